@@ -1,0 +1,105 @@
+import {
+  FastenerDamage,
+  LightBehavior,
+  ModuleCode,
+  SensorId,
+  StemCondition,
+  TireDamage,
+  ValveKind,
+} from '@bayledger/reckoning/evidence/evidence'
+import { Pressure, Temperature } from '@bayledger/reckoning/quantity'
+import { StepKey } from '@bayledger/reckoning/step'
+import { WheelPosition } from '@bayledger/reckoning/wheels'
+import * as z from 'zod/mini'
+import { Digest, Id, plainText } from '../text.ts'
+import { kind } from './kind.ts'
+
+/** The whole-vehicle check before anything is touched, or the one after the work. */
+export const Phase = z.enum(['arrival', 'closing'])
+export type Phase = z.infer<typeof Phase>
+
+/** A gauge as it stood at the reading: its correction against the master gauge, in psi, by value. */
+export const GaugeUsed = z.strictObject({ instrumentId: Id, code: plainText(20), correctionPsi: z.number() })
+export type GaugeUsed = z.infer<typeof GaugeUsed>
+
+/** What a wheel's sensor gave: a silent one gives nothing but how often it was asked. */
+export const SensorAnswer = z.discriminatedUnion('answer', [
+  z.strictObject({
+    answer: z.literal('answered'),
+    tries: z.int().check(z.positive()),
+    id: z.nullable(SensorId),
+    pressure: z.nullable(Pressure),
+    temperature: z.nullable(Temperature),
+    battery: z.nullable(z.enum(['ok', 'low', 'not-reported'])),
+    frequencyMHz: z.nullable(z.number()),
+    followsPressure: z.nullable(z.boolean()),
+  }),
+  z.strictObject({ answer: z.literal('silent'), tries: z.int().check(z.positive()) }),
+  z.strictObject({ answer: z.literal('not-tried') }),
+])
+export type SensorAnswer = z.infer<typeof SensorAnswer>
+
+export const CouldNotBeChecked = z.strictObject({ field: plainText(60), why: plainText(200) })
+
+const stepKey = z.nullable(StepKey)
+
+export const arrivalKinds = {
+  /** Each member may be absent (null): an absent one never erases what an earlier entry recorded. */
+  'wheel.checked': kind(
+    z.strictObject({
+      phase: Phase,
+      stepKey,
+      wheel: WheelPosition,
+      mounted: z.nullable(z.enum(['road', 'temporary-spare'])),
+      gauge: z.nullable(z.strictObject({ pressure: Pressure, instrument: GaugeUsed })),
+      sensor: z.nullable(SensorAnswer),
+      notPossible: z.array(CouldNotBeChecked),
+    }),
+  ),
+  'tire.inspected': kind(
+    z.strictObject({
+      when: z.enum(['arrival', 'inside']),
+      stepKey,
+      wheel: WheelPosition,
+      valve: z.nullable(ValveKind),
+      stem: z.nullable(StemCondition),
+      treadDepth32nds: z.nullable(z.number().check(z.gte(0), z.lte(40))),
+      tireAgeYears: z.nullable(z.number().check(z.gte(0), z.lte(60))),
+      sensorAgeMonths: z.nullable(z.number().check(z.gte(0), z.lte(400))),
+      sealantSeen: z.nullable(z.boolean()),
+      tireDamage: z.nullable(z.array(TireDamage)),
+      fastenerDamage: z.nullable(z.array(FastenerDamage)),
+      inside: z.nullable(z.enum(['sound', 'run-low-damage', 'earlier-repair', 'foreign-body'])),
+    }),
+  ),
+  'module.read': kind(
+    z.strictObject({
+      phase: Phase,
+      stepKey,
+      state: z.enum(['read', 'blank', 'unreadable']),
+      notation: z.nullable(z.enum(['hex', 'decimal'])),
+      ids: z.partialRecord(WheelPosition, SensorId),
+      codes: z.array(ModuleCode),
+      strayIds: z.array(SensorId),
+      why: z.nullable(plainText(200)),
+    }),
+  ),
+  'telltale.observed': kind(
+    z.strictObject({
+      phase: Phase,
+      stepKey,
+      lampCheck: z.nullable(z.enum(['lights', 'dark'])),
+      behavior: z.nullable(LightBehavior),
+    }),
+  ),
+  /** `digest` is of the photo's bytes as the tablet stored them; the bytes may come later. */
+  'photo.attached': kind(
+    z.strictObject({
+      wheel: z.nullable(WheelPosition),
+      stepKey,
+      subject: z.enum(['arrival', 'damage', 'placard', 'stem', 'sensor', 'inside', 'light', 'other']),
+      digest: Digest,
+      byteLength: z.int().check(z.positive()),
+    }),
+  ),
+}

@@ -1,0 +1,73 @@
+import type * as z from 'zod/mini'
+import { knownFieldsAt } from './evidence-fields.ts'
+
+/** One thing wrong with given evidence: which field, what stands there, what may stand there. */
+export type EvidenceFault = { readonly field: string; readonly found: string; readonly allowed: string }
+
+/** Turns schema issues into faults in our own words. `root` is the schema that raised them. */
+export const faultsOf = (
+  root: z.core.$ZodType,
+  issues: readonly z.core.$ZodIssue[],
+  input: unknown,
+): EvidenceFault[] =>
+  issues.flatMap((issue) => {
+    const path = issue.path.map(String)
+    if (issue.code === 'unrecognized_keys') {
+      const known = knownFieldsAt(root, path).join(', ')
+      return issue.keys.map((name) => ({
+        field: [...path, name].join('.'),
+        found: shown(valueAt(input, [...path, name])),
+        allowed: `no field of this name; known here are ${known}`,
+      }))
+    }
+    return [
+      { field: path.join('.') || 'evidence', found: shown(valueAt(input, path)), allowed: allowed(issue) },
+    ]
+  })
+
+const typeWords: Readonly<Record<string, string>> = {
+  number: 'a number',
+  int: 'a whole number',
+  string: 'text',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object',
+}
+
+const allowed = (issue: z.core.$ZodIssue): string => {
+  switch (issue.code) {
+    case 'invalid_type':
+      return typeWords[issue.expected] ?? issue.expected
+    case 'invalid_value':
+      return `one of ${issue.values.map(String).join(', ')}`
+    case 'too_small':
+      if (issue.origin === 'string') return 'text that is not empty'
+      return `${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}`
+    case 'too_big':
+      if (issue.origin === 'string') return `text of at most ${issue.maximum} characters`
+      if (issue.origin === 'array') return `at most ${issue.maximum} entries`
+      return `at most ${issue.maximum}`
+    case 'invalid_format':
+      return 'hexadecimal digits, 0-9 and A-F, at most 16 of them'
+    default:
+      return 'another value'
+  }
+}
+
+/** The value at a path of an unknown input, or undefined where the path leads nowhere. */
+export const valueAt = (input: unknown, path: readonly string[]): unknown =>
+  path.reduce<unknown>(
+    (value, name) =>
+      typeof value === 'object' && value !== null && Object.hasOwn(value, name)
+        ? (value as Record<string, unknown>)[name]
+        : undefined,
+    input,
+  )
+
+const longestShown = 60
+
+const shown = (value: unknown): string => {
+  if (value === undefined) return 'nothing'
+  const written = JSON.stringify(value) ?? String(value)
+  return written.length > longestShown ? `${written.slice(0, longestShown)}…` : written
+}
