@@ -1,0 +1,123 @@
+import * as z from 'zod/mini'
+import { WheelPosition } from '../wheels.ts'
+import { FindingCode } from './finding-codes.ts'
+
+export { FindingCode }
+
+export const Confidence = z.enum(['firm', 'likely', 'possible'])
+export type Confidence = z.infer<typeof Confidence>
+
+export const FindingKind = z.enum(['stop', 'cause', 'also', 'note', 'ask'])
+export type FindingKind = z.infer<typeof FindingKind>
+
+export const Stop = z.enum(['do-not-drive', 'do-not-open-the-tire', 'repair-before-release'])
+export type Stop = z.infer<typeof Stop>
+
+/** What an estimate may offer for a finding: parts first, then work. */
+export const Offer = z.enum([
+  'sensor',
+  'set-of-four',
+  'service-kit',
+  'stem',
+  'tire',
+  'fastener-repair',
+  'reprogram',
+  'sensor-clean',
+  'relearn',
+  'reset',
+  'leak-find',
+  'pressure-set',
+  'outside-work',
+])
+export type Offer = z.infer<typeof Offer>
+
+/** The offers that put a part on the bill. */
+export const partOffers: ReadonlySet<Offer> = new Set<Offer>([
+  'sensor',
+  'set-of-four',
+  'service-kit',
+  'stem',
+  'tire',
+  'fastener-repair',
+])
+
+/** Gates that stay closed until the finding is settled. */
+export const Hold = z.enum([
+  'wheel-removal',
+  'inflation',
+  'bead-break',
+  'pressure-setting',
+  'relearn',
+  'road',
+  'hand-back',
+])
+export type Hold = z.infer<typeof Hold>
+
+/** One piece of evidence behind a finding: the field as it was entered, and what it says. */
+export const Reason = z.strictObject({
+  field: z.string(),
+  value: z.union([z.string(), z.number(), z.boolean(), z.null()]),
+  unit: z.nullable(z.string()),
+  says: z.string(),
+})
+export type Reason = z.infer<typeof Reason>
+
+/** What a customer's sentence is rendered from, in any language. Pressures stand in `unit`. */
+export const Figures = z.record(
+  z.string(),
+  z.union([z.string(), z.number(), z.array(z.union([z.string(), z.number()]))]),
+)
+export type Figures = z.infer<typeof Figures>
+
+export const Finding = z.strictObject({
+  code: FindingCode,
+  wheels: z.array(WheelPosition),
+  confidence: Confidence,
+  kind: FindingKind,
+  /** Of a stop only. */
+  stop: z.optional(Stop),
+  because: z.array(Reason),
+  next: z.string(),
+  customer: z.string(),
+  figures: Figures,
+  offers: z.array(Offer),
+  holds: z.array(Hold),
+})
+export type Finding = z.infer<typeof Finding>
+
+export const ContradictionCode = z.enum([
+  'light-against-evidence',
+  'light-off-tire-low',
+  'light-on-tires-right',
+  'gauge-against-sensors',
+  'positions-exchanged',
+  'stray-sensors-heard',
+  'light-reported-otherwise',
+  'sheet-frequency-doubtful',
+  'sensor-older-than-reported',
+])
+export type ContradictionCode = z.infer<typeof ContradictionCode>
+
+/** Two facts that cannot both be so: said aloud, never smoothed over. */
+export const Contradiction = z.strictObject({ code: ContradictionCode, says: z.string(), do: z.string() })
+export type Contradiction = z.infer<typeof Contradiction>
+
+/** A fact worth getting next: the more different verdicts its values lead to, the sooner. */
+export const NextCheck = z.strictObject({
+  field: z.string(),
+  ask: z.string(),
+  couldChange: z.array(FindingCode),
+  verdicts: z.int(),
+  seconds: z.number(),
+})
+export type NextCheck = z.infer<typeof NextCheck>
+
+export const Diagnosis = z.strictObject({
+  ruleSet: z.string(),
+  primary: z.nullable(FindingCode),
+  findings: z.array(Finding),
+  contradictions: z.array(Contradiction),
+  unchecked: z.array(z.string()),
+  nextChecks: z.array(NextCheck),
+})
+export type Diagnosis = z.infer<typeof Diagnosis>
