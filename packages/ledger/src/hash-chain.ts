@@ -1,6 +1,10 @@
+import { hmac } from '@noble/hashes/hmac.js'
+import { sha256 } from '@noble/hashes/sha2.js'
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
 import canonicalize from 'canonicalize'
-import type { Entry } from './entry.ts'
+import type { Entry, EntryOfKind } from './entry.ts'
 import { noHash } from './entry.ts'
+import type { Kind } from './kinds/registry.ts'
 
 /** The canonical text (RFC 8785) of a value: the bytes that hashes are taken over and payloads are stored as. */
 export const canonicalText = (value: unknown): string => {
@@ -9,41 +13,31 @@ export const canonicalText = (value: unknown): string => {
   return text
 }
 
-const encoder = new TextEncoder()
-
-const toHex = (bytes: ArrayBuffer): string =>
-  Array.from(new Uint8Array(bytes), (byte) => byte.toString(16).padStart(2, '0')).join('')
-
-/** SHA-256 (FIPS 180-4) of UTF-8 text, lower-case hexadecimal. */
-export const sha256Hex = async (text: string): Promise<string> =>
-  toHex(await globalThis.crypto.subtle.digest('SHA-256', encoder.encode(text)))
+/**
+ * SHA-256 (FIPS 180-4) of UTF-8 text, lower-case hexadecimal. A library's rather than the browser's own, because
+ * that one is asynchronous and missing outside a secure context, and admitting an entry must be neither.
+ */
+export const sha256Hex = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)))
 
 /** SHA-256 of a value's canonical text: how estimates and evidence are named by their content. */
-export const digestOf = (value: unknown): Promise<string> => sha256Hex(canonicalText(value))
+export const digestOf = (value: unknown): string => sha256Hex(canonicalText(value))
 
 /** HMAC-SHA-256 (RFC 2104) of personal text under its own 32-byte salt, lower-case hexadecimal. */
-export const personalDigest = async (text: string, salt: Uint8Array<ArrayBuffer>): Promise<string> => {
-  const key = await globalThis.crypto.subtle.importKey(
-    'raw',
-    salt,
-    { name: 'HMAC', hash: 'SHA-256' },
-    false,
-    ['sign'],
-  )
-  return toHex(await globalThis.crypto.subtle.sign('HMAC', key, encoder.encode(text)))
-}
+export const personalDigest = (text: string, salt: Uint8Array): string =>
+  bytesToHex(hmac(sha256, salt, utf8ToBytes(text)))
 
-export type Unhashed = Omit<Entry, 'hash'>
+/** An entry with everything but its own hash. */
+export type Unhashed = { [K in Kind]: Omit<EntryOfKind<K>, 'hash'> }[Kind]
 
 /** The hash of one entry: over everything it says, the hash of the entry before included. */
-export const hashEntry = (entry: Unhashed): Promise<string> => digestOf(entry)
+export const hashEntry = (entry: Unhashed): string => digestOf(entry)
 
 export type ChainVerdict =
   | { readonly whole: true }
   | { readonly whole: false; readonly brokenAtSeq: number; readonly words: string }
 
 /** Walks a whole order's chain; a changed byte anywhere is named at the entry where it stands. */
-export const verifyChain = async (entries: readonly Entry[]): Promise<ChainVerdict> => {
+export const verifyChain = (entries: readonly Entry[]): ChainVerdict => {
   let previousHash = noHash
   for (const [index, entry] of entries.entries()) {
     const { hash, ...rest } = entry
@@ -51,8 +45,7 @@ export const verifyChain = async (entries: readonly Entry[]): Promise<ChainVerdi
     if (entry.seq !== seq) return broken(seq, `entry ${seq} is missing or out of place`)
     if (entry.previousHash !== previousHash)
       return broken(seq, `entry ${seq} does not follow the entry before it`)
-    if ((await hashEntry(rest as Unhashed)) !== hash)
-      return broken(seq, `entry ${seq} was changed after it was written`)
+    if (hashEntry(rest) !== hash) return broken(seq, `entry ${seq} was changed after it was written`)
     previousHash = hash
   }
   return { whole: true }

@@ -59,3 +59,13 @@ export type Step = z.infer<typeof Step>
 
 export const JobPlan = z.strictObject({ planVersion: z.int().check(z.positive()), steps: z.array(Step) })
 export type JobPlan = z.infer<typeof JobPlan>
+
+/** The rounds of tightening, each a step of its own: half the figure, the figure, the figure again. */
+export const torqueRounds = ['half', 'full', 'again'] as const
+export type TorqueRound = (typeof torqueRounds)[number]
+
+/** Keys that the ledger's rules need to know; every other key is the job plan's own business. */
+export const stepKeys = {
+  torqueRound: (wheel: WheelPosition, round: TorqueRound): StepKey => `${wheel}.studs.torque-${round}`,
+  torqueCheck: (wheel: WheelPosition): StepKey => `${wheel}.studs.second-check`,
+} as const

@@ -1,7 +1,7 @@
 import { SensorId } from '@bayledger/reckoning/evidence/evidence'
 import { Distance, Pressure, Torque } from '@bayledger/reckoning/quantity'
 import { SafetyFigure, Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
-import { JobPlan, StepKey } from '@bayledger/reckoning/step'
+import { JobPlan, StepKey, torqueRounds } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { Day, Id, Instant, PersonalDigest, plainText } from '../text.ts'
@@ -20,8 +20,7 @@ export const WrenchUsed = z.strictObject({
 })
 export type WrenchUsed = z.infer<typeof WrenchUsed>
 
-export const TorqueRound = z.enum(['half', 'full', 'again'])
-export type TorqueRound = z.infer<typeof TorqueRound>
+export const TorqueRound = z.enum(torqueRounds)
 
 const stud = z.int().check(z.gte(1), z.lte(10))
 const round = {

@@ -1,0 +1,123 @@
+import { totalsAreRight } from '@bayledger/reckoning/money/totals'
+import { digestOf } from '../hash-chain.ts'
+import type { consentKinds } from '../kinds/consent.ts'
+import type { OrderState } from '../order-state.ts'
+import type { Rules } from './rule.ts'
+import { refuse } from './verdict.ts'
+
+export const consentRules: Rules<keyof typeof consentKinds> = {
+  'estimate.issued': [
+    (state, { payload }) =>
+      payload.estimate.revision === state.estimates.length + 1
+        ? null
+        : refuse(
+            'ESTIMATE_REVISION_STALE',
+            `The next version of this estimate is ${state.estimates.length + 1}. Open the order again and build from there.`,
+          ),
+    (state, { payload }) =>
+      state.diagnosis?.written.entryId === payload.diagnosisId &&
+      state.diagnosis.confirmed &&
+      !state.diagnosis.outdated
+        ? null
+        : refuse(
+            'ESTIMATE_FINDINGS_UNCONFIRMED',
+            'An estimate follows confirmed findings. Let the technician confirm the present ones first.',
+          ),
+    (_state, { payload }) =>
+      digestOf(payload.estimate) === payload.digest
+        ? null
+        : refuse('ESTIMATE_DIGEST_DIFFERS', 'The estimate was changed on its way here. Build it again.'),
+    (_state, { payload }) =>
+      totalsAreRight(payload.estimate)
+        ? null
+        : refuse(
+            'ESTIMATE_TOTALS_DIFFER',
+            'The totals are not the sums of the lines. Build the estimate again.',
+          ),
+    (state, { payload }) =>
+      state.sheet?.sheet.system !== 'direct' &&
+      payload.estimate.bundles.some(({ works }) => works.some(({ kind }) => kind === 'fit-sensor'))
+        ? refuse(
+            'ESTIMATE_SENSOR_FORBIDDEN',
+            'This vehicle has no sensors in its wheels; none can be sold for it.',
+          )
+        : null,
+  ],
+  'estimate.shown': [
+    (state, { payload }) =>
+      payload.revision === state.estimates.length
+        ? null
+        : refuse('ESTIMATE_REVISION_STALE', 'A newer version of this estimate exists. Show that one.'),
+  ],
+  'estimate.decided': [
+    (state, { payload }) => {
+      const newest = state.estimates.at(-1)
+      if (!newest || newest.estimate.revision !== payload.revision)
+        return refuse(
+          'ESTIMATE_REVISION_STALE',
+          'A newer version of this estimate exists. Read that one and answer it.',
+        )
+      return newest.digest === payload.digest
+        ? null
+        : refuse(
+            'ESTIMATE_DIGEST_DIFFERS',
+            'What was answered is not what this shop issued. Open the estimate again and answer it.',
+          )
+    },
+    (state, { payload }) => {
+      const bundles = newestBundles(state)
+      const asked = new Set<string>()
+      for (const { bundleKey, answer, cautionShown } of payload.answers) {
+        const bundle = bundles.find((candidate) => candidate.bundleKey === bundleKey)
+        if (!bundle || asked.has(bundleKey))
+          return refuse('BUNDLE_UNKNOWN', `"${bundleKey}" is not in this estimate or is answered twice here.`)
+        asked.add(bundleKey)
+        const earlier = state.answers[bundleKey]
+        if (earlier && earlier.revision === payload.revision && earlier.answer !== 'deferred')
+          return refuse(
+            'BUNDLE_ALREADY_DECIDED',
+            `"${bundle.title}" is already answered. Only what was put off can be answered again.`,
+          )
+        if (answer !== 'authorized' && bundle.safety && cautionShown === null)
+          return refuse(
+            'CAUTION_NOT_SHOWN',
+            `"${bundle.title}" concerns safety: show its caution before a No or Later is recorded.`,
+          )
+      }
+      return null
+    },
+    (state, { payload }) => {
+      const yes = new Set(
+        payload.answers.filter(({ answer }) => answer === 'authorized').map(({ bundleKey }) => bundleKey),
+      )
+      for (const [key, decision] of Object.entries(state.answers))
+        if (decision.answer === 'authorized') yes.add(key)
+      const both = newestBundles(state).find(
+        ({ bundleKey, alternativeTo }) =>
+          alternativeTo !== null && yes.has(bundleKey) && yes.has(alternativeTo),
+      )
+      return both
+        ? refuse(
+            'BUNDLE_ALTERNATIVES_BOTH',
+            `"${both.title}" replaces another line; say Yes to one of the two.`,
+          )
+        : null
+    },
+    (state, { payload }) => {
+      const answered = new Set(payload.answers.map(({ bundleKey }) => bundleKey))
+      const open = newestBundles(state).find(
+        ({ bundleKey }) => !answered.has(bundleKey) && state.answers[bundleKey] === undefined,
+      )
+      return open ? refuse('BUNDLE_UNANSWERED', `"${open.title}" has no answer yet: Yes, No or Later.`) : null
+    },
+  ],
+  'refusal.recorded': [
+    (state, { payload }) => {
+      const found = new Set((state.diagnosis?.diagnosis.findings ?? []).map(({ code }) => code as string))
+      const unknown = payload.codes.find((code) => !found.has(code))
+      return unknown ? refuse('STOP_NOT_FOUND', `"${unknown}" is not among the present findings.`) : null
+    },
+  ],
+}
+
+const newestBundles = (state: OrderState) => state.estimates.at(-1)?.estimate.bundles ?? []

@@ -1,0 +1,60 @@
+import type { Step } from '@bayledger/reckoning/step'
+import { wheelNames } from '@bayledger/reckoning/wheels'
+import type { Draft } from '../entry.ts'
+import type { OrderState } from '../order-state.ts'
+import { type Refusal, refuse } from './verdict.ts'
+
+/** What holds for every entry that names a step: it is planned, of this kind, authorized, in order, and still open. */
+export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => {
+  const stepKey = 'stepKey' in draft.payload ? draft.payload.stepKey : null
+  if (stepKey === null || stepKey === undefined) return null
+  const step = state.plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
+  if (!step)
+    return refuse(
+      'STEP_NOT_PLANNED',
+      `The job plan has no step ${stepKey}; open the order again and take its next step.`,
+    )
+  return draft.kind === 'step.set_aside' ? alreadyClosed(state, step) : mayClose(state, step, draft)
+}
+
+const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null => {
+  if (draft.kind !== step.closedBy)
+    return refuse(
+      'STEP_OF_OTHER_KIND',
+      `The step "${step.does}" is closed by ${step.closedBy}, not by ${draft.kind}.`,
+    )
+  if ('wheel' in draft.payload && step.wheel && draft.payload.wheel !== step.wheel)
+    return refuse(
+      'STEP_ON_OTHER_WHEEL',
+      `This step is for the ${wheelNames[step.wheel]} wheel. Record it there.`,
+    )
+  const closed = alreadyClosed(state, step)
+  if (closed) return closed
+  const waiting = step.waitsFor.find((key) => !state.closed[key] && !state.setAside[key])
+  if (waiting) {
+    const first = state.plan?.plan.steps.find((candidate) => candidate.stepKey === waiting)
+    return refuse(
+      'STEP_OUT_OF_ORDER',
+      `First: ${first?.does ?? waiting}${first?.wheel ? `, ${wheelNames[first.wheel]}` : ''}. Then this step.`,
+    )
+  }
+  if (step.bundleKey && state.answers[step.bundleKey]?.answer !== 'authorized')
+    return refuse(
+      'STEP_NOT_AUTHORIZED',
+      `The customer has not authorized "${step.bundleKey}"; ask at the desk before any work.`,
+    )
+  if (step.unverified && !state.figures[step.unverified] && draft.kind !== 'figure.confirmed')
+    return refuse(
+      'FIGURE_UNVERIFIED',
+      "This figure is not verified. A second person confirms it from the maker's source first.",
+    )
+  return null
+}
+
+const alreadyClosed = (state: OrderState, step: Step): Refusal | null =>
+  state.closed[step.stepKey]
+    ? refuse(
+        'STEP_ALREADY_CLOSED',
+        `The step "${step.does}" is already closed. Withdraw that entry first if it was wrong.`,
+      )
+    : null

@@ -1,0 +1,32 @@
+import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { Author } from '../entry.ts'
+
+export type Role = 'advisor' | 'technician' | 'lead' | 'manager' | 'owner'
+
+/** A wrench as the shop's register knows it now; figures in `rangeUnit`. */
+export type WrenchFacts = {
+  readonly dueOn: string
+  readonly cycles: number
+  readonly quarantined: boolean
+  readonly rangeLow: number
+  readonly rangeHigh: number
+  readonly rangeUnit: 'lbf·ft' | 'lbf·in' | 'N·m'
+}
+
+/** Everything outside the order that admitting needs: loaded by the caller, so that `admit` stays pure. */
+export type AdmitFacts = {
+  /** The server's time, UTC text. */
+  readonly now: string
+  readonly author: Author
+  readonly roles: readonly Role[]
+  /** Active people of the shop, by id. */
+  readonly staffIds: ReadonlySet<string>
+  readonly refusedIds: ReadonlySet<string>
+  readonly wrenches: ReadonlyMap<string, WrenchFacts>
+  readonly gauges: ReadonlySet<string>
+  readonly history: HistoryEvidence | null
+  /** Whether the shop demands a second person for torque; on by default. */
+  readonly secondPersonRequired: boolean
+  /** Sensor IDs, upper-case hexadecimal, that live on other vehicles of this shop. */
+  readonly idsOnOtherVehicles: ReadonlySet<string>
+}

@@ -1,0 +1,30 @@
+import type { Draft, Hold } from '../entry.ts'
+import { wrenchCycles } from './admit-round.ts'
+import type { AdmitFacts } from './facts.ts'
+
+/**
+ * A torque round is a fact: the nuts were turned. When the register knows of the wrench what its holder could not,
+ * the round stands and the road stays shut until a person settles it.
+ */
+export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => {
+  if (draft.kind !== 'studs.torqued' && draft.kind !== 'torque.checked') return []
+  const known = facts.wrenches.get(draft.payload.wrench.instrumentId)
+  if (!known) return []
+  const because =
+    known.dueOn < facts.now.slice(0, 10)
+      ? `was due for calibration on ${known.dueOn}`
+      : known.quarantined
+        ? 'is quarantined'
+        : known.cycles >= wrenchCycles
+          ? `has ${known.cycles} clicks and is due at ${wrenchCycles}`
+          : null
+  return because === null
+    ? []
+    : [
+        {
+          code: 'wrench-doubtful',
+          gate: 'road',
+          words: `The wrench ${draft.payload.wrench.code} ${because}. Torque the ${draft.payload.wheel} wheel again with another wrench, then withdraw this round.`,
+        },
+      ]
+}

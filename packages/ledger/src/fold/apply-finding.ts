@@ -1,0 +1,32 @@
+import type { findingKinds } from '../kinds/finding.ts'
+import { type Appliers, recorded, writtenOf } from './foldable.ts'
+
+export const applyFinding: Appliers<keyof typeof findingKinds> = {
+  'diagnosis.issued': (state, entry) => ({
+    ...state,
+    diagnosis: recorded(
+      {
+        evidence: entry.payload.evidence,
+        diagnosis: entry.payload.diagnosis,
+        confirmed: null,
+        outdated: false,
+      },
+      entry,
+    ),
+  }),
+  'diagnosis.confirmed': (state, entry) =>
+    state.diagnosis?.written.entryId === entry.payload.diagnosisId
+      ? { ...state, diagnosis: { ...state.diagnosis, confirmed: recorded(entry.payload.verdict, entry) } }
+      : state,
+  'stop.told': (state, entry) => ({
+    ...state,
+    stopsTold: {
+      ...state.stopsTold,
+      ...Object.fromEntries(entry.payload.codes.map((code) => [code, writtenOf(entry)])),
+    },
+  }),
+  'contact.made': (state, entry) => ({
+    ...state,
+    contacts: [...state.contacts, recorded(entry.payload, entry)],
+  }),
+}

@@ -1,0 +1,66 @@
+import { evidenceOf } from '../evidence-of.ts'
+import { canonicalText } from '../hash-chain.ts'
+import type { Kind } from '../kinds/registry.ts'
+import { blankOrder, type Mark, type OrderState } from '../order-state.ts'
+import { applyArrival } from './apply-arrival.ts'
+import { applyClosing } from './apply-closing.ts'
+import { applyConsent } from './apply-consent.ts'
+import { applyFinding } from './apply-finding.ts'
+import { applyOpening } from './apply-opening.ts'
+import { applyWork } from './apply-work.ts'
+import { type Appliers, type Foldable, type FoldableOf, recorded, writtenOf } from './foldable.ts'
+
+const appliers: Appliers<Kind> = {
+  ...applyOpening,
+  ...applyArrival,
+  ...applyFinding,
+  ...applyConsent,
+  ...applyWork,
+  ...applyClosing,
+}
+
+/**
+ * The present state of an order: a pure function of its entries, in their order, each once. Struck entries are
+ * left out as if they had never been written; their marks stay, with the reason.
+ */
+export const fold = (entries: readonly Foldable[]): OrderState => {
+  const first = entries[0]
+  if (!first) throw new RangeError('an order without entries has no state; use blankOrder')
+  const strikes = strikesOf(entries)
+  const folded = entries
+    .filter((entry) => !strikes.has(entry.id))
+    .reduce(applyEntry, blankOrder(first.shopId, first.orderId))
+  const head = entries.at(-1) ?? first
+  return markOutdated({
+    ...folded,
+    seq: head.seq,
+    headHash: head.hash ?? folded.headHash,
+    marks: entries.map((entry) => markOf(entry, strikes.get(entry.id))),
+  })
+}
+
+const applyEntry = (state: OrderState, entry: Foldable): OrderState => {
+  const apply = appliers[entry.kind] as (state: OrderState, entry: Foldable) => OrderState
+  const holds = (entry.given.holds ?? []).map((hold) => recorded(hold, entry))
+  return apply(holds.length > 0 ? { ...state, holds: [...state.holds, ...holds] } : state, entry)
+}
+
+const strikesOf = (entries: readonly Foldable[]): Map<string, FoldableOf<'entry.struck'>> =>
+  new Map(entries.flatMap((entry) => (entry.kind === 'entry.struck' ? [[entry.payload.entryId, entry]] : [])))
+
+const markOf = (entry: Foldable, strike: FoldableOf<'entry.struck'> | undefined): Mark => ({
+  ...writtenOf(entry),
+  kind: entry.kind,
+  receivedAt: entry.receivedAt,
+  struck: strike
+    ? { ...writtenOf(strike), reason: strike.payload.reason, words: strike.payload.words }
+    : null,
+})
+
+/** A diagnosis is outdated when the arrival facts no longer make the evidence that it was issued on. */
+const markOutdated = (state: OrderState): OrderState => {
+  if (!state.diagnosis) return state
+  const now = evidenceOf(state, state.diagnosis.evidence.history ?? null)
+  const outdated = canonicalText(now) !== canonicalText(state.diagnosis.evidence)
+  return outdated ? { ...state, diagnosis: { ...state.diagnosis, outdated } } : state
+}
