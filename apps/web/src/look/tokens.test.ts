@@ -33,7 +33,7 @@ describe.each(looks)('the look %s', (look) => {
 })
 
 it('knows every look that the stylesheet declares', () => {
-  expect([...sheet.matchAll(/\[data-look='([\w-]+)'\]/g)].map((match) => match[1])).toEqual(looks)
+  expect([...sheet.matchAll(/\[data-look="([\w-]+)"\]/g)].map((match) => match[1])).toEqual(looks)
 })
 
 it('computes 21:1 for black on white, and 4.54:1 for #767676 on white, as WCAG says', () => {
@@ -42,7 +42,7 @@ it('computes 21:1 for black on white, and 4.54:1 for #767676 on white, as WCAG s
 })
 
 function colorsOf(look: string): Map<string, string> {
-  const block = sheet.match(new RegExp(`\\[data-look='${look}'\\] \\{([^}]*)\\}`))?.[1]
+  const block = sheet.match(new RegExp(`\\[data-look="${look}"\\] \\{([^}]*)\\}`))?.[1]
   if (block === undefined) throw new Error(`tokens.css has no look ${look}`)
   return new Map(
     [...block.matchAll(/--([\w-]+): (#[0-9a-f]{6});/g)].map(([, name = '', hex = '']) => [name, hex]),

@@ -1,0 +1,39 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { Button } from './button.tsx'
+import './dialog.css'
+
+type DialogProps = {
+  title: string
+  /** By its button or the Escape key. The caller then stops rendering the dialog. */
+  onClose: () => void
+  closeWord?: string
+  children: ReactNode
+}
+
+/** A question that must be answered first. The browser keeps focus inside and gives it back afterwards. */
+export function Dialog({ title, onClose, closeWord = 'Close', children }: DialogProps) {
+  const element = useRef<HTMLDialogElement>(null)
+  const titleId = useId()
+  useEffect(() => {
+    const dialog = element.current
+    dialog?.showModal()
+    return () => dialog?.close()
+  }, [])
+  return (
+    <dialog
+      className="dialog"
+      ref={element}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        event.preventDefault()
+        onClose()
+      }}
+    >
+      <header className="dialog-head">
+        <h2 id={titleId}>{title}</h2>
+        <Button onClick={onClose}>{closeWord}</Button>
+      </header>
+      {children}
+    </dialog>
+  )
+}

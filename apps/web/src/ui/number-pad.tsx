@@ -1,0 +1,116 @@
+import { type ReactNode, useId } from 'react'
+import { FieldNotes, noteAttributes } from './field-parts.tsx'
+import { nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
+import './number-pad.css'
+
+type NumberPadProps = {
+  label: string
+  unit: string
+  /** The text typed so far. It lives with the caller, so that a half-typed figure outlasts a change of person. */
+  text: string
+  onText: (text: string) => void
+  limits?: PadLimits
+  /** How far "more" and "less" move the figure; `null` for no such keys. */
+  step?: number | null
+  /** A key that turns the sign, for temperatures. */
+  signed?: boolean
+  hint?: string | undefined
+  fault?: string | undefined
+  /** What else may be answered in place of a figure, and the button that takes it. */
+  children?: ReactNode
+}
+
+const digits: readonly PadKey[] = ['7', '8', '9', '4', '5', '6', '1', '2', '3']
+
+/**
+ * Large keys of our own for one figure. The readout is a text field, so a real keyboard types into it and a
+ * screen reader reads it; the tablet's own keyboard stays down.
+ */
+export function NumberPad({
+  label,
+  unit,
+  text,
+  onText,
+  limits = { whole: 3, decimals: 1 },
+  step = 0.5,
+  signed = false,
+  hint,
+  fault,
+  children,
+}: NumberPadProps) {
+  const id = useId()
+  const key = (padKey: PadKey, name: string, face: ReactNode = name) => (
+    <button
+      type="button"
+      key={padKey}
+      className={`pad-key pad-key-${padKey === '.' ? 'point' : padKey}`}
+      aria-label={name}
+      onClick={() => onText(press(text, padKey, limits))}
+    >
+      {face}
+    </button>
+  )
+  return (
+    <fieldset className="number-pad" aria-label={label}>
+      <div className="pad-readout">
+        <label htmlFor={id}>{label}</label>
+        <span className="pad-figure">
+          <input
+            {...noteAttributes(id, { hint, fault })}
+            id={id}
+            className="pad-entry"
+            inputMode="none"
+            autoComplete="off"
+            value={text.replace('-', '−')}
+            onChange={(event) => onText(typedOver(text, event.currentTarget.value, limits))}
+          />
+          <span className="figure-unit">{unit}</span>
+        </span>
+        <FieldNotes id={id} hint={hint} fault={fault} />
+        <output className="for-screen-readers" htmlFor={id}>
+          {numberFrom(text) === null ? '' : `${text} ${unit}`}
+        </output>
+      </div>
+      <div className="pad-keys">
+        {digits.map((digit) => key(digit, digit))}
+        {limits.decimals > 0 ? key('.', 'point', '.') : signed ? key('sign', 'plus or minus', '±') : <span />}
+        {key('0', '0')}
+        {key('back', 'erase the last digit', '⌫')}
+        <div className="pad-side">
+          {step === null ? null : (
+            <>
+              <button
+                type="button"
+                className="pad-key"
+                aria-label={`${step} more`}
+                onClick={() => onText(nudge(text, step, limits))}
+              >
+                +{step}
+              </button>
+              <button
+                type="button"
+                className="pad-key"
+                aria-label={`${step} less`}
+                onClick={() => onText(nudge(text, -step, limits))}
+              >
+                −{step}
+              </button>
+            </>
+          )}
+          {limits.decimals > 0 && signed ? key('sign', 'plus or minus', '±') : null}
+          {key('clear', 'clear')}
+        </div>
+      </div>
+      {children}
+    </fieldset>
+  )
+}
+
+/** What a real keyboard left in the readout, taken only if the keys themselves could have spelled it. */
+function typedOver(before: string, typed: string, limits: PadLimits): string {
+  const wanted = typed.replace('−', '-')
+  const [whole = '', decimals = ''] = wanted.replace('-', '').split('.')
+  const fits =
+    /^-?\d*\.?\d*$/.test(wanted) && whole.length <= limits.whole && decimals.length <= limits.decimals
+  return fits ? wanted : before
+}

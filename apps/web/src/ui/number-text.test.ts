@@ -1,0 +1,58 @@
+import * as fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { nudge, numberFrom, type PadKey, press } from './number-text.ts'
+
+const psi = { whole: 3, decimals: 1 }
+const type = (keys: PadKey[], limits = psi) => keys.reduce((text, key) => press(text, key, limits), '')
+
+describe('the number pad’s text', () => {
+  it('is what its keys spell', () => {
+    expect(type(['3', '4', '.', '5'])).toBe('34.5')
+  })
+
+  it('takes no second point and no digit beyond its limits', () => {
+    expect(type(['3', '.', '.', '5', '7'])).toBe('3.5')
+    expect(type(['1', '2', '3', '4'])).toBe('123')
+    expect(type(['1', '.'], { whole: 3, decimals: 0 })).toBe('1')
+  })
+
+  it('begins a bare point with a zero and drops a leading zero', () => {
+    expect(type(['.', '5'])).toBe('0.5')
+    expect(type(['0', '7'])).toBe('7')
+    expect(type(['sign', '0', '7'])).toBe('-7')
+  })
+
+  it('turns its sign and back', () => {
+    expect(type(['5', 'sign'])).toBe('-5')
+    expect(type(['5', 'sign', 'sign'])).toBe('5')
+  })
+
+  it('forgets its last key, or all of them', () => {
+    expect(type(['3', '4', 'back'])).toBe('3')
+    expect(type(['3', '4', 'clear'])).toBe('')
+    expect(type(['back'])).toBe('')
+  })
+
+  it('moves by half a unit', () => {
+    expect(nudge('34.5', 0.5, psi)).toBe('35.0')
+    expect(nudge('34', -0.5, psi)).toBe('33.5')
+    expect(nudge('', 0.5, psi)).toBe('0.5')
+    expect(nudge('999.5', 0.5, psi)).toBe('999.5')
+  })
+
+  it('stands for no number while it is unfinished or no number at all', () => {
+    expect(['', '-', '.', '3,5', '3 5', '1e3', 'abc'].map(numberFrom)).toEqual(Array(7).fill(null))
+    expect(['34.', '.5', ' 35 ', '−5'].map(numberFrom)).toEqual([34, 0.5, 35, -5])
+  })
+
+  it('never spells what is no number, whatever is pressed', () => {
+    const keys = fc.array(fc.constantFrom<PadKey>('0', '1', '9', '.', 'sign', 'back', 'clear'))
+    fc.assert(
+      fc.property(keys, (pressed) => {
+        const text = type(pressed)
+        return text === '' || text === '-' || numberFrom(text) !== null
+      }),
+      { seed: 20260112 },
+    )
+  })
+})

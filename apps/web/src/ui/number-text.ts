@@ -1,0 +1,50 @@
+/** What a number pad's keys do to the text typed so far. A text, not a number: "34." is on its way to 34.5. */
+export type PadKey =
+  | '0'
+  | '1'
+  | '2'
+  | '3'
+  | '4'
+  | '5'
+  | '6'
+  | '7'
+  | '8'
+  | '9'
+  | '.'
+  | 'sign'
+  | 'back'
+  | 'clear'
+
+export type PadLimits = {
+  /** Digits allowed before and after the point. */
+  whole: number
+  decimals: number
+}
+
+/** The text after a key. A key that would make no number, or too long a one, changes nothing. */
+export function press(text: string, key: PadKey, { whole, decimals }: PadLimits): string {
+  if (key === 'clear') return ''
+  if (key === 'back') return text.slice(0, -1)
+  if (key === 'sign') return text.startsWith('-') ? text.slice(1) : `-${text}`
+  if (key === '.') {
+    if (decimals === 0 || text.includes('.')) return text
+    return /\d$/.test(text) ? `${text}.` : `${text}0.`
+  }
+  const typed = /^(-?)0$/.test(text) ? text.replace('0', key) : text + key
+  const [before = '', after = ''] = typed.replace('-', '').split('.')
+  return before.length > whole || after.length > decimals ? text : typed
+}
+
+/** The text moved by a step, such as +0.5 or -0.5; from an empty text a step starts at 0. */
+export function nudge(text: string, step: number, limits: PadLimits): string {
+  const moved = (numberFrom(text) ?? 0) + step
+  const next = moved.toFixed(limits.decimals)
+  const [before = ''] = next.replace('-', '').split('.')
+  return before.length > limits.whole ? text : next
+}
+
+/** The number that a typed text stands for, or null while it stands for none. A point, never a comma, parts decimals. */
+export function numberFrom(text: string): number | null {
+  const tidy = text.trim().replace('−', '-')
+  return /^-?(\d+\.?\d*|\.\d+)$/.test(tidy) ? Number(tidy) : null
+}
