@@ -25,4 +25,4 @@ export const Digest = z.string().check(z.regex(/^[0-9a-f]{64}$/))
  * Stands in a payload for personal text (names, customers' words, signatures): HMAC-SHA-256 of the bytes
  * under a salt that is kept apart, so that a lawful erasure leaves every chain whole.
  */
-export const PersonalDigest = Digest
+export const PersonalDigest = z.string().check(z.regex(/^[0-9a-f]{64}$/))

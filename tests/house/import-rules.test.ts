@@ -1,0 +1,187 @@
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
+
+const root = join(import.meta.dirname, '..', '..')
+const depcruise = join(root, 'node_modules', '.bin', 'depcruise')
+const config = join(root, '.dependency-cruiser.mjs')
+
+type Summary = {
+  readonly totalCruised: number
+  readonly violations: readonly { readonly from: string; readonly rule: { readonly name: string } }[]
+}
+
+const cruise = (cwd: string, ...folders: string[]): Summary => {
+  const run = spawnSync(depcruise, ['--config', config, '--output-type', 'json', ...folders], {
+    cwd,
+    encoding: 'utf8',
+    maxBuffer: 256 * 1024 * 1024,
+  })
+  return (JSON.parse(run.stdout) as { summary: Summary }).summary
+}
+
+/** Every source file that git would keep, the generated client aside. */
+const sourceFiles = (): string[] =>
+  execFileSync(
+    'git',
+    ['ls-files', '--cached', '--others', '--exclude-standard', 'apps', 'packages', 'prisma', 'tests'],
+    {
+      cwd: root,
+      encoding: 'utf8',
+    },
+  )
+    .split('\n')
+    .filter((file) => /\.tsx?$/.test(file) && !file.endsWith('.d.ts'))
+
+describe('the import rules', () => {
+  it('hold over the whole tree, and every module that exists was read', () => {
+    const summary = cruise(root, 'apps', 'packages', 'prisma', 'tests')
+    expect(summary.violations.map(({ rule, from }) => `${rule.name}: ${from}`)).toEqual([])
+    expect(summary.totalCruised).toBeGreaterThanOrEqual(sourceFiles().length)
+  }, 60_000)
+})
+
+/** One planted violation a rule: the file that breaks it, what it imports, and the file it imports. */
+const planted: readonly (readonly [rule: string, from: string, imports: string, to: string])[] = [
+  ['no-cycles', 'packages/reckoning/src/one.ts', './two.ts', 'packages/reckoning/src/two.ts'],
+  ['everything-resolves', 'packages/ledger/src/lost.ts', './nowhere.ts', ''],
+  ['reckoning-is-pure', 'packages/reckoning/src/clock.ts', 'node:fs', ''],
+  [
+    'ledger-knows-reckoning-only',
+    'packages/ledger/src/query.ts',
+    '../../db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
+    'contract-knows-ledger-and-reckoning',
+    'packages/contract/src/row.ts',
+    '../../db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
+    'report-knows-values-only',
+    'packages/report/src/rows.ts',
+    '../../db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  ['db-holds-no-rules', 'packages/db/src/rule.ts', '../../ledger/src/fold.ts', 'packages/ledger/src/fold.ts'],
+  [
+    'packages-never-import-apps',
+    'packages/report/src/app.ts',
+    '../../../apps/api/src/app.ts',
+    'apps/api/src/app.ts',
+  ],
+  [
+    'apps-never-import-each-other',
+    'apps/web/src/lib/server.ts',
+    '../../../api/src/app.ts',
+    'apps/api/src/app.ts',
+  ],
+  [
+    'only-stores-touch-the-database',
+    'apps/api/src/features/orders/service.ts',
+    '../../../../../packages/db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
+    'web-knows-no-database',
+    'apps/web/src/lib/rows.ts',
+    '../../../../packages/db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
+    'policy-and-present-are-pure',
+    'apps/api/src/features/orders/policy.ts',
+    '../../http/access.ts',
+    'apps/api/src/http/access.ts',
+  ],
+  [
+    'use-cases-do-not-know-http',
+    'apps/api/src/features/orders/service.ts',
+    '../../http/access.ts',
+    'apps/api/src/http/access.ts',
+  ],
+  [
+    'http-does-not-know-features',
+    'apps/api/src/http/access.ts',
+    '../features/orders/service.ts',
+    'apps/api/src/features/orders/service.ts',
+  ],
+  [
+    'routes-go-through-the-service',
+    'apps/api/src/features/orders/routes.ts',
+    '../../../../../packages/db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
+    'faces-stand-alone',
+    'apps/web/src/faces/desk/main.ts',
+    '../bay/main.ts',
+    'apps/web/src/faces/bay/main.ts',
+  ],
+  [
+    'web-features-stand-alone',
+    'apps/web/src/features/orders/list.ts',
+    '../people/list.ts',
+    'apps/web/src/features/people/list.ts',
+  ],
+  [
+    'web-layers',
+    'apps/web/src/features/orders/list.ts',
+    '../../faces/desk/main.ts',
+    'apps/web/src/faces/desk/main.ts',
+  ],
+  [
+    'ui-has-no-domain-words',
+    'apps/web/src/ui/button.ts',
+    '../features/orders/list.ts',
+    'apps/web/src/features/orders/list.ts',
+  ],
+  [
+    'customer-bundle-holds-no-staff-code',
+    'apps/web/src/faces/customer/main.ts',
+    '../desk/main.ts',
+    'apps/web/src/faces/desk/main.ts',
+  ],
+  [
+    'tests-use-the-front-door',
+    'tests/api/orders.test.ts',
+    '../../packages/db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
+    'nothing-imports-tests',
+    'packages/ledger/src/help.ts',
+    '../../../tests/support/app.ts',
+    'tests/support/app.ts',
+  ],
+  ['seeds-know-no-apps', 'prisma/seeds/demo.ts', '../../apps/api/src/app.ts', 'apps/api/src/app.ts'],
+]
+
+describe('each import rule', () => {
+  const folder = mkdtempSync(join(root, 'node_modules', '.planted-'))
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+  it.each(planted)(
+    '%s finds its planted violation',
+    (name, from, imports, to) => {
+      const tree = mkdtempSync(join(folder, 'tree-'))
+      const write = (file: string, text: string) => {
+        mkdirSync(join(tree, file, '..'), { recursive: true })
+        writeFileSync(join(tree, file), text)
+      }
+      if (to) write(to, name === 'no-cycles' ? `import '${'./one.ts'}'\n` : 'export const target = 1\n')
+      write(from, `import '${imports}'\n`)
+      write('tsconfig.json', '{}')
+      const folders = [...new Set([from, to].filter(Boolean).map((file) => file.split('/')[0] ?? ''))]
+      expect(cruise(tree, ...folders).violations.map(({ rule }) => rule.name)).toContain(name)
+    },
+    20_000,
+  )
+
+  it('is planted at least once', async () => {
+    const { default: rules } = (await import(config)) as { default: { forbidden: { name: string }[] } }
+    expect(new Set(planted.map(([name]) => name))).toEqual(new Set(rules.forbidden.map(({ name }) => name)))
+  })
+})
