@@ -1,8 +1,8 @@
 import type * as z from 'zod/mini'
 import { readingOrder } from '../wheels.ts'
-import type { Evidence, Units, WheelEvidence } from './evidence.ts'
 import type { EvidenceFault } from './evidence-faults.ts'
 import { isFieldPath } from './evidence-fields.ts'
+import { EventKind, type Evidence, type Units, type WheelEvidence } from './evidence-schema.ts'
 
 /**
  * What a schema of single fields cannot say: bounds that depend on the unit, fields that may stand only beside
@@ -118,9 +118,14 @@ const decimalIds = (evidence: Evidence): EvidenceFault[] => {
   })
 }
 
+/** What may be named in `notPossible`: a field of the evidence, or an event by its kind. */
+const isKnownPath = (schema: z.core.$ZodType, path: string): boolean =>
+  isFieldPath(schema, path) ||
+  EventKind.options.some((kind) => path === `events.${kind}` || path === `events.${kind}.wheel`)
+
 const unknownPaths = (schema: z.core.$ZodType, evidence: Evidence): EvidenceFault[] =>
   (evidence.notPossible ?? []).flatMap(({ field }, index) =>
-    isFieldPath(schema, field)
+    isKnownPath(schema, field)
       ? []
       : [
           {
