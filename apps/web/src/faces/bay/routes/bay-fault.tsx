@@ -1,0 +1,13 @@
+import { useRouteError } from 'react-router'
+import { wordsOf } from '../../../lib/problem.ts'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+
+/** What stands in place of a screen that could not be shown. What was recorded before is kept. */
+export function BayFaultRoute() {
+  return (
+    <main className="bay-step">
+      <title>Problem · Bayledger bay</title>
+      <ProblemNotice problem={wordsOf(useRouteError())} onRetry={() => window.location.reload()} />
+    </main>
+  )
+}

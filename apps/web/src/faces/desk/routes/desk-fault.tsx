@@ -1,0 +1,17 @@
+import { Link, useRouteError } from 'react-router'
+import { patterns } from '../../../lib/paths.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+
+/** What stands in place of a sheet that could not be shown. */
+export function DeskFaultRoute() {
+  return (
+    <>
+      <title>Problem · Bayledger desk</title>
+      <ProblemNotice problem={wordsOf(useRouteError())} onRetry={() => window.location.reload()} />
+      <p>
+        <Link to={patterns.desk}>Back to the floor list</Link>
+      </p>
+    </>
+  )
+}

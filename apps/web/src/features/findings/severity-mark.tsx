@@ -1,0 +1,48 @@
+import type { ReactNode } from 'react'
+import './severity-mark.css'
+
+/** How much a finding weighs: told by word and shape, in one ink. */
+export type Severity =
+  | 'do-not-drive'
+  | 'cause'
+  | 'also-found'
+  | 'for-information'
+  | 'not-checked'
+  | 'good-as-measured'
+
+export const severityWords: Readonly<Record<Severity, string>> = {
+  'do-not-drive': 'Do not drive',
+  cause: 'Cause',
+  'also-found': 'Also found',
+  'for-information': 'For information',
+  'not-checked': 'Not checked',
+  'good-as-measured': 'Good as measured',
+}
+
+type SeverityMarkProps = {
+  severity: Severity
+  /** In place of the usual word, where another is truer: a stop that forbids opening the tire, not driving. */
+  word?: string
+  children?: ReactNode
+}
+
+/** A finding with its shape; the word always stands with it. */
+export function SeverityMark({ severity, word = severityWords[severity], children }: SeverityMarkProps) {
+  return (
+    <div className={`severity severity-${severity}`}>
+      <p className="severity-word">
+        {severity === 'good-as-measured' ? <Tick /> : null}
+        {word}
+      </p>
+      {children}
+    </div>
+  )
+}
+
+function Tick() {
+  return (
+    <svg viewBox="0 0 16 16" className="severity-tick" aria-hidden="true">
+      <path d="M2 8.5 6.2 13 14 3" />
+    </svg>
+  )
+}

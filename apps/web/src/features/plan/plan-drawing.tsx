@@ -1,0 +1,90 @@
+import { planCells, planOutline, planRules, planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { PlanCellFace } from './plan-cell-face.tsx'
+import './plan-drawing.css'
+
+export type PlanLine = {
+  text: string
+  unit?: string
+  /** Drawn large: the wheel's one figure. The first such line counts; all others are words below and beside it. */
+  isFigure?: boolean
+}
+
+export type PlanWheel = {
+  lines: readonly PlanLine[]
+  /** `current`: at work now, drawn largest; `off`: off the vehicle and not torqued, drawn as a thick open ring. */
+  state: 'none' | 'current' | 'off'
+  /** All that the cell says, in words: "left front: 22 psi by gauge". A button's name, or read in its place. */
+  label: string
+}
+
+type PlanDrawingProps = {
+  /** A wheel that is absent has no cell: a vehicle without a spare is drawn without one. */
+  wheels: Readonly<Partial<Record<WheelPosition, PlanWheel>>>
+  /** Makes every cell a button. */
+  onOpen?: (position: WheelPosition) => void
+}
+
+/** The vehicle from above, nose up: the one drawing of all faces. */
+export function PlanDrawing({ wheels, onOpen }: PlanDrawingProps) {
+  const shown = readingOrder.flatMap((position) => {
+    const wheel = wheels[position]
+    return wheel === undefined ? [] : [{ position, wheel }]
+  })
+  // What stands out of the drawing is drawn last, over its rules.
+  const drawn = [...shown].sort((a, b) => Number(a.wheel.state !== 'none') - Number(b.wheel.state !== 'none'))
+  const height = wheels.SP === undefined ? planView.height - planCells.SP.box.height - 12 : planView.height
+  return (
+    <div className="plan">
+      <svg viewBox={`0 0 ${planView.width} ${height}`} className="plan-svg" aria-hidden="true">
+        <path d={planOutline} className="plan-outline" />
+        {planRules
+          .filter((rule) => rule.to.y <= height - 2)
+          .map(({ from, to }) => (
+            <line
+              key={`${from.x} ${from.y} ${to.y}`}
+              x1={from.x}
+              y1={from.y}
+              x2={to.x}
+              y2={to.y}
+              className="plan-rule"
+            />
+          ))}
+        {drawn.map(({ position, wheel }) => (
+          <PlanCellFace key={position} position={position} wheel={wheel} />
+        ))}
+      </svg>
+      {onOpen === undefined ? (
+        <ul className="for-screen-readers">
+          {shown.map(({ position, wheel }) => (
+            <li key={position}>{wheel.label}</li>
+          ))}
+        </ul>
+      ) : (
+        shown.map(({ position, wheel }) => (
+          <button
+            key={position}
+            type="button"
+            className="plan-button"
+            aria-label={wheel.label}
+            aria-current={wheel.state === 'current' ? 'step' : undefined}
+            style={placeOf(position, wheel, height)}
+            onClick={() => onOpen(position)}
+          />
+        ))
+      )}
+    </div>
+  )
+}
+
+/** A cell's place over the drawing, in shares of it: a real button lies there, so that focus and touch are the browser's. */
+function placeOf(position: WheelPosition, wheel: PlanWheel, height: number) {
+  const box = wheel.state === 'none' ? planCells[position].box : planCells[position].boxAtWork
+  const share = (length: number, of: number) => `${(100 * length) / of}%`
+  return {
+    left: share(box.x, planView.width),
+    top: share(box.y, height),
+    width: share(box.width, planView.width),
+    height: share(box.height, height),
+  }
+}

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest'
+import { ageMinutes, clockTime, clockTimeOrDay, day, minutes, money } from './format.ts'
+
+const shop = { timeZone: 'America/Chicago' }
+const now = '2026-01-12T17:40:00.000Z'
+
+describe('times', () => {
+  it('are clock times of the shop, not of the device', () => {
+    expect(clockTime(now, shop)).toBe('11:40')
+    expect(clockTime('2026-01-12T06:05:00.000Z', shop)).toBe('00:05')
+    // Daylight saving began on 2026-03-08 there (IANA time zone database).
+    expect(clockTime('2026-03-09T17:40:00.000Z', shop)).toBe('12:40')
+  })
+
+  it('name their day when it is not today', () => {
+    expect(clockTimeOrDay('2026-01-12T15:12:00.000Z', now, shop)).toBe('09:12')
+    expect(clockTimeOrDay('2026-01-12T05:59:00.000Z', now, shop)).toBe('Jan 11, 23:59')
+    expect(day('2025-12-31T12:00:00.000Z', now, shop)).toBe('Dec 31, 2025')
+    expect(day('2026-01-09T12:00:00.000Z', now, shop)).toBe('Jan 9')
+  })
+
+  it('turn into ages in whole minutes, never negative', () => {
+    expect(ageMinutes('2026-01-12T15:12:00.000Z', now)).toBe(148)
+    expect(ageMinutes('2026-01-12T17:41:00.000Z', now)).toBe(0)
+    expect(minutes(1480)).toBe('1,480 min')
+  })
+})
+
+describe('money', () => {
+  it('is exact to the cent', () => {
+    expect([0, 5, 18_420, 123_456_789, -1_200].map(money)).toEqual([
+      '$0.00',
+      '$0.05',
+      '$184.20',
+      '$1,234,567.89',
+      '−$12.00',
+    ])
+  })
+})

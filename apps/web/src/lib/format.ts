@@ -1,0 +1,46 @@
+/** Words for times and money. The time zone is the shop's, never the reader's device. */
+export type Clock = { timeZone: string }
+
+/** "09:12" in the shop's time, 24 hours. `instant` is UTC text such as 2026-01-12T16:40:00.000Z. */
+export function clockTime(instant: string, { timeZone }: Clock): string {
+  return new Intl.DateTimeFormat('en-US', {
+    timeZone,
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  }).format(new Date(instant))
+}
+
+/** "09:12" on the day of `now`, else "Jan 9, 09:12": a time that is not today's says so. */
+export function clockTimeOrDay(instant: string, now: string, clock: Clock): string {
+  const time = clockTime(instant, clock)
+  return dayOf(instant, clock) === dayOf(now, clock) ? time : `${dayOf(instant, clock)}, ${time}`
+}
+
+/** "Jan 12", with the year where it is not the year of `now`. */
+export function day(instant: string, now: string, clock: Clock): string {
+  const year = (at: string) =>
+    new Intl.DateTimeFormat('en-US', { timeZone: clock.timeZone, year: 'numeric' }).format(new Date(at))
+  return year(instant) === year(now) ? dayOf(instant, clock) : `${dayOf(instant, clock)}, ${year(instant)}`
+}
+
+/** Whole minutes from one instant to another, never below 0: clocks of two devices differ. */
+export function ageMinutes(since: string, now: string): number {
+  return Math.max(0, Math.floor((Date.parse(now) - Date.parse(since)) / 60_000))
+}
+
+/** "148 min": ages are minutes, so that they compare at a glance. */
+export const minutes = (count: number): string => `${count.toLocaleString('en-US')} min`
+
+/** "$184.20" from integer cents; a reduction reads "−$12.00". */
+export function money(cents: number): string {
+  const whole = Math.trunc(Math.abs(cents) / 100).toLocaleString('en-US')
+  const part = String(Math.abs(cents) % 100).padStart(2, '0')
+  return `${cents < 0 ? '−' : ''}$${whole}.${part}`
+}
+
+function dayOf(instant: string, { timeZone }: Clock): string {
+  return new Intl.DateTimeFormat('en-US', { timeZone, month: 'short', day: 'numeric' }).format(
+    new Date(instant),
+  )
+}
