@@ -1,0 +1,87 @@
+import type * as z from 'zod/mini'
+
+/** A shop person's authority; a desk or bay session carries the roles of its person. */
+export const roles = ['advisor', 'technician', 'lead', 'owner'] as const
+export type Role = (typeof roles)[number]
+
+/**
+ * Who may call: `desk` a person signed in at the desk; `staff` a person at the desk or on a tablet; `device` an
+ * enrolled tablet, with or without a person; `customer-link` the holder of an order's link; `public` anyone.
+ */
+export type Access =
+  | { readonly who: 'desk' | 'staff'; readonly roles?: readonly Role[] }
+  | { readonly who: 'device' | 'customer-link' | 'public' }
+
+export type Method = 'GET' | 'POST' | 'PUT' | 'DELETE'
+
+/** A reply that is not JSON: what the browser is told it gets. */
+export type BinaryReply = { readonly contentType: 'application/pdf' | 'text/event-stream' }
+
+export type ReplySchema = z.ZodMiniType | BinaryReply | null
+
+/**
+ * One route of the service: the server registers it from here, the web client calls it from here, OpenAPI is
+ * generated from here. `replies` names every status that may be answered (problems by their code's status come
+ * from `problems`); `null` is an empty body. A write marked `once` needs an `Idempotency-Key`, one marked
+ * `ifMatch` needs the version that was read.
+ */
+export type Endpoint = {
+  readonly operationId: string
+  readonly summary: string
+  readonly method: Method
+  readonly path: `/${string}`
+  readonly access: Access
+  readonly params?: z.ZodMiniType
+  readonly query?: z.ZodMiniType
+  readonly body?: z.ZodMiniType
+  readonly bodyIs?: 'application/pdf'
+  readonly bodyLimitBytes?: number
+  readonly once?: true
+  readonly ifMatch?: true
+  readonly triesPerMinute?: number
+  readonly replies: { readonly [status: number]: ReplySchema }
+  readonly problems: readonly import('./errors.ts').ErrorCode[]
+}
+
+/** Keeps the literal types of an endpoint, so that caller and server infer params, body and replies. */
+export const endpoint = <const E extends Endpoint>(definition: E): E => definition
+
+type InputOf<S> = S extends z.ZodMiniType ? z.input<S> : undefined
+type OutputOf<S> = S extends z.ZodMiniType ? z.output<S> : undefined
+
+export type ParamsOf<E extends Endpoint> = OutputOf<E['params']>
+export type QueryOf<E extends Endpoint> = OutputOf<E['query']>
+export type QueryInputOf<E extends Endpoint> = InputOf<E['query']>
+export type BodyOf<E extends Endpoint> = OutputOf<E['body']>
+export type BodyInputOf<E extends Endpoint> = InputOf<E['body']>
+
+/** The body of a reply at a 2xx status. */
+export type ReplyOf<E extends Endpoint> = {
+  [Status in keyof E['replies']]: E['replies'][Status] extends z.ZodMiniType
+    ? z.output<E['replies'][Status]>
+    : E['replies'][Status] extends null
+      ? undefined
+      : E['replies'][Status] extends BinaryReply
+        ? Blob
+        : never
+}[keyof E['replies']]
+
+/** The path with its parameters filled in and the query appended; parameters are escaped. */
+export const addressOf = (
+  path: string,
+  params: Readonly<Record<string, string | number>> = {},
+  query: Readonly<Record<string, string | number | boolean | undefined>> = {},
+): string => {
+  const filled = path.replace(/:([a-zA-Z]+)/g, (_, name: string) => {
+    const value = params[name]
+    if (value === undefined) throw new Error(`${path} needs the parameter ${name}`)
+    return encodeURIComponent(String(value))
+  })
+  const search = new URLSearchParams()
+  for (const [name, value] of Object.entries(query)) if (value !== undefined) search.set(name, String(value))
+  const text = search.toString()
+  return text === '' ? filled : `${filled}?${text}`
+}
+
+/** Path patterns are Fastify's (`:orderId`); OpenAPI writes `{orderId}`. */
+export const openApiPath = (path: string): string => path.replace(/:([a-zA-Z]+)/g, '{$1}')

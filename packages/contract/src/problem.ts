@@ -1,0 +1,30 @@
+import * as z from 'zod/mini'
+import { type ErrorCode, errorCodes } from './errors.ts'
+
+/** One field that is wrong: what was found there and what is allowed. */
+export const FieldProblem = z.strictObject({ field: z.string(), found: z.string(), allowed: z.string() })
+export type FieldProblem = z.infer<typeof FieldProblem>
+
+/**
+ * RFC 9457 problem details. `detail` tells a person what to do; `fields` names every field that is wrong at
+ * once; `current` is the stored version that a stale write met.
+ */
+export const Problem = z.strictObject({
+  type: z.string(),
+  title: z.string(),
+  status: z.int(),
+  code: z.enum(errorCodes as [ErrorCode, ...ErrorCode[]]),
+  detail: z.string(),
+  requestId: z.string(),
+  fields: z.optional(z.array(FieldProblem)),
+  current: z.optional(z.unknown()),
+  sent: z.optional(z.unknown()),
+  reason: z.optional(z.string()),
+  retryAfterSeconds: z.optional(z.int()),
+})
+export type Problem = z.infer<typeof Problem>
+
+export const isProblem = (value: unknown, code?: ErrorCode): value is Problem => {
+  const read = Problem.safeParse(value)
+  return read.success && (code === undefined || read.data.code === code)
+}
