@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini'
+import type { ErrorCode } from './errors.ts'
 
 /** A shop person's authority; a desk or bay session carries the roles of its person. */
 export const roles = ['advisor', 'technician', 'lead', 'owner'] as const
@@ -40,7 +41,7 @@ export type Endpoint = {
   readonly ifMatch?: true
   readonly triesPerMinute?: number
   readonly replies: { readonly [status: number]: ReplySchema }
-  readonly problems: readonly import('./errors.ts').ErrorCode[]
+  readonly problems: readonly ErrorCode[]
 }
 
 /** Keeps the literal types of an endpoint, so that caller and server infer params, body and replies. */
