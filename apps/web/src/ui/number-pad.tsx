@@ -52,24 +52,27 @@ export function NumberPad({
   )
   return (
     <fieldset className="number-pad" aria-label={label}>
-      <div className="pad-readout">
-        <label htmlFor={id}>{label}</label>
-        <span className="pad-figure">
-          <input
-            {...noteAttributes(id, { hint, fault })}
-            id={id}
-            className="pad-entry"
-            inputMode="none"
-            autoComplete="off"
-            value={text.replace('-', '−')}
-            onChange={(event) => onText(typedOver(text, event.currentTarget.value, limits))}
-          />
-          <span className="figure-unit">{unit}</span>
-        </span>
-        <FieldNotes id={id} hint={hint} fault={fault} />
-        <output className="for-screen-readers" htmlFor={id}>
-          {numberFrom(text) === null ? '' : `${text} ${unit}`}
-        </output>
+      <div className="pad-side-of-keys">
+        <div className="pad-readout">
+          <label htmlFor={id}>{label}</label>
+          <span className="pad-figure">
+            <input
+              {...noteAttributes(id, { hint, fault })}
+              id={id}
+              className="pad-entry"
+              inputMode="none"
+              autoComplete="off"
+              value={text.replace('-', '−')}
+              onChange={(event) => onText(typedOver(text, event.currentTarget.value, limits))}
+            />
+            <span className="figure-unit">{unit}</span>
+          </span>
+          <FieldNotes id={id} hint={hint} fault={fault} />
+          <output className="for-screen-readers" htmlFor={id}>
+            {numberFrom(text) === null ? '' : `${text} ${unit}`}
+          </output>
+        </div>
+        {children === undefined ? null : <div className="pad-answers">{children}</div>}
       </div>
       <div className="pad-keys">
         {digits.map((digit) => key(digit, digit))}
@@ -101,7 +104,6 @@ export function NumberPad({
           {key('clear', 'clear')}
         </div>
       </div>
-      {children}
     </fieldset>
   )
 }

@@ -27,12 +27,13 @@ export type PlanCell = {
 }
 
 const middle = planView.width / 2
-const left = middle - 36
-const right = middle + 36
+const left = middle - 38
+const right = middle + 38
 const nose = 14
 const tail = 372
 
-const wheelWidth = 138
+// Wheels overlap the body a little, as they do; what stands in them has the room.
+const wheelWidth = 150
 const wheelHeight = 104
 const edge = 2
 const frontY = 62
@@ -51,10 +52,10 @@ export const planOutline = [
 
 /** Fine rules: windshield and rear window by suggestion, the two axles, and the tie to the spare. */
 export const planRules: readonly Rule[] = [
-  { from: { x: left, y: 132 }, to: { x: right, y: 132 } },
-  { from: { x: left + 8, y: 166 }, to: { x: right - 8, y: 166 } },
-  { from: { x: left + 8, y: 304 }, to: { x: right - 8, y: 304 } },
-  { from: { x: left, y: 338 }, to: { x: right, y: 338 } },
+  { from: { x: left, y: 180 }, to: { x: right, y: 180 } },
+  { from: { x: left + 8, y: 190 }, to: { x: right - 8, y: 190 } },
+  { from: { x: left + 8, y: 214 }, to: { x: right - 8, y: 214 } },
+  { from: { x: left, y: 224 }, to: { x: right, y: 224 } },
   axle(frontY),
   axle(rearY),
   { from: { x: middle, y: tail }, to: { x: middle, y: tail + 14 } },
