@@ -1,31 +1,30 @@
-/** A problem reply as the server sends it (RFC 9457, with our `code`, `fields` and `requestId`). */
-export type ProblemBody = {
-  title: string
-  status: number
-  code: string
-  detail?: string | undefined
-  fields?: readonly { field: string; says: string }[] | undefined
+import type { ErrorCode } from '@bayledger/contract/errors'
+import type { Problem } from '@bayledger/contract/problem'
+
+/** A problem as this page knows it: the server's (RFC 9457), or that the server could not be reached (status 0). */
+export type ProblemBody = Omit<Problem, 'code' | 'type' | 'requestId'> & {
+  code: ErrorCode | 'UNREACHABLE' | 'REPLY_UNREADABLE'
   requestId?: string | undefined
 }
 
-/** What `call` throws when the server answers with a problem, or cannot be reached (then the status is 0). */
-export class Problem extends Error {
+/** What `call` throws. `body` says what is wrong in words for a person. */
+export class CallProblem extends Error {
   readonly body: ProblemBody
 
   constructor(body: ProblemBody, cause?: unknown) {
     super(body.title, { cause })
-    this.name = 'Problem'
+    this.name = 'CallProblem'
     this.body = body
   }
 }
 
 /** Whether a thrown thing is a problem, of the given code if one is given. */
-export const isProblem = (thrown: unknown, code?: string): thrown is Problem =>
-  thrown instanceof Problem && (code === undefined || thrown.body.code === code)
+export const isCallProblem = (thrown: unknown, code?: ProblemBody['code']): thrown is CallProblem =>
+  thrown instanceof CallProblem && (code === undefined || thrown.body.code === code)
 
-/** Words for anything that was thrown, for a person. */
-export function wordsOf(thrown: unknown): Omit<ProblemBody, 'status' | 'code'> {
-  if (isProblem(thrown)) return thrown.body
+/** The words of anything that was thrown, for a person. */
+export function wordsOf(thrown: unknown): Pick<ProblemBody, 'title' | 'detail' | 'fields' | 'requestId'> {
+  if (isCallProblem(thrown)) return thrown.body
   if (isMissingPage(thrown)) {
     return { title: 'There is no such page.', detail: 'Check the address, or go back.' }
   }

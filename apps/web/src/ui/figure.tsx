@@ -18,8 +18,10 @@ export function Figure({ value, unit, size = 'plain', absent = 'not checked' }: 
       <span className="figure-value">
         {typeof value === 'number' ? String(value).replace('-', '−') : value}
       </span>
-      {'\u00a0'}
-      <span className="figure-unit">{unit}</span>
+      <span className="figure-unit">
+        {'\u00a0'}
+        {unit}
+      </span>
     </span>
   )
 }

@@ -9,7 +9,7 @@ export type ProblemWords = {
   /** Why, and what to do. */
   detail?: string | undefined
   /** Every field that is wrong, with what to do about it. */
-  fields?: readonly { field: string; says: string }[] | undefined
+  fields?: readonly { field: string; found: string; allowed: string }[] | undefined
   /** To name on the telephone; finds the server's own record of it. */
   requestId?: string | undefined
 }
@@ -31,8 +31,8 @@ export function ProblemNotice({ problem, onRetry }: ProblemNoticeProps) {
       {problem.fields === undefined || problem.fields.length === 0 ? null : (
         <ul className="problem-fields">
           {problem.fields.map((fault) => (
-            <li key={`${fault.field} ${fault.says}`}>
-              <span className="exact">{fault.field}</span> {fault.says}
+            <li key={`${fault.field} ${fault.found}`}>
+              <span className="exact">{fault.field}</span>: found {fault.found}; allowed: {fault.allowed}
             </li>
           ))}
         </ul>
