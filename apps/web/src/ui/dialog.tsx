@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react'
 import { Button } from './button.tsx'
 import './dialog.css'
 
@@ -14,7 +14,8 @@ type DialogProps = {
 export function Dialog({ title, onClose, closeWord = 'Close', children }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null)
   const titleId = useId()
-  useEffect(() => {
+  // Closed while it still stands in the page: only then does the browser give focus back.
+  useLayoutEffect(() => {
     const dialog = element.current
     dialog?.showModal()
     return () => dialog?.close()
