@@ -1,13 +1,11 @@
+import type { Role } from '@bayledger/ledger/admit/facts'
 import type * as z from 'zod/mini'
 import type { ErrorCode } from './errors.ts'
 
-/** A shop person's authority; a desk or bay session carries the roles of its person. */
-export const roles = ['advisor', 'technician', 'lead', 'owner'] as const
-export type Role = (typeof roles)[number]
-
 /**
  * Who may call: `desk` a person signed in at the desk; `staff` a person at the desk or on a tablet; `device` an
- * enrolled tablet, with or without a person; `customer-link` the holder of an order's link; `public` anyone.
+ * enrolled tablet with or without a person on it, or the desk; `customer-link` the holder of an order's link;
+ * `public` anyone. `roles` narrows it to people who hold one of them.
  */
 export type Access =
   | { readonly who: 'desk' | 'staff'; readonly roles?: readonly Role[] }

@@ -1,0 +1,63 @@
+import { decideEstimate, getCustomerOrder, getCustomerReport, openLink } from './customer-face.ts'
+import { createCustomer, getCustomer, listCustomers, putCustomer } from './customers.ts'
+import { createEnrollmentCode, enrollDevice, getDevice, listStaff } from './devices.ts'
+import { computeDiagnosis } from './diagnoses.ts'
+import type { Endpoint } from './endpoint.ts'
+import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
+import { createLink, listLinks, revokeLink } from './links.ts'
+import { getEntriesAfter, getOrder, listFloor } from './orders.ts'
+import { checkReport, getReport, sealOrderReport } from './reports.ts'
+import { search } from './search.ts'
+import { health, live, openApi, readiness } from './service.ts'
+import { getSession, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
+import { getSettings, listInstruments } from './settings.ts'
+import { createSheet, createSheetVersion, getSheet, listSheets } from './sheets.ts'
+import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
+
+/** Every route there is. The server refuses to start when one of these has no handler, or a handler none of these. */
+export const contract = [
+  signInAtDesk,
+  signInAtBay,
+  getSession,
+  signOut,
+  createEnrollmentCode,
+  enrollDevice,
+  getDevice,
+  listStaff,
+  listFloor,
+  search,
+  appendEntries,
+  listRefusedEntries,
+  settleRefusedEntry,
+  getOrder,
+  getEntriesAfter,
+  listCustomers,
+  createCustomer,
+  getCustomer,
+  putCustomer,
+  listVehicles,
+  createVehicle,
+  getVehicle,
+  putVehicle,
+  listSheets,
+  createSheet,
+  getSheet,
+  createSheetVersion,
+  listInstruments,
+  getSettings,
+  computeDiagnosis,
+  createLink,
+  listLinks,
+  revokeLink,
+  openLink,
+  getCustomerOrder,
+  decideEstimate,
+  getCustomerReport,
+  sealOrderReport,
+  getReport,
+  checkReport,
+  live,
+  health,
+  readiness,
+  openApi,
+] as const satisfies readonly Endpoint[]

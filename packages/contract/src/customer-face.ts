@@ -1,0 +1,116 @@
+import { Answer, Bundle } from '@bayledger/reckoning/estimate'
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Digest, Id, Instant, line } from './identity.ts'
+
+/** What the customer's phone shows of an order: no VIN, no address, no notes of the shop. */
+export const CustomerOrder = z.strictObject({
+  shopName: z.string(),
+  orderNumber: z.string(),
+  customerName: z.string(),
+  vehicleDescription: z.string(),
+  color: z.nullable(z.string()),
+  /** "May I drive?" in one sentence, with the word that the pattern of severity gives it. */
+  drive: z.strictObject({
+    verdict: z.enum(['do-not-drive', 'may-drive', 'not-yet-known']),
+    sentence: z.string(),
+  }),
+  light: z.nullable(z.string()),
+  findings: z.array(
+    z.strictObject({
+      code: z.string(),
+      severity: z.enum(['do-not-drive', 'cause', 'also-found', 'for-information']),
+      wheels: z.array(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
+      sentence: z.string(),
+    }),
+  ),
+  gauges: z.partialRecord(
+    z.enum(['LF', 'RF', 'RR', 'LR', 'SP']),
+    z.strictObject({ value: z.number(), unit: z.enum(['psi', 'kPa', 'bar']) }),
+  ),
+  estimate: z.nullable(
+    z.strictObject({
+      revision: z.int(),
+      digest: Digest,
+      issuedAt: Instant,
+      readyAt: z.nullable(Instant),
+      bundles: z.array(
+        z.strictObject({
+          bundle: Bundle,
+          caution: z.nullable(z.strictObject({ version: z.string(), text: z.string() })),
+          answer: z.nullable(Answer),
+          answerable: z.boolean(),
+        }),
+      ),
+      totals: z.strictObject({ beforeTaxCents: z.int(), taxCents: z.int(), totalCents: z.int() }),
+    }),
+  ),
+  report: z.nullable(z.strictObject({ number: z.string(), sealedAt: Instant })),
+})
+export type CustomerOrder = z.infer<typeof CustomerOrder>
+
+export const openLink = endpoint({
+  operationId: 'openLink',
+  summary: "Exchange the secret behind the link's # for a short session.",
+  method: 'POST',
+  path: '/api/customer/session',
+  access: { who: 'public' },
+  body: z.strictObject({ secret: z.string().check(z.minLength(1), z.maxLength(200)) }),
+  triesPerMinute: 20,
+  replies: { 201: z.strictObject({ expiresAt: Instant }) },
+  problems: ['LINK_REFUSED'],
+})
+
+export const getCustomerOrder = endpoint({
+  operationId: 'getCustomerOrder',
+  summary: 'What was found, what it costs, what was answered.',
+  method: 'GET',
+  path: '/api/customer/order',
+  access: { who: 'customer-link' },
+  replies: { 200: CustomerOrder },
+  problems: [],
+})
+
+export const decideEstimate = endpoint({
+  operationId: 'decideEstimate',
+  summary: "The customer's answers, bundle by bundle, to the newest estimate, with a signature.",
+  method: 'POST',
+  path: '/api/customer/decisions',
+  access: { who: 'customer-link' },
+  body: z.strictObject({
+    /** Made once when the form opens: sending it again answers the same and decides nothing twice. */
+    entryId: Id,
+    revision: z.int().check(z.positive()),
+    digest: Digest,
+    answers: z
+      .array(
+        z.strictObject({
+          bundleKey: z.string(),
+          answer: Answer,
+          deferredUntil: z.nullable(z.iso.date()),
+          cautionShown: z.nullable(z.string()),
+        }),
+      )
+      .check(z.minLength(1)),
+    name: line(120),
+    relation: z.enum(['owner', 'named-person', 'fleet-contact', 'driver']),
+    signature: z.strictObject({
+      form: z.enum(['drawn', 'typed']),
+      text: z.string().check(z.minLength(1), z.maxLength(60_000)),
+    }),
+    agreesToElectronicRecord: z.literal(true),
+    wantsRemovedParts: z.boolean(),
+  }),
+  replies: { 201: z.strictObject({ seq: z.int(), receivedAt: Instant }) },
+  problems: ['ENTRY_REFUSED'],
+})
+
+export const getCustomerReport = endpoint({
+  operationId: 'getCustomerReport',
+  summary: 'The newest sealed report.',
+  method: 'GET',
+  path: '/api/customer/report',
+  access: { who: 'customer-link' },
+  replies: { 200: { contentType: 'application/pdf' } },
+  problems: ['REPORT_NOT_FOUND'],
+})

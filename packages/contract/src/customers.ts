@@ -1,0 +1,68 @@
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Cursor, Id, line } from './identity.ts'
+
+const content = {
+  name: line(120),
+  phone: z.nullable(z.string().check(z.trim(), z.regex(/^[+()\d .-]{7,24}$/))),
+  email: z.nullable(z.email()),
+  mayText: z.boolean(),
+  mayEmail: z.boolean(),
+  mayCall: z.boolean(),
+}
+
+export const CustomerContent = z.strictObject(content)
+export type CustomerContent = z.infer<typeof CustomerContent>
+
+/** `version` is what an edit names in `If-Match`. */
+export const Customer = z.strictObject({ customerId: Id, version: z.int(), ...content, name: z.string() })
+export type Customer = z.infer<typeof Customer>
+
+const params = z.strictObject({ customerId: Id })
+
+export const listCustomers = endpoint({
+  operationId: 'listCustomers',
+  summary: "Customers by name; `q` narrows by part of the name or of the phone number's digits.",
+  method: 'GET',
+  path: '/api/customers',
+  access: { who: 'staff' },
+  query: z.strictObject({ q: z.optional(z.string().check(z.maxLength(80))), cursor: z.optional(Cursor) }),
+  replies: { 200: z.strictObject({ customers: z.array(Customer), next: z.nullable(z.string()) }) },
+  problems: [],
+})
+
+export const createCustomer = endpoint({
+  operationId: 'createCustomer',
+  summary: 'Add a customer.',
+  method: 'POST',
+  path: '/api/customers',
+  access: { who: 'desk' },
+  once: true,
+  body: CustomerContent,
+  replies: { 201: Customer },
+  problems: [],
+})
+
+export const getCustomer = endpoint({
+  operationId: 'getCustomer',
+  summary: 'One customer; the version stands in ETag too.',
+  method: 'GET',
+  path: '/api/customers/:customerId',
+  access: { who: 'staff' },
+  params,
+  replies: { 200: Customer },
+  problems: ['CUSTOMER_NOT_FOUND'],
+})
+
+export const putCustomer = endpoint({
+  operationId: 'putCustomer',
+  summary: 'Save a customer; `If-Match` names the version that was read.',
+  method: 'PUT',
+  path: '/api/customers/:customerId',
+  access: { who: 'desk' },
+  ifMatch: true,
+  params,
+  body: CustomerContent,
+  replies: { 200: Customer },
+  problems: ['CUSTOMER_NOT_FOUND'],
+})

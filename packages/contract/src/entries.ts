@@ -1,0 +1,115 @@
+import { Author, DraftEnvelope, Given } from '@bayledger/ledger/entry'
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Digest, Id, Instant } from './identity.ts'
+import { FieldProblem } from './problem.ts'
+
+/** One line of a ledger as it travels; the payload's schema is its kind's, in the ledger's registry. */
+export const SentEntry = z.strictObject({
+  id: Id,
+  shopId: Id,
+  orderId: Id,
+  seq: z.int(),
+  kind: z.string(),
+  version: z.int(),
+  payload: z.unknown(),
+  given: Given,
+  restsOn: z.array(Id),
+  writtenBy: Author,
+  deviceId: z.nullable(Id),
+  writtenAt: Instant,
+  receivedAt: Instant,
+  previousHash: Digest,
+  hash: Digest,
+})
+export type SentEntry = z.infer<typeof SentEntry>
+
+/** Personal words that a payload names by HMAC-SHA-256 of the UTF-8 text under the salt (32 bytes in base64). */
+export const PersonalText = z.strictObject({
+  digest: Digest,
+  salt: z.string().check(z.regex(/^[A-Za-z0-9+/]{43}=$/)),
+  text: z.string().check(z.minLength(1), z.maxLength(60_000)),
+})
+export type PersonalText = z.infer<typeof PersonalText>
+
+/** What became of one entry, in the order in which they were sent. */
+export const AppendResult = z.discriminatedUnion('result', [
+  z.strictObject({
+    result: z.literal('accepted'),
+    id: Id,
+    seq: z.int(),
+    hash: Digest,
+    receivedAt: Instant,
+    given: Given,
+  }),
+  /** It was here already, with the same content: nothing was written again. */
+  z.strictObject({
+    result: z.literal('known'),
+    id: Id,
+    seq: z.int(),
+    hash: Digest,
+    receivedAt: Instant,
+    given: Given,
+  }),
+  /** Final for its id. `kept`: the entry stands in the tray, shown to its writer and to the desk. */
+  z.strictObject({
+    result: z.literal('refused'),
+    id: Id,
+    code: z.string(),
+    words: z.string(),
+    kept: z.boolean(),
+    fields: z.array(FieldProblem),
+  }),
+  /** A newer device wrote it than this server can read: it stays in the outbox. */
+  z.strictObject({ result: z.literal('not-yet'), id: Id, words: z.string() }),
+])
+export type AppendResult = z.infer<typeof AppendResult>
+
+export const appendEntries = endpoint({
+  operationId: 'appendEntries',
+  summary: 'Append entries, in order, one transaction each; the id of each is its idempotency key.',
+  method: 'POST',
+  path: '/api/entries',
+  access: { who: 'staff' },
+  body: z.strictObject({
+    entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(100)),
+    texts: z.array(PersonalText).check(z.maxLength(200)),
+  }),
+  bodyLimitBytes: 4 * 1024 * 1024,
+  replies: { 200: z.strictObject({ results: z.array(AppendResult) }) },
+  problems: [],
+})
+
+export const RefusedEntry = z.strictObject({
+  id: Id,
+  orderId: Id,
+  orderNumber: z.nullable(z.string()),
+  kind: z.string(),
+  code: z.string(),
+  words: z.string(),
+  receivedAt: Instant,
+  writtenBy: Author,
+  body: z.unknown(),
+})
+export type RefusedEntry = z.infer<typeof RefusedEntry>
+
+export const listRefusedEntries = endpoint({
+  operationId: 'listRefusedEntries',
+  summary: 'Entries that were refused and are not settled: all of them at the desk, their own on a tablet.',
+  method: 'GET',
+  path: '/api/refused-entries',
+  access: { who: 'staff' },
+  replies: { 200: z.strictObject({ refused: z.array(RefusedEntry) }) },
+  problems: [],
+})
+
+export const settleRefusedEntry = endpoint({
+  operationId: 'settleRefusedEntry',
+  summary: 'Take a refused entry off the tray; it stays on record.',
+  method: 'POST',
+  path: '/api/refused-entries/:entryId/settle',
+  access: { who: 'desk' },
+  params: z.strictObject({ entryId: Id }),
+  replies: { 204: null },
+  problems: ['REFUSED_ENTRY_NOT_FOUND'],
+})

@@ -1,0 +1,104 @@
+import * as z from 'zod/mini'
+import { Customer } from './customers.ts'
+import { endpoint } from './endpoint.ts'
+import { SentEntry } from './entries.ts'
+import { Cursor, Digest, Id, Instant } from './identity.ts'
+import { Vehicle } from './vehicles.ts'
+
+/** One thing an order waits for; see the ledger's `nextMoves`. */
+export const Move = z.strictObject({
+  mover: z.enum([
+    'desk',
+    'manager',
+    'bay',
+    'torque-check',
+    'parts',
+    'customer',
+    'out-on-the-road',
+    'waiting-until',
+    'nobody',
+  ]),
+  code: z.string(),
+  wheel: z.nullable(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
+  sentence: z.string(),
+  since: z.nullable(Instant),
+  until: z.nullable(Instant),
+})
+export type Move = z.infer<typeof Move>
+
+export const Head = z.strictObject({ seq: z.int(), hash: Digest })
+
+/** Personal words that the caller may read; an erased one is missing here. */
+export const ReadText = z.strictObject({ digest: Digest, text: z.string() })
+export type ReadText = z.infer<typeof ReadText>
+
+const params = z.strictObject({ orderId: Id })
+
+export const getOrder = endpoint({
+  operationId: 'getOrder',
+  summary: 'An order: its whole ledger, the personal words in it, customer and vehicle.',
+  method: 'GET',
+  path: '/api/orders/:orderId',
+  access: { who: 'staff' },
+  params,
+  replies: {
+    200: z.strictObject({
+      orderId: Id,
+      number: z.string(),
+      head: Head,
+      entries: z.array(SentEntry),
+      texts: z.array(ReadText),
+      customer: Customer,
+      vehicle: Vehicle,
+      moves: z.array(Move),
+    }),
+  },
+  problems: ['ORDER_NOT_FOUND'],
+})
+
+export const getEntriesAfter = endpoint({
+  operationId: 'getEntriesAfter',
+  summary: 'What was written to an order after the entry with this number.',
+  method: 'GET',
+  path: '/api/orders/:orderId/entries',
+  access: { who: 'staff' },
+  params,
+  query: z.strictObject({ after: z.string().check(z.regex(/^\d{1,9}$/)) }),
+  replies: {
+    200: z.strictObject({ head: Head, entries: z.array(SentEntry), texts: z.array(ReadText) }),
+  },
+  problems: ['ORDER_NOT_FOUND'],
+})
+
+/** One row of the floor list; the first move ranks it, all are shown. */
+export const FloorRow = z.strictObject({
+  orderId: Id,
+  locationId: Id,
+  number: z.string(),
+  seq: z.int(),
+  openedAt: Instant,
+  promisedAt: z.nullable(Instant),
+  waitsHere: z.boolean(),
+  assignedTo: z.nullable(Id),
+  isOpen: z.boolean(),
+  sealed: z.boolean(),
+  customerName: z.string(),
+  vehicleDescription: z.string(),
+  color: z.nullable(z.string()),
+  plate: z.nullable(z.string()),
+  moves: z.array(Move),
+})
+export type FloorRow = z.infer<typeof FloorRow>
+
+export const listFloor = endpoint({
+  operationId: 'listFloor',
+  summary: 'The floor: open orders of a place (all places without one), and those that ended today.',
+  method: 'GET',
+  path: '/api/floor',
+  access: { who: 'staff' },
+  query: z.strictObject({ locationId: z.optional(Id), cursor: z.optional(Cursor) }),
+  replies: {
+    200: z.strictObject({ asOf: Instant, rows: z.array(FloorRow), next: z.nullable(z.string()) }),
+  },
+  problems: [],
+})

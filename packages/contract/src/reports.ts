@@ -1,0 +1,60 @@
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Digest, Id, Instant } from './identity.ts'
+
+export const SealedReport = z.strictObject({
+  number: z.string(),
+  seq: z.int(),
+  sha256: Digest,
+  byteLength: z.int(),
+  sealedAt: Instant,
+})
+export type SealedReport = z.infer<typeof SealedReport>
+
+export const sealOrderReport = endpoint({
+  operationId: 'sealOrderReport',
+  summary:
+    'Compose the report from the whole ledger, seal it and enter it; sending the same id again answers the same.',
+  method: 'POST',
+  path: '/api/orders/:orderId/reports',
+  access: { who: 'desk' },
+  params: z.strictObject({ orderId: Id }),
+  body: z.strictObject({ entryId: Id }),
+  replies: { 201: SealedReport },
+  problems: ['ORDER_NOT_FOUND', 'REPORT_NOT_DUE', 'ENTRY_REFUSED'],
+})
+
+export const getReport = endpoint({
+  operationId: 'getReport',
+  summary: 'A sealed report, byte for byte.',
+  method: 'GET',
+  path: '/api/orders/:orderId/reports/:number',
+  access: { who: 'staff' },
+  params: z.strictObject({ orderId: Id, number: z.string().check(z.maxLength(40)) }),
+  replies: { 200: { contentType: 'application/pdf' } },
+  problems: ['REPORT_NOT_FOUND'],
+})
+
+/** `changed`: it says that it is a report of this shop, and it is not what the shop sealed. */
+export const ReportCheck = z.strictObject({
+  verdict: z.enum(['genuine', 'changed', 'unknown']),
+  words: z.string(),
+  number: z.nullable(z.string()),
+  sealedAt: z.nullable(Instant),
+  supersededBy: z.nullable(z.string()),
+})
+export type ReportCheck = z.infer<typeof ReportCheck>
+
+export const checkReport = endpoint({
+  operationId: 'checkReport',
+  summary: 'Is this file a report of this shop, untouched? Send the PDF itself, or the SHA-256 of its bytes.',
+  method: 'POST',
+  path: '/api/report-checks',
+  access: { who: 'public' },
+  body: z.union([z.strictObject({ sha256: Digest }), z.instanceof(Uint8Array)]),
+  bodyIs: 'application/pdf',
+  bodyLimitBytes: 20 * 1024 * 1024,
+  triesPerMinute: 30,
+  replies: { 200: ReportCheck },
+  problems: [],
+})

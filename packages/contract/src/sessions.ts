@@ -1,0 +1,58 @@
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Id, Instant, line, Place, StaffMember } from './identity.ts'
+
+/** Who is signed in here, and until when. `now` is the server's clock: a device measures its own offset with it. */
+export const Session = z.strictObject({
+  kind: z.enum(['desk', 'bay']),
+  shop: z.strictObject({ shopId: Id, name: z.string() }),
+  staff: StaffMember,
+  device: z.nullable(z.strictObject({ deviceId: Id, name: z.string(), location: Place })),
+  expiresAt: Instant,
+  now: Instant,
+})
+export type Session = z.infer<typeof Session>
+
+export const signInAtDesk = endpoint({
+  operationId: 'signInAtDesk',
+  summary: 'Sign in at the desk with name and password.',
+  method: 'POST',
+  path: '/api/sessions/desk',
+  access: { who: 'public' },
+  body: z.strictObject({ name: line(80), password: z.string().check(z.minLength(1), z.maxLength(200)) }),
+  triesPerMinute: 20,
+  replies: { 201: Session },
+  problems: ['SIGN_IN_REFUSED', 'SIGN_IN_BLOCKED'],
+})
+
+export const signInAtBay = endpoint({
+  operationId: 'signInAtBay',
+  summary: 'Sign in, or change to another person, on an enrolled tablet with a PIN.',
+  method: 'POST',
+  path: '/api/sessions/bay',
+  access: { who: 'device' },
+  body: z.strictObject({ staffId: Id, pin: z.string().check(z.regex(/^\d{6}$/)) }),
+  triesPerMinute: 60,
+  replies: { 201: Session },
+  problems: ['DEVICE_UNKNOWN', 'PIN_REFUSED', 'SIGN_IN_BLOCKED'],
+})
+
+export const getSession = endpoint({
+  operationId: 'getSession',
+  summary: 'Who is signed in here.',
+  method: 'GET',
+  path: '/api/sessions/current',
+  access: { who: 'staff' },
+  replies: { 200: Session },
+  problems: [],
+})
+
+export const signOut = endpoint({
+  operationId: 'signOut',
+  summary: 'End the session; the token is worthless from then on.',
+  method: 'DELETE',
+  path: '/api/sessions/current',
+  access: { who: 'staff' },
+  replies: { 204: null },
+  problems: [],
+})

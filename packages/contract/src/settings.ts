@@ -1,0 +1,68 @@
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Day, Id } from './identity.ts'
+
+/** A gauge's correction is added to what it shows, in psi; a wrench's range is in its own unit. */
+export const Instrument = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('gauge'),
+    instrumentId: Id,
+    locationId: Id,
+    code: z.string(),
+    dueOn: z.nullable(Day),
+    quarantined: z.boolean(),
+    correctionPsi: z.number(),
+  }),
+  z.strictObject({
+    kind: z.literal('wrench'),
+    instrumentId: Id,
+    locationId: Id,
+    code: z.string(),
+    dueOn: Day,
+    quarantined: z.boolean(),
+    cycles: z.int(),
+    rangeLow: z.number(),
+    rangeHigh: z.number(),
+    rangeUnit: z.enum(['lbf·ft', 'lbf·in', 'N·m']),
+  }),
+])
+export type Instrument = z.infer<typeof Instrument>
+
+export const listInstruments = endpoint({
+  operationId: 'listInstruments',
+  summary: 'Gauges and torque wrenches with what they may be used for today.',
+  method: 'GET',
+  path: '/api/instruments',
+  access: { who: 'staff' },
+  replies: { 200: z.strictObject({ instruments: z.array(Instrument) }) },
+  problems: [],
+})
+
+export const Location = z.strictObject({
+  locationId: Id,
+  name: z.string(),
+  altitudeFeet: z.number(),
+  timeZone: z.string(),
+  lawProfile: z.record(z.string(), z.unknown()),
+})
+export type Location = z.infer<typeof Location>
+
+/** One setting in its newest version; older ones stay in the orders that used them. */
+export const Setting = z.strictObject({ kind: z.string(), version: z.int(), body: z.unknown() })
+export type Setting = z.infer<typeof Setting>
+
+export const getSettings = endpoint({
+  operationId: 'getSettings',
+  summary: "The shop's places and the newest version of its prices and other settings.",
+  method: 'GET',
+  path: '/api/settings',
+  access: { who: 'staff' },
+  replies: {
+    200: z.strictObject({
+      shop: z.strictObject({ shopId: Id, name: z.string() }),
+      locations: z.array(Location),
+      settings: z.array(Setting),
+    }),
+  },
+  problems: [],
+})

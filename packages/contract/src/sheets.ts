@@ -1,0 +1,58 @@
+import { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Id, Instant } from './identity.ts'
+
+/** A sheet as it is edited: the server gives its id and version. */
+export const SheetContent = z.omit(SpecificationSheet, { sheetId: true, version: true })
+export type SheetContent = z.infer<typeof SheetContent>
+
+export const StoredSheet = z.strictObject({ sheet: SpecificationSheet, createdAt: Instant })
+export type StoredSheet = z.infer<typeof StoredSheet>
+
+export const listSheets = endpoint({
+  operationId: 'listSheets',
+  summary: 'The newest version of every specification sheet.',
+  method: 'GET',
+  path: '/api/sheets',
+  access: { who: 'staff' },
+  replies: { 200: z.strictObject({ sheets: z.array(SpecificationSheet) }) },
+  problems: [],
+})
+
+export const createSheet = endpoint({
+  operationId: 'createSheet',
+  summary: 'Add a sheet for a vehicle type.',
+  method: 'POST',
+  path: '/api/sheets',
+  access: { who: 'desk', roles: ['lead', 'manager', 'owner'] },
+  once: true,
+  body: SheetContent,
+  replies: { 201: StoredSheet },
+  problems: [],
+})
+
+export const getSheet = endpoint({
+  operationId: 'getSheet',
+  summary: 'One sheet with all its versions, newest first.',
+  method: 'GET',
+  path: '/api/sheets/:sheetId',
+  access: { who: 'staff' },
+  params: z.strictObject({ sheetId: Id }),
+  replies: { 200: z.strictObject({ versions: z.array(StoredSheet) }) },
+  problems: ['SHEET_NOT_FOUND'],
+})
+
+export const createSheetVersion = endpoint({
+  operationId: 'createSheetVersion',
+  summary: 'Write a new version of a sheet; orders keep the version that they used.',
+  method: 'POST',
+  path: '/api/sheets/:sheetId/versions',
+  access: { who: 'desk', roles: ['lead', 'manager', 'owner'] },
+  once: true,
+  ifMatch: true,
+  params: z.strictObject({ sheetId: Id }),
+  body: SheetContent,
+  replies: { 201: StoredSheet },
+  problems: ['SHEET_NOT_FOUND'],
+})
