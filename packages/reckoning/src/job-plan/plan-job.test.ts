@@ -1,0 +1,163 @@
+import { describe, expect, it } from 'vitest'
+import type { Work } from '../estimate.ts'
+import type { SpecificationSheet } from '../sheet.ts'
+import { JobPlan } from '../step.ts'
+import { planJob } from './plan-job.ts'
+
+const source = { kind: 'maker-manual', reference: 'manual p. 12', enteredBy: 'a', verifiedBy: 'b' } as const
+const sheet: SpecificationSheet = {
+  sheetId: 'sheet',
+  version: 1,
+  name: 'A utility',
+  system: 'direct',
+  pressureDisplay: false,
+  locatesWheels: false,
+  spare: 'temporary',
+  spareMonitored: false,
+  staggered: false,
+  placard: { front: { psi: 35, kPa: 240 }, rear: { psi: 35, kPa: 240 }, spare: { psi: 60, kPa: 420 } },
+  warnAtPsi: null,
+  tire: {
+    front: { size: '235/60R18', loadClass: 'SL', sidewallMaximumPsi: 51 },
+    rear: { size: '235/60R18', loadClass: 'SL', sidewallMaximumPsi: 51 },
+    spare: null,
+  },
+  sensor: {
+    frequencyMHz: 315,
+    protocol: 'P1',
+    stem: 'clamp-in',
+    mounting: 'valve',
+    wokenBy: 'low-frequency-field',
+    stemNutTorque: { value: 62, unit: 'lbf·in' },
+    stemScrewTorque: null,
+    coreTorque: { value: 4, unit: 'lbf·in' },
+  },
+  studs: {
+    count: 5,
+    thread: 'M14×1.5',
+    fastener: 'nut',
+    seat: 'cone',
+    torque: { value: 100, unit: 'lbf·ft' },
+    handTurns: 7,
+    makersSequence: null,
+    lockingFastener: false,
+    retorqueMiles: { from: 50, to: 100 },
+  },
+  relearn: {
+    method: 'automatic',
+    entry: 'Park 20 minutes.',
+    confirmation: 'The light goes out.',
+    exit: 'Key off, key on.',
+    timeLimitMinutes: null,
+    parkMinutes: 20,
+    driveMinutes: 20,
+    driveSpeedMph: 20,
+    knownTrap: null,
+  },
+  liftNotes: '',
+  sources: { placard: source, studTorque: source, frequency: source },
+}
+
+const plan = (works: readonly Work[], on: SpecificationSheet = sheet) =>
+  planJob(
+    on,
+    works.map((work) => ({ work, bundleKey: 'one' })),
+    1,
+  )
+const oneSensor: readonly Work[] = [
+  { kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' },
+  { kind: 'relearn' },
+]
+
+describe('a job plan', () => {
+  it('for one sensor touches that wheel alone and sets every pressure', () => {
+    const { steps } = plan(oneSensor)
+    expect(JobPlan.safeParse(plan(oneSensor)).success).toBe(true)
+    expect(steps.filter(({ closedBy }) => closedBy === 'wheel.removed').map(({ wheel }) => wheel)).toEqual([
+      'RR',
+    ])
+    expect(steps.filter(({ closedBy }) => closedBy === 'pressure.set').map(({ wheel }) => wheel)).toEqual([
+      'LF',
+      'RF',
+      'RR',
+      'LR',
+      'SP',
+    ])
+    expect(steps.map(({ stepKey }) => stepKey).slice(0, 3)).toEqual([
+      'RR.sensor.match',
+      'RR.sensor.program',
+      'RR.wheel.off',
+    ])
+  })
+
+  it('names each step once and lets each wait only for steps that come before it', () => {
+    const { steps } = plan([
+      ...oneSensor,
+      { kind: 'service-stem', wheel: 'LF', valve: 'clamp-in' },
+      { kind: 'set-pressures' },
+    ])
+    const seen = new Set<string>()
+    for (const step of steps) {
+      expect(seen.has(step.stepKey)).toBe(false)
+      for (const key of step.waitsFor) expect(seen, `${step.stepKey} waits for ${key}`).toContain(key)
+      seen.add(step.stepKey)
+    }
+  })
+
+  it('puts the second check of every wheel that came off before any road movement', () => {
+    const { steps } = plan(oneSensor)
+    for (const kind of ['drive.done', 'relearn.done'] as const)
+      expect(steps.find(({ closedBy }) => closedBy === kind)?.waitsFor).toContain('RR.studs.second-check')
+  })
+
+  it('for pressures only takes no wheel off and still proves the light', () => {
+    const kinds = new Set(plan([{ kind: 'set-pressures' }]).steps.map(({ closedBy }) => closedBy))
+    expect(kinds).toEqual(
+      new Set([
+        'pressure.set',
+        'wheel.checked',
+        'module.read',
+        'drive.done',
+        'telltale.observed',
+        'step.closed',
+      ]),
+    )
+  })
+
+  it('for a look only has no steps: the look itself is the arrival check', () => {
+    expect(plan([{ kind: 'look' }]).steps).toEqual([])
+  })
+
+  it('keeps every torque round shut until a second person confirms an unverified figure', () => {
+    const unverified = {
+      ...sheet,
+      sources: { ...sheet.sources, studTorque: { ...source, verifiedBy: null } },
+    }
+    const { steps } = plan(oneSensor, unverified)
+    expect(steps[0]?.stepKey).toBe('vehicle.confirm.stud-torque')
+    const rounds = steps.filter(
+      ({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'torque.checked',
+    )
+    expect(rounds).toHaveLength(4)
+    for (const round of rounds) {
+      expect(round.unverified).toBe('studTorque')
+      expect(round.waitsFor).toContain('vehicle.confirm.stud-torque')
+    }
+  })
+
+  it('shows the sheet’s own torque, unit and source on each round', () => {
+    const round = plan(oneSensor).steps.find(({ stepKey }) => stepKey === 'RR.studs.torque-full')
+    expect(round?.figure).toEqual({
+      kind: 'torque',
+      torque: { value: 100, unit: 'lbf·ft' },
+      source: 'manual p. 12',
+    })
+  })
+
+  it('torques nothing on a spare, which is on no hub', () => {
+    const { steps } = plan([{ kind: 'service-stem', wheel: 'SP', valve: 'clamp-in' }])
+    expect(steps.some(({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'wheel.removed')).toBe(
+      false,
+    )
+  })
+})

@@ -1,0 +1,62 @@
+import { type WorkCautionName, workCautions } from '../cautions/work-cautions.ts'
+import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
+import { unverifiedFigures } from '../sheet.ts'
+import type { ClosingKind, Step, StepFigure } from '../step.ts'
+import { axleOf, type WheelPosition } from '../wheels.ts'
+
+/** What a step builder says of a step; the rest has a usual value. */
+export type StepWords = {
+  readonly stepKey: string
+  readonly wheel?: WheelPosition
+  readonly does: string
+  readonly how: string
+  readonly closedBy: ClosingKind
+  readonly figure?: StepFigure | null
+  readonly needs?: readonly Step['needs'][number][]
+  readonly waitsFor?: readonly string[]
+  readonly rests?: SafetyFigure
+  readonly caution?: WorkCautionName
+}
+
+/** Fills a step: one that rests on a figure nobody has verified yet stays shut until a second person confirms it. */
+export const stepOf = (sheet: SpecificationSheet, bundleKey: string | null, words: StepWords): Step => {
+  const unverified = words.rests && unverifiedFigures(sheet).includes(words.rests) ? words.rests : null
+  return {
+    stepKey: words.stepKey,
+    wheel: words.wheel ?? null,
+    does: words.does,
+    how: words.how,
+    closedBy: words.closedBy,
+    figure: words.figure ?? null,
+    needs: [...(words.needs ?? [])],
+    waitsFor: [...(words.waitsFor ?? []), ...(unverified ? [confirmationKey(unverified)] : [])],
+    unverified,
+    caution: words.caution ? workCautions[words.caution].number : null,
+    bundleKey,
+  }
+}
+
+const confirmationKeys = {
+  placard: 'vehicle.confirm.placard',
+  studTorque: 'vehicle.confirm.stud-torque',
+  frequency: 'vehicle.confirm.frequency',
+} as const satisfies Record<SafetyFigure, string>
+
+/** The step by which a second person confirms a figure that nobody has verified. */
+export const confirmationKey = (figure: SafetyFigure): string => confirmationKeys[figure]
+
+export const studTorque = (sheet: SpecificationSheet): StepFigure => ({
+  kind: 'torque',
+  torque: sheet.studs.torque,
+  source: sheet.sources.studTorque.reference,
+})
+
+export const placardFigure = (sheet: SpecificationSheet, wheel: WheelPosition): StepFigure | null => {
+  const printed = sheet.placard[axleOf(wheel)]
+  return printed ? { kind: 'placard', psi: printed.psi, source: sheet.sources.placard.reference } : null
+}
+
+export const frequencyFigure = (sheet: SpecificationSheet): StepFigure | null =>
+  sheet.sensor && sheet.sources.frequency
+    ? { kind: 'frequency', megahertz: sheet.sensor.frequencyMHz, source: sheet.sources.frequency.reference }
+    : null

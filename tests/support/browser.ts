@@ -1,0 +1,72 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { outsideTool } from './outside-tools.ts'
+
+/** The three faces as they are used: a desk screen, a tablet under a finger, a phone under a thumb. */
+const faces = {
+  desk: { viewport: { width: 1280, height: 800 } },
+  bay: { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true },
+  customer: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+} as const
+export type Face = keyof typeof faces
+
+/** Background requests of the browser's own would be refused here by the hundred; they are switched off. */
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+
+export type TestBrowser = {
+  /** A page of its own session on one face. Whatever it logs as an error is kept in `noise`. */
+  readonly open: (face: Face, path: string) => Promise<Page>
+  readonly noise: readonly string[]
+  readonly close: () => Promise<void>
+}
+
+/** A real Chromium against a running server. */
+export const startBrowser = async (address: string): Promise<TestBrowser> => {
+  const profile = mkdtempSync(join(tmpdir(), 'bayledger-chromium-'))
+  const browser: Browser = await chromium.launch({
+    executablePath: outsideTool('chromium'),
+    args: flags,
+    env: { ...process.env, HOME: profile },
+  })
+  const contexts = new Map<Face, BrowserContext>()
+  const noise: string[] = []
+  const contextOf = async (face: Face): Promise<BrowserContext> => {
+    const known = contexts.get(face)
+    if (known) return known
+    const made = await browser.newContext({
+      ...faces[face],
+      baseURL: address,
+      locale: 'en-US',
+      timezoneId: 'America/New_York',
+      acceptDownloads: true,
+    })
+    contexts.set(face, made)
+    return made
+  }
+  return {
+    noise,
+    open: async (face, path) => {
+      const page = await (await contextOf(face)).newPage()
+      page.on('pageerror', (error) => noise.push(`${face}: ${error.message}`))
+      page.on('console', (message) => {
+        if (message.type() === 'error') noise.push(`${face}: ${message.text()}`)
+      })
+      await page.goto(path)
+      return page
+    },
+    close: async () => {
+      await browser.close()
+      rmSync(profile, { recursive: true, force: true })
+    },
+  }
+}
