@@ -1,3 +1,4 @@
+import { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import * as z from 'zod/mini'
 import { Customer } from './customers.ts'
 import { endpoint } from './endpoint.ts'
@@ -51,6 +52,8 @@ export const getOrder = endpoint({
       customer: Customer,
       vehicle: Vehicle,
       moves: z.array(Move),
+      /** What other orders of this shop know of the vehicle: evidence is made of it and of the ledger. */
+      history: z.nullable(HistoryEvidence),
     }),
   },
   problems: ['ORDER_NOT_FOUND'],

@@ -1,0 +1,39 @@
+import type { PersonalText } from '@bayledger/contract/entries'
+import { personalDigest } from '@bayledger/ledger/hash-chain'
+import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/kinds/registry'
+import { v7 } from 'uuid'
+
+/** An entry as a device writes it; its id is made here and is sent again unchanged with every retry. */
+export type WrittenDraft<K extends Kind = Kind> = {
+  readonly id: string
+  readonly orderId: string
+  readonly kind: K
+  readonly version: number
+  readonly payload: PayloadOf<K>
+  readonly writtenAt: string
+  readonly restsOn: string[]
+}
+
+export const newId = (): string => v7()
+
+/** Makes an entry of a kind. `restsOn` names entries that this one is worth nothing without. */
+export const draftEntry = <K extends Kind>(
+  orderId: string,
+  kind: K,
+  payload: PayloadOf<K>,
+  restsOn: readonly string[] = [],
+): WrittenDraft<K> => ({
+  id: newId(),
+  orderId,
+  kind,
+  version: definitionOf(kind).version,
+  payload,
+  writtenAt: new Date().toISOString(),
+  restsOn: [...restsOn],
+})
+
+/** Personal words with a fresh salt: the payload carries the digest, the words go beside it. */
+export const personal = (text: string): PersonalText => {
+  const salt = crypto.getRandomValues(new Uint8Array(32))
+  return { digest: personalDigest(text, salt), salt: btoa(String.fromCharCode(...salt)), text }
+}
