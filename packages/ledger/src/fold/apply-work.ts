@@ -1,4 +1,5 @@
 import { stepKeys } from '@bayledger/reckoning/step'
+import { proofOf } from '../gates.ts'
 import type { workKinds } from '../kinds/work.ts'
 import { untouchedWheel } from '../order-state.ts'
 import { changeWheel } from './change-wheel.ts'
@@ -129,14 +130,11 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       entry.payload.result === 'refused' ? null : entry.payload.stepKey,
       entry,
     ),
-  'drive.done': (state, entry) =>
-    closeStep(
-      { ...state, drives: [...state.drives, recorded(entry.payload, entry)] },
-      entry.payload.lightAtEnd === 'off' && entry.payload.lampCheckAfter === 'lights-and-goes-out'
-        ? entry.payload.stepKey
-        : null,
-      entry,
-    ),
+  // Drives add up: the step stays open until the minutes that a warning may take have been driven with the light off.
+  'drive.done': (state, entry) => {
+    const driven = { ...state, drives: [...state.drives, recorded(entry.payload, entry)] }
+    return closeStep(driven, proofOf(driven).verdict === 'proven' ? entry.payload.stepKey : null, entry)
+  },
   'step.closed': (state, entry) => closeStep(state, entry.payload.stepKey, entry),
   'step.set_aside': (state, entry) => ({
     ...state,
