@@ -6,6 +6,9 @@ import { Digest, Id, Instant, line } from './identity.ts'
 /** What the customer's phone shows of an order: no VIN, no address, no notes of the shop. */
 export const CustomerOrder = z.strictObject({
   shopName: z.string(),
+  /** Whom to call; `null` where the shop has set no number. */
+  shopPhone: z.nullable(z.string()),
+  timeZone: z.string(),
   orderNumber: z.string(),
   customerName: z.string(),
   vehicleDescription: z.string(),
@@ -26,7 +29,12 @@ export const CustomerOrder = z.strictObject({
   ),
   gauges: z.partialRecord(
     z.enum(['LF', 'RF', 'RR', 'LR', 'SP']),
-    z.strictObject({ value: z.number(), unit: z.enum(['psi', 'kPa', 'bar']) }),
+    z.strictObject({
+      value: z.number(),
+      unit: z.enum(['psi', 'kPa', 'bar']),
+      /** What the door label asks for at this position, cold. */
+      labelPsi: z.nullable(z.number()),
+    }),
   ),
   estimate: z.nullable(
     z.strictObject({
