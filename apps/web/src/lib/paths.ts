@@ -10,6 +10,13 @@ export const patterns = {
 } as const
 
 export const deskOrderPath = (orderId: string) => `/desk/orders/${encodeURIComponent(orderId)}`
+/** The write-up with a known customer, and the vehicle if that is known too. */
+export const writeUpPath = (customerId: string, vehicleId: string | null) => {
+  const known = new URLSearchParams({ customer: customerId })
+  if (vehicleId !== null) known.set('vehicle', vehicleId)
+  return `${patterns.writeUp}?${known}`
+}
+
 export const bayOrderPath = (orderId: string) => `/bay/orders/${encodeURIComponent(orderId)}`
 
 /** The secret of a customer's link stands behind the #, which no browser sends and no server logs. */

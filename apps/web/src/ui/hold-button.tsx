@@ -81,12 +81,12 @@ export function HoldButton({ label, onHeld, whyNot, busy = false }: HoldButtonPr
         }}
       >
         <span className="hold-progress" aria-hidden="true" />
-        <span className="hold-label">{label}</span>
+        <span className="hold-label">{state.step === 'armed' ? `Press again: ${label}` : label}</span>
       </button>
       <p id={noteId} className="button-reason" role="status">
         {whyNot ??
           (state.step === 'armed'
-            ? `Press once more: ${label}.`
+            ? 'Pressed once. Press again to confirm.'
             : 'Hold, or press twice with a pause between.')}
       </p>
     </div>

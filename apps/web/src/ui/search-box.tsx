@@ -1,5 +1,6 @@
 import { type RefObject, useEffect, useRef } from 'react'
 import { ComboBox, Input, Label, ListBox, ListBoxItem, Popover, Text } from 'react-aria-components'
+import './field-parts.css'
 import './search-box.css'
 
 export type SearchHit = { id: string; label: string; detail: string }

@@ -108,12 +108,29 @@ function DrawnSignature({ label, onChange }: SignaturePadProps) {
 
 function signatureOn(surface: HTMLCanvasElement, pad: Pad): Signature | null {
   if (pad.isEmpty()) return null
+  const strokes = pad.toData().map((group) => group.points.map(({ x, y, time }) => ({ x, y, time })))
   return {
     form: 'drawn',
-    strokes: pad.toData().map((group) => group.points.map(({ x, y, time }) => ({ x, y, time }))),
+    strokes,
     width: surface.clientWidth,
     height: surface.clientHeight,
-    svg: pad.toSVG(),
+    svg: drawing(strokes, surface.clientWidth, surface.clientHeight),
     pngDataUrl: pad.toDataURL(),
   }
+}
+
+/** One small SVG path, a tenth of a pixel fine: a long signature stays within a few kilobytes. */
+function drawing(strokes: readonly Stroke[], width: number, height: number): string {
+  const tenth = (length: number) => String(Math.round(length * 10) / 10)
+  const path = strokes
+    .map((stroke) => {
+      const points = stroke.map(({ x, y }) => `${tenth(x)} ${tenth(y)}`)
+      // A dot is a stroke of no length; drawn to itself, a round cap shows it.
+      return `M${points.join('L')}${points.length === 1 ? `L${points[0]}` : ''}`
+    })
+    .join('')
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}">` +
+    `<path d="${path}" fill="none" stroke="#000" stroke-width="2" stroke-linecap="round" stroke-linejoin="round"/></svg>`
+  )
 }

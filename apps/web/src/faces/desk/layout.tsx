@@ -1,4 +1,5 @@
 import { NavLink, Outlet } from 'react-router'
+import { DeskSearch } from '../../features/search/desk-search.tsx'
 import { patterns } from '../../lib/paths.ts'
 import './desk.css'
 
@@ -10,6 +11,7 @@ export function DeskLayout() {
         <NavLink to={patterns.desk} end className="desk-name">
           Bayledger
         </NavLink>
+        <DeskSearch />
         <NavLink to={patterns.writeUp} className="desk-begin">
           Write up a complaint
         </NavLink>

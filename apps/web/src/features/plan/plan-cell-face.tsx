@@ -1,6 +1,6 @@
 import { planCells } from '@bayledger/reckoning/plan-drawing/plan-geometry'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { PlanLine, PlanWheel } from './plan-drawing.tsx'
+import type { PlanLine, PlanWheel } from './plan-wheel.ts'
 
 /** What stands in one cell: its position, its figure with unit, and up to two lines of words. */
 export function PlanCellFace({ position, wheel }: { position: WheelPosition; wheel: PlanWheel }) {
