@@ -1,0 +1,116 @@
+/**
+ * Everything a report says, as plain values already in words and figures: composing it reads the ledger,
+ * laying it out reads nothing else. Two equal contents give the same bytes before sealing.
+ */
+export type ReportContent = {
+  readonly language: 'en'
+  readonly reportNumber: string
+  readonly orderNumber: string
+  /** The ledger entry that the report was composed up to. */
+  readonly head: { readonly seq: number; readonly hash: string }
+  /** UTC instant with milliseconds and Z; the document's own date. */
+  readonly composedAt: string
+  /** The same instant as the shop's clock shows it. */
+  readonly composedAtWords: string
+  readonly timeZone: string
+  /** Where anyone can have the file checked; also drawn as a QR code. */
+  readonly checkAddress: string
+  readonly templateVersion: number
+  readonly supersedes: string | null
+  readonly pageOne: PageOne
+  readonly sections: readonly Section[]
+}
+
+/** Words that grade what a line says; each has one shape, and the word is always printed with it. */
+export type Severity =
+  | 'do-not-drive'
+  | 'do-not-open-the-tire'
+  | 'repair-before-release'
+  | 'cause'
+  | 'also-found'
+  | 'for-information'
+  | 'not-checked'
+  | 'could-not-be-checked'
+  | 'good-as-measured'
+
+export const severityWords: Readonly<Record<Severity, string>> = {
+  'do-not-drive': 'Do not drive',
+  'do-not-open-the-tire': 'Do not open the tire',
+  'repair-before-release': 'Repair before release',
+  cause: 'Cause',
+  'also-found': 'Also found',
+  'for-information': 'For information',
+  'not-checked': 'Not checked',
+  'could-not-be-checked': 'Could not be checked',
+  'good-as-measured': 'Good as measured',
+}
+
+/** A number that never stands without its unit. */
+export type Figure = { readonly kind: 'figure'; readonly value: string; readonly unit: string }
+
+/** What one cell or line holds; an absent fact is a gap that says so, never blank. */
+export type Cell =
+  | Figure
+  | { readonly kind: 'words'; readonly text: string }
+  /** Plates, VINs and sensor IDs, in the typeface that tells O from 0. */
+  | { readonly kind: 'id'; readonly text: string }
+  | { readonly kind: 'gap'; readonly text: string }
+  | { readonly kind: 'good'; readonly text: string }
+
+export type DriveAnswer = 'drive-normally' | 'check-weekly' | 'do-not-drive'
+
+export type PageOne = {
+  readonly canDrive: { readonly answer: DriveAnswer; readonly words: string }
+  readonly shop: { readonly name: string; readonly lines: readonly string[] }
+  readonly facts: readonly { readonly label: string; readonly value: Cell }[]
+  readonly told: { readonly text: Cell; readonly entry: number | null }
+  readonly found: {
+    readonly severity: Severity
+    readonly sentence: string
+    readonly proof: { readonly figure: Figure; readonly says: string } | null
+    readonly entry: number | null
+  }
+  readonly did: readonly string[]
+  readonly notDone: readonly { readonly title: string; readonly answer: string }[]
+  readonly fixed: { readonly word: string; readonly words: string }
+  readonly wheels: readonly WheelLine[]
+  readonly next: readonly string[]
+  readonly signatures: readonly { readonly label: string; readonly name: string | null }[]
+}
+
+/** One wheel before and after, against the door label. */
+export type WheelLine = {
+  readonly position: 'LF' | 'RF' | 'RR' | 'LR' | 'SP'
+  readonly name: string
+  /** Set where the primary cause or a stop names this wheel. */
+  readonly marked: Severity | null
+  readonly before: Cell
+  readonly after: Cell
+  readonly label: Cell
+  readonly sensorBefore: Cell
+  readonly sensorAfter: Cell
+}
+
+export type Section = { readonly title: string; readonly blocks: readonly Block[] }
+
+export type Block =
+  | { readonly kind: 'paragraph'; readonly text: string; readonly entry: number | null }
+  | { readonly kind: 'findings'; readonly findings: readonly FindingLine[] }
+  | {
+      readonly kind: 'table'
+      readonly caption: string
+      readonly columns: readonly Column[]
+      readonly rows: readonly Row[]
+    }
+
+export type FindingLine = {
+  readonly severity: Severity
+  readonly sentence: string
+  readonly reasons: readonly string[]
+}
+
+/** `share` is the column's part of the table's width, in any unit. */
+export type Column = { readonly title: string; readonly share: number }
+
+/** One line of a table: its first cell names the line; `entry` is the ledger entry it comes from. */
+export type Row = { readonly entry: number | null; readonly cells: readonly Cell[] }

@@ -1,0 +1,65 @@
+import { type Face, facesOf, typefaces } from '../fonts/faces.ts'
+import { boxEms, fontFeatures, graphemesOf, runsOf, widthOfRun } from '../fonts/runs.ts'
+import type { Mark } from '../layout/page-elements.ts'
+import { boxPath } from '../layout/page-elements.ts'
+
+const tones = { ink: '#000000', paper: '#ffffff' } as const
+
+export const registerFaces = (pdf: PDFKit.PDFDocument): void => {
+  for (const typeface of typefaces)
+    for (const face of facesOf(typeface)) pdf.registerFont(face.name, face.bytes)
+}
+
+export const drawMark = (pdf: PDFKit.PDFDocument, mark: Mark): void => {
+  if (mark.kind === 'text') drawText(pdf, mark)
+  else drawPath(pdf, mark)
+}
+
+const drawText = (pdf: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>): void => {
+  let x = mark.x
+  for (const run of runsOf(mark.text, mark.typeface)) {
+    if (run.face) drawRun(pdf, run.face, run.text, x, mark)
+    else drawUnknown(pdf, run.text, x, mark)
+    x += widthOfRun(run, mark.size)
+  }
+}
+
+type TextPlace = Pick<Extract<Mark, { kind: 'text' }>, 'baseline' | 'size' | 'tone'>
+
+const drawRun = (pdf: PDFKit.PDFDocument, face: Face, text: string, x: number, place: TextPlace): void => {
+  pdf
+    .font(face.name)
+    .fontSize(place.size)
+    .fillColor(tones[place.tone])
+    .text(text, x, place.baseline, { lineBreak: false, baseline: 'alphabetic', features: [...fontFeatures] })
+}
+
+/**
+ * Characters that no font here has are drawn as outlined boxes that carry the characters themselves as their
+ * actual text (ISO 32000-1, 14.9.4): they can be searched, copied and read aloud.
+ */
+const drawUnknown = (pdf: PDFKit.PDFDocument, text: string, x: number, place: TextPlace): void => {
+  pdf.markContent('Span', { actual: text })
+  graphemesOf(text).forEach((_, index) => {
+    const box = {
+      x: x + (index * boxEms + 0.06) * place.size,
+      y: place.baseline - 0.66 * place.size,
+      width: (boxEms - 0.12) * place.size,
+      height: 0.66 * place.size,
+    }
+    pdf.path(boxPath(box)).lineWidth(0.6).strokeColor(tones[place.tone]).stroke()
+  })
+  pdf.endMarkedContent()
+}
+
+const drawPath = (pdf: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'path' }>): void => {
+  pdf.save().path(mark.d)
+  if (mark.stroke) {
+    pdf.lineWidth(mark.stroke.width).strokeColor(tones.ink)
+    if (mark.stroke.dash) pdf.dash(mark.stroke.dash, { space: mark.stroke.dash * 0.8 })
+  }
+  if (mark.fill && mark.stroke) pdf.fillAndStroke(tones[mark.fill], tones.ink)
+  else if (mark.fill) pdf.fill(tones[mark.fill])
+  else pdf.stroke()
+  pdf.restore()
+}

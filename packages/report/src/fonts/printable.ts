@@ -1,0 +1,10 @@
+/**
+ * Text as it can stand on paper: composed form (NFC), line breaks and other controls as spaces, invisible
+ * format characters (which can turn the reading order around) dropped, broken surrogates as U+FFFD.
+ */
+export const printable = (text: string): string =>
+  text
+    .toWellFormed()
+    .normalize('NFC')
+    .replace(/[\p{Cc}\p{Zl}\p{Zp}\u00A0\u202F]/gu, ' ')
+    .replace(/\p{Cf}/gu, '')

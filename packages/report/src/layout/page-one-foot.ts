@@ -1,0 +1,62 @@
+import type { ReportContent } from '../content.ts'
+import { content, element, furniture, type Item, type Mark, rule } from './page-elements.ts'
+import { sheet, sizes } from './paper.ts'
+import { lineHeight, lineMarks, linesOf, type Style, textMark } from './paragraph.ts'
+import { qrPath } from './qr-path.ts'
+
+const body: Style = { typeface: 'regular', size: sizes.body }
+const small: Style = { typeface: 'regular', size: 8.5 }
+const strong: Style = { typeface: 'bold', size: sizes.body }
+
+const qrSide = 62
+const qrColumn = 236
+const lineWidth = 126
+
+/** Signature lines on the left; on the right how anyone can have the file checked. */
+export const layFoot = (report: ReportContent, top: number): Item[] => [
+  ...report.pageOne.signatures.slice(0, 2).flatMap((signature, index) => {
+    const x = sheet.left + index * (lineWidth + 16)
+    const y = top + 44
+    return [
+      furniture(1, [rule(x, y, x + lineWidth, y, 0.8)]),
+      element('P', [
+        content(1, [
+          textMark(`${signature.label} `, x, y + 3, body),
+          ...(signature.name
+            ? lineMarks(
+                linesOf(signature.name, small, lineWidth).slice(0, 1),
+                x,
+                y + 3 + lineHeight(body),
+                small,
+              )
+            : []),
+        ]),
+      ]),
+    ]
+  }),
+  ...layCheck(report, sheet.right - qrColumn, top),
+]
+
+const layCheck = (report: ReportContent, x: number, top: number): Item[] => {
+  const textX = x + qrSide + 8
+  const width = qrColumn - qrSide - 8
+  const code: Mark = {
+    kind: 'path',
+    d: qrPath(report.checkAddress, x, top, qrSide),
+    fill: 'ink',
+    stroke: null,
+  }
+  const lines = linesOf(`Drop the file at ${report.checkAddress} to have it checked.`, small, width)
+  return [
+    element('Figure', [content(1, [code])], {
+      alt: `QR code of the address ${report.checkAddress}, where this file can be checked.`,
+      box: { x, y: top, width: qrSide, height: qrSide },
+    }),
+    element('P', [
+      content(1, [
+        textMark('Is this report genuine? ', textX, top + 4, strong),
+        ...lineMarks(lines, textX, top + 19, small),
+      ]),
+    ]),
+  ]
+}

@@ -1,0 +1,146 @@
+import { type PageOne, severityWords } from '../content.ts'
+import { cellWords, figureMarks, layCell, widthOfFigure } from './cell.ts'
+import { entryMark } from './entry-mark.ts'
+import type { Flow } from './flow.ts'
+import { content, element, furniture, type Item, type Mark, rule } from './page-elements.ts'
+import { sheet, sheetWidth, sizes } from './paper.ts'
+import { cutTo, lineHeight, lineMarks, linesOf, type Style, textMark } from './paragraph.ts'
+import { shapeInset, shapeMarks, shapeOf } from './severity-shape.ts'
+
+const heading: Style = { typeface: 'bold', size: sizes.body }
+const body: Style = { typeface: 'regular', size: sizes.body }
+const strong: Style = { typeface: 'bold', size: sizes.lead }
+const proofStyle: Style = { typeface: 'bold', size: 17 }
+
+const rest = 'the whole of it further on'
+
+const title = (flow: Flow, words: string): Item => {
+  const mark = textMark(words, sheet.left, flow.y, heading)
+  flow.y += lineHeight(heading) + 1
+  return element('H2', [content(1, [mark])])
+}
+
+/** The complaint in the customer's own words. */
+export const layTold = (flow: Flow, { told }: PageOne, width: number, most: number): Item[] => {
+  const items = [title(flow, 'What you told us'), ...entryMark(told.entry, 1, flow.y)]
+  if (told.text.kind === 'gap') {
+    const gap = layCell(told.text, width, body)
+    items.push(element('P', [content(1, gap.marksAt(sheet.left, flow.y))]))
+    flow.y += gap.height + 6
+    return items
+  }
+  const lines = cutTo(linesOf(`“${cellWords(told.text)}”`, body, width), most, body, width, rest)
+  items.push(element('P', [content(1, lineMarks(lines, sheet.left, flow.y, body))]))
+  flow.y += lines.length * lineHeight(body) + 6
+  return items
+}
+
+/** The cause in one sentence, in its shape, and the one number that proves it. */
+export const layFound = (flow: Flow, { found }: PageOne, width: number, most: number): Item[] => {
+  const items = [title(flow, 'What we found'), ...entryMark(found.entry, 1, flow.y)]
+  const tone = shapeOf[found.severity] === 'solid-bar' ? 'paper' : 'ink'
+  const x = sheet.left + shapeInset
+  const inner = width - shapeInset - 4
+  const style: Style = { ...strong, size: 10.5, tone }
+  const lines = cutTo(
+    linesOf(`${severityWords[found.severity]}. ${found.sentence}`, style, inner),
+    most,
+    style,
+    inner,
+    rest,
+  )
+  const sentenceHeight = lines.length * lineHeight(style)
+  const proof = found.proof ? layProof(found.proof, inner) : null
+  const height = 4 + sentenceHeight + (proof ? proof.height + 2 : 0) + 3
+  items.push(
+    furniture(1, shapeMarks(found.severity, { x: sheet.left, y: flow.y, width, height })),
+    element('P', [content(1, lineMarks(lines, x, flow.y + 3, style))]),
+  )
+  if (proof) {
+    const marks = proof
+      .marksAt(x, flow.y + 4 + sentenceHeight)
+      .map((mark): Mark => (mark.kind === 'text' ? { ...mark, tone } : mark))
+    items.push(element('P', [content(1, marks)]))
+  }
+  flow.y += height + 6
+  return items
+}
+
+const layProof = ({ figure, says }: NonNullable<PageOne['found']['proof']>, width: number) => {
+  const figureWidth = widthOfFigure(figure.value, figure.unit, proofStyle) + 8
+  const lines = linesOf(says, body, width - figureWidth).slice(0, 2)
+  const height = Math.max(lineHeight(proofStyle), lines.length * lineHeight(body))
+  const dropped = lines.length === 1 ? 6 : 0
+  return {
+    height,
+    marksAt: (x: number, top: number): Mark[] => [
+      ...figureMarks(figure.value, figure.unit, x, top, proofStyle),
+      ...lineMarks(lines, x + figureWidth, top + dropped, body),
+    ],
+  }
+}
+
+export const layDid = (flow: Flow, { did }: PageOne, width: number, most: number): Item[] => [
+  title(flow, 'What we did'),
+  ...layList(flow, did, width, most),
+]
+
+export const layNotDone = (flow: Flow, { notDone }: PageOne, width: number, most: number): Item[] => [
+  title(flow, 'What you answered No or Later'),
+  ...layList(
+    flow,
+    notDone.length === 0
+      ? ['Nothing: you answered no proposal with No or Later.']
+      : notDone.map((line) => `${line.answer}: ${line.title}`),
+    width,
+    most,
+  ),
+]
+
+/** Lines with a short dash, each its own list item; what does not fit is counted, never dropped in silence. */
+const layList = (flow: Flow, texts: readonly string[], width: number, most: number): Item[] => {
+  const inset = 10
+  const list = element('L')
+  let used = 0
+  for (const [index, text] of texts.entries()) {
+    const left = texts.length - index
+    const lines = linesOf(text, body, width - inset)
+    if (used + lines.length > most - (left > 1 ? 1 : 0) && used > 0) {
+      const more = `and ${left} more, further on`
+      list.children.push(
+        element('LI', [element('LBody', [content(1, [textMark(more, sheet.left + inset, flow.y, body)])])]),
+      )
+      flow.y += lineHeight(body)
+      break
+    }
+    list.children.push(
+      furniture(1, [
+        rule(sheet.left + 1, flow.y + body.size * 0.66, sheet.left + 6, flow.y + body.size * 0.66, 0.9),
+      ]),
+      element('LI', [element('LBody', [content(1, lineMarks(lines, sheet.left + inset, flow.y, body))])]),
+    )
+    used += lines.length
+    flow.y += lines.length * lineHeight(body)
+  }
+  flow.y += 6
+  return [list]
+}
+
+/** "Is it fixed?" across the whole sheet, between two rules. */
+export const layFixed = (flow: Flow, { fixed }: PageOne): Item[] => {
+  const top = flow.y
+  const lines = linesOf(`${fixed.word}: ${fixed.words}`, strong, sheetWidth - 92)
+  const height = lines.length * lineHeight(strong) + 8
+  flow.y += height
+  return [
+    furniture(1, [rule(sheet.left, top, sheet.right, top, 1.2)]),
+    element('H2', [content(1, [textMark('Is it fixed? ', sheet.left, top + 5, strong)])]),
+    element('P', [content(1, lineMarks(lines, sheet.left + 92, top + 5, strong))]),
+    furniture(1, [rule(sheet.left, flow.y, sheet.right, flow.y, 1.2)]),
+  ]
+}
+
+export const layNext = (flow: Flow, { next }: PageOne, most: number): Item[] => {
+  flow.y += 7
+  return [title(flow, 'Do this next'), ...layList(flow, next, sheetWidth, most)]
+}

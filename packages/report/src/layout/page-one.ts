@@ -1,0 +1,102 @@
+import { planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
+import type { Column, PageOne, ReportContent } from '../content.ts'
+import type { Flow } from './flow.ts'
+import { type Element, element, type Item } from './page-elements.ts'
+import { layFoot } from './page-one-foot.ts'
+import { layCanDrive, layFacts, layShop } from './page-one-head.ts'
+import { layDid, layFixed, layFound, layNext, layNotDone, layTold } from './page-one-parts.ts'
+import { sheet, sheetWidth } from './paper.ts'
+import { layPlanFigure } from './plan-figure.ts'
+import { layTable } from './table.ts'
+
+/** How many lines each part may take; what is cut says that the whole of it stands further on. */
+export type LineLimits = {
+  readonly told: number
+  readonly found: number
+  readonly did: number
+  readonly notDone: number
+  readonly next: number
+}
+
+const tightest: LineLimits = { told: 2, found: 3, did: 4, notDone: 4, next: 4 }
+const limits: readonly LineLimits[] = [
+  { told: 5, found: 4, did: 8, notDone: 8, next: 6 },
+  { told: 3, found: 4, did: 6, notDone: 6, next: 5 },
+  tightest,
+]
+
+const planScale = 0.57
+const planWidth = planView.width * planScale
+const columnGap = 14
+const leftWidth = sheetWidth - planWidth - columnGap
+
+const footHeight = 92
+
+/** The page that a customer reads in a minute; it takes the most generous limits that leave room for its foot. */
+export const layPageOne = (report: ReportContent): Element => {
+  for (const lines of limits) {
+    const laid = layWith(report, lines)
+    if (laid.bottom + footHeight <= sheet.bottom) return laid.page
+  }
+  return layWith(report, tightest).page
+}
+
+const layWith = (report: ReportContent, lines: LineLimits) => {
+  const { pageOne } = report
+  const flow: Flow = { page: 1, y: sheet.top }
+  const head = [layCanDrive(flow, pageOne), layShop(flow, pageOne), layFacts(flow, pageOne)]
+  const top = flow.y + 4
+  const plan = layPlanFigure(1, pageOne.wheels, sheet.right - planWidth, top, planScale)
+  flow.y = top
+  const left: Item[] = [
+    ...layTold(flow, pageOne, leftWidth, lines.told),
+    ...layFound(flow, pageOne, leftWidth, lines.found),
+    ...layDid(flow, pageOne, leftWidth, lines.did),
+    ...layNotDone(flow, pageOne, leftWidth, lines.notDone),
+  ]
+  flow.y = Math.max(flow.y, top + planView.height * planScale) + 4
+  const rest = [
+    ...layFixed(flow, pageOne),
+    layWheelTable(flow, pageOne),
+    ...layNext(flow, pageOne, lines.next),
+  ]
+  const bottom = flow.page === 1 ? flow.y : Number.POSITIVE_INFINITY
+  return {
+    bottom,
+    page: element('Sect', [
+      ...head.flat(),
+      ...left,
+      plan,
+      ...rest,
+      ...layFoot(report, sheet.bottom - footHeight + 8),
+    ]),
+  }
+}
+
+const wheelColumns: readonly Column[] = [
+  { title: 'Wheel', share: 17 },
+  { title: 'Before', share: 15 },
+  { title: 'After', share: 15 },
+  { title: 'Door label', share: 13 },
+  { title: 'Sensor before', share: 20 },
+  { title: 'Sensor after', share: 20 },
+]
+
+const layWheelTable = (flow: Flow, { wheels }: PageOne): Element => {
+  flow.y += 4
+  return layTable(
+    flow,
+    wheelColumns,
+    wheels.map((wheel) => ({
+      entry: null,
+      cells: [
+        { kind: 'words', text: `${wheel.position} ${wheel.name}` },
+        wheel.before,
+        wheel.after,
+        wheel.label,
+        wheel.sensorBefore,
+        wheel.sensorAfter,
+      ],
+    })),
+  )
+}
