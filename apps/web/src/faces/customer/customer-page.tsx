@@ -1,4 +1,8 @@
+import { wordsOf } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
+import { StatusLine } from '../../ui/sentence.tsx'
+import { CustomerOrderSheet } from './customer-order-sheet.tsx'
+import { useCustomerOrder } from './use-customer-order.ts'
 import './customer.css'
 
 /** One column, read from the top: no account, no menu. */
@@ -13,8 +17,16 @@ export function CustomerPage({ secret }: { secret: string | null }) {
           }}
         />
       ) : (
-        <h1>Your vehicle</h1>
+        <OpenedLink key={secret} secret={secret} />
       )}
     </main>
   )
+}
+
+function OpenedLink({ secret }: { secret: string }) {
+  const [view, read] = useCustomerOrder(secret)
+  if (view.stage === 'opening') return <StatusLine>Opening your vehicle’s page…</StatusLine>
+  if (view.stage === 'failed')
+    return <ProblemNotice problem={wordsOf(view.problem)} onRetry={() => void read()} />
+  return <CustomerOrderSheet order={view.order} onDecided={read} />
 }

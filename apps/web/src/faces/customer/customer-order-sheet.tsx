@@ -1,0 +1,112 @@
+import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { type Severity, SeverityMark, severityWords } from '../../features/findings/severity-mark.tsx'
+import { PlanDrawing, type PlanWheel } from '../../features/plan/plan-drawing.tsx'
+import { clockTime, day } from '../../lib/format.ts'
+import { Section } from '../../ui/section.tsx'
+import { EstimateSheet } from './estimate-sheet.tsx'
+
+type CustomerOrderSheetProps = { order: CustomerOrder; onDecided: () => Promise<void> }
+
+/** In the order of a customer's questions: can I drive it, what is wrong, what does it cost, what do I sign. */
+export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps) {
+  return (
+    <>
+      <header className="customer-head">
+        <p className="quiet">
+          {order.shopName} · {order.orderNumber}
+        </p>
+        <h1>
+          {order.vehicleDescription}
+          {order.color === null ? '' : `, ${order.color}`}
+        </h1>
+      </header>
+      <Section title="Can I drive it?">
+        {order.drive.verdict === 'do-not-drive' ? (
+          <SeverityMark severity="do-not-drive">
+            <p className="customer-answer">{order.drive.sentence}</p>
+          </SeverityMark>
+        ) : (
+          <p className="customer-answer">{order.drive.sentence}</p>
+        )}
+      </Section>
+      <Section title="What is wrong">
+        {order.findings.length === 0 ? (
+          <p>The shop is still looking. This page will say what was found.</p>
+        ) : null}
+        {order.findings.map((finding) => (
+          <SeverityMark key={finding.code} severity={finding.severity} word={wordFor(finding.severity)}>
+            <p>{finding.sentence}</p>
+          </SeverityMark>
+        ))}
+        <Measured order={order} />
+      </Section>
+      {order.estimate === null ? null : (
+        <EstimateSheet estimate={order.estimate} order={order} onDecided={onDecided} />
+      )}
+      {order.report === null ? null : (
+        <Section title="Your report">
+          <p>
+            Report {order.report.number}, sealed {day(order.report.sealedAt, order.report.sealedAt, order)} at{' '}
+            {clockTime(order.report.sealedAt, order)}. Keep it: it says what was wrong, what was done and what
+            to do next.
+          </p>
+          <a
+            className="button button-wide"
+            href="/api/customer/report"
+            download={`report-${order.report.number}.pdf`}
+          >
+            Open the report (PDF)
+          </a>
+          <p className="quiet">
+            Anyone can check that a report is untouched: <a href="/check">drop the file here</a>.
+          </p>
+        </Section>
+      )}
+      <footer className="customer-foot">
+        <p>
+          A question?{' '}
+          {order.shopPhone === null ? (
+            `Call ${order.shopName}.`
+          ) : (
+            <a href={`tel:${order.shopPhone.replace(/[^+\d]/g, '')}`}>
+              Call {order.shopName}, {order.shopPhone}
+            </a>
+          )}
+        </p>
+      </footer>
+    </>
+  )
+}
+
+const wordFor = (severity: Severity): string => (severity === 'cause' ? 'The cause' : severityWords[severity])
+
+/** What each tire held when the vehicle came, against what its door label asks for. */
+function Measured({ order }: { order: CustomerOrder }) {
+  const wheels = Object.fromEntries(
+    readingOrder.flatMap((position): [string, PlanWheel][] => {
+      const gauge = order.gauges[position]
+      if (gauge === undefined) return []
+      const label = gauge.labelPsi === null ? 'no label figure' : `label ${gauge.labelPsi}`
+      return [
+        [
+          position,
+          {
+            lines: [{ text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true }, { text: label }],
+            state: 'none',
+            label: `${wheelNames[position]}: ${gauge.value.toFixed(1)} ${gauge.unit} measured, ${label}${gauge.labelPsi === null ? '' : ' psi'}`,
+          },
+        ],
+      ]
+    }),
+  )
+  if (Object.keys(wheels).length === 0) return null
+  return (
+    <figure className="customer-measured">
+      <PlanDrawing wheels={wheels} />
+      <figcaption className="quiet">
+        Measured by gauge when your vehicle came in, nose up, and what the label in the door asks for, in psi.
+      </figcaption>
+    </figure>
+  )
+}

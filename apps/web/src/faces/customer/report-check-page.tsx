@@ -1,0 +1,67 @@
+import { checkReport, type ReportCheck } from '@bayledger/contract/reports'
+import { useState } from 'react'
+import { call } from '../../lib/api-client.ts'
+import { wordsOf } from '../../lib/problem.ts'
+import { ProblemNotice } from '../../ui/problem-notice.tsx'
+import { StatusLine } from '../../ui/sentence.tsx'
+import './customer.css'
+
+const verdictWords = {
+  genuine: 'Genuine and untouched',
+  changed: 'Changed after it was sealed',
+  unknown: 'Not a report of this shop',
+} as const satisfies Record<ReportCheck['verdict'], string>
+
+/** Anyone may have a report checked: the file is compared with what the shop sealed. */
+export function ReportCheckPage() {
+  const [check, setCheck] = useState<ReportCheck | null>(null)
+  const [problem, setProblem] = useState<unknown>(null)
+  const [busy, setBusy] = useState(false)
+
+  const examine = async (file: File | undefined) => {
+    if (file === undefined) return
+    setBusy(true)
+    setCheck(null)
+    setProblem(null)
+    try {
+      setCheck(
+        await call(checkReport, { body: new Blob([await file.arrayBuffer()], { type: 'application/pdf' }) }),
+      )
+    } catch (thrown) {
+      setProblem(thrown)
+    } finally {
+      setBusy(false)
+    }
+  }
+
+  return (
+    <main className="customer">
+      <h1>Is this report genuine?</h1>
+      <p>Choose the PDF that you were given. It is compared with what this shop sealed, and is not kept.</p>
+      <label
+        className="check-drop"
+        onDragOver={(event) => event.preventDefault()}
+        onDrop={(event) => {
+          event.preventDefault()
+          void examine(event.dataTransfer?.files[0])
+        }}
+      >
+        <span>Choose a report, or drop it here</span>
+        <input
+          type="file"
+          accept="application/pdf"
+          onChange={(event) => void examine(event.currentTarget.files?.[0])}
+        />
+      </label>
+      <StatusLine>{busy ? 'Checking…' : ''}</StatusLine>
+      {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+      {check === null ? null : (
+        <div role="status" className="check-verdict">
+          <h2>{verdictWords[check.verdict]}</h2>
+          <p>{check.words}</p>
+          {check.supersededBy === null ? null : <p>A later report, {check.supersededBy}, adds to it.</p>}
+        </div>
+      )}
+    </main>
+  )
+}
