@@ -10,6 +10,15 @@ export const patterns = {
 } as const
 
 export const deskOrderPath = (orderId: string) => `/desk/orders/${encodeURIComponent(orderId)}`
+/** The sign-in that goes on to where the person wanted to be. */
+export const signInPath = (path: string) => `${patterns.deskSignIn}?${new URLSearchParams({ onward: path })}`
+
+/** Where to go on from a sign-in: a path of the desk, never another site that someone wrote into the address. */
+export const pathAfterSignIn = (search: string): string => {
+  const onward = new URLSearchParams(search).get('onward') ?? patterns.desk
+  return /^\/desk(\/|\?|$)/.test(onward) ? onward : patterns.desk
+}
+
 /** The write-up with a known customer, and the vehicle if that is known too. */
 export const writeUpPath = (customerId: string, vehicleId: string | null) => {
   const known = new URLSearchParams({ customer: customerId })
@@ -21,6 +30,10 @@ export const bayOrderPath = (orderId: string) => `/bay/orders/${encodeURICompone
 
 /** The secret of a customer's link stands behind the #, which no browser sends and no server logs. */
 export const linkSecretFrom = (hash: string): string | null => {
-  const secret = decodeURIComponent(hash.replace(/^#/, ''))
-  return secret === '' ? null : secret
+  try {
+    const secret = decodeURIComponent(hash.replace(/^#/, ''))
+    return secret === '' ? null : secret
+  } catch {
+    return null
+  }
 }

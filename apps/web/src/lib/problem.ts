@@ -25,16 +25,9 @@ export const isCallProblem = (thrown: unknown, code?: ProblemBody['code']): thro
 /** The words of anything that was thrown, for a person. */
 export function wordsOf(thrown: unknown): Pick<ProblemBody, 'title' | 'detail' | 'fields' | 'requestId'> {
   if (isCallProblem(thrown)) return thrown.body
-  if (isMissingPage(thrown)) {
-    return { title: 'There is no such page.', detail: 'Check the address, or go back.' }
-  }
   return {
     title: 'This page failed to show.',
     detail:
       'What was recorded before is kept. Load the page again; if it fails again, tell the shop’s owner.',
   }
 }
-
-/** React Router throws a plain response-like value for an address that no route matches. */
-const isMissingPage = (thrown: unknown): boolean =>
-  typeof thrown === 'object' && thrown !== null && 'status' in thrown && thrown.status === 404

@@ -8,6 +8,7 @@ import { BayFaultRoute } from './routes/bay-fault.tsx'
 import { BayOrderRoute } from './routes/bay-order.tsx'
 import { EnrollRoute } from './routes/enroll.tsx'
 import { MyVehiclesRoute } from './routes/my-vehicles.tsx'
+import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 
 const router = createBrowserRouter([
   {
@@ -17,6 +18,7 @@ const router = createBrowserRouter([
       { path: patterns.bay, element: <MyVehiclesRoute /> },
       { path: patterns.enroll, element: <EnrollRoute /> },
       { path: patterns.bayOrder, element: <BayOrderRoute /> },
+      { path: '*', element: <NoSuchPageRoute /> },
     ],
   },
 ])

@@ -1,12 +1,13 @@
 import { QueryClientProvider } from '@tanstack/react-query'
 import { createBrowserRouter } from 'react-router'
 import { RouterProvider } from 'react-router/dom'
-import { patterns } from '../../lib/paths.ts'
+import { patterns, signInPath } from '../../lib/paths.ts'
 import { DeskLayout } from './layout.tsx'
-import { deskQueryClient } from './query-client.ts'
+import { createDeskQueryClient } from './query-client.ts'
 import { DeskFaultRoute } from './routes/desk-fault.tsx'
 import { DeskOrderRoute } from './routes/desk-order.tsx'
 import { NoOrderRoute } from './routes/no-order.tsx'
+import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 import { SignInRoute } from './routes/sign-in.tsx'
 import { WriteUpRoute } from './routes/write-up.tsx'
 
@@ -22,15 +23,21 @@ const router = createBrowserRouter([
           { path: patterns.desk, element: <NoOrderRoute /> },
           { path: patterns.writeUp, element: <WriteUpRoute /> },
           { path: patterns.deskOrder, element: <DeskOrderRoute /> },
+          { path: '*', element: <NoSuchPageRoute /> },
         ],
       },
     ],
   },
 ])
 
+const queryClient = createDeskQueryClient(() => {
+  const { pathname, search } = router.state.location
+  if (pathname !== patterns.deskSignIn) void router.navigate(signInPath(pathname + search), { replace: true })
+})
+
 export function DeskApp() {
   return (
-    <QueryClientProvider client={deskQueryClient}>
+    <QueryClientProvider client={queryClient}>
       <RouterProvider router={router} />
     </QueryClientProvider>
   )

@@ -6,12 +6,12 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 /** What stands in place of a sheet that could not be shown. */
 export function DeskFaultRoute() {
   return (
-    <>
+    <div className="stack desk-fault">
       <title>Problem · Bayledger desk</title>
       <ProblemNotice problem={wordsOf(useRouteError())} onRetry={() => window.location.reload()} />
       <p>
         <Link to={patterns.desk}>Back to the floor list</Link>
       </p>
-    </>
+    </div>
   )
 }
