@@ -1,0 +1,134 @@
+import { randomBytes } from 'node:crypto'
+import type { PrismaClient } from '@bayledger/db/generated/client'
+import type { DemoLine } from './demo/order-pen.ts'
+import type { DemoLink } from './demo/orders.ts'
+import { type DemoShop, demoShop } from './demo-shop.ts'
+
+/** What loading the demo needs of the program that runs it: seeds know no application. */
+export type DemoSeeding = {
+  readonly prisma: PrismaClient
+  /** The instant that plays 11:40 of the demo day. */
+  readonly now: string
+  readonly hashPassword: (password: string) => Promise<string>
+  readonly hashPin: (pin: string) => Promise<string>
+  /** Appends one entry the way the server does; rejects when the ledger refuses it. */
+  readonly appendEntry: (line: DemoLine) => Promise<void>
+  /** Makes the customer's link under its id, with a secret of its own. */
+  readonly issueLink: (orderId: string, link: DemoLink) => Promise<void>
+  /** Composes, seals, stores and appends the report of an order's present state. */
+  readonly sealReport: (order: { orderId: string; sealedBy: string; sealedAt: string }) => Promise<void>
+  readonly progress: (words: string) => void
+}
+
+/**
+ * Loads the demo shop into an empty database: base rows as rows, orders entry by entry through `appendEntry`, so
+ * that nothing stands in a ledger that the product would not have written. Rejects on a database with a shop in it.
+ */
+export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
+  const { prisma, progress } = seeding
+  if ((await prisma.shop.count()) > 0)
+    throw new Error(
+      'This database already holds a shop; the demo loads into an empty one only. Point DATABASE_URL at an empty database, or delete ./data.',
+    )
+  const demo = demoShop(seeding.now)
+  await loadShop(demo, seeding)
+  progress(
+    `${demo.shop.name}: ${demo.staff.length} people, ${demo.customers.length} customers, ${demo.vehicles.length} vehicles, ${demo.sheets.length} sheets, ${demo.instruments.length} instruments, ${demo.stock.length} kinds of part.`,
+  )
+  for (const order of demo.orders) {
+    for (const line of order.lines) await seeding.appendEntry(line)
+    for (const link of order.links) {
+      await seeding.issueLink(order.orderId, link)
+      await prisma.linkOpening.createMany({
+        data: link.openings.map(({ id, openedAt }) => ({
+          shopId: demo.shop.id,
+          id,
+          linkId: link.linkId,
+          openedAt,
+        })),
+      })
+    }
+    if (order.end) {
+      const { sealedBy, sealedAt, handBack } = order.end
+      await seeding.sealReport({ orderId: order.orderId, sealedBy, sealedAt })
+      await seeding.appendEntry(handBack)
+    }
+    progress(`${order.number}: ${order.lines.length + (order.end ? 2 : 0)} entries.`)
+  }
+  return demo
+}
+
+const loadShop = async (demo: DemoShop, { prisma, hashPassword, hashPin }: DemoSeeding): Promise<void> => {
+  const shopId = demo.shop.id
+  const createdAt = demo.calendar.at('06:00')
+  const createdBy = { kind: 'system' }
+  const staff = await Promise.all(
+    demo.staff.map(async ({ id, name, signInName, roles, password, pin }) => ({
+      shopId,
+      id,
+      name,
+      signInName,
+      roles: [...roles],
+      passwordHash: await hashPassword(password),
+      pinHash: await hashPin(pin),
+    })),
+  )
+  await prisma.$transaction([
+    prisma.shop.create({ data: { id: shopId, name: demo.shop.name, createdAt } }),
+    prisma.location.createMany({
+      data: demo.locations.map(({ id, name, altitudeFeet, lawProfile, timeZone }) => ({
+        shopId,
+        id,
+        name,
+        altitudeFeet,
+        lawProfile: { ...lawProfile, consentChannels: [...lawProfile.consentChannels] },
+        timeZone,
+      })),
+    }),
+    prisma.staff.createMany({ data: staff }),
+    // Nobody knows these tablets' tokens: each is enrolled anew before it may write.
+    prisma.device.createMany({
+      data: demo.tablets.map((tablet) => ({
+        shopId,
+        ...tablet,
+        tokenHash: randomBytes(32).toString('hex'),
+        enrolledAt: createdAt,
+      })),
+    }),
+    prisma.sheet.createMany({ data: demo.sheets.map(({ sheetId }) => ({ shopId, id: sheetId })) }),
+    prisma.sheetVersion.createMany({
+      data: demo.sheets.map((body) => ({
+        shopId,
+        sheetId: body.sheetId,
+        version: body.version,
+        body,
+        createdBy,
+        createdAt,
+      })),
+    }),
+    prisma.settingVersion.createMany({
+      data: demo.settings.map((setting) => ({ shopId, ...setting, createdBy, createdAt })),
+    }),
+    prisma.instrument.createMany({
+      data: demo.instruments.map(({ dueOn, ...instrument }) => ({
+        shopId,
+        locationId: demo.home.id,
+        ...instrument,
+        dueOn: dueOn === null ? null : new Date(dueOn),
+      })),
+    }),
+    prisma.stockItem.createMany({
+      data: demo.stock.map((item) => ({
+        shopId,
+        locationId: demo.home.id,
+        ...item,
+        family: { ...item.family },
+      })),
+    }),
+    prisma.customer.createMany({
+      data: demo.customers.map((customer) => ({ shopId, ...customer, createdAt })),
+    }),
+    prisma.vehicle.createMany({ data: demo.vehicles.map((vehicle) => ({ shopId, ...vehicle, createdAt })) }),
+    prisma.orderNumber.create({ data: { shopId, ...demo.numbering } }),
+  ])
+}

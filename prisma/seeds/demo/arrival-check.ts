@@ -1,0 +1,148 @@
+import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { LightBehavior, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
+import type { Temperature } from '@bayledger/reckoning/quantity'
+import type { RoadPosition } from '@bayledger/reckoning/wheels'
+import { goodGauge } from './instruments.ts'
+import type { OrderPen } from './order-pen.ts'
+import type { DemoPerson } from './people.ts'
+import { tamberStreet } from './places.ts'
+
+/** A sensor that refers to sea level reads this much under a gauge at 820 ft: 14.70 − 14.27 psi. */
+export const seaLevelOffsetPsi = 0.4
+
+export const fahrenheit = (value: number): Temperature => ({ value, unit: 'F' })
+export const psi = (value: number) => ({ value, unit: 'psi' as const })
+
+/** What one road wheel gave. `id` null: it stayed silent. `sensorPsi` absent: the gauge's figure less the offset. */
+export type ArrivalWheel = {
+  readonly wheel: RoadPosition
+  readonly gauge: number
+  readonly id: string | null
+  readonly sensorPsi?: number
+}
+
+type ArrivalCheck = {
+  readonly by: DemoPerson
+  readonly deviceId: string
+  /** The hour and minute at which the check begins; its entries follow twenty seconds apart. */
+  readonly from: string
+  readonly outdoor: number
+  readonly overnightLow: number
+  readonly minutesDriven: number | null
+  readonly lastSet: { readonly temperature: number } | null
+  readonly light: LightBehavior
+  readonly wheels: readonly ArrivalWheel[]
+  readonly spare: number | null
+  readonly frequencyMHz: number
+  readonly valve: 'snap-in' | 'clamp-in'
+  readonly tires: {
+    readonly ageYears: number
+    readonly treadDepth32nds: number
+    readonly sensorAgeMonths: number
+  }
+  readonly stored: Partial<Record<RoadPosition, string>>
+  readonly codes: readonly ModuleCode[]
+}
+
+/** The bay's part before anything is touched: surroundings, light, every tire and sensor, what the vehicle holds. */
+export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
+  const pace = paceFrom(seen.from, 20)
+  const write = <
+    K extends
+      | 'surroundings.recorded'
+      | 'telltale.observed'
+      | 'wheel.checked'
+      | 'tire.inspected'
+      | 'module.read',
+  >(
+    kind: K,
+    payload: PayloadOf<K>,
+  ) => pen.write(kind, payload, { at: pace(), by: seen.by, deviceId: seen.deviceId })
+
+  write('surroundings.recorded', {
+    surroundings: {
+      outdoor: fahrenheit(seen.outdoor),
+      overnightLow: fahrenheit(seen.overnightLow),
+      tires: 'cold',
+      tire: null,
+      altitudeFeet: tamberStreet.altitudeFeet,
+    },
+    minutesDriven: seen.minutesDriven,
+    lastSet: seen.lastSet
+      ? { temperature: fahrenheit(seen.lastSet.temperature), altitudeFeet: tamberStreet.altitudeFeet }
+      : null,
+  })
+  write('telltale.observed', { phase: 'arrival', stepKey: null, lampCheck: 'lights', behavior: seen.light })
+  for (const read of seen.wheels)
+    write('wheel.checked', {
+      phase: 'arrival',
+      stepKey: null,
+      wheel: read.wheel,
+      mounted: 'road',
+      gauge: { pressure: psi(read.gauge), instrument: goodGauge },
+      sensor:
+        read.id === null
+          ? { answer: 'silent', tries: 3 }
+          : {
+              answer: 'answered',
+              tries: 1,
+              id: read.id,
+              pressure: psi(read.sensorPsi ?? sensorUnder(read.gauge)),
+              temperature: fahrenheit(seen.outdoor),
+              battery: 'ok',
+              frequencyMHz: seen.frequencyMHz,
+              followsPressure: null,
+            },
+      notPossible: [],
+    })
+  if (seen.spare !== null)
+    write('wheel.checked', {
+      phase: 'arrival',
+      stepKey: null,
+      wheel: 'SP',
+      mounted: null,
+      gauge: { pressure: psi(seen.spare), instrument: goodGauge },
+      sensor: null,
+      notPossible: [],
+    })
+  for (const { wheel } of seen.wheels)
+    write('tire.inspected', {
+      when: 'arrival',
+      stepKey: null,
+      wheel,
+      valve: seen.valve,
+      stem: 'sound',
+      treadDepth32nds: seen.tires.treadDepth32nds,
+      tireAgeYears: seen.tires.ageYears,
+      sensorAgeMonths: seen.tires.sensorAgeMonths,
+      sealantSeen: false,
+      tireDamage: [],
+      fastenerDamage: [],
+      inside: null,
+    })
+  write('module.read', {
+    phase: 'arrival',
+    stepKey: null,
+    state: 'read',
+    notation: 'hex',
+    ids: seen.stored,
+    codes: [...seen.codes],
+    strayIds: [],
+    why: null,
+  })
+}
+
+/** What a sensor that refers to sea level shows where a gauge shows `gauge`, to a tenth. */
+export const sensorUnder = (gauge: number): number => Math.round((gauge - seaLevelOffsetPsi) * 10) / 10
+
+/** Times of the demo day from a first one, each so many seconds after the one before. */
+export const paceFrom = (from: string, secondsApart: number): (() => string) => {
+  const [hours = 0, minutes = 0] = from.split(':').map(Number)
+  let next = (hours * 60 + minutes) * 60
+  return () => {
+    const at = next
+    next += secondsApart
+    const part = (value: number) => String(value).padStart(2, '0')
+    return `${part(Math.floor(at / 3600))}:${part(Math.floor(at / 60) % 60)}:${part(at % 60)}`
+  }
+}

@@ -1,0 +1,155 @@
+import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
+import { append, stateOf } from '@bayledger/ledger/append'
+import type { Author, Draft, Entry, Given } from '@bayledger/ledger/entry'
+import { personalDigest } from '@bayledger/ledger/hash-chain'
+import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { DemoCalendar } from './calendar.ts'
+import type { DemoInstrument } from './instruments.ts'
+import { type DemoPerson, people } from './people.ts'
+import { shopId } from './places.ts'
+import { demoId, demoSalt } from './seeded.ts'
+
+/** Personal words that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
+export type DemoText = { readonly digest: string; readonly salt: string; readonly text: string }
+
+/** One entry on its way into a ledger, with the words it names and what the server gives it. */
+export type DemoLine = {
+  readonly draft: Draft
+  readonly texts: readonly DemoText[]
+  readonly given: Omit<Given, 'holds'>
+  readonly receivedAt: string
+}
+
+export type How = {
+  /** Time of the demo day, `09:12` or `09:12:30`. */
+  readonly at: string
+  /** Who writes it; absent: the server itself. */
+  readonly by?: DemoPerson
+  readonly deviceId?: string
+  readonly restsOn?: readonly string[]
+}
+
+/** Writes one order in memory, through the same `append` that the server calls. */
+export type OrderPen = {
+  readonly number: string
+  readonly orderId: string
+  readonly calendar: DemoCalendar
+  readonly state: () => OrderState
+  readonly entries: () => readonly Entry[]
+  readonly lines: () => readonly DemoLine[]
+  /** The digest of personal words; they travel with the next entry. */
+  readonly personal: (text: string) => string
+  /** An entry made ready for the ledger and not appended: what only the loader can write. */
+  readonly line: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => DemoLine
+  /** Appends an entry. Throws when the ledger refuses it: a demo that the product would not accept is a mistake here. */
+  readonly write: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => Entry
+}
+
+/** Opens a pen for the order of this number. Registers are the instruments as they stood this morning. */
+export const orderPen = (
+  number: string,
+  calendar: DemoCalendar,
+  instruments: readonly DemoInstrument[],
+): OrderPen => {
+  const orderId = demoId(`order/${number}`)
+  const entries: Entry[] = []
+  const lines: DemoLine[] = []
+  let waiting: DemoText[] = []
+  let texts = 0
+
+  const state = () => stateOf(entries, shopId, orderId)
+
+  const personal = (text: string) => {
+    texts += 1
+    const salt = demoSalt(`${number}/${texts}`)
+    const digest = personalDigest(text, salt)
+    waiting.push({ digest, salt: Buffer.from(salt).toString('base64'), text })
+    return digest
+  }
+
+  const line: OrderPen['line'] = (kind, payload, how) => {
+    const writtenAt = calendar.at(how.at)
+    const draft = {
+      id: demoId(`entry/${number}/${kind}/${lines.length + 1}`),
+      shopId,
+      orderId,
+      kind,
+      version: definitionOf(kind).version,
+      payload,
+      restsOn: how.restsOn ?? [],
+      writtenBy: how.by ? { kind: 'staff', staffId: how.by.id } : { kind: 'system' },
+      deviceId: how.deviceId ?? null,
+      writtenAt,
+    } as Draft
+    const ready = {
+      draft,
+      texts: waiting,
+      given: kind === 'order.opened' ? { orderNumber: number } : {},
+      receivedAt: writtenAt,
+    }
+    waiting = []
+    return ready
+  }
+
+  const write: OrderPen['write'] = (kind, payload, how) => {
+    const ready = line(kind, payload, how)
+    const { draft, given, receivedAt } = ready
+    const last = entries.at(-1)
+    if (last && last.writtenAt > draft.writtenAt)
+      throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
+    const appended = append(entries, draft, factsAt(receivedAt, draft.writtenBy, how.by, instruments), given)
+    if (!appended.admitted)
+      throw new Error(`${number}: ${kind} at ${how.at} is refused (${appended.code}): ${appended.words}`)
+    entries.push(appended.entry)
+    lines.push(ready)
+    return appended.entry
+  }
+
+  return {
+    number,
+    orderId,
+    calendar,
+    state,
+    entries: () => entries,
+    lines: () => lines,
+    personal,
+    line,
+    write,
+  }
+}
+
+const factsAt = (
+  now: string,
+  author: Author,
+  by: DemoPerson | undefined,
+  instruments: readonly DemoInstrument[],
+): AdmitFacts => ({
+  now,
+  author,
+  roles: by?.roles ?? [],
+  staffIds: new Set(Object.values(people).map(({ id }) => id)),
+  refusedIds: new Set(),
+  wrenches: new Map(
+    instruments
+      .filter(({ kind, dueOn }) => kind === 'wrench' && dueOn !== null)
+      .map(({ id, dueOn, cycles, quarantined, body }) => [
+        id,
+        {
+          dueOn: dueOn ?? '',
+          cycles,
+          quarantined,
+          rangeLow: Number(body.rangeLow),
+          rangeHigh: Number(body.rangeHigh),
+          rangeUnit: 'lbf·ft' as const,
+        },
+      ]),
+  ),
+  gauges: new Set(
+    instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
+  ),
+  history: null,
+  secondPersonRequired: true,
+  idsOnOtherVehicles: new Set(),
+})

@@ -1,0 +1,76 @@
+import type { Draft, Entry } from '@bayledger/ledger/entry'
+import type { DemoCalendar } from './calendar.ts'
+import type { DemoInstrument } from './instruments.ts'
+import { type DemoLine, type OrderPen, orderPen } from './order-pen.ts'
+import { handBackT2601, t2601SealedAt, writeT2601 } from './orders/t-2601.ts'
+import { t2602Link, writeT2602 } from './orders/t-2602.ts'
+import { writeT2606 } from './orders/t-2606.ts'
+import { writeT2610 } from './orders/t-2610.ts'
+import { people } from './people.ts'
+
+/** A link that the customer holds, as the desk sent it and as it was opened. */
+export type DemoLink = {
+  readonly linkId: string
+  readonly sentBy: string
+  readonly sentAt: string
+  readonly openings: readonly { readonly id: string; readonly openedAt: string }[]
+}
+
+/** One order in mid-flight: every entry as it goes to the ledger, and what the ledger makes of it. */
+export type DemoOrder = {
+  readonly number: string
+  readonly orderId: string
+  readonly lines: readonly DemoLine[]
+  readonly entries: readonly Entry[]
+  readonly links: readonly DemoLink[]
+  /** The end that needs the shop's signing key: the loader seals, then hands back. */
+  readonly end: {
+    readonly sealedAt: string
+    readonly sealedBy: string
+    readonly handBack: DemoLine
+  } | null
+}
+
+/** The orders of the demo day, each written through the ledger's own `append` and therefore admitted by it. */
+export const demoOrders = (
+  calendar: DemoCalendar,
+  instruments: readonly DemoInstrument[],
+): readonly DemoOrder[] => {
+  const written = (number: string, write: (pen: OrderPen) => void): OrderPen => {
+    const pen = orderPen(number, calendar, instruments)
+    write(pen)
+    return pen
+  }
+  const first = written('T-2601', writeT2601)
+  const end = {
+    sealedAt: calendar.at(t2601SealedAt),
+    sealedBy: people.ottoline.id,
+    handBack: handBackT2601(first),
+  }
+  return [
+    orderOf(first, [], end),
+    orderOf(written('T-2602', writeT2602), [
+      {
+        linkId: t2602Link.linkId,
+        sentBy: t2602Link.sentBy.id,
+        sentAt: calendar.at(t2602Link.sentAt),
+        openings: [{ id: t2602Link.openingId, openedAt: calendar.at(t2602Link.openedAt) }],
+      },
+    ]),
+    orderOf(written('T-2606', writeT2606)),
+    orderOf(written('T-2610', writeT2610)),
+  ]
+}
+
+const orderOf = (
+  pen: OrderPen,
+  links: readonly DemoLink[] = [],
+  end: DemoOrder['end'] = null,
+): DemoOrder => ({
+  number: pen.number,
+  orderId: pen.orderId,
+  lines: pen.lines(),
+  entries: pen.entries(),
+  links,
+  end,
+})

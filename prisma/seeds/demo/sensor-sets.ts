@@ -1,0 +1,13 @@
+import type { RoadPosition } from '@bayledger/reckoning/wheels'
+
+type SensorSet = Readonly<Record<RoadPosition, string>>
+
+/** The sensor IDs of the vehicles in the demo's worked orders, hexadecimal. */
+export const sensorSets = {
+  linnetA: { LF: '4B07D2A1', RF: '4B07D316', RR: '4B07CF58', LR: '4B07D1EC' },
+  tarnA: { LF: '3C41A07E', RF: '3C41A112', RR: '3C41A0B5', LR: '3C419FD8' },
+  gloaming: { LF: '7E9040C3', RF: '7E9041FA', RR: '7E903D27', LR: '7E904388' },
+  /** The summer wheels that Tarn B still knows, and the winter wheels that it came on. */
+  tarnBSummer: { LF: '3C52E610', RF: '3C52E6A9', RR: '3C52E41D', LR: '3C52E77B' },
+  tarnBWinter: { LF: '51A6803F', RF: '51A68194', RR: '51A67EC2', LR: '51A6822D' },
+} as const satisfies Record<string, SensorSet>

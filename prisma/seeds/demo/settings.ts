@@ -1,0 +1,2 @@
+export const lookFeeCents = 5_200
+export const settings = {}

@@ -1,0 +1,60 @@
+import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import { vehicleOf } from './customers.ts'
+import type { OrderPen } from './order-pen.ts'
+import type { DemoPerson } from './people.ts'
+import { tamberStreet } from './places.ts'
+import { lookFeeCents } from './settings.ts'
+
+type WriteUp = {
+  readonly vehicle: string
+  /** Four times of the demo day: opened, complaint, consent, sheet. */
+  readonly at: readonly [string, string, string, string]
+  readonly by: DemoPerson
+  readonly waitsHere: boolean
+  readonly promisedAt: string
+  readonly odometerMiles: number
+  readonly words: string
+  readonly reportedLight: LightBehavior
+  readonly events: readonly EventEvidence[]
+  readonly consentBy: 'in-person' | 'telephone'
+}
+
+/** The desk's part: who, which vehicle, the complaint in the customer's words, consent to look and to drive. */
+export const writeUp = (pen: OrderPen, told: WriteUp): void => {
+  const { vehicle, sheet, ownerName } = vehicleOf(told.vehicle)
+  const [opened, complaint, consent, chosen] = told.at
+  pen.write(
+    'order.opened',
+    {
+      locationId: tamberStreet.id,
+      customerId: vehicle.customerId,
+      vehicleId: vehicle.id,
+      waitsHere: told.waitsHere,
+      promisedAt: pen.calendar.at(told.promisedAt),
+      odometer: { value: told.odometerMiles, unit: 'mi' },
+      comebackOf: null,
+    },
+    { at: opened, by: told.by },
+  )
+  pen.write(
+    'complaint.recorded',
+    { words: pen.personal(told.words), reportedLight: told.reportedLight, events: [...told.events] },
+    { at: complaint, by: told.by },
+  )
+  pen.write(
+    'authority.given',
+    {
+      to: ['look', 'drive'],
+      by: { relation: 'owner', name: pen.personal(ownerName) },
+      channel: told.consentBy,
+      lookFeeCents,
+      lookFeeWaivedWithWork: false,
+    },
+    { at: consent, by: told.by },
+  )
+  pen.write('sheet.chosen', { sheet }, { at: chosen, by: told.by })
+}
+
+/** Events that were asked about by name and did not happen. */
+export const notHappened = (...kinds: EventEvidence['kind'][]): EventEvidence[] =>
+  kinds.map((kind) => ({ kind, happened: false }))
