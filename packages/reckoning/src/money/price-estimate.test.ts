@@ -1,0 +1,168 @@
+import * as fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Finding } from '../diagnosis/diagnosis.ts'
+import type { SpecificationSheet } from '../sheet.ts'
+import type { WheelPosition } from '../wheels.ts'
+import { taxCents } from './cents.ts'
+import { offerBundles } from './offer-bundles.ts'
+import { priceEstimate } from './price-estimate.ts'
+import type { PriceList } from './price-list.ts'
+import { totalsAreRight, totalsOfLines } from './totals.ts'
+
+const prices: PriceList = {
+  version: 1,
+  taxRatePercentThousandths: 6_250,
+  taxedClasses: ['parts'],
+  taxBasis: 'invoice',
+  laborCentsPerHour: 13_000,
+  hours: { look: 40, relearnFirst: 30, relearnEachMore: 10, reset: 20 },
+  lowProfileAspect: 50,
+  prices: {
+    wheelService: 3_200,
+    wheelServiceLowProfile: 3_600,
+    repairLabor: 3_800,
+    sensorSnapIn: 5_900,
+    sensorClampIn: 6_800,
+    sensorHighBand: 9_400,
+    kitSnapIn: 450,
+    kitClampIn: 750,
+    repairUnit: 600,
+    sensorDisposal: 200,
+  },
+  supplies: { percentThousandths: 5_000, capCents: 1_200 },
+}
+
+const sheetWith = (size: string, frequencyMHz: number, stem: 'snap-in' | 'clamp-in'): SpecificationSheet =>
+  ({
+    tire: { front: { size }, rear: { size }, spare: null },
+    sensor: { frequencyMHz, stem },
+  }) as SpecificationSheet
+
+const finding = (code: Finding['code'], wheels: WheelPosition[], offers: Finding['offers']): Finding => ({
+  code,
+  wheels,
+  confidence: 'firm',
+  kind: 'cause',
+  because: [],
+  next: '',
+  customer: 'A sentence.',
+  figures: {},
+  offers,
+  holds: [],
+})
+
+const estimateFor = (
+  sheet: SpecificationSheet,
+  findings: Finding[],
+  look: 'charged' | 'waived' = 'charged',
+) =>
+  priceEstimate({
+    bundles: offerBundles({
+      diagnosis: { ruleSet: '1', primary: null, findings, contradictions: [], unchecked: [], nextChecks: [] },
+      sheet,
+      prices,
+      look,
+    }),
+    prices,
+    revision: 1,
+    readyAt: null,
+  })
+
+const utility = sheetWith('235/60R18', 315, 'clamp-in')
+const silent = (...wheels: WheelPosition[]) => finding('sensor-silent', wheels, ['sensor', 'relearn'])
+
+describe('an estimate', () => {
+  // Invented prices of the demo shop; the sums were worked by hand from them.
+  it.each([
+    ['one clamp-in sensor', estimateFor(utility, [silent('RR')]), 20_340],
+    [
+      'one on a low-profile tire',
+      estimateFor(sheetWith('275/35R19', 433.92, 'clamp-in'), [silent('LR')]),
+      20_760,
+    ],
+    ['one 2.4 GHz sensor', estimateFor(sheetWith('225/50R18', 2_440, 'clamp-in'), [silent('LF')]), 23_523],
+    ['one snap-in sensor', estimateFor(sheetWith('205/55R16', 433.92, 'snap-in'), [silent('RF')]), 19_384],
+    ['two sensors', estimateFor(sheetWith('225/65R17', 315, 'clamp-in'), [silent('LF', 'RR')]), 32_490],
+    [
+      'relearn only',
+      estimateFor(utility, [finding('other-wheel-set', ['LF', 'RF', 'RR', 'LR'], ['relearn'])]),
+      9_555,
+    ],
+    ['reset, look waived', estimateFor(utility, [finding('reset-only', [], ['reset'])], 'waived'), 2_730],
+    [
+      'leak, look waived',
+      estimateFor(utility, [finding('slow-leak', ['LR'], ['leak-find'])], 'waived'),
+      5_424,
+    ],
+    [
+      'pressures, look waived',
+      estimateFor(utility, [finding('cold-weather', ['LF'], ['pressure-set'])], 'waived'),
+      0,
+    ],
+  ] as const)('for %s comes to the shop’s own figure', (_, estimate, totalCents) => {
+    expect(estimate.totals.totalCents).toBe(totalCents)
+    expect(totalsAreRight(estimate)).toBe(true)
+  })
+
+  it('offers a set of four beside one, each with its whole price, and counts only the one', () => {
+    const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
+    const estimate = estimateFor(sheetWith('225/65R17', 315, 'clamp-in'), [silent('LF', 'RR'), four])
+    expect(estimate.bundles.map(({ totals }) => totals.totalCents)).toEqual([32_490, 56_700])
+    expect(estimate.totals.totalCents).toBe(32_490)
+  })
+
+  it('sells no part where no finding offers one', () => {
+    const estimate = estimateFor(utility, [finding('other-wheel-set', ['LF'], ['relearn'])])
+    expect(estimate.bundles.flatMap(({ lines }) => lines).some(({ taxClass }) => taxClass === 'parts')).toBe(
+      false,
+    )
+  })
+
+  it('with a changed cent anywhere is found out', () => {
+    const estimate = estimateFor(utility, [silent('RR')])
+    const changed = structuredClone(estimate)
+    const line = changed.bundles[0]?.lines[1]
+    if (line) line.amountCents += 1
+    expect(totalsAreRight(changed)).toBe(false)
+  })
+
+  it('has the same totals in whatever order its lines stand', () => {
+    const lines = estimateFor(utility, [silent('RR')]).bundles[0]?.lines ?? []
+    fc.assert(
+      fc.property(fc.shuffledSubarray(lines, { minLength: lines.length }), (shuffled) => {
+        expect(totalsOfLines(shuffled, prices)).toEqual(totalsOfLines(lines, prices))
+      }),
+      { seed: 20260112 },
+    )
+  })
+})
+
+describe('tax', () => {
+  // Streamlined agreement section 324 (read as enacted); amounts and rates worked by hand, cut at the third decimal.
+  it.each([
+    [1_099, 6_250, 69],
+    [921, 7_000, 64],
+    [860, 7_500, 65],
+    [1_290, 5_000, 65],
+    [2_000, 7_225, 145],
+    [18_996, 6_125, 1_164],
+    [99, 5_000, 5],
+    [4_768, 8_750, 417],
+  ])('on %i cents at %i thousandths of a percent is %i cents', (cents, rate, tax) => {
+    expect(taxCents(cents, rate)).toBe(tax)
+  })
+
+  // Computed by hand: the two bases differ by the cents that each line rounds away.
+  it('per line and per invoice are different sums', () => {
+    const line = (amountCents: number, lineKey: string) => ({
+      lineKey,
+      amountCents,
+      taxClass: 'parts' as const,
+    })
+    const three = [997, 997, 997].map((cents, index) => line(cents, `l${index}`))
+    const rule = { taxRatePercentThousandths: 7_250, taxedClasses: ['parts'] } as const
+    const total = (basis: 'line' | 'invoice') =>
+      totalsOfLines(three as never, { ...rule, taxBasis: basis }).taxCents
+    expect([total('line'), total('invoice')]).toEqual([216, 217])
+  })
+})

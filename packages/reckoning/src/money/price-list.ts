@@ -1,0 +1,36 @@
+import * as z from 'zod/mini'
+import { Cents, TaxClass } from '../estimate.ts'
+
+const hundredthsOfAnHour = z.int().check(z.gte(0), z.lte(10_000))
+const price = Cents.check(z.gte(0), z.lte(10_000_000))
+
+/** One version of a shop's prices; an estimate carries every price that it used by value. */
+export const PriceList = z.strictObject({
+  version: z.int().check(z.positive()),
+  taxRatePercentThousandths: z.int().check(z.gte(0), z.lte(50_000)),
+  taxedClasses: z.array(TaxClass),
+  taxBasis: z.enum(['line', 'invoice']),
+  laborCentsPerHour: price,
+  hours: z.strictObject({
+    look: hundredthsOfAnHour,
+    relearnFirst: hundredthsOfAnHour,
+    relearnEachMore: hundredthsOfAnHour,
+    reset: hundredthsOfAnHour,
+  }),
+  /** Wheels with an aspect ratio at or under this take the low-profile price. */
+  lowProfileAspect: z.int(),
+  prices: z.strictObject({
+    wheelService: price,
+    wheelServiceLowProfile: price,
+    repairLabor: price,
+    sensorSnapIn: price,
+    sensorClampIn: price,
+    sensorHighBand: price,
+    kitSnapIn: price,
+    kitClampIn: price,
+    repairUnit: price,
+    sensorDisposal: price,
+  }),
+  supplies: z.strictObject({ percentThousandths: z.int().check(z.gte(0), z.lte(50_000)), capCents: price }),
+})
+export type PriceList = z.infer<typeof PriceList>

@@ -1,0 +1,51 @@
+import type { Bundle, Cents, Estimate, EstimateLine, TaxClass } from '../estimate.ts'
+import { extendedCents, sumCents, taxCents } from './cents.ts'
+
+export type Totals = { readonly beforeTaxCents: Cents; readonly taxCents: Cents; readonly totalCents: Cents }
+
+/** How tax is computed where the shop stands: the rate, what is taxed, and whether per line or per invoice. */
+export type TaxRule = {
+  readonly taxRatePercentThousandths: number
+  readonly taxedClasses: readonly TaxClass[]
+  readonly taxBasis: 'line' | 'invoice'
+}
+
+/** The totals of some lines: always the sum of the lines to the cent, in whatever order they stand. */
+export const totalsOfLines = (lines: readonly EstimateLine[], rule: TaxRule): Totals => {
+  const taxed = lines
+    .filter(({ taxClass }) => rule.taxedClasses.includes(taxClass))
+    .map(({ amountCents }) => amountCents)
+  const tax =
+    rule.taxBasis === 'line'
+      ? sumCents(taxed.map((amount) => taxCents(amount, rule.taxRatePercentThousandths)))
+      : taxCents(sumCents(taxed), rule.taxRatePercentThousandths)
+  const beforeTaxCents = sumCents(lines.map(({ amountCents }) => amountCents))
+  return { beforeTaxCents, taxCents: tax, totalCents: beforeTaxCents + tax }
+}
+
+/**
+ * The totals of an estimate: the sum of its bundles, of which an alternative counts only in the place of what it
+ * replaces, so it is left out here. Bundles are taxed one by one, because each is decided one by one.
+ */
+export const totalsOfBundles = (bundles: readonly Pick<Bundle, 'totals' | 'alternativeTo'>[]): Totals => {
+  const counted = bundles.filter(({ alternativeTo }) => alternativeTo === null).map(({ totals }) => totals)
+  return {
+    beforeTaxCents: sumCents(counted.map((totals) => totals.beforeTaxCents)),
+    taxCents: sumCents(counted.map((totals) => totals.taxCents)),
+    totalCents: sumCents(counted.map((totals) => totals.totalCents)),
+  }
+}
+
+/** Whether every amount of an estimate follows from its lines: what the server derives again before it admits one. */
+export const totalsAreRight = (estimate: Estimate): boolean =>
+  estimate.bundles.every(
+    (bundle) =>
+      bundle.lines.every(
+        (line) => line.amountCents === extendedCents(line.quantityHundredths, line.unitCents),
+      ) && sameTotals(bundle.totals, totalsOfLines(bundle.lines, estimate)),
+  ) && sameTotals(estimate.totals, totalsOfBundles(estimate.bundles))
+
+const sameTotals = (one: Totals, other: Totals): boolean =>
+  one.beforeTaxCents === other.beforeTaxCents &&
+  one.taxCents === other.taxCents &&
+  one.totalCents === other.totalCents
