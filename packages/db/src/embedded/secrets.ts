@@ -1,0 +1,48 @@
+import { randomBytes } from 'node:crypto'
+import { chmodSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { EmbeddedPostgresProblem } from './problem.ts'
+
+/** Passwords of the cluster's owner (who may do all) and of Bayledger (who owns one database). */
+export type Secrets = { readonly superuser: string; readonly application: string }
+
+const FILE = 'bayledger-passwords.json'
+
+/** Draws both passwords and keeps them inside the cluster, so that they come and go with it. */
+export function drawSecrets(): Secrets {
+  const draw = () => randomBytes(24).toString('base64url')
+  return { superuser: draw(), application: draw() }
+}
+
+/** Writes the passwords readable by their owner alone. */
+export function keepSecrets(cluster: string, secrets: Secrets): void {
+  writeFileSync(join(cluster, FILE), `${JSON.stringify(secrets)}\n`, { mode: 0o600, flush: true })
+}
+
+/** Reads the passwords back; closes the file again if it was left readable by others. */
+export function readSecrets(cluster: string): Secrets {
+  const file = join(cluster, FILE)
+  let parsed: unknown
+  try {
+    if (process.platform !== 'win32') chmodSync(file, 0o600)
+    parsed = JSON.parse(readFileSync(file, 'utf8'))
+  } catch (error) {
+    throw new EmbeddedPostgresProblem(
+      `The passwords of the database cannot be read from ${file} (${String(error)}). Put the file back from a backup of the same folder.`,
+    )
+  }
+  if (!isSecrets(parsed)) {
+    throw new EmbeddedPostgresProblem(`${file} does not hold the two passwords. Put it back from a backup.`)
+  }
+  return parsed
+}
+
+function isSecrets(value: unknown): value is Secrets {
+  if (typeof value !== 'object' || value === null) return false
+  return (
+    'superuser' in value &&
+    typeof value.superuser === 'string' &&
+    'application' in value &&
+    typeof value.application === 'string'
+  )
+}

@@ -1,0 +1,20 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { startEmbeddedPostgres } from '../embedded/start.ts'
+
+/** Runs `work` on an empty database of a PostgreSQL made for it alone, and clears both away. */
+export async function withScratchDatabase<T>(work: (url: string) => Promise<T>): Promise<T> {
+  const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-scratch-'))
+  const server = await startEmbeddedPostgres({
+    dataFolder,
+    progress: (line) => console.error(line),
+    settings: { fsync: 'off' },
+  })
+  try {
+    return await work(server.url)
+  } finally {
+    await server.stop()
+    rmSync(dataFolder, { recursive: true, force: true })
+  }
+}

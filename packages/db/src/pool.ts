@@ -1,0 +1,33 @@
+import { Pool, types } from 'pg'
+
+/** A day without a clock, as text: a Date would move it by the server's time zone. */
+const OID_OF_DATE = 1082
+
+export type PoolOptions = {
+  readonly url: string
+  /** Most connections at once; further work waits. */
+  readonly size?: number
+  /** Called when an idle connection breaks; the pool replaces it by itself. */
+  readonly onIdleError: (error: Error) => void
+}
+
+/**
+ * The pool for whatever appends and for the hot reads. A statement may take 15 s and a transaction may sit idle for
+ * 15 s; then the server ends it, so that one lost client holds no lock for long.
+ */
+export function openPool({ url, size = 10, onIdleError }: PoolOptions): Pool {
+  const pool = new Pool({
+    connectionString: url,
+    max: size,
+    application_name: 'bayledger',
+    connectionTimeoutMillis: 10_000,
+    statement_timeout: 15_000,
+    idle_in_transaction_session_timeout: 15_000,
+    types: {
+      getTypeParser: (oid, format) =>
+        oid === OID_OF_DATE ? (text: string) => text : types.getTypeParser(oid, format),
+    },
+  })
+  pool.on('error', onIdleError)
+  return pool
+}

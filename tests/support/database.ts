@@ -1,0 +1,37 @@
+import { randomBytes } from 'node:crypto'
+import { Client } from 'pg'
+import { inject } from 'vitest'
+
+export type TestDatabase = {
+  readonly url: string
+  /** Drops the database, whoever is still connected. */
+  readonly drop: () => Promise<void>
+}
+
+/**
+ * A fresh database with all migrations applied and no rows, for one test file:
+ * `const database = await createTestDatabase()` in `beforeAll`, `await database.drop()` in `afterAll`.
+ * `empty` gives one without even the migrations.
+ */
+export async function createTestDatabase(content: 'migrated' | 'empty' = 'migrated'): Promise<TestDatabase> {
+  const server = inject('databaseServer')
+  const name = `bayledger_test_${process.pid}_${randomBytes(6).toString('hex')}`
+  const source = content === 'migrated' ? `template ${server.template} strategy file_copy` : ''
+  await onServer(server.url, `create database ${name} ${source}`)
+  const url = new URL(server.url)
+  url.pathname = `/${name}`
+  return {
+    url: url.href,
+    drop: () => onServer(server.url, `drop database if exists ${name} with (force)`),
+  }
+}
+
+async function onServer(url: string, statement: string): Promise<void> {
+  const client = new Client({ connectionString: url })
+  await client.connect()
+  try {
+    await client.query(statement)
+  } finally {
+    await client.end()
+  }
+}

@@ -1,0 +1,46 @@
+import { defineConfig } from 'vitest/config'
+
+/** Projects that need no server start none; the others share one PostgreSQL a run each. */
+const DATABASE = ['tests/support/database-server.ts']
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'prisma/**/*.test.ts'],
+        },
+      },
+      { test: { name: 'published', include: ['tests/published/**/*.test.ts'] } },
+      {
+        test: {
+          name: 'api',
+          include: ['tests/api/**/*.test.ts'],
+          globalSetup: DATABASE,
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'faults',
+          include: ['tests/faults/**/*.test.ts'],
+          globalSetup: DATABASE,
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'journeys',
+          include: ['tests/journeys/**/*.test.ts'],
+          globalSetup: DATABASE,
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})
