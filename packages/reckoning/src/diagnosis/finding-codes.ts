@@ -103,3 +103,15 @@ export const FindingCode = z.enum([
   ...codesByGroup.advice,
 ])
 export type FindingCode = z.infer<typeof FindingCode>
+
+const groups = new Map<FindingCode, FindingGroup>(
+  (Object.entries(codesByGroup) as [FindingGroup, readonly FindingCode[]][]).flatMap(([group, codes]) =>
+    codes.map((code) => [code, group] as const),
+  ),
+)
+
+export const groupOf = (code: FindingCode): FindingGroup => {
+  const group = groups.get(code)
+  if (group === undefined) throw new Error(`no group holds the finding ${code}`)
+  return group
+}

@@ -1,0 +1,33 @@
+import type { Facts } from '../facts/facts.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
+
+/** Fields and the values they are given to see what would follow. */
+export type Supposition = Readonly<Record<string, unknown>>
+
+/**
+ * One fact that can be got at the vehicle or from the customer: how to ask for it, how long that takes, whether this
+ * vehicle has it at all, and the values that it could plausibly have.
+ */
+export type FieldCheck = {
+  readonly field: string
+  readonly ask: string
+  /** At the vehicle, walking included (common practice, no source). */
+  readonly seconds: number
+  readonly applies?: (facts: Facts) => boolean
+  readonly suppositions: (facts: Facts) => readonly Supposition[]
+}
+
+/** The same for a fact that each wheel has; `{wheel}` in the words stands for its name. */
+export type WheelCheck = {
+  readonly name: string
+  readonly ask: string
+  readonly seconds: number
+  readonly applies?: (wheel: WheelFacts, facts: Facts) => boolean
+  readonly values: (wheel: WheelFacts, facts: Facts) => readonly unknown[]
+  /** Where a value alone would not be a possible state of the wheel. */
+  readonly also?: (value: unknown, wheel: WheelFacts, facts: Facts) => Supposition
+}
+
+/** Suppositions that differ in one field only. */
+export const each = (field: string, values: readonly unknown[]): Supposition[] =>
+  values.map((value) => ({ [field]: value }))

@@ -1,0 +1,139 @@
+import { LightBehavior } from '../../evidence/evidence-schema.ts'
+import { fromKilopascals, psi } from '../../evidence/si.ts'
+import { LoadClass } from '../../sheet.ts'
+import type { Facts } from '../facts/facts.ts'
+import { each, type FieldCheck } from './field-check.ts'
+
+const sensing = (facts: Facts): boolean => facts.sensing
+const mayHaveSpare = (facts: Facts): boolean => facts.spare !== null
+
+/** What can be found out about the light and the vehicle as a whole. */
+export const vehicleChecks: readonly FieldCheck[] = [
+  {
+    field: 'light.lampCheck',
+    ask: 'Key on, engine off: watch whether the warning light lights.',
+    seconds: 15,
+    suppositions: () => each('light.lampCheck', ['lights', 'dark']),
+  },
+  {
+    field: 'light.behavior',
+    ask: 'Start and watch what the warning light does for two minutes.',
+    seconds: 120,
+    suppositions: () => each('light.behavior', LightBehavior.options),
+  },
+  {
+    field: 'light.reported',
+    ask: "Ask for the light's behavior in the customer's own words.",
+    seconds: 20,
+    suppositions: () => [],
+  },
+  {
+    field: 'vehicle.system',
+    ask: 'Find out whether this vehicle has sensors in its wheels.',
+    seconds: 60,
+    suppositions: () => each('vehicle.system', ['direct', 'indirect', 'none']),
+  },
+  {
+    field: 'vehicle.sensorFrequencyMHz',
+    ask: 'Look up on which frequency the vehicle listens.',
+    seconds: 60,
+    applies: sensing,
+    suppositions: () => each('vehicle.sensorFrequencyMHz', [315, 433.92]),
+  },
+  {
+    field: 'vehicle.pressureDisplay',
+    ask: 'Look whether the dash shows a pressure for each wheel.',
+    seconds: 20,
+    applies: sensing,
+    suppositions: () => each('vehicle.pressureDisplay', [false, true]),
+  },
+  {
+    field: 'vehicle.spare',
+    ask: 'Look what kind of spare the vehicle carries.',
+    seconds: 20,
+    suppositions: () => each('vehicle.spare', ['none', 'temporary', 'full-size']),
+  },
+  {
+    field: 'vehicle.spareMonitored',
+    ask: 'Look up whether the vehicle listens to the spare.',
+    seconds: 60,
+    applies: (facts) => facts.sensing && mayHaveSpare(facts),
+    suppositions: () => each('vehicle.spareMonitored', [false, true]),
+  },
+  {
+    field: 'vehicle.sensorMounting',
+    ask: 'Look up whether the sensors sit on the valve or on a band.',
+    seconds: 60,
+    applies: (facts) => facts.monitored.some((wheel) => wheel.given.valve === 'plain'),
+    suppositions: () => each('vehicle.sensorMounting', ['valve', 'band']),
+  },
+  ...(['front', 'rear'] as const).map((axle): FieldCheck => {
+    const other = axle === 'front' ? 'rear' : 'front'
+    return {
+      field: `vehicle.placard.${axle}`,
+      ask: `Read the ${axle} figure from the door label.`,
+      seconds: 30,
+      suppositions: (facts) => {
+        const known = facts.evidence.vehicle?.placard?.[other]
+        const figures =
+          typeof known === 'number' ? [known] : [32, 35, 42].map((one) => entered(facts, psi(one)))
+        return figures.map((figure) => ({
+          [`vehicle.placard.${axle}`]: figure,
+          [`vehicle.placard.${other}`]: known ?? figure,
+          'vehicle.placard.verified': true,
+        }))
+      },
+    }
+  }),
+  {
+    field: 'vehicle.placard.spare',
+    ask: "Read the spare's figure from the door label.",
+    seconds: 30,
+    applies: mayHaveSpare,
+    suppositions: (facts) =>
+      each(
+        'vehicle.placard.spare',
+        [35, 60].map((one) => entered(facts, psi(one))),
+      ),
+  },
+  {
+    field: 'vehicle.placard.verified',
+    ask: 'Photograph the door label and have its figures verified.',
+    seconds: 30,
+    suppositions: () => each('vehicle.placard.verified', [true, false]),
+  },
+  ...(['front', 'rear', 'spare'] as const).flatMap((axle): FieldCheck[] => [
+    {
+      field: `vehicle.warnAt.${axle}`,
+      ask: `Look up whether the maker publishes a warning point, ${axle}.`,
+      seconds: 120,
+      applies: axle === 'spare' ? mayHaveSpare : () => true,
+      suppositions: (facts) => {
+        const label = facts.evidence.vehicle?.placard?.[axle]
+        return typeof label === 'number' ? each(`vehicle.warnAt.${axle}`, [0.75 * label, 0.9 * label]) : []
+      },
+    },
+    {
+      field: `vehicle.loadClass.${axle}`,
+      ask: `Read the load class of the tires, ${axle}.`,
+      seconds: 20,
+      applies: axle === 'spare' ? mayHaveSpare : () => true,
+      suppositions: () => each(`vehicle.loadClass.${axle}`, LoadClass.options),
+    },
+  ]),
+  ...(['front', 'rear'] as const).map(
+    (axle): FieldCheck => ({
+      field: `vehicle.sidewallMaximum.${axle}`,
+      ask: `Read the maximum pressure on the sidewall, ${axle}.`,
+      seconds: 20,
+      suppositions: (facts) =>
+        each(
+          `vehicle.sidewallMaximum.${axle}`,
+          [44, 51, 80].map((one) => entered(facts, psi(one))),
+        ),
+    }),
+  ),
+]
+
+const entered = (facts: Facts, kilopascals: number): number =>
+  Number(fromKilopascals(kilopascals, facts.evidence.units.pressure).toFixed(3))

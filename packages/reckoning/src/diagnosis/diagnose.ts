@@ -1,0 +1,27 @@
+import type { Evidence } from '../evidence/evidence-schema.ts'
+import { nextChecksOf } from './checks/next-checks.ts'
+import { uncheckedFacts } from './checks/unchecked.ts'
+import { contradictionsOf } from './contradictions.ts'
+import type { Diagnosis } from './diagnosis.ts'
+import { judge } from './engine/judge.ts'
+import { findingOf } from './render.ts'
+
+/** Changes whenever the same evidence would lead to another diagnosis; old orders keep the one they were given. */
+export const ruleSetVersion = '1'
+
+/**
+ * What the evidence says: findings with their reasons, which of them explains the light, what contradicts what, what
+ * was not checked and what to check next. Pure: the same evidence always gives the same diagnosis.
+ */
+export const diagnose = (evidence: Evidence): Diagnosis => {
+  const judgment = judge(evidence)
+  const unchecked = uncheckedFacts(judgment.facts)
+  return {
+    ruleSet: ruleSetVersion,
+    primary: judgment.primary,
+    findings: judgment.judged.map((judged) => findingOf(judgment, judged)),
+    contradictions: contradictionsOf(judgment),
+    unchecked: unchecked.map(({ field }) => field),
+    nextChecks: nextChecksOf(judgment, unchecked),
+  }
+}

@@ -1,0 +1,104 @@
+import { predictedOvernight } from '../facts/alike.ts'
+import type { Facts } from '../facts/facts.ts'
+import { keepsLampLit } from '../facts/lit.ts'
+import type { FindingCode } from '../finding-codes.ts'
+
+/** What can explain the light that was seen, the likeliest first. */
+const explains: Readonly<Record<NonNullable<Facts['behavior']>, readonly FindingCode[]>> = {
+  off: ['telltale-dark'],
+  solid: [
+    'tire-low',
+    'altitude-change',
+    'cold-weather',
+    'weather-and-seepage',
+    'spare-low',
+    'set-then-reset',
+    'reset-only',
+    'reset-and-recheck',
+    'sensor-reads-wrong',
+    'sensor-does-not-follow',
+    'temporary-spare-fitted',
+    'not-driven-yet',
+  ],
+  'flash-then-solid': [
+    'sensor-silent',
+    'no-wheel-answers',
+    'frequency-wrong',
+    'sensor-asleep',
+    'protocol-wrong',
+    'no-sensor-on-arrival',
+    'temporary-spare-fitted',
+    'sensor-does-not-follow',
+    'sensor-battery-low',
+    'other-wheel-set',
+    'id-duplicated',
+    'wheel-from-another-vehicle',
+    'id-not-stored',
+    'spare-rotated-without-relearn',
+    'control-module-blank',
+    'receiver-fault',
+    'code-old-or-intermittent',
+    'stored-id-unheard',
+    'not-driven-yet',
+    'wheel-speed-fault',
+  ],
+  'intermittent-cold': [
+    'cold-morning-margin',
+    'cold-weather',
+    'weather-and-seepage',
+    'sensor-battery-low',
+    'code-old-or-intermittent',
+  ],
+  'intermittent-other': [
+    'one-place-only',
+    'interference-suspected',
+    'snow-or-chains',
+    'sensor-battery-low',
+    'code-old-or-intermittent',
+  ],
+  'flash-continuous': ['learn-mode-open'],
+}
+
+/** Stated when nothing explains the light, and then standing for its cause. */
+const lastResort = [
+  'malfunction-unexplained',
+  'warning-unexplained',
+] as const satisfies readonly FindingCode[]
+
+type Standing = {
+  readonly wheelsOf: (code: FindingCode) => readonly string[]
+  readonly has: (code: FindingCode) => boolean
+}
+
+/** The finding that explains the observed light; null where none does. */
+export const explanationOf = (facts: Facts, standing: Standing): FindingCode | null => {
+  if (facts.behavior === null || facts.system === 'none') return null
+  const explaining = explains[facts.behavior].find(
+    (code) => standing.has(code) && isAble(facts, code, standing),
+  )
+  return explaining ?? lastResort.find((code) => standing.has(code)) ?? null
+}
+
+/** Low tires or a wrong sensor light a lamp only where some value is low enough to light it. */
+const isAble = (facts: Facts, code: FindingCode, standing: Standing): boolean => {
+  if (facts.behavior !== 'solid') return true
+  switch (code) {
+    case 'altitude-change':
+    case 'cold-weather':
+    case 'weather-and-seepage':
+      return facts.road.some(
+        (wheel) => keepsLampLit(wheel.judged, wheel) || keepsLampLit(predictedOvernight(facts, wheel), wheel),
+      )
+    case 'sensor-reads-wrong':
+    case 'sensor-does-not-follow':
+      return standing
+        .wheelsOf(code)
+        .some((position) =>
+          facts.road.some(
+            (wheel) => wheel.position === position && keepsLampLit(wheel.sensor.pressure, wheel),
+          ),
+        )
+    default:
+      return true
+  }
+}

@@ -1,0 +1,105 @@
+import type { WheelPosition } from '../../wheels.ts'
+import type { FindingCode } from '../finding-codes.ts'
+
+/** One finding makes another one idle: everywhere, or only on the wheels that it names itself. */
+type Suppression = {
+  readonly by: readonly FindingCode[]
+  readonly removes: readonly FindingCode[]
+  readonly where: 'everywhere' | 'on-its-wheels'
+}
+
+/** In this order; what was removed removes nothing further down. */
+const suppressions: readonly Suppression[] = [
+  {
+    by: ['system-kind-contradicted'],
+    removes: ['set-then-reset', 'reset-only', 'reset-and-recheck'],
+    where: 'everywhere',
+  },
+  { by: ['altitude-change'], removes: ['cold-weather', 'weather-and-seepage'], where: 'everywhere' },
+  {
+    by: ['cold-weather', 'weather-and-seepage', 'altitude-change'],
+    removes: ['tire-low'],
+    where: 'everywhere',
+  },
+  {
+    by: ['hot-corner'],
+    removes: ['slow-loss-suspected', 'slow-leak', 'warm-tire-hides-low', 'over-inflated', 'under-placard'],
+    where: 'on-its-wheels',
+  },
+  { by: ['tire-low'], removes: ['warm-tire-hides-low'], where: 'on-its-wheels' },
+  {
+    by: ['tire-low', 'cold-weather', 'weather-and-seepage', 'axle-pressures-exchanged', 'altitude-change'],
+    removes: ['slow-loss-suspected'],
+    where: 'on-its-wheels',
+  },
+  {
+    by: [
+      'tire-low',
+      'cold-weather',
+      'weather-and-seepage',
+      'slow-loss-suspected',
+      'axle-pressures-exchanged',
+      'altitude-change',
+      'warm-tire-hides-low',
+      'run-low-damage-possible',
+    ],
+    removes: ['under-placard'],
+    where: 'on-its-wheels',
+  },
+  { by: ['no-wheel-answers'], removes: ['sensor-silent'], where: 'everywhere' },
+  {
+    by: ['no-sensor-on-arrival', 'temporary-spare-fitted'],
+    removes: ['sensor-silent'],
+    where: 'on-its-wheels',
+  },
+  {
+    by: ['sensors-refer-to-sea-level', 'gauge-suspect'],
+    removes: ['sensor-reads-wrong'],
+    where: 'everywhere',
+  },
+  {
+    by: ['sensor-does-not-follow', 'sensor-asleep'],
+    removes: ['sensor-reads-wrong'],
+    where: 'on-its-wheels',
+  },
+  { by: ['sensor-asleep'], removes: ['protocol-wrong'], where: 'on-its-wheels' },
+  { by: ['control-module-blank'], removes: ['other-wheel-set'], where: 'everywhere' },
+  {
+    by: ['control-module-blank', 'other-wheel-set'],
+    removes: ['id-not-stored', 'stored-id-unheard'],
+    where: 'everywhere',
+  },
+  {
+    by: ['cross-read-suspected'],
+    removes: ['id-not-stored', 'stored-id-unheard', 'rotated-without-relearn', 'id-duplicated'],
+    where: 'on-its-wheels',
+  },
+  { by: ['spare-rotated-without-relearn'], removes: ['rotated-without-relearn'], where: 'everywhere' },
+  { by: ['id-duplicated'], removes: ['id-not-stored', 'rotated-without-relearn'], where: 'on-its-wheels' },
+  {
+    by: ['frequency-wrong', 'wheel-from-another-vehicle'],
+    removes: ['id-not-stored'],
+    where: 'on-its-wheels',
+  },
+]
+
+/** What is left: for each code its wheels; a code whose every wheel was removed is gone. */
+export const suppress = (
+  found: ReadonlyMap<FindingCode, readonly WheelPosition[]>,
+): Map<FindingCode, readonly WheelPosition[]> => {
+  const left = new Map(found)
+  for (const { by, removes, where } of suppressions) {
+    for (const remover of by) {
+      const at = left.get(remover)
+      if (at === undefined) continue
+      for (const code of removes) {
+        const wheels = left.get(code)
+        if (wheels === undefined) continue
+        const kept = where === 'everywhere' ? [] : wheels.filter((wheel) => !at.includes(wheel))
+        if (kept.length === 0) left.delete(code)
+        else left.set(code, kept)
+      }
+    }
+  }
+  return left
+}

@@ -1,0 +1,66 @@
+import type { Evidence } from '../../evidence/evidence-schema.ts'
+import { readingOrder, type WheelPosition } from '../../wheels.ts'
+import { type EventFacts, readEvents } from './event-facts.ts'
+import { isPlacardVerified } from './label-facts.ts'
+import { isNoted } from './noted.ts'
+import { type PlaceFacts, readPlace } from './place-facts.ts'
+import { type Shown, shownIn } from './shown.ts'
+import { readStored, type StoredFacts } from './stored-facts.ts'
+import { readWheels, type WheelFacts } from './wheel-facts.ts'
+
+/** Evidence in SI units with everything derived from it that more than one rule needs. */
+export type Facts = {
+  readonly evidence: Evidence
+  readonly shown: Shown
+  readonly system: 'direct' | 'indirect' | 'none' | 'unknown'
+  /** The vehicle may have sensors in its wheels: it is not known to have none. */
+  readonly sensing: boolean
+  readonly spareMonitored: boolean
+  readonly placardVerified: boolean
+  readonly behavior: NonNullable<Evidence['light']>['behavior'] | null
+  readonly lampCheck: 'lights' | 'dark' | null
+  readonly wheels: readonly WheelFacts[]
+  readonly road: readonly WheelFacts[]
+  readonly spare: WheelFacts | null
+  /** Wheels on which the vehicle listens for a sensor. */
+  readonly monitored: readonly WheelFacts[]
+  readonly wheel: (position: WheelPosition) => WheelFacts | undefined
+  readonly place: PlaceFacts
+  readonly events: EventFacts
+  readonly stored: StoredFacts
+  readonly codes: NonNullable<NonNullable<Evidence['controlModule']>['codes']>
+  /** Recorded as not possible to check. */
+  readonly notPossible: (field: string) => boolean
+}
+
+export const readFacts = (evidence: Evidence): Facts => {
+  const system = evidence.vehicle?.system ?? 'unknown'
+  const sensing = system !== 'indirect' && system !== 'none'
+  const spareMonitored =
+    sensing && evidence.vehicle?.spareMonitored === true && evidence.vehicle.spare !== 'none'
+  const events = readEvents(evidence)
+  const place = readPlace(evidence)
+  const positions = evidence.vehicle?.spare === 'none' ? readingOrder.slice(0, 4) : readingOrder
+  const wheels = readWheels({ evidence, place, events, sensing }, positions)
+  const heard = new Set(wheels.flatMap((wheel) => wheel.sensor.idKey ?? []))
+  return {
+    evidence,
+    shown: shownIn(evidence.units),
+    system,
+    sensing,
+    spareMonitored,
+    placardVerified: isPlacardVerified(evidence),
+    behavior: evidence.light?.behavior ?? null,
+    lampCheck: evidence.light?.lampCheck ?? null,
+    wheels,
+    road: wheels.filter((wheel) => wheel.road),
+    spare: wheels.find((wheel) => !wheel.road) ?? null,
+    monitored: wheels.filter((wheel) => wheel.monitored),
+    wheel: (position) => wheels.find((wheel) => wheel.position === position),
+    place,
+    events,
+    stored: readStored(evidence, spareMonitored, heard),
+    codes: evidence.controlModule?.codes ?? [],
+    notPossible: (field) => isNoted(evidence, field),
+  }
+}

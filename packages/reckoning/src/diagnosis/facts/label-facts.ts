@@ -1,0 +1,43 @@
+import type { Evidence } from '../../evidence/evidence-schema.ts'
+import { kilopascals } from '../../evidence/si.ts'
+import { warningPoint } from '../../pressure/warning-point.ts'
+import type { LoadClass } from '../../sheet.ts'
+import { type Axle, axleOf, type WheelPosition } from '../../wheels.ts'
+
+/** What the door label and the sheet say for one wheel; pressures in kPa, null where not known or not verified. */
+export type LabelFacts = {
+  readonly label: number | null
+  /** The label's figure even where nobody verified it: a stop does not wait for a label. */
+  readonly labelAsGiven: number | null
+  readonly warn: number | null
+  readonly sidewallMaximum: number | null
+  readonly loadClass: LoadClass | null
+}
+
+/** Whether pressures can be judged at all: both axles' figures are there and verified. */
+export const isPlacardVerified = (evidence: Evidence): boolean => {
+  const placard = evidence.vehicle?.placard
+  return placard?.verified === true && typeof placard.front === 'number' && typeof placard.rear === 'number'
+}
+
+/** `carriesSpare`: the temporary spare stands at this road position, so the spare's figures govern. */
+export const readLabel = (evidence: Evidence, position: WheelPosition, carriesSpare: boolean): LabelFacts => {
+  const axle: Axle = carriesSpare ? 'spare' : axleOf(position)
+  const { vehicle, units } = evidence
+  const figure = (value: number | null | undefined): number | null =>
+    value === null || value === undefined ? null : kilopascals(value, units.pressure)
+  const labelAsGiven = figure(vehicle?.placard?.[axle])
+  const label = isPlacardVerified(evidence) ? labelAsGiven : null
+  const loadClass = vehicle?.loadClass?.[axle] ?? null
+  const column = units.pressure === 'psi' ? 'psi' : 'kPa'
+  return {
+    label,
+    labelAsGiven,
+    warn:
+      label === null
+        ? null
+        : (figure(vehicle?.warnAt?.[axle]) ?? warningPoint({ placard: label, loadClass, column })),
+    sidewallMaximum: figure(vehicle?.sidewallMaximum?.[axle]),
+    loadClass,
+  }
+}

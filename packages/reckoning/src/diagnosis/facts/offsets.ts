@@ -1,0 +1,53 @@
+import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
+import { thresholds } from '../thresholds.ts'
+import type { Facts } from './facts.ts'
+import type { WheelFacts } from './wheel-facts.ts'
+
+/** Gauge less sensor, in kPa, over the road wheels whose sensor told a pressure; three of them at least. */
+export type Offsets = {
+  readonly median: number
+  readonly alike: boolean
+  /** The wheels whose offset stands apart from the rest. */
+  readonly apart: readonly WheelFacts[]
+  /** All alike and far enough from zero to mean something. */
+  readonly notable: boolean
+  /** Notable, and as much as a sensor that refers to sea level reads low here; null where altitude is unknown. */
+  readonly ofAltitude: boolean | null
+}
+
+export const readOffsets = (facts: Facts): Offsets | null => {
+  const pairs = facts.road.flatMap((wheel) => {
+    const offset = offsetOf(wheel)
+    return offset === null ? [] : [{ wheel, offset }]
+  })
+  if (pairs.length < 3) return null
+  const offsets = pairs.map((pair) => pair.offset).sort((one, other) => one - other)
+  const median = medianOf(offsets)
+  const spread = Math.max(...offsets) - Math.min(...offsets)
+  const alike = atOrBelow(spread, thresholds.offsetsAlike)
+  const notable = alike && atOrAbove(Math.abs(median), thresholds.offsetNotable)
+  const apart = pairs.filter(({ offset }) => atOrAbove(Math.abs(offset - median), thresholds.offsetDiffers))
+  return {
+    median,
+    alike,
+    apart: above(spread, thresholds.offsetsAlike) ? apart.map(({ wheel }) => wheel) : [],
+    notable,
+    ofAltitude: facts.place.airKnown === null ? null : notable && isOfAltitude(median, facts.place.airKnown),
+  }
+}
+
+export const offsetOf = (wheel: WheelFacts): number | null =>
+  wheel.judged === null || wheel.sensor.pressure === null ? null : wheel.judged - wheel.sensor.pressure
+
+/** 14.7 psi: the open air at the sea. */
+const seaLevelAir = 101.325
+
+const isOfAltitude = (median: number, air: number): boolean =>
+  atOrBelow(Math.abs(median - (seaLevelAir - air)), thresholds.offsetOfAltitudeWithin)
+
+const medianOf = (sorted: readonly number[]): number => {
+  const middle = sorted.length / 2
+  const lower = sorted[Math.ceil(middle) - 1] ?? 0
+  const upper = sorted[Math.floor(middle)] ?? 0
+  return (lower + upper) / 2
+}

@@ -1,0 +1,58 @@
+import type { Evidence } from '../../evidence/evidence-schema.ts'
+import { kelvin, meters } from '../../evidence/si.ts'
+import { airPressureAtAltitude } from '../../pressure/air-pressure.ts'
+import { thresholds } from '../thresholds.ts'
+
+/** Temperatures in kelvin and air pressures in kPa around the vehicle; null where not checked or impossible. */
+export type PlaceFacts = {
+  readonly outdoor: number | null
+  readonly tireTemperature: number | null
+  readonly overnightLow: number | null
+  /** Whether the tires are known to be warmer than the air outside. */
+  readonly tiresWarm: boolean
+  readonly tiresCold: boolean
+  readonly driven: boolean
+  /** Of the sea where the altitude is not known: it changes a shift for temperature by little. */
+  readonly air: number
+  readonly airKnown: number | null
+  readonly lastSetTemperature: number | null
+  readonly lastSetAir: number | null
+  readonly minutesDriven: number | null
+  /** Typed temperatures that cannot be so, by field. */
+  readonly impossibleFields: readonly string[]
+}
+
+export const readPlace = (evidence: Evidence): PlaceFacts => {
+  const { surroundings, units } = evidence
+  const impossibleFields: string[] = []
+  const temperature = (field: string, value: number | null | undefined): number | null => {
+    if (value === null || value === undefined) return null
+    const inKelvin = kelvin(value, units.temperature)
+    if (isPlausible(inKelvin)) return inKelvin
+    impossibleFields.push(field)
+    return null
+  }
+  const air = (altitude: number | null | undefined): number | null =>
+    altitude === null || altitude === undefined
+      ? null
+      : airPressureAtAltitude(meters(altitude, units.altitude))
+  const airKnown = air(surroundings?.altitude)
+  return {
+    outdoor: temperature('surroundings.outdoor', surroundings?.outdoor),
+    tireTemperature: temperature('surroundings.tireTemperature', surroundings?.tireTemperature),
+    overnightLow: temperature('surroundings.overnightLow', surroundings?.overnightLow),
+    tiresWarm: surroundings?.tires === 'driven' || surroundings?.tires === 'indoor-warmed',
+    tiresCold: surroundings?.tires === 'cold',
+    driven: surroundings?.tires === 'driven',
+    air: airKnown ?? airPressureAtAltitude(0),
+    airKnown,
+    lastSetTemperature: temperature('surroundings.lastSet.temperature', surroundings?.lastSet?.temperature),
+    lastSetAir: air(surroundings?.lastSet?.altitude),
+    minutesDriven: surroundings?.minutesDriven ?? null,
+    impossibleFields,
+  }
+}
+
+/** Bounds count as possible; a millikelvin is given for conversion between scales. */
+const isPlausible = (inKelvin: number): boolean =>
+  inKelvin >= thresholds.coldestPlausible - 0.001 && inKelvin <= thresholds.hottestPlausible + 0.001

@@ -1,0 +1,29 @@
+import { above, atOrBelow } from '../../pressure/threshold.ts'
+import { thresholds } from '../thresholds.ts'
+import type { Facts } from './facts.ts'
+import { readOffsets } from './offsets.ts'
+import type { WheelFacts } from './wheel-facts.ts'
+
+/** A sensor whose value does not follow the tire's. */
+export const doesNotFollow = (wheel: WheelFacts): boolean => wheel.sensor.follows === false
+
+/** A new sensor that still reports nothing although its tire holds air: it has not been woken yet. */
+export const isAsleep = (facts: Facts, wheel: WheelFacts): boolean =>
+  wheel.sensor.pressure !== null &&
+  atOrBelow(wheel.sensor.pressure, thresholds.asleepAtMost) &&
+  wheel.judged !== null &&
+  above(wheel.judged, thresholds.runLowAlways) &&
+  isNew(facts, wheel)
+
+const isNew = (facts: Facts, wheel: WheelFacts): boolean =>
+  facts.events.happened('sensor-fitted-today', wheel.position) ||
+  facts.events.happened('sensor-replaced-elsewhere', wheel.position) ||
+  (typeof wheel.given.sensorAgeMonths === 'number' &&
+    wheel.given.sensorAgeMonths <= thresholds.newSensorMonths)
+
+/** Road wheels whose sensor's own value must not be held against the tire. */
+export const wheelsWithDoubtfulSensor = (facts: Facts): ReadonlySet<WheelFacts> =>
+  new Set([
+    ...(readOffsets(facts)?.apart ?? []),
+    ...facts.road.filter((wheel) => doesNotFollow(wheel) || isAsleep(facts, wheel)),
+  ])

@@ -1,0 +1,130 @@
+import type { Evidence, WheelEvidence } from '../../evidence/evidence-schema.ts'
+import { kilopascals } from '../../evidence/si.ts'
+import { shiftPressure } from '../../pressure/shift-pressure.ts'
+import { above, below } from '../../pressure/threshold.ts'
+import type { WheelPosition } from '../../wheels.ts'
+import { thresholds } from '../thresholds.ts'
+import type { EventFacts } from './event-facts.ts'
+import { type LabelFacts, readLabel } from './label-facts.ts'
+import type { PlaceFacts } from './place-facts.ts'
+import { readSensor, type SensorFacts } from './sensor-facts.ts'
+
+/** One wheel as the rules see it: pressures in kPa, temperatures in kelvin, null where not known. */
+export type WheelFacts = LabelFacts & {
+  readonly position: WheelPosition
+  readonly road: boolean
+  readonly given: WheelEvidence
+  readonly carriesSpare: boolean
+  /** The vehicle listens for a sensor here. */
+  readonly monitored: boolean
+  readonly sensor: SensorFacts
+  readonly gaugeImpossible: boolean
+  readonly stale: boolean
+  /** As gauged, possible, even if stale: what a stop goes by. */
+  readonly gauge: number | null
+  /** The gauge value where a pressure verdict may rest on it. */
+  readonly judged: number | null
+  readonly temperature: number | null
+  /** Gauge value brought to outdoor temperature. */
+  readonly cold: number | null
+  readonly deficit: number | null
+  /** What the vehicle sees: the sensor's value where it answered, else the gauge. */
+  readonly seen: number | null
+}
+
+export type WheelContext = {
+  readonly evidence: Evidence
+  readonly place: PlaceFacts
+  readonly events: EventFacts
+  readonly sensing: boolean
+}
+
+export const readWheels = (
+  context: WheelContext,
+  positions: readonly WheelPosition[],
+): readonly WheelFacts[] => {
+  const begun = positions.map((position) => begin(context, position))
+  return begun.map((wheel) => complete(context, wheel, begun))
+}
+
+type BegunWheel = Omit<WheelFacts, 'temperature' | 'cold' | 'deficit' | 'seen'>
+
+const begin = ({ evidence, events, sensing }: WheelContext, position: WheelPosition): BegunWheel => {
+  const given = evidence.wheels?.[position] ?? {}
+  const road = position !== 'SP'
+  const carriesSpare = road && given.mounted === 'temporary-spare'
+  const label = readLabel(evidence, position, carriesSpare)
+  const entered = typeof given.gauge === 'number' ? kilopascals(given.gauge, evidence.units.pressure) : null
+  const gaugeImpossible = entered !== null && isImpossible(evidence, position, label, entered)
+  const gauge = gaugeImpossible ? null : entered
+  const stale =
+    road && (events.happened('moved-since-reading', position) || events.happened('air-added', position))
+  return {
+    ...label,
+    position,
+    road,
+    given,
+    carriesSpare,
+    monitored: sensing && (road ? !carriesSpare : evidence.vehicle?.spareMonitored === true),
+    sensor: readSensor(evidence, given),
+    gaugeImpossible,
+    stale,
+    gauge,
+    judged: stale ? null : gauge,
+  }
+}
+
+/** A spare takes the class of the road tires where both axles agree and nobody noted its own. */
+const isImpossible = (
+  evidence: Evidence,
+  position: WheelPosition,
+  { loadClass }: LabelFacts,
+  gauge: number,
+): boolean => {
+  const { front, rear } = evidence.vehicle?.loadClass ?? {}
+  const known = loadClass ?? (position === 'SP' && front === rear ? front : null)
+  const most = known === 'SL' || known === 'XL' ? thresholds.passengerGaugeMost : thresholds.anyGaugeMost
+  return below(gauge, 0) || above(gauge, most)
+}
+
+const complete = (context: WheelContext, wheel: BegunWheel, all: readonly BegunWheel[]): WheelFacts => {
+  const temperature = temperatureOf(context.place, wheel, all)
+  const cold = coldPressure(context.place, wheel.judged, temperature)
+  return {
+    ...wheel,
+    temperature,
+    cold,
+    deficit: cold === null || wheel.label === null ? null : wheel.label - cold,
+    seen: wheel.sensor.pressure ?? wheel.judged,
+  }
+}
+
+/** Its own sensor's, else the one measured at the tires, else of warm tires the others' mean, else the air's. */
+const temperatureOf = (place: PlaceFacts, wheel: BegunWheel, all: readonly BegunWheel[]): number | null => {
+  if (wheel.sensor.temperature !== null) return wheel.sensor.temperature
+  if (place.tireTemperature !== null) return place.tireTemperature
+  const others = place.tiresWarm
+    ? all.flatMap((other) => (other.road && other !== wheel ? (other.sensor.temperature ?? []) : []))
+    : []
+  if (others.length > 0) return others.reduce((sum, one) => sum + one, 0) / others.length
+  return place.outdoor
+}
+
+/** Cold tires stand at outdoor temperature, so their gauge value needs no outdoor figure. */
+const coldPressure = (
+  place: PlaceFacts,
+  judged: number | null,
+  temperature: number | null,
+): number | null => {
+  if (judged === null) return null
+  if (temperature !== null && place.outdoor !== null) {
+    return shiftPressure({
+      gauge: judged,
+      from: temperature,
+      to: place.outdoor,
+      airBefore: place.air,
+      airAfter: place.air,
+    })
+  }
+  return place.tiresCold ? judged : null
+}

@@ -1,0 +1,83 @@
+import { inReadingOrder, type WheelPosition } from '../wheels.ts'
+import type { Confidence, Figures, FindingCode, FindingKind, Hold, Offer, Stop } from './diagnosis.ts'
+import type { Facts } from './facts/facts.ts'
+import type { WheelFacts } from './facts/wheel-facts.ts'
+
+/** A field of the evidence and what its value says for the finding. */
+export type Ground = { readonly field: string; readonly says: string }
+
+/** A rule that applies: where, how surely, and what it rests on. Words are made only when they are asked for. */
+export type Match = {
+  readonly wheels: readonly WheelPosition[]
+  readonly confidence?: Confidence
+  readonly kind?: FindingKind
+  readonly stop?: Stop
+  readonly next?: string
+  readonly offers?: readonly Offer[]
+  readonly holds?: readonly Hold[]
+  /** Called with the wheels that are left when another finding has made this one idle on some of them. */
+  readonly because: (wheels: readonly WheelFacts[]) => readonly Ground[]
+  readonly figures?: (wheels: readonly WheelFacts[]) => Figures
+}
+
+/** What stands after the rules that run earlier; only a rule marked `concludes` may ask. */
+export type Standing = {
+  readonly has: (code: FindingCode, wheel?: WheelPosition) => boolean
+  readonly wheelsOf: (code: FindingCode) => readonly WheelPosition[]
+  /** Codes that stand on a wheel, or that name no wheel. */
+  readonly codes: readonly FindingCode[]
+  readonly codesOn: (wheel: WheelPosition) => readonly FindingCode[]
+  /** Something that stands explains the observed light. */
+  readonly explained: boolean
+  readonly askOpen: boolean
+}
+
+/**
+ * One rule. Its words are for the technician and for the printed table; the customer's sentence stands in the
+ * catalog under the same name.
+ */
+export type Rule = {
+  readonly code: FindingCode
+  readonly kind: FindingKind
+  /** Of a stop: what it forbids, unless a match says otherwise. */
+  readonly stop?: Stop
+  /** Used where a match does not say otherwise. */
+  readonly confidence: Confidence
+  /** The fields that the rule reads, with * for any wheel. */
+  readonly reads: readonly string[]
+  readonly when: string
+  readonly means: string
+  readonly next: string
+  readonly offers: readonly Offer[]
+  readonly holds: readonly Hold[]
+} & (
+  | { readonly concludes?: false; readonly find: (facts: Facts) => Match | null }
+  | { readonly concludes: true; readonly find: (facts: Facts, standing: Standing) => Match | null }
+)
+
+/** A match on the wheels that satisfy a test; none, no match. */
+export const onWheels = (
+  wheels: readonly WheelFacts[],
+  test: (wheel: WheelFacts) => boolean,
+  match: (wheels: readonly WheelFacts[]) => Omit<Match, 'wheels'>,
+): Match | null => {
+  const found = wheels.filter(test)
+  return found.length === 0 ? null : { wheels: positionsOf(found), ...match(found) }
+}
+
+export const positionsOf = (wheels: readonly WheelFacts[]): WheelPosition[] =>
+  inReadingOrder(wheels.map((wheel) => wheel.position))
+
+/** The same ground for each wheel, its field named from the wheel's position. */
+export const groundsOf = (
+  wheels: readonly WheelFacts[],
+  field: string,
+  says: (wheel: WheelFacts) => string,
+): Ground[] => wheels.map((wheel) => ({ field: `wheels.${wheel.position}.${field}`, says: says(wheel) }))
+
+/** Figures that name a match's wheels: one by `wheel`, several by `wheels`. */
+export const wheelFigures = (wheels: readonly WheelFacts[]): Figures => {
+  const [first, ...others] = positionsOf(wheels)
+  if (first === undefined) return {}
+  return others.length === 0 ? { wheel: first } : { wheels: [first, ...others] }
+}

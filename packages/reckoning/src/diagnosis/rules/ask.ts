@@ -1,0 +1,193 @@
+import type { Facts } from '../facts/facts.ts'
+import { wheelsSharingAnId } from '../facts/shared-ids.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { thresholds } from '../thresholds.ts'
+
+/** What to ask before judging. */
+export const askRules: readonly Rule[] = [
+  {
+    code: 'gauge-missing',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['wheels.*.gauge'],
+    when: 'A road wheel has no gauge value, and nobody noted why.',
+    means: 'No pressure verdict on that wheel.',
+    next: 'Gauge it before anything else.',
+    offers: [],
+    holds: ['wheel-removal', 'pressure-setting'],
+    find: (facts) =>
+      onWheels(
+        facts.road,
+        (wheel) =>
+          typeof wheel.given.gauge !== 'number' && !facts.notPossible(`wheels.${wheel.position}.gauge`),
+        (wheels) => ({
+          because: () => groundsOf(wheels, 'gauge', () => 'no gauge value was recorded'),
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'light-not-witnessed',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['light.behavior', 'light.lampCheck'],
+    when: 'We have not seen the lamp check at key-on, or what the light does.',
+    means: 'The light is known from hearsay only.',
+    next: 'Key on, engine off: does it light? Then start and watch it for two minutes.',
+    offers: [],
+    holds: [],
+    find: (facts) => {
+      const missing = (['behavior', 'lampCheck'] as const).filter(
+        (name) => facts[name] === null && !facts.notPossible(`light.${name}`),
+      )
+      if (missing.length === 0) return null
+      return {
+        wheels: [],
+        because: () => missing.map((name) => ({ field: `light.${name}`, says: 'not seen by us yet' })),
+      }
+    },
+  },
+  {
+    code: 'retry-silent-wheel',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['wheels.*.answer', 'wheels.*.tries', 'wheels.*.valve', 'vehicle.sensorMounting'],
+    when: 'A wheel was silent at fewer than two spaced tries, or has a plain stem and was not asked twice.',
+    means: 'Not yet a silent sensor, and not yet a wheel without one.',
+    next: 'Turn the wheel a quarter, check vehicle selection and how its sensor wakes, try again by the stem.',
+    offers: [],
+    holds: ['wheel-removal'],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) =>
+          wheel.sensor.tries < thresholds.spacedTries &&
+          (wheel.sensor.silent || plainAndUnasked(facts, wheel.given)) &&
+          !facts.notPossible(`wheels.${wheel.position}.answer`),
+        (wheels) => ({
+          because: () =>
+            groundsOf(wheels, 'tries', (wheel) =>
+              wheel.sensor.silent
+                ? 'silent, but asked fewer than two times'
+                : 'a plain stem, and not asked twice',
+            ),
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'cross-read-suspected',
+    kind: 'ask',
+    confidence: 'likely',
+    reads: ['wheels.*.id', 'wheels.*.tries'],
+    when: 'One ID was read at two positions, and not with two spaced reads at each.',
+    means: 'Probably one sensor was heard twice.',
+    next: 'Read these wheels again, 5 ft from the others or between drives.',
+    offers: [],
+    holds: ['relearn'],
+    find: (facts) => {
+      if (!facts.sensing) return null
+      const wheels = wheelsSharingAnId(facts.wheels, 'not-read-twice')
+      if (wheels.length === 0) return null
+      return {
+        wheels: positionsOf(wheels),
+        because: () => groundsOf(wheels, 'id', () => 'the same ID at another position'),
+        figures: () => wheelFigures(wheels),
+      }
+    },
+  },
+  {
+    code: 'placard-unverified',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['vehicle.placard.front', 'vehicle.placard.rear', 'vehicle.placard.verified'],
+    when: 'The door label is missing, or its figures are not verified.',
+    means: 'No pressure can be judged or set; a stop is told all the same.',
+    next: "Photograph the label or the maker's table. Never go by the figure on the sidewall.",
+    offers: [],
+    holds: ['pressure-setting'],
+    find: (facts) =>
+      facts.placardVerified
+        ? null
+        : {
+            wheels: [],
+            because: () => [
+              { field: 'vehicle.placard.verified', says: 'no verified label figures for both axles' },
+            ],
+          },
+  },
+  {
+    code: 'system-unknown',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['vehicle.system'],
+    when: 'It is not known whether the vehicle has sensors in its wheels.',
+    means: 'A missing sensor and a system without sensors look alike.',
+    next: 'Look for a reset switch, at the stems and at the specification sheet; then go on.',
+    offers: [],
+    holds: [],
+    find: (facts) =>
+      facts.system === 'unknown'
+        ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'not known' }] }
+        : null,
+  },
+  {
+    code: 'reading-impossible',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: [
+      'wheels.*.gauge',
+      'vehicle.loadClass.front',
+      'vehicle.loadClass.rear',
+      'vehicle.loadClass.spare',
+      'surroundings.outdoor',
+      'surroundings.tireTemperature',
+      'surroundings.overnightLow',
+      'surroundings.lastSet.temperature',
+    ],
+    when: 'A gauge value is under 0, over 100 psi on a passenger tire or over 150 on any; or a typed temperature is outside -40 to 257 °F.',
+    means: 'A slip at the keys or the wrong unit.',
+    next: 'Read and enter it again.',
+    offers: [],
+    holds: ['pressure-setting'],
+    find: impossibleReadings,
+  },
+  {
+    code: 'reading-stale',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['events.moved-since-reading', 'events.air-added'],
+    when: 'Wheels were moved or air was added after the reading.',
+    means: 'The gauge value is no longer that of this wheel as received.',
+    next: 'Gauge again, or mark the reading as not as received.',
+    offers: [],
+    holds: ['pressure-setting'],
+    find: (facts) =>
+      onWheels(
+        facts.road,
+        (wheel) => wheel.stale,
+        (wheels) => ({
+          because: () => groundsOf(wheels, 'gauge', () => 'read before the wheel was moved or air was added'),
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+]
+
+/** A band-mounted sensor shows nothing at the stem, so a plain stem says nothing there. */
+const plainAndUnasked = (facts: Facts, given: Facts['road'][number]['given']): boolean =>
+  given.valve === 'plain' && given.answer !== 'answered' && facts.evidence.vehicle?.sensorMounting !== 'band'
+
+function impossibleReadings(facts: Facts): Match | null {
+  const wheels = facts.wheels.filter((wheel) => wheel.gaugeImpossible)
+  const fields = facts.place.impossibleFields
+  if (wheels.length === 0 && fields.length === 0) return null
+  return {
+    wheels: positionsOf(wheels),
+    because: () => [
+      ...groundsOf(wheels, 'gauge', () => 'no tire of this kind can hold that'),
+      ...fields.map((field) => ({ field, says: 'outside -40 to 257 °F (-40 to 125 °C)' })),
+    ],
+    figures: () => wheelFigures(wheels),
+  }
+}

@@ -1,0 +1,246 @@
+import type { Facts } from '../facts/facts.ts'
+import { idKey } from '../facts/id-key.ts'
+import {
+  isKnownElsewhere,
+  isOtherWheelSet,
+  isStoredUnheard,
+  isUnknownToVehicle,
+  permutedPositions,
+} from '../facts/identity.ts'
+import { frequencyFits } from '../facts/sensing.ts'
+import { wheelsSharingAnId } from '../facts/shared-ids.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+
+const idFields = [
+  'wheels.*.answer',
+  'wheels.*.id',
+  'controlModule.state',
+  'controlModule.notation',
+  'controlModule.ids.*',
+] as const
+
+/** Which sensor is where, and whether the vehicle knows it. */
+export const identityRules: readonly Rule[] = [
+  {
+    code: 'id-not-stored',
+    kind: 'also',
+    confidence: 'firm',
+    reads: idFields,
+    when: 'A sensor answers with an ID that the vehicle does not hold.',
+    means: 'The vehicle was never made to learn it.',
+    next: 'Relearn.',
+    offers: ['relearn'],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) => isUnknownToVehicle(facts, wheel),
+        () => ({
+          because: (wheels) => groundsOf(wheels, 'id', () => 'not among the IDs that the vehicle holds'),
+          figures: (wheels) => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'stored-id-unheard',
+    kind: 'also',
+    confidence: 'firm',
+    reads: idFields,
+    when: 'The vehicle holds an ID that no wheel told, although the wheel at its position answers.',
+    means: "That sensor is no longer on this vehicle; evidence beside the finding on the wheel's own sensor.",
+    next: 'Settle it together with the sensor that answers there.',
+    offers: [],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.wheels,
+        (wheel) => isStoredUnheard(facts, wheel),
+        () => ({
+          because: (wheels) =>
+            wheels.map((wheel) => ({
+              field: `controlModule.ids.${wheel.position}`,
+              says: 'stored, and heard on no wheel',
+            })),
+          figures: (wheels) => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'other-wheel-set',
+    kind: 'also',
+    confidence: 'firm',
+    reads: idFields,
+    when: 'All four road wheels answer, and the vehicle holds none of their IDs.',
+    means: 'Another set of wheels is on the vehicle.',
+    next: 'Relearn this set.',
+    offers: ['relearn'],
+    holds: [],
+    find: (facts) =>
+      isOtherWheelSet(facts)
+        ? {
+            wheels: positionsOf(facts.road),
+            because: () => groundsOf(facts.road, 'id', () => 'not among the IDs that the vehicle holds'),
+            figures: () => wheelFigures(facts.road),
+          }
+        : null,
+  },
+  {
+    code: 'rotated-without-relearn',
+    kind: 'also',
+    confidence: 'firm',
+    reads: [...idFields, 'vehicle.pressureDisplay', 'vehicle.placard.*', 'light.behavior'],
+    when: 'The vehicle holds the same IDs as the wheels tell, at other positions.',
+    means: 'Wheels were moved and the vehicle was not told; it names the wrong tire.',
+    next: 'Set pressures by position, then relearn; drive first where the vehicle locates its wheels by itself.',
+    offers: ['relearn'],
+    holds: [],
+    find: (facts) => rotated(facts, facts.road),
+  },
+  {
+    code: 'id-duplicated',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['wheels.*.id', 'wheels.*.tries'],
+    when: 'Two wheels tell one ID, each at two spaced reads or more.',
+    means: 'One ID was copied into two sensors.',
+    next: 'Compare with the stored list which is the original; program the other as a new ID, relearn.',
+    offers: ['reprogram', 'relearn'],
+    holds: [],
+    find: (facts) => {
+      if (!facts.sensing) return null
+      const wheels = wheelsSharingAnId(facts.wheels, 'read-twice')
+      if (wheels.length === 0) return null
+      return {
+        wheels: positionsOf(wheels),
+        because: (wheels) => groundsOf(wheels, 'id', () => 'the same ID at another position, read twice'),
+        figures: (wheels) => wheelFigures(wheels),
+      }
+    },
+  },
+  {
+    code: 'wheel-from-another-vehicle',
+    kind: 'also',
+    confidence: 'likely',
+    reads: [...idFields, 'history.idsOnOtherVehicles', 'wheels.*.frequencyMHz', 'events.used-wheel'],
+    when: "An ID unknown to the vehicle stands on another vehicle's record here, or comes on the wrong frequency with a used wheel.",
+    means: 'The wheel comes from another vehicle.',
+    next: 'Check load index, offset, seat and hub bore too; then its sensor.',
+    offers: [],
+    holds: [],
+    find: (facts) => {
+      const elsewhere = idsElsewhere(facts)
+      return onWheels(
+        facts.monitored,
+        (wheel) =>
+          isUnknownToVehicle(facts, wheel) &&
+          (isKnownElsewhere(facts, wheel, elsewhere) ||
+            (frequencyFits(facts, wheel) === false && facts.events.happened('used-wheel', wheel.position))),
+        (wheels) => ({
+          because: () =>
+            groundsOf(wheels, 'id', (wheel) =>
+              isKnownElsewhere(facts, wheel, elsewhere)
+                ? "unknown to this vehicle, and on another vehicle's record here"
+                : 'unknown to this vehicle, on another frequency, in a used wheel',
+            ),
+          figures: () => wheelFigures(wheels),
+        }),
+      )
+    },
+  },
+  {
+    code: 'id-known-elsewhere',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['wheels.*.id', 'history.idsOnOtherVehicles'],
+    when: "A sensor's ID stands on another vehicle's record in this shop.",
+    means: 'Sets may have been swapped.',
+    next: "Open that vehicle's order.",
+    offers: [],
+    holds: [],
+    find: (facts) => {
+      const elsewhere = idsElsewhere(facts)
+      return onWheels(
+        facts.wheels,
+        (wheel) => isKnownElsewhere(facts, wheel, elsewhere),
+        (wheels) => ({
+          because: () => groundsOf(wheels, 'id', () => "on another vehicle's record in this shop"),
+          figures: () => wheelFigures(wheels),
+        }),
+      )
+    },
+  },
+  {
+    code: 'id-notation-differs',
+    kind: 'note',
+    confidence: 'firm',
+    reads: idFields,
+    when: 'Wheel IDs and stored IDs look different, and are the same numbers in another notation.',
+    means: 'No fault.',
+    next: 'None; compare numbers, not their spelling.',
+    offers: [],
+    holds: [],
+    find: notationDiffers,
+  },
+  {
+    code: 'spare-rotated-without-relearn',
+    kind: 'also',
+    confidence: 'firm',
+    reads: idFields,
+    when: "The spare's ID and a road wheel's are stored in each other's place.",
+    means: 'A five-wheel rotation was not learned.',
+    next: 'Relearn all five positions.',
+    offers: ['relearn'],
+    holds: [],
+    find: (facts) => {
+      const match = rotated(facts, facts.wheels)
+      return match?.wheels.includes('SP') ? match : null
+    },
+  },
+]
+
+const idsElsewhere = (facts: Facts): ReadonlySet<string> =>
+  new Set((facts.evidence.history?.idsOnOtherVehicles ?? []).map((id) => idKey(id, 'hex')))
+
+const rotated = (facts: Facts, among: readonly WheelFacts[]): Match | null => {
+  const moved = permutedPositions(facts, among)
+  if (moved.length === 0) return null
+  return {
+    wheels: moved,
+    kind: changesNothingNow(facts) ? 'note' : 'also',
+    because: (wheels) =>
+      wheels.map((wheel) => ({
+        field: `controlModule.ids.${wheel.position}`,
+        says: 'stored here, heard at another wheel',
+      })),
+    figures: wheelFigures,
+  }
+}
+
+/** Equal label figures, no display and no light: nobody is told anything wrong today. */
+const changesNothingNow = (facts: Facts): boolean => {
+  const placard = facts.evidence.vehicle?.placard
+  return (
+    facts.behavior === 'off' &&
+    facts.evidence.vehicle?.pressureDisplay === false &&
+    typeof placard?.front === 'number' &&
+    placard.front === placard.rear
+  )
+}
+
+function notationDiffers(facts: Facts): Match | null {
+  if (!facts.sensing || !facts.stored.decimal) return null
+  const pairs = facts.wheels.filter(
+    (wheel) => wheel.sensor.idKey !== null && facts.stored.keys[wheel.position] !== null,
+  )
+  const equal = pairs.every((wheel) => wheel.sensor.idKey === facts.stored.keys[wheel.position])
+  if (pairs.length === 0 || !equal) return null
+  return {
+    wheels: [],
+    because: () =>
+      pairs.map((wheel) => ({
+        field: `controlModule.ids.${wheel.position}`,
+        says: `in hexadecimal ${facts.stored.keys[wheel.position]}, as the wheel tells`,
+      })),
+  }
+}

@@ -1,0 +1,165 @@
+import type { Facts } from '../facts/facts.ts'
+import { frequencyFits, hasCode, sheetFrequencyDoubtful } from '../facts/sensing.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
+import { groundsOf, onWheels, type Rule, type Standing, wheelFigures } from '../rule.ts'
+import { thresholds } from '../thresholds.ts'
+
+/** Whether the sensors suit the vehicle and will last. */
+export const sensorFitRules: readonly Rule[] = [
+  {
+    code: 'sensor-battery-low',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['wheels.*.battery', 'controlModule.codes'],
+    when: 'A sensor says that its battery is low, or the vehicle stored that of a wheel that answers.',
+    means: 'It is due soon; a weak cell fails first on cold mornings.',
+    next: 'Offer its replacement.',
+    offers: ['sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) =>
+          wheel.sensor.battery === 'low' || (wheel.sensor.answered && hasCode(facts, 'low-battery', wheel)),
+        (wheels) => ({
+          because: () => groundsOf(wheels, 'battery', () => 'the battery is reported low'),
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'frequency-wrong',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz'],
+    when: 'A sensor sends more than 1 MHz away from what the vehicle listens to.',
+    means: 'The vehicle cannot hear it.',
+    next: 'Replace it; do not try to relearn it.',
+    offers: ['sensor', 'service-kit', 'relearn'],
+    holds: ['relearn'],
+    find: (facts) =>
+      sheetFrequencyDoubtful(facts)
+        ? null
+        : onWheels(
+            facts.monitored,
+            (wheel) => frequencyFits(facts, wheel) === false,
+            (wheels) => ({
+              because: () =>
+                groundsOf(
+                  wheels,
+                  'frequencyMHz',
+                  () => `the vehicle listens on ${facts.evidence.vehicle?.sensorFrequencyMHz} MHz`,
+                ),
+              figures: () => ({
+                ...wheelFigures(wheels),
+                has: wheels[0]?.sensor.frequencyMHz ?? 0,
+                needs: facts.evidence.vehicle?.sensorFrequencyMHz ?? 0,
+              }),
+            }),
+          ),
+  },
+  {
+    code: 'protocol-wrong',
+    kind: 'also',
+    confidence: 'likely',
+    reads: ['wheels.*.learnRefusals', 'wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz'],
+    when: 'A sensor on the right frequency was refused at two relearns or more, while others were learned.',
+    means: 'It is programmed for another vehicle.',
+    next: 'Program it again for this vehicle, or replace it.',
+    offers: ['reprogram', 'sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) =>
+          frequencyFits(facts, wheel) === true &&
+          (wheel.given.learnRefusals ?? 0) >= thresholds.learnRefusals,
+        () => ({
+          because: (wheels) => groundsOf(wheels, 'learnRefusals', () => 'refused, while others were learned'),
+          figures: (wheels) => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'stem-corroded',
+    kind: 'also',
+    confidence: 'likely',
+    reads: ['wheels.*.stem'],
+    when: 'A stem is corroded and still holds air.',
+    means: 'Stem or service kit is due.',
+    next: 'Offer it, and say first that the stem may break when touched.',
+    offers: ['service-kit'],
+    holds: [],
+    find: (facts) =>
+      facts.sensing
+        ? onWheels(
+            facts.wheels,
+            (wheel) => wheel.given.stem === 'corroded',
+            (wheels) => ({
+              because: () => groundsOf(wheels, 'stem', () => 'corroded'),
+              figures: () => wheelFigures(wheels),
+            }),
+          )
+        : null,
+  },
+  {
+    code: 'set-of-four-worth-offering',
+    kind: 'note',
+    confidence: 'firm',
+    concludes: true,
+    reads: ['wheels.*.sensorAgeMonths'],
+    when: 'All sensors are 96 months old or more, and one has failed or is low.',
+    means: 'A set is worth offering; one is enough to cure it.',
+    next: 'Offer one and four side by side.',
+    offers: ['set-of-four'],
+    holds: [],
+    find: (facts, standing) =>
+      allNearUsualLife(facts) && failureCodes.some((code) => standing.has(code))
+        ? {
+            wheels: facts.road.map((wheel) => wheel.position),
+            because: () => groundsOf(facts.road, 'sensorAgeMonths', () => 'as old as the one that failed'),
+            figures: () => wheelFigures(facts.road),
+          }
+        : null,
+  },
+  {
+    code: 'sensors-near-usual-life',
+    kind: 'note',
+    confidence: 'firm',
+    concludes: true,
+    reads: ['wheels.*.sensorAgeMonths', 'wheels.*.answer'],
+    when: 'All sensors are 96 months old or more, and all work.',
+    means: 'Their batteries are near their usual life of 5 to 10 years.',
+    next: 'Advise it for the next tire change.',
+    offers: [],
+    holds: [],
+    find: (facts, standing) =>
+      allNearUsualLife(facts) && allWork(facts.road, standing)
+        ? {
+            wheels: facts.road.map((wheel) => wheel.position),
+            because: () =>
+              groundsOf(facts.road, 'sensorAgeMonths', () => 'near the usual life of its battery'),
+            figures: () => ({
+              years: Math.floor(
+                Math.min(...facts.road.map((wheel) => wheel.given.sensorAgeMonths ?? 0)) / 12,
+              ),
+            }),
+          }
+        : null,
+  },
+]
+
+const failureCodes = [
+  'sensor-silent',
+  'sensor-battery-low',
+  'sensor-reads-wrong',
+  'sensor-temperature-impossible',
+  'sensor-does-not-follow',
+] as const
+
+const allNearUsualLife = (facts: Facts): boolean =>
+  facts.sensing &&
+  facts.road.every((wheel) => (wheel.given.sensorAgeMonths ?? 0) >= thresholds.usualLifeMonths)
+
+const allWork = (road: readonly WheelFacts[], standing: Standing): boolean =>
+  road.every((wheel) => wheel.sensor.answered) && !failureCodes.some((code) => standing.has(code))

@@ -1,0 +1,121 @@
+import { wheelNames } from '../../wheels.ts'
+import type { Facts } from '../facts/facts.ts'
+import { hasCode, hasNoSensor, isSilent } from '../facts/sensing.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
+import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
+import { thresholds } from '../thresholds.ts'
+
+const answerFields = ['vehicle.system', 'wheels.*.answer', 'wheels.*.tries'] as const
+
+/** Whether each wheel that should have a sensor has one, and whether it speaks. */
+export const sensorPresenceRules: readonly Rule[] = [
+  {
+    code: 'sensor-silent',
+    kind: 'also',
+    confidence: 'likely',
+    reads: [...answerFields, 'controlModule.codes', 'light.behavior'],
+    when: 'A wheel was silent at two spaced tries or more, and another answered.',
+    means: 'Its sensor does not send.',
+    next: 'Replace it; look inside the tire while it is open.',
+    offers: ['sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: (facts) =>
+      facts.wheels.some((wheel) => wheel.sensor.answered)
+        ? onWheels(facts.monitored, isSilent, (wheels) => ({
+            confidence: wheels.every((wheel) => isConfirmedSilent(facts, wheel)) ? 'firm' : 'likely',
+            because: (wheels) => [
+              ...groundsOf(
+                wheels,
+                'answer',
+                (wheel) => `silent at ${wheel.sensor.tries} tries, while others answered`,
+              ),
+              ...wheels
+                .filter((wheel) => hasCode(facts, 'no-signal', wheel))
+                .map((wheel) => ({
+                  field: 'controlModule.codes',
+                  says: `the vehicle misses the ${wheelNames[wheel.position]} too`,
+                })),
+            ],
+            figures: (wheels) => ({
+              ...wheelFigures(wheels),
+              tries: Math.min(...wheels.map((wheel) => wheel.sensor.tries)),
+            }),
+          }))
+        : null,
+  },
+  {
+    code: 'no-wheel-answers',
+    kind: 'also',
+    confidence: 'possible',
+    reads: [...answerFields, 'wheels.*.sensorAgeMonths', 'controlModule.codes'],
+    when: 'No wheel answers, each asked twice or more.',
+    means:
+      'Reader set-up, the wrong model year, a system without sensors or radio noise come before four dead sensors.',
+    next: 'Prove the reader on a sensor known to be good; then decide.',
+    offers: [],
+    holds: [],
+    find: (facts) => {
+      const expected = facts.road.filter((wheel) => wheel.monitored && !hasNoSensor(facts, wheel))
+      if (expected.length < 2 || !expected.every(isSilent)) return null
+      if (facts.wheels.some((wheel) => wheel.sensor.answered)) return null
+      const oldAndMissed = expected.every(
+        (wheel) =>
+          (wheel.given.sensorAgeMonths ?? 0) >= thresholds.usualLifeMonths &&
+          hasCode(facts, 'no-signal', wheel),
+      )
+      return {
+        wheels: [],
+        confidence: oldAndMissed ? 'likely' : 'possible',
+        because: () => groundsOf(expected, 'answer', (wheel) => `silent at ${wheel.sensor.tries} tries`),
+      }
+    },
+  },
+  {
+    code: 'no-sensor-on-arrival',
+    kind: 'also',
+    confidence: 'firm',
+    reads: [...answerFields, 'wheels.*.valve', 'vehicle.sensorMounting', 'vehicle.spareMonitored'],
+    when: 'A wheel that the vehicle listens to came with a plain stem and was silent at two tries or more.',
+    means: 'There was no sensor in it when it came.',
+    next: 'Record it with a photo before any work.',
+    offers: ['sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) => hasNoSensor(facts, wheel),
+        (wheels) => ({
+          because: () => [
+            ...groundsOf(wheels, 'valve', () => 'a plain stem'),
+            ...groundsOf(wheels, 'answer', (wheel) => `silent at ${wheel.sensor.tries} tries`),
+          ],
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'temporary-spare-fitted',
+    kind: 'note',
+    confidence: 'firm',
+    reads: ['vehicle.system', 'wheels.*.mounted'],
+    when: 'The temporary spare stands at a road position.',
+    means: 'It has no sensor, and its own label figure governs.',
+    next: 'Mind the speed and distance limit on its sidewall; gauge and trigger the wheel in the trunk.',
+    offers: [],
+    holds: [],
+    find: (facts) =>
+      facts.sensing
+        ? onWheels(
+            facts.road,
+            (wheel) => wheel.carriesSpare,
+            (wheels) => ({
+              because: () => groundsOf(wheels, 'mounted', () => 'the vehicle hears no sensor from here'),
+              figures: () => wheelFigures(wheels),
+            }),
+          )
+        : null,
+  },
+]
+
+const isConfirmedSilent = (facts: Facts, wheel: WheelFacts): boolean =>
+  hasCode(facts, 'no-signal', wheel) || facts.behavior === 'flash-then-solid'

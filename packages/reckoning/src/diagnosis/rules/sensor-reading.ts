@@ -1,0 +1,162 @@
+import type { Facts } from '../facts/facts.ts'
+import { offsetOf, readOffsets } from '../facts/offsets.ts'
+import { doesNotFollow, isAsleep } from '../facts/sensor-doubts.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+
+const offsetFields = ['wheels.*.gauge', 'wheels.*.answer', 'wheels.*.sensorPressure'] as const
+
+/** Whether what the sensors tell of pressure and temperature can be so. */
+export const sensorReadingRules: readonly Rule[] = [
+  {
+    code: 'sensor-reads-wrong',
+    kind: 'also',
+    confidence: 'likely',
+    reads: offsetFields,
+    when: "A sensor's distance from the gauge differs by 3 psi or more from that of the others; three sensors at least.",
+    means: 'The sensor tells the vehicle a wrong pressure.',
+    next: 'Verify with the master gauge, then replace the sensor.',
+    offers: ['sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: sensorsApart,
+  },
+  {
+    code: 'sensors-refer-to-sea-level',
+    kind: 'note',
+    confidence: 'firm',
+    reads: [...offsetFields, 'surroundings.altitude'],
+    when: 'All sensors are off the gauge alike, by what the altitude explains within 1 psi.',
+    means: 'Normal: these sensors refer to the sea.',
+    next: 'None; explain it.',
+    offers: [],
+    holds: [],
+    find: (facts) => (readOffsets(facts)?.ofAltitude === true ? offsetMatch(facts) : null),
+  },
+  {
+    code: 'gauge-suspect',
+    kind: 'also',
+    confidence: 'likely',
+    reads: [...offsetFields, 'surroundings.altitude'],
+    when: 'All sensors are off the gauge alike, and altitude does not explain it.',
+    means: 'One wrong gauge is likelier than all sensors wrong.',
+    next: 'Take all readings again with the master gauge.',
+    offers: [],
+    holds: ['pressure-setting'],
+    find: (facts) => {
+      const offsets = readOffsets(facts)
+      return offsets?.notable && offsets.ofAltitude === false ? offsetMatch(facts) : null
+    },
+  },
+  {
+    code: 'sensor-temperature-impossible',
+    kind: 'also',
+    confidence: 'likely',
+    reads: ['wheels.*.answer', 'wheels.*.sensorTemperature'],
+    when: "A sensor's temperature is at or beyond -40 or 257 °F.",
+    means: 'The sensor is failing.',
+    next: 'Read it again; if it stays, replace it.',
+    offers: ['sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: (facts) =>
+      facts.sensing
+        ? onWheels(
+            facts.wheels,
+            (wheel) => wheel.sensor.temperatureImpossible,
+            (wheels) => ({
+              because: () => groundsOf(wheels, 'sensorTemperature', () => 'no air in a tire is at that'),
+              figures: () => wheelFigures(wheels),
+            }),
+          )
+        : null,
+  },
+  {
+    code: 'sensor-does-not-follow',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['wheels.*.answer', 'wheels.*.followsPressure'],
+    when: "A sensor's value does not follow a pressure change of 3 psi or more.",
+    means: 'Its port is blocked, or the sensor that answers is not in this tire.',
+    next: 'Demount; clean or replace it.',
+    offers: ['sensor-clean', 'sensor', 'service-kit', 'relearn'],
+    holds: [],
+    find: (facts) =>
+      facts.sensing
+        ? onWheels(facts.wheels, doesNotFollow, (wheels) => ({
+            because: () =>
+              groundsOf(wheels, 'followsPressure', () => 'the value stayed while the tire changed'),
+            figures: () => wheelFigures(wheels),
+          }))
+        : null,
+  },
+  {
+    code: 'sensor-asleep',
+    kind: 'also',
+    confidence: 'likely',
+    reads: [
+      ...offsetFields,
+      'wheels.*.sensorAgeMonths',
+      'events.sensor-fitted-today',
+      'events.sensor-replaced-elsewhere',
+    ],
+    when: 'A new sensor reports no pressure although its tire holds air.',
+    means: 'It has not been woken yet.',
+    next: 'Lift the wheel and inflate it again from flat, or drive.',
+    offers: [],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) => isAsleep(facts, wheel),
+        (wheels) => ({
+          because: () => groundsOf(wheels, 'sensorPressure', () => 'nothing, in an inflated tire'),
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+]
+
+function sensorsApart(facts: Facts): Match | null {
+  if (!facts.sensing) return null
+  const offsets = readOffsets(facts)
+  const apart = offsets?.apart ?? []
+  if (offsets === null || apart.length === 0) return null
+  const distance = (wheel: WheelFacts) => Math.abs((offsetOf(wheel) ?? 0) - offsets.median)
+  return {
+    wheels: positionsOf(apart),
+    because: (wheels) =>
+      groundsOf(
+        wheels,
+        'sensorPressure',
+        (wheel) =>
+          `${facts.shown.pressure(offsetOf(wheel) ?? 0)} from the gauge; the middle of all is ${facts.shown.pressure(offsets.median)}`,
+      ),
+    figures: (wheels) => {
+      const worst = [...wheels].sort((one, other) => distance(other) - distance(one))[0]
+      return {
+        ...(worst === undefined ? {} : wheelFigures([worst])),
+        sensor: facts.shown.pressureNumber(worst?.sensor.pressure ?? 0),
+        value: facts.shown.pressureNumber(worst?.judged ?? 0),
+        unit: facts.shown.unit,
+      }
+    },
+  }
+}
+
+const offsetMatch = (facts: Facts): Match | null => {
+  const offsets = readOffsets(facts)
+  if (!facts.sensing || offsets === null) return null
+  return {
+    wheels: [],
+    because: () =>
+      groundsOf(
+        facts.road.filter((wheel) => offsetOf(wheel) !== null),
+        'sensorPressure',
+        (wheel) => `${facts.shown.pressure(offsetOf(wheel) ?? 0)} under the gauge`,
+      ),
+    figures: () => ({
+      difference: facts.shown.pressureNumber(Math.abs(offsets.median)),
+      unit: facts.shown.unit,
+      ...(offsets.median < 0 ? { form: 'over' } : {}),
+    }),
+  }
+}

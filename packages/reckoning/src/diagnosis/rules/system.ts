@@ -1,0 +1,161 @@
+import type { EventKind } from '../../evidence/evidence-schema.ts'
+import { alikeLow } from '../facts/alike.ts'
+import type { Facts } from '../facts/facts.ts'
+import { isOffLabel, pressuresRight } from '../facts/right.ts'
+import { groundsOf, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { coldFigures, coldWords, pressureFields } from './pressure-words.ts'
+
+const indirectAndSolid = (facts: Facts): boolean => facts.system === 'indirect' && facts.behavior === 'solid'
+
+/** What makes a vehicle without sensors ask for a reset although its tires are right. */
+const resetEvents = [
+  'rotation',
+  'tires-changed',
+  'seasonal-wheels',
+  'used-wheel',
+  'aftermarket-wheels',
+  'battery-disconnected',
+  'serviced-today',
+  'topped-up-before-arrival',
+] as const satisfies readonly EventKind[]
+
+const resetEventsOf = (facts: Facts) => resetEvents.filter((kind) => facts.events.happened(kind))
+
+/** Vehicles that compare wheel speeds, or monitor nothing. */
+export const systemRules: readonly Rule[] = [
+  {
+    code: 'set-then-reset',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['vehicle.system', 'light.behavior', ...pressureFields],
+    when: 'A vehicle without wheel sensors shows a solid light, and a cold tire is more than 1.5 psi off its label figure.',
+    means: 'It compares the wheels, and they differ.',
+    next: 'Set all tires, then reset the system.',
+    offers: ['pressure-set', 'reset'],
+    holds: [],
+    find: (facts) =>
+      indirectAndSolid(facts)
+        ? onWheels(facts.road, isOffLabel, (wheels) => ({
+            because: () => groundsOf(wheels, 'gauge', (wheel) => coldWords(facts, wheel)),
+            figures: () => coldFigures(facts, wheels),
+          }))
+        : null,
+  },
+  {
+    code: 'reset-only',
+    kind: 'also',
+    confidence: 'firm',
+    reads: [
+      'vehicle.system',
+      'light.behavior',
+      ...pressureFields,
+      ...resetEvents.map((kind) => `events.${kind}`),
+    ],
+    when: 'The same with right pressures, after rotation, tire, inflation or battery work.',
+    means: 'The vehicle has not been told that the tires are right.',
+    next: 'Reset the system. There is no sensor to sell.',
+    offers: ['reset'],
+    holds: [],
+    find: (facts) =>
+      indirectAndSolid(facts) && pressuresRight(facts) && resetEventsOf(facts).length > 0
+        ? {
+            wheels: [],
+            because: () =>
+              resetEventsOf(facts).map((kind) => ({
+                field: `events.${kind}`,
+                says: 'since then the system compares with wheels it no longer has',
+              })),
+          }
+        : null,
+  },
+  {
+    code: 'reset-and-recheck',
+    kind: 'also',
+    confidence: 'possible',
+    reads: ['vehicle.system', 'light.behavior', ...pressureFields],
+    when: 'The same with right pressures and no such work.',
+    means: 'It may be nothing; if it returns, a slow leak or unequal tires.',
+    next: 'Reset once, look at the pressures again in 7 days.',
+    offers: ['reset'],
+    holds: [],
+    find: (facts) =>
+      indirectAndSolid(facts) && pressuresRight(facts) && resetEventsOf(facts).length === 0
+        ? {
+            wheels: [],
+            because: () => [{ field: 'light.behavior', says: 'solid, although every tire is right' }],
+          }
+        : null,
+  },
+  {
+    code: 'wheel-speed-fault',
+    kind: 'also',
+    confidence: 'likely',
+    reads: ['vehicle.system', 'light.behavior'],
+    when: 'A vehicle without wheel sensors flashes, then stays lit.',
+    means: 'A fault in wheel-speed sensing or the brake system, or unequal tires.',
+    next: 'Read the brake system; compare tire sizes and tread.',
+    offers: ['outside-work'],
+    holds: [],
+    find: (facts) =>
+      facts.system === 'indirect' && facts.behavior === 'flash-then-solid'
+        ? { wheels: [], because: () => [{ field: 'light.behavior', says: 'a fault, not a tire pressure' }] }
+        : null,
+  },
+  {
+    code: 'no-monitoring-fitted',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['vehicle.system'],
+    when: 'The vehicle monitors no tire pressure.',
+    means: 'The light is some other lamp.',
+    next: "Identify the lamp in the vehicle maker's instructions.",
+    offers: ['outside-work'],
+    holds: [],
+    find: (facts) =>
+      facts.system === 'none'
+        ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'none fitted' }] }
+        : null,
+  },
+  {
+    code: 'equal-loss-unseen',
+    kind: 'note',
+    confidence: 'firm',
+    reads: ['vehicle.system', 'light.behavior', ...pressureFields],
+    when: 'A vehicle without wheel sensors shows no light although all four tires are low together.',
+    means: 'It compares wheels, so an equal loss is hard for it to see.',
+    next: 'Set all four, reset, and explain it.',
+    offers: ['pressure-set'],
+    holds: [],
+    find: (facts) =>
+      facts.system === 'indirect' && facts.behavior === 'off' && alikeLow(facts) !== null
+        ? {
+            wheels: [],
+            because: () => groundsOf(facts.road, 'gauge', (wheel) => coldWords(facts, wheel)),
+          }
+        : null,
+  },
+  {
+    code: 'system-kind-contradicted',
+    kind: 'ask',
+    confidence: 'firm',
+    reads: ['vehicle.system', 'wheels.*.answer'],
+    when: 'The vehicle is said to have no wheel sensors, and a wheel answers.',
+    means: 'The sheet is wrong, or these are not its wheels.',
+    next: 'Settle which, before anything else.',
+    offers: [],
+    holds: [],
+    find: (facts) => {
+      if (facts.sensing) return null
+      const answered = facts.wheels.filter((wheel) => wheel.sensor.answered)
+      if (answered.length === 0) return null
+      return {
+        wheels: positionsOf(answered),
+        because: () => [
+          { field: 'vehicle.system', says: 'no sensors expected' },
+          ...groundsOf(answered, 'answer', () => 'and yet one answers'),
+        ],
+        figures: () => wheelFigures(answered),
+      }
+    },
+  },
+]

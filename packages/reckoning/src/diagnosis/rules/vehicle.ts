@@ -1,0 +1,230 @@
+import { inReadingOrder, type WheelPosition } from '../../wheels.ts'
+import type { Facts } from '../facts/facts.ts'
+import { allIdsInPlace } from '../facts/identity.ts'
+import { clearsLamp } from '../facts/lit.ts'
+import { pressuresRight } from '../facts/right.ts'
+import { frequencyFits, hasCode } from '../facts/sensing.ts'
+import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
+import { thresholds } from '../thresholds.ts'
+
+/** What lies with the vehicle rather than with its wheels. */
+export const vehicleRules: readonly Rule[] = [
+  {
+    code: 'receiver-fault',
+    kind: 'also',
+    confidence: 'likely',
+    reads: ['controlModule.codes'],
+    when: 'The vehicle stores a receiver or communication code.',
+    means: 'The vehicle itself does not hear.',
+    next: 'Refer it. No sensor cures this.',
+    offers: ['outside-work'],
+    holds: [],
+    find: (facts) => {
+      const codes = facts.codes.filter((code) => code.class === 'receiver' || code.class === 'communication')
+      if (!facts.sensing || codes.length === 0) return null
+      return {
+        wheels: [],
+        because: () =>
+          codes.map((code) => ({
+            field: 'controlModule.codes',
+            says: code.text ? `a ${code.class} code: ${code.text}` : `a ${code.class} code is stored`,
+          })),
+      }
+    },
+  },
+  {
+    code: 'code-old-or-intermittent',
+    kind: 'also',
+    confidence: 'possible',
+    reads: ['controlModule.codes', 'wheels.*.answer', 'wheels.*.battery'],
+    when: 'The vehicle stores a no-signal code for a wheel that answers now.',
+    means: 'An old code, or a sensor that fails at times.',
+    next: 'Note it, clear it, drive, look again.',
+    offers: [],
+    holds: [],
+    find: (facts) =>
+      onWheels(
+        facts.monitored,
+        (wheel) => wheel.sensor.answered && hasCode(facts, 'no-signal', wheel),
+        (wheels) => ({
+          confidence: wheels.some((wheel) => wheel.sensor.battery === 'low') ? 'likely' : 'possible',
+          because: () =>
+            groundsOf(wheels, 'answer', () => 'answers now, although a no-signal code is stored'),
+          figures: () => wheelFigures(wheels),
+        }),
+      ),
+  },
+  {
+    code: 'control-module-blank',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['controlModule.state'],
+    when: 'The vehicle holds no sensor IDs at all.',
+    means: 'Its control module was renewed, or lost them.',
+    next: 'Relearn all wheels.',
+    offers: ['relearn'],
+    holds: [],
+    find: (facts) =>
+      facts.sensing && facts.stored.state === 'blank'
+        ? { wheels: [], because: () => [{ field: 'controlModule.state', says: 'no IDs stored' }] }
+        : null,
+  },
+  {
+    code: 'learn-mode-open',
+    kind: 'also',
+    confidence: 'likely',
+    reads: ['light.behavior'],
+    when: 'The light flashes without end.',
+    means: 'A relearn was begun and not finished.',
+    next: 'Finish or leave learn mode, then judge again.',
+    offers: ['relearn'],
+    holds: [],
+    find: (facts) =>
+      facts.sensing && facts.behavior === 'flash-continuous'
+        ? { wheels: [], because: () => [{ field: 'light.behavior', says: 'it never stops flashing' }] }
+        : null,
+  },
+  {
+    code: 'telltale-dark',
+    kind: 'also',
+    confidence: 'firm',
+    reads: ['light.lampCheck', 'vehicle.system'],
+    when: 'The warning light does not light at key-on.',
+    means: 'The lamp failed or was disabled before arrival.',
+    next: 'Record it with a photo first and tell the customer. Do not repeat or extend it.',
+    offers: ['outside-work'],
+    holds: [],
+    find: (facts) =>
+      facts.lampCheck === 'dark' && facts.system !== 'none'
+        ? {
+            wheels: [],
+            because: () => [{ field: 'light.lampCheck', says: 'dark at key-on, as received' }],
+          }
+        : null,
+  },
+  {
+    code: 'collision-corner',
+    kind: 'also',
+    confidence: 'possible',
+    concludes: true,
+    reads: ['events.collision'],
+    when: 'A corner that was struck is silent or comes and goes.',
+    means: 'Bracket, wiring or antenna may be hurt too.',
+    next: 'Inspect that corner before ordering a sensor.',
+    offers: [],
+    holds: [],
+    find: (facts, standing) => {
+      const struck = facts.events
+        .namedWheelsOf('collision')
+        .filter(
+          (wheel) => standing.has('sensor-silent', wheel) || standing.has('code-old-or-intermittent', wheel),
+        )
+      return struck.length === 0 ? null : cornerMatch(facts, struck)
+    },
+  },
+  {
+    code: 'not-driven-yet',
+    kind: 'note',
+    confidence: 'firm',
+    reads: [
+      'events.serviced-today',
+      'events.topped-up-before-arrival',
+      'surroundings.minutesDriven',
+      'vehicle.system',
+      'wheels.*.gauge',
+      'light.behavior',
+    ],
+    when: 'Just serviced, or air put in before arrival and pressures right, and not yet driven 20 minutes.',
+    means: 'The vehicle has not judged this yet.',
+    next: 'Drive 20 minutes, then judge again.',
+    offers: [],
+    holds: [],
+    find: (facts) => {
+      if (!facts.sensing || facts.behavior === 'flash-continuous') return null
+      if ((facts.place.minutesDriven ?? 0) >= thresholds.judgedAfterMinutes) return null
+      const toppedUp =
+        facts.system === 'direct' &&
+        facts.events.happened('topped-up-before-arrival') &&
+        pressuresRight(facts)
+      const serviced = facts.events.happened('serviced-today')
+      if (!serviced && !toppedUp) return null
+      const kind = serviced ? 'serviced-today' : 'topped-up-before-arrival'
+      return {
+        wheels: [],
+        because: () => [
+          { field: `events.${kind}`, says: 'changed just now' },
+          { field: 'surroundings.minutesDriven', says: 'not driven 20 minutes since, as far as is known' },
+        ],
+      }
+    },
+  },
+  {
+    code: 'warning-unexplained',
+    kind: 'ask',
+    confidence: 'possible',
+    concludes: true,
+    reads: [
+      'light.behavior',
+      'wheels.*.gauge',
+      'wheels.*.sensorPressure',
+      'vehicle.placard.*',
+      'vehicle.warnAt.*',
+    ],
+    when: 'The light is solid, nothing is left to ask, every tire and sensor clears the warning point and its hold, and nothing else explains it.',
+    means: 'The vehicle believes something that we cannot see.',
+    next: 'Gauge against the master, look at the spare, at stored places and at a reset; drive.',
+    offers: [],
+    holds: [],
+    find: (facts, standing) =>
+      facts.behavior === 'solid' &&
+      facts.system !== 'none' &&
+      !standing.askOpen &&
+      !standing.explained &&
+      facts.road.every((wheel) => clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.seen, wheel))
+        ? {
+            wheels: [],
+            because: () => [
+              { field: 'light.behavior', says: 'solid, although every tire clears its warning point' },
+            ],
+          }
+        : null,
+  },
+  {
+    code: 'malfunction-unexplained',
+    kind: 'ask',
+    confidence: 'possible',
+    concludes: true,
+    reads: [
+      'light.behavior',
+      'wheels.*.answer',
+      'wheels.*.id',
+      'wheels.*.frequencyMHz',
+      'controlModule.ids.*',
+    ],
+    when: 'The light flashes, nothing is left to ask, every sensor answers with its stored ID on the right frequency, and nothing else explains it.',
+    means: 'The vehicle does not hear what we hear.',
+    next: 'Read codes, unplug added devices, drive 20 minutes, repeat; refer. Sell no part on a guess.',
+    offers: [],
+    holds: [],
+    find: (facts, standing) =>
+      facts.behavior === 'flash-then-solid' &&
+      !standing.askOpen &&
+      !standing.explained &&
+      facts.monitored.length > 0 &&
+      facts.monitored.every((wheel) => frequencyFits(facts, wheel) === true) &&
+      allIdsInPlace(facts)
+        ? {
+            wheels: [],
+            because: () => [
+              { field: 'light.behavior', says: 'a fault, although every sensor answers and matches' },
+            ],
+          }
+        : null,
+  },
+]
+
+const cornerMatch = (facts: Facts, struck: readonly WheelPosition[]) => ({
+  wheels: inReadingOrder(struck),
+  because: () => [{ field: 'events.collision', says: 'this corner was struck' }],
+  figures: () => wheelFigures(facts.wheels.filter((wheel) => struck.includes(wheel.position))),
+})

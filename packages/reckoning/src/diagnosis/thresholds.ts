@@ -1,0 +1,63 @@
+import { psi } from '../evidence/si.ts'
+
+/**
+ * Every limit that the rules compare with. Pressures in kPa, temperatures and their differences in kelvin. Where
+ * no source is named, the figure is common practice, no source.
+ */
+export const thresholds = {
+  /** A lit lamp goes out only when the tire is set this far above its trigger. */
+  hold: psi(3),
+  /** A gauge over this is a slip of the pen: on a passenger tire, on any tire. */
+  passengerGaugeMost: psi(100),
+  anyGaugeMost: psi(150),
+  /** Air temperatures that can be so: -40 to 257 °F (-40 to 125 °C), the range of a wheel sensor's own part. */
+  coldestPlausible: 233.15,
+  hottestPlausible: 398.15,
+
+  /** Share of the placard at or under which a tire may have been damaged inside by running. */
+  runLowShare: 0.5,
+  /** The same for steel-cord light-truck tires (tire industry's zipper-rupture advice, from memory). */
+  runLowShareSteelCord: 0.8,
+  runLowAlways: psi(15),
+  hotCornerExcess: 30,
+  wornOut32nds: 2,
+
+  alikeDeficit: psi(2.5),
+  alikeSpread: psi(2),
+  coldShare: 0.6,
+  slowLossUnderMate: psi(3),
+  slowLossDeficit: psi(3),
+  leakDrop: psi(1.6),
+  leakDropFirm: psi(3),
+  leakPerDay: psi(0.07),
+  /** 68 °F: earlier and present readings are compared at this temperature. */
+  leakReference: 293.15,
+  splitPlacard: psi(3),
+  exchangedWithin: psi(1.5),
+  altitudeRise: psi(0.5),
+  altitudeWithin: psi(1.5),
+  warmGaugeOver: psi(0.5),
+  warmDeficit: psi(2),
+  overInflatedShare: 1.2,
+  nearSidewall: psi(1),
+  underPlacard: psi(2),
+  pressureRight: psi(1.5),
+
+  offsetDiffers: psi(3),
+  offsetsAlike: psi(1.5),
+  offsetNotable: psi(1.5),
+  offsetOfAltitudeWithin: psi(1),
+  asleepAtMost: psi(0.5),
+  frequencyOffMHz: 1,
+  learnRefusals: 2,
+  spacedTries: 2,
+  newSensorMonths: 12,
+  usualLifeMonths: 96,
+
+  judgedAfterMinutes: 20,
+  tireOldYears: 6,
+  tireVeryOldYears: 10,
+  treadSoon32nds: 4,
+  /** A sensor this much older than the day it is said to have been fitted is not the one on the bill. */
+  shelfMonths: 48,
+} as const
