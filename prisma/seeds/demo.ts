@@ -81,7 +81,7 @@ const loadShop = async (demo: DemoShop, { prisma, hashPassword, hashPin }: DemoS
         id,
         name,
         altitudeFeet,
-        lawProfile: { ...lawProfile, consentChannels: [...lawProfile.consentChannels] },
+        lawProfile,
         timeZone,
       })),
     }),

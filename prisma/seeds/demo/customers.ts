@@ -92,3 +92,10 @@ export const vehicleOf = (key: string) => {
   if (!row || !vehicle) throw new RangeError(`the demo has no vehicle "${key}"`)
   return { vehicle, sheet: sheets[row[1]], ownerName: row[2] }
 }
+
+/** The customer of an id; an id that the demo lacks throws a RangeError. */
+export const customerOf = (id: string): DemoCustomer => {
+  const customer = customers.find((candidate) => candidate.id === id)
+  if (!customer) throw new RangeError(`the demo has no customer ${id}`)
+  return customer
+}

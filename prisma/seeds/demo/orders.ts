@@ -1,4 +1,4 @@
-import type { Draft, Entry } from '@bayledger/ledger/entry'
+import type { Entry } from '@bayledger/ledger/entry'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoInstrument } from './instruments.ts'
 import { type DemoLine, type OrderPen, orderPen } from './order-pen.ts'

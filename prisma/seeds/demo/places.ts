@@ -1,16 +1,7 @@
+import { type LawProfile, strictestLaw } from '../first-settings.ts'
 import { demoId } from './seeded.ts'
 
 export const shopId = demoId('shop')
-
-/** What a place's law asks of the desk; the owner confirms it. Zero tolerance: any added cent needs consent. */
-export type LawProfile = {
-  readonly writtenEstimateAboveCents: number
-  readonly overrunToleranceCents: number
-  readonly consentChannels: readonly ('in-person' | 'link' | 'telephone')[]
-  readonly retentionYears: number
-  readonly secondPersonForTorque: boolean
-  readonly confirmedOn: string | null
-}
 
 export type DemoLocation = {
   readonly id: string
@@ -21,22 +12,13 @@ export type DemoLocation = {
   readonly lawProfile: LawProfile
 }
 
-const lawProfile: LawProfile = {
-  writtenEstimateAboveCents: 0,
-  overrunToleranceCents: 0,
-  consentChannels: ['in-person', 'link', 'telephone'],
-  retentionYears: 7,
-  secondPersonForTorque: true,
-  confirmedOn: null,
-}
-
 export const tamberStreet: DemoLocation = {
   id: demoId('location/tamber-street'),
   name: 'Tamber Street',
   altitudeFeet: 820,
   bays: 6,
   timeZone: 'America/New_York',
-  lawProfile,
+  lawProfile: strictestLaw,
 }
 
 export const millraceRoad: DemoLocation = {
@@ -45,7 +27,7 @@ export const millraceRoad: DemoLocation = {
   altitudeFeet: 790,
   bays: 4,
   timeZone: 'America/New_York',
-  lawProfile,
+  lawProfile: strictestLaw,
 }
 
 /** The tablets on the carts of Tamber Street, one a number. */

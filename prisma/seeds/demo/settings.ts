@@ -1,2 +1,31 @@
-export const lookFeeCents = 5_200
-export const settings = {}
+import { firstThresholds, firstPrices as prices } from '../first-settings.ts'
+import { demoId } from './seeded.ts'
+
+/** The look: 0.4 h of labor, told to the customer before anybody looks. */
+export const lookFeeCents = (prices.hours.look * prices.laborCentsPerHour) / 100
+
+type Json = string | number | boolean | readonly Json[] | { readonly [name: string]: Json }
+
+/** A first version of a setting that holds for the whole shop. */
+export type DemoSetting = {
+  readonly id: string
+  readonly kind: string
+  readonly version: number
+  readonly body: { readonly [name: string]: Json }
+}
+
+const setting = (kind: string, body: { readonly [name: string]: Json }): DemoSetting => ({
+  id: demoId(`setting/${kind}/1`),
+  kind,
+  version: 1,
+  body,
+})
+
+export const settings: readonly DemoSetting[] = [
+  setting('prices', prices),
+  setting('report-head', {
+    lines: ['Tamber Street Tire & Wheel', '14 Tamber Street, Brindle Falls'],
+    telephone: '+15555550100',
+  }),
+  setting('thresholds', firstThresholds),
+]

@@ -17,6 +17,7 @@ type WriteUp = {
   readonly reportedLight: LightBehavior
   readonly events: readonly EventEvidence[]
   readonly consentBy: 'in-person' | 'telephone'
+  readonly lookFeeWaivedWithWork: boolean
 }
 
 /** The desk's part: who, which vehicle, the complaint in the customer's words, consent to look and to drive. */
@@ -48,7 +49,7 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
       by: { relation: 'owner', name: pen.personal(ownerName) },
       channel: told.consentBy,
       lookFeeCents,
-      lookFeeWaivedWithWork: false,
+      lookFeeWaivedWithWork: told.lookFeeWaivedWithWork,
     },
     { at: consent, by: told.by },
   )

@@ -23,6 +23,7 @@ export const writeT2601 = (pen: OrderPen): void => {
     reportedLight: 'solid',
     events: notHappened('rotation', 'tires-changed', 'sealant', 'driven-low', 'topped-up-before-arrival'),
     consentBy: 'in-person',
+    lookFeeWaivedWithWork: true,
   })
   pen.write('order.assigned', { staffId: people.rufus.id, bay: 1 }, { at: '07:13', by: people.ottoline })
   arrivalCheck(pen, {
@@ -40,7 +41,7 @@ export const writeT2601 = (pen: OrderPen): void => {
       { wheel: 'RR', gauge: 24.6, id: ids.RR },
       { wheel: 'LR', gauge: 24.4, id: ids.LR },
     ],
-    spare: 58.2,
+    spare: 52.8,
     frequencyMHz: 433.92,
     valve: 'snap-in',
     tires: { ageYears: 3, treadDepth32nds: 7, sensorAgeMonths: 78 },
@@ -48,9 +49,8 @@ export const writeT2601 = (pen: OrderPen): void => {
     codes: [],
   })
   confirmFindings(pen, { by: people.rufus, deviceId: tabletId(1), issuedAt: '07:24', confirmedAt: '07:26' })
-  issueEstimate(pen, { at: '07:31', by: people.ottoline, readyAt: '09:00' })
+  issueEstimate(pen, { at: '07:31', by: people.ottoline, readyAt: '09:00', look: 'waived' })
   authorizeAll(pen, {
-    vehicle: 'linnet-a',
     by: people.ottoline,
     shownAt: '07:34',
     decidedAt: '07:35',

@@ -22,6 +22,7 @@ export const writeT2602 = (pen: OrderPen): void => {
     reportedLight: 'flash-then-solid',
     events: notHappened('rotation', 'tires-changed', 'sealant', 'driven-low', 'sensor-replaced-elsewhere'),
     consentBy: 'telephone',
+    lookFeeWaivedWithWork: false,
   })
   pen.write('order.assigned', { staffId: people.bo.id, bay: 2 }, { at: '08:20', by: people.ottoline })
   arrivalCheck(pen, {
@@ -39,7 +40,7 @@ export const writeT2602 = (pen: OrderPen): void => {
       { wheel: 'RR', gauge: 32.7, id: null },
       { wheel: 'LR', gauge: 32.9, id: ids.LR },
     ],
-    spare: 58.4,
+    spare: 56.5,
     frequencyMHz: 315,
     valve: 'clamp-in',
     tires: { ageYears: 3, treadDepth32nds: 7, sensorAgeMonths: 70 },
@@ -47,7 +48,7 @@ export const writeT2602 = (pen: OrderPen): void => {
     codes: [{ class: 'no-signal', wheel: 'RR', text: 'Wheel sensor, right rear: no signal' }],
   })
   confirmFindings(pen, { by: people.bo, deviceId: tabletId(2), issuedAt: '08:47', confirmedAt: '08:49' })
-  const revision = issueEstimate(pen, { at: '09:06', by: people.ottoline, readyAt: '14:00' })
+  const revision = issueEstimate(pen, { at: '09:06', by: people.ottoline, readyAt: '14:00', look: 'charged' })
   pen.write(
     'estimate.shown',
     { revision, channel: 'link', linkId: t2602Link.linkId },

@@ -22,6 +22,7 @@ export const writeT2606 = (pen: OrderPen): void => {
     reportedLight: 'off',
     events: notHappened('rotation', 'tires-changed', 'sealant', 'driven-low', 'topped-up-before-arrival'),
     consentBy: 'telephone',
+    lookFeeWaivedWithWork: false,
   })
   pen.write('order.assigned', { staffId: people.rufus.id, bay: 4 }, { at: '09:50', by: people.devin })
   arrivalCheck(pen, {
@@ -47,9 +48,8 @@ export const writeT2606 = (pen: OrderPen): void => {
     codes: [],
   })
   confirmFindings(pen, { by: people.rufus, deviceId: tabletId(4), issuedAt: '10:21', confirmedAt: '10:24' })
-  issueEstimate(pen, { at: '10:38', by: people.devin, readyAt: '15:30' })
+  issueEstimate(pen, { at: '10:38', by: people.devin, readyAt: '15:30', look: 'charged' })
   authorizeAll(pen, {
-    vehicle: 'gloaming',
     by: people.devin,
     shownAt: '10:59',
     decidedAt: '11:02',

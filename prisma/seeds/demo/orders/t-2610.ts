@@ -26,6 +26,7 @@ export const writeT2610 = (pen: OrderPen): void => {
       ...notHappened('sealant', 'driven-low', 'battery-disconnected', 'control-module-work'),
     ],
     consentBy: 'in-person',
+    lookFeeWaivedWithWork: false,
   })
   pen.write('order.assigned', { staffId: people.ines.id, bay: 5 }, { at: '09:10', by: people.devin })
   arrivalCheck(pen, {
@@ -51,9 +52,8 @@ export const writeT2610 = (pen: OrderPen): void => {
     codes: [],
   })
   confirmFindings(pen, { by: people.ines, deviceId: tabletId(5), issuedAt: '09:38', confirmedAt: '09:40' })
-  issueEstimate(pen, { at: '09:52', by: people.devin, readyAt: '12:15' })
+  issueEstimate(pen, { at: '09:52', by: people.devin, readyAt: '12:15', look: 'charged' })
   authorizeAll(pen, {
-    vehicle: 'tarn-b',
     by: people.devin,
     shownAt: '10:03',
     decidedAt: '10:06',
