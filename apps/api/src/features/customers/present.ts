@@ -1,0 +1,13 @@
+import type { Customer } from '@bayledger/contract/customers'
+import type { CustomerRow } from './store.ts'
+
+export const presentCustomer = (row: CustomerRow): Customer => ({
+  customerId: row.id,
+  version: row.version,
+  name: row.name,
+  phone: row.phone,
+  email: row.email,
+  mayText: row.mayText,
+  mayEmail: row.mayEmail,
+  mayCall: row.mayCall,
+})

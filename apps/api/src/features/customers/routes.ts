@@ -1,0 +1,25 @@
+import * as contract from '@bayledger/contract/customers'
+import type { Deps } from '../../deps.ts'
+import { type Binding, bind } from '../../http/binding.ts'
+import * as service from './service.ts'
+
+const etag = ({ version }: { version: number }) => ({ etag: `"${version}"` })
+
+export const customerRoutes = (deps: Deps): Binding[] => [
+  bind(contract.listCustomers)(async ({ query }) => ({
+    status: 200,
+    body: await service.listCustomers(deps, query),
+  })),
+  bind(contract.createCustomer)(async ({ actor, once, body }) => {
+    const customer = await service.createCustomer(deps, actor, once, body)
+    return { status: 201, body: customer, headers: etag(customer) }
+  }),
+  bind(contract.getCustomer)(async ({ params }) => {
+    const customer = await service.getCustomer(deps, params.customerId)
+    return { status: 200, body: customer, headers: etag(customer) }
+  }),
+  bind(contract.putCustomer)(async ({ params, version, body }) => {
+    const customer = await service.putCustomer(deps, params.customerId, version, body)
+    return { status: 200, body: customer, headers: etag(customer) }
+  }),
+]

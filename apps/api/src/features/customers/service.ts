@@ -1,0 +1,63 @@
+import type { Customer, CustomerContent } from '@bayledger/contract/customers'
+import { v7 as newId } from 'uuid'
+import type { Deps } from '../../deps.ts'
+import type { StaffActor } from '../../http/actor.ts'
+import { AppError } from '../../http/app-error.ts'
+import { fromCursor, toCursor } from '../../http/cursor.ts'
+import { once } from '../../http/once.ts'
+import { staleVersion } from '../../http/stale-version.ts'
+import { presentCustomer } from './present.ts'
+import * as store from './store.ts'
+
+export const listCustomers = async (
+  deps: Deps,
+  { q, cursor }: { q?: string | undefined; cursor?: string | undefined },
+) => {
+  const place = fromCursor(cursor, 2)
+  const rows = await store.listCustomers(deps.prisma, deps.shopId, {
+    words: (q ?? '').toLowerCase().split(/\s+/).filter(Boolean),
+    after: place ? { name: place[0] ?? '', id: place[1] ?? '' } : null,
+  })
+  const page = rows.slice(0, store.pageSize)
+  const last = page.at(-1)
+  return {
+    customers: page.map(presentCustomer),
+    next: rows.length > store.pageSize && last ? toCursor([last.name, last.id]) : null,
+  }
+}
+
+export const createCustomer = (
+  deps: Deps,
+  actor: StaffActor,
+  key: { key: string; requestHash: string },
+  content: CustomerContent,
+): Promise<Customer> => {
+  const at = deps.clock.now()
+  return once(deps.prisma, { shopId: deps.shopId, actor: actor.staffId, ...key, at }, async (tx) =>
+    presentCustomer(await store.insertCustomer(tx, deps.shopId, newId(), content, at)),
+  )
+}
+
+export const getCustomer = async (deps: Deps, customerId: string): Promise<Customer> => {
+  const row = await store.findCustomer(deps.prisma, deps.shopId, customerId)
+  if (!row) throw new AppError('CUSTOMER_NOT_FOUND', 'Search for the customer again, or add a new one.')
+  return presentCustomer(row)
+}
+
+export const putCustomer = async (
+  deps: Deps,
+  customerId: string,
+  version: number,
+  content: CustomerContent,
+): Promise<Customer> => {
+  const row = await store.updateCustomer(
+    deps.prisma,
+    deps.shopId,
+    customerId,
+    version,
+    content,
+    deps.clock.now(),
+  )
+  if (row) return presentCustomer(row)
+  throw staleVersion('customer', await getCustomer(deps, customerId), content)
+}

@@ -1,0 +1,50 @@
+import type { CustomerContent } from '@bayledger/contract/customers'
+import type { Prisma } from '@bayledger/db/generated/client'
+
+export type Tx = Pick<Prisma.TransactionClient, 'customer'>
+
+export const findCustomer = (tx: Tx, shopId: string, id: string) =>
+  tx.customer.findUnique({ where: { shopId_id: { shopId, id } } })
+
+export type CustomerRow = NonNullable<Awaited<ReturnType<typeof findCustomer>>>
+
+export const pageSize = 50
+
+/** By name; `after` is the last row of the page before. */
+export const listCustomers = (
+  tx: Tx,
+  shopId: string,
+  { words, after }: { words: readonly string[]; after: { name: string; id: string } | null },
+) =>
+  tx.customer.findMany({
+    where: {
+      shopId,
+      AND: [
+        ...words.map((word) => ({ searchText: { contains: word } })),
+        ...(after
+          ? [{ OR: [{ name: { gt: after.name } }, { name: after.name, id: { gt: after.id } }] }]
+          : []),
+      ],
+    },
+    orderBy: [{ name: 'asc' }, { id: 'asc' }],
+    take: pageSize + 1,
+  })
+
+export const insertCustomer = (tx: Tx, shopId: string, id: string, content: CustomerContent, at: Date) =>
+  tx.customer.create({ data: { shopId, id, ...content, createdAt: at, updatedAt: at } })
+
+/** Writes only over the version that was read; `null` when someone was first, or there is none. */
+export const updateCustomer = async (
+  tx: Tx,
+  shopId: string,
+  id: string,
+  version: number,
+  content: CustomerContent,
+  at: Date,
+): Promise<CustomerRow | null> => {
+  const [row] = await tx.customer.updateManyAndReturn({
+    where: { shopId, id, version },
+    data: { ...content, version: { increment: 1 }, updatedAt: at },
+  })
+  return row ?? null
+}

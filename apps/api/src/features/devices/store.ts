@@ -1,0 +1,50 @@
+import type { Deps } from '../../deps.ts'
+
+export const findLocation = (deps: Deps, locationId: string) =>
+  deps.prisma.location.findUnique({ where: { shopId_id: { shopId: deps.shopId, id: locationId } } })
+
+export const insertCode = async (
+  deps: Deps,
+  code: { codeHash: string; locationId: string; staffId: string; expiresAt: Date },
+): Promise<void> => {
+  await deps.prisma.enrollmentCode.create({
+    data: {
+      shopId: deps.shopId,
+      codeHash: code.codeHash,
+      locationId: code.locationId,
+      createdBy: { kind: 'staff', staffId: code.staffId },
+      expiresAt: code.expiresAt,
+    },
+  })
+}
+
+/** Uses the code up and enrolls the tablet, or neither. `null`: no such code, used already, or too old. */
+export const enroll = (
+  deps: Deps,
+  { codeHash, id, name, tokenHash }: { codeHash: string; id: string; name: string; tokenHash: string },
+) =>
+  deps.prisma.$transaction(async (tx) => {
+    const now = deps.clock.now()
+    const { count } = await tx.enrollmentCode.updateMany({
+      where: { shopId: deps.shopId, codeHash, usedAt: null, expiresAt: { gt: now } },
+      data: { usedAt: now },
+    })
+    if (count !== 1) return null
+    const { location } = await tx.enrollmentCode.findUniqueOrThrow({
+      where: { shopId_codeHash: { shopId: deps.shopId, codeHash } },
+      include: { location: true },
+    })
+    await tx.device.create({
+      data: { shopId: deps.shopId, id, locationId: location.id, name, tokenHash, enrolledAt: now },
+    })
+    return location
+  })
+
+export const findDevice = (deps: Deps, deviceId: string) =>
+  deps.prisma.device.findUnique({
+    where: { shopId_id: { shopId: deps.shopId, id: deviceId } },
+    include: { location: true },
+  })
+
+export const listStaff = (deps: Deps) =>
+  deps.prisma.staff.findMany({ where: { shopId: deps.shopId, active: true }, orderBy: { name: 'asc' } })

@@ -1,0 +1,18 @@
+const minute = 60_000
+
+/** A desk left alone for half an hour is locked; nobody stays signed in beyond a long working day. */
+export const deskLimits = { idleMs: 30 * minute, absoluteMs: 12 * 60 * minute } as const
+
+/** A tablet locks its own screen after 90 s; the session lasts the shift, so that unsent entries can be delivered. */
+export const bayLimits = { idleMs: 12 * 60 * minute, absoluteMs: 12 * 60 * minute } as const
+
+/** From this try in a row on there is a wait of a minute, doubling with each further one, a day at most. */
+export const freeTries = 5
+
+export const isOver = (
+  session: { readonly kind: 'desk' | 'bay'; readonly lastSeenAt: Date; readonly expiresAt: Date },
+  now: Date,
+): boolean => {
+  const { idleMs } = session.kind === 'desk' ? deskLimits : bayLimits
+  return now >= session.expiresAt || now.getTime() - session.lastSeenAt.getTime() > idleMs
+}

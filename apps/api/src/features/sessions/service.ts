@@ -1,0 +1,90 @@
+import { v7 as newId } from 'uuid'
+import type { Deps } from '../../deps.ts'
+import type { StaffActor } from '../../http/actor.ts'
+import { AppError } from '../../http/app-error.ts'
+import { newToken, tokenDigest } from '../../http/tokens.ts'
+import { bayLimits, deskLimits, freeTries } from './policy.ts'
+import { passwordMatches, spendPasswordTime } from './service/hash-password.ts'
+import * as store from './store.ts'
+
+export type SignedIn = { readonly token: string; readonly session: store.SessionRow }
+
+/** Signs a person in at the desk. An unknown name and a wrong password cost the same and read the same. */
+export const signInAtDesk = async (
+  deps: Deps,
+  { name, password }: { name: string; password: string },
+): Promise<SignedIn> => {
+  const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
+  const who = staff?.id ?? tokenDigest(name.toLowerCase())
+  await takeTry(deps, who, 'desk')
+  const right =
+    staff?.active && staff.passwordHash
+      ? await passwordMatches(password, staff.passwordHash)
+      : await spendPasswordTime(password)
+  if (!staff || !right)
+    throw new AppError('SIGN_IN_REFUSED', 'Check both and try again. After five wrong tries there is a wait.')
+  await store.clearFailures(deps, who, 'desk')
+  return openSession(deps, { staffId: staff.id, deviceId: null, kind: 'desk' })
+}
+
+/** Signs a person in on an enrolled tablet; whoever was signed in there before is signed out. */
+export const signInAtBay = async (
+  deps: Deps,
+  deviceToken: string | null,
+  { staffId, pin }: { staffId: string; pin: string },
+): Promise<SignedIn> => {
+  const device = deviceToken === null ? null : await store.findDevice(deps, tokenDigest(deviceToken))
+  if (!device)
+    throw new AppError('DEVICE_UNKNOWN', 'Enroll this tablet with a code from the desk, then try again.')
+  await takeTry(deps, staffId, device.deviceId)
+  const staff = await store.findStaffById(deps, staffId)
+  const right =
+    staff?.active && staff.pinHash ? await passwordMatches(pin, staff.pinHash) : await spendPasswordTime(pin)
+  if (!staff || !right)
+    throw new AppError('PIN_REFUSED', 'Type the six digits again. After five wrong tries there is a wait.')
+  await store.clearFailures(deps, staffId, device.deviceId)
+  await store.endSessionsOfDevice(deps, device.deviceId)
+  return openSession(deps, { staffId: staff.id, deviceId: device.deviceId, kind: 'bay' })
+}
+
+export const signOut = (deps: Deps, actor: StaffActor): Promise<void> =>
+  store.endSession(deps, actor.sessionId)
+
+export const getSession = async (deps: Deps, sessionId: string): Promise<store.SessionRow> => {
+  const session = await store.findSessionById(deps, sessionId)
+  if (!session) throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+  return session
+}
+
+const openSession = async (
+  deps: Deps,
+  who: { staffId: string; deviceId: string | null; kind: 'desk' | 'bay' },
+): Promise<SignedIn> => {
+  const token = newToken()
+  const now = deps.clock.now()
+  const limits = who.kind === 'desk' ? deskLimits : bayLimits
+  const id = newId()
+  await store.insertSession(deps, {
+    id,
+    tokenHash: tokenDigest(token),
+    ...who,
+    createdAt: now,
+    lastSeenAt: now,
+    expiresAt: new Date(now.getTime() + limits.absoluteMs),
+  })
+  return { token, session: await getSession(deps, id) }
+}
+
+/** Counts a try as failed before it is looked at, so that a thousand tries at once are not a thousand tries. */
+const takeTry = async (deps: Deps, who: string, place: string): Promise<void> => {
+  const blocked = await store.takeTry(deps, { who, place, freeTries })
+  if (!blocked) return
+  const seconds = Math.max(1, Math.ceil((blocked.getTime() - deps.clock.now().getTime()) / 1000))
+  throw new AppError(
+    'SIGN_IN_BLOCKED',
+    `Wait ${seconds} seconds, then try again. Other tablets are not affected.`,
+    {
+      retryAfterSeconds: seconds,
+    },
+  )
+}

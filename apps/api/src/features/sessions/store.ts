@@ -1,0 +1,168 @@
+import type { Role } from '@bayledger/ledger/admit/facts'
+import type { Deps } from '../../deps.ts'
+
+export type SessionRow = {
+  readonly id: string
+  readonly kind: 'desk' | 'bay'
+  readonly staffId: string
+  readonly staffName: string
+  readonly roles: readonly Role[]
+  readonly shopName: string
+  readonly device: DeviceRow | null
+  readonly lastSeenAt: Date
+  readonly expiresAt: Date
+}
+
+export type DeviceRow = {
+  readonly deviceId: string
+  readonly name: string
+  readonly locationId: string
+  readonly locationName: string
+  readonly timeZone: string
+}
+
+type Row = {
+  id: string
+  kind: 'desk' | 'bay'
+  staff_id: string
+  staff_name: string
+  roles: Role[]
+  shop_name: string
+  last_seen_at: Date
+  expires_at: Date
+  device_id: string | null
+  device_name: string
+  location_id: string
+  location_name: string
+  time_zone: string
+}
+
+const sessionColumns = `
+  select s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at,
+    d.id as device_id, d.name as device_name, l.id as location_id, l.name as location_name, l.time_zone
+  from sessions s
+  join staff p on p.shop_id = s.shop_id and p.id = s.staff_id and p.active
+  join shops h on h.id = s.shop_id
+  left join devices d on d.shop_id = s.shop_id and d.id = s.device_id and d.revoked_at is null
+  left join locations l on l.shop_id = d.shop_id and l.id = d.location_id
+  where s.ended_at is null and (s.device_id is null or d.id is not null)`
+
+/** Every request of a person asks this one, so it is a prepared statement. */
+export const findSessionByToken = (deps: Deps, tokenHash: string): Promise<SessionRow | null> =>
+  one(deps, 'session-by-token', `${sessionColumns} and s.token_hash = $1 and s.shop_id = $2`, [
+    tokenHash,
+    deps.shopId,
+  ])
+
+export const findSessionById = (deps: Deps, id: string): Promise<SessionRow | null> =>
+  one(deps, 'session-by-id', `${sessionColumns} and s.id = $1 and s.shop_id = $2`, [id, deps.shopId])
+
+const one = async (deps: Deps, name: string, text: string, values: unknown[]): Promise<SessionRow | null> => {
+  const { rows } = await deps.pool.query<Row>({ name, text, values })
+  const row = rows[0]
+  if (!row) return null
+  return {
+    id: row.id,
+    kind: row.kind,
+    staffId: row.staff_id,
+    staffName: row.staff_name,
+    roles: row.roles,
+    shopName: row.shop_name,
+    lastSeenAt: row.last_seen_at,
+    expiresAt: row.expires_at,
+    device:
+      row.device_id === null
+        ? null
+        : {
+            deviceId: row.device_id,
+            name: row.device_name,
+            locationId: row.location_id,
+            locationName: row.location_name,
+            timeZone: row.time_zone,
+          },
+  }
+}
+
+export const markSeen = (deps: Deps, id: string, at: Date) =>
+  deps.prisma.session.update({ where: { shopId_id: { shopId: deps.shopId, id } }, data: { lastSeenAt: at } })
+
+export const insertSession = async (
+  deps: Deps,
+  session: {
+    readonly id: string
+    readonly tokenHash: string
+    readonly staffId: string
+    readonly deviceId: string | null
+    readonly kind: 'desk' | 'bay'
+    readonly createdAt: Date
+    readonly lastSeenAt: Date
+    readonly expiresAt: Date
+  },
+): Promise<void> => {
+  await deps.prisma.session.create({ data: { shopId: deps.shopId, ...session } })
+}
+
+export const endSession = async (deps: Deps, id: string): Promise<void> => {
+  await deps.prisma.session.updateMany({
+    where: { shopId: deps.shopId, id, endedAt: null },
+    data: { endedAt: deps.clock.now() },
+  })
+}
+
+export const endSessionsOfDevice = async (deps: Deps, deviceId: string): Promise<void> => {
+  await deps.prisma.session.updateMany({
+    where: { shopId: deps.shopId, deviceId, endedAt: null },
+    data: { endedAt: deps.clock.now() },
+  })
+}
+
+export const findStaffBySignInName = (deps: Deps, signInName: string) =>
+  deps.prisma.staff.findUnique({ where: { shopId_signInName: { shopId: deps.shopId, signInName } } })
+
+export const findStaffById = (deps: Deps, id: string) =>
+  deps.prisma.staff.findUnique({ where: { shopId_id: { shopId: deps.shopId, id } } })
+
+export const findDevice = async (deps: Deps, tokenHash: string): Promise<DeviceRow | null> => {
+  const device = await deps.prisma.device.findUnique({ where: { tokenHash }, include: { location: true } })
+  if (!device || device.shopId !== deps.shopId || device.revokedAt !== null) return null
+  return {
+    deviceId: device.id,
+    name: device.name,
+    locationId: device.locationId,
+    locationName: device.location.name,
+    timeZone: device.location.timeZone,
+  }
+}
+
+/**
+ * Takes one try, counted as failed until `clearFailures`; gives the end of the wait when there is one. In the
+ * database and in one statement, so that neither a restart, a second process nor tries at once give more of them.
+ */
+export const takeTry = async (
+  deps: Deps,
+  { who, place, freeTries }: { who: string; place: string; freeTries: number },
+): Promise<Date | null> => {
+  const now = deps.clock.now()
+  const taken = await deps.pool.query({
+    name: 'take-try',
+    text: `insert into sign_in_failures as f (shop_id, who, place, failures, last_failed_at)
+      values ($1, $2, $3, 1, $4)
+      on conflict (shop_id, who, place) do update set failures = f.failures + 1, last_failed_at = $4,
+        blocked_until = case when f.failures + 1 < $5 then null
+          else $4::timestamptz + least(interval '1 minute' * (2 ^ least(f.failures + 1 - $5, 20)), interval '1 day') end
+      where f.blocked_until is null or f.blocked_until <= $4
+      returning failures`,
+    values: [deps.shopId, who, place, now, freeTries],
+  })
+  if (taken.rowCount === 1) return null
+  const { rows } = await deps.pool.query<{ blocked_until: Date }>({
+    name: 'find-block',
+    text: 'select blocked_until from sign_in_failures where shop_id = $1 and who = $2 and place = $3',
+    values: [deps.shopId, who, place],
+  })
+  return rows[0]?.blocked_until ?? null
+}
+
+export const clearFailures = async (deps: Deps, who: string, place: string): Promise<void> => {
+  await deps.prisma.signInFailure.deleteMany({ where: { shopId: deps.shopId, who, place } })
+}

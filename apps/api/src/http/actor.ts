@@ -1,0 +1,48 @@
+import type { Role } from '@bayledger/ledger/admit/facts'
+
+declare const minted: unique symbol
+type Minted = { readonly [minted]: true }
+
+/** A person who is signed in. Only `identify` makes one: holding it is the proof. */
+export type StaffActor = Minted & {
+  readonly who: 'staff'
+  readonly kind: 'desk' | 'bay'
+  readonly shopId: string
+  readonly sessionId: string
+  readonly staffId: string
+  readonly name: string
+  readonly roles: readonly Role[]
+  readonly deviceId: string | null
+  readonly locationId: string | null
+  readonly expiresAt: Date
+}
+
+/** An enrolled tablet, whoever holds it. */
+export type DeviceActor = Minted & {
+  readonly who: 'device'
+  readonly shopId: string
+  readonly deviceId: string
+  readonly locationId: string
+}
+
+/** The holder of an order's link. */
+export type CustomerActor = Minted & {
+  readonly who: 'customer'
+  readonly shopId: string
+  readonly linkId: string
+  readonly orderId: string
+}
+
+export type NobodyActor = Minted & { readonly who: 'nobody'; readonly shopId: string }
+
+export type Actor = StaffActor | DeviceActor | CustomerActor | NobodyActor
+
+/** Marks an actor as found by the gate. Called by `identify` alone. */
+export const mint = <A extends Actor>(found: Omit<A, typeof minted>): A => found as A
+
+declare module 'fastify' {
+  interface FastifyRequest {
+    /** Set by the gate before any handler runs. */
+    actor: Actor
+  }
+}

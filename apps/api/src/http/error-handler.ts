@@ -1,0 +1,84 @@
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { AppError, problemOf } from './app-error.ts'
+
+/** Every failure becomes a problem reply; what was not foreseen is logged whole and told without detail. */
+export const handleErrors = (app: FastifyInstance): void => {
+  app.setErrorHandler((error: FastifyError | Error, request, reply) => {
+    const known = error instanceof AppError ? error : translated(error)
+    if (known) {
+      request.log.info(
+        { code: known.code, fields: known.extras.fields?.map(({ field }) => field) },
+        'refused',
+      )
+      return sendProblem(known, request, reply)
+    }
+    request.log.error({ err: error }, 'failed')
+    return sendProblem(
+      new AppError(
+        'INTERNAL_FAULT',
+        `Try again. If it fails again, tell the shop's owner this number: ${request.id}. What was acknowledged before is kept.`,
+      ),
+      request,
+      reply,
+    )
+  })
+  app.setNotFoundHandler((request, reply) =>
+    sendProblem(
+      new AppError(
+        'ROUTE_NOT_FOUND',
+        `${request.method} ${request.url.split('?')[0]?.slice(0, 200)} is not answered here.`,
+      ),
+      request,
+      reply,
+    ),
+  )
+}
+
+const sendProblem = (error: AppError, request: FastifyRequest, reply: FastifyReply) => {
+  const problem = problemOf(error, request.id)
+  if (error.extras.retryAfterSeconds !== undefined)
+    reply.header('retry-after', error.extras.retryAfterSeconds)
+  return reply
+    .code(problem.status)
+    .type('application/problem+json; charset=utf-8')
+    .serializer((body: unknown) => JSON.stringify(body))
+    .send(problem)
+}
+
+/** What Fastify and the database say of their own accord, in our codes. */
+const translated = (error: FastifyError | Error): AppError | null => {
+  const code = 'code' in error ? String(error.code) : ''
+  const status = 'statusCode' in error ? error.statusCode : undefined
+  if (code === 'FST_ERR_CTP_BODY_TOO_LARGE' || status === 413)
+    return new AppError('REQUEST_TOO_LARGE', 'Send less at once: fewer entries, or a smaller file.')
+  if (code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE' || status === 415)
+    return new AppError(
+      'REQUEST_NOT_JSON',
+      'Send the body as application/json (a report to be checked as application/pdf).',
+    )
+  if (status === 429)
+    return new AppError('TOO_MANY_REQUESTS', 'Wait a minute, then try again.', { retryAfterSeconds: 60 })
+  if (isDatabaseAway(error))
+    return new AppError(
+      'SERVICE_UNAVAILABLE',
+      'The database does not answer. Try again in a moment; nothing was lost.',
+      {
+        retryAfterSeconds: 5,
+        cause: error,
+      },
+    )
+  if (status === 400)
+    return new AppError('REQUEST_UNREADABLE', 'The request is not well formed. Send JSON text in UTF-8.', {
+      cause: error,
+    })
+  return null
+}
+
+/** Connection refused, dropped, or the server shutting down (PostgreSQL class 57P and 08, Prisma P1001/P1017/P2024). */
+const isDatabaseAway = (error: Error): boolean => {
+  const code = 'code' in error ? String(error.code) : ''
+  return (
+    /^(ECONNREFUSED|ECONNRESET|57P0\d|08\d{3}|P1001|P1017|P2024)$/.test(code) ||
+    /Connection terminated|timeout exceeded when trying to connect/.test(error.message)
+  )
+}

@@ -1,0 +1,80 @@
+import type { FieldProblem } from '@bayledger/contract/problem'
+import type * as z from 'zod/mini'
+
+/** Every fault of a request's part in words: which field, what stands there, what may stand there. */
+export const fieldProblems = (
+  part: string,
+  issues: readonly z.core.$ZodIssue[],
+  input: unknown,
+): FieldProblem[] =>
+  issues.flatMap((issue): FieldProblem[] => {
+    const path = issue.path.map(String)
+    const field = path.length > 0 ? path.join('.') : part
+    if (issue.code === 'unrecognized_keys')
+      return issue.keys.map((key) => ({
+        field: [...path, key].join('.'),
+        found: 'an unknown field',
+        allowed: 'no such field; check its spelling or leave it out',
+      }))
+    if (issue.code === 'invalid_union') {
+      const branch = issue.errors.toSorted((one, other) => one.length - other.length)[0]
+      if (branch && branch.length > 0)
+        return fieldProblems(
+          part,
+          branch.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })),
+          input,
+        )
+    }
+    return [{ field, found: shown(valueAt(input, path)), allowed: allowed(issue) }]
+  })
+
+const valueAt = (input: unknown, path: readonly string[]): unknown =>
+  path.reduce<unknown>(
+    (value, key) =>
+      value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[key] : undefined,
+    input,
+  )
+
+const shown = (value: unknown): string => {
+  const text = value === undefined ? 'nothing' : JSON.stringify(value)
+  return text.length > 80 ? `${text.slice(0, 77)}...` : text
+}
+
+const typeWords: Readonly<Record<string, string>> = {
+  string: 'text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object',
+}
+
+const formatWords: Readonly<Record<string, string>> = {
+  uuid: 'an id (UUID)',
+  datetime: 'an instant in UTC with milliseconds, as 2026-01-12T16:40:00.000Z',
+  date: 'a day, as 2026-01-12',
+  email: 'an e-mail address',
+  regex: 'the form that this field takes',
+}
+
+const allowed = (issue: z.core.$ZodIssue): string => {
+  switch (issue.code) {
+    case 'invalid_type':
+      return typeWords[issue.expected] ?? issue.expected
+    case 'invalid_value':
+      return issue.values.length === 1
+        ? JSON.stringify(issue.values[0])
+        : `one of ${issue.values.map((value) => JSON.stringify(value)).join(', ')}`
+    case 'too_small':
+      return `${unitOf(issue.origin)}${issue.minimum} or more`
+    case 'too_big':
+      return `${unitOf(issue.origin)}${issue.maximum} or less`
+    case 'invalid_format':
+      return formatWords[issue.format] ?? `text of the form ${issue.format}`
+    default:
+      return issue.message === '' ? 'another form' : issue.message
+  }
+}
+
+const unitOf = (origin: string): string =>
+  origin === 'string' ? 'a length of ' : origin === 'array' ? 'a number of members of ' : ''

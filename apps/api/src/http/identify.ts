@@ -1,0 +1,76 @@
+import type { Access } from '@bayledger/contract/endpoint'
+import type { Role } from '@bayledger/ledger/admit/facts'
+import type { FastifyRequest } from 'fastify'
+import {
+  type Actor,
+  type CustomerActor,
+  type DeviceActor,
+  mint,
+  type NobodyActor,
+  type StaffActor,
+} from './actor.ts'
+import { AppError } from './app-error.ts'
+import { readCookie } from './cookies.ts'
+import { tokenDigest } from './tokens.ts'
+
+/** What the gate asks of the features that keep sessions, tablets and links. */
+export type Credentials = {
+  readonly findSession: (tokenHash: string) => Promise<FoundSession | 'over' | null>
+  readonly findDevice: (tokenHash: string) => Promise<{ deviceId: string; locationId: string } | null>
+  readonly findLink: (tokenHash: string) => Promise<{ linkId: string; orderId: string } | null>
+}
+
+export type FoundSession = {
+  readonly sessionId: string
+  readonly kind: 'desk' | 'bay'
+  readonly staffId: string
+  readonly name: string
+  readonly roles: readonly Role[]
+  readonly deviceId: string | null
+  readonly locationId: string | null
+  readonly expiresAt: Date
+}
+
+export type Identify = (request: FastifyRequest, access: Access) => Promise<Actor>
+
+/**
+ * Finds out who calls. A browser may hold a desk's and a bay's session at once (one cookie each); the face that
+ * asks names itself in `Bayledger-Face`, and without that the desk's comes first.
+ */
+export const identifyWith =
+  (credentials: Credentials, shopId: string, tls: boolean): Identify =>
+  async (request, access) => {
+    const nobody = mint<NobodyActor>({ who: 'nobody', shopId })
+    if (access.who === 'public') return nobody
+    if (access.who === 'customer-link') {
+      const token = readCookie(request, 'customer', tls)
+      const link = token === null ? null : await credentials.findLink(tokenDigest(token))
+      return link ? mint<CustomerActor>({ who: 'customer', shopId, ...link }) : nobody
+    }
+    const staff = await findStaff(request, credentials, tls)
+    if (staff && staff !== 'over') return mint<StaffActor>({ who: 'staff', shopId, ...staff })
+    const token = readCookie(request, 'device', tls)
+    const device = token === null ? null : await credentials.findDevice(tokenDigest(token))
+    if (device && access.who === 'device') return mint<DeviceActor>({ who: 'device', shopId, ...device })
+    if (staff === 'over') throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+    return device ? mint<DeviceActor>({ who: 'device', shopId, ...device }) : nobody
+  }
+
+const findStaff = async (
+  request: FastifyRequest,
+  credentials: Credentials,
+  tls: boolean,
+): Promise<FoundSession | 'over' | null> => {
+  const face = request.headers['bayledger-face']
+  const names =
+    face === 'bay' ? (['bay'] as const) : face === 'desk' ? (['desk'] as const) : (['desk', 'bay'] as const)
+  let ended: 'over' | null = null
+  for (const name of names) {
+    const token = readCookie(request, name, tls)
+    if (token === null || token === '') continue
+    const found = await credentials.findSession(tokenDigest(token))
+    if (found && found !== 'over') return found
+    ended = 'over'
+  }
+  return ended
+}

@@ -1,0 +1,39 @@
+import type { Prisma, PrismaClient } from '@bayledger/db/generated/client'
+import { AppError } from './app-error.ts'
+
+export type OnceKey = {
+  readonly shopId: string
+  readonly actor: string
+  readonly key: string
+  readonly requestHash: string
+  readonly at: Date
+}
+
+/**
+ * Does `work` once for a key, in one transaction with the key's row: a repeat is answered from what was stored, a
+ * second copy under way waits for the first, and a failure frees the key.
+ */
+export const once = async <Reply extends object>(
+  prisma: PrismaClient,
+  { shopId, actor, key, requestHash, at }: OnceKey,
+  work: (tx: Prisma.TransactionClient) => Promise<Reply>,
+): Promise<Reply> =>
+  prisma.$transaction(async (tx) => {
+    const inserted = await tx.$executeRaw`
+      insert into idempotency_keys (shop_id, actor, key, request_hash, status, reply, created_at)
+      values (${shopId}::uuid, ${actor}, ${key}, ${requestHash}, 102, '{}'::json, ${at})
+      on conflict do nothing`
+    const where = { shopId_actor_key: { shopId, actor, key } }
+    if (inserted === 0) {
+      const stored = await tx.idempotencyKey.findUniqueOrThrow({ where })
+      if (stored.requestHash !== requestHash)
+        throw new AppError(
+          'IDEMPOTENCY_KEY_REUSED',
+          'This key was used for another request. Make a new key for what you want to do now.',
+        )
+      return stored.reply as Reply
+    }
+    const reply = await work(tx)
+    await tx.idempotencyKey.update({ where, data: { status: 201, reply: reply as Prisma.InputJsonValue } })
+    return reply
+  })

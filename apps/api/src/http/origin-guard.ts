@@ -1,0 +1,19 @@
+import type { FastifyRequest } from 'fastify'
+import { AppError } from './app-error.ts'
+
+/**
+ * No page of another site may write here. A browser says where a request comes from (`Sec-Fetch-Site`, or
+ * `Origin` in older ones); a writing request must say one of the two, and must be of our own origin.
+ */
+export const refuseForeignWrite = (request: FastifyRequest): void => {
+  if (request.method === 'GET' || request.method === 'HEAD') return
+  const site = request.headers['sec-fetch-site']
+  const origin = request.headers.origin
+  const ours = `${request.protocol}://${request.host}`
+  const isOurs = site !== undefined ? site === 'same-origin' : origin === ours
+  if (!isOurs || (origin !== undefined && origin !== ours))
+    throw new AppError(
+      'REQUEST_FROM_ELSEWHERE',
+      'Only pages of this service may write to it. Open the service itself and do it there.',
+    )
+}

@@ -1,0 +1,164 @@
+import type { Endpoint } from '@bayledger/contract/endpoint'
+import { errors } from '@bayledger/contract/errors'
+import type { Problem } from '@bayledger/contract/problem'
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import * as z from 'zod/mini'
+import { refuseUnlessAllowed } from './access-guard.ts'
+import type { Actor } from './actor.ts'
+import { AppError } from './app-error.ts'
+import type { AnyAnswer, Binding, Call } from './binding.ts'
+import { readCookie, writeCookie } from './cookies.ts'
+import { fieldProblems } from './field-problems.ts'
+import { refuseForeignWrite } from './origin-guard.ts'
+import { onceIn, versionIn } from './preconditions.ts'
+import { problemsOf } from './route-problems.ts'
+
+export type Gate = {
+  readonly tls: boolean
+  readonly identify: (request: FastifyRequest, access: Endpoint['access']) => Promise<Actor>
+}
+
+/**
+ * Makes a route of each endpoint. Refuses to start when the contract and what answers it are not the same list,
+ * or when an endpoint says nothing of access.
+ */
+export const registerContract = (
+  app: FastifyInstance,
+  contract: readonly Endpoint[],
+  bindings: readonly Binding[],
+  gate: Gate,
+): void => {
+  refuseMismatch(contract, bindings)
+  app.addHook('onRoute', ({ config, url }) => {
+    if (!url.startsWith('/api')) return
+    if ((config as { access?: unknown } | undefined)?.access === undefined)
+      throw new Error(`${url} says nothing of who may call it`)
+  })
+  for (const binding of bindings) registerOne(app, binding, gate)
+}
+
+const refuseMismatch = (contract: readonly Endpoint[], bindings: readonly Binding[]): void => {
+  const bound = bindings.map(({ endpoint }) => endpoint.operationId)
+  const twice = bound.filter((name, index) => bound.indexOf(name) !== index)
+  const unbound = contract
+    .filter(({ operationId }) => !bound.includes(operationId))
+    .map(({ operationId }) => operationId)
+  const unknown = bound.filter((name) => !contract.some(({ operationId }) => operationId === name))
+  if (twice.length + unbound.length + unknown.length > 0)
+    throw new Error(
+      `The contract and its handlers differ. Without handler: ${unbound.join(', ') || 'none'}. Not in the contract: ${unknown.join(', ') || 'none'}. Bound twice: ${twice.join(', ') || 'none'}.`,
+    )
+}
+
+const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding, gate: Gate): void => {
+  app.route({
+    method: endpoint.method,
+    url: endpoint.path,
+    config: {
+      access: endpoint.access,
+      ...(endpoint.triesPerMinute === undefined
+        ? {}
+        : { rateLimit: { max: endpoint.triesPerMinute, timeWindow: '1 minute' } }),
+    },
+    ...(endpoint.bodyLimitBytes === undefined ? {} : { bodyLimit: endpoint.bodyLimitBytes }),
+    onRequest: async (request) => refuseForeignWrite(request),
+    preHandler: async (request) => {
+      const actor = await gate.identify(request, endpoint.access)
+      refuseUnlessAllowed(endpoint.access, actor)
+      request.actor = actor
+    },
+    handler: async (request, reply) => {
+      if (stream) {
+        stream(reply)
+        return reply
+      }
+      if (!answer) throw new Error(`${endpoint.operationId} has no handler`)
+      return send(endpoint, await answer(callOf(endpoint, request, gate.tls)), reply, gate.tls)
+    },
+  })
+}
+
+/** Checked after access, so that a stranger is not told what a route takes. */
+const callOf = (endpoint: Endpoint, request: FastifyRequest, tls: boolean): Call<Endpoint> => {
+  const faults = [
+    ...faultsIn('params', endpoint.params, request.params),
+    ...faultsIn('query', endpoint.query, request.query),
+    ...faultsIn('body', endpoint.body, request.body ?? undefined),
+  ]
+  if (faults.length > 0)
+    throw new AppError(
+      'FIELDS_INVALID',
+      `${faults.length === 1 ? 'One field is' : `${faults.length} fields are`} not right: ${faults
+        .map(({ field }) => field)
+        .slice(0, 5)
+        .join(', ')}. Correct what is named and send it again.`,
+      { fields: faults },
+    )
+  return {
+    actor: request.actor,
+    params: endpoint.params ? z.parse(endpoint.params, request.params) : undefined,
+    query: endpoint.query ? z.parse(endpoint.query, request.query) : undefined,
+    body: endpoint.body ? z.parse(endpoint.body, request.body) : undefined,
+    version: endpoint.ifMatch ? versionIn(request) : undefined,
+    once: endpoint.once ? onceIn(request) : undefined,
+    deviceToken: readCookie(request, 'device', tls),
+    requestId: request.id,
+  } as unknown as Call<Endpoint>
+}
+
+const faultsIn = (part: string, schema: z.ZodMiniType | undefined, input: unknown) => {
+  if (!schema) return []
+  const parsed = z.safeParse(schema, input)
+  return parsed.success ? [] : fieldProblems(part, parsed.error.issues, input)
+}
+
+/** Nothing leaves that the endpoint does not declare: neither a status nor a field. */
+const send = (endpoint: Endpoint, answer: AnyAnswer, reply: FastifyReply, tls: boolean) => {
+  const declared = endpoint.replies[answer.status]
+  if (declared === undefined)
+    throw new Error(`${endpoint.operationId} answered ${answer.status}, which it does not declare`)
+  for (const cookie of answer.cookies ?? []) writeCookie(reply, cookie, tls)
+  reply.code(answer.status).headers({ 'cache-control': 'no-store', ...answer.headers })
+  if (declared === null) return reply.send()
+  if ('contentType' in declared) {
+    if (answer.fileName !== undefined)
+      reply.header(
+        'content-disposition',
+        `inline; filename="${answer.fileName.replace(/[^A-Za-z0-9._-]/g, '-')}"`,
+      )
+    return reply.type(declared.contentType).send(Buffer.from(answer.bytes ?? new Uint8Array()))
+  }
+  const checked = z.safeParse(declared, answer.body)
+  if (!checked.success)
+    throw new Error(
+      `${endpoint.operationId} answered what it does not declare: ${JSON.stringify(checked.error.issues)}`,
+    )
+  return reply.send(checked.data)
+}
+
+/** A problem whose status the route does not declare is a fault of ours, and is told as one. */
+export const guardReplies = (app: FastifyInstance, contract: readonly Endpoint[]): void => {
+  const declared = new Map(
+    contract.map((endpoint) => [
+      `${endpoint.method} ${endpoint.path}`,
+      new Set([
+        ...Object.keys(endpoint.replies).map(Number),
+        ...problemsOf(endpoint).map((code) => errors[code].status),
+      ]),
+    ]),
+  )
+  app.addHook('onSend', async (request, reply, payload) => {
+    const statuses = declared.get(`${request.method} ${request.routeOptions.url}`)
+    if (!statuses || statuses.has(reply.statusCode)) return payload
+    request.log.error({ status: reply.statusCode }, 'a reply at an undeclared status was refused')
+    reply.code(500).type('application/problem+json; charset=utf-8')
+    return JSON.stringify({
+      type: '/docs/errors#INTERNAL_FAULT',
+      title: errors.INTERNAL_FAULT.title,
+      status: 500,
+      code: 'INTERNAL_FAULT',
+      detail: `Try again. If it fails again, tell the shop's owner this number: ${request.id}.`,
+      requestId: request.id,
+    } satisfies Problem)
+  })
+}

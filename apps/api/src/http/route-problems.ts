@@ -1,0 +1,35 @@
+import type { Endpoint } from '@bayledger/contract/endpoint'
+import type { ErrorCode } from '@bayledger/contract/errors'
+
+/** Every problem that a route may answer: its own, and those that follow from what it takes and whom it lets in. */
+export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
+  const writes = endpoint.method !== 'GET'
+  const codes: ErrorCode[] = [
+    ...endpoint.problems,
+    'TOO_MANY_REQUESTS',
+    'SERVICE_UNAVAILABLE',
+    'INTERNAL_FAULT',
+    ...accessProblems[endpoint.access.who],
+    ...(writes ? (['REQUEST_FROM_ELSEWHERE'] as const) : []),
+    ...(endpoint.body
+      ? (['REQUEST_UNREADABLE', 'REQUEST_TOO_LARGE', 'REQUEST_NOT_JSON', 'FIELDS_INVALID'] as const)
+      : []),
+    // A path or query that cannot be read is refused before anything else is.
+    ...(endpoint.params || endpoint.query || writes
+      ? (['REQUEST_UNREADABLE', 'REQUEST_NOT_JSON', 'FIELDS_INVALID'] as const)
+      : []),
+    ...(endpoint.ifMatch ? (['VERSION_MISSING', 'VERSION_STALE', 'FIELDS_INVALID'] as const) : []),
+    ...(endpoint.once
+      ? (['IDEMPOTENCY_KEY_MISSING', 'IDEMPOTENCY_KEY_REUSED', 'FIELDS_INVALID'] as const)
+      : []),
+  ]
+  return [...new Set(codes)]
+}
+
+const accessProblems = {
+  public: [],
+  device: ['DEVICE_UNKNOWN', 'SESSION_EXPIRED'],
+  staff: ['SESSION_MISSING', 'SESSION_EXPIRED', 'ACCESS_REFUSED'],
+  desk: ['SESSION_MISSING', 'SESSION_EXPIRED', 'ACCESS_REFUSED'],
+  'customer-link': ['LINK_REFUSED'],
+} as const satisfies Record<Endpoint['access']['who'], readonly ErrorCode[]>
