@@ -120,6 +120,21 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       fastenerDamage: [],
       inside: null,
     })
+  if (seen.spare !== null)
+    write('tire.inspected', {
+      when: 'arrival',
+      stepKey: null,
+      wheel: 'SP',
+      valve: 'plain',
+      stem: 'sound',
+      treadDepth32nds: 5,
+      tireAgeYears: seen.tires.ageYears,
+      sensorAgeMonths: null,
+      sealantSeen: false,
+      tireDamage: [],
+      fastenerDamage: [],
+      inside: null,
+    })
   write('module.read', {
     phase: 'arrival',
     stepKey: null,

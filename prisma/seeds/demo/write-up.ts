@@ -56,6 +56,29 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
   pen.write('sheet.chosen', { sheet }, { at: chosen, by: told.by })
 }
 
-/** Events that were asked about by name and did not happen. */
-export const notHappened = (...kinds: EventEvidence['kind'][]): EventEvidence[] =>
-  kinds.map((kind) => ({ kind, happened: false }))
+/** What the desk asks about by name at a write-up; how the rest stands is for the bay to see. */
+const askedByName = [
+  'rotation',
+  'tires-changed',
+  'seasonal-wheels',
+  'used-wheel',
+  'aftermarket-wheels',
+  'sensor-replaced-elsewhere',
+  'battery-disconnected',
+  'control-module-work',
+  'collision',
+  'sealant',
+  'driven-low',
+  'topped-up-before-arrival',
+  'dash-cam-added',
+  'charger-added',
+  'window-film-added',
+] as const satisfies readonly EventEvidence['kind'][]
+
+/** What the customer said did happen, and a No to everything else that was asked. */
+export const askedAbout = (...happened: EventEvidence[]): EventEvidence[] => [
+  ...happened,
+  ...askedByName
+    .filter((kind) => !happened.some((event) => event.kind === kind))
+    .map((kind) => ({ kind, happened: false })),
+]

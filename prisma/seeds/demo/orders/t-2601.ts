@@ -6,7 +6,7 @@ import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
 import { workThrough } from '../work-through.ts'
-import { notHappened, writeUp } from '../write-up.ts'
+import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Linnet A: four tires low from cold and four months' seepage. Set, driven 22 minutes, light off; finished 08:52. */
 export const writeT2601 = (pen: OrderPen): void => {
@@ -21,7 +21,7 @@ export const writeT2601 = (pen: OrderPen): void => {
     words:
       'The tire light came on this morning and stays on. I had the air done in September. I live around the corner.',
     reportedLight: 'solid',
-    events: notHappened('rotation', 'tires-changed', 'sealant', 'driven-low', 'topped-up-before-arrival'),
+    events: askedAbout(),
     consentBy: 'in-person',
     lookFeeWaivedWithWork: true,
   })

@@ -6,7 +6,7 @@ import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
 import { demoId } from '../seeded.ts'
 import { sensorSets } from '../sensor-sets.ts'
-import { notHappened, writeUp } from '../write-up.ts'
+import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Tarn A: the right rear sensor is silent. The estimate went out by link at 09:12 and waits for its answer. */
 export const writeT2602 = (pen: OrderPen): void => {
@@ -20,7 +20,7 @@ export const writeT2602 = (pen: OrderPen): void => {
     odometerMiles: 94_318,
     words: 'The tire light blinks for about a minute when I start it, then it just stays on. Since Friday.',
     reportedLight: 'flash-then-solid',
-    events: notHappened('rotation', 'tires-changed', 'sealant', 'driven-low', 'sensor-replaced-elsewhere'),
+    events: askedAbout(),
     consentBy: 'telephone',
     lookFeeWaivedWithWork: false,
   })

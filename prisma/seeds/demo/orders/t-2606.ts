@@ -5,7 +5,7 @@ import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
-import { notHappened, writeUp } from '../write-up.ts'
+import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Gloaming: the left rear sensor reads 6 psi under its tire. Authorized by telephone at 11:02; next, the part. */
 export const writeT2606 = (pen: OrderPen): void => {
@@ -20,7 +20,7 @@ export const writeT2606 = (pen: OrderPen): void => {
     words:
       'No light, but the dash says 35 and a half for the left rear. My own gauge says 42. I left it overnight.',
     reportedLight: 'off',
-    events: notHappened('rotation', 'tires-changed', 'sealant', 'driven-low', 'topped-up-before-arrival'),
+    events: askedAbout(),
     consentBy: 'telephone',
     lookFeeWaivedWithWork: false,
   })

@@ -6,7 +6,7 @@ import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
 import { workThrough } from '../work-through.ts'
-import { notHappened, writeUp } from '../write-up.ts'
+import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Tarn B: on its winter wheels, which it has never been introduced to. Relearned; 13 of 20 minutes driven. */
 export const writeT2610 = (pen: OrderPen): void => {
@@ -21,10 +21,7 @@ export const writeT2610 = (pen: OrderPen): void => {
     words:
       'I put my winter wheels on last weekend. Ever since, the light flashes and then stays on. I live next door.',
     reportedLight: 'flash-then-solid',
-    events: [
-      { kind: 'seasonal-wheels', happened: true, daysAgo: 2 },
-      ...notHappened('sealant', 'driven-low', 'battery-disconnected', 'control-module-work'),
-    ],
+    events: askedAbout({ kind: 'seasonal-wheels', happened: true, daysAgo: 2 }),
     consentBy: 'in-person',
     lookFeeWaivedWithWork: false,
   })
