@@ -9,8 +9,8 @@ export type DemoSeeding = {
   readonly prisma: PrismaClient
   /** The instant that plays 11:40 of the demo day. */
   readonly now: string
-  readonly hashPassword: (password: string) => Promise<string>
-  readonly hashPin: (pin: string) => Promise<string>
+  /** Of a password or a PIN, as the database keeps it. */
+  readonly hashPassword: (secret: string) => Promise<string>
   /** Appends one entry the way the server does; rejects when the ledger refuses it. */
   readonly appendEntry: (line: DemoLine) => Promise<void>
   /** Makes the customer's link under its id, with a secret of its own. */
@@ -58,7 +58,7 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
   return demo
 }
 
-const loadShop = async (demo: DemoShop, { prisma, hashPassword, hashPin }: DemoSeeding): Promise<void> => {
+const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSeeding): Promise<void> => {
   const shopId = demo.shop.id
   const createdAt = demo.calendar.at('06:00')
   const createdBy = { kind: 'system' }
@@ -70,7 +70,7 @@ const loadShop = async (demo: DemoShop, { prisma, hashPassword, hashPin }: DemoS
       signInName,
       roles: [...roles],
       passwordHash: await hashPassword(password),
-      pinHash: await hashPin(pin),
+      pinHash: await hashPassword(pin),
     })),
   )
   await prisma.$transaction([
