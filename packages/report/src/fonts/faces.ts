@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { create, type Font } from 'fontkit'
+import { sfntOfWoff } from './sfnt-of-woff.ts'
 
 export type Typeface = 'regular' | 'bold' | 'mono' | 'mono-bold'
 
@@ -24,7 +25,7 @@ export const facesOf = (typeface: Typeface): readonly Face[] => {
   const faces = ['latin', 'latin-ext'].map((cut) => {
     const base = `atkinson-hyperlegible-${family}`
     const file = `@fontsource/${base}/files/${base}-${cut}-${weight}-normal.woff`
-    const bytes = readFileSync(fileURLToPath(import.meta.resolve(file)))
+    const bytes = sfntOfWoff(readFileSync(fileURLToPath(import.meta.resolve(file))))
     const font = create(bytes)
     if (!('layout' in font)) throw new Error(`${file} holds a collection of fonts where one is needed.`)
     return { name: `${family}-${cut}-${weight}`, bytes, font }

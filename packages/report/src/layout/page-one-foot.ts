@@ -8,7 +8,7 @@ const body: Style = { typeface: 'regular', size: sizes.body }
 const small: Style = { typeface: 'regular', size: 8.5 }
 const strong: Style = { typeface: 'bold', size: sizes.body }
 
-const qrSide = 62
+const qrSide = 64
 const qrColumn = 236
 const lineWidth = 126
 
@@ -16,7 +16,7 @@ const lineWidth = 126
 export const layFoot = (report: ReportContent, top: number): Item[] => [
   ...report.pageOne.signatures.slice(0, 2).flatMap((signature, index) => {
     const x = sheet.left + index * (lineWidth + 16)
-    const y = top + 44
+    const y = top + 36
     return [
       furniture(1, [rule(x, y, x + lineWidth, y, 0.8)]),
       element('P', [

@@ -1,4 +1,5 @@
 import type { PageOne } from '../content.ts'
+import { widthOf } from '../fonts/runs.ts'
 import { layCell } from './cell.ts'
 import type { Flow } from './flow.ts'
 import { content, element, filledBox, furniture, type Item, rule } from './page-elements.ts'
@@ -16,17 +17,19 @@ export const layCanDrive = (flow: Flow, { canDrive }: PageOne): Item[] => {
   const stop = canDrive.answer === 'do-not-drive'
   const tone = stop ? 'paper' : 'ink'
   const inset = stop ? 8 : 0
-  const lines = linesOf(canDrive.words, answer, sheetWidth - 2 * inset)
-  const height = lineHeight(question) + lines.length * lineHeight(answer) + (stop ? 10 : 2)
-  const top = flow.y + (stop ? 4 : 0)
+  const asked = widthOf('Can I drive it?', question.typeface, question.size) + 12
+  const lines = linesOf(canDrive.words, answer, sheetWidth - 2 * inset - asked)
+  const height = lines.length * lineHeight(answer) + (stop ? 8 : 2)
+  const top = flow.y + (stop ? 3 : 0)
+  const x = sheet.left + inset
   const bar = stop ? [filledBox({ x: sheet.left, y: flow.y, width: sheetWidth, height })] : []
   flow.y += height + 4
   return [
     furniture(1, bar),
     element('H1', [
       content(1, [
-        textMark('Can I drive it? ', sheet.left + inset, top, { ...question, tone }),
-        ...lineMarks(lines, sheet.left + inset, top + lineHeight(question), { ...answer, tone }),
+        textMark('Can I drive it? ', x, top + 0.96 * (answer.size - question.size), { ...question, tone }),
+        ...lineMarks(lines, x + asked, top, { ...answer, tone }),
       ]),
     ]),
     furniture(1, [rule(sheet.left, flow.y, sheet.right, flow.y, 1.2)]),
@@ -34,13 +37,14 @@ export const layCanDrive = (flow: Flow, { canDrive }: PageOne): Item[] => {
 }
 
 export const layShop = (flow: Flow, { shop }: PageOne): Item[] => {
-  flow.y += 5
-  const lines = linesOf(shop.lines.join(' · '), small, sheetWidth)
+  flow.y += 4
+  const named = widthOf(shop.name, shopName.typeface, shopName.size) + 10
+  const lines = linesOf(shop.lines.join(' · '), small, sheetWidth - named)
   const marks = [
     textMark(`${shop.name} `, sheet.left, flow.y, shopName),
-    ...lineMarks(lines, sheet.left, flow.y + lineHeight(shopName), small),
+    ...lineMarks(lines, sheet.left + named, flow.y + 0.96 * (shopName.size - small.size), small),
   ]
-  flow.y += lineHeight(shopName) + lines.length * lineHeight(small) + 4
+  flow.y += Math.max(lineHeight(shopName), lines.length * lineHeight(small) + 3) + 3
   return [element('P', [content(1, marks)])]
 }
 

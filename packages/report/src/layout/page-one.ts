@@ -15,22 +15,21 @@ export type LineLimits = {
   readonly found: number
   readonly did: number
   readonly notDone: number
-  readonly next: number
 }
 
-const tightest: LineLimits = { told: 2, found: 3, did: 4, notDone: 4, next: 4 }
+const tightest: LineLimits = { told: 2, found: 3, did: 4, notDone: 4 }
 const limits: readonly LineLimits[] = [
-  { told: 5, found: 4, did: 8, notDone: 8, next: 6 },
-  { told: 3, found: 4, did: 6, notDone: 6, next: 5 },
+  { told: 5, found: 4, did: 8, notDone: 8 },
+  { told: 3, found: 4, did: 6, notDone: 6 },
   tightest,
 ]
 
-const planScale = 0.57
+const planScale = 0.55
 const planWidth = planView.width * planScale
 const columnGap = 14
 const leftWidth = sheetWidth - planWidth - columnGap
 
-const footHeight = 92
+const footHeight = 76
 
 /** The page that a customer reads in a minute; it takes the most generous limits that leave room for its foot. */
 export const layPageOne = (report: ReportContent): Element => {
@@ -53,13 +52,10 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
     ...layFound(flow, pageOne, leftWidth, lines.found),
     ...layDid(flow, pageOne, leftWidth, lines.did),
     ...layNotDone(flow, pageOne, leftWidth, lines.notDone),
+    ...layFixed(flow, pageOne, leftWidth),
   ]
   flow.y = Math.max(flow.y, top + planView.height * planScale) + 4
-  const rest = [
-    ...layFixed(flow, pageOne),
-    layWheelTable(flow, pageOne),
-    ...layNext(flow, pageOne, lines.next),
-  ]
+  const rest = [layWheelTable(flow, pageOne), ...layNext(flow, pageOne)]
   const bottom = flow.page === 1 ? flow.y : Number.POSITIVE_INFINITY
   return {
     bottom,
@@ -68,7 +64,7 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
       ...left,
       plan,
       ...rest,
-      ...layFoot(report, sheet.bottom - footHeight + 8),
+      ...layFoot(report, sheet.bottom - footHeight + 6),
     ]),
   }
 }

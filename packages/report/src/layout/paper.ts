@@ -5,7 +5,7 @@ export const paper = { width: 612, height: 792 } as const
 export const sheet = {
   left: 62,
   right: 580,
-  top: 40,
+  top: 34,
   bottom: 744,
   marginRule: 54,
   footer: 758,

@@ -1,6 +1,7 @@
 import { planCells, planOutline, planRules, planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
-import type { WheelLine } from '../content.ts'
-import { cellWords, figureMarks, layCell } from './cell.ts'
+import type { Cell, WheelLine } from '../content.ts'
+import { widthOf } from '../fonts/runs.ts'
+import { cellWords, figureMarks } from './cell.ts'
 import {
   type Box,
   boxPath,
@@ -53,13 +54,9 @@ export const layPlanFigure = (
 
 const wheelMarks = (wheel: WheelLine, box: Box): Mark[] => {
   const inset = wheel.marked ? 8 : 5
-  const inner = box.width - inset - 3
-  const column = 28
-  const line = (words: string, cell: WheelLine['before'], top: number, style: Style): Mark[] => [
+  const line = (words: string, cell: Cell, top: number, style: Style): Mark[] => [
     textMark(`${words} `, box.x + inset, top + 1.5, small),
-    ...(cell.kind === 'figure'
-      ? figureMarks(cell.value, cell.unit, box.x + inset + column, top, style)
-      : layCell(cell, inner - column, small).marksAt(box.x + inset + column, top)),
+    ...readingMarks(cell, box.x + inset + labelColumn, top, style),
   ]
   const top = box.y + 3
   return [
@@ -69,14 +66,24 @@ const wheelMarks = (wheel: WheelLine, box: Box): Mark[] => {
       ? [outlinedBox({ x: box.x + 1, y: box.y + 1, width: box.width - 2, height: box.height - 2 }, 2)]
       : []),
     textMark(wheel.position, box.x + inset, top, label),
-    textMark(` ${wheel.name}`, box.x + inset + 17, top + 1.2, small),
+    textMark(` ${wheel.name} `, box.x + inset + 17, top + 1.2, small),
     ...line('before', wheel.before, top + lineHeight(label) + 1, value),
-    ...line('after', wheel.after, top + lineHeight(label) + 1 + Math.max(16, gapRoom(wheel.before)), after),
+    ...line('after', wheel.after, top + lineHeight(label) + 17, after),
   ]
 }
 
-/** A gap's words take two lines in the narrow box; a figure takes one. */
-const gapRoom = (cell: WheelLine['before']): number => (cell.kind === 'figure' ? 16 : 22)
+const labelColumn = 28
+const gapWords = 'no reading'
+
+/** The box is too narrow for why there is no reading; the table on the same page says it. */
+const readingMarks = (cell: Cell, x: number, top: number, style: Style): readonly Mark[] => {
+  if (cell.kind === 'figure') return figureMarks(cell.value, cell.unit, x, top, style)
+  const width = widthOf(gapWords, small.typeface, small.size) + 4
+  return [
+    outlinedBox({ x: x - 2, y: top + 0.5, width, height: lineHeight(small) + 1 }, 0.8, 2.5),
+    textMark(gapWords, x, top + 1.5, small),
+  ]
+}
 
 /** Moves and scales a path made of absolute M, L and Z words only, as the plan's outline is. */
 const scalePath = (d: string, x: number, y: number, scale: number): string => {

@@ -17,7 +17,7 @@ const strong: Style = { typeface: 'bold', size: sizes.body }
 const company = 64
 
 export const laySection = (flow: Flow, section: Section): Element => {
-  if (flow.y > sheet.top) flow.y += 14
+  if (flow.y > sheet.top) flow.y += 10
   ensure(flow, lineHeight(title) + company)
   const heading = element('H2')
   flowLines(flow, heading, linesOf(section.title, title, sheetWidth), sheet.left, title)
@@ -26,7 +26,7 @@ export const laySection = (flow: Flow, section: Section): Element => {
     heading,
     furniture(flow.page, [rule(sheet.left, flow.y, sheet.right, flow.y, 1.2)]),
     ...section.blocks.flatMap((block) => {
-      flow.y += 6
+      flow.y += 4
       return layBlock(flow, block)
     }),
   ])

@@ -9,7 +9,7 @@ import type { Style } from './paragraph.ts'
 const body: Style = { typeface: 'regular', size: sizes.body }
 const head: Style = { typeface: 'bold', size: sizes.body }
 const gutter = 8
-const rowPadding = 3.5
+const rowPadding = 2.6
 
 /**
  * A ruled table across the sheet, its first column naming each row. The heading is repeated on every further

@@ -1,0 +1,48 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { answersSection } from './compose/answers.ts'
+import { arrivalSection } from './compose/arrival-section.ts'
+import type { ReportContext } from './compose/context.ts'
+import { clockWords } from './compose/figures.ts'
+import { findingsSection } from './compose/findings-section.ts'
+import { genuineSection } from './compose/genuine-section.ts'
+import { composePageOne } from './compose/page-one.ts'
+import { peopleSection } from './compose/people-section.ts'
+import { pressureSection } from './compose/pressure-section.ts'
+import { proofSection } from './compose/proof-section.ts'
+import { readingsSection } from './compose/readings-section.ts'
+import { torqueSection } from './compose/torque-section.ts'
+import { workSection } from './compose/work-section.ts'
+import type { ReportContent } from './content.ts'
+
+export type { ReportContext }
+
+/**
+ * Says in words and figures what an order's ledger holds up to its head. Pure: the same state and context give
+ * the same content. A fact that is absent is said to be absent; nothing is ever filled in.
+ */
+export const composeReportContent = (state: OrderState, context: ReportContext): ReportContent => ({
+  language: 'en',
+  reportNumber: context.reportNumber,
+  orderNumber: state.opened?.orderNumber ?? 'not numbered',
+  head: { seq: state.seq, hash: state.headHash },
+  composedAt: context.composedAt,
+  composedAtWords: clockWords(context.composedAt, context.timeZone),
+  timeZone: context.timeZone,
+  checkAddress: context.checkAddress,
+  templateVersion: context.templateVersion,
+  supersedes: context.supersedes,
+  pageOne: composePageOne(state, context),
+  sections: [
+    arrivalSection(state, context),
+    readingsSection(state, 'arrival'),
+    findingsSection(state, context),
+    workSection(state),
+    torqueSection(state, context),
+    pressureSection(state),
+    proofSection(state, context),
+    readingsSection(state, 'closing'),
+    answersSection(state, context),
+    peopleSection(state, context),
+    genuineSection(state, context),
+  ],
+})

@@ -1,0 +1,143 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Block, Cell, Row, Section } from '../content.ts'
+import { moment, personalText, type ReportContext } from './context.ts'
+import { dayWords, dollars, notChecked, words } from './figures.ts'
+import { authorName } from './people.ts'
+
+export type NotDoneLine = {
+  readonly title: string
+  readonly answer: string
+  readonly entry: number | null
+  readonly caution: Cell
+  readonly totalCents: number
+}
+
+/** Every bundle of the newest estimate that was not authorized, with the answer and the caution that was shown. */
+export const notDoneLines = (state: OrderState, context: ReportContext): NotDoneLine[] =>
+  (state.estimates.at(-1)?.estimate.bundles ?? []).flatMap((bundle) => {
+    const decision = state.answers[bundle.bundleKey]
+    if (decision?.answer === 'authorized') return []
+    const shown = decision?.cautionShown ?? null
+    return [
+      {
+        title: bundle.title,
+        answer: answerWords(decision),
+        entry: decision?.written.seq ?? null,
+        caution: shown === null ? words('none shown') : words(cautionWords(context, shown)),
+        totalCents: bundle.totals.totalCents,
+      },
+    ]
+  })
+
+const answerWords = (decision: OrderState['answers'][string] | undefined): string => {
+  if (!decision) return 'Not answered'
+  if (decision.answer === 'declined') return 'No'
+  return decision.deferredUntil ? `Later, until ${dayWords(decision.deferredUntil)}` : 'Later'
+}
+
+/** A caution's number with its words; the number alone would tell a reader nothing. */
+const cautionWords = (context: ReportContext, key: string): string => {
+  const text = context.cautions[key]
+  return text ? `${key}: ${text}` : key
+}
+
+/** What was declined or deferred, every consent, and every refusal of safety work. */
+export const answersSection = (state: OrderState, context: ReportContext): Section => {
+  const open = notDoneLines(state, context)
+  const blocks: Block[] = [
+    open.length === 0
+      ? { kind: 'paragraph', text: 'Nothing was answered with No or Later.', entry: null }
+      : {
+          kind: 'table',
+          caption: 'Declined and deferred',
+          columns: [
+            { title: 'Proposal', share: 30 },
+            { title: 'Price', share: 13 },
+            { title: 'Answer', share: 20 },
+            { title: 'Caution shown', share: 37 },
+          ],
+          rows: open.map((line) => ({
+            entry: line.entry,
+            cells: [words(line.title), words(dollars(line.totalCents)), words(line.answer), line.caution],
+          })),
+        },
+    ...consents(state, context),
+    ...refusals(state, context),
+  ]
+  return { title: 'Your answers', blocks }
+}
+
+const channels = { 'in-person': 'at the desk', link: 'by link', telephone: 'by telephone' } as const
+const relations = {
+  owner: 'owner',
+  'named-person': 'person named by the owner',
+  'fleet-contact': 'fleet contact',
+  driver: 'driver',
+} as const
+
+const consents = (state: OrderState, context: ReportContext): Block[] =>
+  state.decisions.length === 0
+    ? []
+    : [
+        {
+          kind: 'table',
+          caption: 'Consents',
+          columns: [
+            { title: 'Estimate', share: 16 },
+            { title: 'Answered by', share: 32 },
+            { title: 'How', share: 20 },
+            { title: 'When', share: 32 },
+          ],
+          rows: state.decisions.map(
+            (decision): Row => ({
+              entry: decision.written.seq,
+              cells: [
+                words(`version ${decision.revision}, ${totalOf(state, decision.revision)}`),
+                words(`${personalText(context, decision.by.name)}, ${relations[decision.by.relation]}`),
+                words(channels[decision.consent.channel]),
+                words(moment(context, decision.written.writtenAt)),
+              ],
+            }),
+          ),
+        },
+      ]
+
+const totalOf = (state: OrderState, revision: number): string => {
+  const issued = state.estimates.find(({ estimate }) => estimate.revision === revision)
+  return issued ? dollars(issued.estimate.totals.totalCents) : 'total not on file'
+}
+
+const refusals = (state: OrderState, context: ReportContext): Block[] => {
+  const rows = Object.entries(state.refusals).map(
+    ([code, refusal]): Row => ({
+      entry: refusal.written.seq,
+      cells: [
+        words(findingSentence(state, code)),
+        refusal.proof.kind === 'signed'
+          ? words('signed by the customer')
+          : words(`refused to sign; witness ${context.staff[refusal.proof.witnessId] ?? 'name not on file'}`),
+        refusal.cautionShown ? words(cautionWords(context, refusal.cautionShown)) : notChecked,
+        words(`${authorName(context, refusal.written.by)}, ${moment(context, refusal.written.writtenAt)}`),
+      ],
+    }),
+  )
+  return rows.length === 0
+    ? []
+    : [
+        {
+          kind: 'table',
+          caption: 'Refused although unsafe',
+          columns: [
+            { title: 'Finding', share: 34 },
+            { title: 'Proof', share: 20 },
+            { title: 'Caution shown', share: 26 },
+            { title: 'Told by', share: 20 },
+          ],
+          rows,
+        },
+      ]
+}
+
+const findingSentence = (state: OrderState, code: string): string =>
+  state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)?.customer ??
+  code.replaceAll('-', ' ')

@@ -1,0 +1,148 @@
+import type { OrderState, TireRecord } from '@bayledger/ledger/order-state'
+import { axleOf, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { Block, Cell, Row, Section } from '../content.ts'
+import { moment, personalText, type ReportContext } from './context.ts'
+import {
+  gap,
+  good,
+  listed,
+  notChecked,
+  number,
+  orNotChecked,
+  plural,
+  sentence,
+  temperature,
+  words,
+} from './figures.ts'
+import { lightWords } from './light-words.ts'
+import { authorName } from './people.ts'
+import { wheelsOf } from './wheel-lines.ts'
+
+/** The complaint in full, the light as we saw it, the surroundings, damage and photos. */
+export const arrivalSection = (state: OrderState, context: ReportContext): Section => ({
+  title: 'The vehicle as it came',
+  blocks: [
+    ...toldBlocks(state, context),
+    ...lightBlocks(state, context),
+    damageTable(state),
+    ...photoBlocks(state, context),
+  ],
+})
+
+const toldBlocks = (state: OrderState, context: ReportContext): Block[] => {
+  const complaint = state.complaint
+  if (!complaint) return [{ kind: 'paragraph', text: 'The complaint was not recorded.', entry: null }]
+  const entry = complaint.written.seq
+  const happened = complaint.events
+    .filter((event) => event.happened !== false)
+    .map((event) => {
+      const where = event.wheel ? `, ${wheelNames[event.wheel]}` : ''
+      const when = typeof event.daysAgo === 'number' ? `, ${plural(event.daysAgo, 'day')} ago` : ''
+      return `${event.kind.replaceAll('-', ' ')}${where}${when}`
+    })
+  const light = complaint.reportedLight
+    ? `The warning light, as told: ${lightWords[complaint.reportedLight]}.`
+    : 'What the warning light did was not asked or not known.'
+  const events =
+    happened.length === 0 ? 'No recent event was told.' : `Recent events told: ${listed(happened)}.`
+  return [
+    { kind: 'paragraph', text: `Told: “${personalText(context, complaint.words)}”`, entry },
+    { kind: 'paragraph', text: `${light} ${events}`, entry },
+  ]
+}
+
+const lightBlocks = (state: OrderState, context: ReportContext): Block[] => {
+  const seen = state.arrival.telltale
+  const around = state.surroundings
+  const light = seen
+    ? `The warning light, seen by us (${authorName(context, seen.written.by)}, ${moment(context, seen.written.writtenAt)}): at key-on ${lampWords(seen.lampCheck)}; with the engine running ${seen.behavior ? lightWords[seen.behavior] : 'not checked'}.`
+    : 'The warning light, seen by us: not checked.'
+  const places = around
+    ? `Outdoors ${cellText(temperature(around.surroundings.outdoor))}; tires ${around.surroundings.tires.replaceAll('-', ' ')}${around.surroundings.tire ? `, ${cellText(temperature(around.surroundings.tire))}` : ''}; altitude ${number(around.surroundings.altitudeFeet)} ft.`
+    : 'Outdoor temperature and state of the tires: not checked.'
+  return [
+    { kind: 'paragraph', text: light, entry: seen?.written.seq ?? null },
+    { kind: 'paragraph', text: places, entry: around?.written.seq ?? null },
+  ]
+}
+
+const lampWords = (lampCheck: 'lights' | 'dark' | null): string => {
+  if (lampCheck === null) return 'not checked'
+  return lampCheck === 'lights' ? 'it lights' : 'it stays dark'
+}
+
+const cellText = ({ value, unit }: { value: string; unit: string }): string => `${value} ${unit}`
+
+const damageTable = (state: OrderState): Block => ({
+  kind: 'table',
+  caption: 'Tires, stems and wheels, present on arrival',
+  columns: [
+    { title: 'Wheel', share: 8 },
+    { title: 'Tire size, by the sheet', share: 25 },
+    { title: 'Tire age', share: 15 },
+    { title: 'Tread', share: 15 },
+    { title: 'Stem', share: 21 },
+    { title: 'Tire damage', share: 16.5 },
+    { title: 'Fasteners', share: 15.5 },
+  ],
+  rows: wheelsOf(state).map((wheel) => tireRow(state, wheel)),
+})
+
+const tireRow = (state: OrderState, wheel: WheelPosition): Row => {
+  const tire = state.arrival.tires[wheel]
+  const sheetTire = state.sheet?.sheet.tire[axleOf(wheel)]
+  return {
+    entry: tire?.written.seq ?? null,
+    cells: [
+      words(wheel),
+      orNotChecked(sheetTire, ({ size }) => words(size)),
+      orNotChecked(tire?.tireAgeYears, (years) => words(plural(years, 'year'))),
+      orNotChecked(tire?.treadDepth32nds, (depth) => ({
+        kind: 'figure',
+        value: `${number(depth)}/32`,
+        unit: 'in',
+      })),
+      stemCell(tire ?? null),
+      orNotChecked(tire?.tireDamage, damageCell),
+      orNotChecked(tire?.fastenerDamage, damageCell),
+    ],
+  }
+}
+
+const stemCell = (tire: TireRecord | null): Cell => {
+  const parts = [tire?.valve, tire?.stem].flatMap((part) => (part ? [part] : []))
+  if (parts.length === 0) return notChecked
+  return tire?.stem === 'sound' ? good(parts.join(', ')) : words(parts.join(', '))
+}
+
+const damageCell = (damage: readonly string[]): Cell =>
+  damage.length === 0 ? good('none seen') : words(listed(damage.map((name) => name.replaceAll('-', ' '))))
+
+const photoBlocks = (state: OrderState, context: ReportContext): Block[] => {
+  const photos = state.photos
+  if (photos.length === 0)
+    return [{ kind: 'paragraph', text: 'No photo was taken on this order.', entry: null }]
+  return [
+    {
+      kind: 'table',
+      caption: 'Photos',
+      columns: [
+        { title: 'Of', share: 22 },
+        { title: 'Taken', share: 34 },
+        { title: 'Digest of the file', share: 24 },
+        { title: 'File', share: 20 },
+      ],
+      rows: photos.map(
+        (photo): Row => ({
+          entry: photo.written.seq,
+          cells: [
+            words(sentence(photo.wheel ? `${photo.subject}, ${wheelNames[photo.wheel]}` : photo.subject)),
+            words(moment(context, photo.written.writtenAt)),
+            { kind: 'id', text: photo.digest.slice(0, 16) },
+            context.photosReceived.has(photo.digest) ? words('received') : gap('not received'),
+          ],
+        }),
+      ),
+    },
+  ]
+}

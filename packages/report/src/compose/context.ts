@@ -1,0 +1,36 @@
+import { momentWords } from './figures.ts'
+
+/** What the ledger does not hold: names and words kept apart from the chain, and the shop's own particulars. */
+export type ReportContext = {
+  readonly reportNumber: string
+  /** UTC instant with milliseconds and Z. */
+  readonly composedAt: string
+  readonly timeZone: string
+  readonly checkAddress: string
+  readonly templateVersion: number
+  readonly supersedes: string | null
+  readonly shop: { readonly name: string; readonly lines: readonly string[] }
+  readonly vehicle: {
+    readonly description: string
+    readonly plate: string | null
+    /** The last six characters; the report never prints a whole VIN. */
+    readonly vinLastSix: string | null
+  }
+  readonly customerName: string | null
+  /** Personal texts by the digest that stands for them in the ledger; an erased one is absent. */
+  readonly texts: Readonly<Record<string, string>>
+  /** Names of staff by id. */
+  readonly staff: Readonly<Record<string, string>>
+  /** Caution texts by the key that entries name. */
+  readonly cautions: Readonly<Record<string, string>>
+  /** Digests of the photos whose bytes have arrived. */
+  readonly photosReceived: ReadonlySet<string>
+}
+
+/** The text behind a digest, or words that say it is no longer there. */
+export const personalText = (context: ReportContext, digest: string): string =>
+  context.texts[digest] ?? 'erased on request'
+
+/** When something was written down, by the shop's clock; the report's own day is not repeated. */
+export const moment = (context: ReportContext, instant: string): string =>
+  momentWords(instant, context.composedAt, context.timeZone)

@@ -1,0 +1,97 @@
+import type { Distance, Pressure, Temperature, Torque } from '@bayledger/reckoning/quantity'
+import type { Cell, Figure } from '../content.ts'
+
+export const words = (text: string): Cell => ({ kind: 'words', text })
+export const gap = (text: string): Cell => ({ kind: 'gap', text })
+export const good = (text: string): Cell => ({ kind: 'good', text })
+export const notChecked = gap('not checked')
+
+/** A fact or, where there is none, the gap that says so. */
+export const orNotChecked = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
+  value === null || value === undefined ? notChecked : cell(value)
+
+const least: Readonly<Record<string, number>> = { psi: 1, bar: 2 }
+
+/** A number with at least the decimals its unit is read to, and no digit that was entered dropped. */
+export const number = (value: number, unit = ''): string => {
+  const entered = String(value).split('.')[1]?.length ?? 0
+  return value.toLocaleString('en-US', {
+    minimumFractionDigits: least[unit] ?? 0,
+    maximumFractionDigits: Math.max(least[unit] ?? 0, Math.min(entered, 3)),
+  })
+}
+
+export const pressure = ({ value, unit }: Pressure): Figure => ({
+  kind: 'figure',
+  value: number(value, unit),
+  unit,
+})
+
+/** A label's figure as printed there: no decimals are added to it. */
+export const labelPressure = (psi: number): Figure => ({ kind: 'figure', value: number(psi), unit: 'psi' })
+
+export const temperature = ({ value, unit }: Temperature): Figure => ({
+  kind: 'figure',
+  value: number(value),
+  unit: `°${unit}`,
+})
+
+export const torque = ({ value, unit }: Torque): Figure => ({ kind: 'figure', value: number(value), unit })
+
+export const distance = ({ value, unit }: Distance): Figure => ({
+  kind: 'figure',
+  value: number(value),
+  unit,
+})
+
+export const figureWords = ({ value, unit }: Figure): string => `${value} ${unit}`.trim()
+
+/** The last four characters of a sensor's ID: the whole of it is a radio mark of the customer's vehicle. */
+export const lastFour = (sensorId: string): string => `…${sensorId.slice(-4).toUpperCase()}`
+
+/** An instant as the shop's clock shows it, with its zone. */
+export const clockWords = (instant: string, timeZone: string): string =>
+  new Intl.DateTimeFormat('en-US', {
+    timeZone,
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: '2-digit',
+    timeZoneName: 'short',
+  }).format(new Date(instant))
+
+/** The time alone for an instant of the same day as `today`, else the day as well. */
+export const momentWords = (instant: string, today: string, timeZone: string): string => {
+  const [day, time] = dayAndTime(instant, timeZone)
+  return day === dayAndTime(today, timeZone)[0] ? time : `${day}, ${time}`
+}
+
+const dayAndTime = (instant: string, timeZone: string): readonly [string, string] => {
+  const at = new Date(instant)
+  return [
+    at.toLocaleDateString('en-US', { timeZone, year: 'numeric', month: 'short', day: 'numeric' }),
+    at.toLocaleTimeString('en-US', { timeZone, hour: 'numeric', minute: '2-digit' }),
+  ]
+}
+
+/** A calendar day, YYYY-MM-DD, in words. */
+export const dayWords = (day: string): string =>
+  new Intl.DateTimeFormat('en-US', {
+    timeZone: 'UTC',
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+  }).format(new Date(`${day}T00:00:00.000Z`))
+
+export const dollars = (cents: number): string =>
+  `${cents < 0 ? '−' : ''}$${(Math.abs(cents) / 100).toFixed(2)}`
+
+export const plural = (count: number, one: string, many = `${one}s`): string =>
+  `${number(count)} ${count === 1 ? one : many}`
+
+/** "a", "a and b", "a, b and c". */
+export const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
+
+export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

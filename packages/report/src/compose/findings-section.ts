@@ -1,0 +1,77 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { FindingLine, Section } from '../content.ts'
+import { personalText, type ReportContext } from './context.ts'
+import { fieldTitle, fieldWords } from './field-words.ts'
+import { number, sentence } from './figures.ts'
+import { unitWords } from './page-one.ts'
+import { authorName } from './people.ts'
+import { severityOf } from './severity-of.ts'
+
+/** Findings with their reasons, what contradicts itself, and what is not known. */
+export const findingsSection = (state: OrderState, context: ReportContext): Section => {
+  const issued = state.diagnosis
+  const title = 'Findings'
+  if (!issued)
+    return {
+      title,
+      blocks: [{ kind: 'paragraph', text: 'No findings were issued on this order.', entry: null }],
+    }
+  const { diagnosis, evidence } = issued
+  const lines: FindingLine[] = [
+    ...diagnosis.findings.map((finding) => ({
+      severity: severityOf(finding, diagnosis.primary),
+      sentence: finding.customer,
+      reasons: [...finding.because.map(reasonWords), ...(finding.next ? [`Next: ${finding.next}`] : [])],
+    })),
+    ...diagnosis.contradictions.map(({ says, do: next }) => ({
+      severity: 'also-found' as const,
+      sentence: says,
+      reasons: [`Next: ${next}`],
+    })),
+    ...gaps('not-checked', diagnosis.unchecked.map(fieldWords)),
+    ...(evidence.notPossible ?? []).map(({ field, why }) => ({
+      severity: 'could-not-be-checked' as const,
+      sentence: `${fieldTitle(field)}: ${why}`,
+      reasons: [],
+    })),
+  ]
+  return {
+    title,
+    blocks: [
+      {
+        kind: 'paragraph',
+        text: `Computed by rule set ${diagnosis.ruleSet} from what was recorded on arrival. ${confirmation(state, context)}`,
+        entry: issued.written.seq,
+      },
+      { kind: 'findings', findings: lines },
+    ],
+  }
+}
+
+const gaps = (severity: 'not-checked', fields: readonly string[]): FindingLine[] =>
+  fields.length === 0 ? [] : [{ severity, sentence: sentence(`${fields.join('; ')}.`), reasons: [] }]
+
+const reasonWords = (reason: Reason): string => {
+  const value =
+    typeof reason.value === 'number'
+      ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
+      : plainValue(reason)
+  return sentence(`${fieldWords(reason.field)}${value === '' ? '' : ` ${value}`}: ${reason.says}`)
+}
+
+/** A sensor's ID is shortened here too: this is the customer's copy. */
+const plainValue = ({ value, field }: Reason): string => {
+  if (value === null) return 'not checked'
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  return /(^|\.)ids?(\.|$)|strayIds/.test(field) ? `…${String(value).slice(-4)}` : String(value)
+}
+
+const confirmation = (state: OrderState, context: ReportContext): string => {
+  const confirmed = state.diagnosis?.confirmed
+  if (!confirmed) return 'Not yet confirmed by a technician.'
+  const who = authorName(context, confirmed.written.by)
+  return confirmed.agrees
+    ? `Confirmed by ${who}.`
+    : `${who} does not agree and finds: ${confirmed.ownFinding}. Reason: ${personalText(context, confirmed.reason)}`
+}

@@ -1,0 +1,60 @@
+import { proofOf, wheelsThatCameOff } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Distance } from '@bayledger/reckoning/quantity'
+import { readingOrder } from '@bayledger/reckoning/wheels'
+import { dayWords, number } from './figures.ts'
+
+/** "Do this next": the re-torque first, then what the pressures ask for, then dates that were agreed. */
+export const nextLines = (state: OrderState): string[] => [
+  ...retorque(state),
+  ...proofDrive(state),
+  ...warmTires(state),
+  'Check all pressures once a month with cold tires, against the door label.',
+  ...deferred(state),
+]
+
+/** The maker's own distance, as the specification sheet has it. */
+const retorque = (state: OrderState): string[] => {
+  const sheet = state.sheet?.sheet
+  if (!sheet || wheelsThatCameOff(state).length === 0) return []
+  const { from, to } = sheet.studs.retorqueMiles
+  const odometer = state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn ?? state.opened?.odometer
+  const at = odometer
+    ? `, at ${number(Math.round(odometer.value + inUnit(from, odometer)))} to ${number(Math.round(odometer.value + inUnit(to, odometer)))} ${odometer.unit}`
+    : ''
+  return [
+    `In ${number(from)} to ${number(to)} miles${at}: come back for a free check of the wheel torque, no appointment.`,
+  ]
+}
+
+const kmPerMile = 1.609344
+
+const inUnit = (miles: number, { unit }: Distance): number => (unit === 'mi' ? miles : miles * kmPerMile)
+
+const proofDrive = (state: OrderState): string[] =>
+  proofOf(state).verdict === 'not-yet-proven'
+    ? ['Tell us what the warning light does on the next 20 minutes of driving.']
+    : []
+
+/** Tires set while warmer than the outdoors read above their label until they are cold. */
+const warmTires = (state: OrderState): string[] => {
+  const over = Math.max(
+    0,
+    ...readingOrder.map((wheel) => {
+      const target = state.work[wheel]?.pressure?.target
+      return target ? target.psi - target.placardPsi : 0
+    }),
+  )
+  if (over < 0.5) return []
+  return [
+    `The tires may read up to ${number(Math.ceil(over * 10) / 10, 'psi')} psi over the label while warm. That is on purpose; do not let air out.`,
+  ]
+}
+
+const deferred = (state: OrderState): string[] => {
+  const days = Object.values(state.answers)
+    .filter(({ answer }) => answer === 'deferred')
+    .flatMap(({ deferredUntil }) => (deferredUntil ? [deferredUntil] : []))
+    .sort()
+  return days[0] ? [`What you answered with Later comes up again on ${dayWords(days[0])}.`] : []
+}

@@ -1,0 +1,104 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Cell, PageOne } from '../content.ts'
+import { notDoneLines } from './answers.ts'
+import { personalText, type ReportContext } from './context.ts'
+import { fieldWords } from './field-words.ts'
+import { clockWords, distance, number, orNotChecked, sentence, words } from './figures.ts'
+import { nextLines } from './next-lines.ts'
+import { authorName } from './people.ts'
+import { severityOf } from './severity-of.ts'
+import { canDrive, fixed } from './verdicts.ts'
+import { whatWeDid } from './what-we-did.ts'
+import { wheelLines } from './wheel-lines.ts'
+
+export const composePageOne = (state: OrderState, context: ReportContext): PageOne => ({
+  canDrive: canDrive(state),
+  shop: context.shop,
+  facts: facts(state, context),
+  told: told(state, context),
+  found: found(state, context),
+  did: whatWeDid(state),
+  notDone: notDoneLines(state, context).map(({ title, answer }) => ({ title, answer })),
+  fixed: fixed(state),
+  wheels: wheelLines(state),
+  next: nextLines(state),
+  signatures: [
+    { label: 'Customer', name: context.customerName },
+    { label: 'For the shop', name: state.opened ? authorName(context, state.opened.written.by) : null },
+  ],
+})
+
+const id = (text: string): Cell => ({ kind: 'id', text })
+
+const facts = (state: OrderState, context: ReportContext): PageOne['facts'] => [
+  { label: 'Order', value: orNotChecked(state.opened?.orderNumber, words) },
+  { label: 'Report', value: words(context.reportNumber) },
+  { label: 'Date', value: words(clockWords(context.composedAt, context.timeZone)) },
+  { label: 'Vehicle', value: words(context.vehicle.description) },
+  { label: 'Plate', value: orNotChecked(context.vehicle.plate, id) },
+  { label: 'VIN, last 6', value: orNotChecked(context.vehicle.vinLastSix, id) },
+  { label: 'Odometer in', value: orNotChecked(state.opened?.odometer, distance) },
+  {
+    label: 'Odometer out',
+    value: orNotChecked(state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn, distance),
+  },
+]
+
+const told = (state: OrderState, context: ReportContext): PageOne['told'] => ({
+  text: orNotChecked(state.complaint, ({ words: digest }) => words(personalText(context, digest))),
+  entry: state.complaint?.written.seq ?? null,
+})
+
+/** The technician's own finding where they disagreed; else the primary cause, a stop, or whatever was found first. */
+const found = (state: OrderState, context: ReportContext): PageOne['found'] => {
+  const issued = state.diagnosis
+  if (!issued)
+    return {
+      severity: 'not-checked',
+      sentence: 'No findings were issued on this order.',
+      proof: null,
+      entry: null,
+    }
+  const entry = issued.written.seq
+  if (issued.confirmed?.agrees === false)
+    return {
+      severity: 'cause',
+      sentence: `${issued.confirmed.ownFinding} (the technician’s own finding: ${personalText(context, issued.confirmed.reason)})`,
+      proof: null,
+      entry: issued.confirmed.written.seq,
+    }
+  const { findings, primary } = issued.diagnosis
+  const finding =
+    findings.find(({ code }) => code === primary) ??
+    findings.find(({ kind }) => kind === 'stop') ??
+    findings[0]
+  if (!finding)
+    return {
+      severity: 'for-information',
+      sentence: 'Nothing was found that explains the warning light.',
+      proof: null,
+      entry,
+    }
+  return {
+    severity: severityOf(finding, primary),
+    sentence: finding.customer,
+    proof: proofOfFinding(finding),
+    entry,
+  }
+}
+
+/** The first number among the finding's reasons, with what it says. */
+const proofOfFinding = ({ because }: Finding): PageOne['found']['proof'] => {
+  const reason = because.find(({ value }) => typeof value === 'number')
+  if (!reason || typeof reason.value !== 'number') return null
+  return {
+    figure: { kind: 'figure', value: number(reason.value, reason.unit ?? ''), unit: unitWords(reason) },
+    says: sentence(`${fieldWords(reason.field)}: ${reason.says}`),
+  }
+}
+
+export const unitWords = ({ unit }: Reason): string => {
+  if (unit === 'F' || unit === 'C') return `°${unit}`
+  return unit ?? ''
+}

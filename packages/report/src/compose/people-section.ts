@@ -1,0 +1,71 @@
+import type { Mark, OrderState } from '@bayledger/ledger/order-state'
+import type { Block, Row, Section } from '../content.ts'
+import { moment, personalText, type ReportContext } from './context.ts'
+import { listed, words } from './figures.ts'
+import { authorName } from './people.ts'
+
+/** Who wrote what, and every correction that was made before this report. */
+export const peopleSection = (state: OrderState, context: ReportContext): Section => ({
+  title: 'People and corrections',
+  blocks: [
+    {
+      kind: 'table',
+      caption: 'Who recorded what',
+      columns: [
+        { title: 'Person', share: 26 },
+        { title: 'Recorded', share: 74 },
+      ],
+      rows: peopleRows(state.marks, context),
+    },
+    corrections(state.marks, context),
+  ],
+})
+
+const peopleRows = (marks: readonly Mark[], context: ReportContext): Row[] => {
+  const byName = new Map<string, Map<string, number>>()
+  for (const { by, kind } of marks) {
+    const name = authorName(context, by)
+    const kinds = byName.get(name) ?? new Map<string, number>()
+    kinds.set(kind, (kinds.get(kind) ?? 0) + 1)
+    byName.set(name, kinds)
+  }
+  return [...byName].map(([name, kinds]) => ({
+    entry: null,
+    cells: [
+      words(name),
+      words(
+        listed(
+          [...kinds].map(([kind, count]) =>
+            count === 1 ? kindWords(kind) : `${kindWords(kind)} (${count})`,
+          ),
+        ),
+      ),
+    ],
+  }))
+}
+
+/** "torque.checked" is "torque checked". */
+const kindWords = (kind: string): string => kind.replaceAll('.', ' ').replaceAll('_', ' ')
+
+const corrections = (marks: readonly Mark[], context: ReportContext): Block => {
+  const struck = marks.flatMap((mark) => (mark.struck ? [{ mark, struck: mark.struck }] : []))
+  if (struck.length === 0)
+    return { kind: 'paragraph', text: 'No entry was withdrawn before this report.', entry: null }
+  return {
+    kind: 'table',
+    caption: 'Entries withdrawn before this report; they stay in the ledger',
+    columns: [
+      { title: 'Entry', share: 30 },
+      { title: 'Withdrawn because', share: 34 },
+      { title: 'By and when', share: 36 },
+    ],
+    rows: struck.map(({ mark, struck: by }) => ({
+      entry: by.seq,
+      cells: [
+        words(`${mark.seq}, ${kindWords(mark.kind)}`),
+        words(`${by.reason.replaceAll('-', ' ')}${by.words ? `: ${personalText(context, by.words)}` : ''}`),
+        words(`${authorName(context, by.by)}, ${moment(context, by.writtenAt)}`),
+      ],
+    })),
+  }
+}

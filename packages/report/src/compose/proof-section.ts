@@ -1,0 +1,88 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { Block, Section } from '../content.ts'
+import { moment, type ReportContext } from './context.ts'
+import { distance, listed, number, words } from './figures.ts'
+import { lightWords } from './light-words.ts'
+import { authorName } from './people.ts'
+import { fixed } from './verdicts.ts'
+
+const methods = {
+  automatic: 'automatic: the vehicle learns while it is driven',
+  stationary: 'stationary: each wheel triggered in turn',
+  connector: 'IDs sent through the diagnostic connector',
+  reset: 'reset',
+} as const
+
+const results = {
+  learned: 'accepted by the vehicle',
+  refused: 'refused by the vehicle',
+  'learns-while-driven': 'the vehicle learns while it is driven',
+} as const
+
+const lamp = {
+  'lights-and-goes-out': 'lit at key-on and went out',
+  'stays-lit': 'stayed lit',
+  dark: 'stayed dark at key-on',
+} as const
+
+/** Relearn, closing light and proof drives. */
+export const proofSection = (state: OrderState, context: ReportContext): Section => {
+  const verdict = fixed(state)
+  const relearn = state.relearn
+  const light = state.closing.telltale
+  const blocks: Block[] = [
+    { kind: 'paragraph', text: `${verdict.word}: ${verdict.words}.`, entry: null },
+    {
+      kind: 'paragraph',
+      text: relearn
+        ? `Relearn: ${methods[relearn.method]}; ${results[relearn.result]}; positions confirmed: ${confirmedWords(relearn.confirmed)}. ${authorName(context, relearn.written.by)}, ${moment(context, relearn.written.writtenAt)}.`
+        : 'Relearn: none recorded.',
+      entry: relearn?.written.seq ?? null,
+    },
+    {
+      kind: 'paragraph',
+      text: light
+        ? `The warning light at the closing check: at key-on ${light.lampCheck === null ? 'not checked' : light.lampCheck === 'lights' ? 'it lights' : 'it stays dark'}; with the engine running ${light.behavior ? lightWords[light.behavior] : 'not checked'}.`
+        : 'The warning light at the closing check: not checked.',
+      entry: light?.written.seq ?? null,
+    },
+  ]
+  if (state.drives.length === 0)
+    return {
+      title: 'Relearn and proof',
+      blocks: [...blocks, { kind: 'paragraph', text: 'Proof drive: none recorded.', entry: null }],
+    }
+  return {
+    title: 'Relearn and proof',
+    blocks: [
+      ...blocks,
+      {
+        kind: 'table',
+        caption: 'Proof drive',
+        columns: [
+          { title: 'Driven by', share: 24 },
+          { title: 'Minutes', share: 13 },
+          { title: 'Odometer out', share: 15 },
+          { title: 'Odometer in', share: 15 },
+          { title: 'Light at the end', share: 15 },
+          { title: 'Key off, key on', share: 18 },
+        ],
+        rows: state.drives.map((drive) => ({
+          entry: drive.written.seq,
+          cells: [
+            words(authorName(context, drive.written.by)),
+            { kind: 'figure', value: number(drive.minutes), unit: 'min' },
+            distance(drive.odometerOut),
+            distance(drive.odometerIn),
+            words(drive.lightAtEnd === 'off' ? 'off' : lightWords[drive.lightAtEnd]),
+            words(lamp[drive.lampCheckAfter]),
+          ],
+        })),
+      },
+    ],
+  }
+}
+
+const confirmedWords = (confirmed: readonly WheelPosition[]): string =>
+  confirmed.length === 0 ? 'none' : listed(confirmed.map((wheel) => wheelNames[wheel]))

@@ -1,0 +1,142 @@
+import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
+import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { Block, Cell, Row, Section } from '../content.ts'
+import { fieldWords } from './field-words.ts'
+import {
+  gap,
+  good,
+  lastFour,
+  listed,
+  notChecked,
+  number,
+  orNotChecked,
+  plural,
+  pressure,
+  temperature,
+  words,
+} from './figures.ts'
+import { sameId } from './verdicts.ts'
+import { expectsSensor, gaugeCell, wheelsOf, whyNot } from './wheel-lines.ts'
+
+/** Gauge and sensor of every wheel, and what the vehicle had stored, before anything was touched or after. */
+export const readingsSection = (state: OrderState, phase: 'arrival' | 'closing'): Section => {
+  const check = state[phase]
+  return {
+    title: phase === 'arrival' ? 'Readings as received' : 'Readings as left',
+    blocks: [
+      {
+        kind: 'table',
+        caption: 'Pressures and sensors',
+        columns: [
+          { title: 'Wheel', share: 9 },
+          { title: 'Gauge', share: 13 },
+          { title: 'Sensor', share: 13 },
+          { title: 'Sensor temp.', share: 11 },
+          { title: 'Battery', share: 12 },
+          { title: 'Frequency', share: 16 },
+          { title: 'Answer', share: 13 },
+          { title: 'ID, last 4', share: 11 },
+          { title: 'Stored in vehicle', share: 14 },
+        ],
+        rows: wheelsOf(state).map((wheel) => readingRow(state, check, wheel)),
+      },
+      ...reasonBlocks(state, check),
+      codesBlock(check),
+    ],
+  }
+}
+
+const readingRow = (state: OrderState, check: VehicleCheck, wheel: WheelPosition): Row => {
+  const readings = check.wheels[wheel]
+  const reading = readings?.sensor?.reading
+  const answered = reading?.answer === 'answered' ? reading : null
+  const because = whyNot(readings, 'answer')
+  const ofSensor = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell => {
+    if (answered) return orNotChecked(value, cell)
+    if (reading?.answer === 'silent') return words('no answer')
+    if (because !== null) return gap('could not be checked')
+    return expectsSensor(state, wheel) === false ? words('none expected') : notChecked
+  }
+  return {
+    entry: readings?.sensor?.written.seq ?? readings?.gauge?.written.seq ?? null,
+    cells: [
+      words(wheel),
+      gaugeCell(readings),
+      ofSensor(answered?.pressure, pressure),
+      ofSensor(answered?.temperature, temperature),
+      ofSensor(answered?.battery, batteryCell),
+      ofSensor(answered?.frequencyMHz, (value) => frequencyCell(state, value)),
+      answerCell(reading, because, expectsSensor(state, wheel)),
+      ofSensor(answered?.id, (id) => ({ kind: 'id', text: lastFour(id) })),
+      storedCell(check, wheel, answered?.id ?? null),
+    ],
+  }
+}
+
+/** The table says only that something could not be checked; here is why. */
+const reasonBlocks = (state: OrderState, check: VehicleCheck): Block[] => {
+  const reasons = wheelsOf(state).flatMap((wheel) =>
+    (check.wheels[wheel]?.notPossible ?? []).map(
+      ({ field, why }) => `${fieldWords(`wheels.${wheel}.${field}`)} (${why})`,
+    ),
+  )
+  return reasons.length === 0
+    ? []
+    : [{ kind: 'paragraph', text: `Could not be checked: ${listed(reasons)}.`, entry: null }]
+}
+
+const batteryCell = (battery: 'ok' | 'low' | 'not-reported'): Cell => {
+  if (battery === 'ok') return good('ok')
+  return words(battery === 'low' ? 'low' : 'not reported')
+}
+
+/** A frequency more than 1 MHz from the one the vehicle listens to cannot be heard by it. */
+const frequencyCell = (state: OrderState, value: number): Cell => {
+  const text = `${number(value)} MHz`
+  const wanted = state.sheet?.sheet.sensor?.frequencyMHz
+  if (wanted === undefined) return words(text)
+  return Math.abs(value - wanted) <= 1 ? good(text) : words(`${text}, not ${number(wanted)} MHz`)
+}
+
+type Reading = NonNullable<NonNullable<VehicleCheck['wheels'][WheelPosition]>['sensor']>['reading']
+
+const answerCell = (reading: Reading | undefined, because: string | null, expected: boolean | null): Cell => {
+  if (reading?.answer === 'answered') return good('answers')
+  if (reading?.answer === 'silent') return words(`silent, ${plural(reading.tries, 'try', 'tries')}`)
+  if (because !== null) return gap('could not be checked')
+  return expected === false ? words('none expected') : notChecked
+}
+
+const storedCell = (check: VehicleCheck, wheel: WheelPosition, id: string | null): Cell => {
+  const module = check.module
+  if (!module) return notChecked
+  if (module.state === 'unreadable') return gap('could not be checked')
+  const stored = module.ids[wheel]
+  if (!stored) return words(module.state === 'blank' ? 'no, nothing stored' : 'no ID stored')
+  if (id === null) return words(`stored ${lastFour(stored)}`)
+  return sameId(stored, id) ? good('yes') : words(`no, ${lastFour(stored)}`)
+}
+
+const codesBlock = (check: VehicleCheck): Block => {
+  const module = check.module
+  const entry = module?.written.seq ?? null
+  if (!module) return { kind: 'paragraph', text: 'Codes stored in the vehicle: not checked.', entry }
+  if (module.state === 'unreadable')
+    return {
+      kind: 'paragraph',
+      text: `Codes stored in the vehicle: could not be checked${module.why ? `: ${module.why}` : ''}.`,
+      entry,
+    }
+  const codes = module.codes.map((code) => {
+    const where = code.wheel ? `, ${wheelNames[code.wheel]}` : ''
+    return `${code.text ? `${code.text} ` : ''}(${code.class.replaceAll('-', ' ')}${where})`
+  })
+  return {
+    kind: 'paragraph',
+    text:
+      codes.length === 0
+        ? 'Codes stored in the vehicle: none.'
+        : `Codes stored in the vehicle: ${listed(codes)}.`,
+    entry,
+  }
+}

@@ -1,0 +1,105 @@
+import { authorizedBundles, placardPsi, proofOf, roadGate } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Pressure } from '@bayledger/reckoning/quantity'
+import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { DriveAnswer, PageOne } from '../content.ts'
+import { number } from './figures.ts'
+import { pressureAsLeft } from './wheel-lines.ts'
+
+const driveWords: Readonly<Record<DriveAnswer, string>> = {
+  'drive-normally': 'Yes, drive normally.',
+  'check-weekly': 'Yes, but check pressures weekly.',
+  'do-not-drive': 'No. Please do not drive it. Call us.',
+}
+
+/** "Can I drive it?": the careful answer wherever a fact is missing. */
+export const canDrive = (state: OrderState): PageOne['canDrive'] => {
+  const answer = driveAnswer(state)
+  return { answer, words: driveWords[answer] }
+}
+
+const driveAnswer = (state: OrderState): DriveAnswer => {
+  // A refusal on record lets the customer take the vehicle; it does not make it safe.
+  if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
+  if (!state.diagnosis) return 'check-weekly'
+  const careful =
+    fixed(state).word !== 'Proven' ||
+    state.diagnosis.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
+    safetyLeftUndone(state) ||
+    roadPositions.some((wheel) => mayBeLow(state, wheel))
+  return careful ? 'check-weekly' : 'drive-normally'
+}
+
+const safetyLeftUndone = (state: OrderState): boolean =>
+  (state.estimates.at(-1)?.estimate.bundles ?? []).some(
+    ({ safety, bundleKey }) => safety && state.answers[bundleKey]?.answer !== 'authorized',
+  )
+
+/** 2 psi under the label is where the findings begin to call a tire low. */
+const lowBy = 2
+
+const mayBeLow = (state: OrderState, wheel: WheelPosition): boolean => {
+  const held = pressureAsLeft(state, wheel) ?? state.arrival.wheels[wheel]?.gauge?.pressure ?? null
+  const label = placardPsi(state, wheel)
+  return held === null || label === null || psi(held) <= label - lowBy
+}
+
+const perPsi = { psi: 1, kPa: 6.894757293168, bar: 0.06894757293168 } as const
+const psi = ({ value, unit }: Pressure): number => value / perPsi[unit]
+
+/** "Is it fixed?": proven, not yet proven, or not fixed, and nothing softer. */
+export const fixed = (state: OrderState): PageOne['fixed'] => {
+  const proof = proofOf(state)
+  switch (proof.verdict) {
+    case 'not-fixed':
+      return { word: 'Not fixed', words: proof.why }
+    case 'not-yet-proven':
+      return { word: 'Not yet proven', words: proof.why }
+    case 'nothing-to-prove':
+      return state.diagnosis?.diagnosis.primary
+        ? { word: 'Not fixed', words: 'the cause is found and no work on it was authorized' }
+        : { word: 'Not yet proven', words: 'nothing was found to repair today' }
+    case 'proven':
+      return provenWith(state, proof.minutes)
+  }
+}
+
+const provenWith = (state: OrderState, minutes: number): PageOne['fixed'] => {
+  const off = `the light stayed off for ${number(minutes)} minutes`
+  if (state.sheet?.sheet.system !== 'direct') return { word: 'Proven', words: off }
+  const monitored = monitoredWheels(state)
+  const recognized = monitored.filter((wheel) => isRecognized(state, wheel))
+  if (recognized.length === monitored.length)
+    return { word: 'Proven', words: `car recognizes all ${monitored.length} sensors and ${off}` }
+  return {
+    word: 'Not yet proven',
+    words: `${off}, but only ${recognized.length} of ${monitored.length} sensors are shown to be recognized by the car`,
+  }
+}
+
+const monitoredWheels = (state: OrderState): readonly WheelPosition[] =>
+  state.sheet?.sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
+
+/** The vehicle holds the wheel's ID at its place, read last; or the vehicle confirmed the wheel when it learned. */
+const isRecognized = (state: OrderState, wheel: WheelPosition): boolean => {
+  if (state.closing.module?.state === 'read')
+    return sameId(
+      state.closing.module.ids[wheel],
+      idOf(state, wheel, 'closing') ?? state.work[wheel]?.fitted?.sensorId ?? idOf(state, wheel, 'arrival'),
+    )
+  if (state.relearn) return state.relearn.result === 'learned' && state.relearn.confirmed.includes(wheel)
+  const changesIds = authorizedBundles(state).some(({ works }) =>
+    works.some(({ kind }) => kind === 'fit-sensor' || kind === 'relearn'),
+  )
+  if (changesIds) return false
+  return sameId(state.arrival.module?.ids[wheel], idOf(state, wheel, 'arrival'))
+}
+
+const idOf = (state: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): string | null => {
+  const reading = state[phase].wheels[wheel]?.sensor?.reading
+  return reading?.answer === 'answered' ? reading.id : null
+}
+
+/** IDs are compared as numbers: leading zeros and case are ways of writing. */
+export const sameId = (one: string | null | undefined, other: string | null | undefined): boolean =>
+  Boolean(one && other && BigInt(`0x${one}`) === BigInt(`0x${other}`))

@@ -1,0 +1,80 @@
+import type { OrderState, WheelReadings } from '@bayledger/ledger/order-state'
+import type { Pressure } from '@bayledger/reckoning/quantity'
+import { axleOf, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { Cell, Severity, WheelLine } from '../content.ts'
+import { gap, labelPressure, lastFour, notChecked, plural, pressure, words } from './figures.ts'
+
+/** The wheels a report speaks of: the four, and the spare unless the sheet says there is none. */
+export const wheelsOf = (state: OrderState): readonly WheelPosition[] =>
+  state.sheet?.sheet.spare === 'none' ? roadPositions : [...roadPositions, 'SP']
+
+export const wheelLines = (state: OrderState): WheelLine[] =>
+  wheelsOf(state).map((wheel) => ({
+    position: wheel,
+    name: wheelNames[wheel],
+    marked: markedAs(state, wheel),
+    before: gaugeCell(state.arrival.wheels[wheel]),
+    after: afterCell(state, wheel),
+    label: labelCell(state, wheel),
+    sensorBefore: sensorCell(state, wheel, 'arrival'),
+    sensorAfter: sensorCell(state, wheel, 'closing'),
+  }))
+
+/** A stop or the primary cause that names this wheel. */
+const markedAs = (state: OrderState, wheel: WheelPosition): Severity | null => {
+  const diagnosis = state.diagnosis?.diagnosis
+  const naming = (diagnosis?.findings ?? []).filter(({ wheels }) => wheels.includes(wheel))
+  const stop = naming.find(({ kind }) => kind === 'stop')
+  if (stop) return stop.stop ?? 'do-not-drive'
+  return naming.some(({ code }) => code === diagnosis?.primary) ? 'cause' : null
+}
+
+/** Why a field of one check could not be had, or `null`. */
+export const whyNot = (readings: WheelReadings | undefined, field: string): string | null =>
+  readings?.notPossible.find((entry) => entry.field === field)?.why ?? null
+
+export const gaugeCell = (readings: WheelReadings | undefined): Cell => {
+  if (readings?.gauge) return pressure(readings.gauge.pressure)
+  return whyNot(readings, 'gauge') === null ? notChecked : gap('could not be checked')
+}
+
+/** The last pressure on record after the work: as set, or as gauged at the closing check. */
+export const pressureAsLeft = (state: OrderState, wheel: WheelPosition): Pressure | null => {
+  const set = state.work[wheel]?.pressure
+  const gauged = state.closing.wheels[wheel]?.gauge
+  if (!set) return gauged?.pressure ?? null
+  return gauged && gauged.written.seq > set.written.seq ? gauged.pressure : set.asLeft
+}
+
+const afterCell = (state: OrderState, wheel: WheelPosition): Cell => {
+  const left = pressureAsLeft(state, wheel)
+  if (left) return pressure(left)
+  return gaugeCell(state.closing.wheels[wheel])
+}
+
+export const isLabelVerified = (state: OrderState): boolean =>
+  state.figures.placard !== undefined || (state.sheet?.sheet.sources.placard.verifiedBy ?? null) !== null
+
+export const labelCell = (state: OrderState, wheel: WheelPosition): Cell => {
+  const placard = state.sheet?.sheet.placard[axleOf(wheel)]
+  if (!placard) return notChecked
+  const figure = labelPressure(placard.psi)
+  return isLabelVerified(state) ? figure : gap(`${figure.value} psi, not verified`)
+}
+
+/** Whether a sensor is expected in a wheel; `null` where the sheet does not tell. */
+export const expectsSensor = (state: OrderState, wheel: WheelPosition): boolean | null => {
+  const sheet = state.sheet?.sheet
+  if (!sheet || sheet.system === 'unknown') return null
+  return sheet.system === 'direct' && (wheel !== 'SP' || sheet.spareMonitored)
+}
+
+const sensorCell = (state: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): Cell => {
+  const readings = state[phase].wheels[wheel]
+  const reading = readings?.sensor?.reading
+  if (reading?.answer === 'answered')
+    return words(reading.id ? `answers, ID ${lastFour(reading.id)}` : 'answers, ID not read')
+  if (reading?.answer === 'silent') return words(`silent, ${plural(reading.tries, 'try', 'tries')}`)
+  if (whyNot(readings, 'answer') !== null) return gap('could not be checked')
+  return expectsSensor(state, wheel) === false ? words('none expected') : notChecked
+}

@@ -1,0 +1,66 @@
+import type { OrderState, WheelWork } from '@bayledger/ledger/order-state'
+import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Block, Row, Section } from '../content.ts'
+import { good, lastFour, orNotChecked, torque, words } from './figures.ts'
+
+/** Part, lot, kit and torque of each wheel that was worked on. */
+export const workSection = (state: OrderState): Section => {
+  const worked = inReadingOrder(Object.keys(state.work) as WheelPosition[])
+    .map((wheel) => ({ wheel, work: state.work[wheel] }))
+    .filter(({ work }) => work && (work.removed || work.part || work.fitted || work.leak || work.broken))
+  const blocks: Block[] = [
+    worked.length === 0
+      ? { kind: 'paragraph', text: 'No wheel was taken off and no part was fitted.', entry: null }
+      : {
+          kind: 'table',
+          caption: 'Parts and work, by wheel',
+          columns: [
+            { title: 'Wheel', share: 9 },
+            { title: 'Part, lot, made', share: 25 },
+            { title: 'New ID', share: 11 },
+            { title: 'Service kit', share: 14 },
+            { title: 'Stem torque', share: 13 },
+            { title: 'Inside of tire', share: 14 },
+            { title: 'Leak check', share: 14 },
+          ],
+          rows: worked.flatMap(({ wheel, work }) => (work ? [workRow(wheel, work)] : [])),
+        },
+    ...worked.flatMap(({ wheel, work }): Block[] =>
+      work?.broken
+        ? [
+            {
+              kind: 'paragraph',
+              text: `The ${wheel} sensor was broken in our hands: ${work.broken.how}.`,
+              entry: work.broken.written.seq,
+            },
+          ]
+        : [],
+    ),
+  ]
+  return { title: 'Work', blocks }
+}
+
+const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
+  const none = words('none fitted')
+  const fitted = work.fitted
+  return {
+    entry: fitted?.written.seq ?? work.removed?.written.seq ?? null,
+    cells: [
+      words(wheel),
+      work.part
+        ? words(
+            `${work.part.partNumber}, lot ${work.part.lot ?? 'not recorded'}, made ${work.part.madeMonth ?? 'not recorded'}`,
+          )
+        : none,
+      fitted ? { kind: 'id', text: lastFour(fitted.sensorId) } : none,
+      fitted ? words(fitted.kitPart) : none,
+      fitted ? torque(fitted.torque) : none,
+      orNotChecked(work.inside?.inside, (inside) =>
+        inside === 'sound' ? good('sound') : words(inside.replaceAll('-', ' ')),
+      ),
+      orNotChecked(work.leak, (leak) =>
+        leak.tight ? good('tight') : words(`leaks${leak.where ? ` at the ${leak.where}` : ''}`),
+      ),
+    ],
+  }
+}

@@ -1,0 +1,486 @@
+import {
+  blankOrder,
+  type OrderState,
+  type TorqueSeal,
+  untouchedWheel,
+  type WheelReadings,
+  type WheelWork,
+  type Written,
+} from '@bayledger/ledger/order-state'
+import type { Estimate } from '@bayledger/reckoning/estimate'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { TorqueRound } from '@bayledger/reckoning/step'
+import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
+import type { ReportContext } from '../src/compose-content.ts'
+
+const advisor = '019bb200-0000-7000-8000-00000000000a'
+const technician = '019bb200-0000-7000-8000-00000000000b'
+const lead = '019bb200-0000-7000-8000-00000000000c'
+
+const digest = (letter: string): string => letter.repeat(64)
+
+/** Who put a fact into the ledger, and at which entry. */
+const written = (seq: number, staffId = technician): Written => ({
+  entryId: `019bb200-0000-7000-8000-${String(seq).padStart(12, '0')}`,
+  seq,
+  by: { kind: 'staff', staffId },
+  deviceId: null,
+  writtenAt: `2026-01-12T15:${String(seq).padStart(2, '0')}:00.000Z`,
+})
+
+const gauge = { instrumentId: lead, code: 'GA-1', correctionPsi: 0.2 }
+const wrench = {
+  instrumentId: lead,
+  code: 'W-07',
+  dueOn: '2026-06-15',
+  cyclesBefore: 1_220,
+  rangeLow: 30,
+  rangeHigh: 250,
+  rangeUnit: 'lbf·ft' as const,
+}
+
+export const sensorIds: Readonly<Record<RoadPosition, string>> = {
+  LF: '0A1B2C10',
+  RF: '0A1B2C11',
+  RR: '0A1B2C12',
+  LR: '0A1B2C13',
+}
+
+const answering = (seq: number, psi: number, id: string): WheelReadings => ({
+  mounted: 'road',
+  gauge: { pressure: { value: psi, unit: 'psi' }, instrument: gauge, written: written(seq) },
+  sensor: {
+    reading: {
+      answer: 'answered',
+      tries: 1,
+      id,
+      pressure: { value: Math.round((psi - 0.4) * 10) / 10, unit: 'psi' },
+      temperature: { value: 27, unit: 'F' },
+      battery: 'ok',
+      frequencyMHz: 315,
+      followsPressure: null,
+    },
+    written: written(seq),
+  },
+  notPossible: [],
+})
+
+const round = (seq: number, staffId = technician): TorqueSeal => ({
+  wheel: 'RR',
+  figure: { value: 100, unit: 'lbf·ft' },
+  wrench,
+  clicked: 5,
+  total: 5,
+  moved: [],
+  written: written(seq, staffId),
+})
+
+const rounds: Readonly<Record<TorqueRound, ReturnType<typeof round>>> = {
+  half: round(27),
+  full: round(28),
+  again: round(29),
+}
+
+const pressureSet = (
+  seq: number,
+  wheel: WheelPosition,
+  target: number,
+  asLeft: number,
+  label: number,
+): WheelWork['pressure'] => ({
+  stepKey: `${wheel}.pressure.set`,
+  wheel,
+  target: { psi: target, placardPsi: label, quality: 'measured', capped: false },
+  asLeft: { value: asLeft, unit: 'psi' },
+  instrument: gauge,
+  surroundings: {
+    outdoor: { value: 27, unit: 'F' },
+    overnightLow: null,
+    tires: 'indoor-warmed',
+    tire: { value: 52, unit: 'F' },
+    altitudeFeet: 820,
+  },
+  written: written(seq),
+})
+
+const setWheel = (
+  seq: number,
+  wheel: WheelPosition,
+  target: number,
+  asLeft: number,
+  label = 35,
+): WheelWork => ({
+  ...untouchedWheel,
+  pressure: pressureSet(seq, wheel, target, asLeft, label),
+})
+
+const verified = {
+  kind: 'maker-manual' as const,
+  reference: 'owner’s manual page 312',
+  enteredBy: advisor,
+  verifiedBy: lead,
+}
+
+const tire = { size: '235/60R18 103H', loadClass: 'SL' as const, sidewallMaximumPsi: 51 }
+
+const sheet: SpecificationSheet = {
+  sheetId: 'tarn-2016',
+  version: 3,
+  name: 'Vantrell Tarn utility 2016',
+  system: 'direct',
+  pressureDisplay: false,
+  locatesWheels: false,
+  spare: 'temporary',
+  spareMonitored: false,
+  staggered: false,
+  placard: { front: { psi: 35, kPa: 240 }, rear: { psi: 35, kPa: 240 }, spare: { psi: 60, kPa: 420 } },
+  warnAtPsi: null,
+  tire: { front: tire, rear: tire, spare: { ...tire, size: 'T155/90D17', sidewallMaximumPsi: 60 } },
+  sensor: {
+    frequencyMHz: 315,
+    protocol: 'tarn-b',
+    stem: 'clamp-in',
+    mounting: 'valve',
+    wokenBy: 'low-frequency-field',
+    stemNutTorque: { value: 62, unit: 'lbf·in' },
+    stemScrewTorque: null,
+    coreTorque: { value: 4, unit: 'lbf·in' },
+  },
+  studs: {
+    count: 5,
+    thread: 'M14x1.5',
+    fastener: 'nut',
+    seat: 'cone',
+    torque: { value: 100, unit: 'lbf·ft' },
+    handTurns: 7,
+    makersSequence: null,
+    lockingFastener: false,
+    retorqueMiles: { from: 50, to: 100 },
+  },
+  relearn: null,
+  liftNotes: '',
+  sources: { placard: verified, studTorque: verified, frequency: verified },
+}
+
+const totals = (totalCents: number) => ({ beforeTaxCents: totalCents, taxCents: 0, totalCents })
+
+const bundle = (
+  bundleKey: string,
+  title: string,
+  totalCents: number,
+  works: Estimate['bundles'][number]['works'],
+  safety: boolean,
+): Estimate['bundles'][number] => ({
+  bundleKey,
+  title,
+  reason: title,
+  findings: ['sensor-silent'],
+  safety,
+  caution: null,
+  alternativeTo: null,
+  works,
+  lines: [
+    {
+      lineKey: `${bundleKey}-line`,
+      kind: 'part',
+      words: title,
+      priceCode: bundleKey,
+      quantityHundredths: 100,
+      unitCents: totalCents,
+      amountCents: totalCents,
+      taxClass: 'parts',
+    },
+  ],
+  totals: totals(totalCents),
+})
+
+const estimate: Estimate = {
+  revision: 1,
+  priceListVersion: 1,
+  taxRatePercentThousandths: 6_250,
+  taxedClasses: ['parts'],
+  taxBasis: 'line',
+  readyAt: null,
+  bundles: [
+    bundle(
+      'sensor-rr',
+      'New right rear sensor',
+      20_340,
+      [{ kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' }],
+      false,
+    ),
+    bundle('sensor-set', 'Set of four sensors', 56_700, [{ kind: 'relearn' }], false),
+  ],
+  totals: totals(77_040),
+}
+
+const decision = (bundleKey: string, answer: 'authorized' | 'deferred') => ({
+  [bundleKey]: {
+    revision: 1,
+    answer,
+    deferredUntil: answer === 'deferred' ? '2026-04-01' : null,
+    cautionShown: answer === 'deferred' ? 'CT-05' : null,
+    written: written(21, advisor),
+  },
+})
+
+const arrivalModule = {
+  phase: 'arrival' as const,
+  stepKey: null,
+  state: 'read' as const,
+  notation: 'hex' as const,
+  ids: { ...sensorIds, RR: '00C0FFEE' },
+  codes: [{ class: 'no-signal' as const, wheel: 'RR' as const, text: 'RR sensor, no signal' }],
+  strayIds: [],
+  why: null,
+  written: written(12),
+}
+
+/** A right rear sensor found silent, replaced, torqued, checked by a second person, learned and driven 23 minutes. */
+export const workedState: OrderState = {
+  ...blankOrder('019bb200-0000-7000-8000-0000000000aa', '019bb200-0000-7000-8000-0000000000bb'),
+  seq: 41,
+  headHash: '3f2a91bc04de77aa5c01b6e2f9d8a7c63f2a91bc04de77aa5c01b6e2f9d8a7c6',
+  marks: [
+    { ...written(1, advisor), kind: 'order.opened', receivedAt: null, struck: null },
+    { ...written(6), kind: 'wheel.checked', receivedAt: null, struck: null },
+    { ...written(30, lead), kind: 'torque.checked', receivedAt: null, struck: null },
+    {
+      ...written(7),
+      kind: 'wheel.checked',
+      receivedAt: null,
+      struck: { ...written(8), reason: 'wrong-wheel', words: null },
+    },
+  ],
+  opened: {
+    locationId: advisor,
+    customerId: advisor,
+    vehicleId: advisor,
+    waitsHere: true,
+    promisedAt: null,
+    odometer: { value: 88_140, unit: 'mi' },
+    comebackOf: null,
+    orderNumber: 'T-2602',
+    written: written(1, advisor),
+  },
+  complaint: {
+    words: digest('a'),
+    reportedLight: 'flash-then-solid',
+    events: [
+      { kind: 'sealant', happened: false },
+      { kind: 'rotation', happened: true, daysAgo: 7 },
+    ],
+    written: written(2, advisor),
+  },
+  sheet: { sheet, written: written(3, advisor) },
+  surroundings: {
+    surroundings: {
+      outdoor: { value: 27, unit: 'F' },
+      overnightLow: { value: 11, unit: 'F' },
+      tires: 'cold',
+      tire: null,
+      altitudeFeet: 820,
+    },
+    minutesDriven: 5,
+    lastSet: null,
+    written: written(4),
+  },
+  arrival: {
+    wheels: {
+      LF: answering(6, 32.8, sensorIds.LF),
+      RF: answering(7, 32.6, sensorIds.RF),
+      RR: {
+        mounted: 'road',
+        gauge: { pressure: { value: 32.7, unit: 'psi' }, instrument: gauge, written: written(9) },
+        sensor: { reading: { answer: 'silent', tries: 3 }, written: written(9) },
+        notPossible: [],
+      },
+      LR: answering(10, 32.9, sensorIds.LR),
+      SP: {
+        mounted: null,
+        gauge: null,
+        sensor: null,
+        notPossible: [{ field: 'gauge', why: 'cargo in the way' }],
+      },
+    },
+    tires: {
+      LF: {
+        valve: 'clamp-in',
+        stem: 'sound',
+        treadDepth32nds: 7,
+        tireAgeYears: 3,
+        sensorAgeMonths: 110,
+        sealantSeen: false,
+        tireDamage: [],
+        fastenerDamage: null,
+        inside: null,
+        written: written(11),
+      },
+    },
+    module: arrivalModule,
+    telltale: { lampCheck: 'lights', behavior: 'flash-then-solid', written: written(13) },
+  },
+  diagnosis: {
+    evidence: {
+      units: { pressure: 'psi', temperature: 'F', altitude: 'ft' },
+      notPossible: [{ field: 'wheels.SP.gauge', why: 'cargo in the way' }],
+    },
+    diagnosis: {
+      ruleSet: '1',
+      primary: 'sensor-silent',
+      findings: [
+        {
+          code: 'sensor-silent',
+          wheels: ['RR'],
+          confidence: 'firm',
+          kind: 'cause',
+          because: [{ field: 'wheels.RR.tries', value: 3, unit: 'tries', says: 'asked and never answered' }],
+          next: 'Replace the sensor; inspect the tire inside.',
+          customer:
+            'The sensor in the right rear wheel no longer answers. We asked 3 times; the others answered.',
+          figures: { wheel: 'RR', tries: 3 },
+          offers: ['sensor'],
+          holds: [],
+        },
+        {
+          code: 'under-placard',
+          wheels: ['LF', 'RF', 'RR', 'LR'],
+          confidence: 'firm',
+          kind: 'note',
+          because: [{ field: 'wheels.RF.gauge', value: 32.6, unit: 'psi', says: '2.4 psi under the label' }],
+          next: 'Set to the label, corrected for temperature.',
+          customer: 'All four tires are about 2 psi under the door label.',
+          figures: {},
+          offers: ['pressure-set'],
+          holds: [],
+        },
+      ],
+      contradictions: [],
+      unchecked: ['surroundings.lastSet', 'wheels.RR.stem'],
+      nextChecks: [],
+    },
+    confirmed: { agrees: true, written: written(17) },
+    outdated: false,
+    written: written(16),
+  },
+  estimates: [
+    {
+      estimate,
+      digest: digest('e'),
+      diagnosisId: advisor,
+      shown: [],
+      written: written(19, advisor),
+    },
+  ],
+  decisions: [
+    {
+      revision: 1,
+      digest: digest('e'),
+      answers: [],
+      by: { relation: 'owner', name: digest('b') },
+      consent: { channel: 'in-person', signature: { form: 'drawn', digest: digest('c') } },
+      language: 'en',
+      agreesToElectronicRecord: true,
+      wantsRemovedParts: false,
+      written: written(21, advisor),
+    },
+  ],
+  answers: { ...decision('sensor-rr', 'authorized'), ...decision('sensor-set', 'deferred') },
+  plan: { plan: { planVersion: 1, steps: [] }, written: written(22) },
+  work: {
+    LF: setWheel(31, 'LF', 37.5, 37.6),
+    RF: setWheel(32, 'RF', 37.5, 37.5),
+    RR: {
+      ...setWheel(33, 'RR', 37.5, 37.7),
+      removed: { remark: null, written: written(23) },
+      part: {
+        stepKey: 'RR.sensor.draw',
+        wheel: 'RR',
+        partNumber: 'TS-315-C',
+        lot: 'L2291',
+        madeMonth: '2025-06',
+        quantity: 1,
+        matches: { frequencyMHz: 315, stem: 'clamp-in' },
+        written: written(24),
+      },
+      fitted: {
+        stepKey: 'RR.sensor.fit',
+        wheel: 'RR',
+        sensorId: '0A1B2CF7',
+        valve: 'clamp-in',
+        kitPart: 'KIT-C7',
+        torque: { value: 62, unit: 'lbf·in' },
+        written: written(25),
+      },
+      leak: { stepKey: 'RR.leak.check', wheel: 'RR', tight: true, where: null, written: written(26) },
+      mounted: { cameFrom: 'RR', written: written(26) },
+      rounds,
+      checked: round(30, lead),
+    },
+    LR: setWheel(34, 'LR', 37.5, 37.5),
+  },
+  relearn: {
+    stepKey: 'vehicle.relearn',
+    method: 'stationary',
+    confirmed: ['LF', 'RF', 'RR', 'LR'],
+    result: 'learned',
+    written: written(35),
+  },
+  closing: {
+    wheels: {
+      LF: answering(36, 37.6, sensorIds.LF),
+      RF: answering(37, 37.5, sensorIds.RF),
+      RR: answering(38, 37.7, '0A1B2CF7'),
+      LR: answering(39, 37.5, sensorIds.LR),
+    },
+    tires: {},
+    module: {
+      ...arrivalModule,
+      phase: 'closing',
+      ids: { ...sensorIds, RR: 'A1B2CF7' },
+      codes: [],
+      written: written(40),
+    },
+    telltale: { lampCheck: 'lights', behavior: 'off', written: written(40) },
+  },
+  drives: [
+    {
+      stepKey: 'vehicle.proof-drive',
+      minutes: 23,
+      odometerOut: { value: 88_141, unit: 'mi' },
+      odometerIn: { value: 88_156, unit: 'mi' },
+      lightAtEnd: 'off',
+      lampCheckAfter: 'lights-and-goes-out',
+      written: written(41),
+    },
+  ],
+  photos: [
+    {
+      wheel: 'RR',
+      stepKey: null,
+      subject: 'stem',
+      digest: digest('d'),
+      byteLength: 240_000,
+      written: written(14),
+    },
+  ],
+}
+
+export const reportContext: ReportContext = {
+  reportNumber: 'R-2602-1',
+  composedAt: '2026-01-12T17:52:00.000Z',
+  timeZone: 'America/New_York',
+  checkAddress: 'https://desk.tamber.example/check',
+  templateVersion: 1,
+  supersedes: null,
+  shop: { name: 'Tamber Street Tire & Wheel', lines: ['14 Tamber Street, Brindle Falls', 'Call 555-0142'] },
+  vehicle: { description: 'Vantrell Tarn utility 2016', plate: 'BRF 6083', vinLastSix: '151931' },
+  customerName: 'W. Dunmore-Gray',
+  texts: {
+    [digest('a')]: 'It flashes for a minute, then the light stays on. Third time this week.',
+    [digest('b')]: 'W. Dunmore-Gray',
+  },
+  staff: { [advisor]: 'Ottoline Pask', [technician]: 'Rufus Kettleby', [lead]: 'Greta Lund-Sorrel' },
+  cautions: { 'CT-05': 'The other sensors are as old; their batteries may end soon.' },
+  photosReceived: new Set(),
+}
