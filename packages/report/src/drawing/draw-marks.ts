@@ -1,5 +1,5 @@
 import { type Face, facesOf, typefaces } from '../fonts/faces.ts'
-import { boxEms, fontFeatures, graphemesOf, runsOf, widthOfRun } from '../fonts/runs.ts'
+import { boxEms, featuresFor, graphemesOf, runsOf, widthOfRun } from '../fonts/runs.ts'
 import type { Mark } from '../layout/page-elements.ts'
 import { boxPath } from '../layout/page-elements.ts'
 
@@ -27,11 +27,13 @@ const drawText = (pdf: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>
 type TextPlace = Pick<Extract<Mark, { kind: 'text' }>, 'baseline' | 'size' | 'tone'>
 
 const drawRun = (pdf: PDFKit.PDFDocument, face: Face, text: string, x: number, place: TextPlace): void => {
+  const features = featuresFor(text)
+  const options = features.length === 0 ? {} : { features: features as PDFKit.Mixins.OpenTypeFeatures[] }
   pdf
     .font(face.name)
     .fontSize(place.size)
     .fillColor(tones[place.tone])
-    .text(text, x, place.baseline, { lineBreak: false, baseline: 'alphabetic', features: [...fontFeatures] })
+    .text(text, x, place.baseline, { lineBreak: false, baseline: 'alphabetic', ...options })
 }
 
 /**

@@ -1,7 +1,10 @@
 import { type Face, facesOf, type Typeface } from './faces.ts'
 
 /** Figures of one width, so that columns of them align. */
-export const fontFeatures = ['tnum'] as const
+const figures = ['tnum']
+
+/** The font features of a text; none without a figure in it, because a text without is set from a cache. */
+export const featuresFor = (text: string): string[] => (/\d/.test(text) ? [...figures] : [])
 
 /** Consecutive characters that one font file can draw; `face` is null where no file has the glyph. */
 export type Run = { readonly face: Face | null; readonly text: string }
@@ -33,9 +36,21 @@ const faceFor = (grapheme: string, typeface: Typeface): Face | null =>
 
 /** Width of one run in points at a size in points. */
 export const widthOfRun = ({ face, text }: Run, size: number): number =>
-  face
-    ? (face.font.layout(text, [...fontFeatures]).advanceWidth / face.font.unitsPerEm) * size
-    : graphemesOf(text).length * boxEms * size
+  face ? emsOf(face, text) * size : graphemesOf(text).length * boxEms * size
+
+const measured = new Map<string, number>()
+const mostMeasured = 5_000
+
+/** Words come again and again within a report and between reports; the cache is emptied when it is full. */
+const emsOf = (face: Face, text: string): number => {
+  const key = `${face.name} ${text}`
+  const known = measured.get(key)
+  if (known !== undefined) return known
+  const ems = face.font.layout(text, featuresFor(text)).advanceWidth / face.font.unitsPerEm
+  if (measured.size >= mostMeasured) measured.clear()
+  measured.set(key, ems)
+  return ems
+}
 
 /** Width of text in points at a size in points. */
 export const widthOf = (text: string, typeface: Typeface, size: number): number =>

@@ -8,7 +8,7 @@ import type { Style } from './paragraph.ts'
 
 const body: Style = { typeface: 'regular', size: sizes.body }
 const head: Style = { typeface: 'bold', size: sizes.body }
-const gutter = 8
+const gutter = 6
 const rowPadding = 2.6
 
 /**
