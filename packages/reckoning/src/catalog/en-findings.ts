@@ -157,7 +157,8 @@ export const englishFindings: FindingCatalog = {
     },
     'under-placard': {
       one: 'The {wheel} tire is {difference:p} {unit} under the door label; not enough to light the lamp. We can set it.',
-      many: 'These tires are a little under the door label: {wheels}. Not enough to light the lamp. We can set them.',
+      many: 'These tires are a little under the label: {wheels}. Not enough to light the lamp. We can set them.',
+      all: 'All four tires are a little under the door label. Not enough to light the lamp. We can set them.',
     },
 
     'set-then-reset': {
@@ -224,6 +225,11 @@ export const englishFindings: FindingCatalog = {
     },
     'set-of-four-worth-offering': {
       one: 'One has failed; the other three are the same age. Replacing one cures the light today. Your choice.',
+      forms: {
+        several: {
+          one: '{count} have failed; the others are the same age. Replacing those cures the light today. Your choice.',
+        },
+      },
     },
     'sensor-asleep': {
       one: 'The new {wheel} sensor has not woken up yet. Inflating from flat or a drive wakes it.',
@@ -317,11 +323,13 @@ export const englishFindings: FindingCatalog = {
     },
     'tire-old': {
       one: 'The {wheel} tire is {years} years old. Several vehicle makers advise replacing tires from six years on.',
-      many: 'These tires are up to {years} years old: {wheels}. Several vehicle makers advise replacing them from six years on.',
+      many: 'These tires are up to {years} years old: {wheels}. Several vehicle makers advise replacing them from six on.',
+      all: 'All four tires are up to {years} years old. Several vehicle makers advise replacing tires from six years on.',
       forms: {
         'very-old': {
           one: 'The {wheel} tire is {years} years old. Many tire makers advise replacing tires at ten at the latest.',
           many: 'These tires are up to {years} years old: {wheels}. Many tire makers advise ten years at the most.',
+          all: 'All four tires are up to {years} years old. Many tire makers advise replacing tires at ten at the latest.',
         },
       },
     },
@@ -331,6 +339,7 @@ export const englishFindings: FindingCatalog = {
     'tread-low-soon': {
       one: 'The {wheel} tire has {tread}/32 of tread left. It will be due soon.',
       many: 'These tires will be due soon: {wheels}. The least has {tread}/32 of tread left.',
+      all: 'All four tires will be due soon. The least has {tread}/32 of tread left.',
     },
     'nothing-found-today': {
       one: 'We could not make it happen today. Here is what to note when it does.',

@@ -1,18 +1,22 @@
 import type { Figures } from '../diagnosis/diagnosis.ts'
 import type { FindingCode } from '../diagnosis/finding-codes.ts'
-import { inReadingOrder, roadPositions, WheelPosition } from '../wheels.ts'
-import type { FindingCatalog } from './finding-sentences.ts'
+import { readingOrder, type WheelPosition } from '../wheels.ts'
+import type { FindingCatalog, Wordings } from './finding-sentences.ts'
 
 /** The customer's sentence for a finding, in a catalog's language, from the figures that the finding carries. */
 export const renderSentence = (catalog: FindingCatalog, code: FindingCode, figures: Figures): string => {
   const sentence = catalog.sentences[code]
   const form = typeof figures.form === 'string' ? sentence.forms?.[figures.form] : undefined
-  const { one, many } = form ?? sentence
-  const template = figures.wheels === undefined ? one : (many ?? one)
+  const template = wordingFor(form ?? sentence, namedWheels(figures))
   const filled = template.replace(/\{(\w+)(?::(p))?\}/g, (_slot, name: string, style: string | undefined) =>
     slotValue(catalog, figures, name, style === 'p'),
   )
   return filled.charAt(0).toUpperCase() + filled.slice(1)
+}
+
+const wordingFor = ({ one, many, all }: Wordings, wheels: readonly WheelPosition[]): string => {
+  if (wheels.length < 2) return one
+  return (areAllFour(wheels) ? all : undefined) ?? many ?? one
 }
 
 const slotValue = (catalog: FindingCatalog, figures: Figures, name: string, pressure: boolean): string => {
@@ -22,16 +26,19 @@ const slotValue = (catalog: FindingCatalog, figures: Figures, name: string, pres
   return Array.isArray(value) ? value.join(', ') : (value ?? '')
 }
 
-const wheelWords = (catalog: FindingCatalog, { wheel, wheels }: Figures): string => {
-  const named = WheelPosition.options.filter((position) =>
-    Array.isArray(wheels) ? wheels.includes(position) : position === wheel,
-  )
-  if (named.length === 4 && roadPositions.every((position) => named.includes(position)))
-    return catalog.allFour
-  const names = inReadingOrder(named).map((position) => catalog.wheels[position])
+const wheelWords = (catalog: FindingCatalog, figures: Figures): string => {
+  const named = namedWheels(figures)
+  if (areAllFour(named)) return catalog.allFour
+  const names = named.map((position) => catalog.wheels[position])
   const last = names.pop() ?? ''
   return names.length === 0 ? last : `${names.join(', ')} ${catalog.and} ${last}`
 }
+
+const namedWheels = ({ wheel, wheels }: Figures): WheelPosition[] =>
+  readingOrder.filter((position) => (Array.isArray(wheels) ? wheels.includes(position) : position === wheel))
+
+const areAllFour = (wheels: readonly WheelPosition[]): boolean =>
+  wheels.length === 4 && !wheels.includes('SP')
 
 /** As a gauge of that unit shows it: 22.0 psi, 152 kPa, 1.52 bar. */
 const pressureText = (value: number, unit: Figures[string] | undefined): string =>

@@ -15,14 +15,12 @@ export const faultsOf = (
     if (issue.code === 'unrecognized_keys') {
       const known = knownFieldsAt(root, path).join(', ')
       return issue.keys.map((name) => ({
-        field: [...path, name].join('.'),
+        field: fieldName([...path, name]),
         found: shown(valueAt(input, [...path, name])),
         allowed: `no field of this name; known here are ${known}`,
       }))
     }
-    return [
-      { field: path.join('.') || 'evidence', found: shown(valueAt(input, path)), allowed: allowed(issue) },
-    ]
+    return [{ field: fieldName(path), found: shown(valueAt(input, path)), allowed: allowed(issue) }]
   })
 
 const typeWords: Readonly<Record<string, string>> = {
@@ -66,8 +64,14 @@ export const valueAt = (input: unknown, path: readonly string[]): unknown =>
 
 const longestShown = 60
 
+/** Short and on one line, whatever was sent. */
 const shown = (value: unknown): string => {
   if (value === undefined) return 'nothing'
+  if (Array.isArray(value)) return `a list of ${value.length}`
+  if (typeof value === 'object' && value !== null) return 'an object'
   const written = JSON.stringify(value) ?? String(value)
   return written.length > longestShown ? `${written.slice(0, longestShown)}…` : written
 }
+
+const fieldName = (path: readonly string[]): string =>
+  path.map((name) => (/^[\w-]{1,60}$/.test(name) ? name : shown(name))).join('.') || 'evidence'

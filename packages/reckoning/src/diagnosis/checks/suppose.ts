@@ -4,18 +4,19 @@ import type { Supposition } from './field-check.ts'
 type Node = Readonly<Record<string, unknown>>
 
 /** The evidence as it would be if its fields had the supposed values. A field `events.<kind>` adds that event. */
-export const suppose = (evidence: Evidence, supposition: Supposition): Evidence =>
-  Object.entries(supposition).reduce<Evidence>((supposed, [field, value]) => {
-    const [first, second, ...rest] = field.split('.')
-    if (first !== 'events' || second === undefined)
-      return placed(supposed, field.split('.'), value) as Evidence
-    return rest[0] === 'wheel'
-      ? withEventWheel(supposed, second as EventKind, value as EventEvidence['wheel'])
-      : {
-          ...supposed,
-          events: [...(supposed.events ?? []), { kind: second as EventKind, ...(value as object) }],
-        }
-  }, evidence)
+export const suppose = (evidence: Evidence, supposition: Supposition): Evidence => {
+  let supposed = evidence
+  for (const [field, value] of Object.entries(supposition))
+    supposed = withField(supposed, field.split('.'), value)
+  return supposed
+}
+
+const withField = (evidence: Evidence, path: readonly string[], value: unknown): Evidence => {
+  if (path[0] !== 'events') return placed(evidence, path, value) as Evidence
+  const kind = path[1] as EventKind
+  if (path[2] === 'wheel') return withEventWheel(evidence, kind, value as EventEvidence['wheel'])
+  return { ...evidence, events: [...(evidence.events ?? []), { kind, ...(value as object) }] }
+}
 
 const placed = (node: unknown, [name, ...rest]: readonly string[], value: unknown): unknown => {
   if (name === undefined) return value

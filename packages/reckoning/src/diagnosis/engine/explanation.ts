@@ -1,10 +1,11 @@
+import type { LightBehavior } from '../../evidence/evidence-schema.ts'
 import { predictedOvernight } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
 import { keepsLampLit } from '../facts/lit.ts'
 import type { FindingCode } from '../finding-codes.ts'
 
 /** What can explain the light that was seen, the likeliest first. */
-const explains: Readonly<Record<NonNullable<Facts['behavior']>, readonly FindingCode[]>> = {
+const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> = {
   off: ['telltale-dark'],
   solid: [
     'tire-low',
@@ -87,7 +88,8 @@ const isAble = (facts: Facts, code: FindingCode, standing: Standing): boolean =>
     case 'cold-weather':
     case 'weather-and-seepage':
       return facts.road.some(
-        (wheel) => keepsLampLit(wheel.judged, wheel) || keepsLampLit(predictedOvernight(facts, wheel), wheel),
+        (wheel) =>
+          keepsLampLit(wheel.judged, wheel) || keepsLampLit(predictedOvernight(facts.place, wheel), wheel),
       )
     case 'sensor-reads-wrong':
     case 'sensor-does-not-follow':

@@ -69,7 +69,9 @@ const standingOf = (facts: Facts, matches: ReadonlyMap<FindingCode, Match>): Sta
     wheelsOf,
     codes,
     codesOn: (wheel) => codes.filter((code) => wheelsOf(code).includes(wheel)),
-    explained: explanationOf(facts, { has, wheelsOf }) !== null,
+    get explained() {
+      return explanationOf(facts, { has, wheelsOf }) !== null
+    },
     askOpen: codes.some((code) => groupOf(code) === 'ask'),
   }
 }

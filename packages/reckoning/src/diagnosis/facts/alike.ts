@@ -1,7 +1,7 @@
 import { shiftPressure } from '../../pressure/shift-pressure.ts'
 import { atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import { thresholds } from '../thresholds.ts'
-import type { Facts } from './facts.ts'
+import type { PlaceFacts } from './place-facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
 /** All four road tires low together, by about the same. Pressures in kPa. */
@@ -11,20 +11,23 @@ export type AlikeLow = {
   readonly coldShare: number | null
 }
 
-export const alikeLow = (facts: Facts): AlikeLow | null => {
-  const deficits = facts.road.flatMap((wheel) => wheel.deficit ?? [])
+export const readAlikeLow = (road: readonly WheelFacts[], place: PlaceFacts): AlikeLow | null => {
+  const deficits = road.flatMap((wheel) => wheel.deficit ?? [])
   if (deficits.length < 4) return null
   const least = Math.min(...deficits)
   if (!atOrAbove(least, thresholds.alikeDeficit)) return null
   if (!atOrBelow(Math.max(...deficits) - least, thresholds.alikeSpread)) return null
   const meanDeficit = mean(deficits)
-  return { meanDeficit, coldShare: coldShareOf(facts, meanDeficit) }
+  return { meanDeficit, coldShare: coldShareOf(road, place, meanDeficit) }
 }
 
-const coldShareOf = (facts: Facts, meanDeficit: number): number | null => {
-  const { lastSetTemperature, outdoor, air } = facts.place
+const coldShareOf = (
+  road: readonly WheelFacts[],
+  { lastSetTemperature, outdoor, air }: PlaceFacts,
+  meanDeficit: number,
+): number | null => {
   if (lastSetTemperature === null || outdoor === null) return null
-  const lost = facts.road.flatMap((wheel) =>
+  const lost = road.flatMap((wheel) =>
     wheel.label === null
       ? []
       : wheel.label -
@@ -40,8 +43,7 @@ const coldShareOf = (facts: Facts, meanDeficit: number): number | null => {
 }
 
 /** What the gauge would show at the overnight low; null where either is not known. */
-export const predictedOvernight = (facts: Facts, wheel: WheelFacts): number | null => {
-  const { overnightLow, air } = facts.place
+export const predictedOvernight = ({ overnightLow, air }: PlaceFacts, wheel: WheelFacts): number | null => {
   if (wheel.judged === null || wheel.temperature === null || overnightLow === null) return null
   return shiftPressure({
     gauge: wheel.judged,

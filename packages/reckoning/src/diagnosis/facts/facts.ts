@@ -1,8 +1,10 @@
-import type { Evidence } from '../../evidence/evidence-schema.ts'
+import type { Evidence, LightBehavior } from '../../evidence/evidence-schema.ts'
 import { readingOrder, type WheelPosition } from '../../wheels.ts'
+import { type AlikeLow, readAlikeLow } from './alike.ts'
 import { type EventFacts, readEvents } from './event-facts.ts'
 import { isPlacardVerified } from './label-facts.ts'
 import { isNoted } from './noted.ts'
+import { type Offsets, readOffsets } from './offsets.ts'
 import { type PlaceFacts, readPlace } from './place-facts.ts'
 import { type Shown, shownIn } from './shown.ts'
 import { readStored, type StoredFacts } from './stored-facts.ts'
@@ -17,7 +19,7 @@ export type Facts = {
   readonly sensing: boolean
   readonly spareMonitored: boolean
   readonly placardVerified: boolean
-  readonly behavior: NonNullable<Evidence['light']>['behavior'] | null
+  readonly behavior: LightBehavior | null
   readonly lampCheck: 'lights' | 'dark' | null
   readonly wheels: readonly WheelFacts[]
   readonly road: readonly WheelFacts[]
@@ -26,6 +28,8 @@ export type Facts = {
   readonly monitored: readonly WheelFacts[]
   readonly wheel: (position: WheelPosition) => WheelFacts | undefined
   readonly place: PlaceFacts
+  readonly offsets: Offsets | null
+  readonly alikeLow: AlikeLow | null
   readonly events: EventFacts
   readonly stored: StoredFacts
   readonly codes: NonNullable<NonNullable<Evidence['controlModule']>['codes']>
@@ -42,6 +46,7 @@ export const readFacts = (evidence: Evidence): Facts => {
   const place = readPlace(evidence)
   const positions = evidence.vehicle?.spare === 'none' ? readingOrder.slice(0, 4) : readingOrder
   const wheels = readWheels({ evidence, place, events, sensing }, positions)
+  const road = wheels.filter((wheel) => wheel.road)
   const heard = new Set(wheels.flatMap((wheel) => wheel.sensor.idKey ?? []))
   return {
     evidence,
@@ -53,11 +58,13 @@ export const readFacts = (evidence: Evidence): Facts => {
     behavior: evidence.light?.behavior ?? null,
     lampCheck: evidence.light?.lampCheck ?? null,
     wheels,
-    road: wheels.filter((wheel) => wheel.road),
+    road,
     spare: wheels.find((wheel) => !wheel.road) ?? null,
     monitored: wheels.filter((wheel) => wheel.monitored),
     wheel: (position) => wheels.find((wheel) => wheel.position === position),
     place,
+    offsets: readOffsets(road, place.airKnown),
+    alikeLow: readAlikeLow(road, place),
     events,
     stored: readStored(evidence, spareMonitored, heard),
     codes: evidence.controlModule?.codes ?? [],

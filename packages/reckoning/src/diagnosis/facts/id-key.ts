@@ -3,6 +3,4 @@
  * vehicles print the same number in decimal that a reader prints in hexadecimal.
  */
 export const idKey = (id: string, notation: 'hex' | 'decimal'): string =>
-  BigInt(notation === 'hex' ? `0x${id}` : id)
-    .toString(16)
-    .toUpperCase()
+  notation === 'hex' ? id.toUpperCase().replace(/^0+(?=.)/, '') : BigInt(id).toString(16).toUpperCase()

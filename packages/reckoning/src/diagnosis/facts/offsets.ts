@@ -1,6 +1,5 @@
 import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import { thresholds } from '../thresholds.ts'
-import type { Facts } from './facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
 /** Gauge less sensor, in kPa, over the road wheels whose sensor told a pressure; three of them at least. */
@@ -15,8 +14,9 @@ export type Offsets = {
   readonly ofAltitude: boolean | null
 }
 
-export const readOffsets = (facts: Facts): Offsets | null => {
-  const pairs = facts.road.flatMap((wheel) => {
+/** `air`: pressure of the open air here, null where the altitude is not known. */
+export const readOffsets = (road: readonly WheelFacts[], air: number | null): Offsets | null => {
+  const pairs = road.flatMap((wheel) => {
     const offset = offsetOf(wheel)
     return offset === null ? [] : [{ wheel, offset }]
   })
@@ -32,7 +32,7 @@ export const readOffsets = (facts: Facts): Offsets | null => {
     alike,
     apart: above(spread, thresholds.offsetsAlike) ? apart.map(({ wheel }) => wheel) : [],
     notable,
-    ofAltitude: facts.place.airKnown === null ? null : notable && isOfAltitude(median, facts.place.airKnown),
+    ofAltitude: air === null ? null : notable && isOfAltitude(median, air),
   }
 }
 

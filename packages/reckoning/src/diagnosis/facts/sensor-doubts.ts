@@ -1,7 +1,6 @@
 import { above, atOrBelow } from '../../pressure/threshold.ts'
 import { thresholds } from '../thresholds.ts'
 import type { Facts } from './facts.ts'
-import { readOffsets } from './offsets.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
 /** A sensor whose value does not follow the tire's. */
@@ -24,6 +23,6 @@ const isNew = (facts: Facts, wheel: WheelFacts): boolean =>
 /** Road wheels whose sensor's own value must not be held against the tire. */
 export const wheelsWithDoubtfulSensor = (facts: Facts): ReadonlySet<WheelFacts> =>
   new Set([
-    ...(readOffsets(facts)?.apart ?? []),
+    ...(facts.offsets?.apart ?? []),
     ...facts.road.filter((wheel) => doesNotFollow(wheel) || isAsleep(facts, wheel)),
   ])

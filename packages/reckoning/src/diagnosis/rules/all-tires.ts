@@ -1,6 +1,6 @@
 import { atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import type { Figures } from '../diagnosis.ts'
-import { type AlikeLow, alikeLow, predictedOvernight } from '../facts/alike.ts'
+import { type AlikeLow, predictedOvernight } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
 import { warns } from '../facts/lit.ts'
 import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
@@ -20,7 +20,7 @@ export const allTiresRules: readonly Rule[] = [
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
-      const low = alikeLow(facts)
+      const low = facts.alikeLow
       return low?.coldShare != null && isMostlyCold(low) ? alikeMatch(facts, low) : null
     },
   },
@@ -35,7 +35,7 @@ export const allTiresRules: readonly Rule[] = [
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
-      const low = alikeLow(facts)
+      const low = facts.alikeLow
       return low === null || isMostlyCold(low) ? null : alikeMatch(facts, low)
     },
   },
@@ -50,7 +50,7 @@ export const allTiresRules: readonly Rule[] = [
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
-      const low = alikeLow(facts)
+      const low = facts.alikeLow
       const { airKnown, lastSetAir } = facts.place
       if (low === null || airKnown === null || lastSetAir === null) return null
       const rise = airKnown - lastSetAir
@@ -156,7 +156,7 @@ function exchangedAxles(facts: Facts): Match | null {
 function coldMorningMargin(facts: Facts): Match | null {
   if (facts.behavior !== 'intermittent-cold') return null
   if (facts.road.some((wheel) => warns(wheel.judged, wheel))) return null
-  const predicted = (wheel: Facts['road'][number]) => predictedOvernight(facts, wheel)
+  const predicted = (wheel: Facts['road'][number]) => predictedOvernight(facts.place, wheel)
   return onWheels(
     facts.road,
     (wheel) => warns(predicted(wheel), wheel),

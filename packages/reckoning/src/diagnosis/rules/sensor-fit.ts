@@ -1,3 +1,4 @@
+import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import { frequencyFits, hasCode, sheetFrequencyDoubtful } from '../facts/sensing.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
@@ -118,7 +119,7 @@ export const sensorFitRules: readonly Rule[] = [
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
             because: () => groundsOf(facts.road, 'sensorAgeMonths', () => 'as old as the one that failed'),
-            figures: () => wheelFigures(facts.road),
+            figures: () => failedCount(facts, standing),
           }
         : null,
   },
@@ -163,3 +164,10 @@ const allNearUsualLife = (facts: Facts): boolean =>
 
 const allWork = (road: readonly WheelFacts[], standing: Standing): boolean =>
   road.every((wheel) => wheel.sensor.answered) && !failureCodes.some((code) => standing.has(code))
+
+const failedCount = (facts: Facts, standing: Standing): Figures => {
+  const failed = facts.road.filter((wheel) =>
+    failureCodes.some((code) => standing.has(code, wheel.position)),
+  ).length
+  return failed > 1 ? { form: 'several', count: failed } : { count: failed }
+}

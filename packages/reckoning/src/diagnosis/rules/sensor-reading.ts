@@ -1,5 +1,5 @@
 import type { Facts } from '../facts/facts.ts'
-import { offsetOf, readOffsets } from '../facts/offsets.ts'
+import { offsetOf } from '../facts/offsets.ts'
 import { doesNotFollow, isAsleep } from '../facts/sensor-doubts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
@@ -30,7 +30,7 @@ export const sensorReadingRules: readonly Rule[] = [
     next: 'None; explain it.',
     offers: [],
     holds: [],
-    find: (facts) => (readOffsets(facts)?.ofAltitude === true ? offsetMatch(facts) : null),
+    find: (facts) => (facts.offsets?.ofAltitude === true ? offsetMatch(facts) : null),
   },
   {
     code: 'gauge-suspect',
@@ -43,7 +43,7 @@ export const sensorReadingRules: readonly Rule[] = [
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) => {
-      const offsets = readOffsets(facts)
+      const offsets = facts.offsets
       return offsets?.notable && offsets.ofAltitude === false ? offsetMatch(facts) : null
     },
   },
@@ -117,7 +117,7 @@ export const sensorReadingRules: readonly Rule[] = [
 
 function sensorsApart(facts: Facts): Match | null {
   if (!facts.sensing) return null
-  const offsets = readOffsets(facts)
+  const offsets = facts.offsets
   const apart = offsets?.apart ?? []
   if (offsets === null || apart.length === 0) return null
   const distance = (wheel: WheelFacts) => Math.abs((offsetOf(wheel) ?? 0) - offsets.median)
@@ -143,7 +143,7 @@ function sensorsApart(facts: Facts): Match | null {
 }
 
 const offsetMatch = (facts: Facts): Match | null => {
-  const offsets = readOffsets(facts)
+  const offsets = facts.offsets
   if (!facts.sensing || offsets === null) return null
   return {
     wheels: [],

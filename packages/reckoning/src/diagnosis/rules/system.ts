@@ -1,5 +1,4 @@
 import type { EventKind } from '../../evidence/evidence-schema.ts'
-import { alikeLow } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
 import { isOffLabel, pressuresRight } from '../facts/right.ts'
 import { groundsOf, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
@@ -127,7 +126,7 @@ export const systemRules: readonly Rule[] = [
     offers: ['pressure-set'],
     holds: [],
     find: (facts) =>
-      facts.system === 'indirect' && facts.behavior === 'off' && alikeLow(facts) !== null
+      facts.system === 'indirect' && facts.behavior === 'off' && facts.alikeLow !== null
         ? {
             wheels: [],
             because: () => groundsOf(facts.road, 'gauge', (wheel) => coldWords(facts, wheel)),
