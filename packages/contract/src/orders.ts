@@ -68,7 +68,12 @@ export const getEntriesAfter = endpoint({
   params,
   query: z.strictObject({ after: z.string().check(z.regex(/^\d{1,9}$/)) }),
   replies: {
-    200: z.strictObject({ head: Head, entries: z.array(SentEntry), texts: z.array(ReadText) }),
+    200: z.strictObject({
+      head: Head,
+      entries: z.array(SentEntry),
+      texts: z.array(ReadText),
+      history: z.nullable(HistoryEvidence),
+    }),
   },
   problems: ['ORDER_NOT_FOUND'],
 })

@@ -19,7 +19,7 @@ export const refuseUnlessAllowed = (access: Access, actor: Actor): void => {
   }
   if (access.who === 'desk' && actor.kind !== 'desk')
     throw new AppError('ACCESS_REFUSED', 'This is done at the desk. Sign in there, or ask an advisor.')
-  const roles = access.who === 'device' ? undefined : access.roles
+  const roles = 'roles' in access ? access.roles : undefined
   if (roles && !actor.roles.some((role) => roles.includes(role)))
     throw new AppError(
       'ACCESS_REFUSED',

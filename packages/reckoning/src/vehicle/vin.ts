@@ -50,7 +50,7 @@ export const readVin = (typed: string): ReadVin => {
 
 /** The ninth character that the other sixteen demand: weighted sum modulo 11, X for 10 (49 CFR 565.15(c)). */
 export const vinCheckDigit = (vin: string): string => {
-  const sum = weights.reduce((total, weight, index) => total + weight * worthOf(vin[index] ?? ''), 0)
+  const sum = weights.reduce<number>((total, weight, index) => total + weight * worthOf(vin[index] ?? ''), 0)
   return sum % 11 === 10 ? 'X' : String(sum % 11)
 }
 

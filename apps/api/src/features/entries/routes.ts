@@ -1,0 +1,28 @@
+import * as contract from '@bayledger/contract/entries'
+import type { Deps } from '../../deps.ts'
+import { AppError } from '../../http/app-error.ts'
+import { type Binding, bind } from '../../http/binding.ts'
+import { presentRefused } from './present.ts'
+import { deliverEntries } from './service/deliver-entries.ts'
+import { listUnsettled, markSettled } from './store/refused-entries.ts'
+
+export const entryRoutes = (deps: Deps): Binding[] => [
+  bind(contract.appendEntries)(async ({ actor, body }) => ({
+    status: 200,
+    body: { results: await deliverEntries(deps, actor, body) },
+  })),
+  bind(contract.listRefusedEntries)(async ({ actor }) => ({
+    status: 200,
+    body: {
+      refused: (
+        await listUnsettled(deps.pool, deps.shopId, actor.kind === 'desk' ? null : actor.staffId)
+      ).map(presentRefused),
+    },
+  })),
+  bind(contract.settleRefusedEntry)(async ({ params }) => {
+    if (!(await markSettled(deps.pool, deps.shopId, params.entryId, deps.clock.now())))
+      throw new AppError('REFUSED_ENTRY_NOT_FOUND', 'Load the tray again; somebody may have settled it.')
+    deps.live.wrote()
+    return { status: 204 }
+  }),
+]

@@ -1,0 +1,35 @@
+import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
+import { authorizedBundles } from '@bayledger/ledger/gates'
+import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { v7 as newId } from 'uuid'
+
+/**
+ * The job plan that follows from a customer's answers: written by the server itself with the decision, all or
+ * nothing, so that no bay ever works from yesterday's answers.
+ */
+export const planAfterDecision = (
+  state: OrderState,
+  decision: Draft,
+  at: string,
+): DraftOfKind<'plan.issued'> | null => {
+  const sheet = state.sheet?.sheet
+  if (decision.kind !== 'estimate.decided' || !sheet) return null
+  const works = authorizedBundles(state).flatMap(({ bundleKey, works }) =>
+    works.map((work) => ({ work, bundleKey })),
+  )
+  const planVersion = (state.plan?.plan.planVersion ?? 0) + 1
+  return {
+    id: newId(),
+    shopId: decision.shopId,
+    orderId: decision.orderId,
+    kind: 'plan.issued',
+    version: definitionOf('plan.issued').version,
+    payload: { plan: planJob(sheet, works, planVersion), decisionId: decision.id },
+    restsOn: [decision.id],
+    writtenBy: { kind: 'system' },
+    deviceId: null,
+    writtenAt: at,
+  }
+}

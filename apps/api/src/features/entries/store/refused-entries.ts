@@ -1,0 +1,77 @@
+import type { Author } from '@bayledger/ledger/entry'
+import type { Pool } from 'pg'
+
+export type RefusedRow = {
+  readonly id: string
+  readonly orderId: string
+  readonly orderNumber: string | null
+  readonly kind: string
+  readonly code: string
+  readonly words: string
+  readonly receivedAt: Date
+  readonly writtenBy: Author
+  readonly body: unknown
+}
+
+/** Keeps what a known sender wrote and the ledger did not take. A refusal is final for its id: the first stays. */
+export const keepRefused = async (
+  pool: Pool,
+  shopId: string,
+  refused: Omit<RefusedRow, 'orderNumber'> & { readonly deviceId: string | null },
+): Promise<void> => {
+  await pool.query({
+    name: 'keep-refused',
+    text: `insert into refused_entries (shop_id, id, order_id, kind, body, code, words, received_at, written_by, device_id)
+      values ($1, $2, $3, $4, $5::json, $6, $7, $8, $9::json, $10) on conflict do nothing`,
+    values: [
+      shopId,
+      refused.id,
+      refused.orderId,
+      refused.kind,
+      JSON.stringify(refused.body),
+      refused.code,
+      refused.words,
+      refused.receivedAt,
+      JSON.stringify(refused.writtenBy),
+      refused.deviceId,
+    ],
+  })
+}
+
+const select = `select r.id, r.order_id as "orderId", h.number as "orderNumber", r.kind, r.code, r.words,
+    r.received_at as "receivedAt", r.written_by as "writtenBy", r.body
+  from refused_entries r left join order_heads h on h.shop_id = r.shop_id and h.order_id = r.order_id
+  where r.shop_id = $1`
+
+export const findRefused = async (pool: Pool, shopId: string, id: string): Promise<RefusedRow | null> => {
+  const { rows } = await pool.query<RefusedRow>({
+    name: 'find-refused',
+    text: `${select} and r.id = $2`,
+    values: [shopId, id],
+  })
+  return rows[0] ?? null
+}
+
+/** The unsettled ones, oldest first; those of one writer where one is named. */
+export const listUnsettled = async (
+  pool: Pool,
+  shopId: string,
+  staffId: string | null,
+): Promise<RefusedRow[]> => {
+  const { rows } = await pool.query<RefusedRow>({
+    name: 'unsettled-refused',
+    text: `${select} and r.settled_at is null and ($2::text is null or r.written_by ->> 'staffId' = $2)
+      order by r.received_at, r.id limit 200`,
+    values: [shopId, staffId],
+  })
+  return rows
+}
+
+export const markSettled = async (pool: Pool, shopId: string, id: string, at: Date): Promise<boolean> => {
+  const { rowCount } = await pool.query({
+    name: 'settle-refused',
+    text: 'update refused_entries set settled_at = coalesce(settled_at, $3) where shop_id = $1 and id = $2',
+    values: [shopId, id, at],
+  })
+  return rowCount === 1
+}

@@ -1,0 +1,23 @@
+import type { PrismaClient } from '@bayledger/db/generated/client'
+
+export const listInstruments = (prisma: PrismaClient, shopId: string) =>
+  prisma.instrument.findMany({
+    where: { shopId, kind: { in: ['gauge', 'wrench'] } },
+    orderBy: { code: 'asc' },
+  })
+
+export type InstrumentRow = Awaited<ReturnType<typeof listInstruments>>[number]
+
+export const findShop = (prisma: PrismaClient, shopId: string) =>
+  prisma.shop.findUniqueOrThrow({
+    where: { id: shopId },
+    include: { locations: { orderBy: { name: 'asc' } } },
+  })
+
+/** The newest version of each kind of setting that holds for the whole shop. */
+export const listNewestSettings = (prisma: PrismaClient, shopId: string) =>
+  prisma.settingVersion.findMany({
+    where: { shopId, locationId: null },
+    distinct: ['kind'],
+    orderBy: [{ kind: 'asc' }, { version: 'desc' }],
+  })

@@ -1,0 +1,12 @@
+import type { StoredSheet } from '@bayledger/contract/sheets'
+import { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { SheetRow } from './store.ts'
+
+/** The stored body with the row's own id and version, whatever stands in it. */
+export const presentSheet = (row: SheetRow): SpecificationSheet =>
+  SpecificationSheet.parse({ ...(row.body as object), sheetId: row.sheetId, version: row.version })
+
+export const presentStoredSheet = (row: SheetRow): StoredSheet => ({
+  sheet: presentSheet(row),
+  createdAt: row.createdAt.toISOString(),
+})

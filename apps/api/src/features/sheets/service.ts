@@ -1,0 +1,60 @@
+import type { SheetContent, StoredSheet } from '@bayledger/contract/sheets'
+import { v7 as newId } from 'uuid'
+import type { Deps } from '../../deps.ts'
+import type { StaffActor } from '../../http/actor.ts'
+import { AppError } from '../../http/app-error.ts'
+import { once } from '../../http/once.ts'
+import { staleVersion } from '../../http/stale-version.ts'
+import { presentSheet, presentStoredSheet } from './present.ts'
+import * as store from './store.ts'
+
+type Key = { readonly key: string; readonly requestHash: string }
+
+export const listSheets = async (deps: Deps) =>
+  (await store.listNewestSheets(deps.prisma, deps.shopId))
+    .map(presentSheet)
+    .toSorted((one, other) => one.name.localeCompare(other.name))
+
+export const getSheet = async (deps: Deps, sheetId: string): Promise<StoredSheet[]> => {
+  const rows = await store.listVersions(deps.prisma, deps.shopId, sheetId)
+  if (rows.length === 0) throw notFound()
+  return rows.map(presentStoredSheet)
+}
+
+export const createSheet = (
+  deps: Deps,
+  actor: StaffActor,
+  key: Key,
+  content: SheetContent,
+): Promise<StoredSheet> => {
+  const at = deps.clock.now()
+  return once(deps.prisma, { shopId: deps.shopId, actor: actor.staffId, ...key, at }, async (tx) => {
+    const sheetId = newId()
+    await store.insertSheet(tx, deps.shopId, sheetId)
+    return presentStoredSheet(
+      await store.insertVersion(tx, deps.shopId, sheetId, 1, content, { staffId: actor.staffId, at }),
+    )
+  })
+}
+
+/** Adds a version on top of the one that was read; orders keep the version that they used. */
+export const createVersion = (
+  deps: Deps,
+  actor: StaffActor,
+  key: Key,
+  given: { readonly sheetId: string; readonly version: number; readonly content: SheetContent },
+): Promise<StoredSheet> => {
+  const at = deps.clock.now()
+  return once(deps.prisma, { shopId: deps.shopId, actor: actor.staffId, ...key, at }, async (tx) => {
+    const newest = await store.lockNewestVersion(tx, deps.shopId, given.sheetId)
+    if (!newest) throw notFound()
+    if (newest.version !== given.version)
+      throw staleVersion('sheet', presentStoredSheet(newest), given.content)
+    const by = { staffId: actor.staffId, at }
+    return presentStoredSheet(
+      await store.insertVersion(tx, deps.shopId, given.sheetId, newest.version + 1, given.content, by),
+    )
+  })
+}
+
+const notFound = () => new AppError('SHEET_NOT_FOUND', 'Choose a sheet from the list, or add a new one.')
