@@ -81,7 +81,8 @@ const fitSensors = (
     reason: findings[0]?.customer ?? '',
     findings: codesOf(findings),
     safety: true,
-    caution: 'CT-01',
+    // A No to the set leaves the warning alone where the one sensor is authorized.
+    caution: alternativeTo === null ? 'CT-01' : 'CT-05',
     alternativeTo,
     works: [
       ...wheels.map(
@@ -116,7 +117,7 @@ const leakBundles = (of: OfferOf): OfferedBundle[] => {
       reason: here[0]?.customer ?? '',
       findings: codesOf(here),
       safety: true,
-      caution: 'CT-14',
+      caution: 'CT-16',
       alternativeTo: null,
       works: [
         { kind: 'find-leak', wheel },
@@ -146,7 +147,7 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
         reason: here[0]?.customer ?? '',
         findings: codesOf(here),
         safety: true,
-        caution: 'CT-14',
+        caution: 'CT-17',
         alternativeTo: null,
         works: [{ kind: 'service-stem', wheel, valve }, { kind: 'set-pressures' }],
         lines: [
