@@ -4,37 +4,61 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { migrate } from '@bayledger/db/migrations/migrate'
-import { Client } from 'pg'
+import { withClient } from '@bayledger/db/with-client'
 import type { TestProject } from 'vitest/node'
+
+/** An address whose user may make databases, and the migrated database that test files clone. */
+type DatabaseServer = { readonly url: string; readonly template: string }
 
 declare module 'vitest' {
   interface ProvidedContext {
-    /** An address whose user may make databases, and the migrated database that test files clone. */
-    databaseServer: { readonly url: string; readonly template: string }
+    databaseServer: DatabaseServer
   }
 }
 
+type Shared = { users: number; readonly server: Promise<DatabaseServer & { stop: () => Promise<void> }> }
+
+/** Vitest loads this file anew for every project; the one server of a run is remembered outside of it. */
+const run = globalThis as { databaseServerOfTestRun?: Shared }
+
 /**
- * Runs once per test run: a real PostgreSQL, and in it a template with all migrations applied. TEST_DATABASE_URL
- * names another server, whose user may make databases. The server made here does not flush to disk: its data live
- * as long as the run.
+ * Runs once per project that needs a database, and gives all of them one real PostgreSQL with a template in it that
+ * has all migrations. TEST_DATABASE_URL names another server, whose user may make databases. The server made here
+ * does not flush to disk: its data live as long as the run.
  */
 export default async function provideDatabaseServer(project: TestProject): Promise<() => Promise<void>> {
+  run.databaseServerOfTestRun ??= { users: 0, server: startServer() }
+  const shared = run.databaseServerOfTestRun
+  shared.users += 1
+  const { url, template, stop } = await shared.server
+  project.provide('databaseServer', { url, template })
+  return async () => {
+    shared.users -= 1
+    if (shared.users > 0) return
+    delete run.databaseServerOfTestRun
+    await stop()
+  }
+}
+
+async function startServer(): Promise<DatabaseServer & { stop: () => Promise<void> }> {
   const given = process.env.TEST_DATABASE_URL
-  const server = given === undefined ? await startServer() : { url: given, stop: async () => undefined }
+  const server = given === undefined ? await startThrowaway() : { url: given, stop: async () => undefined }
   const template = `bayledger_template_${process.pid}_${randomBytes(3).toString('hex')}`
   await onServer(server.url, `create database ${template}`)
   const templateUrl = new URL(server.url)
   templateUrl.pathname = `/${template}`
   await migrate(templateUrl.href)
-  project.provide('databaseServer', { url: server.url, template })
-  return async () => {
-    await onServer(server.url, `drop database if exists ${template} with (force)`)
-    await server.stop()
+  return {
+    url: server.url,
+    template,
+    stop: async () => {
+      await onServer(server.url, `drop database if exists ${template} with (force)`)
+      await server.stop()
+    },
   }
 }
 
-async function startServer(): Promise<{ url: string; stop: () => Promise<void> }> {
+async function startThrowaway(): Promise<{ url: string; stop: () => Promise<void> }> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-tests-'))
   const server = await startEmbeddedPostgres({
     dataFolder,
@@ -50,9 +74,6 @@ async function startServer(): Promise<{ url: string; stop: () => Promise<void> }
   }
 }
 
-async function onServer(url: string, statement: string): Promise<void> {
-  const client = new Client({ connectionString: url })
-  await client.connect()
-  await client.query(statement)
-  await client.end()
+function onServer(url: string, statement: string): Promise<unknown> {
+  return withClient(url, (client) => client.query(statement))
 }

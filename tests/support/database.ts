@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto'
-import { Client } from 'pg'
+import { withClient } from '@bayledger/db/with-client'
 import { inject } from 'vitest'
 
 export type TestDatabase = {
@@ -22,16 +22,12 @@ export async function createTestDatabase(content: 'migrated' | 'empty' = 'migrat
   url.pathname = `/${name}`
   return {
     url: url.href,
-    drop: () => onServer(server.url, `drop database if exists ${name} with (force)`),
+    drop: async () => {
+      await onServer(server.url, `drop database if exists ${name} with (force)`)
+    },
   }
 }
 
-async function onServer(url: string, statement: string): Promise<void> {
-  const client = new Client({ connectionString: url })
-  await client.connect()
-  try {
-    await client.query(statement)
-  } finally {
-    await client.end()
-  }
+function onServer(url: string, statement: string): Promise<unknown> {
+  return withClient(url, (client) => client.query(statement))
 }

@@ -1,3 +1,4 @@
+import type { ClientConfig } from 'pg'
 import type { Binaries } from './binaries.ts'
 import type { Identity } from './identity.ts'
 import type { Secrets } from './secrets.ts'
@@ -13,4 +14,17 @@ export type Cluster = {
   readonly secrets: Secrets
   readonly settings: Readonly<Record<string, string>>
   readonly progress: Progress
+}
+
+/** How to reach a cluster's server as its superuser. */
+export function superuserOf(cluster: Cluster, port: number): ClientConfig {
+  const password = cluster.secrets.superuser
+  return {
+    host: '127.0.0.1',
+    port,
+    user: 'postgres',
+    password,
+    database: 'postgres',
+    connectionTimeoutMillis: 5000,
+  }
 }

@@ -1,6 +1,6 @@
 import { realpathSync } from 'node:fs'
 import { Client } from 'pg'
-import type { Cluster } from './cluster.ts'
+import { type Cluster, superuserOf } from './cluster.ts'
 import { disownLockFile, holderOf, type LockFile, readLockFile } from './lock-file.ts'
 import { pause } from './pause.ts'
 import { freePort, type Postmaster, spawnPostmaster, stopPostmaster } from './postmaster.ts'
@@ -50,14 +50,7 @@ export async function ensureRunning(cluster: Cluster, port: number | undefined):
 /** Undefined while it still starts, recovers or ends. */
 async function connect(cluster: Cluster, lock: LockFile): Promise<Client | undefined> {
   if (lock.port === undefined || !lock.status.startsWith('ready')) return undefined
-  const client = new Client({
-    host: '127.0.0.1',
-    port: lock.port,
-    user: 'postgres',
-    password: cluster.secrets.superuser,
-    database: 'postgres',
-    connectionTimeoutMillis: 5000,
-  })
+  const client = new Client(superuserOf(cluster, lock.port))
   client.on('error', () => undefined)
   try {
     await client.connect()

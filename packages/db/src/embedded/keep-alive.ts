@@ -31,7 +31,7 @@ export async function keepAlive(cluster: Cluster, whenInUse: 'refuse' | 'join'):
       if (!stopping) restarting = restart()
     })
   const restart = async () => {
-    cluster.progress('PostgreSQL ended unexpectedly; starting it again …')
+    cluster.progress('the connection to PostgreSQL broke; seeing to it that it runs …')
     try {
       running = await ensureRunning(cluster, running.port)
       await takeLock(running.connection)

@@ -76,7 +76,11 @@ function clearUnfinished(dataFolder: string): void {
     if (!name.startsWith(UNFINISHED)) continue
     const maker = Number(name.slice(UNFINISHED.length))
     if (maker !== process.pid && isAlive(maker)) continue
-    rmSync(join(dataFolder, name), { recursive: true, force: true })
+    try {
+      rmSync(join(dataFolder, name), { recursive: true, force: true, maxRetries: 5, retryDelay: 100 })
+    } catch {
+      // The killed start's initdb may still be writing there; a later start clears what it leaves.
+    }
   }
 }
 

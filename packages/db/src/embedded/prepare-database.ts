@@ -1,20 +1,12 @@
-import { Client } from 'pg'
-import type { Cluster } from './cluster.ts'
+import { withClient } from '../with-client.ts'
+import { type Cluster, superuserOf } from './cluster.ts'
 
 /**
  * Makes the shop's database and the user that owns it, unless they are there. That user is no superuser, so that
  * a fault in Bayledger cannot reach the server's settings or files. Also looks whether pages carry checksums.
  */
 export async function prepareDatabase(cluster: Cluster, port: number): Promise<void> {
-  const client = new Client({
-    host: '127.0.0.1',
-    port,
-    user: 'postgres',
-    password: cluster.secrets.superuser,
-    database: 'postgres',
-  })
-  await client.connect()
-  try {
+  await withClient(superuserOf(cluster, port), async (client) => {
     const { rows } = await client.query<{ checksums: string; role: boolean; database: boolean }>(`
       select current_setting('data_checksums') as checksums,
              exists (select from pg_roles where rolname = 'bayledger') as role,
@@ -28,7 +20,5 @@ export async function prepareDatabase(cluster: Cluster, port: number): Promise<v
       await client.query(`create role bayledger login createdb password ${password}`)
     }
     if (found?.database !== true) await client.query('create database bayledger owner bayledger')
-  } finally {
-    await client.end()
-  }
+  })
 }

@@ -1,4 +1,4 @@
-import { Client } from 'pg'
+import { withClient } from '../with-client.ts'
 
 /** One line a thing: `check entries__seq_counts on entries: CHECK ((seq >= 1))`. */
 export type Catalog = readonly string[]
@@ -24,15 +24,11 @@ const WHAT_PRISMA_DOES_NOT_SEE = `
   order by line`
 
 /** Constraints, triggers, indexes and functions of a database, in one order. */
-export async function readCatalog(url: string): Promise<Catalog> {
-  const client = new Client({ connectionString: url })
-  await client.connect()
-  try {
+export function readCatalog(url: string): Promise<Catalog> {
+  return withClient(url, async (client) => {
     const { rows } = await client.query<{ line: string }>(WHAT_PRISMA_DOES_NOT_SEE)
     return rows.map(({ line }) => line)
-  } finally {
-    await client.end()
-  }
+  })
 }
 
 /** What one has and the other has not, with `missing: ` or `foreign: ` before it; empty when they are alike. */

@@ -1,4 +1,5 @@
-import { Client } from 'pg'
+import type { Client } from 'pg'
+import { withClient } from '../with-client.ts'
 import { type AppliedMigration, makeAppliedTable, readApplied, recordApplied } from './applied-migrations.ts'
 import { type Migration, readMigrations } from './migration-files.ts'
 import { MigrationProblem } from './migration-problem.ts'
@@ -17,11 +18,9 @@ export type MigrateOptions = {
  * Several processes may call it at once: one migrates, the others wait and find nothing left to do.
  * @throws MigrationProblem when the database and the folder tell different stories; nothing is changed then.
  */
-export async function migrate(url: string, options: MigrateOptions = {}): Promise<string[]> {
+export function migrate(url: string, options: MigrateOptions = {}): Promise<string[]> {
   const { migrations = readMigrations(), progress = () => undefined } = options
-  const client = new Client({ connectionString: url })
-  await client.connect()
-  try {
+  return withClient(url, async (client) => {
     await refuseOldServer(client)
     await client.query('select pg_advisory_lock($1)', [PRISMA_MIGRATE_LOCK])
     const applied = await readApplied(client)
@@ -35,9 +34,7 @@ export async function migrate(url: string, options: MigrateOptions = {}): Promis
       await apply(client, migration)
     }
     return pending.map(({ name }) => name)
-  } finally {
-    await client.end()
-  }
+  })
 }
 
 async function apply(client: Client, migration: Migration): Promise<void> {
