@@ -1,7 +1,8 @@
+import type { SensorAnswer } from '@bayledger/ledger/kinds/arrival'
 import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
 import type { LightBehavior, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
 import type { Temperature } from '@bayledger/reckoning/quantity'
-import type { RoadPosition } from '@bayledger/reckoning/wheels'
+import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { goodGauge } from './instruments.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
@@ -9,6 +10,9 @@ import { tamberStreet } from './places.ts'
 
 /** A sensor that refers to sea level reads this much under a gauge at 820 ft: 14.70 − 14.27 psi. */
 export const seaLevelOffsetPsi = 0.4
+
+/** Temperatures of the demo day from mid-morning on: now, and expected tonight. */
+export const midMorning = { outdoor: 27, overnightLow: 11 }
 
 export const fahrenheit = (value: number): Temperature => ({ value, unit: 'F' })
 export const psi = (value: number) => ({ value, unit: 'psi' as const })
@@ -19,6 +23,10 @@ export type ArrivalWheel = {
   readonly gauge: number
   readonly id: string | null
   readonly sensorPsi?: number
+  /** Absent: the frequency that the vehicle listens to. */
+  readonly frequencyMHz?: number
+  /** Absent: as old as the others. */
+  readonly sensorAgeMonths?: number
 }
 
 type ArrivalCheck = {
@@ -32,7 +40,8 @@ type ArrivalCheck = {
   readonly lastSet: { readonly temperature: number } | null
   readonly light: LightBehavior
   readonly wheels: readonly ArrivalWheel[]
-  readonly spare: number | null
+  /** A gauge alone, or a gauge and the spare's own sensor. */
+  readonly spare: number | { readonly gauge: number; readonly id: string } | null
   readonly frequencyMHz: number
   readonly valve: 'snap-in' | 'clamp-in'
   readonly tires: {
@@ -40,7 +49,7 @@ type ArrivalCheck = {
     readonly treadDepth32nds: number
     readonly sensorAgeMonths: number
   }
-  readonly stored: Partial<Record<RoadPosition, string>>
+  readonly stored: Partial<Record<WheelPosition, string>>
   readonly codes: readonly ModuleCode[]
 }
 
@@ -83,29 +92,29 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       sensor:
         read.id === null
           ? { answer: 'silent', tries: 3 }
-          : {
-              answer: 'answered',
-              tries: 1,
-              id: read.id,
-              pressure: psi(read.sensorPsi ?? sensorUnder(read.gauge)),
-              temperature: fahrenheit(seen.outdoor),
-              battery: 'ok',
-              frequencyMHz: seen.frequencyMHz,
-              followsPressure: null,
-            },
+          : answered(
+              read.id,
+              read.sensorPsi ?? sensorUnder(read.gauge),
+              read.frequencyMHz ?? seen.frequencyMHz,
+              seen.outdoor,
+            ),
       notPossible: [],
     })
-  if (seen.spare !== null)
+  const spare = typeof seen.spare === 'number' ? { gauge: seen.spare, id: undefined } : seen.spare
+  if (spare)
     write('wheel.checked', {
       phase: 'arrival',
       stepKey: null,
       wheel: 'SP',
       mounted: null,
-      gauge: { pressure: psi(seen.spare), instrument: goodGauge },
-      sensor: null,
+      gauge: { pressure: psi(spare.gauge), instrument: goodGauge },
+      sensor:
+        spare.id === undefined
+          ? null
+          : answered(spare.id, sensorUnder(spare.gauge), seen.frequencyMHz, seen.outdoor),
       notPossible: [],
     })
-  for (const { wheel } of seen.wheels)
+  for (const { wheel, sensorAgeMonths } of seen.wheels)
     write('tire.inspected', {
       when: 'arrival',
       stepKey: null,
@@ -114,22 +123,22 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       stem: 'sound',
       treadDepth32nds: seen.tires.treadDepth32nds,
       tireAgeYears: seen.tires.ageYears,
-      sensorAgeMonths: seen.tires.sensorAgeMonths,
+      sensorAgeMonths: sensorAgeMonths ?? seen.tires.sensorAgeMonths,
       sealantSeen: false,
       tireDamage: [],
       fastenerDamage: [],
       inside: null,
     })
-  if (seen.spare !== null)
+  if (spare)
     write('tire.inspected', {
       when: 'arrival',
       stepKey: null,
       wheel: 'SP',
-      valve: 'plain',
+      valve: spare.id === undefined ? 'plain' : seen.valve,
       stem: 'sound',
-      treadDepth32nds: 5,
+      treadDepth32nds: spare.id === undefined ? 5 : seen.tires.treadDepth32nds,
       tireAgeYears: seen.tires.ageYears,
-      sensorAgeMonths: null,
+      sensorAgeMonths: spare.id === undefined ? null : seen.tires.sensorAgeMonths,
       sealantSeen: false,
       tireDamage: [],
       fastenerDamage: [],
@@ -146,6 +155,18 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
     why: null,
   })
 }
+
+/** A sensor that answered at once, as cold as the air around it. */
+const answered = (id: string, pressure: number, frequencyMHz: number, outdoor: number): SensorAnswer => ({
+  answer: 'answered',
+  tries: 1,
+  id,
+  pressure: psi(pressure),
+  temperature: fahrenheit(outdoor),
+  battery: 'ok',
+  frequencyMHz,
+  followsPressure: null,
+})
 
 /** What a sensor that refers to sea level shows where a gauge shows `gauge`, to a tenth. */
 export const sensorUnder = (gauge: number): number => Math.round((gauge - seaLevelOffsetPsi) * 10) / 10

@@ -11,6 +11,8 @@ export type DemoCalendar = {
   readonly now: string
   /** The instant that plays a time of the demo day, such as `09:12` or `09:12:30`. */
   readonly at: (clock: string) => string
+  /** The same on another day of the demo's own calendar: `10:00` of `2026-01-14`. */
+  readonly atOn: (nominalDay: string, clock: string) => string
   /** The day that plays a day of the demo's own calendar, such as `2026-03-02`. */
   readonly on: (nominalDay: string) => string
   /** The month that plays a month of the demo's own calendar, such as `2025-06`. */
@@ -29,9 +31,16 @@ export const demoCalendar = (now: string): DemoCalendar => {
   const localDay = (at: number) => Math.floor((at + shopOffsetMinutes * minute) / day)
   const shiftedDays = localDay(instant) - localDay(nominalNow)
   const on = (nominalDay: string) => text(Date.parse(nominalDay) + shiftedDays * day).slice(0, 10)
+  const atOn = (nominalDay: string, clock: string) =>
+    text(
+      instant +
+        (Date.parse(nominalDay) - Date.parse('2026-01-12')) +
+        (clockMilliseconds(clock) - clockMilliseconds('11:40')),
+    )
   return {
     now: text(instant),
-    at: (clock) => text(instant + (clockMilliseconds(clock) - clockMilliseconds('11:40'))),
+    at: (clock) => atOn('2026-01-12', clock),
+    atOn,
     on,
     inMonth: (nominalMonth) => on(`${nominalMonth}-15`).slice(0, 7),
   }

@@ -4,8 +4,13 @@ import type { DemoInstrument } from './instruments.ts'
 import { type DemoLine, type OrderPen, orderPen } from './order-pen.ts'
 import { handBackT2601, t2601SealedAt, writeT2601 } from './orders/t-2601.ts'
 import { t2602Link, writeT2602 } from './orders/t-2602.ts'
+import { writeT2604 } from './orders/t-2604.ts'
 import { writeT2606 } from './orders/t-2606.ts'
+import { writeT2607 } from './orders/t-2607.ts'
+import { writeT2609 } from './orders/t-2609.ts'
 import { writeT2610 } from './orders/t-2610.ts'
+import { writeT2613 } from './orders/t-2613.ts'
+import { writeT2616 } from './orders/t-2616.ts'
 import { people } from './people.ts'
 
 /** A link that the customer holds, as the desk sent it and as it was opened. */
@@ -47,18 +52,22 @@ export const demoOrders = (
     sealedBy: people.ottoline.id,
     handBack: handBackT2601(first),
   }
+  const link: DemoLink = {
+    linkId: t2602Link.linkId,
+    sentBy: t2602Link.sentBy.id,
+    sentAt: calendar.at(t2602Link.sentAt),
+    openings: [{ id: t2602Link.openingId, openedAt: calendar.at(t2602Link.openedAt) }],
+  }
   return [
     orderOf(first, [], end),
-    orderOf(written('T-2602', writeT2602), [
-      {
-        linkId: t2602Link.linkId,
-        sentBy: t2602Link.sentBy.id,
-        sentAt: calendar.at(t2602Link.sentAt),
-        openings: [{ id: t2602Link.openingId, openedAt: calendar.at(t2602Link.openedAt) }],
-      },
-    ]),
+    orderOf(written('T-2602', writeT2602), [link]),
+    orderOf(written('T-2604', writeT2604)),
     orderOf(written('T-2606', writeT2606)),
+    orderOf(written('T-2607', writeT2607)),
+    orderOf(written('T-2609', writeT2609)),
     orderOf(written('T-2610', writeT2610)),
+    orderOf(written('T-2613', writeT2613)),
+    orderOf(written('T-2616', writeT2616)),
   ]
 }
 

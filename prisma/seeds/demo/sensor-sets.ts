@@ -10,4 +10,10 @@ export const sensorSets = {
   /** The summer wheels that Tarn B still knows, and the winter wheels that it came on. */
   tarnBSummer: { LF: '3C52E610', RF: '3C52E6A9', RR: '3C52E41D', LR: '3C52E77B' },
   tarnBWinter: { LF: '51A6803F', RF: '51A68194', RR: '51A67EC2', LR: '51A6822D' },
+  linnetB: { LF: '4B1190C7', RF: '4B119228', RR: '4B118E05', LR: '4B11915E' },
+  tarnC: { LF: '3C60D7F2', RF: '3C60D84B', RR: '3C60D5A9', LR: '3C60D913' },
+  moorA: { LF: '1F88A302', RF: '1F88A47D', RR: '1F88A0E6', LR: '1F88A3B9' },
+  haywainA: { LF: '2A5C7710', RF: '2A5C78E3', RR: '2A5C7549', LR: '2A5C7824' },
+  wren: { LF: '9D03B6E1', RF: '9D03B74A', RR: '9D03B40C', LR: '9D03B895' },
+  dunnock: { LF: '7E41C20B', RF: '7E41C3D6', RR: '7E41BF72', LR: '7E41C488' },
 } as const satisfies Record<string, SensorSet>

@@ -19,31 +19,36 @@ type Worked = {
   /** Times of the demo day at which each part of the work begins. */
   readonly pressuresAt: string
   readonly relearnedAt?: string
-  readonly closingAt: string
-  readonly drive: {
-    readonly minutes: number
+  /** The closing check and the proof; `null`: not begun. */
+  readonly closing: {
     readonly at: string
-    readonly odometerOut: number
-    readonly odometerIn: number
-  }
-  readonly afterDriveAt?: string
+    readonly drive: {
+      readonly minutes: number
+      readonly at: string
+      readonly odometerOut: number
+      readonly odometerIn: number
+    }
+    readonly afterDriveAt?: string
+  } | null
 }
 
 /**
  * Closes the steps of the job plan one by one, as they become ready, until none is left or the proof drive has
- * been driven in part. Knows the steps of an order on which no wheel came off; another one throws.
+ * been driven in part, or the closing check has not begun. Knows the steps of an order on which no wheel came off; another one throws.
  */
 export const workThrough = (pen: OrderPen, work: Worked): void => {
+  const { closing } = work
   const paces = {
     pressure: paceFrom(work.pressuresAt, 50),
-    closing: paceFrom(work.closingAt, 30),
-    after: paceFrom(work.afterDriveAt ?? work.drive.at, 60),
+    closing: paceFrom(closing?.at ?? work.pressuresAt, 30),
+    after: paceFrom(closing?.afterDriveAt ?? closing?.drive.at ?? work.pressuresAt, 60),
   }
   const write = <K extends Kind>(kind: K, payload: PayloadOf<K>, at: string) =>
     pen.write(kind, payload, { at, by: work.by, deviceId: work.deviceId })
 
   for (let step = readySteps(pen.state())[0]; step; step = readySteps(pen.state())[0]) {
     const { stepKey } = step
+    if (!closing && !beforeClosing.has(step.closedBy)) return
     switch (step.closedBy) {
       case 'pressure.set':
         write('pressure.set', pressureSet(pen, step, work), paces.pressure())
@@ -52,7 +57,7 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
         write(
           'relearn.done',
           { stepKey, method: relearnMethod(pen), confirmed: [...roadPositions], result: 'learned' },
-          work.relearnedAt ?? work.closingAt,
+          work.relearnedAt ?? work.pressuresAt,
         )
         break
       case 'wheel.checked':
@@ -75,7 +80,8 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
         )
         break
       case 'drive.done': {
-        const { minutes, at, odometerOut, odometerIn } = work.drive
+        if (!closing) return
+        const { minutes, at, odometerOut, odometerIn } = closing.drive
         write(
           'drive.done',
           {
@@ -106,6 +112,8 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
     }
   }
 }
+
+const beforeClosing: ReadonlySet<Step['closedBy']> = new Set(['pressure.set', 'relearn.done'])
 
 const pressureSet = (pen: OrderPen, step: Step, work: Worked): PayloadOf<'pressure.set'> => {
   const wheel = step.wheel ?? 'LF'

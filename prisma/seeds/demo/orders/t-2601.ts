@@ -60,12 +60,14 @@ export const writeT2601 = (pen: OrderPen): void => {
     by: people.rufus,
     deviceId: tabletId(1),
     pressuresAt: '08:09',
-    closingAt: '08:15',
     surroundings: { outdoor: 19, overnightLow: 11, tire: 48 },
     wheels: ids,
     frequencyMHz: 433.92,
-    drive: { minutes: 22, at: '08:42', odometerOut: 52_613, odometerIn: 52_625 },
-    afterDriveAt: '08:43',
+    closing: {
+      at: '08:15',
+      drive: { minutes: 22, at: '08:42', odometerOut: 52_613, odometerIn: 52_625 },
+      afterDriveAt: '08:43',
+    },
   })
 }
 

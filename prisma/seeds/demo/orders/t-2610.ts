@@ -61,10 +61,9 @@ export const writeT2610 = (pen: OrderPen): void => {
     deviceId: tabletId(5),
     pressuresAt: '10:12',
     relearnedAt: '10:58',
-    closingAt: '11:02',
     surroundings: { outdoor: 27, overnightLow: 11, tire: 52 },
     wheels: heard,
     frequencyMHz: 315,
-    drive: { minutes: 13, at: '11:40', odometerOut: 71_940, odometerIn: 71_947 },
+    closing: { at: '11:02', drive: { minutes: 13, at: '11:40', odometerOut: 71_940, odometerIn: 71_947 } },
   })
 }

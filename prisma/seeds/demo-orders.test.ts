@@ -1,0 +1,290 @@
+import { append, stateOf } from '@bayledger/ledger/append'
+import { parseDraft } from '@bayledger/ledger/draft'
+import type { DraftOfKind } from '@bayledger/ledger/entry'
+import { proofOf, sealGate } from '@bayledger/ledger/gates'
+import { canonicalText, personalDigest, verifyChain } from '@bayledger/ledger/hash-chain'
+import { nextMoves } from '@bayledger/ledger/next-moves'
+import { roadPositions } from '@bayledger/reckoning/wheels'
+import { describe, expect, it } from 'vitest'
+import type { DemoOrder } from './demo/orders.ts'
+import { demoShop } from './demo-shop.ts'
+
+const demoNow = '2026-01-12T11:40:00-05:00'
+const shop = demoShop(demoNow)
+
+const order = (number: string): DemoOrder => {
+  const found = shop.orders.find((candidate) => candidate.number === number)
+  if (!found) throw new Error(`no order ${number}`)
+  return found
+}
+const state = (number: string) => stateOf(order(number).entries, shop.shop.id, order(number).orderId)
+const findings = (number: string) =>
+  state(number).diagnosis?.diagnosis.findings.map(({ code, wheels }) => `${code}@${wheels.join('+')}`)
+const all = 'LF+RF+RR+LR'
+const gauges = (number: string) =>
+  roadPositions.map((wheel) => state(number).arrival.wheels[wheel]?.gauge?.pressure.value)
+
+describe('the demo orders as the shop finds them at 11:40', () => {
+  it('are the ones of the morning, each with its number', () => {
+    const numbers = shop.orders.map(({ number }) => number)
+    expect(numbers).toEqual([...new Set(numbers)].sort())
+    for (const { number } of shop.orders) expect(state(number).opened?.orderNumber).toBe(number)
+  })
+
+  it('hold chains that verify from the first entry to the last', () => {
+    for (const { entries } of shop.orders) expect(verifyChain(entries)).toEqual({ whole: true })
+  })
+
+  it('consist of drafts that the ledger can read from the wire', () => {
+    for (const { lines } of shop.orders)
+      for (const { draft } of lines) {
+        const { shopId, writtenBy, deviceId, ...envelope } = draft
+        expect(parseDraft(envelope, { shopId, writtenBy, deviceId })).toEqual({ ok: true, draft })
+      }
+  })
+
+  it('name every personal word by a digest that its salt makes', () => {
+    for (const { lines, end } of shop.orders)
+      for (const { draft, texts } of [...lines, ...(end ? [end.handBack] : [])]) {
+        for (const { digest, salt, text } of texts) {
+          expect(personalDigest(text, Buffer.from(salt, 'base64'))).toBe(digest)
+          expect(canonicalText(draft.payload)).toContain(digest)
+          expect(canonicalText(draft.payload)).not.toContain(text)
+        }
+      }
+  })
+
+  it('are written by nobody before the shop opens and by nobody after 11:40', () => {
+    for (const { entries } of shop.orders)
+      for (const { writtenAt } of entries) {
+        expect(writtenAt >= '2026-01-12T12:00:00.000Z').toBe(true)
+        expect(writtenAt <= '2026-01-12T16:40:00.000Z').toBe(true)
+      }
+  })
+})
+
+describe('T-2601, the cold morning', () => {
+  it('finds weather and seepage on all four', () => {
+    expect(gauges('T-2601')).toEqual([24.5, 24.3, 24.6, 24.4])
+    expect(findings('T-2601')).toEqual([`weather-and-seepage@${all}`])
+    expect(state('T-2601').diagnosis?.diagnosis.primary).toBe('weather-and-seepage')
+  })
+
+  it('costs nothing', () => {
+    expect(state('T-2601').estimates.at(-1)?.estimate.totals.totalCents).toBe(0)
+  })
+
+  it('is set to 35.9 psi in tires of 48 °F and proven by a drive of 22 minutes', () => {
+    for (const wheel of roadPositions) {
+      const pressure = state('T-2601').work[wheel]?.pressure
+      expect(pressure?.target.psi).toBeCloseTo(35.9, 1)
+      expect(pressure?.target.quality).toBe('measured')
+    }
+    expect(proofOf(state('T-2601'))).toEqual({ verdict: 'proven', minutes: 22 })
+  })
+
+  it('may be sealed, and is finished once the keys are out', () => {
+    const { orderId, entries, end } = order('T-2601')
+    expect(sealGate(state('T-2601'))).toEqual([])
+    if (!end) throw new Error('T-2601 has no end')
+    const before = state('T-2601')
+    const facts = (at: string) => ({
+      now: at,
+      author: { kind: 'staff' as const, staffId: end.sealedBy },
+      roles: ['advisor' as const],
+      staffIds: new Set(shop.staff.map(({ id }) => id)),
+      refusedIds: new Set<string>(),
+      wrenches: new Map(),
+      gauges: new Set<string>(),
+      history: null,
+      secondPersonRequired: true,
+      idsOnOtherVehicles: new Set<string>(),
+    })
+    const seal: DraftOfKind<'report.sealed'> = {
+      ...end.handBack.draft,
+      id: '019bb301-0000-7000-8000-000000000001',
+      kind: 'report.sealed',
+      payload: {
+        composedFrom: { seq: before.seq, hash: before.headHash },
+        pdfSha256: '0'.repeat(64),
+        templateVersion: 1,
+        settingsVersion: 1,
+        language: 'en',
+        supersedes: null,
+      },
+      writtenAt: end.sealedAt,
+    }
+    const sealed = append(entries, seal, facts(end.sealedAt), { reportNumber: 'R-1' })
+    if (!sealed.admitted) throw new Error(sealed.words)
+    const { draft, receivedAt } = end.handBack
+    const handedBack = append([...entries, sealed.entry], draft, facts(receivedAt))
+    if (!handedBack.admitted) throw new Error(handedBack.words)
+    const finished = stateOf([...entries, sealed.entry, handedBack.entry], shop.shop.id, orderId)
+    expect(nextMoves(finished, shop.calendar.now)).toMatchObject([
+      { mover: 'nobody', since: '2026-01-12T13:52:00.000Z' },
+    ])
+  })
+})
+
+describe('T-2602, the silent sensor', () => {
+  it('finds the right rear sensor silent, and all four under the label', () => {
+    expect(gauges('T-2602')).toEqual([32.8, 32.6, 32.7, 32.9])
+    expect(findings('T-2602')).toEqual(['sensor-silent@RR', `under-placard@${all}`])
+    expect(state('T-2602').diagnosis?.diagnosis.primary).toBe('sensor-silent')
+  })
+
+  it('is priced 203.40', () => {
+    expect(state('T-2602').estimates.at(-1)?.estimate).toMatchObject({
+      revision: 1,
+      totals: { totalCents: 20_340 },
+    })
+  })
+
+  it('has waited 148 minutes for the customer, who opened the link at 09:20', () => {
+    const [first] = nextMoves(state('T-2602'), shop.calendar.now)
+    expect(first?.mover).toBe('customer')
+    expect(minutesBetween(first?.since, shop.calendar.now)).toBe(148)
+    expect(
+      order('T-2602').links.map(({ sentAt, openings }) => [sentAt, openings.map(({ openedAt }) => openedAt)]),
+    ).toEqual([['2026-01-12T14:12:00.000Z', ['2026-01-12T14:20:00.000Z']]])
+  })
+})
+
+describe('T-2606, the sensor that reads wrong', () => {
+  it('finds the left rear sensor 6.2 psi under its gauge, with the light off', () => {
+    expect(gauges('T-2606')).toEqual([36.1, 36, 41.8, 41.7])
+    expect(findings('T-2606')).toEqual(['sensor-reads-wrong@LR'])
+    expect(state('T-2606').diagnosis?.diagnosis.primary).toBeNull()
+  })
+
+  it('is authorized for 207.60 at 11:02', () => {
+    expect(state('T-2606').estimates.at(-1)?.estimate.totals.totalCents).toBe(20_760)
+    expect(
+      Object.values(state('T-2606').answers).map(({ answer, written }) => [answer, written.writtenAt]),
+    ).toEqual(Object.keys(state('T-2606').answers).map(() => ['authorized', '2026-01-12T16:02:00.000Z']))
+  })
+
+  it('waits for Rufus to match the part by scan', () => {
+    expect(state('T-2606').assigned?.staffId).toBe(
+      shop.staff.find(({ name }) => name === 'Rufus Kettleby')?.id,
+    )
+    const [first] = nextMoves(state('T-2606'), shop.calendar.now)
+    expect(first).toMatchObject({ mover: 'bay', wheel: 'LR' })
+    expect(first?.sentence).toContain('match it by scan')
+  })
+})
+
+describe('T-2610, the winter wheels', () => {
+  it('finds another wheel set', () => {
+    expect(gauges('T-2610')).toEqual([34.6, 34.5, 34.7, 34.4])
+    expect(findings('T-2610')).toEqual([`other-wheel-set@${all}`])
+  })
+
+  it('is authorized for 95.55', () => {
+    expect(state('T-2610').estimates.at(-1)?.estimate.totals.totalCents).toBe(9_555)
+    expect(Object.values(state('T-2610').answers).every(({ answer }) => answer === 'authorized')).toBe(true)
+  })
+
+  it('is out on the road with 13 of 20 minutes driven, its tires set to 37.5 psi at 52 °F', () => {
+    expect(nextMoves(state('T-2610'), shop.calendar.now)).toMatchObject([{ mover: 'out-on-the-road' }])
+    expect(proofOf(state('T-2610'))).toMatchObject({ verdict: 'not-yet-proven' })
+    for (const wheel of roadPositions)
+      expect(state('T-2610').work[wheel]?.pressure?.target.psi).toBeCloseTo(37.5, 1)
+  })
+})
+
+describe('the other orders of the morning', () => {
+  const expected = [
+    ['T-2604', [54.2, 54, 64.1, 63.9], ['spare-low@SP'], 'spare-low', 0, 'bay'],
+    [
+      'T-2607',
+      [41.2, 41, 41.1, 41.3],
+      ['frequency-wrong@LF', 'stored-id-unheard@LF'],
+      'frequency-wrong',
+      23_523,
+      'parts',
+    ],
+    [
+      'T-2609',
+      [32.4, 32.2, 32.5, 32.3],
+      ['frequency-wrong@RF', 'stored-id-unheard@RF'],
+      'frequency-wrong',
+      19_384,
+      'desk',
+    ],
+    [
+      'T-2613',
+      [34.3, 34.1, 34.2, 34.4],
+      ['malfunction-unexplained@', 'interference-suspected@'],
+      'malfunction-unexplained',
+      null,
+      'waiting-until',
+    ],
+    [
+      'T-2616',
+      [41.6, 41.4, 35.8, 35.9],
+      [`axle-pressures-exchanged@${all}`, `rotated-without-relearn@${all}`],
+      null,
+      9_555,
+      'bay',
+    ],
+  ] as const
+
+  it.each(expected)(
+    '%s holds its readings, findings, price and whose move',
+    (number, read, found, primary, cents, mover) => {
+      expect(gauges(number)).toEqual(read)
+      expect(new Set(findings(number))).toEqual(new Set(found))
+      expect(state(number).diagnosis?.diagnosis.primary).toBe(primary)
+      expect(state(number).estimates.at(-1)?.estimate.totals.totalCents ?? null).toBe(cents)
+      expect(nextMoves(state(number), shop.calendar.now)[0]?.mover).toBe(mover)
+    },
+  )
+
+  it('promise the part of T-2607 for Wednesday and wait with T-2613 until the 19th', () => {
+    expect(state('T-2607').promised?.promisedAt).toBe('2026-01-14T15:00:00.000Z')
+    expect(state('T-2613').wait?.until).toBe('2026-01-19T14:00:00.000Z')
+  })
+
+  it('set T-2616 to 39.2 psi in front and 45.6 behind, in tires of 58 °F', () => {
+    const set = roadPositions.map((wheel) => state('T-2616').work[wheel]?.pressure?.target.psi)
+    expect(set).toEqual([39.2, 39.2, 45.6, 45.6])
+    expect(state('T-2616').relearn?.method).toBe('connector')
+  })
+})
+
+describe('the figures of the demo', () => {
+  // Pressure of the standard atmosphere at 820 ft: US Standard Atmosphere 1976, constants from memory.
+  const local = 14.696 * (1 - 6.8756e-6 * 820) ** 5.2559
+  const shifted = (psi: number, from: number, to: number) =>
+    ((psi + local) * (to + 459.67)) / (from + 459.67) - local
+
+  it('let every sound sensor read under its gauge what the altitude makes', () => {
+    expect(14.696 - local).toBeCloseTo(0.4, 1)
+    for (const { number } of shop.orders)
+      for (const check of [state(number).arrival, state(number).closing])
+        for (const wheel of roadPositions) {
+          const gauge = check.wheels[wheel]?.gauge?.pressure.value
+          const reading = check.wheels[wheel]?.sensor?.reading
+          if (gauge === undefined || reading?.answer !== 'answered') continue
+          const under = gauge - (reading.pressure?.value ?? Number.NaN)
+          expect(under).toBeCloseTo(number === 'T-2606' && wheel === 'LR' ? 6.2 : 0.4, 6)
+        }
+  })
+
+  it('follow from the temperatures at which the tires were last set', () => {
+    // Gay-Lussac: what 33 psi at 68 °F, and 35 psi at 50 °F, become by cold alone.
+    expect(shifted(33, 68, 19)).toBeCloseTo(28.6, 1)
+    const mean = gauges('T-2602').reduce<number>((sum, gauge) => sum + (gauge ?? 0), 0) / 4
+    expect(Math.abs(mean - shifted(35, 50, 27))).toBeLessThan(0.1)
+  })
+
+  it('bring a tire set warm back to its label in the cold', () => {
+    const target = state('T-2601').work.LF?.pressure?.target.psi ?? 0
+    expect(shifted(target, 48, 19)).toBeCloseTo(33, 1)
+    expect(shifted(target, 48, 11)).toBeCloseTo(32.2, 1)
+  })
+})
+
+const minutesBetween = (from: string | null | undefined, to: string) =>
+  (Date.parse(to) - Date.parse(from ?? '')) / 60_000
