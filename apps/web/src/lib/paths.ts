@@ -4,6 +4,8 @@ export const patterns = {
   deskSignIn: '/desk/sign-in',
   writeUp: '/desk/write-up',
   deskOrder: '/desk/orders/:orderId',
+  tray: '/desk/refused',
+  tablets: '/desk/tablets',
   bay: '/bay',
   enroll: '/bay/enroll',
   bayOrder: '/bay/orders/:orderId',

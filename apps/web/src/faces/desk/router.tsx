@@ -9,6 +9,8 @@ import { DeskOrderRoute } from './routes/desk-order.tsx'
 import { NoOrderRoute } from './routes/no-order.tsx'
 import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 import { SignInRoute } from './routes/sign-in.tsx'
+import { TabletsRoute } from './routes/tablets.tsx'
+import { TrayRoute } from './routes/tray.tsx'
 import { WriteUpRoute } from './routes/write-up.tsx'
 
 const router = createBrowserRouter([
@@ -22,6 +24,8 @@ const router = createBrowserRouter([
         children: [
           { path: patterns.desk, element: <NoOrderRoute /> },
           { path: patterns.writeUp, element: <WriteUpRoute /> },
+          { path: patterns.tray, element: <TrayRoute /> },
+          { path: patterns.tablets, element: <TabletsRoute /> },
           { path: patterns.deskOrder, element: <DeskOrderRoute /> },
           { path: '*', element: <NoSuchPageRoute /> },
         ],

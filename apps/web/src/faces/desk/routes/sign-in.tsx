@@ -1,8 +1,67 @@
+import { signInAtDesk } from '@bayledger/contract/sessions'
+import { useQueryClient } from '@tanstack/react-query'
+import { useState } from 'react'
+import { useLocation, useNavigate } from 'react-router'
+import { call } from '../../../lib/api-client.ts'
+import { pathAfterSignIn } from '../../../lib/paths.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+
 export function SignInRoute() {
+  const [name, setName] = useState('')
+  const [password, setPassword] = useState('')
+  const [problem, setProblem] = useState<unknown>(null)
+  const [busy, setBusy] = useState(false)
+  const client = useQueryClient()
+  const navigate = useNavigate()
+  const { search } = useLocation()
+
+  const enter = async () => {
+    setBusy(true)
+    setProblem(null)
+    try {
+      await call(signInAtDesk, { body: { name, password } })
+      client.clear()
+      navigate(pathAfterSignIn(search), { replace: true })
+    } catch (thrown) {
+      setProblem(thrown)
+      setPassword('')
+    } finally {
+      setBusy(false)
+    }
+  }
+
   return (
-    <main>
+    <main className="desk-door">
       <title>Sign in · Bayledger desk</title>
-      <h1>Sign in</h1>
+      <h1>Bayledger desk</h1>
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault()
+          void enter()
+        }}
+      >
+        <TextField label="Sign-in name" autoComplete="username" autoFocus value={name} onChange={setName} />
+        <TextField
+          label="Password"
+          type="password"
+          autoComplete="current-password"
+          value={password}
+          onChange={setPassword}
+        />
+        {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+        <Button
+          type="submit"
+          look="wide"
+          busy={busy}
+          whyNot={name.trim() === '' || password === '' ? 'Type your name and your password.' : undefined}
+        >
+          Sign in
+        </Button>
+      </form>
     </main>
   )
 }

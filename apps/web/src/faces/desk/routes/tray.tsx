@@ -1,0 +1,60 @@
+import { listRefusedEntries, settleRefusedEntry } from '@bayledger/contract/entries'
+import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
+import { Link } from 'react-router'
+import { useStaffNames } from '../../../features/people/queries.ts'
+import { call } from '../../../lib/api-client.ts'
+import { clockTime } from '../../../lib/format.ts'
+import { deskOrderPath } from '../../../lib/paths.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { kindWords } from '../sheet/kind-words.ts'
+import { useShopClock } from '../shop-clock.ts'
+
+const trayQuery = queryOptions({
+  queryKey: ['orders', 'refused'],
+  queryFn: ({ signal }) => call(listRefusedEntries, { signal }),
+})
+
+/** What the ledger did not take, with its reason: nobody's writing is lost, and a person decides what becomes of it. */
+export function TrayRoute() {
+  const tray = useQuery(trayQuery)
+  const clock = useShopClock()
+  const nameOf = useStaffNames()
+  const client = useQueryClient()
+  const settle = useMutation({
+    mutationFn: (entryId: string) => call(settleRefusedEntry, { params: { entryId } }),
+    onSettled: () => client.invalidateQueries({ queryKey: trayQuery.queryKey }),
+  })
+  const refused = tray.data?.refused ?? []
+  return (
+    <>
+      <title>Refused entries · Bayledger desk</title>
+      <h1>Refused entries</h1>
+      {tray.isError ? (
+        <ProblemNotice problem={wordsOf(tray.error)} onRetry={() => void tray.refetch()} />
+      ) : null}
+      {settle.isError ? <ProblemNotice problem={wordsOf(settle.error)} /> : null}
+      {tray.data !== undefined && refused.length === 0 ? (
+        <p>Nothing was refused that is not settled.</p>
+      ) : null}
+      <ul className="tray">
+        {refused.map((entry) => (
+          <li key={entry.id} className="tray-line">
+            <p>
+              <strong>{kindWords(entry.kind)}</strong>, {clockTime(entry.receivedAt, clock)}
+              {entry.writtenBy.kind === 'staff'
+                ? `, ${nameOf(entry.writtenBy.staffId)}`
+                : ', by the customer’s link'}{' '}
+              · <Link to={deskOrderPath(entry.orderId)}>{entry.orderNumber ?? 'the order'}</Link>
+            </p>
+            <p>{entry.words}</p>
+            <Button busy={settle.isPending} onClick={() => settle.mutate(entry.id)}>
+              Settled
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}

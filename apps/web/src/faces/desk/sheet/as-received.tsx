@@ -1,0 +1,94 @@
+import { missingOnArrival, placardPsi } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
+import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
+import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
+import { Line, Lines, Section } from '../../../ui/section.tsx'
+import type { OrderPart } from './order-part.ts'
+import { lightWords } from './told.tsx'
+
+/** The vehicle as it came, before anyone touched it: the drawing, and what is not checked. */
+export function AsReceived({ order }: OrderPart) {
+  const { state } = order
+  const missing = missingOnArrival(state)
+  const begun =
+    state.seq > 0 && (Object.keys(state.arrival.wheels).length > 0 || state.arrival.telltale !== null)
+  return (
+    <Section title="As received" id="as-received">
+      <div className="received">
+        <PlanDrawing wheels={wheelsReceived(state)} />
+        <div>
+          <Lines>
+            <Line name="Light, seen by us">
+              {state.arrival.telltale?.behavior ? lightWords[state.arrival.telltale.behavior] : 'not checked'}
+            </Line>
+            <Line name="Lamp check at key-on">
+              {state.arrival.telltale?.lampCheck === 'lights'
+                ? 'the lamp lights'
+                : state.arrival.telltale?.lampCheck === 'dark'
+                  ? 'the lamp stays dark'
+                  : 'not checked'}
+            </Line>
+            <Line name="The vehicle has stored">{moduleWords(state)}</Line>
+            <Line name="Outdoors">
+              {state.surroundings
+                ? `${state.surroundings.surroundings.outdoor.value} °${state.surroundings.surroundings.outdoor.unit}, tires ${state.surroundings.surroundings.tires.replace('-', ' ')}`
+                : 'not checked'}
+            </Line>
+          </Lines>
+          {begun && missing.length > 0 ? (
+            <SeverityMark severity="not-checked">
+              <ul>
+                {missing.map((reason) => (
+                  <li key={`${reason.code} ${reason.wheel}`}>{reason.words}</li>
+                ))}
+              </ul>
+            </SeverityMark>
+          ) : null}
+        </div>
+      </div>
+    </Section>
+  )
+}
+
+const moduleWords = (state: OrderState): string => {
+  const { module } = state.arrival
+  if (module === null) return 'not checked'
+  if (module.state === 'unreadable') return `could not be checked: ${module.why ?? 'no reason recorded'}`
+  if (module.state === 'blank') return 'nothing: it is blank'
+  const ids = Object.values(module.ids).map((id) => id.slice(-4))
+  const codes = module.codes.map(
+    ({ text, class: kind, wheel }) => `${text ?? kind.replace('-', ' ')}${wheel ? ` (${wheel})` : ''}`,
+  )
+  return `IDs ending ${ids.join(', ') || 'in none'}; ${codes.length === 0 ? 'no codes' : `codes ${codes.join(', ')}`}`
+}
+
+const wheelsReceived = (state: OrderState): Partial<Record<WheelPosition, PlanWheel>> =>
+  Object.fromEntries(
+    readingOrder
+      .filter((wheel) => wheel !== 'SP' || state.sheet?.sheet.spare !== 'none')
+      .map((wheel) => [wheel, receivedWheel(state, wheel)]),
+  )
+
+const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
+  const readings = state.arrival.wheels[wheel]
+  const gauge = readings?.gauge?.pressure
+  const sensor = readings?.sensor?.reading
+  const label = placardPsi(state, wheel)
+  const heard =
+    sensor === undefined || sensor.answer === 'not-tried'
+      ? 'sensor: –'
+      : sensor.answer === 'silent'
+        ? `silent ×${sensor.tries}`
+        : `…${sensor.id?.slice(-4) ?? '????'} ${sensor.pressure?.value.toFixed(1) ?? ''}`
+  return {
+    lines: [
+      gauge ? { text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true } : { text: 'not gauged' },
+      { text: label === null ? 'label: –' : `label ${label}` },
+      { text: heard },
+    ],
+    state: 'none',
+    label: `${wheelNames[wheel]}: ${gauge ? `${gauge.value.toFixed(1)} ${gauge.unit} by gauge` : 'not gauged'}, label ${label ?? 'not known'}, sensor ${heard}`,
+  }
+}

@@ -1,0 +1,105 @@
+import { digestOf } from '@bayledger/ledger/hash-chain'
+import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
+import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
+import { useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { priceListIn, settingsQuery } from '../../../features/settings/queries.ts'
+import { money } from '../../../lib/format.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { CheckGroup } from '../../../ui/choice-group.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import type { OrderPart } from './order-part.ts'
+
+/** Turns what the confirmed findings offer into a priced version; the advisor leaves out what is not wanted. */
+export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () => void }) {
+  const { state } = order
+  const settings = useQuery(settingsQuery)
+  const prices = priceListIn(settings.data?.settings ?? [])
+  const [left, setLeft] = useState<readonly string[]>([])
+  const [readyAt, setReadyAt] = useState('')
+  const write = useWriteEntries(order.orderId)
+  const sheet = state.sheet?.sheet
+  if (settings.isError)
+    return <ProblemNotice problem={wordsOf(settings.error)} onRetry={() => void settings.refetch()} />
+  if (state.diagnosis === null || sheet === undefined || settings.data === undefined) return null
+  if (prices === null)
+    return (
+      <ProblemNotice
+        problem={{
+          title: 'There is no price list.',
+          detail: 'The owner sets the prices first; then the estimate builds itself.',
+        }}
+      />
+    )
+  const offered = offerBundles({
+    diagnosis: state.diagnosis.diagnosis,
+    sheet,
+    prices,
+    look: state.authority.look?.lookFeeWaivedWithWork ? 'waived' : 'charged',
+  })
+  if (offered.length === 0) return <p>The findings offer nothing that this shop sells: no part, no work.</p>
+  const kept = offered.filter(
+    ({ bundleKey, alternativeTo }) =>
+      !left.includes(bundleKey) && !(alternativeTo !== null && left.includes(alternativeTo)),
+  )
+  const estimate = priceEstimate({
+    bundles: kept,
+    prices,
+    revision: state.estimates.length + 1,
+    readyAt:
+      readyAt === '' ? null : new Date(`${new Date().toLocaleDateString('en-CA')}T${readyAt}`).toISOString(),
+  })
+  const issue = () => {
+    const diagnosisId = state.diagnosis?.written.entryId ?? ''
+    write.mutate(
+      {
+        entries: [
+          draftEntry(
+            order.orderId,
+            'estimate.issued',
+            { diagnosisId, estimate, digest: digestOf(estimate) },
+            [diagnosisId],
+          ),
+        ],
+      },
+      { onSuccess: () => onIssued?.() },
+    )
+  }
+  return (
+    <div className="stack">
+      <CheckGroup
+        label="What the findings offer"
+        flow="column"
+        options={offered.map((bundle) => {
+          const priced = estimate.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
+          return {
+            value: bundle.bundleKey,
+            label: `${bundle.title}${priced ? ` · ${money(priced.totals.totalCents)}` : ''}`,
+            detail: bundle.alternativeTo === null ? bundle.reason : 'In place of the one above',
+          }
+        })}
+        values={kept.map(({ bundleKey }) => bundleKey)}
+        onChange={(values) =>
+          setLeft(offered.map(({ bundleKey }) => bundleKey).filter((key) => !values.includes(key)))
+        }
+      />
+      <TextField label="Ready by" type="time" value={readyAt} onChange={setReadyAt} />
+      <p className="estimate-total">
+        <span>With tax</span> <strong>{money(estimate.totals.totalCents)}</strong>
+      </p>
+      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+      <Button
+        look="main"
+        busy={write.isPending}
+        whyNot={kept.length === 0 ? 'Keep at least one line.' : undefined}
+        onClick={issue}
+      >
+        Issue this estimate
+      </Button>
+    </div>
+  )
+}

@@ -1,0 +1,142 @@
+import type { IssuedEstimate } from '@bayledger/ledger/order-state'
+import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
+import type { Bundle } from '@bayledger/reckoning/estimate'
+import { useState } from 'react'
+import { clockTime, money } from '../../../lib/format.ts'
+import { Button } from '../../../ui/button.tsx'
+import { Dialog } from '../../../ui/dialog.tsx'
+import { Section } from '../../../ui/section.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { BuildEstimate } from './build-estimate.tsx'
+import { DecideDialog } from './decide-dialog.tsx'
+import { LinkDialog } from './link-dialog.tsx'
+import type { OrderPart } from './order-part.ts'
+
+const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
+
+/** What the findings offer, priced and frozen, and what the customer answered to exactly that version. */
+export function EstimatePart({ order }: OrderPart) {
+  const { state } = order
+  const { diagnosis } = state
+  if (diagnosis === null || diagnosis.confirmed === null || diagnosis.outdated) return null
+  const newest = state.estimates.at(-1)
+  const isForPresent = newest?.diagnosisId === diagnosis.written.entryId
+  return (
+    <Section
+      title="Estimate"
+      id="estimate"
+      note={newest === undefined ? undefined : `version ${newest.estimate.revision}`}
+    >
+      {newest === undefined || !isForPresent ? (
+        <BuildEstimate order={order} />
+      ) : (
+        <Issued order={order} issued={newest} />
+      )}
+    </Section>
+  )
+}
+
+function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
+  const [open, setOpen] = useState<'in-person' | 'telephone' | 'link' | 'revise' | null>(null)
+  const clock = useShopClock()
+  const { estimate } = issued
+  const unanswered = estimate.bundles.filter(({ bundleKey }) => order.state.answers[bundleKey] === undefined)
+  const postponed = estimate.bundles.filter(
+    ({ bundleKey }) => order.state.answers[bundleKey]?.answer === 'deferred',
+  )
+  const askable = unanswered.length + postponed.length > 0 && order.state.reports.length === 0
+  const authorized = estimate.bundles.filter(
+    ({ bundleKey }) => order.state.answers[bundleKey]?.answer === 'authorized',
+  )
+  return (
+    <div className="stack">
+      {estimate.bundles.map((bundle) => (
+        <BundleLines key={bundle.bundleKey} order={order} bundle={bundle} />
+      ))}
+      <p className="estimate-total">
+        <span>Estimate, with tax</span> <strong>{money(estimate.totals.totalCents)}</strong>
+      </p>
+      {authorized.length === 0 ? null : (
+        <p className="estimate-total">
+          <span>Authorized, with tax</span>{' '}
+          <strong>{money(authorized.reduce((sum, { totals }) => sum + totals.totalCents, 0))}</strong>
+        </p>
+      )}
+      {issued.shown.map((shown) => (
+        <p key={shown.written.entryId} className="quiet">
+          Shown {shown.channel === 'in-person' ? 'at the desk' : `by ${shown.channel}`} at{' '}
+          {clockTime(shown.written.writtenAt, clock)}
+        </p>
+      ))}
+      {askable ? (
+        <div className="row">
+          <Button look="main" onClick={() => setOpen('link')}>
+            Send the customer a link
+          </Button>
+          <Button onClick={() => setOpen('in-person')}>Decide here</Button>
+          <Button onClick={() => setOpen('telephone')}>Decide by telephone</Button>
+          <Button onClick={() => setOpen('revise')}>New version</Button>
+        </div>
+      ) : null}
+      {open === 'link' ? <LinkDialog order={order} issued={issued} onClose={() => setOpen(null)} /> : null}
+      {open === 'in-person' || open === 'telephone' ? (
+        <DecideDialog order={order} issued={issued} channel={open} onClose={() => setOpen(null)} />
+      ) : null}
+      {open === 'revise' ? (
+        <Dialog title={`Version ${estimate.revision + 1}`} onClose={() => setOpen(null)}>
+          <BuildEstimate order={order} onIssued={() => setOpen(null)} />
+        </Dialog>
+      ) : null}
+    </div>
+  )
+}
+
+function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
+  const decision = order.state.answers[bundle.bundleKey]
+  const caution = bundle.caution === null ? undefined : customerCaution(bundle.caution)
+  return (
+    <article className="bundle-sheet">
+      <header className="estimate-total">
+        <h3>
+          {bundle.title}
+          {bundle.alternativeTo === null ? '' : ' (in place of the one above)'}
+        </h3>
+        <span>
+          <strong>{money(bundle.totals.totalCents)}</strong> ·{' '}
+          {decision ? answerWords[decision.answer] : 'no answer yet'}
+        </span>
+      </header>
+      <table className="bundle-table">
+        <thead className="for-screen-readers">
+          <tr>
+            <th scope="col">Line</th>
+            <th scope="col">Quantity</th>
+            <th scope="col">Amount</th>
+          </tr>
+        </thead>
+        <tbody>
+          {bundle.lines.map((line) => (
+            <tr key={line.lineKey}>
+              <td>{line.words}</td>
+              <td>
+                {(line.quantityHundredths / 100).toString()}
+                {line.priceCode === 'labor' ? ' h' : ''}
+              </td>
+              <td>{money(line.amountCents)}</td>
+            </tr>
+          ))}
+          <tr>
+            <td>Tax</td>
+            <td />
+            <td>{money(bundle.totals.taxCents)}</td>
+          </tr>
+        </tbody>
+      </table>
+      {caution !== undefined && decision !== undefined && decision.answer !== 'authorized' ? (
+        <p>
+          {caution.text} <span className="quiet">({decision.cautionShown ?? 'not shown'})</span>
+        </p>
+      ) : null}
+    </article>
+  )
+}

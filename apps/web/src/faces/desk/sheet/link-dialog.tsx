@@ -1,0 +1,71 @@
+import { createLink } from '@bayledger/contract/links'
+import type { IssuedEstimate } from '@bayledger/ledger/order-state'
+import { useMutation } from '@tanstack/react-query'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { call } from '../../../lib/api-client.ts'
+import { clockTimeOrDay } from '../../../lib/format.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { Dialog } from '../../../ui/dialog.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import type { OrderPart } from './order-part.ts'
+import { QrCode } from './qr-code.tsx'
+
+/** The customer's own page, by an address that is shown once: read out, sent, or held to a phone's camera. */
+export function LinkDialog({
+  order,
+  issued,
+  onClose,
+}: OrderPart & { issued: IssuedEstimate; onClose: () => void }) {
+  const clock = useShopClock()
+  const write = useWriteEntries(order.orderId)
+  const link = useMutation({
+    mutationFn: async () => {
+      const made = await call(createLink, { params: { orderId: order.orderId } })
+      await write.mutateAsync({
+        entries: [
+          draftEntry(order.orderId, 'estimate.shown', {
+            revision: issued.estimate.revision,
+            channel: 'link',
+            linkId: made.linkId,
+          }),
+        ],
+      })
+      return made
+    },
+  })
+  return (
+    <Dialog title="The customer’s link" onClose={onClose}>
+      <div className="stack">
+        {link.data === undefined ? (
+          <>
+            <p>
+              Whoever opens it sees the findings and this estimate of {order.customer.name}, and can answer
+              and sign. It is shown once.
+            </p>
+            {link.isError ? <ProblemNotice problem={wordsOf(link.error)} /> : null}
+            <Button look="main" busy={link.isPending} onClick={() => link.mutate()}>
+              Make the link
+            </Button>
+          </>
+        ) : (
+          <>
+            <TextField label="Address" exact readOnly value={link.data.address} onChange={() => undefined} />
+            <QrCode text={link.data.address} label="The link, for a phone’s camera" />
+            <div className="row">
+              <Button look="main" onClick={() => void navigator.clipboard?.writeText(link.data.address)}>
+                Copy the address
+              </Button>
+            </div>
+            <p className="quiet">
+              Good until {clockTimeOrDay(link.data.expiresAt, new Date().toISOString(), clock)}.
+            </p>
+          </>
+        )}
+      </div>
+    </Dialog>
+  )
+}

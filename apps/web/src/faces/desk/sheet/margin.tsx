@@ -1,0 +1,130 @@
+import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import type { Mark } from '@bayledger/ledger/order-state'
+import { useState } from 'react'
+import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { useStaffNames } from '../../../features/people/queries.ts'
+import { clockTime } from '../../../lib/format.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { Dialog } from '../../../ui/dialog.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { SelectField } from '../../../ui/select-field.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { kindWords } from './kind-words.ts'
+import type { OrderPart } from './order-part.ts'
+
+type StrikeReason = PayloadOf<'entry.struck'>['reason']
+
+const reasonWords: Readonly<Record<StrikeReason, string>> = {
+  undone: 'undone at once',
+  'wrong-wheel': 'typed at the wrong wheel',
+  'wrong-value': 'wrong value',
+  'wrong-order': 'belongs to another order',
+  'not-done': 'was not done',
+  'recorded-twice': 'recorded twice',
+  other: 'other reason',
+}
+
+/** The ledger itself, newest last; a withdrawn line stays, struck, with its reason. */
+export function Margin({ order }: OrderPart) {
+  const [striking, setStriking] = useState<Mark | null>(null)
+  const nameOf = useStaffNames()
+  const clock = useShopClock()
+  const sealed = order.state.reports.length > 0
+  return (
+    <aside className="margin" aria-label="Ledger">
+      <h2>Ledger</h2>
+      <ol>
+        {order.state.marks.map((mark) => (
+          <li key={mark.entryId} className={mark.struck ? 'mark mark-struck' : 'mark'}>
+            <span className="mark-number">{mark.seq}</span>
+            <span>
+              <span className="mark-words">{kindWords(mark.kind)}</span>
+              <span className="quiet">
+                {' '}
+                {clockTime(mark.writtenAt, clock)}, {authorWords(mark, nameOf)}
+              </span>
+              {mark.struck ? (
+                <span className="mark-reason">
+                  withdrawn:{' '}
+                  {mark.struck.words ? order.wordsOf(mark.struck.words) : reasonWords[mark.struck.reason]}
+                </span>
+              ) : sealed || definitionOf(mark.kind).strikable === 'no' ? null : (
+                <button
+                  type="button"
+                  className="mark-strike"
+                  aria-label={`Withdraw entry ${mark.seq}, ${kindWords(mark.kind)}`}
+                  onClick={() => setStriking(mark)}
+                >
+                  withdraw
+                </button>
+              )}
+            </span>
+          </li>
+        ))}
+      </ol>
+      {striking === null ? null : (
+        <StrikeDialog order={order} mark={striking} onClose={() => setStriking(null)} />
+      )}
+    </aside>
+  )
+}
+
+const authorWords = (mark: Mark, nameOf: (staffId: string) => string): string =>
+  mark.by.kind === 'staff'
+    ? nameOf(mark.by.staffId)
+    : mark.by.kind === 'customer'
+      ? 'the customer’s link'
+      : 'computed'
+
+const reasons = (Object.keys(reasonWords) as StrikeReason[])
+  .filter((reason) => reason !== 'undone')
+  .map((value) => ({ value, label: reasonWords[value] }))
+
+function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClose: () => void }) {
+  const [reason, setReason] = useState<StrikeReason | null>(null)
+  const [words, setWords] = useState('')
+  const write = useWriteEntries(order.orderId)
+  const needsSecond = definitionOf(mark.kind).strikable === 'second-person'
+  const whyNot = needsSecond
+    ? 'Withdrawing this takes a second person: do it on a tablet, where both sign in.'
+    : reason === null
+      ? 'Choose the reason.'
+      : reason === 'other' && words.trim() === ''
+        ? 'Say the reason in words.'
+        : undefined
+  const strike = () => {
+    if (reason === null) return
+    const said = words.trim() === '' ? null : personal(words.trim())
+    write.mutate(
+      {
+        entries: [
+          draftEntry(order.orderId, 'entry.struck', {
+            entryId: mark.entryId,
+            reason,
+            words: said?.digest ?? null,
+            secondPersonId: null,
+          }),
+        ],
+        texts: said === null ? [] : [said],
+      },
+      { onSuccess: onClose },
+    )
+  }
+  return (
+    <Dialog title={`Withdraw entry ${mark.seq}: ${kindWords(mark.kind)}`} onClose={onClose}>
+      <div className="stack">
+        <p>The line stays in the ledger, struck, with your name and the reason.</p>
+        <SelectField label="Reason" options={reasons} value={reason} onChange={setReason} />
+        <TextField label="In words" value={words} onChange={setWords} />
+        {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+        <Button look="main" whyNot={whyNot} busy={write.isPending} onClick={strike}>
+          Withdraw it
+        </Button>
+      </div>
+    </Dialog>
+  )
+}

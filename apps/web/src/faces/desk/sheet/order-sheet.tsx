@@ -1,0 +1,62 @@
+import type { ReadOrder } from '../../../features/ledger/order-query.ts'
+import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
+import { Sentence } from '../../../ui/sentence.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { AsReceived } from './as-received.tsx'
+import { EstimatePart } from './estimate-part.tsx'
+import { FindingsPart } from './findings-part.tsx'
+import { Margin } from './margin.tsx'
+import { ReportPart } from './report-part.tsx'
+import { Told } from './told.tsx'
+import { WorkPart } from './work-part.tsx'
+
+/** One order on one page that scrolls, with its ledger along the right margin. */
+export function OrderSheet({ order }: { order: ReadOrder }) {
+  return (
+    <div className="order">
+      <title>{`${order.number} · Bayledger desk`}</title>
+      <div className="order-parts">
+        <OrderHead order={order} />
+        <Told order={order} />
+        <AsReceived order={order} />
+        <FindingsPart order={order} />
+        <EstimatePart order={order} />
+        <WorkPart order={order} />
+        <ReportPart order={order} />
+      </div>
+      <Margin order={order} />
+    </div>
+  )
+}
+
+function OrderHead({ order }: { order: ReadOrder }) {
+  const clock = useShopClock()
+  const { vehicle, customer, state } = order
+  const now = new Date().toISOString()
+  const odometer = state.opened?.odometer
+  return (
+    <header className="order-head">
+      <h1>
+        {vehicle.description}
+        {vehicle.color === null ? '' : `, ${vehicle.color}`} · {customer.name}
+      </h1>
+      <p className="quiet">
+        {order.number} · <span className="exact">{vehicle.plate ?? 'no plate'}</span>
+        {vehicle.vin === null ? '' : ' · VIN '}
+        <span className="exact">{vehicle.vin ?? ''}</span>
+        {odometer ? ` · ${odometer.value.toLocaleString('en-US')} ${odometer.unit}` : ' · odometer not read'}
+        {customer.phone === null ? '' : ` · ${customer.phone}`}
+        {state.opened?.waitsHere ? ' · waiting here' : ''}
+        {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
+      </p>
+      {order.moves.map((move) => (
+        <Sentence key={`${move.code} ${move.wheel}`}>
+          {move.sentence}
+          {move.since === null || move.mover === 'nobody' ? null : (
+            <span className="quiet"> {minutes(ageMinutes(move.since, now))}</span>
+          )}
+        </Sentence>
+      ))}
+    </header>
+  )
+}

@@ -1,0 +1,147 @@
+import { sealOrderReport } from '@bayledger/contract/reports'
+import { authorizedBundles, proofOf, sealGate } from '@bayledger/ledger/gates'
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
+import { useState } from 'react'
+import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
+import { orderKey } from '../../../features/ledger/order-query.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
+import { call } from '../../../lib/api-client.ts'
+import { clockTime, money } from '../../../lib/format.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { NumberField } from '../../../ui/number-field.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { Section } from '../../../ui/section.tsx'
+import { SelectField } from '../../../ui/select-field.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import type { OrderPart } from './order-part.ts'
+
+/** Payment, the sealed report, and the keys. */
+export function ReportPart({ order }: OrderPart) {
+  const { state } = order
+  const clock = useShopClock()
+  if (state.diagnosis?.confirmed == null) return null
+  return (
+    <Section title="Report" id="report">
+      <div className="stack">
+        {state.reports.length === 0 ? (
+          <>
+            <Payment order={order} />
+            <SealReport order={order} />
+          </>
+        ) : null}
+        {state.reports.map((report) => (
+          <p key={report.written.entryId}>
+            <a
+              href={`/api/orders/${order.orderId}/reports/${encodeURIComponent(report.reportNumber ?? '')}`}
+              download={`report-${report.reportNumber}.pdf`}
+            >
+              Sealed report {report.reportNumber} (PDF)
+            </a>{' '}
+            <span className="quiet">sealed at {clockTime(report.written.writtenAt, clock)}</span>
+          </p>
+        ))}
+        {state.reports.length > 0 && state.handedBack === null ? <HandBack order={order} /> : null}
+        {state.handedBack === null ? null : (
+          <p>Handed back at {clockTime(state.handedBack.written.writtenAt, clock)}.</p>
+        )}
+      </div>
+    </Section>
+  )
+}
+
+function Payment({ order }: OrderPart) {
+  const write = useWriteEntries(order.orderId)
+  const owed =
+    authorizedBundles(order.state).reduce((sum, { totals }) => sum + totals.totalCents, 0) -
+    order.state.paidCents
+  if (owed <= 0) return null
+  const pay = (method: 'cash' | 'card' | 'check' | 'account') =>
+    write.mutate({ entries: [draftEntry(order.orderId, 'payment.noted', { amountCents: owed, method })] })
+  return (
+    <div>
+      <p>
+        Authorized and not yet paid: <strong>{money(owed)}</strong>
+      </p>
+      <div className="row">
+        {(['card', 'cash', 'check', 'account'] as const).map((method) => (
+          <Button key={method} busy={write.isPending} onClick={() => pay(method)}>
+            Paid by {method === 'account' ? 'account' : method}
+          </Button>
+        ))}
+      </div>
+      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+    </div>
+  )
+}
+
+function SealReport({ order }: OrderPart) {
+  const client = useQueryClient()
+  const [entryId] = useState(newId)
+  const [first] = sealGate(order.state)
+  const seal = useMutation({
+    mutationFn: () => call(sealOrderReport, { params: { orderId: order.orderId }, body: { entryId } }),
+    onSettled: () =>
+      Promise.all([
+        client.invalidateQueries({ queryKey: orderKey(order.orderId) }),
+        client.invalidateQueries({ queryKey: ['floor'] }),
+      ]),
+  })
+  return (
+    <>
+      {seal.isError ? <ProblemNotice problem={wordsOf(seal.error)} /> : null}
+      <Button look="main" busy={seal.isPending} whyNot={first?.words} onClick={() => seal.mutate()}>
+        {seal.isPending ? 'Composing and sealing' : 'Seal the report'}
+      </Button>
+    </>
+  )
+}
+
+function HandBack({ order }: OrderPart) {
+  const write = useWriteEntries(order.orderId)
+  const staff = useQuery(staffQuery)
+  const session = useQuery(sessionQuery)
+  const [odometer, setOdometer] = useState<number | null>(null)
+  const [agreed, setAgreed] = useState<string | null>(null)
+  const unproven = proofOf(order.state).verdict === 'not-yet-proven'
+  const wheelsOff = Object.values(order.state.work).some((work) => work.removed)
+  const others = (staff.data?.staff ?? []).filter(({ staffId }) => staffId !== session.data?.staff.staffId)
+  return (
+    <div className="stack">
+      {wheelsOff ? (
+        <p>Say: come back after 50 to 100 miles, free of charge, to have the torque checked.</p>
+      ) : null}
+      {unproven ? (
+        <SelectField
+          label="The cure is not proven yet: who agreed to the release?"
+          options={others.map(({ staffId, name }) => ({ value: staffId, label: name }))}
+          value={agreed}
+          onChange={setAgreed}
+        />
+      ) : null}
+      <NumberField label="Odometer at hand-back" unit="mi" value={odometer} onChange={setOdometer} />
+      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+      <Button
+        look="main"
+        busy={write.isPending}
+        whyNot={unproven && agreed === null ? 'A second person agrees first.' : undefined}
+        onClick={() =>
+          write.mutate({
+            entries: [
+              draftEntry(order.orderId, 'order.handed_back', {
+                odometer: odometer === null ? null : { value: odometer, unit: 'mi' },
+                lockingKeyReturned: null,
+                retorqueAdvised: wheelsOff,
+                signature: null,
+                releaseAgreedBy: agreed,
+              }),
+            ],
+          })
+        }
+      >
+        Hand back the vehicle
+      </Button>
+    </div>
+  )
+}

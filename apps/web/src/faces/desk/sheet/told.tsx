@@ -1,0 +1,49 @@
+import type { LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import { wheelNames } from '@bayledger/reckoning/wheels'
+import { money } from '../../../lib/format.ts'
+import { Line, Lines, Section } from '../../../ui/section.tsx'
+import { askedEvents } from '../write-up/events.ts'
+import type { OrderPart } from './order-part.ts'
+
+export const lightWords: Readonly<Record<LightBehavior, string>> = {
+  off: 'off',
+  solid: 'stays on',
+  'flash-then-solid': 'flashes about a minute, then stays on',
+  'intermittent-cold': 'only on cold mornings',
+  'intermittent-other': 'comes and goes',
+  'flash-continuous': 'never stops flashing',
+}
+
+/** The complaint in the customer's words, and what was agreed before anyone looked. */
+export function Told({ order }: OrderPart) {
+  const { complaint, authority } = order.state
+  if (complaint === null) return null
+  const happened = complaint.events.filter((event) => event.happened !== false)
+  return (
+    <Section title="Told" id="told">
+      <blockquote className="told-words">“{order.wordsOf(complaint.words)}”</blockquote>
+      <Lines>
+        <Line name="Warning light, as told">
+          {complaint.reportedLight === null ? 'not known' : lightWords[complaint.reportedLight]}
+        </Line>
+        <Line name="Lately">
+          {happened.length === 0
+            ? complaint.events.length === 0
+              ? 'not asked'
+              : 'nothing of what was asked'
+            : happened
+                .map(({ kind, wheel }) => `${labelOf(kind)}${wheel ? `, ${wheelNames[wheel]}` : ''}`)
+                .join(' · ')}
+        </Line>
+        <Line name="Consent">
+          {authority.look === null
+            ? 'not given yet'
+            : `to look${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; the look costs ${money(authority.look.lookFeeCents)}`}
+        </Line>
+      </Lines>
+    </Section>
+  )
+}
+
+const labelOf = (kind: string): string =>
+  askedEvents.find((event) => event.kind === kind)?.label ?? kind.replaceAll('-', ' ')

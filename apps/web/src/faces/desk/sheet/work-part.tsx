@@ -1,0 +1,77 @@
+import { proofOf, roadGate } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Step } from '@bayledger/reckoning/step'
+import { wheelNames } from '@bayledger/reckoning/wheels'
+import { useStaffNames } from '../../../features/people/queries.ts'
+import { clockTime } from '../../../lib/format.ts'
+import { Section } from '../../../ui/section.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import type { OrderPart } from './order-part.ts'
+
+/** The computed steps with who closed each, and how far the cure is proven. */
+export function WorkPart({ order }: OrderPart) {
+  const { plan } = order.state
+  if (plan === null) return null
+  const steps = plan.plan.steps
+  const closed = steps.filter(({ stepKey }) => order.state.closed[stepKey]).length
+  const gate = roadGate(order.state)
+  return (
+    <>
+      <Section title="Work" id="work" note={`${closed} of ${steps.length} steps closed`}>
+        {gate.length === 0 ? null : (
+          <ul className="gate">
+            {gate.map((reason) => (
+              <li key={`${reason.code} ${reason.wheel}`}>
+                <strong>{reason.words}</strong>
+              </li>
+            ))}
+          </ul>
+        )}
+        <ol className="steps">
+          {steps.map((step) => (
+            <StepLine key={step.stepKey} step={step} order={order} />
+          ))}
+        </ol>
+      </Section>
+      <Section title="Proof" id="proof">
+        <p>{proofSentence(order.state)}</p>
+      </Section>
+    </>
+  )
+}
+
+function StepLine({ step, order }: OrderPart & { step: Step }) {
+  const nameOf = useStaffNames()
+  const clock = useShopClock()
+  const closing = order.state.closed[step.stepKey]
+  const aside = order.state.setAside[step.stepKey]
+  const by = closing?.written.by
+  return (
+    <li className={closing ? 'step step-closed' : 'step'}>
+      <span>
+        {closing ? (
+          <svg viewBox="0 0 16 16" className="step-tick" role="img" aria-label="closed">
+            <path d="M2 8.5 6.2 13 14 3" />
+          </svg>
+        ) : null}
+        {step.does}
+        {step.wheel === null ? '' : `, ${wheelNames[step.wheel]}`}
+      </span>
+      <span className="quiet">
+        {closing
+          ? `${clockTime(closing.written.writtenAt, clock)}${by?.kind === 'staff' ? `, ${nameOf(by.staffId)}` : ''}`
+          : aside
+            ? `set aside: ${order.wordsOf(aside.reason)}`
+            : 'open'}
+      </span>
+    </li>
+  )
+}
+
+export const proofSentence = (state: OrderState): string => {
+  const proof = proofOf(state)
+  if (proof.verdict === 'proven')
+    return `Proven: the light stayed off for ${proof.minutes} minutes of driving.`
+  if (proof.verdict === 'nothing-to-prove') return 'No work was authorized, so there is nothing to prove.'
+  return `${proof.verdict === 'not-fixed' ? 'Not fixed' : 'Not yet proven'}: ${proof.why}.`
+}

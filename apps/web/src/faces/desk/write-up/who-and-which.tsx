@@ -1,0 +1,145 @@
+import { type Customer, listCustomers } from '@bayledger/contract/customers'
+import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
+import { useQuery } from '@tanstack/react-query'
+import { sheetsQuery } from '../../../features/settings/queries.ts'
+import { call } from '../../../lib/api-client.ts'
+import { Button } from '../../../ui/button.tsx'
+import { SelectField } from '../../../ui/select-field.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import type { Person, Which } from './write-up-form.ts'
+
+type WhoProps = { person: Person; onChange: (person: Person) => void }
+
+/** A known customer is picked from what matches the typed name or number; else the typed one is new. */
+export function WhoFields({ person, onChange }: WhoProps) {
+  const wanted = person.known === null ? person.name.trim() : ''
+  const found = useQuery({
+    queryKey: ['customers', wanted],
+    queryFn: ({ signal }) => call(listCustomers, { query: { q: wanted }, signal }),
+    enabled: wanted.length >= 2,
+  })
+  if (person.known !== null)
+    return (
+      <div className="row">
+        <p>
+          <strong>{person.known.name}</strong> {person.known.phone}
+        </p>
+        <Button onClick={() => onChange({ known: null, name: '', phone: '' })}>Another customer</Button>
+      </div>
+    )
+  return (
+    <>
+      <div className="fields">
+        <TextField
+          label="Customer’s name"
+          autoFocus
+          value={person.name}
+          onChange={(name) => onChange({ ...person, name })}
+        />
+        <TextField
+          label="Telephone"
+          type="tel"
+          value={person.phone}
+          onChange={(phone) => onChange({ ...person, phone })}
+        />
+      </div>
+      <Matches customers={found.data?.customers ?? []} onPick={(known) => onChange({ ...person, known })} />
+    </>
+  )
+}
+
+function Matches({
+  customers,
+  onPick,
+}: {
+  customers: readonly Customer[]
+  onPick: (customer: Customer) => void
+}) {
+  if (customers.length === 0) return null
+  return (
+    <ul className="matches" aria-label="Customers on file">
+      {customers.slice(0, 5).map((customer) => (
+        <li key={customer.customerId}>
+          <Button onClick={() => onPick(customer)}>
+            {customer.name}
+            {customer.phone === null ? '' : ` · ${customer.phone}`} · on file
+          </Button>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+type WhichProps = { customerId: string | null; which: Which; onChange: (which: Which) => void }
+
+/** One of the customer's vehicles, or a new one with its sheet. */
+export function WhichFields({ customerId, which, onChange }: WhichProps) {
+  const vehicles = useQuery({
+    queryKey: ['vehicles', customerId],
+    queryFn: ({ signal }) => call(listVehicles, { query: { customerId: customerId ?? '' }, signal }),
+    enabled: customerId !== null,
+  })
+  const sheets = useQuery(sheetsQuery)
+  const known = vehicles.data?.vehicles ?? []
+  const sheetOptions = (sheets.data?.sheets ?? []).map(({ sheetId, name }) => ({
+    value: sheetId,
+    label: name,
+  }))
+  const pick = (vehicle: Vehicle) =>
+    onChange({ ...which, known: vehicle, sheetId: vehicle.sheetId ?? which.sheetId })
+  return (
+    <>
+      {known.length === 0 || which.known !== null ? null : (
+        <ul className="matches" aria-label="Vehicles on file">
+          {known.map((vehicle) => (
+            <li key={vehicle.vehicleId}>
+              <Button onClick={() => pick(vehicle)}>
+                {vehicle.plate ?? 'no plate'} · {vehicle.description}
+                {vehicle.color === null ? '' : `, ${vehicle.color}`} · on file
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {which.known !== null ? (
+        <div className="row">
+          <p>
+            <span className="exact">{which.known.plate ?? 'no plate'}</span> ·{' '}
+            <strong>{which.known.description}</strong>
+            {which.known.color === null ? '' : `, ${which.known.color}`}
+          </p>
+          <Button onClick={() => onChange({ ...which, known: null })}>Another vehicle</Button>
+        </div>
+      ) : (
+        <div className="fields">
+          <TextField
+            label="Plate"
+            exact
+            value={which.plate}
+            onChange={(plate) => onChange({ ...which, plate })}
+          />
+          <TextField
+            label="VIN"
+            exact
+            hint="17 characters; leave empty if it cannot be read"
+            value={which.vin}
+            onChange={(vin) => onChange({ ...which, vin })}
+          />
+          <TextField
+            label="Make, model and year"
+            value={which.description}
+            onChange={(description) => onChange({ ...which, description })}
+          />
+          <TextField label="Color" value={which.color} onChange={(color) => onChange({ ...which, color })} />
+        </div>
+      )}
+      <SelectField
+        label="Specification sheet"
+        hint="The shop’s own record of this vehicle type’s figures"
+        options={sheetOptions}
+        value={which.sheetId}
+        onChange={(sheetId) => onChange({ ...which, sheetId })}
+      />
+    </>
+  )
+}

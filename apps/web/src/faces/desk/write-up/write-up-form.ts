@@ -1,0 +1,164 @@
+import { type Customer, createCustomer } from '@bayledger/contract/customers'
+import { createVehicle, type Vehicle } from '@bayledger/contract/vehicles'
+import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { draftEntry, newId, personal } from '../../../features/ledger/draft-entry.ts'
+import { sendEntries, type Writing } from '../../../features/ledger/write-entries.ts'
+import { call } from '../../../lib/api-client.ts'
+import { eventsAsEvidence } from './events.ts'
+
+export type Person = { known: Customer | null; name: string; phone: string }
+export type Which = {
+  known: Vehicle | null
+  plate: string
+  vin: string
+  description: string
+  color: string
+  sheetId: string | null
+}
+
+export type WriteUp = {
+  person: Person
+  which: Which
+  words: string
+  light: LightBehavior | 'not-known' | null
+  events: EventEvidence['kind'][]
+  eventWheels: Partial<Record<EventEvidence['kind'], WheelPosition>>
+  askedEach: boolean
+  waitsHere: 'here' | 'leaves' | null
+  promised: string
+  odometer: number | null
+  consent: ('look' | 'drive')[]
+  consentBy: 'owner' | 'named-person' | 'fleet-contact' | 'driver' | null
+  lookWaived: 'waived' | 'charged' | null
+}
+
+export const blankWriteUp: WriteUp = {
+  person: { known: null, name: '', phone: '' },
+  which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null },
+  words: '',
+  light: null,
+  events: [],
+  eventWheels: {},
+  askedEach: false,
+  waitsHere: null,
+  promised: '',
+  odometer: null,
+  consent: [],
+  consentBy: null,
+  lookWaived: null,
+}
+
+/** What is still missing, in words; `undefined` when it can be opened. */
+export const missingInWriteUp = (form: WriteUp): string | undefined => {
+  if (form.person.known === null && form.person.name.trim() === '') return 'Whose vehicle is it? Type a name.'
+  if (form.which.known === null && form.which.description.trim() === '') return 'Which vehicle is it?'
+  if (form.which.sheetId === null) return 'Choose the specification sheet.'
+  if (form.words.trim() === '') return 'Write down the complaint in the customer’s own words.'
+  if (form.light === null) return 'Ask what the light does; "does not know" is an answer.'
+  if (form.waitsHere === null) return 'Does the customer wait here?'
+  if (!form.consent.includes('look')) return 'No one looks at the vehicle without consent.'
+  if (form.consentBy === null) return 'Who gave the consent?'
+  if (form.lookWaived === null) return 'Say what the look costs before it begins.'
+  return undefined
+}
+
+/** Ids that are made once for one write-up, so that sending it again opens nothing twice. */
+export type WriteUpKeys = {
+  orderId: string
+  customerKey: string
+  vehicleKey: string
+  entries: Writing | null
+}
+
+export const newWriteUpKeys = (): WriteUpKeys => ({
+  orderId: newId(),
+  customerKey: newId(),
+  vehicleKey: newId(),
+  entries: null,
+})
+
+export type WriteUpPlace = {
+  locationId: string
+  sheet: SpecificationSheet
+  lookFeeCents: number
+  today: string
+}
+
+/** Adds customer and vehicle where they are new, then opens the order. Gives its id. */
+export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUpPlace): Promise<string> => {
+  const customer = form.person.known ?? (await addCustomer(form.person, keys.customerKey))
+  const vehicle = form.which.known ?? (await addVehicle(form.which, customer.customerId, keys.vehicleKey))
+  keys.entries ??= openingEntries(form, keys.orderId, place, customer, vehicle)
+  await sendEntries(keys.entries)
+  return keys.orderId
+}
+
+const addCustomer = ({ name, phone }: Person, idempotencyKey: string) =>
+  call(createCustomer, {
+    idempotencyKey,
+    body: {
+      name,
+      phone: phone.trim() === '' ? null : phone,
+      email: null,
+      mayText: false,
+      mayEmail: false,
+      mayCall: phone.trim() !== '',
+    },
+  })
+
+const addVehicle = (which: Which, customerId: string, idempotencyKey: string) =>
+  call(createVehicle, {
+    idempotencyKey,
+    body: {
+      customerId,
+      plate: orNull(which.plate),
+      plateRegion: null,
+      vin: orNull(which.vin),
+      description: which.description,
+      color: orNull(which.color),
+      notes: null,
+      sheetId: which.sheetId,
+    },
+  })
+
+const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim())
+
+const openingEntries = (
+  form: WriteUp,
+  orderId: string,
+  { locationId, sheet, lookFeeCents, today }: WriteUpPlace,
+  customer: Customer,
+  vehicle: Vehicle,
+): Writing => {
+  const words = personal(form.words.trim())
+  const name = personal(customer.name)
+  return {
+    entries: [
+      draftEntry(orderId, 'order.opened', {
+        locationId,
+        customerId: customer.customerId,
+        vehicleId: vehicle.vehicleId,
+        waitsHere: form.waitsHere === 'here',
+        promisedAt: form.promised === '' ? null : new Date(`${today}T${form.promised}`).toISOString(),
+        odometer: form.odometer === null ? null : { value: form.odometer, unit: 'mi' },
+        comebackOf: null,
+      }),
+      draftEntry(orderId, 'complaint.recorded', {
+        words: words.digest,
+        reportedLight: form.light === 'not-known' ? null : form.light,
+        events: eventsAsEvidence(form.events, form.eventWheels, form.askedEach),
+      }),
+      draftEntry(orderId, 'sheet.chosen', { sheet }),
+      draftEntry(orderId, 'authority.given', {
+        to: [...form.consent],
+        by: { relation: form.consentBy ?? 'owner', name: name.digest },
+        channel: 'in-person',
+        lookFeeCents: form.lookWaived === 'waived' ? 0 : lookFeeCents,
+        lookFeeWaivedWithWork: form.lookWaived === 'waived',
+      }),
+    ],
+    texts: [words, name],
+  }
+}

@@ -1,0 +1,30 @@
+import { getSettings, listInstruments } from '@bayledger/contract/settings'
+import { listSheets } from '@bayledger/contract/sheets'
+import { PriceList } from '@bayledger/reckoning/money/price-list'
+import { queryOptions } from '@tanstack/react-query'
+import { call } from '../../lib/api-client.ts'
+
+export const settingsQuery = queryOptions({
+  queryKey: ['settings'],
+  queryFn: ({ signal }) => call(getSettings, { signal }),
+  staleTime: 60_000,
+})
+
+export const sheetsQuery = queryOptions({
+  queryKey: ['sheets'],
+  queryFn: ({ signal }) => call(listSheets, { signal }),
+  staleTime: 60_000,
+})
+
+export const instrumentsQuery = queryOptions({
+  queryKey: ['instruments'],
+  queryFn: ({ signal }) => call(listInstruments, { signal }),
+  staleTime: 15_000,
+})
+
+/** The present price list, out of the settings; `null` where the shop has set none that can be read. */
+export const priceListIn = (settings: readonly { kind: string; body: unknown }[]): PriceList | null => {
+  const stored = settings.find(({ kind }) => kind === 'prices')
+  const read = PriceList.safeParse(stored?.body)
+  return read.success ? read.data : null
+}
