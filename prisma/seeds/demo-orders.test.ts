@@ -4,6 +4,7 @@ import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { proofOf, sealGate } from '@bayledger/ledger/gates'
 import { canonicalText, personalDigest, verifyChain } from '@bayledger/ledger/hash-chain'
 import { nextMoves } from '@bayledger/ledger/next-moves'
+import { pressureTargetFor } from '@bayledger/ledger/pressure-target'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
 import type { DemoOrder } from './demo/orders.ts'
@@ -195,6 +196,14 @@ describe('T-2610, the winter wheels', () => {
 
 describe('the other orders of the morning', () => {
   const expected = [
+    [
+      'T-2603',
+      [31.6, 31.4, 31.5, 31.7],
+      ['sensor-silent@LF+RR', `set-of-four-worth-offering@${all}`],
+      'sensor-silent',
+      32_490,
+      'bay',
+    ],
     ['T-2604', [54.2, 54, 64.1, 63.9], ['spare-low@SP'], 'spare-low', 0, 'bay'],
     [
       'T-2607',
@@ -240,6 +249,31 @@ describe('the other orders of the morning', () => {
       expect(nextMoves(state(number), shop.calendar.now)[0]?.mover).toBe(mover)
     },
   )
+
+  it('let T-2603 take two sensors, put off the set of four for 567.00, and stand with its left front wheel off', () => {
+    const { answers, estimates, work, closed } = state('T-2603')
+    const bundles = estimates
+      .at(-1)
+      ?.estimate.bundles.map(({ bundleKey, totals }) => [answers[bundleKey]?.answer, totals.totalCents])
+    expect(bundles).toEqual([
+      ['authorized', 32_490],
+      ['deferred', 56_700],
+    ])
+    expect(nextMoves(state('T-2603'), shop.calendar.now)[0]).toMatchObject({ code: 'wheel-off', wheel: 'LF' })
+    expect(work.LF?.fitted?.torque).toEqual({ value: 48, unit: 'lbf·in' })
+    expect(closed['LF.sensor.fit']).toBeDefined()
+  })
+
+  it('ask 69.6 psi of the spare of T-2604 in a tire of 55 °F', () => {
+    const surroundings = {
+      outdoor: { value: 27, unit: 'F' as const },
+      overnightLow: null,
+      tires: 'indoor-warmed' as const,
+      tire: { value: 55, unit: 'F' as const },
+      altitudeFeet: 820,
+    }
+    expect(pressureTargetFor(state('T-2604'), 'SP', surroundings)?.psi).toBe(69.6)
+  })
 
   it('promise the part of T-2607 for Wednesday and wait with T-2613 until the 19th', () => {
     expect(state('T-2607').promised?.promisedAt).toBe('2026-01-14T15:00:00.000Z')

@@ -41,7 +41,10 @@ type Decision = {
   readonly channel: 'in-person' | 'telephone'
 }
 
-/** Shows the newest version and records a Yes to all of it; the server then issues the job plan. */
+/**
+ * Shows the newest version and records a Yes to all of it, and Later to what would replace a line; the server then
+ * issues the job plan.
+ */
 export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }: Decision): void => {
   const issued = pen.state().estimates.at(-1)
   const sheet = pen.state().sheet?.sheet
@@ -54,14 +57,16 @@ export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }:
     {
       revision,
       digest: issued.digest,
-      answers: bundles
-        .filter(({ alternativeTo }) => alternativeTo === null)
-        .map(({ bundleKey }) => ({
-          bundleKey,
-          answer: 'authorized' as const,
-          deferredUntil: null,
-          cautionShown: null,
-        })),
+      answers: bundles.map(({ bundleKey, alternativeTo, caution }) =>
+        alternativeTo === null
+          ? { bundleKey, answer: 'authorized', deferredUntil: null, cautionShown: null }
+          : {
+              bundleKey,
+              answer: 'deferred',
+              deferredUntil: pen.calendar.on('2026-07-13'),
+              cautionShown: caution,
+            },
+      ),
       by: { relation: 'owner', name: pen.personal(customer.name) },
       consent: consentOf(pen, customer, channel, shownAt, readOut(bundles, totals.totalCents)),
       language: 'en',

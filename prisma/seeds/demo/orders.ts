@@ -4,6 +4,7 @@ import type { DemoInstrument } from './instruments.ts'
 import { type DemoLine, type OrderPen, orderPen } from './order-pen.ts'
 import { handBackT2601, t2601SealedAt, writeT2601 } from './orders/t-2601.ts'
 import { t2602Link, writeT2602 } from './orders/t-2602.ts'
+import { writeT2603 } from './orders/t-2603.ts'
 import { writeT2604 } from './orders/t-2604.ts'
 import { writeT2606 } from './orders/t-2606.ts'
 import { writeT2607 } from './orders/t-2607.ts'
@@ -61,6 +62,7 @@ export const demoOrders = (
   return [
     orderOf(first, [], end),
     orderOf(written('T-2602', writeT2602), [link]),
+    orderOf(written('T-2603', writeT2603)),
     orderOf(written('T-2604', writeT2604)),
     orderOf(written('T-2606', writeT2606)),
     orderOf(written('T-2607', writeT2607)),

@@ -1,0 +1,70 @@
+import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { RoadPosition } from '@bayledger/reckoning/wheels'
+import { paceFrom } from './arrival-check.ts'
+import type { OrderPen } from './order-pen.ts'
+import type { DemoPerson } from './people.ts'
+
+type Begun = {
+  readonly wheel: RoadPosition
+  readonly by: DemoPerson
+  readonly deviceId: string
+  readonly from: string
+  readonly sensorId: string
+  readonly partNumber: string
+  readonly lot: string
+  readonly madeMonth: string
+  readonly kitPart: string
+}
+
+/** A new sensor on its way into a wheel, up to its seat: matched, programmed, wheel off, tire open and seen, fitted. */
+export const beginSensor = (pen: OrderPen, begun: Begun): void => {
+  const { wheel, sensorId } = begun
+  const sensor = pen.state().sheet?.sheet.sensor
+  const torque = sensor?.stemNutTorque ?? sensor?.stemScrewTorque
+  if (!sensor || !torque) throw new RangeError(`${pen.number}: the sheet has no sensor to fit`)
+  const pace = paceFrom(begun.from, 240)
+  const write = <K extends Kind>(kind: K, payload: PayloadOf<K>) =>
+    pen.write(kind, payload, { at: pace(), by: begun.by, deviceId: begun.deviceId })
+
+  write('part.drawn', {
+    stepKey: `${wheel}.sensor.match`,
+    wheel,
+    partNumber: begun.partNumber,
+    lot: begun.lot,
+    madeMonth: begun.madeMonth,
+    quantity: 1,
+    matches: { frequencyMHz: sensor.frequencyMHz, stem: sensor.stem },
+  })
+  write('sensor.programmed', {
+    stepKey: `${wheel}.sensor.program`,
+    wheel,
+    sensorId,
+    identity: 'new',
+    frequencyMHz: sensor.frequencyMHz,
+    readBack: true,
+  })
+  write('wheel.removed', { stepKey: `${wheel}.wheel.off`, wheel, remark: null })
+  write('step.closed', { stepKey: `${wheel}.tire.open`, value: null })
+  write('tire.inspected', {
+    when: 'inside',
+    stepKey: `${wheel}.tire.inside`,
+    wheel,
+    valve: null,
+    stem: null,
+    treadDepth32nds: null,
+    tireAgeYears: null,
+    sensorAgeMonths: null,
+    sealantSeen: false,
+    tireDamage: null,
+    fastenerDamage: null,
+    inside: 'sound',
+  })
+  write('sensor.fitted', {
+    stepKey: `${wheel}.sensor.fit`,
+    wheel,
+    sensorId,
+    valve: sensor.stem,
+    kitPart: begun.kitPart,
+    torque,
+  })
+}
