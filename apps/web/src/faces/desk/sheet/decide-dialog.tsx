@@ -1,6 +1,6 @@
 import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
 import type { IssuedEstimate } from '@bayledger/ledger/order-state'
-import { cautionName, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
+import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Answer, Bundle } from '@bayledger/reckoning/estimate'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
@@ -162,7 +162,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
 type QuestionProps = { bundle: Bundle; answer: Answer | null; onAnswer: (answer: Answer) => void }
 
 function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
-  const caution = bundle.caution === null ? undefined : customerCaution(bundle.caution)
+  const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
   return (
     <div>
       <ChoiceGroup
@@ -171,9 +171,9 @@ function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
         value={answer}
         onChange={onAnswer}
       />
-      {caution !== undefined && answer !== null && answer !== 'authorized' ? (
+      {caution !== null && answer !== null && answer !== 'authorized' ? (
         <p>
-          <strong>Say this:</strong> {caution.text}
+          <strong>Say this:</strong> {caution.words}
         </p>
       ) : null}
     </div>
@@ -181,12 +181,12 @@ function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
 }
 
 const answerTo = (bundle: Bundle, answer: Answer): Decided['answers'][number] => {
-  const caution = bundle.caution === null ? undefined : customerCaution(bundle.caution)
+  const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
   return {
     bundleKey: bundle.bundleKey,
     answer,
     deferredUntil: null,
-    cautionShown: answer === 'authorized' || caution === undefined ? null : cautionName(caution),
+    cautionShown: answer === 'authorized' || caution === null ? null : cautionShown(caution),
   }
 }
 

@@ -93,7 +93,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
 
 function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
   const decision = order.state.answers[bundle.bundleKey]
-  const caution = bundle.caution === null ? undefined : customerCaution(bundle.caution)
+  const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
   return (
     <article className="bundle-sheet">
       <header className="estimate-total">
@@ -132,9 +132,9 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
           </tr>
         </tbody>
       </table>
-      {caution !== undefined && decision !== undefined && decision.answer !== 'authorized' ? (
+      {caution !== null && decision !== undefined && decision.answer !== 'authorized' ? (
         <p>
-          {caution.text} <span className="quiet">({decision.cautionShown ?? 'not shown'})</span>
+          {caution.words} <span className="quiet">({decision.cautionShown ?? 'not shown'})</span>
         </p>
       ) : null}
     </article>
