@@ -2,7 +2,7 @@ import { PrismaPg } from '@prisma/adapter-pg'
 import type { Pool } from 'pg'
 import { PrismaClient } from './generated/client.ts'
 
-export type { Prisma, PrismaClient } from './generated/client.ts'
+export type { PrismaClient } from './generated/client.ts'
 
 /** The Prisma client for ordinary reads and writes, on a pool of its own or on one that is shared. */
 export function openClient(source: string | Pool): PrismaClient {
