@@ -204,6 +204,7 @@ describe('the other orders of the morning', () => {
       32_490,
       'bay',
     ],
+    ['T-2605', [36.2, 36, 33, 33.1], ['reset-only@'], 'reset-only', 2_730, 'desk'],
     ['T-2604', [54.2, 54, 64.1, 63.9], ['spare-low@SP'], 'spare-low', 0, 'bay'],
     [
       'T-2607',
@@ -262,6 +263,15 @@ describe('the other orders of the morning', () => {
     expect(nextMoves(state('T-2603'), shop.calendar.now)[0]).toMatchObject({ code: 'wheel-off', wheel: 'LF' })
     expect(work.LF?.fitted?.torque).toEqual({ value: 48, unit: 'lbf·in' })
     expect(closed['LF.sensor.fit']).toBeDefined()
+  })
+
+  it('leave T-2605 to prove itself on the road, released with a second person', () => {
+    expect(proofOf(state('T-2605')).verdict).toBe('not-yet-proven')
+    expect(sealGate(state('T-2605'))).toEqual([])
+    const { end } = order('T-2605')
+    const greta = shop.staff.find(({ name }) => name === 'Greta Lund-Sorrel')
+    expect(end?.handBack.draft.payload).toMatchObject({ releaseAgreedBy: greta?.id })
+    expect(end?.sealedBy).not.toBe(greta?.id)
   })
 
   it('ask 69.6 psi of the spare of T-2604 in a tire of 55 °F', () => {

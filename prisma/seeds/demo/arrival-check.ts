@@ -17,7 +17,7 @@ export const midMorning = { outdoor: 27, overnightLow: 11 }
 export const fahrenheit = (value: number): Temperature => ({ value, unit: 'F' })
 export const psi = (value: number) => ({ value, unit: 'psi' as const })
 
-/** What one road wheel gave. `id` null: it stayed silent. `sensorPsi` absent: the gauge's figure less the offset. */
+/** What one road wheel gave. `id` null: it stayed silent, or there is none. `sensorPsi` absent: the gauge's figure less the offset. */
 export type ArrivalWheel = {
   readonly wheel: RoadPosition
   readonly gauge: number
@@ -42,12 +42,13 @@ type ArrivalCheck = {
   readonly wheels: readonly ArrivalWheel[]
   /** A gauge alone, or a gauge and the spare's own sensor. */
   readonly spare: number | { readonly gauge: number; readonly id: string } | null
-  readonly frequencyMHz: number
-  readonly valve: 'snap-in' | 'clamp-in'
+  /** What the vehicle listens to; `null`: it has no sensors, and holds no IDs to read. */
+  readonly frequencyMHz: number | null
+  readonly valve: 'snap-in' | 'clamp-in' | 'plain'
   readonly tires: {
     readonly ageYears: number
     readonly treadDepth32nds: number
-    readonly sensorAgeMonths: number
+    readonly sensorAgeMonths: number | null
   }
   readonly stored: Partial<Record<WheelPosition, string>>
   readonly codes: readonly ModuleCode[]
@@ -82,90 +83,96 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       : null,
   })
   write('telltale.observed', { phase: 'arrival', stepKey: null, lampCheck: 'lights', behavior: seen.light })
-  for (const read of seen.wheels)
-    write('wheel.checked', {
-      phase: 'arrival',
-      stepKey: null,
-      wheel: read.wheel,
-      mounted: 'road',
-      gauge: { pressure: psi(read.gauge), instrument: goodGauge },
-      sensor:
-        read.id === null
-          ? { answer: 'silent', tries: 3 }
-          : answered(
-              read.id,
-              read.sensorPsi ?? sensorUnder(read.gauge),
-              read.frequencyMHz ?? seen.frequencyMHz,
-              seen.outdoor,
-            ),
-      notPossible: [],
-    })
-  const spare = typeof seen.spare === 'number' ? { gauge: seen.spare, id: undefined } : seen.spare
+  for (const { wheel, gauge, ...sensor } of seen.wheels)
+    write('wheel.checked', wheelChecked(wheel, gauge, sensorAnswer(seen, gauge, sensor)))
+  const spare = typeof seen.spare === 'number' ? { gauge: seen.spare, id: null } : seen.spare
   if (spare)
-    write('wheel.checked', {
-      phase: 'arrival',
-      stepKey: null,
-      wheel: 'SP',
-      mounted: null,
-      gauge: { pressure: psi(spare.gauge), instrument: goodGauge },
-      sensor:
-        spare.id === undefined
-          ? null
-          : answered(spare.id, sensorUnder(spare.gauge), seen.frequencyMHz, seen.outdoor),
-      notPossible: [],
-    })
+    write(
+      'wheel.checked',
+      wheelChecked('SP', spare.gauge, spare.id === null ? null : sensorAnswer(seen, spare.gauge, spare)),
+    )
   for (const { wheel, sensorAgeMonths } of seen.wheels)
-    write('tire.inspected', {
-      when: 'arrival',
-      stepKey: null,
-      wheel,
-      valve: seen.valve,
-      stem: 'sound',
-      treadDepth32nds: seen.tires.treadDepth32nds,
-      tireAgeYears: seen.tires.ageYears,
-      sensorAgeMonths: sensorAgeMonths ?? seen.tires.sensorAgeMonths,
-      sealantSeen: false,
-      tireDamage: [],
-      fastenerDamage: [],
-      inside: null,
-    })
+    write(
+      'tire.inspected',
+      tireInspected(wheel, {
+        valve: seen.valve,
+        treadDepth32nds: seen.tires.treadDepth32nds,
+        tireAgeYears: seen.tires.ageYears,
+        sensorAgeMonths: sensorAgeMonths ?? seen.tires.sensorAgeMonths,
+      }),
+    )
   if (spare)
-    write('tire.inspected', {
-      when: 'arrival',
+    write(
+      'tire.inspected',
+      tireInspected('SP', {
+        valve: spare.id === null ? 'plain' : seen.valve,
+        treadDepth32nds: spare.id === null ? 5 : seen.tires.treadDepth32nds,
+        tireAgeYears: seen.tires.ageYears,
+        sensorAgeMonths: spare.id === null ? null : seen.tires.sensorAgeMonths,
+      }),
+    )
+  if (seen.frequencyMHz !== null)
+    write('module.read', {
+      phase: 'arrival',
       stepKey: null,
-      wheel: 'SP',
-      valve: spare.id === undefined ? 'plain' : seen.valve,
-      stem: 'sound',
-      treadDepth32nds: spare.id === undefined ? 5 : seen.tires.treadDepth32nds,
-      tireAgeYears: seen.tires.ageYears,
-      sensorAgeMonths: spare.id === undefined ? null : seen.tires.sensorAgeMonths,
-      sealantSeen: false,
-      tireDamage: [],
-      fastenerDamage: [],
-      inside: null,
+      state: 'read',
+      notation: 'hex',
+      ids: seen.stored,
+      codes: [...seen.codes],
+      strayIds: [],
+      why: null,
     })
-  write('module.read', {
-    phase: 'arrival',
-    stepKey: null,
-    state: 'read',
-    notation: 'hex',
-    ids: seen.stored,
-    codes: [...seen.codes],
-    strayIds: [],
-    why: null,
-  })
 }
 
-/** A sensor that answered at once, as cold as the air around it. */
-const answered = (id: string, pressure: number, frequencyMHz: number, outdoor: number): SensorAnswer => ({
-  answer: 'answered',
-  tries: 1,
-  id,
-  pressure: psi(pressure),
-  temperature: fahrenheit(outdoor),
-  battery: 'ok',
-  frequencyMHz,
-  followsPressure: null,
+const wheelChecked = (
+  wheel: WheelPosition,
+  gauge: number,
+  sensor: SensorAnswer | null,
+): PayloadOf<'wheel.checked'> => ({
+  phase: 'arrival',
+  stepKey: null,
+  wheel,
+  mounted: wheel === 'SP' ? null : 'road',
+  gauge: { pressure: psi(gauge), instrument: goodGauge },
+  sensor,
+  notPossible: [],
+})
+
+/** A sensor that answered at once, as cold as the air around it, or stayed silent at three tries. */
+const sensorAnswer = (
+  seen: ArrivalCheck,
+  gauge: number,
+  sensor: Pick<ArrivalWheel, 'id' | 'sensorPsi' | 'frequencyMHz'>,
+): SensorAnswer | null => {
+  if (seen.frequencyMHz === null) return null
+  if (sensor.id === null) return { answer: 'silent', tries: 3 }
+  return {
+    answer: 'answered',
+    tries: 1,
+    id: sensor.id,
+    pressure: psi(sensor.sensorPsi ?? sensorUnder(gauge)),
+    temperature: fahrenheit(seen.outdoor),
+    battery: 'ok',
+    frequencyMHz: sensor.frequencyMHz ?? seen.frequencyMHz,
+    followsPressure: null,
+  }
+}
+
+type TireSeen = Pick<
+  PayloadOf<'tire.inspected'>,
+  'valve' | 'treadDepth32nds' | 'tireAgeYears' | 'sensorAgeMonths'
+>
+
+const tireInspected = (wheel: WheelPosition, tire: TireSeen): PayloadOf<'tire.inspected'> => ({
+  when: 'arrival',
+  stepKey: null,
+  wheel,
+  ...tire,
+  stem: 'sound',
+  sealantSeen: false,
+  tireDamage: [],
+  fastenerDamage: [],
+  inside: null,
 })
 
 /** What a sensor that refers to sea level shows where a gauge shows `gauge`, to a tenth. */

@@ -1,18 +1,19 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { DemoCalendar } from './calendar.ts'
+import type { DemoEnd } from './hand-back.ts'
 import type { DemoInstrument } from './instruments.ts'
 import { type DemoLine, type OrderPen, orderPen } from './order-pen.ts'
-import { handBackT2601, t2601SealedAt, writeT2601 } from './orders/t-2601.ts'
+import { writeT2601 } from './orders/t-2601.ts'
 import { t2602Link, writeT2602 } from './orders/t-2602.ts'
 import { writeT2603 } from './orders/t-2603.ts'
 import { writeT2604 } from './orders/t-2604.ts'
+import { writeT2605 } from './orders/t-2605.ts'
 import { writeT2606 } from './orders/t-2606.ts'
 import { writeT2607 } from './orders/t-2607.ts'
 import { writeT2609 } from './orders/t-2609.ts'
 import { writeT2610 } from './orders/t-2610.ts'
 import { writeT2613 } from './orders/t-2613.ts'
 import { writeT2616 } from './orders/t-2616.ts'
-import { people } from './people.ts'
 
 /** A link that the customer holds, as the desk sent it and as it was opened. */
 export type DemoLink = {
@@ -29,12 +30,8 @@ export type DemoOrder = {
   readonly lines: readonly DemoLine[]
   readonly entries: readonly Entry[]
   readonly links: readonly DemoLink[]
-  /** The end that needs the shop's signing key: the loader seals, then hands back. */
-  readonly end: {
-    readonly sealedAt: string
-    readonly sealedBy: string
-    readonly handBack: DemoLine
-  } | null
+  /** The end that needs the shop's signing key: the loader seals, then hands back. `null`: still open. */
+  readonly end: DemoEnd | null
 }
 
 /** The orders of the demo day, each written through the ledger's own `append` and therefore admitted by it. */
@@ -42,16 +39,18 @@ export const demoOrders = (
   calendar: DemoCalendar,
   instruments: readonly DemoInstrument[],
 ): readonly DemoOrder[] => {
-  const written = (number: string, write: (pen: OrderPen) => void): OrderPen => {
+  const open = (
+    number: string,
+    write: (pen: OrderPen) => void,
+    links: readonly DemoLink[] = [],
+  ): DemoOrder => {
     const pen = orderPen(number, calendar, instruments)
     write(pen)
-    return pen
+    return orderOf(pen, links, null)
   }
-  const first = written('T-2601', writeT2601)
-  const end = {
-    sealedAt: calendar.at(t2601SealedAt),
-    sealedBy: people.ottoline.id,
-    handBack: handBackT2601(first),
+  const finished = (number: string, write: (pen: OrderPen) => DemoEnd): DemoOrder => {
+    const pen = orderPen(number, calendar, instruments)
+    return orderOf(pen, [], write(pen))
   }
   const link: DemoLink = {
     linkId: t2602Link.linkId,
@@ -60,24 +59,21 @@ export const demoOrders = (
     openings: [{ id: t2602Link.openingId, openedAt: calendar.at(t2602Link.openedAt) }],
   }
   return [
-    orderOf(first, [], end),
-    orderOf(written('T-2602', writeT2602), [link]),
-    orderOf(written('T-2603', writeT2603)),
-    orderOf(written('T-2604', writeT2604)),
-    orderOf(written('T-2606', writeT2606)),
-    orderOf(written('T-2607', writeT2607)),
-    orderOf(written('T-2609', writeT2609)),
-    orderOf(written('T-2610', writeT2610)),
-    orderOf(written('T-2613', writeT2613)),
-    orderOf(written('T-2616', writeT2616)),
+    finished('T-2601', writeT2601),
+    open('T-2602', writeT2602, [link]),
+    open('T-2603', writeT2603),
+    open('T-2604', writeT2604),
+    finished('T-2605', writeT2605),
+    open('T-2606', writeT2606),
+    open('T-2607', writeT2607),
+    open('T-2609', writeT2609),
+    open('T-2610', writeT2610),
+    open('T-2613', writeT2613),
+    open('T-2616', writeT2616),
   ]
 }
 
-const orderOf = (
-  pen: OrderPen,
-  links: readonly DemoLink[] = [],
-  end: DemoOrder['end'] = null,
-): DemoOrder => ({
+const orderOf = (pen: OrderPen, links: readonly DemoLink[], end: DemoEnd | null): DemoOrder => ({
   number: pen.number,
   orderId: pen.orderId,
   lines: pen.lines(),

@@ -3,38 +3,47 @@ import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
 import { pressureTargetFor } from '@bayledger/ledger/pressure-target'
 import type { Surroundings } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
-import { type RoadPosition, roadPositions } from '@bayledger/reckoning/wheels'
+import { type RoadPosition, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { fahrenheit, paceFrom, psi, sensorUnder } from './arrival-check.ts'
 import { goodGauge } from './instruments.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 import { tamberStreet } from './places.ts'
 
+/** A proof drive as it was driven, or the words with which it was left to the customer. */
+type Drive =
+  | {
+      readonly at: string
+      readonly minutes: number
+      readonly odometerOut: number
+      readonly odometerIn: number
+    }
+  | { readonly at: string; readonly leftToCustomer: string }
+
 type Worked = {
   readonly by: DemoPerson
   readonly deviceId: string
   readonly surroundings: { readonly outdoor: number; readonly overnightLow: number; readonly tire: number }
-  readonly wheels: Readonly<Record<RoadPosition, string>>
-  readonly frequencyMHz: number
+  /** The sensors as they answer when all is done; `null` on a vehicle without any. */
+  readonly sensors: {
+    readonly ids: Readonly<Record<RoadPosition, string>>
+    readonly frequencyMHz: number
+  } | null
   /** Times of the demo day at which each part of the work begins. */
   readonly pressuresAt: string
   readonly relearnedAt?: string
   /** The closing check and the proof; `null`: not begun. */
   readonly closing: {
     readonly at: string
-    readonly drive: {
-      readonly minutes: number
-      readonly at: string
-      readonly odometerOut: number
-      readonly odometerIn: number
-    }
+    readonly drive: Drive
     readonly afterDriveAt?: string
   } | null
 }
 
 /**
- * Closes the steps of the job plan one by one, as they become ready, until none is left or the proof drive has
- * been driven in part, or the closing check has not begun. Knows the steps of an order on which no wheel came off; another one throws.
+ * Closes the steps of the job plan one by one, as they become ready, until none is left, or the proof drive is
+ * driven in part, or the closing check is due and has not begun. Knows the steps of an order on which no wheel came
+ * off; any other throws a RangeError.
  */
 export const workThrough = (pen: OrderPen, work: Worked): void => {
   const { closing } = work
@@ -46,77 +55,53 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
   const write = <K extends Kind>(kind: K, payload: PayloadOf<K>, at: string) =>
     pen.write(kind, payload, { at, by: work.by, deviceId: work.deviceId })
 
-  for (let step = readySteps(pen.state())[0]; step; step = readySteps(pen.state())[0]) {
-    const { stepKey } = step
-    if (!closing && !beforeClosing.has(step.closedBy)) return
-    switch (step.closedBy) {
+  const closeStep = ({ stepKey, wheel, closedBy }: Step): void => {
+    switch (closedBy) {
       case 'pressure.set':
-        write('pressure.set', pressureSet(pen, step, work), paces.pressure())
-        break
+        write('pressure.set', pressureSet(pen, stepKey, wheel ?? 'LF', work), paces.pressure())
+        return
       case 'relearn.done':
-        write(
-          'relearn.done',
-          { stepKey, method: relearnMethod(pen), confirmed: [...roadPositions], result: 'learned' },
-          work.relearnedAt ?? work.pressuresAt,
-        )
-        break
+        write('relearn.done', relearned(pen, stepKey), work.relearnedAt ?? work.pressuresAt)
+        return
       case 'wheel.checked':
-        write('wheel.checked', closingRead(pen, step, work), paces.closing())
-        break
+        write('wheel.checked', closingRead(pen, stepKey, wheel as RoadPosition, work), paces.closing())
+        return
       case 'module.read':
-        write(
-          'module.read',
-          {
-            phase: 'closing',
-            stepKey,
-            state: 'read',
-            notation: 'hex',
-            ids: work.wheels,
-            codes: [],
-            strayIds: [],
-            why: null,
-          },
-          paces.closing(),
-        )
-        break
-      case 'drive.done': {
-        if (!closing) return
-        const { minutes, at, odometerOut, odometerIn } = closing.drive
-        write(
-          'drive.done',
-          {
-            stepKey,
-            minutes,
-            odometerOut: { value: odometerOut, unit: 'mi' },
-            odometerIn: { value: odometerIn, unit: 'mi' },
-            lightAtEnd: 'off',
-            lampCheckAfter: 'lights-and-goes-out',
-          },
-          at,
-        )
-        if (!pen.state().closed[stepKey]) return
-        break
-      }
+        write('module.read', storedIds(stepKey, work), paces.closing())
+        return
+      case 'drive.done':
+        if (closing) driveOut(pen, stepKey, closing.drive, write)
+        return
       case 'telltale.observed':
         write(
           'telltale.observed',
           { phase: 'closing', stepKey, lampCheck: 'lights', behavior: 'off' },
           paces.after(),
         )
-        break
+        return
       case 'step.closed':
         write('step.closed', { stepKey, value: null }, paces.after())
-        break
+        return
       default:
         throw new RangeError(`${pen.number}: the demo does not know how ${stepKey} was done`)
     }
+  }
+
+  for (let step = readySteps(pen.state())[0]; step; step = readySteps(pen.state())[0]) {
+    if (!closing && !beforeClosing.has(step.closedBy)) return
+    closeStep(step)
+    if (readySteps(pen.state())[0]?.stepKey === step.stepKey) return
   }
 }
 
 const beforeClosing: ReadonlySet<Step['closedBy']> = new Set(['pressure.set', 'relearn.done'])
 
-const pressureSet = (pen: OrderPen, step: Step, work: Worked): PayloadOf<'pressure.set'> => {
-  const wheel = step.wheel ?? 'LF'
+const pressureSet = (
+  pen: OrderPen,
+  stepKey: string,
+  wheel: WheelPosition,
+  work: Worked,
+): PayloadOf<'pressure.set'> => {
   const surroundings: Surroundings = {
     outdoor: fahrenheit(work.surroundings.outdoor),
     overnightLow: fahrenheit(work.surroundings.overnightLow),
@@ -127,7 +112,7 @@ const pressureSet = (pen: OrderPen, step: Step, work: Worked): PayloadOf<'pressu
   const target = pressureTargetFor(pen.state(), wheel, surroundings)
   if (!target) throw new RangeError(`${pen.number}: no label figure for ${wheel}`)
   return {
-    stepKey: step.stepKey,
+    stepKey,
     wheel,
     target: {
       psi: target.psi,
@@ -142,32 +127,75 @@ const pressureSet = (pen: OrderPen, step: Step, work: Worked): PayloadOf<'pressu
   }
 }
 
-const closingRead = (pen: OrderPen, step: Step, work: Worked): PayloadOf<'wheel.checked'> => {
-  const wheel = step.wheel as RoadPosition
+const closingRead = (
+  pen: OrderPen,
+  stepKey: string,
+  wheel: RoadPosition,
+  work: Worked,
+): PayloadOf<'wheel.checked'> => {
   const asLeft = pen.state().work[wheel]?.pressure?.asLeft.value
-  if (asLeft === undefined) throw new RangeError(`${pen.number}: ${wheel} is read before it is set`)
+  if (asLeft === undefined || !work.sensors)
+    throw new RangeError(`${pen.number}: ${wheel} is read before it is set`)
   return {
     phase: 'closing',
-    stepKey: step.stepKey,
+    stepKey,
     wheel,
     mounted: 'road',
     gauge: { pressure: psi(asLeft), instrument: goodGauge },
     sensor: {
       answer: 'answered',
       tries: 1,
-      id: work.wheels[wheel],
+      id: work.sensors.ids[wheel],
       pressure: psi(sensorUnder(asLeft)),
       temperature: fahrenheit(work.surroundings.tire),
       battery: 'ok',
-      frequencyMHz: work.frequencyMHz,
+      frequencyMHz: work.sensors.frequencyMHz,
       followsPressure: true,
     },
     notPossible: [],
   }
 }
 
-const relearnMethod = (pen: OrderPen): PayloadOf<'relearn.done'>['method'] => {
+const storedIds = (stepKey: string, work: Worked): PayloadOf<'module.read'> => ({
+  phase: 'closing',
+  stepKey,
+  state: 'read',
+  notation: 'hex',
+  ids: { ...work.sensors?.ids },
+  codes: [],
+  strayIds: [],
+  why: null,
+})
+
+/** What a vehicle without sensors is told it learns only while it is driven. */
+const relearned = (pen: OrderPen, stepKey: string): PayloadOf<'relearn.done'> => {
   const method = pen.state().sheet?.sheet.relearn?.method
   if (!method) throw new RangeError(`${pen.number}: the sheet does not say how the vehicle learns`)
-  return method
+  return method === 'reset'
+    ? { stepKey, method, confirmed: [], result: 'learns-while-driven' }
+    : { stepKey, method, confirmed: [...roadPositions], result: 'learned' }
+}
+
+const driveOut = (
+  pen: OrderPen,
+  stepKey: string,
+  drive: Drive,
+  write: <K extends Kind>(kind: K, payload: PayloadOf<K>, at: string) => unknown,
+): void => {
+  if ('leftToCustomer' in drive) {
+    write('step.set_aside', { stepKey, reason: pen.personal(drive.leftToCustomer) }, drive.at)
+    return
+  }
+  write(
+    'drive.done',
+    {
+      stepKey,
+      minutes: drive.minutes,
+      odometerOut: { value: drive.odometerOut, unit: 'mi' },
+      odometerIn: { value: drive.odometerIn, unit: 'mi' },
+      lightAtEnd: 'off',
+      lampCheckAfter: 'lights-and-goes-out',
+    },
+    drive.at,
+  )
 }

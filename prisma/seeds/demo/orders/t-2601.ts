@@ -1,7 +1,8 @@
 import { arrivalCheck } from '../arrival-check.ts'
 import { confirmFindings } from '../confirm-findings.ts'
+import { type DemoEnd, endOf } from '../hand-back.ts'
 import { authorizeAll, issueEstimate } from '../issue-estimate.ts'
-import type { DemoLine, OrderPen } from '../order-pen.ts'
+import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
@@ -9,7 +10,7 @@ import { workThrough } from '../work-through.ts'
 import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Linnet A: four tires low from cold and four months' seepage. Set, driven 22 minutes, light off; finished 08:52. */
-export const writeT2601 = (pen: OrderPen): void => {
+export const writeT2601 = (pen: OrderPen): DemoEnd => {
   const ids = sensorSets.linnetA
   writeUp(pen, {
     vehicle: 'linnet-a',
@@ -61,28 +62,19 @@ export const writeT2601 = (pen: OrderPen): void => {
     deviceId: tabletId(1),
     pressuresAt: '08:09',
     surroundings: { outdoor: 19, overnightLow: 11, tire: 48 },
-    wheels: ids,
-    frequencyMHz: 433.92,
+    sensors: { ids: ids, frequencyMHz: 433.92 },
     closing: {
       at: '08:15',
       drive: { minutes: 22, at: '08:42', odometerOut: 52_613, odometerIn: 52_625 },
       afterDriveAt: '08:43',
     },
   })
+  return endOf(pen, {
+    by: people.ottoline,
+    sealedAt: '08:50',
+    at: '08:52',
+    odometerMiles: 52_625,
+    signedBy: 'P. Lindqvist-Roe',
+    releaseAgreedBy: null,
+  })
 }
-
-export const t2601SealedAt = '08:50'
-
-/** The hand-back of T-2601, for after the report is sealed: keys, odometer, signature for receipt. */
-export const handBackT2601 = (pen: OrderPen): DemoLine =>
-  pen.line(
-    'order.handed_back',
-    {
-      odometer: { value: 52_625, unit: 'mi' },
-      lockingKeyReturned: null,
-      retorqueAdvised: false,
-      signature: pen.personal('P. Lindqvist-Roe'),
-      releaseAgreedBy: null,
-    },
-    { at: '08:52', by: people.ottoline },
-  )

@@ -62,8 +62,7 @@ export const writeT2610 = (pen: OrderPen): void => {
     pressuresAt: '10:12',
     relearnedAt: '10:58',
     surroundings: { outdoor: 27, overnightLow: 11, tire: 52 },
-    wheels: heard,
-    frequencyMHz: 315,
+    sensors: { ids: heard, frequencyMHz: 315 },
     closing: { at: '11:02', drive: { minutes: 13, at: '11:40', odometerOut: 71_940, odometerIn: 71_947 } },
   })
 }

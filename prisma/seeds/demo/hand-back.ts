@@ -1,0 +1,31 @@
+import type { DemoLine, OrderPen } from './order-pen.ts'
+import type { DemoPerson } from './people.ts'
+
+/** How an order ends once the server has sealed its report: keys, odometer, signature for receipt. */
+export type DemoEnd = { readonly sealedAt: string; readonly sealedBy: string; readonly handBack: DemoLine }
+
+type HandBack = {
+  readonly by: DemoPerson
+  readonly sealedAt: string
+  readonly at: string
+  readonly odometerMiles: number
+  readonly signedBy: string
+  /** The second person who agreed to a release before the cure is proven. */
+  readonly releaseAgreedBy: DemoPerson | null
+}
+
+export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
+  sealedAt: pen.calendar.at(end.sealedAt),
+  sealedBy: end.by.id,
+  handBack: pen.line(
+    'order.handed_back',
+    {
+      odometer: { value: end.odometerMiles, unit: 'mi' },
+      lockingKeyReturned: null,
+      retorqueAdvised: false,
+      signature: pen.personal(end.signedBy),
+      releaseAgreedBy: end.releaseAgreedBy?.id ?? null,
+    },
+    { at: end.at, by: end.by },
+  ),
+})
