@@ -1,6 +1,8 @@
 import type { Evidence, HistoryEvidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { Pressure, Temperature } from '@bayledger/reckoning/quantity'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
+import { inFahrenheit } from '@bayledger/reckoning/units/temperature-units'
 import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState, TireRecord, WheelReadings } from './order-state.ts'
 
@@ -112,14 +114,14 @@ const notPossible = (state: OrderState): NonNullable<Evidence['notPossible']> =>
     : []),
 ]
 
-const psiPer = { psi: 1, kPa: 1 / 6.894757293168, bar: 100 / 6.894757293168 } as const
-
 /** psi is exact as typed; another unit is rounded to a thousandth so that canonical text stays short. */
-const psi = ({ value, unit }: Pressure): number =>
-  unit === 'psi' ? value : Math.round(value * psiPer[unit] * 1000) / 1000
+const psi = (pressure: Pressure): number =>
+  pressure.unit === 'psi' ? pressure.value : toThousandth(pressureIn('psi', pressure))
 
-const fahrenheit = ({ value, unit }: Temperature): number =>
-  unit === 'F' ? value : Math.round((value * 1.8 + 32) * 1000) / 1000
+const fahrenheit = (temperature: Temperature): number =>
+  temperature.unit === 'F' ? temperature.value : toThousandth(inFahrenheit(temperature))
+
+const toThousandth = (value: number): number => Math.round(value * 1000) / 1000
 
 /** Absent and null mean the same, "not checked"; one spelling keeps the digest of equal evidence equal. */
 const dropNulls = <T>(value: T): T => {

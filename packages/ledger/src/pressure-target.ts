@@ -1,6 +1,6 @@
 import { type SetTarget, setTarget } from '@bayledger/reckoning/pressure/set-target'
-import type { Temperature } from '@bayledger/reckoning/quantity'
 import type { Surroundings } from '@bayledger/reckoning/sheet'
+import { inFahrenheit } from '@bayledger/reckoning/units/temperature-units'
 import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from './order-state.ts'
 
@@ -21,11 +21,9 @@ export const pressureTargetFor = (
   return setTarget({
     placardPsi: placard.psi,
     sidewallMaximumPsi: tire?.sidewallMaximumPsi ?? null,
-    outdoorFahrenheit: fahrenheit(surroundings.outdoor),
-    tireFahrenheit: surroundings.tire ? fahrenheit(surroundings.tire) : null,
+    outdoorFahrenheit: inFahrenheit(surroundings.outdoor),
+    tireFahrenheit: surroundings.tire ? inFahrenheit(surroundings.tire) : null,
     tires: surroundings.tires,
     altitudeFeet: surroundings.altitudeFeet,
   })
 }
-
-const fahrenheit = ({ value, unit }: Temperature): number => (unit === 'F' ? value : value * 1.8 + 32)

@@ -1,4 +1,4 @@
-import type { Pressure } from '@bayledger/reckoning/quantity'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { arrivalKinds } from '../kinds/arrival.ts'
 import type { openingKinds } from '../kinds/opening.ts'
@@ -12,7 +12,7 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openin
   'wheel.checked': [
     (_state, { payload }) => {
       if (!payload.gauge) return null
-      const psi = inPsi(payload.gauge.pressure)
+      const psi = pressureIn('psi', payload.gauge.pressure)
       return psi >= 0 && psi <= highestGaugePsi
         ? null
         : refuse(
@@ -45,7 +45,3 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openin
           ),
   ],
 }
-
-const perPsi = { psi: 1, kPa: 6.894757293168, bar: 0.06894757293168 } as const
-
-export const inPsi = ({ value, unit }: Pressure): number => value / perPsi[unit]

@@ -1,4 +1,5 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
+import { isInSpan, usableSpan, wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
 import { wheelStand } from '../gates.ts'
 import type { OrderState, TorqueSeal } from '../order-state.ts'
 import type { AdmitFacts } from './facts.ts'
@@ -54,19 +55,11 @@ const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitF
       'WRENCH_OVERDUE',
       `The wrench ${wrench.code} has ${wrench.cyclesBefore} clicks; it is due at ${wrenchCycles}. Take another one.`,
     )
-  const inWrenchUnit = figure.value * perNewtonMeter(figure.unit, wrench.rangeUnit)
-  return inWrenchUnit < wrench.rangeLow || inWrenchUnit > wrench.rangeHigh
-    ? refuse(
+  const span = usableSpan(wrench)
+  return isInSpan(figure, span)
+    ? null
+    : refuse(
         'WRENCH_OUT_OF_RANGE',
-        `${figure.value} ${figure.unit} is outside the range of ${wrench.code} (${wrench.rangeLow} to ${wrench.rangeHigh} ${wrench.rangeUnit}). Take another wrench.`,
+        `${figure.value} ${figure.unit} is outside what ${wrench.code} is good for (${span.low} to ${span.high} ${span.unit}). Take another wrench.`,
       )
-    : null
 }
-
-/** Clicks after which a torque wrench is due for calibration: ISO 6789, where its user set no other interval. */
-export const wrenchCycles = 5_000
-
-const newtonMeters = { N·m: 1, lbf·ft: 1.3558179483314, lbf·in: 0.1129848290276 } as const
-
-const perNewtonMeter = (from: Torque['unit'], to: Torque['unit']): number =>
-  newtonMeters[from] / newtonMeters[to]

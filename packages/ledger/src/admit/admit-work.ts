@@ -1,3 +1,4 @@
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Author, Draft } from '../entry.ts'
@@ -5,7 +6,6 @@ import { missingOnArrival, roadGate, torquedBy, wheelStand } from '../gates.ts'
 import type { workKinds } from '../kinds/work.ts'
 import type { OrderState } from '../order-state.ts'
 import { pressureTargetFor } from '../pressure-target.ts'
-import { inPsi } from './admit-arrival.ts'
 import { admitRound } from './admit-round.ts'
 import type { Rules } from './rule.ts'
 import { type Refusal, refuse } from './verdict.ts'
@@ -112,7 +112,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
           )
     },
     (_state, { payload }) => {
-      const over = inPsi(payload.asLeft) - payload.target.psi
+      const over = pressureIn('psi', payload.asLeft) - payload.target.psi
       return over >= -0.05 && over <= 1.55
         ? null
         : refuse(

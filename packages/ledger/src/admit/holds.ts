@@ -1,5 +1,5 @@
+import { wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
 import type { Draft, Hold } from '../entry.ts'
-import { wrenchCycles } from './admit-round.ts'
 import type { AdmitFacts } from './facts.ts'
 
 /**

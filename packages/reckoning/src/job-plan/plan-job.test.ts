@@ -135,6 +135,12 @@ describe('a job plan', () => {
     }
     const { steps } = plan(oneSensor, unverified)
     expect(steps[0]?.stepKey).toBe('vehicle.confirm.stud-torque')
+    expect(steps[0]?.how).toContain('The sheet has 100 lbf·ft (136 N·m) for M14×1.5.')
+    const slipped = {
+      ...unverified,
+      studs: { ...sheet.studs, torque: { value: 55, unit: 'lbf·ft' } as const },
+    }
+    expect(plan(oneSensor, slipped).steps[0]?.how).toContain('Read the source again.')
     const rounds = steps.filter(
       ({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'torque.checked',
     )

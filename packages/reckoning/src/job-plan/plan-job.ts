@@ -30,7 +30,7 @@ export const planJob = (
   const wheelPlans = onWheels.flatMap((wheel) => wheelSteps(sheet, wheel, authorized))
   const steps = [...wheelPlans, ...vehicleSteps(sheet, authorized, onWheels)]
   const confirmations = figuresThatRest(steps, sheet).map((figure) =>
-    stepOf(sheet, steps[0]?.bundleKey ?? null, confirmFigure(figure)),
+    stepOf(sheet, steps[0]?.bundleKey ?? null, confirmFigure(sheet, figure)),
   )
   return { planVersion, steps: [...confirmations, ...steps] }
 }

@@ -1,4 +1,5 @@
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
+import { torqueDoubts, torqueWords } from '../torque/plausible-torque.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
 import { confirmationKey, placardFigure, type StepWords } from './step-of.ts'
 
@@ -9,13 +10,21 @@ const figureWords = {
 } as const satisfies Record<SafetyFigure, string>
 
 /** A figure that nobody has verified is confirmed from its source by a second person before a step may use it. */
-export const confirmFigure = (figure: SafetyFigure): StepWords => ({
+export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): StepWords => ({
   stepKey: confirmationKey(figure),
   does: `Confirm the ${figureWords[figure]}`,
-  how: "A second person reads the figure in the maker's own source and names the page. The maker's figure governs.",
+  how: [
+    "A second person reads the figure in the maker's own source and names the page. The maker's figure governs.",
+    ...(figure === 'studTorque' ? typedTorque(sheet) : []),
+  ].join(' '),
   closedBy: 'figure.confirmed',
   needs: ['value', 'second-person'],
 })
+
+const typedTorque = ({ studs }: SpecificationSheet): string[] => [
+  `The sheet has ${torqueWords(studs.torque)} for ${studs.thread}.`,
+  ...torqueDoubts(studs.thread, studs.torque),
+]
 
 /** The wheels whose pressure the placard names. */
 export const placardWheels = (sheet: SpecificationSheet): WheelPosition[] =>

@@ -1,9 +1,7 @@
-/** kPa in one psi, exact to seven digits (NIST SP 811, from memory). */
-const kilopascalsPerPsi = 6.894757
-
 /**
- * Pressure of the open air in kPa at an altitude in meters: 101.3 at the sea, 83.4 at 1,609 m.
- * Formula: International Standard Atmosphere, ISO 2533, troposphere; weather moves it about 2 kPa either way.
+ * Pressure of the open air in kPa at an altitude in meters: 101.325 at the sea, 83.43 at 1,609 m. Weather moves it
+ * about 2 kPa either way. Standard atmosphere up to 11 km (ISO 2533:1975, equal to US Standard Atmosphere 1976):
+ * 288.15 K at the sea, 6.5 K a kilometer, exponent g·M/(R·L).
  */
 export const airPressureAtAltitude = (meters: number): number =>
-  14.696 * kilopascalsPerPsi * (1 - 6.8756e-6 * (meters / 0.3048)) ** 5.2559
+  101.325 * (1 - (0.0065 * meters) / 288.15) ** 5.255876

@@ -1,4 +1,7 @@
 import type { TemperatureQuality } from '../sheet.ts'
+import { kilopascalsPerPsi } from '../units/exact-factors.ts'
+import { metersFromFeet } from '../units/length-units.ts'
+import { inKelvin } from '../units/temperature-units.ts'
 import { airPressureAtAltitude } from './air-pressure.ts'
 import { shiftPressure } from './shift-pressure.ts'
 
@@ -48,25 +51,21 @@ export const setTarget = (of: SetTargetOf): SetTarget => {
 const qualityOf = ({ tireFahrenheit, tires }: SetTargetOf): TemperatureQuality =>
   tireFahrenheit === null ? 'assumed' : tires === 'driven' ? 'estimated' : 'measured'
 
-const kilopascalsPerPsi = 6.894757293168
-
 const shifted = (
   { placardPsi, outdoorFahrenheit, altitudeFeet }: SetTargetOf,
   tireFahrenheit: number,
 ): number => {
-  const air = airPressureAtAltitude(altitudeFeet * 0.3048)
+  const air = airPressureAtAltitude(metersFromFeet(altitudeFeet))
   const gauge = placardPsi * kilopascalsPerPsi
   const kPa = shiftPressure({
     gauge,
-    from: toKelvin(outdoorFahrenheit),
-    to: toKelvin(tireFahrenheit),
+    from: inKelvin({ value: outdoorFahrenheit, unit: 'F' }),
+    to: inKelvin({ value: tireFahrenheit, unit: 'F' }),
     airBefore: air,
     airAfter: air,
   })
   return kPa / kilopascalsPerPsi
 }
-
-const toKelvin = (fahrenheit: number): number => (fahrenheit + 459.67) / 1.8
 
 const toTenth = (psi: number): number => Math.round(psi * 10) / 10
 

@@ -1,4 +1,5 @@
 import type { LoadClass } from '../sheet.ts'
+import { kilopascalsPerPsi } from '../units/exact-factors.ts'
 
 export type WarningPointOf = {
   /** The axle's placard figure in kPa. */
@@ -15,8 +16,6 @@ export type WarningPointOf = {
  */
 export const warningPoint = ({ placard, loadClass, column }: WarningPointOf): number =>
   Math.max(0.75 * placard, loadClass === null ? 0 : floors[loadClass][column])
-
-const kilopascalsPerPsi = 6.894757
 
 const floor = (psi: number, kPa: number) => ({ psi: psi * kilopascalsPerPsi, kPa })
 

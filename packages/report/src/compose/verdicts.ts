@@ -1,6 +1,6 @@
 import { authorizedBundles, placardPsi, proofOf, roadGate } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
-import type { Pressure } from '@bayledger/reckoning/quantity'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { DriveAnswer, PageOne } from '../content.ts'
 import { number } from './figures.ts'
@@ -41,11 +41,8 @@ const lowBy = 2
 const mayBeLow = (state: OrderState, wheel: WheelPosition): boolean => {
   const held = pressureAsLeft(state, wheel) ?? state.arrival.wheels[wheel]?.gauge?.pressure ?? null
   const label = placardPsi(state, wheel)
-  return held === null || label === null || psi(held) <= label - lowBy
+  return held === null || label === null || pressureIn('psi', held) <= label - lowBy
 }
-
-const perPsi = { psi: 1, kPa: 6.894757293168, bar: 0.06894757293168 } as const
-const psi = ({ value, unit }: Pressure): number => value / perPsi[unit]
 
 /** "Is it fixed?": proven, not yet proven, or not fixed, and nothing softer. */
 export const fixed = (state: OrderState): PageOne['fixed'] => {
