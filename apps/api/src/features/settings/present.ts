@@ -1,4 +1,5 @@
 import { Instrument } from '@bayledger/contract/settings'
+import * as z from 'zod/mini'
 import type { InstrumentRow } from './store.ts'
 
 export const presentInstrument = (row: InstrumentRow): Instrument => {
@@ -23,3 +24,18 @@ export const presentInstrument = (row: InstrumentRow): Instrument => {
         },
   )
 }
+
+/** The setting `report-head`: what stands on paper under the shop's name, and whom to call. */
+export const presentShopHead = (
+  settings: readonly { readonly kind: string; readonly version: number; readonly body: unknown }[],
+): { readonly version: number; readonly lines: readonly string[]; readonly telephone: string | null } => {
+  const head = settings.find(({ kind }) => kind === 'report-head')
+  const body = ShopHead.safeParse(head?.body)
+  return {
+    version: head?.version ?? 0,
+    lines: body.success ? body.data.lines : [],
+    telephone: body.success ? body.data.telephone : null,
+  }
+}
+
+const ShopHead = z.object({ lines: z.array(z.string()), telephone: z.nullable(z.string()) })

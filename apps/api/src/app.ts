@@ -1,0 +1,132 @@
+import { contract } from '@bayledger/contract/contract'
+import cookie from '@fastify/cookie'
+import rateLimit from '@fastify/rate-limit'
+import fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
+import type { Deps } from './deps.ts'
+import { customerFaceRoutes } from './features/customer-face/routes.ts'
+import { customerRoutes } from './features/customers/routes.ts'
+import { deviceRoutes } from './features/devices/routes.ts'
+import { diagnosisRoutes } from './features/diagnoses/routes.ts'
+import { entryRoutes } from './features/entries/routes.ts'
+import { floorRoutes } from './features/floor/routes.ts'
+import { linkRoutes } from './features/links/routes.ts'
+import { findLinkSession } from './features/links/store.ts'
+import { orderRoutes } from './features/orders/routes.ts'
+import { reportRoutes } from './features/reports/routes.ts'
+import { searchRoutes } from './features/search/routes.ts'
+import { serviceRoutes } from './features/service/routes.ts'
+import { sessionRoutes } from './features/sessions/routes.ts'
+import { checkSession } from './features/sessions/service/check-session.ts'
+import { findDevice } from './features/sessions/store.ts'
+import { settingRoutes } from './features/settings/routes.ts'
+import { sheetRoutes } from './features/sheets/routes.ts'
+import { vehicleRoutes } from './features/vehicles/routes.ts'
+import { AppError } from './http/app-error.ts'
+import { handleErrors } from './http/error-handler.ts'
+import { identifyWith } from './http/identify.ts'
+import { guardReplies, registerContract } from './http/register-contract.ts'
+import { setSecurityHeaders } from './http/security-headers.ts'
+import { serveWeb } from './http/serve-web.ts'
+
+export type AppOptions = {
+  readonly deps: Deps
+  readonly logger: FastifyBaseLogger | false
+  /** The folder of the built faces; `null` in tests that call the service alone. */
+  readonly webFolder: string | null
+  readonly https?: { readonly cert: string; readonly key: string }
+  /** Calls a minute from one address over all routes. */
+  readonly callsPerMinute: number
+}
+
+/** Puts the service together, top to bottom: headers, limits, the contract with its handlers, the three faces. */
+export const buildApp = async ({
+  deps,
+  logger,
+  webFolder,
+  https,
+  callsPerMinute,
+}: AppOptions): Promise<FastifyInstance> => {
+  const app = fastify({
+    ...(logger ? { loggerInstance: logger } : { logger: false }),
+    ...(https ? { https } : {}),
+    genReqId: () => crypto.randomUUID(),
+    disableRequestLogging: true,
+    bodyLimit: 1024 * 1024,
+    forceCloseConnections: true,
+  }) as unknown as FastifyInstance
+  app.decorateRequest('actor')
+  handleErrors(app)
+  acceptJsonAndPdfOnly(app)
+  await setSecurityHeaders(app, deps.tls)
+  await app.register(cookie)
+  await app.register(rateLimit, {
+    max: callsPerMinute,
+    timeWindow: '1 minute',
+    errorResponseBuilder: tooMany,
+  })
+  logRequests(app)
+  guardReplies(app, contract)
+  registerContract(app, contract, bindings(deps), {
+    tls: deps.tls,
+    identify: identifyWith(
+      {
+        findSession: (tokenHash) => checkSession(deps, tokenHash),
+        findDevice: (tokenHash) => findDevice(deps, tokenHash),
+        findLink: (tokenHash) => findLinkSession(deps, tokenHash),
+      },
+      deps.shopId,
+      deps.tls,
+    ),
+  })
+  if (webFolder !== null) await serveWeb(app, webFolder)
+  return app
+}
+
+const bindings = (deps: Deps) => [
+  ...sessionRoutes(deps),
+  ...deviceRoutes(deps),
+  ...floorRoutes(deps),
+  ...searchRoutes(deps),
+  ...entryRoutes(deps),
+  ...orderRoutes(deps),
+  ...customerRoutes(deps),
+  ...vehicleRoutes(deps),
+  ...sheetRoutes(deps),
+  ...settingRoutes(deps),
+  ...diagnosisRoutes(),
+  ...linkRoutes(deps),
+  ...customerFaceRoutes(deps),
+  ...reportRoutes(deps),
+  ...serviceRoutes(deps),
+]
+
+const acceptJsonAndPdfOnly = (app: FastifyInstance): void => {
+  app.removeContentTypeParser('text/plain')
+  app.addContentTypeParser('application/pdf', { parseAs: 'buffer' }, (_request, body, done) =>
+    done(null, body),
+  )
+}
+
+const tooMany = (_request: unknown, { ttl }: { ttl: number }) => {
+  const seconds = Math.max(1, Math.ceil(ttl / 1000))
+  return new AppError('TOO_MANY_REQUESTS', `Wait ${seconds} seconds, then try again.`, {
+    retryAfterSeconds: seconds,
+  })
+}
+
+/** One line a request; neither bodies nor cookies nor the query, which may hold a name. */
+const logRequests = (app: FastifyInstance): void => {
+  app.addHook('onResponse', async (request, reply) => {
+    request.log.info(
+      {
+        method: request.method,
+        route: request.routeOptions.url ?? request.url.split('?')[0],
+        status: reply.statusCode,
+        milliseconds: Math.round(reply.elapsedTime),
+        who: request.actor?.who,
+        staffId: request.actor?.who === 'staff' ? request.actor.staffId : undefined,
+      },
+      'answered',
+    )
+  })
+}

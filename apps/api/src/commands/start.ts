@@ -1,0 +1,83 @@
+import { spawn } from 'node:child_process'
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+
+/**
+ * `npm start`: writes the database client and builds the three faces where they are missing or old, then starts the
+ * service. Run by Node 24, which the repository brings along.
+ */
+const root = join(import.meta.dirname, '../../../..')
+const say = (line: string): void => console.log(line)
+const begun = performance.now()
+
+const stepped = async (words: string, command: string, args: readonly string[]): Promise<void> => {
+  const timer = setTimeout(() => say(`${words} …`), 1_000)
+  const { status, output } = await run(command, args)
+  clearTimeout(timer)
+  if (status === 0) return
+  console.error(output)
+  console.error(`${words} failed. The lines above say why.`)
+  process.exit(1)
+}
+
+const run = (command: string, args: readonly string[]): Promise<{ status: number | null; output: string }> =>
+  new Promise((resolve) => {
+    const path = `${join(root, 'node_modules/.bin')}:${process.env.PATH ?? ''}`
+    const child = spawn(command, args, { cwd: root, env: { ...process.env, PATH: path } })
+    let output = ''
+    child.stdout.on('data', (text) => {
+      output += text
+    })
+    child.stderr.on('data', (text) => {
+      output += text
+    })
+    child.on('error', (error) => resolve({ status: 1, output: `${output}\n${error.message}` }))
+    child.on('close', (status) => resolve({ status, output }))
+  })
+
+await Promise.all([
+  stepped('Writing the database client', process.execPath, [
+    join(root, 'packages/db/src/commands/generate.ts'),
+  ]),
+  stepped('Building the desk, the bay and the customer page', join(root, 'node_modules/.bin/turbo'), [
+    'run',
+    'build',
+    '--output-logs=errors-only',
+  ]),
+])
+if (!existsSync(join(root, 'apps/web/dist/desk.html'))) {
+  console.error('The build left no pages in apps/web/dist. Run: npx turbo run build --force')
+  process.exit(1)
+}
+
+// Only now: the service imports the database client that may just have been written.
+const { ConfigProblem, readConfig } = await import('../config.ts')
+const { startService } = await import('../main.ts')
+
+try {
+  const service = await startService(readConfig(), say)
+  const seconds = ((performance.now() - begun) / 1000).toFixed(1)
+  say('')
+  say(`Bayledger is ready after ${seconds} s: ${service.address}`)
+  say('')
+  for (const line of service.signIn) say(line)
+  let stopping = false
+  const stop = async () => {
+    if (stopping) return
+    stopping = true
+    say('Finishing what is in flight, then stopping …')
+    await service.stop()
+    process.exit(0)
+  }
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
+} catch (error) {
+  console.error(error instanceof ConfigProblem || !(error instanceof Error) ? String(error) : wordsOf(error))
+  process.exit(1)
+}
+
+function wordsOf(error: Error): string {
+  const isInUse = 'code' in error && error.code === 'EADDRINUSE'
+  return isInUse
+    ? `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`
+    : (error.stack ?? error.message)
+}

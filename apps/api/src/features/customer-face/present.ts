@@ -1,0 +1,86 @@
+import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import { placardPsi } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
+import { readingOrder } from '@bayledger/reckoning/wheels'
+import { severityOf } from '@bayledger/report/compose/severity-of'
+import { canDrive } from '@bayledger/report/compose/verdicts'
+
+export type CustomerContext = {
+  readonly shopName: string
+  readonly shopPhone: string | null
+  readonly timeZone: string
+  readonly customerName: string
+  readonly vehicleDescription: string
+  readonly color: string | null
+}
+
+/** Everything that the customer's phone may know of an order, field by field. */
+export const presentCustomerOrder = (state: OrderState, context: CustomerContext): CustomerOrder => ({
+  ...context,
+  orderNumber: state.opened?.orderNumber ?? '',
+  drive: presentDrive(state),
+  light: state.arrival.telltale?.behavior ?? null,
+  findings: presentFindings(state),
+  gauges: Object.fromEntries(
+    readingOrder.flatMap((wheel) => {
+      const pressure = state.arrival.wheels[wheel]?.gauge?.pressure
+      return pressure ? [[wheel, { ...pressure, labelPsi: placardPsi(state, wheel) }]] : []
+    }),
+  ),
+  estimate: presentEstimate(state),
+  report: presentReport(state),
+})
+
+/** Findings are told once the technician has confirmed them. */
+const confirmedDiagnosis = (state: OrderState) =>
+  state.diagnosis?.confirmed && !state.diagnosis.outdated ? state.diagnosis.diagnosis : null
+
+const presentDrive = (state: OrderState): CustomerOrder['drive'] => {
+  if (!confirmedDiagnosis(state))
+    return { verdict: 'not-yet-known', sentence: 'We are still checking your car. Please wait for us.' }
+  const { answer, words } = canDrive(state)
+  return { verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive', sentence: words }
+}
+
+const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
+  const diagnosis = confirmedDiagnosis(state)
+  return (diagnosis?.findings ?? []).flatMap((finding) => {
+    const severity = severityOf(finding, diagnosis?.primary ?? null)
+    if (severity === 'not-checked') return []
+    const told =
+      severity === 'do-not-drive' || severity === 'cause' || severity === 'for-information'
+        ? severity
+        : 'also-found'
+    return [{ code: finding.code, severity: told, wheels: finding.wheels, sentence: finding.customer }]
+  })
+}
+
+const presentEstimate = (state: OrderState): CustomerOrder['estimate'] => {
+  const issued = state.estimates.at(-1)
+  if (!issued) return null
+  const { estimate, digest, written } = issued
+  return {
+    revision: estimate.revision,
+    digest,
+    issuedAt: written.writtenAt,
+    readyAt: estimate.readyAt,
+    totals: estimate.totals,
+    bundles: estimate.bundles.map((bundle) => {
+      const decision = state.answers[bundle.bundleKey]
+      const answer = decision?.revision === estimate.revision ? decision.answer : null
+      const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
+      return {
+        bundle,
+        caution: caution ? { version: cautionShown(caution), text: caution.words } : null,
+        answer,
+        answerable: state.reports.length === 0 && (answer === null || answer === 'deferred'),
+      }
+    }),
+  }
+}
+
+const presentReport = (state: OrderState): CustomerOrder['report'] => {
+  const sealed = state.reports.at(-1)
+  return sealed?.reportNumber ? { number: sealed.reportNumber, sealedAt: sealed.written.writtenAt } : null
+}

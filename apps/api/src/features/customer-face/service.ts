@@ -1,0 +1,98 @@
+import { randomBytes } from 'node:crypto'
+import type { decideEstimate as decideEndpoint } from '@bayledger/contract/customer-face'
+import type { BodyOf } from '@bayledger/contract/endpoint'
+import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
+import { canonicalText, personalDigest } from '@bayledger/ledger/hash-chain'
+import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import type { Deps } from '../../deps.ts'
+import type { CustomerActor } from '../../http/actor.ts'
+import { AppError } from '../../http/app-error.ts'
+import { getCustomer } from '../customers/service.ts'
+import { appendDraft } from '../entries/service/append-draft.ts'
+import type { Words } from '../entries/store/write-entries.ts'
+import { getLedger } from '../orders/service.ts'
+import { getNewestReportBytes } from '../reports/service.ts'
+import { presentShopHead } from '../settings/present.ts'
+import { findShop, listNewestSettings } from '../settings/store.ts'
+import { getVehicle } from '../vehicles/service.ts'
+import { presentCustomerOrder } from './present.ts'
+
+export type Decision = BodyOf<typeof decideEndpoint>
+
+export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
+  const { state } = await getLedger(deps, actor.orderId)
+  const { opened } = state
+  if (!opened) throw new Error(`order ${actor.orderId} was never opened`)
+  const [shop, settings, customer, vehicle] = await Promise.all([
+    findShop(deps.prisma, deps.shopId),
+    listNewestSettings(deps.prisma, deps.shopId),
+    getCustomer(deps, opened.customerId),
+    getVehicle(deps, opened.vehicleId),
+  ])
+  return presentCustomerOrder(state, {
+    shopName: shop.name,
+    shopPhone: presentShopHead(settings).telephone,
+    timeZone: shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC',
+    customerName: customer.name,
+    vehicleDescription: vehicle.description,
+    color: vehicle.color,
+  })
+}
+
+/** Enters the customer's answers. Sent again with the same id it answers as before; the ledger decides what it takes. */
+export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision: Decision) => {
+  const { entries } = await getLedger(deps, actor.orderId)
+  const earlier = entries.find(({ id }) => id === decision.entryId)
+  if (earlier) return { entry: repeated(earlier, decision), orderId: actor.orderId }
+  const name = wordsOf(decision.name)
+  const signature = wordsOf(decision.signature.text)
+  const draft: DraftOfKind<'estimate.decided'> = {
+    id: decision.entryId,
+    shopId: deps.shopId,
+    orderId: actor.orderId,
+    kind: 'estimate.decided',
+    version: definitionOf('estimate.decided').version,
+    payload: {
+      revision: decision.revision,
+      digest: decision.digest,
+      answers: decision.answers,
+      by: { relation: decision.relation, name: name.digest },
+      consent: {
+        channel: 'link',
+        linkId: actor.linkId,
+        signature: { form: decision.signature.form, digest: signature.digest },
+      },
+      language: 'en',
+      agreesToElectronicRecord: decision.agreesToElectronicRecord,
+      wantsRemovedParts: decision.wantsRemovedParts,
+    },
+    restsOn: [],
+    writtenBy: { kind: 'customer', linkId: actor.linkId },
+    deviceId: null,
+    writtenAt: deps.clock.now().toISOString(),
+  }
+  const appended = await appendDraft(deps, draft, { words: [name, signature] })
+  if (!appended.admitted) throw new AppError('ENTRY_REFUSED', appended.words, { reason: appended.code })
+  return { entry: appended.entry, orderId: actor.orderId }
+}
+
+/** The same answers under the same id are the same decision; anything else under it is not. */
+const repeated = (entry: Entry, decision: Decision): Entry => {
+  if (
+    entry.kind === 'estimate.decided' &&
+    entry.payload.revision === decision.revision &&
+    canonicalText(entry.payload.answers) === canonicalText(decision.answers)
+  )
+    return entry
+  throw new AppError('ENTRY_REFUSED', 'Your answer was already received. Load the page again to see it.', {
+    reason: 'ENTRY_ID_REUSED',
+  })
+}
+
+const wordsOf = (text: string): Words => {
+  const salt = randomBytes(32)
+  return { digest: personalDigest(text, salt), salt, text }
+}
+
+export const getCustomerReport = async (deps: Deps, actor: CustomerActor) =>
+  getNewestReportBytes(deps, actor.orderId)

@@ -1,0 +1,49 @@
+import { v7 as newId } from 'uuid'
+import type { Deps } from '../../deps.ts'
+import type { StaffActor } from '../../http/actor.ts'
+import { AppError } from '../../http/app-error.ts'
+import { newToken, tokenDigest } from '../../http/tokens.ts'
+import { getLedger } from '../orders/service.ts'
+import { linkMs, openedMs } from './policy.ts'
+import * as store from './store.ts'
+
+/** The secret stands behind the #, which no browser sends: it is in no log and in no Referer. */
+export const linkAddress = (deps: Deps, secret: string): string => `${deps.publicAddress}/customer#${secret}`
+
+export const createLink = async (deps: Deps, actor: StaffActor, orderId: string) => {
+  await getLedger(deps, orderId)
+  const secret = newToken()
+  const linkId = newId()
+  const createdAt = deps.clock.now()
+  const expiresAt = new Date(createdAt.getTime() + linkMs)
+  await store.insertLink(deps, {
+    id: linkId,
+    orderId,
+    tokenHash: tokenDigest(secret),
+    createdAt,
+    expiresAt,
+    staffId: actor.staffId,
+  })
+  return { linkId, secret, address: linkAddress(deps, secret), expiresAt: expiresAt.toISOString() }
+}
+
+export const listLinks = async (deps: Deps, orderId: string): Promise<store.LinkRow[]> => {
+  await getLedger(deps, orderId)
+  return store.listLinks(deps, orderId)
+}
+
+export const revokeLink = async (deps: Deps, orderId: string, linkId: string): Promise<void> => {
+  if (!(await store.markRevoked(deps, orderId, linkId)))
+    throw new AppError('LINK_NOT_FOUND', 'Load the order again; this link is not one of its links.')
+}
+
+/** Exchanges a link's secret for a session of the phone that holds it. Why a link does not open is not told. */
+export const openLink = async (deps: Deps, secret: string): Promise<{ token: string; expiresAt: Date }> => {
+  const link = await store.findOpenLink(deps, tokenDigest(secret))
+  if (!link)
+    throw new AppError('LINK_REFUSED', 'Open the newest link from the shop, or call the shop for a new one.')
+  const token = newToken()
+  const expiresAt = new Date(Math.min(deps.clock.now().getTime() + openedMs, link.expiresAt.getTime()))
+  await store.insertOpening(deps, { id: newId(), linkId: link.id, tokenHash: tokenDigest(token), expiresAt })
+  return { token, expiresAt }
+}

@@ -1,0 +1,33 @@
+import * as contract from '@bayledger/contract/reports'
+import type { Deps } from '../../deps.ts'
+import { type Binding, bind } from '../../http/binding.ts'
+import * as service from './service.ts'
+
+export const reportRoutes = (deps: Deps): Binding[] => [
+  bind(contract.sealOrderReport)(async ({ actor, params, body }) => {
+    const sealed = await service.sealOrderReport(deps, {
+      orderId: params.orderId,
+      entryId: body.entryId,
+      staffId: actor.staffId,
+    })
+    return {
+      status: 201,
+      body: {
+        number: sealed.number,
+        seq: sealed.seq,
+        sha256: sealed.sha256,
+        byteLength: sealed.byteLength,
+        sealedAt: sealed.sealedAt.toISOString(),
+      },
+    }
+  }),
+  bind(contract.getReport)(async ({ params }) => ({
+    status: 200,
+    bytes: await service.getReportBytes(deps, params.orderId, params.number),
+    fileName: `${params.number}.pdf`,
+  })),
+  bind(contract.checkReport)(async ({ body }) => ({
+    status: 200,
+    body: await service.checkReport(deps, body),
+  })),
+]

@@ -1,0 +1,151 @@
+import { createHash } from 'node:crypto'
+import type { ReportCheck } from '@bayledger/contract/reports'
+import type { DraftOfKind } from '@bayledger/ledger/entry'
+import { sealGate } from '@bayledger/ledger/gates'
+import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { composeReportContent } from '@bayledger/report/compose-content'
+import type { Deps } from '../../deps.ts'
+import { AppError } from '../../http/app-error.ts'
+import { appendDraft } from '../entries/service/append-draft.ts'
+import { getLedger } from '../orders/service.ts'
+import { claimedNumber, reportNumber, sealReason, templateVersion } from './policy.ts'
+import { loadContext } from './service/load-context.ts'
+import { sealInWorker } from './service/seal-in-worker.ts'
+import * as store from './store.ts'
+
+/** An order that is written to this often while it is being sealed is not finished. */
+const mostTries = 5
+
+export type SealRequest = { readonly orderId: string; readonly entryId: string; readonly staffId: string }
+
+/**
+ * Composes the report of everything written so far, seals it, stores the bytes and only then enters it; if
+ * something was written meanwhile, it composes again. The same entry id again gives the same report.
+ */
+export const sealOrderReport = async (
+  deps: Deps,
+  request: SealRequest,
+): Promise<store.StoredReport & { seq: number; byteLength: number }> => {
+  for (let attempt = 0; attempt < mostTries; attempt += 1) {
+    const done = await sealHead(deps, request)
+    if (done !== 'head moved') return done
+  }
+  throw new AppError(
+    'REPORT_NOT_DUE',
+    'This order is being written to. Wait until the bay is finished, then seal again.',
+  )
+}
+
+const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) => {
+  const { state, entries } = await getLedger(deps, orderId)
+  const reports = await store.listReportsOf(deps.pool, deps.shopId, orderId)
+  const earlier = reports.find((report) => report.entryId === entryId)
+  if (earlier) return describe(deps, earlier, entries.find(({ id }) => id === entryId)?.seq ?? 0)
+  const [closed] = sealGate(state)
+  if (closed) throw new AppError('REPORT_NOT_DUE', closed.words, { reason: closed.code })
+  const now = deps.clock.now()
+  const at = now.toISOString()
+  const number = reportNumber(state.opened?.orderNumber ?? '', reports.length)
+  const supersedes = reports.at(-1)?.number ?? null
+  const { context, settingsVersion } = await loadContext(deps, state, { number, composedAt: at, supersedes })
+  const bytes = await sealInWorker({
+    content: composeReportContent(state, context),
+    signing: deps.signing,
+    reason: sealReason,
+    signedAt: at,
+  })
+  const sha256 = digestOf(bytes)
+  await store.storeBlob(deps.pool, deps.shopId, { sha256, mediaType: 'application/pdf', bytes, at: now })
+  const draft: DraftOfKind<'report.sealed'> = {
+    id: entryId,
+    shopId: deps.shopId,
+    orderId,
+    kind: 'report.sealed',
+    version: definitionOf('report.sealed').version,
+    payload: {
+      composedFrom: { seq: state.seq, hash: state.headHash },
+      pdfSha256: sha256,
+      templateVersion,
+      settingsVersion,
+      language: 'en',
+      supersedes,
+    },
+    restsOn: [],
+    writtenBy: { kind: 'staff', staffId },
+    deviceId: null,
+    writtenAt: at,
+  }
+  const appended = await appendDraft(deps, draft, { words: [], given: { reportNumber: number } })
+  if (appended.admitted)
+    return describe(deps, { number, orderId, entryId, sha256, sealedAt: now }, appended.entry.seq)
+  if (appended.code === 'REPORT_HEAD_MOVED') return 'head moved'
+  throw new AppError('ENTRY_REFUSED', appended.words, { reason: appended.code })
+}
+
+const describe = async (deps: Deps, report: store.StoredReport, seq: number) => {
+  const bytes = await store.findBlobBytes(deps.pool, deps.shopId, report.sha256)
+  return { ...report, seq, byteLength: bytes?.length ?? 0 }
+}
+
+export const getReportBytes = async (deps: Deps, orderId: string, number: string): Promise<Uint8Array> => {
+  const report = await store.findReport(deps.pool, deps.shopId, { number })
+  const bytes =
+    report?.orderId === orderId ? await store.findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
+  if (!bytes) throw notFound()
+  return bytes
+}
+
+export const getNewestReportBytes = async (
+  deps: Deps,
+  orderId: string,
+): Promise<{ bytes: Uint8Array; number: string }> => {
+  const report = (await store.listReportsOf(deps.pool, deps.shopId, orderId)).at(-1)
+  const bytes = report ? await store.findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
+  if (!report || !bytes) throw notFound()
+  return { bytes, number: report.number }
+}
+
+/** Is this a report of ours, byte for byte? A single changed or added byte makes another digest. */
+export const checkReport = async (
+  deps: Deps,
+  given: { readonly sha256: string } | Uint8Array,
+): Promise<ReportCheck> => {
+  const sha256 = given instanceof Uint8Array ? digestOf(given) : given.sha256
+  const genuine = await store.findReport(deps.pool, deps.shopId, { sha256 })
+  if (genuine) {
+    const newest = (await store.listReportsOf(deps.pool, deps.shopId, genuine.orderId)).at(-1)
+    const supersededBy = newest && newest.number !== genuine.number ? newest.number : null
+    return {
+      verdict: 'genuine',
+      words: supersededBy
+        ? `Genuine: this is report ${genuine.number} as this shop sealed it. A newer one, ${supersededBy}, replaces it.`
+        : `Genuine: this is report ${genuine.number}, byte for byte as this shop sealed it.`,
+      number: genuine.number,
+      sealedAt: genuine.sealedAt.toISOString(),
+      supersededBy,
+    }
+  }
+  const claims = given instanceof Uint8Array ? claimedNumber(given) : null
+  const claimed = claims === null ? null : await store.findReport(deps.pool, deps.shopId, { number: claims })
+  if (claimed)
+    return {
+      verdict: 'changed',
+      words: `Changed: this file says it is report ${claimed.number}, and it is not what this shop sealed. Ask the shop for the original.`,
+      number: claimed.number,
+      sealedAt: claimed.sealedAt.toISOString(),
+      supersededBy: null,
+    }
+  return {
+    verdict: 'unknown',
+    words:
+      'Unknown: this shop has sealed no such file. Check that it is the report itself, not a scan or a print of it.',
+    number: null,
+    sealedAt: null,
+    supersededBy: null,
+  }
+}
+
+const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
+
+const notFound = () =>
+  new AppError('REPORT_NOT_FOUND', 'No such report is sealed. Open the order to see what is.')

@@ -1,0 +1,60 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { cautionWordsByShown } from '@bayledger/reckoning/cautions/customer-cautions'
+import type { ReportContext } from '@bayledger/report/compose-content'
+import type { Deps } from '../../../deps.ts'
+import { getCustomer } from '../../customers/service.ts'
+import { listStaff } from '../../devices/store.ts'
+import { listTexts } from '../../entries/store/personal-texts.ts'
+import { presentShopHead } from '../../settings/present.ts'
+import { findShop, listNewestSettings } from '../../settings/store.ts'
+import { getVehicle } from '../../vehicles/service.ts'
+import { templateVersion } from '../policy.ts'
+import { listBlobDigests } from '../store.ts'
+
+/** What a report says beside its ledger: names and words, the shop's head, what has arrived of the photos. */
+export const loadContext = async (
+  deps: Deps,
+  state: OrderState,
+  report: { readonly number: string; readonly composedAt: string; readonly supersedes: string | null },
+): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
+  const { opened } = state
+  if (!opened) throw new Error(`order ${state.orderId} was never opened`)
+  const [shop, settings, customer, vehicle, staff, texts, photosReceived] = await Promise.all([
+    findShop(deps.prisma, deps.shopId),
+    listNewestSettings(deps.prisma, deps.shopId),
+    getCustomer(deps, opened.customerId),
+    getVehicle(deps, opened.vehicleId),
+    listStaff(deps),
+    listTexts(deps.pool, deps.shopId, state.orderId),
+    listBlobDigests(
+      deps.pool,
+      deps.shopId,
+      state.photos.map(({ digest }) => digest),
+    ),
+  ])
+  const head = presentShopHead(settings)
+  const location = shop.locations.find(({ id }) => id === state.locationId) ?? shop.locations[0]
+  return {
+    settingsVersion: head.version,
+    context: {
+      reportNumber: report.number,
+      composedAt: report.composedAt,
+      timeZone: location?.timeZone ?? 'UTC',
+      checkAddress: `${deps.publicAddress}/check`,
+      templateVersion,
+      supersedes: report.supersedes,
+      shop: { name: shop.name, lines: head.lines },
+      vehicle: {
+        description: vehicle.description,
+        plate: vehicle.plate,
+        vinLastSix: vehicle.vin?.slice(-6) ?? null,
+      },
+      customerName: customer.name,
+      texts: Object.fromEntries(texts.map(({ digest, text }) => [digest, text])),
+      staff: Object.fromEntries(staff.map(({ id, name }) => [id, name])),
+      cautions: cautionWordsByShown(),
+
+      photosReceived,
+    },
+  }
+}

@@ -1,0 +1,128 @@
+import { join } from 'node:path'
+import { openClient } from '@bayledger/db/client'
+import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
+import { migrate } from '@bayledger/db/migrations/migrate'
+import { openPool } from '@bayledger/db/pool'
+import pino from 'pino'
+import { people } from '../../../prisma/seeds/demo/people.ts'
+import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
+import { buildApp } from './app.ts'
+import type { Config } from './config.ts'
+import type { Deps } from './deps.ts'
+import { startLiveHub } from './http/live-hub.ts'
+import { loadDemo } from './seed-shop.ts'
+import { keptSigningIdentity } from './signing-identity.ts'
+
+export type Service = {
+  readonly address: string
+  readonly signIn: readonly string[]
+  readonly stop: () => Promise<void>
+}
+
+/**
+ * Starts everything that one shop needs: its database, pending migrations, the demo in an empty one, the key that
+ * seals, and the service. `say` gets a line for each thing that takes longer than a second.
+ */
+export const startService = async (config: Config, say: (line: string) => void): Promise<Service> => {
+  const undo: (() => Promise<unknown>)[] = []
+  const stop = async () => {
+    for (const step of undo.splice(0).reverse()) await step()
+  }
+  try {
+    return { ...(await assemble(config, say, undo)), stop }
+  } catch (error) {
+    await stop()
+    throw error
+  }
+}
+
+const assemble = async (config: Config, say: (line: string) => void, undo: (() => Promise<unknown>)[]) => {
+  const logger = pino({ level: config.logLevel, redact: ['req.headers', 'headers'] })
+  const url = await databaseUrl(config, say, undo)
+  await slowly(say, 'Bringing the database up to date', () => migrate(url))
+  const pool = openPool({
+    url,
+    onIdleError: (error) => logger.warn({ err: error }, 'a database connection was lost'),
+  })
+  undo.push(() => pool.end())
+  const prisma = openClient(pool)
+  undo.push(() => prisma.$disconnect())
+
+  const known = await prisma.shop.findFirst({ orderBy: { createdAt: 'asc' } })
+  const isDemo = known ? known.id === demoShopId : config.seed === 'demo'
+  if (!known && !isDemo)
+    throw new Error(
+      'This database holds no shop yet. Start once with SHOP_SEED=demo, or make your shop: npm run shop:new',
+    )
+  const clock = { now: () => new Date() }
+  const signing =
+    config.signing ??
+    (await keptSigningIdentity(config.dataFolder, known?.name ?? 'Tamber Street Tire & Wheel', clock.now()))
+  const shopId = known?.id ?? demoShopId
+  const live = await startLiveHub(url, shopId, (words, error) => logger.warn({ err: error }, words))
+  undo.push(() => live.close())
+  const tls = config.tls !== null
+  const scheme = tls ? 'https' : 'http'
+  const deps: Deps = {
+    prisma,
+    pool,
+    clock,
+    shopId,
+    tls,
+    publicAddress: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${config.port}`,
+    signing,
+    live,
+  }
+  if (!known) await slowly(say, 'Loading the demo shop', () => loadDemo(deps, prisma, shopId))
+  const app = await buildApp({
+    deps,
+    logger,
+    webFolder: join(import.meta.dirname, '../../web/dist'),
+    ...(config.tls ? { https: config.tls } : {}),
+    callsPerMinute: config.callsPerMinute,
+  })
+  undo.push(() => app.close())
+  await app.listen({ port: config.port, host: config.host })
+  const { port } = app.server.address() as { port: number }
+  return {
+    address: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${port}`,
+    signIn: isDemo ? demoSignIn() : [],
+  }
+}
+
+const databaseUrl = async (
+  config: Config,
+  say: (line: string) => void,
+  undo: (() => Promise<unknown>)[],
+): Promise<string> => {
+  if (config.databaseUrl !== null) return config.databaseUrl
+  const server = await startEmbeddedPostgres({ dataFolder: config.dataFolder, progress: say })
+  undo.push(() => server.stop())
+  return server.url
+}
+
+/** A browser treats localhost as safe; the address itself it does not name as ours. */
+const nameOf = (host: string): string => (host === '127.0.0.1' || host === '0.0.0.0' ? 'localhost' : host)
+
+const demoSignIn = (): string[] => [
+  'The demo shop. Sign in at the desk with name and password, on a tablet with a PIN:',
+  ...Object.values(people).map(
+    ({ name, signInName, roles, password, pin }) =>
+      `  ${signInName.padEnd(11)} ${password.padEnd(26)} PIN ${pin}   ${name}, ${roles.join(', ')}`,
+  ),
+  'A tablet needs a code first: sign in at the desk, open Tablets, and type the code on the tablet.',
+]
+
+/** Says what is being done only when it takes longer than a second. */
+export const slowly = async <T>(
+  say: (line: string) => void,
+  words: string,
+  work: () => Promise<T>,
+): Promise<T> => {
+  const timer = setTimeout(() => say(`${words} …`), 1_000)
+  try {
+    return await work()
+  } finally {
+    clearTimeout(timer)
+  }
+}

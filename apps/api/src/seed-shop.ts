@@ -1,0 +1,49 @@
+import type { PrismaClient } from '@bayledger/db/client'
+import { v7 as newId } from 'uuid'
+import { seedDemo } from '../../../prisma/seeds/demo.ts'
+import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
+import type { Deps } from './deps.ts'
+import { appendDraft } from './features/entries/service/append-draft.ts'
+import { linkMs } from './features/links/policy.ts'
+import { insertLink } from './features/links/store.ts'
+import { sealOrderReport } from './features/reports/service.ts'
+import { hashPassword } from './features/sessions/service/hash-password.ts'
+import { newToken, tokenDigest } from './http/tokens.ts'
+
+/** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
+export const loadDemo = (
+  deps: Omit<Deps, 'shopId'>,
+  prisma: PrismaClient,
+  shopId: string,
+): Promise<DemoShop> => {
+  const at = (instant: string): Deps => ({ ...deps, shopId, clock: { now: () => new Date(instant) } })
+  return seedDemo({
+    prisma,
+    now: deps.clock.now().toISOString(),
+    hashPassword,
+
+    appendEntry: async ({ draft, texts, given, receivedAt }) => {
+      const words = texts.map(({ digest, salt, text }) => ({
+        digest,
+        salt: Buffer.from(salt, 'base64'),
+        text,
+      }))
+      const appended = await appendDraft(at(receivedAt), draft, { words, given, plansAfterDecision: false })
+      if (!appended.admitted)
+        throw new Error(`${draft.kind} is refused (${appended.code}): ${appended.words}`)
+    },
+    issueLink: (orderId, { linkId, sentBy, sentAt }) =>
+      insertLink(at(sentAt), {
+        id: linkId,
+        orderId,
+        tokenHash: tokenDigest(newToken()),
+        createdAt: new Date(sentAt),
+        expiresAt: new Date(Date.parse(sentAt) + linkMs),
+        staffId: sentBy,
+      }),
+    sealReport: async ({ orderId, sealedBy, sealedAt }) => {
+      await sealOrderReport(at(sealedAt), { orderId, entryId: newId(), staffId: sealedBy })
+    },
+    progress: () => undefined,
+  })
+}
