@@ -368,6 +368,7 @@ export const workedState: OrderState = {
       estimate,
       digest: digest('e'),
       diagnosisId: advisor,
+      offers: digest('e'),
       shown: [],
       written: written(19, advisor),
     },

@@ -10,6 +10,10 @@ export const notChecked = gap('not checked')
 export const orNotChecked = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
   value === null || value === undefined ? notChecked : cell(value)
 
+/** The same for what is written down rather than checked: a plate, an odometer. */
+export const recordedOr = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
+  value === null || value === undefined ? gap('not recorded') : cell(value)
+
 const least: Readonly<Record<string, number>> = { psi: 1, bar: 2 }
 
 /** A number with at least the decimals its unit is read to, and no digit that was entered dropped. */

@@ -2,7 +2,7 @@ import type { OrderState } from '@bayledger/ledger/order-state'
 import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { FindingLine, Section } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
-import { fieldTitle, fieldWords } from './field-words.ts'
+import { fieldTitle, fieldWords, uncheckedLines } from './field-words.ts'
 import { number, sentence } from './figures.ts'
 import { unitWords } from './page-one.ts'
 import { authorName } from './people.ts'
@@ -29,7 +29,7 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
       sentence: says,
       reasons: [`Next: ${next}`],
     })),
-    ...gaps('not-checked', diagnosis.unchecked.map(fieldWords)),
+    ...unchecked(diagnosis.unchecked),
     ...(evidence.notPossible ?? []).map(({ field, why }) => ({
       severity: 'could-not-be-checked' as const,
       sentence: `${fieldTitle(field)}: ${why}`,
@@ -49,8 +49,16 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
   }
 }
 
-const gaps = (severity: 'not-checked', fields: readonly string[]): FindingLine[] =>
-  fields.length === 0 ? [] : [{ severity, sentence: sentence(`${fields.join('; ')}.`), reasons: [] }]
+const unchecked = (fields: readonly string[]): FindingLine[] =>
+  fields.length === 0
+    ? []
+    : [
+        {
+          severity: 'not-checked',
+          sentence: 'What nobody looked at or asked on arrival:',
+          reasons: uncheckedLines(fields),
+        },
+      ]
 
 const reasonWords = (reason: Reason): string => {
   const value =

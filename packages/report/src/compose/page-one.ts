@@ -4,7 +4,7 @@ import type { Cell, PageOne } from '../content.ts'
 import { notDoneLines } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { fieldWords } from './field-words.ts'
-import { clockWords, distance, number, orNotChecked, sentence, words } from './figures.ts'
+import { clockWords, distance, number, recordedOr, sentence, words } from './figures.ts'
 import { nextLines } from './next-lines.ts'
 import { authorName } from './people.ts'
 import { severityOf } from './severity-of.ts'
@@ -32,21 +32,21 @@ export const composePageOne = (state: OrderState, context: ReportContext): PageO
 const id = (text: string): Cell => ({ kind: 'id', text })
 
 const facts = (state: OrderState, context: ReportContext): PageOne['facts'] => [
-  { label: 'Order', value: orNotChecked(state.opened?.orderNumber, words) },
+  { label: 'Order', value: recordedOr(state.opened?.orderNumber, words) },
   { label: 'Report', value: words(context.reportNumber) },
   { label: 'Date', value: words(clockWords(context.composedAt, context.timeZone)) },
   { label: 'Vehicle', value: words(context.vehicle.description) },
-  { label: 'Plate', value: orNotChecked(context.vehicle.plate, id) },
-  { label: 'VIN, last 6', value: orNotChecked(context.vehicle.vinLastSix, id) },
-  { label: 'Odometer in', value: orNotChecked(state.opened?.odometer, distance) },
+  { label: 'Plate', value: recordedOr(context.vehicle.plate, id) },
+  { label: 'VIN, last 6', value: recordedOr(context.vehicle.vinLastSix, id) },
+  { label: 'Odometer in', value: recordedOr(state.opened?.odometer, distance) },
   {
     label: 'Odometer out',
-    value: orNotChecked(state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn, distance),
+    value: recordedOr(state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn, distance),
   },
 ]
 
 const told = (state: OrderState, context: ReportContext): PageOne['told'] => ({
-  text: orNotChecked(state.complaint, ({ words: digest }) => words(personalText(context, digest))),
+  text: recordedOr(state.complaint, ({ words: digest }) => words(personalText(context, digest))),
   entry: state.complaint?.written.seq ?? null,
 })
 

@@ -49,7 +49,7 @@ const pressureRow = (wheel: WheelPosition, set: WheelWork['pressure'] | undefine
       temperature(surroundings.outdoor),
       words(`${tire} ${target.quality}`.trim()),
       target.capped
-        ? words(`${number(target.psi, 'psi')} psi, capped: set cold`)
+        ? words(`${number(target.psi, 'psi')} psi, at its limit; set again cold`)
         : { kind: 'figure', value: number(target.psi, 'psi'), unit: 'psi' },
       pressure(set.asLeft),
       words(instrument.code),

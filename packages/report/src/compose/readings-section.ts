@@ -15,12 +15,17 @@ import {
   temperature,
   words,
 } from './figures.ts'
-import { sameId } from './verdicts.ts'
+import { isStoredAt } from './stored-id.ts'
 import { expectsSensor, gaugeCell, wheelsOf, whyNot } from './wheel-lines.ts'
 
 /** Gauge and sensor of every wheel, and what the vehicle had stored, before anything was touched or after. */
 export const readingsSection = (state: OrderState, phase: 'arrival' | 'closing'): Section => {
   const check = state[phase]
+  if (phase === 'closing' && Object.keys(check.wheels).length === 0 && !check.module)
+    return {
+      title: 'Readings as left',
+      blocks: [{ kind: 'paragraph', text: 'No sensor was read again after the work.', entry: null }],
+    }
   return {
     title: phase === 'arrival' ? 'Readings as received' : 'Readings as left',
     blocks: [
@@ -29,11 +34,11 @@ export const readingsSection = (state: OrderState, phase: 'arrival' | 'closing')
         caption: 'Pressures and sensors',
         columns: [
           { title: 'Wheel', share: 9 },
-          { title: 'Gauge', share: 13 },
-          { title: 'Sensor', share: 13 },
+          { title: 'Gauge', share: 12.5 },
+          { title: 'Sensor', share: 12.5 },
           { title: 'Sensor temp.', share: 11 },
           { title: 'Battery', share: 12 },
-          { title: 'Frequency', share: 16 },
+          { title: 'Frequency', share: 18 },
           { title: 'Answer', share: 13 },
           { title: 'ID, last 4', share: 11 },
           { title: 'Stored in vehicle', share: 14 },
@@ -114,7 +119,7 @@ const storedCell = (check: VehicleCheck, wheel: WheelPosition, id: string | null
   const stored = module.ids[wheel]
   if (!stored) return words(module.state === 'blank' ? 'no, nothing stored' : 'no ID stored')
   if (id === null) return words(`stored ${lastFour(stored)}`)
-  return sameId(stored, id) ? good('yes') : words(`no, ${lastFour(stored)}`)
+  return isStoredAt(module, wheel, id) ? good('yes') : words(`no, ${lastFour(stored)}`)
 }
 
 const codesBlock = (check: VehicleCheck): Block => {

@@ -4,6 +4,7 @@ import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { DriveAnswer, PageOne } from '../content.ts'
 import { number } from './figures.ts'
+import { isStoredAt } from './stored-id.ts'
 import { pressureAsLeft } from './wheel-lines.ts'
 
 const driveWords: Readonly<Record<DriveAnswer, string>> = {
@@ -79,24 +80,19 @@ const monitoredWheels = (state: OrderState): readonly WheelPosition[] =>
 
 /** The vehicle holds the wheel's ID at its place, read last; or the vehicle confirmed the wheel when it learned. */
 const isRecognized = (state: OrderState, wheel: WheelPosition): boolean => {
-  if (state.closing.module?.state === 'read')
-    return sameId(
-      state.closing.module.ids[wheel],
-      idOf(state, wheel, 'closing') ?? state.work[wheel]?.fitted?.sensorId ?? idOf(state, wheel, 'arrival'),
-    )
+  if (state.closing.module?.state === 'read') {
+    const id =
+      idOf(state, wheel, 'closing') ?? state.work[wheel]?.fitted?.sensorId ?? idOf(state, wheel, 'arrival')
+    return isStoredAt(state.closing.module, wheel, id)
+  }
   if (state.relearn) return state.relearn.result === 'learned' && state.relearn.confirmed.includes(wheel)
   const changesIds = authorizedBundles(state).some(({ works }) =>
     works.some(({ kind }) => kind === 'fit-sensor' || kind === 'relearn'),
   )
-  if (changesIds) return false
-  return sameId(state.arrival.module?.ids[wheel], idOf(state, wheel, 'arrival'))
+  return !changesIds && isStoredAt(state.arrival.module, wheel, idOf(state, wheel, 'arrival'))
 }
 
 const idOf = (state: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): string | null => {
   const reading = state[phase].wheels[wheel]?.sensor?.reading
   return reading?.answer === 'answered' ? reading.id : null
 }
-
-/** IDs are compared as numbers: leading zeros and case are ways of writing. */
-export const sameId = (one: string | null | undefined, other: string | null | undefined): boolean =>
-  Boolean(one && other && BigInt(`0x${one}`) === BigInt(`0x${other}`))

@@ -38,13 +38,21 @@ const drawRun = (pdf: PDFKit.PDFDocument, face: Face, text: string, x: number, p
 
 /**
  * Characters that no font here has are drawn as outlined boxes that carry the characters themselves as their
- * actual text (ISO 32000-1, 14.9.4): they can be searched, copied and read aloud.
+ * actual text (ISO 32000-1, 14.9.4): they can be searched, copied and read aloud. Readers look for actual text
+ * only where glyphs are shown, hence an invisible one in each box.
  */
 const drawUnknown = (pdf: PDFKit.PDFDocument, text: string, x: number, place: TextPlace): void => {
+  const [face] = facesOf('mono')
   pdf.markContent('Span', { actual: text })
   graphemesOf(text).forEach((_, index) => {
+    const left = x + (index * boxEms + 0.06) * place.size
+    if (face) {
+      pdf.save().addContent('3 Tr')
+      drawRun(pdf, face, 'o', left, { ...place, size: place.size * 0.8 })
+      pdf.restore()
+    }
     const box = {
-      x: x + (index * boxEms + 0.06) * place.size,
+      x: left,
       y: place.baseline - 0.66 * place.size,
       width: (boxEms - 0.12) * place.size,
       height: 0.66 * place.size,

@@ -1,6 +1,7 @@
 /**
  * Text as it can stand on paper: composed form (NFC), line breaks and other controls as spaces, invisible
- * format characters (which can turn the reading order around) dropped, broken surrogates as U+FFFD.
+ * format characters (which can turn the reading order around) dropped, broken surrogates and noncharacters as
+ * U+FFFD.
  */
 export const printable = (text: string): string =>
   text
@@ -8,3 +9,4 @@ export const printable = (text: string): string =>
     .normalize('NFC')
     .replace(/[\p{Cc}\p{Zl}\p{Zp}\u00A0\u202F]/gu, ' ')
     .replace(/\p{Cf}/gu, '')
+    .replace(/\p{Noncharacter_Code_Point}/gu, '\uFFFD')

@@ -1,0 +1,309 @@
+import { describe, expect, it } from 'vitest'
+import { reportContext, sensorIds, workedState } from '../test-support/worked-state.ts'
+import { composeReportContent } from './compose-content.ts'
+import type { Block, Cell, ReportContent } from './content.ts'
+
+const content = composeReportContent(workedState, reportContext)
+
+type State = typeof workedState
+const composed = (change: Partial<State>): ReportContent =>
+  composeReportContent({ ...workedState, ...change }, reportContext)
+
+const tableOf = (report: ReportContent, caption: string): Extract<Block, { kind: 'table' }> => {
+  const found = report.sections
+    .flatMap(({ blocks }) => blocks)
+    .find((block) => block.kind === 'table' && block.caption === caption)
+  if (found?.kind !== 'table') throw new Error(`no table "${caption}"`)
+  return found
+}
+
+/** The cell of a table's row (by the words of its first cell) and column (by title). */
+const cellOf = (report: ReportContent, caption: string, row: string, column: string): Cell | undefined => {
+  const table = tableOf(report, caption)
+  const index = table.columns.findIndex(({ title }) => title === column)
+  return table.rows.find(({ cells }) => cells[0] && 'text' in cells[0] && cells[0].text === row)?.cells[index]
+}
+
+const wheel = (report: ReportContent, position: string) =>
+  report.pageOne.wheels.find((line) => line.position === position)
+
+const psi = (value: string) => ({ kind: 'figure', value, unit: 'psi' })
+const gap = (text: string) => ({ kind: 'gap', text })
+
+describe('page one', () => {
+  it('answers from a proven repair that the car may be driven', () => {
+    expect(content.pageOne.canDrive.words).toBe('Yes, drive normally.')
+    expect(content.pageOne.fixed).toEqual({
+      word: 'Proven',
+      words: 'car recognizes all 4 sensors and the light stayed off for 23 minutes',
+    })
+  })
+
+  it('keeps the customer’s own words', () => {
+    expect(content.pageOne.told.text).toEqual({
+      kind: 'words',
+      text: 'It flashes for a minute, then the light stays on. Third time this week.',
+    })
+  })
+
+  it('says when these words were erased', () => {
+    const erased = composeReportContent(workedState, { ...reportContext, texts: {} })
+    expect(erased.pageOne.told.text).toEqual({ kind: 'words', text: 'erased on request' })
+  })
+
+  it('names the cause with one number that proves it', () => {
+    expect(content.pageOne.found.severity).toBe('cause')
+    expect(content.pageOne.found.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
+  })
+
+  it('says what was done in at most four lines, each with its figures', () => {
+    expect(content.pageOne.did).toEqual([
+      'Fitted a new sensor: right rear (new ID …2CF7).',
+      'Took off the right rear wheel; torqued to 100 lbf·ft, checked by a second person.',
+      'Set for today’s temperature: all four tires to 37.5 psi.',
+      'The car accepted its sensors; we drove 23 minutes and the warning light was off at the end.',
+    ])
+  })
+
+  it('lists what was answered No or Later', () => {
+    expect(content.pageOne.notDone).toEqual([
+      { title: 'Set of four sensors', answer: 'Later, until Apr 1, 2026' },
+    ])
+  })
+
+  it('puts before, after, label and sensor in each wheel’s line', () => {
+    expect(wheel(content, 'RR')).toEqual({
+      position: 'RR',
+      name: 'right rear',
+      marked: 'cause',
+      before: psi('32.7'),
+      after: psi('37.7'),
+      label: psi('35'),
+      sensorBefore: { kind: 'words', text: 'silent, 3 tries' },
+      sensorAfter: { kind: 'words', text: 'answers, ID …2CF7' },
+    })
+  })
+
+  it('tells the re-torque by the sheet’s distance from the odometer', () => {
+    expect(content.pageOne.next[0]).toBe(
+      'In 50 to 100 miles, at 88,206 to 88,256 mi: come back for a free check of the wheel torque, no appointment.',
+    )
+  })
+})
+
+describe('a fact that is absent', () => {
+  it('is "not checked" where nobody looked', () => {
+    expect(wheel(content, 'SP')?.after).toEqual(gap('not checked'))
+    expect(cellOf(content, 'Tires, stems and wheels, present on arrival', 'RF', 'Tread')).toEqual(
+      gap('not checked'),
+    )
+  })
+
+  it('is "could not be checked" where that was recorded, with the reason below the table', () => {
+    expect(wheel(content, 'SP')?.before).toEqual(gap('could not be checked'))
+    const paragraphs = content.sections.flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])),
+    )
+    expect(paragraphs).toContain('Could not be checked: spare gauge pressure (cargo in the way).')
+  })
+
+  it('never turns into a good or a figure when a whole check is missing', () => {
+    const untouched = { wheels: {}, tires: {}, module: null, telltale: null }
+    const report = composed({ arrival: untouched, closing: untouched, work: {} })
+    const cells = [
+      ...report.pageOne.wheels.flatMap(({ before, after, sensorBefore, sensorAfter }) => [
+        before,
+        after,
+        sensorBefore,
+        sensorAfter,
+      ]),
+      ...tableOf(report, 'Pressures and sensors').rows.flatMap(({ cells }) => cells.slice(1)),
+    ]
+    expect(cells.filter(({ kind }) => kind === 'good' || kind === 'figure')).toEqual([])
+    expect(
+      cells
+        .filter(({ kind }) => kind === 'words')
+        .every((cell) => 'text' in cell && cell.text === 'none expected'),
+    ).toBe(true)
+  })
+
+  it('makes a label’s figure doubtful while nobody has verified it', () => {
+    const sheet = workedState.sheet
+    if (!sheet) throw new Error('the worked state has a sheet')
+    const doubtful = composed({
+      sheet: {
+        ...sheet,
+        sheet: {
+          ...sheet.sheet,
+          sources: {
+            ...sheet.sheet.sources,
+            placard: { ...sheet.sheet.sources.placard, verifiedBy: null },
+          },
+        },
+      },
+    })
+    expect(wheel(doubtful, 'LF')?.label).toEqual(gap('35 psi, not verified'))
+  })
+
+  it('leaves no cell and no line empty, whatever is missing', () => {
+    for (const key of Object.keys(workedState) as (keyof State)[]) {
+      const value = workedState[key]
+      const emptied = Array.isArray(value)
+        ? []
+        : value !== null && typeof value === 'object'
+          ? null
+          : undefined
+      if (emptied === undefined || ['arrival', 'closing', 'authority', 'work', 'answers'].includes(key))
+        continue
+      if (['stopsTold', 'refusals', 'closed', 'setAside', 'figures'].includes(key)) continue
+      const report = composed({ [key]: emptied })
+      const cells = report.sections.flatMap(({ blocks }) =>
+        blocks.flatMap((block) => (block.kind === 'table' ? block.rows.flatMap(({ cells }) => cells) : [])),
+      )
+      for (const cell of cells) {
+        expect(cell.kind === 'figure' ? cell.value : cell.text, `${key} missing`).not.toBe('')
+        if (cell.kind === 'figure') expect(cell.value, `${key} missing`).not.toMatch(/NaN|undefined|Infinity/)
+      }
+      expect(JSON.stringify(report)).not.toMatch(/undefined|NaN|\[object/)
+    }
+  })
+})
+
+describe('"Can I drive it?" is careful', () => {
+  it('while a wheel is torqued and unchecked', () => {
+    const work = workedState.work.RR
+    if (!work) throw new Error('the worked state has work on RR')
+    const report = composed({ work: { ...workedState.work, RR: { ...work, checked: null } } })
+    expect(report.pageOne.canDrive.words).toBe('No. Please do not drive it. Call us.')
+  })
+
+  it('while a stop is open, even one whose refusal is on record', () => {
+    const { diagnosis } = workedState
+    if (!diagnosis?.diagnosis.findings[0]) throw new Error('the worked state has findings')
+    const bulge = {
+      ...diagnosis.diagnosis.findings[0],
+      code: 'tire-unsafe' as const,
+      kind: 'stop' as const,
+      stop: 'do-not-drive' as const,
+      holds: ['road' as const],
+    }
+    const report = composed({
+      diagnosis: { ...diagnosis, diagnosis: { ...diagnosis.diagnosis, findings: [bulge] } },
+      refusals: {
+        'tire-unsafe': {
+          codes: ['tire-unsafe'],
+          cautionShown: 'CT-04',
+          proof: { kind: 'signed', digest: 'f'.repeat(64) },
+          written: diagnosis.written,
+        },
+      },
+    })
+    expect(report.pageOne.canDrive.answer).toBe('do-not-drive')
+    expect(report.pageOne.found.severity).toBe('do-not-drive')
+  })
+
+  it('when the drive was too short, the light came back, or a tire is under its label', () => {
+    const [drive] = workedState.drives
+    const rear = workedState.work.LR
+    if (!drive || !rear?.pressure) throw new Error('the worked state has a drive and a pressure')
+    const short = composed({ drives: [{ ...drive, minutes: 13 }] })
+    expect(short.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
+    expect(short.pageOne.fixed.word).toBe('Not yet proven')
+    const lit = composed({ drives: [{ ...drive, lightAtEnd: 'solid' }] })
+    expect(lit.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
+    expect(lit.pageOne.fixed.word).toBe('Not fixed')
+    const low = composed({
+      closing: { ...workedState.closing, wheels: {} },
+      work: {
+        ...workedState.work,
+        LR: { ...rear, pressure: { ...rear.pressure, asLeft: { value: 33, unit: 'psi' } } },
+      },
+    })
+    expect(low.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
+  })
+
+  it('when no findings were issued', () => {
+    expect(composed({ diagnosis: null }).pageOne.canDrive.answer).toBe('check-weekly')
+  })
+})
+
+describe('"Is it fixed?" is proven only by what the car holds', () => {
+  it('compares IDs as numbers, so a dropped leading zero is the same ID', () => {
+    expect(workedState.closing.module?.ids.RR).toBe('A1B2CF7')
+    expect(content.pageOne.fixed.word).toBe('Proven')
+  })
+
+  it('reads IDs that the vehicle writes in decimal digits', () => {
+    const { module } = workedState.closing
+    if (!module) throw new Error('the worked state has a closing module read')
+    const ids = Object.fromEntries(
+      Object.entries(module.ids).map(([position, id]) => [position, BigInt(`0x${id}`).toString()]),
+    )
+    const report = composed({
+      closing: { ...workedState.closing, module: { ...module, notation: 'decimal', ids } },
+    })
+    expect(report.pageOne.fixed.word).toBe('Proven')
+  })
+
+  it('is not proven while the vehicle has nothing stored for one wheel', () => {
+    const { module } = workedState.closing
+    if (!module) throw new Error('the worked state has a closing module read')
+    const { RR: _, ...ids } = module.ids
+    const report = composed({ closing: { ...workedState.closing, module: { ...module, ids } } })
+    expect(report.pageOne.fixed).toEqual({
+      word: 'Not yet proven',
+      words:
+        'the light stayed off for 23 minutes, but only 3 of 4 sensors are shown to be recognized by the car',
+    })
+  })
+
+  it('is not fixed while the vehicle has stored another sensor at a wheel', () => {
+    const { module } = workedState.closing
+    if (!module) throw new Error('the worked state has a closing module read')
+    const ids = { ...module.ids, RR: sensorIds.RR }
+    const report = composed({ closing: { ...workedState.closing, module: { ...module, ids } } })
+    expect(report.pageOne.fixed.word).toBe('Not fixed')
+  })
+})
+
+describe('the customer’s copy', () => {
+  it('shows no more than the last four of any sensor’s ID', () => {
+    const text = JSON.stringify(content)
+    for (const id of [...Object.values(sensorIds), '0A1B2CF7', 'A1B2CF7', '00C0FFEE'])
+      expect(text).not.toContain(id)
+  })
+
+  it('shows the times of the shop’s clock', () => {
+    expect(content.composedAtWords).toBe('Jan 12, 2026, 12:52 PM EST')
+    expect(cellOf(content, 'Rounds', 'RR', 'Who and when')).toEqual({
+      kind: 'words',
+      text: 'Rufus Kettleby, 10:27 AM',
+    })
+  })
+
+  it('shows what was withdrawn, with the reason', () => {
+    expect(
+      tableOf(content, 'Entries withdrawn before this report; they stay in the ledger').rows[0]?.cells,
+    ).toEqual([
+      { kind: 'words', text: '7, wheel checked' },
+      { kind: 'words', text: 'wrong wheel' },
+      { kind: 'words', text: 'Rufus Kettleby, 10:08 AM' },
+    ])
+  })
+
+  it('says of a photo whose bytes have not come that it was not received', () => {
+    expect(cellOf(content, 'Photos', 'Stem, right rear', 'File')).toEqual(gap('not received'))
+    const received = composeReportContent(workedState, {
+      ...reportContext,
+      photosReceived: new Set(['d'.repeat(64)]),
+    })
+    expect(cellOf(received, 'Photos', 'Stem, right rear', 'File')).toEqual({
+      kind: 'words',
+      text: 'received',
+    })
+  })
+})
+
+it('composing is pure: the same state and context give the same content', () => {
+  expect(composeReportContent(structuredClone(workedState), reportContext)).toEqual(content)
+})

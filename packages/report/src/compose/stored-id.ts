@@ -1,0 +1,19 @@
+import type { VehicleCheck } from '@bayledger/ledger/order-state'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+
+type ModuleRead = NonNullable<VehicleCheck['module']>
+
+/**
+ * Whether the vehicle has stored this sensor's ID at this wheel. IDs are compared as numbers: case, leading
+ * zeros and, where the vehicle writes them so, decimal digits are ways of writing the same one.
+ */
+export const isStoredAt = (
+  module: ModuleRead | null,
+  wheel: WheelPosition,
+  sensorId: string | null | undefined,
+): boolean => {
+  const stored = module?.ids[wheel]
+  if (!module || !stored || !sensorId) return false
+  const inDecimal = module.notation === 'decimal' && /^\d+$/.test(stored)
+  return BigInt(inDecimal ? stored : `0x${stored}`) === BigInt(`0x${sensorId}`)
+}
