@@ -51,6 +51,10 @@ describe('page one', () => {
     expect(erased.pageOne.told.text).toEqual({ kind: 'words', text: 'erased on request' })
   })
 
+  it('prints the telephone that it asks the customer to call', () => {
+    expect(content.pageOne.shop.lines).toEqual(['14 Tamber Street, Brindle Falls', 'Call (555) 555-0100'])
+  })
+
   it('names the cause with one number that proves it', () => {
     expect(content.pageOne.found.severity).toBe('cause')
     expect(content.pageOne.found.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })

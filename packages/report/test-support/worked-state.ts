@@ -474,7 +474,11 @@ export const reportContext: ReportContext = {
   checkAddress: 'https://desk.tamber.example/check',
   templateVersion: 1,
   supersedes: null,
-  shop: { name: 'Tamber Street Tire & Wheel', lines: ['14 Tamber Street, Brindle Falls', 'Call 555-0142'] },
+  shop: {
+    name: 'Tamber Street Tire & Wheel',
+    lines: ['14 Tamber Street, Brindle Falls'],
+    telephone: '+15555550100',
+  },
   vehicle: { description: 'Vantrell Tarn utility 2016', plate: 'BRF 6083', vinLastSix: '151931' },
   customerName: 'W. Dunmore-Gray',
   texts: {

@@ -1,10 +1,12 @@
 import { writeFile } from 'node:fs/promises'
 import { stateOf } from '@bayledger/ledger/append'
+import { cautionWordsByShown } from '@bayledger/reckoning/cautions/customer-cautions'
 import { composeReportContent, type ReportContext } from '@bayledger/report/compose-content'
 import { drawReport } from '@bayledger/report/drawing/draw-report'
 import { sealReport } from '@bayledger/report/seal'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { type DemoShop, demoShop } from '../../../../prisma/seeds/demo-shop.ts'
+import { presentShopHead } from '../features/settings/present.ts'
 
 const usage = 'usage: npm run -s report:sample -- out.pdf'
 const demoDay = '2026-01-12T11:40:00-05:00'
@@ -37,6 +39,7 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
   const customer = shop.customers.find(({ id }) => id === opened?.payload.customerId)
   if (!vehicle || !customer)
     throw new Error(`Order ${order.number} names a vehicle or customer that the demo lacks.`)
+  const head = presentShopHead(shop.settings)
   return {
     reportNumber: `${order.number}-R1`,
     composedAt,
@@ -44,7 +47,7 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
     checkAddress: 'https://desk.tamberstreet.example/check',
     templateVersion: 1,
     supersedes: null,
-    shop: { name: shop.shop.name, lines: [`${shop.home.name}, ${shop.shop.town}`] },
+    shop: { name: shop.shop.name, lines: head.lines, telephone: head.telephone },
     vehicle: {
       description: vehicle.description,
       plate: vehicle.plate,
@@ -55,7 +58,7 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
       order.lines.flatMap(({ texts }) => texts.map(({ digest, text }) => [digest, text])),
     ),
     staff: Object.fromEntries(shop.staff.map(({ id, name }) => [id, name])),
-    cautions: {},
+    cautions: cautionWordsByShown(),
     photosReceived: new Set(),
   }
 }

@@ -9,7 +9,12 @@ export type ReportContext = {
   readonly checkAddress: string
   readonly templateVersion: number
   readonly supersedes: string | null
-  readonly shop: { readonly name: string; readonly lines: readonly string[] }
+  readonly shop: {
+    readonly name: string
+    readonly lines: readonly string[]
+    /** In international form, `+15555550100`; printed, since a report may ask the customer to call. */
+    readonly telephone: string | null
+  }
   readonly vehicle: {
     readonly description: string
     readonly plate: string | null

@@ -4,7 +4,7 @@ import type { Cell, PageOne } from '../content.ts'
 import { notDoneLines } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { fieldWords } from './field-words.ts'
-import { clockWords, distance, number, recordedOr, sentence, words } from './figures.ts'
+import { clockWords, distance, number, recordedOr, sentence, telephoneWords, words } from './figures.ts'
 import { nextLines } from './next-lines.ts'
 import { authorName } from './people.ts'
 import { severityOf } from './severity-of.ts'
@@ -14,7 +14,7 @@ import { wheelLines } from './wheel-lines.ts'
 
 export const composePageOne = (state: OrderState, context: ReportContext): PageOne => ({
   canDrive: canDrive(state),
-  shop: context.shop,
+  shop: shopHead(context),
   facts: facts(state, context),
   told: told(state, context),
   found: found(state, context),
@@ -26,6 +26,14 @@ export const composePageOne = (state: OrderState, context: ReportContext): PageO
   signatures: [
     { label: 'Customer', name: context.customerName },
     { label: 'For the shop', name: state.opened ? authorName(context, state.opened.written.by) : null },
+  ],
+})
+
+const shopHead = ({ shop }: ReportContext): PageOne['shop'] => ({
+  name: shop.name,
+  lines: [
+    ...shop.lines.filter((line) => line !== shop.name),
+    ...(shop.telephone ? [`Call ${telephoneWords(shop.telephone)}`] : []),
   ],
 })
 

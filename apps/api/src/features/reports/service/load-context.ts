@@ -43,7 +43,7 @@ export const loadContext = async (
       checkAddress: `${deps.publicAddress}/check`,
       templateVersion,
       supersedes: report.supersedes,
-      shop: { name: shop.name, lines: head.lines },
+      shop: { name: shop.name, lines: head.lines, telephone: head.telephone },
       vehicle: {
         description: vehicle.description,
         plate: vehicle.plate,
