@@ -1,43 +1,18 @@
-import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
-import { parseEvidence } from '../evidence/evidence.ts'
-import { WheelPosition } from '../wheels.ts'
+import { workedCases } from './cases/worked-cases.ts'
 import { diagnose } from './diagnose.ts'
 import { Diagnosis } from './diagnosis.ts'
-import { FindingCode } from './finding-codes.ts'
-
-const folder = new URL('./cases/', import.meta.url)
-
-const Case = z.object({
-  case: z.string(),
-  title: z.string(),
-  evidence: z.unknown(),
-  expected: z.object({
-    primary: z.nullable(FindingCode),
-    findings: z.array(z.object({ code: FindingCode, wheels: z.array(WheelPosition) })),
-  }),
-})
-
-const cases = readdirSync(folder).map((name) =>
-  z.parse(Case, JSON.parse(readFileSync(new URL(name, folder), 'utf8'))),
-)
-
-const evidenceOf = (input: unknown) => {
-  const parsed = parseEvidence(input)
-  if (!parsed.ok)
-    throw new Error(parsed.faults.map(({ field, allowed }) => `${field}: ${allowed}`).join('; '))
-  return parsed.evidence
-}
+import type { FindingCode } from './finding-codes.ts'
 
 describe('worked cases', () => {
   it('are all there', () => {
-    expect(cases).toHaveLength(47)
+    expect(workedCases).toHaveLength(47)
   })
 
-  for (const { case: name, title, evidence, expected } of cases) {
+  for (const { name, title, evidence, expected } of workedCases) {
     it(`${name}, ${title}: finds exactly what is expected`, () => {
-      const { primary, findings } = diagnose(evidenceOf(evidence))
+      const { primary, findings } = diagnose(evidence)
       const found = findings.map(({ code, wheels }) => `${code}@${wheels.join('+')}`)
       const wanted = expected.findings.map(({ code, wheels }) => `${code}@${wheels.join('+')}`)
       expect(found.sort()).toEqual(wanted.sort())
@@ -45,16 +20,16 @@ describe('worked cases', () => {
     })
 
     it(`${name}: the diagnosis has the published form`, () => {
-      const diagnosis = diagnose(evidenceOf(evidence))
+      const diagnosis = diagnose(evidence)
       expect(z.parse(Diagnosis, diagnosis)).toEqual(diagnosis)
     })
   }
 })
 
 const diagnosisOf = (name: string) => {
-  const found = cases.find((one) => one.case === name)
+  const found = workedCases.find((one) => one.name === name)
   if (found === undefined) throw new Error(`no case ${name}`)
-  return diagnose(evidenceOf(found.evidence))
+  return diagnose(found.evidence)
 }
 
 const findingIn = (name: string, code: FindingCode) => {

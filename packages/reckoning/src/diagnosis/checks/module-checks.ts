@@ -1,4 +1,5 @@
 import type { Facts } from '../facts/facts.ts'
+import { idText } from '../facts/id-key.ts'
 import type { FieldCheck, Supposition } from './field-check.ts'
 import { each } from './field-check.ts'
 
@@ -23,7 +24,11 @@ export const moduleChecks: readonly FieldCheck[] = [
     ask: 'Note whether the stored IDs are shown in hexadecimal or decimal.',
     seconds: 10,
     applies: holdsAnyId,
-    suppositions: () => each('controlModule.notation', ['hex', 'decimal']),
+    suppositions: (facts) => {
+      const ids = Object.values(facts.evidence.controlModule?.ids ?? {})
+      const canBeDecimal = ids.every((id) => id == null || /^\d+$/.test(id))
+      return canBeDecimal ? each('controlModule.notation', ['hex', 'decimal']) : []
+    },
   },
   {
     field: 'controlModule.ids',
@@ -45,7 +50,11 @@ export const moduleChecks: readonly FieldCheck[] = [
       applies: (facts) => holdsAnyId(facts) && (position !== 'SP' || facts.spareMonitored),
       suppositions: (facts) => {
         const heard = facts.wheel(position)?.sensor.idKey
-        return each(`controlModule.ids.${position}`, [...(heard ? [heard] : []), 'FFFF0F'])
+        const notation = facts.stored.decimal ? 'decimal' : 'hex'
+        return each(
+          `controlModule.ids.${position}`,
+          [...(heard ? [heard] : []), ownId(position)].map((key) => idText(key, notation)),
+        )
       },
     }),
   ),

@@ -1,8 +1,8 @@
 import type { FindingCode, NextCheck } from '../diagnosis.ts'
-import { type Judgment, judge } from '../engine/judge.ts'
+import { type Judgment, rejudge } from '../engine/judge.ts'
 import { rankOf } from '../engine/precedence.ts'
 import { groupOf } from '../finding-codes.ts'
-import type { FieldCheck } from './field-check.ts'
+import type { FieldCheck, Supposition } from './field-check.ts'
 import { suppose } from './suppose.ts'
 
 /**
@@ -10,18 +10,21 @@ import { suppose } from './suppose.ts'
  * plausibly have. What leads to more different verdicts comes first, then what takes fewer seconds. A fact that
  * changes no verdict is left out.
  */
-export const nextChecksOf = ({ facts }: Judgment, unchecked: readonly FieldCheck[]): NextCheck[] =>
+export const nextChecksOf = (judgment: Judgment, unchecked: readonly FieldCheck[]): NextCheck[] =>
   unchecked
     .flatMap((check): NextCheck[] => {
       const outcomes = check
-        .suppositions(facts)
-        .map((supposition) => judge(suppose(facts.evidence, supposition)))
+        .suppositions(judgment.facts)
+        .map((supposition) => outcomeOf(judgment, supposition))
       const verdicts = new Set(outcomes.map(verdictOf)).size
       if (verdicts < 2) return []
       const { field, ask, seconds } = check
       return [{ field, ask, couldChange: codesThatDiffer(outcomes), verdicts, seconds }]
     })
     .sort((one, other) => other.verdicts - one.verdicts || one.seconds - other.seconds)
+
+const outcomeOf = (judgment: Judgment, supposition: Supposition): Judgment =>
+  rejudge(judgment, suppose(judgment.facts.evidence, supposition), Object.keys(supposition))
 
 /** What the shop would do differently: the cause it names, what it forbids, what it offers. */
 const verdictOf = ({ primary, judged }: Judgment): string => {

@@ -5,6 +5,7 @@ import { type FindingCode, groupOf } from '../finding-codes.ts'
 import type { Match, Rule, Standing } from '../rule.ts'
 import { ruleOf } from './all-rules.ts'
 import { explanationOf } from './explanation.ts'
+import { readersAmong } from './fields-read.ts'
 import { precedence, rankOf } from './precedence.ts'
 import { suppress } from './suppression.ts'
 
@@ -16,7 +17,11 @@ export type Judgment = {
   readonly primary: FindingCode | null
   /** Stops first, then the primary, then by precedence. */
   readonly judged: readonly Judged[]
+  /** What each rule that looks at facts alone found, before any made another idle. */
+  readonly observed: Observed
 }
+
+type Observed = ReadonlyMap<FindingCode, Match | null>
 
 /**
  * Runs every rule over the evidence. Rules that look at facts alone come first and are thinned by what makes
@@ -24,26 +29,48 @@ export type Judgment = {
  */
 export const judge = (evidence: Evidence): Judgment => {
   const facts = readFacts(evidence)
-  const matches = new Map<FindingCode, Match>()
-  for (const rule of observing) {
-    const match = rule.find(facts)
-    if (match !== null) matches.set(rule.code, match)
+  return conclude(facts, new Map(observing.map((rule) => [rule.code, rule.find(facts)])))
+}
+
+/**
+ * Judges evidence that differs from evidence already judged only in the named fields: the rules that read none of
+ * them keep what they found. Its grounds and figures are those of the earlier evidence.
+ */
+export const rejudge = (earlier: Judgment, evidence: Evidence, fields: readonly string[]): Judgment => {
+  const facts = readFacts(evidence)
+  const observed = new Map(earlier.observed)
+  for (const rule of new Set(fields.flatMap((field) => [...readersOf(field)]))) {
+    if (rule.concludes !== true) observed.set(rule.code, rule.find(facts))
   }
-  const left = suppress(new Map([...matches].map(([code, match]) => [code, match.wheels])))
-  for (const [code, match] of matches) {
-    const wheels = left.get(code)
-    if (wheels === undefined) matches.delete(code)
-    else if (wheels.length < match.wheels.length) matches.set(code, { ...match, wheels })
-  }
+  return conclude(facts, observed)
+}
+
+const conclude = (facts: Facts, observed: Observed): Judgment => {
+  const matches = thinned(observed)
   for (const rule of concluding) {
     const match = rule.find(facts, standingOf(facts, matches))
     if (match !== null) matches.set(rule.code, match)
   }
   const primary = explanationOf(facts, standingOf(facts, matches))
-  return { facts, primary, judged: ordered(matches, primary) }
+  return { facts, primary, judged: ordered(matches, primary), observed }
+}
+
+const thinned = (observed: Observed): Map<FindingCode, Match> => {
+  const found = new Map(
+    [...observed].flatMap(([code, match]) => (match === null ? [] : [[code, match] as const])),
+  )
+  const left = suppress(new Map([...found].map(([code, match]) => [code, match.wheels])))
+  return new Map(
+    [...found].flatMap(([code, match]) => {
+      const wheels = left.get(code)
+      return wheels === undefined ? [] : [[code, { ...match, wheels }] as const]
+    }),
+  )
 }
 
 const observing = precedence.map((code) => ruleOf(code)).filter((rule) => rule.concludes !== true)
+
+const readersOf = readersAmong(observing)
 
 /** Later ones rest on earlier ones: interference is likelier beside an unexplained fault, advice comes last. */
 const concludingCodes = [

@@ -78,7 +78,7 @@ export const oneTireRules: readonly Rule[] = [
     code: 'no-warning-given',
     kind: 'also',
     confidence: 'possible',
-    reads: ['vehicle.system', 'light.behavior', 'wheels.*.gauge', 'vehicle.placard.*', 'vehicle.warnAt.*'],
+    reads: ['vehicle.system', 'light.behavior', ...pressureFields],
     when: 'A vehicle with sensors shows no light although a tire is at or under its warning point.',
     means: 'Driven less than 20 minutes since, or a fault in lamp or system.',
     next: 'Watch the lamp check at key-on, drive 20 minutes and look again.',

@@ -6,6 +6,8 @@ import { wheelFigures } from '../rule.ts'
 /** The fields that every pressure verdict rests on. */
 export const pressureFields = [
   'wheels.*.gauge',
+  'events.moved-since-reading',
+  'events.air-added',
   'wheels.*.sensorTemperature',
   'vehicle.placard.*',
   'vehicle.warnAt.*',

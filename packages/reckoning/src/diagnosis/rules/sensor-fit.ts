@@ -32,7 +32,7 @@ export const sensorFitRules: readonly Rule[] = [
     code: 'frequency-wrong',
     kind: 'also',
     confidence: 'firm',
-    reads: ['wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz'],
+    reads: ['wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz', 'wheels.*.id', 'controlModule.*'],
     when: 'A sensor sends more than 1 MHz away from what the vehicle listens to.',
     means: 'The vehicle cannot hear it.',
     next: 'Replace it; do not try to relearn it.',

@@ -4,7 +4,13 @@ import { doesNotFollow, isAsleep } from '../facts/sensor-doubts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
 
-const offsetFields = ['wheels.*.gauge', 'wheels.*.answer', 'wheels.*.sensorPressure'] as const
+const offsetFields = [
+  'wheels.*.gauge',
+  'wheels.*.answer',
+  'wheels.*.sensorPressure',
+  'events.moved-since-reading',
+  'events.air-added',
+] as const
 
 /** Whether what the sensors tell of pressure and temperature can be so. */
 export const sensorReadingRules: readonly Rule[] = [

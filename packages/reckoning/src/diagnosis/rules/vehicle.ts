@@ -6,6 +6,7 @@ import { pressuresRight } from '../facts/right.ts'
 import { frequencyFits, hasCode } from '../facts/sensing.ts'
 import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
+import { pressureFields } from './pressure-words.ts'
 
 /** What lies with the vehicle rather than with its wheels. */
 export const vehicleRules: readonly Rule[] = [
@@ -131,7 +132,7 @@ export const vehicleRules: readonly Rule[] = [
       'events.topped-up-before-arrival',
       'surroundings.minutesDriven',
       'vehicle.system',
-      'wheels.*.gauge',
+      ...pressureFields,
       'light.behavior',
     ],
     when: 'Just serviced, or air put in before arrival and pressures right, and not yet driven 20 minutes.',

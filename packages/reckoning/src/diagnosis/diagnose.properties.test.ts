@@ -1,0 +1,324 @@
+import * as fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Evidence } from '../evidence/evidence-schema.ts'
+import { readingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
+import { workedCases } from './cases/worked-cases.ts'
+import { checksFor } from './checks/all-checks.ts'
+import { suppose } from './checks/suppose.ts'
+import { uncheckedFacts } from './checks/unchecked.ts'
+import { diagnose } from './diagnose.ts'
+import { partOffers } from './diagnosis.ts'
+import { judge } from './engine/judge.ts'
+import { findingOf } from './render.ts'
+
+const runs = 100
+const settings = { numRuns: runs, seed: 20260112 }
+
+/** The worked cases, each changed in up to four facts to values that those facts could have. */
+const anyEvidence: fc.Arbitrary<Evidence> = fc
+  .tuple(fc.constantFrom(...workedCases), fc.array(fc.tuple(fc.nat(), fc.nat()), { maxLength: 4 }))
+  .map(([{ evidence }, picks]) =>
+    picks.reduce<Evidence>((changed, [which, value]) => {
+      const { facts } = judge(changed)
+      const checks = checksFor(facts)
+      const all = checks[which % checks.length]?.suppositions(facts) ?? []
+      const supposed = all[value % Math.max(all.length, 1)]
+      return supposed === undefined ? changed : suppose(changed, supposed)
+    }, evidence),
+  )
+
+const found = (evidence: Evidence): string[] =>
+  judge(evidence).judged.map(({ rule, match }) => `${rule.code}@${match.wheels.join('+')}`)
+
+const codes = (evidence: Evidence): string[] => judge(evidence).judged.map(({ rule }) => rule.code)
+
+/** Without what to check next, which takes longest. */
+const findingsOf = (evidence: Evidence) => {
+  const judgment = judge(evidence)
+  return judgment.judged.map((judged) => findingOf(judgment, judged))
+}
+
+const holds = (property: (evidence: Evidence) => void) =>
+  fc.assert(fc.property(anyEvidence, property), settings)
+
+/** Every path to a value in the evidence; lists count as one value, except events, which count by kind. */
+const paths = (node: unknown, path: readonly string[] = []): string[][] => {
+  if (typeof node !== 'object' || node === null || Array.isArray(node)) return [[...path]]
+  return Object.entries(node).flatMap(([name, value]) => paths(value, [...path, name]))
+}
+
+const without = (evidence: Evidence, field: string): Evidence => {
+  if (!field.startsWith('events.')) return suppose(evidence, { [field]: null })
+  const kind = field.split('.')[1]
+  return { ...evidence, events: (evidence.events ?? []).filter((event) => event.kind !== kind) }
+}
+
+const inputsOf = (evidence: Evidence): string[] => [
+  ...paths({ ...evidence, units: {}, events: {}, notPossible: {} }).map((path) => path.join('.')),
+  ...(evidence.events ?? []).map((event) => `events.${event.kind}`),
+]
+
+const isPlain = (field: string) =>
+  /^(wheels\.\w+\.(gauge|answer|id|battery|stem)|light\.(lampCheck|behavior)|controlModule\..*)$/.test(field)
+
+describe('a fact that was not checked', () => {
+  it('never makes a diagnosis say that nothing was found, and a finding it takes away is listed', () => {
+    holds((evidence) => {
+      const before = found(evidence)
+      for (const field of inputsOf(evidence)) {
+        const removed = without(evidence, field)
+        if (isPlain(field)) expect(codes(removed), field).not.toContain('nothing-found-today')
+        const after = new Set(codes(removed))
+        if (before.every((one) => after.has(one.split('@')[0] ?? ''))) continue
+        const unchecked = uncheckedFacts(judge(removed).facts).map((check) => check.field)
+        expect(
+          unchecked.some((one) => one === field || field.startsWith(`${one}.`)),
+          `${field} took away a finding and is not listed`,
+        ).toBe(true)
+      }
+    })
+  })
+
+  it('that is noted as not possible still lets a diagnosis say that nothing was found', () => {
+    const sound = workedCases.find(({ name }) => name === 'K49')?.evidence
+    if (sound === undefined) throw new Error('no sound vehicle among the cases')
+    const { controlModule: _unread, ...rest } = sound
+    expect(codes(rest)).not.toContain('nothing-found-today')
+    const noted = { ...rest, notPossible: [{ field: 'controlModule', why: 'no connection' }] }
+    expect(codes(noted)).toContain('nothing-found-today')
+  })
+})
+
+describe('the diagnosis', () => {
+  it('does not depend on the order in which wheels were entered', () => {
+    holds((evidence) => {
+      const entries = Object.entries(evidence.wheels ?? {})
+      const reversed = { ...evidence, wheels: Object.fromEntries(entries.reverse()) }
+      expect(diagnose(reversed)).toEqual(diagnose(evidence))
+    })
+  })
+
+  it('only renames the wheels when the vehicle is mirrored left to right', () => {
+    holds((evidence) => expectMirrored(evidence, leftToRight))
+  })
+
+  it('only renames the wheels when it is mirrored front to rear and both axles have one label', () => {
+    fc.assert(
+      fc.property(anyEvidence.filter(hasOneLabel), (evidence) => expectMirrored(evidence, frontToRear)),
+      settings,
+    )
+  })
+
+  it('finds the same in kPa, °C and meters', () => {
+    holds((evidence) => {
+      fc.pre(!floorGoverns(evidence))
+      expect(found(metric(evidence))).toEqual(found(evidence))
+    })
+  })
+
+  it('keeps the primary of one low tire and of a dead sensor under gauge noise of half a psi', () => {
+    for (const name of ['K01', 'K02']) {
+      const { evidence, expected } = caseNamed(name)
+      const noise = fc.tuple(...roadPositions.map(() => fc.double({ min: -0.5, max: 0.5, noNaN: true })))
+      fc.assert(
+        fc.property(noise, (noises) => {
+          const noisy = roadPositions.reduce<Evidence>(
+            (changed, position, index) =>
+              suppose(changed, {
+                [`wheels.${position}.gauge`]:
+                  (evidence.wheels?.[position]?.gauge ?? 0) + (noises[index] ?? 0),
+              }),
+            evidence,
+          )
+          expect(judge(noisy).primary).toBe(expected.primary)
+        }),
+        settings,
+      )
+    }
+  })
+})
+
+describe('what must never be said or sold', () => {
+  it('3 psi more in every tire makes no tire low that was not low before', () => {
+    holds((evidence) => {
+      const even = suppose(evidence, {
+        ...Object.fromEntries(readingOrder.map((position) => [`wheels.${position}.sensorTemperature`, null])),
+      })
+      const more = readingOrder.reduce<Evidence>((changed, position) => {
+        const gauge = evidence.wheels?.[position]?.gauge
+        return typeof gauge === 'number'
+          ? suppose(changed, { [`wheels.${position}.gauge`]: gauge + threePsi(evidence) })
+          : changed
+      }, even)
+      const [before, after] = [codesByWheel(even), codesByWheel(more)]
+      fc.pre(!before.some(([code]) => code === 'reading-impossible'))
+      fc.pre(!after.some(([code]) => code === 'reading-impossible'))
+      // All four low alike are told as weather or altitude instead of one by one; they are low all the same.
+      const lowBefore = new Set(before.filter(([code]) => lowCodes.has(code)).map(([, wheel]) => wheel))
+      for (const [code, wheel] of after) if (code === 'tire-low') expect(lowBefore).toContain(wheel)
+    })
+  })
+
+  it('a silent wheel never reads wrong, sends wrong or is unknown', () => {
+    holds((evidence) => {
+      for (const [code, wheel] of codesByWheel(evidence)) {
+        if (evidence.wheels?.[wheel as WheelPosition]?.answer !== 'silent') continue
+        expect(['sensor-reads-wrong', 'frequency-wrong', 'id-not-stored']).not.toContain(code)
+      }
+    })
+  })
+
+  it('an unexplained malfunction never stands beside another cause of a flash', () => {
+    const causes = new Set([
+      ...['sensor-silent', 'no-wheel-answers', 'frequency-wrong', 'sensor-asleep', 'protocol-wrong'],
+      ...['no-sensor-on-arrival', 'temporary-spare-fitted', 'sensor-does-not-follow', 'sensor-battery-low'],
+      ...[
+        'other-wheel-set',
+        'id-duplicated',
+        'wheel-from-another-vehicle',
+        'id-not-stored',
+        'stored-id-unheard',
+      ],
+      ...[
+        'spare-rotated-without-relearn',
+        'control-module-blank',
+        'receiver-fault',
+        'code-old-or-intermittent',
+      ],
+      ...['not-driven-yet', 'wheel-speed-fault'],
+    ])
+    holds((evidence) => {
+      const all = codes(evidence)
+      if (all.includes('malfunction-unexplained')) expect(all.filter((code) => causes.has(code))).toEqual([])
+    })
+  })
+
+  it('no part is offered where a part is not the cure', () => {
+    const noParts = new Set([
+      ...['malfunction-unexplained', 'receiver-fault', 'one-place-only', 'sensors-refer-to-sea-level'],
+      ...['gauge-suspect', 'set-then-reset', 'reset-only', 'reset-and-recheck', 'wheel-speed-fault'],
+    ])
+    holds((evidence) => {
+      const findings = findingsOf(evidence)
+      const withPart = findings.filter(({ offers }) => offers.some((offer) => partOffers.has(offer)))
+      for (const { code } of withPart) expect(noParts).not.toContain(code)
+      if (evidence.vehicle?.system === 'indirect') {
+        for (const { offers } of findings) {
+          expect(offers).not.toContain('sensor')
+          expect(offers).not.toContain('set-of-four')
+        }
+      }
+    })
+  })
+
+  it('no sentence that a customer reads is longer than 25 words or has an empty place', () => {
+    holds((evidence) => {
+      for (const { customer } of findingsOf(evidence)) {
+        expect(customer.split(/\s+/).length, customer).toBeLessThanOrEqual(25)
+        expect(customer).not.toMatch(/[{}]|undefined|NaN| {2}/)
+      }
+    })
+  })
+})
+
+const lowCodes = new Set(['tire-low', 'cold-weather', 'weather-and-seepage', 'altitude-change'])
+
+const caseNamed = (name: string) => {
+  const found = workedCases.find((one) => one.name === name)
+  if (found === undefined) throw new Error(`no case ${name}`)
+  return found
+}
+
+const codesByWheel = (evidence: Evidence): [string, string][] =>
+  judge(evidence).judged.flatMap(({ rule, match }) =>
+    (match.wheels.length > 0 ? match.wheels : ['']).map((wheel): [string, string] => [rule.code, wheel]),
+  )
+
+const threePsi = ({ units }: Evidence) =>
+  ({ psi: 3, kPa: 3 * 6.894757, bar: 0.03 * 6.894757 })[units.pressure]
+
+type Renaming = Readonly<Record<WheelPosition, WheelPosition>>
+
+const leftToRight: Renaming = { LF: 'RF', RF: 'LF', LR: 'RR', RR: 'LR', SP: 'SP' }
+const frontToRear: Renaming = { LF: 'LR', LR: 'LF', RF: 'RR', RR: 'RF', SP: 'SP' }
+
+const hasOneLabel = ({ vehicle }: Evidence): boolean =>
+  (['placard', 'warnAt', 'loadClass', 'sidewallMaximum'] as const).every(
+    (name) => vehicle?.[name]?.front === vehicle?.[name]?.rear,
+  )
+
+const renamed = <T>(byWheel: { readonly [P in WheelPosition]?: T } | null | undefined, names: Renaming) =>
+  Object.fromEntries(
+    Object.entries(byWheel ?? {}).map(([position, value]) => [names[position as WheelPosition], value]),
+  )
+
+const mirrored = (evidence: Evidence, names: Renaming): Evidence => {
+  const rename = (wheel: WheelPosition | null | undefined) => (wheel ? names[wheel] : wheel)
+  const { controlModule, history } = evidence
+  return {
+    ...evidence,
+    wheels: renamed(evidence.wheels, names),
+    ...(controlModule
+      ? {
+          controlModule: {
+            ...controlModule,
+            ...(controlModule.ids ? { ids: renamed(controlModule.ids, names) } : {}),
+            codes: controlModule.codes?.map((code) => ({ ...code, wheel: rename(code.wheel) })),
+          },
+        }
+      : {}),
+    events: evidence.events?.map((event) => ({ ...event, wheel: rename(event.wheel) })),
+    ...(history
+      ? {
+          history: {
+            ...history,
+            earlierReadings: history.earlierReadings?.map((one) => ({ ...one, wheel: names[one.wheel] })),
+            ourWorkOn: history.ourWorkOn?.map((wheel) => names[wheel]),
+            partsUnderWarranty: history.partsUnderWarranty?.map((wheel) => names[wheel]),
+          },
+        }
+      : {}),
+  }
+}
+
+const expectMirrored = (evidence: Evidence, names: Renaming): void => {
+  const original = judge(evidence)
+  const mirror = judge(mirrored(evidence, names))
+  expect(mirror.primary).toBe(original.primary)
+  expect(mirror.judged.map(({ rule, match }) => `${rule.code}@${[...match.wheels].sort()}`)).toEqual(
+    original.judged.map(
+      ({ rule, match }) => `${rule.code}@${match.wheels.map((wheel) => names[wheel]).sort()}`,
+    ),
+  )
+}
+
+/** Where the regulation's floor governs, each unit has its own rounded figure, so the two may differ. */
+const floorGoverns = ({ vehicle, units }: Evidence): boolean =>
+  units.pressure !== 'psi' ||
+  (['front', 'rear', 'spare'] as const).some((axle) => {
+    const floors = { SL: 20, XL: 23, 'LT-C': 29, 'LT-D': 38, 'LT-E': 46 }
+    const loadClass = vehicle?.loadClass?.[axle]
+    return loadClass ? 0.75 * (vehicle?.placard?.[axle] ?? 0) <= floors[loadClass] + 0.5 : false
+  })
+
+const metric = (evidence: Evidence): Evidence => {
+  const kPa = (value: unknown) => (typeof value === 'number' ? value * 6.894757 : value)
+  const celsius = (value: unknown) => (typeof value === 'number' ? (value - 32) / 1.8 : value)
+  const meters = (value: unknown) => (typeof value === 'number' ? value * 0.3048 : value)
+  const convert = (node: unknown, path: string): unknown => {
+    if (Array.isArray(node)) return node.map((one) => convert(one, path))
+    if (typeof node === 'object' && node !== null) {
+      return Object.fromEntries(
+        Object.entries(node).map(([name, value]) => [name, convert(value, `${path}.${name}`)]),
+      )
+    }
+    if (/(gauge|sensorPressure|\.pressure|(placard|warnAt|sidewallMaximum)\.\w+)$/.test(path))
+      return kPa(node)
+    if (/(emperature|outdoor|overnightLow)$/.test(path)) return celsius(node)
+    return /altitude$/.test(path) ? meters(node) : node
+  }
+  return {
+    ...(convert({ ...evidence, units: null }, '') as Evidence),
+    units: { pressure: 'kPa', temperature: 'C', altitude: 'm' },
+  }
+}
