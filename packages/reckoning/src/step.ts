@@ -44,7 +44,7 @@ export const Step = z.strictObject({
   stepKey: StepKey,
   wheel: z.nullable(WheelPosition),
   does: z.string().check(z.minLength(1), z.maxLength(80)),
-  how: z.string().check(z.maxLength(600)),
+  how: z.string().check(z.maxLength(1_200)),
   closedBy: ClosingKind,
   figure: z.nullable(StepFigure),
   needs: z.array(z.enum(['value', 'photo', 'second-person'])),

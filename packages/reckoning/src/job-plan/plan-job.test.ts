@@ -160,6 +160,19 @@ describe('a job plan', () => {
     })
   })
 
+  it('with nothing on the sheet about learning still asks for it, and guesses no procedure', () => {
+    const relearn = plan(oneSensor, { ...sheet, relearn: null }).steps.find(
+      ({ closedBy }) => closedBy === 'relearn.done',
+    )
+    expect(relearn?.how).toContain("vehicle maker's own")
+    expect(relearn?.waitsFor).toContain('RR.studs.second-check')
+  })
+
+  it('names the core’s torque where the tire is closed', () => {
+    const seat = plan(oneSensor).steps.find(({ stepKey }) => stepKey === 'RR.tire.seat')
+    expect(seat?.how).toContain('4 lbf·in (0.5 N·m)')
+  })
+
   it('torques nothing on a spare, which is on no hub', () => {
     const { steps } = plan([{ kind: 'service-stem', wheel: 'SP', valve: 'clamp-in' }])
     expect(steps.some(({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'wheel.removed')).toBe(

@@ -49,7 +49,7 @@ const wheelSteps = (
   const before = [...(leak ? findLeak(wheel) : []), ...sensor.before]
   const inside = [...sensor.inside, ...(stem && !fit ? serviceStem(wheel) : [])]
   const opened = openTire(wheel, keysOf(before))
-  const closed = closeTire(wheel, inside.length > 0 ? keysOf(inside) : [`${wheel}.tire.inside`])
+  const closed = closeTire(sheet, wheel, inside.length > 0 ? keysOf(inside) : [`${wheel}.tire.inside`])
   // The spare is fitted to no hub: its tire is opened and closed, and nothing is torqued.
   const isSpare = wheel === 'SP'
   const spareWords = [...before, ...withoutWheelOff(opened, keysOf(before)), ...inside, ...closed]

@@ -1,3 +1,4 @@
+import { relearnNotOnSheet, relearnWords } from '../relearn/relearn-words.ts'
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
 import { torqueDoubts, torqueWords } from '../torque/plausible-torque.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
@@ -52,7 +53,7 @@ export const setPressures = (
 
 export const relearnKey = 'vehicle.relearn.done'
 
-const relearnWords = {
+const relearnTitles = {
   automatic: 'Let the vehicle learn its sensors',
   stationary: 'Make the vehicle learn its sensors',
   connector: 'Send the sensor IDs to the vehicle',
@@ -66,13 +67,24 @@ export const relearnStep = (
   checks: readonly string[],
 ): StepWords[] => {
   const relearn = sheet.relearn
-  if (!relearn) return []
+  if (!relearn)
+    return [
+      {
+        stepKey: relearnKey,
+        does: relearnTitles[sheet.system === 'indirect' ? 'reset' : 'stationary'],
+        how: relearnNotOnSheet,
+        closedBy: 'relearn.done',
+        needs: ['value'],
+        // It may turn out to be a drive.
+        waitsFor: [...pressures, ...checks],
+      },
+    ]
   const isDriven = relearn.method === 'automatic'
   return [
     {
       stepKey: relearnKey,
-      does: relearnWords[relearn.method],
-      how: [relearn.entry, relearn.confirmation, relearn.exit, relearn.knownTrap].filter(Boolean).join(' '),
+      does: relearnTitles[relearn.method],
+      how: relearnWords(relearn),
       closedBy: 'relearn.done',
       figure: relearn.driveMinutes
         ? { kind: 'count', count: relearn.driveMinutes, unit: 'min driven', source: sheet.name }

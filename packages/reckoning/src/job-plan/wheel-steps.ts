@@ -1,5 +1,6 @@
 import type { SpecificationSheet } from '../sheet.ts'
 import { stepKeys } from '../step.ts'
+import { torqueWords } from '../torque/plausible-torque.ts'
 import { starSequence } from '../torque/star-sequence.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { type StepWords, studTorque } from './step-of.ts'
@@ -37,12 +38,18 @@ export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWo
 ]
 
 /** The tire goes back on the rim and holds air; ends with balancing. */
-export const closeTire = (wheel: WheelPosition, after: readonly string[]): StepWords[] => [
+export const closeTire = (
+  sheet: SpecificationSheet,
+  wheel: WheelPosition,
+  after: readonly string[],
+): StepWords[] => [
   {
     stepKey: `${wheel}.tire.seat`,
     wheel,
     does: 'Mount the tire, seat the beads',
-    how: 'Lubricate. Keep the last part to go over the rim away from the sensor.',
+    how: ['Lubricate. Keep the last part to go over the rim away from the sensor.', coreWords(sheet)].join(
+      ' ',
+    ),
     closedBy: 'step.closed',
     waitsFor: after,
     caution: 'seat',
@@ -65,6 +72,11 @@ export const closeTire = (wheel: WheelPosition, after: readonly string[]): StepW
     waitsFor: [`${wheel}.tire.leak`],
   },
 ]
+
+const coreWords = ({ sensor }: SpecificationSheet): string =>
+  sensor
+    ? `Then the new core in, to ${torqueWords(sensor.coreTorque)} with a core driver.`
+    : 'Then the new core in, with a core driver.'
 
 /**
  * The wheel goes on and is tightened: by hand, then half the figure, the figure, and the figure again until none
