@@ -32,7 +32,7 @@ export type OfferOf = {
 export const offerBundles = (of: OfferOf): OfferedBundle[] => {
   const bundles = [...sensorBundles(of), ...leakBundles(of), ...stemBundles(of), ...settingBundles(of)]
   const [first, ...rest] = bundles
-  if (!first) return []
+  if (!first) return of.look === 'charged' ? [lookBundle(of)] : []
   const withLook = (bundle: OfferedBundle): OfferedBundle => ({
     ...bundle,
     lines: [lookLine(of), ...bundle.lines],
@@ -42,6 +42,19 @@ export const offerBundles = (of: OfferOf): OfferedBundle[] => {
     ...rest.map((bundle) => (bundle.alternativeTo === first.bundleKey ? withLook(bundle) : bundle)),
   ]
 }
+
+/** Where the findings offer nothing to do, the look itself is what the customer agreed to pay for. */
+const lookBundle = (of: OfferOf): OfferedBundle => ({
+  bundleKey: 'look',
+  title: 'The look itself',
+  reason: 'We checked every wheel and the vehicle; the findings name no work to sell.',
+  findings: [],
+  safety: false,
+  caution: null,
+  alternativeTo: null,
+  works: [{ kind: 'look' }],
+  lines: [lookLine(of)],
+})
 
 const lookLine = ({ prices, look }: OfferOf): EstimateLine =>
   look === 'charged'

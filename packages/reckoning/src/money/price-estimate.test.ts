@@ -99,6 +99,7 @@ describe('an estimate', () => {
       estimateFor(utility, [finding('cold-weather', ['LF'], ['pressure-set'])], 'waived'),
       0,
     ],
+    ['a look that found nothing to sell', estimateFor(utility, []), 5_200],
   ] as const)('for %s comes to the shop’s own figure', (_, estimate, totalCents) => {
     expect(estimate.totals.totalCents).toBe(totalCents)
     expect(totalsAreRight(estimate)).toBe(true)
@@ -109,6 +110,10 @@ describe('an estimate', () => {
     const estimate = estimateFor(sheetWith('225/65R17', 315, 'clamp-in'), [silent('LF', 'RR'), four])
     expect(estimate.bundles.map(({ totals }) => totals.totalCents)).toEqual([32_490, 56_700])
     expect(estimate.totals.totalCents).toBe(32_490)
+  })
+
+  it('offers nothing at all where nothing is to be done and the look is waived', () => {
+    expect(estimateFor(utility, [], 'waived').bundles).toEqual([])
   })
 
   it('sells no part where no finding offers one', () => {

@@ -56,9 +56,10 @@ const withSupplies = (
   prices: PriceList,
   capLeftCents: Cents,
 ): EstimateLine[] => {
-  const labor = sumCents(
-    lines.filter(({ taxClass }) => taxClass === 'labor').map(({ amountCents }) => amountCents),
-  )
+  const laborLines = lines.filter(({ taxClass }) => taxClass === 'labor')
+  // Looking uses nothing up; once there is work, its share counts the whole labor.
+  if (laborLines.every(({ kind }) => kind === 'look')) return [...lines]
+  const labor = sumCents(laborLines.map(({ amountCents }) => amountCents))
   const fee = Math.min(shareCents(labor, prices.supplies.percentThousandths), Math.max(0, capLeftCents))
   return fee > 0 ? [...lines, feeLine(suppliesKey, 'Shop supplies', fee)] : [...lines]
 }
