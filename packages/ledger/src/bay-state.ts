@@ -1,3 +1,4 @@
+import { authorizedBundles } from './answers.ts'
 import type { OrderState } from './order-state.ts'
 
 /** What a bay tablet may know of an order: everything but money. */
@@ -7,17 +8,12 @@ export type BayState = Omit<OrderState, 'estimates' | 'decisions' | 'paidCents' 
   readonly authorized: readonly string[]
 }
 
-export const bayState = ({
-  estimates,
-  decisions: _decisions,
-  paidCents: _paid,
-  authority,
-  ...rest
-}: OrderState): BayState => ({
-  ...rest,
-  mayLook: authority.look !== null,
-  mayDrive: authority.drive !== null,
-  authorized: (estimates.at(-1)?.estimate.bundles ?? [])
-    .filter(({ bundleKey }) => rest.answers[bundleKey]?.answer === 'authorized')
-    .map(({ bundleKey }) => bundleKey),
-})
+export const bayState = (state: OrderState): BayState => {
+  const { estimates: _estimates, decisions: _decisions, paidCents: _paid, authority, ...rest } = state
+  return {
+    ...rest,
+    mayLook: authority.look !== null,
+    mayDrive: authority.drive !== null,
+    authorized: authorizedBundles(state).map(({ bundleKey }) => bundleKey),
+  }
+}

@@ -5,8 +5,12 @@ import {
   type WheelPosition,
   wheelNames,
 } from '@bayledger/reckoning/wheels'
+import { authorizedBundles } from './answers.ts'
 import type { Author } from './entry.ts'
-import type { OrderState, WheelWork } from './order-state.ts'
+import type { Conflict, OrderState, WheelWork } from './order-state.ts'
+
+export { authorizedBundles } from './answers.ts'
+export { proofOf } from './proof.ts'
 
 /** A gate that is shut says why, in words that name what to do. */
 export type GateReason = {
@@ -63,26 +67,45 @@ const excused = (state: OrderState, wheel: WheelPosition, field: string): boolea
 
 /** Wheels that came off in this order, in reading order. */
 export const wheelsThatCameOff = (state: OrderState): WheelPosition[] =>
-  inReadingOrder((Object.keys(state.work) as WheelPosition[]).filter((wheel) => state.work[wheel]?.removed))
+  inReadingOrder(
+    (Object.keys(state.work) as WheelPosition[]).filter((wheel) => cameOff(state.work[wheel], wheel)),
+  )
+
+/** Withdrawing the entry that took a wheel off does not put it on: what was done since tells that it was off. */
+const cameOff = (work: WheelWork | undefined, wheel: WheelPosition | null): boolean =>
+  work !== undefined &&
+  Boolean(work.removed || work.mounted || (wheel !== 'SP' && (work.fitted || work.inside)))
 
 export type WheelStand = 'on' | 'off' | 'untorqued' | 'unchecked' | 'secured'
 
 /** How a wheel stands: off, on without torque, torqued without a second check, or secured. */
-export const wheelStand = (work: WheelWork | undefined): WheelStand => {
-  if (!work?.removed) return 'on'
+export const wheelStand = (state: OrderState, wheel: WheelPosition): WheelStand => {
+  const work = state.work[wheel]
+  if (!work || !cameOff(work, wheel)) return 'on'
   if (!work.mounted) return 'off'
   if (!work.rounds.full || !work.rounds.again) return 'untorqued'
   return work.checked ? 'secured' : 'unchecked'
 }
 
-/** Who sealed any torque round of a wheel: none of them may be its second person. */
+/** Who sealed any torque round of a wheel since it was fitted: none of them may be its second person. */
 export const torquedBy = (work: WheelWork | undefined): Author[] =>
-  Object.values(work?.rounds ?? {}).map((seal) => seal.written.by)
+  [...Object.values(work?.rounds ?? {}), ...(work?.overtaken ?? [])].map((seal) => seal.written.by)
+
+/** Wheels that are off, untorqued or unchecked: the vehicle may not move, nor may its order end. */
+export const insecureWheels = (state: OrderState): WheelPosition[] =>
+  wheelsThatCameOff(state).filter((wheel) => wheelStand(state, wheel) !== 'secured')
+
+/** Wheels whose working sensor was broken in our hands and was not replaced since. */
+export const brokenSensors = (state: OrderState): WheelPosition[] =>
+  inReadingOrder(Object.keys(state.work) as WheelPosition[]).filter((wheel) => {
+    const { broken, fitted } = state.work[wheel] ?? {}
+    return broken && !(fitted && fitted.written.seq > broken.written.seq)
+  })
 
 /** Why the vehicle may not move on the road; empty when it may. */
 export const roadGate = (state: OrderState): GateReason[] => [
   ...wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
-    const stand = wheelStand(state.work[wheel])
+    const stand = wheelStand(state, wheel)
     const name = wheelNames[wheel]
     if (stand === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`)]
     if (stand === 'untorqued') return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`)]
@@ -106,11 +129,57 @@ export const roadGate = (state: OrderState): GateReason[] => [
   ...state.holds.filter((hold) => hold.gate === 'road').map((hold) => reason(hold.code, null, hold.words)),
 ]
 
+/** Why the keys may not be given back; empty when they may. */
+export const handBackGate = (state: OrderState): GateReason[] => [
+  ...roadGate(state),
+  ...openStops(state, 'hand-back')
+    .filter((code) => !openStops(state, 'road').includes(code))
+    .map((code) =>
+      reason(
+        'stop-open',
+        null,
+        `A finding keeps the vehicle here: ${code.replaceAll('-', ' ')}. Repair it or record the refusal.`,
+      ),
+    ),
+  ...state.holds
+    .filter((hold) => hold.gate === 'hand-back')
+    .map((hold) => reason(hold.code, null, hold.words)),
+]
+
+/** The finding that forbids this work on a wheel (`null`: on the vehicle), unless the customer refused or work cured it. */
+export const holdingFinding = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null) =>
+  (state.diagnosis?.diagnosis.findings ?? []).find(
+    (finding) =>
+      finding.holds.includes(gate) &&
+      (wheel === null || finding.wheels.length === 0 || finding.wheels.includes(wheel)) &&
+      !isSettled(state, finding.code, wheel),
+  )
+
+export type WorkGate = 'wheel-removal' | 'inflation' | 'bead-break' | 'pressure-setting' | 'relearn'
+
+/** What settles a finding short of reading anew: the tire was seen sound inside, the danger was told, the label confirmed. */
+const isSettled = (state: OrderState, code: string, wheel: WheelPosition | null): boolean => {
+  if (code === 'run-low-damage-possible') return seenSound(state, wheel)
+  if (code === 'sealant-inside') return state.stopsTold[code] !== undefined
+  return code === 'placard-unverified' && state.figures.placard !== undefined
+}
+
+const seenSound = (state: OrderState, wheel: WheelPosition | null): boolean =>
+  wheel !== null && state.work[wheel]?.inside?.inside === 'sound'
+
 /** Findings that hold a gate, were not cured by authorized and finished work, and were not refused on record. */
 const openStops = (state: OrderState, gate: 'road' | 'hand-back'): string[] =>
   (state.diagnosis?.diagnosis.findings ?? [])
     .filter((finding) => finding.holds.includes(gate) && !state.refusals[finding.code])
-    .filter((finding) => !cured(state, finding.code))
+    .filter(
+      (finding) =>
+        !cured(state, finding.code) &&
+        !(
+          finding.code === 'run-low-damage-possible' &&
+          finding.wheels.length > 0 &&
+          finding.wheels.every((wheel) => seenSound(state, wheel))
+        ),
+    )
     .map((finding) => finding.code)
 
 const cured = (state: OrderState, code: string): boolean => {
@@ -124,12 +193,6 @@ const cured = (state: OrderState, code: string): boolean => {
   return beforeTheRoad.length > 0 && beforeTheRoad.every((step) => state.closed[step.stepKey])
 }
 
-/** Bundles of the newest revision that the customer authorized. */
-export const authorizedBundles = (state: OrderState) =>
-  (state.estimates.at(-1)?.estimate.bundles ?? []).filter(
-    (bundle) => state.answers[bundle.bundleKey]?.answer === 'authorized',
-  )
-
 /** Steps of the plan that are neither closed nor set aside, in the plan's order. */
 export const openSteps = (state: OrderState) =>
   (state.plan?.plan.steps ?? []).filter(
@@ -142,39 +205,6 @@ export const readySteps = (state: OrderState) =>
     step.waitsFor.every((key) => state.closed[key] !== undefined || state.setAside[key] !== undefined),
   )
 
-/** How far it is proven that the light is out and will stay out. */
-export type Proof =
-  | { readonly verdict: 'proven'; readonly minutes: number }
-  | { readonly verdict: 'not-yet-proven'; readonly why: string }
-  | { readonly verdict: 'not-fixed'; readonly why: string }
-  | { readonly verdict: 'nothing-to-prove' }
-
-/** Minutes of driving after which a warning would have come: 49 CFR 571.138 S4.2 allows the system 20. */
-export const proofDriveMinutes = 20
-
-export const proofOf = (state: OrderState): Proof => {
-  const drive = state.drives.at(-1)
-  const closingLight = state.closing.telltale
-  if (drive && (drive.lightAtEnd !== 'off' || drive.lampCheckAfter !== 'lights-and-goes-out'))
-    return { verdict: 'not-fixed', why: 'the warning light did not stay off on the proof drive' }
-  if (closingLight?.behavior && closingLight.behavior !== 'off' && !drive)
-    return { verdict: 'not-fixed', why: 'the warning light is still on at the closing check' }
-  if (state.relearn?.result === 'refused')
-    return { verdict: 'not-fixed', why: 'the vehicle did not accept its sensors' }
-  const minutes = state.drives.reduce((sum, { minutes }) => sum + minutes, 0)
-  if (minutes >= proofDriveMinutes) return { verdict: 'proven', minutes }
-  if (!state.plan && authorizedBundles(state).length === 0) return { verdict: 'nothing-to-prove' }
-  if (minutes > 0)
-    return {
-      verdict: 'not-yet-proven',
-      why: `driven ${minutes} of the ${proofDriveMinutes} minutes that a warning may take`,
-    }
-  return {
-    verdict: 'not-yet-proven',
-    why: `not driven yet; a warning may take ${proofDriveMinutes} minutes to come`,
-  }
-}
-
 /** Why the report may not be sealed; empty when it may. */
 export const sealGate = (state: OrderState): GateReason[] => [
   ...roadGate(state),
@@ -182,17 +212,36 @@ export const sealGate = (state: OrderState): GateReason[] => [
     ? []
     : [reason('findings-unconfirmed', null, 'The findings are not confirmed by a technician.')]),
   ...openSteps(state).map((step) => reason('step-open', step.wheel, `Still open: ${step.does}.`)),
-  ...(Object.values(state.work).some((work) => work.broken && !work.fitted)
-    ? [
-        reason(
-          'sensor-broken',
-          null,
-          'A working sensor was broken in our hands and is not replaced; the vehicle stays.',
-        ),
-      ]
-    : []),
+  ...brokenSensors(state).map((wheel) =>
+    reason(
+      'sensor-broken',
+      wheel,
+      `The working ${wheelNames[wheel]} sensor was broken in our hands and is not replaced; the vehicle stays.`,
+    ),
+  ),
+  ...openConflicts(state).map((conflict) =>
+    reason('recorded-twice', conflict.wheel, conflictWords(conflict)),
+  ),
   ...state.holds.filter((hold) => hold.gate === 'seal').map((hold) => reason(hold.code, null, hold.words)),
 ]
+
+/** Facts that two devices recorded differently; a person withdraws one. */
+export const openConflicts = (state: OrderState): Conflict[] => state.conflicts.filter(({ agree }) => !agree)
+
+export const conflictWords = ({ fact, wheel, phase }: Conflict): string =>
+  `Two devices recorded the ${wheel ? `${wheelNames[wheel]} ` : ''}${factWords[fact]} differently${phase === 'closing' ? ' at the closing check' : ''}. Withdraw the wrong record.`
+
+const factWords: Readonly<Record<Conflict['fact'], string>> = {
+  gauge: 'pressure',
+  sensor: 'sensor',
+  stem: 'stem',
+  valve: 'valve',
+  tread: 'tread depth',
+  'tire-damage': 'tire damage',
+  'fastener-damage': 'fastener damage',
+  'control-module': "vehicle's stored IDs and codes",
+  'warning-light': 'warning light',
+}
 
 const reason = (code: string, wheel: WheelPosition | null, words: string): GateReason => ({
   code,

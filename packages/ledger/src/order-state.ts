@@ -54,7 +54,10 @@ export type TorqueSeal = Recorded<Omit<PayloadOf<'studs.torqued'>, 'stepKey' | '
 export type WheelWork = {
   readonly removed: Recorded<{ readonly remark: PayloadOf<'wheel.removed'>['remark'] }> | null
   readonly mounted: Recorded<{ readonly cameFrom: WheelPosition }> | null
+  /** The rounds that stand since the wheel was last fitted. */
   readonly rounds: Readonly<Partial<Record<PayloadOf<'studs.torqued'>['round'], TorqueSeal>>>
+  /** Rounds of this fitting that a nut which moved, or a round sealed anew, has overtaken. */
+  readonly overtaken: readonly TorqueSeal[]
   readonly checked: TorqueSeal | null
   readonly part: Recorded<PayloadOf<'part.drawn'>> | null
   readonly programmed: Recorded<PayloadOf<'sensor.programmed'>> | null
@@ -79,8 +82,32 @@ export type IssuedEstimate = Recorded<{
   readonly estimate: Estimate
   readonly digest: string
   readonly diagnosisId: string
+  /** What the findings offered when it was issued: while that is the same, newer findings need no new estimate. */
+  readonly offers: string
   readonly shown: readonly Recorded<PayloadOf<'estimate.shown'>>[]
 }>
+
+/** A stop that the customer was told of, for the wheels that it concerned then. */
+export type StopTold = Written & { readonly wheels: readonly WheelPosition[] }
+
+/** One fact that two devices recorded; the last of `records` stands in front until a person withdraws one. */
+export type Conflict = {
+  readonly fact:
+    | 'gauge'
+    | 'sensor'
+    | 'stem'
+    | 'valve'
+    | 'tread'
+    | 'tire-damage'
+    | 'fastener-damage'
+    | 'control-module'
+    | 'warning-light'
+  readonly phase: 'arrival' | 'closing'
+  readonly wheel: WheelPosition | null
+  /** Both say the same: nothing to decide, though both are on record. */
+  readonly agree: boolean
+  readonly records: readonly Written[]
+}
 
 export type BundleDecision = Recorded<{
   readonly revision: number
@@ -115,8 +142,9 @@ export type OrderState = {
   readonly wait: Recorded<PayloadOf<'wait.set'>> | null
   readonly arrival: VehicleCheck
   readonly closing: VehicleCheck
+  readonly conflicts: readonly Conflict[]
   readonly diagnosis: IssuedDiagnosis | null
-  readonly stopsTold: Readonly<Record<string, Written>>
+  readonly stopsTold: Readonly<Record<string, StopTold>>
   readonly refusals: Readonly<Record<string, Recorded<PayloadOf<'refusal.recorded'>>>>
   readonly contacts: readonly Recorded<PayloadOf<'contact.made'>>[]
   readonly estimates: readonly IssuedEstimate[]
@@ -162,6 +190,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   wait: null,
   arrival: untouchedCheck,
   closing: untouchedCheck,
+  conflicts: [],
   diagnosis: null,
   stopsTold: {},
   refusals: {},
@@ -190,6 +219,7 @@ export const untouchedWheel: WheelWork = {
   removed: null,
   mounted: null,
   rounds: {},
+  overtaken: [],
   checked: null,
   part: null,
   programmed: null,

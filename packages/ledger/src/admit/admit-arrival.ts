@@ -1,32 +1,24 @@
+import type { Pressure } from '@bayledger/reckoning/quantity'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
-import { wheelNames } from '@bayledger/reckoning/wheels'
-import type { arrivalKinds } from '../kinds/arrival.ts'
+import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { arrivalKinds, GaugeUsed } from '../kinds/arrival.ts'
 import type { openingKinds } from '../kinds/opening.ts'
+import type { AdmitFacts } from './facts.ts'
 import type { Rules } from './rule.ts'
-import { refuse } from './verdict.ts'
+import { type Refusal, refuse } from './verdict.ts'
 
-/** Beyond this no road tire of the shop's vehicles is filled, so a gauge cannot have shown it (common practice, no source). */
-export const highestGaugePsi = 150
+/**
+ * What no gauge and no wheel sensor can show, in psi: under a vacuum's reach or over any tire. Inside these bounds
+ * an implausible reading is a finding, not a refusal (bounds are ours, no source).
+ */
+const readable = { least: -20, most: 400 }
 
 export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openingKinds> = {
   'wheel.checked': [
-    (_state, { payload }) => {
-      if (!payload.gauge) return null
-      const psi = pressureIn('psi', payload.gauge.pressure)
-      return psi >= 0 && psi <= highestGaugePsi
-        ? null
-        : refuse(
-            'READING_IMPOSSIBLE',
-            `${payload.gauge.pressure.value} ${payload.gauge.pressure.unit} cannot be a tire's pressure. Gauge the ${wheelNames[payload.wheel]} tire again and type what the gauge shows (0 to ${highestGaugePsi} psi).`,
-          )
-    },
-    (_state, { payload }, facts) =>
-      payload.gauge && !facts.gauges.has(payload.gauge.instrument.instrumentId)
-        ? refuse(
-            'GAUGE_UNKNOWN',
-            `The gauge ${payload.gauge.instrument.code} is not in the shop's register or is quarantined. Take another gauge and read again.`,
-          )
-        : null,
+    (_state, { payload: { wheel, gauge, sensor } }) =>
+      impossible(wheel, gauge?.pressure) ??
+      impossible(wheel, sensor?.answer === 'answered' ? sensor.pressure : null),
+    (_state, { payload }, facts) => (payload.gauge ? knownGauge(payload.gauge.instrument, facts) : null),
     (state) =>
       state.authority.look
         ? null
@@ -45,3 +37,22 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openin
           ),
   ],
 }
+
+const impossible = (wheel: WheelPosition, pressure: Pressure | null | undefined): Refusal | null => {
+  if (!pressure) return null
+  const psi = pressureIn('psi', pressure)
+  return psi >= readable.least && psi <= readable.most
+    ? null
+    : refuse(
+        'READING_IMPOSSIBLE',
+        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${readable.least} to ${readable.most} psi).`,
+      )
+}
+
+export const knownGauge = ({ instrumentId, code }: GaugeUsed, facts: AdmitFacts): Refusal | null =>
+  facts.gauges.has(instrumentId)
+    ? null
+    : refuse(
+        'GAUGE_UNKNOWN',
+        `The gauge ${code} is not in the shop's register or is quarantined. Take another gauge and read again.`,
+      )

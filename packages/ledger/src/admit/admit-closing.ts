@@ -1,9 +1,29 @@
+import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
-import { proofOf, roadGate, sealGate } from '../gates.ts'
+import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../gates.ts'
 import type { closingKinds } from '../kinds/closing.ts'
 import { definitionOf } from '../kinds/registry.ts'
+import type { OrderState } from '../order-state.ts'
+import { proofOf } from '../proof.ts'
 import type { Rules } from './rule.ts'
-import { refuse } from './verdict.ts'
+import { type Refusal, refuse } from './verdict.ts'
+
+/** An order may end in words only while the vehicle could stand on the road as it came. */
+const stands = (state: OrderState): Refusal | null => {
+  const [wheel] = insecureWheels(state)
+  if (wheel)
+    return refuse(
+      'WHEEL_NOT_SECURED',
+      `The ${wheelNames[wheel]} wheel is off, untorqued or unchecked. Put it on, torque it and let a second person check it first.`,
+    )
+  const [broken] = brokenSensors(state)
+  return broken
+    ? refuse(
+        'SENSOR_BROKEN_OPEN',
+        `The working ${wheelNames[broken]} sensor was broken in our hands. Fit another one first; the vehicle stays until then.`,
+      )
+    : null
+}
 
 export const closingRules: Rules<keyof typeof closingKinds> = {
   'report.sealed': [
@@ -13,6 +33,13 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
         : refuse(
             'REPORT_HEAD_MOVED',
             'Something was written since the report was composed. Compose it again.',
+          ),
+    (state, { payload }) =>
+      payload.supersedes === (state.reports.at(-1)?.reportNumber ?? null)
+        ? null
+        : refuse(
+            'REPORT_SUPERSEDES_OTHER',
+            'An addendum names the newest report of this order, and a first report names none. Compose it again.',
           ),
     (state) => {
       const [first] = sealGate(state)
@@ -25,8 +52,10 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
         ? null
         : refuse('REPORT_NOT_SEALED', 'Seal the report first; the customer takes it along.'),
     (state) => {
-      const [first] = roadGate(state)
-      return first ? refuse('ROAD_GATE_CLOSED', `The vehicle may not be handed back. ${first.words}`) : null
+      const [first] = handBackGate(state)
+      return first
+        ? refuse('HAND_BACK_GATE_CLOSED', `The vehicle may not be handed back. ${first.words}`)
+        : null
     },
     (state, draft, facts) => {
       if (proofOf(state).verdict !== 'not-yet-proven') return null
@@ -40,6 +69,8 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
           )
     },
   ],
+  'order.refused': [stands],
+  'order.withdrawn': [stands],
   'entry.struck': [
     (state, draft, facts) => {
       const target = state.marks.find((mark) => mark.entryId === draft.payload.entryId)

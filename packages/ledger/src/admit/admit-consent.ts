@@ -1,7 +1,7 @@
 import { totalsAreRight } from '@bayledger/reckoning/money/totals'
+import { answerTo, newestBundles } from '../answers.ts'
 import { digestOf } from '../hash-chain.ts'
 import type { consentKinds } from '../kinds/consent.ts'
-import type { OrderState } from '../order-state.ts'
 import type { Rules } from './rule.ts'
 import { refuse } from './verdict.ts'
 
@@ -34,6 +34,21 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
             'ESTIMATE_TOTALS_DIFFER',
             'The totals are not the sums of the lines. Build the estimate again.',
           ),
+    (_state, { payload: { estimate } }) => {
+      const keys = new Set(estimate.bundles.map(({ bundleKey }) => bundleKey))
+      const isClear =
+        keys.size === estimate.bundles.length &&
+        estimate.bundles.every(
+          ({ bundleKey, alternativeTo }) =>
+            alternativeTo === null || (alternativeTo !== bundleKey && keys.has(alternativeTo)),
+        )
+      return isClear
+        ? null
+        : refuse(
+            'ESTIMATE_BUNDLES_UNCLEAR',
+            'Two parts of this estimate have one key, or one replaces a part that is not there. Build it again.',
+          )
+    },
     (state, { payload }) =>
       state.sheet?.sheet.system !== 'direct' &&
       payload.estimate.bundles.some(({ works }) => works.some(({ kind }) => kind === 'fit-sensor'))
@@ -87,11 +102,14 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
       return null
     },
     (state, { payload }) => {
+      const answers = new Map(payload.answers.map(({ bundleKey, answer }) => [bundleKey, answer]))
       const yes = new Set(
-        payload.answers.filter(({ answer }) => answer === 'authorized').map(({ bundleKey }) => bundleKey),
+        newestBundles(state)
+          .filter(
+            (bundle) => (answers.get(bundle.bundleKey) ?? answerTo(state, bundle)?.answer) === 'authorized',
+          )
+          .map(({ bundleKey }) => bundleKey),
       )
-      for (const [key, decision] of Object.entries(state.answers))
-        if (decision.answer === 'authorized') yes.add(key)
       const both = newestBundles(state).find(
         ({ bundleKey, alternativeTo }) =>
           alternativeTo !== null && yes.has(bundleKey) && yes.has(alternativeTo),
@@ -103,12 +121,17 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
           )
         : null
     },
-    (state, { payload }) => {
-      const answered = new Set(payload.answers.map(({ bundleKey }) => bundleKey))
-      const open = newestBundles(state).find(
-        ({ bundleKey }) => !answered.has(bundleKey) && state.answers[bundleKey] === undefined,
-      )
-      return open ? refuse('BUNDLE_UNANSWERED', `"${open.title}" has no answer yet: Yes, No or Later.`) : null
+    (_state, { payload: { consent } }, { author }) => {
+      const isTheirs =
+        author.kind === 'customer'
+          ? consent.channel === 'link' && consent.linkId === author.linkId
+          : consent.channel !== 'link'
+      return isTheirs
+        ? null
+        : refuse(
+            'CONSENT_NOT_WRITERS',
+            'A consent by link is written by that link alone; one at the desk or by telephone, by the staff. Record how it was given.',
+          )
     },
   ],
   'refusal.recorded': [
@@ -119,5 +142,3 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
     },
   ],
 }
-
-const newestBundles = (state: OrderState) => state.estimates.at(-1)?.estimate.bundles ?? []

@@ -4,23 +4,27 @@ import type { OrderState } from '../order-state.ts'
 import type { AdmitFacts } from './facts.ts'
 import { type Refusal, refuse } from './verdict.ts'
 
+/** An addendum is a report that supersedes the one before; it may come after the keys are back. */
 const afterSealing: ReadonlySet<string> = new Set(['order.handed_back', 'report.sealed'])
 
 /** What holds for every kind: the order's own beginning and end, who writes, and what the entry rests on. */
 export const admitToOrder = (state: OrderState, draft: Draft, facts: AdmitFacts): Refusal | null => {
+  if (state.marks.some((mark) => mark.entryId === draft.id))
+    return refuse('ENTRY_ID_REUSED', 'Another entry of this order already has this id; write the entry anew.')
   if (draft.kind === 'order.opened' && state.opened)
     return refuse('ORDER_ALREADY_OPENED', 'This order is already open; write the next entry to it.')
   if (draft.kind !== 'order.opened' && !state.opened)
     return refuse('ORDER_NOT_OPENED', 'This order has not been opened; open it at the desk first.')
-  if (state.handedBack || state.ended)
+  if ((state.handedBack && draft.kind !== 'report.sealed') || state.ended)
     return refuse(
       'ORDER_ENDED',
       'This order has ended. Open a new one and join it to this one as a comeback.',
     )
   if (state.reports.length > 0 && !afterSealing.has(draft.kind))
-    return refuse('ORDER_SEALED', 'The report is sealed; after it there are only the hand-back and addenda.')
-  if (state.marks.some((mark) => mark.entryId === draft.id))
-    return refuse('ENTRY_ID_REUSED', 'Another entry of this order already has this id; write the entry anew.')
+    return refuse(
+      'ORDER_SEALED',
+      'The report is sealed; after it there are only the hand-back and addenda. Open a new order for what is left.',
+    )
   const author = facts.author.kind
   if (!definitionOf(draft.kind).writtenBy.includes(author))
     return draft.kind === 'plan.issued'

@@ -33,7 +33,7 @@ export const admitRound = (
       'TORQUE_ROUND_INCOMPLETE',
       `Name each ${studs.fastener} that moved once, between 1 and ${round.total}.`,
     )
-  if (wheelStand(state.work[round.wheel]) === 'off')
+  if (wheelStand(state, round.wheel) === 'off')
     return refuse('WHEEL_NOT_TORQUED', 'This wheel is off. Fit it before torquing it.')
   return admitWrench(wrench, figure, facts)
 }

@@ -28,6 +28,8 @@ const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null =
       'STEP_ON_OTHER_WHEEL',
       `This step is for the ${wheelNames[step.wheel]} wheel. Record it there.`,
     )
+  const misfit = recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft)
+  if (misfit) return misfit
   const closed = alreadyClosed(state, step)
   if (closed) return closed
   const waiting = step.waitsFor.find((key) => !state.closed[key] && !state.setAside[key])
@@ -49,6 +51,45 @@ const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null =
       "This figure is not verified. A second person confirms it from the maker's source first.",
     )
   return null
+}
+
+/** A closing step is not closed by what was seen on arrival, nor a look inside by one from outside. */
+const recordsAnotherMoment = (step: Step, draft: Draft): Refusal | null => {
+  const isOther =
+    ('phase' in draft.payload && draft.payload.phase !== 'closing') ||
+    (draft.kind === 'tire.inspected' && draft.payload.when !== 'inside')
+  return isOther
+    ? refuse(
+        'STEP_OF_OTHER_KIND',
+        `The step "${step.does}" records the vehicle after the work began. Record what was seen on arrival outside the plan.`,
+      )
+    : null
+}
+
+const lacksItsValue = (step: Step, draft: Draft): Refusal | null =>
+  step.needs.includes('value') && isEmpty(draft)
+    ? refuse(
+        'STEP_VALUE_MISSING',
+        `The step "${step.does}" records a value. Write down what you saw, or that it could not be checked and why.`,
+      )
+    : null
+
+const isEmpty = (draft: Draft): boolean => {
+  switch (draft.kind) {
+    case 'step.closed':
+      return draft.payload.value === null
+    case 'wheel.checked':
+      return (
+        (draft.payload.sensor === null || draft.payload.sensor.answer === 'not-tried') &&
+        draft.payload.notPossible.length === 0
+      )
+    case 'telltale.observed':
+      return draft.payload.behavior === null || draft.payload.lampCheck === null
+    case 'tire.inspected':
+      return draft.payload.inside === null
+    default:
+      return false
+  }
 }
 
 const alreadyClosed = (state: OrderState, step: Step): Refusal | null =>

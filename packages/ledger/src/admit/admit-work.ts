@@ -1,11 +1,13 @@
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Author, Draft } from '../entry.ts'
-import { missingOnArrival, roadGate, torquedBy, wheelStand } from '../gates.ts'
+import { holdingFinding, missingOnArrival, roadGate, torquedBy, type WorkGate, wheelStand } from '../gates.ts'
 import type { workKinds } from '../kinds/work.ts'
 import type { OrderState } from '../order-state.ts'
 import { pressureTargetFor } from '../pressure-target.ts'
+import { sensorKey } from '../sensor-key.ts'
+import { knownGauge } from './admit-arrival.ts'
 import { admitRound } from './admit-round.ts'
 import type { Rules } from './rule.ts'
 import { type Refusal, refuse } from './verdict.ts'
@@ -51,11 +53,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
         : null
     },
     (state, { payload }) => {
-      const holding = (state.diagnosis?.diagnosis.findings ?? []).find(
-        (finding) =>
-          finding.holds.includes('wheel-removal') &&
-          (finding.wheels.length === 0 || finding.wheels.includes(payload.wheel)),
-      )
+      const holding = holdingFinding(state, 'wheel-removal', payload.wheel)
       return holding
         ? refuse(
             'WHEEL_HELD_BY_FINDING',
@@ -64,13 +62,13 @@ export const workRules: Rules<keyof typeof workKinds> = {
         : null
     },
     (state, { payload }) =>
-      wheelStand(state.work[payload.wheel]) === 'off'
+      state.work[payload.wheel]?.removed && wheelStand(state, payload.wheel) === 'off'
         ? refuse('WHEEL_ALREADY_OFF', `The ${wheelNames[payload.wheel]} wheel is already off.`)
         : null,
   ],
   'wheel.mounted': [
     (state, { payload }) =>
-      wheelStand(state.work[payload.wheel]) === 'off'
+      wheelStand(state, payload.wheel) === 'off'
         ? null
         : refuse(
             'WHEEL_NOT_OFF',
@@ -89,6 +87,14 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
   ],
   'sensor.fitted': [
+    (state, { payload }, facts) =>
+      idTaken(
+        state,
+        payload.sensorId,
+        payload.wheel,
+        facts.idsOnOtherVehicles,
+        state.work[payload.wheel]?.programmed?.identity ?? 'copy',
+      ),
     (state, { payload }) => {
       const programmed = state.work[payload.wheel]?.programmed
       return programmed && sensorKey(programmed.sensorId) !== sensorKey(payload.sensorId)
@@ -100,11 +106,16 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
   ],
   'pressure.set': [
+    (state, { payload }) =>
+      held(state, 'pressure-setting', payload.wheel) ?? held(state, 'inflation', payload.wheel),
+    (_state, { payload }, facts) => knownGauge(payload.instrument, facts),
     (state, { payload }) => {
       const target = pressureTargetFor(state, payload.wheel, payload.surroundings)
       return target &&
         Math.abs(target.psi - payload.target.psi) <= 0.05 &&
-        target.quality === payload.target.quality
+        target.quality === payload.target.quality &&
+        target.placardPsi === payload.target.placardPsi &&
+        target.capped === payload.target.capped
         ? null
         : refuse(
             'PRESSURE_TARGET_DIFFERS',
@@ -146,15 +157,22 @@ export const workRules: Rules<keyof typeof workKinds> = {
         ? null
         : refuse('WHEEL_NOT_TORQUED', `The ${wheelNames[payload.wheel]} wheel is not torqued yet.`),
   ],
-  'relearn.done': [(state, { payload }) => (payload.method === 'automatic' ? onTheRoad(state) : null)],
+  'relearn.done': [
+    (state) => held(state, 'relearn', null),
+    (state, { payload }) => (payload.method === 'automatic' ? onTheRoad(state) : null),
+  ],
+  'step.closed': [
+    (state, { payload }) =>
+      opensTheTire(payload.stepKey) ? held(state, 'bead-break', wheelOfStep(state, payload.stepKey)) : null,
+  ],
   'drive.done': [
     (state) => onTheRoad(state),
     (_state, { payload }) =>
-      payload.odometerIn.unit === payload.odometerOut.unit &&
+      payload.odometerIn.unit !== payload.odometerOut.unit ||
       payload.odometerIn.value < payload.odometerOut.value
         ? refuse(
             'ODOMETER_BACKWARDS',
-            'The odometer reads less after the drive than before it. Read both again.',
+            'The odometer reads less after the drive than before it, or in another unit. Read both again.',
           )
         : null,
     (state) =>
@@ -175,8 +193,31 @@ const onTheRoad = (state: OrderState): Refusal | null => {
 const isSame = (one: Author, other: Draft['writtenBy']): boolean =>
   one.kind === 'staff' && other.kind === 'staff' && one.staffId === other.staffId
 
-/** IDs are numbers whatever their notation: leading zeros and letter case do not make another sensor. */
-const sensorKey = (id: string): string => id.toUpperCase().replace(/^0+(?=.)/, '')
+/** A step that opens a tire is closed by hand, so its key says what it does. */
+const opensTheTire = (stepKey: string): boolean => stepKey.endsWith('.tire.open')
+
+const wheelOfStep = (state: OrderState, stepKey: string): WheelPosition | null =>
+  state.plan?.plan.steps.find((step) => step.stepKey === stepKey)?.wheel ?? null
+
+const held = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null): Refusal | null => {
+  const holding = holdingFinding(state, gate, wheel)
+  return holding
+    ? refuse(
+        'WORK_HELD_BY_FINDING',
+        `Not yet: ${holding.code.replaceAll('-', ' ')} must be settled first. ${holding.next}`,
+      )
+    : null
+}
+
+/** The IDs that live at a position: read on arrival and, at another wheel than the one in hand, given since. */
+const idsAt = (state: OrderState, position: WheelPosition, inHand: boolean): string[] => {
+  const reading = state.arrival.wheels[position]?.sensor?.reading
+  const given = inHand ? null : (state.work[position]?.fitted ?? state.work[position]?.programmed)
+  return [
+    ...(reading?.answer === 'answered' && reading.id !== null ? [reading.id] : []),
+    ...(given ? [given.sensorId] : []),
+  ]
+}
 
 const idTaken = (
   state: OrderState,
@@ -186,17 +227,15 @@ const idTaken = (
   identity: 'copy' | 'new',
 ): Refusal | null => {
   const key = sensorKey(id)
-  const onThisVehicle = (
-    Object.entries(state.arrival.wheels) as [WheelPosition, (typeof state.arrival.wheels)['LF']][]
-  ).find(([position, readings]) => {
-    const sensor = readings?.sensor?.reading
-    if (position === wheel && identity === 'copy') return false
-    return sensor?.answer === 'answered' && sensor.id !== null && sensorKey(sensor.id) === key
-  })
-  if (onThisVehicle)
+  const taken = readingOrder.find(
+    (position) =>
+      !(position === wheel && identity === 'copy') &&
+      idsAt(state, position, position === wheel).some((other) => sensorKey(other) === key),
+  )
+  if (taken)
     return refuse(
       'SENSOR_ID_TAKEN',
-      `The ${wheelNames[onThisVehicle[0]]} sensor already has this ID. Program another one.`,
+      `The ${wheelNames[taken]} sensor already has this ID. Program another one.`,
     )
   return [...elsewhere].some((other) => sensorKey(other) === key)
     ? refuse(

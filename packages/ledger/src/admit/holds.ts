@@ -1,4 +1,5 @@
 import { wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
+import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Draft, Hold } from '../entry.ts'
 import type { AdmitFacts } from './facts.ts'
 
@@ -24,7 +25,7 @@ export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => {
         {
           code: 'wrench-doubtful',
           gate: 'road',
-          words: `The wrench ${draft.payload.wrench.code} ${because}. Torque the ${draft.payload.wheel} wheel again with another wrench, then withdraw this round.`,
+          words: `The wrench ${draft.payload.wrench.code} ${because}. Withdraw this round with a second person, then torque the ${wheelNames[draft.payload.wheel]} wheel again with another wrench.`,
         },
       ]
 }

@@ -1,4 +1,5 @@
 import type { consentKinds } from '../kinds/consent.ts'
+import { offersOf } from '../offers-of.ts'
 import { type Appliers, recorded } from './foldable.ts'
 
 export const applyConsent: Appliers<keyof typeof consentKinds> = {
@@ -6,7 +7,13 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
     const { estimate, digest, diagnosisId } = entry.payload
     return {
       ...state,
-      estimates: [...state.estimates, recorded({ estimate, digest, diagnosisId, shown: [] }, entry)],
+      estimates: [
+        ...state.estimates,
+        recorded(
+          { estimate, digest, diagnosisId, offers: offersOf(state.diagnosis?.diagnosis), shown: [] },
+          entry,
+        ),
+      ],
     }
   },
   'estimate.shown': (state, entry) => ({

@@ -1,4 +1,5 @@
 import type { findingKinds } from '../kinds/finding.ts'
+import type { OrderState } from '../order-state.ts'
 import { type Appliers, recorded, writtenOf } from './foldable.ts'
 
 export const applyFinding: Appliers<keyof typeof findingKinds> = {
@@ -22,7 +23,12 @@ export const applyFinding: Appliers<keyof typeof findingKinds> = {
     ...state,
     stopsTold: {
       ...state.stopsTold,
-      ...Object.fromEntries(entry.payload.codes.map((code) => [code, writtenOf(entry)])),
+      ...Object.fromEntries(
+        entry.payload.codes.map((code) => [
+          code,
+          { ...writtenOf(entry), wheels: findingNow(state, code)?.wheels ?? [] },
+        ]),
+      ),
     },
   }),
   'contact.made': (state, entry) => ({
@@ -30,3 +36,6 @@ export const applyFinding: Appliers<keyof typeof findingKinds> = {
     contacts: [...state.contacts, recorded(entry.payload, entry)],
   }),
 }
+
+const findingNow = (state: OrderState, code: string) =>
+  state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)

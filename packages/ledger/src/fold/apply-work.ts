@@ -1,13 +1,18 @@
-import { stepKeys } from '@bayledger/reckoning/step'
-import { proofOf } from '../gates.ts'
 import type { workKinds } from '../kinds/work.ts'
-import { untouchedWheel } from '../order-state.ts'
+import { isDriven } from '../proof.ts'
+import { applyCheck, applyRound, freshFitting, torqueSteps } from './apply-torque.ts'
 import { changeWheel } from './change-wheel.ts'
 import { closeStep } from './close-step.ts'
 import { type Appliers, recorded } from './foldable.ts'
+import { reopen, reopenOvertaken } from './reopen.ts'
+import { withWheelsSecured } from './secure-wheels.ts'
 
 export const applyWork: Appliers<keyof typeof workKinds> = {
-  'plan.issued': (state, entry) => ({ ...state, plan: recorded({ plan: entry.payload.plan }, entry) }),
+  'plan.issued': (state, entry) =>
+    reopenOvertaken({
+      ...state,
+      plan: recorded({ plan: withWheelsSecured(state, entry.payload.plan) }, entry),
+    }),
   'figure.confirmed': (state, entry) => {
     const { figure, reference, stepKey } = entry.payload
     const confirmed = { ...state, figures: { ...state.figures, [figure]: recorded({ reference }, entry) } }
@@ -21,30 +26,26 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       : state
     return closeStep({ ...drawn, promised: null }, stepKey, entry)
   },
-  // A wheel that comes off again starts its torque from nothing: the rounds before are of another fitting.
-  'wheel.removed': (state, entry) =>
-    closeStep(
-      changeWheel(state, entry.payload.wheel, (work) => ({
-        ...work,
-        removed: recorded({ remark: entry.payload.remark }, entry),
-        mounted: null,
-        rounds: {},
-        checked: null,
-      })),
-      entry.payload.stepKey,
-      entry,
-    ),
-  'wheel.mounted': (state, entry) =>
-    closeStep(
-      changeWheel(state, entry.payload.wheel, (work) => ({
-        ...work,
-        mounted: recorded({ cameFrom: entry.payload.cameFrom }, entry),
-        rounds: {},
-        checked: null,
-      })),
-      entry.payload.stepKey,
-      entry,
-    ),
+  'wheel.removed': (state, entry) => {
+    const { wheel, remark, stepKey } = entry.payload
+    const off = changeWheel(state, wheel, (work) => ({
+      ...work,
+      ...freshFitting,
+      removed: recorded({ remark }, entry),
+      mounted: null,
+    }))
+    const opened = reopen(off, wheel, (step) => step.closedBy === 'wheel.mounted' || torqueSteps(step))
+    return closeStep(opened, stepKey, entry)
+  },
+  'wheel.mounted': (state, entry) => {
+    const { wheel, cameFrom, stepKey } = entry.payload
+    const mounted = changeWheel(state, wheel, (work) => ({
+      ...work,
+      ...freshFitting,
+      mounted: recorded({ cameFrom }, entry),
+    }))
+    return closeStep(reopen(mounted, wheel, torqueSteps), stepKey, entry)
+  },
   'sensor.programmed': (state, entry) =>
     closeStep(
       changeWheel(state, entry.payload.wheel, (work) => ({
@@ -80,50 +81,8 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       entry.payload.stepKey,
       entry,
     ),
-  // A nut that still turns on the second round at the figure sends the wheel back to the first.
-  'studs.torqued': (state, entry) => {
-    const { stepKey, round, ...seal } = entry.payload
-    const sealed = recorded(seal, entry)
-    if (round === 'again' && seal.moved.length > 0) {
-      const half = state.work[seal.wheel]?.rounds.half
-      const opened = changeWheel(state, seal.wheel, (work) => ({
-        ...work,
-        rounds: half ? { half } : {},
-        checked: null,
-      }))
-      return { ...opened, closed: without(opened.closed, stepKeys.torqueRound(seal.wheel, 'full')) }
-    }
-    const torqued = changeWheel(state, seal.wheel, (work) => ({
-      ...work,
-      rounds: { ...work.rounds, [round]: sealed },
-    }))
-    return closeStep(torqued, stepKey, entry)
-  },
-  'torque.checked': (state, entry) => {
-    const { stepKey, ...seal } = entry.payload
-    const sealed = recorded(seal, entry)
-    if (seal.moved.length > 0) {
-      const half = (state.work[seal.wheel] ?? untouchedWheel).rounds.half
-      const opened = changeWheel(state, seal.wheel, (work) => ({
-        ...work,
-        rounds: half ? { half } : {},
-        checked: null,
-      }))
-      return {
-        ...opened,
-        closed: without(
-          opened.closed,
-          stepKeys.torqueRound(seal.wheel, 'full'),
-          stepKeys.torqueRound(seal.wheel, 'again'),
-        ),
-      }
-    }
-    return closeStep(
-      changeWheel(state, seal.wheel, (work) => ({ ...work, checked: sealed })),
-      stepKey,
-      entry,
-    )
-  },
+  'studs.torqued': applyRound,
+  'torque.checked': applyCheck,
   'relearn.done': (state, entry) =>
     closeStep(
       { ...state, relearn: recorded(entry.payload, entry) },
@@ -133,7 +92,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
   // Drives add up: the step stays open until the minutes that a warning may take have been driven with the light off.
   'drive.done': (state, entry) => {
     const driven = { ...state, drives: [...state.drives, recorded(entry.payload, entry)] }
-    return closeStep(driven, proofOf(driven).verdict === 'proven' ? entry.payload.stepKey : null, entry)
+    return closeStep(driven, isDriven(driven) ? entry.payload.stepKey : null, entry)
   },
   'step.closed': (state, entry) => closeStep(state, entry.payload.stepKey, entry),
   'step.set_aside': (state, entry) => ({
@@ -144,6 +103,3 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
     },
   }),
 }
-
-const without = <T>(record: Readonly<Record<string, T>>, ...keys: string[]): Readonly<Record<string, T>> =>
-  Object.fromEntries(Object.entries(record).filter(([key]) => !keys.includes(key)))

@@ -8,6 +8,7 @@ import { applyConsent } from './apply-consent.ts'
 import { applyFinding } from './apply-finding.ts'
 import { applyOpening } from './apply-opening.ts'
 import { applyWork } from './apply-work.ts'
+import { conflictsIn } from './conflicts.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded, writtenOf } from './foldable.ts'
 
 const appliers: Appliers<Kind> = {
@@ -27,14 +28,15 @@ export const fold = (entries: readonly Foldable[]): OrderState => {
   const first = entries[0]
   if (!first) throw new RangeError('an order without entries has no state; use blankOrder')
   const strikes = strikesOf(entries)
-  const folded = entries
-    .filter((entry) => !strikes.has(entry.id))
-    .reduce(applyEntry, blankOrder(first.shopId, first.orderId))
+  const standing = entries.filter((entry) => !strikes.has(entry.id))
+  const folded = standing.reduce(applyEntry, blankOrder(first.shopId, first.orderId))
   const head = entries.at(-1) ?? first
   return markOutdated({
     ...folded,
     seq: head.seq,
     headHash: head.hash ?? folded.headHash,
+    conflicts: conflictsIn(standing),
+    holds: folded.holds.filter((hold) => concernsWhatStands(hold, folded, standing)),
     marks: entries.map((entry) => markOf(entry, strikes.get(entry.id))),
   })
 }
@@ -43,6 +45,19 @@ const applyEntry = (state: OrderState, entry: Foldable): OrderState => {
   const apply = appliers[entry.kind] as (state: OrderState, entry: Foldable) => OrderState
   const holds = (entry.given.holds ?? []).map((hold) => recorded(hold, entry))
   return apply(holds.length > 0 ? { ...state, holds: [...state.holds, ...holds] } : state, entry)
+}
+
+/** A doubt about a torque round ends when a later round has overtaken it or the wheel came off again. */
+const concernsWhatStands = (
+  { written }: OrderState['holds'][number],
+  { work }: OrderState,
+  standing: readonly Foldable[],
+): boolean => {
+  const kind = standing.find(({ id }) => id === written.entryId)?.kind
+  if (kind !== 'studs.torqued' && kind !== 'torque.checked') return true
+  return Object.values(work).some(({ rounds, checked }) =>
+    [...Object.values(rounds), checked].some((seal) => seal?.written.entryId === written.entryId),
+  )
 }
 
 const strikesOf = (entries: readonly Foldable[]): Map<string, FoldableOf<'entry.struck'>> =>

@@ -22,19 +22,22 @@ export type Phase = z.infer<typeof Phase>
 export const GaugeUsed = z.strictObject({ instrumentId: Id, code: plainText(20), correctionPsi: z.number() })
 export type GaugeUsed = z.infer<typeof GaugeUsed>
 
+/** How often a sensor was asked before it was written down. */
+const tries = z.int().check(z.gte(1), z.lte(99))
+
 /** What a wheel's sensor gave: a silent one gives nothing but how often it was asked. */
 export const SensorAnswer = z.discriminatedUnion('answer', [
   z.strictObject({
     answer: z.literal('answered'),
-    tries: z.int().check(z.positive()),
+    tries,
     id: z.nullable(SensorId),
     pressure: z.nullable(Pressure),
     temperature: z.nullable(Temperature),
     battery: z.nullable(z.enum(['ok', 'low', 'not-reported'])),
-    frequencyMHz: z.nullable(z.number()),
+    frequencyMHz: z.nullable(z.number().check(z.gte(1), z.lte(10_000))),
     followsPressure: z.nullable(z.boolean()),
   }),
-  z.strictObject({ answer: z.literal('silent'), tries: z.int().check(z.positive()) }),
+  z.strictObject({ answer: z.literal('silent'), tries }),
   z.strictObject({ answer: z.literal('not-tried') }),
 ])
 export type SensorAnswer = z.infer<typeof SensorAnswer>
@@ -53,7 +56,7 @@ export const arrivalKinds = {
       mounted: z.nullable(z.enum(['road', 'temporary-spare'])),
       gauge: z.nullable(z.strictObject({ pressure: Pressure, instrument: GaugeUsed })),
       sensor: z.nullable(SensorAnswer),
-      notPossible: z.array(CouldNotBeChecked),
+      notPossible: z.array(CouldNotBeChecked).check(z.maxLength(20)),
     }),
   ),
   'tire.inspected': kind(
@@ -65,10 +68,10 @@ export const arrivalKinds = {
       stem: z.nullable(StemCondition),
       treadDepth32nds: z.nullable(z.number().check(z.gte(0), z.lte(40))),
       tireAgeYears: z.nullable(z.number().check(z.gte(0), z.lte(60))),
-      sensorAgeMonths: z.nullable(z.number().check(z.gte(0), z.lte(400))),
+      sensorAgeMonths: z.nullable(z.int().check(z.gte(0), z.lte(400))),
       sealantSeen: z.nullable(z.boolean()),
-      tireDamage: z.nullable(z.array(TireDamage)),
-      fastenerDamage: z.nullable(z.array(FastenerDamage)),
+      tireDamage: z.nullable(z.array(TireDamage).check(z.maxLength(20))),
+      fastenerDamage: z.nullable(z.array(FastenerDamage).check(z.maxLength(20))),
       inside: z.nullable(z.enum(['sound', 'run-low-damage', 'earlier-repair', 'foreign-body'])),
     }),
   ),
@@ -79,8 +82,8 @@ export const arrivalKinds = {
       state: z.enum(['read', 'blank', 'unreadable']),
       notation: z.nullable(z.enum(['hex', 'decimal'])),
       ids: z.partialRecord(WheelPosition, SensorId),
-      codes: z.array(ModuleCode),
-      strayIds: z.array(SensorId),
+      codes: z.array(ModuleCode).check(z.maxLength(100)),
+      strayIds: z.array(SensorId).check(z.maxLength(100)),
       why: z.nullable(plainText(200)),
     }),
   ),

@@ -30,7 +30,7 @@ export const openingKinds = {
       words: PersonalDigest,
       /** As the customer tells it; `null`: not asked or not known. */
       reportedLight: z.nullable(LightBehavior),
-      events: z.array(EventEvidence),
+      events: z.array(EventEvidence).check(z.maxLength(200)),
     }),
   ),
   'authority.given': kind(
@@ -47,7 +47,7 @@ export const openingKinds = {
   'surroundings.recorded': kind(
     z.strictObject({
       surroundings: Surroundings,
-      minutesDriven: z.nullable(z.number().check(z.gte(0))),
+      minutesDriven: z.nullable(z.number().check(z.gte(0), z.lte(100_000))),
       lastSet: z.nullable(z.strictObject({ temperature: Temperature, altitudeFeet: z.nullable(z.number()) })),
     }),
   ),

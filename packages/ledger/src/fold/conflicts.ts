@@ -1,0 +1,76 @@
+import { canonicalText } from '../hash-chain.ts'
+import type { Conflict } from '../order-state.ts'
+import { type Foldable, writtenOf } from './foldable.ts'
+
+type Fact = Pick<Conflict, 'fact' | 'phase' | 'wheel'> & { readonly value: unknown }
+
+/**
+ * Facts that two devices recorded, each without knowing of the other. Both stay; the later stands in front until a
+ * person withdraws one. A device that reads again corrects itself, and that is no conflict.
+ */
+export const conflictsIn = (standing: readonly Foldable[]): Conflict[] => {
+  const told = new Map<string, { fact: Fact; entry: Foldable }[]>()
+  for (const entry of standing)
+    for (const fact of factsOf(entry)) {
+      const key = `${fact.phase}/${fact.wheel ?? 'vehicle'}/${fact.fact}`
+      told.set(key, [
+        ...(told.get(key) ?? []).filter((one) => one.entry.deviceId !== entry.deviceId),
+        { fact, entry },
+      ])
+    }
+  return [...told.values()].flatMap((records): Conflict[] => {
+    const [first] = records
+    if (!first || records.length < 2) return []
+    const { fact, phase, wheel } = first.fact
+    const values = new Set(records.map((record) => canonicalText(record.fact.value)))
+    return [
+      { fact, phase, wheel, agree: values.size === 1, records: records.map(({ entry }) => writtenOf(entry)) },
+    ]
+  })
+}
+
+const factsOf = (entry: Foldable): Fact[] => {
+  switch (entry.kind) {
+    case 'wheel.checked': {
+      const { phase, wheel, gauge, sensor } = entry.payload
+      return [
+        ...(gauge ? [{ fact: 'gauge' as const, phase, wheel, value: gauge.pressure }] : []),
+        ...(sensor && sensor.answer !== 'not-tried'
+          ? [{ fact: 'sensor' as const, phase, wheel, value: heard(sensor) }]
+          : []),
+      ]
+    }
+    case 'tire.inspected': {
+      const { when, wheel, stepKey: _step, ...seen } = entry.payload
+      return when === 'arrival'
+        ? tireFacts.flatMap(([fact, member]): Fact[] =>
+            seen[member] === null ? [] : [{ fact, phase: 'arrival', wheel, value: seen[member] }],
+          )
+        : []
+    }
+    case 'module.read': {
+      const { phase, state, ids, codes } = entry.payload
+      return [{ fact: 'control-module', phase, wheel: null, value: { state, ids, codes } }]
+    }
+    case 'telltale.observed': {
+      const { phase, behavior } = entry.payload
+      return behavior === null ? [] : [{ fact: 'warning-light', phase, wheel: null, value: behavior }]
+    }
+    default:
+      return []
+  }
+}
+
+/** What a sensor said of itself; how often it was asked, and what drifts from minute to minute, is no disagreement. */
+const heard = (sensor: { readonly answer: string; readonly id?: string | null }): unknown => ({
+  answer: sensor.answer,
+  id: sensor.id ?? null,
+})
+
+const tireFacts = [
+  ['stem', 'stem'],
+  ['valve', 'valve'],
+  ['tread', 'treadDepth32nds'],
+  ['tire-damage', 'tireDamage'],
+  ['fastener-damage', 'fastenerDamage'],
+] as const

@@ -1,0 +1,28 @@
+import type { JobPlan, Step } from '@bayledger/reckoning/step'
+import { wheelStand } from '../gates.ts'
+import type { OrderState } from '../order-state.ts'
+
+/**
+ * A new plan with the steps that put a wheel back, where a wheel of the plan before is not secured yet: whatever
+ * the customer has answered since, a wheel that came off goes on, is torqued and is checked.
+ */
+export const withWheelsSecured = (before: OrderState, plan: JobPlan): JobPlan => {
+  const planned = new Set(plan.steps.map(({ stepKey }) => stepKey))
+  const kept = (before.plan?.plan.steps ?? []).filter(
+    (step) =>
+      !planned.has(step.stepKey) &&
+      step.wheel !== null &&
+      securing.has(step.closedBy) &&
+      ['off', 'untorqued', 'unchecked'].includes(wheelStand(before, step.wheel)),
+  )
+  if (kept.length === 0) return plan
+  const keys = new Set(kept.map(({ stepKey }) => stepKey))
+  const freed = kept.map((step) => ({
+    ...step,
+    bundleKey: null,
+    waitsFor: step.waitsFor.filter((key) => keys.has(key)),
+  }))
+  return { ...plan, steps: [...freed, ...plan.steps] }
+}
+
+const securing: ReadonlySet<Step['closedBy']> = new Set(['wheel.mounted', 'studs.torqued', 'torque.checked'])
