@@ -3,6 +3,7 @@
  * regulation's own sample VIN, read in a copy of its text before 2008. The other numbers are invented and their
  * sums were computed by hand from the same table.
  */
+import { modelYear } from '@bayledger/reckoning/vehicle/model-year'
 import { readVin, vinCheckDigit } from '@bayledger/reckoning/vehicle/vin'
 import { describe, expect, it } from 'vitest'
 
@@ -38,6 +39,25 @@ describe('the check digit of 49 CFR 565', () => {
       ok: true,
       advice: expect.stringContaining('ninth place'),
     })
+  })
+})
+
+// Codes of the tenth place: read in two published tables; the seventh-place rule: 49 CFR 565.15(b), read.
+describe('the model year', () => {
+  it.each([
+    ['1G4AH59H45G118341', 2005],
+    ['1ZZZZZZZ6AZ000001', 2010],
+    ['2ZZAA00A1MZ000123', 1991],
+    ['1ZZ1234A7R1000017', 1994],
+    ['1ZZ12AB4XR0000004', 2024],
+    ['4ZZ12A459Y0123456', 2000],
+    ['1ZZ9876BXB1000002', 1981],
+  ])('that %s names is %d', (vin, year) => {
+    expect(modelYear(vin)).toBe(year)
+  })
+
+  it.each(['0', 'U', 'Z'])('is unknown where the tenth place holds %s', (code) => {
+    expect(modelYear(`1ZZ12AB4X${code}0000004`)).toBeNull()
   })
 })
 

@@ -73,6 +73,10 @@ describe('the pressure to set', () => {
       capped: false,
     })
     expect(setTarget({ ...bay, tireFahrenheit: null })).toMatchObject({ psi: 35, quality: 'assumed' })
+    expect(setTarget({ ...bay, tireFahrenheit: null }).says).toContain('Measure it.')
+    expect(setTarget({ ...bay, tires: 'cold', tireFahrenheit: null }).says).toBe(
+      "The label's 35 psi, as it is.",
+    )
   })
 
   it('is never below the label nor above the sidewall’s maximum', () => {

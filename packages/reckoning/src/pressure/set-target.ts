@@ -30,7 +30,7 @@ export type SetTarget = {
  * The pressure to set a tire to while it is warmer than the air outside, so that it reads the label's figure once
  * it is cold: the label's figure shifted from the outdoor temperature to the tire's (gas law), never below the
  * label, never above the sidewall's maximum, and never more than the greater of 6 psi and 15 % above the label
- * (3 psi where the temperature is only assumed; the caps are common practice, no source). The vehicle maker's
+ * (the cap is common practice, no source). A temperature that nobody measured carries nothing. The vehicle maker's
  * label governs. 35 psi in a 70 °F bay with 20 °F outside at sea level: 40.2 psi.
  */
 export const setTarget = (of: SetTargetOf): SetTarget => {
@@ -38,14 +38,14 @@ export const setTarget = (of: SetTargetOf): SetTarget => {
   const tire = of.tireFahrenheit ?? outdoorFahrenheit
   const quality = qualityOf(of)
   const asked = Math.max(placardPsi, shifted(of, tire))
-  const margin = quality === 'assumed' ? 3 : Math.max(6, 0.15 * placardPsi)
+  const margin = Math.max(6, 0.15 * placardPsi)
   const highest = Math.max(
     placardPsi,
     Math.min(placardPsi + margin, sidewallMaximumPsi ?? Number.POSITIVE_INFINITY),
   )
   const capped = asked > highest
   const psi = toTenth(Math.min(asked, highest))
-  return { psi, placardPsi, quality, capped, says: wordsFor({ psi, placardPsi, capped, quality }) }
+  return { psi, placardPsi, quality, capped, says: wordsFor({ psi, placardPsi, capped, quality }, of.tires) }
 }
 
 const qualityOf = ({ tireFahrenheit, tires }: SetTargetOf): TemperatureQuality =>
@@ -69,8 +69,13 @@ const shifted = (
 
 const toTenth = (psi: number): number => Math.round(psi * 10) / 10
 
-const wordsFor = ({ psi, placardPsi, capped, quality }: Omit<SetTarget, 'says'>): string => {
+const wordsFor = (
+  { psi, placardPsi, capped, quality }: Omit<SetTarget, 'says'>,
+  tires: SetTargetOf['tires'],
+): string => {
   const over = toTenth(psi - placardPsi)
+  if (quality === 'assumed' && tires !== 'cold')
+    return `The label's ${placardPsi} psi: nobody measured the tire, and a warm one will read low once it is cold. Measure it.`
   if (capped) return `Set ${psi.toFixed(1)} psi at most now, and set the tire again when it is cold.`
   if (over === 0) return `The label's ${placardPsi} psi, as it is.`
   return `${over.toFixed(1)} psi over the label's ${placardPsi}, because the tire is warm (temperature ${quality}).`

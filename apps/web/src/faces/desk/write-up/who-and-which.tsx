@@ -6,6 +6,7 @@ import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { vinHint } from './vin-hint.ts'
 import type { Person, Which } from './write-up-form.ts'
 
 type WhoProps = { person: Person; onChange: (person: Person) => void }
@@ -121,7 +122,7 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
           <TextField
             label="VIN"
             exact
-            hint="17 characters; leave empty if it cannot be read"
+            hint={vinHint(which.vin)}
             value={which.vin}
             onChange={(vin) => onChange({ ...which, vin })}
           />
