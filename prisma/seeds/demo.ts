@@ -58,7 +58,7 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
   return demo
 }
 
-const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSeeding): Promise<void> => {
+export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSeeding): Promise<void> => {
   const shopId = demo.shop.id
   const createdAt = demo.calendar.at('06:00')
   const createdBy = { kind: 'system' }

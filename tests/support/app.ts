@@ -1,0 +1,158 @@
+import type { Server } from 'node:http'
+import { buildApp } from '@bayledger/api/app'
+import type { Deps } from '@bayledger/api/deps'
+import { startLiveHub } from '@bayledger/api/http/live-hub'
+import { hashPassword } from '@bayledger/api/features/sessions/service/hash-password'
+import { openClient } from '@bayledger/db/client'
+import { openPool } from '@bayledger/db/pool'
+import { createSigningIdentity } from '@bayledger/report/signing-key'
+import request, { type Test } from 'supertest'
+import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
+import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
+import { loadShop } from '../../prisma/seeds/demo.ts'
+import { createTestDatabase } from './database.ts'
+
+/** 11:40 of the demo day at the shop. */
+export const demoNow = '2026-01-12T16:40:00.000Z'
+
+export type Method = 'get' | 'post' | 'put' | 'delete'
+
+/** Calls the service as somebody, from a page of its own. */
+export type Caller = {
+  readonly call: (method: Method, path: string, headers?: Record<string, string>) => Test
+  readonly get: (path: string) => Test
+  readonly post: (path: string, body?: object, headers?: Record<string, string>) => Test
+  readonly put: (path: string, body: object, headers?: Record<string, string>) => Test
+  readonly delete: (path: string) => Test
+  readonly cookies: readonly string[]
+}
+
+export type TestApp = {
+  readonly deps: Deps
+  readonly demo: DemoShop
+  readonly url: string
+  readonly server: Server
+  readonly clock: { readonly now: () => Date; readonly set: (instant: string) => void; readonly advance: (ms: number) => void }
+  readonly nobody: Caller
+  readonly withCookies: (cookies: readonly string[]) => Caller
+  readonly desk: (person: PersonKey) => Promise<Caller>
+  readonly tablet: () => Promise<TestTablet>
+  readonly stop: () => Promise<void>
+}
+
+export type TestTablet = Caller & { readonly deviceId: string; readonly signIn: (person: PersonKey) => Promise<Caller> }
+
+/**
+ * The real service on a real database of its own: people, customers, vehicles, sheets, prices and instruments of the
+ * demo shop, and no orders. Time stands still until a test moves it.
+ */
+export const startTestApp = async (): Promise<TestApp> => {
+  const database = await createTestDatabase()
+  const pool = openPool({ url: database.url, size: 6, onIdleError: () => undefined })
+  const prisma = openClient(pool)
+  let now = Date.parse(demoNow)
+  const clock = {
+    now: () => new Date(now),
+    set: (instant: string) => {
+      now = Date.parse(instant)
+    },
+    advance: (ms: number) => {
+      now += ms
+    },
+  }
+  const demo = demoShop(demoNow)
+  const unused = async () => {
+    throw new Error('the test shop is loaded without orders')
+  }
+  await loadShop(demo, {
+    prisma,
+    now: demoNow,
+    hashPassword,
+    appendEntry: unused,
+    issueLink: unused,
+    sealReport: unused,
+    progress: () => undefined,
+  })
+  const signing = await createSigningIdentity({ commonName: demo.shop.name, notBefore: '2026-01-01T00:00:00.000Z', days: 30 })
+  const live = await startLiveHub(database.url, demo.shop.id, (words, error) => {
+    throw new Error(words, { cause: error })
+  })
+  const deps: Deps = {
+    prisma,
+    pool,
+    clock,
+    shopId: demo.shop.id,
+    tls: false,
+    publicAddress: 'http://localhost:4310',
+    signing,
+    live,
+  }
+  const app = await buildApp({ deps, logger: false, webFolder: null, callsPerMinute: 100_000 })
+  await app.ready()
+  const server = app.server as Server
+  const withCookies = (cookies: readonly string[]) => callerOf(server, cookies)
+  const desk = async (person: PersonKey): Promise<Caller> => {
+    const { signInName, password } = people[person]
+    const reply = await withCookies([]).post('/api/sessions/desk', { name: signInName, password }).expect(201)
+    return withCookies(cookiesIn(reply))
+  }
+  return {
+    deps,
+    demo,
+    url: database.url,
+    server,
+    clock,
+    nobody: withCookies([]),
+    withCookies,
+    desk,
+    tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
+    stop: async () => {
+      await app.close()
+      await live.close()
+      await prisma.$disconnect()
+      await pool.end()
+      await database.drop()
+    },
+  }
+}
+
+const enrolledTablet = async (
+  withCookies: TestApp['withCookies'],
+  desk: Caller,
+  locationId: string,
+): Promise<TestTablet> => {
+  const { body } = await desk.post('/api/enrollment-codes', { locationId }).expect(201)
+  const enrolled = await withCookies([]).post('/api/devices', { code: body.code, name: 'Bay 9' }).expect(201)
+  const device = cookiesIn(enrolled)
+  return {
+    ...withCookies(device),
+    deviceId: enrolled.body.deviceId,
+    signIn: async (person) => {
+      const { id, pin } = people[person]
+      const reply = await withCookies(device).post('/api/sessions/bay', { staffId: id, pin }).expect(201)
+      return withCookies([...device, ...cookiesIn(reply)])
+    },
+  }
+}
+
+const callerOf = (server: Server, cookies: readonly string[]): Caller => {
+  const call: Caller['call'] = (method, path, headers = {}) => {
+    const started = request(server)[method](path).set('sec-fetch-site', 'same-origin')
+    if (cookies.length > 0) started.set('cookie', cookies.join('; '))
+    return started.set(headers)
+  }
+  return {
+    cookies,
+    call,
+    get: (path) => call('get', path),
+    post: (path, body, headers) => (body === undefined ? call('post', path, headers) : call('post', path, headers).send(body)),
+    put: (path, body, headers) => call('put', path, headers).send(body),
+    delete: (path) => call('delete', path),
+  }
+}
+
+/** `name=value` of every cookie that a reply sets. */
+export const cookiesIn = (reply: { readonly headers: Record<string, unknown> }): string[] => {
+  const set = reply.headers['set-cookie']
+  return (Array.isArray(set) ? set : []).map((cookie: string) => cookie.split(';')[0] ?? '')
+}
