@@ -50,6 +50,10 @@ export async function call<const E extends Endpoint>(endpoint: E, given: CallWit
 async function send(endpoint: Endpoint, request: AnyCall): Promise<Response> {
   const raw = request.body instanceof Blob
   const headers: Record<string, string> = { accept: 'application/json, application/problem+json, */*;q=0.5' }
+  // One browser may hold a desk's and a bay's session; the page that asks says which of them it is.
+  const page = globalThis.location?.pathname ?? ''
+  if (page.startsWith('/bay')) headers['bayledger-face'] = 'bay'
+  else if (page.startsWith('/desk')) headers['bayledger-face'] = 'desk'
   if (request.body !== undefined) headers['content-type'] = endpoint.bodyIs ?? 'application/json'
   if (request.idempotencyKey !== undefined) headers['idempotency-key'] = request.idempotencyKey
   if (request.version !== undefined) headers['if-match'] = `"${request.version}"`
