@@ -227,7 +227,7 @@ describe('the other orders of the morning', () => {
       [34.3, 34.1, 34.2, 34.4],
       ['malfunction-unexplained@', 'interference-suspected@'],
       'malfunction-unexplained',
-      null,
+      5_200,
       'waiting-until',
     ],
     [
@@ -246,7 +246,7 @@ describe('the other orders of the morning', () => {
       expect(gauges(number)).toEqual(read)
       expect(new Set(findings(number))).toEqual(new Set(found))
       expect(state(number).diagnosis?.diagnosis.primary).toBe(primary)
-      expect(state(number).estimates.at(-1)?.estimate.totals.totalCents ?? null).toBe(cents)
+      expect(state(number).estimates.at(-1)?.estimate.totals.totalCents).toBe(cents)
       expect(nextMoves(state(number), shop.calendar.now)[0]?.mover).toBe(mover)
     },
   )

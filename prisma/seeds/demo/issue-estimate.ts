@@ -1,6 +1,7 @@
 import { authorizedBundles } from '@bayledger/ledger/gates'
 import { digestOf } from '@bayledger/ledger/hash-chain'
 import type { Consent } from '@bayledger/ledger/kinds/consent'
+import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
@@ -64,7 +65,7 @@ export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }:
               bundleKey,
               answer: 'deferred',
               deferredUntil: pen.calendar.on('2026-07-13'),
-              cautionShown: caution,
+              cautionShown: shownTo(caution),
             },
       ),
       by: { relation: 'owner', name: pen.personal(customer.name) },
@@ -78,7 +79,17 @@ export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }:
   const works = authorizedBundles(pen.state()).flatMap(({ works, bundleKey }) =>
     works.map((work) => ({ work, bundleKey })),
   )
-  pen.write('plan.issued', { plan: planJob(sheet, works, 1), decisionId: decided.id }, { at: decidedAt })
+  pen.write(
+    'plan.issued',
+    { plan: planJob(sheet, works, 1), decisionId: decided.id },
+    { at: decidedAt, restsOn: [decided.id] },
+  )
+}
+
+/** What an answer keeps of a bundle's caution: its number with the version that was read. */
+const shownTo = (number: string | null): string | null => {
+  const caution = number === null ? null : customerCaution(number)
+  return caution && cautionShown(caution)
 }
 
 const consentOf = (

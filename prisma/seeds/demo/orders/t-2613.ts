@@ -1,5 +1,6 @@
 import { arrivalCheck, midMorning } from '../arrival-check.ts'
 import { confirmFindings } from '../confirm-findings.ts'
+import { authorizeAll, issueEstimate } from '../issue-estimate.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
@@ -47,6 +48,8 @@ export const writeT2613 = (pen: OrderPen): void => {
     codes: [],
   })
   confirmFindings(pen, { by: people.ines, deviceId: tabletId(5), issuedAt: '08:36', confirmedAt: '08:41' })
+  issueEstimate(pen, { at: '08:55', by: people.devin, readyAt: '10:30', look: 'charged' })
+  authorizeAll(pen, { by: people.devin, shownAt: '09:20', decidedAt: '09:22', channel: 'telephone' })
   pen.write(
     'contact.made',
     {
