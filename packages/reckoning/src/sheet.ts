@@ -96,9 +96,13 @@ export const SpecificationSheet = z.strictObject({
 })
 export type SpecificationSheet = z.infer<typeof SpecificationSheet>
 
-/** The safety figures of a sheet that no second person has verified yet. */
+/** The safety figures of a sheet that no second person has verified yet; one without a source is none the better. */
 export const unverifiedFigures = (sheet: SpecificationSheet): SafetyFigure[] =>
-  SafetyFigure.options.filter((figure) => sheet.sources[figure]?.verifiedBy === null)
+  SafetyFigure.options.filter(
+    (figure) =>
+      (figure !== 'frequency' || sheet.sensor !== null) &&
+      (sheet.sources[figure]?.verifiedBy ?? null) === null,
+  )
 
 /** What a tire temperature is known from, and so how far a computed target may be trusted. */
 export const TemperatureQuality = z.enum(['measured', 'estimated', 'assumed'])

@@ -151,6 +151,13 @@ describe('a job plan', () => {
     }
   })
 
+  it('draws no sensor by a frequency whose source nobody named', () => {
+    const { steps } = plan(oneSensor, { ...sheet, sources: { ...sheet.sources, frequency: null } })
+    expect(steps.find(({ closedBy }) => closedBy === 'part.drawn')?.waitsFor).toContain(
+      'vehicle.confirm.frequency',
+    )
+  })
+
   it('shows the sheet’s own torque, unit and source on each round', () => {
     const round = plan(oneSensor).steps.find(({ stepKey }) => stepKey === 'RR.studs.torque-full')
     expect(round?.figure).toEqual({

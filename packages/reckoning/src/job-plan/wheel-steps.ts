@@ -3,7 +3,7 @@ import { stepKeys } from '../step.ts'
 import { torqueWords } from '../torque/plausible-torque.ts'
 import { starSequence } from '../torque/star-sequence.ts'
 import type { WheelPosition } from '../wheels.ts'
-import { type StepWords, studTorque } from './step-of.ts'
+import { frequencyFigure, type StepWords, studTorque } from './step-of.ts'
 
 /** A wheel comes off and its tire is opened: up to the look inside. */
 export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWords[] => [
@@ -153,14 +153,7 @@ export const fitSensor = (
   const sensor = sheet.sensor
   const torque = valve === 'clamp-in' ? sensor?.stemNutTorque : sensor?.stemScrewTorque
   const fastened = valve === 'clamp-in' ? 'stem nut' : 'stem screw'
-  const figure =
-    sensor && sheet.sources.frequency
-      ? ({
-          kind: 'frequency',
-          megahertz: sensor.frequencyMHz,
-          source: sheet.sources.frequency.reference,
-        } as const)
-      : null
+  const figure = frequencyFigure(sheet)
   return {
     before: [
       {
