@@ -29,15 +29,15 @@ export const englishFindings: FindingCatalog = {
 
     'run-low-damage-possible': {
       one: "The {wheel} tire holds only {value:p} of {label} {unit}. It may be damaged inside. Please don't drive on it until we have looked.",
-      many: "These tires are very low: {wheels}. They may be damaged inside. Please don't drive on them until we have looked.",
+      many: "These tires are very low: {wheels}. They may be damaged inside. Please don't drive until we have looked.",
       forms: {
         'no-label': {
           one: "The {wheel} tire holds only {value:p} {unit}. It may be damaged inside. Please don't drive on it until we have looked.",
-          many: "These tires are very low: {wheels}. They may be damaged inside. Please don't drive on them until we have looked.",
+          many: "These tires are very low: {wheels}. They may be damaged inside. Please don't drive until we have looked.",
         },
         told: {
           one: "The {wheel} tire was driven low. It may be damaged inside. Please don't drive on it until we have looked.",
-          many: "A tire was driven low: {wheels}. It may be damaged inside. Please don't drive until we have looked.",
+          many: "These tires ran low: {wheels}. They may be damaged inside. Please don't drive until we have looked.",
         },
       },
     },
@@ -47,7 +47,7 @@ export const englishFindings: FindingCatalog = {
     },
     'hot-corner': {
       one: 'The {wheel} wheel runs {degrees} °{temperatureUnit} hotter than the others. A brake or bearing may drag; have it checked before you drive.',
-      many: 'These wheels run hotter than the others: {wheels}. A brake or bearing may drag; have it checked before you drive.',
+      many: 'These wheels run hot: {wheels}. A brake or bearing may drag; have it checked before you drive.',
     },
     'stem-leaking': {
       one: 'The valve stem on the {wheel} wheel is leaking. It can let go without warning. Please have it replaced before you drive.',

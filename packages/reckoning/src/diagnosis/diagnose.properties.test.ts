@@ -94,7 +94,7 @@ describe('the diagnosis', () => {
     holds((evidence) => {
       const entries = Object.entries(evidence.wheels ?? {})
       const reversed = { ...evidence, wheels: Object.fromEntries(entries.reverse()) }
-      expect(diagnose(reversed)).toEqual(diagnose(evidence))
+      expect(findingsOf(reversed)).toEqual(findingsOf(evidence))
     })
   })
 
@@ -134,6 +134,21 @@ describe('the diagnosis', () => {
         }),
         settings,
       )
+    }
+  })
+})
+
+describe('what to check next', () => {
+  it('is the same whatever the order of the wheels, most telling first, then quickest', () => {
+    for (const { evidence } of workedCases.slice(0, 8)) {
+      const { nextChecks, unchecked } = diagnose(evidence)
+      const reversed = Object.fromEntries(Object.entries(evidence.wheels ?? {}).reverse())
+      expect(diagnose({ ...evidence, wheels: reversed }).nextChecks).toEqual(nextChecks)
+      expect(unchecked).toEqual(expect.arrayContaining(nextChecks.map(({ field }) => field)))
+      const sorted = [...nextChecks].sort(
+        (one, other) => other.verdicts - one.verdicts || one.seconds - other.seconds,
+      )
+      expect(nextChecks).toEqual(sorted)
     }
   })
 })

@@ -5,7 +5,7 @@ import { keepsLampLit } from '../facts/lit.ts'
 import type { FindingCode } from '../finding-codes.ts'
 
 /** What can explain the light that was seen, the likeliest first. */
-const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> = {
+export const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> = {
   off: ['telltale-dark'],
   solid: [
     'tire-low',

@@ -9,7 +9,7 @@ type Suppression = {
 }
 
 /** In this order; what was removed removes nothing further down. */
-const suppressions: readonly Suppression[] = [
+export const suppressions: readonly Suppression[] = [
   {
     by: ['system-kind-contradicted'],
     removes: ['set-then-reset', 'reset-only', 'reset-and-recheck'],

@@ -1,0 +1,16 @@
+import { readFileSync } from 'node:fs'
+import { diagnosisPage } from '@bayledger/reckoning/diagnosis/document'
+import { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
+import { describe, expect, it } from 'vitest'
+
+describe('docs/diagnosis.md', () => {
+  const page = readFileSync(new URL('../../../../docs/diagnosis.md', import.meta.url), 'utf8')
+
+  it('is what the rules say today; else run node apps/api/src/commands/document-diagnosis.ts', () => {
+    expect(page).toBe(diagnosisPage())
+  })
+
+  it('has a row for every finding', () => {
+    for (const code of FindingCode.options) expect(page).toContain(`\n| \`${code}\` | `)
+  })
+})

@@ -1,0 +1,94 @@
+import { englishFindings } from '../catalog/en-findings.ts'
+import { voices } from './contradictions.ts'
+import { ruleSetVersion } from './diagnose.ts'
+import { ruleOf } from './engine/all-rules.ts'
+import { explains } from './engine/explanation.ts'
+import { suppressions } from './engine/suppression.ts'
+import { codesByGroup, type FindingCode, type FindingGroup } from './finding-codes.ts'
+import type { Rule } from './rule.ts'
+
+const groupTitles: Readonly<Record<FindingGroup, string>> = {
+  ask: 'Ask before judging',
+  stop: 'Stop',
+  pressure: 'Pressure',
+  system: 'Kind of system',
+  sensor: 'Sensors',
+  identity: 'Identity and place',
+  vehicle: 'The vehicle',
+  surroundings: 'Surroundings',
+  history: 'History',
+  advice: 'Advice',
+}
+
+const stopTitles = {
+  'do-not-drive': 'Do not drive',
+  'do-not-open-the-tire': 'Do not open the tire',
+  'repair-before-release': 'Repair before release',
+} as const
+
+/** The rules as a page for people, written from the same values that the program runs. */
+export const diagnosisPage = (): string =>
+  [
+    '# What Bayledger can find, and when',
+    '',
+    `Rule set ${ruleSetVersion}. This page is written by \`node apps/api/src/commands/document-diagnosis.ts\` from the rules themselves; edit those, not this.`,
+    '',
+    'A fact that was not checked is never read as no, fine or zero. Words in braces are filled in. The vehicle maker’s own instructions and figures come before anything here.',
+    '',
+    ...(Object.keys(codesByGroup) as FindingGroup[]).flatMap(groupSection),
+    '## Which finding explains which light',
+    '',
+    'The cause that is named is the first of these that was found and is able to explain what the light does. If none is, a flash is `malfunction-unexplained` and a solid light `warning-unexplained`, where their conditions hold; else no cause is named.',
+    '',
+    ...table(
+      ['The light', 'Is explained by'],
+      Object.entries(explains).map(([light, codes]) => [light, codes.map(named).join(' · ')]),
+    ),
+    '',
+    '## What makes a finding idle',
+    '',
+    ...table(
+      ['While this stands', 'This is not told', 'Where'],
+      suppressions.map(({ by, removes, where }) => [
+        by.map(named).join(' or '),
+        removes.map(named).join(', '),
+        where === 'everywhere' ? 'at all' : 'on the same wheels',
+      ]),
+    ),
+    '',
+    '## What is said aloud when facts contradict each other',
+    '',
+    ...table(
+      ['Name', 'Is said', 'Do'],
+      voices.map((voice) => [named(voice.code), voice.says, voice.do]),
+    ),
+    '',
+  ].join('\n')
+
+const groupSection = (group: FindingGroup): string[] => [
+  `## ${groupTitles[group]}`,
+  '',
+  ...table(
+    ['Name', 'When', 'Means', 'Do', 'The customer hears'],
+    codesByGroup[group].map((code) => ruleRow(ruleOf(code))),
+  ),
+  '',
+]
+
+const ruleRow = (rule: Rule): string[] => [
+  named(rule.code),
+  rule.when,
+  rule.stop === undefined ? rule.means : `${rule.means} **${stopTitles[rule.stop]}.**`,
+  rule.next,
+  sentenceOf(rule.code),
+]
+
+/** The ordinary wording for one wheel, its slots readable. */
+const sentenceOf = (code: FindingCode): string => englishFindings.sentences[code].one.replaceAll(':p}', '}')
+
+const named = (name: string): string => `\`${name}\``
+
+const table = (heads: readonly string[], rows: readonly (readonly string[])[]): string[] =>
+  [heads, heads.map(() => '---'), ...rows].map((cells) => `| ${cells.map(escaped).join(' | ')} |`)
+
+const escaped = (cell: string): string => cell.replaceAll('|', '\\|')
