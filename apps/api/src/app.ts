@@ -1,7 +1,7 @@
 import { contract } from '@bayledger/contract/contract'
 import cookie from '@fastify/cookie'
 import rateLimit from '@fastify/rate-limit'
-import fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
+import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from 'fastify'
 import type { Deps } from './deps.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
 import { customerRoutes } from './features/customers/routes.ts'
@@ -50,7 +50,7 @@ export const buildApp = async ({
     ...(logger ? { loggerInstance: logger } : { logger: false }),
     ...(https ? { https } : {}),
     genReqId: () => crypto.randomUUID(),
-    disableRequestLogging: true,
+    logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: 1024 * 1024,
     forceCloseConnections: true,
   }) as unknown as FastifyInstance

@@ -46,7 +46,7 @@ export const findHits = async (pool: Pool, shopId: string, wanted: Wanted): Prom
       wanted.orderNumber,
       wanted.mark === null ? null : likeText(wanted.mark),
       wanted.phoneEnd,
-      wanted.words.map((word) => `%${likeText(word)}%`),
+      wanted.words?.map((word) => `%${likeText(word)}%`) ?? null,
       wanted.sensorEnd,
     ],
   })

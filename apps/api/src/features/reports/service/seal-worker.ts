@@ -1,14 +1,23 @@
-import { parentPort, workerData } from 'node:worker_threads'
+import { parentPort } from 'node:worker_threads'
 import { drawReport } from '@bayledger/report/drawing/draw-report'
 import { sealReport } from '@bayledger/report/seal'
-import type { SealTask } from './seal-in-worker.ts'
+import type { SealAnswer, SealMessage, SealTask } from './seal-in-worker.ts'
 
-const { content, signing, reason, signedAt } = workerData as SealTask
-parentPort?.postMessage(
-  await sealReport(await drawReport(content), {
+parentPort?.on('message', async ({ number, task }: SealMessage) => {
+  const answer: SealAnswer = await seal(task).then(
+    (bytes) => ({ number, bytes }),
+    (error: unknown) => ({
+      number,
+      failure: error instanceof Error ? (error.stack ?? error.message) : String(error),
+    }),
+  )
+  parentPort?.postMessage(answer)
+})
+
+const seal = async ({ content, signing, reason, signedAt }: SealTask): Promise<Uint8Array> =>
+  sealReport(await drawReport(content), {
     certificate: signing.certificatePem,
     privateKey: signing.privateKeyPem,
     reason,
     signedAt,
-  }),
-)
+  })

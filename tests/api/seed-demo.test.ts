@@ -1,0 +1,86 @@
+import { type LiveHub, startLiveHub } from '@bayledger/api/http/live-hub'
+import { loadDemo } from '@bayledger/api/seed-shop'
+import { openClient, type PrismaClient } from '@bayledger/db/client'
+import { openPool } from '@bayledger/db/pool'
+import { createSigningIdentity } from '@bayledger/report/signing-key'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { shopId } from '../../prisma/seeds/demo/places.ts'
+import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
+import { createTestDatabase, type TestDatabase } from '../support/database.ts'
+
+let database: TestDatabase
+let pool: ReturnType<typeof openPool>
+let prisma: PrismaClient
+let live: LiveHub
+let load: () => Promise<DemoShop>
+let demo: DemoShop
+
+beforeAll(async () => {
+  database = await createTestDatabase()
+  pool = openPool({ url: database.url, size: 4, onIdleError: () => undefined })
+  prisma = openClient(pool)
+  live = await startLiveHub(database.url, shopId, (words, cause) => {
+    throw new Error(words, { cause })
+  })
+  const signing = await createSigningIdentity({
+    commonName: 'Tamber Street Tire & Wheel',
+    notBefore: '2026-01-01T00:00:00.000Z',
+    days: 30,
+  })
+  const clock = { now: () => new Date('2026-01-12T16:40:00.000Z') }
+  const publicAddress = 'http://localhost:4310'
+  load = () => loadDemo({ prisma, pool, clock, tls: false, publicAddress, signing, live }, prisma, shopId)
+  demo = await load()
+})
+
+afterAll(async () => {
+  await live.close()
+  await prisma.$disconnect()
+  await pool.end()
+  await database.drop()
+})
+
+const chainOf = (orderId: string) =>
+  prisma.entry.findMany({ where: { orderId }, orderBy: { seq: 'asc' }, select: { kind: true, hash: true } })
+
+describe('the demo, loaded through the service', () => {
+  it('has the very chains that the ledger makes in memory', async () => {
+    for (const { number, orderId, entries } of demo.orders)
+      expect((await chainOf(orderId)).slice(0, entries.length), number).toEqual(
+        entries.map(({ kind, hash }) => ({ kind, hash })),
+      )
+  })
+
+  it('seals and hands back what is finished, and nothing else', async () => {
+    for (const { number, orderId, entries, end } of demo.orders) {
+      const after = (await chainOf(orderId)).slice(entries.length).map(({ kind }) => kind)
+      expect(after, number).toEqual(end ? ['report.sealed', 'order.handed_back'] : [])
+      const head = await prisma.orderHead.findFirstOrThrow({ where: { orderId } })
+      expect(head).toMatchObject({ number, isOpen: end === null, sealed: end !== null })
+    }
+  })
+
+  it('keeps every personal word beside the chains', async () => {
+    const texts = demo.orders.flatMap(({ lines, end }) =>
+      [...lines, ...(end ? [end.handBack] : [])].flatMap(({ texts }) => texts),
+    )
+    const kept = await prisma.personalText.findMany({ select: { digest: true, text: true } })
+    expect(kept).toEqual(expect.arrayContaining(texts.map(({ digest, text }) => ({ digest, text }))))
+    expect(kept.length).toBe(texts.length)
+  })
+
+  it('shows the link of T-2602 as opened once', async () => {
+    const links = await prisma.customerLink.findMany({ include: { openings: true } })
+    expect(links.map(({ openings }) => openings.map(({ openedAt }) => openedAt.toISOString()))).toEqual([
+      ['2026-01-12T14:20:00.000Z'],
+    ])
+  })
+
+  it('gives the next order the number after the demo', async () => {
+    expect(await prisma.orderNumber.findMany()).toMatchObject([{ series: 'T', next: 2_621 }])
+  })
+
+  it('is refused in a database that holds a shop', async () => {
+    await expect(load()).rejects.toThrow('already holds a shop')
+  })
+})

@@ -1,0 +1,108 @@
+import { randomUUID } from 'node:crypto'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+
+let shop: TestApp
+let desk: Caller
+let customerId: string
+beforeAll(async () => {
+  shop = await startTestApp()
+  desk = await shop.desk('ottoline')
+  customerId = (await desk.get('/api/customers').expect(200)).body.customers[0].customerId
+})
+afterAll(() => shop.stop())
+
+const once = () => ({ 'idempotency-key': randomUUID() })
+const vehicle = (extra: object = {}) => ({
+  customerId,
+  plate: 'OIL 1007',
+  plateRegion: null,
+  vin: null,
+  description: 'Kestwick Moor utility 2012',
+  color: 'green',
+  notes: null,
+  sheetId: null,
+  ...extra,
+})
+
+// 49 CFR 565.15(c), sample: the check digit of 1M8GDM9A_KP042788 is X.
+const sampleVin = '1M8GDM9AXKP042788'
+
+describe('adding a vehicle', () => {
+  it('takes a VIN as it is typed and stores it plain', async () => {
+    const { body } = await desk
+      .post('/api/vehicles', vehicle({ vin: ` ${sampleVin.toLowerCase()} ` }), once())
+      .expect(201)
+    expect(body.vin).toBe(sampleVin)
+  })
+
+  it('refuses a VIN that another vehicle carries', async () => {
+    const reply = await desk.post('/api/vehicles', vehicle({ vin: sampleVin }), once()).expect(409)
+    expect(reply.body.code).toBe('VIN_TAKEN')
+  })
+
+  it.each([
+    ['whose check digit is wrong', '1M8GDM9A1KP042788', 'check digit'],
+    ['with a letter that no VIN has', '1M8GDM9AXKPO42788', 'without I, O and Q'],
+    ['that is too short', '1M8GDM9AXKP04278', '16'],
+  ])('refuses a VIN %s, in words that say what to do', async (_, vin, words) => {
+    const { body } = await desk.post('/api/vehicles', vehicle({ vin }), once()).expect(422)
+    expect(body.code).toBe('VIN_INVALID')
+    expect(body.detail).toContain(words)
+    expect(body.fields).toMatchObject([{ field: 'vin', found: vin }])
+  })
+
+  it('refuses a customer or a sheet that is not there', async () => {
+    const noCustomer = await desk
+      .post('/api/vehicles', vehicle({ customerId: randomUUID() }), once())
+      .expect(404)
+    expect(noCustomer.body.code).toBe('CUSTOMER_NOT_FOUND')
+    const noSheet = await desk.post('/api/vehicles', vehicle({ sheetId: randomUUID() }), once()).expect(404)
+    expect(noSheet.body.code).toBe('SHEET_NOT_FOUND')
+  })
+})
+
+describe('saving a vehicle', () => {
+  it('hands back both versions when someone was first, and finds none where there is none', async () => {
+    const { body: made } = await desk.post('/api/vehicles', vehicle(), once()).expect(201)
+    const path = `/api/vehicles/${made.vehicleId}`
+    await desk.put(path, vehicle({ color: 'red' }), { 'if-match': '"1"' }).expect(200)
+    const stale = await desk.put(path, vehicle({ color: 'blue' }), { 'if-match': '"1"' }).expect(412)
+    expect(stale.body).toMatchObject({ current: { color: 'red' }, sent: { color: 'blue' } })
+    expect((await desk.get(`/api/vehicles/${randomUUID()}`).expect(404)).body.code).toBe('VEHICLE_NOT_FOUND')
+  })
+
+  it('lists the vehicles of a customer', async () => {
+    const { body } = await desk.get(`/api/vehicles?customerId=${customerId}`).expect(200)
+    expect(body.vehicles.map(({ vin }: { vin: string | null }) => vin)).toContain(sampleVin)
+  })
+})
+
+describe('the search box', () => {
+  const hits = async (q: string) =>
+    (await desk.get(`/api/search?q=${encodeURIComponent(q)}`).expect(200)).body.hits
+
+  it('finds a plate with O typed as 0 and I as 1, with and without blanks', async () => {
+    for (const typed of ['OIL 1007', '01L1007', 'oil-i007'])
+      expect((await hits(typed))[0]).toMatchObject({ kind: 'vehicle', plate: 'OIL 1007', matched: 'plate' })
+  })
+
+  it('finds a vehicle by the last eight of its VIN', async () => {
+    expect((await hits('KP042788'))[0]).toMatchObject({ kind: 'vehicle', matched: 'vin' })
+  })
+
+  it('finds a customer by the last four of the phone number, and by part of the name', async () => {
+    const { customers } = (await desk.get('/api/customers').expect(200)).body
+    const [{ name, phone, customerId: id }] = customers
+    const byPhone = await hits(phone.slice(-4))
+    expect(byPhone).toContainEqual(expect.objectContaining({ customerId: id, matched: 'phone' }))
+    const byName = await hits(name.slice(0, 5))
+    expect(byName).toContainEqual(expect.objectContaining({ customerId: id, matched: 'name' }))
+  })
+
+  it('finds nothing for the signs of a pattern, and refuses a single letter', async () => {
+    expect(await hits('%%')).toEqual([])
+    expect(await hits('__')).toEqual([])
+    expect((await desk.get('/api/search?q=a').expect(422)).body.fields[0].field).toBe('q')
+  })
+})
