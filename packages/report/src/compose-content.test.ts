@@ -227,7 +227,9 @@ describe('"Can I drive it?" is careful', () => {
   })
 
   it('when no findings were issued', () => {
-    expect(composed({ diagnosis: null }).pageOne.canDrive.answer).toBe('check-weekly')
+    const report = composed({ diagnosis: null })
+    expect(report.pageOne.canDrive.answer).toBe('do-not-drive')
+    expect(report.pageOne.next[0]).toContain('Call us before the car is moved')
   })
 })
 

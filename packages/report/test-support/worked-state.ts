@@ -76,7 +76,7 @@ const round = (seq: number, staffId = technician): TorqueSeal => ({
 })
 
 const rounds: Readonly<Record<TorqueRound, ReturnType<typeof round>>> = {
-  half: round(27),
+  half: { ...round(27), figure: { value: 50, unit: 'lbf·ft' } },
   full: round(28),
   again: round(29),
 }

@@ -3,9 +3,13 @@ import type { OrderState } from '@bayledger/ledger/order-state'
 import type { Distance } from '@bayledger/reckoning/quantity'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { dayWords, number } from './figures.ts'
+import { canDrive } from './verdicts.ts'
 
 /** "Do this next": the re-torque first, then what the pressures ask for, then dates that were agreed. */
 export const nextLines = (state: OrderState): string[] => [
+  ...(canDrive(state).answer === 'do-not-drive'
+    ? ['Call us before the car is moved; we tell you how it gets home or to us.']
+    : []),
   ...retorque(state),
   ...proofDrive(state),
   ...warmTires(state),

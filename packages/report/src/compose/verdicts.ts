@@ -22,7 +22,8 @@ export const canDrive = (state: OrderState): PageOne['canDrive'] => {
 const driveAnswer = (state: OrderState): DriveAnswer => {
   // A refusal on record lets the customer take the vehicle; it does not make it safe.
   if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
-  if (!state.diagnosis) return 'check-weekly'
+  // Nobody has judged the vehicle: no report says yes to that.
+  if (!state.diagnosis) return 'do-not-drive'
   const careful =
     fixed(state).word !== 'Proven' ||
     state.diagnosis.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
@@ -54,7 +55,8 @@ export const fixed = (state: OrderState): PageOne['fixed'] => {
     case 'not-yet-proven':
       return { word: 'Not yet proven', words: proof.why }
     case 'nothing-to-prove':
-      return state.diagnosis?.diagnosis.primary
+      if (!state.diagnosis) return { word: 'Not yet proven', words: 'no findings were issued' }
+      return state.diagnosis.diagnosis.primary
         ? { word: 'Not fixed', words: 'the cause is found and no work on it was authorized' }
         : { word: 'Not yet proven', words: 'nothing was found to repair today' }
     case 'proven':

@@ -6,7 +6,9 @@ import { figureWords, lastFour, listed, number, plural, sentence, torque } from 
 /** The work in at most four lines, each from what was recorded; nothing recorded is said to be nothing done. */
 export const whatWeDid = (state: OrderState): string[] => {
   const lines = [...sensorLine(state), ...torqueLine(state), ...pressureLine(state), ...proofLine(state)]
-  return lines.length === 0 ? ['Looked and measured. No work was done.'] : lines
+  if (lines.length > 0) return lines
+  const isLookedAt = Object.keys(state.arrival.wheels).length > 0
+  return [isLookedAt ? 'Looked and measured. No work was done.' : 'Nothing is recorded.']
 }
 
 const sensorLine = (state: OrderState): string[] => {

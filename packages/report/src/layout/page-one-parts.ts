@@ -89,9 +89,7 @@ export const layNotDone = (flow: Flow, { notDone }: PageOne, width: number, most
   title(flow, 'What you answered No or Later'),
   ...layList(
     flow,
-    notDone.length === 0
-      ? ['Nothing: you answered no proposal with No or Later.']
-      : notDone.map((line) => `${line.answer}: ${line.title}`),
+    notDone.length === 0 ? ['Nothing.'] : notDone.map((line) => `${line.answer}: ${line.title}`),
     width,
     most,
   ),

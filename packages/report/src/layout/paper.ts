@@ -6,9 +6,9 @@ export const sheet = {
   left: 62,
   right: 580,
   top: 34,
-  bottom: 744,
+  bottom: 740,
   marginRule: 54,
-  footer: 758,
+  footer: 753,
 } as const
 
 export const sheetWidth = sheet.right - sheet.left
