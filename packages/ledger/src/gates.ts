@@ -5,9 +5,10 @@ import {
   type WheelPosition,
   wheelNames,
 } from '@bayledger/reckoning/wheels'
-import { authorizedBundles } from './answers.ts'
+import { conflictWords, openConflicts } from './conflict-words.ts'
 import type { Author } from './entry.ts'
-import type { Conflict, OrderState, WheelWork } from './order-state.ts'
+import { openStops } from './finding-holds.ts'
+import type { OrderState, WheelWork } from './order-state.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
@@ -146,53 +147,6 @@ export const handBackGate = (state: OrderState): GateReason[] => [
     .map((hold) => reason(hold.code, null, hold.words)),
 ]
 
-/** The finding that forbids this work on a wheel (`null`: on the vehicle), unless the customer refused or work cured it. */
-export const holdingFinding = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null) =>
-  (state.diagnosis?.diagnosis.findings ?? []).find(
-    (finding) =>
-      finding.holds.includes(gate) &&
-      (wheel === null || finding.wheels.length === 0 || finding.wheels.includes(wheel)) &&
-      !isSettled(state, finding.code, wheel),
-  )
-
-export type WorkGate = 'wheel-removal' | 'inflation' | 'bead-break' | 'pressure-setting' | 'relearn'
-
-/** What settles a finding short of reading anew: the tire was seen sound inside, the danger was told, the label confirmed. */
-const isSettled = (state: OrderState, code: string, wheel: WheelPosition | null): boolean => {
-  if (code === 'run-low-damage-possible') return seenSound(state, wheel)
-  if (code === 'sealant-inside') return state.stopsTold[code] !== undefined
-  return code === 'placard-unverified' && state.figures.placard !== undefined
-}
-
-const seenSound = (state: OrderState, wheel: WheelPosition | null): boolean =>
-  wheel !== null && state.work[wheel]?.inside?.inside === 'sound'
-
-/** Findings that hold a gate, were not cured by authorized and finished work, and were not refused on record. */
-const openStops = (state: OrderState, gate: 'road' | 'hand-back'): string[] =>
-  (state.diagnosis?.diagnosis.findings ?? [])
-    .filter((finding) => finding.holds.includes(gate) && !state.refusals[finding.code])
-    .filter(
-      (finding) =>
-        !cured(state, finding.code) &&
-        !(
-          finding.code === 'run-low-damage-possible' &&
-          finding.wheels.length > 0 &&
-          finding.wheels.every((wheel) => seenSound(state, wheel))
-        ),
-    )
-    .map((finding) => finding.code)
-
-const cured = (state: OrderState, code: string): boolean => {
-  const curing = authorizedBundles(state).filter((bundle) => bundle.findings.includes(code))
-  const steps = (state.plan?.plan.steps ?? []).filter((step) =>
-    curing.some((bundle) => bundle.bundleKey === step.bundleKey),
-  )
-  const beforeTheRoad = steps.filter(
-    (step) => step.closedBy !== 'drive.done' && step.closedBy !== 'relearn.done',
-  )
-  return beforeTheRoad.length > 0 && beforeTheRoad.every((step) => state.closed[step.stepKey])
-}
-
 /** Steps of the plan that are neither closed nor set aside, in the plan's order. */
 export const openSteps = (state: OrderState) =>
   (state.plan?.plan.steps ?? []).filter(
@@ -224,24 +178,6 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ),
   ...state.holds.filter((hold) => hold.gate === 'seal').map((hold) => reason(hold.code, null, hold.words)),
 ]
-
-/** Facts that two devices recorded differently; a person withdraws one. */
-export const openConflicts = (state: OrderState): Conflict[] => state.conflicts.filter(({ agree }) => !agree)
-
-export const conflictWords = ({ fact, wheel, phase }: Conflict): string =>
-  `Two devices recorded the ${wheel ? `${wheelNames[wheel]} ` : ''}${factWords[fact]} differently${phase === 'closing' ? ' at the closing check' : ''}. Withdraw the wrong record.`
-
-const factWords: Readonly<Record<Conflict['fact'], string>> = {
-  gauge: 'pressure',
-  sensor: 'sensor',
-  stem: 'stem',
-  valve: 'valve',
-  tread: 'tread depth',
-  'tire-damage': 'tire damage',
-  'fastener-damage': 'fastener damage',
-  'control-module': "vehicle's stored IDs and codes",
-  'warning-light': 'warning light',
-}
 
 const reason = (code: string, wheel: WheelPosition | null, words: string): GateReason => ({
   code,

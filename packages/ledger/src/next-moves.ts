@@ -1,12 +1,11 @@
 import type { Step } from '@bayledger/reckoning/step'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { authorizedBundles, unansweredBundles } from './answers.ts'
+import { conflictWords, openConflicts } from './conflict-words.ts'
 import {
   brokenSensors,
-  conflictWords,
   insecureWheels,
   missingOnArrival,
-  openConflicts,
   openSteps,
   readySteps,
   sealGate,

@@ -8,10 +8,11 @@ import type { Rules } from './rule.ts'
 import { type Refusal, refuse } from './verdict.ts'
 
 /**
- * What no gauge and no wheel sensor can show, in psi: under a vacuum's reach or over any tire. Inside these bounds
- * an implausible reading is a finding, not a refusal (bounds are ours, no source).
+ * What no gauge and no wheel sensor can show, in psi. Inside these bounds an implausible reading is a finding, not
+ * a refusal (bounds are ours, no source).
  */
-const readable = { least: -20, most: 400 }
+export const lowestGaugePsi = -20
+export const highestGaugePsi = 400
 
 export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openingKinds> = {
   'wheel.checked': [
@@ -41,11 +42,11 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openin
 const impossible = (wheel: WheelPosition, pressure: Pressure | null | undefined): Refusal | null => {
   if (!pressure) return null
   const psi = pressureIn('psi', pressure)
-  return psi >= readable.least && psi <= readable.most
+  return psi >= lowestGaugePsi && psi <= highestGaugePsi
     ? null
     : refuse(
         'READING_IMPOSSIBLE',
-        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${readable.least} to ${readable.most} psi).`,
+        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${lowestGaugePsi} to ${highestGaugePsi} psi).`,
       )
 }
 
