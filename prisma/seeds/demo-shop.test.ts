@@ -1,7 +1,6 @@
 import { canonicalText } from '@bayledger/ledger/hash-chain'
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { describe, expect, it } from 'vitest'
-import * as z from 'zod/mini'
 import { demoShop } from './demo-shop.ts'
 
 const demoNow = '2026-01-12T11:40:00-05:00'
@@ -10,7 +9,7 @@ const shop = demoShop(demoNow)
 describe('the demo shop', () => {
   it('has sheets that are whole, each figure verified by another person than entered it, but for one torque', () => {
     for (const sheet of shop.sheets) {
-      expect(z.safeParse(SpecificationSheet, sheet).error).toBeUndefined()
+      expect(SpecificationSheet.safeParse(sheet).error).toBeUndefined()
       for (const [figure, source] of Object.entries(sheet.sources)) {
         if (source === null) continue
         expect(source.verifiedBy).not.toBe(source.enteredBy)

@@ -2,7 +2,6 @@ import type { PrismaClient } from '@bayledger/db/client'
 import { openClient } from '@bayledger/db/client'
 import { PriceList } from '@bayledger/reckoning/money/price-list'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import * as z from 'zod/mini'
 import { hashPassword, passwordMatches } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { seedBase } from '../../prisma/seeds/base.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
@@ -45,7 +44,7 @@ describe('the first start without the demo', () => {
       { altitudeFeet: 790, lawProfile: { overrunToleranceCents: 0, confirmedOn: null } },
     ])
     expect(settings.map(({ kind }) => kind)).toEqual(['prices', 'thresholds'])
-    expect(z.safeParse(PriceList, settings[0]?.body).success).toBe(true)
+    expect(PriceList.safeParse(settings[0]?.body).success).toBe(true)
     expect(await prisma.orderHead.count()).toBe(0)
   })
 

@@ -15,6 +15,3 @@ export const demoId = (name: string): string => {
 /** 32 bytes that salt a personal text of the demo. Fixed, so that the demo's chains are: never fit for a real person's text. */
 export const demoSalt = (name: string): Uint8Array =>
   Uint8Array.from(Buffer.from(sha256Hex(`tamber-street/salt/${name}`), 'hex'))
-
-/** 64 hexadecimal digits for a link's secret in the demo. */
-export const demoSecret = (name: string): string => sha256Hex(`tamber-street/secret/${name}`)
