@@ -5,7 +5,7 @@ import type { WheelPosition } from '../wheels.ts'
  * from it. Lengths are units of the view box; x grows to the right, y downward, so the left of the drawing is
  * the vehicle's left.
  */
-export const planView = { width: 360, height: 486 } as const
+export const planView = { width: 360, height: 506 } as const
 
 export type Rectangle = {
   readonly x: number
@@ -67,7 +67,7 @@ export const planCells: Readonly<Record<WheelPosition, PlanCell>> = {
   RF: cell({ x: planView.width - edge - wheelWidth, y: frontY, width: wheelWidth, height: wheelHeight }),
   RR: cell({ x: planView.width - edge - wheelWidth, y: rearY, width: wheelWidth, height: wheelHeight }),
   LR: cell({ x: edge, y: rearY, width: wheelWidth, height: wheelHeight }),
-  SP: cell({ x: middle - wheelWidth / 2, y: tail + 14, width: wheelWidth, height: 84 }),
+  SP: cell({ x: middle - wheelWidth / 2, y: tail + 14, width: wheelWidth, height: wheelHeight }),
 }
 
 function axle(wheelY: number): Rule {

@@ -1,5 +1,4 @@
-import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
-import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/kinds/registry'
 import type { Mark } from '@bayledger/ledger/order-state'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
@@ -42,7 +41,9 @@ export function Margin({ order }: OrderPart) {
           <li key={mark.entryId} className={mark.struck ? 'mark mark-struck' : 'mark'}>
             <span className="mark-number">{mark.seq}</span>
             <span>
-              <span className="mark-words">{kindWords(mark.kind)}</span>
+              <a className="mark-words" href={`#${partOf(mark.kind)}`}>
+                {kindWords(mark.kind)}
+              </a>
               <span className="quiet">
                 {' '}
                 {clockTime(mark.writtenAt, clock)}, {authorWords(mark, nameOf)}
@@ -71,6 +72,26 @@ export function Margin({ order }: OrderPart) {
       )}
     </aside>
   )
+}
+
+/** The part of the sheet that a kind of entry speaks in: the margin leads there, and the part lights up. */
+const partOf = (kind: Kind): string => {
+  if (kind.startsWith('diagnosis.') || kind === 'stop.told' || kind === 'refusal.recorded') return 'findings'
+  if (kind.startsWith('estimate.')) return 'estimate'
+  if (kind === 'wheel.checked' || kind === 'tire.inspected' || kind === 'module.read') return 'as-received'
+  if (kind === 'telltale.observed' || kind === 'surroundings.recorded' || kind === 'photo.attached')
+    return 'as-received'
+  if (kind === 'drive.done' || kind === 'relearn.done') return 'proof'
+  if (kind.startsWith('report.') || kind.startsWith('order.handed') || kind === 'payment.noted')
+    return 'report'
+  if (
+    kind.startsWith('order.') ||
+    kind === 'complaint.recorded' ||
+    kind === 'authority.given' ||
+    kind === 'sheet.chosen'
+  )
+    return 'told'
+  return 'work'
 }
 
 const authorWords = (mark: Mark, nameOf: (staffId: string) => string): string =>

@@ -1,4 +1,6 @@
+import { useQuery } from '@tanstack/react-query'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
+import { linksQuery } from '../../../features/links/queries.ts'
 import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock } from '../shop-clock.ts'
@@ -51,7 +53,11 @@ function OrderHead({ order }: { order: ReadOrder }) {
       </p>
       {order.moves.map((move) => (
         <Sentence key={`${move.code} ${move.wheel}`}>
-          {move.sentence}
+          {move.mover === 'customer' ? (
+            <CustomerWait order={order} sentence={move.sentence} />
+          ) : (
+            move.sentence
+          )}
           {move.since === null || move.mover === 'nobody' ? null : (
             <span className="quiet"> {minutes(ageMinutes(move.since, now))}</span>
           )}
@@ -59,4 +65,14 @@ function OrderHead({ order }: { order: ReadOrder }) {
       ))}
     </header>
   )
+}
+
+/** "Waiting for the customer: link sent 09:12, opened 09:20." Opening a link is no entry, so it is asked for here. */
+function CustomerWait({ order, sentence }: { order: ReadOrder; sentence: string }) {
+  const clock = useShopClock()
+  const links = useQuery(linksQuery(order.orderId))
+  const link = links.data?.links.filter(({ revokedAt }) => revokedAt === null).at(-1)
+  if (link === undefined) return sentence
+  const opened = link.openedAt[0]
+  return `Waiting for the customer: link sent ${clockTime(link.createdAt, clock)}, ${opened === undefined ? 'not opened yet' : `opened ${clockTime(opened, clock)}`}.`
 }
