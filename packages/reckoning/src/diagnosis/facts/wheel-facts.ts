@@ -20,8 +20,8 @@ export type WheelFacts = LabelFacts & {
   readonly sensor: SensorFacts
   readonly gaugeImpossible: boolean
   readonly stale: boolean
-  /** As gauged, possible, even if stale: what a stop goes by. */
-  readonly gauge: number | null
+  /** The gauge value as entered, even if stale or impossible: a stop goes by whatever is known. */
+  readonly entered: number | null
   /** The gauge value where a pressure verdict may rest on it. */
   readonly judged: number | null
   readonly temperature: number | null
@@ -56,7 +56,6 @@ const begin = ({ evidence, events, sensing }: WheelContext, position: WheelPosit
   const label = readLabel(evidence, position, carriesSpare)
   const entered = typeof given.gauge === 'number' ? kilopascals(given.gauge, evidence.units.pressure) : null
   const gaugeImpossible = entered !== null && isImpossible(evidence, position, label, entered)
-  const gauge = gaugeImpossible ? null : entered
   const stale =
     road && (events.happened('moved-since-reading', position) || events.happened('air-added', position))
   return {
@@ -69,8 +68,8 @@ const begin = ({ evidence, events, sensing }: WheelContext, position: WheelPosit
     sensor: readSensor(evidence, given),
     gaugeImpossible,
     stale,
-    gauge,
-    judged: stale ? null : gauge,
+    entered,
+    judged: stale || gaugeImpossible ? null : entered,
   }
 }
 

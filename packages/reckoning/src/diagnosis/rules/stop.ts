@@ -190,16 +190,16 @@ function runLow(facts: Facts): Match | null {
   if (wheels.length === 0) return null
   const lowest = wheels
     .filter((wheel) => runLowGround(facts, wheel) !== null)
-    .sort((one, other) => (one.gauge ?? 0) - (other.gauge ?? 0))[0]
+    .sort((one, other) => (one.entered ?? 0) - (other.entered ?? 0))[0]
   return {
     wheels: positionsOf(wheels),
     because: () => wheels.flatMap((wheel) => runLowGrounds(facts, wheel, drivenLow.includes(wheel.position))),
     figures: () => ({
       ...wheelFigures(wheels),
-      ...(lowest?.gauge === null || lowest?.gauge === undefined
+      ...(lowest?.entered === null || lowest?.entered === undefined
         ? { form: 'told' }
         : {
-            value: facts.shown.pressureNumber(lowest.gauge),
+            value: facts.shown.pressureNumber(lowest.entered),
             unit: facts.shown.unit,
             ...(lowest.labelAsGiven === null
               ? { form: 'no-label' }
@@ -221,13 +221,13 @@ const runLowGrounds = (facts: Facts, wheel: WheelFacts, drivenLow: boolean): Gro
 }
 
 const runLowGround = (facts: Facts, wheel: WheelFacts): string | null => {
-  if (wheel.gauge === null) return null
+  if (wheel.entered === null) return null
   const steelCord = !wheel.carriesSpare && wheel.loadClass?.startsWith('LT') === true
   const share = steelCord ? thresholds.runLowShareSteelCord : thresholds.runLowShare
-  if (wheel.labelAsGiven !== null && atOrBelow(wheel.gauge, share * wheel.labelAsGiven)) {
+  if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, share * wheel.labelAsGiven)) {
     return `${share * 100} % of the label figure of ${facts.shown.pressure(wheel.labelAsGiven)}, or less`
   }
-  return atOrBelow(wheel.gauge, thresholds.runLowAlways)
+  return atOrBelow(wheel.entered, thresholds.runLowAlways)
     ? `${facts.shown.pressure(thresholds.runLowAlways)} or less`
     : null
 }
