@@ -1,10 +1,13 @@
 import { useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
 import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
+import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { AsReceived } from './as-received.tsx'
+import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
 import { EstimatePart } from './estimate-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
@@ -36,6 +39,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()
   const odometer = state.opened?.odometer
+  const [editing, setEditing] = useState<'customer' | 'vehicle' | null>(null)
   return (
     <header className="order-head">
       <h1>
@@ -51,6 +55,16 @@ function OrderHead({ order }: { order: ReadOrder }) {
         {state.opened?.waitsHere ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
       </p>
+      <p className="row">
+        <Button onClick={() => setEditing('customer')}>Edit the customer</Button>
+        <Button onClick={() => setEditing('vehicle')}>Edit the vehicle</Button>
+      </p>
+      {editing === 'customer' ? (
+        <EditCustomer orderId={order.orderId} customer={customer} onClose={() => setEditing(null)} />
+      ) : null}
+      {editing === 'vehicle' ? (
+        <EditVehicle orderId={order.orderId} vehicle={vehicle} onClose={() => setEditing(null)} />
+      ) : null}
       {order.moves.map((move) => (
         <Sentence key={`${move.code} ${move.wheel}`}>
           {move.mover === 'customer' ? (

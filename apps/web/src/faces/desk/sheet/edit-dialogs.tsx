@@ -1,0 +1,172 @@
+import { type Customer, type CustomerContent, putCustomer } from '@bayledger/contract/customers'
+import { putVehicle, type Vehicle, type VehicleContent } from '@bayledger/contract/vehicles'
+import { useMutation, useQueryClient } from '@tanstack/react-query'
+import { useState } from 'react'
+import { orderKey } from '../../../features/ledger/order-query.ts'
+import { call } from '../../../lib/api-client.ts'
+import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { CheckGroup } from '../../../ui/choice-group.tsx'
+import { Dialog } from '../../../ui/dialog.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { Line, Lines } from '../../../ui/section.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+
+type EditProps = { orderId: string; onClose: () => void }
+
+/** Saves under the version that was read; whoever saved in the meantime is shown beside what was typed here. */
+const useSave = <Content,>(
+  orderId: string,
+  onClose: () => void,
+  save: (content: Content, version: number) => Promise<unknown>,
+) => {
+  const client = useQueryClient()
+  return useMutation({
+    mutationFn: ({ content, version }: { content: Content; version: number }) => save(content, version),
+    onSuccess: async () => {
+      await client.invalidateQueries({ queryKey: orderKey(orderId) })
+      await client.invalidateQueries({ queryKey: ['floor'] })
+      onClose()
+    },
+  })
+}
+
+const contacts = [
+  { value: 'mayCall', label: 'may be called' },
+  { value: 'mayText', label: 'may be texted' },
+  { value: 'mayEmail', label: 'may be e-mailed' },
+] as const
+
+export function EditCustomer({ orderId, customer, onClose }: EditProps & { customer: Customer }) {
+  const [base, setBase] = useState(customer)
+  const [typed, setTyped] = useState({
+    name: customer.name,
+    phone: customer.phone ?? '',
+    email: customer.email ?? '',
+  })
+  const [allowed, setAllowed] = useState(
+    contacts.map(({ value }) => value).filter((value) => customer[value]),
+  )
+  const save = useSave<CustomerContent>(orderId, onClose, (body, version) =>
+    call(putCustomer, { params: { customerId: customer.customerId }, body, version }),
+  )
+  const content: CustomerContent = {
+    name: typed.name,
+    phone: orNull(typed.phone),
+    email: orNull(typed.email),
+    mayCall: allowed.includes('mayCall'),
+    mayText: allowed.includes('mayText'),
+    mayEmail: allowed.includes('mayEmail'),
+  }
+  const stored = staleVersion<Customer>(save.error)
+  return (
+    <Dialog title="Customer" onClose={onClose}>
+      <div className="stack">
+        <TextField label="Name" value={typed.name} onChange={(name) => setTyped({ ...typed, name })} />
+        <TextField
+          label="Telephone"
+          type="tel"
+          value={typed.phone}
+          onChange={(phone) => setTyped({ ...typed, phone })}
+        />
+        <TextField
+          label="E-mail"
+          type="email"
+          value={typed.email}
+          onChange={(email) => setTyped({ ...typed, email })}
+        />
+        <CheckGroup label="About this service" options={contacts} values={allowed} onChange={setAllowed} />
+        {save.isError ? <ProblemNotice problem={wordsOf(save.error)} /> : null}
+        {stored === null ? null : (
+          <>
+            <Lines>
+              <Line name="Saved meanwhile">
+                {[stored.name, stored.phone ?? 'no telephone', stored.email ?? 'no e-mail'].join(' · ')}
+              </Line>
+            </Lines>
+            <Button onClick={() => setBase(stored)}>Mine goes on top of it</Button>
+          </>
+        )}
+        <Button
+          look="main"
+          busy={save.isPending}
+          onClick={() => save.mutate({ content, version: base.version })}
+        >
+          Save
+        </Button>
+      </div>
+    </Dialog>
+  )
+}
+
+export function EditVehicle({ orderId, vehicle, onClose }: EditProps & { vehicle: Vehicle }) {
+  const [base, setBase] = useState(vehicle)
+  const [typed, setTyped] = useState({
+    plate: vehicle.plate ?? '',
+    vin: vehicle.vin ?? '',
+    description: vehicle.description,
+    color: vehicle.color ?? '',
+  })
+  const save = useSave<VehicleContent>(orderId, onClose, (body, version) =>
+    call(putVehicle, { params: { vehicleId: vehicle.vehicleId }, body, version }),
+  )
+  const content: VehicleContent = {
+    customerId: vehicle.customerId,
+    plate: orNull(typed.plate),
+    plateRegion: vehicle.plateRegion,
+    vin: orNull(typed.vin),
+    description: typed.description,
+    color: orNull(typed.color),
+    notes: vehicle.notes,
+    sheetId: vehicle.sheetId,
+  }
+  const stored = staleVersion<Vehicle>(save.error)
+  return (
+    <Dialog title="Vehicle" onClose={onClose}>
+      <div className="stack">
+        <TextField
+          label="Plate"
+          exact
+          value={typed.plate}
+          onChange={(plate) => setTyped({ ...typed, plate })}
+        />
+        <TextField label="VIN" exact value={typed.vin} onChange={(vin) => setTyped({ ...typed, vin })} />
+        <TextField
+          label="Make, model and year"
+          value={typed.description}
+          onChange={(description) => setTyped({ ...typed, description })}
+        />
+        <TextField label="Color" value={typed.color} onChange={(color) => setTyped({ ...typed, color })} />
+        {save.isError ? <ProblemNotice problem={wordsOf(save.error)} /> : null}
+        {stored === null ? null : (
+          <>
+            <Lines>
+              <Line name="Saved meanwhile">
+                {[
+                  stored.plate ?? 'no plate',
+                  stored.vin ?? 'no VIN',
+                  stored.description,
+                  stored.color ?? 'no color',
+                ].join(' · ')}
+              </Line>
+            </Lines>
+            <Button onClick={() => setBase(stored)}>Mine goes on top of it</Button>
+          </>
+        )}
+        <Button
+          look="main"
+          busy={save.isPending}
+          onClick={() => save.mutate({ content, version: base.version })}
+        >
+          Save
+        </Button>
+      </div>
+    </Dialog>
+  )
+}
+
+const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim())
+
+/** What somebody else saved in the meantime, out of the problem that a stale version meets. */
+const staleVersion = <Stored,>(thrown: unknown): Stored | null =>
+  isCallProblem(thrown, 'VERSION_STALE') ? ((thrown.body.current as Stored | undefined) ?? null) : null
