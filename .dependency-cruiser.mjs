@@ -51,7 +51,7 @@ export default {
     rule(
       'packages-never-import-apps',
       { path: '^packages/' },
-      { path: '^(apps|tests|prisma)/' },
+      { path: '^(apps|prisma)/' },
       'Dependencies point inward.',
     ),
     rule(

@@ -9,6 +9,7 @@ const tools = {
   pdftotext: 'poppler-utils',
   pdftoppm: 'poppler-utils',
   pdfinfo: 'poppler-utils',
+  pdffonts: 'poppler-utils',
   qpdf: 'qpdf',
 } as const
 export type OutsideTool = keyof typeof tools

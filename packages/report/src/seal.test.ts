@@ -1,7 +1,7 @@
 import { generateKeyPairSync } from 'node:crypto'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { runOutsideTool } from '../../../tests/support/run-outside-tool.ts'
 import { finishedOrder } from '../test-support/finished-order.ts'
-import { outsideTool } from '../test-support/outside-tool.ts'
 import { withFile } from '../test-support/temporary-file.ts'
 import { drawReport } from './drawing/draw-report.ts'
 import { SealError, type SealOptions, sealReport } from './seal.ts'
@@ -29,7 +29,8 @@ beforeAll(async () => {
 })
 
 /** What pdfsig (poppler) says; a reader that shares no code with what sealed the file. */
-const verdict = (bytes: Uint8Array): string => withFile(bytes, (path) => outsideTool('pdfsig', [path]).output)
+const verdict = (bytes: Uint8Array): string =>
+  withFile(bytes, (path) => runOutsideTool('pdfsig', [path]).output)
 
 const isGenuine = (said: string): boolean =>
   said.includes('Signature is Valid.') &&
@@ -47,7 +48,7 @@ describe('a sealed report', () => {
   })
 
   it('is well formed for qpdf', () => {
-    const checked = withFile(sealed, (path) => outsideTool('qpdf', ['--check', path]))
+    const checked = withFile(sealed, (path) => runOutsideTool('qpdf', ['--check', path]))
     expect(checked.output).toContain('No syntax or stream encoding errors found')
     expect(checked.status).toBe(0)
   })

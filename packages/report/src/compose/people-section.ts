@@ -44,8 +44,16 @@ const peopleRows = (marks: readonly Mark[], context: ReportContext): Row[] => {
   }))
 }
 
-/** "torque.checked" is "torque checked". */
-const kindWords = (kind: string): string => kind.replaceAll('.', ' ').replaceAll('_', ' ')
+/** "torque.checked" is "torque checked"; what customers call otherwise is said in their words. */
+const kindWords = (kind: string): string => ownWords[kind] ?? kind.replaceAll('.', ' ').replaceAll('_', ' ')
+
+const ownWords: Readonly<Record<string, string>> = {
+  'telltale.observed': 'warning light observed',
+  'module.read': 'stored IDs and codes read',
+  'studs.torqued': 'wheel torqued',
+  'diagnosis.issued': 'findings issued',
+  'diagnosis.confirmed': 'findings confirmed',
+}
 
 const corrections = (marks: readonly Mark[], context: ReportContext): Block => {
   const struck = marks.flatMap((mark) => (mark.struck ? [{ mark, struck: mark.struck }] : []))

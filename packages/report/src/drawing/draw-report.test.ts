@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { runOutsideTool } from '../../../../tests/support/run-outside-tool.ts'
 import { finishedOrder } from '../../test-support/finished-order.ts'
-import { outsideTool } from '../../test-support/outside-tool.ts'
 import { withFile } from '../../test-support/temporary-file.ts'
 import type { ReportContent } from '../content.ts'
 import { printable } from '../fonts/printable.ts'
@@ -14,14 +14,14 @@ beforeAll(async () => {
 
 /** Text as pdftotext (poppler) reads it back, rows kept. */
 const textOf = (pdf: Uint8Array, ...options: string[]): string =>
-  withFile(pdf, (path) => outsideTool('pdftotext', [...options, '-enc', 'UTF-8', path, '-']).output)
+  withFile(pdf, (path) => runOutsideTool('pdftotext', [...options, '-enc', 'UTF-8', path, '-']).output)
 
 const saidAbout = (tool: 'pdfinfo' | 'pdffonts', pdf: Uint8Array, ...options: string[]): string =>
-  withFile(pdf, (path) => outsideTool(tool, [...options, path]).output)
+  withFile(pdf, (path) => runOutsideTool(tool, [...options, path]).output)
 
 describe('a drawn report', () => {
   it('is well formed for qpdf', () => {
-    const checked = withFile(bytes, (path) => outsideTool('qpdf', ['--check', path]))
+    const checked = withFile(bytes, (path) => runOutsideTool('qpdf', ['--check', path]))
     expect(checked.output).toContain('No syntax or stream encoding errors found')
     expect(checked.status).toBe(0)
   })
@@ -145,7 +145,7 @@ const actions = /\/(JS|JavaScript|Launch|OpenAction|AA|URI|EmbeddedFile)\b/
 
 /** The document without compression, as qpdf unpacks it, to be searched for what a report must never hold. */
 const unpacked = (pdf: Uint8Array): string =>
-  withFile(pdf, (path) => outsideTool('qpdf', ['--qdf', '--object-streams=disable', path, '-']).output)
+  withFile(pdf, (path) => runOutsideTool('qpdf', ['--qdf', '--object-streams=disable', path, '-']).output)
 
 const squeezed = (text: string): string => text.replace(/\s+/gu, '')
 
@@ -183,7 +183,7 @@ describe('any text', () => {
   it('goes through the PDF and comes back, for 500 texts', { timeout: 120_000 }, async () => {
     const texts = fc.sample(anyText, { numRuns: 500, seed: 20_260_112 })
     const pdf = await drawReport(reportTelling(texts))
-    expect(withFile(pdf, (path) => outsideTool('qpdf', ['--check', path])).status).toBe(0)
+    expect(withFile(pdf, (path) => runOutsideTool('qpdf', ['--check', path])).status).toBe(0)
     expect(unpacked(pdf)).not.toMatch(actions)
     const back = squeezed(textOf(pdf, '-raw', '-nopgbrk').replace(footLines, ''))
     const lost = texts.flatMap((text, index) => {
@@ -213,7 +213,7 @@ describe('any text', () => {
         next: [hostile],
       },
     })
-    expect(withFile(pdf, (path) => outsideTool('qpdf', ['--check', path])).status).toBe(0)
+    expect(withFile(pdf, (path) => runOutsideTool('qpdf', ['--check', path])).status).toBe(0)
     expect(unpacked(pdf)).not.toMatch(/\/S\s*\/(JavaScript|Launch|URI)/)
     expect(saidAbout('pdfinfo', pdf)).toMatch(/^JavaScript: +no$/m)
   })

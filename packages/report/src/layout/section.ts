@@ -14,11 +14,11 @@ const body: Style = { typeface: 'regular', size: sizes.body }
 const strong: Style = { typeface: 'bold', size: sizes.body }
 
 /** Room that a title wants below it, so that it never stands alone at the foot of a page. */
-const company = 64
+const company = { text: 40, table: 96 } as const
 
 export const laySection = (flow: Flow, section: Section): Element => {
   if (flow.y > sheet.top) flow.y += 10
-  ensure(flow, lineHeight(title) + company)
+  ensure(flow, lineHeight(title) + company[section.blocks[0]?.kind === 'table' ? 'table' : 'text'])
   const heading = element('H2')
   flowLines(flow, heading, linesOf(section.title, title, sheetWidth), sheet.left, title)
   flow.y += 2
@@ -45,7 +45,7 @@ const layBlock = (flow: Flow, block: Block): Item[] => {
       return block.findings.flatMap((finding) => layFinding(flow, finding))
     case 'table': {
       const heading = element('H3')
-      ensure(flow, lineHeight(caption) + company)
+      ensure(flow, lineHeight(caption) + company.text)
       flowLines(flow, heading, linesOf(block.caption, caption, sheetWidth), sheet.left, caption)
       flow.y += 2
       return [heading, layTable(flow, block.columns, block.rows)]
