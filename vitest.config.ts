@@ -17,7 +17,7 @@ export default defineConfig({
       {
         test: {
           name: 'api',
-          include: ['tests/api/**/*.test.ts'],
+          include: ['tests/api/**/*.test.ts', 'tests/database/**/*.test.ts'],
           globalSetup: DATABASE,
           testTimeout: 30_000,
           hookTimeout: 60_000,
