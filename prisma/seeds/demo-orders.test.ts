@@ -274,6 +274,18 @@ describe('the other orders of the morning', () => {
     expect(end?.sealedBy).not.toBe(greta?.id)
   })
 
+  it('let T-2614 go unsafe only after it was told and its refusal witnessed', () => {
+    expect(findings('T-2614')).toEqual(['tire-unsafe@LF'])
+    expect(state('T-2614').diagnosis?.diagnosis.findings[0]?.stop).toBe('do-not-drive')
+    expect(state('T-2614').stopsTold['tire-unsafe']).toBeDefined()
+    const devin = shop.staff.find(({ name }) => name === 'Devin Marrow')
+    expect(state('T-2614').refusals['tire-unsafe']?.proof).toEqual({
+      kind: 'refused-to-sign',
+      witnessId: devin?.id,
+    })
+    expect(sealGate(state('T-2614'))).toEqual([])
+  })
+
   it('ask 69.6 psi of the spare of T-2604 in a tire of 55 °F', () => {
     const surroundings = {
       outdoor: { value: 27, unit: 'F' as const },

@@ -1,6 +1,6 @@
 import type { SensorAnswer } from '@bayledger/ledger/kinds/arrival'
 import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
-import type { LightBehavior, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
+import type { LightBehavior, ModuleCode, TireDamage } from '@bayledger/reckoning/evidence/evidence'
 import type { Temperature } from '@bayledger/reckoning/quantity'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { goodGauge } from './instruments.ts'
@@ -27,6 +27,7 @@ export type ArrivalWheel = {
   readonly frequencyMHz?: number
   /** Absent: as old as the others. */
   readonly sensorAgeMonths?: number
+  readonly tireDamage?: readonly TireDamage[]
 }
 
 type ArrivalCheck = {
@@ -91,7 +92,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       'wheel.checked',
       wheelChecked('SP', spare.gauge, spare.id === null ? null : sensorAnswer(seen, spare.gauge, spare)),
     )
-  for (const { wheel, sensorAgeMonths } of seen.wheels)
+  for (const { wheel, sensorAgeMonths, tireDamage = [] } of seen.wheels)
     write(
       'tire.inspected',
       tireInspected(wheel, {
@@ -99,6 +100,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
         treadDepth32nds: seen.tires.treadDepth32nds,
         tireAgeYears: seen.tires.ageYears,
         sensorAgeMonths: sensorAgeMonths ?? seen.tires.sensorAgeMonths,
+        tireDamage: [...tireDamage],
       }),
     )
   if (spare)
@@ -109,6 +111,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
         treadDepth32nds: spare.id === null ? 5 : seen.tires.treadDepth32nds,
         tireAgeYears: seen.tires.ageYears,
         sensorAgeMonths: spare.id === null ? null : seen.tires.sensorAgeMonths,
+        tireDamage: [],
       }),
     )
   if (seen.frequencyMHz !== null)
@@ -160,7 +163,7 @@ const sensorAnswer = (
 
 type TireSeen = Pick<
   PayloadOf<'tire.inspected'>,
-  'valve' | 'treadDepth32nds' | 'tireAgeYears' | 'sensorAgeMonths'
+  'valve' | 'treadDepth32nds' | 'tireAgeYears' | 'sensorAgeMonths' | 'tireDamage'
 >
 
 const tireInspected = (wheel: WheelPosition, tire: TireSeen): PayloadOf<'tire.inspected'> => ({
@@ -170,7 +173,6 @@ const tireInspected = (wheel: WheelPosition, tire: TireSeen): PayloadOf<'tire.in
   ...tire,
   stem: 'sound',
   sealantSeen: false,
-  tireDamage: [],
   fastenerDamage: [],
   inside: null,
 })

@@ -9,7 +9,8 @@ type HandBack = {
   readonly sealedAt: string
   readonly at: string
   readonly odometerMiles: number
-  readonly signedBy: string
+  /** `null`: would not sign. */
+  readonly signedBy: string | null
   /** The second person who agreed to a release before the cure is proven. */
   readonly releaseAgreedBy: DemoPerson | null
 }
@@ -23,7 +24,7 @@ export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
       odometer: { value: end.odometerMiles, unit: 'mi' },
       lockingKeyReturned: null,
       retorqueAdvised: false,
-      signature: pen.personal(end.signedBy),
+      signature: end.signedBy === null ? null : pen.personal(end.signedBy),
       releaseAgreedBy: end.releaseAgreedBy?.id ?? null,
     },
     { at: end.at, by: end.by },

@@ -13,6 +13,7 @@ import { writeT2607 } from './orders/t-2607.ts'
 import { writeT2609 } from './orders/t-2609.ts'
 import { writeT2610 } from './orders/t-2610.ts'
 import { writeT2613 } from './orders/t-2613.ts'
+import { writeT2614 } from './orders/t-2614.ts'
 import { writeT2616 } from './orders/t-2616.ts'
 
 /** A link that the customer holds, as the desk sent it and as it was opened. */
@@ -69,6 +70,7 @@ export const demoOrders = (
     open('T-2609', writeT2609),
     open('T-2610', writeT2610),
     open('T-2613', writeT2613),
+    finished('T-2614', writeT2614),
     open('T-2616', writeT2616),
   ]
 }

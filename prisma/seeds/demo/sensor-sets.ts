@@ -1,6 +1,6 @@
 import type { RoadPosition } from '@bayledger/reckoning/wheels'
 
-type SensorSet = Readonly<Record<RoadPosition, string>>
+type SensorSet = Readonly<Record<RoadPosition, string>> & { readonly SP?: string }
 
 /** The sensor IDs of the vehicles in the demo's worked orders, hexadecimal. */
 export const sensorSets = {
@@ -13,7 +13,8 @@ export const sensorSets = {
   linnetB: { LF: '4B1190C7', RF: '4B119228', RR: '4B118E05', LR: '4B11915E' },
   tarnC: { LF: '3C60D7F2', RF: '3C60D84B', RR: '3C60D5A9', LR: '3C60D913' },
   moorA: { LF: '1F88A302', RF: '1F88A47D', RR: '1F88A0E6', LR: '1F88A3B9' },
-  haywainA: { LF: '2A5C7710', RF: '2A5C78E3', RR: '2A5C7549', LR: '2A5C7824' },
+  haywainA: { LF: '2A5C7710', RF: '2A5C78E3', RR: '2A5C7549', LR: '2A5C7824', SP: '2A5C79A5' },
   wren: { LF: '9D03B6E1', RF: '9D03B74A', RR: '9D03B40C', LR: '9D03B895' },
   dunnock: { LF: '7E41C20B', RF: '7E41C3D6', RR: '7E41BF72', LR: '7E41C488' },
+  haywainB: { LF: '2A6E0419', RF: '2A6E05D2', RR: '2A6E02B7', LR: '2A6E0568', SP: '2A6E06F4' },
 } as const satisfies Record<string, SensorSet>

@@ -9,7 +9,7 @@ import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Haywain A: the light is for the spare, which has a sensor of its own. Anybody may set it. */
 export const writeT2604 = (pen: OrderPen): void => {
-  const ids = sensorSets.haywainA
+  const { SP, ...ids } = sensorSets.haywainA
   writeUp(pen, {
     vehicle: 'haywain-a',
     at: ['08:14', '08:16', '08:17', '08:18'],
@@ -37,11 +37,11 @@ export const writeT2604 = (pen: OrderPen): void => {
       { wheel: 'RR', gauge: 64.1, id: ids.RR },
       { wheel: 'LR', gauge: 63.9, id: ids.LR },
     ],
-    spare: { gauge: 38, id: '2A5C79A5' },
+    spare: { gauge: 38, id: SP },
     frequencyMHz: 315,
     valve: 'clamp-in',
     tires: { ageYears: 4, treadDepth32nds: 8, sensorAgeMonths: 56 },
-    stored: { ...ids, SP: '2A5C79A5' },
+    stored: { ...ids, SP },
     codes: [],
   })
   confirmFindings(pen, { by: people.bo, deviceId: tabletId(3), issuedAt: '09:16', confirmedAt: '09:18' })
