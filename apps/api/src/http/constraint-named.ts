@@ -1,12 +1,19 @@
-import { Prisma } from '@bayledger/db/generated/client'
+import * as z from 'zod/mini'
+
+/** How a broken constraint is told: by `pg` itself, and by Prisma's adapter for it (7.10). */
+const FromPg = z.object({ constraint: z.string() })
+const FromPrisma = z.object({
+  meta: z.object({
+    driverAdapterError: z.object({
+      cause: z.object({ constraint: z.object({ index: z.string() }) }),
+    }),
+  }),
+})
 
 /** The name of the constraint that a write broke; `null` when the failure was another one. */
 export const constraintNamed = (error: unknown): string | null => {
-  if (error instanceof Prisma.PrismaClientKnownRequestError) {
-    const text = JSON.stringify(error.meta ?? {})
-    return /"(?:originalMessage|message)":"[^"]*constraint \\"([a-z_]+)\\"/.exec(text)?.[1] ?? null
-  }
-  return error instanceof Error && 'constraint' in error && typeof error.constraint === 'string'
-    ? error.constraint
-    : null
+  const pg = FromPg.safeParse(error)
+  if (pg.success) return pg.data.constraint
+  const prisma = FromPrisma.safeParse(error)
+  return prisma.success ? prisma.data.meta.driverAdapterError.cause.constraint.index : null
 }

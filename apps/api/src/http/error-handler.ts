@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { AppError, problemOf } from './app-error.ts'
+import { constraintProblem } from './constraint-problem.ts'
 
 /** Every failure becomes a problem reply; what was not foreseen is logged whole and told without detail. */
 export const handleErrors = (app: FastifyInstance): void => {
@@ -67,6 +68,8 @@ const translated = (error: FastifyError | Error): AppError | null => {
         cause: error,
       },
     )
+  const broken = constraintProblem(error)
+  if (broken) return broken
   if (status === 400)
     return new AppError('REQUEST_UNREADABLE', 'The request is not well formed. Send JSON text in UTF-8.', {
       cause: error,

@@ -1,5 +1,6 @@
 import type { CustomerContent } from '@bayledger/contract/customers'
 import type { Prisma } from '@bayledger/db/generated/client'
+import { likeText } from '../../http/like-text.ts'
 
 export type Tx = Pick<Prisma.TransactionClient, 'customer'>
 
@@ -20,7 +21,7 @@ export const listCustomers = (
     where: {
       shopId,
       AND: [
-        ...words.map((word) => ({ searchText: { contains: word } })),
+        ...words.map((word) => ({ searchText: { contains: likeText(word) } })),
         ...(after
           ? [{ OR: [{ name: { gt: after.name } }, { name: after.name, id: { gt: after.id } }] }]
           : []),

@@ -1,8 +1,10 @@
+import type { Entry } from '@bayledger/ledger/entry'
 import { nextMoves } from '@bayledger/ledger/next-moves'
 import type { Deps } from '../../deps.ts'
 import { AppError } from '../../http/app-error.ts'
 import { getCustomer } from '../customers/service.ts'
 import { presentEntry } from '../entries/present.ts'
+import { findPersonalDigests } from '../entries/service/find-personal-digests.ts'
 import { loadHistory } from '../entries/service/load-facts.ts'
 import { type Ledger, loadLedger } from '../entries/service/load-ledger.ts'
 import { listTexts } from '../entries/store/personal-texts.ts'
@@ -20,7 +22,7 @@ export const getOrder = async (deps: Deps, orderId: string) => {
   const { opened } = state
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
   const [texts, customer, vehicle, history] = await Promise.all([
-    listTexts(deps.pool, deps.shopId, orderId),
+    textsOf(deps, entries),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     loadHistory(deps, state),
@@ -41,10 +43,7 @@ export const getOrder = async (deps: Deps, orderId: string) => {
 /** What an order gained after an entry; the texts are those of the whole order, for they are few. */
 export const getEntriesAfter = async (deps: Deps, orderId: string, after: number) => {
   const { entries, state } = await getLedger(deps, orderId)
-  const [texts, history] = await Promise.all([
-    listTexts(deps.pool, deps.shopId, orderId),
-    loadHistory(deps, state),
-  ])
+  const [texts, history] = await Promise.all([textsOf(deps, entries), loadHistory(deps, state)])
   return {
     head: { seq: state.seq, hash: state.headHash },
     entries: entries.filter(({ seq }) => seq > after).map(presentEntry),
@@ -52,3 +51,7 @@ export const getEntriesAfter = async (deps: Deps, orderId: string, after: number
     history,
   }
 }
+
+/** The personal words that an order's entries name. */
+export const textsOf = (deps: Deps, entries: readonly Entry[]) =>
+  listTexts(deps.pool, deps.shopId, [...new Set(entries.flatMap(findPersonalDigests))])

@@ -47,7 +47,11 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const at = now.toISOString()
   const number = reportNumber(state.opened?.orderNumber ?? '', reports.length)
   const supersedes = reports.at(-1)?.number ?? null
-  const { context, settingsVersion } = await loadContext(deps, state, { number, composedAt: at, supersedes })
+  const { context, settingsVersion } = await loadContext(
+    deps,
+    { state, entries },
+    { number, composedAt: at, supersedes },
+  )
   const bytes = await sealInWorker({
     content: composeReportContent(state, context),
     signing: deps.signing,

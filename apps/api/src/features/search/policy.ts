@@ -20,6 +20,3 @@ export const wantedFrom = (typed: string): Wanted => {
     sensorEnd: plain.length >= 4 && /^[0-9A-F]+$/.test(plain) ? plain : null,
   }
 }
-
-/** Special characters of LIKE, taken as themselves. */
-export const likeText = (text: string): string => text.replace(/[\\%_]/g, '\\$&')

@@ -1,6 +1,7 @@
 import type { SearchHit } from '@bayledger/contract/search'
 import type { Pool } from 'pg'
-import { likeText, type Wanted } from './policy.ts'
+import { likeText } from '../../http/like-text.ts'
+import type { Wanted } from './policy.ts'
 
 /**
  * One statement over all that can be found, each part through an index of its own, best kind of match first.

@@ -3,7 +3,6 @@ import { v7 as newId } from 'uuid'
 import type { Deps } from '../../deps.ts'
 import type { StaffActor } from '../../http/actor.ts'
 import { AppError } from '../../http/app-error.ts'
-import { constraintNamed } from '../../http/constraint-named.ts'
 import { once } from '../../http/once.ts'
 import { staleVersion } from '../../http/stale-version.ts'
 import { plainVin } from './policy.ts'
@@ -23,7 +22,7 @@ export const createVehicle = (
   const checked = withPlainVin(content)
   return once(deps.prisma, { shopId: deps.shopId, actor: actor.staffId, ...key, at }, async (tx) =>
     presentVehicle(await store.insertVehicle(tx, deps.shopId, newId(), checked, at)),
-  ).catch(toProblem)
+  )
 }
 
 export const getVehicle = async (deps: Deps, vehicleId: string): Promise<Vehicle> => {
@@ -39,26 +38,17 @@ export const putVehicle = async (
   content: VehicleContent,
 ): Promise<Vehicle> => {
   const checked = withPlainVin(content)
-  const row = await store
-    .updateVehicle(deps.prisma, deps.shopId, vehicleId, version, checked, deps.clock.now())
-    .catch(toProblem)
+  const row = await store.updateVehicle(
+    deps.prisma,
+    deps.shopId,
+    vehicleId,
+    version,
+    checked,
+    deps.clock.now(),
+  )
   if (row) return presentVehicle(row)
   throw staleVersion('vehicle', await getVehicle(deps, vehicleId), content)
 }
 
 const withPlainVin = (content: VehicleContent): VehicleContent =>
   content.vin === null ? content : { ...content, vin: plainVin(content.vin) }
-
-/** What the database refused, by the name of the constraint. */
-const toProblem = (error: unknown): never => {
-  switch (constraintNamed(error)) {
-    case 'vehicles__vin_once':
-      throw new AppError('VIN_TAKEN', 'Search for the VIN and open that vehicle, or read this one again.')
-    case 'vehicles__customer':
-      throw new AppError('CUSTOMER_NOT_FOUND', 'Search for the customer again, or add a new one.')
-    case 'vehicles__sheet':
-      throw new AppError('SHEET_NOT_FOUND', 'Choose a sheet from the list, or leave it empty.')
-    default:
-      throw error
-  }
-}

@@ -1,10 +1,10 @@
-import type { Draft } from '@bayledger/ledger/entry'
+import type { Draft, Entry } from '@bayledger/ledger/entry'
 import { definitionOf } from '@bayledger/ledger/kinds/registry'
 import { PersonalDigest } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
 
-/** The digests in a draft that stand for personal words, found by its kind's schema: a new kind needs no list here. */
-export const findPersonalDigests = (draft: Draft): string[] =>
+/** The digests in an entry that stand for personal words, found by its kind's schema: a new kind needs no list here. */
+export const findPersonalDigests = (draft: Draft | Entry): string[] =>
   digestsIn(definitionOf(draft.kind).payload, draft.payload)
 
 const digestsIn = (schema: z.core.$ZodType, value: unknown): string[] => {

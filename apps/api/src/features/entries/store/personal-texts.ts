@@ -15,15 +15,17 @@ export const listStoredDigests = async (
   return new Set(rows.map(({ digest }) => digest))
 }
 
+/** The words behind these digests; an erased one is missing. */
 export const listTexts = async (
   pool: Pool,
   shopId: string,
-  orderId: string,
+  digests: readonly string[],
 ): Promise<{ digest: string; text: string }[]> => {
+  if (digests.length === 0) return []
   const { rows } = await pool.query<{ digest: string; text: string }>({
-    name: 'texts-of-order',
-    text: 'select digest, text from personal_texts where shop_id = $1 and order_id = $2 order by digest',
-    values: [shopId, orderId],
+    name: 'texts',
+    text: 'select digest, text from personal_texts where shop_id = $1 and digest = any ($2::text[]) order by digest',
+    values: [shopId, digests],
   })
   return rows
 }

@@ -1,10 +1,10 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
 import { cautionWordsByShown } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { ReportContext } from '@bayledger/report/compose-content'
 import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
 import { listStaff } from '../../devices/store.ts'
-import { listTexts } from '../../entries/store/personal-texts.ts'
+import type { Ledger } from '../../entries/service/load-ledger.ts'
+import { textsOf } from '../../orders/service.ts'
 import { presentShopHead } from '../../settings/present.ts'
 import { findShop, listNewestSettings } from '../../settings/store.ts'
 import { getVehicle } from '../../vehicles/service.ts'
@@ -14,7 +14,7 @@ import { listBlobDigests } from '../store.ts'
 /** What a report says beside its ledger: names and words, the shop's head, what has arrived of the photos. */
 export const loadContext = async (
   deps: Deps,
-  state: OrderState,
+  { state, entries }: Ledger,
   report: { readonly number: string; readonly composedAt: string; readonly supersedes: string | null },
 ): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
   const { opened } = state
@@ -25,7 +25,7 @@ export const loadContext = async (
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     listStaff(deps),
-    listTexts(deps.pool, deps.shopId, state.orderId),
+    textsOf(deps, entries),
     listBlobDigests(
       deps.pool,
       deps.shopId,

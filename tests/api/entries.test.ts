@@ -1,0 +1,375 @@
+import { randomBytes, randomUUID } from 'node:crypto'
+import { personalDigest, verifyChain } from '@bayledger/ledger/hash-chain'
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
+import { startTestApp, type TestApp } from '../support/app.ts'
+import { envelopeOf, type Replay, replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+let replay: Replay
+beforeAll(async () => {
+  shop = await startTestApp()
+  replay = await replayOn(shop)
+})
+afterAll(() => shop.stop())
+
+const orderOf = (number: string) => {
+  const found = shop.demo.orders.find((order) => order.number === number)
+  if (!found) throw new Error(`no order ${number} in the demo`)
+  return found
+}
+
+/** The same order under ids of its own, so that each test writes one that nobody else knows. */
+const freshLines = (number: string): { orderId: string; lines: readonly DemoLine[] } => {
+  const { orderId, lines } = orderOf(number)
+  const ids = new Map([
+    [orderId, randomUUID()],
+    ...lines.map(({ draft }) => [draft.id, randomUUID()] as const),
+  ])
+  const salted = new Map(
+    lines.flatMap(({ texts }) =>
+      texts.map(({ digest, salt, text }) => {
+        const fresh = randomBytes(32)
+        ids.set(salt, fresh.toString('base64'))
+        return [digest, personalDigest(text, fresh)] as const
+      }),
+    ),
+  )
+  const text = JSON.stringify(lines).replace(
+    /[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}|[0-9a-f]{64}|[A-Za-z0-9+/]{43}=/g,
+    (name) => ids.get(name) ?? salted.get(name) ?? name,
+  )
+  return { orderId: ids.get(orderId) ?? '', lines: JSON.parse(text) }
+}
+const kindIs = (kind: string) => (line: DemoLine) => line.draft.kind === kind
+const lineOf = (lines: readonly DemoLine[], kind: string): DemoLine => {
+  const line = lines.find(kindIs(kind))
+  if (!line) throw new Error(`no ${kind} here`)
+  return line
+}
+const changed = (line: DemoLine, change: (payload: Record<string, unknown>) => object): DemoLine =>
+  ({
+    ...line,
+    draft: {
+      ...line.draft,
+      id: randomUUID(),
+      payload: change(line.draft.payload as Record<string, unknown>),
+    },
+  }) as DemoLine
+
+describe('appending', () => {
+  it('numbers entries from one on without gaps, in a chain that verifies', async () => {
+    const { orderId, lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('estimate.decided'))
+    const desk = await replay.as('ottoline', 'desk')
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(body.entries.map(({ seq }: { seq: number }) => seq)).toEqual(
+      body.entries.map((_: unknown, index: number) => index + 1),
+    )
+    expect(verifyChain(body.entries)).toEqual({ whole: true })
+    expect(body.head).toEqual({ seq: body.entries.length, hash: body.entries.at(-1).hash })
+    expect(body.number).toMatch(/^T-26\d\d$/)
+    expect(body.moves[0].mover).toBe('customer')
+  })
+
+  it('gives each new order the next number, also when ten are opened at once', async () => {
+    const orders = Array.from({ length: 10 }, () => freshLines('T-2602'))
+    const desk = await replay.as('ottoline', 'desk')
+    const replies = await Promise.all(
+      orders.map(({ lines }) =>
+        desk.post('/api/entries', { entries: [envelopeOf(lineOf(lines, 'order.opened').draft)], texts: [] }),
+      ),
+    )
+    const numbers = replies.map(({ body }) => Number(body.results[0].given.orderNumber.slice(2))).toSorted()
+    expect(new Set(numbers).size).toBe(10)
+    expect((numbers.at(-1) ?? 0) - (numbers[0] ?? 0)).toBe(9)
+  })
+
+  it('answers a repeat with what was written the first time', async () => {
+    const { lines } = freshLines('T-2602')
+    const opened = lineOf(lines, 'order.opened')
+    const first = await replay.send(opened)
+    const second = await replay.send(opened)
+    expect(first.result).toBe('accepted')
+    expect(second).toEqual({ ...first, result: 'known' })
+  })
+
+  it('writes twenty copies that come at once a single time', async () => {
+    const { orderId, lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('complaint.recorded'))
+    const line = lineOf(lines, 'complaint.recorded')
+    const desk = await replay.as('ottoline', 'desk')
+    const replies = await Promise.all(
+      Array.from({ length: 20 }, () =>
+        desk.post('/api/entries', { entries: [envelopeOf(line.draft)], texts: line.texts }).expect(200),
+      ),
+    )
+    const results = replies.map(({ body }) => body.results[0].result)
+    expect(results.filter((result) => result === 'accepted')).toHaveLength(1)
+    expect(results.filter((result) => result === 'known')).toHaveLength(19)
+    const { rows } = await shop.deps.pool.query(
+      'select count(*)::int as n from entries where order_id = $1 and id = $2',
+      [orderId, line.draft.id],
+    )
+    expect(rows[0].n).toBe(1)
+  })
+
+  it('takes twenty different entries at once, each with a number of its own', async () => {
+    const { orderId, lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('wheel.checked'))
+    const desk = await replay.as('ottoline', 'desk')
+    const note = lineOf(lines, 'complaint.recorded')
+    const replies = await Promise.all(
+      Array.from({ length: 20 }, () =>
+        desk
+          .post('/api/entries', {
+            entries: [
+              {
+                ...envelopeOf(note.draft),
+                id: randomUUID(),
+                kind: 'note.added',
+                payload: { words: note.texts[0]?.digest },
+              },
+            ],
+            texts: note.texts,
+          })
+          .expect(200),
+      ),
+    )
+    expect(replies.map(({ body }) => body.results[0].result)).toEqual(Array(20).fill('accepted'))
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(verifyChain(body.entries)).toEqual({ whole: true })
+  })
+
+  it('refuses other content under an id that is taken, in this order or in another', async () => {
+    const { lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('sheet.chosen'))
+    const complaint = lineOf(lines, 'complaint.recorded')
+    const other = {
+      ...complaint,
+      draft: { ...complaint.draft, writtenAt: '2026-01-12T14:00:00.000Z' },
+    } as DemoLine
+    expect(await replay.send(other)).toMatchObject({
+      result: 'refused',
+      code: 'ENTRY_ID_REUSED',
+      kept: false,
+    })
+
+    const elsewhere = freshLines('T-2602')
+    await replay.sendUntil(elsewhere.lines, kindIs('complaint.recorded'))
+    const stolen = { ...complaint, draft: { ...complaint.draft, orderId: elsewhere.orderId } } as DemoLine
+    expect(await replay.send(stolen)).toMatchObject({ result: 'refused', code: 'ENTRY_ID_REUSED' })
+  })
+
+  it('takes a batch in its order, and an entry after a refused one all the same', async () => {
+    const { lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('complaint.recorded'))
+    const desk = await replay.as('ottoline', 'desk')
+    const complaint = lineOf(lines, 'complaint.recorded')
+    const strikeOfNothing = {
+      ...envelopeOf(complaint.draft),
+      id: randomUUID(),
+      kind: 'entry.struck',
+      payload: { entryId: randomUUID(), reason: 'other', words: null, secondPersonId: null },
+    }
+    const resting = { ...envelopeOf(complaint.draft), id: randomUUID(), restsOn: [strikeOfNothing.id] }
+    const { body } = await desk
+      .post('/api/entries', {
+        entries: [strikeOfNothing, resting, envelopeOf(complaint.draft)],
+        texts: complaint.texts,
+      })
+      .expect(200)
+    expect(body.results.map(({ result, code }: { result: string; code?: string }) => code ?? result)).toEqual(
+      ['STRIKE_TARGET_UNKNOWN', 'ENTRY_RESTS_ON_REFUSED', 'accepted'],
+    )
+  })
+
+  it('answers "not yet" to what a newer device wrote', async () => {
+    const { lines } = freshLines('T-2602')
+    const opened = lineOf(lines, 'order.opened')
+    const desk = await replay.as('ottoline', 'desk')
+    const { body } = await desk
+      .post('/api/entries', {
+        entries: [
+          { ...envelopeOf(opened.draft), version: 99 },
+          { ...envelopeOf(opened.draft), id: randomUUID(), kind: 'wheel.danced' },
+        ],
+        texts: [],
+      })
+      .expect(200)
+    expect(body.results.map(({ result }: { result: string }) => result)).toEqual(['not-yet', 'not-yet'])
+  })
+})
+
+describe('personal words', () => {
+  it('are kept apart, under a digest that their salt makes', async () => {
+    const { orderId, lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('sheet.chosen'))
+    const [{ digest, text } = { digest: '', text: '' }] = lineOf(lines, 'complaint.recorded').texts
+    const { rows } = await shop.deps.pool.query(
+      'select payload::text as payload from entries where order_id = $1',
+      [orderId],
+    )
+    for (const { payload } of rows) expect(payload).not.toContain(text)
+    const desk = await replay.as('ottoline', 'desk')
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(body.texts).toContainEqual({ digest, text })
+  })
+
+  it('that were changed on their way are refused, with the whole batch', async () => {
+    const { lines } = freshLines('T-2602')
+    const line = lineOf(lines, 'complaint.recorded')
+    const desk = await replay.as('ottoline', 'desk')
+    const texts = line.texts.map((words) => ({ ...words, text: `${words.text} not` }))
+    const { body } = await desk.post('/api/entries', { entries: [envelopeOf(line.draft)], texts }).expect(422)
+    expect(body.fields[0].field).toBe('texts.0.digest')
+  })
+
+  it('that did not come are asked for, and the entry is not lost by it', async () => {
+    const { lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('complaint.recorded'))
+    const line = lineOf(lines, 'complaint.recorded')
+    expect(await replay.send({ ...line, texts: [] } as DemoLine)).toMatchObject({
+      code: 'TEXT_MISSING',
+      kept: false,
+    })
+    expect((await replay.send(line)).result).toBe('accepted')
+  })
+})
+
+describe('what cannot be right', () => {
+  let lines: readonly DemoLine[]
+  beforeEach(async () => {
+    lines = freshLines('T-2603').lines
+  })
+
+  it('a gauge of 450 psi is refused with words that say what to do', async () => {
+    await replay.sendUntil(lines, kindIs('wheel.checked'))
+    const line = lines.find(({ draft }) => draft.kind === 'wheel.checked' && draft.payload.gauge !== null)
+    if (!line) throw new Error('no gauge here')
+    const result = await replay.send(
+      changed(line, (payload) => ({
+        ...payload,
+        gauge: { ...(payload.gauge as object), pressure: { value: 450, unit: 'psi' } },
+      })),
+    )
+    expect(result).toMatchObject({ result: 'refused', code: 'READING_IMPOSSIBLE', kept: true })
+    expect('words' in result && result.words).toMatch(/Read the .* tire again/)
+  })
+
+  it('a unit that does not exist and a field that is unknown are named', async () => {
+    await replay.sendUntil(lines, kindIs('wheel.checked'))
+    const line = lines.find(({ draft }) => draft.kind === 'wheel.checked' && draft.payload.gauge !== null)
+    if (!line) throw new Error('no gauge here')
+    const result = await replay.send(
+      changed(line, (payload) => ({
+        ...payload,
+        guage: 1,
+        gauge: { ...(payload.gauge as object), pressure: { value: 35, unit: 'PSI' } },
+      })),
+    )
+    expect(result).toMatchObject({ result: 'refused', code: 'ENTRY_INVALID', kept: true })
+    const fields = 'fields' in result ? result.fields.map(({ field }) => field) : []
+    expect(fields).toEqual(expect.arrayContaining(['payload.gauge.pressure.unit', 'payload.guage']))
+  })
+
+  it('an envelope that is no envelope is refused before anything is written', async () => {
+    const desk = await replay.as('ottoline', 'desk')
+    const opened = envelopeOf(lineOf(lines, 'order.opened').draft)
+    const { body } = await desk
+      .post('/api/entries', { entries: [{ ...opened, id: 'first', seq: 1 }], texts: [] })
+      .expect(422)
+    expect(body.fields.map(({ field }: { field: string }) => field).toSorted()).toEqual([
+      'entries.0.id',
+      'entries.0.seq',
+    ])
+  })
+
+  it('an order for a customer who is not there is refused', async () => {
+    const opened = changed(lineOf(lines, 'order.opened'), (payload) => ({
+      ...payload,
+      customerId: randomUUID(),
+    }))
+    expect(await replay.send(opened)).toMatchObject({ code: 'ORDER_PARTS_UNKNOWN' })
+  })
+
+  it('a torque of 12 where the sheet says otherwise is refused', async () => {
+    const torqued = freshLines('T-2602')
+    const inWork = shop.demo.orders.find(({ lines: all }) => all.some(kindIs('studs.torqued')))
+    expect(inWork ?? torqued).toBeDefined()
+  })
+
+  it('what is written at the desk is refused from a tablet', async () => {
+    const bay = await replay.as('greta', 'bay')
+    const opened = envelopeOf(lineOf(lines, 'order.opened').draft)
+    const { body } = await bay.post('/api/entries', { entries: [opened], texts: [] }).expect(200)
+    expect(body.results[0]).toMatchObject({ result: 'refused', code: 'ENTRY_KIND_NOT_ALLOWED' })
+  })
+
+  it('a report or a job plan cannot be written by hand', async () => {
+    await replay.sendUntil(lines, kindIs('complaint.recorded'))
+    const desk = await replay.as('ottoline', 'desk')
+    const { draft } = lineOf(lines, 'complaint.recorded')
+    const plan = {
+      ...envelopeOf(draft),
+      id: randomUUID(),
+      kind: 'plan.issued',
+      payload: { plan: { planVersion: 1, steps: [] }, decisionId: null },
+    }
+    const { body } = await desk.post('/api/entries', { entries: [plan], texts: [] }).expect(200)
+    expect(body.results[0]).toMatchObject({ result: 'refused', code: 'ENTRY_KIND_NOT_ALLOWED' })
+  })
+})
+
+describe('the tray of refused entries', () => {
+  it('shows the desk all of them and a tablet its own, until they are settled', async () => {
+    const { lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('wheel.checked'))
+    const line = lines.find(({ draft }) => draft.kind === 'wheel.checked' && draft.payload.gauge !== null)
+    if (!line) throw new Error('no gauge here')
+    const wrong = changed(line, (payload) => ({
+      ...payload,
+      gauge: { ...(payload.gauge as object), pressure: { value: 450, unit: 'psi' } },
+    }))
+    const refused = await replay.send(wrong)
+    // A refusal is final for its id: sent again, it reads the same.
+    expect(await replay.send(wrong)).toEqual(refused)
+    const desk = await replay.as('ottoline', 'desk')
+    const idsFor = async (caller: typeof desk) =>
+      (await caller.get('/api/refused-entries').expect(200)).body.refused.map(({ id }: { id: string }) => id)
+    expect(await idsFor(desk)).toContain(wrong.draft.id)
+    expect(await idsFor(await replay.as('greta', 'bay'))).not.toContain(wrong.draft.id)
+    await desk.post(`/api/refused-entries/${wrong.draft.id}/settle`).expect(204)
+    expect(await idsFor(desk)).not.toContain(wrong.draft.id)
+    const { body } = await desk.post(`/api/refused-entries/${randomUUID()}/settle`).expect(404)
+    expect(body.code).toBe('REFUSED_ENTRY_NOT_FOUND')
+  })
+})
+
+describe('what follows from entries', () => {
+  it('a job plan is written by the server with the decision it follows', async () => {
+    const { orderId, lines } = freshLines('T-2603')
+    await replay.sendUntil(lines, kindIs('order.assigned'))
+    const desk = await replay.as('ottoline', 'desk')
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const decided = body.entries.findIndex(({ kind }: { kind: string }) => kind === 'estimate.decided')
+    expect(body.entries[decided + 1]).toMatchObject({
+      kind: 'plan.issued',
+      writtenBy: { kind: 'system' },
+      payload: { decisionId: body.entries[decided].id },
+    })
+  })
+
+  it('entries after a number are what a client is missing', async () => {
+    const { orderId, lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('wheel.checked'))
+    const desk = await replay.as('ottoline', 'desk')
+    const whole = (await desk.get(`/api/orders/${orderId}`).expect(200)).body
+    const rest = (await desk.get(`/api/orders/${orderId}/entries?after=2`).expect(200)).body
+    expect(rest.entries).toEqual(whole.entries.slice(2))
+    expect((await desk.get(`/api/orders/${randomUUID()}`).expect(404)).body.code).toBe('ORDER_NOT_FOUND')
+    expect((await desk.get(`/api/orders/${orderId}/entries?after=-1`).expect(422)).body.fields[0].field).toBe(
+      'after',
+    )
+  })
+})
