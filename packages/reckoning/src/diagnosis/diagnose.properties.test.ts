@@ -1,8 +1,8 @@
 import * as fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import type { Evidence } from '../evidence/evidence-schema.ts'
 import { readingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
-import { workedCases } from './cases/worked-cases.ts'
+import { workedCases } from './cases/worked-cases.test-support.ts'
 import { checksFor } from './checks/all-checks.ts'
 import { suppose } from './checks/suppose.ts'
 import { uncheckedFacts } from './checks/unchecked.ts'
@@ -10,6 +10,9 @@ import { diagnose } from './diagnose.ts'
 import { partOffers } from './diagnosis.ts'
 import { judge } from './engine/judge.ts'
 import { findingOf } from './render.ts'
+
+// A hundred runs of every rule take a while where other work shares the processor.
+vi.setConfig({ testTimeout: 60_000 })
 
 const runs = 100
 const settings = { numRuns: runs, seed: 20260112 }

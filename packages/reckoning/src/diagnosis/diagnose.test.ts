@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
-import { workedCases } from './cases/worked-cases.ts'
+import { workedCases } from './cases/worked-cases.test-support.ts'
 import { diagnose } from './diagnose.ts'
 import { Diagnosis } from './diagnosis.ts'
 import type { FindingCode } from './finding-codes.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { Evidence } from '../../evidence/evidence-schema.ts'
-import { workedCases } from '../cases/worked-cases.ts'
+import { workedCases } from '../cases/worked-cases.test-support.ts'
 import { diagnose } from '../diagnose.ts'
 import { readFacts } from '../facts/facts.ts'
 import { checksFor } from './all-checks.ts'

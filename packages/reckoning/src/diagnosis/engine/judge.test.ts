@@ -1,11 +1,13 @@
 import * as fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import type { Evidence } from '../../evidence/evidence-schema.ts'
-import { workedCases } from '../cases/worked-cases.ts'
+import { workedCases } from '../cases/worked-cases.test-support.ts'
 import { checksFor } from '../checks/all-checks.ts'
 import type { Supposition } from '../checks/field-check.ts'
 import { suppose } from '../checks/suppose.ts'
 import { type Judgment, judge, rejudge } from './judge.ts'
+
+vi.setConfig({ testTimeout: 60_000 })
 
 const outcome = ({ primary, judged }: Judgment) => ({
   primary,

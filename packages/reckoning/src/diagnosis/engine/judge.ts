@@ -3,10 +3,10 @@ import type { WheelPosition } from '../../wheels.ts'
 import { type Facts, readFacts } from '../facts/facts.ts'
 import { type FindingCode, groupOf } from '../finding-codes.ts'
 import type { Match, Rule, Standing } from '../rule.ts'
-import { ruleOf } from './all-rules.ts'
 import { explanationOf } from './explanation.ts'
 import { readersAmong } from './fields-read.ts'
 import { precedence, rankOf } from './precedence.ts'
+import { ruleOf } from './rule-of.ts'
 import { suppress } from './suppression.ts'
 
 /** A rule that stands after all others had their say. */

@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest'
 import type { Evidence } from '../../evidence/evidence-schema.ts'
-import { workedCases } from '../cases/worked-cases.ts'
+import { workedCases } from '../cases/worked-cases.test-support.ts'
 import type { Supposition } from '../checks/field-check.ts'
 import { suppose } from '../checks/suppose.ts'
 import { FindingCode } from '../diagnosis.ts'

@@ -1,5 +1,4 @@
 import type { FastenerDamage, TireDamage } from '../../evidence/evidence-schema.ts'
-import { atOrBelow } from '../../pressure/threshold.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import {
@@ -12,28 +11,11 @@ import {
   wheelFigures,
 } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
+import { runLowRule } from './run-low.ts'
 
 /** What must not wait: computed from whatever is known, whatever else is still open. */
 export const stopRules: readonly Rule[] = [
-  {
-    code: 'run-low-damage-possible',
-    kind: 'stop',
-    stop: 'do-not-drive',
-    confidence: 'firm',
-    reads: [
-      'wheels.*.gauge',
-      'wheels.*.tireDamage',
-      'events.driven-low',
-      'vehicle.placard.*',
-      'vehicle.loadClass.*',
-    ],
-    when: 'A road tire holds half its label figure or less (steel-cord light truck: 80 %), or 15 psi or less, or was driven low.',
-    means: 'The tire may be damaged inside and may burst when inflated.',
-    next: 'Do not bring it to working pressure before it was inspected inside. Light truck or unknown cord: restrain it, remote valve, stop at 20 psi, look and listen. Do not drive.',
-    offers: ['leak-find'],
-    holds: ['inflation', 'road'],
-    find: runLow,
-  },
+  runLowRule,
   {
     code: 'sealant-inside',
     kind: 'stop',
@@ -178,59 +160,6 @@ const fastenerWords: Readonly<Record<FastenerDamage, string>> = {
 
 const hasSensorValve = (wheel: WheelFacts): boolean =>
   wheel.given.valve === 'snap-in' || wheel.given.valve === 'clamp-in'
-
-function runLow(facts: Facts): Match | null {
-  const drivenLow = facts.events.wheelsOf('driven-low')
-  const wheels = facts.wheels.filter(
-    (wheel) =>
-      drivenLow.includes(wheel.position) ||
-      (wheel.road &&
-        (runLowGround(facts, wheel) !== null || wheel.given.tireDamage?.includes('run-low-dust'))),
-  )
-  if (wheels.length === 0) return null
-  const lowest = wheels
-    .filter((wheel) => runLowGround(facts, wheel) !== null)
-    .sort((one, other) => (one.entered ?? 0) - (other.entered ?? 0))[0]
-  return {
-    wheels: positionsOf(wheels),
-    because: () => wheels.flatMap((wheel) => runLowGrounds(facts, wheel, drivenLow.includes(wheel.position))),
-    figures: () => ({
-      ...wheelFigures(wheels),
-      ...(lowest?.entered === null || lowest?.entered === undefined
-        ? { form: 'told' }
-        : {
-            value: facts.shown.pressureNumber(lowest.entered),
-            unit: facts.shown.unit,
-            ...(lowest.labelAsGiven === null
-              ? { form: 'no-label' }
-              : { label: facts.shown.pressureNumber(lowest.labelAsGiven) }),
-          }),
-    }),
-  }
-}
-
-const runLowGrounds = (facts: Facts, wheel: WheelFacts, drivenLow: boolean): Ground[] => {
-  const ofGauge = runLowGround(facts, wheel)
-  return [
-    ...(ofGauge === null ? [] : [{ field: `wheels.${wheel.position}.gauge`, says: ofGauge }]),
-    ...(drivenLow ? [{ field: 'events.driven-low', says: 'the tire was driven low or flat' }] : []),
-    ...(wheel.given.tireDamage?.includes('run-low-dust')
-      ? [{ field: `wheels.${wheel.position}.tireDamage`, says: 'rubber dust of a tire that ran low' }]
-      : []),
-  ]
-}
-
-const runLowGround = (facts: Facts, wheel: WheelFacts): string | null => {
-  if (wheel.entered === null) return null
-  const steelCord = !wheel.carriesSpare && wheel.loadClass?.startsWith('LT') === true
-  const share = steelCord ? thresholds.runLowShareSteelCord : thresholds.runLowShare
-  if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, share * wheel.labelAsGiven)) {
-    return `${share * 100} % of the label figure of ${facts.shown.pressure(wheel.labelAsGiven)}, or less`
-  }
-  return atOrBelow(wheel.entered, thresholds.runLowAlways)
-    ? `${facts.shown.pressure(thresholds.runLowAlways)} or less`
-    : null
-}
 
 /** Kelvin over the mean of the other road wheels; null with fewer than two of them to compare with. */
 const excessOver = (road: readonly WheelFacts[], wheel: WheelFacts): number | null => {

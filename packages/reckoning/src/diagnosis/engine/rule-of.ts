@@ -1,4 +1,4 @@
-import { FindingCode } from '../finding-codes.ts'
+import type { FindingCode } from '../finding-codes.ts'
 import type { Rule } from '../rule.ts'
 import { airLossRules } from '../rules/air-loss.ts'
 import { allTiresRules } from '../rules/all-tires.ts'
@@ -37,6 +37,3 @@ export const ruleOf = (code: FindingCode): Rule => {
   if (rule === undefined) throw new Error(`no rule makes the finding ${code}`)
   return rule
 }
-
-/** Every rule, one for each finding's name. */
-export const allRules: readonly Rule[] = FindingCode.options.map(ruleOf)

@@ -1,0 +1,79 @@
+import { atOrBelow } from '../../pressure/threshold.ts'
+import type { Facts } from '../facts/facts.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
+import { type Ground, type Match, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { thresholds } from '../thresholds.ts'
+
+/** A tire that was run while nearly empty may be broken inside and look sound outside. */
+export const runLowRule: Rule = {
+  code: 'run-low-damage-possible',
+  kind: 'stop',
+  stop: 'do-not-drive',
+  confidence: 'firm',
+  reads: [
+    'wheels.*.gauge',
+    'wheels.*.tireDamage',
+    'events.driven-low',
+    'vehicle.placard.*',
+    'vehicle.loadClass.*',
+  ],
+  when: 'A road tire holds half its label figure or less (steel-cord light truck: 80 %), or 15 psi or less, or was driven low.',
+  means: 'The tire may be damaged inside and may burst when inflated.',
+  next: 'Do not bring it to working pressure before it was inspected inside. Light truck or unknown cord: restrain it, remote valve, stop at 20 psi, look and listen. Do not drive.',
+  offers: ['leak-find'],
+  holds: ['inflation', 'road'],
+  find: runLow,
+}
+
+function runLow(facts: Facts): Match | null {
+  const drivenLow = facts.events.wheelsOf('driven-low')
+  const wheels = facts.wheels.filter(
+    (wheel) =>
+      drivenLow.includes(wheel.position) ||
+      (wheel.road &&
+        (runLowGround(facts, wheel) !== null || wheel.given.tireDamage?.includes('run-low-dust'))),
+  )
+  if (wheels.length === 0) return null
+  const lowest = wheels
+    .filter((wheel) => runLowGround(facts, wheel) !== null)
+    .sort((one, other) => (one.entered ?? 0) - (other.entered ?? 0))[0]
+  return {
+    wheels: positionsOf(wheels),
+    because: () => wheels.flatMap((wheel) => runLowGrounds(facts, wheel, drivenLow.includes(wheel.position))),
+    figures: () => ({
+      ...wheelFigures(wheels),
+      ...(lowest?.entered === null || lowest?.entered === undefined
+        ? { form: 'told' }
+        : {
+            value: facts.shown.pressureNumber(lowest.entered),
+            unit: facts.shown.unit,
+            ...(lowest.labelAsGiven === null
+              ? { form: 'no-label' }
+              : { label: facts.shown.pressureNumber(lowest.labelAsGiven) }),
+          }),
+    }),
+  }
+}
+
+const runLowGrounds = (facts: Facts, wheel: WheelFacts, drivenLow: boolean): Ground[] => {
+  const ofGauge = runLowGround(facts, wheel)
+  return [
+    ...(ofGauge === null ? [] : [{ field: `wheels.${wheel.position}.gauge`, says: ofGauge }]),
+    ...(drivenLow ? [{ field: 'events.driven-low', says: 'the tire was driven low or flat' }] : []),
+    ...(wheel.given.tireDamage?.includes('run-low-dust')
+      ? [{ field: `wheels.${wheel.position}.tireDamage`, says: 'rubber dust of a tire that ran low' }]
+      : []),
+  ]
+}
+
+const runLowGround = (facts: Facts, wheel: WheelFacts): string | null => {
+  if (wheel.entered === null) return null
+  const steelCord = !wheel.carriesSpare && wheel.loadClass?.startsWith('LT') === true
+  const share = steelCord ? thresholds.runLowShareSteelCord : thresholds.runLowShare
+  if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, share * wheel.labelAsGiven)) {
+    return `${share * 100} % of the label figure of ${facts.shown.pressure(wheel.labelAsGiven)}, or less`
+  }
+  return atOrBelow(wheel.entered, thresholds.runLowAlways)
+    ? `${facts.shown.pressure(thresholds.runLowAlways)} or less`
+    : null
+}
