@@ -63,7 +63,7 @@ function OffRing({ position, wheel }: { position: WheelPosition; wheel: PlanWhee
         {position}
       </text>
       <text x={center.x} y={center.y + 6} className="plan-off">
-        OFF
+        {wheel.ringWord ?? 'OFF'}
       </text>
       <text x={center.x} y={center.y + 28} className="plan-words">
         {line === undefined ? 'not torqued' : <Words line={line} />}

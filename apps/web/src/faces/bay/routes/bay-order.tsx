@@ -1,12 +1,29 @@
+import { useQuery } from '@tanstack/react-query'
 import { useParams } from 'react-router'
-import { BaySplit } from '../bay-split.tsx'
+import { orderQuery } from '../../../features/ledger/order-query.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { StatusLine } from '../../../ui/sentence.tsx'
+import { OrderScreen } from '../order/order-screen.tsx'
 
 export function BayOrderRoute() {
-  const { orderId } = useParams()
+  const { orderId = '' } = useParams()
+  const order = useQuery(orderQuery(orderId))
+  if (order.data === undefined)
+    return (
+      <main className="bay-step">
+        <title>Order · Bayledger bay</title>
+        {order.isError ? (
+          <ProblemNotice problem={wordsOf(order.error)} onRetry={() => void order.refetch()} />
+        ) : (
+          <StatusLine>Opening the order …</StatusLine>
+        )}
+      </main>
+    )
   return (
     <>
-      <title>Order · Bayledger bay</title>
-      <BaySplit vehicle={<p className="exact">{orderId}</p>} step={<h1>Order</h1>} />
+      <title>{`${order.data.number} · Bayledger bay`}</title>
+      <OrderScreen key={orderId} order={order.data} />
     </>
   )
 }

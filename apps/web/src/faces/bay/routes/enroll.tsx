@@ -1,8 +1,65 @@
+import { enrollDevice } from '@bayledger/contract/devices'
+import { useQueryClient } from '@tanstack/react-query'
+import { useState } from 'react'
+import { useNavigate } from 'react-router'
+import { call } from '../../../lib/api-client.ts'
+import { patterns } from '../../../lib/paths.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+
+/** Lets this tablet in, once, with a code that the desk makes. */
 export function EnrollRoute() {
+  const [code, setCode] = useState('')
+  const [name, setName] = useState('')
+  const [problem, setProblem] = useState<unknown>(null)
+  const [busy, setBusy] = useState(false)
+  const client = useQueryClient()
+  const navigate = useNavigate()
+  const enroll = async () => {
+    setBusy(true)
+    setProblem(null)
+    try {
+      await call(enrollDevice, { body: { code: code.trim(), name: name.trim() } })
+      client.clear()
+      navigate(patterns.bay, { replace: true })
+    } catch (thrown) {
+      setProblem(thrown)
+    } finally {
+      setBusy(false)
+    }
+  }
   return (
-    <main className="bay-step">
+    <main className="bay-step bay-door">
       <title>Enroll this tablet · Bayledger bay</title>
       <h1>Enroll this tablet</h1>
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault()
+          void enroll()
+        }}
+      >
+        <TextField
+          label="Code from the desk"
+          hint="At the desk: Let a tablet in. It is good once, for ten minutes."
+          exact
+          autoFocus
+          value={code}
+          onChange={setCode}
+        />
+        <TextField label="Name of this tablet" hint="Such as Bay 3." value={name} onChange={setName} />
+        {problem === null ? null : <ProblemNotice key={String(problem)} problem={wordsOf(problem)} />}
+        <Button
+          type="submit"
+          look="wide"
+          busy={busy}
+          whyNot={code.trim() === '' || name.trim() === '' ? 'Type the code and a name.' : undefined}
+        >
+          Enroll
+        </Button>
+      </form>
     </main>
   )
 }

@@ -1,0 +1,48 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { RowForm } from '../form/row-form.tsx'
+import type { Row } from '../form/rows.ts'
+import { useRecord } from '../record/use-record.ts'
+import { behaviorOptions, lampOptions } from './light-options.ts'
+
+const rows: readonly Row[] = [
+  { kind: 'choice', key: 'lampCheck', label: 'Lamp check', options: lampOptions },
+  { kind: 'choice', key: 'behavior', label: 'With the engine on', options: behaviorOptions },
+]
+
+type LightFormProps = {
+  state: OrderState
+  phase: 'arrival' | 'closing'
+  stepKey: string | null
+  title: string
+  onDone: () => void
+}
+
+/** What the warning light does, seen by us: first the lamp check at key-on, then with the engine running. */
+export function LightForm({ state, phase, stepKey, title, onDone }: LightFormProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/${stepKey ?? 'light'}`}
+      title={title}
+      how="Key on, engine off: does the warning light come on? Then start and watch two minutes."
+      rows={() => rows}
+      recordWord="Record the light"
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        const taken = await record(
+          'telltale.observed',
+          {
+            phase,
+            stepKey,
+            lampCheck: values.lampCheck === 'dark' ? 'dark' : 'lights',
+            behavior: behaviorOptions.find(({ value }) => value === values.behavior)?.value ?? null,
+          },
+          'warning light',
+        )
+        if (taken) onDone()
+        return taken
+      }}
+    />
+  )
+}

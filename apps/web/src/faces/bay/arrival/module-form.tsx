@@ -1,0 +1,38 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { RowForm } from '../form/row-form.tsx'
+import { useRecord } from '../record/use-record.ts'
+import { moduleReadOf, moduleRows } from './module-rows.ts'
+
+type ModuleFormProps = {
+  state: OrderState
+  phase: 'arrival' | 'closing'
+  stepKey: string | null
+  title: string
+  how: string
+  onDone: () => void
+}
+
+/** What the vehicle itself has stored: IDs by position and trouble codes, as shown. */
+export function ModuleForm({ state, phase, stepKey, title, how, onDone }: ModuleFormProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/${stepKey ?? 'module'}`}
+      title={title}
+      how={how}
+      rows={(values) => moduleRows(state, values)}
+      recordWord="Record what is stored"
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        const taken = await record(
+          'module.read',
+          { phase, stepKey, ...moduleReadOf(state, values) },
+          'stored IDs',
+        )
+        if (taken) onDone()
+        return taken
+      }}
+    />
+  )
+}

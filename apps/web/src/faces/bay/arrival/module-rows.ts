@@ -1,0 +1,162 @@
+import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { CodeClass, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
+import { readingOrder, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { idFault, idFromText, idMeant, lastFour } from '../../../features/sensor-ids/id-text.ts'
+import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
+import { noneOfThem, type Row, type RowOption, type RowValues } from '../form/rows.ts'
+
+/** Wheels whose IDs the vehicle can hold. */
+const storedWheels = (state: OrderState): readonly WheelPosition[] =>
+  state.sheet?.sheet.spareMonitored ? readingOrder : roadPositions
+
+const classes: readonly { value: CodeClass; label: string; perWheel: boolean }[] = [
+  { value: 'no-signal', label: 'No signal', perWheel: true },
+  { value: 'low-battery', label: 'Battery low', perWheel: true },
+  { value: 'low-pressure', label: 'Low pressure', perWheel: true },
+  { value: 'receiver', label: 'Receiver fault', perWheel: false },
+  { value: 'communication', label: 'Communication lost', perWheel: false },
+  { value: 'learn-incomplete', label: 'Learning not finished', perWheel: false },
+  { value: 'lamp-circuit', label: 'Lamp circuit', perWheel: false },
+]
+
+/** A code as one choice: its class, and the wheel that it names. */
+const codeOptions = (wheels: readonly WheelPosition[]): RowOption[] =>
+  classes.flatMap(({ value, label, perWheel }) =>
+    perWheel
+      ? [
+          ...wheels.map((wheel) => ({ value: `${value}@${wheel}`, label: `${label} ${wheel}` })),
+          { value, label, detail: 'no wheel named' },
+        ]
+      : [{ value, label }],
+  )
+
+const state: Row = {
+  kind: 'choice',
+  key: 'state',
+  label: 'Control module',
+  options: [
+    { value: 'read', label: 'Can be read' },
+    { value: 'blank', label: 'Is blank', detail: 'stores no IDs' },
+    { value: 'unreadable', label: 'Cannot be read' },
+  ],
+}
+
+/** The rows of what the vehicle itself has stored; nothing is cleared before it is written down. */
+export const moduleRows = (order: OrderState, values: RowValues): readonly Row[] => {
+  if (values.state === undefined || values.state === null) return [state]
+  if (values.state === 'unreadable')
+    return [
+      state,
+      {
+        kind: 'text',
+        key: 'why',
+        label: 'Why not',
+        suggestions: [
+          'no reader for this vehicle',
+          'no connection',
+          'not readable on this vehicle',
+          'battery too low',
+        ].map((reason) => ({ value: reason, label: reason })),
+      },
+    ]
+  const wheels = storedWheels(order)
+  const codes: Row = {
+    kind: 'several',
+    key: 'codes',
+    label: 'Stored codes',
+    noneWord: 'no codes',
+    options: codeOptions(wheels),
+  }
+  const codeText: Row = {
+    kind: 'text',
+    key: 'codeText',
+    label: 'Codes as shown',
+    optional: 'not noted',
+    exact: true,
+  }
+  const hasCodes = values.codes && values.codes !== noneOfThem
+  if (values.state === 'blank') return [state, codes, ...(hasCodes ? [codeText] : [])]
+  return [
+    state,
+    {
+      kind: 'choice',
+      key: 'notation',
+      label: 'IDs are shown',
+      optional: 'not shown',
+      options: [
+        { value: 'hex', label: 'With letters', detail: 'hexadecimal' },
+        { value: 'decimal', label: 'Digits only', detail: 'decimal' },
+      ],
+    },
+    ...wheels.map((wheel): Row => idRow(order, wheel)),
+    codes,
+    ...(hasCodes ? [codeText] : []),
+    {
+      kind: 'text',
+      key: 'stray',
+      label: 'IDs of no wheel',
+      exact: true,
+      optional: 'none heard',
+      hint: 'IDs that were heard nearby and belong to none of these wheels, with a space between.',
+    },
+  ]
+}
+
+const idRow = (order: OrderState, wheel: WheelPosition): Row => {
+  const known = knownIds(order, wheel)
+  const heard = order.arrival.wheels[wheel]?.sensor?.reading
+  const heardId = heard?.answer === 'answered' ? heard.id : null
+  const options = known.map(({ id, says }) => ({
+    value: id,
+    label: `${id === heardId ? 'same as heard' : says} · ${lastFour(id)}`,
+  }))
+  return {
+    kind: 'text',
+    key: `id.${wheel}`,
+    label: `Stored for ${wheel}`,
+    exact: true,
+    optional: 'not shown',
+    asked: true,
+    hint: `The ID that the vehicle holds for the ${wheelNames[wheel]} wheel.`,
+    suggestions: options.slice(0, 4),
+    fault: (text) => idFault(text, known),
+  }
+}
+
+type ModuleRead = Omit<PayloadOf<'module.read'>, 'phase' | 'stepKey'>
+
+/** What was filled in, as the ledger takes it. A decimal ID is kept as its number in hexadecimal. */
+export const moduleReadOf = (order: OrderState, values: RowValues): ModuleRead => {
+  const wheels = storedWheels(order)
+  const ids = wheels.flatMap((wheel): [WheelPosition, string][] => {
+    const id = idMeant(values[`id.${wheel}`] ?? '', knownIds(order, wheel))
+    return id === null ? [] : [[wheel, id]]
+  })
+  return {
+    state: values.state === 'blank' ? 'blank' : values.state === 'unreadable' ? 'unreadable' : 'read',
+    notation: values.notation === 'hex' || values.notation === 'decimal' ? values.notation : null,
+    ids: values.state === 'read' ? Object.fromEntries(ids) : {},
+    codes: values.state === 'unreadable' ? [] : codesOf(values),
+    strayIds: (values.stray ?? '')
+      .split(/[\s,;]+/)
+      .map(idFromText)
+      .filter((id) => /^[0-9A-F]{5,16}$/.test(id)),
+    why: values.state === 'unreadable' ? (values.why ?? '').trim() : null,
+  }
+}
+
+const codesOf = (values: RowValues): ModuleCode[] => {
+  const text = (values.codeText ?? '').trim().slice(0, 200)
+  return (values.codes ?? '')
+    .split(',')
+    .filter((code) => code !== '' && code !== noneOfThem)
+    .flatMap((code): ModuleCode[] => {
+      const [name, at] = code.split('@')
+      const found = classes.find(({ value }) => value === name)
+      const wheel = readingOrder.find((position) => position === at)
+      return found === undefined
+        ? []
+        : [{ class: found.value, ...(wheel ? { wheel } : {}), ...(text === '' ? {} : { text }) }]
+    })
+}

@@ -1,0 +1,66 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { Button } from '../../../ui/button.tsx'
+import { RowForm } from '../form/row-form.tsx'
+import { useRecord } from '../record/use-record.ts'
+
+type NotPossibleFormProps = {
+  state: OrderState
+  wheel: WheelPosition
+  /** The field of the evidence that stays empty, with a reason. */
+  field: 'gauge' | 'answer'
+  title: string
+  reasons: readonly string[]
+  onBack: () => void
+  onDone: () => void
+}
+
+/** What could not be checked is recorded with its reason: it is neither a no nor a yes. */
+export function NotPossibleForm({
+  state,
+  wheel,
+  field,
+  title,
+  reasons,
+  onBack,
+  onDone,
+}: NotPossibleFormProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/not-possible/${wheel}/${field}`}
+      title={title}
+      beside={<Button onClick={onBack}>Back</Button>}
+      how="It is recorded as could not be checked, and stays so on the report."
+      rows={() => [
+        {
+          kind: 'text',
+          key: 'why',
+          label: 'Reason',
+          suggestions: reasons.map((reason) => ({ value: reason, label: reason })),
+          fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+        },
+      ]}
+      recordWord="Record the reason"
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        const taken = await record(
+          'wheel.checked',
+          {
+            phase: 'arrival',
+            stepKey: null,
+            wheel,
+            mounted: null,
+            gauge: null,
+            sensor: null,
+            notPossible: [{ field, why: (values.why ?? '').trim() }],
+          },
+          `${wheel} not possible`,
+        )
+        if (taken) onDone()
+        return taken
+      }}
+    />
+  )
+}

@@ -1,0 +1,95 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { type ReactNode, useState } from 'react'
+import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
+import { Button } from '../../../ui/button.tsx'
+import { RowForm } from '../form/row-form.tsx'
+import { useRecord } from '../record/use-record.ts'
+import { NotPossibleForm } from './not-possible-form.tsx'
+import { sensorAnswerOf, sensorRows } from './sensor-rows.ts'
+
+type SensorFormProps = {
+  state: OrderState
+  wheel: WheelPosition
+  phase: 'arrival' | 'closing'
+  stepKey: string | null
+  title: string
+  beside: ReactNode
+  nextWords: string | null
+  onDone: () => void
+}
+
+/** One wheel's sensor, asked by a reader of the shop's. */
+export function SensorForm({
+  state,
+  wheel,
+  phase,
+  stepKey,
+  title,
+  beside,
+  nextWords,
+  onDone,
+}: SensorFormProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  const [cannot, setCannot] = useState(false)
+  const known = knownIds(state, wheel)
+  const before = state[phase].wheels[wheel]?.sensor?.reading
+  const triesBefore = before?.answer === 'silent' ? before.tries : 0
+  const sensor = state.sheet?.sheet.sensor
+  if (cannot)
+    return (
+      <NotPossibleForm
+        state={state}
+        wheel={wheel}
+        field="answer"
+        title={`Why can the ${wheelNames[wheel]} sensor not be asked?`}
+        reasons={['no reader for it here', 'wheel out of reach', 'no sensor fitted', 'reader out of order']}
+        onBack={() => setCannot(false)}
+        onDone={onDone}
+      />
+    )
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/${stepKey ?? `sensor/${wheel}`}`}
+      title={title}
+      beside={beside}
+      how={
+        triesBefore > 0
+          ? `Silent so far, asked ${triesBefore} times.`
+          : wakeWords[sensor?.wokenBy ?? 'unknown']
+      }
+      rows={(values) => sensorRows(values, known)}
+      blank={{
+        tries: String(triesBefore + 1),
+        ...(sensor ? { frequency: String(sensor.frequencyMHz) } : {}),
+      }}
+      recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        const reading = sensorAnswerOf(values, known, triesBefore)
+        if (reading === null) return false
+        const taken = await record(
+          'wheel.checked',
+          { phase, stepKey, wheel, mounted: null, gauge: null, sensor: reading, notPossible: [] },
+          `${wheel} sensor`,
+        )
+        if (taken) onDone()
+        return taken
+      }}
+    >
+      {phase === 'arrival' ? (
+        <div className="row">
+          <Button onClick={() => setCannot(true)}>Cannot be asked</Button>
+        </div>
+      ) : null}
+    </RowForm>
+  )
+}
+
+const wakeWords = {
+  'low-frequency-field': 'Hold the reader at the stem: its field wakes the sensor.',
+  'pressure-drop': 'This one wakes when a little air is let off.',
+  magnet: 'This one wakes by a magnet at the stem.',
+  unknown: 'The sheet does not say how this sensor is woken.',
+} as const

@@ -1,0 +1,101 @@
+import { digestOf } from '@bayledger/ledger/hash-chain'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { useState } from 'react'
+import { type Thing, thingOfField } from '../../../features/arrival/things.ts'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
+import { Button } from '../../../ui/button.tsx'
+import { StatusLine } from '../../../ui/sentence.tsx'
+import { StepScreen } from '../form/step-screen.tsx'
+import { useRecord } from '../record/use-record.ts'
+import { FindingsList } from './findings-list.tsx'
+import { OwnFindingForm } from './own-finding-form.tsx'
+import type { ComputedFindings } from './use-diagnosis.ts'
+
+type FindingsStepProps = {
+  state: OrderState
+  computed: ComputedFindings | null
+  onOpen: (thing: Thing) => void
+  onDone: () => void
+}
+
+/** What the readings say, to be confirmed by a technician, who may see it otherwise and says why. */
+export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepProps) {
+  const { recordAll, busy, problem } = useRecord(state.orderId)
+  const [differs, setDiffers] = useState(false)
+  if (computed === null)
+    return (
+      <StepScreen title="Findings">
+        <StatusLine>Computing …</StatusLine>
+      </StepScreen>
+    )
+  const { diagnosis } = computed
+  const next = diagnosis.nextChecks.map((check) => ({ check, thing: thingOfField(check.field) }))
+  const here = next.find(({ thing }) => thing !== null)
+  const atDesk = next[0]?.thing === null ? next[0].check : null
+  const write = writerOf(state, computed)
+
+  if (differs)
+    return (
+      <OwnFindingForm
+        orderId={state.orderId}
+        onBack={() => setDiffers(false)}
+        busy={busy}
+        problem={problem}
+        onRecord={async (ownFinding, reason) => {
+          const taken = await recordAll(
+            write({ agrees: false, ownFinding, reason: reason.digest }),
+            'findings',
+            [reason],
+          )
+          if (taken) onDone()
+          return taken
+        }}
+      />
+    )
+  return (
+    <StepScreen
+      title={diagnosis.primary === null ? 'No cause found so far' : 'What the readings say'}
+      problem={problem}
+      pad={
+        <div className="findings-actions">
+          {here?.thing ? (
+            <Button onClick={() => here.thing && onOpen(here.thing)}>Check next: {here.check.ask}</Button>
+          ) : null}
+          <Button
+            look="wide"
+            busy={busy}
+            onClick={async () => {
+              if (await recordAll(write({ agrees: true }), 'findings')) onDone()
+            }}
+          >
+            I agree: confirm the findings
+          </Button>
+          <Button onClick={() => setDiffers(true)}>I see it otherwise</Button>
+        </div>
+      }
+    >
+      <FindingsList diagnosis={diagnosis} />
+      {atDesk === null ? null : <p>The desk could ask: {atDesk.ask}</p>}
+    </StepScreen>
+  )
+}
+
+type Verdict = { agrees: true } | { agrees: false; ownFinding: string; reason: string }
+
+/** The findings are written down unless the ledger holds these very ones already; then the verdict on them. */
+const writerOf = (state: OrderState, { evidence, diagnosis }: ComputedFindings) => {
+  const standing = state.diagnosis && !state.diagnosis.outdated ? state.diagnosis.written.entryId : null
+  return (verdict: Verdict) => {
+    if (standing !== null)
+      return [draftEntry(state.orderId, 'diagnosis.confirmed', { diagnosisId: standing, verdict })]
+    const issued = draftEntry(state.orderId, 'diagnosis.issued', {
+      evidence,
+      diagnosis,
+      evidenceDigest: digestOf(evidence),
+    })
+    return [
+      issued,
+      draftEntry(state.orderId, 'diagnosis.confirmed', { diagnosisId: issued.id, verdict }, [issued.id]),
+    ]
+  }
+}

@@ -1,0 +1,26 @@
+import { evidenceOf } from '@bayledger/ledger/evidence-of'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Evidence, HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { useQuery } from '@tanstack/react-query'
+import { useMemo } from 'react'
+
+export type ComputedFindings = { readonly evidence: Evidence; readonly diagnosis: Diagnosis }
+
+/** The rules are fetched once, soon after the tablet is open, and stay: no network is needed to compute findings. */
+export const rulesQuery = {
+  queryKey: ['rules'],
+  queryFn: async () => (await import('@bayledger/reckoning/diagnosis/diagnose')).diagnose,
+  staleTime: Number.POSITIVE_INFINITY,
+}
+
+/** What the readings so far say, computed on this tablet by the rules that the server computes it by again. */
+export const useDiagnosis = (state: OrderState, history: HistoryEvidence | null): ComputedFindings | null => {
+  const rules = useQuery(rulesQuery)
+  const diagnose = rules.data
+  return useMemo(() => {
+    if (diagnose === undefined || state.sheet === null) return null
+    const evidence = evidenceOf(state, history)
+    return { evidence, diagnosis: diagnose(evidence) }
+  }, [diagnose, state, history])
+}

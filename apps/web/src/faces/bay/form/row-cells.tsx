@@ -1,0 +1,37 @@
+import { isAnswered, type Row, type RowValues, rowWords } from './rows.ts'
+
+type RowCellsProps = {
+  rows: readonly Row[]
+  values: RowValues
+  active: string
+  onActive: (key: string) => void
+}
+
+/** What a form holds so far; a tap on a cell brings up its pad. */
+export function RowCells({ rows, values, active, onActive }: RowCellsProps) {
+  return (
+    <ul className="row-cells">
+      {rows.map((row) => {
+        const value = values[row.key]
+        const words = rowWords(row, value)
+        const answered = isAnswered(row, value)
+        return (
+          <li key={row.key}>
+            <button
+              type="button"
+              className={`row-cell${answered ? '' : ' row-cell-open'}`}
+              aria-current={row.key === active ? 'step' : undefined}
+              aria-label={`${row.label}: ${words === '…' ? 'not answered yet' : words}`}
+              onClick={() => onActive(row.key)}
+            >
+              <span className="row-cell-label">{row.label}</span>
+              <span className={row.kind === 'text' && row.exact ? 'row-cell-value exact' : 'row-cell-value'}>
+                {words}
+              </span>
+            </button>
+          </li>
+        )
+      })}
+    </ul>
+  )
+}

@@ -1,0 +1,171 @@
+import type { ReactNode } from 'react'
+import { Button } from '../../../ui/button.tsx'
+import { NumberPad } from '../../../ui/number-pad.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import { isAnswered, noneOfThem, type Row, rowFault, toggled } from './rows.ts'
+
+type RowPadProps = {
+  row: Row
+  value: string | null | undefined
+  /** `goOn`: this answers the row, the next one comes up. */
+  onValue: (value: string | null | undefined, goOn: boolean) => void
+  next: Row | null
+  recordWord: string
+  whyNot: string | undefined
+  busy: boolean
+  onRecord: () => Promise<void>
+}
+
+/** The pad for one row. Enter on a real keyboard, or a scanner's own, goes on like the wide button. */
+export function RowPad(props: RowPadProps) {
+  const { row, value, onValue, next, whyNot, busy, onRecord } = props
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (!isAnswered(row, value)) return
+        if (next !== null) onValue(value, true)
+        else if (whyNot === undefined && !busy) void onRecord()
+      }}
+    >
+      <Keys {...props} />
+    </form>
+  )
+}
+
+/** Keys for a figure, large choices, or a field for what can be pasted or scanned. */
+function Keys(props: RowPadProps) {
+  const { row, value, onValue } = props
+  if (row.kind === 'number')
+    return (
+      <NumberPad
+        label={row.label}
+        unit={row.unit}
+        text={value ?? ''}
+        onText={(text) => onValue(text, false)}
+        limits={row.limits ?? { whole: 3, decimals: 1 }}
+        step={row.step === undefined ? null : row.step}
+        signed={row.signed ?? false}
+        hint={row.hint}
+        fault={rowFault(row, value)}
+      >
+        <Onward {...props} />
+      </NumberPad>
+    )
+  return (
+    <div className="row-pad">
+      {row.kind === 'text' ? (
+        <TextPad row={row} value={value} onValue={onValue} />
+      ) : (
+        <Options row={row} value={value} onValue={onValue} />
+      )}
+      <div className="pad-answers">
+        <Onward {...props} />
+      </div>
+    </div>
+  )
+}
+
+/** On to the next open row; where none is left, or it may be recorded as it stands, the wide button that does. */
+function Onward({ row, value, onValue, next, recordWord, whyNot, busy, onRecord }: RowPadProps): ReactNode {
+  const record = (
+    <Button
+      look={next === null ? 'wide' : 'plain'}
+      busy={busy}
+      whyNot={whyNot}
+      onClick={() => void onRecord()}
+    >
+      {recordWord}
+    </Button>
+  )
+  return (
+    <>
+      {next !== null && isAnswered(row, value) ? (
+        <Button look="wide" onClick={() => onValue(value, true)}>
+          Next: {next.label}
+        </Button>
+      ) : null}
+      {row.optional === undefined || value === null ? null : (
+        <Button onClick={() => onValue(null, true)}>{sentenceCase(row.optional)}</Button>
+      )}
+      {next === null || whyNot === undefined ? record : null}
+    </>
+  )
+}
+
+type PartProps<K extends Row['kind']> = Pick<RowPadProps, 'value' | 'onValue'> & {
+  row: Extract<Row, { kind: K }>
+}
+
+function Options({ row, value, onValue }: PartProps<'choice' | 'several'>) {
+  const chosen = (value ?? '').split(',')
+  const one = (
+    option: { value: string; label: string; detail?: string },
+    pressed: boolean,
+    onClick: () => void,
+  ) => (
+    <li key={option.value}>
+      <button type="button" className="row-option" aria-pressed={pressed} onClick={onClick}>
+        {option.label}
+        {option.detail === undefined ? null : <span className="row-option-detail">{option.detail}</span>}
+      </button>
+    </li>
+  )
+  return (
+    <fieldset className="row-options-field" aria-label={row.label}>
+      <p className="row-options-label" aria-hidden="true">
+        {row.label}
+      </p>
+      <ul className="row-options">
+        {row.kind === 'several'
+          ? one({ value: noneOfThem, label: sentenceCase(row.noneWord) }, value === noneOfThem, () =>
+              onValue(noneOfThem, true),
+            )
+          : null}
+        {row.options.map((option) =>
+          one(option, chosen.includes(option.value), () =>
+            row.kind === 'several'
+              ? onValue(toggled(value, option.value), false)
+              : onValue(option.value, true),
+          ),
+        )}
+      </ul>
+    </fieldset>
+  )
+}
+
+function TextPad({ row, value, onValue }: PartProps<'text'>) {
+  return (
+    <div className="row-text">
+      {(row.suggestions ?? []).length === 0 ? null : (
+        <ul className="row-options">
+          {(row.suggestions ?? []).map((option) => (
+            <li key={option.value}>
+              <button
+                type="button"
+                className="row-option"
+                aria-pressed={option.value === value}
+                onClick={() => onValue(option.value, true)}
+              >
+                {option.label}
+                {option.detail === undefined ? null : (
+                  <span className="row-option-detail">{option.detail}</span>
+                )}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <TextField
+        label={row.label}
+        hint={row.hint}
+        fault={rowFault(row, value)}
+        value={value ?? ''}
+        onChange={(text) => onValue(text, false)}
+        {...(row.exact ? { exact: true } : {})}
+      />
+    </div>
+  )
+}
+
+const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

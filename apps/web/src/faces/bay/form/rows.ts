@@ -1,0 +1,100 @@
+import { numberFrom, type PadLimits } from '../../../ui/number-text.ts'
+
+type RowBase = {
+  readonly key: string
+  readonly label: string
+  /** The word that stands for leaving it out: "not measured". Absent: it cannot be left out. */
+  readonly optional?: string
+  /** Leaving it out must be said; silence is not enough. */
+  readonly asked?: true
+}
+
+/** One thing that a step records. All values are kept as the text that was typed or the value that was chosen. */
+export type Row =
+  | (RowBase & {
+      readonly kind: 'number'
+      readonly unit: string
+      readonly low: number
+      readonly high: number
+      readonly limits?: PadLimits
+      readonly step?: number | null
+      readonly signed?: boolean
+      readonly hint?: string | undefined
+    })
+  | (RowBase & { readonly kind: 'choice'; readonly options: readonly RowOption[] })
+  /** Any number of a few; `noneWord` says that none of them is so. */
+  | (RowBase & {
+      readonly kind: 'several'
+      readonly options: readonly RowOption[]
+      readonly noneWord: string
+    })
+  | (RowBase & {
+      readonly kind: 'text'
+      readonly exact?: boolean
+      readonly hint?: string
+      readonly suggestions?: readonly RowOption[]
+      readonly fault?: (text: string) => string | undefined
+    })
+
+export type RowOption = { readonly value: string; readonly label: string; readonly detail?: string }
+
+/** Absent: not answered yet. Null: left out on purpose. */
+export type RowValues = Readonly<Record<string, string | null>>
+
+/** What stands where none of several is so. */
+export const noneOfThem = 'none'
+
+/** What is wrong with a value as it stands, and what is allowed; `undefined` when nothing is, or nothing is typed. */
+export const rowFault = (row: Row, value: string | null | undefined): string | undefined => {
+  if (value === null || value === undefined || value === '') return undefined
+  if (row.kind === 'text') return row.fault?.(value)
+  if (row.kind !== 'number') return undefined
+  const number = numberFrom(value)
+  if (number === null) return undefined
+  return number < row.low || number > row.high
+    ? `${value} ${row.unit} cannot be: allowed is ${row.low} to ${row.high} ${row.unit}. Read it again.`
+    : undefined
+}
+
+export const isAnswered = (row: Row, value: string | null | undefined): boolean => {
+  if (value === null) return row.optional !== undefined
+  if (value === undefined || value.trim() === '' || rowFault(row, value) !== undefined) return false
+  return row.kind !== 'number' || numberFrom(value) !== null
+}
+
+/** Rows that must be answered and are not. */
+export const rowsOpen = (rows: readonly Row[], values: RowValues): Row[] =>
+  rows.filter((row) =>
+    row.optional === undefined || row.asked
+      ? !isAnswered(row, values[row.key])
+      : (values[row.key] ?? '') !== '' && !isAnswered(row, values[row.key]),
+  )
+
+/** The row to go to after one is answered: the next that has no answer yet, or none. */
+export const rowAfter = (rows: readonly Row[], values: RowValues, key: string): Row | null => {
+  const at = rows.findIndex((row) => row.key === key)
+  return (
+    rows.slice(at + 1).find((row) => values[row.key] !== null && !isAnswered(row, values[row.key])) ?? null
+  )
+}
+
+/** What a row says in its cell. */
+export const rowWords = (row: Row, value: string | null | undefined): string => {
+  if (value === null) return row.optional ?? 'left out'
+  if (value === undefined || value === '') return '…'
+  if (row.kind === 'number') return `${value.replace('-', '−')} ${row.unit}`
+  if (row.kind === 'text') return value
+  if (row.kind === 'several' && value === noneOfThem) return row.noneWord
+  const chosen = value.split(',')
+  return row.options
+    .filter((option) => chosen.includes(option.value))
+    .map(({ label }) => label)
+    .join(', ')
+}
+
+/** The values after one of several was tapped. */
+export const toggled = (value: string | null | undefined, option: string): string => {
+  const chosen = new Set((value ?? '').split(',').filter((one) => one !== '' && one !== noneOfThem))
+  if (!chosen.delete(option)) chosen.add(option)
+  return [...chosen].join(',')
+}

@@ -1,0 +1,22 @@
+import type { Instrument } from '@bayledger/contract/settings'
+import type { GaugeUsed } from '@bayledger/ledger/kinds/arrival'
+
+export type Gauge = Extract<Instrument, { kind: 'gauge' }>
+
+export const whyNotGauge = (gauge: Gauge, today: string): string | undefined => {
+  if (gauge.quarantined) return 'Quarantined: it did not agree with the master gauge. Take another.'
+  return gauge.dueOn !== null && gauge.dueOn < today
+    ? `Overdue: its check was due ${gauge.dueOn}.`
+    : undefined
+}
+
+export const gaugeWords = ({ correctionPsi }: Gauge): string =>
+  correctionPsi === 0
+    ? 'agrees with the master gauge'
+    : `${correctionPsi > 0 ? '+' : '−'}${Math.abs(correctionPsi)} psi against the master gauge`
+
+export const gaugeUsed = ({ instrumentId, code, correctionPsi }: Gauge): GaugeUsed => ({
+  instrumentId,
+  code,
+  correctionPsi,
+})

@@ -1,0 +1,18 @@
+import { useState } from 'react'
+import type { Pace } from '../../../features/arrival/things.ts'
+
+const keptUnder = 'bayledger.pace'
+
+/** How one walks round a vehicle here, kept on this tablet. */
+export const usePace = (): [Pace, (pace: Pace) => void] => {
+  const [pace, setPace] = useState<Pace>(() =>
+    localStorage.getItem(keptUnder) === 'wheel-by-wheel' ? 'wheel-by-wheel' : 'task-by-task',
+  )
+  return [
+    pace,
+    (next) => {
+      localStorage.setItem(keptUnder, next)
+      setPace(next)
+    },
+  ]
+}

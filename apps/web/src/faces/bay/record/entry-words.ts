@@ -1,0 +1,73 @@
+import type { Foldable } from '@bayledger/ledger/fold/foldable'
+import type { Kind } from '@bayledger/ledger/kinds/registry'
+
+const words: Readonly<Record<Kind, string>> = {
+  'order.opened': 'Order opened',
+  'complaint.recorded': 'Complaint',
+  'authority.given': 'Consent to look',
+  'sheet.chosen': 'Specification sheet',
+  'surroundings.recorded': 'Temperatures',
+  'order.assigned': 'Vehicle taken',
+  'wait.set': 'Waiting set',
+  'note.added': 'Note',
+  'order.moved': 'Moved to another place',
+  'wheel.checked': 'Wheel read',
+  'tire.inspected': 'Tire looked at',
+  'module.read': 'Stored IDs and codes',
+  'telltale.observed': 'Warning light',
+  'photo.attached': 'Photo',
+  'diagnosis.issued': 'Findings',
+  'diagnosis.confirmed': 'Findings confirmed',
+  'stop.told': 'Customer told to stop',
+  'contact.made': 'Customer contacted',
+  'estimate.issued': 'Estimate',
+  'estimate.shown': 'Estimate shown',
+  'estimate.decided': 'Customer decided',
+  'refusal.recorded': 'Refusal',
+  'payment.noted': 'Payment',
+  'plan.issued': 'Job plan',
+  'figure.confirmed': 'Figure confirmed',
+  'part.promised': 'Part promised',
+  'part.drawn': 'Part drawn',
+  'wheel.removed': 'Wheel off',
+  'wheel.mounted': 'Wheel on',
+  'sensor.programmed': 'Sensor programmed',
+  'sensor.fitted': 'Sensor fitted',
+  'sensor.broken': 'Sensor broken in our hands',
+  'leak.checked': 'Leak check',
+  'pressure.set': 'Pressure set',
+  'studs.torqued': 'Torque round',
+  'torque.checked': 'Second check',
+  'relearn.done': 'Relearn',
+  'drive.done': 'Proof drive',
+  'step.closed': 'Step done',
+  'step.set_aside': 'Step set aside',
+  'report.sealed': 'Report sealed',
+  'order.handed_back': 'Handed back',
+  'order.refused': 'Work refused',
+  'order.withdrawn': 'Order withdrawn',
+  'entry.struck': 'Withdrawn',
+}
+
+/** One line of the ledger in few words: "Wheel read, LF: 24.5 psi". */
+export const entryWords = (entry: Foldable): string => {
+  const { payload } = entry
+  const wheel = 'wheel' in payload && payload.wheel ? `, ${payload.wheel}` : ''
+  const detail =
+    entry.kind === 'wheel.checked'
+      ? [
+          entry.payload.gauge
+            ? `${entry.payload.gauge.pressure.value} ${entry.payload.gauge.pressure.unit}`
+            : '',
+          entry.payload.sensor ? `sensor ${entry.payload.sensor.answer}` : '',
+          ...entry.payload.notPossible.map(({ why }) => `not possible, ${why}`),
+        ]
+          .filter(Boolean)
+          .join(', ')
+      : entry.kind === 'pressure.set'
+        ? `${entry.payload.asLeft.value} ${entry.payload.asLeft.unit}`
+        : entry.kind === 'studs.torqued'
+          ? `${entry.payload.round}, ${entry.payload.figure.value} ${entry.payload.figure.unit}`
+          : ''
+  return `${words[entry.kind]}${wheel}${detail === '' ? '' : `: ${detail}`}`
+}

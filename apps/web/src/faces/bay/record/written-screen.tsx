@@ -1,0 +1,63 @@
+import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { useState } from 'react'
+import type { ReadOrder } from '../../../features/ledger/order-query.ts'
+import { useStaffNames } from '../../../features/people/queries.ts'
+import { clockTime } from '../../../lib/format.ts'
+import { Button } from '../../../ui/button.tsx'
+import { StepScreen } from '../form/step-screen.tsx'
+import { useBayClock } from '../session/signed-in.ts'
+import { entryWords } from './entry-words.ts'
+import { strikeWords } from './strike-reasons.ts'
+import { WithdrawForm } from './withdraw-form.tsx'
+import './written-screen.css'
+
+/** What was written to this order, newest first; what may be withdrawn can be, with a reason, and stays shown. */
+export function WrittenScreen({ order, onBack }: { order: ReadOrder; onBack: () => void }) {
+  const nameOf = useStaffNames()
+  const clock = useBayClock()
+  const [withdrawing, setWithdrawing] = useState<string | null>(null)
+  const struck = new Map(order.state.marks.map((mark) => [mark.entryId, mark.struck]))
+  const entry = order.entries.find(({ id }) => id === withdrawing)
+  if (entry)
+    return (
+      <WithdrawForm
+        orderId={order.orderId}
+        entry={entry}
+        onBack={() => setWithdrawing(null)}
+        onDone={() => setWithdrawing(null)}
+      />
+    )
+  return (
+    <StepScreen title="Written so far" beside={<Button onClick={onBack}>Back to the step</Button>}>
+      <ol className="written">
+        {[...order.entries].reverse().map((line) => {
+          const strike = struck.get(line.id)
+          const author =
+            line.writtenBy.kind === 'staff' ? nameOf(line.writtenBy.staffId) : line.writtenBy.kind
+          const mayWithdraw = !strike && definitionOf(line.kind).strikable !== 'no'
+          return (
+            <li key={line.id} className="written-line">
+              <span className="written-number">{line.seq}</span>
+              <span>
+                {strike ? <s>{entryWords(line)}</s> : entryWords(line)}
+                <span className="quiet">
+                  {' '}
+                  · {clockTime(line.writtenAt, clock)} · {author}
+                </span>
+                {strike ? <span> · withdrawn: {strikeWords(strike.reason)}</span> : null}
+              </span>
+              {mayWithdraw ? (
+                <Button
+                  aria-label={`Withdraw ${line.seq}: ${entryWords(line)}`}
+                  onClick={() => setWithdrawing(line.id)}
+                >
+                  Withdraw
+                </Button>
+              ) : null}
+            </li>
+          )
+        })}
+      </ol>
+    </StepScreen>
+  )
+}

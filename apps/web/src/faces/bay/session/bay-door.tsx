@@ -1,0 +1,57 @@
+import { useQuery } from '@tanstack/react-query'
+import type { ReactNode } from 'react'
+import { Navigate } from 'react-router'
+import { sessionQuery } from '../../../features/people/queries.ts'
+import { patterns } from '../../../lib/paths.ts'
+import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { StatusLine } from '../../../ui/sentence.tsx'
+import { deviceQuery } from './device-query.ts'
+import { openDoor, useDoor } from './lock-store.ts'
+import { PinSignIn } from './pin-sign-in.tsx'
+import { useIdleLock } from './use-idle-lock.ts'
+
+/**
+ * Lets in an enrolled tablet with a person on it. While it is locked the work stays mounted behind, so that a
+ * half-typed figure is still there for whoever signs in.
+ */
+export function BayDoor({ children }: { children: ReactNode }) {
+  const device = useQuery(deviceQuery)
+  const session = useQuery({
+    ...sessionQuery,
+    enabled: device.data !== undefined,
+    refetchOnWindowFocus: false,
+  })
+  const door = useDoor()
+  const person = session.data?.staff ?? null
+  useIdleLock(door !== 'locked' && person !== null)
+
+  if (isCallProblem(device.error, 'DEVICE_UNKNOWN') || isCallProblem(device.error, 'SESSION_MISSING'))
+    return <Navigate to={patterns.enroll} replace />
+  if (device.error !== null && device.data === undefined)
+    return (
+      <main className="bay-step">
+        <ProblemNotice problem={wordsOf(device.error)} onRetry={() => void device.refetch()} />
+      </main>
+    )
+  if (device.data === undefined || session.isPending)
+    return (
+      <main className="bay-step">
+        <StatusLine>Opening …</StatusLine>
+      </main>
+    )
+  if (person === null) return <PinSignIn title="Who is here?" likely={null} />
+  const isOpen = door === 'open'
+  return (
+    <>
+      <div className="bay-behind" inert={!isOpen} hidden={!isOpen}>
+        {children}
+      </div>
+      {door === 'locked' ? (
+        <PinSignIn title="Locked. Who is here?" likely={person} />
+      ) : door === 'switching' ? (
+        <PinSignIn title="Who takes over?" likely={null} onLeave={openDoor} />
+      ) : null}
+    </>
+  )
+}

@@ -1,0 +1,90 @@
+import type { StaffMember } from '@bayledger/contract/identity'
+import { signInAtBay } from '@bayledger/contract/sessions'
+import { useQuery, useQueryClient } from '@tanstack/react-query'
+import { useState } from 'react'
+import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
+import { call } from '../../../lib/api-client.ts'
+import { wordsOf } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { StatusLine } from '../../../ui/sentence.tsx'
+import { openDoor } from './lock-store.ts'
+import { PinPad } from './pin-pad.tsx'
+import './pin-sign-in.css'
+
+type PinSignInProps = {
+  title: string
+  /** Who most likely stands here; somebody else is one tap away. */
+  likely: StaffMember | null
+  /** Leaves without changing the person, where there is one. */
+  onLeave?: (() => void) | undefined
+}
+
+/** Tap your name, type your six digits. Nothing on the screen behind is lost by it. */
+export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
+  const staff = useQuery(staffQuery)
+  const client = useQueryClient()
+  const [person, setPerson] = useState<StaffMember | null>(likely)
+  const [pin, setPin] = useState('')
+  const [problem, setProblem] = useState<unknown>(null)
+  const [busy, setBusy] = useState(false)
+
+  const enter = async (staffId: string, typed: string) => {
+    setBusy(true)
+    setProblem(null)
+    try {
+      const session = await call(signInAtBay, { body: { staffId, pin: typed } })
+      client.setQueryData(sessionQuery.queryKey, session)
+      openDoor()
+      void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' })
+    } catch (thrown) {
+      setProblem(thrown)
+    } finally {
+      setPin('')
+      setBusy(false)
+    }
+  }
+  const type = (typed: string) => {
+    if (busy || person === null) return
+    setPin(typed)
+    if (typed.length === 6) void enter(person.staffId, typed)
+  }
+
+  return (
+    <main className="pin-sign-in" aria-label={title}>
+      <div className="pin-head">
+        <h1>{person === null ? title : person.name}</h1>
+        {person === null ? null : (
+          <Button
+            onClick={() => {
+              setPerson(null)
+              setPin('')
+              setProblem(null)
+            }}
+          >
+            Somebody else
+          </Button>
+        )}
+        {onLeave === undefined ? null : <Button onClick={onLeave}>Back to the work</Button>}
+      </div>
+      {problem === null ? null : <ProblemNotice key={String(problem)} problem={wordsOf(problem)} />}
+      {staff.isError && staff.data === undefined ? (
+        <ProblemNotice problem={wordsOf(staff.error)} onRetry={() => void staff.refetch()} />
+      ) : null}
+      {person === null ? (
+        <ul className="pin-names">
+          {(staff.data?.staff ?? []).map((member) => (
+            <li key={member.staffId}>
+              <Button className="pin-name" onClick={() => setPerson(member)}>
+                {member.name}
+              </Button>
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <PinPad pin={pin} onPin={type} />
+      )}
+      <StatusLine>{busy ? 'Checking the PIN …' : person === null ? '' : 'Type your 6-digit PIN.'}</StatusLine>
+    </main>
+  )
+}

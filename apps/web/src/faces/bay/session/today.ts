@@ -1,0 +1,6 @@
+import { useQuery } from '@tanstack/react-query'
+import { sessionQuery } from '../../../features/people/queries.ts'
+
+/** The day as the server had it at the sign-in, YYYY-MM-DD in UTC, as the ledger compares it. */
+export const useToday = (): string =>
+  (useQuery(sessionQuery).data?.now ?? new Date().toISOString()).slice(0, 10)

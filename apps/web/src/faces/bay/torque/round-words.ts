@@ -1,0 +1,27 @@
+import type { Torque } from '@bayledger/reckoning/quantity'
+import type { TorqueRound } from '@bayledger/reckoning/step'
+import { aboutHalf } from '../../../features/torque/torque-words.ts'
+
+export type RoundAtHand = TorqueRound | 'check'
+
+/** "Round at 83 lbf·ft: 5 of 5 clicked · 0 moved": what a seal stands for. */
+export const sealWords = (
+  round: RoundAtHand,
+  figure: Torque,
+  count: number,
+  moved: readonly number[],
+): string => {
+  const at = `${figure.value} ${figure.unit}`
+  if (round === 'half') return `Round at about ${aboutHalf(figure)} ${figure.unit}: all ${count} snug`
+  const name = round === 'check' ? `Check at ${at}` : `Round at ${at}`
+  return `${name}: ${count} of ${count} clicked · ${moved.length} moved`
+}
+
+/** What follows from nuts that moved; `null` when none did or when moving is no news in this round. */
+export const movedWords = (round: RoundAtHand, moved: readonly number[], fastener: string): string | null => {
+  if (moved.length === 0) return null
+  const named = `${fastener} ${moved.join(', ')} moved`
+  if (round === 'again') return `${named}: the wheel starts its round at the figure again.`
+  if (round === 'check') return `${named}: the wheel goes back to its round at the figure.`
+  return `${named}: on record; the next round must find all of them tight.`
+}

@@ -1,0 +1,104 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Step } from '@bayledger/reckoning/step'
+import { starSequence } from '@bayledger/reckoning/torque/star-sequence'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { StudCircle } from '../../../features/torque/stud-circle.tsx'
+import { roundOfStep } from '../../../features/torque/torque-words.ts'
+import { type Wrench, wrenchUsed } from '../../../features/torque/wrench-fit.ts'
+import { HoldButton } from '../../../ui/hold-button.tsx'
+import { useDraft } from '../form/draft-store.ts'
+import { StepScreen } from '../form/step-screen.tsx'
+import { useRecord } from '../record/use-record.ts'
+import { cautionWords, stepTitle } from '../work/step-words.ts'
+import { movedWords, type RoundAtHand, sealWords } from './round-words.ts'
+import { TorqueFigure } from './torque-figure.tsx'
+import { WrenchInHand } from './wrench-in-hand.tsx'
+import './torque-step.css'
+
+type TorqueStepProps = { state: OrderState; step: Step; wheel: WheelPosition; onDone: () => void }
+
+/** One round of a wheel, sealed at once; a single nut is tapped only if it moved. */
+export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  const {
+    draft: moved,
+    change,
+    discard,
+  } = useDraft<readonly number[]>(`${state.orderId}/${step.stepKey}`, [])
+  const sheet = state.sheet?.sheet
+  if (!sheet) return <StepScreen title={stepTitle(step)} how="The order has no specification sheet." />
+  const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
+  const order = makersSequence ?? starSequence(count)
+  const round: RoundAtHand =
+    step.closedBy === 'torque.checked' ? 'check' : (roundOfStep(step.stepKey, wheel) ?? 'full')
+  const seal = sealWords(round, torque, count, moved)
+
+  const onHeld = async (wrench: Wrench) => {
+    const sealed = {
+      stepKey: step.stepKey,
+      wheel,
+      figure: torque,
+      wrench: wrenchUsed(wrench),
+      clicked: count,
+      total: count,
+      moved: [...moved],
+    }
+    const taken =
+      round === 'check'
+        ? await record('torque.checked', sealed, `${wheel} check`)
+        : await record('studs.torqued', { ...sealed, round }, `${wheel} round`)
+    if (taken) {
+      discard()
+      onDone()
+    }
+  }
+
+  return (
+    <WrenchInHand figure={torque}>
+      {(wrench, changeWrench) => (
+        <StepScreen
+          title={stepTitle(step)}
+          beside={changeWrench}
+          problem={problem}
+          figure={<TorqueFigure torque={torque} of="wheel" source={sheet.sources.studTorque.reference} />}
+          caution={cautionWords(step)}
+          pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => void onHeld(wrench)} />}
+        >
+          <div className="torque-body">
+            <StudCircle
+              count={count}
+              order={order}
+              moved={moved}
+              fastener={fastener}
+              onTap={
+                round === 'half'
+                  ? undefined
+                  : (stud) =>
+                      change(
+                        moved.includes(stud)
+                          ? moved.filter((one) => one !== stud)
+                          : [...moved, stud].sort((one, other) => one - other),
+                      )
+              }
+            />
+            <div className="torque-words">
+              <p>
+                {makersSequence === null ? 'Star' : "The maker's order"}: <strong>{order.join(' · ')}</strong>
+              </p>
+              <p>{roundHow[round].replaceAll('{fastener}', fastener)}</p>
+              {lockingFastener ? <p>The locking {fastener} too, with its key.</p> : null}
+              <p role="status">{movedWords(round, moved, fastener) ?? ''}</p>
+            </div>
+          </div>
+        </StepScreen>
+      )}
+    </WrenchInHand>
+  )
+}
+
+const roundHow: Readonly<Record<RoundAtHand, string>> = {
+  half: 'Lower until the tire just holds, then about half of the figure.',
+  full: 'Pull smoothly, one click, stop. Tap a {fastener} only if it moved late.',
+  again: 'Every {fastener} clicks without turning. Tap one that turned.',
+  check: 'Go round yourself with the wrench. Tap a {fastener} that turned.',
+}

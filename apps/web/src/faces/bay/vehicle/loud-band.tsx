@@ -1,0 +1,23 @@
+import { insecureWheels, wheelStand } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { wheelNames } from '@bayledger/reckoning/wheels'
+
+const words = {
+  off: 'is OFF',
+  untorqued: 'is on and NOT TORQUED',
+  unchecked: 'is torqued and UNCHECKED',
+} as const
+
+/** Across the whole screen while any wheel is not secured: nothing is louder. */
+export function LoudBand({ state }: { state: OrderState }) {
+  const said = insecureWheels(state).map((wheel) => {
+    const stand = wheelStand(state, wheel)
+    return `${wheelNames[wheel]} ${stand === 'off' || stand === 'untorqued' || stand === 'unchecked' ? words[stand] : ''}`
+  })
+  if (said.length === 0) return null
+  return (
+    <p className="loud-band" role="status">
+      {said.map((one) => `${one.charAt(0).toUpperCase()}${one.slice(1)}`).join(' · ')}
+    </p>
+  )
+}

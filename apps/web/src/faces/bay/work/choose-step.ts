@@ -1,0 +1,38 @@
+import { openSteps, readySteps, torquedBy } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Step } from '@bayledger/reckoning/step'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+
+/** Whether a person torqued this wheel and so cannot be its second person. */
+export const hasTorqued = (state: OrderState, wheel: WheelPosition | null, staffId: string): boolean =>
+  wheel !== null &&
+  torquedBy(state.work[wheel]).some((author) => author.kind === 'staff' && author.staffId === staffId)
+
+/**
+ * The step to show this person. A wheel that was tapped comes first; then a check that this very person may do,
+ * because an unchecked wheel is the loudest thing there is; then the plan's order, with checks for somebody else
+ * and the drive last.
+ */
+export const chooseStep = (state: OrderState, staffId: string, wheel: WheelPosition | null): Step | null => {
+  const ready = readySteps(state)
+  const here = wheel === null ? [] : ready.filter((step) => step.wheel === wheel)
+  return inTurn(state, here, staffId)[0] ?? inTurn(state, ready, staffId)[0] ?? null
+}
+
+const inTurn = (state: OrderState, steps: readonly Step[], staffId: string): Step[] => {
+  const weight = (step: Step): number => {
+    if (step.closedBy === 'torque.checked') return hasTorqued(state, step.wheel, staffId) ? 2 : 0
+    return step.closedBy === 'drive.done' ? 3 : 1
+  }
+  return [...steps].sort((one, other) => weight(one) - weight(other))
+}
+
+/** Why a step is still shut, in words; `null` for one that may be done. */
+export const whyShut = (state: OrderState, step: Step): string | null => {
+  const open = new Map(openSteps(state).map((other) => [other.stepKey, other]))
+  const first = step.waitsFor.map((key) => open.get(key)).find((other) => other !== undefined)
+  if (first === undefined) return null
+  return first.closedBy === 'figure.confirmed'
+    ? `Not verified yet. First: ${first.does}, by a second person.`
+    : `First: ${first.does}${first.wheel === null ? '' : `, ${first.wheel}`}.`
+}

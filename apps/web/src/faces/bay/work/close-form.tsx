@@ -1,0 +1,55 @@
+import { Button } from '../../../ui/button.tsx'
+import { StepScreen } from '../form/step-screen.tsx'
+import { useRecord } from '../record/use-record.ts'
+import { StepFigureView } from './step-figure.tsx'
+import { cautionWords, stepTitle } from './step-words.ts'
+import type { WorkFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+/** A step that is only done; where something was found, its place or figure is noted. */
+export function CloseForm(props: WorkFormProps) {
+  const { state, step, onDone } = props
+  const { record, busy, problem } = useRecord(state.orderId)
+  if (step.needs.includes('value'))
+    return (
+      <WorkRows
+        {...props}
+        kind="step.closed"
+        rows={() => [
+          {
+            kind: 'text',
+            key: 'value',
+            label: 'What was found or used',
+            suggestions: (step.stepKey.endsWith('.leak.find')
+              ? ['stem', 'valve core', 'tread', 'bead', 'rim', 'sidewall', 'no leak found']
+              : ['as the sheet says']
+            ).map((words) => ({ value: words, label: words })),
+            fault: (text) => (text.length > 120 ? 'Keep it to 120 letters.' : undefined),
+          },
+        ]}
+        recordWord="Done: record"
+        payload={(values) => ({ stepKey: step.stepKey, value: (values.value ?? '').trim() })}
+      />
+    )
+  return (
+    <StepScreen
+      title={stepTitle(step)}
+      how={step.how}
+      caution={cautionWords(step)}
+      problem={problem}
+      {...(step.figure === null ? {} : { figure: <StepFigureView step={step} /> })}
+      pad={
+        <Button
+          look="wide"
+          busy={busy}
+          onClick={async () => {
+            if (await record('step.closed', { stepKey: step.stepKey, value: null }, step.does.toLowerCase()))
+              onDone()
+          }}
+        >
+          Done
+        </Button>
+      }
+    />
+  )
+}

@@ -1,0 +1,90 @@
+import { lastFour } from '../../../features/sensor-ids/id-text.ts'
+import { numberFrom } from '../../../ui/number-text.ts'
+import type { Row } from '../form/rows.ts'
+import type { WheelFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+/** Old sensor out, new one in: the sensor that was programmed for this wheel, its kit and its torque. */
+export function FitForm(props: WheelFormProps) {
+  const { state, step, wheel } = props
+  const programmed = state.work[wheel]?.programmed
+  const valve = state.sheet?.sheet.sensor?.stem ?? null
+  const onSheet = step.figure?.kind === 'torque' ? step.figure.torque : null
+  const rows: readonly Row[] = [
+    {
+      kind: 'choice',
+      key: 'sensor',
+      label: 'Sensor in your hand',
+      options: programmed
+        ? [
+            {
+              value: programmed.sensorId,
+              label: `Ends in ${lastFour(programmed.sensorId)}`,
+              detail: 'as programmed',
+            },
+          ]
+        : [],
+    },
+    {
+      kind: 'choice',
+      key: 'valve',
+      label: 'Stem fitted',
+      options: [
+        { value: 'snap-in', label: 'Rubber, snap-in' },
+        { value: 'clamp-in', label: 'Metal, clamp-in' },
+      ],
+    },
+    {
+      kind: 'text',
+      key: 'kit',
+      label: 'Kit part number',
+      exact: true,
+      hint: 'Grommet, washer, nut, core and cap, or stem and screw: each works once.',
+      fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
+    },
+    ...(onSheet === null
+      ? [
+          {
+            kind: 'number',
+            key: 'torque',
+            label: 'Torqued to',
+            unit: 'lbf·in',
+            low: 1,
+            high: 200,
+            hint: "From the sensor maker's sheet: lbf·in, not lbf·ft.",
+          } as const,
+        ]
+      : [
+          {
+            kind: 'choice',
+            key: 'torqued',
+            label: 'Torque',
+            options: [
+              { value: 'yes', label: `Torqued at ${onSheet.value} ${onSheet.unit}`, detail: 'in one pull' },
+            ],
+          } as const,
+        ]),
+  ]
+  return (
+    <WorkRows
+      {...props}
+      kind="sensor.fitted"
+      rows={() => rows}
+      blank={valve === null ? {} : { valve }}
+      recordWord="Record the fitted sensor"
+      payload={(values) => {
+        const typed = numberFrom(values.torque ?? '')
+        const torque = onSheet ?? (typed === null ? null : ({ value: typed, unit: 'lbf·in' } as const))
+        if (!values.sensor || torque === null) return null
+        return {
+          stepKey: step.stepKey,
+          wheel,
+          sensorId: values.sensor,
+          valve: values.valve === 'clamp-in' ? 'clamp-in' : 'snap-in',
+          kitPart: (values.kit ?? '').trim(),
+          torque,
+        }
+      }}
+    />
+  )
+}

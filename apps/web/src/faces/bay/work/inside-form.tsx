@@ -1,0 +1,49 @@
+import type { Row } from '../form/rows.ts'
+import type { WheelFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+const insides = [
+  { value: 'sound', label: 'Sound' },
+  { value: 'run-low-damage', label: 'Damage from running low' },
+  { value: 'earlier-repair', label: 'Earlier repair' },
+  { value: 'foreign-body', label: 'Foreign body' },
+] as const
+
+const rows: readonly Row[] = [
+  { kind: 'choice', key: 'inside', label: 'Inside the tire', options: insides },
+  {
+    kind: 'choice',
+    key: 'sealant',
+    label: 'Sealant inside',
+    options: [
+      { value: 'no', label: 'None' },
+      { value: 'yes', label: 'Sealant inside' },
+    ],
+  },
+]
+
+export function InsideForm(props: WheelFormProps) {
+  const { step, wheel } = props
+  return (
+    <WorkRows
+      {...props}
+      kind="tire.inspected"
+      rows={() => rows}
+      recordWord="Record the inside"
+      payload={(values) => ({
+        when: 'inside',
+        stepKey: step.stepKey,
+        wheel,
+        valve: null,
+        stem: null,
+        treadDepth32nds: null,
+        tireAgeYears: null,
+        sensorAgeMonths: null,
+        sealantSeen: values.sealant === 'yes',
+        tireDamage: null,
+        fastenerDamage: null,
+        inside: insides.find(({ value }) => value === values.inside)?.value ?? null,
+      })}
+    />
+  )
+}

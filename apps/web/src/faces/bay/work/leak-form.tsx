@@ -1,0 +1,38 @@
+import type { Row } from '../form/rows.ts'
+import type { WheelFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+const places = ['stem', 'core', 'bead', 'tread', 'sidewall', 'rim'] as const
+
+const rows: readonly Row[] = [
+  {
+    kind: 'choice',
+    key: 'leak',
+    label: 'Bubbles',
+    options: [
+      { value: 'tight', label: 'None: it is tight' },
+      ...places.map((place) => ({ value: place, label: `At the ${place}` })),
+    ],
+  },
+]
+
+/** A leak that was found is recorded and keeps the step open. */
+export function LeakForm(props: WheelFormProps) {
+  const { state, step, wheel } = props
+  const before = state.work[wheel]?.leak
+  return (
+    <WorkRows
+      {...props}
+      kind="leak.checked"
+      rows={() => rows}
+      recordWord="Record the leak check"
+      how={before && !before.tight ? `It leaked at the ${before.where ?? 'tire'}. ${step.how}` : step.how}
+      payload={(values) => ({
+        stepKey: step.stepKey,
+        wheel,
+        tight: values.leak === 'tight',
+        where: places.find((place) => place === values.leak) ?? null,
+      })}
+    />
+  )
+}

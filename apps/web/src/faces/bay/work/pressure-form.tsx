@@ -1,0 +1,117 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { pressureTargetFor } from '@bayledger/ledger/pressure-target'
+import type { Surroundings } from '@bayledger/reckoning/sheet'
+import { Figure } from '../../../ui/figure.tsx'
+import { numberFrom } from '../../../ui/number-text.ts'
+import { fahrenheitOf, tiresOptions } from '../arrival/temperatures.ts'
+import type { Row, RowValues } from '../form/rows.ts'
+import { GaugeInHand } from '../instruments/gauge-in-hand.tsx'
+import { gaugeUsed } from '../instruments/gauge-words.ts'
+import type { WheelFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+/** Set over the target by this much at most, in psi; the ledger refuses more. */
+const mostOver = 1.5
+
+/** The day's target for this tire, from the temperatures as they are now, and what it was left at. */
+export function PressureForm(props: WheelFormProps) {
+  const { state, step, wheel } = props
+  const before = latestSurroundings(state)
+  if (before === null)
+    return (
+      <WorkRows
+        {...props}
+        kind="pressure.set"
+        rows={() => [{ kind: 'text', key: 'none', label: 'Temperatures' }]}
+        recordWord="Record"
+        whyNot={() => 'The temperatures are not recorded. Open "Outdoors" at the left and note them first.'}
+        payload={() => null}
+      />
+    )
+  const targetOf = (values: RowValues) => pressureTargetFor(state, wheel, surroundingsOf(values, before))
+  return (
+    <GaugeInHand>
+      {(gauge, change) => (
+        <WorkRows
+          {...props}
+          kind="pressure.set"
+          beside={change}
+          rows={() => rows}
+          blank={{
+            tires: before.tires,
+            outdoor: fahrenheitOf(before.outdoor),
+            ...(before.tire ? { tire: fahrenheitOf(before.tire) } : { tire: null }),
+          }}
+          how=""
+          figure={(values) => {
+            const target = targetOf(values)
+            return target === null ? (
+              <span>The sheet names no pressure for this tire.</span>
+            ) : (
+              <>
+                <Figure value={target.psi.toFixed(1)} unit="psi" size="step" />
+                <span className="step-source">{target.says}</span>
+              </>
+            )
+          }}
+          recordWord="Record as left"
+          whyNot={(values) => {
+            const target = targetOf(values)
+            const asLeft = numberFrom(values.asLeft ?? '')
+            if (target === null) return 'The sheet names no pressure for this tire. Tell the desk.'
+            if (asLeft === null) return undefined
+            const over = asLeft - target.psi
+            return over < -0.05 || over > mostOver + 0.05
+              ? `Set ${target.psi.toFixed(1)} psi, at most ${mostOver} over, and gauge again.`
+              : undefined
+          }}
+          payload={(values) => {
+            const target = targetOf(values)
+            const asLeft = numberFrom(values.asLeft ?? '')
+            if (target === null || asLeft === null) return null
+            const { psi, placardPsi, quality, capped } = target
+            return {
+              stepKey: step.stepKey,
+              wheel,
+              target: { psi, placardPsi, quality, capped },
+              asLeft: { value: asLeft, unit: 'psi' },
+              instrument: gaugeUsed(gauge),
+              surroundings: surroundingsOf(values, before),
+            }
+          }}
+        />
+      )}
+    </GaugeInHand>
+  )
+}
+
+const temperature = { kind: 'number', unit: '°F', signed: true, limits: { whole: 3, decimals: 1 } } as const
+
+const rows: readonly Row[] = [
+  { kind: 'number', key: 'asLeft', label: 'As left', unit: 'psi', low: 0, high: 150, step: 0.5 },
+  { ...temperature, key: 'tire', label: 'Air in the tire', low: -60, high: 250, optional: 'not measured' },
+  { kind: 'choice', key: 'tires', label: 'The tires are', options: tiresOptions },
+  { ...temperature, key: 'outdoor', label: 'Outdoors', low: -60, high: 130 },
+]
+
+/** As the last tire was set, else as noted on arrival. */
+const latestSurroundings = (state: OrderState): Surroundings | null => {
+  const set = Object.values(state.work)
+    .flatMap((work) => (work.pressure ? [work.pressure] : []))
+    .sort((one, other) => other.written.seq - one.written.seq)[0]
+  const noted = state.surroundings
+  return set && set.written.seq > (noted?.written.seq ?? 0)
+    ? set.surroundings
+    : (noted?.surroundings ?? set?.surroundings ?? null)
+}
+
+const surroundingsOf = (values: RowValues, before: Surroundings): Surroundings => {
+  const outdoor = numberFrom(values.outdoor ?? '')
+  const tire = numberFrom(values.tire ?? '')
+  return {
+    ...before,
+    outdoor: outdoor === null ? before.outdoor : { value: outdoor, unit: 'F' },
+    tires: tiresOptions.find(({ value }) => value === values.tires)?.value ?? before.tires,
+    tire: tire === null ? null : { value: tire, unit: 'F' },
+  }
+}

@@ -1,0 +1,73 @@
+import { authorizedBundles } from '@bayledger/ledger/gates'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'
+import { knownIds, knownIdWords } from '../../../features/sensor-ids/known-ids.ts'
+import { numberFrom } from '../../../ui/number-text.ts'
+import type { Row } from '../form/rows.ts'
+import type { WheelFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+/** A sensor is programmed and read back in the hand, before it is mounted. */
+export function ProgramForm(props: WheelFormProps) {
+  const { state, step, wheel } = props
+  const known = knownIds(state, wheel)
+  const rows: readonly Row[] = [
+    {
+      kind: 'choice',
+      key: 'identity',
+      label: 'Programmed with',
+      options: [
+        { value: 'new', label: 'A new ID' },
+        { value: 'copy', label: "The old sensor's ID" },
+      ],
+    },
+    {
+      kind: 'text',
+      key: 'id',
+      label: 'ID read back',
+      exact: true,
+      hint: 'As the reader shows it now, with the sensor in your hand.',
+      suggestions: known.slice(0, 2).map((one) => ({ value: one.id, label: knownIdWords(one) })),
+      fault: (text) => idFault(text, known),
+    },
+    {
+      kind: 'number',
+      key: 'frequency',
+      label: 'Frequency read back',
+      unit: 'MHz',
+      low: 100,
+      high: 3_000,
+      limits: { whole: 4, decimals: 2 },
+    },
+  ]
+  const identity = plannedIdentity(state, wheel)
+  return (
+    <WorkRows
+      {...props}
+      kind="sensor.programmed"
+      rows={() => rows}
+      blank={identity === null ? {} : { identity }}
+      recordWord="Read back in hand: record"
+      payload={(values) => {
+        const sensorId = idMeant(values.id ?? '', known)
+        const frequencyMHz = numberFrom(values.frequency ?? '')
+        if (sensorId === null || frequencyMHz === null) return null
+        return {
+          stepKey: step.stepKey,
+          wheel,
+          sensorId,
+          identity: values.identity === 'copy' ? 'copy' : 'new',
+          frequencyMHz,
+          readBack: true,
+        }
+      }}
+    />
+  )
+}
+
+/** What the customer authorized for this wheel's sensor. */
+const plannedIdentity = (state: OrderState, wheel: WheelPosition): 'copy' | 'new' | null =>
+  authorizedBundles(state)
+    .flatMap(({ works }) => works)
+    .flatMap((work) => (work.kind === 'fit-sensor' && work.wheel === wheel ? [work.identity] : []))[0] ?? null

@@ -1,0 +1,66 @@
+import { inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Row } from '../form/rows.ts'
+import type { WorkFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+const methods = [
+  { value: 'stationary', label: 'Standing', detail: 'wheel by wheel' },
+  { value: 'connector', label: 'By the connector', detail: 'IDs sent to the vehicle' },
+  { value: 'automatic', label: 'By driving' },
+  { value: 'reset', label: 'By reset', detail: 'no sensors in the wheels' },
+] as const
+
+const results: Row = {
+  kind: 'choice',
+  key: 'result',
+  label: 'The vehicle',
+  options: [
+    { value: 'learned', label: 'Has learned' },
+    { value: 'learns-while-driven', label: 'Learns while driven' },
+    { value: 'refused', label: 'Did not accept' },
+  ],
+}
+
+/** The vehicle learns its sensors; each wheel is ticked as it confirms, in order. */
+export function RelearnForm(props: WorkFormProps) {
+  const { state, step } = props
+  const sheet = state.sheet?.sheet
+  const wheels: readonly WheelPosition[] = sheet?.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
+  const rows = (method: string | null | undefined): readonly Row[] => [
+    { kind: 'choice', key: 'method', label: 'Method', options: methods },
+    ...(method === 'stationary' || method === 'connector'
+      ? [
+          {
+            kind: 'several',
+            key: 'confirmed',
+            label: `Confirmed, in order ${wheels.join(' ')}`,
+            noneWord: 'none of them',
+            options: wheels.map((wheel) => ({ value: wheel, label: wheel })),
+          } as const,
+        ]
+      : []),
+    results,
+  ]
+  return (
+    <WorkRows
+      {...props}
+      kind="relearn.done"
+      rows={(values) => rows(values.method)}
+      blank={sheet?.relearn ? { method: sheet.relearn.method } : {}}
+      recordWord="Record the relearn"
+      whyNot={({ method, result, confirmed }) =>
+        (method === 'stationary' || method === 'connector') &&
+        result === 'learned' &&
+        wheels.some((wheel) => !(confirmed ?? '').split(',').includes(wheel))
+          ? 'It has learned only when every wheel has confirmed. Tick the rest, or record that it did not accept.'
+          : undefined
+      }
+      payload={({ method, result, confirmed }) => ({
+        stepKey: step.stepKey,
+        method: methods.find(({ value }) => value === method)?.value ?? 'stationary',
+        confirmed: inReadingOrder(wheels.filter((wheel) => (confirmed ?? '').split(',').includes(wheel))),
+        result: result === 'learned' || result === 'refused' ? result : 'learns-while-driven',
+      })}
+    />
+  )
+}

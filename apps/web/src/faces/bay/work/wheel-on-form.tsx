@@ -1,0 +1,67 @@
+import { readingOrder } from '@bayledger/reckoning/wheels'
+import type { Row } from '../form/rows.ts'
+import type { WheelFormProps } from './work-form.ts'
+import { WorkRows } from './work-rows.tsx'
+
+/** The wheel goes on by hand; nothing is assumed of its seats and its threads. */
+export function WheelOnForm(props: WheelFormProps) {
+  const { state, step, wheel } = props
+  const studs = state.sheet?.sheet.studs
+  const fastener = studs?.fastener ?? 'nut'
+  const rows: readonly Row[] = [
+    {
+      kind: 'choice',
+      key: 'seats',
+      label: 'Seats and faces',
+      options: [
+        {
+          value: 'match',
+          label: 'Clean, and the right seat',
+          detail: `${studs?.seat ?? ''} seat by the sheet`,
+        },
+      ],
+    },
+    {
+      kind: 'choice',
+      key: 'hand',
+      label: 'By hand',
+      options: [
+        {
+          value: 'started',
+          label: `Every ${fastener} by hand`,
+          detail: `${studs?.handTurns ?? ''} turns, no resistance`,
+        },
+      ],
+    },
+    {
+      kind: 'choice',
+      key: 'cameFrom',
+      label: 'This wheel came from',
+      options: readingOrder.map((from) => ({
+        value: from,
+        label: from,
+        ...(from === wheel ? { detail: 'the same place' } : {}),
+      })),
+    },
+  ]
+  return (
+    <WorkRows
+      {...props}
+      kind="wheel.mounted"
+      rows={() => rows}
+      blank={{ cameFrom: wheel }}
+      recordWord={`${wheel} wheel is on: record`}
+      payload={(values) =>
+        values.seats === 'match' && values.hand === 'started'
+          ? {
+              stepKey: step.stepKey,
+              wheel,
+              cameFrom: readingOrder.find((from) => from === values.cameFrom) ?? wheel,
+              seatsMatch: true,
+              handStarted: true,
+            }
+          : null
+      }
+    />
+  )
+}

@@ -1,0 +1,7 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Step } from '@bayledger/reckoning/step'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+
+/** What every form of the work needs. */
+export type WorkFormProps = { state: OrderState; step: Step; onDone: () => void }
+export type WheelFormProps = WorkFormProps & { wheel: WheelPosition }

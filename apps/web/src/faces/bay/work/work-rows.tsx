@@ -1,0 +1,64 @@
+import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { ReactNode } from 'react'
+import { RowForm } from '../form/row-form.tsx'
+import type { Row, RowValues } from '../form/rows.ts'
+import { useRecord } from '../record/use-record.ts'
+import { StepFigureView } from './step-figure.tsx'
+import { cautionWords, stepTitle } from './step-words.ts'
+import type { WorkFormProps } from './work-form.ts'
+
+type WorkRowsProps<K extends Kind> = WorkFormProps & {
+  kind: K
+  rows: (values: RowValues) => readonly Row[]
+  blank?: RowValues
+  recordWord: string
+  /** `null` while it cannot be made of what is filled in. */
+  payload: (values: RowValues) => PayloadOf<K> | null
+  whyNot?: (values: RowValues) => string | undefined
+  beside?: ReactNode
+  figure?: (values: RowValues) => ReactNode
+  how?: ReactNode
+}
+
+/** A step of the plan that is closed by filling in a few things. */
+export function WorkRows<K extends Kind>({
+  state,
+  step,
+  onDone,
+  kind,
+  rows,
+  blank,
+  recordWord,
+  payload,
+  whyNot,
+  beside,
+  figure,
+  how,
+}: WorkRowsProps<K>) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  const ownFigure = step.figure === null ? undefined : () => <StepFigureView step={step} />
+  const shownFigure = figure ?? ownFigure
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/${step.stepKey}`}
+      title={stepTitle(step)}
+      {...(beside === undefined ? {} : { beside })}
+      {...(shownFigure === undefined ? {} : { figure: shownFigure })}
+      how={how ?? step.how}
+      caution={cautionWords(step)}
+      rows={rows}
+      {...(blank === undefined ? {} : { blank })}
+      recordWord={recordWord}
+      {...(whyNot === undefined ? {} : { whyNot })}
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        const entry = payload(values)
+        if (entry === null) return false
+        const taken = await record(kind, entry, step.does.toLowerCase())
+        if (taken) onDone()
+        return taken
+      }}
+    />
+  )
+}

@@ -1,0 +1,18 @@
+import type { Torque } from '@bayledger/reckoning/quantity'
+import { stepKeys, type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
+import { torqueIn } from '@bayledger/reckoning/units/torque-units'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+
+/** The same torque in the other system, whole or to a tenth below 20: for reading only, never for setting. */
+export const otherUnit = (torque: Torque, fastener: 'wheel' | 'sensor'): Torque => {
+  const unit = torque.unit === 'N·m' ? (fastener === 'wheel' ? 'lbf·ft' : 'lbf·in') : 'N·m'
+  const value = torqueIn(unit, torque)
+  return { value: value < 20 ? Math.round(value * 10) / 10 : Math.round(value), unit }
+}
+
+/** About half of a figure, for the first round: rounded to 5, because nobody needs it closer. */
+export const aboutHalf = ({ value }: Torque): number => Math.round(value / 2 / 5) * 5
+
+/** Which round a step is; `null` for a step that is none. */
+export const roundOfStep = (stepKey: string, wheel: WheelPosition): TorqueRound | null =>
+  torqueRounds.find((round) => stepKeys.torqueRound(wheel, round) === stepKey) ?? null

@@ -1,0 +1,31 @@
+import type { Instrument } from '@bayledger/contract/settings'
+import type { WrenchUsed } from '@bayledger/ledger/kinds/work'
+import type { Torque } from '@bayledger/reckoning/quantity'
+import { isInSpan, usableSpan, wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
+
+export type Wrench = Extract<Instrument, { kind: 'wrench' }>
+
+/** Why a wrench may not be used for a figure today, in words; `undefined` when it may. `today` is YYYY-MM-DD. */
+export const whyNotWrench = (wrench: Wrench, figure: Torque, today: string): string | undefined => {
+  if (wrench.quarantined) return 'Quarantined: leave it until it is checked on the bench.'
+  if (wrench.dueOn < today) return `Overdue: calibration was due ${wrench.dueOn}.`
+  if (wrench.cycles >= wrenchCycles)
+    return `Due: ${wrench.cycles.toLocaleString('en-US')} clicks of ${wrenchCycles.toLocaleString('en-US')}.`
+  const span = usableSpan(wrench)
+  if (!isInSpan(figure, span)) return `Out of range: it is good for ${span.low} to ${span.high} ${span.unit}.`
+  return undefined
+}
+
+/** The wrench as its holder knows it now: what a sealed round keeps. */
+export const wrenchUsed = (wrench: Wrench): WrenchUsed => ({
+  instrumentId: wrench.instrumentId,
+  code: wrench.code,
+  dueOn: wrench.dueOn,
+  cyclesBefore: wrench.cycles,
+  rangeLow: wrench.rangeLow,
+  rangeHigh: wrench.rangeHigh,
+  rangeUnit: wrench.rangeUnit,
+})
+
+export const wrenchWords = (wrench: Wrench): string =>
+  `due ${wrench.dueOn} · ${Math.max(0, wrenchCycles - wrench.cycles).toLocaleString('en-US')} clicks left`
