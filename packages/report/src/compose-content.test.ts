@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { reportContext, sensorIds, workedState } from '../test-support/worked-state.ts'
+import { reportContext } from '../test-support/worked-context.ts'
+import { sensorIds, workedState } from '../test-support/worked-state.ts'
 import { composeReportContent } from './compose-content.ts'
 import type { Block, Cell, ReportContent } from './content.ts'
 

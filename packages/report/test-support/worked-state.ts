@@ -5,28 +5,12 @@ import {
   untouchedWheel,
   type WheelReadings,
   type WheelWork,
-  type Written,
 } from '@bayledger/ledger/order-state'
-import type { Estimate } from '@bayledger/reckoning/estimate'
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { TorqueRound } from '@bayledger/reckoning/step'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
-import type { ReportContext } from '../src/compose-content.ts'
-
-const advisor = '019bb200-0000-7000-8000-00000000000a'
-const technician = '019bb200-0000-7000-8000-00000000000b'
-const lead = '019bb200-0000-7000-8000-00000000000c'
-
-const digest = (letter: string): string => letter.repeat(64)
-
-/** Who put a fact into the ledger, and at which entry. */
-const written = (seq: number, staffId = technician): Written => ({
-  entryId: `019bb200-0000-7000-8000-${String(seq).padStart(12, '0')}`,
-  seq,
-  by: { kind: 'staff', staffId },
-  deviceId: null,
-  writtenAt: `2026-01-12T15:${String(seq).padStart(2, '0')}:00.000Z`,
-})
+import { workedEstimate } from './worked-estimate.ts'
+import { advisor, digest, lead, technician, written } from './worked-people.ts'
+import { workedSheet } from './worked-sheet.ts'
 
 const gauge = { instrumentId: lead, code: 'GA-1', correctionPsi: 0.2 }
 const wrench = {
@@ -114,106 +98,6 @@ const setWheel = (
   pressure: pressureSet(seq, wheel, target, asLeft, label),
 })
 
-const verified = {
-  kind: 'maker-manual' as const,
-  reference: 'owner’s manual page 312',
-  enteredBy: advisor,
-  verifiedBy: lead,
-}
-
-const tire = { size: '235/60R18 103H', loadClass: 'SL' as const, sidewallMaximumPsi: 51 }
-
-const sheet: SpecificationSheet = {
-  sheetId: 'tarn-2016',
-  version: 3,
-  name: 'Vantrell Tarn utility 2016',
-  system: 'direct',
-  pressureDisplay: false,
-  locatesWheels: false,
-  spare: 'temporary',
-  spareMonitored: false,
-  staggered: false,
-  placard: { front: { psi: 35, kPa: 240 }, rear: { psi: 35, kPa: 240 }, spare: { psi: 60, kPa: 420 } },
-  warnAtPsi: null,
-  tire: { front: tire, rear: tire, spare: { ...tire, size: 'T155/90D17', sidewallMaximumPsi: 60 } },
-  sensor: {
-    frequencyMHz: 315,
-    protocol: 'tarn-b',
-    stem: 'clamp-in',
-    mounting: 'valve',
-    wokenBy: 'low-frequency-field',
-    stemNutTorque: { value: 62, unit: 'lbf·in' },
-    stemScrewTorque: null,
-    coreTorque: { value: 4, unit: 'lbf·in' },
-  },
-  studs: {
-    count: 5,
-    thread: 'M14x1.5',
-    fastener: 'nut',
-    seat: 'cone',
-    torque: { value: 100, unit: 'lbf·ft' },
-    handTurns: 7,
-    makersSequence: null,
-    lockingFastener: false,
-    retorqueMiles: { from: 50, to: 100 },
-  },
-  relearn: null,
-  liftNotes: '',
-  sources: { placard: verified, studTorque: verified, frequency: verified },
-}
-
-const totals = (totalCents: number) => ({ beforeTaxCents: totalCents, taxCents: 0, totalCents })
-
-const bundle = (
-  bundleKey: string,
-  title: string,
-  totalCents: number,
-  works: Estimate['bundles'][number]['works'],
-  safety: boolean,
-): Estimate['bundles'][number] => ({
-  bundleKey,
-  title,
-  reason: title,
-  findings: ['sensor-silent'],
-  safety,
-  caution: null,
-  alternativeTo: null,
-  works,
-  lines: [
-    {
-      lineKey: `${bundleKey}-line`,
-      kind: 'part',
-      words: title,
-      priceCode: bundleKey,
-      quantityHundredths: 100,
-      unitCents: totalCents,
-      amountCents: totalCents,
-      taxClass: 'parts',
-    },
-  ],
-  totals: totals(totalCents),
-})
-
-const estimate: Estimate = {
-  revision: 1,
-  priceListVersion: 1,
-  taxRatePercentThousandths: 6_250,
-  taxedClasses: ['parts'],
-  taxBasis: 'line',
-  readyAt: null,
-  bundles: [
-    bundle(
-      'sensor-rr',
-      'New right rear sensor',
-      20_340,
-      [{ kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' }],
-      false,
-    ),
-    bundle('sensor-set', 'Set of four sensors', 56_700, [{ kind: 'relearn' }], false),
-  ],
-  totals: totals(77_040),
-}
-
 const decision = (bundleKey: string, answer: 'authorized' | 'deferred') => ({
   [bundleKey]: {
     revision: 1,
@@ -272,7 +156,7 @@ export const workedState: OrderState = {
     ],
     written: written(2, advisor),
   },
-  sheet: { sheet, written: written(3, advisor) },
+  sheet: { sheet: workedSheet, written: written(3, advisor) },
   surroundings: {
     surroundings: {
       outdoor: { value: 27, unit: 'F' },
@@ -365,7 +249,7 @@ export const workedState: OrderState = {
   },
   estimates: [
     {
-      estimate,
+      estimate: workedEstimate,
       digest: digest('e'),
       diagnosisId: advisor,
       offers: digest('e'),
@@ -465,27 +349,4 @@ export const workedState: OrderState = {
       written: written(14),
     },
   ],
-}
-
-export const reportContext: ReportContext = {
-  reportNumber: 'R-2602-1',
-  composedAt: '2026-01-12T17:52:00.000Z',
-  timeZone: 'America/New_York',
-  checkAddress: 'https://desk.tamber.example/check',
-  templateVersion: 1,
-  supersedes: null,
-  shop: {
-    name: 'Tamber Street Tire & Wheel',
-    lines: ['14 Tamber Street, Brindle Falls'],
-    telephone: '+15555550100',
-  },
-  vehicle: { description: 'Vantrell Tarn utility 2016', plate: 'BRF 6083', vinLastSix: '151931' },
-  customerName: 'W. Dunmore-Gray',
-  texts: {
-    [digest('a')]: 'It flashes for a minute, then the light stays on. Third time this week.',
-    [digest('b')]: 'W. Dunmore-Gray',
-  },
-  staff: { [advisor]: 'Ottoline Pask', [technician]: 'Rufus Kettleby', [lead]: 'Greta Lund-Sorrel' },
-  cautions: { 'CT-05': 'The other sensors are as old; their batteries may end soon.' },
-  photosReceived: new Set(),
 }
