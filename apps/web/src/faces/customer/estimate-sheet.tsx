@@ -17,9 +17,9 @@ type Estimate = NonNullable<CustomerOrder['estimate']>
 type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided: () => Promise<void> }
 
 const relations = [
-  { value: 'owner', label: 'I own it' },
-  { value: 'named-person', label: 'The owner named me' },
-  { value: 'fleet-contact', label: 'I decide for a fleet' },
+  { value: 'owner', label: 'The owner of this vehicle' },
+  { value: 'named-person', label: 'Somebody the owner named to decide' },
+  { value: 'fleet-contact', label: 'A fleet’s contact' },
 ] as const
 
 /** Each bundle with its price and its question, then the sum of what is wanted, then a signature under exactly that. */
@@ -110,7 +110,7 @@ function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
     waiting > 0
       ? `${waiting === 1 ? 'One question above has' : `${waiting} questions above have`} no answer yet.`
       : relation === null
-        ? 'Say by what right you decide.'
+        ? 'Say who you are.'
         : name.trim() === ''
           ? 'Write your name.'
           : signature === null
@@ -164,33 +164,35 @@ function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
 
   return (
     <Section title="Sign">
-      <ChoiceGroup
-        label="By what right do you decide?"
-        options={relations}
-        value={relation}
-        onChange={setRelation}
-        flow="column"
-      />
-      <TextField label="Your name" autoComplete="name" value={name} onChange={setName} />
-      <SignaturePad label="Your signature" onChange={setSignature} />
-      <CheckGroup
-        label="Before you send"
-        flow="column"
-        options={[
-          {
-            value: 'electronic',
-            label: 'I agree to decide and to be given the record electronically.',
-            detail: 'You may ask for paper and may withdraw this at any time by calling the shop.',
-          },
-          { value: 'parts', label: 'I want the removed parts back.' },
-        ]}
-        values={agreements}
-        onChange={setAgreements}
-      />
-      {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
-      <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
-        Send my answer
-      </Button>
+      <div className="stack">
+        <ChoiceGroup
+          label="You are"
+          options={relations}
+          value={relation}
+          onChange={setRelation}
+          flow="column"
+        />
+        <TextField label="Your name" autoComplete="name" value={name} onChange={setName} />
+        <SignaturePad label="Your signature" onChange={setSignature} />
+        <CheckGroup
+          label="Before you send"
+          flow="column"
+          options={[
+            {
+              value: 'electronic',
+              label: 'I agree to decide and to be given the record electronically.',
+              detail: 'You may ask for paper and may withdraw this at any time by calling the shop.',
+            },
+            { value: 'parts', label: 'I want the removed parts back.' },
+          ]}
+          values={agreements}
+          onChange={setAgreements}
+        />
+        {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+        <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
+          Send my answer
+        </Button>
+      </div>
     </Section>
   )
 }
