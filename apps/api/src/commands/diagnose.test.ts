@@ -3,7 +3,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterAll, describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it, vi } from 'vitest'
+
+vi.setConfig({ testTimeout: 60_000 })
 
 const command = fileURLToPath(new URL('./diagnose.ts', import.meta.url))
 const casesFolder = fileURLToPath(

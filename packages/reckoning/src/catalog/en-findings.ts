@@ -123,6 +123,10 @@ export const englishFindings: FindingCatalog = {
       one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather. At that rate the light returns in {days} days.',
       many: 'These tires lose air faster than weather explains: {wheels}. The fastest loses about {perDay:p} {unit} a day.',
       forms: {
+        'within-a-day': {
+          one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather. The light returns within a day.',
+          many: 'These tires lose air faster than weather explains: {wheels}. The fastest loses about {perDay:p} {unit} a day.',
+        },
         'low-already': {
           one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather.',
           many: 'These tires lose air faster than weather explains: {wheels}. The fastest loses about {perDay:p} {unit} a day.',
@@ -240,7 +244,7 @@ export const englishFindings: FindingCatalog = {
       many: 'These wheels had no sensor when they arrived: {wheels}.',
     },
     'temporary-spare-fitted': {
-      one: 'The temporary spare is on the car. It has no sensor, so the light stays on until your own wheel returns.',
+      one: 'The temporary spare is on the car. It has no sensor, so the light may stay on until your own wheel returns.',
     },
 
     'id-not-stored': {

@@ -99,6 +99,11 @@ const leakFigures = (
     perDay: facts.shown.pressureNumber(worst.perDay),
     drop: facts.shown.pressureNumber(worst.drop),
     unit: facts.shown.unit,
-    ...(worst.daysToLight === null ? { form: 'low-already' } : { days: worst.daysToLight }),
+    ...timeLeft(worst.daysToLight),
   }
+}
+
+const timeLeft = (days: number | null): Figures => {
+  if (days === null) return { form: 'low-already' }
+  return days === 1 ? { form: 'within-a-day' } : { days }
 }
