@@ -5,6 +5,7 @@ import {
   type WheelPosition,
   wheelNames,
 } from '@bayledger/reckoning/wheels'
+import { unansweredBundles } from './answers.ts'
 import { conflictWords, openConflicts } from './conflict-words.ts'
 import type { Author } from './entry.ts'
 import { openStops } from './finding-holds.ts'
@@ -165,6 +166,9 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ...(state.diagnosis && !state.diagnosis.outdated && state.diagnosis.confirmed
     ? []
     : [reason('findings-unconfirmed', null, 'The findings are not confirmed by a technician.')]),
+  ...unansweredBundles(state).map(({ title }) =>
+    reason('estimate-unanswered', null, `"${title}" has no answer yet. Ask the customer: Yes, No or Later.`),
+  ),
   ...openSteps(state).map((step) => reason('step-open', step.wheel, `Still open: ${step.does}.`)),
   ...brokenSensors(state).map((wheel) =>
     reason(

@@ -1,3 +1,4 @@
+import { answerTo, unansweredBundles } from '@bayledger/ledger/answers'
 import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
 import type { IssuedEstimate } from '@bayledger/ledger/order-state'
 import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
@@ -31,10 +32,10 @@ const answers = [
 /** Consent at the desk with a signature, or by telephone from a script that fills itself. */
 export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const { estimate } = issued
-  const open = estimate.bundles.filter(({ bundleKey }) => {
-    const earlier = order.state.answers[bundleKey]
-    return earlier === undefined || earlier.answer === 'deferred'
-  })
+  const waiting = unansweredBundles(order.state)
+  const open = estimate.bundles.filter(
+    (bundle) => waiting.includes(bundle) || answerTo(order.state, bundle)?.answer === 'deferred',
+  )
   const [given, setGiven] = useState<Readonly<Record<string, Answer>>>({})
   const [name, setName] = useState(order.customer.name)
   const [relation, setRelation] = useState<Decided['by']['relation'] | null>(null)
@@ -68,7 +69,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           draftEntry(order.orderId, 'estimate.decided', {
             revision: estimate.revision,
             digest: issued.digest,
-            answers: open.map((bundle) => answerTo(bundle, given[bundle.bundleKey] ?? 'declined')),
+            answers: open.map((bundle) => answerFor(bundle, given[bundle.bundleKey] ?? 'declined')),
             by: { relation, name: who.digest },
             consent,
             language: 'en',
@@ -180,7 +181,7 @@ function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
   )
 }
 
-const answerTo = (bundle: Bundle, answer: Answer): Decided['answers'][number] => {
+const answerFor = (bundle: Bundle, answer: Answer): Decided['answers'][number] => {
   const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
   return {
     bundleKey: bundle.bundleKey,

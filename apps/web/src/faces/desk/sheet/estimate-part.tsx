@@ -1,3 +1,4 @@
+import { answerTo, authorizedBundles, unansweredBundles } from '@bayledger/ledger/answers'
 import type { IssuedEstimate } from '@bayledger/ledger/order-state'
 import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Bundle } from '@bayledger/reckoning/estimate'
@@ -40,14 +41,10 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const [open, setOpen] = useState<'in-person' | 'telephone' | 'link' | 'revise' | null>(null)
   const clock = useShopClock()
   const { estimate } = issued
-  const unanswered = estimate.bundles.filter(({ bundleKey }) => order.state.answers[bundleKey] === undefined)
-  const postponed = estimate.bundles.filter(
-    ({ bundleKey }) => order.state.answers[bundleKey]?.answer === 'deferred',
-  )
+  const unanswered = unansweredBundles(order.state)
+  const postponed = estimate.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
   const askable = unanswered.length + postponed.length > 0 && order.state.reports.length === 0
-  const authorized = estimate.bundles.filter(
-    ({ bundleKey }) => order.state.answers[bundleKey]?.answer === 'authorized',
-  )
+  const authorized = authorizedBundles(order.state)
   return (
     <div className="stack">
       {estimate.bundles.map((bundle) => (
@@ -92,7 +89,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
 }
 
 function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
-  const decision = order.state.answers[bundle.bundleKey]
+  const decision = answerTo(order.state, bundle)
   const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
   return (
     <article className="bundle-sheet">
@@ -103,7 +100,7 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
         </h3>
         <span>
           <strong>{money(bundle.totals.totalCents)}</strong> ·{' '}
-          {decision ? answerWords[decision.answer] : 'no answer yet'}
+          {decision !== null ? answerWords[decision.answer] : 'no answer yet'}
         </span>
       </header>
       <table className="bundle-table">
@@ -132,7 +129,7 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
           </tr>
         </tbody>
       </table>
-      {caution !== null && decision !== undefined && decision.answer !== 'authorized' ? (
+      {caution !== null && decision !== null && decision.answer !== 'authorized' ? (
         <p>
           {caution.words} <span className="quiet">({decision.cautionShown ?? 'not shown'})</span>
         </p>
