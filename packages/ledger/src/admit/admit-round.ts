@@ -28,6 +28,11 @@ export const admitRound = (
       'TORQUE_ROUND_INCOMPLETE',
       `The sheet says ${studs.count} ${studs.fastener}s a wheel; ${round.total} were recorded.`,
     )
+  if (round.clicked !== round.total)
+    return refuse(
+      'TORQUE_ROUND_INCOMPLETE',
+      `${round.clicked} of ${round.total} clicked. Every one must click before the round is sealed.`,
+    )
   if (round.moved.some((stud) => stud > round.total) || new Set(round.moved).size !== round.moved.length)
     return refuse(
       'TORQUE_ROUND_INCOMPLETE',

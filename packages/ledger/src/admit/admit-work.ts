@@ -133,16 +133,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
           )
     },
   ],
-  'studs.torqued': [
-    (state, draft, facts) => admitRound(state, draft.payload, facts),
-    (_state, { payload }) =>
-      payload.clicked === payload.total
-        ? null
-        : refuse(
-            'TORQUE_ROUND_INCOMPLETE',
-            `${payload.clicked} of ${payload.total} clicked. Every one must click before the round is sealed.`,
-          ),
-  ],
+  'studs.torqued': [(state, draft, facts) => admitRound(state, draft.payload, facts)],
   'torque.checked': [
     (state, draft, facts) => admitRound(state, draft.payload, facts),
     (state, draft, facts) =>

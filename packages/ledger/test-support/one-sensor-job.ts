@@ -1,0 +1,300 @@
+import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
+import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
+import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
+import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { authorizedBundles, newestBundles } from '../src/answers.ts'
+import { evidenceOf } from '../src/evidence-of.ts'
+import { readySteps } from '../src/gates.ts'
+import { digestOf } from '../src/hash-chain.ts'
+import type { PayloadOf } from '../src/kinds/registry.ts'
+import { type OrderPen, orderPen } from './order-pen.ts'
+import { idOf, wordsOf } from './seeded-ids.ts'
+import { advisor, gauge, lead, locationId, technician } from './shop.ts'
+import { closingOf } from './step-payload.ts'
+import { asReceived, oldRightRearId, prices, tarn } from './tarn.ts'
+
+/** How far the job has come; each stage holds those before it. */
+export const stages = [
+  'written-up',
+  'checked',
+  'confirmed',
+  'estimated',
+  'shown',
+  'decided',
+  'worked',
+  'sealed',
+  'handed-back',
+] as const
+export type Stage = (typeof stages)[number]
+
+/** A whole job: the right rear sensor is silent, is replaced, and the light is proven to stay off. */
+export const oneSensorJob = (until: Stage, name = 'one-sensor'): OrderPen => {
+  const pen = orderPen(name)
+  for (const stage of stages.slice(0, stages.indexOf(until) + 1)) stageWriters[stage](pen)
+  return pen
+}
+
+/** Goes on with an order that a test has changed on its way. */
+export const stageWriters: Readonly<Record<Stage, (pen: OrderPen) => void>> = {
+  'written-up': (pen) => writeUp(pen),
+  checked: (pen) => checkArrival(pen),
+  confirmed: (pen) => confirmFindings(pen),
+  estimated: (pen) => issueEstimate(pen),
+  shown: (pen) => {
+    const revision = pen.state().estimates.length
+    pen.write('estimate.shown', { revision, channel: 'in-person', linkId: null }, { by: advisor })
+  },
+  decided: (pen) => decide(pen, 'authorized'),
+  worked: (pen) => workUntil(pen, () => false),
+  sealed: (pen) => seal(pen),
+  'handed-back': (pen) => {
+    pen.write('order.handed_back', handBack, { by: advisor, deviceId: null })
+  },
+}
+
+export const handBack: PayloadOf<'order.handed_back'> = {
+  odometer: { value: 88_156, unit: 'mi' },
+  lockingKeyReturned: null,
+  retorqueAdvised: true,
+  signature: wordsOf('signature'),
+  releaseAgreedBy: null,
+}
+
+export const opening: PayloadOf<'order.opened'> = {
+  locationId,
+  customerId: idOf('customer'),
+  vehicleId: idOf('vehicle'),
+  waitsHere: true,
+  promisedAt: '2026-01-12T20:00:00.000Z',
+  odometer: { value: 88_141, unit: 'mi' },
+  comebackOf: null,
+}
+
+export const owner = { relation: 'owner' as const, name: wordsOf('owner') }
+
+const writeUp = (pen: OrderPen): void => {
+  const atTheDesk = { by: advisor, deviceId: null }
+  pen.write('order.opened', opening, { ...atTheDesk, given: { orderNumber: 'T-2602' } })
+  pen.write(
+    'complaint.recorded',
+    { words: wordsOf('complaint'), reportedLight: 'flash-then-solid', events: [] },
+    atTheDesk,
+  )
+  pen.write('sheet.chosen', { sheet: tarn }, atTheDesk)
+  pen.write(
+    'authority.given',
+    {
+      to: ['look', 'drive'],
+      by: owner,
+      channel: 'in-person',
+      lookFeeCents: 5_200,
+      lookFeeWaivedWithWork: false,
+    },
+    atTheDesk,
+  )
+}
+
+export const surroundings: PayloadOf<'surroundings.recorded'> = {
+  surroundings: {
+    outdoor: { value: 27, unit: 'F' },
+    overnightLow: { value: 11, unit: 'F' },
+    tires: 'cold',
+    tire: null,
+    altitudeFeet: 820,
+  },
+  minutesDriven: 15,
+  lastSet: { temperature: { value: 50, unit: 'F' }, altitudeFeet: 820 },
+}
+
+/** What the arrival check records of one wheel. */
+export const arrivalOf = (
+  wheel: WheelPosition,
+  change: Partial<PayloadOf<'wheel.checked'>> = {},
+): PayloadOf<'wheel.checked'> => {
+  const received = wheel === 'SP' ? { psi: 58, id: null } : asReceived[wheel]
+  return {
+    phase: 'arrival',
+    stepKey: null,
+    wheel,
+    mounted: wheel === 'SP' ? null : 'road',
+    gauge: { pressure: { value: received.psi, unit: 'psi' }, instrument: gauge },
+    sensor:
+      wheel === 'SP'
+        ? null
+        : received.id === null
+          ? { answer: 'silent', tries: 3 }
+          : {
+              answer: 'answered',
+              tries: 1,
+              id: received.id,
+              pressure: { value: Math.round((received.psi - 0.4) * 10) / 10, unit: 'psi' },
+              temperature: { value: 27, unit: 'F' },
+              battery: 'ok',
+              frequencyMHz: 315,
+              followsPressure: null,
+            },
+    notPossible: [],
+    ...change,
+  }
+}
+
+/** What is seen of a tire from outside; nothing wrong with any. */
+export const tireOf = (
+  wheel: WheelPosition,
+  change: Partial<PayloadOf<'tire.inspected'>> = {},
+): PayloadOf<'tire.inspected'> => ({
+  when: 'arrival',
+  stepKey: null,
+  wheel,
+  valve: wheel === 'SP' ? 'plain' : 'clamp-in',
+  stem: 'sound',
+  treadDepth32nds: 7,
+  tireAgeYears: 3,
+  sensorAgeMonths: wheel === 'SP' ? null : 60,
+  sealantSeen: false,
+  tireDamage: [],
+  fastenerDamage: [],
+  inside: null,
+  ...change,
+})
+
+export const storedAsReceived: PayloadOf<'module.read'> = {
+  phase: 'arrival',
+  stepKey: null,
+  state: 'read',
+  notation: 'hex',
+  ids: Object.fromEntries(roadPositions.map((wheel) => [wheel, asReceived[wheel].id ?? oldRightRearId])),
+  codes: [{ class: 'no-signal', wheel: 'RR', text: 'no signal, right rear' }],
+  strayIds: [],
+  why: null,
+}
+
+const checkArrival = (pen: OrderPen): void => {
+  const by = technician
+  pen.write('surroundings.recorded', surroundings, { by })
+  pen.write(
+    'telltale.observed',
+    { phase: 'arrival', stepKey: null, lampCheck: 'lights', behavior: 'flash-then-solid' },
+    { by },
+  )
+  const wheels: readonly WheelPosition[] = [...roadPositions, 'SP']
+  for (const wheel of wheels) pen.write('wheel.checked', arrivalOf(wheel), { by })
+  for (const wheel of wheels) pen.write('tire.inspected', tireOf(wheel), { by })
+  pen.write('module.read', storedAsReceived, { by })
+}
+
+/** The findings that the order's own facts make, as an entry's payload. */
+export const findingsOf = (pen: OrderPen): PayloadOf<'diagnosis.issued'> => {
+  const evidence = evidenceOf(pen.state(), null)
+  return { evidence, diagnosis: diagnose(evidence), evidenceDigest: digestOf(evidence) }
+}
+
+const confirmFindings = (pen: OrderPen): void => {
+  const { id } = pen.write('diagnosis.issued', findingsOf(pen), { by: technician })
+  pen.write(
+    'diagnosis.confirmed',
+    { diagnosisId: id, verdict: { agrees: true } },
+    { by: technician, restsOn: [id] },
+  )
+}
+
+/** The next version of the estimate that the findings allow, as an entry's payload. */
+export const estimateOf = (pen: OrderPen): PayloadOf<'estimate.issued'> => {
+  const { diagnosis, estimates } = pen.state()
+  if (!diagnosis) throw new RangeError('an estimate follows findings')
+  const estimate = priceEstimate({
+    bundles: offerBundles({
+      diagnosis: diagnosis.diagnosis,
+      sheet: pen.state().sheet?.sheet ?? tarn,
+      prices,
+      look: 'charged',
+    }),
+    prices,
+    revision: estimates.length + 1,
+    readyAt: '2026-01-12T20:00:00.000Z',
+  })
+  return { diagnosisId: diagnosis.written.entryId, estimate, digest: digestOf(estimate) }
+}
+
+const issueEstimate = (pen: OrderPen): void => {
+  pen.write('estimate.issued', estimateOf(pen), { by: advisor, deviceId: null })
+}
+
+type GivenAnswer = PayloadOf<'estimate.decided'>['answers'][number]
+
+/** One answer to every bundle that waits for one. */
+export const answersOf = (pen: OrderPen, answer: GivenAnswer['answer']): GivenAnswer[] =>
+  newestBundles(pen.state()).map(({ bundleKey }) => ({
+    bundleKey,
+    answer,
+    deferredUntil: answer === 'deferred' ? '2026-03-01' : null,
+    cautionShown: answer === 'authorized' ? null : 'CT-01.1',
+  }))
+
+export const decisionOf = (
+  pen: OrderPen,
+  answers: GivenAnswer[],
+  change: Partial<PayloadOf<'estimate.decided'>> = {},
+): PayloadOf<'estimate.decided'> => {
+  const issued = pen.state().estimates.at(-1)
+  if (!issued) throw new RangeError('a decision follows an estimate')
+  return {
+    revision: issued.estimate.revision,
+    digest: issued.digest,
+    answers,
+    by: owner,
+    consent: { channel: 'in-person', signature: { form: 'typed', digest: wordsOf('signature') } },
+    language: 'en',
+    agreesToElectronicRecord: true,
+    wantsRemovedParts: false,
+    ...change,
+  }
+}
+
+/** Records the customer's answers; the server then writes the job plan that follows from them. */
+export const decide = (pen: OrderPen, answer: GivenAnswer['answer']): void => {
+  const decided = pen.write('estimate.decided', decisionOf(pen, answersOf(pen, answer)), {
+    by: advisor,
+    deviceId: null,
+  })
+  issuePlan(pen, decided.id)
+}
+
+export const issuePlan = (pen: OrderPen, decisionId: string): void => {
+  const works = authorizedBundles(pen.state()).flatMap(({ bundleKey, works: some }) =>
+    some.map((work) => ({ work, bundleKey })),
+  )
+  const planVersion = (pen.state().plan?.plan.planVersion ?? 0) + 1
+  pen.write(
+    'plan.issued',
+    { plan: planJob(pen.state().sheet?.sheet ?? tarn, works, planVersion), decisionId },
+    { by: 'system' },
+  )
+}
+
+/** Closes ready steps one by one until a step is reached that the test wants for itself, or none is left. */
+export const workUntil = (pen: OrderPen, isMine: (stepKey: string) => boolean): void => {
+  for (let step = readySteps(pen.state())[0]; step; step = readySteps(pen.state())[0]) {
+    if (isMine(step.stepKey)) return
+    const { kind, payload } = closingOf(pen.state(), step)
+    pen.write(kind, payload, { by: step.closedBy === 'torque.checked' ? lead : technician })
+  }
+}
+
+export const sealOf = (pen: OrderPen, supersedes: string | null = null): PayloadOf<'report.sealed'> => ({
+  composedFrom: { seq: pen.state().seq, hash: pen.state().headHash },
+  pdfSha256: wordsOf('report'),
+  templateVersion: 1,
+  settingsVersion: 1,
+  language: 'en',
+  supersedes,
+})
+
+const seal = (pen: OrderPen): void => {
+  pen.write('report.sealed', sealOf(pen), {
+    by: advisor,
+    deviceId: null,
+    given: { reportNumber: 'R-2602-1' },
+  })
+}

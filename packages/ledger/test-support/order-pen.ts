@@ -1,0 +1,95 @@
+import type { AdmitFacts } from '../src/admit/facts.ts'
+import { type Appended, append, stateOf } from '../src/append.ts'
+import type { Author, Draft, Entry, EntryOfKind, Given } from '../src/entry.ts'
+import { definitionOf, type Kind, type PayloadOf } from '../src/kinds/registry.ts'
+import type { OrderState } from '../src/order-state.ts'
+import { idOf } from './seeded-ids.ts'
+import { factsAt, type Person, shopId, tablet } from './shop.ts'
+
+export type How = {
+  /** A person of the shop, a customer's link, or the server itself. */
+  readonly by: Person | { readonly linkId: string } | 'system'
+  /** Absent: the bay's tablet for people, none for the others. */
+  readonly deviceId?: string | null
+  readonly restsOn?: readonly string[]
+  readonly facts?: Partial<AdmitFacts>
+  readonly given?: Omit<Given, 'holds'>
+  readonly id?: string
+}
+
+/** Writes one order in memory through `append`, twenty seconds an entry, with ids that are the same at every run. */
+export type OrderPen = {
+  readonly orderId: string
+  readonly entries: () => readonly Entry[]
+  readonly state: () => OrderState
+  readonly now: () => string
+  readonly draft: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => Draft
+  /** Appends, or answers why not. */
+  readonly attempt: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => Appended
+  /** Appends. Throws when the entry is refused. */
+  readonly write: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => EntryOfKind<K>
+  /** Withdraws an entry, with a second person. */
+  readonly strike: (entryId: string, by: Person, second?: Person | null) => Appended
+}
+
+export const orderPen = (name = 'order'): OrderPen => {
+  const orderId = idOf(`order/${name}`)
+  const entries: Entry[] = []
+  let drafts = 0
+
+  const now = () => new Date(Date.UTC(2026, 0, 12, 15) + drafts * 20_000).toISOString()
+
+  const draft: OrderPen['draft'] = (kind, payload, how) => {
+    drafts += 1
+    return {
+      id: how.id ?? idOf(`entry/${name}/${entries.length}/${drafts}/${kind}`),
+      shopId,
+      orderId,
+      kind,
+      version: definitionOf(kind).version,
+      payload,
+      restsOn: how.restsOn ?? [],
+      writtenBy: authorOf(how.by),
+      deviceId: how.deviceId === undefined ? (isPerson(how.by) ? tablet : null) : how.deviceId,
+      writtenAt: now(),
+    } as Draft
+  }
+
+  const attempt: OrderPen['attempt'] = (kind, payload, how) => {
+    const ready = draft(kind, payload, how)
+    const appended = append(entries, ready, factsAt(ready.writtenAt, ready.writtenBy, how.facts), how.given)
+    if (appended.admitted) entries.push(appended.entry)
+    return appended
+  }
+
+  const write: OrderPen['write'] = (kind, payload, how) => {
+    const appended = attempt(kind, payload, how)
+    if (!appended.admitted) throw new Error(`${kind} is refused (${appended.code}): ${appended.words}`)
+    return appended.entry as EntryOfKind<typeof kind>
+  }
+
+  return {
+    orderId,
+    entries: () => entries,
+    state: () => stateOf(entries, shopId, orderId),
+    now,
+    draft,
+    attempt,
+    write,
+    strike: (entryId, by, second = null) =>
+      attempt(
+        'entry.struck',
+        { entryId, reason: 'wrong-value', words: null, secondPersonId: second?.id ?? null },
+        { by },
+      ),
+  }
+}
+
+const isPerson = (by: How['by']): by is Person => by !== 'system' && 'roles' in by
+
+const authorOf = (by: How['by']): Author =>
+  by === 'system'
+    ? { kind: 'system' }
+    : isPerson(by)
+      ? { kind: 'staff', staffId: by.id }
+      : { kind: 'customer', linkId: by.linkId }

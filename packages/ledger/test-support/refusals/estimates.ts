@@ -1,0 +1,255 @@
+import {
+  answersOf,
+  arrivalOf,
+  decisionOf,
+  estimateOf,
+  findingsOf,
+  oneSensorJob,
+  stageWriters,
+} from '../one-sensor-job.ts'
+import { idOf, wordsOf } from '../seeded-ids.ts'
+import { gauge, lead, linkId } from '../shop.ts'
+import { tarn } from '../tarn.ts'
+import { attemptEstimate, bay, desk, lastOf, type Refusals, withAlternative } from './setting.ts'
+
+export const estimatesRefusals: Refusals<
+  | 'DIAGNOSIS_DIFFERS'
+  | 'DIAGNOSIS_NOT_CURRENT'
+  | 'STOP_NOT_FOUND'
+  | 'ESTIMATE_REVISION_STALE'
+  | 'ESTIMATE_DIGEST_DIFFERS'
+  | 'ESTIMATE_TOTALS_DIFFER'
+  | 'ESTIMATE_FINDINGS_UNCONFIRMED'
+  | 'ESTIMATE_SENSOR_FORBIDDEN'
+  | 'ESTIMATE_BUNDLES_UNCLEAR'
+  | 'BUNDLE_UNKNOWN'
+  | 'BUNDLE_ALREADY_DECIDED'
+  | 'BUNDLE_ALTERNATIVES_BOTH'
+  | 'CAUTION_NOT_SHOWN'
+  | 'CONSENT_NOT_WRITERS'
+> = {
+  DIAGNOSIS_DIFFERS: [
+    [
+      'findings that the readings do not make',
+      () => {
+        const pen = oneSensorJob('checked')
+        const honest = findingsOf(pen)
+        return pen.attempt(
+          'diagnosis.issued',
+          { ...honest, diagnosis: { ...honest.diagnosis, primary: 'tire-low' } },
+          bay,
+        )
+      },
+    ],
+  ],
+  DIAGNOSIS_NOT_CURRENT: [
+    [
+      'findings confirmed after a reading has changed them',
+      () => {
+        const pen = oneSensorJob('checked')
+        const { id } = pen.write('diagnosis.issued', findingsOf(pen), bay)
+        pen.write(
+          'wheel.checked',
+          arrivalOf('LF', { gauge: { pressure: { value: 20, unit: 'psi' }, instrument: gauge } }),
+          bay,
+        )
+        return pen.attempt('diagnosis.confirmed', { diagnosisId: id, verdict: { agrees: true } }, bay)
+      },
+    ],
+  ],
+  STOP_NOT_FOUND: [
+    [
+      'a stop told that nobody found',
+      () => {
+        const pen = oneSensorJob('confirmed')
+        return pen.attempt(
+          'stop.told',
+          {
+            diagnosisId: lastOf(pen, 'diagnosis.issued'),
+            codes: ['tire-unsafe'],
+            channel: 'telephone',
+            answer: wordsOf('yes'),
+          },
+          desk,
+        )
+      },
+    ],
+    [
+      'a refusal of a finding that is not there',
+      () =>
+        oneSensorJob('confirmed').attempt(
+          'refusal.recorded',
+          {
+            codes: ['tire-unsafe'],
+            cautionShown: 'CT-04.1',
+            proof: { kind: 'refused-to-sign', witnessId: lead.id },
+          },
+          desk,
+        ),
+    ],
+  ],
+  ESTIMATE_REVISION_STALE: [
+    ['an estimate that skips a version', () => attemptEstimate((estimate) => ({ ...estimate, revision: 2 }))],
+    [
+      'an old version shown',
+      () => {
+        const pen = oneSensorJob('estimated')
+        pen.write('estimate.issued', estimateOf(pen), desk)
+        return pen.attempt('estimate.shown', { revision: 1, channel: 'in-person', linkId: null }, desk)
+      },
+    ],
+    [
+      'an old version answered',
+      () => {
+        const pen = oneSensorJob('estimated')
+        const late = decisionOf(pen, answersOf(pen, 'authorized'))
+        pen.write('estimate.issued', estimateOf(pen), desk)
+        return pen.attempt('estimate.decided', late, desk)
+      },
+    ],
+  ],
+  ESTIMATE_DIGEST_DIFFERS: [
+    [
+      'an estimate that is not what its digest names',
+      () => {
+        const pen = oneSensorJob('confirmed')
+        return pen.attempt('estimate.issued', { ...estimateOf(pen), digest: '0'.repeat(64) }, desk)
+      },
+    ],
+    [
+      'an answer to something that was not issued',
+      () => {
+        const pen = oneSensorJob('estimated')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, answersOf(pen, 'authorized'), { digest: '0'.repeat(64) }),
+          desk,
+        )
+      },
+    ],
+  ],
+  ESTIMATE_TOTALS_DIFFER: [
+    [
+      'an estimate one cent off',
+      () =>
+        attemptEstimate((estimate) => ({
+          ...estimate,
+          totals: { ...estimate.totals, totalCents: estimate.totals.totalCents + 1 },
+        })),
+    ],
+  ],
+  ESTIMATE_FINDINGS_UNCONFIRMED: [
+    [
+      'an estimate before anyone confirmed the findings',
+      () => {
+        const pen = oneSensorJob('checked')
+        pen.write('diagnosis.issued', findingsOf(pen), bay)
+        return pen.attempt('estimate.issued', estimateOf(pen), desk)
+      },
+    ],
+  ],
+  ESTIMATE_SENSOR_FORBIDDEN: [
+    [
+      'a sensor sold for a vehicle that has none',
+      () => {
+        const pen = oneSensorJob('written-up')
+        pen.write('sheet.chosen', { sheet: { ...tarn, system: 'indirect', sensor: null } }, desk)
+        stageWriters.checked(pen)
+        stageWriters.confirmed(pen)
+        const direct = oneSensorJob('confirmed')
+        const { estimate, digest } = estimateOf(direct)
+        return pen.attempt(
+          'estimate.issued',
+          { diagnosisId: lastOf(pen, 'diagnosis.issued'), estimate, digest },
+          desk,
+        )
+      },
+    ],
+  ],
+  ESTIMATE_BUNDLES_UNCLEAR: [
+    [
+      'an alternative to a bundle that is not there',
+      () =>
+        attemptEstimate((estimate) => ({
+          ...estimate,
+          totals: { beforeTaxCents: 0, taxCents: 0, totalCents: 0 },
+          bundles: estimate.bundles.map((bundle) => ({ ...bundle, alternativeTo: 'nowhere' })),
+        })),
+    ],
+  ],
+  BUNDLE_UNKNOWN: [
+    [
+      'an answer to something that was not offered',
+      () => {
+        const pen = oneSensorJob('shown')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, [
+            { bundleKey: 'wipers', answer: 'authorized', deferredUntil: null, cautionShown: null },
+          ]),
+          desk,
+        )
+      },
+    ],
+  ],
+  BUNDLE_ALREADY_DECIDED: [
+    [
+      'a second answer to the same version',
+      () => {
+        const pen = oneSensorJob('decided')
+        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
+      },
+    ],
+  ],
+  BUNDLE_ALTERNATIVES_BOTH: [
+    [
+      'a Yes to both of two alternatives',
+      () => {
+        const pen = withAlternative()
+        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
+      },
+    ],
+  ],
+  CAUTION_NOT_SHOWN: [
+    [
+      'a No to safety work without its caution',
+      () => {
+        const pen = oneSensorJob('shown')
+        const answers = answersOf(pen, 'declined').map((answer) => ({ ...answer, cautionShown: null }))
+        return pen.attempt('estimate.decided', decisionOf(pen, answers), desk)
+      },
+    ],
+  ],
+  CONSENT_NOT_WRITERS: [
+    [
+      'a consent by link that the desk writes',
+      () => {
+        const pen = oneSensorJob('shown')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, answersOf(pen, 'authorized'), {
+            consent: { channel: 'link', linkId, signature: { form: 'typed', digest: wordsOf('name') } },
+          }),
+          desk,
+        )
+      },
+    ],
+    [
+      'a link that writes for another link',
+      () => {
+        const pen = oneSensorJob('shown')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, answersOf(pen, 'authorized'), {
+            consent: {
+              channel: 'link',
+              linkId: idOf('other-link'),
+              signature: { form: 'typed', digest: wordsOf('name') },
+            },
+          }),
+          { by: { linkId } },
+        )
+      },
+    ],
+  ],
+}

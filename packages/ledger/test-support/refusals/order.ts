@@ -1,0 +1,158 @@
+import {
+  arrivalOf,
+  decide,
+  estimateOf,
+  findingsOf,
+  oneSensorJob,
+  opening,
+  workUntil,
+} from '../one-sensor-job.ts'
+import { orderPen } from '../order-pen.ts'
+import { idOf, wordsOf } from '../seeded-ids.ts'
+import { gauge, linkId, technician } from '../shop.ts'
+import { bay, closeStep, desk, lastOf, note, type Refusals, strikeOf } from './setting.ts'
+
+export const orderRefusals: Refusals<
+  | 'ENTRY_ID_REUSED'
+  | 'ENTRY_RESTS_ON_REFUSED'
+  | 'ENTRY_RESTS_ON_UNKNOWN'
+  | 'ENTRY_KIND_NOT_ALLOWED'
+  | 'ORDER_NOT_OPENED'
+  | 'ORDER_ALREADY_OPENED'
+  | 'ORDER_ENDED'
+  | 'ORDER_SEALED'
+  | 'AUTHORITY_MISSING'
+  | 'READING_IMPOSSIBLE'
+  | 'GAUGE_UNKNOWN'
+  | 'PLAN_NOT_BY_SYSTEM'
+> = {
+  ENTRY_ID_REUSED: [
+    [
+      'an id that the order already holds',
+      () => {
+        const pen = oneSensorJob('written-up')
+        return pen.attempt('note.added', note, { ...desk, id: lastOf(pen, 'order.opened') })
+      },
+    ],
+  ],
+  ENTRY_RESTS_ON_REFUSED: [
+    [
+      'an entry that rests on a refused one',
+      () =>
+        oneSensorJob('written-up').attempt('note.added', note, {
+          ...desk,
+          restsOn: [idOf('refused')],
+          facts: { refusedIds: new Set([idOf('refused')]) },
+        }),
+    ],
+  ],
+  ENTRY_RESTS_ON_UNKNOWN: [
+    [
+      'an entry that rests on one that never came',
+      () => oneSensorJob('written-up').attempt('note.added', note, { ...desk, restsOn: [idOf('nowhere')] }),
+    ],
+  ],
+  ENTRY_KIND_NOT_ALLOWED: [
+    [
+      'a customer who writes a reading',
+      () => oneSensorJob('written-up').attempt('wheel.checked', arrivalOf('LF'), { by: { linkId } }),
+    ],
+    [
+      'a technician who opens an order',
+      () => orderPen().attempt('order.opened', opening, { by: technician, deviceId: null }),
+    ],
+  ],
+  ORDER_NOT_OPENED: [
+    ['a first entry that opens nothing', () => orderPen().attempt('note.added', note, desk)],
+  ],
+  ORDER_ALREADY_OPENED: [
+    ['an order opened twice', () => oneSensorJob('written-up').attempt('order.opened', opening, desk)],
+  ],
+  ORDER_ENDED: [
+    ['a note after the keys are back', () => oneSensorJob('handed-back').attempt('note.added', note, desk)],
+    [
+      'a note after the customer withdrew',
+      () => {
+        const pen = oneSensorJob('written-up')
+        pen.write('order.withdrawn', { reason: 'customer', words: wordsOf('why') }, desk)
+        return pen.attempt('note.added', note, desk)
+      },
+    ],
+  ],
+  ORDER_SEALED: [
+    ['a reading after the seal', () => oneSensorJob('sealed').attempt('wheel.checked', arrivalOf('LF'), bay)],
+    [
+      'a withdrawal after the seal',
+      () => {
+        const pen = oneSensorJob('sealed')
+        return pen.attempt('entry.struck', strikeOf(lastOf(pen, 'wheel.checked')), bay)
+      },
+    ],
+  ],
+  AUTHORITY_MISSING: [
+    [
+      'a gauge put on before the customer agreed to a look',
+      () => {
+        const pen = orderPen()
+        pen.write('order.opened', opening, desk)
+        return pen.attempt('wheel.checked', arrivalOf('LF'), bay)
+      },
+    ],
+    [
+      'a drive that the customer did not agree to',
+      () => {
+        const pen = oneSensorJob('decided', 'no-drive')
+        const without = orderPen('look-only')
+        for (const entry of pen.entries()) {
+          if (entry.kind === 'authority.given')
+            without.write('authority.given', { ...entry.payload, to: ['look'] }, desk)
+          else if (entry.kind === 'diagnosis.issued')
+            without.write('diagnosis.issued', findingsOf(without), bay)
+          else if (entry.kind === 'diagnosis.confirmed')
+            without.write(
+              'diagnosis.confirmed',
+              { ...entry.payload, diagnosisId: lastOf(without, 'diagnosis.issued') },
+              bay,
+            )
+          else if (entry.kind === 'estimate.issued')
+            without.write('estimate.issued', estimateOf(without), desk)
+          else if (entry.kind === 'estimate.decided') decide(without, 'authorized')
+          else if (entry.kind !== 'plan.issued')
+            without.write(entry.kind, entry.payload as never, entry.kind === 'order.opened' ? desk : bay)
+        }
+        workUntil(without, (key) => key === 'vehicle.proof.drive')
+        return closeStep(without, 'vehicle.proof.drive')
+      },
+    ],
+  ],
+  READING_IMPOSSIBLE: [
+    [
+      'a pressure that no gauge shows',
+      () =>
+        oneSensorJob('written-up').attempt(
+          'wheel.checked',
+          arrivalOf('LF', { gauge: { pressure: { value: 30, unit: 'bar' }, instrument: gauge } }),
+          bay,
+        ),
+    ],
+  ],
+  GAUGE_UNKNOWN: [
+    [
+      'a reading with a gauge that is not registered',
+      () =>
+        oneSensorJob('written-up').attempt('wheel.checked', arrivalOf('LF'), {
+          ...bay,
+          facts: { gauges: new Set() },
+        }),
+    ],
+  ],
+  PLAN_NOT_BY_SYSTEM: [
+    [
+      'a plan written by hand',
+      () => {
+        const pen = oneSensorJob('decided')
+        return pen.attempt('plan.issued', { plan: { planVersion: 2, steps: [] }, decisionId: null }, bay)
+      },
+    ],
+  ],
+}

@@ -1,0 +1,108 @@
+import type { RefusalCode } from '../../src/admit/verdict.ts'
+import type { Appended } from '../../src/append.ts'
+import { digestOf } from '../../src/hash-chain.ts'
+import type { Kind, PayloadOf } from '../../src/kinds/registry.ts'
+import {
+  answersOf,
+  decisionOf,
+  estimateOf,
+  issuePlan,
+  oneSensorJob,
+  stageWriters,
+  workUntil,
+} from '../one-sensor-job.ts'
+import type { How, OrderPen } from '../order-pen.ts'
+import { wordsOf } from '../seeded-ids.ts'
+import { advisor, technician } from '../shop.ts'
+import { closingOf } from '../step-payload.ts'
+import { tarn } from '../tarn.ts'
+
+/** For a code: how a person would run into it. */
+export type Refusals<Code extends RefusalCode> = Readonly<
+  Record<Code, readonly (readonly [what: string, attempt: () => Appended])[]>
+>
+
+export const desk = { by: advisor, deviceId: null }
+export const bay = { by: technician }
+
+/** The payload that would close a step, changed for the test, written now. */
+export const closeStep = <K extends Kind>(
+  pen: OrderPen,
+  stepKey: string,
+  change: Partial<PayloadOf<K>> = {},
+  how: How = bay,
+): Appended => {
+  const step = pen.state().plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
+  if (!step) throw new RangeError(`no step ${stepKey}`)
+  const { kind, payload } = closingOf(pen.state(), step)
+  return pen.attempt(kind, { ...payload, ...change } as PayloadOf<K> & PayloadOf<typeof kind>, how)
+}
+
+/** The job up to the moment before one of its steps. */
+export const before = (stepKey: string): OrderPen => {
+  const pen = oneSensorJob('decided')
+  workUntil(pen, (key) => key === stepKey)
+  return pen
+}
+
+export const changedEstimate = (
+  pen: OrderPen,
+  change: (estimate: PayloadOf<'estimate.issued'>['estimate']) => PayloadOf<'estimate.issued'>['estimate'],
+): PayloadOf<'estimate.issued'> => {
+  const payload = estimateOf(pen)
+  const estimate = change(payload.estimate)
+  return { ...payload, estimate, digest: digestOf(estimate) }
+}
+
+export const attemptEstimate = (
+  change: (estimate: PayloadOf<'estimate.issued'>['estimate']) => PayloadOf<'estimate.issued'>['estimate'],
+): Appended => {
+  const pen = oneSensorJob('confirmed')
+  return pen.attempt('estimate.issued', changedEstimate(pen, change), desk)
+}
+
+/** An order whose only bundle has an alternative, shown and unanswered. */
+export const withAlternative = (): OrderPen => {
+  const pen = oneSensorJob('confirmed')
+  const payload = changedEstimate(pen, (estimate) => {
+    const [bundle] = estimate.bundles
+    if (!bundle) throw new RangeError('no bundle')
+    return {
+      ...estimate,
+      bundles: [
+        ...estimate.bundles,
+        { ...bundle, bundleKey: 'sensor.other', alternativeTo: bundle.bundleKey },
+      ],
+    }
+  })
+  pen.write('estimate.issued', payload, desk)
+  return pen
+}
+
+export const strikeOf = (entryId: string, change: Partial<PayloadOf<'entry.struck'>> = {}) => ({
+  entryId,
+  reason: 'wrong-value' as const,
+  words: null,
+  secondPersonId: null,
+  ...change,
+})
+
+export const lastOf = (pen: OrderPen, kind: Kind): string =>
+  pen.entries().findLast((entry) => entry.kind === kind)?.id ?? ''
+
+export const note = { words: wordsOf('note') }
+
+/** The job with a sheet whose torque nobody has verified, decided. */
+export const unverified = (): OrderPen => {
+  const pen = oneSensorJob('confirmed', 'unverified')
+  const { verifiedBy: _verified, ...source } = tarn.sources.studTorque
+  pen.write(
+    'sheet.chosen',
+    { sheet: { ...tarn, sources: { ...tarn.sources, studTorque: { ...source, verifiedBy: null } } } },
+    desk,
+  )
+  stageWriters.estimated(pen)
+  pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
+  issuePlan(pen, lastOf(pen, 'estimate.decided'))
+  return pen
+}

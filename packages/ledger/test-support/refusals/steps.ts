@@ -1,0 +1,140 @@
+import { answersOf, decisionOf, findingsOf, oneSensorJob, workUntil } from '../one-sensor-job.ts'
+import { wordsOf } from '../seeded-ids.ts'
+import { advisor, technician } from '../shop.ts'
+import {
+  bay,
+  before,
+  changedEstimate,
+  closeStep,
+  desk,
+  lastOf,
+  type Refusals,
+  unverified,
+} from './setting.ts'
+
+export const stepsRefusals: Refusals<
+  | 'STEP_NOT_PLANNED'
+  | 'STEP_OF_OTHER_KIND'
+  | 'STEP_ALREADY_CLOSED'
+  | 'STEP_OUT_OF_ORDER'
+  | 'STEP_NOT_AUTHORIZED'
+  | 'STEP_ON_OTHER_WHEEL'
+  | 'STEP_VALUE_MISSING'
+  | 'FIGURE_UNVERIFIED'
+  | 'FIGURE_CONFIRMED_BY_WRITER'
+  | 'ARRIVAL_INCOMPLETE'
+> = {
+  STEP_NOT_PLANNED: [
+    [
+      'a step that the plan does not hold',
+      () => {
+        const pen = before('RR.wheel.off')
+        return pen.attempt('wheel.removed', { stepKey: 'LF.wheel.off', wheel: 'LF', remark: null }, bay)
+      },
+    ],
+  ],
+  STEP_OF_OTHER_KIND: [
+    [
+      'a step closed by another kind of entry',
+      () => before('RR.wheel.off').attempt('step.closed', { stepKey: 'RR.wheel.off', value: null }, bay),
+    ],
+    [
+      'a closing step closed by what was seen on arrival',
+      () => closeStep<'wheel.checked'>(before('LF.closing.read'), 'LF.closing.read', { phase: 'arrival' }),
+    ],
+    [
+      'a look inside that was one from outside',
+      () => closeStep<'tire.inspected'>(before('RR.tire.inside'), 'RR.tire.inside', { when: 'arrival' }),
+    ],
+  ],
+  STEP_ALREADY_CLOSED: [['a step done twice', () => closeStep(before('RR.tire.open'), 'RR.wheel.off')]],
+  STEP_OUT_OF_ORDER: [
+    ['a step before its forerunner', () => closeStep(before('RR.wheel.off'), 'RR.tire.open')],
+    [
+      'torque without a sheet',
+      () => {
+        const pen = before('RR.studs.torque-half')
+        pen.strike(lastOf(pen, 'sheet.chosen'), advisor)
+        return closeStep(pen, 'RR.studs.torque-half')
+      },
+    ],
+  ],
+  STEP_NOT_AUTHORIZED: [
+    [
+      'a step of a bundle that is declined now',
+      () => {
+        const pen = before('RR.wheel.off')
+        pen.write(
+          'estimate.issued',
+          changedEstimate(pen, (estimate) => estimate),
+          desk,
+        )
+        pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
+        return closeStep(pen, 'RR.wheel.off')
+      },
+    ],
+  ],
+  STEP_ON_OTHER_WHEEL: [
+    [
+      'a wheel step recorded at another wheel',
+      () => closeStep<'wheel.removed'>(before('RR.wheel.off'), 'RR.wheel.off', { wheel: 'LR' }),
+    ],
+  ],
+  STEP_VALUE_MISSING: [
+    [
+      'a closing read that read nothing',
+      () => closeStep<'wheel.checked'>(before('LF.closing.read'), 'LF.closing.read', { sensor: null }),
+    ],
+    [
+      'a light that was not watched',
+      () =>
+        closeStep<'telltale.observed'>(before('vehicle.closing.light'), 'vehicle.closing.light', {
+          behavior: null,
+        }),
+    ],
+    [
+      'a look inside that says nothing',
+      () => closeStep<'tire.inspected'>(before('RR.tire.inside'), 'RR.tire.inside', { inside: null }),
+    ],
+  ],
+  FIGURE_UNVERIFIED: [
+    [
+      'a torque round at a figure that nobody confirmed',
+      () => {
+        const pen = unverified()
+        pen.write('step.set_aside', { stepKey: 'vehicle.confirm.stud-torque', reason: wordsOf('why') }, bay)
+        workUntil(pen, (key) => key === 'RR.studs.torque-half')
+        return closeStep(pen, 'RR.studs.torque-half')
+      },
+    ],
+  ],
+  FIGURE_CONFIRMED_BY_WRITER: [
+    [
+      'a figure confirmed by whoever entered it',
+      () =>
+        unverified().attempt(
+          'figure.confirmed',
+          { figure: 'studTorque', reference: 'page 312', stepKey: 'vehicle.confirm.stud-torque' },
+          desk,
+        ),
+    ],
+  ],
+  ARRIVAL_INCOMPLETE: [
+    [
+      'findings confirmed before everything was read',
+      () => {
+        const pen = oneSensorJob('written-up')
+        const { id } = pen.write('diagnosis.issued', findingsOf(pen), bay)
+        return pen.attempt('diagnosis.confirmed', { diagnosisId: id, verdict: { agrees: true } }, bay)
+      },
+    ],
+    [
+      'a wheel taken off after an arrival reading was withdrawn',
+      () => {
+        const pen = before('RR.wheel.off')
+        pen.strike(lastOf(pen, 'module.read'), technician)
+        return closeStep(pen, 'RR.wheel.off')
+      },
+    ],
+  ],
+}

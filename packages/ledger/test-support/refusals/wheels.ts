@@ -1,0 +1,247 @@
+import { arrivalOf, findingsOf, oneSensorJob, tireOf, workUntil } from '../one-sensor-job.ts'
+import { wordsOf } from '../seeded-ids.ts'
+import { gauge, lead } from '../shop.ts'
+import { bay, before, closeStep, desk, type Refusals } from './setting.ts'
+
+export const wheelsRefusals: Refusals<
+  | 'WHEEL_NOT_OFF'
+  | 'WHEEL_ALREADY_OFF'
+  | 'WHEEL_HELD_BY_FINDING'
+  | 'WORK_HELD_BY_FINDING'
+  | 'WHEEL_NOT_TORQUED'
+  | 'WHEEL_NOT_SECURED'
+  | 'SENSOR_BROKEN_OPEN'
+  | 'SENSOR_FREQUENCY_WRONG'
+  | 'SENSOR_ID_TAKEN'
+  | 'SENSOR_ID_DIFFERS'
+  | 'PART_DOES_NOT_MATCH'
+  | 'PRESSURE_TARGET_DIFFERS'
+  | 'PRESSURE_NOT_ON_TARGET'
+  | 'ROAD_GATE_CLOSED'
+  | 'ODOMETER_BACKWARDS'
+> = {
+  WHEEL_NOT_OFF: [
+    [
+      'a wheel put on that never came off',
+      () => {
+        const pen = before('RR.wheel.off')
+        pen.write('step.set_aside', { stepKey: 'RR.wheel.off', reason: wordsOf('why') }, bay)
+        workUntil(pen, (key) => key === 'RR.tire.inside')
+        pen.write('step.set_aside', { stepKey: 'RR.tire.inside', reason: wordsOf('why') }, bay)
+        workUntil(pen, (key) => key === 'RR.sensor.fit')
+        pen.write('step.set_aside', { stepKey: 'RR.sensor.fit', reason: wordsOf('why') }, bay)
+        workUntil(pen, (key) => key === 'RR.wheel.on')
+        return closeStep(pen, 'RR.wheel.on')
+      },
+    ],
+  ],
+  WHEEL_ALREADY_OFF: [
+    [
+      'a wheel that comes off twice',
+      () => {
+        const pen = before('RR.wheel.off')
+        const again = oneSensorJob('decided').state().plan
+        closeStep(pen, 'RR.wheel.off')
+        const steps = (again?.plan.steps ?? []).map((step) =>
+          step.stepKey === 'RR.wheel.off' ? { ...step, stepKey: 'RR.wheel.off-again', waitsFor: [] } : step,
+        )
+        pen.write('plan.issued', { plan: { planVersion: 2, steps }, decisionId: null }, { by: 'system' })
+        return closeStep(pen, 'RR.wheel.off-again')
+      },
+    ],
+  ],
+  WHEEL_HELD_BY_FINDING: [
+    [
+      'a wheel whose sensor was asked once when the findings were made',
+      () => {
+        const pen = before('RR.wheel.off')
+        pen.write('wheel.checked', arrivalOf('RR', { sensor: { answer: 'silent', tries: 1 } }), bay)
+        pen.write('diagnosis.issued', findingsOf(pen), bay)
+        pen.write('wheel.checked', arrivalOf('RR'), bay)
+        return closeStep(pen, 'RR.wheel.off')
+      },
+    ],
+  ],
+  WORK_HELD_BY_FINDING: [
+    [
+      'a pressure set on a tire that was driven low',
+      () => {
+        const pen = before('LF.pressure.set')
+        pen.write(
+          'wheel.checked',
+          arrivalOf('LF', { gauge: { pressure: { value: 9, unit: 'psi' }, instrument: gauge } }),
+          bay,
+        )
+        pen.write('diagnosis.issued', findingsOf(pen), bay)
+        return closeStep(pen, 'LF.pressure.set')
+      },
+    ],
+    [
+      'a tire opened that may hold sealant',
+      () => {
+        const pen = before('RR.tire.open')
+        pen.write('tire.inspected', tireOf('RR', { sealantSeen: true }), bay)
+        pen.write('diagnosis.issued', findingsOf(pen), bay)
+        return closeStep(pen, 'RR.tire.open')
+      },
+    ],
+  ],
+  WHEEL_NOT_TORQUED: [
+    [
+      'a second check of a wheel that was not torqued',
+      () => {
+        const pen = before('RR.studs.torque-again')
+        pen.write('step.set_aside', { stepKey: 'RR.studs.torque-again', reason: wordsOf('why') }, bay)
+        return closeStep(pen, 'RR.studs.second-check', {}, { by: lead })
+      },
+    ],
+    [
+      'a round on a wheel that is off',
+      () => {
+        const pen = before('RR.wheel.on')
+        pen.write('step.set_aside', { stepKey: 'RR.wheel.on', reason: wordsOf('why') }, bay)
+        return closeStep(pen, 'RR.studs.torque-half')
+      },
+    ],
+  ],
+  WHEEL_NOT_SECURED: [
+    [
+      'an order withdrawn with a wheel off',
+      () =>
+        before('RR.tire.open').attempt(
+          'order.withdrawn',
+          { reason: 'customer', words: wordsOf('why') },
+          desk,
+        ),
+    ],
+    [
+      'an order refused with a wheel unchecked',
+      () =>
+        before('RR.studs.second-check').attempt(
+          'order.refused',
+          { reason: 'out-of-scope', words: wordsOf('why') },
+          desk,
+        ),
+    ],
+  ],
+  SENSOR_BROKEN_OPEN: [
+    [
+      'an order withdrawn after we broke a sensor',
+      () => {
+        const pen = oneSensorJob('checked')
+        pen.write('sensor.broken', { wheel: 'LF', how: 'the shovel caught it' }, bay)
+        return pen.attempt('order.withdrawn', { reason: 'customer', words: wordsOf('why') }, desk)
+      },
+    ],
+  ],
+  SENSOR_FREQUENCY_WRONG: [
+    [
+      'a sensor of another frequency programmed',
+      () =>
+        closeStep<'sensor.programmed'>(before('RR.sensor.program'), 'RR.sensor.program', {
+          frequencyMHz: 433.92,
+        }),
+    ],
+  ],
+  SENSOR_ID_TAKEN: [
+    [
+      'an ID of another wheel, in another notation',
+      () =>
+        closeStep<'sensor.programmed'>(before('RR.sensor.program'), 'RR.sensor.program', {
+          sensorId: 'a1b2c10',
+        }),
+    ],
+    [
+      'an ID of another vehicle',
+      () =>
+        closeStep(
+          before('RR.sensor.program'),
+          'RR.sensor.program',
+          {},
+          { ...bay, facts: { idsOnOtherVehicles: new Set(['0A1B2CF7']) } },
+        ),
+    ],
+    [
+      'a sensor fitted that lives elsewhere',
+      () => closeStep<'sensor.fitted'>(before('RR.sensor.fit'), 'RR.sensor.fit', { sensorId: '0A1B2C10' }),
+    ],
+  ],
+  SENSOR_ID_DIFFERS: [
+    [
+      'a sensor fitted that is not the one programmed',
+      () => closeStep<'sensor.fitted'>(before('RR.sensor.fit'), 'RR.sensor.fit', { sensorId: '77777777' }),
+    ],
+  ],
+  PART_DOES_NOT_MATCH: [
+    [
+      'a part for another frequency',
+      () =>
+        closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', {
+          matches: { frequencyMHz: 433.92, stem: 'clamp-in' },
+        }),
+    ],
+    [
+      'a part with another stem',
+      () =>
+        closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', {
+          matches: { frequencyMHz: 315, stem: 'snap-in' },
+        }),
+    ],
+  ],
+  PRESSURE_TARGET_DIFFERS: [
+    [
+      'a target for another temperature',
+      () =>
+        closeStep<'pressure.set'>(before('LF.pressure.set'), 'LF.pressure.set', {
+          target: { psi: 35, placardPsi: 35, quality: 'measured', capped: false },
+        }),
+    ],
+  ],
+  PRESSURE_NOT_ON_TARGET: [
+    [
+      'a tire left under its target',
+      () =>
+        closeStep<'pressure.set'>(before('LF.pressure.set'), 'LF.pressure.set', {
+          asLeft: { value: 35, unit: 'psi' },
+        }),
+    ],
+  ],
+  ROAD_GATE_CLOSED: [
+    [
+      'a drive with the second check set aside',
+      () => {
+        const pen = before('RR.studs.second-check')
+        pen.write(
+          'step.set_aside',
+          { stepKey: 'RR.studs.second-check', reason: wordsOf('nobody there') },
+          bay,
+        )
+        pen.write('step.set_aside', { stepKey: 'vehicle.relearn.done', reason: wordsOf('later') }, bay)
+        workUntil(pen, (key) => key === 'vehicle.proof.drive')
+        return closeStep(pen, 'vehicle.proof.drive')
+      },
+    ],
+    [
+      'a relearn on the road with a wheel unchecked',
+      () => {
+        const pen = before('RR.studs.second-check')
+        pen.write(
+          'step.set_aside',
+          { stepKey: 'RR.studs.second-check', reason: wordsOf('nobody there') },
+          bay,
+        )
+        workUntil(pen, (key) => key === 'vehicle.relearn.done')
+        return closeStep(pen, 'vehicle.relearn.done')
+      },
+    ],
+  ],
+  ODOMETER_BACKWARDS: [
+    [
+      'an odometer that runs backward',
+      () =>
+        closeStep<'drive.done'>(before('vehicle.proof.drive'), 'vehicle.proof.drive', {
+          odometerIn: { value: 88_140, unit: 'mi' },
+        }),
+    ],
+  ],
+}

@@ -1,0 +1,62 @@
+import type { AdmitFacts, Role, WrenchFacts } from '../src/admit/facts.ts'
+import type { Author } from '../src/entry.ts'
+import type { GaugeUsed } from '../src/kinds/arrival.ts'
+import type { WrenchUsed } from '../src/kinds/work.ts'
+import { idOf } from './seeded-ids.ts'
+
+/** The people, instruments and registers of a small shop, all invented. */
+export const shopId = idOf('shop')
+export const locationId = idOf('location')
+
+export type Person = { readonly id: string; readonly roles: readonly Role[] }
+
+const person = (name: string, role: Role): Person => ({ id: idOf(`staff/${name}`), roles: [role] })
+
+export const advisor = person('advisor', 'advisor')
+export const technician = person('technician', 'technician')
+export const colleague = person('colleague', 'technician')
+export const lead = person('lead', 'lead')
+
+export const tablet = idOf('device/tablet')
+export const otherTablet = idOf('device/other-tablet')
+export const linkId = idOf('link')
+
+export const gauge: GaugeUsed = { instrumentId: idOf('gauge'), code: 'GA-1', correctionPsi: 0.2 }
+
+export const wrench: WrenchUsed = {
+  instrumentId: idOf('wrench'),
+  code: 'W-07',
+  dueOn: '2026-06-15',
+  cyclesBefore: 1_220,
+  rangeLow: 30,
+  rangeHigh: 250,
+  rangeUnit: 'lbf·ft',
+}
+
+/** The register's side of a wrench, as `admit` is told it. */
+export const wrenchFacts = (change: Partial<WrenchFacts> = {}): WrenchFacts => ({
+  dueOn: wrench.dueOn,
+  cycles: wrench.cyclesBefore,
+  quarantined: false,
+  rangeLow: wrench.rangeLow,
+  rangeHigh: wrench.rangeHigh,
+  rangeUnit: wrench.rangeUnit,
+  ...change,
+})
+
+const everyone = [advisor, technician, colleague, lead]
+
+/** What the shop's registers say at an instant about whoever writes. */
+export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts> = {}): AdmitFacts => ({
+  now,
+  author,
+  roles: author.kind === 'staff' ? (everyone.find(({ id }) => id === author.staffId)?.roles ?? []) : [],
+  staffIds: new Set(everyone.map(({ id }) => id)),
+  refusedIds: new Set(),
+  wrenches: new Map([[wrench.instrumentId, wrenchFacts()]]),
+  gauges: new Set([gauge.instrumentId]),
+  history: null,
+  secondPersonRequired: true,
+  idsOnOtherVehicles: new Set(),
+  ...change,
+})
