@@ -11,6 +11,11 @@ type Suppression = {
 /** In this order; what was removed removes nothing further down. */
 export const suppressions: readonly Suppression[] = [
   {
+    by: ['light-not-witnessed', 'retry-silent-wheel', 'cross-read-suspected', 'system-unknown'],
+    removes: ['no-warning-given'],
+    where: 'everywhere',
+  },
+  {
     by: ['system-kind-contradicted'],
     removes: ['set-then-reset', 'reset-only', 'reset-and-recheck'],
     where: 'everywhere',

@@ -120,6 +120,14 @@ describe('rules that the worked cases do not reach', () => {
       soundBut(wheel('LF', { gauge: 24, sensorPressure: 24 })),
       ['tire-low@LF', 'no-warning-given@LF'],
     ],
+    [
+      'a low tire without a light, while a wheel is still to be tried',
+      soundBut(
+        wheel('LF', { gauge: 24, sensorPressure: 24 }),
+        wheel('RR', { answer: 'silent', tries: 1, ...told }),
+      ),
+      ['tire-low@LF', 'retry-silent-wheel@RR'],
+    ],
     ['right pressures, no sensors, no event', { ...caseNamed('K21'), events: [] }, ['reset-and-recheck']],
     ['a flash on a vehicle without sensors', suppose(caseNamed('K21'), flashing), ['wheel-speed-fault']],
     [
