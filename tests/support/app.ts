@@ -1,15 +1,15 @@
 import type { Server } from 'node:http'
 import { buildApp } from '@bayledger/api/app'
 import type { Deps } from '@bayledger/api/deps'
-import { startLiveHub } from '@bayledger/api/http/live-hub'
 import { hashPassword } from '@bayledger/api/features/sessions/service/hash-password'
+import { startLiveHub } from '@bayledger/api/http/live-hub'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import request, { type Test } from 'supertest'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
-import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { loadShop } from '../../prisma/seeds/demo.ts'
+import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { createTestDatabase } from './database.ts'
 
 /** 11:40 of the demo day at the shop. */
@@ -32,7 +32,11 @@ export type TestApp = {
   readonly demo: DemoShop
   readonly url: string
   readonly server: Server
-  readonly clock: { readonly now: () => Date; readonly set: (instant: string) => void; readonly advance: (ms: number) => void }
+  readonly clock: {
+    readonly now: () => Date
+    readonly set: (instant: string) => void
+    readonly advance: (ms: number) => void
+  }
   readonly nobody: Caller
   readonly withCookies: (cookies: readonly string[]) => Caller
   readonly desk: (person: PersonKey) => Promise<Caller>
@@ -40,7 +44,10 @@ export type TestApp = {
   readonly stop: () => Promise<void>
 }
 
-export type TestTablet = Caller & { readonly deviceId: string; readonly signIn: (person: PersonKey) => Promise<Caller> }
+export type TestTablet = Caller & {
+  readonly deviceId: string
+  readonly signIn: (person: PersonKey) => Promise<Caller>
+}
 
 /**
  * The real service on a real database of its own: people, customers, vehicles, sheets, prices and instruments of the
@@ -73,7 +80,11 @@ export const startTestApp = async (): Promise<TestApp> => {
     sealReport: unused,
     progress: () => undefined,
   })
-  const signing = await createSigningIdentity({ commonName: demo.shop.name, notBefore: '2026-01-01T00:00:00.000Z', days: 30 })
+  const signing = await createSigningIdentity({
+    commonName: demo.shop.name,
+    notBefore: '2026-01-01T00:00:00.000Z',
+    days: 30,
+  })
   const live = await startLiveHub(database.url, demo.shop.id, (words, error) => {
     throw new Error(words, { cause: error })
   })
@@ -145,7 +156,8 @@ const callerOf = (server: Server, cookies: readonly string[]): Caller => {
     cookies,
     call,
     get: (path) => call('get', path),
-    post: (path, body, headers) => (body === undefined ? call('post', path, headers) : call('post', path, headers).send(body)),
+    post: (path, body, headers) =>
+      body === undefined ? call('post', path, headers) : call('post', path, headers).send(body),
     put: (path, body, headers) => call('put', path, headers).send(body),
     delete: (path) => call('delete', path),
   }

@@ -1,0 +1,166 @@
+import { randomUUID } from 'node:crypto'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+let replay: Replay
+let desk: Caller
+beforeAll(async () => {
+  shop = await startTestApp()
+  replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+})
+afterAll(() => shop.stop())
+
+/** An order whose estimate was shown, with a link and a phone that has opened it. */
+const shownOrder = async () => {
+  const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
+  await replay.sendUntil(lines)
+  const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+  const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+  return { orderId, link, phone: shop.withCookies(cookiesIn(opened)) }
+}
+
+type ShownBundle = { bundle: { bundleKey: string }; caution: { version: string } | null }
+const decisionOn = async (phone: Caller, answer: 'authorized' | 'declined' | 'deferred' = 'authorized') => {
+  const { body: order } = await phone.get('/api/customer/order').expect(200)
+  return {
+    entryId: randomUUID(),
+    revision: order.estimate.revision,
+    digest: order.estimate.digest,
+    answers: order.estimate.bundles.map(({ bundle, caution }: ShownBundle) => ({
+      bundleKey: bundle.bundleKey,
+      answer,
+      deferredUntil: answer === 'deferred' ? '2026-02-12' : null,
+      cautionShown: answer === 'authorized' ? null : (caution?.version ?? null),
+    })),
+    name: 'W. Dunmore-Gray',
+    relation: 'owner',
+    signature: { form: 'typed', text: 'W. Dunmore-Gray' },
+    agreesToElectronicRecord: true,
+    wantsRemovedParts: false,
+  }
+}
+
+describe('a customer link', () => {
+  it('is kept as a digest, opens one order, and shows no VIN, no address and no other customer', async () => {
+    const { orderId, link, phone } = await shownOrder()
+    expect(link.address).toBe(`http://localhost:4310/customer#${link.secret}`)
+    const { rows } = await shop.deps.pool.query('select l::text as line from customer_links l')
+    for (const { line } of rows) expect(line).not.toContain(link.secret)
+    const { body } = await phone.get('/api/customer/order').expect(200)
+    expect(body).toMatchObject({ shopName: 'Tamber Street Tire & Wheel', drive: { verdict: 'may-drive' } })
+    expect(body.findings[0]).toMatchObject({ code: 'sensor-silent', severity: 'cause', wheels: ['RR'] })
+    expect(body.estimate.totals.totalCents).toBe(20_340)
+    expect(body.gauges.RR).toMatchObject({ value: 32.7, unit: 'psi', labelPsi: 35 })
+    const vin = (await desk.get(`/api/orders/${orderId}`).expect(200)).body.vehicle.vin
+    expect(JSON.stringify(body)).not.toContain(vin ?? 'no VIN on file')
+    await phone.get(`/api/orders/${orderId}`).expect(401)
+  })
+
+  it('notes each opening, and is shut when it is withdrawn or a week old', async () => {
+    const { orderId, link, phone } = await shownOrder()
+    const { body } = await desk.get(`/api/orders/${orderId}/links`).expect(200)
+    expect(body.links[0]).toMatchObject({ linkId: link.linkId, openedAt: [expect.any(String)] })
+    await desk.delete(`/api/orders/${orderId}/links/${link.linkId}`).expect(204)
+    expect((await phone.get('/api/customer/order').expect(401)).body.code).toBe('LINK_REFUSED')
+    const again = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(401)
+    const guessed = await shop.nobody.post('/api/customer/session', { secret: 'x'.repeat(43) }).expect(401)
+    expect({ ...again.body, requestId: '' }).toEqual({ ...guessed.body, requestId: '' })
+    expect((await desk.delete(`/api/orders/${orderId}/links/${randomUUID()}`).expect(404)).body.code).toBe(
+      'LINK_NOT_FOUND',
+    )
+    expect((await desk.post(`/api/orders/${randomUUID()}/links`).expect(404)).body.code).toBe(
+      'ORDER_NOT_FOUND',
+    )
+  })
+
+  it('tells no findings before they are confirmed', async () => {
+    const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
+    await replay.sendUntil(lines, ({ draft }) => draft.kind === 'diagnosis.confirmed')
+    const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const { body } = await shop.withCookies(cookiesIn(opened)).get('/api/customer/order').expect(200)
+    expect(body).toMatchObject({
+      findings: [],
+      drive: { verdict: 'not-yet-known' },
+      estimate: null,
+      report: null,
+    })
+  })
+})
+
+describe('deciding by link', () => {
+  it('enters the answers with a signature, and the plan that follows', async () => {
+    const { orderId, phone } = await shownOrder()
+    const decision = await decisionOn(phone)
+    const first = await phone.post('/api/customer/decisions', decision).expect(201)
+    const again = await phone.post('/api/customer/decisions', decision).expect(201)
+    expect(again.body).toEqual(first.body)
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const kinds = body.entries.slice(-2).map(({ kind }: { kind: string }) => kind)
+    expect(kinds).toEqual(['estimate.decided', 'plan.issued'])
+    expect(body.texts.map(({ text }: { text: string }) => text)).toContain('W. Dunmore-Gray')
+    expect(body.moves[0].mover).toBe('bay')
+    const shown = (await phone.get('/api/customer/order').expect(200)).body
+    expect(shown.estimate.bundles.every(({ answer }: { answer: string }) => answer === 'authorized')).toBe(
+      true,
+    )
+    expect(shown.estimate.bundles.every(({ answerable }: { answerable: boolean }) => !answerable)).toBe(true)
+  })
+
+  it('is refused the second time, with words for the customer', async () => {
+    const { phone } = await shownOrder()
+    await phone.post('/api/customer/decisions', await decisionOn(phone)).expect(201)
+    const { body } = await phone.post('/api/customer/decisions', await decisionOn(phone)).expect(422)
+    expect(body).toMatchObject({ code: 'ENTRY_REFUSED', reason: 'BUNDLE_ALREADY_DECIDED' })
+    expect(body.detail).toMatch(/already answered/)
+  })
+
+  it('may be done again for what was put off', async () => {
+    const { phone } = await shownOrder()
+    await phone.post('/api/customer/decisions', await decisionOn(phone, 'deferred')).expect(201)
+    await phone.post('/api/customer/decisions', await decisionOn(phone)).expect(201)
+  })
+
+  it('is refused for an older version, and for one that was changed on its way', async () => {
+    const { phone } = await shownOrder()
+    const decision = await decisionOn(phone)
+    const older = await phone.post('/api/customer/decisions', { ...decision, revision: 9 }).expect(422)
+    expect(older.body.reason).toBe('ESTIMATE_REVISION_STALE')
+    const changed = await phone
+      .post('/api/customer/decisions', { ...decision, digest: '0'.repeat(64) })
+      .expect(422)
+    expect(changed.body.reason).toBe('ESTIMATE_DIGEST_DIFFERS')
+  })
+
+  it('needs the caution to have been shown with a No to safety work', async () => {
+    const { phone } = await shownOrder()
+    const decision = await decisionOn(phone, 'declined')
+    const answers = decision.answers.map((answer: object) => ({ ...answer, cautionShown: null }))
+    const { body } = await phone.post('/api/customer/decisions', { ...decision, answers }).expect(422)
+    expect(body.reason).toBe('CAUTION_NOT_SHOWN')
+  })
+
+  it('names what is missing, the signature included', async () => {
+    const { phone } = await shownOrder()
+    const { body } = await phone
+      .post('/api/customer/decisions', {
+        ...(await decisionOn(phone)),
+        signature: { form: 'drawn', text: '' },
+        agreesToElectronicRecord: false,
+      })
+      .expect(422)
+    expect(body.fields.map(({ field }: { field: string }) => field).toSorted()).toEqual([
+      'agreesToElectronicRecord',
+      'signature.text',
+    ])
+  })
+
+  it('answers that there is no report yet', async () => {
+    const { phone } = await shownOrder()
+    expect((await phone.get('/api/customer/report').expect(404)).body.code).toBe('REPORT_NOT_FOUND')
+  })
+})

@@ -1,0 +1,32 @@
+import { randomBytes, randomUUID } from 'node:crypto'
+import { personalDigest } from '@bayledger/ledger/hash-chain'
+import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
+import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
+
+/** An order of the demo day under ids and salts of its own, so that each test writes one that nobody else knows. */
+export const freshCopy = (
+  demo: DemoShop,
+  number: string,
+): { readonly orderId: string; readonly lines: readonly DemoLine[] } => {
+  const order = demo.orders.find((candidate) => candidate.number === number)
+  if (!order) throw new Error(`no order ${number} in the demo`)
+  return freshLines(order)
+}
+
+export const freshLines = (order: {
+  readonly orderId: string
+  readonly lines: readonly DemoLine[]
+}): { readonly orderId: string; readonly lines: readonly DemoLine[] } => {
+  const names = new Map<string, string>()
+  for (const id of [order.orderId, ...order.lines.map(({ draft }) => draft.id)]) names.set(id, randomUUID())
+  for (const { digest, salt, text } of order.lines.flatMap(({ texts }) => texts)) {
+    const fresh = randomBytes(32)
+    names.set(salt, fresh.toString('base64'))
+    names.set(digest, personalDigest(text, fresh))
+  }
+  const text = JSON.stringify(order.lines).replace(
+    /[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}|[0-9a-f]{64}|[A-Za-z0-9+/]{43}=/g,
+    (name) => names.get(name) ?? name,
+  )
+  return { orderId: names.get(order.orderId) ?? '', lines: JSON.parse(text) }
+}
