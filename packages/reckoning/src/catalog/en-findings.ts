@@ -11,6 +11,7 @@ export const englishFindings: FindingCatalog = {
     'gauge-missing': {
       one: 'We have no pressure reading for the {wheel} tire yet, so we say nothing about it.',
       many: 'We have no pressure reading yet for these tires: {wheels}. So we say nothing about them.',
+      all: 'We have no pressure reading for any tire yet, so we say nothing about them.',
     },
     'light-not-witnessed': { one: 'We have not yet seen for ourselves what your warning light does.' },
     'retry-silent-wheel': {
