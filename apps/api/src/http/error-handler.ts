@@ -77,11 +77,11 @@ const translated = (error: FastifyError | Error): AppError | null => {
   return null
 }
 
-/** Connection refused, dropped, or the server shutting down (PostgreSQL class 57P and 08, Prisma P1001/P1017/P2024). */
+/** Refused, dropped, full or shutting down (PostgreSQL 57P, 08, 53300, 55000; Prisma P1001, P1017, P2024). */
 const isDatabaseAway = (error: Error): boolean => {
   const code = 'code' in error ? String(error.code) : ''
   return (
-    /^(ECONNREFUSED|ECONNRESET|57P0\d|08\d{3}|P1001|P1017|P2024)$/.test(code) ||
+    /^(ECONNREFUSED|ECONNRESET|EPIPE|57P0\d|08\d{3}|53300|55000|P1001|P1017|P2024)$/.test(code) ||
     /Connection terminated|timeout exceeded when trying to connect/.test(error.message)
   )
 }

@@ -1,0 +1,230 @@
+import { contract } from '@bayledger/contract/contract'
+import type { Endpoint } from '@bayledger/contract/endpoint'
+import { errors, isErrorCode } from '@bayledger/contract/errors'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, cookiesIn, type Method, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+
+type Operation = {
+  readonly operationId: string
+  readonly 'x-access': Endpoint['access']['who']
+  readonly parameters: readonly { readonly name: string; readonly in: string }[]
+  readonly responses: Record<string, { readonly content?: Record<string, unknown> }>
+}
+
+let shop: TestApp
+let document: { openapi: string; paths: Record<string, Record<string, Operation>> }
+let callers: Record<Endpoint['access']['who'], Caller>
+let orderId: string
+beforeAll(async () => {
+  shop = await startTestApp()
+  document = (await shop.nobody.get('/api/openapi.json').expect(200)).body
+  const replay = await replayOn(shop)
+  const order = freshCopy(shop.demo, 'T-2602')
+  orderId = order.orderId
+  await replay.sendUntil(order.lines)
+  const desk = await shop.desk('marguerite')
+  const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+  const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+  callers = {
+    desk,
+    staff: desk,
+    device: await shop.tablet(),
+    'customer-link': shop.withCookies(cookiesIn(opened)),
+    public: shop.nobody,
+  }
+})
+afterAll(() => shop.stop())
+
+const operations = () =>
+  Object.entries(document.paths).flatMap(([path, methods]) =>
+    Object.entries(methods).map(([method, operation]) => ({ path, method: method as Method, operation })),
+  )
+const filled = (path: string) =>
+  path.replace(/\{(\w+)\}/g, (_, name: string) =>
+    name === 'orderId' ? orderId : '019bb314-2300-7000-8000-000000000000',
+  )
+const queries: Readonly<Record<string, string>> = {
+  search: '?q=TMB',
+  listVehicles: '?customerId=019bb314-2300-7000-8000-000000000000',
+  getEntriesAfter: '?after=0',
+}
+/** A stream never ends; its own test reads it. */
+const streams = new Set(['live'])
+
+describe('the OpenAPI document', () => {
+  it('is of version 3.1 and holds every route of the contract and no other', () => {
+    expect(document.openapi).toBe('3.1.0')
+    expect(
+      operations()
+        .map(({ operation }) => operation.operationId)
+        .toSorted(),
+    ).toEqual(contract.map(({ operationId }) => operationId).toSorted())
+  })
+
+  it('names every parameter of every path', () => {
+    for (const { path, operation } of operations())
+      expect(
+        operation.parameters.filter((parameter) => parameter.in === 'path').map(({ name }) => name),
+      ).toEqual([...path.matchAll(/\{(\w+)\}/g)].map(([, name]) => name))
+  })
+
+  it('is kept by every route: each answers its own caller with a status and a type that it declares', async () => {
+    for (const { path, method, operation } of operations()) {
+      if (streams.has(operation.operationId) || operation.operationId === 'signOut') continue
+      const caller = callers[operation['x-access']]
+      const call = caller.call(method, `${filled(path)}${queries[operation.operationId] ?? ''}`)
+      const reply = method === 'get' || method === 'delete' ? await call : await call.send({})
+      const declared = operation.responses[String(reply.status)]
+      expect(declared, `${operation.operationId} answered ${reply.status}: ${reply.text}`).toBeDefined()
+      expect(reply.status, operation.operationId).not.toBe(500)
+      const type = reply.headers['content-type']?.split(';')[0]
+      if (type !== undefined) expect(Object.keys(declared?.content ?? {})).toContain(type)
+      if (method === 'get' && !path.includes('{number}') && !path.endsWith('/report'))
+        expect([200, 404], `${operation.operationId} ${reply.text}`).toContain(reply.status)
+      expect(reply.headers['cache-control'] ?? 'no-store').toBe('no-store')
+    }
+  })
+
+  it('is kept towards strangers: none gets past a route that is not public', async () => {
+    for (const { path, method, operation } of operations()) {
+      if (operation['x-access'] === 'public') continue
+      const reply = await shop.nobody.call(method, filled(path)).send(method === 'get' ? undefined : {})
+      expect(reply.status, operation.operationId).toBe(401)
+      expect(operation.responses['401'], operation.operationId).toBeDefined()
+    }
+  })
+
+  it('is kept towards a customer and a tablet without a person: neither gets what is the staff’s', async () => {
+    for (const { path, method, operation } of operations()) {
+      if (operation['x-access'] !== 'desk' && operation['x-access'] !== 'staff') continue
+      for (const who of ['customer-link', 'device'] as const) {
+        const reply = await callers[who].call(method, filled(path)).send(method === 'get' ? undefined : {})
+        expect(reply.status, `${operation.operationId} as ${who}`).toBe(401)
+      }
+    }
+  })
+
+  it('is kept towards a tablet: what belongs to the desk is refused there', async () => {
+    const bay = await (await shop.tablet()).signIn('bo')
+    for (const { path, method, operation } of operations()) {
+      if (operation['x-access'] !== 'desk') continue
+      const reply = await bay.call(method, filled(path)).send(method === 'get' ? undefined : {})
+      expect(reply.status, operation.operationId).toBe(403)
+    }
+  })
+})
+
+describe('who may call what', () => {
+  it('is this table; a change of it is looked at by a person', () => {
+    const table = contract
+      .map((endpoint: Endpoint) => {
+        const roles =
+          'roles' in endpoint.access && endpoint.access.roles ? ` (${endpoint.access.roles.join(', ')})` : ''
+        return `${endpoint.access.who}${roles}: ${endpoint.method} ${endpoint.path}`
+      })
+      .toSorted()
+    expect(table).toMatchInlineSnapshot(`
+      [
+        "customer-link: GET /api/customer/order",
+        "customer-link: GET /api/customer/report",
+        "customer-link: POST /api/customer/decisions",
+        "desk (lead, manager, owner): POST /api/sheets",
+        "desk (lead, manager, owner): POST /api/sheets/:sheetId/versions",
+        "desk: DELETE /api/orders/:orderId/links/:linkId",
+        "desk: GET /api/orders/:orderId/links",
+        "desk: POST /api/customers",
+        "desk: POST /api/enrollment-codes",
+        "desk: POST /api/orders/:orderId/links",
+        "desk: POST /api/orders/:orderId/reports",
+        "desk: POST /api/refused-entries/:entryId/settle",
+        "desk: POST /api/vehicles",
+        "desk: PUT /api/customers/:customerId",
+        "desk: PUT /api/vehicles/:vehicleId",
+        "device: GET /api/devices/current",
+        "device: GET /api/live",
+        "device: GET /api/staff",
+        "device: POST /api/sessions/bay",
+        "public: GET /api/openapi.json",
+        "public: GET /healthz",
+        "public: GET /readyz",
+        "public: POST /api/customer/session",
+        "public: POST /api/devices",
+        "public: POST /api/report-checks",
+        "public: POST /api/sessions/desk",
+        "staff: DELETE /api/sessions/current",
+        "staff: GET /api/customers",
+        "staff: GET /api/customers/:customerId",
+        "staff: GET /api/floor",
+        "staff: GET /api/instruments",
+        "staff: GET /api/orders/:orderId",
+        "staff: GET /api/orders/:orderId/entries",
+        "staff: GET /api/orders/:orderId/reports/:number",
+        "staff: GET /api/refused-entries",
+        "staff: GET /api/search",
+        "staff: GET /api/sessions/current",
+        "staff: GET /api/settings",
+        "staff: GET /api/sheets",
+        "staff: GET /api/sheets/:sheetId",
+        "staff: GET /api/vehicles",
+        "staff: GET /api/vehicles/:vehicleId",
+        "staff: POST /api/diagnoses",
+        "staff: POST /api/entries",
+      ]
+    `)
+  })
+})
+
+describe('every route that writes', () => {
+  const writing = () => operations().filter(({ method }) => method !== 'get')
+
+  it('refuses a page of another site, whatever it sends', async () => {
+    const foreign: Record<string, string>[] = [
+      { 'sec-fetch-site': 'cross-site' },
+      { 'sec-fetch-site': 'same-site' },
+      { 'sec-fetch-site': 'same-origin', origin: 'https://elsewhere.example' },
+      { 'sec-fetch-site': 'none' },
+    ]
+    for (const { path, method, operation } of writing())
+      for (const headers of foreign) {
+        const reply = await callers[operation['x-access']].call(method, filled(path), headers).send({})
+        expect(reply.status, operation.operationId).toBe(403)
+        expect(reply.body.code).toBe('REQUEST_FROM_ELSEWHERE')
+      }
+  })
+
+  it('refuses a form and plain text', async () => {
+    for (const { path, method, operation } of writing().filter(({ method }) => method !== 'delete'))
+      for (const type of ['application/x-www-form-urlencoded', 'text/plain']) {
+        const reply = await callers[operation['x-access']]
+          .call(method, filled(path), { 'content-type': type })
+          .send('a=b')
+        expect(reply.status, `${operation.operationId} ${type}`).toBe(415)
+      }
+  })
+
+  it('lets no other site read an answer', async () => {
+    for (const { path, method, operation } of operations()) {
+      if (streams.has(operation.operationId)) continue
+      const reply = await shop.nobody.call(method, filled(path), { origin: 'https://elsewhere.example' })
+      expect(reply.headers['access-control-allow-origin']).toBeUndefined()
+      expect(reply.headers['x-content-type-options']).toBe('nosniff')
+      expect(reply.headers['content-security-policy']).toContain("default-src 'self'")
+      expect(reply.headers['content-security-policy']).not.toMatch(/script-src[^;]*unsafe/)
+    }
+  })
+})
+
+describe('a problem', () => {
+  it('has its code’s own status and title, and the request’s id', async () => {
+    const reply = await shop.nobody.get('/api/floor').expect(401)
+    expect(isErrorCode(reply.body.code)).toBe(true)
+    expect(reply.body).toMatchObject({
+      type: '/docs/errors#SESSION_MISSING',
+      title: errors.SESSION_MISSING.title,
+      status: 401,
+      requestId: expect.stringMatching(/^[0-9a-f-]{36}$/),
+    })
+  })
+})

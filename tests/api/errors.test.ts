@@ -1,0 +1,172 @@
+import { randomUUID } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { type ErrorCode, errorCodes, errors } from '@bayledger/contract/errors'
+import { withClient } from '@bayledger/db/with-client'
+import type { Test } from 'supertest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { type Caller, cookiesIn, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+let desk: Caller
+let tablet: TestTablet
+let orderId: string
+let phone: Caller
+beforeAll(async () => {
+  shop = await startTestApp()
+  const replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+  tablet = await shop.tablet()
+  const order = freshCopy(shop.demo, 'T-2602')
+  orderId = order.orderId
+  await replay.sendUntil(order.lines)
+  const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+  const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+  phone = shop.withCookies(cookiesIn(opened))
+})
+afterAll(() => shop.stop())
+
+const once = (key = randomUUID()) => ({ 'idempotency-key': key })
+const customer = {
+  name: 'A. Name',
+  phone: null,
+  email: null,
+  mayText: false,
+  mayEmail: false,
+  mayCall: false,
+}
+const madeCustomer = async () => (await desk.post('/api/customers', customer, once()).expect(201)).body
+const vehicle = (customerId: string, extra: object = {}) => ({
+  customerId,
+  plate: null,
+  plateRegion: null,
+  vin: null,
+  description: 'A vehicle',
+  color: null,
+  notes: null,
+  sheetId: null,
+  ...extra,
+})
+const firstOf = async <T>(times: number, call: () => Test, wanted: (reply: Awaited<Test>) => T | null) => {
+  for (let tries = 0; tries < times; tries += 1) {
+    const found = wanted(await call())
+    if (found !== null) return
+  }
+}
+
+/** A request for each code that answers with it. The two faults of our own come last: they break the shop. */
+const producers: Record<ErrorCode, () => Promise<Test> | Test> = {
+  REQUEST_UNREADABLE: () =>
+    desk.call('post', '/api/customers', { 'content-type': 'application/json' }).send('{"name":'),
+  REQUEST_TOO_LARGE: () => desk.post('/api/customers', { ...customer, name: 'x'.repeat(1_100_000) }, once()),
+  REQUEST_NOT_JSON: () => desk.call('post', '/api/customers', { 'content-type': 'text/plain' }).send('hello'),
+  FIELDS_INVALID: () => desk.post('/api/customers', {}, once()),
+  ROUTE_NOT_FOUND: () => desk.get('/api/nothing-here'),
+  TOO_MANY_REQUESTS: async () => {
+    const check = () => shop.nobody.post('/api/report-checks', { sha256: '0'.repeat(64) })
+    await firstOf(40, check, ({ status }) => (status === 429 ? true : null))
+    return check()
+  },
+  REQUEST_FROM_ELSEWHERE: () =>
+    desk.call('post', '/api/customers', { 'sec-fetch-site': 'cross-site' }).send(customer),
+  SESSION_MISSING: () => shop.nobody.get('/api/floor'),
+  SESSION_EXPIRED: async () => {
+    const other = await shop.desk('devin')
+    await other.delete('/api/sessions/current').expect(204)
+    return other.get('/api/floor')
+  },
+  SIGN_IN_REFUSED: () => shop.nobody.post('/api/sessions/desk', { name: 'nobody', password: 'x' }),
+  PIN_REFUSED: () => tablet.post('/api/sessions/bay', { staffId: people.bo.id, pin: '000000' }),
+  SIGN_IN_BLOCKED: async () => {
+    const guess = () => tablet.post('/api/sessions/bay', { staffId: people.ines.id, pin: '000000' })
+    await firstOf(5, guess, () => null)
+    return guess()
+  },
+  DEVICE_UNKNOWN: () => shop.nobody.get('/api/devices/current'),
+  ENROLLMENT_CODE_REFUSED: () => shop.nobody.post('/api/devices', { code: 'ABCD-2345', name: 'Bay' }),
+  ACCESS_REFUSED: async () => (await tablet.signIn('greta')).post('/api/customers', customer, once()),
+  LINK_REFUSED: () => shop.nobody.post('/api/customer/session', { secret: 'guessed' }),
+  CUSTOMER_NOT_FOUND: () => desk.get(`/api/customers/${randomUUID()}`),
+  VEHICLE_NOT_FOUND: () => desk.get(`/api/vehicles/${randomUUID()}`),
+  SHEET_NOT_FOUND: () => desk.get(`/api/sheets/${randomUUID()}`),
+  ORDER_NOT_FOUND: () => desk.get(`/api/orders/${randomUUID()}`),
+  REPORT_NOT_FOUND: () => phone.get('/api/customer/report'),
+  LINK_NOT_FOUND: () => desk.delete(`/api/orders/${orderId}/links/${randomUUID()}`),
+  REFUSED_ENTRY_NOT_FOUND: () => desk.post(`/api/refused-entries/${randomUUID()}/settle`),
+  VERSION_MISSING: async () => desk.put(`/api/customers/${(await madeCustomer()).customerId}`, customer),
+  VERSION_STALE: async () =>
+    desk.put(`/api/customers/${(await madeCustomer()).customerId}`, customer, { 'if-match': '"7"' }),
+  IDEMPOTENCY_KEY_MISSING: () => desk.post('/api/customers', customer),
+  IDEMPOTENCY_KEY_REUSED: async () => {
+    const key = randomUUID()
+    await desk.post('/api/customers', customer, once(key)).expect(201)
+    return desk.post('/api/customers', { ...customer, name: 'Another' }, once(key))
+  },
+  VIN_INVALID: async () =>
+    desk.post(
+      '/api/vehicles',
+      vehicle((await madeCustomer()).customerId, { vin: '1M8GDM9A1KP042788' }),
+      once(),
+    ),
+  VIN_TAKEN: async () => {
+    const { customerId } = await madeCustomer()
+    const send = () => desk.post('/api/vehicles', vehicle(customerId, { vin: '1M8GDM9AXKP042788' }), once())
+    await send().expect(201)
+    return send()
+  },
+  ENTRY_REFUSED: () =>
+    phone.post('/api/customer/decisions', {
+      entryId: randomUUID(),
+      revision: 9,
+      digest: '0'.repeat(64),
+      answers: [{ bundleKey: 'none', answer: 'declined', deferredUntil: null, cautionShown: null }],
+      name: 'A. Name',
+      relation: 'owner',
+      signature: { form: 'typed', text: 'A. Name' },
+      agreesToElectronicRecord: true,
+      wantsRemovedParts: false,
+    }),
+  EVIDENCE_INVALID: () => desk.post('/api/diagnoses', { unitz: {} }),
+  REPORT_NOT_DUE: () => desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }),
+  INTERNAL_FAULT: async () => {
+    await shop.deps.pool.query("update instruments set body = '{}' where code = 'GA-1'")
+    return desk.get('/api/instruments')
+  },
+  SERVICE_UNAVAILABLE: async () => {
+    const name = new URL(shop.url).pathname.slice(1)
+    const elsewhere = new URL(shop.url)
+    elsewhere.pathname = '/postgres'
+    await withClient(elsewhere.href, async (client) => {
+      await client.query(`alter database ${name} allow_connections false`)
+      await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = $1', [name])
+    })
+    return desk.get('/api/floor')
+  },
+}
+
+/** The database goes away for good, so that comes last. */
+const inOrder = errorCodes.toSorted(
+  (one, other) => Number(one === 'SERVICE_UNAVAILABLE') - Number(other === 'SERVICE_UNAVAILABLE'),
+)
+
+describe('the list of errors', () => {
+  it.each(inOrder)('%s is answered by a request of ours, with its own status and words', async (code) => {
+    const { status, body, text } = await await producers[code]()
+    expect({ status, code: body.code, title: body.title }, text).toEqual({
+      status: errors[code].status,
+      code,
+      title: errors[code].title,
+    })
+    expect(body.detail.length).toBeGreaterThan(15)
+    expect(text).not.toMatch(/ at .*\.ts:\d+/)
+  })
+
+  it('is told in docs/errors.md: every code, its status and its title, and no other', () => {
+    const documented = [
+      ...readFileSync('docs/errors.md', 'utf8').matchAll(/^\| `([A-Z_]+)` \| (\d{3}) \| ([^|]+) \|/gm),
+    ].map(([, code, status, title]) => [code, Number(status), title?.trim()])
+    expect(documented).toEqual(errorCodes.map((code) => [code, errors[code].status, errors[code].title]))
+  })
+})
