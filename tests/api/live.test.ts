@@ -1,0 +1,101 @@
+import { randomUUID } from 'node:crypto'
+import { once } from 'node:events'
+import { get, type IncomingMessage } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { startLiveHub } from '@bayledger/api/http/live-hub'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+let replay: Replay
+let desk: Caller
+let port: number
+const open: IncomingMessage[] = []
+beforeAll(async () => {
+  shop = await startTestApp()
+  replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+  shop.server.listen(0, '127.0.0.1')
+  await once(shop.server, 'listening')
+  port = (shop.server.address() as AddressInfo).port
+})
+afterAll(async () => {
+  for (const stream of open) stream.destroy()
+  await shop.stop()
+})
+
+/** The stream as a page reads it: text so far, and a wait for the next event that matches. */
+const listen = async (caller: Caller) => {
+  const request = get({ port, path: '/api/live', headers: { cookie: caller.cookies.join('; ') } })
+  const [response] = (await once(request, 'response')) as [IncomingMessage]
+  open.push(response)
+  let text = ''
+  response.on('data', (part: Buffer) => {
+    text += part
+  })
+  return {
+    response,
+    text: () => text,
+    wakes: () => text.split('event: wake').length - 1,
+    nextWake: async () => {
+      const before = text.split('event: wake').length
+      while (text.split('event: wake').length === before) await once(response, 'data')
+    },
+  }
+}
+
+describe('the live stream', () => {
+  it('wakes everyone who listens once something is written, and says nothing of what', async () => {
+    const first = await listen(desk)
+    const tablet = await shop.tablet()
+    const second = await listen(tablet)
+    expect(first.response.headers['content-type']).toBe('text/event-stream; charset=utf-8')
+    await Promise.all(
+      [first, second].map(async (stream) => (stream.wakes() === 0 ? stream.nextWake() : undefined)),
+    )
+    const [line] = freshCopy(shop.demo, 'T-2602').lines
+    if (!line) throw new Error('an order without a first line')
+    const woken = Promise.all([first.nextWake(), second.nextWake()])
+    await replay.send(line)
+    await woken
+    expect(first.text()).not.toContain(line.draft.orderId)
+    expect(first.text()).toMatch(/^retry: 2000\nid: \d+\nevent: wake\ndata: {}\n\n/)
+  })
+
+  it('wakes for what another process wrote', async () => {
+    const stream = await listen(desk)
+    if (stream.wakes() === 0) await stream.nextWake()
+    const other = await startLiveHub(shop.url, shop.deps.shopId, () => undefined)
+    const woken = stream.nextWake()
+    other.wrote()
+    await woken
+    await other.close()
+  })
+
+  it('finds out by looking when a wake-up was lost', async () => {
+    const stream = await listen(desk)
+    if (stream.wakes() === 0) await stream.nextWake()
+    const woken = stream.nextWake()
+    // Past the hub: as if the process had died between its commit and its NOTIFY.
+    await shop.deps.pool.query(
+      `insert into refused_entries (shop_id, id, order_id, kind, body, code, words, received_at, written_by)
+       values ($1, $2, $2, 'note.added', '{}', 'X', 'x', '2027-01-01', '{}')`,
+      [shop.deps.shopId, randomUUID()],
+    )
+    await woken
+  })
+
+  it('is not open to a stranger', async () => {
+    const { body } = await shop.nobody.get('/api/live').expect(401)
+    expect(body.code).toBe('DEVICE_UNKNOWN')
+  })
+})
+
+describe('health', () => {
+  it('says that the process answers and that the database does', async () => {
+    expect((await shop.nobody.get('/healthz').expect(200)).body).toEqual({ status: 'alive' })
+    expect((await shop.nobody.get('/readyz').expect(200)).body).toEqual({ status: 'ready' })
+  })
+})

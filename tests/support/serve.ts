@@ -1,0 +1,31 @@
+import { buildApp } from '@bayledger/api/app'
+import { startLiveHub } from '@bayledger/api/http/live-hub'
+import { openClient } from '@bayledger/db/client'
+import { openPool } from '@bayledger/db/pool'
+import { createSigningIdentity } from '@bayledger/report/signing-key'
+
+/** The service as a process of its own, to be killed: `node tests/support/serve.ts <database>` prints its address. */
+const [url = ''] = process.argv.slice(2)
+const pool = openPool({ url, onIdleError: () => undefined })
+const prisma = openClient(pool)
+const { id: shopId } = await prisma.shop.findFirstOrThrow()
+const app = await buildApp({
+  deps: {
+    prisma,
+    pool,
+    clock: { now: () => new Date() },
+    shopId,
+    tls: false,
+    publicAddress: 'http://localhost',
+    signing: await createSigningIdentity({
+      commonName: 'Test',
+      notBefore: new Date().toISOString(),
+      days: 1,
+    }),
+    live: await startLiveHub(url, shopId, () => undefined),
+  },
+  logger: false,
+  webFolder: null,
+  callsPerMinute: 1_000_000,
+})
+console.log(await app.listen({ port: 0, host: '127.0.0.1' }))
