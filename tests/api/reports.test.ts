@@ -21,7 +21,8 @@ afterAll(() => shop.stop())
 const pdfOf = async (number: string): Promise<Buffer> =>
   (await desk.get(`/api/orders/${orderId}/reports/${number}`).buffer(true).parse(binary).expect(200)).body
 
-const binary = (response: NodeJS.ReadableStream, done: (error: Error | null, body: Buffer) => void): void => {
+const binary = (reply: unknown, done: (error: Error | null, body: Buffer) => void): void => {
+  const response = reply as NodeJS.ReadableStream
   const parts: Buffer[] = []
   response.on('data', (part: Buffer) => parts.push(part))
   response.on('end', () => done(null, Buffer.concat(parts)))

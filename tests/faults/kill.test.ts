@@ -31,7 +31,7 @@ afterAll(() => shop.stop())
 type Running = { readonly child: ChildProcess; readonly address: string }
 
 const startServer = async (): Promise<Running> => {
-  const child = spawn(process.execPath, ['tests/support/serve.ts', shop.url], {
+  const child = spawn(process.execPath, ['tests/faults/support/serve.ts', shop.url], {
     stdio: ['ignore', 'pipe', 'inherit'],
   })
   if (!child.stdout) throw new Error('no output to read the address from')

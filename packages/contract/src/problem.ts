@@ -23,8 +23,3 @@ export const Problem = z.strictObject({
   retryAfterSeconds: z.optional(z.int()),
 })
 export type Problem = z.infer<typeof Problem>
-
-export const isProblem = (value: unknown, code?: ErrorCode): value is Problem => {
-  const read = Problem.safeParse(value)
-  return read.success && (code === undefined || read.data.code === code)
-}

@@ -4,7 +4,7 @@ import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 
-/** The service as a process of its own, to be killed: `node tests/support/serve.ts <database>` prints its address. */
+/** The service as a process of its own, to be killed: `node tests/faults/support/serve.ts <database>` prints its address. */
 const [url = ''] = process.argv.slice(2)
 const pool = openPool({ url, onIdleError: () => undefined })
 const prisma = openClient(pool)
