@@ -9,16 +9,23 @@ import { BayOrderRoute } from './routes/bay-order.tsx'
 import { EnrollRoute } from './routes/enroll.tsx'
 import { MyVehiclesRoute } from './routes/my-vehicles.tsx'
 import { NoSuchPageRoute } from './routes/no-such-page.tsx'
+import { BayDoor } from './session/bay-door.tsx'
 
 const router = createBrowserRouter([
   {
     element: <BayLayout />,
     errorElement: <BayFaultRoute />,
     children: [
-      { path: patterns.bay, element: <MyVehiclesRoute /> },
       { path: patterns.enroll, element: <EnrollRoute /> },
-      { path: patterns.bayOrder, element: <BayOrderRoute /> },
-      { path: '*', element: <NoSuchPageRoute /> },
+      {
+        element: <BayDoor />,
+        errorElement: <BayFaultRoute />,
+        children: [
+          { path: patterns.bay, element: <MyVehiclesRoute /> },
+          { path: patterns.bayOrder, element: <BayOrderRoute /> },
+          { path: '*', element: <NoSuchPageRoute /> },
+        ],
+      },
     ],
   },
 ])

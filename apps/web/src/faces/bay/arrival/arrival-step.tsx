@@ -78,11 +78,7 @@ const wordsOfNext = (
   )
   const next = thingAfter(left, thing, pace)
   if (next === null) return null
-  return 'wheel' in next
-    ? next.wheel === thing.wheel
-      ? next.what
-      : wheelNames[next.wheel]
-    : nextNames[next.what]
+  return 'wheel' in next ? (next.wheel === thing.wheel ? next.what : next.wheel) : nextNames[next.what]
 }
 
 const nextNames = {

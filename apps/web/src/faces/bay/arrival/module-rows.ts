@@ -4,7 +4,7 @@ import type { CodeClass, ModuleCode } from '@bayledger/reckoning/evidence/eviden
 import { readingOrder, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { idFault, idFromText, idMeant, lastFour } from '../../../features/sensor-ids/id-text.ts'
 import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
-import { noneOfThem, type Row, type RowOption, type RowValues } from '../form/rows.ts'
+import type { Row, RowValues } from '../form/rows.ts'
 
 /** Wheels whose IDs the vehicle can hold. */
 const storedWheels = (state: OrderState): readonly WheelPosition[] =>
@@ -20,16 +20,46 @@ const classes: readonly { value: CodeClass; label: string; perWheel: boolean }[]
   { value: 'lamp-circuit', label: 'Lamp circuit', perWheel: false },
 ]
 
-/** A code as one choice: its class, and the wheel that it names. */
-const codeOptions = (wheels: readonly WheelPosition[]): RowOption[] =>
-  classes.flatMap(({ value, label, perWheel }) =>
-    perWheel
+const codeClasses: Row = {
+  kind: 'several',
+  key: 'codes',
+  label: 'Stored codes',
+  noneWord: 'no codes',
+  options: classes.map(({ value, label }) => ({ value, label })),
+}
+
+const chosenClasses = (values: RowValues) =>
+  classes.filter(({ value }) => (values.codes ?? '').split(',').includes(value))
+
+/** The codes by class, then the wheels that they name. */
+const codeRows = (wheels: readonly WheelPosition[], values: RowValues): readonly Row[] => {
+  const chosen = chosenClasses(values)
+  return [
+    codeClasses,
+    ...chosen
+      .filter(({ perWheel }) => perWheel)
+      .map(
+        ({ value, label }): Row => ({
+          kind: 'several',
+          key: `at.${value}`,
+          label: `${label}: which wheel`,
+          noneWord: 'no wheel named',
+          options: wheels.map((wheel) => ({ value: wheel, label: wheel })),
+        }),
+      ),
+    ...(chosen.length > 0
       ? [
-          ...wheels.map((wheel) => ({ value: `${value}@${wheel}`, label: `${label} ${wheel}` })),
-          { value, label, detail: 'no wheel named' },
+          {
+            kind: 'text',
+            key: 'codeText',
+            label: 'Codes as shown',
+            optional: 'not noted',
+            exact: true,
+          } as const,
         ]
-      : [{ value, label }],
-  )
+      : []),
+  ]
+}
 
 const state: Row = {
   kind: 'choice',
@@ -61,22 +91,8 @@ export const moduleRows = (order: OrderState, values: RowValues): readonly Row[]
       },
     ]
   const wheels = storedWheels(order)
-  const codes: Row = {
-    kind: 'several',
-    key: 'codes',
-    label: 'Stored codes',
-    noneWord: 'no codes',
-    options: codeOptions(wheels),
-  }
-  const codeText: Row = {
-    kind: 'text',
-    key: 'codeText',
-    label: 'Codes as shown',
-    optional: 'not noted',
-    exact: true,
-  }
-  const hasCodes = values.codes && values.codes !== noneOfThem
-  if (values.state === 'blank') return [state, codes, ...(hasCodes ? [codeText] : [])]
+  const codes = codeRows(wheels, values)
+  if (values.state === 'blank') return [state, ...codes]
   return [
     state,
     {
@@ -90,8 +106,7 @@ export const moduleRows = (order: OrderState, values: RowValues): readonly Row[]
       ],
     },
     ...wheels.map((wheel): Row => idRow(order, wheel)),
-    codes,
-    ...(hasCodes ? [codeText] : []),
+    ...codes,
     {
       kind: 'text',
       key: 'stray',
@@ -115,7 +130,7 @@ const idRow = (order: OrderState, wheel: WheelPosition): Row => {
     kind: 'text',
     key: `id.${wheel}`,
     label: `Stored for ${wheel}`,
-    exact: true,
+    hex: true,
     optional: 'not shown',
     asked: true,
     hint: `The ID that the vehicle holds for the ${wheelNames[wheel]} wheel.`,
@@ -148,15 +163,10 @@ export const moduleReadOf = (order: OrderState, values: RowValues): ModuleRead =
 
 const codesOf = (values: RowValues): ModuleCode[] => {
   const text = (values.codeText ?? '').trim().slice(0, 200)
-  return (values.codes ?? '')
-    .split(',')
-    .filter((code) => code !== '' && code !== noneOfThem)
-    .flatMap((code): ModuleCode[] => {
-      const [name, at] = code.split('@')
-      const found = classes.find(({ value }) => value === name)
-      const wheel = readingOrder.find((position) => position === at)
-      return found === undefined
-        ? []
-        : [{ class: found.value, ...(wheel ? { wheel } : {}), ...(text === '' ? {} : { text }) }]
-    })
+  return chosenClasses(values).flatMap(({ value, perWheel }): ModuleCode[] => {
+    const at = (values[`at.${value}`] ?? '').split(',')
+    const wheels = perWheel ? readingOrder.filter((wheel) => at.includes(wheel)) : []
+    const code = { class: value, ...(text === '' ? {} : { text }) }
+    return wheels.length === 0 ? [code] : wheels.map((wheel) => ({ ...code, wheel }))
+  })
 }

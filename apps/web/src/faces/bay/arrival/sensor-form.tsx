@@ -59,10 +59,7 @@ export function SensorForm({
           : wakeWords[sensor?.wokenBy ?? 'unknown']
       }
       rows={(values) => sensorRows(values, known)}
-      blank={{
-        tries: String(triesBefore + 1),
-        ...(sensor ? { frequency: String(sensor.frequencyMHz) } : {}),
-      }}
+      blank={sensor ? { frequency: String(sensor.frequencyMHz) } : {}}
       recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
       busy={busy}
       problem={problem}

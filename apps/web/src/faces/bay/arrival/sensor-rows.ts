@@ -25,7 +25,7 @@ const tries: Row = {
   high: 99,
   limits: { whole: 2, decimals: 0 },
   step: 1,
-  hint: 'Two spaced tries count as silent: turn the wheel a quarter, hold the reader at the stem.',
+  hint: 'All tries together. Silent counts after two: turn the wheel a quarter, hold the reader at the stem.',
 }
 
 /** The rows of a sensor's reading: a silent one gives nothing but how often it was asked. */
@@ -60,7 +60,7 @@ export const sensorRows = (values: RowValues, known: readonly KnownId[]): readon
       kind: 'text',
       key: 'id',
       label: 'Sensor ID',
-      exact: true,
+      hex: true,
       hint: 'Pick, paste or scan it; the last four signs pick a known one.',
       suggestions: known.slice(0, 4).map((one) => ({ value: one.id, label: knownIdWords(one) })),
       fault: (text) => idFault(text, known),

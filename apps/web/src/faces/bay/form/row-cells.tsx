@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import { isAnswered, type Row, type RowValues, rowWords } from './rows.ts'
 
 type RowCellsProps = {
@@ -9,8 +10,13 @@ type RowCellsProps = {
 
 /** What a form holds so far; a tap on a cell brings up its pad. */
 export function RowCells({ rows, values, active, onActive }: RowCellsProps) {
+  const list = useRef<HTMLUListElement>(null)
+  // Where a tall pad leaves little room, the cell at hand still stands in sight.
+  useEffect(() => {
+    if (active !== '') list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' })
+  }, [active])
   return (
-    <ul className="row-cells">
+    <ul ref={list} className={rows.length > 6 ? 'row-cells row-cells-many' : 'row-cells'}>
       {rows.map((row) => {
         const value = values[row.key]
         const words = rowWords(row, value)
@@ -25,7 +31,11 @@ export function RowCells({ rows, values, active, onActive }: RowCellsProps) {
               onClick={() => onActive(row.key)}
             >
               <span className="row-cell-label">{row.label}</span>
-              <span className={row.kind === 'text' && row.exact ? 'row-cell-value exact' : 'row-cell-value'}>
+              <span
+                className={
+                  row.kind === 'text' && (row.exact || row.hex) ? 'row-cell-value exact' : 'row-cell-value'
+                }
+              >
                 {words}
               </span>
             </button>

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { Button } from '../../../ui/button.tsx'
 import { NumberPad } from '../../../ui/number-pad.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { HexPad } from './hex-pad.tsx'
 import { isAnswered, noneOfThem, type Row, rowFault, toggled } from './rows.ts'
 
 type RowPadProps = {
@@ -51,6 +52,20 @@ function Keys(props: RowPadProps) {
       >
         <Onward {...props} />
       </NumberPad>
+    )
+  if (row.kind === 'text' && row.hex)
+    return (
+      <HexPad
+        label={row.label}
+        hint={row.hint}
+        fault={rowFault(row, value)}
+        suggestions={row.suggestions ?? []}
+        text={value ?? ''}
+        onText={(text) => onValue(text, false)}
+        onPick={(picked) => onValue(picked, true)}
+      >
+        <Onward {...props} />
+      </HexPad>
     )
   return (
     <div className="row-pad">

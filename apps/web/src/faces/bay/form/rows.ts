@@ -31,6 +31,8 @@ export type Row =
   | (RowBase & {
       readonly kind: 'text'
       readonly exact?: boolean
+      /** A sensor's ID: keys of our own for its sixteen signs. */
+      readonly hex?: boolean
       readonly hint?: string
       readonly suggestions?: readonly RowOption[]
       readonly fault?: (text: string) => string | undefined

@@ -23,6 +23,9 @@ export function InstrumentList<I extends Instrument>({
 }: InstrumentListProps<I>) {
   return (
     <StepScreen title={title} how="It is kept on this tablet until another is taken." problem={problem}>
+      {all.length === 0 && problem === null ? (
+        <p>None of this place is in the register. Ask the owner to enter it.</p>
+      ) : null}
       <ul className="instruments">
         {all.map((instrument) => (
           <li key={instrument.instrumentId}>

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
-import type { ReactNode } from 'react'
-import { Navigate } from 'react-router'
+import { Navigate, Outlet } from 'react-router'
+import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
 import { patterns } from '../../../lib/paths.ts'
 import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
@@ -15,7 +15,7 @@ import { useIdleLock } from './use-idle-lock.ts'
  * Lets in an enrolled tablet with a person on it. While it is locked the work stays mounted behind, so that a
  * half-typed figure is still there for whoever signs in.
  */
-export function BayDoor({ children }: { children: ReactNode }) {
+export function BayDoor() {
   const device = useQuery(deviceQuery)
   const session = useQuery({
     ...sessionQuery,
@@ -45,7 +45,7 @@ export function BayDoor({ children }: { children: ReactNode }) {
   return (
     <>
       <div className="bay-behind" inert={!isOpen} hidden={!isOpen}>
-        {children}
+        <Work />
       </div>
       {door === 'locked' ? (
         <PinSignIn title="Locked. Who is here?" likely={person} />
@@ -54,4 +54,10 @@ export function BayDoor({ children }: { children: ReactNode }) {
       ) : null}
     </>
   )
+}
+
+/** What lies behind the door hears of what others write. */
+function Work() {
+  useLiveUpdates()
+  return <Outlet />
 }

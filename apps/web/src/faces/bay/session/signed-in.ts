@@ -4,10 +4,13 @@ import { sessionQuery } from '../../../features/people/queries.ts'
 import type { Clock } from '../../../lib/format.ts'
 import { deviceQuery } from './device-query.ts'
 
-/** Who is signed in on this tablet; `null` before anyone is. */
-export const useSignedIn = (): StaffMember | null => useQuery(sessionQuery).data?.staff ?? null
+/** Who is signed in on this tablet; `null` before anyone is. Only the door asks the server. */
+export const useSignedIn = (): StaffMember | null =>
+  useQuery({ ...sessionQuery, enabled: false }).data?.staff ?? null
 
 /** The time zone of the place where this tablet is. */
 export const useBayClock = (): Clock => ({
-  timeZone: useQuery(deviceQuery).data?.location.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
+  timeZone:
+    useQuery({ ...deviceQuery, enabled: false }).data?.location.timeZone ??
+    Intl.DateTimeFormat().resolvedOptions().timeZone,
 })

@@ -3,4 +3,4 @@ import { sessionQuery } from '../../../features/people/queries.ts'
 
 /** The day as the server had it at the sign-in, YYYY-MM-DD in UTC, as the ledger compares it. */
 export const useToday = (): string =>
-  (useQuery(sessionQuery).data?.now ?? new Date().toISOString()).slice(0, 10)
+  (useQuery({ ...sessionQuery, enabled: false }).data?.now ?? new Date().toISOString()).slice(0, 10)

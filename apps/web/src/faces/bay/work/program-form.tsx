@@ -26,7 +26,7 @@ export function ProgramForm(props: WheelFormProps) {
       kind: 'text',
       key: 'id',
       label: 'ID read back',
-      exact: true,
+      hex: true,
       hint: 'As the reader shows it now, with the sensor in your hand.',
       suggestions: known.slice(0, 2).map((one) => ({ value: one.id, label: knownIdWords(one) })),
       fault: (text) => idFault(text, known),

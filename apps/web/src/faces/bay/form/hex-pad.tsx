@@ -1,0 +1,78 @@
+import { type ReactNode, useId } from 'react'
+import { FieldNotes, noteAttributes } from '../../../ui/field-parts.tsx'
+import type { RowOption } from './rows.ts'
+import '../../../ui/number-pad.css'
+
+type HexPadProps = {
+  label: string
+  hint?: string | undefined
+  fault?: string | undefined
+  suggestions: readonly RowOption[]
+  text: string
+  onText: (text: string) => void
+  onPick: (value: string) => void
+  children: ReactNode
+}
+
+const order = ['7', '8', '9', 'A', 'B', '4', '5', '6', 'C', 'D', '1', '2', '3', 'E', 'F', '0']
+
+/** A sensor's ID: picked where it is known, else pasted or scanned into the field, else typed with these keys. */
+export function HexPad({ label, hint, fault, suggestions, text, onText, onPick, children }: HexPadProps) {
+  const id = useId()
+  return (
+    <fieldset className="hex-pad" aria-label={label}>
+      {suggestions.length === 0 ? null : (
+        <ul className="hex-suggestions">
+          {suggestions.map((option) => (
+            <li key={option.value}>
+              <button
+                type="button"
+                className="row-option"
+                aria-pressed={option.value === text}
+                onClick={() => onPick(option.value)}
+              >
+                {option.label}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="hex-side">
+        <div>
+          <label htmlFor={id}>{label}</label>
+          <input
+            {...noteAttributes(id, { hint, fault })}
+            id={id}
+            className="hex-entry exact"
+            inputMode="none"
+            autoComplete="off"
+            autoCapitalize="characters"
+            spellCheck={false}
+            value={text}
+            onChange={(event) => onText(event.currentTarget.value)}
+          />
+          <FieldNotes id={id} hint={hint} fault={fault} />
+        </div>
+        <div className="pad-answers">{children}</div>
+      </div>
+      <div className="hex-keys">
+        {order.map((sign) => (
+          <button key={sign} type="button" className="pad-key" onClick={() => onText(text + sign)}>
+            {sign}
+          </button>
+        ))}
+        <button
+          type="button"
+          className="pad-key"
+          aria-label="erase the last sign"
+          onClick={() => onText(text.slice(0, -1))}
+        >
+          ⌫
+        </button>
+        <button type="button" className="pad-key pad-key-small" onClick={() => onText('')}>
+          clear
+        </button>
+      </div>
+    </fieldset>
+  )
+}
