@@ -32,10 +32,11 @@ export type OrderPen = {
   readonly strike: (entryId: string, by: Person, second?: Person | null) => Appended
 }
 
-export const orderPen = (name = 'order'): OrderPen => {
+/** A pen for a new order, or for one that goes on after entries written before under the same name. */
+export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPen => {
   const orderId = idOf(`order/${name}`)
-  const entries: Entry[] = []
-  let drafts = 0
+  const entries: Entry[] = [...before]
+  let drafts = before.length
 
   const now = () => new Date(Date.UTC(2026, 0, 12, 15) + drafts * 20_000).toISOString()
 

@@ -28,7 +28,7 @@ const position = fc.nat(400)
 /** Something that somebody tries, allowed or not: what the shop does, slips, and what a person of ill will would try. */
 const command = fc.oneof(
   {
-    weight: 12,
+    weight: 60,
     arbitrary: fc.record({ does: fc.constant('next-step' as const), by: person, check: person }),
   },
   {
@@ -36,7 +36,7 @@ const command = fc.oneof(
     arbitrary: fc.record({ does: fc.constant('some-step' as const), by: person, at: position, other: wheel }),
   },
   {
-    weight: 3,
+    weight: 12,
     arbitrary: fc.record({
       does: fc.constant('some-round' as const),
       by: person,
@@ -47,7 +47,7 @@ const command = fc.oneof(
     }),
   },
   {
-    weight: 4,
+    weight: 6,
     arbitrary: fc.record({
       does: fc.constant('withdraw' as const),
       by: person,
@@ -80,14 +80,14 @@ const command = fc.oneof(
     }),
   },
   { weight: 1, arbitrary: fc.record({ does: fc.constant('break-sensor' as const), by: person, wheel }) },
-  { weight: 2, arbitrary: fc.record({ does: fc.constant('seal' as const) }) },
+  { weight: 1, arbitrary: fc.record({ does: fc.constant('seal' as const) }) },
   { weight: 1, arbitrary: fc.record({ does: fc.constant('hand-back' as const), agreed: person }) },
   { weight: 1, arbitrary: fc.record({ does: fc.constant('withdraw-order' as const) }) },
   { weight: 1, arbitrary: fc.record({ does: fc.constant('repeat-id' as const), at: position }) },
 )
 export type Command = typeof command extends fc.Arbitrary<infer C> ? C : never
 
-export const commands = fc.array(command, { minLength: 1, maxLength: 40 })
+export const commands = fc.array(command, { minLength: 20, maxLength: 60, size: 'max' })
 
 const desk = { by: advisor, deviceId: null }
 

@@ -165,9 +165,13 @@ const insideOf = (wheel: WheelPosition) => ({
 })
 
 const pressureOf = (state: OrderState, wheel: WheelPosition, stepKey: string): PayloadOf<'pressure.set'> => {
-  const target = pressureTargetFor(state, wheel, inTheBay)
-  if (!target) throw new RangeError(`no label figure for ${wheel}`)
-  const { psi, placardPsi, quality, capped } = target
+  // Without a sheet there is no target; somebody might still write one down, and is refused.
+  const { psi, placardPsi, quality, capped } = pressureTargetFor(state, wheel, inTheBay) ?? {
+    psi: 35,
+    placardPsi: 35,
+    quality: 'assumed' as const,
+    capped: false,
+  }
   return {
     stepKey,
     wheel,
