@@ -1,7 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { type ErrorCode, errorCodes, errors } from '@bayledger/contract/errors'
-import { withClient } from '@bayledger/db/with-client'
 import type { Response } from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
@@ -136,13 +135,7 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
     return desk.get('/api/instruments')
   },
   SERVICE_UNAVAILABLE: async () => {
-    const name = new URL(shop.url).pathname.slice(1)
-    const elsewhere = new URL(shop.url)
-    elsewhere.pathname = '/postgres'
-    await withClient(elsewhere.href, async (client) => {
-      await client.query(`alter database ${name} allow_connections false`)
-      await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = $1', [name])
-    })
+    await shop.loseDatabase()
     return desk.get('/api/floor')
   },
 }

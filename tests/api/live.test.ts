@@ -2,7 +2,6 @@ import { randomUUID } from 'node:crypto'
 import { once } from 'node:events'
 import { get, type IncomingMessage } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import { startLiveHub } from '@bayledger/api/http/live-hub'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
@@ -67,11 +66,9 @@ describe('the live stream', () => {
   it('wakes for what another process wrote', async () => {
     const stream = await listen(desk)
     if (stream.wakes() === 0) await stream.nextWake()
-    const other = await startLiveHub(shop.url, shop.deps.shopId, () => undefined)
     const woken = stream.nextWake()
-    other.wrote()
+    await shop.writeElsewhere()
     await woken
-    await other.close()
   })
 
   it('finds out by looking when a wake-up was lost', async () => {

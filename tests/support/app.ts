@@ -2,9 +2,10 @@ import type { Server } from 'node:http'
 import { buildApp } from '@bayledger/api/app'
 import type { Deps } from '@bayledger/api/deps'
 import { hashPassword } from '@bayledger/api/features/sessions/service/hash-password'
-import { startLiveHub } from '@bayledger/api/http/live-hub'
+import { startLiveHub } from '@bayledger/api/http/live'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
+import { withClient } from '@bayledger/db/with-client'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import request, { type Test } from 'supertest'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
@@ -41,6 +42,10 @@ export type TestApp = {
   readonly withCookies: (cookies: readonly string[]) => Caller
   readonly desk: (person: PersonKey) => Promise<Caller>
   readonly tablet: () => Promise<TestTablet>
+  /** Another process on the same database writes something. */
+  readonly writeElsewhere: () => Promise<void>
+  /** Takes the database away for good. */
+  readonly loseDatabase: () => Promise<void>
   readonly stop: () => Promise<void>
 }
 
@@ -115,6 +120,22 @@ export const startTestApp = async (): Promise<TestApp> => {
     withCookies,
     desk,
     tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
+    writeElsewhere: async () => {
+      const other = await startLiveHub(database.url, demo.shop.id, () => undefined)
+      other.wrote()
+      await other.close()
+    },
+    loseDatabase: () => {
+      const name = new URL(database.url).pathname.slice(1)
+      const elsewhere = new URL(database.url)
+      elsewhere.pathname = '/postgres'
+      return withClient(elsewhere.href, async (client) => {
+        await client.query(`alter database ${name} allow_connections false`)
+        await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = $1', [
+          name,
+        ])
+      })
+    },
     stop: async () => {
       await app.close()
       await live.close().catch(() => undefined)

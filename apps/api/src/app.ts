@@ -1,7 +1,9 @@
 import { contract } from '@bayledger/contract/contract'
+import { errorOfConstraint } from '@bayledger/db/constraint-errors'
 import cookie from '@fastify/cookie'
 import rateLimit from '@fastify/rate-limit'
 import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from 'fastify'
+import { AppError } from './core/app-error.ts'
 import type { Deps } from './deps.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
 import { customerRoutes } from './features/customers/routes.ts'
@@ -21,7 +23,6 @@ import { findDevice } from './features/sessions/store.ts'
 import { settingRoutes } from './features/settings/routes.ts'
 import { sheetRoutes } from './features/sheets/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
-import { AppError } from './http/app-error.ts'
 import { handleErrors } from './http/error-handler.ts'
 import { identifyWith } from './http/identify.ts'
 import { guardReplies, registerContract } from './http/register-contract.ts'
@@ -55,7 +56,7 @@ export const buildApp = async ({
     forceCloseConnections: true,
   }) as unknown as FastifyInstance
   app.decorateRequest('actor')
-  handleErrors(app)
+  handleErrors(app, errorOfConstraint)
   acceptJsonAndPdfOnly(app)
   await setSecurityHeaders(app, deps.tls)
   await app.register(cookie)

@@ -1,6 +1,6 @@
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import type { Pool } from 'pg'
-import type { LiveHub } from './http/live-hub.ts'
+import type { LiveHub } from './http/live.ts'
 
 /** The only source of the present moment; tests pass their own. */
 export type Clock = { readonly now: () => Date }

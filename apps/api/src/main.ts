@@ -9,7 +9,7 @@ import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
 import { buildApp } from './app.ts'
 import type { Config } from './config.ts'
 import type { Deps } from './deps.ts'
-import { startLiveHub } from './http/live-hub.ts'
+import { startLiveHub } from './http/live.ts'
 import { loadDemo } from './seed-shop.ts'
 import { keptSigningIdentity } from './signing-identity.ts'
 

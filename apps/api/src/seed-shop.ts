@@ -2,13 +2,13 @@ import type { PrismaClient } from '@bayledger/db/client'
 import { v7 as newId } from 'uuid'
 import { seedDemo } from '../../../prisma/seeds/demo.ts'
 import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
+import { newToken, tokenDigest } from './core/tokens.ts'
 import type { Deps } from './deps.ts'
 import { appendDraft } from './features/entries/service/append-draft.ts'
 import { linkMs } from './features/links/policy.ts'
 import { insertLink } from './features/links/store.ts'
 import { sealOrderReport } from './features/reports/service.ts'
 import { hashPassword } from './features/sessions/service/hash-password.ts'
-import { newToken, tokenDigest } from './http/tokens.ts'
 
 /** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
 export const loadDemo = (

@@ -1,5 +1,5 @@
 import { buildApp } from '@bayledger/api/app'
-import { startLiveHub } from '@bayledger/api/http/live-hub'
+import { startLiveHub } from '@bayledger/api/http/live'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'

@@ -1,6 +1,6 @@
 import type { Access } from '@bayledger/contract/endpoint'
-import type { Actor } from './actor.ts'
-import { AppError } from './app-error.ts'
+import type { Actor } from '../core/actor.ts'
+import { AppError } from '../core/app-error.ts'
 
 /** Refuses whoever an endpoint does not let in; 401 for a stranger, 403 for someone known. */
 export const refuseUnlessAllowed = (access: Access, actor: Actor): void => {

@@ -1,7 +1,7 @@
 import type { BinaryReply, BodyOf, Endpoint, ParamsOf, QueryOf } from '@bayledger/contract/endpoint'
 import type { FastifyReply } from 'fastify'
 import type * as z from 'zod/mini'
-import type { Actor, CustomerActor, DeviceActor, StaffActor } from './actor.ts'
+import type { Actor, CustomerActor, DeviceActor, StaffActor } from '../core/actor.ts'
 import type { CookieChange } from './cookies.ts'
 
 /** Who a handler is called for, by what its endpoint's access lets in. */

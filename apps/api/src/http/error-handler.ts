@@ -1,11 +1,14 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { AppError, problemOf } from './app-error.ts'
-import { constraintProblem } from './constraint-problem.ts'
+import { AppError, problemOf } from '../core/app-error.ts'
+import { constraintProblem } from '../core/constraint-problem.ts'
+
+/** The problem code of a constraint's name; what the database package knows, handed in. */
+export type CodeOfConstraint = (constraint: string) => string | undefined
 
 /** Every failure becomes a problem reply; what was not foreseen is logged whole and told without detail. */
-export const handleErrors = (app: FastifyInstance): void => {
+export const handleErrors = (app: FastifyInstance, codeOf: CodeOfConstraint): void => {
   app.setErrorHandler((error: FastifyError | Error, request, reply) => {
-    const known = error instanceof AppError ? error : translated(error)
+    const known = error instanceof AppError ? error : translated(error, codeOf)
     if (known) {
       request.log.info(
         { code: known.code, fields: known.extras.fields?.map(({ field }) => field) },
@@ -47,7 +50,7 @@ const sendProblem = (error: AppError, request: FastifyRequest, reply: FastifyRep
 }
 
 /** What Fastify and the database say of their own accord, in our codes. */
-const translated = (error: FastifyError | Error): AppError | null => {
+const translated = (error: FastifyError | Error, codeOf: CodeOfConstraint): AppError | null => {
   const code = 'code' in error ? String(error.code) : ''
   const status = 'statusCode' in error ? error.statusCode : undefined
   if (code === 'FST_ERR_CTP_BODY_TOO_LARGE' || status === 413)
@@ -68,7 +71,7 @@ const translated = (error: FastifyError | Error): AppError | null => {
         cause: error,
       },
     )
-  const broken = constraintProblem(error)
+  const broken = constraintProblem(error, codeOf)
   if (broken) return broken
   if (status === 400)
     return new AppError('REQUEST_UNREADABLE', 'The request is not well formed. Send JSON text in UTF-8.', {

@@ -1,34 +1,23 @@
 import type { Access } from '@bayledger/contract/endpoint'
-import type { Role } from '@bayledger/ledger/admit/facts'
 import type { FastifyRequest } from 'fastify'
 import {
   type Actor,
   type CustomerActor,
   type DeviceActor,
+  type FoundSession,
   mint,
   type NobodyActor,
   type StaffActor,
-} from './actor.ts'
-import { AppError } from './app-error.ts'
+} from '../core/actor.ts'
+import { AppError } from '../core/app-error.ts'
+import { tokenDigest } from '../core/tokens.ts'
 import { readCookie } from './cookies.ts'
-import { tokenDigest } from './tokens.ts'
 
 /** What the gate asks of the features that keep sessions, tablets and links. */
 export type Credentials = {
   readonly findSession: (tokenHash: string) => Promise<FoundSession | 'over' | null>
   readonly findDevice: (tokenHash: string) => Promise<{ deviceId: string; locationId: string } | null>
   readonly findLink: (tokenHash: string) => Promise<{ linkId: string; orderId: string } | null>
-}
-
-export type FoundSession = {
-  readonly sessionId: string
-  readonly kind: 'desk' | 'bay'
-  readonly staffId: string
-  readonly name: string
-  readonly roles: readonly Role[]
-  readonly deviceId: string | null
-  readonly locationId: string | null
-  readonly expiresAt: Date
 }
 
 export type Identify = (request: FastifyRequest, access: Access) => Promise<Actor>

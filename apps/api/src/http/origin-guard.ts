@@ -1,5 +1,5 @@
 import type { FastifyRequest } from 'fastify'
-import { AppError } from './app-error.ts'
+import { AppError } from '../core/app-error.ts'
 
 /**
  * No page of another site may write here. A browser says where a request comes from (`Sec-Fetch-Site`, or

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import type { FastifyRequest } from 'fastify'
-import { AppError } from './app-error.ts'
+import { AppError } from '../core/app-error.ts'
 
 /** The version in `If-Match: "3"`. Without one a write is refused: it could overwrite what nobody here has read. */
 export const versionIn = (request: FastifyRequest): number => {

@@ -3,9 +3,9 @@ import { errors } from '@bayledger/contract/errors'
 import type { Problem } from '@bayledger/contract/problem'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import * as z from 'zod/mini'
+import type { Actor } from '../core/actor.ts'
+import { AppError } from '../core/app-error.ts'
 import { refuseUnlessAllowed } from './access-guard.ts'
-import type { Actor } from './actor.ts'
-import { AppError } from './app-error.ts'
 import type { AnyAnswer, Binding, Call } from './binding.ts'
 import { readCookie, writeCookie } from './cookies.ts'
 import { fieldProblems } from './field-problems.ts'
@@ -161,4 +161,11 @@ export const guardReplies = (app: FastifyInstance, contract: readonly Endpoint[]
       requestId: request.id,
     } satisfies Problem)
   })
+}
+
+declare module 'fastify' {
+  interface FastifyRequest {
+    /** Set by the gate before any handler runs. */
+    actor: Actor
+  }
 }

@@ -1,6 +1,6 @@
 import type { CustomerContent } from '@bayledger/contract/customers'
 import type { Prisma } from '@bayledger/db/generated/client'
-import { likeText } from '../../http/like-text.ts'
+import { likeText } from '../../core/like-text.ts'
 
 export type Tx = Pick<Prisma.TransactionClient, 'customer'>
 

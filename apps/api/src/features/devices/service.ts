@@ -1,8 +1,8 @@
 import { v7 as newId } from 'uuid'
+import type { DeviceActor, StaffActor } from '../../core/actor.ts'
+import { AppError } from '../../core/app-error.ts'
+import { newToken, tokenDigest } from '../../core/tokens.ts'
 import type { Deps } from '../../deps.ts'
-import type { DeviceActor, StaffActor } from '../../http/actor.ts'
-import { AppError } from '../../http/app-error.ts'
-import { newToken, tokenDigest } from '../../http/tokens.ts'
 import { codeMinutes, newCode, plainCode } from './policy.ts'
 import * as store from './store.ts'
 

@@ -1,7 +1,7 @@
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { parseEvidence } from '@bayledger/reckoning/evidence/evidence'
-import { AppError } from '../../http/app-error.ts'
+import { AppError } from '../../core/app-error.ts'
 
 /** Findings for evidence as it came; every fault of it is named at once. */
 export const computeDiagnosis = (input: unknown): Diagnosis => {

@@ -1,7 +1,7 @@
 import { type Refusal, refuse } from '@bayledger/ledger/admit/verdict'
 import type { Draft } from '@bayledger/ledger/entry'
 import { definitionOf } from '@bayledger/ledger/kinds/registry'
-import type { StaffActor } from '../../http/actor.ts'
+import type { StaffActor } from '../../core/actor.ts'
 
 /** Kinds that only the server writes, with what belongs to them: a sealed report comes with its bytes. */
 const byOtherRoutes: ReadonlySet<string> = new Set(['report.sealed', 'plan.issued'])

@@ -1,6 +1,6 @@
 import * as contract from '@bayledger/contract/entries'
+import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
-import { AppError } from '../../http/app-error.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { presentRefused } from './present.ts'
 import { deliverEntries } from './service/deliver-entries.ts'

@@ -1,7 +1,7 @@
 import { listFloor } from '@bayledger/contract/orders'
+import { fromCursor, toCursor } from '../../core/cursor.ts'
 import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
-import { fromCursor, toCursor } from '../../http/cursor.ts'
 import { presentFloorRow } from './present.ts'
 import { listFloorRows, pageSize } from './store.ts'
 

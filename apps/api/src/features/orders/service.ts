@@ -1,7 +1,7 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { nextMoves } from '@bayledger/ledger/next-moves'
+import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
-import { AppError } from '../../http/app-error.ts'
 import { getCustomer } from '../customers/service.ts'
 import { presentEntry } from '../entries/present.ts'
 import { findPersonalDigests } from '../entries/service/find-personal-digests.ts'

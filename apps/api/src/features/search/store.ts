@@ -1,6 +1,6 @@
 import type { SearchHit } from '@bayledger/contract/search'
 import type { Pool } from 'pg'
-import { likeText } from '../../http/like-text.ts'
+import { likeText } from '../../core/like-text.ts'
 import type { Wanted } from './policy.ts'
 
 /**

@@ -1,7 +1,7 @@
 import { contract as everyEndpoint } from '@bayledger/contract/contract'
 import * as contract from '@bayledger/contract/service'
+import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
-import { AppError } from '../../http/app-error.ts'
 import { type Binding, bind, bindStream } from '../../http/binding.ts'
 import { openApiDocument } from '../../http/open-api.ts'
 

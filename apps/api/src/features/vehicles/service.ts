@@ -1,11 +1,11 @@
 import type { Vehicle, VehicleContent } from '@bayledger/contract/vehicles'
+import { readVin } from '@bayledger/reckoning/vehicle/vin'
 import { v7 as newId } from 'uuid'
+import type { StaffActor } from '../../core/actor.ts'
+import { AppError } from '../../core/app-error.ts'
+import { once } from '../../core/once.ts'
+import { staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
-import type { StaffActor } from '../../http/actor.ts'
-import { AppError } from '../../http/app-error.ts'
-import { once } from '../../http/once.ts'
-import { staleVersion } from '../../http/stale-version.ts'
-import { plainVin } from './policy.ts'
 import { presentVehicle } from './present.ts'
 import * as store from './store.ts'
 
@@ -52,3 +52,12 @@ export const putVehicle = async (
 
 const withPlainVin = (content: VehicleContent): VehicleContent =>
   content.vin === null ? content : { ...content, vin: plainVin(content.vin) }
+
+/** A VIN as it is stored: capital letters, no blanks. Refused with words when it cannot be one. */
+const plainVin = (typed: string): string => {
+  const read = readVin(typed)
+  if (read.ok) return read.vin
+  throw new AppError('VIN_INVALID', `A VIN has ${read.allowed}. ${read.do}`, {
+    fields: [{ field: 'vin', found: typed, allowed: read.allowed }],
+  })
+}

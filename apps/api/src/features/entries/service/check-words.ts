@@ -1,6 +1,6 @@
 import type { PersonalText } from '@bayledger/contract/entries'
 import { personalDigest } from '@bayledger/ledger/hash-chain'
-import { AppError } from '../../../http/app-error.ts'
+import { AppError } from '../../../core/app-error.ts'
 import type { Words } from '../store/write-entries.ts'
 
 /** Personal words by their digest; refused unless each digest is what its salt makes of its text. */

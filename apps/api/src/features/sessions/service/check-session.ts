@@ -1,5 +1,5 @@
+import type { FoundSession } from '../../../core/actor.ts'
 import type { Deps } from '../../../deps.ts'
-import type { FoundSession } from '../../../http/identify.ts'
 import { isOver } from '../policy.ts'
 import * as store from '../store.ts'
 

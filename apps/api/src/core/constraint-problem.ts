@@ -1,12 +1,14 @@
 import { isErrorCode } from '@bayledger/contract/errors'
-import { errorOfConstraint } from '@bayledger/db/constraint-errors'
 import { AppError } from './app-error.ts'
 import { constraintNamed } from './constraint-named.ts'
 
 /** What the database refused, as a problem; `null` where no request can cause it unless we have a bug. */
-export const constraintProblem = (error: unknown): AppError | null => {
+export const constraintProblem = (
+  error: unknown,
+  codeOf: (constraint: string) => string | undefined,
+): AppError | null => {
   const name = constraintNamed(error)
-  const code = name === null ? undefined : errorOfConstraint(name)
+  const code = name === null ? undefined : codeOf(name)
   if (code === undefined || code === 'INTERNAL_FAULT' || !isErrorCode(code)) return null
   return new AppError(code, words[code] ?? 'The database did not take this. Correct it and send it again.', {
     cause: error,

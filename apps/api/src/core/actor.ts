@@ -40,9 +40,14 @@ export type Actor = StaffActor | DeviceActor | CustomerActor | NobodyActor
 /** Marks an actor as found by the gate. Called by `identify` alone. */
 export const mint = <A extends Actor>(found: Omit<A, typeof minted>): A => found as A
 
-declare module 'fastify' {
-  interface FastifyRequest {
-    /** Set by the gate before any handler runs. */
-    actor: Actor
-  }
+/** A session that is not over, as the store knows it. */
+export type FoundSession = {
+  readonly sessionId: string
+  readonly kind: 'desk' | 'bay'
+  readonly staffId: string
+  readonly name: string
+  readonly roles: readonly Role[]
+  readonly deviceId: string | null
+  readonly locationId: string | null
+  readonly expiresAt: Date
 }

@@ -62,6 +62,10 @@ export const startLiveHub = async (
     newest = found
   }
 
+  const notify = async () => {
+    await client?.query('select pg_notify($1, $2)', [channel, shopId])
+  }
+
   const polling = setInterval(
     () => poll().catch((error) => problem('looking for changes failed', error)),
     pollMs,
@@ -76,9 +80,7 @@ export const startLiveHub = async (
     wrote: () => {
       waiting ??= setTimeout(() => {
         waiting = null
-        client
-          ?.query('select pg_notify($1, $2)', [channel, shopId])
-          .catch((error) => problem('waking failed', error))
+        notify().catch((error) => problem('waking failed', error))
       }, gatherMs)
     },
     join: (reply) => {
@@ -97,7 +99,10 @@ export const startLiveHub = async (
       closed = true
       clearInterval(polling)
       clearInterval(beating)
-      if (waiting) clearTimeout(waiting)
+      if (waiting) {
+        clearTimeout(waiting)
+        await notify()
+      }
       for (const reply of listeners) reply.raw.end()
       listeners.clear()
       await client?.end()
