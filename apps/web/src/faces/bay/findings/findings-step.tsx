@@ -61,16 +61,18 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
           {here?.thing ? (
             <Button onClick={() => here.thing && onOpen(here.thing)}>Check next: {here.check.ask}</Button>
           ) : null}
-          <Button
-            look="wide"
-            busy={busy}
-            onClick={async () => {
-              if (await recordAll(write({ agrees: true }), 'findings')) onDone()
-            }}
-          >
-            I agree: confirm the findings
-          </Button>
-          <Button onClick={() => setDiffers(true)}>I see it otherwise</Button>
+          <div className="findings-verdict">
+            <Button
+              look="wide"
+              busy={busy}
+              onClick={async () => {
+                if (await recordAll(write({ agrees: true }), 'findings')) onDone()
+              }}
+            >
+              I agree: confirm the findings
+            </Button>
+            <Button onClick={() => setDiffers(true)}>I see it otherwise</Button>
+          </div>
         </div>
       }
     >

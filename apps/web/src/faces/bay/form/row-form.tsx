@@ -64,6 +64,7 @@ export function RowForm({
       {...head}
       {...(figure === undefined ? {} : { figure: figure(values) })}
       problem={problem}
+      howBelow={figure !== undefined && rows.length > 3}
       pad={
         <RowPad
           key={active.key}

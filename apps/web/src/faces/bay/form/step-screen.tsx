@@ -1,8 +1,6 @@
-import { type ReactNode, useContext } from 'react'
+import type { ReactNode } from 'react'
 import { wordsOf } from '../../../lib/problem.ts'
-import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { SetAsideContext } from '../work/set-aside-context.ts'
 import './step-screen.css'
 
 export type StepHead = {
@@ -19,6 +17,8 @@ export type StepHead = {
 type StepScreenProps = StepHead & {
   problem?: unknown
   children?: ReactNode
+  /** Where the cells need the room, the words on how stand below them. */
+  howBelow?: boolean
   /** Rises from the bottom: keys and the one wide button. */
   pad?: ReactNode
 }
@@ -32,9 +32,10 @@ export function StepScreen({
   caution,
   problem = null,
   children,
+  howBelow = false,
   pad,
 }: StepScreenProps) {
-  const setAside = useContext(SetAsideContext)
+  const words = how === undefined || how === '' ? null : <div className="step-how">{how}</div>
   return (
     <>
       <div className="bay-step">
@@ -44,14 +45,10 @@ export function StepScreen({
         </div>
         {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
         {figure === undefined ? null : <div className="step-figure">{figure}</div>}
-        {how === undefined || how === '' ? null : <div className="step-how">{how}</div>}
+        {howBelow ? null : words}
         {children}
+        {howBelow ? words : null}
         {caution ? <p className="step-caution">{caution}</p> : null}
-        {setAside === null ? null : (
-          <Button className="step-aside" onClick={setAside}>
-            Set this step aside
-          </Button>
-        )}
       </div>
       {pad === undefined ? null : <div className="bay-pad">{pad}</div>}
     </>

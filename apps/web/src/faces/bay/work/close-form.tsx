@@ -2,7 +2,7 @@ import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { StepFigureView } from './step-figure.tsx'
-import { cautionWords, stepTitle } from './step-words.ts'
+import { cautionWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -43,7 +43,13 @@ export function CloseForm(props: WorkFormProps) {
           look="wide"
           busy={busy}
           onClick={async () => {
-            if (await record('step.closed', { stepKey: step.stepKey, value: null }, step.does.toLowerCase()))
+            if (
+              await record(
+                'step.closed',
+                { stepKey: step.stepKey, value: null },
+                undoWords('step.closed', step),
+              )
+            )
               onDone()
           }}
         >

@@ -5,8 +5,10 @@ import { Figure } from '../../../ui/figure.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { fahrenheitOf, tiresOptions } from '../arrival/temperatures.ts'
 import type { Row, RowValues } from '../form/rows.ts'
+import { StepScreen } from '../form/step-screen.tsx'
 import { GaugeInHand } from '../instruments/gauge-in-hand.tsx'
 import { gaugeUsed } from '../instruments/gauge-words.ts'
+import { stepTitle } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -19,13 +21,9 @@ export function PressureForm(props: WheelFormProps) {
   const before = latestSurroundings(state)
   if (before === null)
     return (
-      <WorkRows
-        {...props}
-        kind="pressure.set"
-        rows={() => [{ kind: 'text', key: 'none', label: 'Temperatures' }]}
-        recordWord="Record"
-        whyNot={() => 'The temperatures are not recorded. Open "Outdoors" at the left and note them first.'}
-        payload={() => null}
+      <StepScreen
+        title={stepTitle(step)}
+        how="The temperatures were withdrawn. Set this step aside or have them recorded again before any pressure is set."
       />
     )
   const targetOf = (values: RowValues) => pressureTargetFor(state, wheel, surroundingsOf(values, before))

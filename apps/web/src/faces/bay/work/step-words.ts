@@ -1,3 +1,4 @@
+import type { Kind } from '@bayledger/ledger/kinds/registry'
 import { workCautionByNumber } from '@bayledger/reckoning/cautions/work-cautions'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
@@ -8,3 +9,7 @@ export const stepTitle = ({ does, wheel }: Step): string =>
 
 export const cautionWords = ({ caution }: Step): string | null =>
   caution === null ? null : (workCautionByNumber(caution)?.words ?? null)
+
+/** The short name of a step's entry in the undo button: "RR part". */
+export const undoWords = (kind: Kind, { wheel }: Step): string =>
+  [wheel, kind.replace('.', ' ')].filter((part) => part !== null).join(' ')

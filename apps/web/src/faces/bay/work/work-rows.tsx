@@ -4,7 +4,7 @@ import { RowForm } from '../form/row-form.tsx'
 import type { Row, RowValues } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
 import { StepFigureView } from './step-figure.tsx'
-import { cautionWords, stepTitle } from './step-words.ts'
+import { cautionWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 
 type WorkRowsProps<K extends Kind> = WorkFormProps & {
@@ -55,7 +55,7 @@ export function WorkRows<K extends Kind>({
       onRecord={async (values) => {
         const entry = payload(values)
         if (entry === null) return false
-        const taken = await record(kind, entry, step.does.toLowerCase())
+        const taken = await record(kind, entry, undoWords(kind, step))
         if (taken) onDone()
         return taken
       }}

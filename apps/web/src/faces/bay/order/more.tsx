@@ -1,0 +1,52 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Step } from '@bayledger/reckoning/step'
+import type { Pace } from '../../../features/arrival/things.ts'
+import { Button } from '../../../ui/button.tsx'
+import { standOf } from '../vehicle/vehicle-side.tsx'
+import type { Opened } from './opened.ts'
+import type { Stage } from './stage.ts'
+
+type MoreProps = {
+  stage: Stage
+  state: OrderState
+  step: Step | null
+  pace: Pace
+  onPace: (pace: Pace) => void
+  onOpen: (opened: Opened) => void
+}
+
+const wholeVehicle = [
+  { what: 'surroundings', name: 'Outdoors' },
+  { what: 'warning-light', name: 'Light' },
+  { what: 'control-module', name: 'Stored IDs' },
+] as const
+
+/** Small buttons below the drawing: what is reached from anywhere in this order. */
+export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
+  const looks = stage === 'arrival' || stage === 'findings'
+  const isDirect = state.sheet?.sheet.system === 'direct'
+  return (
+    <>
+      {wholeVehicle
+        .filter(({ what }) => looks && (what !== 'control-module' || isDirect))
+        .map(({ what, name }) => (
+          <Button key={what} onClick={() => onOpen({ at: 'thing', thing: { what } })}>
+            {name} <small>{standOf(state, what)}</small>
+          </Button>
+        ))}
+      {stage === 'work' ? <Button onClick={() => onOpen({ at: 'plan' })}>Job plan</Button> : null}
+      {state.diagnosis && !looks ? (
+        <Button onClick={() => onOpen({ at: 'findings' })}>Findings</Button>
+      ) : null}
+      {stage === 'arrival' ? (
+        <Button onClick={() => onPace(pace === 'task-by-task' ? 'wheel-by-wheel' : 'task-by-task')}>
+          {pace === 'task-by-task' ? 'Task by task' : 'Wheel by wheel'}
+        </Button>
+      ) : null}
+      <Button onClick={() => onOpen({ at: 'written' })}>Written</Button>
+      {step === null ? null : (
+        <Button onClick={() => onOpen({ at: 'aside', stepKey: step.stepKey })}>Set step aside</Button>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,16 @@
+import { nextMoves } from '@bayledger/ledger/next-moves'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { StepScreen } from '../form/step-screen.tsx'
+
+/** Somebody else must act: says who and for what. */
+export function Waiting({ state }: { state: OrderState }) {
+  return (
+    <StepScreen title="Nothing for the bay now">
+      {nextMoves(state, new Date().toISOString()).map((move) => (
+        <p key={`${move.code} ${move.wheel}`} className="sentence">
+          {move.sentence}
+        </p>
+      ))}
+    </StepScreen>
+  )
+}
