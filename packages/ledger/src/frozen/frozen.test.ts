@@ -1,0 +1,79 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { parseDraft } from '../draft.ts'
+import type { Entry } from '../entry.ts'
+import { fold } from '../fold/fold.ts'
+import { handBackGate, openSteps, proofOf, wheelStand } from '../gates.ts'
+import { verifyChain } from '../hash-chain.ts'
+import { kindNames } from '../kinds/registry.ts'
+import { nextMoves } from '../next-moves.ts'
+
+/**
+ * Ledgers as they were written by the first version of every kind. They are never written anew: a shop reads its
+ * orders for years, and whatever the code becomes, it reads these the same.
+ */
+const here = import.meta.dirname
+const frozen = (name: string): Entry[] =>
+  JSON.parse(readFileSync(`${here}/version-1-${name}.json`, 'utf8')) as Entry[]
+const all = readdirSync(here)
+  .filter((file) => file.endsWith('.json'))
+  .map((file) => JSON.parse(readFileSync(`${here}/${file}`, 'utf8')) as Entry[])
+
+describe('the frozen ledgers', () => {
+  it('hold every kind of entry there is', () => {
+    const held = new Set(all.flat().map(({ kind }) => kind))
+    expect(kindNames.filter((kind) => !held.has(kind))).toEqual([])
+  })
+
+  it('have whole chains, and the heads that were written down when they were frozen', () => {
+    for (const entries of all) expect(verifyChain(entries)).toEqual({ whole: true })
+    expect(frozen('whole-job').at(-1)?.hash).toBe(
+      '8e48689713e548eebe7ab32fe76aa764b4e7a963844bd122a982d017d17ddc70',
+    )
+  })
+
+  it('are still read as drafts, entry by entry', () => {
+    for (const { id, orderId, kind, version, payload, writtenAt, restsOn, ...rest } of all.flat()) {
+      const { shopId, writtenBy, deviceId } = rest
+      const parsed = parseDraft(
+        { id, orderId, kind, version, payload, writtenAt, restsOn },
+        { shopId, writtenBy, deviceId },
+      )
+      expect(parsed, `${kind} at ${rest.seq}`).toMatchObject({ ok: true })
+      if (parsed.ok) expect(parsed.draft.payload).toEqual(payload)
+    }
+  })
+
+  it('fold to the job as it was', () => {
+    const state = fold(frozen('whole-job'))
+    expect(state.seq).toBe(78)
+    expect(state.opened?.orderNumber).toBe('T-2602')
+    expect(state.arrival.wheels.LF?.gauge?.pressure).toEqual({ value: 32.8, unit: 'psi' })
+    expect(state.marks.filter(({ struck }) => struck)).toHaveLength(2)
+    expect(state.diagnosis).toMatchObject({
+      outdated: false,
+      diagnosis: { ruleSet: '1', primary: 'sensor-silent' },
+    })
+    expect(state.refusals['stem-leaking']).toBeDefined()
+    expect(state.answers).toMatchObject({
+      'sensor.RR': { answer: 'authorized' },
+      'stem.LF': { answer: 'deferred', deferredUntil: '2026-03-01' },
+    })
+    expect(state.work.RR?.overtaken.map(({ moved }) => moved)).toEqual([[], [3]])
+    expect(wheelStand(state, 'RR')).toBe('secured')
+    expect(openSteps(state)).toEqual([])
+    expect(proofOf(state)).toEqual({ verdict: 'proven', minutes: 22 })
+    expect(state.holds).toEqual([])
+    expect(handBackGate(state)).toEqual([])
+    expect(state.reports.map(({ reportNumber }) => reportNumber)).toEqual(['R-2602-1', 'R-2602-2'])
+    expect(nextMoves(state, '2026-01-13T00:00:00.000Z').map(({ code }) => code)).toEqual(['finished'])
+  })
+
+  it('fold to the orders that ended in words', () => {
+    expect(fold(frozen('refused')).ended).toMatchObject({
+      how: 'refused',
+      reason: 'would-disable-safety-system',
+    })
+    expect(fold(frozen('withdrawn')).ended).toMatchObject({ how: 'withdrawn', reason: 'opened-twice' })
+  })
+})
