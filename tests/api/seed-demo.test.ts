@@ -1,4 +1,4 @@
-import { type LiveHub, startLiveHub } from '@bayledger/api/http/live-hub'
+import { type LiveHub, startLiveHub } from '@bayledger/api/http/live'
 import { loadDemo } from '@bayledger/api/seed-shop'
 import { openClient, type PrismaClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'

@@ -1,0 +1,253 @@
+import { randomUUID } from 'node:crypto'
+import type { AppendResult } from '@bayledger/contract/entries'
+import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+
+/** One wheel from its tire's seat to the second person's check, over HTTP: every rule of the torque said and held. */
+let shop: TestApp
+let ines: Caller
+let greta: Caller
+let desk: Caller
+let orderId: string
+beforeAll(async () => {
+  shop = await startTestApp()
+  const replay = await replayOn(shop)
+  const order = freshCopy(shop.demo, 'T-2603')
+  orderId = order.orderId
+  await replay.sendUntil(order.lines)
+  desk = await replay.as('ottoline', 'desk')
+  ines = await replay.as('ines', 'bay')
+  greta = await replay.as('greta', 'bay')
+})
+afterAll(() => shop.stop())
+
+const write = async <K extends Kind>(
+  caller: Caller,
+  kind: K,
+  payload: PayloadOf<K>,
+): Promise<AppendResult> => {
+  const entry = {
+    id: randomUUID(),
+    orderId,
+    kind,
+    version: 1,
+    payload,
+    writtenAt: shop.clock.now().toISOString(),
+    restsOn: [],
+  }
+  return (await caller.post('/api/entries', { entries: [entry], texts: [] }).expect(200)).body.results[0]
+}
+const accepted = { result: 'accepted' }
+const refused = (code: string) => ({ result: 'refused', code, kept: true })
+
+const wrench = (code: string) => {
+  const found = shop.demo.instruments.find((instrument) => instrument.code === code)
+  if (!found?.dueOn) throw new Error(`no wrench ${code}`)
+  return {
+    instrumentId: found.id,
+    code,
+    dueOn: found.dueOn,
+    cyclesBefore: found.cycles,
+    rangeLow: 30,
+    rangeHigh: 250,
+    rangeUnit: 'lbf·ft',
+  } as const
+}
+const round = (stepKey: string, change: object = {}) => ({
+  stepKey,
+  wheel: 'LF' as const,
+  figure: { value: 83, unit: 'lbf·ft' as const },
+  wrench: wrench('W-07'),
+  clicked: 5,
+  total: 5,
+  moved: [],
+  ...change,
+})
+const cyclesOf = async (code: string) => {
+  const { body } = await desk.get('/api/instruments').expect(200)
+  return body.instruments.find((instrument: { code: string }) => instrument.code === code).cycles
+}
+
+describe('one wheel, step by step', () => {
+  it('refuses a step out of its order, and says which comes first', async () => {
+    const result = await write(ines, 'step.closed', { stepKey: 'LF.tire.balance', value: null })
+    expect(result).toMatchObject(refused('STEP_OUT_OF_ORDER'))
+    expect('words' in result && result.words).toMatch(/^First: /)
+    expect(
+      await write(ines, 'wheel.mounted', {
+        stepKey: 'LF.wheel.on',
+        wheel: 'LF',
+        cameFrom: 'LF',
+        seatsMatch: true,
+        handStarted: true,
+      }),
+    ).toMatchObject(refused('STEP_OUT_OF_ORDER'))
+  })
+
+  it('refuses a step on another wheel, of another kind, and one that is not planned', async () => {
+    const leak = { stepKey: 'LF.tire.leak', wheel: 'RR', tight: true, where: null } as const
+    expect(await write(ines, 'leak.checked', leak)).toMatchObject(refused('STEP_ON_OTHER_WHEEL'))
+    expect(await write(ines, 'step.closed', { stepKey: 'LF.tire.leak', value: null })).toMatchObject(
+      refused('STEP_OF_OTHER_KIND'),
+    )
+    expect(await write(ines, 'step.closed', { stepKey: 'RF.tire.seat', value: null })).toMatchObject(
+      refused('STEP_NOT_PLANNED'),
+    )
+  })
+
+  it('takes the steps in their order, each once', async () => {
+    expect(await write(ines, 'step.closed', { stepKey: 'LF.tire.seat', value: '38' })).toMatchObject(accepted)
+    expect(await write(ines, 'step.closed', { stepKey: 'LF.tire.seat', value: '38' })).toMatchObject(
+      refused('STEP_ALREADY_CLOSED'),
+    )
+    await write(ines, 'leak.checked', { stepKey: 'LF.tire.leak', wheel: 'LF', tight: true, where: null })
+    await write(ines, 'step.closed', { stepKey: 'LF.tire.balance', value: null })
+    expect(
+      await write(ines, 'wheel.mounted', {
+        stepKey: 'LF.wheel.on',
+        wheel: 'LF',
+        cameFrom: 'LF',
+        seatsMatch: true,
+        handStarted: true,
+      }),
+    ).toMatchObject(accepted)
+  })
+
+  it.each([
+    [
+      '12 where the sheet says 83',
+      { figure: { value: 12, unit: 'lbf·ft' } },
+      'TORQUE_DIFFERS_FROM_SHEET',
+      /The sheet says 83 lbf·ft; 12/,
+    ],
+    [
+      '83 in another unit',
+      { figure: { value: 83, unit: 'N·m' } },
+      'TORQUE_DIFFERS_FROM_SHEET',
+      /83 N·m was recorded/,
+    ],
+    ['four of five nuts', { clicked: 4 }, 'TORQUE_ROUND_INCOMPLETE', /4 of 5 clicked/],
+    ['another number of nuts', { clicked: 6, total: 6 }, 'TORQUE_ROUND_INCOMPLETE', /5 nuts a wheel/],
+  ])('refuses a round with %s', async (_, change, code, words) => {
+    const result = await write(ines, 'studs.torqued', {
+      ...round('LF.studs.torque-half', change),
+      round: 'half',
+    } as PayloadOf<'studs.torqued'>)
+    expect(result).toMatchObject(refused(code))
+    expect('words' in result && result.words).toMatch(words)
+  })
+
+  it('refuses a wrench that is overdue, and one that nobody registered', async () => {
+    const overdue = { ...round('LF.studs.torque-half'), wrench: wrench('W-05'), round: 'half' as const }
+    expect(await write(ines, 'studs.torqued', overdue)).toMatchObject(refused('WRENCH_OVERDUE'))
+    const unknown = { ...overdue, wrench: { ...wrench('W-07'), instrumentId: randomUUID() } }
+    expect(await write(ines, 'studs.torqued', unknown)).toMatchObject(refused('WRENCH_UNKNOWN'))
+  })
+
+  it('counts the clicks of each sealed round on its wrench, and of none that was refused', async () => {
+    const before = await cyclesOf('W-07')
+    for (const name of ['half', 'full', 'again'] as const)
+      expect(
+        await write(ines, 'studs.torqued', { ...round(`LF.studs.torque-${name}`), round: name }),
+      ).toMatchObject(accepted)
+    expect(await cyclesOf('W-07')).toBe(before + 15)
+  })
+
+  it('refuses the doer as second person, also on another tablet, and takes somebody else', async () => {
+    const check = round('LF.studs.second-check')
+    expect(await write(ines, 'torque.checked', check)).toMatchObject(refused('SECOND_PERSON_IS_DOER'))
+    const otherTablet = await (await shop.tablet()).signIn('ines')
+    expect(await write(otherTablet, 'torque.checked', check)).toMatchObject(refused('SECOND_PERSON_IS_DOER'))
+    expect(await write(greta, 'torque.checked', check)).toMatchObject(accepted)
+  })
+
+  it('draws a part from stock and puts it back when the entry is withdrawn', async () => {
+    const onHand = async () => {
+      const item = await shop.deps.prisma.stockItem.findFirstOrThrow({ where: { partNumber: 'TS-315-C' } })
+      return item.onHand
+    }
+    const before = await onHand()
+    const drawn = await write(ines, 'part.drawn', {
+      stepKey: 'RR.sensor.match',
+      wheel: 'RR',
+      partNumber: 'TS-315-C',
+      lot: null,
+      madeMonth: null,
+      quantity: 1,
+      matches: { frequencyMHz: 315, stem: 'clamp-in' },
+    })
+    expect(drawn).toMatchObject(accepted)
+    expect(await onHand()).toBe(before - 1)
+    expect(
+      await write(ines, 'entry.struck', {
+        entryId: drawn.id,
+        reason: 'undone',
+        words: null,
+        secondPersonId: null,
+      }),
+    ).toMatchObject(accepted)
+    expect(await onHand()).toBe(before)
+  })
+
+  it('refuses a part for another frequency', async () => {
+    expect(
+      await write(ines, 'part.drawn', {
+        stepKey: 'RR.sensor.match',
+        wheel: 'RR',
+        partNumber: 'TS-433-C',
+        lot: null,
+        madeMonth: null,
+        quantity: 1,
+        matches: { frequencyMHz: 433.92, stem: 'clamp-in' },
+      }),
+    ).toMatchObject(refused('PART_DOES_NOT_MATCH'))
+  })
+
+  it('lets only the writer undo, and never a sealed torque', async () => {
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const idOf = (kind: string) => body.entries.findLast((entry: { kind: string }) => entry.kind === kind).id
+    const undo = (entryId: string) => ({
+      entryId,
+      reason: 'undone' as const,
+      words: null,
+      secondPersonId: null,
+    })
+    expect(await write(greta, 'entry.struck', undo(idOf('wheel.mounted')))).toMatchObject(
+      refused('STRIKE_NOT_OWN'),
+    )
+    expect(await write(ines, 'entry.struck', undo(idOf('studs.torqued')))).toMatchObject(
+      refused('STRIKE_NEEDS_SECOND_PERSON'),
+    )
+  })
+
+  it('finds the order by the tail of the sensor that was fitted', async () => {
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const fitted = body.entries.find((entry: { kind: string }) => entry.kind === 'sensor.fitted').payload
+      .sensorId
+    const { hits } = (await desk.get(`/api/search?q=${fitted.slice(-6)}`).expect(200)).body
+    expect(hits).toContainEqual(expect.objectContaining({ kind: 'order', orderId, matched: 'sensor-id' }))
+    const byNumber = (await desk.get(`/api/search?q=${body.number.toLowerCase()}`).expect(200)).body.hits
+    expect(byNumber[0]).toMatchObject({ kind: 'order', orderId, matched: 'order-number' })
+  })
+})
+
+describe('an estimate', () => {
+  it('that was decided at the desk cannot be decided again', async () => {
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const decided = body.entries.find((entry: { kind: string }) => entry.kind === 'estimate.decided')
+    const again = {
+      id: randomUUID(),
+      orderId,
+      kind: decided.kind,
+      version: decided.version,
+      payload: decided.payload,
+      writtenAt: decided.writtenAt,
+      restsOn: [],
+    }
+    const reply = await desk.post('/api/entries', { entries: [again], texts: [] }).expect(200)
+    expect(reply.body.results[0]).toMatchObject(refused('BUNDLE_ALREADY_DECIDED'))
+  })
+})
