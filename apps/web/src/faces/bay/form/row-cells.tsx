@@ -16,7 +16,7 @@ export function RowCells({ rows, values, active, onActive }: RowCellsProps) {
     if (active !== '') list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' })
   }, [active])
   return (
-    <ul ref={list} className={rows.length > 6 ? 'row-cells row-cells-many' : 'row-cells'}>
+    <ul ref={list} className={rows.length > 3 ? 'row-cells row-cells-many' : 'row-cells'}>
       {rows.map((row) => {
         const value = values[row.key]
         const words = rowWords(row, value)

@@ -17,6 +17,8 @@ export type StepHead = {
 type StepScreenProps = StepHead & {
   problem?: unknown
   children?: ReactNode
+  /** In a column of its own beside all the rest: the studs of a wheel. */
+  drawing?: ReactNode
   /** Where the cells need the room, the words on how stand below them. */
   howBelow?: boolean
   /** Rises from the bottom: keys and the one wide button. */
@@ -33,12 +35,13 @@ export function StepScreen({
   problem = null,
   children,
   howBelow = false,
+  drawing,
   pad,
 }: StepScreenProps) {
   const words = how === undefined || how === '' ? null : <div className="step-how">{how}</div>
   return (
     <>
-      <div className="bay-step">
+      <div className={drawing === undefined ? 'bay-step' : 'bay-step bay-step-drawn'}>
         <div className="step-head">
           <h1 className="step-title">{title}</h1>
           {beside === undefined ? null : <div className="step-beside">{beside}</div>}
@@ -48,7 +51,13 @@ export function StepScreen({
         {howBelow ? null : words}
         {children}
         {howBelow ? words : null}
-        {caution ? <p className="step-caution">{caution}</p> : null}
+        {caution && drawing === undefined ? <p className="step-caution">{caution}</p> : null}
+        {drawing === undefined ? null : (
+          <div className="step-drawing">
+            {drawing}
+            {caution ? <p className="step-caution">{caution}</p> : null}
+          </div>
+        )}
       </div>
       {pad === undefined ? null : <div className="bay-pad">{pad}</div>}
     </>

@@ -45,7 +45,12 @@ export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
       ) : null}
       <Button onClick={() => onOpen({ at: 'written' })}>Written</Button>
       {step === null ? null : (
-        <Button onClick={() => onOpen({ at: 'aside', stepKey: step.stepKey })}>Set step aside</Button>
+        <Button
+          aria-label="Set this step aside"
+          onClick={() => onOpen({ at: 'aside', stepKey: step.stepKey })}
+        >
+          Set aside
+        </Button>
       )}
     </>
   )

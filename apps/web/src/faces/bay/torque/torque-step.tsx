@@ -62,9 +62,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
           problem={problem}
           figure={<TorqueFigure torque={torque} of="wheel" source={sheet.sources.studTorque.reference} />}
           caution={cautionWords(step)}
-          pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => void onHeld(wrench)} />}
-        >
-          <div className="torque-body">
+          drawing={
             <StudCircle
               count={count}
               order={order}
@@ -81,14 +79,16 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
                       )
               }
             />
-            <div className="torque-words">
-              <p>
-                {makersSequence === null ? 'Star' : "The maker's order"}: <strong>{order.join(' · ')}</strong>
-              </p>
-              <p>{roundHow[round].replaceAll('{fastener}', fastener)}</p>
-              {lockingFastener ? <p>The locking {fastener} too, with its key.</p> : null}
-              <p role="status">{movedWords(round, moved, fastener) ?? ''}</p>
-            </div>
+          }
+          pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => void onHeld(wrench)} />}
+        >
+          <div className="torque-words">
+            <p>
+              {makersSequence === null ? 'Star' : "The maker's order"}: <strong>{order.join(' · ')}</strong>
+            </p>
+            <p>{roundHow[round].replaceAll('{fastener}', fastener)}</p>
+            {lockingFastener ? <p>The locking {fastener} too, with its key.</p> : null}
+            <p role="status">{movedWords(round, moved, fastener) ?? ''}</p>
           </div>
         </StepScreen>
       )}

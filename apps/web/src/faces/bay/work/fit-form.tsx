@@ -58,10 +58,8 @@ export function FitForm(props: WheelFormProps) {
           {
             kind: 'choice',
             key: 'torqued',
-            label: 'Torque',
-            options: [
-              { value: 'yes', label: `Torqued at ${onSheet.value} ${onSheet.unit}`, detail: 'in one pull' },
-            ],
+            label: 'Torqued',
+            options: [{ value: 'yes', label: `At ${onSheet.value} ${onSheet.unit}`, detail: 'in one pull' }],
           } as const,
         ]),
   ]

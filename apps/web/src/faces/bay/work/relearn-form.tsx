@@ -33,7 +33,7 @@ export function RelearnForm(props: WorkFormProps) {
           {
             kind: 'several',
             key: 'confirmed',
-            label: `Confirmed, in order ${wheels.join(' ')}`,
+            label: 'Confirmed',
             noneWord: 'none of them',
             options: wheels.map((wheel) => ({ value: wheel, label: wheel })),
           } as const,

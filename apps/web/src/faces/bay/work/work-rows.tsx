@@ -1,7 +1,10 @@
 import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
 import type { ReactNode } from 'react'
+import { Button } from '../../../ui/button.tsx'
+import { useDraft } from '../form/draft-store.ts'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row, RowValues } from '../form/rows.ts'
+import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { StepFigureView } from './step-figure.tsx'
 import { cautionWords, stepTitle, undoWords } from './step-words.ts'
@@ -20,6 +23,9 @@ type WorkRowsProps<K extends Kind> = WorkFormProps & {
   how?: ReactNode
 }
 
+/** Longer words on how get the screen for themselves before the form comes up. */
+const longWords = 260
+
 /** A step of the plan that is closed by filling in a few things. */
 export function WorkRows<K extends Kind>({
   state,
@@ -36,15 +42,31 @@ export function WorkRows<K extends Kind>({
   how,
 }: WorkRowsProps<K>) {
   const { record, busy, problem } = useRecord(state.orderId)
+  const read = useDraft(`${state.orderId}/${step.stepKey}/read`, false)
   const ownFigure = step.figure === null ? undefined : () => <StepFigureView step={step} />
   const shownFigure = figure ?? ownFigure
+  const words = how ?? step.how
+  if (typeof words === 'string' && words.length > longWords && !read.draft)
+    return (
+      <StepScreen
+        title={stepTitle(step)}
+        how={words}
+        caution={cautionWords(step)}
+        {...(ownFigure === undefined ? {} : { figure: ownFigure() })}
+        pad={
+          <Button look="wide" onClick={() => read.change(true)}>
+            I have read it: go on
+          </Button>
+        }
+      />
+    )
   return (
     <RowForm
       draftKey={`${state.orderId}/${step.stepKey}`}
       title={stepTitle(step)}
       {...(beside === undefined ? {} : { beside })}
       {...(shownFigure === undefined ? {} : { figure: shownFigure })}
-      how={how ?? step.how}
+      how={words}
       caution={cautionWords(step)}
       rows={rows}
       {...(blank === undefined ? {} : { blank })}
