@@ -86,6 +86,21 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
   })
 }
 
+/** Where the shop's data lie and which port it is reached at, for commands that start no service. */
+export const readPlaces = (
+  environment: NodeJS.ProcessEnv = process.env,
+): Pick<Config, 'dataFolder' | 'port'> => {
+  const { DATA_FOLDER, PORT } = environment
+  return readConfig({ ...(DATA_FOLDER ? { DATA_FOLDER } : {}), ...(PORT ? { PORT } : {}) })
+}
+
+/** The surroundings of a program that we start, with the repository's own tools found first. */
+export const childEnvironment = (binFolder: string): NodeJS.ProcessEnv => ({
+  ...process.env,
+  PATH: `${binFolder}:${process.env.PATH ?? ''}`,
+  TURBO_TELEMETRY_DISABLED: '1',
+})
+
 /** Two files that only make sense together. */
 const pairOf = (
   firstName: string,

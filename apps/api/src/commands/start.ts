@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
+import { ConfigProblem, childEnvironment, readConfig } from '../config.ts'
 
 /**
  * `npm start`: writes the database client and builds the three faces where they are missing or old, then starts the
@@ -22,8 +23,7 @@ const stepped = async (words: string, command: string, args: readonly string[]):
 
 const run = (command: string, args: readonly string[]): Promise<{ status: number | null; output: string }> =>
   new Promise((resolve) => {
-    const path = `${join(root, 'node_modules/.bin')}:${process.env.PATH ?? ''}`
-    const child = spawn(command, args, { cwd: root, env: { ...process.env, PATH: path } })
+    const child = spawn(command, args, { cwd: root, env: childEnvironment(join(root, 'node_modules/.bin')) })
     let output = ''
     child.stdout.on('data', (text) => {
       output += text
@@ -43,6 +43,7 @@ await Promise.all([
     'run',
     'build',
     '--output-logs=errors-only',
+    '--no-update-notifier',
   ]),
 ])
 if (!existsSync(join(root, 'apps/web/dist/desk.html'))) {
@@ -51,7 +52,6 @@ if (!existsSync(join(root, 'apps/web/dist/desk.html'))) {
 }
 
 // Only now: the service imports the database client that may just have been written.
-const { ConfigProblem, readConfig } = await import('../config.ts')
 const { startService } = await import('../main.ts')
 
 try {

@@ -1,0 +1,61 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { isIP } from 'node:net'
+import { join } from 'node:path'
+import { ConfigProblem, readPlaces } from '../config.ts'
+import { type KeyPair, makeAuthority, makeHostCertificate } from '../host-certificate.ts'
+
+/**
+ * `npm run certificate -- <host> [<another name or address>]`: lets tablets in by HTTPS. Makes the shop's own
+ * authority once, then a certificate for this host, and says what to do on the tablet.
+ */
+const hosts = process.argv.slice(2)
+const [first, ...others] = hosts
+const isHost = (text: string) =>
+  isIP(text) === 4 || /^[a-z0-9]([a-z0-9-]*[a-z0-9])?(\.[a-z0-9]([a-z0-9-]*[a-z0-9])?)*$/i.test(text)
+
+if (first === undefined || !hosts.every(isHost)) {
+  console.error(
+    'Give the name or the IPv4 address by which tablets reach this machine, and further ones after it:\n  npm run certificate -- desk.shop.lan 192.168.1.20',
+  )
+  process.exit(2)
+}
+
+const config = (() => {
+  try {
+    return readPlaces()
+  } catch (error) {
+    console.error(error instanceof ConfigProblem ? error.message : error)
+    process.exit(2)
+  }
+})()
+
+const folder = join(config.dataFolder, 'certificates')
+mkdirSync(folder, { recursive: true, mode: 0o700 })
+const file = (name: string) => join(folder, name)
+
+const keep = (name: string, { certificatePem, privateKeyPem }: KeyPair): void => {
+  writeFileSync(file(`${name}-key.pem`), privateKeyPem, { mode: 0o600 })
+  writeFileSync(file(`${name}.pem`), certificatePem, { mode: 0o644 })
+}
+
+const now = new Date()
+if (!existsSync(file('authority.pem')))
+  keep('authority', await makeAuthority(`Bayledger authority of ${first}`, now))
+const authority: KeyPair = {
+  certificatePem: readFileSync(file('authority.pem'), 'utf8'),
+  privateKeyPem: readFileSync(file('authority-key.pem'), 'utf8'),
+}
+keep('host', await makeHostCertificate(authority, [first, ...others, 'localhost', '127.0.0.1'], now))
+
+console.log(`Made ${file('host.pem')} for ${hosts.join(', ')}, good for 397 days. Run this again before it ends.
+
+Start the service with it:
+  TLS_CERT=${file('host.pem')} TLS_KEY=${file('host-key.pem')} PUBLIC_ADDRESS=https://${first}:${config.port} npm start
+
+On each tablet, once:
+  1. Bring ${file('authority.pem')} onto it (by cable or mail; it holds no secret).
+  2. In the settings, under security, install it as a certificate authority, and where the
+     system asks for it, switch on full trust for it.
+  3. Open https://${first}:${config.port}/bay and type the code that the desk makes.
+
+Keep ${file('authority-key.pem')} to yourself: whoever has it can pass for this host.`)
