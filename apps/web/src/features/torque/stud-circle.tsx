@@ -37,7 +37,10 @@ export function StudCircle({ count, order, moved, fastener, onTap }: StudCircleP
         const face = (
           <>
             <span className="stud-turn">{turn}</span>
-            <span className="stud-name">{hasMoved ? 'moved' : `${fastener} ${stud}`}</span>
+            <span className="stud-name">
+              {fastener} {stud}
+            </span>
+            {hasMoved ? <span className="stud-name">moved</span> : null}
           </>
         )
         return onTap === undefined ? (
@@ -51,7 +54,7 @@ export function StudCircle({ count, order, moved, fastener, onTap }: StudCircleP
             className="stud"
             style={style}
             aria-pressed={hasMoved}
-            aria-label={`${fastener} ${stud} moved`}
+            aria-label={`${turn} ${fastener} ${stud} moved`}
             onClick={() => onTap(stud)}
           >
             {face}

@@ -27,16 +27,25 @@ export function RowCells({ rows, values, active, onActive }: RowCellsProps) {
               type="button"
               className={`row-cell${answered ? '' : ' row-cell-open'}`}
               aria-current={row.key === active ? 'step' : undefined}
-              aria-label={`${row.label}: ${words === '…' ? 'not answered yet' : words}`}
               onClick={() => onActive(row.key)}
             >
-              <span className="row-cell-label">{row.label}</span>
+              <span className="row-cell-label">
+                {row.label}
+                <span className="for-screen-readers">: </span>
+              </span>
               <span
                 className={
                   row.kind === 'text' && (row.exact || row.hex) ? 'row-cell-value exact' : 'row-cell-value'
                 }
               >
-                {words}
+                {words === null ? (
+                  <>
+                    <span aria-hidden="true">…</span>
+                    <span className="for-screen-readers">not answered yet</span>
+                  </>
+                ) : (
+                  words
+                )}
               </span>
             </button>
           </li>

@@ -80,10 +80,10 @@ export const rowAfter = (rows: readonly Row[], values: RowValues, key: string): 
   )
 }
 
-/** What a row says in its cell. */
-export const rowWords = (row: Row, value: string | null | undefined): string => {
+/** What a row says in its cell; `null` while it is not answered. */
+export const rowWords = (row: Row, value: string | null | undefined): string | null => {
   if (value === null) return row.optional ?? 'left out'
-  if (value === undefined || value === '') return '…'
+  if (value === undefined || value === '') return null
   if (row.kind === 'number') return `${value.replace('-', '−')} ${row.unit}`
   if (row.kind === 'text') return value
   if (row.kind === 'several' && value === noneOfThem) return row.noneWord

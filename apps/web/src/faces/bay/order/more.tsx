@@ -46,7 +46,7 @@ export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
       <Button onClick={() => onOpen({ at: 'written' })}>Written</Button>
       {step === null ? null : (
         <Button
-          aria-label="Set this step aside"
+          aria-label="Set aside this step"
           onClick={() => onOpen({ at: 'aside', stepKey: step.stepKey })}
         >
           Set aside

@@ -29,7 +29,6 @@ function Counting({ undoable }: { undoable: Undoable }) {
     <Button
       className="bay-undo"
       busy={busy}
-      aria-label={`Undo: ${undoable.says}`}
       onClick={() =>
         void record(
           'entry.struck',
@@ -38,7 +37,8 @@ function Counting({ undoable }: { undoable: Undoable }) {
         )
       }
     >
-      Undo {undoable.says} · {Math.max(0, seconds)} s
+      Undo {undoable.says}
+      <span aria-hidden="true"> · {Math.max(0, seconds)} s</span>
     </Button>
   )
 }

@@ -40,7 +40,7 @@ export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string })
       {row.assignedTo === staffId ? null : (
         <Button
           busy={busy}
-          aria-label={`Take ${row.plate ?? row.number}`}
+          aria-label={`Take it: ${row.plate ?? row.number}`}
           onClick={() =>
             void record('order.assigned', { staffId, bay: null }, `take ${row.plate ?? row.number}`)
           }

@@ -83,12 +83,11 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
           pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => void onHeld(wrench)} />}
         >
           <div className="torque-words">
-            <p>
-              {makersSequence === null ? 'Star' : "The maker's order"}: <strong>{order.join(' · ')}</strong>
+            <p role="status">
+              {movedWords(round, moved, fastener) ?? roundHow[round].replaceAll('{fastener}', fastener)}
             </p>
-            <p>{roundHow[round].replaceAll('{fastener}', fastener)}</p>
+            {makersSequence === null ? null : <p>In the maker's own order.</p>}
             {lockingFastener ? <p>The locking {fastener} too, with its key.</p> : null}
-            <p role="status">{movedWords(round, moved, fastener) ?? ''}</p>
           </div>
         </StepScreen>
       )}

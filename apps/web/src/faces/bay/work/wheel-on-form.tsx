@@ -16,7 +16,7 @@ export function WheelOnForm(props: WheelFormProps) {
       options: [
         {
           value: 'match',
-          label: 'Clean, and the right seat',
+          label: 'Right and clean',
           detail: `${studs?.seat ?? ''} seat by the sheet`,
         },
       ],
@@ -24,11 +24,11 @@ export function WheelOnForm(props: WheelFormProps) {
     {
       kind: 'choice',
       key: 'hand',
-      label: 'By hand',
+      label: `Every ${fastener}`,
       options: [
         {
           value: 'started',
-          label: `Every ${fastener} by hand`,
+          label: 'By hand',
           detail: `${studs?.handTurns ?? ''} turns, no resistance`,
         },
       ],
