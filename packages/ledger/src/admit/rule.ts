@@ -1,4 +1,4 @@
-import type { DraftOfKind, Hold } from '../entry.ts'
+import type { DraftOfKind } from '../entry.ts'
 import type { Kind } from '../kinds/registry.ts'
 import type { OrderState } from '../order-state.ts'
 import type { AdmitFacts } from './facts.ts'
@@ -12,10 +12,3 @@ export type Rule<K extends Kind> = (
 ) => Refusal | null
 
 export type Rules<K extends Kind> = { readonly [Name in K]?: readonly Rule<Name>[] }
-
-/** What is true though its writer could not know it: admitted, with a gate held shut. */
-export type HoldRule<K extends Kind> = (
-  state: OrderState,
-  draft: DraftOfKind<K>,
-  facts: AdmitFacts,
-) => Hold | null

@@ -1,5 +1,6 @@
 import type { RefusalCode } from '../../src/admit/verdict.ts'
 import type { Appended } from '../../src/append.ts'
+import type { Entry } from '../../src/entry.ts'
 import { digestOf } from '../../src/hash-chain.ts'
 import type { Kind, PayloadOf } from '../../src/kinds/registry.ts'
 import {
@@ -11,7 +12,7 @@ import {
   stageWriters,
   workUntil,
 } from '../one-sensor-job.ts'
-import type { How, OrderPen } from '../order-pen.ts'
+import { type How, type OrderPen, orderPen } from '../order-pen.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { advisor, technician } from '../shop.ts'
 import { closingOf } from '../step-payload.ts'
@@ -40,10 +41,15 @@ export const closeStep = <K extends Kind>(
 
 /** The job up to the moment before one of its steps. */
 export const before = (stepKey: string): OrderPen => {
+  const known = writtenBefore.get(stepKey)
+  if (known) return orderPen('one-sensor', known)
   const pen = oneSensorJob('decided')
   workUntil(pen, (key) => key === stepKey)
+  writtenBefore.set(stepKey, [...pen.entries()])
   return pen
 }
+
+const writtenBefore = new Map<string, readonly Entry[]>()
 
 export const changedEstimate = (
   pen: OrderPen,
