@@ -10,7 +10,7 @@ import { buildApp } from './app.ts'
 import type { Config } from './config.ts'
 import type { Deps } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
-import { loadDemo } from './seed-shop.ts'
+import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { keptSigningIdentity } from './signing-identity.ts'
 
 export type Service = {
@@ -21,22 +21,32 @@ export type Service = {
 
 /**
  * Starts everything that one shop needs: its database, pending migrations, the demo in an empty one, the key that
- * seals, and the service. `say` gets a line for each thing that takes longer than a second.
+ * seals, and the service. `say` gets a line for each thing that takes longer than a second; `facesBuilt` is waited for
+ * last.
  */
-export const startService = async (config: Config, say: (line: string) => void): Promise<Service> => {
+export const startService = async (
+  config: Config,
+  say: (line: string) => void,
+  facesBuilt: Promise<void> = Promise.resolve(),
+): Promise<Service> => {
   const undo: (() => Promise<unknown>)[] = []
   const stop = async () => {
     for (const step of undo.splice(0).reverse()) await step()
   }
   try {
-    return { ...(await assemble(config, say, undo)), stop }
+    return { ...(await assemble(config, say, facesBuilt, undo)), stop }
   } catch (error) {
     await stop()
     throw error
   }
 }
 
-const assemble = async (config: Config, say: (line: string) => void, undo: (() => Promise<unknown>)[]) => {
+const assemble = async (
+  config: Config,
+  say: (line: string) => void,
+  facesBuilt: Promise<void>,
+  undo: (() => Promise<unknown>)[],
+) => {
   const logger = pino({ level: config.logLevel, redact: ['req.headers', 'headers'] })
   const url = await databaseUrl(config, say, undo)
   await slowly(say, 'Bringing the database up to date', () => migrate(url))
@@ -50,6 +60,10 @@ const assemble = async (config: Config, say: (line: string) => void, undo: (() =
 
   const known = await prisma.shop.findFirst({ orderBy: { createdAt: 'asc' } })
   const isDemo = known ? known.id === demoShopId : config.seed === 'demo'
+  if (known && isDemo && !(await isLoadedToTheEnd(prisma, demoShopId)))
+    throw new Error(
+      `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and make the database anew'} and start again.`,
+    )
   if (!known && !isDemo)
     throw new Error(
       'This database holds no shop yet. Start once with SHOP_SEED=demo, or make your shop: npm run shop:new',
@@ -73,7 +87,8 @@ const assemble = async (config: Config, say: (line: string) => void, undo: (() =
     signing,
     live,
   }
-  if (!known) await slowly(say, 'Loading the demo shop', () => loadDemo(deps, prisma, shopId))
+  if (!known) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, deps))
+  await facesBuilt
   const app = await buildApp({
     deps,
     logger,
@@ -88,6 +103,24 @@ const assemble = async (config: Config, say: (line: string) => void, undo: (() =
     address: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${port}`,
     signIn: isDemo ? demoSignIn() : [],
   }
+}
+
+/**
+ * Loads the demo without waiting for the disk at each of its hundreds of commits. The last commit waits, and with it
+ * everything before is on the disk too (PostgreSQL manual, 28.4 Asynchronous Commit).
+ */
+const loadDemoFast = async (url: string, deps: Deps): Promise<void> => {
+  const hasty = new URL(url)
+  hasty.searchParams.set('options', '-c synchronous_commit=off')
+  const pool = openPool({ url: hasty.href, onIdleError: () => undefined })
+  const prisma = openClient(pool)
+  try {
+    await loadDemo({ ...deps, pool, prisma }, prisma, deps.shopId)
+  } finally {
+    await prisma.$disconnect()
+    await pool.end()
+  }
+  await noteLoaded(deps)
 }
 
 const databaseUrl = async (

@@ -47,3 +47,23 @@ export const loadDemo = (
     progress: () => undefined,
   })
 }
+
+/** The setting that is written last: without it, a first start was broken off in the middle. */
+const loadedKind = 'demo-loaded'
+
+export const noteLoaded = async ({ prisma, shopId, clock }: Deps): Promise<void> => {
+  await prisma.settingVersion.create({
+    data: {
+      shopId,
+      id: newId(),
+      kind: loadedKind,
+      version: 1,
+      body: {},
+      createdBy: { kind: 'system' },
+      createdAt: clock.now(),
+    },
+  })
+}
+
+export const isLoadedToTheEnd = async (prisma: PrismaClient, shopId: string): Promise<boolean> =>
+  (await prisma.settingVersion.count({ where: { shopId, kind: loadedKind } })) > 0

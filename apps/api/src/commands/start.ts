@@ -1,5 +1,4 @@
 import { spawn } from 'node:child_process'
-import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { ConfigProblem, childEnvironment, readConfig } from '../config.ts'
 
@@ -35,27 +34,20 @@ const run = (command: string, args: readonly string[]): Promise<{ status: number
     child.on('close', (status) => resolve({ status, output }))
   })
 
-await Promise.all([
-  stepped('Writing the database client', process.execPath, [
-    join(root, 'packages/db/src/commands/generate.ts'),
-  ]),
-  stepped('Building the desk, the bay and the customer page', join(root, 'node_modules/.bin/turbo'), [
-    'run',
-    'build',
-    '--output-logs=errors-only',
-    '--no-update-notifier',
-  ]),
+const facesBuilt = stepped(
+  'Building the desk, the bay and the customer page',
+  join(root, 'node_modules/.bin/turbo'),
+  ['run', 'build', '--output-logs=errors-only', '--no-update-notifier'],
+)
+await stepped('Writing the database client', process.execPath, [
+  join(root, 'packages/db/src/commands/generate.ts'),
 ])
-if (!existsSync(join(root, 'apps/web/dist/desk.html'))) {
-  console.error('The build left no pages in apps/web/dist. Run: npx turbo run build --force')
-  process.exit(1)
-}
 
 // Only now: the service imports the database client that may just have been written.
 const { startService } = await import('../main.ts')
 
 try {
-  const service = await startService(readConfig(), say)
+  const service = await startService(readConfig(), say, facesBuilt)
   const seconds = ((performance.now() - begun) / 1000).toFixed(1)
   say('')
   say(`Bayledger is ready after ${seconds} s: ${service.address}`)
