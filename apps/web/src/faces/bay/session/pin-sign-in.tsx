@@ -4,10 +4,11 @@ import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { deviceQuery } from './device-query.ts'
 import { openDoor } from './lock-store.ts'
 import { PinPad } from './pin-pad.tsx'
 import './pin-sign-in.css'
@@ -39,6 +40,9 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
       void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' })
     } catch (thrown) {
       setProblem(thrown)
+      // A tablet that was put out is led to its enrollment by the door.
+      if (isCallProblem(thrown, 'DEVICE_UNKNOWN'))
+        void client.invalidateQueries({ queryKey: deviceQuery.queryKey })
     } finally {
       setPin('')
       setBusy(false)
