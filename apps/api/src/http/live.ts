@@ -62,9 +62,14 @@ export const startLiveHub = async (
     newest = found
   }
 
-  const notify = async () => {
-    await client?.query('select pg_notify($1, $2)', [channel, shopId])
+  /** One statement after the other: the connection is for waiting, not for speed. */
+  let turn: Promise<unknown> = Promise.resolve()
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const next = turn.then(work)
+    turn = next.catch(() => undefined)
+    return next
   }
+  const notify = () => inTurn(async () => client?.query('select pg_notify($1, $2)', [channel, shopId]))
 
   const polling = setInterval(
     () => poll().catch((error) => problem('looking for changes failed', error)),
@@ -73,8 +78,7 @@ export const startLiveHub = async (
   const beating = setInterval(() => {
     for (const reply of listeners) reply.raw.write(': beat\n\n')
   }, heartbeatMs)
-  await connect()
-  await poll()
+  await inTurn(poll)
 
   return {
     wrote: () => {
@@ -105,7 +109,7 @@ export const startLiveHub = async (
       }
       for (const reply of listeners) reply.raw.end()
       listeners.clear()
-      await client?.end()
+      await inTurn(async () => client?.end())
     },
   }
 }

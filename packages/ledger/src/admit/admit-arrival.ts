@@ -8,17 +8,19 @@ import type { Rules } from './rule.ts'
 import { type Refusal, refuse } from './verdict.ts'
 
 /**
- * What no gauge and no wheel sensor can show, in psi. Inside these bounds an implausible reading is a finding, not
- * a refusal (bounds are ours, no source).
+ * What can be typed as a pressure at all, in psi. Inside these bounds an implausible reading is a finding; beyond
+ * them it was mistyped. A hand gauge of this shop reads to 150 (bounds are ours, no source).
  */
-export const lowestGaugePsi = -20
-export const highestGaugePsi = 400
+const typedPsi = {
+  gauge: { lowest: -20, highest: 150 },
+  sensor: { lowest: -20, highest: 400 },
+} as const
 
 export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openingKinds> = {
   'wheel.checked': [
     (_state, { payload: { wheel, gauge, sensor } }) =>
-      impossible(wheel, gauge?.pressure) ??
-      impossible(wheel, sensor?.answer === 'answered' ? sensor.pressure : null),
+      impossible(wheel, gauge?.pressure, typedPsi.gauge) ??
+      impossible(wheel, sensor?.answer === 'answered' ? sensor.pressure : null, typedPsi.sensor),
     (_state, { payload }, facts) => (payload.gauge ? knownGauge(payload.gauge.instrument, facts) : null),
     (state) =>
       state.authority.look
@@ -39,14 +41,18 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds | keyof typeof openin
   ],
 }
 
-const impossible = (wheel: WheelPosition, pressure: Pressure | null | undefined): Refusal | null => {
+const impossible = (
+  wheel: WheelPosition,
+  pressure: Pressure | null | undefined,
+  { lowest, highest }: { readonly lowest: number; readonly highest: number },
+): Refusal | null => {
   if (!pressure) return null
   const psi = pressureIn('psi', pressure)
-  return psi >= lowestGaugePsi && psi <= highestGaugePsi
+  return psi >= lowest && psi <= highest
     ? null
     : refuse(
         'READING_IMPOSSIBLE',
-        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${lowestGaugePsi} to ${highestGaugePsi} psi).`,
+        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${lowest} to ${highest} psi).`,
       )
 }
 
