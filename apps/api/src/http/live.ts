@@ -72,7 +72,7 @@ export const startLiveHub = async (
   const notify = () => inTurn(async () => client?.query('select pg_notify($1, $2)', [channel, shopId]))
 
   const polling = setInterval(
-    () => poll().catch((error) => problem('looking for changes failed', error)),
+    () => inTurn(poll).catch((error) => problem('looking for changes failed', error)),
     pollMs,
   )
   const beating = setInterval(() => {
