@@ -217,14 +217,14 @@ describe('what cannot be right', () => {
     lines = freshLines('T-2603').lines
   })
 
-  it('a gauge of 450 psi is refused with words that say what to do', async () => {
+  it('a gauge of 350 psi is refused with words that say what to do', async () => {
     await replay.sendUntil(lines, kindIs('wheel.checked'))
     const line = lines.find(({ draft }) => draft.kind === 'wheel.checked' && draft.payload.gauge !== null)
     if (!line) throw new Error('no gauge here')
     const result = await replay.send(
       changed(line, (payload) => ({
         ...payload,
-        gauge: { ...(payload.gauge as object), pressure: { value: 450, unit: 'psi' } },
+        gauge: { ...(payload.gauge as object), pressure: { value: 350, unit: 'psi' } },
       })),
     )
     expect(result).toMatchObject({ result: 'refused', code: 'READING_IMPOSSIBLE', kept: true })
@@ -297,7 +297,7 @@ describe('the tray of refused entries', () => {
     if (!line) throw new Error('no gauge here')
     const wrong = changed(line, (payload) => ({
       ...payload,
-      gauge: { ...(payload.gauge as object), pressure: { value: 450, unit: 'psi' } },
+      gauge: { ...(payload.gauge as object), pressure: { value: 350, unit: 'psi' } },
     }))
     const refused = await replay.send(wrong)
     // A refusal is final for its id: sent again, it reads the same.
