@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest'
+import { ConfigProblem, readConfig } from './config.ts'
+
+describe('the settings of the surroundings', () => {
+  it('need nothing: one machine, its own database, no network', () => {
+    expect(readConfig({})).toMatchObject({ databaseUrl: null, host: '127.0.0.1', tls: null, seed: 'demo' })
+  })
+
+  it('refuse the network without TLS', () => {
+    expect(() => readConfig({ HOST: '0.0.0.0' })).toThrow(/npm run certificate/)
+  })
+
+  it('name every problem at once, with what is allowed', () => {
+    expect(() => readConfig({ PORT: 'eighty', DATABASE_URL: 'mysql://x', SHOP_SEED: 'mine' })).toThrow(
+      expect.objectContaining({
+        name: 'ConfigProblem',
+        message: expect.stringMatching(
+          /DATABASE_URL.*postgresql:\/\/[\s\S]*PORT.*65535|PORT.*65535[\s\S]*DATABASE_URL/,
+        ),
+      }),
+    )
+  })
+
+  it('take a certificate and its key together or not at all', () => {
+    expect(() => readConfig({ TLS_CERT: '/nowhere.pem' })).toThrow(ConfigProblem)
+    expect(() => readConfig({ TLS_CERT: '/nowhere.pem', TLS_KEY: '/nowhere.key' })).toThrow(/cannot be read/)
+  })
+
+  it('are frozen, and read from nothing but what they are given', () => {
+    const config = readConfig({ PUBLIC_ADDRESS: 'https://desk.shop.lan:4310/', UNKNOWN: 'x' })
+    expect(config.publicAddress).toBe('https://desk.shop.lan:4310')
+    expect(Object.isFrozen(config)).toBe(true)
+  })
+})

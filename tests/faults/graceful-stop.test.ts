@@ -1,0 +1,97 @@
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { createInterface } from 'node:readline'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { createTestDatabase, type TestDatabase } from '../support/database.ts'
+
+/** `npm start` itself, on a database that is given: what it prints, what it logs, and how it ends. */
+let database: TestDatabase
+let dataFolder: string
+beforeAll(async () => {
+  database = await createTestDatabase('empty')
+  dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-start-'))
+})
+afterAll(async () => {
+  await database.drop()
+  rmSync(dataFolder, { recursive: true, force: true })
+})
+
+const start = () => {
+  const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
+    env: {
+      ...process.env,
+      DATABASE_URL: database.url,
+      DATA_FOLDER: dataFolder,
+      PORT: '0',
+      LOG_LEVEL: 'info',
+    },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  const lines: string[] = []
+  for (const stream of [child.stdout, child.stderr])
+    createInterface({ input: stream }).on('line', (line) => lines.push(line))
+  const until = async (words: RegExp): Promise<string> => {
+    for (;;) {
+      const found = lines.find((line) => words.test(line))
+      if (found !== undefined) return found
+      if (child.exitCode !== null) throw new Error(`it ended (${child.exitCode}):\n${lines.join('\n')}`)
+      await Promise.race([once(child.stdout, 'data'), once(child.stderr, 'data'), once(child, 'exit')])
+    }
+  }
+  return { child, lines, until }
+}
+
+describe('starting and stopping', () => {
+  it('says where it is and how to sign in, logs no secret, and stops without an error when told to', async () => {
+    const { child, lines, until } = start()
+    const ready = await until(/Bayledger is ready/)
+    const address = /http:\/\/\S+$/.exec(ready)?.[0] ?? ''
+    await until(/A tablet needs a code/)
+    expect(lines.join('\n')).toContain(people.ottoline.password)
+
+    const told = lines.length
+    const { signInName, password } = people.ottoline
+    const signIn = await fetch(`${address}/api/sessions/desk`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', 'sec-fetch-site': 'same-origin' },
+      body: JSON.stringify({ name: signInName, password }),
+    })
+    expect(signIn.status).toBe(201)
+    const cookie = signIn.headers.get('set-cookie')?.split(';')[0] ?? ''
+    const floor = await fetch(`${address}/api/floor?locationId=`, { headers: { cookie } })
+    expect(floor.status).toBe(422)
+    expect((await fetch(`${address}/desk`)).headers.get('content-type')).toContain('text/html')
+    await until(/"route":"\/api\/floor"/)
+    const logged = lines.slice(told).join('\n')
+    expect(logged).toContain('"route":"/api/sessions/desk"')
+    for (const secret of [password, cookie.split('=')[1] ?? cookie]) expect(logged).not.toContain(secret)
+
+    child.kill('SIGTERM')
+    const [code] = (await once(child, 'exit')) as [number]
+    expect(code, lines.join('\n')).toBe(0)
+    expect(lines.join('\n')).toContain('Finishing what is in flight')
+  })
+
+  it('starts again on what is there, and tells a port that is taken', async () => {
+    const first = start()
+    const ready = await first.until(/Bayledger is ready/)
+    const port = /:(\d+)$/.exec(ready)?.[1] ?? ''
+    const second = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
+      env: { ...process.env, DATABASE_URL: database.url, DATA_FOLDER: dataFolder, PORT: port },
+      stdio: ['ignore', 'ignore', 'pipe'],
+    })
+    let said = ''
+    second.stderr.on('data', (text) => {
+      said += text
+    })
+    const [code] = (await once(second, 'exit')) as [number]
+    expect(code).toBe(1)
+    expect(said).toContain('The port is taken')
+    first.child.kill('SIGTERM')
+    await once(first.child, 'exit')
+  })
+})
