@@ -8,14 +8,6 @@ import './findings.css'
 export function FindingsList({ diagnosis }: { diagnosis: Diagnosis }) {
   return (
     <div className="findings">
-      {diagnosis.contradictions.map(({ code, says, do: action }) => (
-        <SeverityMark key={code} severity="not-checked" word="These two cannot both be so">
-          <p>{says}</p>
-          <p>
-            <strong>{action}</strong>
-          </p>
-        </SeverityMark>
-      ))}
       {inWeightOrder(diagnosis.findings).map((finding) => {
         const word = severityWordOf(finding)
         const [first, ...others] = finding.because
@@ -45,6 +37,14 @@ export function FindingsList({ diagnosis }: { diagnosis: Diagnosis }) {
           </SeverityMark>
         )
       })}
+      {diagnosis.contradictions.map(({ code, says, do: action }) => (
+        <SeverityMark key={code} severity="not-checked" word="These two cannot both be so">
+          <p>{says}</p>
+          <p>
+            <strong>{action}</strong>
+          </p>
+        </SeverityMark>
+      ))}
       {diagnosis.unchecked.length === 0 ? null : (
         <SeverityMark severity="not-checked" word={`Not checked: ${diagnosis.unchecked.length}`}>
           <p className="findings-unchecked">{diagnosis.unchecked.map(fieldWords).join(' · ')}</p>

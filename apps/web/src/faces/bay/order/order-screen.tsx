@@ -13,6 +13,7 @@ import { WrittenScreen } from '../record/written-screen.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
 import { LoudBand } from '../vehicle/loud-band.tsx'
 import { StopBand } from '../vehicle/stop-band.tsx'
+import { stopsToShow } from '../vehicle/stops-to-show.ts'
 import { VehicleSide } from '../vehicle/vehicle-side.tsx'
 import { PlanScreen } from '../work/plan-screen.tsx'
 import { SetAsideForm } from '../work/set-aside-form.tsx'
@@ -76,7 +77,7 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       band={
         <>
           <LoudBand state={state} />
-          <StopBand diagnosis={computed?.diagnosis ?? null} />
+          <StopBand stops={stopsToShow(state, computed?.diagnosis ?? null)} />
         </>
       }
       vehicle={

@@ -1,4 +1,4 @@
-import { useQuery } from '@tanstack/react-query'
+import { usePrefetchQuery, useQuery } from '@tanstack/react-query'
 import { Navigate, Outlet } from 'react-router'
 import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
@@ -6,6 +6,7 @@ import { patterns } from '../../../lib/paths.ts'
 import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { rulesQuery } from '../findings/use-diagnosis.ts'
 import { deviceQuery } from './device-query.ts'
 import { openDoor, useDoor } from './lock-store.ts'
 import { PinSignIn } from './pin-sign-in.tsx'
@@ -56,8 +57,9 @@ export function BayDoor() {
   )
 }
 
-/** What lies behind the door hears of what others write. */
+/** What lies behind the door hears of what others write, and has the rules at hand before the network may be gone. */
 function Work() {
   useLiveUpdates()
+  usePrefetchQuery(rulesQuery)
   return <Outlet />
 }

@@ -71,7 +71,8 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
         )}
         {onLeave === undefined ? null : <Button onClick={onLeave}>Back to the work</Button>}
       </div>
-      {problem === null ? null : <ProblemNotice key={String(problem)} problem={wordsOf(problem)} />}
+      <StatusLine>{busy ? 'Checking the PIN …' : person === null ? '' : 'Type your 6-digit PIN.'}</StatusLine>
+      {problem === null ? null : <ProblemNotice key={String(problem)} problem={withoutRequest(problem)} />}
       {staff.isError && staff.data === undefined ? (
         <ProblemNotice problem={wordsOf(staff.error)} onRetry={() => void staff.refetch()} />
       ) : null}
@@ -88,7 +89,12 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
       ) : (
         <PinPad pin={pin} onPin={type} />
       )}
-      <StatusLine>{busy ? 'Checking the PIN …' : person === null ? '' : 'Type your 6-digit PIN.'}</StatusLine>
     </main>
   )
+}
+
+/** A mistyped PIN needs nobody to look into it. */
+const withoutRequest = (problem: unknown) => {
+  const { title, detail } = wordsOf(problem)
+  return { title, detail }
 }

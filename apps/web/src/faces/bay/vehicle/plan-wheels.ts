@@ -49,7 +49,7 @@ const linesOf = (state: OrderState, wheel: WheelPosition): PlanLine[] => {
   const sensor = isHeard(state, wheel) ? sensorWords(arrival) : null
   const figure: PlanLine[] = gauge
     ? [{ text: String(gauge.pressure.value), unit: gauge.pressure.unit, isFigure: true }]
-    : [{ text: arrival?.notPossible.some(({ field }) => field === 'gauge') ? 'no gauge' : 'not gauged' }]
+    : [{ text: arrival?.notPossible.some(({ field }) => field === 'gauge') ? 'gauge: cannot' : 'not gauged' }]
   return sensor === null ? figure : [...figure, { text: sensor }]
 }
 
@@ -61,5 +61,5 @@ const sensorWords = (readings: WheelReadings | undefined): string => {
   if (reading?.answer === 'answered')
     return reading.id === null ? 'answers' : `answers · ${lastFour(reading.id)}`
   if (reading?.answer === 'silent') return `silent × ${reading.tries}`
-  return readings?.notPossible.some(({ field }) => field === 'answer') ? 'sensor: no' : 'sensor ?'
+  return readings?.notPossible.some(({ field }) => field === 'answer') ? 'sensor: cannot' : 'sensor ?'
 }

@@ -1,9 +1,8 @@
-import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { findingTitle, severityWordOf } from '../findings/finding-words.ts'
 
-/** What the readings so far forbid, said before anyone has finished reading: nobody opens such a tire unaware. */
-export function StopBand({ diagnosis }: { diagnosis: Diagnosis | null }) {
-  const stops = (diagnosis?.findings ?? []).filter(({ kind }) => kind === 'stop')
+/** What the readings forbid, said before anyone has finished reading: nobody opens such a tire unaware. */
+export function StopBand({ stops }: { stops: readonly Finding[] }) {
   if (stops.length === 0) return null
   return (
     <p className="loud-band" role="status">

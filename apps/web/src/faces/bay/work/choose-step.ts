@@ -2,6 +2,7 @@ import { openSteps, readySteps, torquedBy } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
 import type { Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { heldBy } from './held-by.ts'
 
 /** Whether a person torqued this wheel and so cannot be its second person. */
 export const hasTorqued = (state: OrderState, wheel: WheelPosition | null, staffId: string): boolean =>
@@ -10,8 +11,8 @@ export const hasTorqued = (state: OrderState, wheel: WheelPosition | null, staff
 
 /**
  * The step to show this person. A wheel that was tapped comes first; then a check that this very person may do,
- * because an unchecked wheel is the loudest thing there is; then the plan's order, with checks for somebody else
- * and the drive last.
+ * because an unchecked wheel is the loudest thing there is; then the plan's order, with checks for somebody else,
+ * the drive and what a finding holds last.
  */
 export const chooseStep = (state: OrderState, staffId: string, wheel: WheelPosition | null): Step | null => {
   const ready = readySteps(state)
@@ -21,6 +22,7 @@ export const chooseStep = (state: OrderState, staffId: string, wheel: WheelPosit
 
 const inTurn = (state: OrderState, steps: readonly Step[], staffId: string): Step[] => {
   const weight = (step: Step): number => {
+    if (heldBy(state, step) !== null) return 4
     if (step.closedBy === 'torque.checked') return hasTorqued(state, step.wheel, staffId) ? 2 : 0
     return step.closedBy === 'drive.done' ? 3 : 1
   }

@@ -12,13 +12,14 @@ import { CloseForm } from './close-form.tsx'
 import { DriveForm } from './drive-form.tsx'
 import { FigureForm } from './figure-form.tsx'
 import { FitForm } from './fit-form.tsx'
+import { heldBy } from './held-by.ts'
 import { InsideForm } from './inside-form.tsx'
 import { LeakForm } from './leak-form.tsx'
 import { PartForm } from './part-form.tsx'
 import { PressureForm } from './pressure-form.tsx'
 import { ProgramForm } from './program-form.tsx'
 import { RelearnForm } from './relearn-form.tsx'
-import { stepTitle } from './step-words.ts'
+import { cautionWords, stepTitle } from './step-words.ts'
 import { WheelOffForm } from './wheel-off-form.tsx'
 import { WheelOnForm } from './wheel-on-form.tsx'
 import type { WorkFormProps } from './work-form.ts'
@@ -28,6 +29,8 @@ export function WorkStep(props: WorkFormProps) {
   const { state, step, onDone } = props
   const person = useSignedIn()
   const { wheel } = step
+  const held = heldBy(state, step)
+  if (held !== null) return <StepScreen title={stepTitle(step)} how={held} caution={cautionWords(step)} />
   if (wheel === null) return <VehicleStep {...props} />
   const wheelProps = { ...props, wheel }
   switch (step.closedBy) {

@@ -1,0 +1,60 @@
+import { blankOrder } from '@bayledger/ledger/order-state'
+import { describe, expect, it } from 'vitest'
+import { moduleReadOf, moduleRows } from './module-rows.ts'
+
+const order = blankOrder('shop', 'order')
+const keys = (values: Record<string, string | null>) => moduleRows(order, values).map(({ key }) => key)
+
+describe('the form for what the vehicle stored', () => {
+  it('asks why where nothing can be read, and for no IDs where there are none', () => {
+    expect(keys({ state: 'unreadable' })).toEqual(['state', 'why'])
+    expect(keys({ state: 'blank' })).toEqual(['state', 'codes'])
+  })
+
+  it('asks which wheel a code names only for codes that name one', () => {
+    expect(keys({ state: 'blank', codes: 'no-signal,receiver' })).toEqual([
+      'state',
+      'codes',
+      'at.no-signal',
+      'codeText',
+    ])
+  })
+
+  it('makes one code of each wheel, and one without a wheel where none is named', () => {
+    const read = moduleReadOf(order, {
+      state: 'read',
+      notation: 'hex',
+      'id.LF': '1A2B3C10',
+      'id.RF': null,
+      codes: 'no-signal,low-battery,receiver',
+      'at.no-signal': 'RR,LF',
+      'at.low-battery': 'none',
+      codeText: null,
+      stray: '0x9F00AA11, 9f00aa12',
+    })
+    expect(read).toEqual({
+      state: 'read',
+      notation: 'hex',
+      ids: { LF: '1A2B3C10' },
+      codes: [
+        { class: 'no-signal', wheel: 'LF' },
+        { class: 'no-signal', wheel: 'RR' },
+        { class: 'low-battery' },
+        { class: 'receiver' },
+      ],
+      strayIds: ['9F00AA11', '9F00AA12'],
+      why: null,
+    })
+  })
+
+  it('keeps the reason and nothing else where nothing can be read', () => {
+    expect(
+      moduleReadOf(order, { state: 'unreadable', why: 'no connection', codes: 'receiver' }),
+    ).toMatchObject({
+      state: 'unreadable',
+      ids: {},
+      codes: [],
+      why: 'no connection',
+    })
+  })
+})

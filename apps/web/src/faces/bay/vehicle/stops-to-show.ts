@@ -1,0 +1,33 @@
+import { holdingFinding, openStops, type WorkGate } from '@bayledger/ledger/finding-holds'
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+
+const workGates: readonly WorkGate[] = [
+  'wheel-removal',
+  'inflation',
+  'bead-break',
+  'pressure-setting',
+  'relearn',
+]
+
+/**
+ * Findings that forbid something now. What the readings so far make is said at once, confirmed or not; a confirmed
+ * one is said until work or a refusal on record settles it.
+ */
+export const stopsToShow = (state: OrderState, computed: Diagnosis | null): Finding[] => {
+  const issued = state.diagnosis
+  if (!issued || issued.outdated) return (computed?.findings ?? []).filter(isStop)
+  const open = new Set([...openStops(state, 'road'), ...openStops(state, 'hand-back')])
+  return issued.diagnosis.findings
+    .filter(isStop)
+    .filter((finding) => open.has(finding.code) || isHolding(state, finding))
+}
+
+const isStop = ({ kind }: Finding): boolean => kind === 'stop'
+
+const isHolding = (state: OrderState, { code, wheels }: Finding): boolean =>
+  workGates.some((gate) =>
+    (wheels.length === 0 ? [null] : wheels).some(
+      (wheel) => holdingFinding(state, gate, wheel)?.code === code,
+    ),
+  )
