@@ -70,8 +70,12 @@ describe('starting and stopping', () => {
     expect(logged).toContain('"route":"/api/sessions/desk"')
     for (const secret of [password, cookie.split('=')[1] ?? cookie]) expect(logged).not.toContain(secret)
 
+    // A page that listens does not keep the service from ending.
+    const live = await fetch(`${address}/api/live`, { headers: { cookie } })
+    expect(live.status).toBe(200)
     child.kill('SIGTERM')
     const [code] = (await once(child, 'exit')) as [number]
+    expect(await live.text()).toContain('event: wake')
     expect(code, lines.join('\n')).toBe(0)
     expect(lines.join('\n')).toContain('Finishing what is in flight')
   })

@@ -53,7 +53,8 @@ export const buildApp = async ({
     genReqId: () => crypto.randomUUID(),
     logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: 1024 * 1024,
-    forceCloseConnections: true,
+    // In-flight requests are finished; idle connections and live streams are ended.
+    forceCloseConnections: 'idle',
   }) as unknown as FastifyInstance
   app.decorateRequest('actor')
   handleErrors(app, errorOfConstraint)
@@ -80,6 +81,7 @@ export const buildApp = async ({
     ),
   })
   if (webFolder !== null) await serveWeb(app, webFolder)
+  app.addHook('preClose', async () => deps.live.endStreams())
   return app
 }
 

@@ -6,6 +6,8 @@ export type LiveHub = {
   /** Called after a commit. At most one message leaves in 20 ms. */
   readonly wrote: () => void
   readonly join: (reply: FastifyReply) => void
+  /** Ends every stream; clients come back by themselves. */
+  readonly endStreams: () => void
   readonly close: () => Promise<void>
 }
 
@@ -80,6 +82,11 @@ export const startLiveHub = async (
   }, heartbeatMs)
   await inTurn(poll)
 
+  const endStreams = () => {
+    for (const reply of listeners) reply.raw.end()
+    listeners.clear()
+  }
+
   return {
     wrote: () => {
       waiting ??= setTimeout(() => {
@@ -99,6 +106,7 @@ export const startLiveHub = async (
       listeners.add(reply)
       reply.raw.on('close', () => listeners.delete(reply))
     },
+    endStreams,
     close: async () => {
       closed = true
       clearInterval(polling)
@@ -107,8 +115,7 @@ export const startLiveHub = async (
         clearTimeout(waiting)
         await notify()
       }
-      for (const reply of listeners) reply.raw.end()
-      listeners.clear()
+      endStreams()
       await inTurn(async () => client?.end())
     },
   }

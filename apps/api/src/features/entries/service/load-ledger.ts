@@ -15,7 +15,7 @@ const kept = new WeakMap<object, Map<string, Ledger>>()
  * An order's entries and what they fold to, as of now: what was folded before is kept by order, and only what was
  * written since is read. Several processes may append; the database says what is newest.
  */
-export const loadLedger = async (deps: Deps, orderId: string): Promise<Ledger> => {
+export const loadLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string): Promise<Ledger> => {
   const ledgers = ledgersOf(deps)
   const known = ledgers.get(orderId)
   const newer = await listEntriesAfter(deps.pool, deps.shopId, orderId, known?.entries.length ?? 0)
@@ -25,7 +25,7 @@ export const loadLedger = async (deps: Deps, orderId: string): Promise<Ledger> =
 }
 
 /** Keeps what an append has just made, and forgets the order that was not looked at for longest. */
-export const remember = (deps: Deps, orderId: string, ledger: Ledger): Ledger => {
+export const remember = (deps: Pick<Deps, 'pool'>, orderId: string, ledger: Ledger): Ledger => {
   const ledgers = ledgersOf(deps)
   ledgers.delete(orderId)
   if (ledger.entries.length > 0) ledgers.set(orderId, ledger)
@@ -34,7 +34,7 @@ export const remember = (deps: Deps, orderId: string, ledger: Ledger): Ledger =>
   return ledger
 }
 
-const ledgersOf = (deps: Deps): Map<string, Ledger> => {
+const ledgersOf = (deps: Pick<Deps, 'pool'>): Map<string, Ledger> => {
   const known = kept.get(deps.pool)
   if (known) return known
   const made = new Map<string, Ledger>()

@@ -1,0 +1,49 @@
+import { rebuildProjections } from '@bayledger/api/features/entries/service/rebuild-projections'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+beforeAll(async () => {
+  shop = await startTestApp()
+  const replay = await replayOn(shop)
+  for (const number of ['T-2601', 'T-2602', 'T-2603', 'T-2613'])
+    await replay.sendUntil(freshCopy(shop.demo, number).lines)
+})
+afterAll(() => shop.stop())
+
+const projected = async () => {
+  const read = async (text: string) => (await shop.deps.pool.query(text)).rows
+  return {
+    heads: await read('select * from order_heads order by order_id'),
+    sensors: await read('select * from seen_sensors order by entry_id'),
+    reports: await read('select * from sealed_reports order by number'),
+  }
+}
+
+describe('what entries can rebuild', () => {
+  it('is after a rebuild what it was before, whatever stood there between', async () => {
+    const before = await projected()
+    expect(before.sensors.length).toBeGreaterThan(8)
+    await shop.deps.pool.query(
+      `update order_heads set agenda = '[]', is_open = false, sealed = true, assigned_to = null, updated_at = now()`,
+    )
+    await shop.deps.pool.query('delete from seen_sensors')
+    expect(await rebuildProjections(shop.deps)).toBe(4)
+    expect(await projected()).toEqual(before)
+  })
+
+  it('holds as many clicks and parts as the entries that count them', async () => {
+    const { rows } = await shop.deps.pool.query(`
+      select
+        (select coalesce(sum(clicks), 0) from wrench_cycles)::int as counted,
+        (select coalesce(sum((payload ->> 'clicked')::int), 0) from entries
+          where kind in ('studs.torqued', 'torque.checked'))::int as clicked,
+        (select coalesce(sum(-quantity), 0) from stock_movements)::int as moved,
+        (select coalesce(sum((payload ->> 'quantity')::int), 0) from entries where kind = 'part.drawn')::int as drawn`)
+    expect(rows[0].counted).toBe(rows[0].clicked)
+    expect(rows[0].moved).toBe(rows[0].drawn)
+    expect(rows[0].drawn).toBeGreaterThan(0)
+  })
+})
