@@ -23,7 +23,7 @@ export function StudCircle({ count, order, moved, fastener, onTap }: StudCircleP
     return `${x},${y}`
   })
   return (
-    <div className="studs">
+    <div className={count > 6 ? 'studs studs-many' : 'studs'}>
       <svg viewBox={`0 0 ${size} ${size}`} className="studs-svg" aria-hidden="true">
         <circle cx={middle} cy={middle} r={middle - 4} className="studs-rim" />
         <line x1={middle} y1={2} x2={middle} y2={24} className="studs-valve" />
@@ -68,6 +68,6 @@ export function StudCircle({ count, order, moved, fastener, onTap }: StudCircleP
 function placeOf(stud: number, count: number): { x: number; y: number } {
   // Half a step off the valve, as the studs of most wheels sit: stud 1 is the first clockwise from it.
   const angle = ((stud - 0.5) / count) * 2 * Math.PI
-  const radius = count > 6 ? 122 : 112
+  const radius = count > 6 ? 126 : 112
   return { x: middle + radius * Math.sin(angle), y: middle - radius * Math.cos(angle) }
 }

@@ -1,5 +1,5 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
-import type { Step } from '@bayledger/reckoning/step'
+import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { Pace } from '../../../features/arrival/things.ts'
 import { Button } from '../../../ui/button.tsx'
 import { standOf } from '../vehicle/vehicle-side.tsx'
@@ -20,6 +20,9 @@ const wholeVehicle = [
   { what: 'warning-light', name: 'Light' },
   { what: 'control-module', name: 'Stored IDs' },
 ] as const
+
+/** A wheel is put on, tightened and checked, whatever else is left undone. */
+const neverAside: ReadonlySet<ClosingKind> = new Set(['wheel.mounted', 'studs.torqued', 'torque.checked'])
 
 /** Small buttons below the drawing: what is reached from anywhere in this order. */
 export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
@@ -44,7 +47,7 @@ export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
         </Button>
       ) : null}
       <Button onClick={() => onOpen({ at: 'written' })}>Written</Button>
-      {step === null ? null : (
+      {step === null || neverAside.has(step.closedBy) ? null : (
         <Button
           aria-label="Set aside this step"
           onClick={() => onOpen({ at: 'aside', stepKey: step.stepKey })}

@@ -1,5 +1,5 @@
 import type { FloorRow } from '@bayledger/contract/orders'
-import { Link } from 'react-router'
+import { Link, useNavigate } from 'react-router'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { bayOrderPath } from '../../../lib/paths.ts'
@@ -10,11 +10,16 @@ import { bayMoves } from '../bay-rows.ts'
 import { useRecord } from '../record/use-record.ts'
 import { useBayClock } from '../session/signed-in.ts'
 
-/** One vehicle: its plate, what it is, the sentence; opened by a tap, taken by another. */
+/** One vehicle: its plate, what it is, the sentence; opened by a tap; taking it opens it too. */
 export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string }) {
   const nameOf = useStaffNames()
   const clock = useBayClock()
+  const navigate = useNavigate()
   const { record, busy, problem } = useRecord(row.orderId)
+  const take = async () => {
+    const taken = await record('order.assigned', { staffId, bay: null }, `take ${row.plate ?? row.number}`)
+    if (taken) navigate(bayOrderPath(row.orderId))
+  }
   const moves = bayMoves(row)
   const said = moves.length > 0 ? moves : row.moves.slice(0, 1)
   const facts = [
@@ -38,13 +43,7 @@ export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string })
         </span>
       </Link>
       {row.assignedTo === staffId ? null : (
-        <Button
-          busy={busy}
-          aria-label={`Take it: ${row.plate ?? row.number}`}
-          onClick={() =>
-            void record('order.assigned', { staffId, bay: null }, `take ${row.plate ?? row.number}`)
-          }
-        >
+        <Button busy={busy} aria-label={`Take it: ${row.plate ?? row.number}`} onClick={() => void take()}>
           Take it
         </Button>
       )}
