@@ -1,5 +1,5 @@
-import { rebuildProjections } from '@bayledger/api/features/entries/service/rebuild-projections'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { rebuildProjections } from '../../apps/api/src/features/entries/service/rebuild-projections.ts'
 import { startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'

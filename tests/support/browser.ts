@@ -27,6 +27,8 @@ export type TestBrowser = {
   /** A page of its own session on one face. Whatever it logs as an error is kept in `noise`. */
   readonly open: (face: Face, path: string) => Promise<Page>
   readonly noise: readonly string[]
+  /** Pictures of all open pages into a folder, for whoever looks into a failure. */
+  readonly picture: (folder: string) => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -55,6 +57,11 @@ export const startBrowser = async (address: string): Promise<TestBrowser> => {
   }
   return {
     noise,
+    picture: async (folder) => {
+      for (const [face, context] of contexts)
+        for (const [index, page] of context.pages().entries())
+          await page.screenshot({ path: join(folder, `${face}-${index + 1}.png`) })
+    },
     open: async (face, path) => {
       const page = await (await contextOf(face)).newPage()
       page.on('pageerror', (error) => noise.push(`${face}: ${error.message}`))

@@ -1,8 +1,8 @@
-import { buildApp } from '@bayledger/api/app'
-import { startLiveHub } from '@bayledger/api/http/live'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
+import { buildApp } from '../../../apps/api/src/app.ts'
+import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 
 /** The service as a process of its own, to be killed: `node tests/faults/support/serve.ts <database>` prints its address. */
 const [url = ''] = process.argv.slice(2)

@@ -1,0 +1,55 @@
+import { spawn } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+export type RunningService = { readonly address: string; readonly stop: () => Promise<void> }
+
+/**
+ * The product as `npm start` runs it, with the demo shop: its own process, its own data folder, and the database of
+ * `databaseUrl` or, without one, the PostgreSQL that it brings along.
+ */
+export const startService = async (databaseUrl: string | null): Promise<RunningService> => {
+  const folder = mkdtempSync(join(tmpdir(), 'bayledger-service-'))
+  const port = await freePort()
+  const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
+    env: {
+      ...process.env,
+      DATA_FOLDER: folder,
+      PORT: String(port),
+      ...(databaseUrl === null ? {} : { DATABASE_URL: databaseUrl }),
+    },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  let output = ''
+  const ready = new Promise<void>((resolve, reject) => {
+    const hear = (text: Buffer) => {
+      output += text
+      if (output.includes('Bayledger is ready')) resolve()
+    }
+    child.stdout.on('data', hear)
+    child.stderr.on('data', hear)
+    child.on('exit', (code) => reject(new Error(`the service ended with ${code}:\n${output}`)))
+  })
+  await ready
+  return {
+    address: `http://localhost:${port}`,
+    stop: async () => {
+      const ended = new Promise((resolve) => child.on('exit', resolve))
+      child.kill('SIGTERM')
+      await ended
+      rmSync(folder, { recursive: true, force: true })
+    },
+  }
+}
+
+const freePort = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const server = createServer()
+    server.on('error', reject)
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address()
+      server.close(() => (address !== null && typeof address === 'object' ? resolve(address.port) : reject()))
+    })
+  })
