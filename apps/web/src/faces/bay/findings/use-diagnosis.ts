@@ -10,7 +10,10 @@ export type ComputedFindings = { readonly evidence: Evidence; readonly diagnosis
 /** The rules are fetched once, soon after the tablet is open, and stay: no network is needed to compute findings. */
 export const rulesQuery = {
   queryKey: ['rules'],
-  queryFn: async () => (await import('@bayledger/reckoning/diagnosis/diagnose')).diagnose,
+  queryFn: async () => {
+    const { diagnose } = await import('@bayledger/reckoning/diagnosis/diagnose')
+    return diagnose
+  },
   staleTime: Number.POSITIVE_INFINITY,
 }
 
