@@ -9,7 +9,7 @@ import { priceListIn, settingsQuery, sheetsQuery } from '../../../features/setti
 import { call } from '../../../lib/api-client.ts'
 import { money } from '../../../lib/format.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
@@ -17,6 +17,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextArea, TextField } from '../../../ui/text-field.tsx'
+import { rememberedPlace, rememberPlace } from '../write-up/desk-place.ts'
 import { askedEvents } from '../write-up/events.ts'
 import { WhichFields, WhoFields } from '../write-up/who-and-which.tsx'
 import {
@@ -53,25 +54,27 @@ export function WriteUpRoute() {
   const prices = priceListIn(settings.data?.settings ?? [])
   const lookFeeCents = prices === null ? 0 : extendedCents(prices.hours.look, prices.laborCentsPerHour)
   const sheet = sheets.data?.sheets.find(({ sheetId }) => sheetId === form.which.sheetId)
-  const location = settings.data?.locations[0]
+  const locations = settings.data?.locations ?? []
+  const locationId = form.locationId ?? rememberedPlace(locations.map((location) => location.locationId))
 
   const open = async () => {
-    if (sheet === undefined || location === undefined) return
+    if (sheet === undefined || locationId === null) return
     setBusy(true)
     setProblem(null)
     try {
       const today = new Date().toLocaleDateString('en-CA')
       const orderId = await openOrder(form, keys, {
-        locationId: location.locationId,
+        locationId,
         sheet,
         lookFeeCents,
         today,
       })
+      rememberPlace(locationId)
       await client.invalidateQueries({ queryKey: ['floor'] })
       navigate(deskOrderPath(orderId))
     } catch (thrown) {
-      // Whatever was refused is mended in the form, so the entries are made anew from it.
-      keys.entries = null
+      // What was refused is mended in the form and made anew; what got no answer is sent again just as it was.
+      if (isCallProblem(thrown, 'ENTRY_REFUSED')) keys.entries = null
       setProblem(thrown)
     } finally {
       setBusy(false)
@@ -169,6 +172,14 @@ export function WriteUpRoute() {
               onChange={(odometer) => set({ odometer })}
             />
           </div>
+          {locations.length < 2 ? null : (
+            <ChoiceGroup
+              label="At"
+              options={locations.map((location) => ({ value: location.locationId, label: location.name }))}
+              value={locationId}
+              onChange={(chosen) => set({ locationId: chosen })}
+            />
+          )}
           <ChoiceGroup
             label="The look costs"
             options={[
@@ -198,7 +209,14 @@ export function WriteUpRoute() {
             onChange={(consentBy) => set({ consentBy })}
           />
           {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
-          <Button type="submit" look="wide" busy={busy} whyNot={missingInWriteUp(form)}>
+          <Button
+            type="submit"
+            look="wide"
+            busy={busy}
+            whyNot={
+              missingInWriteUp(form) ?? (locationId === null ? 'At which place is the vehicle?' : undefined)
+            }
+          >
             Open the order
           </Button>
         </div>

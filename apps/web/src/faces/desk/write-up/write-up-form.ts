@@ -27,6 +27,8 @@ export type WriteUp = {
   eventWheels: Partial<Record<EventEvidence['kind'], WheelPosition>>
   askedEach: boolean
   waitsHere: 'here' | 'leaves' | null
+  /** `null`: as this desk did last. */
+  locationId: string | null
   promised: string
   odometer: number | null
   consent: ('look' | 'drive')[]
@@ -43,6 +45,7 @@ export const blankWriteUp: WriteUp = {
   eventWheels: {},
   askedEach: false,
   waitsHere: null,
+  locationId: null,
   promised: '',
   odometer: null,
   consent: [],

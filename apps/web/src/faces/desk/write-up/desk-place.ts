@@ -1,0 +1,20 @@
+const key = 'bayledger.place'
+
+/** The place that this desk last wrote up for; a desk stands in one place, so it is asked once. */
+export const rememberedPlace = (known: readonly string[]): string | null => {
+  try {
+    const stored = localStorage.getItem(key)
+    if (stored !== null && known.includes(stored)) return stored
+  } catch {
+    // Storage is switched off here: then it is asked each time.
+  }
+  return known.length === 1 ? (known[0] ?? null) : null
+}
+
+export const rememberPlace = (locationId: string): void => {
+  try {
+    localStorage.setItem(key, locationId)
+  } catch {
+    // As above.
+  }
+}

@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs'
+import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { startBrowser, type TestBrowser } from '../support/browser.ts'
+import { createTestDatabase, type TestDatabase } from '../support/database.ts'
+import { runOutsideTool } from '../support/run-outside-tool.ts'
+import { type RunningService, startService } from '../support/start-service.ts'
+import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
+import { type WorkFigures, workThrough } from './support/bay-steps.ts'
+import { decideAndSign } from './support/customer.ts'
+import {
+  customerLink,
+  enrollmentCode,
+  handBack,
+  issueEstimate,
+  openOrder,
+  sealAndDownload,
+  signInAtDesk,
+  writeUp,
+} from './support/desk.ts'
+
+const customer = 'L. Fontaine-Reed'
+const plate = 'BRF 7105'
+const words = 'The tire light flashes for about a minute, then it stays on.'
+
+/** Read at 27 °F outdoors, 820 ft up: a sensor that refers to the sea reads 0.4 psi under the gauge. */
+const wheels: Wheels = {
+  LF: { gauge: '31.6', sensor: '31.2', id: '1A2B3C10' },
+  RF: { gauge: '31.4', sensor: '31.0', id: '1A2B3C11' },
+  RR: { gauge: '31.5', sensor: null, id: '1A2B3C12' },
+  LR: { gauge: '31.7', sensor: '31.3', id: '1A2B3C13' },
+  SP: { gauge: '58.5' },
+}
+
+const work: WorkFigures = {
+  partNumber: 'CL-315-A',
+  newId: '5D00AA01',
+  frequency: '315',
+  kit: 'KIT-CL-7',
+  odometerOut: '50001',
+  odometerIn: '50015',
+  minutes: '23',
+  closingSensor: '32.8',
+}
+
+let database: TestDatabase
+let service: RunningService
+let browser: TestBrowser
+beforeAll(async () => {
+  database = await createTestDatabase('empty')
+  service = await startService(database.url)
+  browser = await startBrowser(service.address)
+})
+afterAll(async () => {
+  await browser?.close()
+  await service?.stop()
+  await database?.drop()
+})
+
+describe('the whole job, from the complaint to the sealed report', () => {
+  let pdf: string
+  let text: string
+
+  it('is done at the desk, in the bay and on the customer’s phone', async () => {
+    onTestFailed(() => browser.picture('out'))
+    const desk = await browser.open('desk', '/desk/sign-in')
+    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+    const code = await enrollmentCode(desk)
+    const number = await writeUp(desk, { customer, plate, words })
+    expect(number).toMatch(/^T-\d{4}$/)
+
+    const bay = await browser.open('bay', '/bay/enroll')
+    await enroll(bay, code)
+    await signIn(bay, ines)
+    await button(bay, `Take it: ${plate}`).click()
+    await checkArrival(bay, wheels, '27')
+    await shows(bay, /readings say/)
+    expect(await bay.locator('body').textContent()).toMatch(/right rear/)
+    await button(bay, 'I agree: confirm the findings').click()
+    await shows(bay, 'Nothing for the bay now')
+
+    await openOrder(desk, customer)
+    await desk
+      .getByText(/sensor silent/)
+      .first()
+      .waitFor()
+    await issueEstimate(desk)
+    const link = await customerLink(desk)
+
+    const phone = await browser.open('customer', new URL(link).pathname + new URL(link).hash)
+    await phone
+      .getByText(/The sensor in the right rear wheel no longer answers/)
+      .first()
+      .waitFor()
+    await decideAndSign(phone, customer)
+
+    const done = await workThrough(bay, work)
+    expect(done.findIndex((title) => title.startsWith('Second person checks'))).toBeLessThan(
+      done.findIndex((title) => title.startsWith('Proof drive')),
+    )
+
+    await openOrder(desk, customer)
+    pdf = await sealAndDownload(desk)
+    await handBack(desk, work.odometerIn)
+    await phone.reload()
+    await phone.getByRole('link', { name: /Open the report/ }).waitFor()
+    expect(browser.noise).toEqual([])
+  })
+
+  it('ends in a PDF whose signature is valid over the whole document, and breaks with any byte', () => {
+    const { output } = runOutsideTool('pdfsig', [pdf])
+    expect(output).toContain('Signature is Valid')
+    expect(output).toContain('Total document signed')
+    expect(runOutsideTool('qpdf', ['--check', pdf]).status).toBe(0)
+    expect(runOutsideTool('pdfinfo', [pdf]).output).toMatch(/Tagged:\s+yes/)
+    expect(readFileSync(pdf).subarray(0, 5).toString()).toBe('%PDF-')
+  })
+
+  it('carries every number that was typed, in the right wheel’s row', () => {
+    text = runOutsideTool('pdftotext', ['-layout', pdf, '-']).output
+    const rowsOf = (wheel: string) =>
+      text.split('\n').filter((line) => new RegExp(`\\b${wheel}\\b`).test(line))
+    for (const wheel of ['LF', 'RF', 'RR', 'LR'] as const) {
+      const rows = rowsOf(wheel)
+      expect(
+        rows.some((row) => row.includes(wheels[wheel].gauge)),
+        `${wheel} gauge`,
+      ).toBe(true)
+      const sensor = wheels[wheel].sensor
+      if (sensor !== null) {
+        expect(
+          rows.some((row) => row.includes(sensor)),
+          `${wheel} sensor`,
+        ).toBe(true)
+        expect(
+          rows.some((row) => row.includes(wheels[wheel].id.slice(-4))),
+          `${wheel} ID`,
+        ).toBe(true)
+      }
+    }
+    expect(rowsOf('SP').some((row) => row.includes(wheels.SP.gauge))).toBe(true)
+    expect(rowsOf('RR').some((row) => row.includes(work.newId.slice(-4)))).toBe(true)
+    for (const figure of [
+      work.partNumber,
+      work.kit,
+      '50,001',
+      '50,015',
+      `${work.minutes} min`,
+      '83',
+      'W-07',
+      words,
+    ])
+      expect(text.replace(/\s+/g, ' '), figure).toContain(figure)
+  })
+})

@@ -1,0 +1,121 @@
+import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
+
+export type Person = { readonly name: string; readonly pin: string }
+export const ines: Person = { name: 'Ines Halloran-Voss', pin: '264903' }
+export const greta: Person = { name: 'Greta Lund-Sorrel', pin: '357048' }
+
+export const button = (page: Page, name: string | RegExp, exact = false) =>
+  page.getByRole('button', { name, exact })
+export const heading = (page: Page) => page.locator('h1').first()
+
+/** Presses the pad's keys, one after the other. */
+export const type = async (page: Page, figure: string): Promise<void> => {
+  for (const key of figure) await button(page, key === '.' ? 'point' : key, true).click()
+}
+
+export const shows = (page: Page, title: string | RegExp): Promise<void> =>
+  page.getByRole('heading', { level: 1, name: title }).waitFor()
+
+/** Waits until the screen shows another step than the one named. */
+export const leaves = async (page: Page, title: string): Promise<void> => {
+  await page.waitForFunction((was) => document.querySelector('h1')?.textContent !== was, title)
+}
+
+/** Presses and holds, as a round is sealed and a wheel is reported off. */
+export const hold = async (page: Page, name: string | RegExp): Promise<void> => {
+  const target = button(page, name)
+  await target.scrollIntoViewIfNeeded()
+  const box = await target.boundingBox()
+  if (box === null) throw new Error(`nothing to hold: ${name}`)
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
+  await page.mouse.down()
+  await page.waitForTimeout(750)
+  await page.mouse.up()
+}
+
+export const enroll = async (page: Page, code: string): Promise<void> => {
+  await page.getByLabel('Code from the desk').fill(code)
+  await page.getByLabel('Name of this tablet').fill('Bay 9')
+  await button(page, 'Enroll').click()
+}
+
+export const signIn = async (page: Page, person: Person): Promise<void> => {
+  await button(page, person.name).last().click()
+  await type(page, person.pin)
+  await button(page, 'Bright look').waitFor()
+  await expect.poll(() => button(page, person.pin.charAt(0), true).count()).toBeLessThanOrEqual(1)
+}
+
+/** What a technician read at one wheel; `null` for a sensor that stayed silent. */
+export type WheelAsRead = { readonly gauge: string; readonly sensor: string | null; readonly id: string }
+
+const names = { LF: 'left front', RF: 'right front', RR: 'right rear', LR: 'left rear' } as const
+export type Wheels = Readonly<Record<keyof typeof names, WheelAsRead>> & {
+  readonly SP: { readonly gauge: string }
+}
+
+/** The whole arrival check, task by task, in the order in which the tablet asks. */
+export const checkArrival = async (page: Page, wheels: Wheels, temperature: string): Promise<void> => {
+  await shows(page, 'Note the temperatures')
+  await type(page, temperature)
+  await button(page, /^Next/).click()
+  await button(page, /^Cold/).click()
+  await button(page, 'Record the temperatures').click()
+  await shows(page, 'Watch the warning light')
+  await button(page, /^Lights at key-on/).click()
+  await button(page, /^Flashes, then solid/).click()
+  await button(page, 'Record the light').click()
+  await shows(page, /Which gauge/)
+  await button(page, /GA-1/).click()
+  for (const [wheel, name] of Object.entries(names))
+    await gauge(page, name, wheels[wheel as keyof typeof names].gauge)
+  await gauge(page, 'spare', wheels.SP.gauge)
+  for (const [wheel, name] of Object.entries(names))
+    await ask(page, name, wheels[wheel as keyof typeof names])
+  await readModule(page, wheels)
+}
+
+const gauge = async (page: Page, name: string, figure: string): Promise<void> => {
+  await shows(page, `Gauge the ${name} tire`)
+  await type(page, figure)
+  await button(page, /^Record/).click()
+}
+
+const ask = async (page: Page, name: string, { sensor, id }: WheelAsRead): Promise<void> => {
+  await shows(page, `Ask the ${name} sensor`)
+  if (sensor === null) {
+    await button(page, /^Silent/).click()
+    await button(page, '1 more').click()
+    await button(page, '1 more').click()
+    await button(page, /^Record/).click()
+    return
+  }
+  await button(page, /^Answers/).click()
+  await type(page, sensor)
+  await button(page, /^Next/).click()
+  await type(page, '27')
+  await button(page, /^Next/).click()
+  await page.getByRole('textbox', { name: 'Sensor ID' }).fill(id)
+  await button(page, /^Next/).click()
+  await button(page, 'Good').click()
+  await button(page, /^Record/).click()
+}
+
+const readModule = async (page: Page, wheels: Wheels): Promise<void> => {
+  await shows(page, 'Read what the vehicle stored')
+  await button(page, /^Can be read/).click()
+  await button(page, /^With letters/).click()
+  for (const wheel of ['LF', 'RF', 'RR', 'LR'] as const) {
+    if (wheels[wheel].sensor !== null) {
+      await button(page, /same as heard/).click()
+      continue
+    }
+    await page.getByRole('textbox', { name: `Stored for ${wheel}` }).fill(wheels[wheel].id)
+    await button(page, /^Next/).click()
+  }
+  await button(page, /^No signal/).click()
+  await button(page, /^Next/).click()
+  await button(page, 'RR', true).click()
+  await button(page, 'Record what is stored').click()
+}

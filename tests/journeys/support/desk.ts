@@ -1,0 +1,84 @@
+import type { Page } from 'playwright-core'
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name })
+
+/** Signs in at the desk; the page was opened at `/desk/sign-in`. */
+export const signInAtDesk = async (page: Page, name: string, password: string): Promise<void> => {
+  await page.getByLabel('Sign-in name').fill(name)
+  await page.getByLabel('Password').fill(password)
+  await page.keyboard.press('Enter')
+  await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+}
+
+/** Writes up a known customer's vehicle; gives the new order's number. */
+export const writeUp = async (
+  page: Page,
+  of: { customer: string; plate: string; words: string },
+): Promise<string> => {
+  await page.getByRole('link', { name: 'Write up a complaint' }).first().click()
+  await page.getByLabel('Customer’s name').fill(of.customer.slice(0, 8))
+  await button(page, new RegExp(`${of.customer}.*on file`)).click()
+  await button(page, new RegExp(`${of.plate}.*on file`)).click()
+  await page.getByLabel('The complaint, in the customer’s own words').fill(of.words)
+  await page.getByLabel('Flashes about a minute, then stays on').check()
+  await page.getByLabel(/I asked for each of these by name/).check()
+  await page.getByLabel('Waits here').check()
+  await page.getByLabel('Odometer').fill('50000')
+  await page.getByLabel('Tamber Street', { exact: true }).check()
+  await page.getByLabel(/charged with or without work/).check()
+  await page.getByLabel('A look at every wheel and the vehicle').check()
+  await page.getByLabel('A proof drive of up to 30 minutes').check()
+  await page.getByLabel('The owner', { exact: true }).check()
+  await button(page, 'Open the order').click()
+  await page.getByRole('heading', { name: new RegExp(of.customer) }).waitFor()
+  const head = (await page.locator('.order-head').textContent()) ?? ''
+  return /T-\d+/.exec(head)?.[0] ?? ''
+}
+
+/** A code that lets one tablet in, read off the desk's screen. */
+export const enrollmentCode = async (page: Page): Promise<string> => {
+  await page.getByRole('link', { name: 'Let a tablet in' }).click()
+  await button(page, /New code for Tamber Street/).click()
+  return (await page.locator('.desk-code .exact').textContent()) ?? ''
+}
+
+export const openOrder = async (page: Page, customer: string): Promise<void> => {
+  await page
+    .getByRole('complementary', { name: 'Floor list' })
+    .getByRole('link', { name: new RegExp(customer) })
+    .click()
+  await page.getByRole('heading', { name: new RegExp(customer) }).waitFor()
+}
+
+export const issueEstimate = async (page: Page): Promise<void> => {
+  await button(page, 'Issue this estimate').click()
+  await button(page, 'Send the customer a link').waitFor()
+}
+
+/** The address of the customer's page, shown once. */
+export const customerLink = async (page: Page): Promise<string> => {
+  await button(page, 'Send the customer a link').click()
+  await button(page, 'Make the link').click()
+  const address = page.getByLabel('Address')
+  await address.waitFor()
+  const link = await address.inputValue()
+  await button(page, 'Close').click()
+  return link
+}
+
+/** Notes the payment, seals the report and downloads it; gives the file's path. */
+export const sealAndDownload = async (page: Page): Promise<string> => {
+  await button(page, 'Paid by card').click()
+  await button(page, 'Paid by card').waitFor({ state: 'detached' })
+  await button(page, 'Seal the report').click()
+  const link = page.getByRole('link', { name: /Sealed report/ })
+  await link.waitFor({ timeout: 60_000 })
+  const [download] = await Promise.all([page.waitForEvent('download'), link.click()])
+  return download.path()
+}
+
+export const handBack = async (page: Page, odometer: string): Promise<void> => {
+  await page.getByLabel('Odometer at hand-back').fill(odometer)
+  await button(page, 'Hand back the vehicle').click()
+  await page.getByText(/Handed back at/).waitFor()
+}
