@@ -103,7 +103,8 @@ describe('the whole job, from the complaint to the sealed report', () => {
     await handBack(desk, work.odometerIn)
     await phone.reload()
     await phone.getByRole('link', { name: /Open the report/ }).waitFor()
-    expect(browser.noise).toEqual([])
+    // A tablet asks who is signed in before anybody is; the browser logs the answer, 401, as an error.
+    expect(browser.noise.filter((line) => !/401.*\/api\/sessions\/current$/.test(line))).toEqual([])
   })
 
   it('ends in a PDF whose signature is valid over the whole document, and breaks with any byte', () => {

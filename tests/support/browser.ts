@@ -66,7 +66,7 @@ export const startBrowser = async (address: string): Promise<TestBrowser> => {
       const page = await (await contextOf(face)).newPage()
       page.on('pageerror', (error) => noise.push(`${face}: ${error.message}`))
       page.on('console', (message) => {
-        if (message.type() === 'error') noise.push(`${face}: ${message.text()}`)
+        if (message.type() === 'error') noise.push(`${face}: ${message.text()} ${message.location().url}`)
       })
       await page.goto(path)
       return page
