@@ -1,0 +1,37 @@
+import { mkdirSync } from 'node:fs'
+import { startBrowser } from '../support/browser.ts'
+import { startService } from '../support/start-service.ts'
+import { button, enroll, ines, shows, signIn } from './support/bay.ts'
+import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
+
+/** `npm run screenshots`: the pictures of the README, taken anew of the demo shop on a database of its own. */
+const folder = 'docs/pictures'
+mkdirSync(folder, { recursive: true })
+console.log('Starting the demo shop')
+const service = await startService(null)
+const browser = await startBrowser(service.address)
+try {
+  const desk = await browser.open('desk', '/desk/sign-in')
+  await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+  const code = await enrollmentCode(desk)
+  await openOrder(desk, 'W. Dunmore-Gray')
+  await desk.getByText(/link sent/).waitFor()
+  await desk.screenshot({ path: `${folder}/desk.png` })
+
+  const link = new URL(await customerLink(desk))
+  const phone = await browser.open('customer', link.pathname + link.hash)
+  await phone.getByRole('heading', { name: 'What it costs' }).waitFor()
+  await phone.screenshot({ path: `${folder}/customer.png` })
+
+  const bay = await browser.open('bay', '/bay/enroll')
+  await enroll(bay, code)
+  await signIn(bay, ines)
+  await shows(bay, 'My vehicles')
+  await bay.getByRole('link', { name: /S\. Achterberg/ }).click()
+  await button(bay, 'Job plan').waitFor()
+  await bay.screenshot({ path: `${folder}/bay.png` })
+  console.log(`Wrote desk.png, bay.png and customer.png to ${folder}`)
+} finally {
+  await browser.close()
+  await service.stop()
+}
