@@ -1,30 +1,16 @@
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { startBrowser, type TestBrowser } from '../support/browser.ts'
-import { createTestDatabase, type TestDatabase } from '../support/database.ts'
-import { type RunningService, startService } from '../support/start-service.ts'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { violationsOn } from './support/accessible.ts'
 import { button, enroll, heading, ines, shows, signIn } from './support/bay.ts'
 import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
 
-let database: TestDatabase
-let service: RunningService
-let browser: TestBrowser
-beforeAll(async () => {
-  database = await createTestDatabase('empty')
-  service = await startService(database.url)
-  browser = await startBrowser(service.address)
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-  await database?.drop()
-})
+const browser = setStage()
 
 describe('the desk', () => {
   let desk: Page
   beforeAll(async () => {
-    desk = await browser.open('desk', '/desk/sign-in')
+    desk = await browser().open('desk', '/desk/sign-in')
     await desk.getByLabel('Sign-in name').waitFor()
     expect(await violationsOn(desk)).toEqual([])
     await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
@@ -85,8 +71,8 @@ describe('the desk', () => {
 
 describe('the bay', () => {
   it('has no violations on enrolling, names, vehicles and a step, in both looks', async () => {
-    const desk = await browser.open('desk', '/desk')
-    const bay = await browser.open('bay', '/bay/enroll')
+    const desk = await browser().open('desk', '/desk')
+    const bay = await browser().open('bay', '/bay/enroll')
     await bay.getByLabel('Code from the desk').waitFor()
     expect(await violationsOn(bay)).toEqual([])
     await enroll(bay, await enrollmentCode(desk))
@@ -105,7 +91,7 @@ describe('the bay', () => {
   })
 
   it('offers nothing to touch that is smaller than 18 mm', async () => {
-    const bay = await browser.open('bay', '/bay')
+    const bay = await browser().open('bay', '/bay')
     await shows(bay, 'My vehicles')
     await bay.getByRole('link', { name: /S\. Achterberg/ }).click()
     await button(bay, 'Job plan').waitFor()
@@ -121,10 +107,10 @@ describe('the bay', () => {
 
 describe('the customer’s page', () => {
   it('has no violations before the answer, after a No, and where a report is checked', async () => {
-    const desk = await browser.open('desk', '/desk')
+    const desk = await browser().open('desk', '/desk')
     await openOrder(desk, 'W. Dunmore-Gray')
     const link = new URL(await customerLink(desk))
-    const phone = await browser.open('customer', link.pathname + link.hash)
+    const phone = await browser().open('customer', link.pathname + link.hash)
     await phone.getByRole('heading', { name: 'What it costs' }).waitFor()
     expect(await violationsOn(phone)).toEqual([])
     await phone.getByRole('radio', { name: 'No', exact: true }).first().check()

@@ -1,9 +1,6 @@
 import { readFileSync } from 'node:fs'
-import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { startBrowser, type TestBrowser } from '../support/browser.ts'
-import { createTestDatabase, type TestDatabase } from '../support/database.ts'
+import { describe, expect, it, onTestFailed } from 'vitest'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
-import { type RunningService, startService } from '../support/start-service.ts'
 import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
 import { type WorkFigures, workThrough } from './support/bay-steps.ts'
 import { decideAndSign } from './support/customer.ts'
@@ -17,6 +14,7 @@ import {
   signInAtDesk,
   writeUp,
 } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
 
 const customer = 'L. Fontaine-Reed'
 const plate = 'BRF 7105'
@@ -42,33 +40,21 @@ const work: WorkFigures = {
   closingSensor: '32.8',
 }
 
-let database: TestDatabase
-let service: RunningService
-let browser: TestBrowser
-beforeAll(async () => {
-  database = await createTestDatabase('empty')
-  service = await startService(database.url)
-  browser = await startBrowser(service.address)
-})
-afterAll(async () => {
-  await browser?.close()
-  await service?.stop()
-  await database?.drop()
-})
+const browser = setStage()
 
 describe('the whole job, from the complaint to the sealed report', () => {
   let pdf: string
   let text: string
 
   it('is done at the desk, in the bay and on the customer’s phone', async () => {
-    onTestFailed(() => browser.picture('out'))
-    const desk = await browser.open('desk', '/desk/sign-in')
+    onTestFailed(() => browser().picture('out'))
+    const desk = await browser().open('desk', '/desk/sign-in')
     await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
     const code = await enrollmentCode(desk)
     const number = await writeUp(desk, { customer, plate, words })
     expect(number).toMatch(/^T-\d{4}$/)
 
-    const bay = await browser.open('bay', '/bay/enroll')
+    const bay = await browser().open('bay', '/bay/enroll')
     await enroll(bay, code)
     await signIn(bay, ines)
     await button(bay, `Take it: ${plate}`).click()
@@ -86,7 +72,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
     await issueEstimate(desk)
     const link = await customerLink(desk)
 
-    const phone = await browser.open('customer', new URL(link).pathname + new URL(link).hash)
+    const phone = await browser().open('customer', new URL(link).pathname + new URL(link).hash)
     await phone
       .getByText(/The sensor in the right rear wheel no longer answers/)
       .first()
@@ -104,7 +90,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
     await phone.reload()
     await phone.getByRole('link', { name: /Open the report/ }).waitFor()
     // A tablet asks who is signed in before anybody is; the browser logs the answer, 401, as an error.
-    expect(browser.noise.filter((line) => !/401.*\/api\/sessions\/current$/.test(line))).toEqual([])
+    expect(browser().noise.filter((line) => !/401.*\/api\/sessions\/current$/.test(line))).toEqual([])
   })
 
   it('ends in a PDF whose signature is valid over the whole document, and breaks with any byte', () => {

@@ -1,14 +1,14 @@
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
 import { definitionOf } from '@bayledger/ledger/kinds/registry'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
+import { entryWords } from '../../../features/ledger/entry-words.ts'
+import { strikeReasons } from '../../../features/ledger/strike-reasons.ts'
 import { Button } from '../../../ui/button.tsx'
 import { useDraft } from '../form/draft-store.ts'
 import { RowForm } from '../form/row-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { askForPerson } from '../session/lock-store.ts'
 import { useSignedIn } from '../session/signed-in.ts'
-import { entryWords } from './entry-words.ts'
-import { strikeReasons } from './strike-reasons.ts'
 import { useRecord } from './use-record.ts'
 
 type WithdrawFormProps = { orderId: string; entry: Foldable; onBack: () => void; onDone: () => void }

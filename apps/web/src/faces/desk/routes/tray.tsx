@@ -1,6 +1,7 @@
 import { listRefusedEntries, settleRefusedEntry } from '@bayledger/contract/entries'
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import { Link } from 'react-router'
+import { kindWords } from '../../../features/ledger/entry-words.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTime } from '../../../lib/format.ts'
@@ -8,7 +9,6 @@ import { deskOrderPath } from '../../../lib/paths.ts'
 import { wordsOf } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { kindWords } from '../sheet/kind-words.ts'
 import { useShopClock } from '../shop-clock.ts'
 
 const trayQuery = queryOptions({

@@ -76,24 +76,16 @@ export function EditCustomer({ orderId, customer, onClose }: EditProps & { custo
           onChange={(email) => setTyped({ ...typed, email })}
         />
         <CheckGroup label="About this service" options={contacts} values={allowed} onChange={setAllowed} />
-        {save.isError ? <ProblemNotice problem={wordsOf(save.error)} /> : null}
-        {stored === null ? null : (
-          <>
-            <Lines>
-              <Line name="Saved meanwhile">
-                {[stored.name, stored.phone ?? 'no telephone', stored.email ?? 'no e-mail'].join(' · ')}
-              </Line>
-            </Lines>
-            <Button onClick={() => setBase(stored)}>Mine goes on top of it</Button>
-          </>
-        )}
-        <Button
-          look="main"
-          busy={save.isPending}
-          onClick={() => save.mutate({ content, version: base.version })}
-        >
-          Save
-        </Button>
+        <SaveFoot
+          save={{ isPending: save.isPending, error: save.error }}
+          stored={
+            stored === null
+              ? null
+              : [stored.name, stored.phone ?? 'no telephone', stored.email ?? 'no e-mail']
+          }
+          onTop={() => stored !== null && setBase(stored)}
+          onSave={() => save.mutate({ content, version: base.version })}
+        />
       </div>
     </Dialog>
   )
@@ -137,31 +129,50 @@ export function EditVehicle({ orderId, vehicle, onClose }: EditProps & { vehicle
           onChange={(description) => setTyped({ ...typed, description })}
         />
         <TextField label="Color" value={typed.color} onChange={(color) => setTyped({ ...typed, color })} />
-        {save.isError ? <ProblemNotice problem={wordsOf(save.error)} /> : null}
-        {stored === null ? null : (
-          <>
-            <Lines>
-              <Line name="Saved meanwhile">
-                {[
+        <SaveFoot
+          save={{ isPending: save.isPending, error: save.error }}
+          stored={
+            stored === null
+              ? null
+              : [
                   stored.plate ?? 'no plate',
                   stored.vin ?? 'no VIN',
                   stored.description,
                   stored.color ?? 'no color',
-                ].join(' · ')}
-              </Line>
-            </Lines>
-            <Button onClick={() => setBase(stored)}>Mine goes on top of it</Button>
-          </>
-        )}
-        <Button
-          look="main"
-          busy={save.isPending}
-          onClick={() => save.mutate({ content, version: base.version })}
-        >
-          Save
-        </Button>
+                ]
+          }
+          onTop={() => stored !== null && setBase(stored)}
+          onSave={() => save.mutate({ content, version: base.version })}
+        />
       </div>
     </Dialog>
+  )
+}
+
+type SaveFootProps = {
+  save: { isPending: boolean; error: unknown }
+  stored: readonly string[] | null
+  onTop: () => void
+  onSave: () => void
+}
+
+/** Why it could not be saved and, where someone was first, what stands there now; then the button. */
+function SaveFoot({ save, stored, onTop, onSave }: SaveFootProps) {
+  return (
+    <>
+      {save.error === null ? null : <ProblemNotice problem={wordsOf(save.error)} />}
+      {stored === null ? null : (
+        <>
+          <Lines>
+            <Line name="Saved meanwhile">{stored.join(' · ')}</Line>
+          </Lines>
+          <Button onClick={onTop}>Mine goes on top of it</Button>
+        </>
+      )}
+      <Button look="main" busy={save.isPending} onClick={onSave}>
+        Save
+      </Button>
+    </>
   )
 }
 

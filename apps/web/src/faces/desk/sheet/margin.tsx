@@ -2,6 +2,8 @@ import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/kinds
 import type { Mark } from '@bayledger/ledger/order-state'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
+import { entryWords, kindWords } from '../../../features/ledger/entry-words.ts'
+import { strikeReasons, strikeWords } from '../../../features/ledger/strike-reasons.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
@@ -12,20 +14,9 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
-import { kindWords } from './kind-words.ts'
 import type { OrderPart } from './order-part.ts'
 
 type StrikeReason = PayloadOf<'entry.struck'>['reason']
-
-const reasonWords: Readonly<Record<StrikeReason, string>> = {
-  undone: 'undone at once',
-  'wrong-wheel': 'typed at the wrong wheel',
-  'wrong-value': 'wrong value',
-  'wrong-order': 'belongs to another order',
-  'not-done': 'was not done',
-  'recorded-twice': 'recorded twice',
-  other: 'other reason',
-}
 
 /** The ledger itself, newest last; a withdrawn line stays, struck, with its reason. */
 export function Margin({ order }: OrderPart) {
@@ -33,6 +24,7 @@ export function Margin({ order }: OrderPart) {
   const nameOf = useStaffNames()
   const clock = useShopClock()
   const sealed = order.state.reports.length > 0
+  const saidBy = new Map(order.entries.map((entry) => [entry.id, entryWords(entry)]))
   return (
     <aside className="margin" aria-label="Ledger">
       <h2>Ledger</h2>
@@ -42,7 +34,7 @@ export function Margin({ order }: OrderPart) {
             <span className="mark-number">{mark.seq}</span>
             <span>
               <a className="mark-words" href={`#${partOf(mark.kind)}`}>
-                {kindWords(mark.kind)}
+                {saidBy.get(mark.entryId) ?? kindWords(mark.kind)}
               </a>
               <span className="quiet">
                 {' '}
@@ -51,7 +43,7 @@ export function Margin({ order }: OrderPart) {
               {mark.struck ? (
                 <span className="mark-reason">
                   withdrawn:{' '}
-                  {mark.struck.words ? order.wordsOf(mark.struck.words) : reasonWords[mark.struck.reason]}
+                  {mark.struck.words ? order.wordsOf(mark.struck.words) : strikeWords(mark.struck.reason)}
                 </span>
               ) : sealed || definitionOf(mark.kind).strikable === 'no' ? null : (
                 <button
@@ -101,10 +93,6 @@ const authorWords = (mark: Mark, nameOf: (staffId: string) => string): string =>
       ? 'the customer’s link'
       : 'computed'
 
-const reasons = (Object.keys(reasonWords) as StrikeReason[])
-  .filter((reason) => reason !== 'undone')
-  .map((value) => ({ value, label: reasonWords[value] }))
-
 function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClose: () => void }) {
   const [reason, setReason] = useState<StrikeReason | null>(null)
   const [words, setWords] = useState('')
@@ -139,7 +127,7 @@ function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClos
     <Dialog title={`Withdraw entry ${mark.seq}: ${kindWords(mark.kind)}`} onClose={onClose}>
       <div className="stack">
         <p>The line stays in the ledger, struck, with your name and the reason.</p>
-        <SelectField label="Reason" options={reasons} value={reason} onChange={setReason} />
+        <SelectField label="Reason" options={strikeReasons} value={reason} onChange={setReason} />
         <TextField label="In words" value={words} onChange={setWords} />
         {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
         <Button look="main" whyNot={whyNot} busy={write.isPending} onClick={strike}>

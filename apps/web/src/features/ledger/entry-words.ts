@@ -4,10 +4,10 @@ import type { Kind } from '@bayledger/ledger/kinds/registry'
 const words: Readonly<Record<Kind, string>> = {
   'order.opened': 'Order opened',
   'complaint.recorded': 'Complaint',
-  'authority.given': 'Consent to look',
+  'authority.given': 'Consent',
   'sheet.chosen': 'Specification sheet',
   'surroundings.recorded': 'Temperatures',
-  'order.assigned': 'Vehicle taken',
+  'order.assigned': 'Assigned',
   'wait.set': 'Waiting set',
   'note.added': 'Note',
   'order.moved': 'Moved to another place',
@@ -18,7 +18,7 @@ const words: Readonly<Record<Kind, string>> = {
   'photo.attached': 'Photo',
   'diagnosis.issued': 'Findings',
   'diagnosis.confirmed': 'Findings confirmed',
-  'stop.told': 'Customer told to stop',
+  'stop.told': 'Customer told of a danger',
   'contact.made': 'Customer contacted',
   'estimate.issued': 'Estimate',
   'estimate.shown': 'Estimate shown',
@@ -44,10 +44,13 @@ const words: Readonly<Record<Kind, string>> = {
   'step.set_aside': 'Step set aside',
   'report.sealed': 'Report sealed',
   'order.handed_back': 'Handed back',
-  'order.refused': 'Work refused',
+  'order.refused': 'Declined by the shop',
   'order.withdrawn': 'Order withdrawn',
   'entry.struck': 'Withdrawn',
 }
+
+/** How screens name a kind of entry; one that this screen does not know keeps its own name. */
+export const kindWords = (kind: string): string => words[kind as Kind] ?? kind
 
 /** One line of the ledger in few words: "Wheel read, LF: 24.5 psi". */
 export const entryWords = (entry: Foldable): string => {
