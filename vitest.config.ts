@@ -13,7 +13,13 @@ export default defineConfig({
         },
       },
       { test: { name: 'published', include: ['tests/published/**/*.test.ts'] } },
-      { test: { name: 'house', include: ['tests/house/**/*.test.ts'], testTimeout: 120_000 } },
+      {
+        test: {
+          name: 'house',
+          include: ['tests/house/**/*.test.ts', 'tests/bench/**/*.test.ts'],
+          testTimeout: 120_000,
+        },
+      },
       {
         test: {
           name: 'api',

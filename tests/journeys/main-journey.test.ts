@@ -1,4 +1,6 @@
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { describe, expect, it, onTestFailed } from 'vitest'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
@@ -93,13 +95,23 @@ describe('the whole job, from the complaint to the sealed report', () => {
     expect(browser().noise.filter((line) => !/401.*\/api\/sessions\/current$/.test(line))).toEqual([])
   })
 
-  it('ends in a PDF whose signature is valid over the whole document, and breaks with any byte', () => {
+  it('ends in a PDF whose signature is valid over the whole document, and breaks with a changed byte', () => {
     const { output } = runOutsideTool('pdfsig', [pdf])
     expect(output).toContain('Signature is Valid')
     expect(output).toContain('Total document signed')
     expect(runOutsideTool('qpdf', ['--check', pdf]).status).toBe(0)
     expect(runOutsideTool('pdfinfo', [pdf]).output).toMatch(/Tagged:\s+yes/)
-    expect(readFileSync(pdf).subarray(0, 5).toString()).toBe('%PDF-')
+    const bytes = readFileSync(pdf)
+    const folder = mkdtempSync(join(tmpdir(), 'bayledger-journey-'))
+    const changed = join(folder, 'changed.pdf')
+    for (const share of [0.1, 0.5, 0.9]) {
+      const at = Math.floor(bytes.length * share)
+      const broken = Buffer.from(bytes)
+      broken[at] = (broken[at] ?? 0) ^ 1
+      writeFileSync(changed, broken)
+      expect(runOutsideTool('pdfsig', [changed]).output, `byte ${at}`).not.toContain('Signature is Valid')
+    }
+    rmSync(folder, { recursive: true })
   })
 
   it('carries every number that was typed, in the right wheel’s row', () => {

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
 import { button, greta, heading, hold, ines, leaves, signIn, type } from './bay.ts'
 
 /** What the technician types while working; every one of these must stand on the report. */
@@ -141,8 +142,10 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
 ]
 
-/** Greta signs in on the same tablet, goes round, and gives it back to Ines. */
+/** Ines, who torqued, is offered no seal. Greta signs in on the same tablet, goes round, and gives it back to Ines. */
 const secondPerson = async (page: Page): Promise<void> => {
+  await page.getByText(/You torqued the .* wheel yourself/).waitFor()
+  expect(await button(page, /hold to seal/).count()).toBe(0)
   await button(page, 'Second person: sign in').click()
   await signIn(page, greta)
   const title = (await heading(page).textContent()) ?? ''

@@ -21,15 +21,17 @@ export const leaves = async (page: Page, title: string): Promise<void> => {
   await page.waitForFunction((was) => document.querySelector('h1')?.textContent !== was, title)
 }
 
-/** Presses and holds, as a round is sealed and a wheel is reported off. */
+/** Presses and holds until the button has taken it, as a round is sealed and a wheel is reported off. */
 export const hold = async (page: Page, name: string | RegExp): Promise<void> => {
   const target = button(page, name)
   await target.scrollIntoViewIfNeeded()
   const box = await target.boundingBox()
   if (box === null) throw new Error(`nothing to hold: ${name}`)
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
+  const pressed = page.locator('.hold-pressed')
   await page.mouse.down()
-  await page.waitForTimeout(750)
+  await pressed.waitFor()
+  await pressed.waitFor({ state: 'detached' })
   await page.mouse.up()
 }
 

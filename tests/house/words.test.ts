@@ -1,0 +1,42 @@
+import { englishFindings } from '@bayledger/reckoning/catalog/en-findings'
+import { describe, expect, it } from 'vitest'
+import { repositoryFiles, textOf } from './repository-files.ts'
+
+/** The fixed parts of a sentence that are long enough to be nobody else's words. */
+const partsOf = (sentence: string): string[] =>
+  sentence.split(/\{\w+\}/).filter((part) => part.trim().length >= 30)
+
+const parts = Object.values(englishFindings.sentences)
+  .flatMap((forms) => Object.values(forms))
+  .flatMap(partsOf)
+
+const copiesIn = (text: string): string[] => {
+  const oneLine = text.replaceAll("\\'", "'")
+  return parts.filter((part) => oneLine.includes(part))
+}
+
+const sources = repositoryFiles().filter(
+  (file) =>
+    /^(apps|packages)\/[^/]+\/src\/.*\.tsx?$/.test(file) &&
+    !/\.(test|test-support)\.tsx?$/.test(file) &&
+    !file.includes('/generated/') &&
+    !file.includes('/reckoning/src/catalog/'),
+)
+
+describe('what a customer reads of a finding', () => {
+  it('stands in the catalog and is written nowhere else', () => {
+    expect(parts.length).toBeGreaterThan(70)
+    expect(sources.length).toBeGreaterThan(300)
+    expect(sources.flatMap((file) => copiesIn(textOf(file)).map((part) => `${file}: ${part}`))).toEqual([])
+  })
+
+  it('is no member of a rule: a rule gives figures, the catalog the sentence', () => {
+    const rules = sources.filter((file) => file.includes('/diagnosis/rules/'))
+    expect(rules.length).toBeGreaterThan(10)
+    for (const file of rules) expect(textOf(file), file).not.toMatch(/^\s*customer(Sentence|Words)?:/m)
+  })
+
+  it('would be caught where it is copied', () => {
+    expect(copiesIn(`const words = '${parts[0]}'`)).toContain(parts[0])
+  })
+})
