@@ -10,6 +10,7 @@ import { CheckGroup, ChoiceGroup } from '../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { Section } from '../../ui/section.tsx'
 import { type Signature, SignaturePad } from '../../ui/signature-pad.tsx'
+import { signatureText } from '../../ui/signature-text.ts'
 import { TextField } from '../../ui/text-field.tsx'
 import { BundleQuestion } from './bundle-question.tsx'
 
@@ -139,17 +140,7 @@ function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
             })),
           name: name.trim(),
           relation,
-          signature:
-            signature.form === 'drawn'
-              ? {
-                  form: 'drawn',
-                  text: JSON.stringify({
-                    width: signature.width,
-                    height: signature.height,
-                    strokes: signature.strokes,
-                  }),
-                }
-              : { form: 'typed', text: signature.name },
+          signature: { form: signature.form, text: signatureText(signature) },
           agreesToElectronicRecord: true,
           wantsRemovedParts: agreements.includes('parts'),
         },

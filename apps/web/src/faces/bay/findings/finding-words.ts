@@ -1,5 +1,5 @@
 import type { Finding, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Severity } from '../../../features/findings/severity-mark.tsx'
 
 const severities: Readonly<Record<Finding['kind'], Severity>> = {
@@ -36,19 +36,4 @@ export const findingTitle = ({ code, wheels }: Finding): string => {
 export const inWeightOrder = (findings: readonly Finding[]): Finding[] => {
   const weight = ['stop', 'cause', 'also', 'ask', 'note']
   return [...findings].sort((one, other) => weight.indexOf(one.kind) - weight.indexOf(other.kind))
-}
-
-/** A field of the evidence in a technician's words: "left front stem". */
-export const fieldWords = (field: string): string => {
-  const [group = '', name = '', ...rest] = field.split('.')
-  const wheel = readingOrder.find((position) => position === name)
-  const last = rest.at(-1) ?? (wheel === undefined ? name || group : '')
-  const plain = last
-    .replace(/([A-Z]+)/g, ' $1')
-    .replaceAll('-', ' ')
-    .toLowerCase()
-    .trim()
-  if (group === 'wheels' && wheel !== undefined) return `${wheelNames[wheel]} ${plain}`
-  if (group === 'events') return `event: ${plain}`
-  return rest.length === 0 ? plain : `${name} ${plain}`.toLowerCase()
 }

@@ -1,7 +1,8 @@
+import { uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { Figure } from '../../../ui/figure.tsx'
-import { fieldWords, findingTitle, inWeightOrder, severityOf, severityWordOf } from './finding-words.ts'
+import { findingTitle, inWeightOrder, severityOf, severityWordOf } from './finding-words.ts'
 import './findings.css'
 
 /** Findings by weight, each with the evidence that makes it; what was not checked stands at the end, named. */
@@ -47,7 +48,11 @@ export function FindingsList({ diagnosis }: { diagnosis: Diagnosis }) {
       ))}
       {diagnosis.unchecked.length === 0 ? null : (
         <SeverityMark severity="not-checked" word={`Not checked: ${diagnosis.unchecked.length}`}>
-          <p className="findings-unchecked">{diagnosis.unchecked.map(fieldWords).join(' · ')}</p>
+          {uncheckedLines(diagnosis.unchecked).map((line) => (
+            <p key={line} className="findings-unchecked">
+              {line}
+            </p>
+          ))}
         </SeverityMark>
       )}
     </div>

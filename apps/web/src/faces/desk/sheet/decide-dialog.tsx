@@ -13,6 +13,7 @@ import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { type Signature, SignaturePad } from '../../../ui/signature-pad.tsx'
+import { signatureText } from '../../../ui/signature-text.ts'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 
@@ -97,14 +98,9 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
         texts: [called, read, answered],
       } as const
     }
-    const drawn = signature?.form === 'drawn'
-    const text = personal(
-      drawn
-        ? JSON.stringify({ width: signature.width, height: signature.height, strokes: signature.strokes })
-        : (signature?.name ?? ''),
-    )
+    const text = personal(signature === null ? '' : signatureText(signature))
     return {
-      consent: { channel, signature: { form: drawn ? 'drawn' : 'typed', digest: text.digest } },
+      consent: { channel, signature: { form: signature?.form ?? 'typed', digest: text.digest } },
       texts: [text],
     } as const
   }

@@ -11,6 +11,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
+import { RecordRefusal, refusableStops } from './record-refusal.tsx'
 
 const stopWords = {
   'do-not-drive': 'Do not drive',
@@ -62,6 +63,7 @@ export function FindingsPart({ order }: OrderPart) {
           </SeverityMark>
         )}
         <TellStops order={order} />
+        <Refusals order={order} />
       </div>
     </Section>
   )
@@ -146,5 +148,24 @@ function TellStops({ order }: OrderPart) {
         </Button>
       </div>
     </div>
+  )
+}
+
+/** What was told and is refused: recorded, so that the keys may go out as the customer's own choice. */
+function Refusals({ order }: OrderPart) {
+  const [refusing, setRefusing] = useState<Finding | null>(null)
+  const refusable = refusableStops({ order })
+  if (order.state.reports.length > 0) return null
+  return (
+    <>
+      {refusable.map((stop) => (
+        <Button key={stop.code} onClick={() => setRefusing(stop)}>
+          The customer refuses: {stop.code.replaceAll('-', ' ')}
+        </Button>
+      ))}
+      {refusing === null ? null : (
+        <RecordRefusal order={order} stop={refusing} onClose={() => setRefusing(null)} />
+      )}
+    </>
   )
 }

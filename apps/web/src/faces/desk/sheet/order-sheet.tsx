@@ -8,6 +8,7 @@ import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { AsReceived } from './as-received.tsx'
 import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
+import { EndOrder } from './end-order.tsx'
 import { EstimatePart } from './estimate-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
@@ -39,7 +40,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()
   const odometer = state.opened?.odometer
-  const [editing, setEditing] = useState<'customer' | 'vehicle' | null>(null)
+  const [editing, setEditing] = useState<'customer' | 'vehicle' | 'end' | null>(null)
   return (
     <header className="order-head">
       <h1>
@@ -58,6 +59,9 @@ function OrderHead({ order }: { order: ReadOrder }) {
       <p className="row">
         <Button onClick={() => setEditing('customer')}>Edit the customer</Button>
         <Button onClick={() => setEditing('vehicle')}>Edit the vehicle</Button>
+        {state.reports.length === 0 && state.ended === null ? (
+          <Button onClick={() => setEditing('end')}>End without a report</Button>
+        ) : null}
       </p>
       {editing === 'customer' ? (
         <EditCustomer orderId={order.orderId} customer={customer} onClose={() => setEditing(null)} />
@@ -65,6 +69,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
       {editing === 'vehicle' ? (
         <EditVehicle orderId={order.orderId} vehicle={vehicle} onClose={() => setEditing(null)} />
       ) : null}
+      {editing === 'end' ? <EndOrder order={order} onClose={() => setEditing(null)} /> : null}
       {order.moves.map((move) => (
         <Sentence key={`${move.code} ${move.wheel}`}>
           {move.mover === 'customer' ? (
