@@ -4,12 +4,13 @@ import { useEffect } from 'react'
 
 /**
  * Listens for wake-ups and reads again what is shown. A wake-up never carries data; after a gap everything shown
- * is read anew, so nothing can be missed. One browser, one connection: the tab that holds the lock listens and
+ * is read anew, so nothing can be missed; nothing is read while nobody may see it. One browser, one connection: the tab that holds the lock listens and
  * tells the others.
  */
-export const useLiveUpdates = (): void => {
+export const useLiveUpdates = (isSeen = true): void => {
   const client = useQueryClient()
   useEffect(() => {
+    if (!isSeen) return
     const channel = new BroadcastChannel('bayledger.live')
     const stop = new AbortController()
     const wake = () => {
@@ -17,6 +18,7 @@ export const useLiveUpdates = (): void => {
       void client.invalidateQueries({ queryKey: ['orders'] })
     }
     channel.onmessage = wake
+    wake()
     const listen = () =>
       new Promise<void>((resolve) => {
         const source = new EventSource(live.path)
@@ -36,5 +38,5 @@ export const useLiveUpdates = (): void => {
       stop.abort()
       channel.close()
     }
-  }, [client])
+  }, [client, isSeen])
 }

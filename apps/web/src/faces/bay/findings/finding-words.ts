@@ -1,5 +1,5 @@
 import type { Finding, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Severity } from '../../../features/findings/severity-mark.tsx'
 
 const severities: Readonly<Record<Finding['kind'], Severity>> = {
@@ -36,4 +36,10 @@ export const findingTitle = ({ code, wheels }: Finding): string => {
 export const inWeightOrder = (findings: readonly Finding[]): Finding[] => {
   const weight = ['stop', 'cause', 'also', 'ask', 'note']
   return [...findings].sort((one, other) => weight.indexOf(one.kind) - weight.indexOf(other.kind))
+}
+
+/** A reason with the wheel it was read at, where a finding rests on several: "right rear: silent at 3 tries". */
+export const reasonWords = ({ wheels }: Finding, { field, says }: Finding['because'][number]): string => {
+  const wheel = readingOrder.find((position) => field.startsWith(`wheels.${position}.`))
+  return wheel === undefined || wheels.length < 2 ? says : `${wheelNames[wheel]}: ${says}`
 }

@@ -2,7 +2,7 @@ import { uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { Figure } from '../../../ui/figure.tsx'
-import { findingTitle, inWeightOrder, severityOf, severityWordOf } from './finding-words.ts'
+import { findingTitle, inWeightOrder, reasonWords, severityOf, severityWordOf } from './finding-words.ts'
 import './findings.css'
 
 /** Findings by weight, each with the evidence that makes it; what was not checked stands at the end, named. */
@@ -26,11 +26,13 @@ export function FindingsList({ diagnosis }: { diagnosis: Diagnosis }) {
                     <Figure value={first.value} unit={first.unit ?? ''} size="large" />{' '}
                   </>
                 ) : null}
-                {first.says}
+                {reasonWords(finding, first)}
               </p>
             )}
             {finding.kind === 'stop' || finding.kind === 'cause'
-              ? others.slice(0, 2).map((reason) => <p key={reason.field + reason.says}>{reason.says}</p>)
+              ? others
+                  .slice(0, 2)
+                  .map((reason) => <p key={reason.field + reason.says}>{reasonWords(finding, reason)}</p>)
               : null}
             <p>
               <strong>Next: {finding.next}</strong>

@@ -46,7 +46,7 @@ export function BayDoor() {
   return (
     <>
       <div className="bay-behind" inert={!isOpen} hidden={!isOpen}>
-        <Work />
+        <Work isSeen={isOpen} />
       </div>
       {door === 'locked' ? (
         <PinSignIn title="Locked. Who is here?" likely={person} />
@@ -58,8 +58,8 @@ export function BayDoor() {
 }
 
 /** What lies behind the door hears of what others write, and has the rules at hand before the network may be gone. */
-function Work() {
-  useLiveUpdates()
+function Work({ isSeen }: { isSeen: boolean }) {
+  useLiveUpdates(isSeen)
   usePrefetchQuery(rulesQuery)
   return <Outlet />
 }

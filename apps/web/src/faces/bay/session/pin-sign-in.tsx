@@ -34,6 +34,8 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
     setBusy(true)
     setProblem(null)
     try {
+      // What is still under way would come back refused: it was asked for by the person who leaves.
+      await client.cancelQueries({ queryKey: ['orders'] })
       const session = await call(signInAtBay, { body: { staffId, pin: typed } })
       client.setQueryData(sessionQuery.queryKey, session)
       openDoor()

@@ -1,3 +1,4 @@
+import { fieldTitle, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { useState } from 'react'
@@ -58,7 +59,9 @@ export function FindingsPart({ order }: OrderPart) {
           <SeverityMark severity="not-checked">
             <details>
               <summary>{diagnosis.unchecked.length} things that could matter</summary>
-              <p>{diagnosis.unchecked.join(' · ')}</p>
+              {uncheckedLines(diagnosis.unchecked).map((line) => (
+                <p key={line}>{line}</p>
+              ))}
             </details>
           </SeverityMark>
         )}
@@ -86,8 +89,7 @@ function FindingLine({ finding, isPrimary }: { finding: Finding; isPrimary: bool
           <ul>
             {finding.because.map((reason) => (
               <li key={`${reason.field} ${reason.says}`}>
-                <span className="exact">{reason.field}</span>: {String(reason.value)} {reason.unit ?? ''},{' '}
-                {reason.says}
+                {fieldTitle(reason.field)}: {reasonValue(reason)}; {reason.says}
               </li>
             ))}
           </ul>
@@ -95,6 +97,13 @@ function FindingLine({ finding, isPrimary }: { finding: Finding; isPrimary: bool
       )}
     </SeverityMark>
   )
+}
+
+/** "31.2 psi"; what was only seen or told reads "yes" or "no". */
+const reasonValue = ({ value, unit }: Finding['because'][number]): string => {
+  if (value === null) return 'not read'
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  return unit === null ? String(value).replaceAll('-', ' ') : `${value} ${unit}`
 }
 
 const severityOf = (finding: Finding, isPrimary: boolean): Severity => {

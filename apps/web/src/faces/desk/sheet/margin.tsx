@@ -23,7 +23,7 @@ export function Margin({ order }: OrderPart) {
   const [striking, setStriking] = useState<Mark | null>(null)
   const nameOf = useStaffNames()
   const clock = useShopClock()
-  const sealed = order.state.reports.length > 0
+  const stands = order.state.reports.length > 0 || order.state.ended !== null
   const saidBy = new Map(order.entries.map((entry) => [entry.id, entryWords(entry)]))
   return (
     <aside className="margin" aria-label="Ledger">
@@ -45,7 +45,7 @@ export function Margin({ order }: OrderPart) {
                   withdrawn:{' '}
                   {mark.struck.words ? order.wordsOf(mark.struck.words) : strikeWords(mark.struck.reason)}
                 </span>
-              ) : sealed || definitionOf(mark.kind).strikable === 'no' ? null : (
+              ) : stands || definitionOf(mark.kind).strikable === 'no' ? null : (
                 <button
                   type="button"
                   className="mark-strike"
