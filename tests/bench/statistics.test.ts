@@ -1,21 +1,22 @@
 import { describe, expect, it } from 'vitest'
-import { quantile, timesOf } from './statistics.ts'
+import { summarize } from './statistics.ts'
 
-describe('a quantile', () => {
-  it('is the time that so many runs did not exceed', () => {
-    const times = [5, 1, 4, 2, 3, 6, 8, 7, 10, 9]
-    expect([quantile(times, 0.5), quantile(times, 0.99), quantile(times, 0.1)]).toEqual([5, 10, 1])
+describe('summing up times', () => {
+  it('takes middle and slow end by nearest rank, whatever the order', () => {
+    const times = Array.from({ length: 200 }, (_, index) => 200 - index)
+    expect(summarize(times)).toMatchObject({ p50: 100, p99: 198 })
+    expect(summarize([7])).toEqual({ p50: 7, p99: 7, perSecond: 1000 / 7 })
   })
 
-  it('does not exist without a run', () => {
-    expect(() => quantile([], 0.5)).toThrow(RangeError)
+  it('counts per second by the wall time where several ran side by side', () => {
+    expect(summarize([100, 100, 100, 100]).perSecond).toBe(10)
+    expect(summarize([100, 100, 100, 100], 200).perSecond).toBe(20)
   })
-})
 
-describe('the times of runs', () => {
-  it('are as many as the runs, which go one after the other', async () => {
-    const order: number[] = []
-    expect(await timesOf(3, (index) => order.push(index))).toHaveLength(3)
-    expect(order).toEqual([0, 1, 2])
+  it('leaves the times as they were and gives no figure for none', () => {
+    const times = [3, 1, 2]
+    summarize(times)
+    expect(times).toEqual([3, 1, 2])
+    expect(summarize([])).toEqual({ p50: Number.NaN, p99: Number.NaN, perSecond: Number.NaN })
   })
 })

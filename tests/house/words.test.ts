@@ -4,10 +4,11 @@ import { repositoryFiles, textOf } from './repository-files.ts'
 
 /** The fixed parts of a sentence that are long enough to be nobody else's words. */
 const partsOf = (sentence: string): string[] =>
-  sentence.split(/\{\w+\}/).filter((part) => part.trim().length >= 30)
+  sentence.split(/\{[^}]+\}/).filter((part) => part.trim().length >= 30)
 
 const parts = Object.values(englishFindings.sentences)
-  .flatMap((forms) => Object.values(forms))
+  .flatMap(({ forms = {}, ...usual }) => [usual, ...Object.values(forms)])
+  .flatMap((wordings) => Object.values(wordings))
   .flatMap(partsOf)
 
 const copiesIn = (text: string): string[] => {

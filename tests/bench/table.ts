@@ -1,0 +1,38 @@
+import type { Summary } from './statistics.ts'
+
+/** One comparison inside one run. `of` says which figure the ratio and the goal speak of. */
+export type Line = {
+  readonly what: string
+  readonly against: string
+  readonly ours: Summary
+  readonly bare: Summary
+  readonly of: 'p50' | 'p99' | 'perSecond'
+  /** At most this many times as long, or for `perSecond` at least this share as many; `null`: no goal is set. */
+  readonly goal: number | null
+}
+
+const verdict = ({ of, goal }: Line, ratio: number): string => {
+  if (goal === null) return 'no goal'
+  const isMet = of === 'perSecond' ? ratio >= goal : ratio <= goal
+  return `${of === 'perSecond' ? 'at least' : 'at most'} ${goal}: ${isMet ? 'met' : 'missed'}`
+}
+
+const row = (line: Line): Record<string, string | number> => {
+  const ratio = line.ours[line.of] / line.bare[line.of]
+  return {
+    what: line.what,
+    'p50 ms': round(line.ours.p50),
+    'p99 ms': round(line.ours.p99),
+    'a second': Math.round(line.ours.perSecond),
+    'measured against': line.against,
+    'its p50': round(line.bare.p50),
+    'its p99': round(line.bare.p99),
+    'ratio of': line.of === 'perSecond' ? 'a second' : line.of,
+    ratio: round(ratio),
+    goal: verdict(line, ratio),
+  }
+}
+
+const round = (value: number): number => Number(value.toPrecision(3))
+
+export const printTable = (lines: readonly Line[]): void => console.table(lines.map(row))
