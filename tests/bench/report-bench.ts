@@ -37,7 +37,7 @@ export const benchReport = async (): Promise<Line[]> => {
       goal: 1.3,
     },
     {
-      what: `report, ${Math.round(drawn.length / 1024)} KiB, composed, drawn and sealed`,
+      what: `the same and sealed, ${Math.round(drawn.length / 1024)} KiB`,
       against: 'the same unsealed',
       ...sealing,
       of: 'p50',

@@ -61,8 +61,8 @@ export const benchService = async (): Promise<Line[]> => {
       { ...append, ...one, of: 'p50' },
       {
         ...append,
-        what: `the same, ${clients} clients on ${clients} orders`,
-        against: `one-row commits, ${clients} clients`,
+        what: `the same, ${clients} clients and orders`,
+        against: `the same, ${clients} clients`,
         ours: several,
         bare: bareSeveral,
         of: 'perSecond',

@@ -24,11 +24,10 @@ const row = (line: Line): Record<string, string | number> => {
     'p50 ms': round(line.ours.p50),
     'p99 ms': round(line.ours.p99),
     'a second': Math.round(line.ours.perSecond),
-    'measured against': line.against,
+    against: line.against,
     'its p50': round(line.bare.p50),
     'its p99': round(line.bare.p99),
-    'ratio of': line.of === 'perSecond' ? 'a second' : line.of,
-    ratio: round(ratio),
+    ratio: `${round(ratio)} (${line.of === 'perSecond' ? 'a second' : line.of})`,
     goal: verdict(line, ratio),
   }
 }
