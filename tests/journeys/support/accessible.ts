@@ -22,3 +22,19 @@ export const violationsOn = async (page: Page): Promise<string[]> => {
     return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`))
   })
 }
+
+/** Presses Tab until what holds the focus says `words`; fails when a whole round has not met it. */
+export const tabTo = async (page: Page, words: string): Promise<void> => {
+  const met: string[] = []
+  while (met.length < 90) {
+    const text = await page.evaluate(() => {
+      const at = document.activeElement
+      const label = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement ? at.labels?.[0] : at
+      return label === document.body ? '' : (label?.textContent ?? '')
+    })
+    if (text.includes(words)) return
+    met.push(text)
+    await page.keyboard.press('Tab')
+  }
+  throw new Error(`Tab never reaches “${words}”: ${[...new Set(met)].join(' | ')}`)
+}

@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { type KeyboardEvent, useId } from 'react'
 import { FieldNotes, type FieldWords, noteIds } from './field-parts.tsx'
 import type { Option } from './select-field.tsx'
 import './choice-group.css'
@@ -35,6 +35,7 @@ export function ChoiceGroup<Value extends string>({
               value={option.value}
               checked={option.value === value}
               onChange={() => onChange(option.value)}
+              onKeyDown={pressOnEnter}
             />
             <ChoiceWords option={option} />
           </label>
@@ -79,6 +80,7 @@ export function CheckGroup<Value extends string>({
               type="checkbox"
               checked={values.includes(option.value)}
               onChange={() => toggle(option.value)}
+              onKeyDown={pressOnEnter}
             />
             <ChoiceWords option={option} />
           </label>
@@ -87,6 +89,13 @@ export function CheckGroup<Value extends string>({
       <FieldNotes id={id} hint={hint} fault={fault} />
     </fieldset>
   )
+}
+
+/** Enter answers, as Space does: left to itself it would send the form around them. */
+const pressOnEnter = (event: KeyboardEvent<HTMLInputElement>) => {
+  if (event.key !== 'Enter') return
+  event.preventDefault()
+  event.currentTarget.click()
 }
 
 function ChoiceWords<Value extends string>({ option }: { option: Option<Value> }) {

@@ -51,5 +51,8 @@ const unitOf = ({ units }: Evidence, field: string): string | null => {
   if (/(emperature|outdoor|overnightLow)$/.test(field)) return `°${units.temperature}`
   if (/ltitude$/.test(field)) return units.altitude
   if (/MHz$/.test(field)) return 'MHz'
+  if (/AgeMonths$/.test(field)) return 'months'
+  if (/AgeYears$/.test(field)) return 'years'
+  if (/minutesDriven$/.test(field)) return 'min'
   return null
 }

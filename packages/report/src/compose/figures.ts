@@ -79,10 +79,6 @@ const dayAndTime = (instant: string, timeZone: string): readonly [string, string
   ]
 }
 
-/** A North American number as people here read it; any other as it is. */
-export const telephoneWords = (number: string): string =>
-  number.replace(/^\+1(\d{3})(\d{3})(\d{4})$/, '($1) $2-$3')
-
 /** A calendar day, YYYY-MM-DD, in words. */
 export const dayWords = (day: string): string =>
   new Intl.DateTimeFormat('en-US', {

@@ -1,7 +1,7 @@
 import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
+import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Cell, Row, Section } from '../content.ts'
-import { fieldWords } from './field-words.ts'
 import {
   gap,
   good,

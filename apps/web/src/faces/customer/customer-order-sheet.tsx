@@ -1,4 +1,5 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { type Severity, SeverityMark, severityWords } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
@@ -71,7 +72,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
             `Call ${order.shopName}.`
           ) : (
             <a href={`tel:${order.shopPhone.replace(/[^+\d]/g, '')}`}>
-              Call {order.shopName}, {order.shopPhone}
+              Call {order.shopName}, {telephoneWords(order.shopPhone)}
             </a>
           )}
         </p>

@@ -39,7 +39,8 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
       <Section title="What it costs" note={`Version ${estimate.revision}`}>
         {estimate.readyAt === null ? null : (
           <p>
-            If you say yes now, it will be ready {clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order)}.
+            If you say yes now, it will be ready by{' '}
+            {clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order)}.
           </p>
         )}
         {estimate.bundles.map((offer) => (

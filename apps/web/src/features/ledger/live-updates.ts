@@ -4,7 +4,8 @@ import { useEffect } from 'react'
 
 /**
  * Listens for wake-ups and reads again what is shown. A wake-up never carries data; after a gap everything shown
- * is read anew, so nothing can be missed; nothing is read while nobody may see it. One browser, one connection: the tab that holds the lock listens and
+ * is read anew, so nothing can be missed. Nothing is read while `isSeen` is false: behind a locked door the session
+ * is over or about to be another person's. One browser, one connection: the tab that holds the lock listens and
  * tells the others.
  */
 export const useLiveUpdates = (isSeen = true): void => {

@@ -1,3 +1,4 @@
+import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
@@ -52,7 +53,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
         {vehicle.vin === null ? '' : ' · VIN '}
         <span className="exact">{vehicle.vin ?? ''}</span>
         {odometer ? ` · ${odometer.value.toLocaleString('en-US')} ${odometer.unit}` : ' · odometer not read'}
-        {customer.phone === null ? '' : ` · ${customer.phone}`}
+        {customer.phone === null ? '' : ` · ${telephoneWords(customer.phone)}`}
         {state.opened?.waitsHere ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
       </p>

@@ -1,5 +1,6 @@
 import { type Customer, listCustomers } from '@bayledger/contract/customers'
 import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
+import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import { useQuery } from '@tanstack/react-query'
 import { sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
@@ -63,7 +64,7 @@ function Matches({
         <li key={customer.customerId}>
           <Button onClick={() => onPick(customer)}>
             {customer.name}
-            {customer.phone === null ? '' : ` · ${customer.phone}`} · on file
+            {customer.phone === null ? '' : ` · ${telephoneWords(customer.phone)}`} · on file
           </Button>
         </li>
       ))}
@@ -89,7 +90,7 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
   const pick = (vehicle: Vehicle) =>
     onChange({ ...which, known: vehicle, sheetId: vehicle.sheetId ?? which.sheetId })
   return (
-    <>
+    <div className="stack">
       {known.length === 0 || which.known !== null ? null : (
         <ul className="matches" aria-label="Vehicles on file">
           {known.map((vehicle) => (
@@ -141,6 +142,6 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
         value={which.sheetId}
         onChange={(sheetId) => onChange({ ...which, sheetId })}
       />
-    </>
+    </div>
   )
 }

@@ -1,5 +1,4 @@
-import { WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
-import { sentence } from './figures.ts'
+import { WheelPosition, wheelNames } from '../wheels.ts'
 
 const members: Readonly<Record<string, string>> = {
   gauge: 'gauge pressure',
@@ -105,3 +104,5 @@ const spaced = (name: string): string =>
     .replace(/([A-Z])/g, ' $1')
     .replaceAll('-', ' ')
     .toLowerCase()
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
