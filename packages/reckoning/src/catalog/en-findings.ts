@@ -138,8 +138,8 @@ export const englishFindings: FindingCatalog = {
       one: 'Front and rear tires carry each other’s pressure: the label asks for {front} in front and {rear} {unit} behind.',
     },
     'cold-morning-margin': {
-      one: 'At {degrees} °{temperatureUnit} tonight the {wheel} tire will show about {value:p} {unit}, low enough to light the lamp.',
-      many: 'At {degrees} °{temperatureUnit} tonight your tires will show about {value:p} {unit}, low enough to light the lamp.',
+      one: 'At {degrees} °{temperatureUnit} tonight the {wheel} tire will show about {value:p} {unit}, low enough to light the warning.',
+      many: 'At {degrees} °{temperatureUnit} tonight your tires will show about {value:p} {unit}, low enough to light the warning.',
     },
     'altitude-change': {
       one: 'All four tires are low by about {difference:p} {unit} because you came down in altitude. Nothing is broken.',
@@ -161,9 +161,9 @@ export const englishFindings: FindingCatalog = {
       one: 'Every tire is right, yet the light stays on. We check our gauge and look further before selling anything.',
     },
     'under-placard': {
-      one: 'The {wheel} tire is {difference:p} {unit} under the door label; not enough to light the lamp. We can set it.',
-      many: 'These tires are a little under the label: {wheels}. Not enough to light the lamp. We can set them.',
-      all: 'All four tires are a little under the door label. Not enough to light the lamp. We can set them.',
+      one: 'The {wheel} tire is {difference:p} {unit} under the door label; not enough to light the warning. We can set it.',
+      many: 'These tires are a little under the label: {wheels}. Not enough to light the warning. We can set them.',
+      all: 'All four tires are a little under the door label. Not enough to light the warning. We can set them.',
     },
 
     'set-then-reset': {

@@ -28,7 +28,7 @@ export function MyVehiclesRoute() {
         <h1>{all ? 'All open vehicles' : 'My vehicles'}</h1>
         {all || others > 0 ? (
           <Button onClick={() => setAll(!all)}>
-            {all ? 'Only what the bay can do' : `Also those that wait: ${others}`}
+            {all ? 'Only what the bay can do' : `Waiting elsewhere: ${others}`}
           </Button>
         ) : null}
       </div>

@@ -78,7 +78,9 @@ const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
   const label = placardPsi(state, wheel)
   const heard =
     sensor === undefined || sensor.answer === 'not-tried'
-      ? 'sensor: –'
+      ? isAsked(state, wheel)
+        ? 'not asked'
+        : 'none due'
       : sensor.answer === 'silent'
         ? `silent ×${sensor.tries}`
         : `…${sensor.id?.slice(-4) ?? '????'} ${sensor.pressure?.value.toFixed(1) ?? ''}`
@@ -89,6 +91,12 @@ const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
       { text: heard },
     ],
     state: 'none',
-    label: `${wheelNames[wheel]}: ${gauge ? `${gauge.value.toFixed(1)} ${gauge.unit} by gauge` : 'not gauged'}, label ${label ?? 'not known'}, sensor ${heard}`,
+    label: `${wheelNames[wheel]}: ${gauge ? `${gauge.value.toFixed(1)} ${gauge.unit} by gauge` : 'not gauged'}, label ${label ?? 'not known'}, sensor: ${heard}`,
   }
+}
+
+/** A wheel that the vehicle does not watch has no sensor to ask; its silence is not a gap. */
+const isAsked = (state: OrderState, wheel: WheelPosition): boolean => {
+  const sheet = state.sheet?.sheet
+  return sheet === undefined || (sheet.system === 'direct' && (wheel !== 'SP' || sheet.spareMonitored))
 }
