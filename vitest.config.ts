@@ -10,9 +10,10 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'prisma/**/*.test.ts'],
+          testTimeout: 60_000,
         },
       },
-      { test: { name: 'published', include: ['tests/published/**/*.test.ts'] } },
+      { test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 60_000 } },
       {
         test: {
           name: 'house',

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, it, onTestFailed } from 'vitest'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
-import { type WorkFigures, workThrough } from './support/bay-steps.ts'
+import { workFigures as work, workThrough } from './support/bay-steps.ts'
 import { decideAndSign } from './support/customer.ts'
 import {
   customerLink,
@@ -29,17 +29,6 @@ const wheels: Wheels = {
   RR: { gauge: '31.5', sensor: null, id: '1A2B3C12' },
   LR: { gauge: '31.7', sensor: '31.3', id: '1A2B3C13' },
   SP: { gauge: '58.5' },
-}
-
-const work: WorkFigures = {
-  partNumber: 'CL-315-A',
-  newId: '5D00AA01',
-  frequency: '315',
-  kit: 'KIT-CL-7',
-  odometerOut: '50001',
-  odometerIn: '50015',
-  minutes: '23',
-  closingSensor: '32.8',
 }
 
 const browser = setStage()
@@ -107,8 +96,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
     const bytes = readFileSync(pdf)
     const folder = mkdtempSync(join(tmpdir(), 'bayledger-journey-'))
     const changed = join(folder, 'changed.pdf')
-    for (const share of [0.1, 0.5, 0.9]) {
-      const at = Math.floor(bytes.length * share)
+    for (const at of signedPlaces(bytes)) {
       const broken = Buffer.from(bytes)
       broken[at] = (broken[at] ?? 0) ^ 1
       writeFileSync(changed, broken)
@@ -139,6 +127,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
         ).toBe(true)
       }
     }
+    expect(rowsOf('RR').some((row) => row.includes('silent, 3 tries'))).toBe(true)
     expect(rowsOf('SP').some((row) => row.includes(wheels.SP.gauge))).toBe(true)
     expect(rowsOf('RR').some((row) => row.includes(work.newId.slice(-4)))).toBe(true)
     for (const figure of [
@@ -154,3 +143,19 @@ describe('the whole job, from the complaint to the sealed report', () => {
       expect(text.replace(/\s+/g, ' '), figure).toContain(figure)
   })
 })
+
+/**
+ * Places in what the signature covers: /ByteRange names the two stretches around the signature's own container, whose
+ * unused end no signature can cover.
+ */
+const signedPlaces = (bytes: Buffer): number[] => {
+  const range = /\/ByteRange\s*\[\s*(\d+)\s+(\d+)\s+(\d+)\s+(\d+)/.exec(bytes.toString('latin1'))
+  if (range === null) throw new Error('the report names no signed bytes')
+  const [first = 0, firstLength = 0, second = 0, secondLength = 0] = range.slice(1).map(Number)
+  return [
+    first + 2_000,
+    first + Math.floor(firstLength / 2),
+    first + firstLength - 200,
+    second + Math.floor(secondLength / 2),
+  ]
+}
