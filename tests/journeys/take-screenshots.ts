@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs'
 import { startBrowser } from '../support/browser.ts'
 import { startService } from '../support/start-service.ts'
 import { button, enroll, ines, shows, signIn } from './support/bay.ts'
+import { workFigures, workThrough } from './support/bay-steps.ts'
 import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
 
 /** `npm run screenshots`: the pictures of the README, taken anew of the demo shop on a database of its own. */
@@ -29,6 +30,8 @@ try {
   await shows(bay, 'My vehicles')
   await bay.getByRole('link', { name: /S\. Achterberg/ }).click()
   await button(bay, 'Job plan').waitFor()
+  await workThrough(bay, workFigures, /^Round at the figure/)
+  await button(bay, /hold to seal/).waitFor()
   await bay.screenshot({ path: `${folder}/bay.png` })
   console.log(`Wrote desk.png, bay.png and customer.png to ${folder}`)
 } finally {

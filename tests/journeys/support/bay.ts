@@ -86,8 +86,7 @@ const ask = async (page: Page, name: string, { sensor, id }: WheelAsRead): Promi
   await shows(page, `Ask the ${name} sensor`)
   if (sensor === null) {
     await button(page, /^Silent/).click()
-    await button(page, '1 more').click()
-    await button(page, '1 more').click()
+    for (let tries = 0; tries < 3; tries += 1) await button(page, '1 more').click()
     await button(page, /^Record/).click()
     return
   }

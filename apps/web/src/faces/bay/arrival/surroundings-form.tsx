@@ -13,7 +13,7 @@ const temperature = { kind: 'number', unit: '°F', signed: true, limits: { whole
 const rows: readonly Row[] = [
   { ...temperature, key: 'outdoor', label: 'Outdoors', low: -60, high: 130 },
   { kind: 'choice', key: 'tires', label: 'The tires are', options: tiresOptions },
-  { ...temperature, key: 'tire', label: 'Air in the tires', low: -60, high: 250, optional: 'not measured' },
+  { ...temperature, key: 'tire', label: 'Air in the tires', low: -60, high: 250, optional: 'not read' },
   { ...temperature, key: 'overnightLow', label: 'Low tonight', low: -60, high: 130, optional: 'not known' },
   {
     kind: 'number',

@@ -3,7 +3,7 @@ import { numberFrom, type PadLimits } from '../../../ui/number-text.ts'
 type RowBase = {
   readonly key: string
   readonly label: string
-  /** The word that stands for leaving it out: "not measured". Absent: it cannot be left out. */
+  /** The word that stands for leaving it out: "not read". Absent: it cannot be left out. */
   readonly optional?: string
   /** Leaving it out must be said; silence is not enough. */
   readonly asked?: true

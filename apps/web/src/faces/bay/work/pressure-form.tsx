@@ -87,7 +87,7 @@ const temperature = { kind: 'number', unit: '°F', signed: true, limits: { whole
 
 const rows: readonly Row[] = [
   { kind: 'number', key: 'asLeft', label: 'As left', unit: 'psi', low: 0, high: 150, step: 0.5 },
-  { ...temperature, key: 'tire', label: 'Air in the tire', low: -60, high: 250, optional: 'not measured' },
+  { ...temperature, key: 'tire', label: 'Air in the tire', low: -60, high: 250, optional: 'not read' },
   { kind: 'choice', key: 'tires', label: 'The tires are', options: tiresOptions },
   { ...temperature, key: 'outdoor', label: 'Outdoors', low: -60, high: 130 },
 ]
