@@ -127,6 +127,15 @@ describe('the whole job, from the complaint to the sealed report', () => {
         ).toBe(true)
       }
     }
+    // As left, every road wheel was heard again; on arrival all but the silent one told their temperature.
+    for (const wheel of ['LF', 'RF', 'RR', 'LR'] as const) {
+      expect(
+        rowsOf(wheel).some((row) => row.includes(`${work.closingSensor} psi`) && row.includes('55 °F')),
+        `${wheel} as left`,
+      ).toBe(true)
+      expect(rowsOf(wheel).some((row) => row.includes('27 °F') && row.includes('MHz'))).toBe(wheel !== 'RR')
+    }
+    expect(text).toMatch(/Outdoors 27 °F/)
     expect(rowsOf('RR').some((row) => row.includes('silent, 3 tries'))).toBe(true)
     expect(rowsOf('SP').some((row) => row.includes(wheels.SP.gauge))).toBe(true)
     expect(rowsOf('RR').some((row) => row.includes(work.newId.slice(-4)))).toBe(true)
