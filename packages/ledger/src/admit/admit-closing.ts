@@ -1,10 +1,10 @@
 import { wheelNames } from '@bayledger/reckoning/wheels'
-import type { Author } from '../entry.ts'
 import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../gates.ts'
 import type { closingKinds } from '../kinds/closing.ts'
 import { definitionOf } from '../kinds/registry.ts'
 import type { OrderState } from '../order-state.ts'
 import { proofOf } from '../proof.ts'
+import { isSamePerson } from '../same-person.ts'
 import type { Rules } from './rule.ts'
 import { type Refusal, refuse } from './verdict.ts'
 
@@ -83,7 +83,7 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
           'This kind of entry cannot be withdrawn: consents, seals and what the server wrote stand for good.',
         )
       if (draft.payload.reason === 'undone') {
-        if (!isSame(target.by, draft.writtenBy))
+        if (!isSamePerson(target.by, draft.writtenBy))
           return refuse(
             'STRIKE_NOT_OWN',
             'Only the person who wrote an entry can undo it. Withdraw it with a reason instead.',
@@ -110,6 +110,3 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
     },
   ],
 }
-
-const isSame = (one: Author, other: Author): boolean =>
-  one.kind === 'staff' && other.kind === 'staff' && one.staffId === other.staffId

@@ -1,12 +1,12 @@
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
-import type { Author, Draft } from '../entry.ts'
 import { holdingFinding, type WorkGate } from '../finding-holds.ts'
 import { missingOnArrival, roadGate, torquedBy, wheelStand } from '../gates.ts'
 import type { workKinds } from '../kinds/work.ts'
 import type { OrderState } from '../order-state.ts'
 import { pressureTargetFor } from '../pressure-target.ts'
+import { isSamePerson } from '../same-person.ts'
 import { sensorKey } from '../sensor-key.ts'
 import { knownGauge } from './admit-arrival.ts'
 import { admitRound } from './admit-round.ts'
@@ -138,7 +138,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (state, draft, facts) => admitRound(state, draft.payload, facts),
     (state, draft, facts) =>
       facts.secondPersonRequired &&
-      torquedBy(state.work[draft.payload.wheel]).some((doer) => isSame(doer, draft.writtenBy))
+      torquedBy(state.work[draft.payload.wheel]).some((doer) => isSamePerson(doer, draft.writtenBy))
         ? refuse(
             'SECOND_PERSON_IS_DOER',
             'You torqued this wheel yourself. Another person checks it: let them sign in with their PIN.',
@@ -181,9 +181,6 @@ const onTheRoad = (state: OrderState): Refusal | null => {
   const [first] = roadGate(state)
   return first ? refuse('ROAD_GATE_CLOSED', `The vehicle may not move on the road. ${first.words}`) : null
 }
-
-const isSame = (one: Author, other: Draft['writtenBy']): boolean =>
-  one.kind === 'staff' && other.kind === 'staff' && one.staffId === other.staffId
 
 /** A step that opens a tire is closed by hand, so its key says what it does. */
 const opensTheTire = (stepKey: string): boolean => stepKey.endsWith('.tire.open')

@@ -5,6 +5,7 @@ import { useState } from 'react'
 import { orderKey } from '../../../features/ledger/order-query.ts'
 import { call } from '../../../lib/api-client.ts'
 import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { typedOrNull } from '../../../lib/typed-text.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
@@ -52,8 +53,8 @@ export function EditCustomer({ orderId, customer, onClose }: EditProps & { custo
   )
   const content: CustomerContent = {
     name: typed.name,
-    phone: orNull(typed.phone),
-    email: orNull(typed.email),
+    phone: typedOrNull(typed.phone),
+    email: typedOrNull(typed.email),
     mayCall: allowed.includes('mayCall'),
     mayText: allowed.includes('mayText'),
     mayEmail: allowed.includes('mayEmail'),
@@ -104,11 +105,11 @@ export function EditVehicle({ orderId, vehicle, onClose }: EditProps & { vehicle
   )
   const content: VehicleContent = {
     customerId: vehicle.customerId,
-    plate: orNull(typed.plate),
+    plate: typedOrNull(typed.plate),
     plateRegion: vehicle.plateRegion,
-    vin: orNull(typed.vin),
+    vin: typedOrNull(typed.vin),
     description: typed.description,
-    color: orNull(typed.color),
+    color: typedOrNull(typed.color),
     notes: vehicle.notes,
     sheetId: vehicle.sheetId,
   }
@@ -175,8 +176,6 @@ function SaveFoot({ save, stored, onTop, onSave }: SaveFootProps) {
     </>
   )
 }
-
-const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim())
 
 /** What somebody else saved in the meantime, out of the problem that a stale version meets. */
 const staleVersion = <Stored,>(thrown: unknown): Stored | null =>

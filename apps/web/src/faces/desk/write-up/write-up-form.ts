@@ -6,6 +6,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { draftEntry, newId, personal } from '../../../features/ledger/draft-entry.ts'
 import { sendEntries, type Writing } from '../../../features/ledger/write-entries.ts'
 import { call } from '../../../lib/api-client.ts'
+import { typedOrNull } from '../../../lib/typed-text.ts'
 import { eventsAsEvidence } from './events.ts'
 
 export type Person = { known: Customer | null; name: string; phone: string }
@@ -116,17 +117,15 @@ const addVehicle = (which: Which, customerId: string, idempotencyKey: string) =>
     idempotencyKey,
     body: {
       customerId,
-      plate: orNull(which.plate),
+      plate: typedOrNull(which.plate),
       plateRegion: null,
-      vin: orNull(which.vin),
+      vin: typedOrNull(which.vin),
       description: which.description,
-      color: orNull(which.color),
+      color: typedOrNull(which.color),
       notes: null,
       sheetId: which.sheetId,
     },
   })
-
-const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim())
 
 const openingEntries = (
   form: WriteUp,
