@@ -1,0 +1,26 @@
+/** Why a text that a person typed was not taken: what stood there, what is allowed, and what to do about it. */
+export type Refusal<Fault extends string> = {
+  readonly ok: false
+  readonly fault: Fault
+  readonly found: string
+  readonly allowed: string
+  readonly do: string
+}
+
+/** What became of a text that a person typed: its value, or a refusal in words. A reader never throws or guesses. */
+export type Reading<Value, Fault extends string> =
+  | { readonly ok: true; readonly value: Value }
+  | Refusal<Fault>
+
+export const taken = <Value>(value: Value): { readonly ok: true; readonly value: Value } => ({
+  ok: true,
+  value,
+})
+
+export const refused = <Fault extends string>(
+  fault: Fault,
+  words: { readonly found: string; readonly allowed: string; readonly do: string },
+): Refusal<Fault> => ({ ok: false, fault, ...words, found: shortened(words.found) })
+
+/** A typed text as it is named back to the person who typed it: never more of it than fits on a line. */
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 59)}…` : text)

@@ -1,0 +1,23 @@
+declare const measuredIn: unique symbol
+
+/**
+ * A number that stands for a quantity in one unit. The unit is in the type alone: a number in kPa does not compile
+ * where one in kelvin is asked for, and a plain number has to be named before it counts.
+ */
+export type Measured<Unit extends string> = number & { readonly [measuredIn]: Unit }
+
+/** Gauge pressure: over the open air, as a shop gauge shows it. Never to be put into the gas law by itself. */
+export type GaugeKilopascals = Measured<'kPa gauge'>
+/** Absolute pressure, as that of the open air. */
+export type AbsoluteKilopascals = Measured<'kPa absolute'>
+export type Kelvin = Measured<'K'>
+export type NewtonMeters = Measured<'N·m'>
+export type Meters = Measured<'m'>
+export type Millimeters = Measured<'mm'>
+
+export const gaugeKilopascals = (value: number): GaugeKilopascals => value as GaugeKilopascals
+export const absoluteKilopascals = (value: number): AbsoluteKilopascals => value as AbsoluteKilopascals
+export const kelvins = (value: number): Kelvin => value as Kelvin
+export const newtonMeters = (value: number): NewtonMeters => value as NewtonMeters
+export const meters = (value: number): Meters => value as Meters
+export const millimeters = (value: number): Millimeters => value as Millimeters
