@@ -14,6 +14,10 @@ export type Kelvin = Measured<'K'>
 export type NewtonMeters = Measured<'N·m'>
 export type Meters = Measured<'m'>
 export type Millimeters = Measured<'mm'>
+export type SquareMillimeters = Measured<'mm²'>
+export type Newtons = Measured<'N'>
+/** Stress: newtons a square millimeter. */
+export type Megapascals = Measured<'MPa'>
 
 export const gaugeKilopascals = (value: number): GaugeKilopascals => value as GaugeKilopascals
 export const absoluteKilopascals = (value: number): AbsoluteKilopascals => value as AbsoluteKilopascals
@@ -21,3 +25,6 @@ export const kelvins = (value: number): Kelvin => value as Kelvin
 export const newtonMeters = (value: number): NewtonMeters => value as NewtonMeters
 export const meters = (value: number): Meters => value as Meters
 export const millimeters = (value: number): Millimeters => value as Millimeters
+export const squareMillimeters = (value: number): SquareMillimeters => value as SquareMillimeters
+export const newtons = (value: number): Newtons => value as Newtons
+export const megapascals = (value: number): Megapascals => value as Megapascals
