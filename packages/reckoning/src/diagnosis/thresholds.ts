@@ -19,7 +19,8 @@ export const thresholds = {
   /** The same for steel-cord light-truck tires (tire industry's zipper-rupture advice, from memory). */
   runLowShareSteelCord: 0.8,
   runLowAlways: psi(15),
-  hotCornerExcess: 30,
+  /** 30 °F. */
+  hotCornerExcess: 30 / 1.8,
   wornOut32nds: 2,
 
   alikeDeficit: psi(2.5),

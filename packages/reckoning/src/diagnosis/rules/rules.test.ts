@@ -65,15 +65,15 @@ describe('rules that the worked cases do not reach', () => {
     ],
     ['wheels moved since', soundBut({ 'events.moved-since-reading': {} }), ['reading-stale@LF+RF+RR+LR']],
     [
-      'one corner 54 °F hotter than the others after driving',
-      soundBut({ 'surroundings.tires': 'driven' }, wheel('LR', { sensorTemperature: 114, gauge: 39 })),
+      'one corner 30 °F hotter than the others after driving',
+      soundBut({ 'surroundings.tires': 'driven' }, wheel('LR', { sensorTemperature: 90, gauge: 38 })),
       ['hot-corner@LR', 'sensor-reads-wrong@LR'],
     ],
     [
-      'one corner just under 54 °F hotter',
+      'one corner just under 30 °F hotter',
       soundBut(
         { 'surroundings.tires': 'driven' },
-        wheel('LR', { sensorTemperature: 113.9, gauge: 40.5, sensorPressure: 40.5 }),
+        wheel('LR', { sensorTemperature: 89.9, gauge: 37.8, sensorPressure: 37.8 }),
       ),
       ['nothing-found-today'],
     ],

@@ -50,7 +50,7 @@ export const stopRules: readonly Rule[] = [
     stop: 'do-not-drive',
     confidence: 'likely',
     reads: ['surroundings.tires', 'wheels.*.sensorTemperature'],
-    when: 'After driving, one sensor is 30 °C (54 °F) or more over the mean of the others.',
+    when: 'After driving, one sensor is 30 °F (17 °C) or more over the mean of the others.',
     means: 'A brake or a wheel bearing may drag there.',
     next: "Do not drive. Have that corner checked; do not set that tire's pressure hot.",
     offers: ['outside-work'],
