@@ -3,19 +3,21 @@
  * list of July 2002: 20 psi at 70 °F, with 14.7 psi and 460 rounded). The other cases were computed by hand with
  * pa = 14.69595 psi (101.325 kPa) and absolute zero at -459.67 °F.
  */
-import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
+import { airAtSeaLevel, airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
 import { kilopascalsPerPsi } from '@bayledger/reckoning/units/exact-factors'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
+import { gaugeKilopascals } from '@bayledger/reckoning/units/measured'
+import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { inKelvin } from '@bayledger/reckoning/units/temperature-units'
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 
-const air = airPressureAtAltitude(0)
+const air = airAtSeaLevel
 const fahrenheit = (value: number) => inKelvin({ value, unit: 'F' })
 const shiftedPsi = (psi: number, from: number, to: number, airBefore = air, airAfter = air) =>
   shiftPressure({
-    gauge: psi * kilopascalsPerPsi,
+    gauge: inKilopascals({ value: psi, unit: 'psi' }),
     from: fahrenheit(from),
     to: fahrenheit(to),
     airBefore,
@@ -49,7 +51,7 @@ describe('the gas law', () => {
     [290, 20, 50, 330.05],
   ])('by hand: %d kPa at %d °C is at %d °C %d kPa', (kPa, from, to, expected) => {
     const shifted = shiftPressure({
-      gauge: kPa,
+      gauge: gaugeKilopascals(kPa),
       from: inKelvin({ value: from, unit: 'C' }),
       to: inKelvin({ value: to, unit: 'C' }),
       airBefore: air,

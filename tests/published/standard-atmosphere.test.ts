@@ -6,6 +6,7 @@
 import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { kilopascalsPerPsi } from '@bayledger/reckoning/units/exact-factors'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
+import { meters as asMeters } from '@bayledger/reckoning/units/measured'
 import { describe, expect, it } from 'vitest'
 
 describe('the pressure of the open air', () => {
@@ -19,7 +20,7 @@ describe('the pressure of the open air', () => {
     [3_000, 70_108.5],
     [5_000, 54_019.9],
   ])('at %d m is %d Pa', (meters, pascals) => {
-    expect(Math.abs(airPressureAtAltitude(meters) * 1_000 - pascals)).toBeLessThan(1)
+    expect(Math.abs(airPressureAtAltitude(asMeters(meters)) * 1_000 - pascals)).toBeLessThan(1)
   })
 
   it.each([

@@ -6,7 +6,11 @@
 import { atOrBelow } from '@bayledger/reckoning/pressure/threshold'
 import { warningPoint } from '@bayledger/reckoning/pressure/warning-point'
 import { kilopascalsPerPsi } from '@bayledger/reckoning/units/exact-factors'
+import { gaugeKilopascals } from '@bayledger/reckoning/units/measured'
+import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { describe, expect, it } from 'vitest'
+
+const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
 
 describe('the warning point', () => {
   it.each([
@@ -20,7 +24,7 @@ describe('the warning point', () => {
     ['LT-E', 55, 46],
     ['LT-E', 80, 60],
   ] as const)('of %s at %d psi is %d psi', (loadClass, placard, expected) => {
-    const kPa = warningPoint({ placard: placard * kilopascalsPerPsi, loadClass, column: 'psi' })
+    const kPa = warningPoint({ placard: psi(placard), loadClass, column: 'psi' })
     expect(kPa / kilopascalsPerPsi).toBeCloseTo(expected, 9)
   })
 
@@ -29,13 +33,13 @@ describe('the warning point', () => {
     ['SL', 180, 140],
     ['LT-E', 400, 320],
   ] as const)('of %s at %d kPa is %d kPa, from the table’s own column', (loadClass, placard, expected) => {
-    expect(warningPoint({ placard, loadClass, column: 'kPa' })).toBe(expected)
+    expect(warningPoint({ placard: gaugeKilopascals(placard), loadClass, column: 'kPa' })).toBe(expected)
   })
 
   it('belongs to the low side: 24.0 psi on a label of 32 is low, 24.1 is not', () => {
-    const warn = warningPoint({ placard: 32 * kilopascalsPerPsi, loadClass: 'SL', column: 'psi' })
-    expect(atOrBelow(24 * kilopascalsPerPsi, warn)).toBe(true)
-    expect(atOrBelow(24.004 * kilopascalsPerPsi, warn)).toBe(true)
-    expect(atOrBelow(24.1 * kilopascalsPerPsi, warn)).toBe(false)
+    const warn = warningPoint({ placard: psi(32), loadClass: 'SL', column: 'psi' })
+    expect(atOrBelow(psi(24), warn)).toBe(true)
+    expect(atOrBelow(psi(24.004), warn)).toBe(true)
+    expect(atOrBelow(psi(24.1), warn)).toBe(false)
   })
 })

@@ -3,17 +3,18 @@
  * atmosphere, to a tenth of a psi. The law and the atmosphere are checked against print in their own files; the caps
  * on a target are common practice, no source.
  */
-import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
+import { airAtSeaLevel, airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { setTarget } from '@bayledger/reckoning/pressure/set-target'
 import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
 import { kilopascalsPerPsi } from '@bayledger/reckoning/units/exact-factors'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
+import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { inKelvin } from '@bayledger/reckoning/units/temperature-units'
 import { describe, expect, it } from 'vitest'
 
 const reads = (psi: number, from: number, to: number, setAtFeet = 0, nowAtFeet = setAtFeet) =>
   shiftPressure({
-    gauge: psi * kilopascalsPerPsi,
+    gauge: inKilopascals({ value: psi, unit: 'psi' }),
     from: inKelvin({ value: from, unit: 'F' }),
     to: inKelvin({ value: to, unit: 'F' }),
     airBefore: airPressureAtAltitude(metersFromFeet(setAtFeet)),
@@ -98,7 +99,7 @@ describe('altitude', () => {
   })
 
   it('makes a sensor that refers to the sea read 2.6 psi low at 5,280 ft', () => {
-    const short = airPressureAtAltitude(0) - airPressureAtAltitude(metersFromFeet(5_280))
+    const short = airAtSeaLevel - airPressureAtAltitude(metersFromFeet(5_280))
     expect(short / kilopascalsPerPsi).toBeCloseTo(2.6, 1)
   })
 })

@@ -1,4 +1,5 @@
-import { psi } from '../evidence/si.ts'
+import { psi, psiApart } from '../evidence/si.ts'
+import { kelvins } from '../units/measured.ts'
 
 /**
  * Every limit that the rules compare with. Pressures in kPa, temperatures and their differences in kelvin. Where
@@ -6,7 +7,7 @@ import { psi } from '../evidence/si.ts'
  */
 export const thresholds = {
   /** A lit lamp goes out only when the tire is set this far above its trigger. */
-  hold: psi(3),
+  hold: psiApart(3),
   /** A gauge over this is a slip of the pen: on a passenger tire, on any tire. */
   passengerGaugeMost: psi(100),
   anyGaugeMost: psi(150),
@@ -23,31 +24,31 @@ export const thresholds = {
   hotCornerExcess: 30 / 1.8,
   wornOut32nds: 2,
 
-  alikeDeficit: psi(2.5),
-  alikeSpread: psi(2),
+  alikeDeficit: psiApart(2.5),
+  alikeSpread: psiApart(2),
   coldShare: 0.6,
-  slowLossUnderMate: psi(3),
-  slowLossDeficit: psi(3),
-  leakDrop: psi(1.6),
-  leakDropFirm: psi(3),
-  leakPerDay: psi(0.07),
+  slowLossUnderMate: psiApart(3),
+  slowLossDeficit: psiApart(3),
+  leakDrop: psiApart(1.6),
+  leakDropFirm: psiApart(3),
+  leakPerDay: psiApart(0.07),
   /** 68 °F: earlier and present readings are compared at this temperature. */
-  leakReference: 293.15,
-  splitPlacard: psi(3),
-  exchangedWithin: psi(1.5),
-  altitudeRise: psi(0.5),
-  altitudeWithin: psi(1.5),
-  warmGaugeOver: psi(0.5),
-  warmDeficit: psi(2),
+  leakReference: kelvins(293.15),
+  splitPlacard: psiApart(3),
+  exchangedWithin: psiApart(1.5),
+  altitudeRise: psiApart(0.5),
+  altitudeWithin: psiApart(1.5),
+  warmGaugeOver: psiApart(0.5),
+  warmDeficit: psiApart(2),
   overInflatedShare: 1.2,
-  nearSidewall: psi(1),
-  underPlacard: psi(2),
-  pressureRight: psi(1.5),
+  nearSidewall: psiApart(1),
+  underPlacard: psiApart(2),
+  pressureRight: psiApart(1.5),
 
-  offsetDiffers: psi(3),
-  offsetsAlike: psi(1.5),
-  offsetNotable: psi(1.5),
-  offsetOfAltitudeWithin: psi(1),
+  offsetDiffers: psiApart(3),
+  offsetsAlike: psiApart(1.5),
+  offsetNotable: psiApart(1.5),
+  offsetOfAltitudeWithin: psiApart(1),
   asleepAtMost: psi(0.5),
   frequencyOffMHz: 1,
   learnRefusals: 2,

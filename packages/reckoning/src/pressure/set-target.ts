@@ -1,6 +1,7 @@
 import type { TemperatureQuality } from '../sheet.ts'
 import { kilopascalsPerPsi } from '../units/exact-factors.ts'
 import { metersFromFeet } from '../units/length-units.ts'
+import { inKilopascals } from '../units/pressure-units.ts'
 import { inKelvin } from '../units/temperature-units.ts'
 import { airPressureAtAltitude } from './air-pressure.ts'
 import { shiftPressure } from './shift-pressure.ts'
@@ -56,7 +57,7 @@ const shifted = (
   tireFahrenheit: number,
 ): number => {
   const air = airPressureAtAltitude(metersFromFeet(altitudeFeet))
-  const gauge = placardPsi * kilopascalsPerPsi
+  const gauge = inKilopascals({ value: placardPsi, unit: 'psi' })
   const kPa = shiftPressure({
     gauge,
     from: inKelvin({ value: outdoorFahrenheit, unit: 'F' }),

@@ -10,6 +10,8 @@ export type Measured<Unit extends string> = number & { readonly [measuredIn]: Un
 export type GaugeKilopascals = Measured<'kPa gauge'>
 /** Absolute pressure, as that of the open air. */
 export type AbsoluteKilopascals = Measured<'kPa absolute'>
+/** Between two pressures of one kind: the same whether both are gauge or both absolute. */
+export type KilopascalsApart = Measured<'kPa apart'>
 export type Kelvin = Measured<'K'>
 export type NewtonMeters = Measured<'N·m'>
 export type Meters = Measured<'m'>
@@ -21,6 +23,7 @@ export type Megapascals = Measured<'MPa'>
 
 export const gaugeKilopascals = (value: number): GaugeKilopascals => value as GaugeKilopascals
 export const absoluteKilopascals = (value: number): AbsoluteKilopascals => value as AbsoluteKilopascals
+export const kilopascalsApart = (value: number): KilopascalsApart => value as KilopascalsApart
 export const kelvins = (value: number): Kelvin => value as Kelvin
 export const newtonMeters = (value: number): NewtonMeters => value as NewtonMeters
 export const meters = (value: number): Meters => value as Meters

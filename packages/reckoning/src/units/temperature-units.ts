@@ -1,8 +1,9 @@
 import type { Temperature } from '../quantity.ts'
+import { type Kelvin, kelvins } from './measured.ts'
 
 /** A temperature in kelvin. 68 °F and 20 °C are 293.15 K. */
-export const inKelvin = ({ value, unit }: Temperature): number =>
-  unit === 'C' ? value + 273.15 : (value + 459.67) / 1.8
+export const inKelvin = ({ value, unit }: Temperature): Kelvin =>
+  kelvins(unit === 'C' ? value + 273.15 : (value + 459.67) / 1.8)
 
 /** A temperature in °F; one typed in °F stays the figure as entered. 20 °C is 68 °F. */
 export const inFahrenheit = ({ value, unit }: Temperature): number =>

@@ -1,5 +1,6 @@
 import type { Torque } from '../quantity.ts'
 import { newtonMetersPerPoundFoot, newtonMetersPerPoundInch } from './exact-factors.ts'
+import { type NewtonMeters, newtonMeters } from './measured.ts'
 
 export type TorqueUnit = Torque['unit']
 
@@ -10,7 +11,8 @@ const newtonMetersPer: Readonly<Record<TorqueUnit, number>> = {
 }
 
 /** A torque in N·m. 100 lbf·ft is 135.6 N·m. */
-export const inNewtonMeters = ({ value, unit }: Torque): number => value * newtonMetersPer[unit]
+export const inNewtonMeters = ({ value, unit }: Torque): NewtonMeters =>
+  newtonMeters(value * newtonMetersPer[unit])
 
 /** A torque in another unit, unrounded; in its own unit it is the figure as entered. 160 N·m is 118.0 lbf·ft. */
 export const torqueIn = (unit: TorqueUnit, torque: Torque): number =>

@@ -1,12 +1,13 @@
 import { shiftPressure } from '../../pressure/shift-pressure.ts'
 import { atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
+import { type GaugeKilopascals, type KilopascalsApart, kilopascalsApart } from '../../units/measured.ts'
 import { thresholds } from '../thresholds.ts'
 import type { PlaceFacts } from './place-facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
 /** All four road tires low together, by about the same. Pressures in kPa. */
 export type AlikeLow = {
-  readonly meanDeficit: number
+  readonly meanDeficit: KilopascalsApart
   /** Of the mean deficit, the part that colder air since the last setting explains; null where not known. */
   readonly coldShare: number | null
 }
@@ -14,17 +15,17 @@ export type AlikeLow = {
 export const readAlikeLow = (road: readonly WheelFacts[], place: PlaceFacts): AlikeLow | null => {
   const deficits = road.flatMap((wheel) => wheel.deficit ?? [])
   if (deficits.length < 4) return null
-  const least = Math.min(...deficits)
+  const least = kilopascalsApart(Math.min(...deficits))
   if (!atOrAbove(least, thresholds.alikeDeficit)) return null
-  if (!atOrBelow(Math.max(...deficits) - least, thresholds.alikeSpread)) return null
-  const meanDeficit = mean(deficits)
+  if (!atOrBelow(kilopascalsApart(Math.max(...deficits) - least), thresholds.alikeSpread)) return null
+  const meanDeficit = kilopascalsApart(mean(deficits))
   return { meanDeficit, coldShare: coldShareOf(road, place, meanDeficit) }
 }
 
 const coldShareOf = (
   road: readonly WheelFacts[],
   { lastSetTemperature, outdoor, air }: PlaceFacts,
-  meanDeficit: number,
+  meanDeficit: KilopascalsApart,
 ): number | null => {
   if (lastSetTemperature === null || outdoor === null) return null
   const lost = road.flatMap((wheel) =>
@@ -43,7 +44,10 @@ const coldShareOf = (
 }
 
 /** What the gauge would show at the overnight low; null where either is not known. */
-export const predictedOvernight = ({ overnightLow, air }: PlaceFacts, wheel: WheelFacts): number | null => {
+export const predictedOvernight = (
+  { overnightLow, air }: PlaceFacts,
+  wheel: WheelFacts,
+): GaugeKilopascals | null => {
   if (wheel.judged === null || wheel.temperature === null || overnightLow === null) return null
   return shiftPressure({
     gauge: wheel.judged,

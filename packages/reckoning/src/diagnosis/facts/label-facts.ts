@@ -2,15 +2,16 @@ import type { Evidence } from '../../evidence/evidence-schema.ts'
 import { kilopascals } from '../../evidence/si.ts'
 import { warningPoint } from '../../pressure/warning-point.ts'
 import type { LoadClass } from '../../sheet.ts'
+import type { GaugeKilopascals } from '../../units/measured.ts'
 import { type Axle, axleOf, type WheelPosition } from '../../wheels.ts'
 
 /** What the door label and the sheet say for one wheel; pressures in kPa, null where not known or not verified. */
 export type LabelFacts = {
-  readonly label: number | null
+  readonly label: GaugeKilopascals | null
   /** The label's figure even where nobody verified it: a stop does not wait for a label. */
-  readonly labelAsGiven: number | null
-  readonly warn: number | null
-  readonly sidewallMaximum: number | null
+  readonly labelAsGiven: GaugeKilopascals | null
+  readonly warn: GaugeKilopascals | null
+  readonly sidewallMaximum: GaugeKilopascals | null
   readonly loadClass: LoadClass | null
 }
 
@@ -24,7 +25,7 @@ export const isPlacardVerified = (evidence: Evidence): boolean => {
 export const readLabel = (evidence: Evidence, position: WheelPosition, carriesSpare: boolean): LabelFacts => {
   const axle: Axle = carriesSpare ? 'spare' : axleOf(position)
   const { vehicle, units } = evidence
-  const figure = (value: number | null | undefined): number | null =>
+  const figure = (value: number | null | undefined): GaugeKilopascals | null =>
     value === null || value === undefined ? null : kilopascals(value, units.pressure)
   const labelAsGiven = figure(vehicle?.placard?.[axle])
   const label = isPlacardVerified(evidence) ? labelAsGiven : null

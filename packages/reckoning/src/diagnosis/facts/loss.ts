@@ -1,15 +1,22 @@
 import { kelvin, kilopascals } from '../../evidence/si.ts'
 import { shiftPressure } from '../../pressure/shift-pressure.ts'
 import { above } from '../../pressure/threshold.ts'
+import {
+  type GaugeKilopascals,
+  type Kelvin,
+  type KilopascalsApart,
+  kilopascalsApart,
+} from '../../units/measured.ts'
+import { kilopascalsOver } from '../../units/pressure-difference.ts'
 import { thresholds } from '../thresholds.ts'
 import type { Facts } from './facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
 /** Air lost since an earlier reading, in kPa at 68 °F and the present altitude. */
 export type Loss = {
-  readonly drop: number
+  readonly drop: KilopascalsApart
   readonly days: number
-  readonly perDay: number
+  readonly perDay: KilopascalsApart
   /** Whole days until the tire reaches its warning point; null where it has, or where that is not known. */
   readonly daysToLight: number | null
 }
@@ -27,15 +34,15 @@ export const steepestLoss = (facts: Facts, wheel: WheelFacts): Loss | null => {
       kilopascals(earlier.pressure, units.pressure),
       kelvin(earlier.temperature, units.temperature),
     )
-    const drop = then - now
-    const perDay = drop / earlier.daysAgo
+    const drop = kilopascalsOver(then, now)
+    const perDay = kilopascalsApart(drop / earlier.daysAgo)
     if (!above(drop, thresholds.leakDrop) || perDay <= thresholds.leakPerDay) return []
     return [{ drop, days: earlier.daysAgo, perDay, daysToLight: daysToLight(wheel, perDay) }]
   })
   return losses.sort((one, other) => other.perDay - one.perDay)[0] ?? null
 }
 
-const atReference = (facts: Facts, gauge: number, temperature: number): number =>
+const atReference = (facts: Facts, gauge: GaugeKilopascals, temperature: Kelvin): GaugeKilopascals =>
   shiftPressure({
     gauge,
     from: temperature,
@@ -44,7 +51,7 @@ const atReference = (facts: Facts, gauge: number, temperature: number): number =
     airAfter: facts.place.air,
   })
 
-const daysToLight = (wheel: WheelFacts, perDay: number): number | null => {
+const daysToLight = (wheel: WheelFacts, perDay: KilopascalsApart): number | null => {
   if (wheel.cold === null || wheel.warn === null || wheel.cold <= wheel.warn) return null
   return Math.max(1, Math.floor((wheel.cold - wheel.warn) / perDay))
 }

@@ -1,10 +1,13 @@
+import { airAtSeaLevel } from '../../pressure/air-pressure.ts'
 import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
+import { type AbsoluteKilopascals, type KilopascalsApart, kilopascalsApart } from '../../units/measured.ts'
+import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
 import { thresholds } from '../thresholds.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
 /** Gauge less sensor, in kPa, over the road wheels whose sensor told a pressure; three of them at least. */
 export type Offsets = {
-  readonly median: number
+  readonly median: KilopascalsApart
   readonly alike: boolean
   /** The wheels whose offset stands apart from the rest. */
   readonly apart: readonly WheelFacts[]
@@ -15,7 +18,7 @@ export type Offsets = {
 }
 
 /** `air`: pressure of the open air here, null where the altitude is not known. */
-export const readOffsets = (road: readonly WheelFacts[], air: number | null): Offsets | null => {
+export const readOffsets = (road: readonly WheelFacts[], air: AbsoluteKilopascals | null): Offsets | null => {
   const pairs = road.flatMap((wheel) => {
     const offset = offsetOf(wheel)
     return offset === null ? [] : [{ wheel, offset }]
@@ -23,10 +26,12 @@ export const readOffsets = (road: readonly WheelFacts[], air: number | null): Of
   if (pairs.length < 3) return null
   const offsets = pairs.map((pair) => pair.offset).sort((one, other) => one - other)
   const median = medianOf(offsets)
-  const spread = Math.max(...offsets) - Math.min(...offsets)
+  const spread = kilopascalsApart(Math.max(...offsets) - Math.min(...offsets))
   const alike = atOrBelow(spread, thresholds.offsetsAlike)
-  const notable = alike && atOrAbove(Math.abs(median), thresholds.offsetNotable)
-  const apart = pairs.filter(({ offset }) => atOrAbove(Math.abs(offset - median), thresholds.offsetDiffers))
+  const notable = alike && atOrAbove(magnitude(median), thresholds.offsetNotable)
+  const apart = pairs.filter(({ offset }) =>
+    atOrAbove(kilopascalsApart(Math.abs(offset - median)), thresholds.offsetDiffers),
+  )
   return {
     median,
     alike,
@@ -36,18 +41,20 @@ export const readOffsets = (road: readonly WheelFacts[], air: number | null): Of
   }
 }
 
-export const offsetOf = (wheel: WheelFacts): number | null =>
-  wheel.judged === null || wheel.sensor.pressure === null ? null : wheel.judged - wheel.sensor.pressure
+export const offsetOf = (wheel: WheelFacts): KilopascalsApart | null =>
+  wheel.judged === null || wheel.sensor.pressure === null
+    ? null
+    : kilopascalsOver(wheel.judged, wheel.sensor.pressure)
 
-/** 14.7 psi: the open air at the sea. */
-const seaLevelAir = 101.325
+const isOfAltitude = (median: KilopascalsApart, air: AbsoluteKilopascals): boolean =>
+  atOrBelow(
+    kilopascalsApart(Math.abs(median - kilopascalsOver(airAtSeaLevel, air))),
+    thresholds.offsetOfAltitudeWithin,
+  )
 
-const isOfAltitude = (median: number, air: number): boolean =>
-  atOrBelow(Math.abs(median - (seaLevelAir - air)), thresholds.offsetOfAltitudeWithin)
-
-const medianOf = (sorted: readonly number[]): number => {
+const medianOf = (sorted: readonly KilopascalsApart[]): KilopascalsApart => {
   const middle = sorted.length / 2
   const lower = sorted[Math.ceil(middle) - 1] ?? 0
   const upper = sorted[Math.floor(middle)] ?? 0
-  return (lower + upper) / 2
+  return kilopascalsApart((lower + upper) / 2)
 }

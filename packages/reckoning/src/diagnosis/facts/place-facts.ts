@@ -1,22 +1,23 @@
 import type { Evidence } from '../../evidence/evidence-schema.ts'
 import { kelvin, meters } from '../../evidence/si.ts'
-import { airPressureAtAltitude } from '../../pressure/air-pressure.ts'
+import { airAtSeaLevel, airPressureAtAltitude } from '../../pressure/air-pressure.ts'
+import type { AbsoluteKilopascals, Kelvin } from '../../units/measured.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** Temperatures in kelvin and air pressures in kPa around the vehicle; null where not checked or impossible. */
 export type PlaceFacts = {
-  readonly outdoor: number | null
-  readonly tireTemperature: number | null
-  readonly overnightLow: number | null
+  readonly outdoor: Kelvin | null
+  readonly tireTemperature: Kelvin | null
+  readonly overnightLow: Kelvin | null
   /** Whether the tires are known to be warmer than the air outside. */
   readonly tiresWarm: boolean
   readonly tiresCold: boolean
   readonly driven: boolean
   /** Of the sea where the altitude is not known: it changes a shift for temperature by little. */
-  readonly air: number
-  readonly airKnown: number | null
-  readonly lastSetTemperature: number | null
-  readonly lastSetAir: number | null
+  readonly air: AbsoluteKilopascals
+  readonly airKnown: AbsoluteKilopascals | null
+  readonly lastSetTemperature: Kelvin | null
+  readonly lastSetAir: AbsoluteKilopascals | null
   readonly minutesDriven: number | null
   /** Typed temperatures that cannot be so, by field. */
   readonly impossibleFields: readonly string[]
@@ -25,14 +26,14 @@ export type PlaceFacts = {
 export const readPlace = (evidence: Evidence): PlaceFacts => {
   const { surroundings, units } = evidence
   const impossibleFields: string[] = []
-  const temperature = (field: string, value: number | null | undefined): number | null => {
+  const temperature = (field: string, value: number | null | undefined): Kelvin | null => {
     if (value === null || value === undefined) return null
     const inKelvin = kelvin(value, units.temperature)
     if (isPlausible(inKelvin)) return inKelvin
     impossibleFields.push(field)
     return null
   }
-  const air = (altitude: number | null | undefined): number | null =>
+  const air = (altitude: number | null | undefined): AbsoluteKilopascals | null =>
     altitude === null || altitude === undefined
       ? null
       : airPressureAtAltitude(meters(altitude, units.altitude))
@@ -44,7 +45,7 @@ export const readPlace = (evidence: Evidence): PlaceFacts => {
     tiresWarm: surroundings?.tires === 'driven' || surroundings?.tires === 'indoor-warmed',
     tiresCold: surroundings?.tires === 'cold',
     driven: surroundings?.tires === 'driven',
-    air: airKnown ?? airPressureAtAltitude(0),
+    air: airKnown ?? airAtSeaLevel,
     airKnown,
     lastSetTemperature: temperature('surroundings.lastSet.temperature', surroundings?.lastSet?.temperature),
     lastSetAir: air(surroundings?.lastSet?.altitude),
@@ -54,5 +55,5 @@ export const readPlace = (evidence: Evidence): PlaceFacts => {
 }
 
 /** Bounds count as possible; a millikelvin is given for conversion between scales. */
-const isPlausible = (inKelvin: number): boolean =>
+const isPlausible = (inKelvin: Kelvin): boolean =>
   inKelvin >= thresholds.coldestPlausible - 0.001 && inKelvin <= thresholds.hottestPlausible + 0.001

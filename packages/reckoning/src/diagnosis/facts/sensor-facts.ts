@@ -1,5 +1,6 @@
 import type { Evidence, WheelEvidence } from '../../evidence/evidence-schema.ts'
 import { kelvin, kilopascals } from '../../evidence/si.ts'
+import type { GaugeKilopascals, Kelvin } from '../../units/measured.ts'
 import { thresholds } from '../thresholds.ts'
 import { idKey } from './id-key.ts'
 
@@ -9,9 +10,9 @@ export type SensorFacts = {
   readonly silent: boolean
   readonly tries: number
   readonly idKey: string | null
-  readonly pressure: number | null
+  readonly pressure: GaugeKilopascals | null
   /** Null also where the figure cannot be so. */
-  readonly temperature: number | null
+  readonly temperature: Kelvin | null
   readonly temperatureImpossible: boolean
   readonly battery: 'ok' | 'low' | 'not-reported' | null
   readonly frequencyMHz: number | null

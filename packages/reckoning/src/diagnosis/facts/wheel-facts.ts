@@ -2,6 +2,14 @@ import type { Evidence, WheelEvidence } from '../../evidence/evidence-schema.ts'
 import { kilopascals } from '../../evidence/si.ts'
 import { shiftPressure } from '../../pressure/shift-pressure.ts'
 import { above, below } from '../../pressure/threshold.ts'
+import {
+  type GaugeKilopascals,
+  gaugeKilopascals,
+  type Kelvin,
+  type KilopascalsApart,
+  kelvins,
+} from '../../units/measured.ts'
+import { kilopascalsOver } from '../../units/pressure-difference.ts'
 import type { WheelPosition } from '../../wheels.ts'
 import { thresholds } from '../thresholds.ts'
 import type { EventFacts } from './event-facts.ts'
@@ -21,15 +29,15 @@ export type WheelFacts = LabelFacts & {
   readonly gaugeImpossible: boolean
   readonly stale: boolean
   /** The gauge value as entered, even if stale or impossible: a stop goes by whatever is known. */
-  readonly entered: number | null
+  readonly entered: GaugeKilopascals | null
   /** The gauge value where a pressure verdict may rest on it. */
-  readonly judged: number | null
-  readonly temperature: number | null
+  readonly judged: GaugeKilopascals | null
+  readonly temperature: Kelvin | null
   /** Gauge value brought to outdoor temperature. */
-  readonly cold: number | null
-  readonly deficit: number | null
+  readonly cold: GaugeKilopascals | null
+  readonly deficit: KilopascalsApart | null
   /** What the vehicle sees: the sensor's value where it answered, else the gauge. */
-  readonly seen: number | null
+  readonly seen: GaugeKilopascals | null
 }
 
 export type WheelContext = {
@@ -78,12 +86,12 @@ const isImpossible = (
   evidence: Evidence,
   position: WheelPosition,
   { loadClass }: LabelFacts,
-  gauge: number,
+  gauge: GaugeKilopascals,
 ): boolean => {
   const { front, rear } = evidence.vehicle?.loadClass ?? {}
   const known = loadClass ?? (position === 'SP' && front === rear ? front : null)
   const most = known === 'SL' || known === 'XL' ? thresholds.passengerGaugeMost : thresholds.anyGaugeMost
-  return below(gauge, 0) || above(gauge, most)
+  return below(gauge, gaugeKilopascals(0)) || above(gauge, most)
 }
 
 const complete = (context: WheelContext, wheel: BegunWheel, all: readonly BegunWheel[]): WheelFacts => {
@@ -93,28 +101,28 @@ const complete = (context: WheelContext, wheel: BegunWheel, all: readonly BegunW
     ...wheel,
     temperature,
     cold,
-    deficit: cold === null || wheel.label === null ? null : wheel.label - cold,
+    deficit: cold === null || wheel.label === null ? null : kilopascalsOver(wheel.label, cold),
     seen: wheel.sensor.pressure ?? wheel.judged,
   }
 }
 
 /** Its own sensor's, else the one measured at the tires, else of warm tires the others' mean, else the air's. */
-const temperatureOf = (place: PlaceFacts, wheel: BegunWheel, all: readonly BegunWheel[]): number | null => {
+const temperatureOf = (place: PlaceFacts, wheel: BegunWheel, all: readonly BegunWheel[]): Kelvin | null => {
   if (wheel.sensor.temperature !== null) return wheel.sensor.temperature
   if (place.tireTemperature !== null) return place.tireTemperature
   const others = place.tiresWarm
     ? all.flatMap((other) => (other.road && other !== wheel ? (other.sensor.temperature ?? []) : []))
     : []
-  if (others.length > 0) return others.reduce((sum, one) => sum + one, 0) / others.length
+  if (others.length > 0) return kelvins(others.reduce((sum, one) => sum + one, 0) / others.length)
   return place.outdoor
 }
 
 /** Cold tires stand at outdoor temperature, so their gauge value needs no outdoor figure. */
 const coldPressure = (
   place: PlaceFacts,
-  judged: number | null,
-  temperature: number | null,
-): number | null => {
+  judged: GaugeKilopascals | null,
+  temperature: Kelvin | null,
+): GaugeKilopascals | null => {
   if (judged === null) return null
   if (temperature !== null && place.outdoor !== null) {
     return shiftPressure({

@@ -1,4 +1,5 @@
 import { above, atOrAbove } from '../../pressure/threshold.ts'
+import { kilopascalsOver } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import { type Loss, steepestLoss } from '../facts/loss.ts'
@@ -29,7 +30,7 @@ export const airLossRules: readonly Rule[] = [
             wheel.deficit !== null &&
             mate !== null &&
             mate.cold !== null &&
-            atOrAbove(mate.cold - wheel.cold, thresholds.slowLossUnderMate) &&
+            atOrAbove(kilopascalsOver(mate.cold, wheel.cold), thresholds.slowLossUnderMate) &&
             atOrAbove(wheel.deficit, thresholds.slowLossDeficit)
           )
         },

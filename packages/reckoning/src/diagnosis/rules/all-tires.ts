@@ -1,4 +1,6 @@
 import { atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
+import { kilopascalsApart } from '../../units/measured.ts'
+import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
 import { type AlikeLow, predictedOvernight } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
@@ -53,9 +55,10 @@ export const allTiresRules: readonly Rule[] = [
       const low = facts.alikeLow
       const { airKnown, lastSetAir } = facts.place
       if (low === null || airKnown === null || lastSetAir === null) return null
-      const rise = airKnown - lastSetAir
+      const rise = kilopascalsOver(airKnown, lastSetAir)
       if (!atOrAbove(rise, thresholds.altitudeRise)) return null
-      if (!atOrBelow(Math.abs(low.meanDeficit - rise), thresholds.altitudeWithin)) return null
+      if (!atOrBelow(kilopascalsApart(Math.abs(low.meanDeficit - rise)), thresholds.altitudeWithin))
+        return null
       return {
         ...alikeMatch(facts, low),
         because: () => [
@@ -129,14 +132,18 @@ const alikeFigures = (facts: Facts, low: AlikeLow): Figures => {
 function exchangedAxles(facts: Facts): Match | null {
   const front = facts.wheel('LF')?.label
   const rear = facts.wheel('RR')?.label
-  if (front == null || rear == null || !atOrAbove(Math.abs(front - rear), thresholds.splitPlacard))
+  if (
+    front == null ||
+    rear == null ||
+    !atOrAbove(magnitude(kilopascalsOver(front, rear)), thresholds.splitPlacard)
+  )
     return null
   const exchanged = facts.road.every((wheel) => {
     const others = wheel.label === front ? rear : front
     return (
       !wheel.carriesSpare &&
       wheel.cold !== null &&
-      atOrBelow(Math.abs(wheel.cold - others), thresholds.exchangedWithin)
+      atOrBelow(magnitude(kilopascalsOver(wheel.cold, others)), thresholds.exchangedWithin)
     )
   })
   if (!exchanged) return null

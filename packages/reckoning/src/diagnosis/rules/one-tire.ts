@@ -1,4 +1,6 @@
 import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
+import { gaugeKilopascals } from '../../units/measured.ts'
+import { kilopascalsOver, magnitude, raisedBy } from '../../units/pressure-difference.ts'
 import type { Facts } from '../facts/facts.ts'
 import { keepsLampLit, warns } from '../facts/lit.ts'
 import { wheelsWithDoubtfulSensor } from '../facts/sensor-doubts.ts'
@@ -39,7 +41,7 @@ export const oneTireRules: readonly Rule[] = [
               wheel.judged !== null &&
               wheel.label !== null &&
               wheel.deficit !== null &&
-              atOrBelow(wheel.judged, wheel.label + thresholds.warmGaugeOver) &&
+              atOrBelow(wheel.judged, raisedBy(wheel.label, thresholds.warmGaugeOver)) &&
               atOrAbove(wheel.deficit, thresholds.warmDeficit),
             () => ({
               because: (wheels) => groundsOf(wheels, 'gauge', (wheel) => coldWords(facts, wheel)),
@@ -65,7 +67,8 @@ export const oneTireRules: readonly Rule[] = [
           !wheel.carriesSpare &&
           wheel.cold !== null &&
           wheel.label !== null &&
-          (atOrAbove(wheel.cold, thresholds.overInflatedShare * wheel.label) || overSidewall(wheel)),
+          (atOrAbove(wheel.cold, gaugeKilopascals(thresholds.overInflatedShare * wheel.label)) ||
+            overSidewall(wheel)),
         (wheels) => ({
           holds: wheels.some(overSidewall) ? ['road'] : [],
           because: (wheels) =>
@@ -198,7 +201,7 @@ const sidewallWords = (facts: Facts, wheel: WheelFacts): string => {
   if (wheel.sidewallMaximum === null || wheel.cold === null) return ''
   const shown = facts.shown.pressure(wheel.sidewallMaximum)
   if (overSidewall(wheel)) return `, above the sidewall maximum of ${shown}`
-  return atOrBelow(Math.abs(wheel.cold - wheel.sidewallMaximum), thresholds.nearSidewall)
+  return atOrBelow(magnitude(kilopascalsOver(wheel.cold, wheel.sidewallMaximum)), thresholds.nearSidewall)
     ? `, set to the sidewall figure of ${shown}`
     : ''
 }

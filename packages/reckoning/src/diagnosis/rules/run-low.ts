@@ -1,4 +1,5 @@
 import { atOrBelow } from '../../pressure/threshold.ts'
+import { gaugeKilopascals } from '../../units/measured.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { type Ground, type Match, positionsOf, type Rule, wheelFigures } from '../rule.ts'
@@ -70,7 +71,7 @@ const runLowGround = (facts: Facts, wheel: WheelFacts): string | null => {
   if (wheel.entered === null) return null
   const steelCord = !wheel.carriesSpare && wheel.loadClass?.startsWith('LT') === true
   const share = steelCord ? thresholds.runLowShareSteelCord : thresholds.runLowShare
-  if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, share * wheel.labelAsGiven)) {
+  if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, gaugeKilopascals(share * wheel.labelAsGiven))) {
     return `${share * 100} % of the label figure of ${facts.shown.pressure(wheel.labelAsGiven)}, or less`
   }
   return atOrBelow(wheel.entered, thresholds.runLowAlways)
