@@ -1,16 +1,25 @@
 /**
- * The model year that a VIN for North America names at its tenth place, or `null` where it names none. Codes repeat
- * every 30 years; the seventh place tells the round: a digit from 1980 to 2009, a letter from 2010 to 2039. That
- * holds for passenger cars, and for multipurpose vehicles and trucks to 10,000 lb (49 CFR 565.15(b) and (d); codes
- * read in published tables). Heavier vehicles are outside this shop's work.
+ * The vehicles for which the seventh place tells the round of years. On heavier vehicles, motorcycles and trailers
+ * either round is possible; elsewhere the tenth place need not hold a year at all.
+ */
+export const modelYearHoldsFor =
+  'passenger cars, and multipurpose vehicles and trucks of 10,000 lb (4,536 kg) or less, made for North America'
+
+/**
+ * The model year that a VIN names at its tenth place, or `null` where it names none (0, U and Z are no year codes).
+ * Codes repeat every 30 years; the seventh place tells the round: a digit from 1980 to 2009, a letter from 2010 to
+ * 2039.
+ *
+ * @formula year = 1980 or 2010 + place of the code in A–Y without I, O, Q, U, then 1–9
+ * @limits holds for the vehicles of `modelYearHoldsFor` only
+ * @source 49 CFR 565.15(b) (letter at place 7: read), 565.6 as of October 2000 (digit before: read); the codes read in
+ * published tables
  */
 export const modelYear = (vin: string): number | null => {
-  const code = vin[9]
+  const offset = yearCodes.indexOf(vin[9] ?? 'none')
   const seventh = vin[6]
-  const offset = code === undefined || code === '' ? -1 : yearCodes.indexOf(code)
   if (offset < 0 || seventh === undefined) return null
   return (/\d/.test(seventh) ? 1980 : 2010) + offset
 }
 
-/** In order from the first year of a round: no I, O, Q, U, Z and no 0. */
 const yearCodes = 'ABCDEFGHJKLMNPRSTVWXY123456789'

@@ -1,70 +1,65 @@
-/** Why a text is not a VIN, in words that tell what to do. */
-export type VinFault = {
-  readonly fault: 'length' | 'character' | 'check-digit'
-  readonly allowed: string
-  readonly do: string
-}
+import { type Reading, refused, taken } from '../reading.ts'
+import { vinCheckDigit } from './check-digit.ts'
+import { vinRegion } from './region.ts'
 
-export type ReadVin =
-  | { readonly ok: true; readonly vin: string; readonly advice: string | null }
-  | ({ readonly ok: false } & VinFault)
+export type VinFault = 'length' | 'character' | 'check-digit'
+
+/** A VIN that can be one, with what is odd about it all the same: worth a second look, no reason to refuse it. */
+export type Vin = { readonly vin: string; readonly advice: readonly string[] }
 
 /**
  * Reads a vehicle identification number: 17 digits and capital letters without I, O and Q; blanks and hyphens are
  * dropped. In North America (first character 1 to 5) the ninth character must be the check digit of the others;
- * elsewhere it need not be one, so a difference there is advice (49 CFR 565.15; ISO 3779).
+ * elsewhere it need not be one, so a difference there is advice. A number that is one digit 17 times passes that
+ * arithmetic, and no vehicle carries it: advice too.
+ *
+ * @limits Whether such a vehicle was ever built is not known from the number alone.
+ * @source 49 CFR 565 (characters, length and check digit: read); that other markets need no check digit: from memory
  */
-export const readVin = (typed: string): ReadVin => {
+export const readVin = (typed: string): Reading<Vin, VinFault> => {
   const vin = typed.toUpperCase().replace(/[\s-]/g, '')
   if (vin.length !== 17)
-    return {
-      ok: false,
-      fault: 'length',
+    return refused('length', {
+      found: typed,
       allowed: `17 characters; this one has ${vin.length}`,
       do: 'Read it again at the windshield or the door.',
-    }
-  const odd = /[^A-HJ-NPR-Z0-9]/.exec(vin)?.[0]
+    })
+  const odd = /[^A-HJ-NPR-Z0-9]/u.exec(vin)?.[0]
   if (odd !== undefined)
-    return {
-      ok: false,
-      fault: 'character',
+    return refused('character', {
+      found: typed,
       allowed: 'digits and letters without I, O and Q',
-      do: `"${odd}" is not used in a VIN. Is it a 1 or a 0?`,
-    }
+      do: `"${odd}" is not used in a VIN. ${insteadOf[odd] ?? 'Read it again.'}`,
+    })
+  const differs = checkDigitDiffers(vin)
+  if (differs !== null && vinRegion(vin)?.region === 'North America')
+    return refused('check-digit', {
+      found: typed,
+      allowed: differs,
+      do: 'One character was misread or two were exchanged. Read it again. If the vehicle itself carries it so, leave the VIN empty and note it.',
+    })
+  return taken({
+    vin,
+    advice: [
+      ...(differs === null
+        ? []
+        : [`It does not carry ${differs}. Outside North America it need not; read it once more.`]),
+      ...(/^(\d)\1*$/.test(vin)
+        ? [
+            `It is ${vin[0]} seventeen times: the arithmetic holds, and no vehicle carries it. Read the real one.`,
+          ]
+        : []),
+    ],
+  })
+}
+
+const checkDigitDiffers = (vin: string): string | null => {
   const wanted = vinCheckDigit(vin)
-  if (vin[8] === wanted) return { ok: true, vin, advice: null }
-  const allowed = `the check digit ${wanted} at the ninth place, where ${vin[8]} stands`
-  if (!isNorthAmerican(vin))
-    return {
-      ok: true,
-      vin,
-      advice: `It does not carry ${allowed}. Outside North America it need not; read it once more.`,
-    }
-  return {
-    ok: false,
-    fault: 'check-digit',
-    allowed,
-    do: 'One character was misread or two were exchanged. Read it again. If the vehicle itself carries it so, leave the VIN empty and note it.',
-  }
+  return vin[8] === wanted ? null : `the check digit ${wanted} at the ninth place, where ${vin[8]} stands`
 }
 
-/** The ninth character that the other sixteen demand: weighted sum modulo 11, X for 10 (49 CFR 565.15(c)). */
-export const vinCheckDigit = (vin: string): string => {
-  const sum = weights.reduce<number>((total, weight, index) => total + weight * worthOf(vin[index] ?? ''), 0)
-  return sum % 11 === 10 ? 'X' : String(sum % 11)
+const insteadOf: Readonly<Record<string, string>> = {
+  I: 'Is it a 1?',
+  O: 'Is it a 0?',
+  Q: 'Is it a 0 or a 9?',
 }
-
-const isNorthAmerican = (vin: string): boolean => /^[1-5]/.test(vin)
-
-const worthOf = (character: string): number => letterValues[character] ?? Number(character)
-
-const letterValues: Readonly<Record<string, number>> = Object.fromEntries(
-  ['ABCDEFGH', 'JKLMN', 'STUVWXYZ']
-    .flatMap((letters, row) => [...letters].map((letter, index) => [letter, index + (row === 2 ? 2 : 1)]))
-    .concat([
-      ['P', 7],
-      ['R', 9],
-    ]),
-)
-
-const weights = [8, 7, 6, 5, 4, 3, 2, 10, 0, 9, 8, 7, 6, 5, 4, 3, 2] as const

@@ -56,8 +56,8 @@ const withPlainVin = (content: VehicleContent): VehicleContent =>
 /** A VIN as it is stored: capital letters, no blanks. Refused with words when it cannot be one. */
 const plainVin = (typed: string): string => {
   const read = readVin(typed)
-  if (read.ok) return read.vin
+  if (read.ok) return read.value.vin
   throw new AppError('VIN_INVALID', `A VIN has ${read.allowed}. ${read.do}`, {
-    fields: [{ field: 'vin', found: typed, allowed: read.allowed }],
+    fields: [{ field: 'vin', found: read.found, allowed: read.allowed }],
   })
 }

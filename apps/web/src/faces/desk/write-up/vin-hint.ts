@@ -1,16 +1,22 @@
-import { modelYear } from '@bayledger/reckoning/vehicle/model-year'
+import { makerCode } from '@bayledger/reckoning/vehicle/maker-code'
+import { modelYear, modelYearHoldsFor } from '@bayledger/reckoning/vehicle/model-year'
+import { vinRegion } from '@bayledger/reckoning/vehicle/region'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
 
-/** What stands under the VIN while it is typed: what is wrong once it is whole, or the model year it names. */
+/** What stands under the VIN while it is typed: what is wrong once it is whole, or what it tells of the vehicle. */
 export const vinHint = (typed: string): string => {
   const read = readVin(typed)
-  if (read.ok) {
-    const year = modelYear(read.vin)
-    const named =
-      year === null ? 'It reads as a VIN.' : `It names the model year ${year}, if made for North America.`
-    return read.advice === null ? named : read.advice
-  }
+  if (read.ok) return read.value.advice.length > 0 ? read.value.advice.join(' ') : whatItTells(read.value.vin)
   return read.fault === 'length'
     ? '17 characters; leave empty if it cannot be read'
     : `Not a VIN yet: ${read.allowed}. ${read.do}`
+}
+
+const whatItTells = (vin: string): string => {
+  const region = vinRegion(vin)
+  const from = [`Maker ${makerCode(vin).code}`, region?.country ?? region?.region].filter(Boolean).join(', ')
+  const year = modelYear(vin)
+  return year === null
+    ? `${from}; it names no model year.`
+    : `${from}; model year ${year} for ${modelYearHoldsFor}.`
 }

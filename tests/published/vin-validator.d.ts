@@ -1,0 +1,3 @@
+declare module 'vin-validator' {
+  export const validate: (vin: string) => boolean
+}
