@@ -20,6 +20,7 @@ export type SquareMillimeters = Measured<'mm²'>
 export type Newtons = Measured<'N'>
 /** Stress: newtons a square millimeter. */
 export type Megapascals = Measured<'MPa'>
+export type KilometersPerHour = Measured<'km/h'>
 
 export const gaugeKilopascals = (value: number): GaugeKilopascals => value as GaugeKilopascals
 export const absoluteKilopascals = (value: number): AbsoluteKilopascals => value as AbsoluteKilopascals
@@ -31,3 +32,4 @@ export const millimeters = (value: number): Millimeters => value as Millimeters
 export const squareMillimeters = (value: number): SquareMillimeters => value as SquareMillimeters
 export const newtons = (value: number): Newtons => value as Newtons
 export const megapascals = (value: number): Megapascals => value as Megapascals
+export const kilometersPerHour = (value: number): KilometersPerHour => value as KilometersPerHour
