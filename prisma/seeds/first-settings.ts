@@ -1,3 +1,4 @@
+import type { OverrunRule } from '@bayledger/reckoning/money/overrun'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
 
 /** First prices of a shop, for its owner to change: tax of 6.25 % on parts only, supplies of 5 % of labor, at most 12 dollars. */
@@ -30,7 +31,8 @@ export const firstThresholds = { comebackDays: 90, linkDays: 7, reservationDays:
 /** What a place's law asks of the desk. */
 export type LawProfile = {
   readonly writtenEstimateAboveCents: number
-  readonly overrunToleranceCents: number
+  /** How far a bill may go over what was authorized. Information, not advice; the owner confirms it. */
+  readonly overrun: OverrunRule
   readonly consentChannels: readonly ('in-person' | 'link' | 'telephone')[]
   readonly retentionYears: number
   readonly secondPersonForTorque: boolean
@@ -41,7 +43,7 @@ export type LawProfile = {
 /** The strictest reading, until the owner confirms what the law of the place asks: any added cent needs consent. */
 export const strictestLaw: LawProfile = {
   writtenEstimateAboveCents: 0,
-  overrunToleranceCents: 0,
+  overrun: { kind: 'none' },
   consentChannels: ['in-person', 'link', 'telephone'],
   retentionYears: 7,
   secondPersonForTorque: true,

@@ -41,7 +41,7 @@ describe('the first start without the demo', () => {
     expect(staff).toMatchObject([{ shopId: made.shopId, roles: ['owner'], signInName: 'marguerite' }])
     expect(await passwordMatches(made.ownerPassword, staff[0]?.passwordHash ?? '')).toBe(true)
     expect(locations).toMatchObject([
-      { altitudeFeet: 790, lawProfile: { overrunToleranceCents: 0, confirmedOn: null } },
+      { altitudeFeet: 790, lawProfile: { overrun: { kind: 'none' }, confirmedOn: null } },
     ])
     expect(settings.map(({ kind }) => kind)).toEqual(['prices', 'thresholds'])
     expect(PriceList.safeParse(settings[0]?.body).success).toBe(true)

@@ -1,5 +1,7 @@
 import * as z from 'zod/mini'
 import { PrintedPressure, Temperature, Torque } from './quantity.ts'
+import { sequenceDoubt } from './torque/sequence-rule.ts'
+import { hasStarSequence } from './torque/star-sequence.ts'
 
 const shortText = z.string().check(z.minLength(1), z.maxLength(200))
 
@@ -57,6 +59,31 @@ export const SheetRelearn = z.strictObject({
 })
 export type SheetRelearn = z.infer<typeof SheetRelearn>
 
+/** A wheel's fasteners. The maker's own sequence goes before the star; without one, there must be a star. */
+export const SheetStuds = z
+  .strictObject({
+    count: z.int().check(z.gte(3), z.lte(10)),
+    thread: shortText,
+    fastener: z.enum(['nut', 'bolt']),
+    seat: z.enum(['cone', 'ball', 'flat']),
+    torque: Torque,
+    handTurns: z.number(),
+    makersSequence: z.nullable(z.array(z.int())),
+    lockingFastener: z.boolean(),
+    retorqueMiles: z.strictObject({ from: z.number(), to: z.number() }),
+  })
+  .check(
+    z.refine(
+      ({ count, makersSequence }) =>
+        makersSequence === null ? hasStarSequence(count) : sequenceDoubt(makersSequence, count) === null,
+      {
+        path: ['makersSequence'],
+        error: 'the order of tightening names each fastener once and goes across the wheel at each step',
+      },
+    ),
+  )
+export type SheetStuds = z.infer<typeof SheetStuds>
+
 /**
  * The shop's own record of one vehicle type's figures. The vehicle maker's figure governs; the sheet only
  * writes down where it was read and who verified it.
@@ -75,17 +102,7 @@ export const SpecificationSheet = z.strictObject({
   warnAtPsi: z.nullable(perAxle(z.nullable(z.number()))),
   tire: perAxle(SheetTire),
   sensor: z.nullable(SheetSensor),
-  studs: z.strictObject({
-    count: z.int().check(z.gte(3), z.lte(10)),
-    thread: shortText,
-    fastener: z.enum(['nut', 'bolt']),
-    seat: z.enum(['cone', 'ball', 'flat']),
-    torque: Torque,
-    handTurns: z.number(),
-    makersSequence: z.nullable(z.array(z.int())),
-    lockingFastener: z.boolean(),
-    retorqueMiles: z.strictObject({ from: z.number(), to: z.number() }),
-  }),
+  studs: SheetStuds,
   relearn: z.nullable(SheetRelearn),
   liftNotes: z.string().check(z.maxLength(500)),
   sources: z.strictObject({

@@ -1,4 +1,5 @@
 import type { FigureSource, SheetRelearn, SheetSensor, SheetTire } from '@bayledger/reckoning/sheet'
+import { usualRetorqueMiles } from '@bayledger/reckoning/torque/retorque'
 import { people } from './people.ts'
 
 /** What the demo's sheets have in common. Every figure is of an invented vehicle; a real one's comes from its maker. */
@@ -46,7 +47,7 @@ export const snapInSensor = (frequencyMHz: number, protocol: string): SheetSenso
 })
 
 /** Advised distance to a torque check, in miles (common practice, no source; a maker's own distance governs). */
-export const retorqueMiles = { from: 50, to: 100 }
+export const retorqueMiles = usualRetorqueMiles
 
 const verified = (kind: FigureSource['kind'], reference: string): FigureSource => ({
   kind,

@@ -1,5 +1,6 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
-import { isInSpan, usableSpan, wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
+import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
+import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'
 import { wheelStand } from '../gates.ts'
 import type { OrderState, TorqueSeal } from '../order-state.ts'
 import type { AdmitFacts } from './facts.ts'
@@ -50,15 +51,16 @@ const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitF
       'WRENCH_UNKNOWN',
       `The wrench ${wrench.code} is not in the shop's register. Take one that is.`,
     )
-  if (wrench.dueOn < facts.now.slice(0, 10))
+  const lapse = calibrationLapse({ dueOn: wrench.dueOn, cycles: wrench.cyclesBefore }, facts.now.slice(0, 10))
+  if (lapse === 'day')
     return refuse(
       'WRENCH_OVERDUE',
       `The wrench ${wrench.code} was due for calibration on ${wrench.dueOn}. Take another one.`,
     )
-  if (wrench.cyclesBefore >= wrenchCycles)
+  if (lapse === 'cycles')
     return refuse(
       'WRENCH_OVERDUE',
-      `The wrench ${wrench.code} has ${wrench.cyclesBefore} clicks; it is due at ${wrenchCycles}. Take another one.`,
+      `The wrench ${wrench.code} has ${wrench.cyclesBefore} clicks; it is due at ${usualInterval.cycles}. Take another one.`,
     )
   const span = usableSpan(wrench)
   return isInSpan(figure, span)

@@ -1,4 +1,4 @@
-import { wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
+import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Draft, Hold } from '../entry.ts'
 import type { AdmitFacts } from './facts.ts'
@@ -11,13 +11,14 @@ export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => {
   if (draft.kind !== 'studs.torqued' && draft.kind !== 'torque.checked') return []
   const known = facts.wrenches.get(draft.payload.wrench.instrumentId)
   if (!known) return []
+  const lapse = calibrationLapse(known, facts.now.slice(0, 10))
   const because =
-    known.dueOn < facts.now.slice(0, 10)
+    lapse === 'day'
       ? `was due for calibration on ${known.dueOn}`
       : known.quarantined
         ? 'is quarantined'
-        : known.cycles >= wrenchCycles
-          ? `has ${known.cycles} clicks and is due at ${wrenchCycles}`
+        : lapse === 'cycles'
+          ? `has ${known.cycles} clicks and is due at ${usualInterval.cycles}`
           : null
   return because === null
     ? []

@@ -1,7 +1,7 @@
 import type { SpecificationSheet } from '../sheet.ts'
 import { stepKeys } from '../step.ts'
-import { torqueWords } from '../torque/plausible-torque.ts'
-import { starSequence } from '../torque/star-sequence.ts'
+import { stemTorqueDoubts, torqueWords } from '../torque/plausible-torque.ts'
+import { tighteningOrder } from '../torque/star-sequence.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { frequencyFigure, type StepWords, studTorque } from './step-of.ts'
 
@@ -75,7 +75,10 @@ export const closeTire = (
 
 const coreWords = ({ sensor }: SpecificationSheet): string =>
   sensor
-    ? `Then the new core in, to ${torqueWords(sensor.coreTorque)} with a core driver.`
+    ? [
+        `Then the new core in, to ${torqueWords(sensor.coreTorque)} with a core driver.`,
+        ...stemTorqueDoubts('valve core', sensor.coreTorque),
+      ].join(' ')
     : 'Then the new core in, with a core driver.'
 
 /**
@@ -88,8 +91,8 @@ export const tightenWheel = (
   wheel: WheelPosition,
   after: readonly string[],
 ): StepWords[] => {
-  const { count, fastener, handTurns, makersSequence } = sheet.studs
-  const order = (makersSequence ?? starSequence(count)).join(' · ')
+  const { fastener, handTurns } = sheet.studs
+  const order = tighteningOrder(sheet.studs).join(' · ')
   const torque = { wheel, figure: studTorque(sheet), rests: 'studTorque', caution: 'torque' } as const
   const [half, full, again] = (['half', 'full', 'again'] as const).map((round) =>
     stepKeys.torqueRound(wheel, round),
@@ -185,7 +188,10 @@ export const fitSensor = (
         does: 'Old sensor out, new one in',
         how:
           valve === 'clamp-in'
-            ? 'Hole clean and free of burrs. New grommet, washer, nut, core and cap. Stem square, nothing on the threads; hold the body still and torque the nut in one pull.'
+            ? [
+                'Hole clean and free of burrs. New grommet, washer, nut, core and cap. Stem square, nothing on the threads; hold the body still and torque the nut in one pull.',
+                ...(torque ? stemTorqueDoubts('stem nut', torque) : []),
+              ].join(' ')
             : 'Cut the old stem outward, never use it again. New stem and screw; lubricate and pull straight until the shoulder seats. The sensor lies in the drop center.',
         closedBy: 'sensor.fitted',
         figure: torque ? { kind: 'torque', torque, source: `${fastened}, sensor maker's sheet` } : null,

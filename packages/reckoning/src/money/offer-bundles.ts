@@ -28,6 +28,8 @@ export type OfferOf = {
  * What may be offered for the findings, each as lines that only make sense together: nobody can say Yes to a
  * sensor and No to the relearn it needs. Where a finding offers no part, no bundle holds one. Offers that this
  * shop has no price for (a tire, a repaired fastener, work done elsewhere) are left to the advisor.
+ *
+ * @source This program's own rule: the parts that the findings offer and no others.
  */
 export const offerBundles = (of: OfferOf): OfferedBundle[] => {
   const bundles = [...sensorBundles(of), ...leakBundles(of), ...stemBundles(of), ...settingBundles(of)]

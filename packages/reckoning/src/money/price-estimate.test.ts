@@ -3,10 +3,9 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import type { WheelPosition } from '../wheels.ts'
-import { taxCents } from './cents.ts'
 import { offerBundles } from './offer-bundles.ts'
 import { priceEstimate } from './price-estimate.ts'
-import type { PriceList } from './price-list.ts'
+import { PriceList } from './price-list.ts'
 import { totalsAreRight, totalsOfLines } from './totals.ts'
 
 const prices: PriceList = {
@@ -142,32 +141,10 @@ describe('an estimate', () => {
   })
 })
 
-describe('tax', () => {
-  // Streamlined agreement section 324 (read as enacted); amounts and rates worked by hand, cut at the third decimal.
-  it.each([
-    [1_099, 6_250, 69],
-    [921, 7_000, 64],
-    [860, 7_500, 65],
-    [1_290, 5_000, 65],
-    [2_000, 7_225, 145],
-    [18_996, 6_125, 1_164],
-    [99, 5_000, 5],
-    [4_768, 8_750, 417],
-  ])('on %i cents at %i thousandths of a percent is %i cents', (cents, rate, tax) => {
-    expect(taxCents(cents, rate)).toBe(tax)
-  })
-
-  // Computed by hand: the two bases differ by the cents that each line rounds away.
-  it('per line and per invoice are different sums', () => {
-    const line = (amountCents: number, lineKey: string) => ({
-      lineKey,
-      amountCents,
-      taxClass: 'parts' as const,
-    })
-    const three = [997, 997, 997].map((cents, index) => line(cents, `l${index}`))
-    const rule = { taxRatePercentThousandths: 7_250, taxedClasses: ['parts'] } as const
-    const total = (basis: 'line' | 'invoice') =>
-      totalsOfLines(three as never, { ...rule, taxBasis: basis }).taxCents
-    expect([total('line'), total('invoice')]).toEqual([216, 217])
+describe('a price list', () => {
+  it('sells labor by tenths of an hour', () => {
+    expect(PriceList.safeParse(prices).success).toBe(true)
+    const finer = PriceList.safeParse({ ...prices, hours: { ...prices.hours, look: 45 } })
+    expect(finer.error?.issues).toMatchObject([{ path: ['hours', 'look'], code: 'not_multiple_of' }])
   })
 })

@@ -1,8 +1,9 @@
-import type { Bundle, Cents, Estimate, EstimateLine } from '../estimate.ts'
-import { shareCents, sumCents } from './cents.ts'
+import type { Bundle, Estimate } from '../estimate.ts'
+import { sumCents } from './cents.ts'
 import type { OfferedBundle } from './offer-bundles.ts'
 import { feeLine } from './price-lines.ts'
 import type { PriceList } from './price-list.ts'
+import { suppliesFeeCents } from './supplies-fee.ts'
 import { totalsOfBundles, totalsOfLines } from './totals.ts'
 
 export type PriceEstimateOf = {
@@ -14,9 +15,12 @@ export type PriceEstimateOf = {
 }
 
 /**
- * Freezes offered bundles into an estimate: the supplies fee is a share of each bundle's labor, together never
- * above its cap (an alternative has the cap of what it replaces), then tax, then totals. Every figure from the
- * price list stands in it by value.
+ * Freezes offered bundles into an estimate: the supplies fee of each bundle, together never above its cap (an
+ * alternative has the cap of what it replaces), then tax, then totals. Every figure from the price list stands in it
+ * by value.
+ *
+ * @units Cents; quantities in hundredths; percentages in thousandths.
+ * @source This program's own rule; tax as in `taxCents`, the fee as in `suppliesFeeCents`.
  */
 export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstimateOf): Estimate => {
   const priced: Bundle[] = []
@@ -24,15 +28,14 @@ export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstim
     const beside = priced.filter(
       (other) => other.alternativeTo === null && other.bundleKey !== bundle.alternativeTo,
     )
-    const left =
-      prices.supplies.capCents -
-      sumCents(
-        beside
-          .flatMap(({ lines }) => lines)
-          .filter(isSupplies)
-          .map(({ amountCents }) => amountCents),
-      )
-    const lines = withSupplies(bundle.lines, prices, left)
+    const charged = sumCents(
+      beside
+        .flatMap(({ lines }) => lines)
+        .filter(({ lineKey }) => lineKey === suppliesKey)
+        .map(({ amountCents }) => amountCents),
+    )
+    const fee = suppliesFeeCents(bundle.lines, prices.supplies, charged)
+    const lines = fee > 0 ? [...bundle.lines, feeLine(suppliesKey, 'Shop supplies', fee)] : [...bundle.lines]
     priced.push({ ...bundle, lines, totals: totalsOfLines(lines, prices) })
   }
   return {
@@ -48,18 +51,3 @@ export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstim
 }
 
 const suppliesKey = 'supplies'
-
-const isSupplies = ({ lineKey }: EstimateLine): boolean => lineKey === suppliesKey
-
-const withSupplies = (
-  lines: readonly EstimateLine[],
-  prices: PriceList,
-  capLeftCents: Cents,
-): EstimateLine[] => {
-  const laborLines = lines.filter(({ taxClass }) => taxClass === 'labor')
-  // Looking uses nothing up; once there is work, its share counts the whole labor.
-  if (laborLines.every(({ kind }) => kind === 'look')) return [...lines]
-  const labor = sumCents(laborLines.map(({ amountCents }) => amountCents))
-  const fee = Math.min(shareCents(labor, prices.supplies.percentThousandths), Math.max(0, capLeftCents))
-  return fee > 0 ? [...lines, feeLine(suppliesKey, 'Shop supplies', fee)] : [...lines]
-}

@@ -14,6 +14,13 @@ const lineOf = (line: LineWords): EstimateLine => ({
   amountCents: extendedCents(line.quantityHundredths, line.unitCents),
 })
 
+/**
+ * Labor by the hour.
+ *
+ * @formula hours · labor rate, rounded half up to the cent.
+ * @units Hundredths of an hour, in whole tenths: 0.3 h is 30.
+ * @source Common practice, no source: tenths of an hour; the rate is the shop's own.
+ */
 export const laborLine = (prices: PriceList, lineKey: string, words: string, hours: number): EstimateLine =>
   lineOf({
     lineKey,
@@ -25,7 +32,11 @@ export const laborLine = (prices: PriceList, lineKey: string, words: string, hou
     unitCents: prices.laborCentsPerHour,
   })
 
-/** Demount, mount and balance of each wheel, at the price of its own tire's profile. */
+/**
+ * Demount, mount and balance of each wheel, at the price of its own tire's profile.
+ *
+ * @source The shop's own price list.
+ */
 export const wheelServiceLines = (
   prices: PriceList,
   sheet: SpecificationSheet,
@@ -65,6 +76,12 @@ const isLowProfile = (prices: PriceList, sheet: SpecificationSheet, wheel: Wheel
   return aspect !== undefined && Number(aspect) <= prices.lowProfileAspect
 }
 
+/**
+ * Sensors at the price of their frequency and stem.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
 export const sensorLine = (prices: PriceList, sheet: SpecificationSheet, count: number): EstimateLine => {
   const megahertz = sheet.sensor?.frequencyMHz ?? 0
   const stem = sheet.sensor?.stem ?? 'snap-in'
@@ -84,6 +101,12 @@ export const sensorLine = (prices: PriceList, sheet: SpecificationSheet, count: 
   )
 }
 
+/**
+ * Service kits or rubber stems, one a valve.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
 export const kitLine = (
   prices: PriceList,
   valve: 'snap-in' | 'clamp-in' | 'plain',
@@ -98,6 +121,12 @@ export const kitLine = (
     'kit',
   )
 
+/**
+ * Finding and repairing a leak from the inside.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
 export const repairLines = (prices: PriceList): EstimateLine[] => [
   flat(
     'repair-labor',
@@ -109,9 +138,21 @@ export const repairLines = (prices: PriceList): EstimateLine[] => [
   flat('repair-unit', 'Combined plug and patch', 'parts', prices.prices.repairUnit, 1, 'part'),
 ]
 
+/**
+ * The fee for the disposal of old sensors, shown as a fee and never inside labor.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
 export const disposalLine = (prices: PriceList, count: number): EstimateLine =>
   flat('sensor-disposal', 'Disposal of the old sensor', 'fee', prices.prices.sensorDisposal, count, 'fee')
 
+/**
+ * Work that is printed though nothing is asked for it.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
 export const noChargeLine = (lineKey: string, words: string): EstimateLine =>
   lineOf({
     lineKey,
@@ -123,6 +164,12 @@ export const noChargeLine = (lineKey: string, words: string): EstimateLine =>
     unitCents: 0,
   })
 
+/**
+ * A fee as a line of its own.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
 export const feeLine = (lineKey: string, words: string, cents: number): EstimateLine =>
   lineOf({
     lineKey,

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini'
 import { Cents, TaxClass } from '../estimate.ts'
 
-const hundredthsOfAnHour = z.int().check(z.gte(0), z.lte(10_000))
+/** Labor is sold by tenths of an hour; they are kept in hundredths like every other quantity. 0.4 h is 40. */
+const tenthsOfAnHour = z.int().check(z.gte(0), z.lte(10_000), z.multipleOf(10))
 const price = Cents.check(z.gte(0), z.lte(10_000_000))
 
 /** One version of a shop's prices; an estimate carries every price that it used by value. */
@@ -12,10 +13,10 @@ export const PriceList = z.strictObject({
   taxBasis: z.enum(['line', 'invoice']),
   laborCentsPerHour: price,
   hours: z.strictObject({
-    look: hundredthsOfAnHour,
-    relearnFirst: hundredthsOfAnHour,
-    relearnEachMore: hundredthsOfAnHour,
-    reset: hundredthsOfAnHour,
+    look: tenthsOfAnHour,
+    relearnFirst: tenthsOfAnHour,
+    relearnEachMore: tenthsOfAnHour,
+    reset: tenthsOfAnHour,
   }),
   /** Wheels with an aspect ratio at or under this take the low-profile price. */
   lowProfileAspect: z.int(),

@@ -10,7 +10,15 @@ export type TaxRule = {
   readonly taxBasis: 'line' | 'invoice'
 }
 
-/** The totals of some lines: always the sum of the lines to the cent, in whatever order they stand. */
+/**
+ * The totals of some lines: always the sum of the lines to the cent, in whatever order they stand. A discount or a
+ * credit is a line of a negative amount and takes its own tax back.
+ *
+ * @formula Before tax: the sum of all lines. Tax: per line, or once on the sum of the taxed lines.
+ * @units Cents.
+ * @source Streamlined Sales and Use Tax Agreement, section 324: the seller may choose the item or the invoice as the
+ * basis. Read as enacted in R.I. Gen. Laws 44-18.1-25 and Kan. Stat. 79-3676.
+ */
 export const totalsOfLines = (lines: readonly EstimateLine[], rule: TaxRule): Totals => {
   const taxed = lines
     .filter(({ taxClass }) => rule.taxedClasses.includes(taxClass))
@@ -26,6 +34,9 @@ export const totalsOfLines = (lines: readonly EstimateLine[], rule: TaxRule): To
 /**
  * The totals of an estimate: the sum of its bundles, of which an alternative counts only in the place of what it
  * replaces, so it is left out here. Bundles are taxed one by one, because each is decided one by one.
+ *
+ * @units Cents.
+ * @source This program's own rule.
  */
 export const totalsOfBundles = (bundles: readonly Pick<Bundle, 'totals' | 'alternativeTo'>[]): Totals => {
   const counted = bundles.filter(({ alternativeTo }) => alternativeTo === null).map(({ totals }) => totals)
@@ -36,7 +47,11 @@ export const totalsOfBundles = (bundles: readonly Pick<Bundle, 'totals' | 'alter
   }
 }
 
-/** Whether every amount of an estimate follows from its lines: what the server derives again before it admits one. */
+/**
+ * Whether every amount of an estimate follows from its lines: what the server derives again before it admits one.
+ *
+ * @source This program's own rule.
+ */
 export const totalsAreRight = (estimate: Estimate): boolean =>
   estimate.bundles.every(
     (bundle) =>

@@ -12,8 +12,11 @@ export type TorqueSpan = { readonly low: number; readonly high: number; readonly
 
 /**
  * The part of a wrench's scale in which its accuracy is tested: from 20 % of its highest figure, or where its
- * scale begins if that is higher (ISO 6789-1:2017 tests at 20, 60 and 100 %; read in a tool maker's summary).
- * A wrench of 30 to 250 lbf·ft is good from 50 lbf·ft.
+ * scale begins if that is higher.
+ *
+ * @formula max(lowest, 0.2 · highest) to highest.
+ * @units The wrench's own. A wrench of 30 to 250 lbf·ft is good from 50 lbf·ft.
+ * @source ISO 6789-1:2017 tests at 20, 60 and 100 %; read in a tool maker's summary.
  */
 export const usableSpan = ({ rangeLow, rangeHigh, rangeUnit }: WrenchScale): TorqueSpan => ({
   low: Math.max(rangeLow, Math.round(rangeHigh * 20) / 100),
@@ -21,14 +24,13 @@ export const usableSpan = ({ rangeLow, rangeHigh, rangeUnit }: WrenchScale): Tor
   unit: rangeUnit,
 })
 
-/** Whether a figure may be set on a wrench; its ends belong to the span. */
+/**
+ * Whether a figure may be set on a wrench; its ends belong to the span.
+ *
+ * @units The figure in its own unit; it is compared in the wrench's.
+ * @source As for `usableSpan`.
+ */
 export const isInSpan = (figure: Torque, { low, high, unit }: TorqueSpan): boolean => {
   const value = torqueIn(unit, figure)
   return value >= low && value <= high
 }
-
-/**
- * Clicks after which a torque wrench is due for calibration where its user set no other interval; twelve months
- * come first if they pass sooner (ISO 6789, as torque tool makers restate it).
- */
-export const wrenchCycles = 5_000

@@ -1,6 +1,6 @@
 import { proofOf, wheelsThatCameOff } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
-import type { Distance } from '@bayledger/reckoning/quantity'
+import { retorqueWindow } from '@bayledger/reckoning/torque/retorque'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { dayWords, number } from './figures.ts'
 import { canDrive } from './verdicts.ts'
@@ -23,17 +23,14 @@ const retorque = (state: OrderState): string[] => {
   if (!sheet || wheelsThatCameOff(state).length === 0) return []
   const { from, to } = sheet.studs.retorqueMiles
   const odometer = state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn ?? state.opened?.odometer
-  const at = odometer
-    ? `, at ${number(Math.round(odometer.value + inUnit(from, odometer)))} to ${number(Math.round(odometer.value + inUnit(to, odometer)))} ${odometer.unit}`
+  const window = odometer ? retorqueWindow(odometer, sheet.studs.retorqueMiles) : null
+  const at = window
+    ? `, at ${number(Math.round(window.from.value))} to ${number(Math.round(window.to.value))} ${window.to.unit}`
     : ''
   return [
     `In ${number(from)} to ${number(to)} miles${at}: come back for a free check of the wheel torque, no appointment.`,
   ]
 }
-
-const kmPerMile = 1.609344
-
-const inUnit = (miles: number, { unit }: Distance): number => (unit === 'mi' ? miles : miles * kmPerMile)
 
 const proofDrive = (state: OrderState): string[] =>
   proofOf(state).verdict === 'not-yet-proven'

@@ -10,9 +10,6 @@ export const otherUnit = (torque: Torque, fastener: 'wheel' | 'sensor'): Torque 
   return { value: value < 20 ? Math.round(value * 10) / 10 : Math.round(value), unit }
 }
 
-/** About half of a figure, for the first round: rounded to 5, because nobody needs it closer. */
-export const aboutHalf = ({ value }: Torque): number => Math.round(value / 2 / 5) * 5
-
 /** Which round a step is; `null` for a step that is none. */
 export const roundOfStep = (stepKey: string, wheel: WheelPosition): TorqueRound | null =>
   torqueRounds.find((round) => stepKeys.torqueRound(wheel, round) === stepKey) ?? null

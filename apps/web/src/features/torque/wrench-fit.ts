@@ -1,16 +1,18 @@
 import type { Instrument } from '@bayledger/contract/settings'
 import type { WrenchUsed } from '@bayledger/ledger/kinds/work'
 import type { Torque } from '@bayledger/reckoning/quantity'
-import { isInSpan, usableSpan, wrenchCycles } from '@bayledger/reckoning/torque/wrench-range'
+import { calibrationLapse, cyclesLeft, usualInterval } from '@bayledger/reckoning/torque/calibration'
+import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'
 
 export type Wrench = Extract<Instrument, { kind: 'wrench' }>
 
 /** Why a wrench may not be used for a figure today, in words; `undefined` when it may. `today` is YYYY-MM-DD. */
 export const whyNotWrench = (wrench: Wrench, figure: Torque, today: string): string | undefined => {
   if (wrench.quarantined) return 'Quarantined: leave it until it is checked on the bench.'
-  if (wrench.dueOn < today) return `Overdue: calibration was due ${wrench.dueOn}.`
-  if (wrench.cycles >= wrenchCycles)
-    return `Due: ${wrench.cycles.toLocaleString('en-US')} clicks of ${wrenchCycles.toLocaleString('en-US')}.`
+  const lapse = calibrationLapse(wrench, today)
+  if (lapse === 'day') return `Overdue: calibration was due ${wrench.dueOn}.`
+  if (lapse === 'cycles')
+    return `Due: ${wrench.cycles.toLocaleString('en-US')} clicks of ${usualInterval.cycles.toLocaleString('en-US')}.`
   const span = usableSpan(wrench)
   if (!isInSpan(figure, span)) return `Out of range: it is good for ${span.low} to ${span.high} ${span.unit}.`
   return undefined
@@ -28,4 +30,4 @@ export const wrenchUsed = (wrench: Wrench): WrenchUsed => ({
 })
 
 export const wrenchWords = (wrench: Wrench): string =>
-  `due ${wrench.dueOn} · ${Math.max(0, wrenchCycles - wrench.cycles).toLocaleString('en-US')} clicks left`
+  `due ${wrench.dueOn} · ${cyclesLeft(wrench.cycles).toLocaleString('en-US')} clicks left`

@@ -10,7 +10,7 @@ describe('a round in words', () => {
   })
 
   it('shows about half in the first round and never calls it the figure', () => {
-    expect(sealWords('half', figure, 5, [])).toBe('Round at about 40 lbf·ft: all 5 snug')
+    expect(sealWords('half', figure, 5, [])).toBe('Round at about 45 lbf·ft: all 5 snug')
   })
 
   it('says what follows from a nut that moved', () => {

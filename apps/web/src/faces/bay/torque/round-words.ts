@@ -1,6 +1,6 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
 import type { TorqueRound } from '@bayledger/reckoning/step'
-import { aboutHalf } from '../../../features/torque/torque-words.ts'
+import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 
 export type RoundAtHand = TorqueRound | 'check'
 
@@ -12,7 +12,8 @@ export const sealWords = (
   moved: readonly number[],
 ): string => {
   const at = `${figure.value} ${figure.unit}`
-  if (round === 'half') return `Round at about ${aboutHalf(figure)} ${figure.unit}: all ${count} snug`
+  if (round === 'half')
+    return `Round at about ${roundTorque(round, figure).value} ${figure.unit}: all ${count} snug`
   const name = round === 'check' ? `Check at ${at}` : `Round at ${at}`
   return `${name}: ${count} of ${count} clicked · ${moved.length} moved`
 }

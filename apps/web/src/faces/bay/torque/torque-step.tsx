@@ -1,6 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
 import type { Step } from '@bayledger/reckoning/step'
-import { starSequence } from '@bayledger/reckoning/torque/star-sequence'
+import { tighteningOrder } from '@bayledger/reckoning/torque/star-sequence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { StudCircle } from '../../../features/torque/stud-circle.tsx'
 import { roundOfStep } from '../../../features/torque/torque-words.ts'
@@ -28,7 +28,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   const sheet = state.sheet?.sheet
   if (!sheet) return <StepScreen title={stepTitle(step)} how="The order has no specification sheet." />
   const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
-  const order = makersSequence ?? starSequence(count)
+  const order = tighteningOrder(sheet.studs)
   const round: RoundAtHand =
     step.closedBy === 'torque.checked' ? 'check' : (roundOfStep(step.stepKey, wheel) ?? 'full')
   const seal = sealWords(round, torque, count, moved)

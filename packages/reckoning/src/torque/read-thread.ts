@@ -1,0 +1,63 @@
+import { type Reading, refused, taken } from '../reading.ts'
+import { millimeters } from '../units/measured.ts'
+import type { Thread } from './thread.ts'
+
+export type ThreadFault = 'not-a-thread' | 'diameter' | 'pitch'
+
+/**
+ * Reads the designation of a thread: metric with its pitch ("M12×1.5", "m12 x 1,5") or a fraction of an inch with its
+ * threads an inch ("1/2-20", `7/16"-20 UNF`). The pitch has to be there: M12 alone has three in use on wheels.
+ *
+ * @limits Metric: M3 to M36, a pitch of 0.35 to 4 mm and at most a fourth of the diameter. Inch: halves to 32nds under
+ * one inch, 1/8 at least, with 6 to 48 threads an inch.
+ * @source ISO 965-1 and ASME B1.1 for the notation, from memory; the limits are this program's own rule.
+ */
+export const readThread = (typed: string): Reading<Thread, ThreadFault> => {
+  const metric = /^\s*M\s*(\d{1,2}(?:[.,]\d)?)\s*[x×*-]\s*(\d(?:[.,]\d{1,2})?)\s*$/i.exec(typed)
+  if (metric) return metricThread(typed, decimal(metric[1]), decimal(metric[2]))
+  const inch =
+    /^\s*(\d{1,2})\s*\/\s*(\d{1,2})\s*(?:"|″|in\.?)?\s*[-–x×]\s*(\d{1,2})\s*(?:UN[CF]?)?\s*$/i.exec(typed)
+  if (inch) return inchThread(typed, Number(inch[1]), Number(inch[2]), Number(inch[3]))
+  return refused('not-a-thread', {
+    found: typed,
+    allowed: 'a metric thread with its pitch, as M12×1.5, or an inch thread, as 1/2-20',
+    do: "Read the thread in the maker's source or with a thread gauge, and enter both of its figures.",
+  })
+}
+
+const metricThread = (typed: string, diameter: number, pitch: number): Reading<Thread, ThreadFault> => {
+  if (diameter < 3 || diameter > 36)
+    return refused('diameter', { found: typed, allowed: 'M3 to M36', do: readAgain })
+  if (pitch < 0.35 || pitch > 4 || pitch > diameter / 4)
+    return refused('pitch', {
+      found: typed,
+      allowed: `a pitch of 0.35 to ${Math.min(4, diameter / 4)} mm for M${diameter}`,
+      do: readAgain,
+    })
+  return taken({ system: 'metric', diameter: millimeters(diameter), pitch: millimeters(pitch) })
+}
+
+const inchThread = (
+  typed: string,
+  above: number,
+  below: number,
+  threadsPerInch: number,
+): Reading<Thread, ThreadFault> => {
+  if (![2, 4, 8, 16, 32].includes(below) || above * 8 < below || above >= below)
+    return refused('diameter', {
+      found: typed,
+      allowed: 'halves, fourths, eighths, sixteenths or 32nds of an inch, from 1/8 to under 1',
+      do: readAgain,
+    })
+  if (threadsPerInch < 6 || threadsPerInch > 48)
+    return refused('pitch', { found: typed, allowed: '6 to 48 threads an inch', do: readAgain })
+  const shared = commonDivisor(above, below)
+  return taken({ system: 'inch', numerator: above / shared, denominator: below / shared, threadsPerInch })
+}
+
+const readAgain = "Read the thread again in the maker's source or with a thread gauge."
+
+const decimal = (digits: string | undefined): number => Number((digits ?? '').replace(',', '.'))
+
+const commonDivisor = (one: number, other: number): number =>
+  other === 0 ? one : commonDivisor(other, one % other)
