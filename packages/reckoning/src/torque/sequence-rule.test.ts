@@ -21,14 +21,18 @@ describe('the angle between two fasteners', () => {
 describe('an order of tightening', () => {
   it.each([
     [3, 120],
-    [4, 90],
     [5, 120],
     [6, 120],
     [7, 90],
     [8, 90],
     [10, 90],
   ])('of %i goes at least %i degrees round at each step', (studs, degrees) => {
-    expect(leastDegreesApart(studs)).toBe(degrees)
+    expect(leastDegreesApart(studs, 1)).toBe(degrees)
+    expect(leastDegreesApart(studs, 2)).toBe(degrees)
+  })
+
+  it('of four goes across, to a neighbor of that, and across again', () => {
+    expect([1, 2, 3].map((step) => leastDegreesApart(4, step))).toEqual([180, 90, 180])
   })
 
   it.each([
@@ -38,6 +42,8 @@ describe('an order of tightening', () => {
     ['names a zeroth', [0, 2, 4, 1, 3], 5, 'no-such-fastener', [0]],
     ['names half a fastener', [1.5, 3, 5, 2, 4], 5, 'no-such-fastener', [1.5]],
     ['names one twice', [1, 3, 5, 3, 4], 5, 'named-twice', [3]],
+    ['of four goes round the wheel', [1, 2, 3, 4], 4, 'too-near', [1, 2]],
+    ['of four goes across too late', [1, 4, 2, 3], 4, 'too-near', [1, 4]],
     ['goes round the wheel', [1, 2, 3, 4, 5], 5, 'too-near', [1, 2]],
     ['ends at a neighbor', [1, 3, 5, 4, 2], 5, 'too-near', [5, 4]],
     ['of six goes 60 degrees', [1, 4, 5, 2, 3, 6], 6, 'too-near', [4, 5]],

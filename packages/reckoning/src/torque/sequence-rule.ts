@@ -9,7 +9,7 @@ export type SequenceDoubt = { readonly fault: SequenceFault; readonly at: readon
  * or two neighbors in a row, which would draw the wheel tight on one side before the other seats. `null` where it is
  * right.
  *
- * @formula The order names 1 to n once each, and each step goes at least `leastDegreesApart(n)` round the wheel.
+ * @formula The order names 1 to n once each, and each step goes at least `leastDegreesApart` round the wheel.
  * @units Fasteners numbered clockwise from the one nearest the valve.
  * @source Common practice, no source: opposite sides in turn.
  */
@@ -19,22 +19,26 @@ export const sequenceDoubt = (order: readonly number[], studs: number): Sequence
   const twice = order.find((stud, index) => order.indexOf(stud) !== index)
   if (twice !== undefined) return { fault: 'named-twice', at: [twice] }
   if (order.length !== studs) return { fault: 'wrong-count', at: order }
-  const least = leastDegreesApart(studs)
   for (const [index, stud] of order.slice(1).entries()) {
     const before = order[index] ?? stud
-    if (degreesApart(before, stud, studs) < least - rounding) return { fault: 'too-near', at: [before, stud] }
+    if (degreesApart(before, stud, studs) < leastDegreesApart(studs, index + 1) - rounding)
+      return { fault: 'too-near', at: [before, stud] }
   }
   return null
 }
 
 /**
- * How far round the wheel each step of a right order goes at least.
+ * How far round the wheel a step of a right order goes at least: a third of the way where there are 3, 5 or 6
+ * fasteners, a quarter else. Of four, a quarter is already the neighbor, so there the first step and the third go
+ * across.
  *
- * @units Degrees.
- * @source Common practice, no source, put into degrees by this program: a third of the way round where there are 3, 5
- * or 6 fasteners, a quarter else.
+ * @units Degrees; the step from the first fastener to the second is step 1.
+ * @source Common practice, no source, put into degrees by this program.
  */
-export const leastDegreesApart = (studs: number): number => ([3, 5, 6].includes(studs) ? 120 : 90)
+export const leastDegreesApart = (studs: number, step: number): number => {
+  if (studs === 4) return step % 2 === 1 ? 180 : 90
+  return [3, 5, 6].includes(studs) ? 120 : 90
+}
 
 /**
  * The angle between two fasteners of a wheel, the short way round.

@@ -1,0 +1,10 @@
+import { torqueDoubts } from '@bayledger/reckoning/torque/plausible-torque'
+import type { TorqueUnit } from '@bayledger/reckoning/units/torque-units'
+
+/** Whether our guard against slips lets a figure pass for a stud, whatever it asks about the unit. */
+export const isUsual = (thread: string, value: number, unit: TorqueUnit = 'lbf·ft'): boolean =>
+  torqueDoubts(thread, { value, unit }).every((words) => words.includes('is usual for'))
+
+/** A printed range as one check for each of its ends. */
+export const ends = (rows: readonly (readonly [thread: string, low: number, high: number])[]) =>
+  rows.flatMap(([thread, low, high]) => [[thread, low] as const, [thread, high] as const])
