@@ -1,7 +1,7 @@
+import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { authorizedBundles } from './answers.ts'
 import type { OrderState } from './order-state.ts'
-import { sensorKey } from './sensor-key.ts'
 
 /** How far it is proven that the light is out and will stay out. */
 export type Proof =
@@ -68,13 +68,14 @@ const whatFailed = (state: OrderState): string | null => {
     : null
 }
 
-/** Whether the vehicle's stored ID at a wheel, read in the notation of the sensors, is another than the wheel's own. */
+/** Whether the vehicle's stored ID at a wheel, in the notation it was read in, is another than the wheel's own. */
 const isMisplaced = (state: OrderState, wheel: (typeof readingOrder)[number]): boolean => {
   const { module, wheels } = state.closing
-  const stored = module?.state === 'read' && module.notation === 'hex' ? module.ids[wheel] : undefined
+  const stored = module?.state === 'read' ? module.ids[wheel] : undefined
   const reading = wheels[wheel]?.sensor?.reading
   const own = reading?.answer === 'answered' ? reading.id : null
-  return stored !== undefined && own !== null && sensorKey(stored) !== sensorKey(own)
+  if (stored === undefined || own === null || !module?.notation) return false
+  return idKey(stored, module.notation) !== idKey(own, 'hex')
 }
 
 const relearnIsSetAside = (state: OrderState): boolean =>

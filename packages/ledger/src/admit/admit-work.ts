@@ -1,3 +1,7 @@
+import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
+import { matchPart } from '@bayledger/reckoning/sensor/part-match'
+import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
+import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
@@ -7,7 +11,6 @@ import type { workKinds } from '../kinds/work.ts'
 import type { OrderState } from '../order-state.ts'
 import { pressureTargetFor } from '../pressure-target.ts'
 import { isSamePerson } from '../same-person.ts'
-import { sensorKey } from '../sensor-key.ts'
 import { knownGauge } from './admit-arrival.ts'
 import { admitRound } from './admit-round.ts'
 import type { Rules } from './rule.ts'
@@ -26,21 +29,23 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
   ],
   'part.drawn': [
-    (state, { payload }) => {
-      const wanted = state.sheet?.sheet.sensor
+    (state, { payload }, facts) => {
+      const need = state.sheet ? sensorNeed(state.sheet.sheet) : null
+      if (need === null) return null
       const { frequencyMHz, stem } = payload.matches
-      if (!wanted) return null
-      if (frequencyMHz !== null && Math.abs(frequencyMHz - wanted.frequencyMHz) > 1)
-        return refuse(
-          'PART_DOES_NOT_MATCH',
-          `This part is for ${frequencyMHz} MHz; the vehicle listens to ${wanted.frequencyMHz} MHz. Take the right part.`,
-        )
-      if (stem !== null && stem !== wanted.stem)
-        return refuse(
-          'PART_DOES_NOT_MATCH',
-          `This part has a ${stem} stem; the sheet asks for ${wanted.stem}. Take the right part.`,
-        )
-      return null
+      const match = matchPart(
+        need,
+        {
+          ...notMarked,
+          frequenciesMHz: frequencyMHz === null ? null : [frequencyMHz],
+          stem,
+          madeMonth: payload.madeMonth,
+        },
+        facts.now,
+      )
+      if (match.fits || match.refusals.length === 0) return null
+      const reasons = match.refusals.map(({ words }) => words).join(' ')
+      return refuse('PART_DOES_NOT_MATCH', `${reasons} Take the right part.`)
     },
   ],
   'wheel.removed': [
@@ -79,7 +84,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'sensor.programmed': [
     (state, { payload }, facts) => {
       const wanted = state.sheet?.sheet.sensor?.frequencyMHz
-      if (wanted !== undefined && Math.abs(payload.frequencyMHz - wanted) > 1)
+      if (wanted !== undefined && !isSameFrequency(payload.frequencyMHz, wanted))
         return refuse(
           'SENSOR_FREQUENCY_WRONG',
           `This sensor sends on ${payload.frequencyMHz} MHz; the vehicle listens to ${wanted} MHz. Take the right sensor.`,
@@ -98,7 +103,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
       ),
     (state, { payload }) => {
       const programmed = state.work[payload.wheel]?.programmed
-      return programmed && sensorKey(programmed.sensorId) !== sensorKey(payload.sensorId)
+      return programmed && idKey(programmed.sensorId, 'hex') !== idKey(payload.sensorId, 'hex')
         ? refuse(
             'SENSOR_ID_DIFFERS',
             `The sensor programmed for this wheel ends in ${programmed.sensorId.slice(-4)}; this one ends in ${payload.sensorId.slice(-4)}. Read the sensor in your hand again.`,
@@ -177,6 +182,9 @@ export const workRules: Rules<keyof typeof workKinds> = {
   ],
 }
 
+/** What nobody reads off a part as it is drawn; its own kind of entry, or its maker's sheet, tells it later. */
+const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null, state: null } as const
+
 const onTheRoad = (state: OrderState): Refusal | null => {
   const [first] = roadGate(state)
   return first ? refuse('ROAD_GATE_CLOSED', `The vehicle may not move on the road. ${first.words}`) : null
@@ -215,18 +223,18 @@ const idTaken = (
   elsewhere: ReadonlySet<string>,
   identity: 'copy' | 'new',
 ): Refusal | null => {
-  const key = sensorKey(id)
+  const key = idKey(id, 'hex')
   const taken = readingOrder.find(
     (position) =>
       !(position === wheel && identity === 'copy') &&
-      idsAt(state, position, position === wheel).some((other) => sensorKey(other) === key),
+      idsAt(state, position, position === wheel).some((other) => idKey(other, 'hex') === key),
   )
   if (taken)
     return refuse(
       'SENSOR_ID_TAKEN',
       `The ${wheelNames[taken]} sensor already has this ID. Program another one.`,
     )
-  return [...elsewhere].some((other) => sensorKey(other) === key)
+  return [...elsewhere].some((other) => idKey(other, 'hex') === key)
     ? refuse(
         'SENSOR_ID_TAKEN',
         "A sensor on another vehicle of this shop's records has this ID. Program another one.",

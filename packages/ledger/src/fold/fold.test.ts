@@ -299,6 +299,21 @@ describe('the proof', () => {
     expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-fixed' })
   })
 
+  it('stands where the vehicle writes the same IDs in decimal digits, and fails where one of them is another', () => {
+    const stored = { LF: '0169552912', RF: '169552913', RR: '169553143', LR: '169552915' }
+    const verdictWith = (ids: Partial<typeof stored>) => {
+      const pen = before('vehicle.closing.module')
+      closeStep<'module.read'>(pen, 'vehicle.closing.module', {
+        notation: 'decimal',
+        ids: { ...stored, ...ids },
+      })
+      workUntil(pen, () => false)
+      return proofOf(pen.state()).verdict
+    }
+    expect(verdictWith({})).toBe('proven')
+    expect(verdictWith({ LR: '169552916' })).toBe('not-fixed')
+  })
+
   it('fails where a sensor stays silent at the closing check', () => {
     const pen = before('RR.closing.read')
     closeStep<'wheel.checked'>(pen, 'RR.closing.read', { sensor: { answer: 'silent', tries: 3 } })

@@ -187,6 +187,10 @@ export const wheelsRefusals: Refusals<
           matches: { frequencyMHz: 315, stem: 'snap-in' },
         }),
     ],
+    [
+      'a part that has lain on the shelf for more than two years',
+      () => closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', { madeMonth: '2023-12' }),
+    ],
   ],
   PRESSURE_TARGET_DIFFERS: [
     [

@@ -50,7 +50,6 @@ export const thresholds = {
   offsetNotable: psiApart(1.5),
   offsetOfAltitudeWithin: psiApart(1),
   asleepAtMost: psi(0.5),
-  frequencyOffMHz: 1,
   learnRefusals: 2,
   spacedTries: 2,
   newSensorMonths: 12,

@@ -1,5 +1,6 @@
 import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
 import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
+import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import {
@@ -95,12 +96,12 @@ const batteryCell = (battery: 'ok' | 'low' | 'not-reported'): Cell => {
   return words(battery === 'low' ? 'low' : 'not reported')
 }
 
-/** A frequency more than 1 MHz from the one the vehicle listens to cannot be heard by it. */
+/** Another frequency than the one the vehicle listens to cannot be heard by it. */
 const frequencyCell = (state: OrderState, value: number): Cell => {
   const text = `${number(value)} MHz`
   const wanted = state.sheet?.sheet.sensor?.frequencyMHz
   if (wanted === undefined) return words(text)
-  return Math.abs(value - wanted) <= 1 ? good(text) : words(`${text}, not ${number(wanted)} MHz`)
+  return isSameFrequency(value, wanted) ? good(text) : words(`${text}, not ${number(wanted)} MHz`)
 }
 
 type Reading = NonNullable<NonNullable<VehicleCheck['wheels'][WheelPosition]>['sensor']>['reading']

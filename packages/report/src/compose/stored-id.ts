@@ -1,4 +1,5 @@
 import type { VehicleCheck } from '@bayledger/ledger/order-state'
+import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
 type ModuleRead = NonNullable<VehicleCheck['module']>
@@ -14,6 +15,5 @@ export const isStoredAt = (
 ): boolean => {
   const stored = module?.ids[wheel]
   if (!module || !stored || !sensorId) return false
-  const inDecimal = module.notation === 'decimal' && /^\d+$/.test(stored)
-  return BigInt(inDecimal ? stored : `0x${stored}`) === BigInt(`0x${sensorId}`)
+  return idKey(stored, module.notation ?? 'hex') === idKey(sensorId, 'hex')
 }

@@ -1,5 +1,5 @@
+import { idText } from '../../sensor/sensor-id.ts'
 import type { Facts } from '../facts/facts.ts'
-import { idText } from '../facts/id-key.ts'
 import type { FieldCheck, Supposition } from './field-check.ts'
 import { each } from './field-check.ts'
 

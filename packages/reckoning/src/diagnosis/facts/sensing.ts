@@ -1,3 +1,4 @@
+import { isSameFrequency } from '../../sensor/frequency.ts'
 import { thresholds } from '../thresholds.ts'
 import type { Facts } from './facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
@@ -18,7 +19,7 @@ export const frequencyFits = (facts: Facts, wheel: WheelFacts): boolean | null =
   const needed = facts.evidence.vehicle?.sensorFrequencyMHz
   const has = wheel.sensor.frequencyMHz
   if (typeof needed !== 'number' || has === null) return null
-  return Math.abs(has - needed) <= thresholds.frequencyOffMHz + 1e-9
+  return isSameFrequency(has, needed)
 }
 
 /**
@@ -34,8 +35,7 @@ export const sheetFrequencyDoubtful = (facts: Facts): boolean => {
         wheel.sensor.idKey !== null &&
         facts.stored.all.has(wheel.sensor.idKey) &&
         frequencyFits(facts, wheel) === false &&
-        Math.abs((wheel.sensor.frequencyMHz ?? 0) - (first?.sensor.frequencyMHz ?? 0)) <=
-          thresholds.frequencyOffMHz,
+        isSameFrequency(wheel.sensor.frequencyMHz ?? 0, first?.sensor.frequencyMHz ?? 0),
     )
   )
 }

@@ -1,8 +1,8 @@
 import type { Evidence, WheelEvidence } from '../../evidence/evidence-schema.ts'
 import { kelvin, kilopascals } from '../../evidence/si.ts'
+import { idKey } from '../../sensor/sensor-id.ts'
 import type { GaugeKilopascals, Kelvin } from '../../units/measured.ts'
 import { thresholds } from '../thresholds.ts'
-import { idKey } from './id-key.ts'
 
 /** What a wheel's sensor told; everything is null unless it answered. Pressure in kPa, temperature in kelvin. */
 export type SensorFacts = {

@@ -1,6 +1,6 @@
 import type { Evidence } from '../../evidence/evidence-schema.ts'
+import { idKey } from '../../sensor/sensor-id.ts'
 import { readingOrder, roadPositions, type WheelPosition } from '../../wheels.ts'
-import { idKey } from './id-key.ts'
 
 /** What the vehicle's control module holds. */
 export type StoredFacts = {

@@ -1,5 +1,5 @@
+import { idKey } from '../../sensor/sensor-id.ts'
 import type { Facts } from '../facts/facts.ts'
-import { idKey } from '../facts/id-key.ts'
 import {
   isKnownElsewhere,
   isOtherWheelSet,

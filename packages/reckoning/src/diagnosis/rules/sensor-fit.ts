@@ -33,7 +33,7 @@ export const sensorFitRules: readonly Rule[] = [
     kind: 'also',
     confidence: 'firm',
     reads: ['wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz', 'wheels.*.id', 'controlModule.*'],
-    when: 'A sensor sends more than 1 MHz away from what the vehicle listens to.',
+    when: 'A sensor sends more than 1 MHz away from what the vehicle listens to; the 2.4 GHz band counts as one frequency.',
     means: 'The vehicle cannot hear it.',
     next: 'Replace it; do not try to relearn it.',
     offers: ['sensor', 'service-kit', 'relearn'],

@@ -2,6 +2,7 @@ import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import type { Draft } from '@bayledger/ledger/entry'
 import type { OrderState } from '@bayledger/ledger/order-state'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
 import type { Deps } from '../../../deps.ts'
 import { readFacts, type StoredFacts } from '../store/read-facts.ts'
 
@@ -55,10 +56,10 @@ const historyOf = (state: OrderState, elsewhere: ReadonlySet<string>): HistoryEv
 const sensorIdsRead = (state: OrderState): string[] =>
   Object.values(state.arrival.wheels).flatMap((wheel) => {
     const reading = wheel.sensor?.reading
-    return reading?.answer === 'answered' && reading.id !== null ? [reading.id.toUpperCase()] : []
+    return reading?.answer === 'answered' && reading.id !== null ? [listedId(reading.id)] : []
   })
 
 const sensorIdsIn = (draft: Draft): string[] =>
   draft.kind === 'sensor.programmed' || draft.kind === 'sensor.fitted'
-    ? [draft.payload.sensorId.toUpperCase()]
+    ? [listedId(draft.payload.sensorId)]
     : []

@@ -1,6 +1,7 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { type Move, nextMoves } from '@bayledger/ledger/next-moves'
 import type { OrderState } from '@bayledger/ledger/order-state'
+import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
 
 /** Moves from an instant on; the first stage holds from the last entry. */
 export type AgendaStage = { readonly from: string | null; readonly moves: readonly Move[] }
@@ -89,6 +90,6 @@ export const projectRows = (entries: readonly Entry[], earlier: readonly Entry[]
 const sensorRow = (entryId: string, wheel: string, sensorId: string, how: 'read' | 'fitted') => ({
   entryId,
   wheel,
-  sensorId: sensorId.toUpperCase(),
+  sensorId: listedId(sensorId),
   how,
 })

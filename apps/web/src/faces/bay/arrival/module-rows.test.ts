@@ -47,6 +47,18 @@ describe('the form for what the vehicle stored', () => {
     })
   })
 
+  it('keeps a decimal ID as the vehicle shows it, typed or picked from what was heard', () => {
+    const sensor = { reading: { answer: 'answered', id: '1A2B3C10' } }
+    const heard = { ...order, arrival: { ...order.arrival, wheels: { LF: { sensor } } } } as typeof order
+    const values = { state: 'read', notation: 'decimal', 'id.LF': '439041040', 'id.RF': '439041041' }
+    const [row] = moduleRows(heard, values).filter(({ key }) => key === 'id.LF')
+    expect(row).toMatchObject({ suggestions: [{ value: '439041040', label: 'same as heard · 1040' }] })
+    expect(moduleReadOf(heard, values)).toMatchObject({
+      notation: 'decimal',
+      ids: { LF: '439041040', RF: '439041041' },
+    })
+  })
+
   it('keeps the reason and nothing else where nothing can be read', () => {
     expect(
       moduleReadOf(order, { state: 'unreadable', why: 'no connection', codes: 'receiver' }),

@@ -1,10 +1,19 @@
 import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
 import type { OrderState } from '@bayledger/ledger/order-state'
 import type { CodeClass, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
+import type { IdNotation } from '@bayledger/reckoning/sensor/sensor-id'
 import { readingOrder, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
-import { idFault, idFromText, idMeant, lastFour } from '../../../features/sensor-ids/id-text.ts'
+import {
+  idFault,
+  idMeant,
+  knownIn,
+  lastFour,
+  severalIds,
+  severalIdsFault,
+} from '../../../features/sensor-ids/id-text.ts'
 import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
 import type { Row, RowValues } from '../form/rows.ts'
+import { codeTextFault } from './code-text.ts'
 
 /** Wheels whose IDs the vehicle can hold. */
 const storedWheels = (state: OrderState): readonly WheelPosition[] =>
@@ -55,6 +64,7 @@ const codeRows = (wheels: readonly WheelPosition[], values: RowValues): readonly
             label: 'Codes as shown',
             optional: 'not noted',
             exact: true,
+            fault: codeTextFault,
           } as const,
         ]
       : []),
@@ -105,7 +115,7 @@ export const moduleRows = (order: OrderState, values: RowValues): readonly Row[]
         { value: 'decimal', label: 'Digits only', detail: 'decimal' },
       ],
     },
-    ...wheels.map((wheel): Row => idRow(order, wheel)),
+    ...wheels.map((wheel): Row => idRow(order, wheel, notationOf(values))),
     ...codes,
     {
       kind: 'text',
@@ -114,17 +124,19 @@ export const moduleRows = (order: OrderState, values: RowValues): readonly Row[]
       exact: true,
       optional: 'none heard',
       hint: 'IDs that were heard nearby and belong to none of these wheels, with a space between.',
+      fault: severalIdsFault,
     },
   ]
 }
 
-const idRow = (order: OrderState, wheel: WheelPosition): Row => {
-  const known = knownIds(order, wheel)
+const idRow = (order: OrderState, wheel: WheelPosition, notation: IdNotation): Row => {
+  const known = knownIn(knownIds(order, wheel), notation)
   const heard = order.arrival.wheels[wheel]?.sensor?.reading
   const heardId = heard?.answer === 'answered' ? heard.id : null
+  const [heardHere] = heardId === null ? [] : knownIn([{ id: heardId, says: '' }], notation)
   const options = known.map(({ id, says }) => ({
     value: id,
-    label: `${id === heardId ? 'same as heard' : says} · ${lastFour(id)}`,
+    label: `${id === heardHere?.id ? 'same as heard' : says} · ${lastFour(id)}`,
   }))
   return {
     kind: 'text',
@@ -135,17 +147,22 @@ const idRow = (order: OrderState, wheel: WheelPosition): Row => {
     asked: true,
     hint: `The ID that the vehicle holds for the ${wheelNames[wheel]} wheel.`,
     suggestions: options.slice(0, 4),
-    fault: (text) => idFault(text, known),
+    fault: (text) => idFault(text, known, notation),
   }
 }
 
+/** How the vehicle shows its IDs; where nobody said, a reader's own notation. */
+const notationOf = (values: RowValues): IdNotation => (values.notation === 'decimal' ? 'decimal' : 'hex')
+
 type ModuleRead = Omit<PayloadOf<'module.read'>, 'phase' | 'stepKey'>
 
-/** What was filled in, as the ledger takes it. A decimal ID is kept as its number in hexadecimal. */
+/** What was filled in, as the ledger takes it: stored IDs in the notation in which the vehicle shows them. */
 export const moduleReadOf = (order: OrderState, values: RowValues): ModuleRead => {
   const wheels = storedWheels(order)
   const ids = wheels.flatMap((wheel): [WheelPosition, string][] => {
-    const id = idMeant(values[`id.${wheel}`] ?? '', knownIds(order, wheel))
+    const notation = notationOf(values)
+    const known = knownIn(knownIds(order, wheel), notation)
+    const id = idMeant(values[`id.${wheel}`] ?? '', known, notation)
     return id === null ? [] : [[wheel, id]]
   })
   return {
@@ -153,10 +170,7 @@ export const moduleReadOf = (order: OrderState, values: RowValues): ModuleRead =
     notation: values.notation === 'hex' || values.notation === 'decimal' ? values.notation : null,
     ids: values.state === 'read' ? Object.fromEntries(ids) : {},
     codes: values.state === 'unreadable' ? [] : codesOf(values),
-    strayIds: (values.stray ?? '')
-      .split(/[\s,;]+/)
-      .map(idFromText)
-      .filter((id) => /^[0-9A-F]{5,16}$/.test(id)),
+    strayIds: severalIds(values.stray ?? '').flatMap((typed) => idMeant(typed, []) ?? []),
     why: values.state === 'unreadable' ? (values.why ?? '').trim() : null,
   }
 }

@@ -1,10 +1,11 @@
 import { authorizedBundles } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
+import { idChoices } from '@bayledger/reckoning/sensor/id-choice'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'
-import { knownIds, knownIdWords } from '../../../features/sensor-ids/known-ids.ts'
+import { knownIds, knownIdWords, oldIds } from '../../../features/sensor-ids/known-ids.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row } from '../form/rows.ts'
+import type { Row, RowOption } from '../form/rows.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -17,10 +18,7 @@ export function ProgramForm(props: WheelFormProps) {
       kind: 'choice',
       key: 'identity',
       label: 'Programmed with',
-      options: [
-        { value: 'new', label: 'A new ID' },
-        { value: 'copy', label: "The old sensor's ID" },
-      ],
+      options: idOptions(state, wheel),
     },
     {
       kind: 'text',
@@ -65,6 +63,22 @@ export function ProgramForm(props: WheelFormProps) {
     />
   )
 }
+
+/** Both IDs, each with what follows from it, or why it cannot be. */
+const idOptions = (state: OrderState, wheel: WheelPosition): readonly RowOption[] => {
+  const idKnown = oldIds(state, wheel).length > 0
+  const { copy, new: fresh } = idChoices({ idKnown, afterwards: 'destroyed', samePosition: true })
+  return [
+    { value: 'new', label: 'A new ID', detail: relearnWords[fresh.relearn] },
+    {
+      value: 'copy',
+      label: "The old sensor's ID",
+      detail: copy.allowed ? `${relearnWords[copy.relearn]}; destroy the old sensor` : copy.why,
+    },
+  ]
+}
+
+const relearnWords = { required: 'then a relearn', 'often-none': 'often no relearn' } as const
 
 /** What the customer authorized for this wheel's sensor. */
 const plannedIdentity = (state: OrderState, wheel: WheelPosition): 'copy' | 'new' | null =>

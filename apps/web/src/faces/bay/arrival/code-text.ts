@@ -1,0 +1,17 @@
+import { readTroubleCode } from '@bayledger/reckoning/sensor/trouble-code'
+
+/** A word that is meant as a trouble code: a code's letter, then signs of which one at least is a digit. */
+const meantAsCode = /^[PCBU][0-9OIL][0-9A-Z:-]*$/i
+
+/**
+ * What is wrong with a trouble code in the text that a reader showed. The text may hold words around the codes; only
+ * what is meant as a code is read as one.
+ */
+export const codeTextFault = (text: string): string | undefined => {
+  for (const word of text.split(/[\s,;()]+/)) {
+    if (!meantAsCode.test(word) || !/\d/.test(word)) continue
+    const read = readTroubleCode(word.replace(/[:.-]+$/, ''))
+    if (!read.ok) return `"${read.found}" is no trouble code. Allowed: ${read.allowed}. ${read.do}`
+  }
+  return undefined
+}

@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest'
+import { kilometersPerHour, millimeters } from '../units/measured.ts'
+import { inKilopascals } from '../units/pressure-units.ts'
+import { partAge } from './part-age.ts'
+import { matchPart, type PartAspect, type SensorNeed, type SensorPart } from './part-match.ts'
+
+const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
+const today = '2026-01-12'
+
+const need: SensorNeed = {
+  frequencyMHz: 433.92,
+  stems: ['snap-in', 'clamp-in'],
+  protocol: 'P-433',
+  highestCold: psi(60),
+  hole: millimeters(11.5),
+  fastest: kilometersPerHour(190),
+}
+const part: SensorPart = {
+  frequenciesMHz: [433.92],
+  stem: 'snap-in',
+  protocols: ['P-433'],
+  ratedPressure: null,
+  ratedSpeed: null,
+  hole: millimeters(11.5),
+  madeMonth: '2025-06',
+  state: { state: 'blank' },
+}
+const match = (needed: Partial<SensorNeed>, has: Partial<SensorPart>) =>
+  matchPart({ ...need, ...needed }, { ...part, ...has }, today)
+const refused = (needed: Partial<SensorNeed>, has: Partial<SensorPart>): PartAspect[] => {
+  const found = match(needed, has)
+  return found.fits ? [] : found.refusals.map(({ aspect }) => aspect)
+}
+
+describe('a part', () => {
+  it('fits where everything that the vehicle asks is so', () => {
+    expect(match({}, {})).toEqual({ fits: true })
+    expect(match({}, { frequenciesMHz: [315, 434] })).toEqual({ fits: true })
+    expect(match({}, { protocols: ['P-315', 'P-433'] })).toEqual({ fits: true })
+    expect(match({ hole: null, fastest: null }, { hole: null })).toEqual({ fits: true })
+  })
+
+  it.each([
+    [
+      'frequency',
+      {},
+      { frequenciesMHz: [315] },
+      'This part is for 315 MHz; the vehicle listens to 433.92 MHz.',
+    ],
+    ['frequency', {}, { frequenciesMHz: [315, 2_400] }, 'This part is for 315 or 2400 MHz;'],
+    ['stem', { stems: ['clamp-in'] }, {}, 'This part has a snap-in stem; the sheet asks for clamp-in.'],
+    [
+      'stem-pressure',
+      { highestCold: psi(72) },
+      {},
+      'Its stem holds 65 psi at most; the highest figure of the door label is 72 psi',
+    ],
+    ['stem-pressure', {}, { ratedPressure: psi(59.5) }, 'holds 59.5 psi at most'],
+    [
+      'stem-speed',
+      { fastest: kilometersPerHour(240) },
+      {},
+      'for 210 km/h at most; the vehicle reaches 240 km/h',
+    ],
+    [
+      'stem-speed',
+      {},
+      { stem: 'clamp-in', ratedPressure: psi(100), ratedSpeed: kilometersPerHour(180) },
+      '180 km/h',
+    ],
+    ['hole', {}, { hole: millimeters(8.8) }, 'It is for a 8.8 mm valve hole; the wheel has 11.5 mm.'],
+    ['protocol', {}, { protocols: ['P-315'] }, 'does not speak P-433'],
+    ['age', {}, { madeMonth: '2023-12' }, 'more than 24 months'],
+    ['age', {}, { madeMonth: '2022-12' }, 'into quarantine'],
+    ['age', {}, { madeMonth: '2026-02' }, 'lies ahead'],
+    ['state', {}, { state: { state: 'programmed', for: 'a Linnet 2019' } }, 'programmed for a Linnet 2019'],
+    ['state', {}, { state: { state: 'fitted' } }, 'not fitted again'],
+    ['state', {}, { state: { state: 'returned' } }, 'was returned'],
+    ['state', {}, { state: { state: 'quarantine' } }, 'in quarantine'],
+    ['state', {}, { state: { state: 'scrapped' } }, 'scrapped'],
+  ] as const)('is refused for its %s, in words', (aspect, needed, has, words) => {
+    expect(match(needed as Partial<SensorNeed>, has as Partial<SensorPart>)).toEqual({
+      fits: false,
+      refusals: [{ aspect, words: expect.stringContaining(words) }],
+      unknown: [],
+    })
+  })
+
+  it('is refused for every reason there is, not for the first', () => {
+    expect(
+      refused(
+        { stems: ['clamp-in'], highestCold: psi(72), fastest: kilometersPerHour(240) },
+        {
+          frequenciesMHz: [315],
+          hole: millimeters(8),
+          protocols: [],
+          madeMonth: '2020-01',
+          state: { state: 'scrapped' },
+        },
+      ),
+    ).toEqual(['frequency', 'stem', 'stem-pressure', 'stem-speed', 'hole', 'protocol', 'age', 'state'])
+  })
+
+  it('holds at its very limits', () => {
+    expect(refused({ highestCold: psi(65) }, {})).toEqual([])
+    expect(refused({ highestCold: psi(65.1) }, {})).toEqual(['stem-pressure'])
+    expect(refused({ fastest: kilometersPerHour(210) }, {})).toEqual([])
+    expect(refused({ fastest: kilometersPerHour(210.5) }, {})).toEqual(['stem-speed'])
+    expect(refused({ highestCold: psi(72) }, { ratedPressure: psi(72) })).toEqual([])
+    expect(refused({}, { hole: millimeters(11.54) })).toEqual([])
+    expect(refused({}, { hole: millimeters(11.56) })).toEqual(['hole'])
+  })
+
+  it('may hold more than others of its kind where its maker says so', () => {
+    expect(refused({ highestCold: psi(72) }, { ratedPressure: psi(100) })).toEqual([])
+    expect(refused({ fastest: kilometersPerHour(240) }, { ratedSpeed: kilometersPerHour(250) })).toEqual([])
+  })
+
+  it.each([
+    ['frequency', { frequenciesMHz: null }],
+    ['frequency', { frequenciesMHz: [] }],
+    ['protocol', { protocols: null }],
+    ['hole', { hole: null }],
+    ['age', { madeMonth: null }],
+    ['state', { state: null }],
+    ['stem-pressure', { stem: 'clamp-in' }],
+  ] as const)('of which the %s is not known neither fits nor is refused', (aspect, has) => {
+    expect(match({}, has as Partial<SensorPart>)).toEqual({ fits: false, refusals: [], unknown: [aspect] })
+  })
+
+  it('whose stem nobody knows is unknown in all that a stem decides', () => {
+    expect(match({}, { stem: null })).toMatchObject({ unknown: ['stem', 'stem-pressure', 'stem-speed'] })
+    expect(match({ fastest: null }, { stem: null })).toMatchObject({ unknown: ['stem', 'stem-pressure'] })
+  })
+
+  it('with a metal stem is not limited in speed', () => {
+    expect(
+      refused({ fastest: kilometersPerHour(300) }, { stem: 'clamp-in', ratedPressure: psi(100) }),
+    ).toEqual([])
+  })
+})
+
+describe('the age of a part', () => {
+  it.each([
+    ['2026-01', 'fresh'],
+    ['2024-01', 'fresh'],
+    ['2023-12', 'past-shelf-limit'],
+    ['2023-01', 'past-shelf-limit'],
+    ['2022-12', 'quarantine'],
+    ['2026-02', 'not-yet-made'],
+    ['2025-12', 'fresh'],
+  ] as const)('made in %s is %s in January 2026', (madeMonth, age) => {
+    expect(partAge(madeMonth, today)).toBe(age)
+  })
+})

@@ -1,0 +1,171 @@
+import { above } from '../pressure/threshold.ts'
+import {
+  type GaugeKilopascals,
+  type KilometersPerHour,
+  kilometersPerHour,
+  type Millimeters,
+} from '../units/measured.ts'
+import { inKilopascals, pressureIn } from '../units/pressure-units.ts'
+import { isSameFrequency } from './frequency.ts'
+import { type PartAge, partAge } from './part-age.ts'
+
+export type Stem = 'snap-in' | 'clamp-in'
+
+/** What a vehicle asks of a sensor; null where the vehicle's sheet does not say, so that it is not asked. */
+export type SensorNeed = {
+  readonly frequencyMHz: number
+  readonly stems: readonly Stem[]
+  readonly protocol: string
+  /** The highest figure of the door label, cold: the vehicle maker's. */
+  readonly highestCold: GaugeKilopascals
+  readonly hole: Millimeters | null
+  readonly fastest: KilometersPerHour | null
+}
+
+export type PartState =
+  | { readonly state: 'blank' | 'fitted' | 'returned' | 'quarantine' | 'scrapped' }
+  | { readonly state: 'programmed'; readonly for: string }
+
+/** A part in the hand; null where nobody knows it. A dual part has two frequencies. */
+export type SensorPart = {
+  readonly frequenciesMHz: readonly number[] | null
+  readonly stem: Stem | null
+  readonly protocols: readonly string[] | null
+  readonly ratedPressure: GaugeKilopascals | null
+  readonly ratedSpeed: KilometersPerHour | null
+  readonly hole: Millimeters | null
+  /** Year and month, as 2025-08. */
+  readonly madeMonth: string | null
+  readonly state: PartState | null
+}
+
+export type PartAspect =
+  | 'frequency'
+  | 'stem'
+  | 'stem-pressure'
+  | 'stem-speed'
+  | 'hole'
+  | 'protocol'
+  | 'age'
+  | 'state'
+
+export type PartRefusal = { readonly aspect: PartAspect; readonly words: string }
+
+/** A part fits, or there is a reason: a refusal, or something that the vehicle asks and nobody knows of the part. */
+export type PartMatch =
+  | { readonly fits: true }
+  | {
+      readonly fits: false
+      readonly refusals: readonly PartRefusal[]
+      readonly unknown: readonly PartAspect[]
+    }
+
+/**
+ * Whether a part may be fitted to a vehicle. Every reason against it is named; a part that is nearly right, or of which
+ * something asked is not known, does not fit. `onDay` is the day of fitting, as 2026-01-12. The vehicle maker's and the
+ * sensor maker's figures govern: they stand in `need` and `part`.
+ *
+ * @units kPa gauge, cold; km/h; mm; MHz
+ * @limits A snap-in stem that states no rating holds 65 psi and 210 km/h (130 mph) at most. A sensor is fitted up to 24
+ * calendar months after the one it was made in; after 36 it goes into quarantine.
+ * @source Snap-in valves: industry association's Tire Information Service Bulletin, vol. 40 no. 2 (read). Shelf limits:
+ * this program's own rule.
+ */
+export const matchPart = (need: SensorNeed, part: SensorPart, onDay: string): PartMatch => {
+  const found = aspects.map(([aspect, judge]) => ({ aspect, words: judge(need, part, onDay) }))
+  const refusals = found.flatMap(({ aspect, words }) =>
+    typeof words === 'string' ? [{ aspect, words }] : [],
+  )
+  const unknown = found.flatMap(({ aspect, words }) => (words === null ? [aspect] : []))
+  return refusals.length === 0 && unknown.length === 0 ? { fits: true } : { fits: false, refusals, unknown }
+}
+
+/** Words against the part, `true` where it is right or not asked, null where nobody knows. */
+type Judged = string | true | null
+
+const aspects: readonly (readonly [
+  PartAspect,
+  (need: SensorNeed, part: SensorPart, onDay: string) => Judged,
+])[] = [
+  ['frequency', (need, part) => judgeFrequency(need, part)],
+  ['stem', (need, part) => judgeStem(need, part)],
+  ['stem-pressure', (need, part) => judgePressure(need, part)],
+  ['stem-speed', (need, part) => judgeSpeed(need, part)],
+  ['hole', (need, part) => judgeHole(need, part)],
+  ['protocol', (need, part) => judgeProtocol(need, part)],
+  ['age', (_need, { madeMonth }, onDay) => (madeMonth === null ? null : ageWords[partAge(madeMonth, onDay)])],
+  ['state', (_need, { state }) => (state === null ? null : judgeState(state))],
+]
+
+const judgeFrequency = (need: SensorNeed, { frequenciesMHz }: SensorPart): Judged => {
+  if (frequenciesMHz === null || frequenciesMHz.length === 0) return null
+  return (
+    frequenciesMHz.some((megahertz) => isSameFrequency(megahertz, need.frequencyMHz)) ||
+    `This part is for ${frequenciesMHz.join(' or ')} MHz; the vehicle listens to ${need.frequencyMHz} MHz.`
+  )
+}
+
+const judgeStem = ({ stems }: SensorNeed, { stem }: SensorPart): Judged =>
+  stem === null
+    ? null
+    : stems.includes(stem) || `This part has a ${stem} stem; the sheet asks for ${stems.join(' or ')}.`
+
+/** Most that a snap-in stem may hold and how fast it may run where its maker states nothing else. */
+const snapIn = {
+  pressure: inKilopascals({ value: 65, unit: 'psi' }),
+  speed: kilometersPerHour(210),
+}
+
+const judgePressure = ({ highestCold }: SensorNeed, { stem, ratedPressure }: SensorPart): Judged => {
+  const rated = ratedPressure ?? (stem === 'snap-in' ? snapIn.pressure : null)
+  if (rated === null) return null
+  return (
+    !above(highestCold, rated) ||
+    `Its stem holds ${inPsi(rated)} psi at most; the highest figure of the door label is ${inPsi(highestCold)} psi, cold, and the day's target is higher still.`
+  )
+}
+
+const judgeSpeed = ({ fastest }: SensorNeed, { stem, ratedSpeed }: SensorPart): Judged => {
+  if (fastest === null) return true
+  const rated = ratedSpeed ?? (stem === 'snap-in' ? snapIn.speed : null)
+  if (rated === null) return stem === 'clamp-in' ? true : null
+  return fastest <= rated || `Its stem is for ${rated} km/h at most; the vehicle reaches ${fastest} km/h.`
+}
+
+const judgeHole = (need: SensorNeed, { hole }: SensorPart): Judged => {
+  if (need.hole === null) return true
+  if (hole === null) return null
+  return (
+    Math.abs(hole - need.hole) < 0.05 || `It is for a ${hole} mm valve hole; the wheel has ${need.hole} mm.`
+  )
+}
+
+const judgeProtocol = ({ protocol }: SensorNeed, { protocols }: SensorPart): Judged =>
+  protocols === null
+    ? null
+    : protocols.includes(protocol) || `It does not speak ${protocol}, which the vehicle understands.`
+
+const ageWords: Readonly<Record<PartAge, string | true>> = {
+  fresh: true,
+  'past-shelf-limit':
+    'It was made more than 24 months ago: its cell has run down on the shelf. Not for fitting.',
+  quarantine: 'It was made more than 36 months ago. Not for fitting: put it into quarantine.',
+  'not-yet-made': 'The month in which it was made lies ahead. Read it again.',
+}
+
+const judgeState = (state: PartState): Judged => {
+  if (state.state === 'programmed')
+    return `It is programmed for ${state.for}: wipe it before it counts as blank.`
+  return stateWords[state.state]
+}
+
+const stateWords: Readonly<Record<Exclude<PartState['state'], 'programmed'>, string | true>> = {
+  blank: true,
+  fitted: 'It stands as fitted to a vehicle: a used sensor is not fitted again.',
+  returned: 'It was returned: check and wipe it before it counts as blank.',
+  quarantine: 'It is in quarantine.',
+  scrapped: 'It is scrapped.',
+}
+
+const inPsi = (value: GaugeKilopascals): string =>
+  String(Number(pressureIn('psi', { value, unit: 'kPa' }).toFixed(1)))

@@ -1,0 +1,56 @@
+import { type Reading, refused, taken } from '../reading.ts'
+import { type IdNotation, idKey } from './sensor-id.ts'
+
+/** An ID as it was entered (upper case, leading zeros kept, separators dropped) and the number it stands for. */
+export type SensorIdText = { readonly text: string; readonly key: string }
+
+export type SensorIdFault = 'empty' | 'character' | 'length' | 'notation'
+
+/**
+ * Reads a sensor's ID as a reader, a label or a vehicle shows it. Blanks, colons, points and hyphens between the digits
+ * are dropped. A leading 0x says that the text is hexadecimal. Nine or ten digits without a letter, said to be
+ * hexadecimal, are refused with both numbers that they can stand for: sensors have 32 bits as a rule, eight
+ * hexadecimal digits, and it takes a decimal number to fill ten.
+ *
+ * @limits 16 digits
+ * @source this program's own rule; the length of IDs is common practice, no source
+ */
+export const readSensorId = (typed: string, notation: IdNotation): Reading<SensorIdText, SensorIdFault> => {
+  const trimmed = typed.trim()
+  const saysHex = /^0x/i.test(trimmed)
+  const text = (saysHex ? trimmed.slice(2) : trimmed).replace(/[\s:.\-–]/g, '').toUpperCase()
+  if (text === '')
+    return refused('empty', {
+      found: typed,
+      allowed: 'the whole ID of one sensor',
+      do: 'Type it as the reader shows it.',
+    })
+  if (!/^[0-9A-F]+$/.test(text))
+    return refused('character', {
+      found: typed,
+      allowed: notation === 'hex' ? 'the digits 0 to 9 and the letters A to F' : 'the digits 0 to 9',
+      do: 'Read it again: an O is a 0, an I or an L is a 1.',
+    })
+  if (text.length > 16)
+    return refused('length', {
+      found: typed,
+      allowed: `16 signs at most; this one has ${text.length}`,
+      do: 'Read it again, one sensor at a time.',
+    })
+  if (notation === 'decimal' && (saysHex || !/^\d+$/.test(text)))
+    return refused('notation', {
+      found: typed,
+      allowed: 'digits only, as decimal IDs have',
+      do: 'With letters or 0x it is hexadecimal: say so, and type it again.',
+    })
+  if (notation === 'hex' && !saysHex && looksDecimal(text))
+    return refused('notation', {
+      found: typed,
+      allowed: 'an ID of which it is clear whether it is hexadecimal or decimal',
+      do: `Decimal, it is the sensor ${idKey(text, 'decimal')}: type that. If it is hexadecimal after all, type 0x${text}.`,
+    })
+  return taken({ text, key: idKey(text, notation) })
+}
+
+/** More digits than 32 bits have in hexadecimal, no letter among them, and a number of 32 bits if read as decimal. */
+const looksDecimal = (text: string): boolean => /^\d{9,10}$/.test(text) && BigInt(text) <= 0xff_ff_ff_ffn

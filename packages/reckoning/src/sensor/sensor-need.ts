@@ -1,0 +1,27 @@
+import type { SpecificationSheet } from '../sheet.ts'
+import { gaugeKilopascals } from '../units/measured.ts'
+import { inKilopascals } from '../units/pressure-units.ts'
+import type { SensorNeed } from './part-match.ts'
+
+/**
+ * What a vehicle's specification sheet asks of a sensor; `null` where it has no sensors. The highest figure of the door
+ * label counts, whichever wheel it is for: wheels change places.
+ *
+ * @units kPa gauge, cold
+ * @limits The sheet names no valve hole and no highest speed, so neither is asked.
+ * @source this program's own rule; the figures are the vehicle maker's, as the sheet holds them
+ */
+export const sensorNeed = ({ sensor, placard }: SpecificationSheet): SensorNeed | null => {
+  if (sensor === null) return null
+  const figures = [placard.front, placard.rear, ...(placard.spare ? [placard.spare] : [])]
+  return {
+    frequencyMHz: sensor.frequencyMHz,
+    stems: [sensor.stem],
+    protocol: sensor.protocol,
+    highestCold: gaugeKilopascals(
+      Math.max(...figures.map(({ psi }) => inKilopascals({ value: psi, unit: 'psi' }))),
+    ),
+    hole: null,
+    fastest: null,
+  }
+}
