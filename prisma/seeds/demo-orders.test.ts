@@ -294,7 +294,7 @@ describe('the other orders of the morning', () => {
       tire: { value: 55, unit: 'F' as const },
       altitudeFeet: 820,
     }
-    expect(pressureTargetFor(state('T-2604'), 'SP', surroundings)?.psi).toBe(69.6)
+    expect(pressureTargetFor(state('T-2604'), 'SP', surroundings)).toMatchObject({ psi: 69.6 })
   })
 
   it('promise the part of T-2607 for Wednesday and wait with T-2613 until the 19th', () => {

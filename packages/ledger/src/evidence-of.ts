@@ -2,7 +2,7 @@ import type { Evidence, HistoryEvidence, WheelEvidence } from '@bayledger/reckon
 import type { Pressure, Temperature } from '@bayledger/reckoning/quantity'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
-import { inFahrenheit } from '@bayledger/reckoning/units/temperature-units'
+import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState, TireRecord, WheelReadings } from './order-state.ts'
 
@@ -119,7 +119,7 @@ const psi = (pressure: Pressure): number =>
   pressure.unit === 'psi' ? pressure.value : toThousandth(pressureIn('psi', pressure))
 
 const fahrenheit = (temperature: Temperature): number =>
-  temperature.unit === 'F' ? temperature.value : toThousandth(inFahrenheit(temperature))
+  temperature.unit === 'F' ? temperature.value : toThousandth(temperatureIn('F', temperature))
 
 const toThousandth = (value: number): number => Math.round(value * 1000) / 1000
 

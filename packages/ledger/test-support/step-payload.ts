@@ -166,12 +166,10 @@ const insideOf = (wheel: WheelPosition) => ({
 
 const pressureOf = (state: OrderState, wheel: WheelPosition, stepKey: string): PayloadOf<'pressure.set'> => {
   // Without a sheet there is no target; somebody might still write one down, and is refused.
-  const { psi, placardPsi, quality, capped } = pressureTargetFor(state, wheel, inTheBay) ?? {
-    psi: 35,
-    placardPsi: 35,
-    quality: 'assumed' as const,
-    capped: false,
-  }
+  const target = pressureTargetFor(state, wheel, inTheBay)
+  const { psi, placardPsi, quality, capped } = target.ok
+    ? target
+    : { psi: 35, placardPsi: 35, quality: 'assumed' as const, capped: false }
   return {
     stepKey,
     wheel,

@@ -110,7 +110,7 @@ const pressureSet = (
     altitudeFeet: tamberStreet.altitudeFeet,
   }
   const target = pressureTargetFor(pen.state(), wheel, surroundings)
-  if (!target) throw new RangeError(`${pen.number}: no label figure for ${wheel}`)
+  if (!target.ok) throw new RangeError(`${pen.number}, ${wheel}: ${target.says}`)
   return {
     stepKey,
     wheel,

@@ -1,8 +1,9 @@
+import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { matchPart } from '@bayledger/reckoning/sensor/part-match'
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
-import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
+import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { holdingFinding, type WorkGate } from '../finding-holds.ts'
@@ -40,6 +41,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
           frequenciesMHz: frequencyMHz === null ? null : [frequencyMHz],
           stem,
           madeMonth: payload.madeMonth,
+          state: why === undefined ? null : { state: 'held-back', why },
         },
         facts.now,
       )
@@ -117,8 +119,8 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (_state, { payload }, facts) => knownGauge(payload.instrument, facts),
     (state, { payload }) => {
       const target = pressureTargetFor(state, payload.wheel, payload.surroundings)
-      return target &&
-        Math.abs(target.psi - payload.target.psi) <= 0.05 &&
+      if (!target.ok) return refuse('PRESSURE_TARGET_DIFFERS', target.says)
+      return Math.abs(target.psi - payload.target.psi) <= 0.05 &&
         target.quality === payload.target.quality &&
         target.placardPsi === payload.target.placardPsi &&
         target.capped === payload.target.capped
@@ -129,12 +131,13 @@ export const workRules: Rules<keyof typeof workKinds> = {
           )
     },
     (_state, { payload }) => {
-      const over = pressureIn('psi', payload.asLeft) - payload.target.psi
-      return over >= -0.05 && over <= 1.55
+      const target = inKilopascals({ value: payload.target.psi, unit: 'psi' })
+      const left = judgeAsLeft(target, inKilopascals(payload.asLeft))
+      return left === 'on-target'
         ? null
         : refuse(
             'PRESSURE_NOT_ON_TARGET',
-            `${payload.asLeft.value} ${payload.asLeft.unit} is ${over < 0 ? 'under' : 'over'} the target of ${payload.target.psi.toFixed(1)} psi. Set it to the target, at most 1.5 psi above, and read again.`,
+            `${payload.asLeft.value} ${payload.asLeft.unit} is ${left} the target of ${payload.target.psi.toFixed(1)} psi. Set it to the target, at most ${usualAfterSetLimits.overPsi} psi above, and read again.`,
           )
     },
   ],

@@ -1,5 +1,4 @@
 import { psi, psiApart } from '../evidence/si.ts'
-import { kelvins } from '../units/measured.ts'
 
 /**
  * Every limit that the rules compare with. Pressures in kPa, temperatures and their differences in kelvin. Where
@@ -32,8 +31,6 @@ export const thresholds = {
   leakDrop: psiApart(1.6),
   leakDropFirm: psiApart(3),
   leakPerDay: psiApart(0.07),
-  /** 68 °F: earlier and present readings are compared at this temperature. */
-  leakReference: kelvins(293.15),
   splitPlacard: psiApart(3),
   exchangedWithin: psiApart(1.5),
   altitudeRise: psiApart(0.5),

@@ -1,15 +1,35 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type SetTargetOf, setTarget } from './set-target.ts'
+import type { Pressure } from '../quantity.ts'
+import { metersFromFeet } from '../units/length-units.ts'
+import { meters } from '../units/measured.ts'
+import { inKilopascals, type PressureUnit } from '../units/pressure-units.ts'
+import { inKelvin } from '../units/temperature-units.ts'
+import { type SetTargetOf, setTarget, type TireTemperature, usualCaps } from './set-target.ts'
+
+const psi = (value: number): Pressure => ({ value, unit: 'psi' })
+const fahrenheit = (value: number) => inKelvin({ value, unit: 'F' })
+const tireAt = (value: number, quality: TireTemperature['quality'] = 'measured'): TireTemperature => ({
+  kelvin: fahrenheit(value),
+  quality,
+})
 
 const bay: SetTargetOf = {
-  placardPsi: 35,
-  sidewallMaximumPsi: 51,
-  outdoorFahrenheit: 20,
-  tireFahrenheit: 70,
-  tires: 'indoor-warmed',
-  altitudeFeet: 0,
+  placard: psi(35),
+  sidewallMaximum: psi(51),
+  outdoor: fahrenheit(20),
+  tire: tireAt(70),
+  altitude: meters(0),
 }
+const van: SetTargetOf = {
+  placard: psi(72),
+  sidewallMaximum: psi(80),
+  outdoor: fahrenheit(24),
+  tire: tireAt(104, 'estimated'),
+  altitude: metersFromFeet(820),
+}
+
+const wordsOf = (of: SetTargetOf) => setTarget(of).says
 
 describe('the pressure to set', () => {
   // The trade's own worked numbers, computed from the gas law by hand.
@@ -17,86 +37,172 @@ describe('the pressure to set', () => {
     ['35 psi, bay 70 °F, outdoors 20 °F', bay, 40.2],
     [
       '35 psi, driven at 104 °F, outdoors 50 °F',
-      { ...bay, tires: 'driven', tireFahrenheit: 104, outdoorFahrenheit: 50 },
+      { ...bay, tire: tireAt(104, 'estimated'), outdoor: fahrenheit(50) },
       40.3,
     ],
     [
       '33 psi at 820 ft, bay 64 °F, outdoors 19 °F',
-      { ...bay, placardPsi: 33, altitudeFeet: 820, tireFahrenheit: 64, outdoorFahrenheit: 19 },
+      {
+        ...bay,
+        placard: psi(33),
+        altitude: metersFromFeet(820),
+        tire: tireAt(64),
+        outdoor: fahrenheit(19),
+      },
       37.4,
     ],
     [
       '33 psi at 820 ft, tire 48 °F, outdoors 19 °F',
-      { ...bay, placardPsi: 33, altitudeFeet: 820, tireFahrenheit: 48, outdoorFahrenheit: 19 },
+      {
+        ...bay,
+        placard: psi(33),
+        altitude: metersFromFeet(820),
+        tire: tireAt(48),
+        outdoor: fahrenheit(19),
+      },
       35.9,
     ],
     [
       '72 psi at 820 ft, tire 60 °F, outdoors 27 °F',
-      {
-        ...bay,
-        placardPsi: 72,
-        sidewallMaximumPsi: 80,
-        altitudeFeet: 820,
-        tireFahrenheit: 60,
-        outdoorFahrenheit: 27,
-      },
+      { ...van, tire: tireAt(60), outdoor: fahrenheit(27) },
       77.8,
     ],
-  ] as const)('%s', (_, of, psi) => {
-    expect(setTarget(of)).toMatchObject({ psi, capped: false })
+  ])('%s', (_, of, expected) => {
+    expect(setTarget(of)).toMatchObject({ target: psi(expected), cappedBy: null })
   })
 
-  it('stops at the sidewall’s maximum and says that the tire is finished cold', () => {
-    const van = {
-      ...bay,
-      placardPsi: 72,
-      sidewallMaximumPsi: 80,
-      tireFahrenheit: 104,
-      outdoorFahrenheit: 24,
-      altitudeFeet: 820,
-      tires: 'driven',
-    } as const
-    expect(setTarget(van)).toMatchObject({ psi: 80, capped: true })
-    expect(setTarget(van).says).toContain('again when it is cold')
-  })
-
-  it('stops at 6 psi over the label of a car tire', () => {
-    expect(setTarget({ ...bay, tireFahrenheit: 110, outdoorFahrenheit: 40, tires: 'driven' })).toMatchObject({
-      psi: 41,
-      capped: true,
+  it('is in the unit in which the label is printed, to what a gauge shows in it', () => {
+    const inKpa = { ...bay, placard: { value: 240, unit: 'kPa' }, sidewallMaximum: null } as const
+    expect(setTarget(inKpa)).toMatchObject({ target: { value: 276, unit: 'kPa' } })
+    expect(setTarget({ ...inKpa, placard: { value: 2.4, unit: 'bar' } })).toMatchObject({
+      target: { value: 2.76, unit: 'bar' },
     })
   })
 
-  it('is the label’s figure where the tire is no warmer than outdoors, and where nobody measured the tire', () => {
-    expect(setTarget({ ...bay, tireFahrenheit: 60, outdoorFahrenheit: 95 })).toMatchObject({
-      psi: 35,
-      capped: false,
+  it('tells in words how far over the label it is and what the temperature is known from', () => {
+    expect(wordsOf(bay)).toBe("5.2 psi over the label's 35, because the tire is warm (temperature measured).")
+    expect(setTarget({ ...bay, tire: tireAt(60, 'estimated') })).toMatchObject({
+      quality: 'estimated',
+      says: "4.1 psi over the label's 35, because the tire is warm (temperature estimated).",
     })
-    expect(setTarget({ ...bay, tireFahrenheit: null })).toMatchObject({ psi: 35, quality: 'assumed' })
-    expect(setTarget({ ...bay, tireFahrenheit: null }).says).toContain('Measure it.')
-    expect(setTarget({ ...bay, tires: 'cold', tireFahrenheit: null }).says).toBe(
+    expect(wordsOf({ ...bay, placard: { value: 240, unit: 'kPa' } })).toBe(
+      "36 kPa over the label's 240, because the tire is warm (temperature measured).",
+    )
+  })
+
+  it('is the label’s figure where the tire is no warmer than outdoors', () => {
+    const summer = { ...bay, tire: tireAt(60), outdoor: fahrenheit(95) }
+    expect(setTarget(summer)).toMatchObject({ target: psi(35), cappedBy: null, quality: 'measured' })
+    expect(wordsOf({ ...bay, tire: { kelvin: bay.outdoor, quality: 'assumed' } })).toBe(
       "The label's 35 psi, as it is.",
     )
   })
 
-  it('is never below the label nor above the sidewall’s maximum', () => {
-    fc.assert(
-      fc.property(
-        fc.record({
-          placardPsi: fc.integer({ min: 26, max: 80 }),
-          sidewallMaximumPsi: fc.integer({ min: 80, max: 100 }),
-          outdoorFahrenheit: fc.integer({ min: -40, max: 120 }),
-          tireFahrenheit: fc.option(fc.integer({ min: -40, max: 180 })),
-          tires: fc.constantFrom('cold', 'driven', 'indoor-warmed'),
-          altitudeFeet: fc.integer({ min: -200, max: 12_000 }),
-        }),
-        (of) => {
-          const { psi } = setTarget(of)
-          expect(psi).toBeGreaterThanOrEqual(of.placardPsi)
-          expect(psi).toBeLessThanOrEqual(of.sidewallMaximumPsi)
-        },
-      ),
-      { seed: 20260112, numRuns: 500 },
-    )
+  it('is the label’s figure, with a word of warning, where nobody knows how warm the tire is', () => {
+    expect(setTarget({ ...bay, tire: null })).toMatchObject({
+      target: psi(35),
+      quality: 'assumed',
+      cappedBy: null,
+      says: "The label's 35 psi: nobody measured the tire, and a warm one will read low once it is cold. Measure it.",
+    })
   })
+})
+
+describe('a cap on the pressure to set', () => {
+  it('is the sidewall’s maximum, and the tire is finished cold', () => {
+    expect(setTarget(van)).toMatchObject({ target: psi(80), cappedBy: 'sidewall-maximum' })
+    expect(wordsOf(van)).toBe('Set 80.0 psi at most now, and set the tire again when it is cold.')
+  })
+
+  it('is 6 psi over the label of a car tire and 15 % over that of a harder one', () => {
+    const hot = { ...bay, tire: tireAt(140) }
+    expect(setTarget(hot)).toMatchObject({ target: psi(41), cappedBy: 'allowance' })
+    expect(setTarget({ ...hot, placard: psi(40), sidewallMaximum: null })).toMatchObject({ target: psi(46) })
+    expect(setTarget({ ...hot, placard: psi(60), sidewallMaximum: null })).toMatchObject({ target: psi(69) })
+  })
+
+  it('is 3 psi over the label where the tire’s temperature is assumed', () => {
+    expect(setTarget({ ...bay, tire: tireAt(70, 'assumed') })).toMatchObject({
+      target: psi(38),
+      quality: 'assumed',
+      cappedBy: 'allowance',
+    })
+    expect(setTarget({ ...bay, tire: tireAt(40, 'assumed') })).toMatchObject({
+      target: psi(37.1),
+      cappedBy: null,
+    })
+  })
+
+  it('is a setting of the shop', () => {
+    const hot = { ...bay, tire: tireAt(140) }
+    expect(setTarget(hot, { ...usualCaps, overPsi: 4, overShare: 0.1 })).toMatchObject({ target: psi(39) })
+    expect(setTarget(hot, { ...usualCaps, overShare: 0.2 })).toMatchObject({ target: psi(42) })
+    expect(
+      setTarget({ ...bay, tire: tireAt(70, 'assumed') }, { ...usualCaps, overAssumedPsi: 2 }),
+    ).toMatchObject({ target: psi(37) })
+  })
+
+  it('is no reason to go over the sidewall by rounding', () => {
+    expect(setTarget({ ...bay, sidewallMaximum: psi(38.27) })).toMatchObject({ target: psi(38.2) })
+    expect(setTarget({ ...bay, sidewallMaximum: psi(40.19) })).toMatchObject({ target: psi(40.1) })
+  })
+
+  it('says nothing of a sidewall that is not known', () => {
+    expect(setTarget({ ...bay, sidewallMaximum: null })).toMatchObject({ target: psi(40.2), cappedBy: null })
+  })
+})
+
+describe('a label over the sidewall’s maximum', () => {
+  it('is refused in words, and nothing is set', () => {
+    expect(setTarget({ ...bay, placard: psi(60), sidewallMaximum: psi(51) })).toEqual({
+      ok: false,
+      fault: 'label-over-sidewall',
+      says: "The label asks for 60 psi and this tire's sidewall allows 51 psi at most. Do not inflate it. Read both figures again: the tire or one of them is wrong.",
+    })
+  })
+
+  it('is not refused where both are the same', () => {
+    expect(setTarget({ ...bay, placard: psi(51) })).toMatchObject({ ok: true, target: psi(51) })
+    expect(setTarget({ ...bay, placard: psi(51.1) })).toMatchObject({ ok: false })
+  })
+})
+
+it('a target is never under the label nor over the sidewall’s maximum, or it is refused with the reason', () => {
+  const unit = fc.constantFrom<PressureUnit[]>('psi', 'kPa', 'bar')
+  const sizes = { psi: 1, kPa: 6.9, bar: 0.069 }
+  const pressure = (least: number, most: number) =>
+    fc
+      .tuple(fc.double({ min: least, max: most, noNaN: true }), unit)
+      .map(([value, of]): Pressure => ({ value: value * sizes[of], unit: of }))
+  const quality = fc.constantFrom<TireTemperature['quality'][]>('measured', 'estimated', 'assumed')
+  const celsius = (value: number) => inKelvin({ value, unit: 'C' })
+  fc.assert(
+    fc.property(
+      fc.record({
+        placard: pressure(20, 90),
+        sidewallMaximum: fc.option(pressure(30, 100)),
+        outdoor: fc.integer({ min: -45, max: 50 }).map(celsius),
+        tire: fc.option(fc.record({ kelvin: fc.integer({ min: -45, max: 110 }).map(celsius), quality })),
+        altitude: fc.integer({ min: -100, max: 4_300 }).map(meters),
+      }),
+      (of) => {
+        const set = setTarget(of)
+        const maximum = of.sidewallMaximum
+        // A thousandth of a psi, for what conversion does to the last digit.
+        const near = 0.007
+        if (!set.ok) {
+          expect(maximum).not.toBeNull()
+          expect(inKilopascals(of.placard)).toBeGreaterThan(inKilopascals(maximum ?? of.placard))
+          expect(set.says).toContain('Do not inflate')
+          return
+        }
+        expect(set.target.value).toBeGreaterThanOrEqual(of.placard.value)
+        if (maximum) {
+          const most = Math.max(inKilopascals(maximum), inKilopascals(of.placard))
+          expect(inKilopascals(set.target)).toBeLessThanOrEqual(most + near)
+        }
+      },
+    ),
+    { seed: 20260112, numRuns: 2_000 },
+  )
 })

@@ -1,83 +1,117 @@
+import type { Pressure } from '../quantity.ts'
 import type { TemperatureQuality } from '../sheet.ts'
-import { kilopascalsPerPsi } from '../units/exact-factors.ts'
-import { metersFromFeet } from '../units/length-units.ts'
-import { inKilopascals } from '../units/pressure-units.ts'
-import { inKelvin } from '../units/temperature-units.ts'
+import { type GaugeKilopascals, gaugeKilopascals, type Kelvin, type Meters } from '../units/measured.ts'
+import { inKilopascals, kilopascalsIn } from '../units/pressure-units.ts'
 import { airPressureAtAltitude } from './air-pressure.ts'
 import { shiftPressure } from './shift-pressure.ts'
+import { targetWords } from './target-words.ts'
+import { above } from './threshold.ts'
+
+/** Of the air in the tire, and what it is known from. */
+export type TireTemperature = { readonly kelvin: Kelvin; readonly quality: TemperatureQuality }
 
 export type SetTargetOf = {
-  readonly placardPsi: number
-  /** `null`: not on the sheet. */
-  readonly sidewallMaximumPsi: number | null
-  readonly outdoorFahrenheit: number
-  /** Of the air in the tire; `null`: nobody measured it. */
-  readonly tireFahrenheit: number | null
-  readonly tires: 'cold' | 'driven' | 'indoor-warmed'
-  readonly altitudeFeet: number
+  /** The label's cold figure as printed. */
+  readonly placard: Pressure
+  /** As the sidewall prints it; `null`: not known. */
+  readonly sidewallMaximum: Pressure | null
+  readonly outdoor: Kelvin
+  /** `null`: the tire is warm and nobody knows how warm. */
+  readonly tire: TireTemperature | null
+  readonly altitude: Meters
 }
 
-export type SetTarget = {
-  /** Gauge pressure to set now, in psi, to a tenth. */
-  readonly psi: number
-  readonly placardPsi: number
-  readonly quality: TemperatureQuality
-  /** A cap held the target below what the temperature asks for: the tire must be finished cold. */
-  readonly capped: boolean
-  readonly says: string
+/** How far over the label a warm tire may be set. */
+export type TargetCaps = {
+  /** The greater of these two. */
+  readonly overPsi: number
+  readonly overShare: number
+  /** Instead of them, where the tire's temperature is assumed. */
+  readonly overAssumedPsi: number
 }
+
+export const usualCaps: TargetCaps = { overPsi: 6, overShare: 0.15, overAssumedPsi: 3 }
+
+export type SetTarget =
+  | {
+      readonly ok: true
+      /** Gauge pressure to set now, in the label's own unit: to 0.1 psi, 1 kPa or 0.01 bar. */
+      readonly target: Pressure
+      readonly quality: TemperatureQuality
+      /** What held the target under what the temperature asks for; the tire is then finished cold. */
+      readonly cappedBy: 'sidewall-maximum' | 'allowance' | null
+      readonly says: string
+    }
+  | { readonly ok: false; readonly fault: 'label-over-sidewall'; readonly says: string }
 
 /**
- * The pressure to set a tire to while it is warmer than the air outside, so that it reads the label's figure once
- * it is cold: the label's figure shifted from the outdoor temperature to the tire's (gas law), never below the
- * label, never above the sidewall's maximum, and never more than the greater of 6 psi and 15 % above the label
- * (the cap is common practice, no source). A temperature that nobody measured carries nothing. The vehicle maker's
- * label governs. 35 psi in a 70 °F bay with 20 °F outside at sea level: 40.2 psi.
+ * The pressure to set a tire to while it is warmer than the air outside, so that it reads the label's figure once it
+ * is cold. Never under the label, never over the sidewall's maximum; a label over the sidewall's maximum is refused.
+ * A tire of which nobody knows how warm it is gets the label's figure. The vehicle maker's label governs; the
+ * sidewall's figure is the tire's limit, no setting; a warm tire is not bled. 35 psi in a 70 °F bay with 20 °F
+ * outside at the sea: 40.2 psi.
+ *
+ * @formula max(placard, placard shifted from outdoor to tire temperature), at most min(sidewall maximum, placard +
+ * max(6 psi, 0.15 · placard)), or placard + 3 psi where the temperature is assumed
+ * @units psi, kPa or bar as the label prints it, K, m to the label's own unit
+ * @limits the caps are settings of the shop
+ * @source ideal gas law (computed from definition); caps and quality words are common practice, no source
  */
-export const setTarget = (of: SetTargetOf): SetTarget => {
-  const { placardPsi, sidewallMaximumPsi, outdoorFahrenheit } = of
-  const tire = of.tireFahrenheit ?? outdoorFahrenheit
-  const quality = qualityOf(of)
-  const asked = Math.max(placardPsi, shifted(of, tire))
-  const margin = Math.max(6, 0.15 * placardPsi)
-  const highest = Math.max(
-    placardPsi,
-    Math.min(placardPsi + margin, sidewallMaximumPsi ?? Number.POSITIVE_INFINITY),
+export const setTarget = (of: SetTargetOf, caps: TargetCaps = usualCaps): SetTarget => {
+  const { placard, sidewallMaximum, tire } = of
+  const label = inKilopascals(placard)
+  const maximum = sidewallMaximum === null ? null : inKilopascals(sidewallMaximum)
+  if (sidewallMaximum !== null && maximum !== null && above(label, maximum))
+    return {
+      ok: false,
+      fault: 'label-over-sidewall',
+      says: targetWords.labelOverSidewall(placard, sidewallMaximum),
+    }
+  const allowed = allowedOver(label, tire, caps)
+  const highest = maximum === null || allowed < maximum ? allowed : maximum
+  const asked = tire === null ? label : shiftedToTire(of, label, tire.kelvin)
+  const capped = above(asked, highest)
+  const target = { value: toSet(asked, highest, placard), unit: placard.unit }
+  const quality = tire?.quality ?? 'assumed'
+  return {
+    ok: true,
+    target,
+    quality,
+    cappedBy: !capped ? null : highest === allowed ? 'allowance' : 'sidewall-maximum',
+    says:
+      tire === null
+        ? targetWords.temperatureUnknown(placard)
+        : targetWords.set(target, placard, quality, capped),
+  }
+}
+
+const allowedOver = (label: GaugeKilopascals, tire: TireTemperature | null, caps: TargetCaps) => {
+  const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
+  return gaugeKilopascals(
+    label +
+      (tire?.quality === 'assumed'
+        ? psi(caps.overAssumedPsi)
+        : Math.max(psi(caps.overPsi), caps.overShare * label)),
   )
-  const capped = asked > highest
-  const psi = toTenth(Math.min(asked, highest))
-  return { psi, placardPsi, quality, capped, says: wordsFor({ psi, placardPsi, capped, quality }, of.tires) }
 }
 
-const qualityOf = ({ tireFahrenheit, tires }: SetTargetOf): TemperatureQuality =>
-  tireFahrenheit === null ? 'assumed' : tires === 'driven' ? 'estimated' : 'measured'
-
-const shifted = (
-  { placardPsi, outdoorFahrenheit, altitudeFeet }: SetTargetOf,
-  tireFahrenheit: number,
-): number => {
-  const air = airPressureAtAltitude(metersFromFeet(altitudeFeet))
-  const gauge = inKilopascals({ value: placardPsi, unit: 'psi' })
-  const kPa = shiftPressure({
-    gauge,
-    from: inKelvin({ value: outdoorFahrenheit, unit: 'F' }),
-    to: inKelvin({ value: tireFahrenheit, unit: 'F' }),
-    airBefore: air,
-    airAfter: air,
-  })
-  return kPa / kilopascalsPerPsi
+const shiftedToTire = (
+  { outdoor, altitude }: SetTargetOf,
+  label: GaugeKilopascals,
+  tire: Kelvin,
+): GaugeKilopascals => {
+  const air = airPressureAtAltitude(altitude)
+  return shiftPressure({ gauge: label, from: outdoor, to: tire, airBefore: air, airAfter: air })
 }
 
-const toTenth = (psi: number): number => Math.round(psi * 10) / 10
+/** Steps in one unit of what a gauge shows. */
+const stepsIn: Readonly<Record<Pressure['unit'], number>> = { psi: 10, kPa: 1, bar: 100 }
 
-const wordsFor = (
-  { psi, placardPsi, capped, quality }: Omit<SetTarget, 'says'>,
-  tires: SetTargetOf['tires'],
-): string => {
-  const over = toTenth(psi - placardPsi)
-  if (quality === 'assumed' && tires !== 'cold')
-    return `The label's ${placardPsi} psi: nobody measured the tire, and a warm one will read low once it is cold. Measure it.`
-  if (capped) return `Set ${psi.toFixed(1)} psi at most now, and set the tire again when it is cold.`
-  if (over === 0) return `The label's ${placardPsi} psi, as it is.`
-  return `${over.toFixed(1)} psi over the label's ${placardPsi}, because the tire is warm (temperature ${quality}).`
+/** Rounded to what a gauge shows, but down from a cap, and no rounding leads under the label. */
+const toSet = (asked: GaugeKilopascals, highest: GaugeKilopascals, { value, unit }: Pressure): number => {
+  const steps = stepsIn[unit]
+  const nearest = Math.round(kilopascalsIn(unit, asked) * steps)
+  // A billionth, because 80 psi come back from kPa as 79.99999999999999.
+  const most = Math.floor(kilopascalsIn(unit, highest) * steps + 1e-9)
+  return Math.max(value, Math.min(nearest, most) / steps)
 }

@@ -3,10 +3,12 @@
  * gravity (3rd General Conference on Weights and Measures, 1901), foot and mile from the inch. The rest follows.
  */
 export const metersPerInch = 0.0254
-export const metersPerFoot = 12 * metersPerInch
-export const metersPerMile = 5_280 * metersPerFoot
+export const metersPerFoot = 0.3048
+export const metersPerMile = 1_609.344
 
-const newtonsPerPoundForce = 0.45359237 * 9.80665
+export const kilogramsPerPound = 0.45359237
+
+const newtonsPerPoundForce = kilogramsPerPound * 9.80665
 
 /** 6.894757293168… kPa. */
 export const kilopascalsPerPsi = newtonsPerPoundForce / metersPerInch ** 2 / 1_000

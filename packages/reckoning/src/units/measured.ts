@@ -21,6 +21,7 @@ export type Newtons = Measured<'N'>
 /** Stress: newtons a square millimeter. */
 export type Megapascals = Measured<'MPa'>
 export type KilometersPerHour = Measured<'km/h'>
+export type Kilograms = Measured<'kg'>
 
 export const gaugeKilopascals = (value: number): GaugeKilopascals => value as GaugeKilopascals
 export const absoluteKilopascals = (value: number): AbsoluteKilopascals => value as AbsoluteKilopascals
@@ -33,3 +34,4 @@ export const squareMillimeters = (value: number): SquareMillimeters => value as 
 export const newtons = (value: number): Newtons => value as Newtons
 export const megapascals = (value: number): Megapascals => value as Megapascals
 export const kilometersPerHour = (value: number): KilometersPerHour => value as KilometersPerHour
+export const kilograms = (value: number): Kilograms => value as Kilograms

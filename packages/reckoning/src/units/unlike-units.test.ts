@@ -3,7 +3,7 @@ import { airPressureAtAltitude } from '../pressure/air-pressure.ts'
 import { shiftPressure } from '../pressure/shift-pressure.ts'
 import { atOrBelow } from '../pressure/threshold.ts'
 import { warningPoint } from '../pressure/warning-point.ts'
-import { metersFromFeet, millimetersFrom32nds } from './length-units.ts'
+import { inMillimeters, metersFromFeet } from './length-units.ts'
 import {
   absoluteKilopascals,
   gaugeKilopascals,
@@ -54,7 +54,7 @@ it('an altitude is in meters, a tread depth is not', () => {
     // @ts-expect-error feet, or any bare number
     () => airPressureAtAltitude(820),
     // @ts-expect-error millimeters where meters are asked for
-    () => airPressureAtAltitude(millimetersFrom32nds(10)),
+    () => airPressureAtAltitude(inMillimeters({ value: 10, unit: '1/32 in' })),
   ]
   expect(mixed).toHaveLength(2)
   expect(outside).toBeLessThan(101.325)
@@ -79,14 +79,17 @@ it('a pressure is compared with a pressure of its own kind', () => {
 })
 
 it('a warning point is of a gauge pressure in kPa', () => {
+  const of = { placard: tire, makersTrigger: null, loadClass: 'SL', column: 'psi' } as const
   const mixed = [
     // @ts-expect-error a label's figure in psi
-    () => warningPoint({ placard: 35, loadClass: 'SL', column: 'psi' }),
+    () => warningPoint({ ...of, placard: 35 }),
     // @ts-expect-error an absolute pressure
-    () => warningPoint({ placard: absoluteKilopascals(241), loadClass: 'SL', column: 'psi' }),
+    () => warningPoint({ ...of, placard: absoluteKilopascals(241) }),
+    // @ts-expect-error a maker's trigger in psi
+    () => warningPoint({ ...of, makersTrigger: 28 }),
   ]
-  expect(mixed).toHaveLength(2)
-  expect(warningPoint({ placard: tire, loadClass: 'SL', column: 'psi' })).toBeCloseTo(180.99, 2)
+  expect(mixed).toHaveLength(3)
+  expect(warningPoint(of)).toBeCloseTo(180.99, 2)
 })
 
 it('a torque in N·m is no bare number, length or temperature', () => {

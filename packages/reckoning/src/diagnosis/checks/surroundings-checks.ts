@@ -1,4 +1,5 @@
 import { EventKind } from '../../evidence/evidence-schema.ts'
+import { metersFromFeet } from '../../units/length-units.ts'
 import { roadPositions } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
 import { each, type FieldCheck } from './field-check.ts'
@@ -121,5 +122,5 @@ const temperatures = (facts: Facts, field: string, away: readonly number[]) =>
 const altitudes = (facts: Facts, field: string, feet: readonly number[]) =>
   each(
     field,
-    feet.map((one) => (facts.evidence.units.altitude === 'ft' ? one : one * 0.3048)),
+    feet.map((one) => (facts.evidence.units.altitude === 'ft' ? one : metersFromFeet(one))),
   )

@@ -37,7 +37,12 @@ export const readLabel = (evidence: Evidence, position: WheelPosition, carriesSp
     warn:
       label === null
         ? null
-        : (figure(vehicle?.warnAt?.[axle]) ?? warningPoint({ placard: label, loadClass, column })),
+        : warningPoint({
+            placard: label,
+            makersTrigger: figure(vehicle?.warnAt?.[axle]),
+            loadClass,
+            column,
+          }),
     sidewallMaximum: figure(vehicle?.sidewallMaximum?.[axle]),
     loadClass,
   }

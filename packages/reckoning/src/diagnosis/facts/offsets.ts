@@ -1,4 +1,4 @@
-import { airAtSeaLevel } from '../../pressure/air-pressure.ts'
+import { shownTooLowBySeaLevelSensor } from '../../pressure/altitude-change.ts'
 import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import { type AbsoluteKilopascals, type KilopascalsApart, kilopascalsApart } from '../../units/measured.ts'
 import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
@@ -48,7 +48,7 @@ export const offsetOf = (wheel: WheelFacts): KilopascalsApart | null =>
 
 const isOfAltitude = (median: KilopascalsApart, air: AbsoluteKilopascals): boolean =>
   atOrBelow(
-    kilopascalsApart(Math.abs(median - kilopascalsOver(airAtSeaLevel, air))),
+    kilopascalsApart(Math.abs(median - shownTooLowBySeaLevelSensor(air))),
     thresholds.offsetOfAltitudeWithin,
   )
 

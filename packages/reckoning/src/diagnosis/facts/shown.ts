@@ -1,5 +1,7 @@
 import type { Units } from '../../evidence/evidence-schema.ts'
 import { fromKilopascals } from '../../evidence/si.ts'
+import { kelvins } from '../../units/measured.ts'
+import { kelvinIn } from '../../units/temperature-units.ts'
 
 /** Turns kPa and kelvin back into the units in which the evidence was entered. */
 export type Shown = {
@@ -22,7 +24,7 @@ export const shownIn = (units: Units): Shown => {
   const pressureNumber = (kilopascals: number): number =>
     Number(fromKilopascals(kilopascals, units.pressure).toFixed(decimals[units.pressure]))
   const temperatureNumber = (kelvin: number): number =>
-    Math.round(fahrenheit ? kelvin * 1.8 - 459.67 : kelvin - 273.15)
+    Math.round(kelvinIn(units.temperature, kelvins(kelvin)))
   const degreesNumber = (kelvin: number): number => Math.round(fahrenheit ? kelvin * 1.8 : kelvin)
   return {
     unit: units.pressure,

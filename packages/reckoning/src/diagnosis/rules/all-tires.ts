@@ -1,3 +1,4 @@
+import { lostToAltitude } from '../../pressure/altitude-change.ts'
 import { atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import { kilopascalsApart } from '../../units/measured.ts'
 import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
@@ -55,7 +56,7 @@ export const allTiresRules: readonly Rule[] = [
       const low = facts.alikeLow
       const { airKnown, lastSetAir } = facts.place
       if (low === null || airKnown === null || lastSetAir === null) return null
-      const rise = kilopascalsOver(airKnown, lastSetAir)
+      const rise = lostToAltitude(lastSetAir, airKnown)
       if (!atOrAbove(rise, thresholds.altitudeRise)) return null
       if (!atOrBelow(kilopascalsApart(Math.abs(low.meanDeficit - rise)), thresholds.altitudeWithin))
         return null

@@ -1,4 +1,5 @@
 import type { Temperature } from '@bayledger/reckoning/quantity'
+import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 
 export const tiresOptions = [
   { value: 'cold', label: 'Cold', detail: 'stood three hours or more' },
@@ -7,5 +8,5 @@ export const tiresOptions = [
 ] as const
 
 /** Degrees Fahrenheit as a pad shows them, to a tenth at most. */
-export const fahrenheitOf = ({ value, unit }: Temperature): string =>
-  String(unit === 'F' ? value : Math.round((value * 1.8 + 32) * 10) / 10)
+export const fahrenheitOf = (temperature: Temperature): string =>
+  String(temperature.unit === 'F' ? temperature.value : Math.round(temperatureIn('F', temperature) * 10) / 10)

@@ -1,6 +1,8 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
 import { pressureTargetFor } from '@bayledger/ledger/pressure-target'
+import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import type { Surroundings } from '@bayledger/reckoning/sheet'
+import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { Figure } from '../../../ui/figure.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { fahrenheitOf, tiresOptions } from '../arrival/temperatures.ts'
@@ -11,9 +13,6 @@ import { gaugeUsed } from '../instruments/gauge-words.ts'
 import { stepTitle } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
-
-/** Set over the target by this much at most, in psi; the ledger refuses more. */
-const mostOver = 1.5
 
 /** The day's target for this tire, from the temperatures as they are now, and what it was left at. */
 export function PressureForm(props: WheelFormProps) {
@@ -43,11 +42,9 @@ export function PressureForm(props: WheelFormProps) {
           how=""
           figure={(values) => {
             const target = targetOf(values)
-            return target === null ? (
-              <span>The sheet names no pressure for this tire.</span>
-            ) : (
+            return (
               <>
-                <Figure value={target.psi.toFixed(1)} unit="psi" size="step" />
+                {target.ok ? <Figure value={target.psi.toFixed(1)} unit="psi" size="step" /> : null}
                 <span className="step-source">{target.says}</span>
               </>
             )
@@ -56,17 +53,16 @@ export function PressureForm(props: WheelFormProps) {
           whyNot={(values) => {
             const target = targetOf(values)
             const asLeft = numberFrom(values.asLeft ?? '')
-            if (target === null) return 'The sheet names no pressure for this tire. Tell the desk.'
+            if (!target.ok) return target.says
             if (asLeft === null) return undefined
-            const over = asLeft - target.psi
-            return over < -0.05 || over > mostOver + 0.05
-              ? `Set ${target.psi.toFixed(1)} psi, at most ${mostOver} over, and gauge again.`
-              : undefined
+            return judgeAsLeft(inPsi(target.psi), inPsi(asLeft)) === 'on-target'
+              ? undefined
+              : `Set ${target.psi.toFixed(1)} psi, at most ${usualAfterSetLimits.overPsi} over, and gauge again.`
           }}
           payload={(values) => {
             const target = targetOf(values)
             const asLeft = numberFrom(values.asLeft ?? '')
-            if (target === null || asLeft === null) return null
+            if (!target.ok || asLeft === null) return null
             const { psi, placardPsi, quality, capped } = target
             return {
               stepKey: step.stepKey,
@@ -82,6 +78,8 @@ export function PressureForm(props: WheelFormProps) {
     </GaugeInHand>
   )
 }
+
+const inPsi = (value: number) => inKilopascals({ value, unit: 'psi' })
 
 const temperature = { kind: 'number', unit: '°F', signed: true, limits: { whole: 3, decimals: 1 } } as const
 
