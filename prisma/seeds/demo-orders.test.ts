@@ -100,6 +100,7 @@ describe('T-2601, the cold morning', () => {
       history: null,
       secondPersonRequired: true,
       idsOnOtherVehicles: new Set<string>(),
+      heldBackParts: new Map<string, string>(),
     })
     const seal: DraftOfKind<'report.sealed'> = {
       ...end.handBack.draft,

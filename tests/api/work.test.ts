@@ -206,6 +206,20 @@ describe('one wheel, step by step', () => {
     ).toMatchObject(refused('PART_DOES_NOT_MATCH'))
   })
 
+  it('refuses a part that the register holds back', async () => {
+    const result = await write(ines, 'part.drawn', {
+      stepKey: 'RR.sensor.match',
+      wheel: 'RR',
+      partNumber: 'TS-433-S-SET',
+      lot: null,
+      madeMonth: null,
+      quantity: 1,
+      matches: { frequencyMHz: null, stem: null },
+    })
+    expect(result).toMatchObject(refused('PART_DOES_NOT_MATCH'))
+    expect('words' in result && result.words).toContain('wipe it before it counts as blank')
+  })
+
   it('lets only the writer undo, and never a sealed torque', async () => {
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
     const idOf = (kind: string) => body.entries.findLast((entry: { kind: string }) => entry.kind === kind).id
@@ -231,6 +245,33 @@ describe('one wheel, step by step', () => {
     expect(hits).toContainEqual(expect.objectContaining({ kind: 'order', orderId, matched: 'sensor-id' }))
     const byNumber = (await desk.get(`/api/search?q=${body.number.toLowerCase()}`).expect(200)).body.hits
     expect(byNumber[0]).toMatchObject({ kind: 'order', orderId, matched: 'order-number' })
+  })
+})
+
+describe('a sensor that is programmed', () => {
+  it('never gets the ID of one on another vehicle, with however many zeros it is typed', async () => {
+    const replay = await replayOn(shop)
+    const { lines } = freshCopy(shop.demo, 'T-2602')
+    await replay.sendUntil(lines, ({ draft }) => draft.kind === 'diagnosis.issued')
+    await write(ines, 'part.drawn', {
+      stepKey: 'RR.sensor.match',
+      wheel: 'RR',
+      partNumber: 'TS-315-C',
+      lot: null,
+      madeMonth: null,
+      quantity: 1,
+      matches: { frequencyMHz: 315, stem: 'clamp-in' },
+    })
+    const result = await write(ines, 'sensor.programmed', {
+      stepKey: 'RR.sensor.program',
+      wheel: 'RR',
+      sensorId: '003c41a07e',
+      identity: 'new',
+      frequencyMHz: 315,
+      readBack: true,
+    })
+    expect(result).toMatchObject(refused('SENSOR_ID_TAKEN'))
+    expect('words' in result && result.words).toContain('another vehicle')
   })
 })
 

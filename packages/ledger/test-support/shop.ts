@@ -58,5 +58,6 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   history: null,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
+  heldBackParts: new Map(),
   ...change,
 })

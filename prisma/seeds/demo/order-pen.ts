@@ -152,4 +152,5 @@ const factsAt = (
   history: null,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
+  heldBackParts: new Map(),
 })

@@ -34,6 +34,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
       const need = state.sheet ? sensorNeed(state.sheet.sheet) : null
       if (need === null) return null
       const { frequencyMHz, stem } = payload.matches
+      const why = facts.heldBackParts.get(payload.partNumber)
       const match = matchPart(
         need,
         {
@@ -41,6 +42,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
           frequenciesMHz: frequencyMHz === null ? null : [frequencyMHz],
           stem,
           madeMonth: payload.madeMonth,
+          state: why === undefined ? null : { state: 'held-back', why },
           state: why === undefined ? null : { state: 'held-back', why },
         },
         facts.now,
@@ -186,7 +188,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
 }
 
 /** What nobody reads off a part as it is drawn; its own kind of entry, or its maker's sheet, tells it later. */
-const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null, state: null } as const
+const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null } as const
 
 const onTheRoad = (state: OrderState): Refusal | null => {
   const [first] = roadGate(state)

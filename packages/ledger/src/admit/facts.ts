@@ -29,4 +29,6 @@ export type AdmitFacts = {
   readonly secondPersonRequired: boolean
   /** Sensor IDs, upper-case hexadecimal, that live on other vehicles of this shop. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
+  /** Parts that the shop's own register holds back from fitting, by part number, with the reason in words. */
+  readonly heldBackParts: ReadonlyMap<string, string>
 }

@@ -191,6 +191,16 @@ export const wheelsRefusals: Refusals<
       'a part that has lain on the shelf for more than two years',
       () => closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', { madeMonth: '2023-12' }),
     ],
+    [
+      "a part that the shop's register holds back",
+      () =>
+        closeStep(
+          before('RR.sensor.match'),
+          'RR.sensor.match',
+          {},
+          { ...bay, facts: { heldBackParts: new Map([['TS-315-C', 'Programmed for another vehicle.']]) } },
+        ),
+    ],
   ],
   PRESSURE_TARGET_DIFFERS: [
     [

@@ -78,6 +78,7 @@ describe('a part', () => {
     ['state', {}, { state: { state: 'returned' } }, 'was returned'],
     ['state', {}, { state: { state: 'quarantine' } }, 'in quarantine'],
     ['state', {}, { state: { state: 'scrapped' } }, 'scrapped'],
+    ['state', {}, { state: { state: 'held-back', why: 'Recalled.' } }, 'Recalled.'],
   ] as const)('is refused for its %s, in words', (aspect, needed, has, words) => {
     expect(match(needed as Partial<SensorNeed>, has as Partial<SensorPart>)).toEqual({
       fits: false,

@@ -25,6 +25,8 @@ export type SensorNeed = {
 export type PartState =
   | { readonly state: 'blank' | 'fitted' | 'returned' | 'quarantine' | 'scrapped' }
   | { readonly state: 'programmed'; readonly for: string }
+  /** Held back from fitting by the shop's own register, with its words. */
+  | { readonly state: 'held-back'; readonly why: string }
 
 /** A part in the hand; null where nobody knows it. A dual part has two frequencies. */
 export type SensorPart = {
@@ -156,10 +158,10 @@ const ageWords: Readonly<Record<PartAge, string | true>> = {
 const judgeState = (state: PartState): Judged => {
   if (state.state === 'programmed')
     return `It is programmed for ${state.for}: wipe it before it counts as blank.`
-  return stateWords[state.state]
+  return state.state === 'held-back' ? state.why : stateWords[state.state]
 }
 
-const stateWords: Readonly<Record<Exclude<PartState['state'], 'programmed'>, string | true>> = {
+const stateWords: Readonly<Record<Exclude<PartState['state'], 'programmed' | 'held-back'>, string | true>> = {
   blank: true,
   fitted: 'It stands as fitted to a vehicle: a used sensor is not fitted again.',
   returned: 'It was returned: check and wipe it before it counts as blank.',

@@ -33,6 +33,7 @@ const factsFor = (stored: StoredFacts, state: OrderState, draft: Draft, at: stri
   history: historyOf(state, stored.idsOnOtherVehicles),
   secondPersonRequired: stored.secondPersonRequired,
   idsOnOtherVehicles: stored.idsOnOtherVehicles,
+  heldBackParts: stored.heldBackParts,
 })
 
 /** What other orders of the shop know of this one's vehicle, as evidence; `null` where they know nothing. */

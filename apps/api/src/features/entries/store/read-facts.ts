@@ -7,6 +7,7 @@ export type StoredFacts = {
   readonly wrenches: ReadonlyMap<string, WrenchFacts>
   readonly refusedIds: ReadonlySet<string>
   readonly idsOnOtherVehicles: ReadonlySet<string>
+  readonly heldBackParts: ReadonlyMap<string, string>
   readonly secondPersonRequired: boolean
 }
 
@@ -24,6 +25,7 @@ type Row = {
     | null
   refused: string[] | null
   ids_elsewhere: string[] | null
+  held_back: { number: string; why: string }[] | null
   second_person: boolean | null
 }
 
@@ -49,6 +51,8 @@ export const readFacts = async (
         select distinct on (sensor_id) sensor_id, vehicle_id from seen_sensors
         where shop_id = $1 and sensor_id = any ($4::text[]) order by sensor_id, entry_id desc) last_seen
         where vehicle_id <> $3) as ids_elsewhere,
+      (select json_agg(json_build_object('number', part_number, 'why', family ->> 'blocked')) from stock_items
+        where shop_id = $1 and location_id = $5 and family ->> 'blocked' is not null) as held_back,
       (select (law_profile ->> 'secondPersonForTorque')::boolean from locations
         where shop_id = $1 and id = $5) as second_person`,
     values: [shopId, asked.restsOn, asked.vehicleId, asked.sensorIds, asked.locationId],
@@ -77,6 +81,7 @@ export const readFacts = async (
     ),
     refusedIds: new Set(row?.refused ?? []),
     idsOnOtherVehicles: new Set(row?.ids_elsewhere ?? []),
+    heldBackParts: new Map((row?.held_back ?? []).map(({ number, why }) => [number, why])),
     secondPersonRequired: row?.second_person ?? true,
   }
 }
