@@ -1,5 +1,5 @@
 /** A part of the radio spectrum in which wheel sensors send; figures in MHz. */
-export type FrequencyBand = {
+type FrequencyBand = {
   readonly words: string
   readonly nominalMHz: number
   readonly fromMHz: number
@@ -7,7 +7,7 @@ export type FrequencyBand = {
 }
 
 /** Readers and labels round a frequency differently; nearer than this is the same one. In MHz. */
-export const sameFrequencyWithinMHz = 1
+const sameFrequencyWithinMHz = 1
 
 /**
  * The bands that wheel sensors are known to use. The list is open: a frequency that is not in it is not in the list, and
@@ -17,7 +17,7 @@ export const sameFrequencyWithinMHz = 1
  * @source 315 and 433.92 MHz: public articles (quoted); 2,400 to 2,483.5 MHz: the common allocation (from memory); 1 MHz
  * either way: this program's own rule
  */
-export const frequencyBands: readonly FrequencyBand[] = [
+const frequencyBands: readonly FrequencyBand[] = [
   { words: '315 MHz', nominalMHz: 315, fromMHz: 314, toMHz: 316 },
   { words: '433.92 MHz', nominalMHz: 433.92, fromMHz: 432.92, toMHz: 434.92 },
   { words: '2.4 GHz', nominalMHz: 2_400, fromMHz: 2_400, toMHz: 2_483.5 },
