@@ -15,7 +15,9 @@ export function NumberField({ label, hint, fault, unit, value, onChange }: Numbe
   const [text, setText] = useState(value === null ? '' : String(value))
   const shown = numberFrom(text) === value ? text : value === null ? '' : String(value)
   const notNumber = text.trim() !== '' && numberFrom(text) === null
-  const words = notNumber ? `"${text}" is not a number. Type digits, with a point before decimals.` : fault
+  const words = notNumber
+    ? `"${text}" is no figure. Type up to nine digits, with a point before decimals.`
+    : fault
   return (
     <FieldFrame id={id} label={label} hint={hint} fault={words}>
       <span className="entry-with-unit">

@@ -45,6 +45,24 @@ describe('the number pad’s text', () => {
     expect(['34.', '.5', ' 35 ', '−5'].map(numberFrom)).toEqual([34, 0.5, 35, -5])
   })
 
+  it('stands for no number where it is longer than any figure', () => {
+    expect(['1234567890', '0.1234567', '9'.repeat(400)].map(numberFrom)).toEqual(Array(3).fill(null))
+    expect(['123456789', '0.123456'].map(numberFrom)).toEqual([123_456_789, 0.123456])
+  })
+
+  it('never throws, and what it stands for is a number that reads the same again', () => {
+    const digits = fc.string({ unit: fc.constantFrom(...'0123456789.,-−+e '), maxLength: 24 })
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.string({ unit: 'grapheme' }), digits), (text) => {
+        const number = numberFrom(text)
+        if (number === null) return
+        expect(Number.isFinite(number)).toBe(true)
+        expect(numberFrom(String(number))).toBe(number === 0 ? 0 : number)
+      }),
+      { seed: 20260112, numRuns: 10_000 },
+    )
+  })
+
   it('never spells what is no number, whatever is pressed', () => {
     const keys = fc.array(fc.constantFrom<PadKey>('0', '1', '9', '.', 'sign', 'back', 'clear'))
     fc.assert(

@@ -43,8 +43,11 @@ export function nudge(text: string, step: number, limits: PadLimits): string {
   return before.length > limits.whole ? text : next
 }
 
-/** The number that a typed text stands for, or null while it stands for none. A point, never a comma, parts decimals. */
+/**
+ * The number that a typed text stands for, or null while it stands for none. A point, never a comma, parts decimals; no
+ * figure has more than nine digits before it and six after.
+ */
 export function numberFrom(text: string): number | null {
   const tidy = text.trim().replace('−', '-')
-  return /^-?(\d+\.?\d*|\.\d+)$/.test(tidy) ? Number(tidy) : null
+  return /^-?(\d{1,9}(\.\d{0,6})?|\.\d{1,6})$/.test(tidy) ? Number(tidy) : null
 }
