@@ -45,7 +45,7 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   [
     /^Program/,
     async (page, { newId, frequency }) => {
-      if (await button(page, 'A new ID', true).count()) await button(page, 'A new ID', true).click()
+      if (await button(page, /^A new ID/).count()) await button(page, /^A new ID/).click()
       await page.getByRole('textbox', { name: 'ID read back' }).fill(newId)
       await button(page, /^Next/).click()
       await type(page, frequency)

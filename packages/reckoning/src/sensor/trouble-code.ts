@@ -10,7 +10,7 @@ export type TroubleCode = {
 export type TroubleCodeFault = 'empty' | 'no-letter' | 'shape' | 'padding'
 
 /**
- * The text of a code's two bytes: C1 27 is U0127; 00 00 is padding and no code, hence `null`. What a code means is its
+ * The text of a code's two bytes: 47 50 is C0750; 00 00 is padding and no code, hence `null`. What a code means is its
  * maker's to say: here stand no texts.
  *
  * @formula bits 15–14 the letter (P, C, B, U), bits 13–12 the first digit, then three hexadecimal digits
@@ -41,7 +41,7 @@ export const troubleCodesIn = (
   note:
     bytes.length % 2 === 0
       ? null
-      : `The last byte stands alone and was left out: ${bytes.length} bytes make ${(bytes.length - 1) / 2} codes of two. Read the codes again.`,
+      : `Of ${bytes.length} bytes the last stands alone and was left out: a code has two. Read the codes again.`,
 })
 
 /**

@@ -1,0 +1,37 @@
+import { blankOrder } from '@bayledger/ledger/order-state'
+import { describe, expect, it } from 'vitest'
+import { knownIds, oldIds } from './known-ids.ts'
+
+const order = blankOrder('shop', 'order')
+const heard = { sensor: { reading: { answer: 'answered', id: '1A2B3C13' } } }
+const arrived = (module: object) =>
+  ({ ...order, arrival: { ...order.arrival, wheels: { RF: heard }, module } }) as unknown as typeof order
+
+describe('the IDs that an order knows', () => {
+  it('are hexadecimal, also where the vehicle writes its own in decimal', () => {
+    const state = arrived({ notation: 'decimal', ids: { LF: '439041042', RF: '0439041043' } })
+    expect(knownIds(state, 'LF')).toEqual([
+      { id: '1A2B3C12', says: 'same as stored' },
+      { id: '1A2B3C13', says: 'right front, same as stored' },
+    ])
+  })
+
+  it('are as stored where the notation is hexadecimal or was not noted', () => {
+    for (const notation of ['hex', null])
+      expect(oldIds(arrived({ notation, ids: { LF: '439041042' } }), 'LF')).toEqual([
+        { id: '439041042', says: 'same as stored' },
+      ])
+  })
+
+  it('leave out what cannot be in the notation it is said to be in', () => {
+    expect(oldIds(arrived({ notation: 'decimal', ids: { LF: '1A2B3C12' } }), 'LF')).toEqual([])
+  })
+
+  it('of the old sensor are those stored for its wheel and heard there', () => {
+    expect(oldIds(arrived({ notation: 'hex', ids: { RF: '9F003C13' } }), 'RF')).toEqual([
+      { id: '9F003C13', says: 'same as stored' },
+      { id: '1A2B3C13', says: 'as heard on arrival' },
+    ])
+    expect(oldIds(order, 'RR')).toEqual([])
+  })
+})
