@@ -7,9 +7,16 @@ describe('the ID that a new sensor gets', () => {
   it('may be the old one where that is known, goes to its place and lives no more', () => {
     const { copy, new: fresh } = idChoices(known)
     expect(copy).toMatchObject({ allowed: true, relearn: 'often-none' })
+    expect(copy.why).toContain('hears the same ID at the same place')
     expect(copy.record).toContain('destroyed')
     expect(copy.danger).toContain('double')
-    expect(fresh).toMatchObject({ allowed: true, relearn: 'required', why: 'A new ID is never double.' })
+    expect(fresh).toEqual({
+      allowed: true,
+      relearn: 'required',
+      why: 'A new ID is never double.',
+      danger: expect.stringContaining('Without the relearn'),
+      record: 'The new ID, and the relearn.',
+    })
   })
 
   it.each([
