@@ -11,6 +11,6 @@ describe('docs/diagnosis.md', () => {
   })
 
   it('has a row for every finding', () => {
-    for (const code of FindingCode.options) expect(page).toContain(`\n| \`${code}\` | `)
+    for (const code of FindingCode.options) expect(page).toContain(` (\`${code}\`) | `)
   })
 })

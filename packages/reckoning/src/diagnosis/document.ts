@@ -1,4 +1,6 @@
+import { confidenceWords } from '../catalog/confidence-words.ts'
 import { englishFindings } from '../catalog/en-findings.ts'
+import { findingTitle } from '../catalog/finding-titles.ts'
 import { voices } from './contradictions.ts'
 import { ruleSetVersion } from './diagnose.ts'
 import { explains } from './engine/explanation.ts'
@@ -35,6 +37,13 @@ export const diagnosisPage = (): string =>
     '',
     'A fact that was not checked is never read as no, fine or zero. Words in braces are filled in. The vehicle maker’s own instructions and figures come before anything here.',
     '',
+    'Every finding says how sure it is; the tables name what it usually is, and more or less evidence moves it:',
+    '',
+    ...table(
+      ['Word', 'Means'],
+      Object.values(confidenceWords).map(({ word, means }) => [word, means]),
+    ),
+    '',
     ...(Object.keys(codesByGroup) as FindingGroup[]).flatMap(groupSection),
     '## Which finding explains which light',
     '',
@@ -69,16 +78,17 @@ const groupSection = (group: FindingGroup): string[] => [
   `## ${groupTitles[group]}`,
   '',
   ...table(
-    ['Name', 'When', 'Means', 'Do', 'The customer hears'],
+    ['Name', 'When', 'Means', 'How sure', 'Do', 'The customer hears'],
     codesByGroup[group].map((code) => ruleRow(ruleOf(code))),
   ),
   '',
 ]
 
 const ruleRow = (rule: Rule): string[] => [
-  named(rule.code),
+  `${findingTitle(rule.code)} (${named(rule.code)})`,
   rule.when,
   rule.stop === undefined ? rule.means : `${rule.means} **${stopTitles[rule.stop]}.**`,
+  confidenceWords[rule.confidence].word,
   rule.next,
   sentenceOf(rule.code),
 ]
