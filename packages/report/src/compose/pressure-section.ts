@@ -1,6 +1,7 @@
 import type { OrderState, WheelWork } from '@bayledger/ledger/order-state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Cell, Row, Section } from '../content.ts'
+import { coldMargin } from './cold-margin.ts'
 import { figureWords, notChecked, number, pressure, temperature, words } from './figures.ts'
 import { wheelsOf } from './wheel-lines.ts'
 
@@ -32,6 +33,7 @@ export const pressureSection = (state: OrderState): Section => {
         ],
         rows: set.map((wheel) => pressureRow(wheel, state.work[wheel]?.pressure)),
       },
+      ...coldMargin(state),
       ...gaugeLines(state),
     ],
   }

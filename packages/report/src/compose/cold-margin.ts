@@ -1,0 +1,75 @@
+import type { OrderState, WheelWork } from '@bayledger/ledger/order-state'
+import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
+import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
+import { marginOverWarning, temperatureThatWarns } from '@bayledger/reckoning/pressure/warning-margin'
+import { warningPoint } from '@bayledger/reckoning/pressure/warning-point'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
+import { inKilopascals, kilopascalsIn } from '@bayledger/reckoning/units/pressure-units'
+import { inKelvin, kelvinIn } from '@bayledger/reckoning/units/temperature-units'
+import { axleOf, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Block } from '../content.ts'
+import { number } from './figures.ts'
+
+/**
+ * How far the road tires were left from lighting the warning light, and at what cold it would come on with no leak at
+ * all: of the wheel that is nearest to it. Nothing where the vehicle does not measure, or a temperature was not read.
+ */
+export const coldMargin = (state: OrderState): Block[] => {
+  const sheet = state.sheet?.sheet
+  if (sheet?.system !== 'direct') return []
+  const stands = roadPositions.flatMap((wheel) => standOf(sheet, wheel, state.work[wheel]?.pressure ?? null))
+  const [nearest] = stands.sort((one, other) => other.warnsAt - one.warnsAt)
+  if (nearest === undefined) return []
+  const { wheel, marginPsi, warnsAt, byMaker } = nearest
+  return [
+    {
+      kind: 'paragraph',
+      text: `Nearest to the warning light is ${wheel}: as left it stands, once cold, ${number(marginPsi, 'psi')} psi over ${byMaker ? 'the maker’s warning point' : 'the warning point of the rule; the maker’s own may lie higher'}. ${coldWords(warnsAt)}`,
+      entry: null,
+    },
+  ]
+}
+
+/** The coldest night that anybody drives out of; nothing colder is told. */
+const coldestTold = -40
+
+const coldWords = (fahrenheit: number): string =>
+  fahrenheit < coldestTold
+    ? `With no leak, no cold down to −${-coldestTold} °F would light it.`
+    : `With no leak, cold alone would light it at about ${number(fahrenheit).replace('-', '−')} °F.`
+
+type Stand = {
+  readonly wheel: WheelPosition
+  readonly marginPsi: number
+  readonly warnsAt: number
+  readonly byMaker: boolean
+}
+
+const standOf = (sheet: SpecificationSheet, wheel: WheelPosition, set: WheelWork['pressure']): Stand[] => {
+  const placard = sheet.placard[axleOf(wheel)]
+  const tire =
+    set?.surroundings.tire ?? (set?.surroundings.tires === 'cold' ? set.surroundings.outdoor : null)
+  if (!set || !placard || !tire) return []
+  const inPsi = (value: number) => inKilopascals({ value, unit: 'psi' })
+  const makers = sheet.warnAtPsi?.[axleOf(wheel)] ?? null
+  const warn = warningPoint({
+    placard: inPsi(placard.psi),
+    makersTrigger: makers === null ? null : inPsi(makers),
+    loadClass: sheet.tire[axleOf(wheel)]?.loadClass ?? null,
+    column: 'psi',
+  })
+  const air = airPressureAtAltitude(metersFromFeet(set.surroundings.altitudeFeet))
+  const gauge = inKilopascals(set.asLeft)
+  const at = inKelvin(tire)
+  const to = inKelvin(set.surroundings.outdoor)
+  const cold = shiftPressure({ gauge, from: at, to, airBefore: air, airAfter: air })
+  return [
+    {
+      wheel,
+      marginPsi: Math.round(kilopascalsIn('psi', marginOverWarning(cold, warn)) * 10) / 10,
+      warnsAt: Math.round(kelvinIn('F', temperatureThatWarns({ gauge, at, warn, air }))),
+      byMaker: makers !== null,
+    },
+  ]
+}
