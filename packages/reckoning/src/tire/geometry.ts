@@ -71,6 +71,7 @@ export const diameterChange = (size: TireSize, other: TireSize): DiameterChange 
   return { percent, withinTrade: Math.abs(percent) <= tradeTolerancePercent }
 }
 
-const tradeTolerancePercent = 3
+/** A billionth, because 41.2 in over 40 in come out as 3.0000000000000027 %. */
+const tradeTolerancePercent = 3 + 1e-9
 
 const rimDiameter = (size: TireSize): Millimeters => inMillimeters({ value: size.rimInches, unit: 'in' })

@@ -82,6 +82,9 @@ export const carriedOn = (vehicle: LoadCheckOf['vehicle'], tire: CheckedTire): K
 
 const passengerTireDivisor = 1.1
 
+/** In kg, because 869 kg divided by 1.10 come out as 789.9999999999999. */
+const slightest = 1e-9
+
 const refusals = ({ vehicle, original, fitted, chosen }: LoadCheckOf): LoadRefusal[] => {
   const { sidewallMaximum } = fitted
   const [needed, carried] = [carriedOn(vehicle, original), carriedOn(vehicle, fitted)]
@@ -100,7 +103,7 @@ const refusals = ({ vehicle, original, fitted, chosen }: LoadCheckOf): LoadRefus
       original.loadIndex !== null && fitted.loadIndex !== null && fitted.loadIndex < original.loadIndex,
       'lower-index' as const,
     ),
-    ...when(needed !== null && carried !== null && carried < needed, 'carries-less' as const),
+    ...when(needed !== null && carried !== null && carried < needed - slightest, 'carries-less' as const),
   ]
 }
 
