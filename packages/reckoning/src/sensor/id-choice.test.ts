@@ -31,5 +31,6 @@ describe('the ID that a new sensor gets', () => {
       why: expect.stringMatching(/^A new ID is the only way: (nobody|the)/),
     })
     expect(fresh.why).toMatch(reason)
+    expect(fresh.why.length).toBe('A new ID is the only way: '.length + copy.why.length)
   })
 })

@@ -13,6 +13,7 @@ describe('a sensor ID', () => {
 
   it('equals no other where it is not in the notation it is said to be in', () => {
     expect(idKey('A1B2', 'decimal')).toBe('not decimal: A1B2')
+    expect(idKey('41394A', 'decimal')).toBe('not decimal: 41394A')
   })
 
   it('is written again in either notation', () => {
@@ -38,6 +39,8 @@ describe('a typed sensor ID', () => {
     ['4294967295', 'decimal', '4294967295', 'FFFFFFFF'],
     ['0305419896', 'decimal', '0305419896', '12345678'],
     ['1234567890123456', 'decimal', '1234567890123456', '462D53C8ABAC0'],
+    ['1234567890A', 'hex', '1234567890A', '1234567890A'],
+    ['A123456789', 'hex', 'A123456789', 'A123456789'],
     ['FFFFFFFFFFFFFFFF', 'hex', 'FFFFFFFFFFFFFFFF', 'FFFFFFFFFFFFFFFF'],
   ] as const)('%s, %s, is taken as %s', (typed, notation, text, key) => {
     expect(readSensorId(typed, notation)).toEqual({ ok: true, value: { text, key } })

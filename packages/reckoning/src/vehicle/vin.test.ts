@@ -106,6 +106,26 @@ describe('what a VIN tells', () => {
     expect(modelYearHoldsFor).toContain('4,536 kg')
   })
 
+  it('is a year from the first code of a round to its last', () => {
+    expect(modelYear('1ZZ000700A0000000')).toBe(1980)
+    expect(modelYear('1ZZ00070090000000')).toBe(2009)
+    expect(modelYear('1ZZ000B00A0000000')).toBe(2010)
+    expect(modelYear('1ZZ000B0090000000')).toBe(2039)
+    for (const code of '0UZ') expect(modelYear(`1ZZ000B00${code}0000000`)).toBeNull()
+  })
+
+  it.each([
+    ['1', 'United States'],
+    ['2', 'Canada'],
+    ['3', 'Mexico'],
+    ['4', 'United States'],
+    ['5', 'United States'],
+    ['J', null],
+    ['W', null],
+  ])('is the country where it begins with %s: %s', (first, country) => {
+    expect(vinRegion(first)?.country).toBe(country)
+  })
+
   it('is the maker, in six characters where it builds few vehicles', () => {
     expect(makerCode(sample)).toEqual({ code: '1ZZ', lowVolume: false })
     expect(makerCode('1Z9Z2AB4XR0ABC004')).toEqual({ code: '1Z9ABC', lowVolume: true })
