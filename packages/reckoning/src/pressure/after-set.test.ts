@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { absoluteKilopascals } from '../units/measured.ts'
+import { absoluteKilopascals, gaugeKilopascals } from '../units/measured.ts'
 import { inKilopascals } from '../units/pressure-units.ts'
 import { isAxleAlike, judgeAsLeft, sensorAgrees, usualAfterSetLimits } from './after-set.ts'
 import { airAtSeaLevel } from './air-pressure.ts'
@@ -24,6 +24,15 @@ describe('a tire as it was left', () => {
     expect(judgeAsLeft(psi(35), psi(36.5), { ...usualAfterSetLimits, overPsi: 1 })).toBe('over')
     expect(judgeAsLeft(psi(35), psi(36.5), { ...usualAfterSetLimits, overPsi: 2 })).toBe('on-target')
   })
+})
+
+it('a pressure half a digit off a limit is still within it', () => {
+  const half = (value: number) => gaugeKilopascals(psi(value) + psi(0.05))
+  expect(judgeAsLeft(psi(0), psi(-0.05))).toBe('on-target')
+  expect(judgeAsLeft(psi(0), half(1.5))).toBe('on-target')
+  expect(isAxleAlike(psi(0), half(1))).toBe(true)
+  const sensor = { sensor: psi(0), refersTo: 'local-air', air: airAtSeaLevel } as const
+  expect(sensorAgrees({ ...sensor, gauge: half(2) })).toBe(true)
 })
 
 describe('an axle', () => {

@@ -60,15 +60,16 @@ export type SetTarget =
 export const setTarget = (of: SetTargetOf, caps: TargetCaps = usualCaps): SetTarget => {
   const { placard, sidewallMaximum, tire } = of
   const label = inKilopascals(placard)
-  const maximum = sidewallMaximum === null ? null : inKilopascals(sidewallMaximum)
-  if (sidewallMaximum !== null && maximum !== null && above(label, maximum))
+  if (sidewallMaximum !== null && above(label, inKilopascals(sidewallMaximum)))
     return {
       ok: false,
       fault: 'label-over-sidewall',
       says: targetWords.labelOverSidewall(placard, sidewallMaximum),
     }
   const allowed = allowedOver(label, tire, caps)
-  const highest = maximum === null || allowed < maximum ? allowed : maximum
+  const highest = gaugeKilopascals(
+    Math.min(allowed, sidewallMaximum === null ? allowed : inKilopascals(sidewallMaximum)),
+  )
   const asked = tire === null ? label : shiftedToTire(of, label, tire.kelvin)
   const capped = above(asked, highest)
   const target = { value: toSet(asked, highest, placard), unit: placard.unit }

@@ -4,6 +4,12 @@ import { above, atOrAbove, atOrBelow, below } from './threshold.ts'
 
 const at = gaugeKilopascals(165.474)
 
+it('to within 0.0345 kPa of a threshold a pressure is on it, and that far off too', () => {
+  const none = gaugeKilopascals(0)
+  expect(atOrBelow(gaugeKilopascals(0.0345), none)).toBe(true)
+  expect(atOrAbove(gaugeKilopascals(-0.0345), none)).toBe(true)
+})
+
 it.each([
   ['well under', -1, { atOrBelow: true, atOrAbove: false, below: true, above: false }],
   ['just under the tolerance', -0.035, { atOrBelow: true, atOrAbove: false, below: true, above: false }],

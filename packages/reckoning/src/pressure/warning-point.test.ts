@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { LoadClass } from '../sheet.ts'
 import { gaugeKilopascals } from '../units/measured.ts'
 import { inKilopascals, kilopascalsIn } from '../units/pressure-units.ts'
-import { warningFloor } from './warning-floors.ts'
+import { warningFloor, warningFloors } from './warning-floors.ts'
 import { warningPoint } from './warning-point.ts'
 
 const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
@@ -30,6 +30,15 @@ it('a label goes by the column of its own unit, for each is rounded', () => {
   expect(warningFloor('SL', 'psi')).toBeCloseTo(137.895, 3)
   expect(warningPoint({ ...of, placard: gaugeKilopascals(180), column: 'kPa' })).toBe(140)
 })
+
+it.each(Object.entries(warningFloors))(
+  'the floor of %s says where it comes from and what is in doubt',
+  (of, floor) => {
+    expect(floor.source).toBe('49 CFR 571.138, Table 1, minimum activation pressure')
+    expect(floor.doubt).toMatch(/^from memory; the table itself was not read/)
+    expect(floor.doubt.includes('least sure')).toBe(of === 'LT-E')
+  },
+)
 
 it('without a maker’s trigger it is never under the floor nor under three quarters of the label', () => {
   fc.assert(
