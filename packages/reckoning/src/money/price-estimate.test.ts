@@ -5,6 +5,7 @@ import type { SpecificationSheet } from '../sheet.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { offerBundles } from './offer-bundles.ts'
 import { priceEstimate } from './price-estimate.ts'
+import { feeLine, laborLine } from './price-lines.ts'
 import { PriceList } from './price-list.ts'
 import { totalsAreRight, totalsOfLines } from './totals.ts'
 
@@ -67,6 +68,10 @@ const estimateFor = (
     readyAt: null,
   })
 
+/** Labor of an amount, as hours at a rate that gives it. */
+const laborOf = (cents: number) =>
+  laborLine({ ...prices, laborCentsPerHour: cents }, 'relearn', 'An hour of work', 100)
+
 const utility = sheetWith('235/60R18', 315, 'clamp-in')
 const silent = (...wheels: WheelPosition[]) => finding('sensor-silent', wheels, ['sensor', 'relearn'])
 
@@ -104,11 +109,62 @@ describe('an estimate', () => {
     expect(totalsAreRight(estimate)).toBe(true)
   })
 
+  it.each([
+    ['245/50R19 98W', true],
+    ['245/55R19 98W', false],
+    ['LT265/45R20 E', true],
+    ['33x12.50R15LT', false],
+    ['245/50', false],
+  ])('on tires of %s asks the low-profile price: %s', (size, low) => {
+    const lines = estimateFor(sheetWith(size, 315, 'clamp-in'), [silent('LR')]).bundles[0]?.lines ?? []
+    expect(lines.some(({ lineKey }) => lineKey === 'wheel-service-low')).toBe(low)
+    expect(lines.some(({ lineKey }) => lineKey === 'wheel-service')).toBe(!low)
+  })
+
   it('offers a set of four beside one, each with its whole price, and counts only the one', () => {
     const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
     const estimate = estimateFor(sheetWith('225/65R17', 315, 'clamp-in'), [silent('LF', 'RR'), four])
     expect(estimate.bundles.map(({ totals }) => totals.totalCents)).toEqual([32_490, 56_700])
     expect(estimate.totals.totalCents).toBe(32_490)
+  })
+
+  it('charges the supplies fee up to its cap over all bundles, and an alternative to the cap of what it replaces', () => {
+    const labor = (bundleKey: string, cents: number, alternativeTo: string | null) => ({
+      bundleKey,
+      title: 'A bundle',
+      reason: 'A reason',
+      findings: [],
+      safety: false,
+      caution: null,
+      alternativeTo,
+      works: [],
+      lines: [feeLine('disposal', 'Disposal', 200), laborOf(cents)],
+    })
+    const estimate = priceEstimate({
+      bundles: [
+        labor('one', 16_000, null),
+        labor('four', 64_000, 'one'),
+        labor('two', 14_000, null),
+        labor('three', 10_000, null),
+      ],
+      prices,
+      revision: 3,
+      readyAt: null,
+    })
+    const fees = estimate.bundles.map(({ lines }) => lines.filter(({ lineKey }) => lineKey === 'supplies'))
+    expect(fees.map(([fee]) => fee?.amountCents)).toEqual([800, 1_200, 400, undefined])
+    expect(fees[0]).toMatchObject([{ words: 'Shop supplies', kind: 'fee', taxClass: 'fee' }])
+    expect(totalsAreRight(estimate)).toBe(true)
+  })
+
+  it('carries the figures of its price list by value', () => {
+    expect(estimateFor(utility, [silent('RR')])).toMatchObject({
+      revision: 1,
+      priceListVersion: 1,
+      taxRatePercentThousandths: 6_250,
+      taxedClasses: ['parts'],
+      taxBasis: 'invoice',
+    })
   })
 
   it('offers nothing at all where nothing is to be done and the look is waived', () => {

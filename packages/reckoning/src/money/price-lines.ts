@@ -1,5 +1,6 @@
 import type { EstimateLine } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
+import { readTireSize } from '../tire/read-tire-size.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { extendedCents } from './cents.ts'
 import type { PriceList } from './price-list.ts'
@@ -70,10 +71,10 @@ export const wheelServiceLines = (
   ]
 }
 
-/** 205/55R16 has the aspect ratio 55; a size without one is not low. */
+/** 205/55R16 has the aspect ratio 55; a size without one, as 31x10.5R15LT, is not low. */
 const isLowProfile = (prices: PriceList, sheet: SpecificationSheet, wheel: WheelPosition): boolean => {
-  const aspect = /\/(\d{2,3})/.exec(sheet.tire[axleOf(wheel)]?.size ?? '')?.[1]
-  return aspect !== undefined && Number(aspect) <= prices.lowProfileAspect
+  const size = readTireSize(sheet.tire[axleOf(wheel)]?.size ?? '')
+  return size.ok && size.value.kind === 'metric' && size.value.aspectPercent <= prices.lowProfileAspect
 }
 
 /**

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { EstimateLine } from '../estimate.ts'
+import type { Bundle, Estimate, EstimateLine } from '../estimate.ts'
 import { taxCents } from './cents.ts'
-import { totalsOfBundles, totalsOfLines } from './totals.ts'
+import { totalsAreRight, totalsOfBundles, totalsOfLines } from './totals.ts'
 
 const line = (amountCents: number, taxClass: EstimateLine['taxClass'] = 'parts'): EstimateLine => ({
   lineKey: 'line',
@@ -75,5 +75,66 @@ describe('totals', () => {
         { totals: totals(120), alternativeTo: null },
       ]),
     ).toEqual({ beforeTaxCents: 600, taxCents: 20, totalCents: 620 })
+  })
+})
+
+describe('an estimate that is admitted', () => {
+  const rule = { ...partsOnly, taxBasis: 'line' } as const
+  const bundleOf = (bundleKey: string, lines: EstimateLine[]): Bundle => ({
+    bundleKey,
+    title: 'A bundle',
+    reason: 'A reason',
+    findings: [],
+    safety: false,
+    caution: null,
+    alternativeTo: null,
+    works: [],
+    lines,
+    totals: totalsOfLines(lines, rule),
+  })
+  const bundles = [
+    bundleOf('one', [line(1_000), line(2_000, 'labor')]),
+    bundleOf('two', [line(500), line(300, 'fee')]),
+  ]
+  const estimate: Estimate = {
+    revision: 1,
+    priceListVersion: 1,
+    taxRatePercentThousandths: rule.taxRatePercentThousandths,
+    taxedClasses: [...rule.taxedClasses],
+    taxBasis: rule.taxBasis,
+    readyAt: null,
+    bundles,
+    totals: totalsOfBundles(bundles),
+  }
+  const withBundle = (index: number, changed: (bundle: Bundle) => Bundle): Estimate => ({
+    ...estimate,
+    bundles: bundles.map((bundle, at) => (at === index ? changed(bundle) : bundle)),
+  })
+
+  it('has totals that follow from its lines', () => {
+    expect(totalsAreRight(estimate)).toBe(true)
+  })
+
+  it.each(['beforeTaxCents', 'taxCents', 'totalCents'] as const)('is refused with another %s', (figure) => {
+    const more = (totals: Bundle['totals']) => ({ ...totals, [figure]: totals[figure] + 1 })
+    expect(totalsAreRight({ ...estimate, totals: more(estimate.totals) })).toBe(false)
+    for (const index of [0, 1])
+      expect(totalsAreRight(withBundle(index, (one) => ({ ...one, totals: more(one.totals) })))).toBe(false)
+  })
+
+  it.each([0, 1])('is refused with a line %i that is not its quantity times its price', (at) => {
+    const changed = withBundle(1, (bundle) => {
+      const lines = bundle.lines.map((one, index) =>
+        index === at ? { ...one, unitCents: one.unitCents + 1 } : one,
+      )
+      return { ...bundle, lines }
+    })
+    expect(totalsAreRight(changed)).toBe(false)
+  })
+
+  it('is refused where one total is made up by another', () => {
+    const { beforeTaxCents, taxCents: tax, totalCents } = estimate.totals
+    const shifted = { beforeTaxCents: beforeTaxCents + 1, taxCents: tax - 1, totalCents }
+    expect(totalsAreRight({ ...estimate, totals: shifted })).toBe(false)
   })
 })

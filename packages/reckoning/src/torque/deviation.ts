@@ -23,8 +23,7 @@ export const isWithinDeviation = (
   set: NewtonMeters,
   measured: NewtonMeters,
   wrenchMaximum: NewtonMeters,
-): boolean =>
-  measured > 0 && Math.abs(wrenchDeviation(set, measured)) <= (wrenchMaximum > 10 ? 0.04 : 0.06) + rounding
+): boolean => Math.abs(wrenchDeviation(set, measured)) <= (wrenchMaximum > 10 ? 0.04 : 0.06) + rounding
 
 /** A share by which a quotient may miss the limit that it stands on. */
 const rounding = 1e-9

@@ -23,7 +23,7 @@ describe('a wrench with an offset adapter', () => {
   })
 
   it('needs no correction across, and half the offset at 60 degrees', () => {
-    expect(reads(adapter(300, 100, 90))).toBe(120)
+    expect(reads(adapter(300, 100, 90))).toBeCloseTo(120, 9)
     expect(reads(adapter(300, 100, 60))).toBeCloseTo(120 / (350 / 300), 9)
   })
 
@@ -31,6 +31,7 @@ describe('a wrench with an offset adapter', () => {
     expect(adapterReading(wanted, adapter(300, 100, 90), 'road-wheel')).toMatchObject({
       ok: false,
       fault: 'road-wheel',
+      found: 'an offset adapter on a road wheel',
       allowed: expect.stringContaining('a socket'),
       do: expect.stringContaining("the vehicle maker's figure itself"),
     })
@@ -50,6 +51,16 @@ describe('a wrench with an offset adapter', () => {
   ])('of %o is refused for its %s, either way round', (odd, fault) => {
     expect(adapterReading(wanted, odd, 'other')).toMatchObject({ ok: false, fault })
     expect(adapterTorque(wanted, odd)).toMatchObject({ ok: false, fault })
+  })
+
+  it.each([
+    [adapter(-1, 50), 'a handle of -1 mm', 'more than 0 mm', 'from the middle of the hand grip'],
+    [adapter(300, 50, 91), '91 degrees', '0 (in line) to 90 (across)', 'the offset is under zero'],
+    [adapter(300, -310), 'an offset of -310 mm', 'more than -300 mm', 'from the square drive'],
+  ])('of %o is told what was found, what is allowed and what to measure', (odd, found, allowed, action) => {
+    const refusal = adapterReading(wanted, odd, 'other')
+    expect(refusal).toMatchObject({ ok: false, found, allowed: expect.stringContaining(allowed) })
+    expect(refusal).toMatchObject({ do: expect.stringContaining(action) })
   })
 
   it('gives what was wanted: one way is the inverse of the other', () => {

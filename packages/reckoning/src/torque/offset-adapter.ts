@@ -55,7 +55,7 @@ export const adapterTorque = (
   geometryFault(adapter) ?? taken(newtonMeters(reading * leverage(adapter)))
 
 const leverage = ({ handle, offset, degrees }: OffsetAdapter): number =>
-  degrees === 90 ? 1 : (handle + offset * Math.cos((degrees * Math.PI) / 180)) / handle
+  (handle + offset * Math.cos((degrees * Math.PI) / 180)) / handle
 
 const geometryFault = (adapter: OffsetAdapter) => {
   const { handle, offset, degrees } = adapter

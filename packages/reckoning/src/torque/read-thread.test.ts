@@ -11,6 +11,10 @@ describe('a thread', () => {
     ['M12-1.25', 'M12×1.25'],
     ['M12*1.75', 'M12×1.75'],
     ['M3×0.35', 'M3×0.35'],
+    ['M12.5×1.5', 'M12.5×1.5'],
+    ['7 / 16 - 20', '7/16-20'],
+    ['1/2-20 UN', '1/2-20'],
+    ['1/2-20UNF ', '1/2-20'],
     ['M36×4', 'M36×4'],
     ['M10×2.5', 'M10×2.5'],
     ['1/2-20', '1/2-20'],
@@ -33,6 +37,15 @@ describe('a thread', () => {
     ['12', 'not-a-thread', 'with its pitch'],
     ['M12×1.5×40', 'not-a-thread', 'with its pitch'],
     ['M120×1.5', 'not-a-thread', 'with its pitch'],
+    ['AM12×1.5', 'not-a-thread', 'with its pitch'],
+    ['M12.x×1.5', 'not-a-thread', 'with its pitch'],
+    ['11/2-20', 'diameter', 'under 1'],
+    ['-1/2-20', 'not-a-thread', 'as 1/2-20'],
+    ['1/2-20 LH', 'not-a-thread', 'as 1/2-20'],
+    ['1a/2-20', 'not-a-thread', 'as 1/2-20'],
+    ['1/2a-20', 'not-a-thread', 'as 1/2-20'],
+    ['1/2-20aUNF', 'not-a-thread', 'as 1/2-20'],
+    ['1/2-20 UNX', 'not-a-thread', 'as 1/2-20'],
     ['M2×0.4', 'diameter', 'M3 to M36'],
     ['M37×1.5', 'diameter', 'M3 to M36'],
     ['M12×0.3', 'pitch', '0.35 to 3 mm for M12'],
@@ -51,6 +64,14 @@ describe('a thread', () => {
     if (read.ok) return
     expect(read.allowed).toContain(allowed)
     expect(read.do).toMatch(/thread gauge/)
+  })
+
+  it('says of itself in which system it is written', () => {
+    expect(readThread('M12×1.5')).toEqual({ ok: true, value: { system: 'metric', diameter: 12, pitch: 1.5 } })
+    expect(readThread('7/16-20')).toEqual({
+      ok: true,
+      value: { system: 'inch', numerator: 7, denominator: 16, threadsPerInch: 20 },
+    })
   })
 
   it.each([

@@ -17,7 +17,9 @@ describe('a star sequence', () => {
 
   it.each([0, 2, 9, 11])('does not exist for %i fasteners', (studs) => {
     expect(hasStarSequence(studs)).toBe(false)
-    expect(() => starSequence(studs)).toThrow(RangeError)
+    expect(() => starSequence(studs)).toThrow(
+      new RangeError(`no star for ${studs} fasteners; wheels of this shop have 3 to 8, or 10`),
+    )
   })
 
   it("gives way to the vehicle maker's own", () => {
