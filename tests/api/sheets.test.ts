@@ -78,6 +78,25 @@ describe('specification sheets', () => {
     )
   })
 
+  it('refuse a tire size that cannot be read, in words, and take a vehicle without a spare', async () => {
+    const [sheet] = (await owner.get('/api/sheets').expect(200)).body.sheets
+    const content = contentOf(sheet) as { tire: Record<string, Record<string, unknown>> }
+    const withTires = (change: Record<string, unknown>) => ({
+      ...content,
+      tire: { ...content.tire, ...change },
+    })
+    const wrong = withTires({ rear: { ...content.tire.rear, size: '205/56R16 91V' }, spare: null })
+    const { body } = await owner.post('/api/sheets', wrong, once()).expect(422)
+    expect(body.fields).toEqual([
+      {
+        field: 'tire.rear.size',
+        found: '"205/56R16 91V"',
+        allowed: expect.stringMatching(/^an aspect of 20 to 100, in steps of five.*Read it off the sidewall/),
+      },
+    ])
+    await owner.post('/api/sheets', withTires({ spare: null }), once()).expect(201)
+  })
+
   it('are not found where there are none', async () => {
     expect((await owner.get(`/api/sheets/${randomUUID()}`).expect(404)).body.code).toBe('SHEET_NOT_FOUND')
     const [sheet] = (await owner.get('/api/sheets').expect(200)).body.sheets

@@ -1,10 +1,20 @@
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant } from './identity.ts'
 
+/** Where a person enters a sheet its tire sizes have to be readable; sheets that were stored before stay as they are. */
+const readableSizes = z.superRefine<Pick<SpecificationSheet, 'tire'>>(({ tire }, { addIssue }) => {
+  for (const axle of ['front', 'rear', 'spare'] as const) {
+    const read = tire[axle] === null ? null : readTireSize(tire[axle].size)
+    if (read?.ok === false)
+      addIssue({ code: 'custom', path: ['tire', axle, 'size'], message: `${read.allowed}. ${read.do}` })
+  }
+})
+
 /** A sheet as it is edited: the server gives its id and version. */
-export const SheetContent = z.omit(SpecificationSheet, { sheetId: true, version: true })
+export const SheetContent = z.omit(SpecificationSheet, { sheetId: true, version: true }).check(readableSizes)
 export type SheetContent = z.infer<typeof SheetContent>
 
 export const StoredSheet = z.strictObject({ sheet: SpecificationSheet, createdAt: Instant })

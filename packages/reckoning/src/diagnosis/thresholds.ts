@@ -1,4 +1,5 @@
 import { psi, psiApart } from '../evidence/si.ts'
+import { treadDueSoon, wearBar } from '../tire/tread-limits.ts'
 
 /**
  * Every limit that the rules compare with. Pressures in kPa, temperatures and their differences in kelvin. Where
@@ -21,7 +22,7 @@ export const thresholds = {
   runLowAlways: psi(15),
   /** 30 °F. */
   hotCornerExcess: 30 / 1.8,
-  wornOut32nds: 2,
+  wornOut32nds: wearBar.value,
 
   alikeDeficit: psiApart(2.5),
   alikeSpread: psiApart(2),
@@ -55,7 +56,7 @@ export const thresholds = {
   judgedAfterMinutes: 20,
   tireOldYears: 6,
   tireVeryOldYears: 10,
-  treadSoon32nds: 4,
+  treadSoon32nds: treadDueSoon.value,
   /** A sensor this much older than the day it is said to have been fitted is not the one on the bill. */
   shelfMonths: 48,
 } as const
