@@ -43,7 +43,6 @@ export const workRules: Rules<keyof typeof workKinds> = {
           stem,
           madeMonth: payload.madeMonth,
           state: why === undefined ? null : { state: 'held-back', why },
-          state: why === undefined ? null : { state: 'held-back', why },
         },
         facts.now,
       )
