@@ -94,7 +94,7 @@ describe('a unit', () => {
     ['N·m', inNewtonMeters({ value: 100, unit: 'N·m' }), 100],
     ['psi of 240 kPa', pressureIn('psi', { value: 240, unit: 'kPa' }), 34.80905706],
     ['bar of 35 psi', pressureIn('bar', { value: 35, unit: 'psi' }), 2.41316505],
-    ['lbf·ft of 160 N·m', torqueIn('lbf·ft', { value: 160, unit: 'N·m' }), 118.00994783],
+    ['lbf·ft of 160 N·m', torqueIn('lbf·ft', { value: 160, unit: 'N·m' }), 118.00994388],
     ['32nds of 1.6 mm', lengthIn('1/32 in', { value: 1.6, unit: 'mm' }), 2.01574803],
     ['1/32 in', inMillimeters({ value: 32, unit: '1/32 in' }), 25.4],
     ['in', inMillimeters({ value: 10, unit: 'in' }), 254],
