@@ -8,6 +8,9 @@ const amount = Cents.check(z.gte(0))
 /**
  * How far a place's law lets a bill go over what the customer authorized, without asking again. Information, not
  * advice: the owner confirms what the law of the place says.
+ *
+ * @units Cents; thousandths of a percent: 10,000 is 10 %.
+ * @source The local-law profile of a place, as its owner confirmed it.
  */
 export const OverrunRule = z.discriminatedUnion('kind', [
   /** Every added cent needs consent. */

@@ -5,7 +5,12 @@ import { Cents, TaxClass } from '../estimate.ts'
 const tenthsOfAnHour = z.int().check(z.gte(0), z.lte(10_000), z.multipleOf(10))
 const price = Cents.check(z.gte(0), z.lte(10_000_000))
 
-/** One version of a shop's prices; an estimate carries every price that it used by value. */
+/**
+ * One version of a shop's prices; an estimate carries every price that it used by value.
+ *
+ * @units Cents; hundredths of an hour in whole tenths; thousandths of a percent.
+ * @source The shop's own prices; the tax rate is that of the place.
+ */
 export const PriceList = z.strictObject({
   version: z.int().check(z.positive()),
   taxRatePercentThousandths: z.int().check(z.gte(0), z.lte(50_000)),

@@ -7,7 +7,11 @@ export type ThreadSurface = 'dry' | 'lubricated'
 /** A force with the spread that tightening by torque leaves. */
 export type ClampForce = { readonly low: Newtons; readonly nominal: Newtons; readonly high: Newtons }
 
-/** What has to stand beside a clamp force wherever it is shown. */
+/**
+ * What has to stand beside a clamp force wherever it is shown.
+ *
+ * @source This program's own words.
+ */
 export const clampForceCaution =
   "An explanation of what a torque does, not a source of one. The same torque on the same stud clamps up to 30 % more or less. The vehicle maker's figure governs."
 

@@ -10,7 +10,8 @@ export type ThreadFault = 'not-a-thread' | 'diameter' | 'pitch'
  *
  * @limits Metric: M3 to M36, a pitch of 0.35 to 4 mm and at most a fourth of the diameter. Inch: halves to 32nds under
  * one inch, 1/8 at least, with 6 to 48 threads an inch.
- * @source ISO 965-1 and ASME B1.1 for the notation, from memory; the limits are this program's own rule.
+ * @source The notation: ISO 965-1 and the ASME standard for unified inch threads, from memory. The limits: this
+ * program's own rule.
  */
 export const readThread = (typed: string): Reading<Thread, ThreadFault> => {
   const metric = /^\s*M\s*(\d{1,2}(?:[.,]\d)?)\s*[x×*-]\s*(\d(?:[.,]\d{1,2})?)\s*$/i.exec(typed)

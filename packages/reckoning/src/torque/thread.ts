@@ -20,7 +20,7 @@ export type Thread =
 /**
  * A thread as it is written on a sheet: "M12×1.5", "1/2-20".
  *
- * @source ISO 965-1 and ASME B1.1 for the notation, from memory.
+ * @source The notation: ISO 965-1 and the ASME standard for unified inch threads, from memory.
  */
 export const threadText = (thread: Thread): string =>
   thread.system === 'metric'
@@ -43,7 +43,8 @@ export const threadDiameter = (thread: Thread): Millimeters =>
  *
  * @formula As = π/4 · (d − 0.938194 P)² for metric threads; At = π/4 · (D − 0.9743/n)² in inches for inch threads.
  * @units Square millimeters for both. M12×1.5 has 88.1 mm², 1/2-20 has 103.2 mm² (0.1599 in²).
- * @source ISO 898-1 and ASME B1.1, both formulas from memory; their results agree with tables that were read.
+ * @source ISO 898-1 and the ASME standard for unified inch threads, both formulas from memory; their results agree with
+ * tables that were read.
  */
 export const stressArea = (thread: Thread): SquareMillimeters => {
   const core =
