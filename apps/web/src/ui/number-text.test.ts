@@ -1,9 +1,10 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { nudge, numberFrom, type PadKey, press } from './number-text.ts'
+import { nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
 
 const psi = { whole: 3, decimals: 1 }
-const type = (keys: PadKey[], limits = psi) => keys.reduce((text, key) => press(text, key, limits), '')
+const type = (keys: PadKey[], limits: PadLimits = psi) =>
+  keys.reduce((text, key) => press(text, key, limits), '')
 
 describe('the number pad’s text', () => {
   it('is what its keys spell', () => {
@@ -20,6 +21,10 @@ describe('the number pad’s text', () => {
     expect(type(['.', '5'])).toBe('0.5')
     expect(type(['0', '7'])).toBe('7')
     expect(type(['sign', '0', '7'])).toBe('-7')
+  })
+
+  it('of a code keeps its leading zeros', () => {
+    expect(type(['0', '0', '7', '1', '2'], { whole: 4, decimals: 0, leadingZeros: true })).toBe('0071')
   })
 
   it('turns its sign and back', () => {

@@ -19,10 +19,12 @@ export type PadLimits = {
   /** Digits allowed before and after the point. */
   whole: number
   decimals: number
+  /** A code rather than a figure: its leading zeros stand. */
+  leadingZeros?: true
 }
 
 /** The text after a key. A key that would make no number, or too long a one, changes nothing. */
-export function press(text: string, key: PadKey, { whole, decimals }: PadLimits): string {
+export function press(text: string, key: PadKey, { whole, decimals, leadingZeros }: PadLimits): string {
   if (key === 'clear') return ''
   if (key === 'back') return text.slice(0, -1)
   if (key === 'sign') return text.startsWith('-') ? text.slice(1) : `-${text}`
@@ -30,7 +32,7 @@ export function press(text: string, key: PadKey, { whole, decimals }: PadLimits)
     if (decimals === 0 || text.includes('.')) return text
     return /\d$/.test(text) ? `${text}.` : `${text}0.`
   }
-  const typed = /^(-?)0$/.test(text) ? text.replace('0', key) : text + key
+  const typed = !leadingZeros && /^(-?)0$/.test(text) ? text.replace('0', key) : text + key
   const [before = '', after = ''] = typed.replace('-', '').split('.')
   return before.length > whole || after.length > decimals ? text : typed
 }

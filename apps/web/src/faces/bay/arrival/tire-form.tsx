@@ -1,5 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
 import { FastenerDamage, StemCondition, TireDamage, ValveKind } from '@bayledger/reckoning/evidence/evidence'
+import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { ReactNode } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
@@ -7,11 +8,13 @@ import { numberFrom } from '../../../ui/number-text.ts'
 import { RowForm } from '../form/row-form.tsx'
 import { noneOfThem, type Row, type RowValues } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
+import { useCalendarDay } from '../session/today.ts'
+import { dateCodeRow, yearsByDateCode } from './date-code-row.ts'
 
 const optional = 'not looked at'
 const number = { kind: 'number', optional, low: 0 } as const
 
-const rows: readonly Row[] = [
+const rowsFor = (values: RowValues, today: CalendarDay): readonly Row[] => [
   {
     kind: 'choice',
     key: 'valve',
@@ -36,14 +39,7 @@ const rows: readonly Row[] = [
     ],
   },
   { ...number, key: 'tread', label: 'Tread', unit: '/32 in', high: 40, limits: { whole: 2, decimals: 1 } },
-  {
-    ...number,
-    key: 'tireAge',
-    label: 'Tire age',
-    unit: 'years',
-    high: 60,
-    limits: { whole: 2, decimals: 1 },
-  },
+  dateCodeRow(values.dateCode, today),
   {
     ...number,
     key: 'sensorAge',
@@ -115,20 +111,23 @@ export function TireForm({
   onDone: () => void
 }) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
+  const today = useCalendarDay()
   return (
     <RowForm
       draftKey={`${state.orderId}/tire/${wheel}`}
       title={`Look at the ${wheelNames[wheel]} tire`}
       beside={tabs}
-      rows={() => rows}
+      rows={(values) => rowsFor(values, today)}
       recordWord="Record what was looked at"
       whyNot={(values) =>
-        rows.some(({ key }) => values[key]) ? undefined : 'Look at one thing at least, or go on to another.'
+        rowsFor(values, today).some(({ key }) => values[key])
+          ? undefined
+          : 'Look at one thing at least, or go on to another.'
       }
       busy={busy}
       problem={problem}
       onRecord={async (values) => {
-        const taken = await recordAll(entriesOf(state.orderId, wheel, values), `${wheel} tire`)
+        const taken = await recordAll(entriesOf(state.orderId, wheel, values, today), `${wheel} tire`)
         if (taken) onDone()
         return taken
       }}
@@ -136,10 +135,15 @@ export function TireForm({
   )
 }
 
-const entriesOf = (orderId: string, wheel: WheelPosition, values: RowValues): WrittenDraft[] => {
+const entriesOf = (
+  orderId: string,
+  wheel: WheelPosition,
+  values: RowValues,
+  today: CalendarDay,
+): WrittenDraft[] => {
   const { mounted } = values
   const fitted = mounted === 'road' || mounted === 'temporary-spare' ? mounted : null
-  const looked = rows.some(({ key }) => key !== 'mounted' && values[key])
+  const looked = rowsFor(values, today).some(({ key }) => key !== 'mounted' && values[key])
   return [
     ...(looked
       ? [
@@ -150,7 +154,7 @@ const entriesOf = (orderId: string, wheel: WheelPosition, values: RowValues): Wr
             valve: oneOf(ValveKind.options, values.valve),
             stem: oneOf(StemCondition.options, values.stem),
             treadDepth32nds: numberFrom(values.tread ?? ''),
-            tireAgeYears: numberFrom(values.tireAge ?? ''),
+            tireAgeYears: yearsByDateCode(values.dateCode, today),
             sensorAgeMonths: numberFrom(values.sensorAge ?? ''),
             sealantSeen: values.sealant ? values.sealant === 'yes' : null,
             tireDamage: someOf(TireDamage.options, values.damage),

@@ -20,6 +20,8 @@ export type Row =
       readonly step?: number | null
       readonly signed?: boolean
       readonly hint?: string | undefined
+      /** What is wrong with it, where more than its range decides. */
+      readonly fault?: (text: string) => string | undefined
     })
   | (RowBase & { readonly kind: 'choice'; readonly options: readonly RowOption[] })
   /** Any number of a few; `noneWord` says that none of them is so. */
@@ -49,8 +51,9 @@ export const noneOfThem = 'none'
 /** What is wrong with a value as it stands, and what is allowed; `undefined` when nothing is, or nothing is typed. */
 export const rowFault = (row: Row, value: string | null | undefined): string | undefined => {
   if (value === null || value === undefined || value === '') return undefined
-  if (row.kind === 'text') return row.fault?.(value)
-  if (row.kind !== 'number') return undefined
+  if (row.kind !== 'text' && row.kind !== 'number') return undefined
+  const fault = row.fault?.(value)
+  if (fault !== undefined || row.kind === 'text') return fault
   const number = numberFrom(value)
   if (number === null) return undefined
   return number < row.low || number > row.high

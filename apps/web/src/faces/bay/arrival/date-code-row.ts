@@ -1,0 +1,36 @@
+import { readDateCode } from '@bayledger/reckoning/tire/read-date-code'
+import { type TireAge, tireAge, tireAgeWords } from '@bayledger/reckoning/tire/tire-age'
+import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
+import type { Row } from '../form/rows.ts'
+
+type Typed = string | null | undefined
+
+/** The date code as it stands on the tire; beside it the age that it says. */
+export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
+  const age = ageBy(typed, today)
+  return {
+    kind: 'number',
+    key: 'dateCode',
+    label: 'Tire date code',
+    optional: 'not looked at',
+    unit: age === null ? 'week, year' : `· ${tireAgeWords(age)}`,
+    hint: 'The last digits of the number after DOT, as 2620.',
+    low: 0,
+    high: 9_999,
+    step: null,
+    limits: { whole: 4, decimals: 0, leadingZeros: true },
+    fault: (text) => {
+      const read = readDateCode(text, today)
+      return read.ok ? undefined : `${read.found} is no date: allowed is ${read.allowed}. ${read.do}`
+    },
+  }
+}
+
+/** Full years, at least so many where the code names no decade; `null` where no code was typed. */
+export const yearsByDateCode = (typed: Typed, today: CalendarDay): number | null =>
+  ageBy(typed, today)?.fullYears ?? null
+
+const ageBy = (typed: Typed, today: CalendarDay): TireAge | null => {
+  const read = readDateCode(typed ?? '', today)
+  return read.ok ? tireAge(read.value, today) : null
+}
