@@ -1,5 +1,5 @@
 import type { Distance } from '../quantity.ts'
-import { metersPerMile } from '../units/exact-factors.ts'
+import { distanceIn } from '../units/length-units.ts'
 
 /** Miles after which the torque of a wheel that was off is looked at again. */
 export type RetorqueMiles = { readonly from: number; readonly to: number }
@@ -25,7 +25,7 @@ export const retorqueWindow = (
 ): { readonly from: Distance; readonly to: Distance } => {
   const { from, to } = makers ?? usualRetorqueMiles
   const after = (miles: number): Distance => ({
-    value: odometer.value + (odometer.unit === 'mi' ? miles : (miles * metersPerMile) / 1_000),
+    value: odometer.value + distanceIn(odometer.unit, { value: miles, unit: 'mi' }),
     unit: odometer.unit,
   })
   return { from: after(from), to: after(to) }
