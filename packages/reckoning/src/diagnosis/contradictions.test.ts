@@ -1,17 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import type { Evidence } from '../evidence/evidence-schema.ts'
-import { workedCases } from './cases/worked-cases.test-support.ts'
+import { caseNamed } from './cases/worked-cases.test-support.ts'
 import { suppose } from './checks/suppose.ts'
 import { contradictionsOf } from './contradictions.ts'
 import { judge } from './engine/judge.ts'
 
 const voiced = (evidence: Evidence): string[] => contradictionsOf(judge(evidence)).map(({ code }) => code)
 
-const changed = (name: string, values: Record<string, unknown> = {}): Evidence => {
-  const found = workedCases.find((one) => one.name === name)
-  if (found === undefined) throw new Error(`no case ${name}`)
-  return suppose(found.evidence, values)
-}
+const changed = (name: string, values: Record<string, unknown> = {}): Evidence =>
+  suppose(caseNamed(name).evidence, values)
 
 const ofAllFour = (name: string, value: unknown): Record<string, unknown> =>
   Object.fromEntries(['LF', 'RF', 'RR', 'LR'].map((wheel) => [`wheels.${wheel}.${name}`, value]))

@@ -2,7 +2,7 @@ import * as fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import type { Evidence } from '../evidence/evidence-schema.ts'
 import { readingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
-import { workedCases } from './cases/worked-cases.test-support.ts'
+import { caseNamed, workedCases } from './cases/worked-cases.test-support.ts'
 import { checksFor } from './checks/all-checks.ts'
 import { suppose } from './checks/suppose.ts'
 import { uncheckedFacts } from './checks/unchecked.ts'
@@ -240,12 +240,6 @@ describe('what must never be said or sold', () => {
 })
 
 const lowCodes = new Set(['tire-low', 'cold-weather', 'weather-and-seepage', 'altitude-change'])
-
-const caseNamed = (name: string) => {
-  const found = workedCases.find((one) => one.name === name)
-  if (found === undefined) throw new Error(`no case ${name}`)
-  return found
-}
 
 const codesByWheel = (evidence: Evidence): [string, string][] =>
   judge(evidence).judged.flatMap(({ rule, match }) =>

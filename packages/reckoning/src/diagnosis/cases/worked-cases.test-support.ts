@@ -10,6 +10,8 @@ export type WorkedCase = {
   readonly title: string
   readonly evidence: Evidence
   readonly expected: z.infer<typeof Expected>
+  /** What must hold beyond the names of the findings; its test stands in must-hold.test-support.ts. */
+  readonly mustHold: string | null
 }
 
 const Expected = z.strictObject({
@@ -25,25 +27,39 @@ const CaseFile = z.strictObject({
   mustHold: z.optional(z.string()),
 })
 
-const folder = new URL('./', import.meta.url)
-
-const readCase = (file: string): WorkedCase => {
+const readCase = (file: URL): WorkedCase => {
   const {
     case: name,
     title,
     evidence,
     expected,
-  } = z.parse(CaseFile, JSON.parse(readFileSync(new URL(file, folder), 'utf8')))
+    mustHold,
+  } = z.parse(CaseFile, JSON.parse(readFileSync(file, 'utf8')))
   const parsed = parseEvidence(evidence)
   if (!parsed.ok) {
     throw new Error(
       `${name}: ${parsed.faults.map(({ field, allowed }) => `${field}: ${allowed}`).join('; ')}`,
     )
   }
-  return { name, title, evidence: parsed.evidence, expected }
+  return { name, title, evidence: parsed.evidence, expected, mustHold: mustHold ?? null }
 }
 
-export const workedCases: readonly WorkedCase[] = readdirSync(folder)
-  .filter((file) => file.endsWith('.json'))
-  .sort()
-  .map(readCase)
+const casesIn = (folder: string): WorkedCase[] =>
+  readdirSync(new URL(folder, import.meta.url))
+    .filter((file) => file.endsWith('.json'))
+    .sort()
+    .map((file) => readCase(new URL(`${folder}${file}`, import.meta.url)))
+
+/** The cases that the trade worked out by hand. */
+export const tradeCases: readonly WorkedCase[] = casesIn('./')
+
+/** For each rule that needs one: a case in which it just applies (`…-fires`), and one in which it just does not (`…-not`). */
+export const ruleCases: readonly WorkedCase[] = casesIn('./own/')
+
+export const workedCases: readonly WorkedCase[] = [...tradeCases, ...ruleCases]
+
+export const caseNamed = (name: string): WorkedCase => {
+  const found = workedCases.find((one) => one.name === name)
+  if (found === undefined) throw new Error(`no case ${name}`)
+  return found
+}

@@ -1,20 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { Evidence } from '../../evidence/evidence-schema.ts'
-import { workedCases } from '../cases/worked-cases.test-support.ts'
+import { caseNamed, workedCases } from '../cases/worked-cases.test-support.ts'
 import { diagnose } from '../diagnose.ts'
 import { readFacts } from '../facts/facts.ts'
 import { checksFor } from './all-checks.ts'
 import { suppose } from './suppose.ts'
 
-const caseNamed = (name: string) => {
-  const found = workedCases.find((one) => one.name === name)
-  if (found === undefined) throw new Error(`no case ${name}`)
-  return found.evidence
-}
+const evidenceOf = (name: string) => caseNamed(name).evidence
 
 describe('what to check next', () => {
   it('names the stored IDs where they would tell a new sensor from another wheel set', () => {
-    const unread = suppose(caseNamed('K18'), { controlModule: null })
+    const unread = suppose(evidenceOf('K18'), { controlModule: null })
     const ids = diagnose(unread).nextChecks.find(({ field }) => field === 'controlModule.ids')
     expect(ids?.couldChange).toContain('other-wheel-set')
     expect(ids?.couldChange).toContain('malfunction-unexplained')
@@ -23,7 +19,7 @@ describe('what to check next', () => {
   })
 
   it('names a missing gauge value, whose values lead to the most verdicts', () => {
-    const { nextChecks, unchecked } = diagnose(suppose(caseNamed('K01'), { 'wheels.LF.gauge': null }))
+    const { nextChecks, unchecked } = diagnose(suppose(evidenceOf('K01'), { 'wheels.LF.gauge': null }))
     expect(unchecked).toContain('wheels.LF.gauge')
     const gauge = nextChecks.find(({ field }) => field === 'wheels.LF.gauge')
     expect(gauge?.couldChange).toEqual(expect.arrayContaining(['run-low-damage-possible', 'tire-low']))
@@ -31,7 +27,7 @@ describe('what to check next', () => {
   })
 
   it('leaves out what was noted as not possible', () => {
-    const unread = suppose(caseNamed('K18'), {
+    const unread = suppose(evidenceOf('K18'), {
       controlModule: null,
       notPossible: [{ field: 'controlModule', why: 'no connection' }],
     })

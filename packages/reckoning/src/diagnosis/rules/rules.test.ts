@@ -1,16 +1,12 @@
 import { afterAll, describe, expect, it } from 'vitest'
 import type { Evidence } from '../../evidence/evidence-schema.ts'
-import { workedCases } from '../cases/worked-cases.test-support.ts'
+import { caseNamed, workedCases } from '../cases/worked-cases.test-support.ts'
 import type { Supposition } from '../checks/field-check.ts'
 import { suppose } from '../checks/suppose.ts'
 import { FindingCode } from '../diagnosis.ts'
 import { judge } from '../engine/judge.ts'
 
-const caseNamed = (name: string): Evidence => {
-  const found = workedCases.find((one) => one.name === name)
-  if (found === undefined) throw new Error(`no case ${name}`)
-  return found.evidence
-}
+const evidenceOf = (name: string): Evidence => caseNamed(name).evidence
 
 const reached = new Set(workedCases.flatMap(({ expected }) => expected.findings.map(({ code }) => code)))
 
@@ -26,7 +22,7 @@ const findings = (evidence: Evidence): string[] => {
 const soundBut = (...suppositions: Supposition[]): Evidence =>
   suppositions.reduce<Evidence>(
     (evidence, one) => suppose(evidence, one),
-    suppose(caseNamed('K24'), { 'light.behavior': 'off' }),
+    suppose(evidenceOf('K24'), { 'light.behavior': 'off' }),
   )
 
 const lit = { 'light.behavior': 'solid' }
@@ -128,21 +124,21 @@ describe('rules that the worked cases do not reach', () => {
       ),
       ['tire-low@LF', 'retry-silent-wheel@RR'],
     ],
-    ['right pressures, no sensors, no event', { ...caseNamed('K21'), events: [] }, ['reset-and-recheck']],
-    ['a flash on a vehicle without sensors', suppose(caseNamed('K21'), flashing), ['wheel-speed-fault']],
+    ['right pressures, no sensors, no event', { ...evidenceOf('K21'), events: [] }, ['reset-and-recheck']],
+    ['a flash on a vehicle without sensors', suppose(evidenceOf('K21'), flashing), ['wheel-speed-fault']],
     [
       'a vehicle that monitors nothing',
-      suppose(caseNamed('K21'), { 'vehicle.system': 'none' }),
+      suppose(evidenceOf('K21'), { 'vehicle.system': 'none' }),
       ['no-monitoring-fitted'],
     ],
     [
       'all four low without sensors and without a light',
-      suppose(caseNamed('K21'), { 'light.behavior': 'off', ...allFour({ gauge: 26 }) }),
+      suppose(evidenceOf('K21'), { 'light.behavior': 'off', ...allFour({ gauge: 26 }) }),
       ['equal-loss-unseen', 'weather-and-seepage@LF+RF+RR+LR'],
     ],
     [
       'a wheel that answers where no sensor should be',
-      suppose(caseNamed('K21'), { 'light.behavior': 'off', ...wheel('LF', { answer: 'answered' }) }),
+      suppose(evidenceOf('K21'), { 'light.behavior': 'off', ...wheel('LF', { answer: 'answered' }) }),
       ['system-kind-contradicted@LF'],
     ],
     [
@@ -175,7 +171,7 @@ describe('rules that the worked cases do not reach', () => {
     ['a corroded stem', soundBut(wheel('RR', { stem: 'corroded' })), ['stem-corroded@RR']],
     [
       'the spare rotated onto the road',
-      suppose(caseNamed('K27'), {
+      suppose(evidenceOf('K27'), {
         ...flashing,
         ...wheel('SP', { gauge: 35, sensorPressure: 35 }),
         'controlModule.ids.SP': '1A2B3C13',
@@ -192,7 +188,7 @@ describe('rules that the worked cases do not reach', () => {
     ['chains', soundBut({ 'events.chains': {} }), ['snow-or-chains']],
     [
       'a part of ours in warranty on a wheel that is silent',
-      suppose(caseNamed('K02'), { 'history.partsUnderWarranty': ['RR'], 'history.ourWorkOn': ['RR', 'LF'] }),
+      suppose(evidenceOf('K02'), { 'history.partsUnderWarranty': ['RR'], 'history.ourWorkOn': ['RR', 'LF'] }),
       ['sensor-silent@RR', 'comeback@RR', 'under-warranty@RR'],
     ],
     [
