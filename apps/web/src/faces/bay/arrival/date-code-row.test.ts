@@ -10,7 +10,7 @@ describe('the date code of a tire', () => {
   it.each([
     ['0119', '0119 · 7 years', 7],
     ['3925', '3925 · under a year', 0],
-    ['317', '317 · at least 28 years, decade unknown', 28],
+    ['317', '317 · 28 years or more', 28],
   ])('%s says %s', (typed, words, years) => {
     expect(wordsOf(typed)).toBe(words)
     expect(yearsByDateCode(typed, today)).toBe(years)
@@ -26,6 +26,11 @@ describe('the date code of a tire', () => {
     expect(rowFault(row, typed)).toContain(allowed)
     expect(isAnswered(row, typed)).toBe(false)
     expect(yearsByDateCode(typed, today)).toBeNull()
+  })
+
+  it('says of three digits that they name no decade', () => {
+    expect(dateCodeRow('317', today)).toMatchObject({ hint: expect.stringContaining('no decade') })
+    expect(dateCodeRow('2620', today)).toMatchObject({ hint: expect.stringContaining('after DOT') })
   })
 
   it('may be left out', () => {

@@ -13,8 +13,10 @@ export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
     key: 'dateCode',
     label: 'Tire date code',
     optional: 'not looked at',
-    unit: age === null ? 'week, year' : `· ${tireAgeWords(age)}`,
-    hint: 'The last digits of the number after DOT, as 2620.',
+    unit: age === null ? 'week, year' : `· ${shortWords(age)}`,
+    hint: age?.atLeast
+      ? 'Three digits name no decade: it may be ten or twenty years older.'
+      : 'The last digits of the number after DOT, as 2620.',
     low: 0,
     high: 9_999,
     step: null,
@@ -25,6 +27,9 @@ export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
     },
   }
 }
+
+const shortWords = (age: TireAge): string =>
+  age.atLeast ? `${age.fullYears} years or more` : tireAgeWords(age)
 
 /** Full years, at least so many where the code names no decade; `null` where no code was typed. */
 export const yearsByDateCode = (typed: Typed, today: CalendarDay): number | null =>
