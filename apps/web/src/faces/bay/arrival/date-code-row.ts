@@ -15,7 +15,7 @@ export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
     optional: 'not looked at',
     unit: age === null ? 'week, year' : `· ${shortWords(age)}`,
     hint: age?.atLeast
-      ? 'Three digits name no decade: it may be ten or twenty years older.'
+      ? `Three digits: ${tireAgeWords(age)}.`
       : 'The last digits of the number after DOT, as 2620.',
     low: 0,
     high: 9_999,
