@@ -18,10 +18,9 @@ export type BuildDate = BuildWeek & { readonly decadeKnown: boolean }
  * @formula four digits: year 2000 + YY. Three digits: the latest year before 2000 that ends in that digit and has that
  * week; 2000 itself for weeks 1 to 26, which end with 1 July
  * @units weeks as `sundayOfWeek` counts them; the day of the inspection as YYYY-MM-DD
- * @limits weeks 1 to 52, and 53 only in a year that has one; none that begins after the day of the inspection; three
- * digits back to 1971
+ * @limits weeks 1 to 52, and 53 only in a year that has one; none that begins after the day of the inspection
  * @source 49 CFR 574.5(b)(3) (quoted); four digits instead of three: 64 FR 36807 of 8 July 1999 (read), from 2 July
- * 2000 on (the month quoted in owner handbooks, the day from memory); 1971: from memory
+ * 2000 on (the month quoted in owner handbooks, the day from memory)
  */
 export const readDateCode = (typed: string, inspectedOn: CalendarDay): Reading<BuildDate, DateCodeFault> => {
   const digits = typed.trim()
@@ -55,12 +54,7 @@ const threeDigits = (
 ): Reading<BuildDate, DateCodeFault> => {
   const year = [2000, 1990, 1980, 1970]
     .map((decade) => decade + yearDigit)
-    .find(
-      (one) =>
-        (one < 2000 || (one === 2000 && week < firstFourDigitWeek)) &&
-        one >= 1971 &&
-        week <= weeksOfYear(one),
-    )
+    .find((one) => (one < 2000 || (one === 2000 && week < firstFourDigitWeek)) && week <= weeksOfYear(one))
   if (week < 1 || year === undefined)
     return noSuchWeek(typed, week, week === 53 ? 'a week 53 only in a year that has one' : 'weeks 01 to 53')
   return notAfter(typed, { year, week, decadeKnown: false }, inspectedOn)

@@ -27,8 +27,12 @@ export type Tin = {
  * groups: quoted in owner handbooks, their maxima from memory; that G, I, O, Q, S and Z are never used: from memory)
  */
 export const readTin = (typed: string, inspectedOn: CalendarDay): Reading<Tin, TinFault> => {
-  const [, marked, rest = ''] = /^(?:DOT[\s-]*)?(R[\s-]+)?(.*)$/s.exec(typed.trim().toUpperCase()) ?? []
-  const symbols = rest.replace(/[\s-]/g, '')
+  const text = typed
+    .trim()
+    .toUpperCase()
+    .replace(/^DOT[\s-]*/, '')
+  const retreadMark = /^R[\s-]/.test(text)
+  const symbols = text.slice(retreadMark ? 1 : 0).replace(/[\s-]/g, '')
   const odd = /[^0-9A-FHJ-NPRT-Y]/u.exec(symbols)?.[0]
   if (odd !== undefined)
     return refused('symbol', {
@@ -46,7 +50,7 @@ export const readTin = (typed: string, inspectedOn: CalendarDay): Reading<Tin, T
       allowed: `13 symbols, 7 of a retread, 7 to 12 of an older tire; this one has ${symbols.length}`,
       do: 'Read the whole number: on older tires one sidewall carries only a part of it. For the age alone, enter the date code.',
     })
-  if (marked !== undefined && shape !== 'retread')
+  if (retreadMark && shape !== 'retread')
     return refused('retread', {
       found: typed,
       allowed: 'after the R of a retread 7 symbols that end in 4 digits',

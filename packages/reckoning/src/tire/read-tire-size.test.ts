@@ -77,6 +77,7 @@ describe('a tire size', () => {
     ['205/55C16', 'not-a-size'],
     ['7.50R16', 'not-a-size'],
     ['QLT235/85R16', 'not-a-size'],
+    ['LT31x10.5R15LT', 'not-a-size'],
     ['200/55R16', 'width'],
     ['206/55R16', 'width'],
     ['095/55R16', 'width'],
@@ -145,6 +146,9 @@ describe('a tire size', () => {
     expect(readTireSize('LT235/85R16 116/120R')).toMatchObject({
       found: 'LT235/85R16 116/120R: 116/120',
     })
+    expect(readTireSize('205/55R16 19V')).toMatchObject({ found: '205/55R16 19V: 19' })
+    expect(readTireSize('205/55R16 (91W)')).toMatchObject({ found: '205/55R16 (91W): (W)' })
+    expect(readTireSize('205/55R16 91I')).toMatchObject({ found: '205/55R16 91I: I' })
     expect(readTireSize('205/55R16 XL 91V XL')).toMatchObject({
       found: '205/55R16 XL 91V XL: XL and XL',
     })

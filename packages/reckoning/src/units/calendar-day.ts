@@ -14,13 +14,14 @@ export type CalendarDayFault = 'not-a-day' | 'no-such-day'
  * @source ISO 8601 for the notation (from memory); the limits are this program's own rule
  */
 export const readCalendarDay = (typed: string): Reading<CalendarDay, CalendarDayFault> => {
-  const [, year, month, day] = (/^\s*(\d{4})-(\d{2})-(\d{2})\s*$/.exec(typed) ?? []).map(Number)
-  if (year === undefined || month === undefined || day === undefined)
+  const parts = /^\s*(\d{4})-(\d{2})-(\d{2})\s*$/.exec(typed)
+  if (!parts)
     return refused('not-a-day', {
       found: typed,
       allowed: 'a day as year, month and day: 2026-01-12',
       do: 'Enter it in that order, with four digits for the year and two for month and day.',
     })
+  const [year = 0, month = 0, day = 0] = parts.slice(1).map(Number)
   const readsBack = dayOfNumber(dayNumberOf(year, month, day))
   if (year < 1900 || year > 2199 || readsBack !== typed.trim())
     return refused('no-such-day', {
