@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { ruleSetVersion } from '@bayledger/reckoning/diagnosis/diagnose'
 import { afterAll, describe, expect, it, vi } from 'vitest'
 
 vi.setConfig({ testTimeout: 60_000 })
@@ -33,7 +34,7 @@ describe('npm run -s diagnose', () => {
     const { status, stdout, lines } = run([file])
     expect({ status, lines }).toEqual({ status: 0, lines: [] })
     const diagnosis = JSON.parse(stdout)
-    expect(diagnosis.ruleSet).toBe('1')
+    expect(diagnosis.ruleSet).toBe(ruleSetVersion)
     expect(diagnosis.primary).toBe('sensor-silent')
     expect(diagnosis.findings[0].wheels).toEqual(['RR'])
   })

@@ -31,6 +31,44 @@ describe('what contradicts what', () => {
     expect(voiced(changed('K08'))).toEqual(['light-on-tires-right', 'gauge-against-sensors'])
   })
 
+  it('no light against a low tire, also while something is still to be asked, of any system, and of a low spare', () => {
+    const off = { 'light.behavior': 'off' }
+    expect(voiced(changed('K01', { ...off, 'light.lampCheck': null }))).toEqual(['light-off-tire-low'])
+    expect(voiced(changed('K22', off))).toEqual(['light-off-tire-low'])
+    expect(voiced(changed('K27', off))).toEqual(['light-off-tire-low'])
+    expect(voiced(changed('K27', { ...off, 'vehicle.spareMonitored': false }))).toEqual([])
+  })
+
+  it('a solid light against right tires, also while something is still to be asked', () => {
+    const solid = { 'light.behavior': 'solid', 'light.lampCheck': null }
+    expect(voiced(changed('K24', solid))).toEqual(['light-on-tires-right'])
+    expect(voiced(changed('K24', { ...solid, 'wheels.LF.gauge': null }))).toEqual([])
+  })
+
+  it('a flash against sensors that the vehicle holds, though at other places', () => {
+    const flash = { 'light.behavior': 'flash-then-solid' }
+    expect(voiced(changed('K10', flash))).toEqual(['light-against-evidence'])
+    expect(voiced(changed('K10', { ...flash, 'wheels.LF.frequencyMHz': null }))).toEqual([])
+  })
+
+  it('a sensor that the vehicle cannot hear against a light that does not flash', () => {
+    expect(voiced(changed('K02', { 'light.behavior': 'off' }))).toEqual(['fault-not-flashed'])
+    expect(voiced(changed('K15', { 'light.behavior': 'solid' }))).toContain('fault-not-flashed')
+    expect(voiced(changed('K02'))).toEqual([])
+    const fitted = (minutes: number) => ({
+      'light.behavior': 'off',
+      'events.sensor-fitted-today': { wheel: 'RF' },
+      'surroundings.minutesDriven': minutes,
+    })
+    expect(voiced(changed('K15', fitted(19)))).toEqual([])
+    expect(voiced(changed('K15', fitted(20)))).toEqual(['fault-not-flashed'])
+  })
+
+  it('a lamp that was dark at key-on against a light that comes on; a dark lamp alone explains its silence', () => {
+    expect(voiced(changed('K31', { 'light.behavior': 'solid' }))).toContain('lamp-dark-yet-lit')
+    expect(voiced(changed('K31'))).toEqual([])
+  })
+
   it('a low tire in a vehicle that was rotated and not told, or that names another one', () => {
     expect(voiced(changed('K10', { 'light.behavior': 'solid', 'wheels.LF.gauge': 24 }))).toContain(
       'positions-exchanged',

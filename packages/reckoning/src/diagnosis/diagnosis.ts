@@ -90,6 +90,8 @@ export const ContradictionCode = z.enum([
   'light-off-tire-low',
   'light-on-tires-right',
   'gauge-against-sensors',
+  'fault-not-flashed',
+  'lamp-dark-yet-lit',
   'positions-exchanged',
   'stray-sensors-heard',
   'light-reported-otherwise',
