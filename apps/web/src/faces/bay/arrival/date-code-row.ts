@@ -13,23 +13,22 @@ export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
     key: 'dateCode',
     label: 'Tire date code',
     optional: 'not looked at',
-    unit: age === null ? 'week, year' : `· ${shortWords(age)}`,
-    hint: age?.atLeast
-      ? `Three digits: ${tireAgeWords(age)}.`
-      : 'The last digits of the number after DOT, as 2620.',
+    unit: '',
+    hint: hintFor(age),
     low: 0,
     high: 9_999,
     step: null,
     limits: { whole: 4, decimals: 0, leadingZeros: true },
     fault: (text) => {
+      if (text.length < 3) return 'Four digits: week, then year.'
       const read = readDateCode(text, today)
-      return read.ok ? undefined : `${read.found} is no date: allowed is ${read.allowed}. ${read.do}`
+      return read.ok ? undefined : `${read.found}. Allowed: ${read.allowed}. ${read.do}`
     },
   }
 }
 
-const shortWords = (age: TireAge): string =>
-  age.atLeast ? `${age.fullYears} years or more` : tireAgeWords(age)
+const hintFor = (age: TireAge | null): string =>
+  age === null ? 'The last digits of the number after DOT, as 2620.' : `Age: ${tireAgeWords(age)}.`
 
 /** Full years, at least so many where the code names no decade; `null` where no code was typed. */
 export const yearsByDateCode = (typed: Typed, today: CalendarDay): number | null =>

@@ -13,6 +13,7 @@ type RowBase = {
 export type Row =
   | (RowBase & {
       readonly kind: 'number'
+      /** Empty: a code, no figure. */
       readonly unit: string
       readonly low: number
       readonly high: number
@@ -87,7 +88,7 @@ export const rowAfter = (rows: readonly Row[], values: RowValues, key: string): 
 export const rowWords = (row: Row, value: string | null | undefined): string | null => {
   if (value === null) return row.optional ?? 'left out'
   if (value === undefined || value === '') return null
-  if (row.kind === 'number') return `${value.replace('-', '−')} ${row.unit}`
+  if (row.kind === 'number') return `${value.replace('-', '−')} ${row.unit}`.trimEnd()
   if (row.kind === 'text') return value
   if (row.kind === 'several' && value === noneOfThem) return row.noneWord
   const chosen = value.split(',')
