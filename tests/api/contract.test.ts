@@ -159,6 +159,7 @@ describe('who may call what', () => {
         "staff: GET /api/floor",
         "staff: GET /api/instruments",
         "staff: GET /api/orders/:orderId",
+        "staff: GET /api/orders/:orderId/diagnosis/today",
         "staff: GET /api/orders/:orderId/entries",
         "staff: GET /api/orders/:orderId/reports/:number",
         "staff: GET /api/refused-entries",

@@ -96,7 +96,7 @@ const bindings = (deps: Deps) => [
   ...vehicleRoutes(deps),
   ...sheetRoutes(deps),
   ...settingRoutes(deps),
-  ...diagnosisRoutes(),
+  ...diagnosisRoutes(deps),
   ...linkRoutes(deps),
   ...customerFaceRoutes(deps),
   ...reportRoutes(deps),

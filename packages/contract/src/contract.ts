@@ -1,7 +1,7 @@
 import { decideEstimate, getCustomerOrder, getCustomerReport, openLink } from './customer-face.ts'
 import { createCustomer, getCustomer, listCustomers, putCustomer } from './customers.ts'
 import { createEnrollmentCode, enrollDevice, getDevice, listStaff } from './devices.ts'
-import { computeDiagnosis } from './diagnoses.ts'
+import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
 import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
 import { createLink, listLinks, revokeLink } from './links.ts'
@@ -46,6 +46,7 @@ export const contract = [
   listInstruments,
   getSettings,
   computeDiagnosis,
+  compareWithTodaysRules,
   createLink,
   listLinks,
   revokeLink,

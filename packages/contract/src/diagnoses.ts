@@ -1,6 +1,7 @@
 import { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
+import { Id } from './identity.ts'
 
 export const computeDiagnosis = endpoint({
   operationId: 'computeDiagnosis',
@@ -11,4 +12,27 @@ export const computeDiagnosis = endpoint({
   body: z.record(z.string(), z.unknown()),
   replies: { 200: Diagnosis },
   problems: ['EVIDENCE_INVALID'],
+})
+
+/** Findings as issued beside what the present rules make of the same evidence. */
+export const RulesComparison = z.strictObject({
+  issuedByRuleSet: z.string(),
+  todaysRuleSet: z.string(),
+  /** One sentence a difference; empty where both say the same. */
+  differences: z.array(z.string()),
+  today: Diagnosis,
+})
+export type RulesComparison = z.infer<typeof RulesComparison>
+
+export const compareWithTodaysRules = endpoint({
+  operationId: 'compareWithTodaysRules',
+  summary:
+    "What today's rules would say of the evidence on which an order's findings stand; nothing is written.",
+  method: 'GET',
+  path: '/api/orders/:orderId/diagnosis/today',
+  access: { who: 'staff' },
+  params: z.strictObject({ orderId: Id }),
+  /** `null`: no findings were issued on this order. */
+  replies: { 200: z.strictObject({ comparison: z.nullable(RulesComparison) }) },
+  problems: ['ORDER_NOT_FOUND'],
 })

@@ -115,10 +115,10 @@ const notPossible = (state: OrderState): NonNullable<Evidence['notPossible']> =>
 ]
 
 /** psi is exact as typed; another unit is rounded to a thousandth so that canonical text stays short. */
-const psi = (pressure: Pressure): number =>
+export const psi = (pressure: Pressure): number =>
   pressure.unit === 'psi' ? pressure.value : toThousandth(pressureIn('psi', pressure))
 
-const fahrenheit = (temperature: Temperature): number =>
+export const fahrenheit = (temperature: Temperature): number =>
   temperature.unit === 'F' ? temperature.value : toThousandth(temperatureIn('F', temperature))
 
 const toThousandth = (value: number): number => Math.round(value * 1000) / 1000

@@ -1,6 +1,7 @@
 import type { EntryOfKind } from '@bayledger/ledger/entry'
 import { evidenceOf } from '@bayledger/ledger/evidence-of'
 import { digestOf } from '@bayledger/ledger/hash-chain'
+import { nothingOnRecord } from '@bayledger/ledger/history-of'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
@@ -15,7 +16,7 @@ export const confirmFindings = (
     confirmedAt,
   }: { by: DemoPerson; deviceId: string; issuedAt: string; confirmedAt: string },
 ): EntryOfKind<'diagnosis.issued'> => {
-  const evidence = evidenceOf(pen.state(), null)
+  const evidence = evidenceOf(pen.state(), nothingOnRecord)
   const issued = pen.write(
     'diagnosis.issued',
     { evidence, diagnosis: diagnose(evidence), evidenceDigest: digestOf(evidence) },

@@ -2,6 +2,7 @@ import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { append, stateOf } from '@bayledger/ledger/append'
 import type { Author, Draft, Entry, Given } from '@bayledger/ledger/entry'
 import { personalDigest } from '@bayledger/ledger/hash-chain'
+import { nothingOnRecord } from '@bayledger/ledger/history-of'
 import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
 import { definitionOf } from '@bayledger/ledger/kinds/registry'
 import type { OrderState } from '@bayledger/ledger/order-state'
@@ -149,7 +150,7 @@ const factsAt = (
   gauges: new Set(
     instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
   ),
-  history: null,
+  history: nothingOnRecord,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   heldBackParts: new Map(),

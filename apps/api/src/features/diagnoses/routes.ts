@@ -1,7 +1,12 @@
-import { computeDiagnosis as endpoint } from '@bayledger/contract/diagnoses'
+import * as contract from '@bayledger/contract/diagnoses'
+import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
-import { computeDiagnosis } from './service.ts'
+import { compareWithTodaysRules, computeDiagnosis } from './service.ts'
 
-export const diagnosisRoutes = (): Binding[] => [
-  bind(endpoint)(async ({ body }) => ({ status: 200, body: computeDiagnosis(body) })),
+export const diagnosisRoutes = (deps: Deps): Binding[] => [
+  bind(contract.computeDiagnosis)(async ({ body }) => ({ status: 200, body: computeDiagnosis(body) })),
+  bind(contract.compareWithTodaysRules)(async ({ params }) => ({
+    status: 200,
+    body: { comparison: await compareWithTodaysRules(deps, params.orderId) },
+  })),
 ]

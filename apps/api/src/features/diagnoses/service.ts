@@ -1,7 +1,11 @@
+import type { RulesComparison } from '@bayledger/contract/diagnoses'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { parseEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { AppError } from '../../core/app-error.ts'
+import type { Deps } from '../../deps.ts'
+import { getLedger } from '../orders/service.ts'
+import { differencesBetween } from './service/compare-diagnoses.ts'
 
 /** Findings for evidence as it came; every fault of it is named at once. */
 export const computeDiagnosis = (input: unknown): Diagnosis => {
@@ -13,4 +17,24 @@ export const computeDiagnosis = (input: unknown): Diagnosis => {
     `${fields.length === 1 ? 'One field is' : `${fields.length} fields are`} not right. Correct what is named and send it again.`,
     { fields },
   )
+}
+
+/**
+ * An order's findings stay as the rules of their day made them. This judges the same stored evidence by today's
+ * rules, for whoever wants to know; `null` where no findings were issued.
+ */
+export const compareWithTodaysRules = async (
+  deps: Deps,
+  orderId: string,
+): Promise<RulesComparison | null> => {
+  const { state } = await getLedger(deps, orderId)
+  if (!state.diagnosis) return null
+  const { evidence, diagnosis } = state.diagnosis
+  const today = computeDiagnosis(evidence)
+  return {
+    issuedByRuleSet: diagnosis.ruleSet,
+    todaysRuleSet: today.ruleSet,
+    differences: differencesBetween(diagnosis, today),
+    today,
+  }
 }

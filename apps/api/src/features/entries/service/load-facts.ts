@@ -1,10 +1,13 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import type { Draft } from '@bayledger/ledger/entry'
+import { historyOf } from '@bayledger/ledger/history-of'
 import type { OrderState } from '@bayledger/ledger/order-state'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
 import type { Deps } from '../../../deps.ts'
+import { listEarlierOrders } from '../store/list-earlier-orders.ts'
 import { readFacts, type StoredFacts } from '../store/read-facts.ts'
+import { loadLedger } from './load-ledger.ts'
 
 /** What admitting these drafts needs to know of the world outside their order. */
 export const loadFacts = async (
@@ -19,10 +22,19 @@ export const loadFacts = async (
     locationId: state.locationId ?? opening?.payload.locationId ?? null,
     sensorIds: [...new Set([...sensorIdsRead(state), ...drafts.flatMap(sensorIdsIn)])],
   })
-  return (draft, at) => factsFor(stored, state, draft, at)
+  // Only findings are computed from it: nothing else waits for the vehicle's earlier orders to be read.
+  const history = drafts.some(({ kind }) => kind === 'diagnosis.issued')
+    ? await historyFrom(deps, state, stored)
+    : null
+  return (draft, at) => factsFor(stored, history, draft, at)
 }
 
-const factsFor = (stored: StoredFacts, state: OrderState, draft: Draft, at: string): AdmitFacts => ({
+const factsFor = (
+  stored: StoredFacts,
+  history: HistoryEvidence | null,
+  draft: Draft,
+  at: string,
+): AdmitFacts => ({
   now: at,
   author: draft.writtenBy,
   roles: draft.writtenBy.kind === 'staff' ? (stored.staff.get(draft.writtenBy.staffId) ?? []) : [],
@@ -30,28 +42,37 @@ const factsFor = (stored: StoredFacts, state: OrderState, draft: Draft, at: stri
   refusedIds: stored.refusedIds,
   wrenches: stored.wrenches,
   gauges: stored.gauges,
-  history: historyOf(state, stored.idsOnOtherVehicles),
+  history,
   secondPersonRequired: stored.secondPersonRequired,
   idsOnOtherVehicles: stored.idsOnOtherVehicles,
   heldBackParts: stored.heldBackParts,
 })
 
-/** What other orders of the shop know of this one's vehicle, as evidence; `null` where they know nothing. */
-export const loadHistory = async (deps: Deps, state: OrderState): Promise<HistoryEvidence | null> => {
-  const stored = await readFacts(deps.pool, deps.shopId, {
-    restsOn: [],
-    vehicleId: state.opened?.vehicleId ?? null,
-    locationId: state.locationId,
-    sensorIds: sensorIdsRead(state),
-  })
-  return historyOf(state, stored.idsOnOtherVehicles)
-}
+/** What other orders of the shop know of this one's vehicle, as evidence. */
+export const loadHistory = async (deps: Deps, state: OrderState): Promise<HistoryEvidence> =>
+  historyFrom(
+    deps,
+    state,
+    await readFacts(deps.pool, deps.shopId, {
+      restsOn: [],
+      vehicleId: state.opened?.vehicleId ?? null,
+      locationId: state.locationId,
+      sensorIds: sensorIdsRead(state),
+    }),
+  )
 
-const historyOf = (state: OrderState, elsewhere: ReadonlySet<string>): HistoryEvidence | null => {
-  const ids = sensorIdsRead(state)
-    .filter((id) => elsewhere.has(id))
-    .toSorted()
-  return ids.length > 0 ? { idsOnOtherVehicles: ids } : null
+const historyFrom = async (
+  deps: Deps,
+  state: OrderState,
+  { idsOnOtherVehicles }: StoredFacts,
+): Promise<HistoryEvidence> => {
+  const earlier = await listEarlierOrders(deps.pool, deps.shopId, state.orderId)
+  const ledgers = await Promise.all(earlier.map((orderId) => loadLedger(deps, orderId)))
+  return historyOf(
+    state,
+    ledgers.map((ledger) => ledger.state),
+    sensorIdsRead(state).filter((id) => idsOnOtherVehicles.has(id)),
+  )
 }
 
 const sensorIdsRead = (state: OrderState): string[] =>
