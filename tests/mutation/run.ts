@@ -1,0 +1,48 @@
+import { join } from 'node:path'
+import Stryker from '@stryker-mutator/core'
+import { type Room, rooms } from './rooms.ts'
+import { percentOf, type Score, scoreOf, scoreWords, sumOf, survivorsOf } from './score.ts'
+
+/**
+ * `npm run mutate` changes reckoning in thousands of small ways and runs the tests against each; a change that no
+ * test notices survives. `npm run mutate -- torque units` takes these rooms only. Prints the survivors and the score
+ * of each room; ends with status 1 where the score of all is under the least, or where tests fail on the unchanged
+ * code.
+ */
+const least = 85
+const root = join(import.meta.dirname, '..', '..')
+
+const mutateRoom = async (room: Room): Promise<Score> => {
+  console.log(`${room.name}:`)
+  const started = performance.now()
+  process.env.MUTATION_TESTS = room.tests.join(',')
+  const mutants = await new Stryker({
+    configFile: 'tests/mutation/stryker.config.json',
+    appendPlugins: [join(import.meta.dirname, 'prose.ts')],
+    mutate: [...room.mutate],
+    jsonReporter: { fileName: `out/mutation/${room.name}.json` },
+  }).runMutationTest()
+  const score = scoreOf(mutants)
+  for (const line of survivorsOf(root, mutants)) console.log(line)
+  const minutes = ((performance.now() - started) / 60_000).toFixed(1)
+  console.log(`${room.name}: ${scoreWords(score)} (${minutes} min)`)
+  return score
+}
+
+const main = async (asked: readonly string[]): Promise<number> => {
+  const every = rooms(root)
+  const unknown = asked.filter((name) => !every.some((room) => room.name === name))
+  if (unknown.length > 0) {
+    console.error(`no room ${unknown.join(', ')}; there are ${every.map(({ name }) => name).join(', ')}`)
+    return 2
+  }
+  const scores: [name: string, score: Score][] = []
+  for (const room of every.filter(({ name }) => asked.length === 0 || asked.includes(name)))
+    scores.push([room.name, await mutateRoom(room)])
+  const all = sumOf(scores.map(([, score]) => score))
+  for (const [name, score] of scores) console.log(`${name}: ${scoreWords(score)}`)
+  console.log(`all rooms: ${scoreWords(all)}; ${least} % is the least`)
+  return percentOf(all) < least ? 1 : 0
+}
+
+process.exitCode = await main(process.argv.slice(2))
