@@ -1,0 +1,18 @@
+import type { TireSize } from '../tire/tire-size.ts'
+
+/** What goes with a wheel wherever it goes. */
+export type RotatingWheel = {
+  /** Its sensor's ID; `null` where it has none or none was read. */
+  readonly sensorId: string | null
+  readonly tire: {
+    readonly size: TireSize
+    /** It carries an arrow and may roll one way only. */
+    readonly directional: boolean
+    /** A temporary spare: for the way to the shop, not for a rotation. */
+    readonly temporary: boolean
+    /** Tire identification number, as read. */
+    readonly tin: string | null
+    readonly treadDepth32nds: number | null
+  }
+  readonly notes: readonly string[]
+}
