@@ -1,0 +1,258 @@
+import { describe, expect, it } from 'vitest'
+import type { Finding } from '../diagnosis/diagnosis.ts'
+import type { WheelPosition } from '../wheels.ts'
+import { finding, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
+import { type OfferOf, offerBundles } from './offer-bundles.ts'
+
+const sheet = sheetWith('235/60R18', 315, 'clamp-in')
+const noSensors = { ...sheet, sensor: null }
+
+const offered = (findings: Finding[], of: Partial<OfferOf> = {}) =>
+  offerBundles({
+    diagnosis: { ruleSet: '1', primary: null, findings, contradictions: [], unchecked: [], nextChecks: [] },
+    sheet,
+    prices,
+    look: 'waived',
+    ...of,
+  })
+
+const silent = (...wheels: WheelPosition[]) =>
+  finding('sensor-silent', wheels, ['sensor', 'relearn'], 'It is silent.')
+const four = finding(
+  'set-of-four-worth-offering',
+  ['LF', 'RF', 'RR', 'LR'],
+  ['set-of-four'],
+  'All four are old.',
+)
+const leak = (wheel: WheelPosition) => finding('slow-leak', [wheel], ['leak-find'], `${wheel} leaks.`)
+const stem = (wheel: WheelPosition) => finding('stem-corroded', [wheel], ['stem'], `${wheel} is corroded.`)
+const low = finding('cold-weather', ['LF'], ['pressure-set'], 'It is cold.')
+
+const lineKeys = ({ lines }: { lines: readonly { lineKey: string }[] }) => lines.map(({ lineKey }) => lineKey)
+const keys = (bundles: readonly { bundleKey: string }[]) => bundles.map(({ bundleKey }) => bundleKey)
+
+describe('what is offered for a silent sensor', () => {
+  it('is the sensor with the relearn that it needs, in one bundle', () => {
+    const [bundle, ...others] = offered([silent('RR', 'LF'), silent('RR')])
+    expect(others).toEqual([])
+    expect(bundle).toMatchObject({
+      bundleKey: 'sensor.LF-RR',
+      title: 'New sensor, left front and right rear',
+      reason: 'It is silent.',
+      findings: ['sensor-silent'],
+      safety: true,
+      caution: 'CT-01',
+      alternativeTo: null,
+      works: [
+        { kind: 'fit-sensor', wheel: 'LF', valve: 'clamp-in', identity: 'new' },
+        { kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' },
+        { kind: 'relearn' },
+        { kind: 'set-pressures' },
+      ],
+      lines: [
+        { lineKey: 'look', kind: 'no-charge' },
+        { lineKey: 'sensor', quantityHundredths: 200 },
+        { lineKey: 'wheel-service', quantityHundredths: 200 },
+        { lineKey: 'relearn', quantityHundredths: 40 },
+        { lineKey: 'sensor-disposal', quantityHundredths: 200 },
+        { lineKey: 'pressures', amountCents: 0 },
+      ],
+    })
+  })
+
+  it('stands beside a set of four as an alternative, where one is worth it', () => {
+    const bundles = offered([silent('RR'), four], { look: 'charged' })
+    expect(keys(bundles)).toEqual(['sensor.RR', 'sensor.set-of-four'])
+    expect(bundles[1]).toMatchObject({
+      title: 'New sensors in all wheels',
+      reason: 'It is silent.',
+      findings: ['sensor-silent', 'set-of-four-worth-offering'],
+      caution: 'CT-05',
+      alternativeTo: 'sensor.RR',
+    })
+    expect(bundles[1]?.works.map((work) => ('wheel' in work ? work.wheel : work.kind))).toEqual([
+      'LF',
+      'RF',
+      'RR',
+      'LR',
+      'relearn',
+      'set-pressures',
+    ])
+    expect(bundles[1]?.lines.find(({ lineKey }) => lineKey === 'relearn')?.quantityHundredths).toBe(60)
+  })
+
+  it('charges the look in the bundle and in its alternative, since only one of them is taken', () => {
+    const bundles = offered([silent('RR'), four, leak('LF')], { look: 'charged' })
+    expect(bundles.map((bundle) => lineKeys(bundle)[0])).toEqual(['look', 'look', 'repair-labor'])
+    expect(bundles[0]?.lines[0]).toMatchObject({ kind: 'look', quantityHundredths: 40, amountCents: 5_200 })
+  })
+
+  it('includes the spare in a set where it is the silent one', () => {
+    const wheels = offered([silent('SP'), four])[1]?.works.flatMap((work) =>
+      'wheel' in work ? [work.wheel] : [],
+    )
+    expect(wheels).toEqual(['LF', 'RF', 'RR', 'LR', 'SP'])
+  })
+
+  it('is nothing where the sheet has no sensors', () => {
+    expect(keys(offered([silent('RR')], { sheet: noSensors }))).toEqual(['relearn'])
+    expect(offered([four])).toEqual([])
+  })
+})
+
+describe('what is offered for a leak', () => {
+  it('is to find and repair it, wheel by wheel', () => {
+    const bundles = offered([leak('LR'), leak('LF')])
+    expect(keys(bundles)).toEqual(['leak.LF', 'leak.LR'])
+    expect(bundles[1]).toMatchObject({
+      title: 'Find and repair the leak, left rear',
+      reason: 'LR leaks.',
+      findings: ['slow-leak'],
+      safety: true,
+      caution: 'CT-16',
+      alternativeTo: null,
+      works: [
+        { kind: 'find-leak', wheel: 'LR' },
+        { kind: 'service-stem', wheel: 'LR', valve: 'clamp-in' },
+        { kind: 'set-pressures' },
+      ],
+    })
+    expect(bundles.map(lineKeys)).toEqual([
+      ['look', 'repair-labor', 'repair-unit', 'kit', 'pressures'],
+      ['repair-labor', 'repair-unit', 'kit', 'pressures'],
+    ])
+  })
+
+  it('brings a plain stem where the sheet has no sensors', () => {
+    expect(offered([leak('LR')], { sheet: noSensors })[0]?.works[1]).toEqual({
+      kind: 'service-stem',
+      wheel: 'LR',
+      valve: 'plain',
+    })
+  })
+})
+
+describe('what is offered for a stem', () => {
+  it('is to renew it, wheel by wheel', () => {
+    const kit = finding('stem-leaking', ['RR'], ['service-kit'], 'RR hisses.')
+    const bundles = offered([stem('LF'), kit])
+    expect(keys(bundles)).toEqual(['stem.LF', 'stem.RR'])
+    expect(bundles[1]).toMatchObject({
+      title: 'Renew the valve stem, right rear',
+      reason: 'RR hisses.',
+      findings: ['stem-leaking'],
+      safety: true,
+      caution: 'CT-17',
+      alternativeTo: null,
+      works: [{ kind: 'service-stem', wheel: 'RR', valve: 'clamp-in' }, { kind: 'set-pressures' }],
+    })
+    expect(bundles.map(lineKeys)).toEqual([
+      ['look', 'wheel-service', 'kit', 'pressures'],
+      ['wheel-service', 'kit', 'pressures'],
+    ])
+    expect(bundles[1]?.lines[0]?.quantityHundredths).toBe(100)
+  })
+
+  it('is left out where a sensor or a leak repair renews it anyway', () => {
+    expect(keys(offered([stem('LF'), stem('RF'), silent('LF'), leak('RF'), stem('RR')]))).toEqual([
+      'sensor.LF',
+      'leak.RF',
+      'stem.RR',
+    ])
+  })
+
+  it('is a plain one where the sheet has no sensors', () => {
+    expect(offered([stem('LF')], { sheet: noSensors })[0]?.works[0]).toMatchObject({ valve: 'plain' })
+  })
+})
+
+describe('what is offered where nothing is to be fitted', () => {
+  const moved = finding('rotated-without-relearn', ['LF'], ['relearn'], 'They were exchanged.')
+
+  it('is the relearn, with the pressures', () => {
+    expect(offered([moved, low], { look: 'charged' })).toMatchObject([
+      {
+        bundleKey: 'relearn',
+        reason: 'They were exchanged.',
+        findings: ['rotated-without-relearn', 'cold-weather'],
+        safety: true,
+        caution: 'CT-01',
+        alternativeTo: null,
+        works: [{ kind: 'relearn' }, { kind: 'set-pressures' }],
+        lines: [
+          { lineKey: 'look' },
+          { lineKey: 'relearn', quantityHundredths: 30 },
+          { lineKey: 'pressures', amountCents: 0 },
+        ],
+      },
+    ])
+  })
+
+  it('is the relearn also where a sensor is only programmed again', () => {
+    expect(keys(offered([finding('protocol-wrong', ['LF'], ['reprogram'])]))).toEqual(['relearn'])
+  })
+
+  it('is not the relearn once more beside a sensor, which brings it', () => {
+    expect(keys(offered([moved, silent('RR'), low]))).toEqual(['sensor.RR'])
+  })
+
+  it('is the reset of a system without sensors, with the pressures', () => {
+    const reset = finding('reset-only', [], ['reset'], 'Only a reset is due.')
+    expect(offered([reset, low], { sheet: noSensors })).toMatchObject([
+      {
+        bundleKey: 'reset',
+        reason: 'Only a reset is due.',
+        findings: ['reset-only', 'cold-weather'],
+        safety: false,
+        caution: null,
+        alternativeTo: null,
+        works: [{ kind: 'reset' }, { kind: 'set-pressures' }],
+        lines: [
+          { lineKey: 'look' },
+          { lineKey: 'reset', quantityHundredths: 20 },
+          { lineKey: 'pressures', amountCents: 0 },
+        ],
+      },
+    ])
+  })
+
+  it('is to set the pressures for nothing', () => {
+    expect(offered([low, low])).toMatchObject([
+      {
+        bundleKey: 'pressures',
+        reason: 'It is cold.',
+        findings: ['cold-weather'],
+        safety: false,
+        caution: null,
+        alternativeTo: null,
+        works: [{ kind: 'set-pressures' }],
+        lines: [{ lineKey: 'look' }, { lineKey: 'pressures', kind: 'no-charge', amountCents: 0 }],
+      },
+    ])
+  })
+
+  it.each([
+    ['a sensor', silent('RR'), ['sensor.RR']],
+    ['a leak repair', leak('RR'), ['leak.RR']],
+    ['a stem', stem('RR'), ['stem.RR']],
+    ['a service kit', finding('stem-leaking', ['RR'], ['service-kit']), ['stem.RR']],
+  ] as const)('sets no pressures a second time beside %s', (_, other, expected) => {
+    expect(keys(offered([low, other]))).toEqual(expected)
+  })
+
+  it('is the look itself where that is charged, and nothing where it is waived', () => {
+    expect(offered([], { look: 'charged' })).toMatchObject([
+      {
+        bundleKey: 'look',
+        findings: [],
+        safety: false,
+        caution: null,
+        alternativeTo: null,
+        works: [{ kind: 'look' }],
+        lines: [{ lineKey: 'look', kind: 'look', amountCents: 5_200 }],
+      },
+    ])
+    expect(offered([], { look: 'charged' })[0]?.findings).toEqual([])
+    expect(offered([])).toEqual([])
+  })
+})
