@@ -1,30 +1,39 @@
-import { wheelNames } from '../../wheels.ts'
+import { readingOrder, type WheelPosition, wheelNames } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
-import type { FieldCheck } from './field-check.ts'
+import type { FieldCheck, WheelCheck } from './field-check.ts'
 import { moduleChecks } from './module-checks.ts'
 import { surroundingsChecks } from './surroundings-checks.ts'
 import { vehicleChecks } from './vehicle-checks.ts'
 import { wheelChecks } from './wheel-checks.ts'
 
-/** Every fact that can be checked on this vehicle, in the order in which a technician would meet them. */
+const atWheel = (check: WheelCheck, position: WheelPosition): FieldCheck => {
+  const field = `wheels.${position}.${check.name}`
+  return {
+    field,
+    ask: check.ask.replace('{wheel}', wheelNames[position]),
+    seconds: check.seconds,
+    applies: (facts) => {
+      const wheel = facts.wheel(position)
+      return wheel !== undefined && (check.applies?.(wheel, facts) ?? true)
+    },
+    suppositions: (facts) => {
+      const wheel = facts.wheel(position)
+      if (wheel === undefined) return []
+      return check
+        .values(wheel, facts)
+        .map((value) => ({ ...check.also?.(value, wheel, facts), [field]: value }))
+    },
+  }
+}
+
+/** Every fact that can be checked on some vehicle, in the order in which a technician would meet them. */
+export const allChecks: readonly FieldCheck[] = [
+  ...vehicleChecks,
+  ...readingOrder.flatMap((position) => wheelChecks.map((check) => atWheel(check, position))),
+  ...moduleChecks,
+  ...surroundingsChecks,
+]
+
+/** Those that this vehicle has. */
 export const checksFor = (facts: Facts): readonly FieldCheck[] =>
-  [
-    ...vehicleChecks,
-    ...facts.wheels.flatMap((wheel) =>
-      wheelChecks.map((check): FieldCheck & { readonly applies: () => boolean } => {
-        const field = `wheels.${wheel.position}.${check.name}`
-        return {
-          field,
-          ask: check.ask.replace('{wheel}', wheelNames[wheel.position]),
-          seconds: check.seconds,
-          applies: () => check.applies?.(wheel, facts) ?? true,
-          suppositions: () =>
-            check
-              .values(wheel, facts)
-              .map((value) => ({ ...check.also?.(value, wheel, facts), [field]: value })),
-        }
-      }),
-    ),
-    ...moduleChecks,
-    ...surroundingsChecks,
-  ].filter((check) => check.applies?.(facts) ?? true)
+  allChecks.filter((check) => check.applies?.(facts) ?? true)

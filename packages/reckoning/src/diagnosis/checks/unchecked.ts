@@ -1,6 +1,6 @@
-import { valueAt } from '../../evidence/evidence-faults.ts'
+import type { Evidence } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
-import { checksFor } from './all-checks.ts'
+import { allChecks } from './all-checks.ts'
 import type { FieldCheck } from './field-check.ts'
 
 /**
@@ -8,14 +8,28 @@ import type { FieldCheck } from './field-check.ts'
  * mentions its kind, whatever the answer.
  */
 export const uncheckedFacts = (facts: Facts): readonly FieldCheck[] =>
-  checksFor(facts).filter(({ field }) => isAbsent(facts, field) && !facts.notPossible(field))
+  located.flatMap(({ check, isAbsent }) =>
+    isAbsent(facts) && (check.applies?.(facts) ?? true) && !facts.notPossible(check.field) ? [check] : [],
+  )
 
-const isAbsent = (facts: Facts, field: string): boolean => {
+type IsAbsent = (facts: Facts) => boolean
+
+const absenceOf = (field: string): IsAbsent => {
+  if (field === 'controlModule.ids') return ({ stored }) => stored.all.size === 0
+  const [head, kind, ...more] = field.split('.')
+  if (head === 'events' && more.length === 0)
+    return ({ evidence }) => !(evidence.events ?? []).some((event) => event.kind === kind)
   const path = field.split('.')
-  if (path[0] === 'events' && path.length === 2) {
-    return !(facts.evidence.events ?? []).some((event) => event.kind === path[1])
-  }
-  if (field === 'controlModule.ids') return facts.stored.all.size === 0
-  const value = valueAt(facts.evidence, path)
-  return value === undefined || value === null
+  return ({ evidence }) => nothingAt(evidence, path)
 }
+
+const nothingAt = (evidence: Evidence, path: readonly string[]): boolean => {
+  let node: unknown = evidence
+  for (const name of path) {
+    node = (node as Readonly<Record<string, unknown>>)[name]
+    if (node === null || node === undefined) return true
+  }
+  return false
+}
+
+const located = allChecks.map((check) => ({ check, isAbsent: absenceOf(check.field) }))

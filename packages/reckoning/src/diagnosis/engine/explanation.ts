@@ -3,6 +3,7 @@ import { predictedOvernight } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
 import { keepsLampLit } from '../facts/lit.ts'
 import type { FindingCode } from '../finding-codes.ts'
+import { pressureFields } from '../rules/pressure-words.ts'
 
 /** What can explain the light that was seen, the likeliest first. */
 export const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> = {
@@ -70,6 +71,14 @@ type Standing = {
   readonly wheelsOf: (code: FindingCode) => readonly string[]
   readonly has: (code: FindingCode) => boolean
 }
+
+/** The fields that decide whether a finding is able to explain the light, beside those behind the finding itself. */
+export const readByExplanation: readonly string[] = [
+  ...pressureFields,
+  'light.behavior',
+  'wheels.*.sensorPressure',
+  'surroundings.overnightLow',
+]
 
 /** The finding that explains the observed light; null where none does. */
 export const explanationOf = (facts: Facts, standing: Standing): FindingCode | null => {

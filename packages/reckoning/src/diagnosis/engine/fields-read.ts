@@ -1,5 +1,3 @@
-import type { Rule } from '../rule.ts'
-
 /** What decides which wheels there are and which of them the vehicle listens to: every rule rests on these. */
 const readByAll = [
   'vehicle.system',
@@ -10,22 +8,24 @@ const readByAll = [
   'controlModule.state',
 ] as const
 
-/** For each of the rules, whether it may find something else when a field changes. Answers are kept by field. */
-export const readersAmong = (rules: readonly Rule[]): ((field: string) => ReadonlySet<Rule>) => {
-  const patterns = rules.map((rule) => ({
-    rule,
-    reads: [...readByAll, ...rule.reads].map((pattern) => pattern.split('.')),
-  }))
-  const known = new Map<string, ReadonlySet<Rule>>()
+/**
+ * For each of several readers, given by the fields that it reads, whether it may find something else when a field
+ * changes: answers with the places of those that may. Answers are kept by field.
+ */
+export const readersAmong = (
+  readers: readonly (readonly string[])[],
+): ((field: string) => readonly number[]) => {
+  const patterns = readers.map((reads) => [...readByAll, ...reads].map((pattern) => pattern.split('.')))
+  const known = new Map<string, readonly number[]>()
   return (field) => {
     const found = known.get(field)
     if (found !== undefined) return found
     const path = field.split('.')
-    const readers = new Set(
-      patterns.flatMap(({ rule, reads }) => (reads.some((pattern) => covers(pattern, path)) ? [rule] : [])),
+    const reading = patterns.flatMap((reads, place) =>
+      reads.some((pattern) => covers(pattern, path)) ? [place] : [],
     )
-    known.set(field, readers)
-    return readers
+    known.set(field, reading)
+    return reading
   }
 }
 

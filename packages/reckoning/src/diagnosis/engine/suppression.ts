@@ -1,5 +1,5 @@
-import type { WheelPosition } from '../../wheels.ts'
 import type { FindingCode } from '../finding-codes.ts'
+import type { Match } from '../rule.ts'
 
 /** One finding makes another one idle: everywhere, or only on the wheels that it names itself. */
 type Suppression = {
@@ -88,23 +88,19 @@ export const suppressions: readonly Suppression[] = [
   },
 ]
 
-/** What is left: for each code its wheels; a code whose every wheel was removed is gone. */
-export const suppress = (
-  found: ReadonlyMap<FindingCode, readonly WheelPosition[]>,
-): Map<FindingCode, readonly WheelPosition[]> => {
-  const left = new Map(found)
+/** Takes from the matches what others make idle; a match whose every wheel was taken is gone. */
+export const suppress = (matches: Map<FindingCode, Match>): void => {
   for (const { by, removes, where } of suppressions) {
     for (const remover of by) {
-      const at = left.get(remover)
+      const at = matches.get(remover)?.wheels
       if (at === undefined) continue
       for (const code of removes) {
-        const wheels = left.get(code)
-        if (wheels === undefined) continue
-        const kept = where === 'everywhere' ? [] : wheels.filter((wheel) => !at.includes(wheel))
-        if (kept.length === 0) left.delete(code)
-        else left.set(code, kept)
+        const match = matches.get(code)
+        if (match === undefined) continue
+        const wheels = where === 'everywhere' ? [] : match.wheels.filter((wheel) => !at.includes(wheel))
+        if (wheels.length === 0) matches.delete(code)
+        else if (wheels.length < match.wheels.length) matches.set(code, { ...match, wheels })
       }
     }
   }
-  return left
 }

@@ -117,6 +117,7 @@ export const historyAndAdviceRules: readonly Rule[] = [
       'wheels.*.id',
       'wheels.*.battery',
       'wheels.*.stem',
+      'wheels.*.tireDamage',
       'controlModule.*',
     ],
     when: 'The light is not on, every check was made or noted as not possible, and nothing was found.',

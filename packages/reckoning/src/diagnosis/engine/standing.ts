@@ -1,0 +1,28 @@
+import type { WheelPosition } from '../../wheels.ts'
+import type { Facts } from '../facts/facts.ts'
+import { type FindingCode, groupOf } from '../finding-codes.ts'
+import type { Match, Standing } from '../rule.ts'
+import { explanationOf } from './explanation.ts'
+
+export type Matches = Map<FindingCode, Match>
+
+/** What stands, always as of now: a match that is added later is seen by the next rule that asks. */
+export const standingOn = (facts: Facts, matches: Matches): Standing => {
+  const wheelsOf = (code: FindingCode): readonly WheelPosition[] => matches.get(code)?.wheels ?? []
+  const has = (code: FindingCode, wheel?: WheelPosition): boolean =>
+    matches.has(code) && (wheel === undefined || wheelsOf(code).includes(wheel))
+  return {
+    has,
+    wheelsOf,
+    get codes() {
+      return [...matches.keys()]
+    },
+    codesOn: (wheel) => [...matches.keys()].filter((code) => wheelsOf(code).includes(wheel)),
+    get explained() {
+      return explanationOf(facts, { has, wheelsOf }) !== null
+    },
+    get askOpen() {
+      return [...matches.keys()].some((code) => groupOf(code) === 'ask')
+    },
+  }
+}
