@@ -84,7 +84,7 @@ export const stationaryRelearn = (
 
 export const automaticRelearn = (parkMinutes: number, driveMinutes: number): SheetRelearn => ({
   method: 'automatic',
-  entry: `Set the pressures, then leave the vehicle parked with the key off for ${parkMinutes} minutes.`,
+  entry: 'Set the pressures, then leave the vehicle parked with the key off.',
   confirmation: 'The flashing stops during the drive and the stored IDs match the wheels.',
   exit: 'Key off, key on: the warning light lights and goes out. Read the stored IDs back.',
   timeLimitMinutes: null,

@@ -84,7 +84,7 @@ export const relearnStep = (
     {
       stepKey: relearnKey,
       does: relearnTitles[relearn.method],
-      how: relearnWords(relearn),
+      how: relearnWords(relearn, sheet),
       closedBy: 'relearn.done',
       figure: relearn.driveMinutes
         ? { kind: 'count', count: relearn.driveMinutes, unit: 'min driven', source: sheet.name }
