@@ -1,41 +1,54 @@
-import type { TestCase, TestModule } from 'vitest/node'
+import { globSync } from 'node:fs'
+import { join, relative } from 'node:path'
+import type { TestModule } from 'vitest/node'
 import { startVitest } from 'vitest/node'
+import { outcomeOf, type Tally } from './tally.ts'
 
-/** Prints one line a source (source, checks, passed) and ends with `N passed, N failed`; a skipped check failed. */
-type Tally = { checks: number; passed: number }
+/**
+ * `npm run -s check:published` prints one line a source (source, checks, passed) and ends with `N passed, N failed`.
+ * Another folder may be named. What does not load, was skipped or holds no check has failed.
+ */
+const root = join(import.meta.dirname, '..', '..')
+const folder = process.argv[2] ?? 'tests/published'
 
-const tallies = new Map<string, Tally>()
-const said: string[] = []
-
-const count = (source: string, test: TestCase): void => {
-  const tally = tallies.get(source) ?? { checks: 0, passed: 0 }
-  const passed = test.result().state === 'passed'
-  tallies.set(source, { checks: tally.checks + 1, passed: tally.passed + (passed ? 1 : 0) })
-  if (passed) return
-  const reason = test.result().errors?.[0]?.message ?? 'it did not run'
-  said.push(`${source}\n  ${test.name}: ${reason}`)
-}
-
-const countModule = (module: TestModule): void => {
-  for (const error of module.errors()) said.push(`${module.moduleId}: ${error.message}`)
-  for (const top of module.children)
-    if (top.type === 'suite') for (const test of top.children.allTests()) count(top.name, test)
-}
-
+const modules: TestModule[] = []
+const unhandled: string[] = []
 const vitest = await startVitest(
   'test',
   [],
-  { watch: false, project: ['published'], reporters: [{ onTestModuleEnd: countModule }] },
+  {
+    config: false,
+    root,
+    include: [`${folder}/**/*.test.ts`],
+    testTimeout: 60_000,
+    watch: false,
+    reporters: [
+      {
+        onTestRunEnd: (ended, errors) => {
+          modules.push(...ended)
+          unhandled.push(...errors.map(({ message }) => message))
+        },
+      },
+    ],
+  },
   {},
 )
 await vitest.close()
 
-const lines = [...tallies].sort(([one], [other]) => one.localeCompare(other))
-for (const [source, { checks, passed }] of lines) console.log(`${source}: ${checks} checks, ${passed} passed`)
-for (const words of said) console.error(words)
-const sum = (of: (tally: Tally) => number): number => lines.reduce((total, [, tally]) => total + of(tally), 0)
+const ended = new Set(modules.map(({ moduleId }) => relative(root, moduleId)))
+const unrun = globSync(`${folder}/**/*.test.ts`, { cwd: root }).filter((file) => !ended.has(file))
+const outcome = outcomeOf(root, modules)
+const faults = [...outcome.faults, ...unhandled, ...unrun.map((file) => `${file}: it did not run`)]
+
+const tallies = [...outcome.tallies].sort((one, other) => one.source.localeCompare(other.source))
+for (const { source, checks, passed } of tallies) console.log(`${source}: ${checks} checks, ${passed} passed`)
+for (const fault of faults) console.error(fault)
+
+const sum = (of: (tally: Tally) => number): number => tallies.reduce((total, tally) => total + of(tally), 0)
 const passed = sum((tally) => tally.passed)
-const failed = sum((tally) => tally.checks) - passed
-console.log(`${lines.length} sources`)
+const unpassed = sum((tally) => tally.checks) - passed
+// A file that does not load has no checks to count; it is at least one that failed.
+const failed = Math.max(unpassed, faults.length)
+console.log(`${tallies.length} sources`)
 console.log(`${passed} passed, ${failed} failed`)
-process.exitCode = failed > 0 || said.length > 0 || passed === 0 ? 1 : 0
+process.exitCode = failed > 0 || passed === 0 ? 1 : 0

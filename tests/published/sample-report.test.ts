@@ -1,24 +1,29 @@
 import { spawnSync } from 'node:child_process'
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, expect, it } from 'vitest'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
+import { published } from './published.ts'
 
+/**
+ * Source: the programs pdfsig and pdftotext (poppler) and qpdf, as this machine has them. They share no code with what
+ * draws and seals the report; what they say of a freshly made one is read here.
+ */
 const root = join(import.meta.dirname, '..', '..')
 const folder = mkdtempSync(join(tmpdir(), 'bayledger-sample-'))
 const file = join(folder, 'sample.pdf')
 
-const reportSample = (...args: string[]) =>
-  spawnSync(process.execPath, ['apps/api/src/commands/sample-report.ts', ...args], {
+const reportSample = () =>
+  spawnSync(process.execPath, ['apps/api/src/commands/sample-report.ts', file], {
     cwd: root,
     encoding: 'utf8',
     env: { PATH: process.env.PATH ?? '' },
   })
 
 beforeAll(() => {
-  const run = reportSample(file)
+  const run = reportSample()
   if (run.status !== 0) throw new Error(run.stderr)
 })
 afterAll(() => rmSync(folder, { recursive: true }))
@@ -30,50 +35,42 @@ const typed = () => {
   return order.entries
 }
 
-describe('the sample report', () => {
-  // pdfsig and qpdf share no code with what drew and sealed the file.
-  it('is validly sealed over the whole document', () => {
-    const said = runOutsideTool('pdfsig', [file]).output
-    expect(said).toContain('Signature is Valid.')
-    expect(said).toMatch(/^ +- Total document signed$/m)
-    expect(runOutsideTool('qpdf', ['--check', file]).status).toBe(0)
-  })
+published(
+  {
+    document: 'pdfsig, pdftotext and qpdf, as installed',
+    section: 'what they say of the sealed sample report',
+    certainty: 'read',
+  },
+  () => {
+    it('the sample report is validly sealed over the whole document', () => {
+      const said = runOutsideTool('pdfsig', [file]).output
+      expect(said).toContain('Signature is Valid.')
+      expect(said).toMatch(/^ +- Total document signed$/m)
+      expect(runOutsideTool('qpdf', ['--check', file]).status).toBe(0)
+    })
 
-  it('shows every pressure that was typed in its own wheel’s row of page one', () => {
-    const page = runOutsideTool('pdftotext', ['-layout', '-l', '1', file, '-']).output.split('\n')
-    const rowOf = (wheel: string) =>
-      page.find((line) => new RegExp(`^ *${wheel} [a-z ]+ .*psi.*psi`).test(line))
-    const arrived = typed().flatMap((entry) =>
-      entry.kind === 'wheel.checked' && entry.payload.phase === 'arrival' && entry.payload.gauge
-        ? [[entry.payload.wheel, entry.payload.gauge.pressure.value] as const]
-        : [],
-    )
-    expect(arrived.length).toBeGreaterThanOrEqual(4)
-    for (const [wheel, psi] of arrived) expect(rowOf(wheel), wheel).toContain(`${psi.toFixed(1)} psi`)
-    for (const entry of typed())
-      if (entry.kind === 'pressure.set')
-        expect(rowOf(entry.payload.wheel), entry.payload.wheel).toContain(
-          `${entry.payload.asLeft.value.toFixed(1)} psi`,
-        )
-  })
+    it('the sample report shows every pressure that was typed in its own wheel’s row of page one', () => {
+      const page = runOutsideTool('pdftotext', ['-layout', '-l', '1', file, '-']).output.split('\n')
+      const rowOf = (wheel: string) =>
+        page.find((line) => new RegExp(`^ *${wheel} [a-z ]+ .*psi.*psi`).test(line))
+      const arrived = typed().flatMap((entry) =>
+        entry.kind === 'wheel.checked' && entry.payload.phase === 'arrival' && entry.payload.gauge
+          ? [[entry.payload.wheel, entry.payload.gauge.pressure.value] as const]
+          : [],
+      )
+      expect(arrived.length).toBeGreaterThanOrEqual(4)
+      for (const [wheel, psi] of arrived) expect(rowOf(wheel), wheel).toContain(`${psi.toFixed(1)} psi`)
+      for (const entry of typed())
+        if (entry.kind === 'pressure.set')
+          expect(rowOf(entry.payload.wheel), entry.payload.wheel).toContain(
+            `${entry.payload.asLeft.value.toFixed(1)} psi`,
+          )
+    })
 
-  it('answers on page one whether to drive, and that the repair is proven', () => {
-    const page = runOutsideTool('pdftotext', ['-l', '1', file, '-']).output.replace(/\s+/g, ' ')
-    expect(page).toContain('Can I drive it? Yes, drive normally.')
-    expect(page).toContain('Proven: car recognizes all 4 sensors and the light stayed off for 22 minutes')
-  })
-})
-
-it('without a file name the command says what it wants and writes nothing', () => {
-  const run = reportSample()
-  expect(run.status).toBe(2)
-  expect(run.stderr).toContain('npm run -s report:sample -- out.pdf')
-})
-
-it('a file that cannot be written is told by its name', () => {
-  const missing = join(folder, 'no-such-folder', 'sample.pdf')
-  const run = reportSample(missing)
-  expect(run.status).toBe(1)
-  expect(run.stderr).toContain(missing)
-  expect(existsSync(missing)).toBe(false)
-})
+    it('the sample report answers on page one whether to drive, and that the repair is proven', () => {
+      const page = runOutsideTool('pdftotext', ['-l', '1', file, '-']).output.replace(/\s+/g, ' ')
+      expect(page).toContain('Can I drive it? Yes, drive normally.')
+      expect(page).toContain('Proven: car recognizes all 4 sensors and the light stayed off for 22 minutes')
+    })
+  },
+)
