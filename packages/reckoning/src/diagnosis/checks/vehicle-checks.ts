@@ -51,7 +51,9 @@ export const vehicleChecks: readonly FieldCheck[] = [
     field: 'vehicle.spare',
     ask: 'Look what kind of spare the vehicle carries.',
     seconds: 20,
-    suppositions: () => each('vehicle.spare', ['none', 'temporary', 'full-size']),
+    // Where a spare was looked at, there is one.
+    suppositions: ({ evidence }) =>
+      each('vehicle.spare', [...(evidence.wheels?.SP ? [] : ['none']), 'temporary', 'full-size']),
   },
   {
     field: 'vehicle.spareMonitored',
