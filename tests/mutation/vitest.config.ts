@@ -1,24 +1,26 @@
 import { join } from 'node:path'
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
 /** The copy of the tree in which the mutation run works; its node_modules is a link to the real one. */
 const root = join(import.meta.dirname, '..', '..')
-const fewerRuns = join(root, 'tests/mutation/fewer-runs.ts')
 
 /**
- * The tests that a mutant of reckoning has to get past. The workspace's own links lead to the real tree, so imports
- * by package name are turned to the copy, which is where the mutants are.
+ * Tests that run too long to run again for each mutant: the same cases are judged in engine/judge-cases.test.ts, and
+ * what a diagnosis says of them word for word is held in cases/rule-set-pin.test.ts.
+ */
+const tooLong = ['**/diagnosis/diagnose.properties.test.ts', '**/diagnosis/cases/cases.test.ts']
+
+/** Come after all others, in this order: most mutants are noticed before. */
+const late = ['engine/judge.test.ts', 'cases/rule-set-pin.test.ts', 'checks/next-checks.test.ts']
+const place = ({ moduleId }: TestSpecification): number => late.findIndex((file) => moduleId.endsWith(file))
+
+/**
+ * The tests that a mutant of reckoning has to get past; MUTATION_TESTS has the globs of the room's own. The workspace's
+ * own links lead to the real tree, so imports by package name are turned to the copy, which is where the mutants are.
  */
 export default defineConfig({
   root,
-  plugins: [
-    {
-      name: 'fewer-runs',
-      enforce: 'pre',
-      resolveId: (id, importer) =>
-        id === 'fast-check' && importer?.includes('/reckoning/src/diagnosis/') ? fewerRuns : null,
-    },
-  ],
   resolve: {
     alias: [
       { find: /^@bayledger\/reckoning\/(.+)$/, replacement: join(root, 'packages/reckoning/src/$1.ts') },
@@ -26,7 +28,14 @@ export default defineConfig({
   },
   test: {
     include: [...(process.env.MUTATION_TESTS ?? '').split(','), 'tests/published/**/*.test.ts'],
-    exclude: ['tests/published/sample-report.test.ts'],
+    exclude: ['tests/published/sample-report.test.ts', ...tooLong],
+    sequence: {
+      sequencer: class extends BaseSequencer {
+        override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+          return [...files].sort((one, other) => place(one) - place(other))
+        }
+      },
+    },
     isolate: false,
     testTimeout: 60_000,
   },
