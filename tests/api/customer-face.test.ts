@@ -52,7 +52,15 @@ describe('a customer link', () => {
     for (const { line } of rows) expect(line).not.toContain(link.secret)
     const { body } = await phone.get('/api/customer/order').expect(200)
     expect(body).toMatchObject({ shopName: 'Tamber Street Tire & Wheel', drive: { verdict: 'may-drive' } })
-    expect(body.findings[0]).toMatchObject({ code: 'sensor-silent', severity: 'cause', wheels: ['RR'] })
+    expect(body.findings).toEqual([
+      {
+        code: 'sensor-silent',
+        severity: 'cause',
+        wheels: ['RR'],
+        sentence: expect.stringContaining('right rear'),
+      },
+    ])
+    expect(body.technicianDiffers).toBe(false)
     expect(body.estimate.totals.totalCents).toBe(20_340)
     expect(body.gauges.RR).toMatchObject({ value: 32.7, unit: 'psi', labelPsi: 35 })
     const vin = (await desk.get(`/api/orders/${orderId}`).expect(200)).body.vehicle.vin

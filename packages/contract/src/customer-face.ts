@@ -19,14 +19,17 @@ export const CustomerOrder = z.strictObject({
     sentence: z.string(),
   }),
   light: z.nullable(z.string()),
+  /** What stops the vehicle and what explains the light, and nothing else that was found. */
   findings: z.array(
     z.strictObject({
       code: z.string(),
-      severity: z.enum(['do-not-drive', 'cause', 'also-found', 'for-information']),
+      severity: z.enum(['do-not-drive', 'do-not-open-the-tire', 'repair-before-release', 'cause']),
       wheels: z.array(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
       sentence: z.string(),
     }),
   ),
+  /** The technician sees it otherwise than the rules, and tells the customer so. */
+  technicianDiffers: z.boolean(),
   gauges: z.partialRecord(
     z.enum(['LF', 'RF', 'RR', 'LR', 'SP']),
     z.strictObject({

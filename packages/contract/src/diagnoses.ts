@@ -1,4 +1,5 @@
 import { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { mostEvidenceBytes } from '@bayledger/reckoning/evidence/most-evidence'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Id } from './identity.ts'
@@ -9,7 +10,9 @@ export const computeDiagnosis = endpoint({
   method: 'POST',
   path: '/api/diagnoses',
   access: { who: 'staff' },
+  /** The same reader as the command's tells its faults, so nothing reads it before. */
   body: z.record(z.string(), z.unknown()),
+  bodyUnreadUpTo: mostEvidenceBytes,
   replies: { 200: Diagnosis },
   problems: ['EVIDENCE_INVALID'],
 })

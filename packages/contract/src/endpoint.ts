@@ -35,6 +35,8 @@ export type Endpoint = {
   readonly body?: z.ZodMiniType
   readonly bodyIs?: 'application/pdf'
   readonly bodyLimitBytes?: number
+  /** The handler gets the body's bytes as they came and reads them itself; null where there were more than this. */
+  readonly bodyUnreadUpTo?: number
   readonly once?: true
   readonly ifMatch?: true
   readonly triesPerMinute?: number
@@ -51,7 +53,9 @@ type OutputOf<S> = S extends z.ZodMiniType ? z.output<S> : undefined
 export type ParamsOf<E extends Endpoint> = OutputOf<E['params']>
 export type QueryOf<E extends Endpoint> = OutputOf<E['query']>
 export type QueryInputOf<E extends Endpoint> = InputOf<E['query']>
-export type BodyOf<E extends Endpoint> = OutputOf<E['body']>
+export type BodyOf<E extends Endpoint> = E['bodyUnreadUpTo'] extends number
+  ? Uint8Array | null
+  : OutputOf<E['body']>
 export type BodyInputOf<E extends Endpoint> = InputOf<E['body']>
 
 /** The body of a reply at a 2xx status. */

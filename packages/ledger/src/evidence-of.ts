@@ -77,6 +77,7 @@ const wheelEvidence = (readings: WheelReadings | null, tire: TireRecord | null):
     battery: answered?.battery,
     frequencyMHz: answered?.frequencyMHz,
     followsPressure: answered?.followsPressure,
+    learnRefusals: answered?.learnRefusals,
     valve: tire?.valve,
     stem: tire?.stem,
     sensorAgeMonths: tire?.sensorAgeMonths,

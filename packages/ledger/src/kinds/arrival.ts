@@ -36,6 +36,8 @@ export const SensorAnswer = z.discriminatedUnion('answer', [
     battery: z.nullable(z.enum(['ok', 'low', 'not-reported'])),
     frequencyMHz: z.nullable(z.number().check(z.gte(1), z.lte(10_000))),
     followsPressure: z.nullable(z.boolean()),
+    /** Relearns that refused this sensor while others were learned; absent in what was written before it was asked. */
+    learnRefusals: z.optional(z.nullable(z.int().check(z.gte(0), z.lte(99)))),
   }),
   z.strictObject({ answer: z.literal('silent'), tries }),
   z.strictObject({ answer: z.literal('not-tried') }),

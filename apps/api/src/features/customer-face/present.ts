@@ -22,6 +22,7 @@ export const presentCustomerOrder = (state: OrderState, context: CustomerContext
   drive: presentDrive(state),
   light: state.arrival.telltale?.behavior ?? null,
   findings: presentFindings(state),
+  technicianDiffers: confirmedDiagnosis(state) !== null && state.diagnosis?.confirmed?.agrees === false,
   gauges: Object.fromEntries(
     readingOrder.flatMap((wheel) => {
       const pressure = state.arrival.wheels[wheel]?.gauge?.pressure
@@ -43,18 +44,29 @@ const presentDrive = (state: OrderState): CustomerOrder['drive'] => {
   return { verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive', sentence: words }
 }
 
+/** Stops first, then the cause: what else was found is the shop's own matter until it is offered. */
 const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
   const diagnosis = confirmedDiagnosis(state)
-  return (diagnosis?.findings ?? []).flatMap((finding) => {
-    const severity = severityOf(finding, diagnosis?.primary ?? null)
-    if (severity === 'not-checked') return []
-    const told =
-      severity === 'do-not-drive' || severity === 'cause' || severity === 'for-information'
-        ? severity
-        : 'also-found'
-    return [{ code: finding.code, severity: told, wheels: finding.wheels, sentence: finding.customer }]
-  })
+  return (diagnosis?.findings ?? [])
+    .flatMap((finding) => {
+      const severity = severityOf(finding, diagnosis?.primary ?? null)
+      return isTold(severity)
+        ? [{ code: finding.code, severity, wheels: finding.wheels, sentence: finding.customer }]
+        : []
+    })
+    .toSorted((one, other) => Number(one.severity === 'cause') - Number(other.severity === 'cause'))
 }
+
+type Told = CustomerOrder['findings'][number]['severity']
+
+const toldSeverities: ReadonlySet<string> = new Set<Told>([
+  'do-not-drive',
+  'do-not-open-the-tire',
+  'repair-before-release',
+  'cause',
+])
+
+const isTold = (severity: string): severity is Told => toldSeverities.has(severity)
 
 const presentEstimate = (state: OrderState): CustomerOrder['estimate'] => {
   const issued = state.estimates.at(-1)

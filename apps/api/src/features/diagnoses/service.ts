@@ -1,15 +1,17 @@
 import type { RulesComparison } from '@bayledger/contract/diagnoses'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { parseEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { type ParsedEvidence, parseEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { readEvidence } from '@bayledger/reckoning/evidence/read-evidence'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
 import { getLedger } from '../orders/service.ts'
 import { differencesBetween } from './service/compare-diagnoses.ts'
 
-/** Findings for evidence as it came; every fault of it is named at once. */
-export const computeDiagnosis = (input: unknown): Diagnosis => {
-  const read = parseEvidence(input)
+/** Findings for evidence as it came, unread; every fault of it is named at once. */
+export const computeDiagnosis = (bytes: Uint8Array | null): Diagnosis => diagnosisOf(readEvidence(bytes))
+
+const diagnosisOf = (read: ParsedEvidence): Diagnosis => {
   if (read.ok) return diagnose(read.evidence)
   const fields = [...read.faults]
   throw new AppError(
@@ -30,7 +32,7 @@ export const compareWithTodaysRules = async (
   const { state } = await getLedger(deps, orderId)
   if (!state.diagnosis) return null
   const { evidence, diagnosis } = state.diagnosis
-  const today = computeDiagnosis(evidence)
+  const today = diagnosisOf(parseEvidence(evidence))
   return {
     issuedByRuleSet: diagnosis.ruleSet,
     todaysRuleSet: today.ruleSet,

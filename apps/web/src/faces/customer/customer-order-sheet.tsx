@@ -1,7 +1,7 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
-import { type Severity, SeverityMark, severityWords } from '../../features/findings/severity-mark.tsx'
+import { SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../features/plan/plan-wheel.ts'
 import { clockTime, day } from '../../lib/format.ts'
@@ -34,13 +34,26 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
       </Section>
       <Section title="What is wrong">
         {order.findings.length === 0 ? (
-          <p>The shop is still looking. This page will say what was found.</p>
+          <p>
+            {order.drive.verdict === 'not-yet-known'
+              ? 'The shop is still looking. This page will say what was found.'
+              : 'So far we found nothing that explains the warning light.'}
+          </p>
         ) : null}
-        {order.findings.map((finding) => (
-          <SeverityMark key={finding.code} severity={finding.severity} word={wordFor(finding.severity)}>
-            <p>{finding.sentence}</p>
+        {order.findings.map(({ code, severity, sentence }) => (
+          <SeverityMark
+            key={code}
+            severity={severity === 'cause' ? 'cause' : 'do-not-drive'}
+            word={toldWords[severity]}
+          >
+            <p>{sentence}</p>
           </SeverityMark>
         ))}
+        {order.technicianDiffers ? (
+          <p>
+            Our technician sees the cause otherwise and will explain it to you. Call us if we have not yet.
+          </p>
+        ) : null}
         <Measured order={order} />
       </Section>
       {order.estimate === null ? null : (
@@ -81,7 +94,12 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
   )
 }
 
-const wordFor = (severity: Severity): string => (severity === 'cause' ? 'The cause' : severityWords[severity])
+const toldWords: Readonly<Record<CustomerOrder['findings'][number]['severity'], string>> = {
+  'do-not-drive': 'Do not drive',
+  'do-not-open-the-tire': 'Handled with care here',
+  'repair-before-release': 'To be repaired before it leaves',
+  cause: 'The cause',
+}
 
 /** What each tire held when the vehicle came, against what its door label asks for. */
 function Measured({ order }: { order: CustomerOrder }) {

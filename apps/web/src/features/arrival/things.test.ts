@@ -1,3 +1,5 @@
+import { checksFor } from '@bayledger/reckoning/diagnosis/checks/all-checks'
+import { readFacts } from '@bayledger/reckoning/diagnosis/facts/facts'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
 import { type Thing, thingAfter, thingOfField } from './things.ts'
@@ -49,17 +51,47 @@ describe('what comes after a recorded thing', () => {
 })
 
 describe('the pad of a field of the evidence', () => {
-  it('is found by the field', () => {
-    expect(thingOfField('wheels.LR.gauge')).toEqual({ what: 'gauge', wheel: 'LR' })
-    expect(thingOfField('wheels.SP.followsPressure')).toEqual({ what: 'sensor', wheel: 'SP' })
-    expect(thingOfField('wheels.LF.stem')).toEqual({ what: 'tire', wheel: 'LF' })
-    expect(thingOfField('light.lampCheck')).toEqual({ what: 'warning-light' })
-    expect(thingOfField('controlModule.ids.RF')).toEqual({ what: 'control-module' })
-    expect(thingOfField('surroundings.lastSet.temperature')).toEqual({ what: 'surroundings' })
+  it.each<[string, Thing]>([
+    ['wheels.LR.gauge', { what: 'gauge', wheel: 'LR' }],
+    ['wheels.RF.answer', { what: 'sensor', wheel: 'RF', row: 'answer' }],
+    ['wheels.SP.followsPressure', { what: 'sensor', wheel: 'SP', row: 'follows' }],
+    ['wheels.RR.learnRefusals', { what: 'sensor', wheel: 'RR', row: 'learnRefusals' }],
+    ['wheels.LF.stem', { what: 'tire', wheel: 'LF', row: 'stem' }],
+    ['wheels.LF.mounted', { what: 'tire', wheel: 'LF', row: 'mounted' }],
+    ['light.lampCheck', { what: 'warning-light', row: 'lampCheck' }],
+    ['controlModule.ids.RF', { what: 'control-module', row: 'id.RF' }],
+    ['controlModule.codes', { what: 'control-module', row: 'codes' }],
+    ['strayIds', { what: 'control-module', row: 'stray' }],
+    ['surroundings.lastSet.temperature', { what: 'surroundings', row: 'lastSet' }],
+    ['surroundings.lastSet.altitude', { what: 'surroundings', row: 'lastSetAltitude' }],
+    ['events.sealant', { what: 'told', event: 'sealant', row: 'happened' }],
+    ['events.collision.wheel', { what: 'told', event: 'collision', row: 'wheel' }],
+    ['vehicle.placard.verified', { what: 'door-label' }],
+  ])('opens for %s at its row', (field, thing) => {
+    expect(thingOfField(field)).toEqual(thing)
   })
 
-  it('is none where only the desk can ask', () => {
-    for (const field of ['events.sealant', 'light.reported', 'vehicle.placard.front', 'history.ourWorkOn'])
+  it('is there for each fact of wheels, module, light, surroundings and events that the rules can ask for', () => {
+    const facts = readFacts({
+      units: { pressure: 'psi', temperature: 'F', altitude: 'ft' },
+      vehicle: { system: 'direct', spare: 'full-size', spareMonitored: true },
+      wheels: Object.fromEntries(
+        readingOrder.map((wheel) => [wheel, { gauge: 35, answer: 'answered', id: `A${wheel.length}` }]),
+      ),
+      controlModule: { state: 'read', ids: { LF: 'A1' } },
+    })
+    for (const { field } of checksFor(facts))
+      if (!/^(vehicle|history)\.|^light\.reported$/.test(field))
+        expect(thingOfField(field), field).not.toBeNull()
+  })
+
+  it('is none for what stands in papers', () => {
+    for (const field of [
+      'light.reported',
+      'vehicle.placard.front',
+      'vehicle.warnAt.rear',
+      'history.ourWorkOn',
+    ])
       expect(thingOfField(field)).toBeNull()
   })
 })

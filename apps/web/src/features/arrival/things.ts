@@ -1,11 +1,14 @@
 import { missingOnArrival } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
+import { type EventEvidence, EventKind } from '@bayledger/reckoning/evidence/evidence'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 
-/** One thing to look at on arrival; each has a pad of its own. */
-export type Thing =
-  | { readonly what: 'surroundings' | 'warning-light' | 'control-module' }
+/** One thing to look at on arrival; each has a pad of its own, which `row` opens at one of its rows. */
+export type Thing = { readonly row?: string } & (
+  | { readonly what: 'surroundings' | 'warning-light' | 'control-module' | 'door-label' }
+  | { readonly what: 'told'; readonly event: EventEvidence['kind'] }
   | { readonly what: 'gauge' | 'sensor' | 'tire'; readonly wheel: WheelPosition }
+)
 
 /** How this technician walks round a vehicle. */
 export type Pace = 'task-by-task' | 'wheel-by-wheel'
@@ -37,30 +40,73 @@ export const thingAfter = (left: readonly Thing[], done: Thing, pace: Pace): Thi
 }
 
 export const isSameThing = (one: Thing, other: Thing): boolean =>
-  one.what === other.what && ('wheel' in one ? one.wheel : null) === ('wheel' in other ? other.wheel : null)
+  one.what === other.what && partOf(one) === partOf(other)
 
-/** The thing whose pad records a field of the evidence; `null` for what only the desk can find out. */
+const partOf = (thing: Thing): string | null =>
+  'wheel' in thing ? thing.wheel : 'event' in thing ? thing.event : null
+
+/** The thing whose pad records a field of the evidence, at its row; `null` for what no pad here can record. */
 export const thingOfField = (field: string): Thing | null => {
   const [group, name, member] = field.split('.')
-  if (group === 'surroundings') return { what: 'surroundings' }
-  if (group === 'controlModule' || group === 'strayIds') return { what: 'control-module' }
-  if (group === 'light') return name === 'reported' ? null : { what: 'warning-light' }
+  if (field === 'vehicle.placard.verified') return { what: 'door-label' }
+  if (field === 'surroundings.lastSet.altitude') return { what: 'surroundings', row: 'lastSetAltitude' }
+  if (group === 'surroundings')
+    return { what: 'surroundings', row: rows.surroundings[name ?? ''] ?? 'outdoor' }
+  if (group === 'strayIds') return { what: 'control-module', row: 'stray' }
+  if (group === 'controlModule') {
+    const row = name === 'ids' ? `id.${member ?? 'LF'}` : (name ?? 'state')
+    return { what: 'control-module', row }
+  }
+  if (group === 'light')
+    return name === 'lampCheck' || name === 'behavior' ? { what: 'warning-light', row: name } : null
+  if (group === 'events') {
+    const event = EventKind.options.find((kind) => kind === name)
+    return event === undefined
+      ? null
+      : { what: 'told', event, row: member === 'wheel' ? 'wheel' : 'happened' }
+  }
   const wheel = readingOrder.find((position) => position === name)
-  if (group !== 'wheels' || wheel === undefined) return null
+  if (group !== 'wheels' || wheel === undefined || member === undefined) return null
   if (member === 'gauge') return { what: 'gauge', wheel }
-  return sensorFields.has(member ?? '') ? { what: 'sensor', wheel } : { what: 'tire', wheel }
+  const atSensor = rows.sensor[member]
+  if (atSensor !== undefined) return { what: 'sensor', wheel, row: atSensor }
+  const atTire = rows.tire[member]
+  return atTire === undefined ? null : { what: 'tire', wheel, row: atTire }
 }
 
-const sensorFields = new Set([
-  'answer',
-  'tries',
-  'id',
-  'sensorPressure',
-  'sensorTemperature',
-  'battery',
-  'frequencyMHz',
-  'followsPressure',
-])
+/** Which row of which pad holds a member of the evidence. */
+const rows: Readonly<Record<'surroundings' | 'sensor' | 'tire', Readonly<Record<string, string>>>> = {
+  surroundings: {
+    outdoor: 'outdoor',
+    tires: 'tires',
+    tireTemperature: 'tire',
+    overnightLow: 'overnightLow',
+    minutesDriven: 'minutesDriven',
+    lastSet: 'lastSet',
+  },
+  sensor: {
+    answer: 'answer',
+    tries: 'tries',
+    id: 'id',
+    sensorPressure: 'pressure',
+    sensorTemperature: 'temperature',
+    battery: 'battery',
+    frequencyMHz: 'frequency',
+    followsPressure: 'follows',
+    learnRefusals: 'learnRefusals',
+  },
+  tire: {
+    valve: 'valve',
+    stem: 'stem',
+    treadDepth32nds: 'tread',
+    tireAgeYears: 'dateCode',
+    sensorAgeMonths: 'sensorAge',
+    sealantSeen: 'sealant',
+    tireDamage: 'damage',
+    fastenerDamage: 'fasteners',
+    mounted: 'mounted',
+  },
+}
 
 const isAlike = (thing: Thing, done: Thing, pace: Pace): boolean =>
   pace === 'task-by-task'

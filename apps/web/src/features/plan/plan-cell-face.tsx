@@ -1,6 +1,6 @@
-import { planCells } from '@bayledger/reckoning/plan-drawing/plan-geometry'
+import { planCells, type Rectangle } from '@bayledger/reckoning/plan-drawing/plan-geometry'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { PlanLine, PlanWheel } from './plan-wheel.ts'
+import type { PlanLine, PlanMark, PlanWheel } from './plan-wheel.ts'
 
 /** What stands in one cell: its position, its figure with unit, and up to two lines of words. */
 export function PlanCellFace({ position, wheel }: { position: WheelPosition; wheel: PlanWheel }) {
@@ -11,10 +11,12 @@ export function PlanCellFace({ position, wheel }: { position: WheelPosition; whe
   const words = wheel.lines.filter((line) => line !== figure)
   const middle = box.x + box.width / 2
   const bottom = box.y + box.height
+  const onBar = wheel.mark?.shape === 'bar' ? ' plan-on-bar' : ''
   return (
     <g>
-      <rect {...box} className={atWork ? 'plan-cell plan-cell-current' : 'plan-cell'} />
-      <text x={box.x + 9} y={box.y + 25} className="plan-position">
+      <rect {...box} className={`plan-cell${atWork ? ' plan-cell-current' : ''}${markClass(wheel)}`} />
+      {wheel.mark === undefined ? null : <Mark box={box} mark={wheel.mark} />}
+      <text x={box.x + 9} y={box.y + 25} className={`plan-position${onBar}`}>
         {position}
       </text>
       {figure === undefined ? (
@@ -42,7 +44,7 @@ export function PlanCellFace({ position, wheel }: { position: WheelPosition; whe
               <Words line={words[0]} />
             </text>
           )}
-          {words[1] === undefined ? null : (
+          {words[1] === undefined || wheel.mark ? null : (
             <text x={box.x + box.width - 9} y={box.y + 24} className="plan-words plan-words-end">
               <Words line={words[1]} />
             </text>
@@ -50,6 +52,29 @@ export function PlanCellFace({ position, wheel }: { position: WheelPosition; whe
         </>
       )}
     </g>
+  )
+}
+
+const markClass = ({ mark }: PlanWheel): string =>
+  mark === undefined ? '' : mark.shape === 'dashed' ? ' plan-cell-dashed' : ' plan-cell-marked'
+
+/** A finding's own shape on the wheel that it concerns, and its word. */
+function Mark({ box, mark: { shape, word } }: { box: Rectangle; mark: PlanMark }) {
+  const rule = shape === 'thick' ? 8 : 3
+  return (
+    <>
+      {shape === 'bar' ? <rect {...box} height={34} className="plan-mark" /> : null}
+      {shape === 'thick' || shape === 'thin' ? (
+        <rect x={box.x - rule} y={box.y} width={rule} height={box.height} className="plan-mark" />
+      ) : null}
+      <text
+        x={box.x + box.width - 9}
+        y={box.y + 24}
+        className={`plan-words plan-words-end plan-mark-word${shape === 'bar' ? ' plan-on-bar' : ''}`}
+      >
+        {word}
+      </text>
+    </>
   )
 }
 

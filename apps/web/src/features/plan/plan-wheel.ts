@@ -5,10 +5,18 @@ export type PlanLine = {
   isFigure?: boolean
 }
 
+/** A wheel that a finding concerns: told by shape and word, in one ink. */
+export type PlanMark = {
+  /** `bar`: a solid bar across its top; `thick` and `thin`: a rule at its left; `dashed`: its outline. */
+  shape: 'bar' | 'thick' | 'thin' | 'dashed'
+  word: string
+}
+
 export type PlanWheel = {
   lines: readonly PlanLine[]
   /** `current`: at work now, drawn largest; `off`: off the vehicle, not torqued or not checked, drawn as a thick open ring. */
   state: 'none' | 'current' | 'off'
+  mark?: PlanMark
   /** Stands large in the ring of a wheel that is not secured; "OFF" where it is not given. */
   ringWord?: string
   /** All that the cell says, in words: "left front: 22 psi by gauge". A button's name, or read in its place. */

@@ -1,6 +1,6 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
 import { RowForm } from '../form/row-form.tsx'
-import type { Row } from '../form/rows.ts'
+import type { Row, RowValues } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
 import { behaviorOptions, lampOptions } from './light-options.ts'
 
@@ -14,11 +14,12 @@ type LightFormProps = {
   phase: 'arrival' | 'closing'
   stepKey: string | null
   title: string
+  row?: string | undefined
   onDone: () => void
 }
 
 /** What the warning light does, seen by us: first the lamp check at key-on, then with the engine running. */
-export function LightForm({ state, phase, stepKey, title, onDone }: LightFormProps) {
+export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   return (
     <RowForm
@@ -26,6 +27,8 @@ export function LightForm({ state, phase, stepKey, title, onDone }: LightFormPro
       title={title}
       how="Key on, engine off: does the warning light come on? Then start and watch two minutes."
       rows={() => rows}
+      blank={row === undefined ? {} : asSeen(state[phase].telltale, row)}
+      firstRow={row}
       recordWord="Record the light"
       busy={busy}
       problem={problem}
@@ -46,3 +49,9 @@ export function LightForm({ state, phase, stepKey, title, onDone }: LightFormPro
     />
   )
 }
+
+/** What was seen of it already, but for the row that is looked at now. */
+const asSeen = (seen: VehicleCheck['telltale'], row: string): RowValues => ({
+  ...(seen?.lampCheck && row !== 'lampCheck' ? { lampCheck: seen.lampCheck } : {}),
+  ...(seen?.behavior && row !== 'behavior' ? { behavior: seen.behavior } : {}),
+})

@@ -1,7 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { moduleReadOf, moduleRows } from './module-rows.ts'
+import { moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
 
 type ModuleFormProps = {
   state: OrderState
@@ -9,11 +9,13 @@ type ModuleFormProps = {
   stepKey: string | null
   title: string
   how: string
+  /** One more thing is to be read: what was read already stands filled in. */
+  row?: string | undefined
   onDone: () => void
 }
 
 /** What the vehicle itself has stored: IDs by position and trouble codes, as shown. */
-export function ModuleForm({ state, phase, stepKey, title, how, onDone }: ModuleFormProps) {
+export function ModuleForm({ state, phase, stepKey, title, how, row, onDone }: ModuleFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   return (
     <RowForm
@@ -21,6 +23,8 @@ export function ModuleForm({ state, phase, stepKey, title, how, onDone }: Module
       title={title}
       how={how}
       rows={(values) => moduleRows(state, values)}
+      blank={row === undefined ? {} : rowsAsRead(state, state[phase].module)}
+      firstRow={row}
       recordWord="Record what is stored"
       busy={busy}
       problem={problem}

@@ -1,6 +1,6 @@
 import { blankOrder } from '@bayledger/ledger/order-state'
 import { describe, expect, it } from 'vitest'
-import { moduleReadOf, moduleRows } from './module-rows.ts'
+import { moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
 
 const order = blankOrder('shop', 'order')
 const keys = (values: Record<string, string | null>) => moduleRows(order, values).map(({ key }) => key)
@@ -68,5 +68,31 @@ describe('the form for what the vehicle stored', () => {
       codes: [],
       why: 'no connection',
     })
+  })
+
+  it('stands filled in with what was read, so that one more thing can be added and nothing is lost', () => {
+    const read = {
+      state: 'read',
+      notation: 'hex',
+      ids: { LF: '1A2B3C10', RR: '1A2B3C12' },
+      codes: [
+        { class: 'no-signal', wheel: 'LF', text: 'as shown' },
+        { class: 'receiver', text: 'as shown' },
+      ],
+      strayIds: ['9F00AA11'],
+      why: null,
+    } as const
+    const given = { ...read, codes: [...read.codes], strayIds: [...read.strayIds] }
+    expect(moduleReadOf(order, rowsAsRead(order, given))).toEqual(given)
+    expect(rowsAsRead(order, { ...given, codes: [] }).codes).toBe('none')
+  })
+
+  it('asks again for codes that each had words of their own', () => {
+    const codes = [
+      { class: 'receiver', text: 'one' } as const,
+      { class: 'lamp-circuit', text: 'two' } as const,
+    ]
+    const read = { state: 'blank', notation: null, ids: {}, codes, strayIds: [] } as const
+    expect(rowsAsRead(order, { ...read, codes: [...codes], strayIds: [] })).toEqual({ state: 'blank' })
   })
 })

@@ -12,7 +12,7 @@ import {
   severalIdsFault,
 } from '../../../features/sensor-ids/id-text.ts'
 import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
-import type { Row, RowValues } from '../form/rows.ts'
+import { noneOfThem, type Row, type RowValues } from '../form/rows.ts'
 import { codeTextFault } from './code-text.ts'
 
 /** Wheels whose IDs the vehicle can hold. */
@@ -183,4 +183,37 @@ const codesOf = (values: RowValues): ModuleCode[] => {
     const code = { class: value, ...(text === '' ? {} : { text }) }
     return wheels.length === 0 ? [code] : wheels.map((wheel) => ({ ...code, wheel }))
   })
+}
+
+/**
+ * What was read already, to be added to: the rows as they were filled in. One that could not be read starts anew, and
+ * so do codes with words of their own, for this form keeps one text for all.
+ */
+export const rowsAsRead = (order: OrderState, read: Omit<ModuleRead, 'why'> | null): RowValues => {
+  if (read === null || read.state === 'unreadable') return {}
+  return {
+    state: read.state,
+    ...(read.notation === null ? {} : { notation: read.notation }),
+    ...Object.fromEntries(
+      storedWheels(order).flatMap((wheel) => (read.ids[wheel] ? [[`id.${wheel}`, read.ids[wheel]]] : [])),
+    ),
+    ...codesAsRead(read.codes),
+    ...(read.strayIds.length === 0 ? {} : { stray: read.strayIds.join(' ') }),
+  }
+}
+
+const codesAsRead = (codes: readonly ModuleCode[]): RowValues => {
+  const [text, ...others] = new Set(codes.map((code) => code.text ?? ''))
+  if (others.length > 0) return {}
+  const named = [...new Set(codes.map((code) => code.class))]
+  return {
+    codes: named.length === 0 ? noneOfThem : named.join(','),
+    ...Object.fromEntries(
+      named.map((one) => {
+        const at = codes.flatMap((code) => (code.class === one && code.wheel ? [code.wheel] : []))
+        return [`at.${one}`, at.length === 0 ? noneOfThem : at.join(',')]
+      }),
+    ),
+    ...(text ? { codeText: text } : {}),
+  }
 }

@@ -6,7 +6,7 @@ import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { NotPossibleForm } from './not-possible-form.tsx'
-import { sensorAnswerOf, sensorRows } from './sensor-rows.ts'
+import { rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 
 type SensorFormProps = {
   state: OrderState
@@ -16,6 +16,8 @@ type SensorFormProps = {
   title: string
   beside: ReactNode
   nextWords: string | null
+  /** One more thing is to be read of a sensor that has answered: what it told already stands filled in. */
+  row?: string | undefined
   onDone: () => void
 }
 
@@ -28,13 +30,15 @@ export function SensorForm({
   title,
   beside,
   nextWords,
+  row,
   onDone,
 }: SensorFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   const [cannot, setCannot] = useState(false)
   const known = knownIds(state, wheel)
   const before = state[phase].wheels[wheel]?.sensor?.reading
-  const triesBefore = before?.answer === 'silent' ? before.tries : 0
+  const heard = before?.answer === 'answered' && row !== undefined ? before : null
+  const silentTries = before?.answer === 'silent' ? before.tries : 0
   const sensor = state.sheet?.sheet.sensor
   if (cannot)
     return (
@@ -54,17 +58,21 @@ export function SensorForm({
       title={title}
       beside={beside}
       how={
-        triesBefore > 0
-          ? `Silent so far, asked ${triesBefore} times.`
+        silentTries > 0
+          ? `Silent so far, asked ${silentTries} times.`
           : wakeWords[sensor?.wokenBy ?? 'unknown']
       }
       rows={(values) => sensorRows(values, known)}
-      blank={sensor ? { frequency: String(sensor.frequencyMHz) } : {}}
+      blank={{
+        ...(sensor ? { frequency: String(sensor.frequencyMHz) } : {}),
+        ...(heard ? rowsAsHeard(heard) : {}),
+      }}
+      firstRow={row}
       recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
       busy={busy}
       problem={problem}
       onRecord={async (values) => {
-        const reading = sensorAnswerOf(values, known, triesBefore)
+        const reading = sensorAnswerOf(values, known, heard ? heard.tries - 1 : silentTries)
         if (reading === null) return false
         const taken = await record(
           'wheel.checked',

@@ -1,4 +1,6 @@
 import type { SensorAnswer } from '@bayledger/ledger/kinds/arrival'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
+import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import type { KnownId } from '../../../features/sensor-ids/id-text.ts'
 import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'
 import { knownIdWords } from '../../../features/sensor-ids/known-ids.ts'
@@ -97,6 +99,17 @@ export const sensorRows = (values: RowValues, known: readonly KnownId[]): readon
         { value: 'no', label: 'Stays put' },
       ],
     },
+    {
+      kind: 'number',
+      key: 'learnRefusals',
+      label: 'Refused to learn',
+      unit: 'times',
+      low: 0,
+      high: 99,
+      limits: { whole: 2, decimals: 0 },
+      optional: 'not known',
+      hint: 'Relearns that left this sensor out while they learned others.',
+    },
   ]
 }
 
@@ -120,7 +133,26 @@ export const sensorAnswerOf = (
     battery: batteries.find((one) => one === values.battery) ?? null,
     frequencyMHz: numberFrom(values.frequency ?? ''),
     followsPressure: values.follows === 'yes' ? true : values.follows === 'no' ? false : null,
+    learnRefusals: numberFrom(values.learnRefusals ?? ''),
   }
 }
 
 const batteries = ['ok', 'low', 'not-reported'] as const
+
+/** What a sensor told already, to be added to: the rows as they were filled in. */
+export const rowsAsHeard = (reading: SensorAnswer): RowValues => {
+  if (reading.answer !== 'answered') return {}
+  const { pressure, temperature, id, battery, frequencyMHz, followsPressure, learnRefusals } = reading
+  return {
+    answer: 'answered',
+    pressure: pressure === null ? null : asTyped(pressureIn('psi', pressure)),
+    temperature: temperature === null ? null : asTyped(temperatureIn('F', temperature)),
+    id,
+    ...(battery === null ? {} : { battery }),
+    ...(frequencyMHz === null ? {} : { frequency: String(frequencyMHz) }),
+    ...(followsPressure === null ? {} : { follows: followsPressure ? 'yes' : 'no' }),
+    ...(learnRefusals == null ? {} : { learnRefusals: String(learnRefusals) }),
+  }
+}
+
+const asTyped = (value: number): string => String(Math.round(value * 10) / 10)

@@ -25,10 +25,37 @@ const rows: readonly Row[] = [
     limits: { whole: 3, decimals: 0 },
     optional: 'not known',
   },
+  {
+    ...temperature,
+    key: 'lastSet',
+    label: 'Outdoors when last set',
+    low: -60,
+    high: 130,
+    optional: 'not known',
+  },
+  {
+    kind: 'number',
+    key: 'lastSetAltitude',
+    label: 'Altitude when last set',
+    unit: 'ft',
+    low: -1_500,
+    high: 20_000,
+    signed: true,
+    limits: { whole: 5, decimals: 0 },
+    optional: 'not known',
+  },
 ]
 
 /** Temperatures and how warm the tires are: without them no pressure can be judged. */
-export function SurroundingsForm({ state, onDone }: { state: OrderState; onDone: () => void }) {
+export function SurroundingsForm({
+  state,
+  row,
+  onDone,
+}: {
+  state: OrderState
+  row?: string | undefined
+  onDone: () => void
+}) {
   const { record, busy, problem } = useRecord(state.orderId)
   const settings = useQuery(settingsQuery)
   const place = settings.data?.locations.find(({ locationId }) => locationId === state.locationId)
@@ -39,8 +66,15 @@ export function SurroundingsForm({ state, onDone }: { state: OrderState; onDone:
       title="Note the temperatures"
       rows={() => rows}
       blank={blankFrom(before)}
+      firstRow={row}
       recordWord="Record the temperatures"
-      whyNot={() => (place === undefined ? 'The altitude of this place is not loaded yet.' : undefined)}
+      whyNot={(values) =>
+        place === undefined
+          ? 'The altitude of this place is not loaded yet.'
+          : values.lastSetAltitude && !values.lastSet
+            ? 'With the altitude when last set goes the temperature then.'
+            : undefined
+      }
       busy={busy}
       problem={problem}
       onRecord={async (values) => {
@@ -56,7 +90,7 @@ export function SurroundingsForm({ state, onDone }: { state: OrderState; onDone:
               altitudeFeet: place.altitudeFeet,
             },
             minutesDriven: numberFrom(values.minutesDriven ?? ''),
-            lastSet: null,
+            lastSet: lastSetOf(values),
           },
           'temperatures',
         )
@@ -66,6 +100,14 @@ export function SurroundingsForm({ state, onDone }: { state: OrderState; onDone:
     />
   )
 }
+
+/** Neither is guessed: what nobody knows of the day when the pressures were set stays open. */
+const lastSetOf = (values: RowValues): LastSet | null => {
+  const temperature = degrees(values.lastSet)
+  return temperature === null ? null : { temperature, altitudeFeet: numberFrom(values.lastSetAltitude ?? '') }
+}
+
+type LastSet = NonNullable<NonNullable<OrderState['surroundings']>['lastSet']>
 
 const degrees = (text: string | null | undefined): Temperature | null => {
   const value = numberFrom(text ?? '')
@@ -80,6 +122,8 @@ const blankFrom = (before: OrderState['surroundings']): RowValues => {
     tires,
     ...(tire ? { tire: fahrenheitOf(tire) } : {}),
     ...(overnightLow ? { overnightLow: fahrenheitOf(overnightLow) } : {}),
+    ...(before.lastSet === null ? {} : { lastSet: fahrenheitOf(before.lastSet.temperature) }),
+    ...(before.lastSet?.altitudeFeet == null ? {} : { lastSetAltitude: String(before.lastSet.altitudeFeet) }),
     ...(before.minutesDriven === null ? {} : { minutesDriven: String(before.minutesDriven) }),
   }
 }

@@ -103,11 +103,13 @@ export function TireForm({
   state,
   wheel,
   tabs,
+  row,
   onDone,
 }: {
   state: OrderState
   wheel: WheelPosition
   tabs: ReactNode
+  row?: string | undefined
   onDone: () => void
 }) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
@@ -118,6 +120,7 @@ export function TireForm({
       title={`Look at the ${wheelNames[wheel]} tire`}
       beside={tabs}
       rows={(values) => rowsFor(values, today)}
+      firstRow={row}
       recordWord="Record what was looked at"
       whyNot={(values) =>
         rowsFor(values, today).some(({ key }) => values[key])

@@ -1,20 +1,22 @@
 import { digestOf } from '@bayledger/ledger/hash-chain'
 import type { OrderState } from '@bayledger/ledger/order-state'
 import { useState } from 'react'
-import { type Thing, thingOfField } from '../../../features/arrival/things.ts'
+import type { Thing } from '../../../features/arrival/things.ts'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { FindingsList } from './findings-list.tsx'
+import { BayFindings } from './bay-findings.tsx'
+import { nextToCheck } from './next-to-check.ts'
 import { OwnFindingForm } from './own-finding-form.tsx'
 import type { ComputedFindings } from './use-diagnosis.ts'
 
 type FindingsStepProps = {
   state: OrderState
   computed: ComputedFindings | null
-  onOpen: (thing: Thing) => void
+  /** Opens the pad of a thing; the question is the rules' own. */
+  onOpen: (thing: Thing, question: string) => void
   onDone: () => void
 }
 
@@ -28,10 +30,8 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
         <StatusLine>Computing …</StatusLine>
       </StepScreen>
     )
-  const { diagnosis } = computed
-  const next = diagnosis.nextChecks.map((check) => ({ check, thing: thingOfField(check.field) }))
-  const here = next.find(({ thing }) => thing !== null)
-  const atDesk = next[0]?.thing === null ? next[0].check : null
+  const { diagnosis, evidence } = computed
+  const { here, atDesk } = nextToCheck(diagnosis.nextChecks)
   const write = writerOf(state, computed)
 
   if (differs)
@@ -58,12 +58,20 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
       problem={problem}
       pad={
         <div className="findings-actions">
-          {here?.thing ? (
-            <Button onClick={() => here.thing && onOpen(here.thing)}>Check next: {here.check.ask}</Button>
-          ) : null}
+          {here === null ? (
+            <p>
+              {atDesk === null
+                ? 'Nothing more is worth checking: no open fact would change what is done.'
+                : null}
+            </p>
+          ) : (
+            <Button look="wide" onClick={() => onOpen(here.thing, here.ask)}>
+              Check next: {here.ask}
+            </Button>
+          )}
           <div className="findings-verdict">
             <Button
-              look="wide"
+              look={here === null ? 'wide' : 'main'}
               busy={busy}
               onClick={async () => {
                 if (await recordAll(write({ agrees: true }), 'findings')) onDone()
@@ -76,8 +84,8 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
         </div>
       }
     >
-      <FindingsList diagnosis={diagnosis} />
-      {atDesk === null ? null : <p>The desk could ask: {atDesk.ask}</p>}
+      {atDesk === null ? null : <p>For the desk: {atDesk.ask}</p>}
+      <BayFindings diagnosis={diagnosis} evidence={evidence} isOver={false} />
     </StepScreen>
   )
 }

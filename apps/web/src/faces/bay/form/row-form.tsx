@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 import { useDraft } from './draft-store.ts'
 import { RowCells } from './row-cells.tsx'
 import { RowPad } from './row-pad.tsx'
@@ -15,6 +15,8 @@ type RowFormProps = Omit<StepHead, 'figure'> & {
   rows: (values: RowValues) => readonly Row[]
   /** What stands in the rows before anyone types. */
   blank?: RowValues
+  /** The row to open at, whatever else is still open. */
+  firstRow?: string | undefined
   figure?: (values: RowValues) => ReactNode
   recordWord: string | ((values: RowValues) => string)
   /** Gives back whether the ledger took it; only then is the form emptied. */
@@ -31,6 +33,7 @@ export function RowForm({
   draftKey,
   rows: rowsFor,
   blank = {},
+  firstRow,
   figure,
   recordWord,
   onRecord,
@@ -40,11 +43,17 @@ export function RowForm({
   children,
   ...head
 }: RowFormProps) {
-  const { draft, change, discard } = useDraft<RowDraft>(draftKey, { values: {}, active: null })
+  const [first, setFirst] = useState(firstRow)
+  const { draft, change: keep, discard } = useDraft<RowDraft>(draftKey, { values: {}, active: null })
+  const change = (next: RowDraft) => {
+    setFirst(undefined)
+    keep(next)
+  }
   const values = { ...blank, ...draft.values }
   const rows = rowsFor(values)
   const open = rowsOpen(rows, values)
   const active =
+    rows.find(({ key }) => key === first) ??
     rows.find(({ key }) => key === draft.active) ??
     rows.find((row) => values[row.key] === undefined) ??
     open[0] ??

@@ -7,7 +7,7 @@ import type { Stage } from './stage.ts'
 
 /** What was opened by hand; `null`: whatever is next by itself. */
 export type Opened =
-  | { readonly at: 'thing'; readonly thing: Thing }
+  | { readonly at: 'thing'; readonly thing: Thing; readonly question?: string }
   | { readonly at: 'wheel'; readonly wheel: WheelPosition }
   | { readonly at: 'step' | 'aside'; readonly stepKey: string }
   | { readonly at: 'plan' | 'written' | 'findings' }

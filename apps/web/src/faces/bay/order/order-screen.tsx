@@ -1,11 +1,13 @@
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { useState } from 'react'
 import { isSameThing, type Thing, thingAfter, thingsLeft } from '../../../features/arrival/things.ts'
+import { OwnFinding } from '../../../features/findings/own-finding.tsx'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
+import { useStaffNames } from '../../../features/people/queries.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ArrivalStep } from '../arrival/arrival-step.tsx'
 import { BaySplit } from '../bay-split.tsx'
-import { FindingsList } from '../findings/findings-list.tsx'
+import { BayFindings } from '../findings/bay-findings.tsx'
 import { FindingsStep } from '../findings/findings-step.tsx'
 import { useDiagnosis } from '../findings/use-diagnosis.ts'
 import { StepScreen } from '../form/step-screen.tsx'
@@ -28,16 +30,19 @@ import { Waiting } from './waiting.tsx'
 export function OrderScreen({ order }: { order: ReadOrder }) {
   const { state } = order
   const person = useSignedIn()
+  const nameOf = useStaffNames()
   const [pace, setPace] = usePace()
   const [opened, setOpened] = useState<Opened | null>(null)
   const computed = useDiagnosis(state, order.history)
   const stage = stageOf(state)
+  const own = state.diagnosis?.confirmed
   const left = thingsLeft(state, pace)
   const thing = thingShown(stage, opened, left)
   const step = stepShown(state, stage, opened, person?.staffId ?? '')
 
   const next = () => setOpened(null)
-  const openThing = (one: Thing) => setOpened({ at: 'thing', thing: one })
+  const openThing = (one: Thing, question?: string) =>
+    setOpened({ at: 'thing', thing: one, ...(question === undefined ? {} : { question }) })
   const openWheel = (wheel: WheelPosition) => {
     if (stage === 'work') return setOpened({ at: 'wheel', wheel })
     openThing(left.find((one) => 'wheel' in one && one.wheel === wheel) ?? { what: 'gauge', wheel })
@@ -60,11 +65,31 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
     if (opened?.at === 'findings' && state.diagnosis)
       return (
         <StepScreen title="Findings" beside={<Button onClick={next}>Back to the step</Button>}>
-          <FindingsList diagnosis={state.diagnosis.diagnosis} />
+          {own && !own.agrees ? (
+            <OwnFinding
+              who={own.written.by.kind === 'staff' ? nameOf(own.written.by.staffId) : 'The shop'}
+              ownFinding={own.ownFinding}
+              reason={order.wordsOf(own.reason)}
+            />
+          ) : null}
+          <BayFindings
+            diagnosis={state.diagnosis.diagnosis}
+            evidence={state.diagnosis.evidence}
+            isOver={state.reports.length > 0 || state.ended !== null}
+          />
         </StepScreen>
       )
     if (thing !== null)
-      return <ArrivalStep state={state} thing={thing} pace={pace} onOpen={openThing} onDone={afterThing} />
+      return (
+        <ArrivalStep
+          state={state}
+          thing={thing}
+          question={opened?.at === 'thing' ? (opened.question ?? null) : null}
+          pace={pace}
+          onOpen={openThing}
+          onDone={afterThing}
+        />
+      )
     if (stage === 'findings')
       return <FindingsStep state={state} computed={computed} onOpen={openThing} onDone={next} />
     if (step === null) return <Waiting state={state} />

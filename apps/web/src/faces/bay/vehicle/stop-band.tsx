@@ -1,12 +1,12 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { findingTitle, severityWordOf } from '../findings/finding-words.ts'
+import { headlineOf, wordOf } from '../../../features/findings/finding-words.ts'
 
 /** What the readings forbid, said before anyone has finished reading: nobody opens such a tire unaware. */
 export function StopBand({ stops }: { stops: readonly Finding[] }) {
   if (stops.length === 0) return null
   return (
     <p className="loud-band" role="status">
-      {stops.map((stop) => `${severityWordOf(stop) ?? 'Stop'} · ${findingTitle(stop)}`).join(' — ')}
+      {stops.map((stop) => `${wordOf(stop, null)} · ${headlineOf(stop)}`).join(' — ')}
     </p>
   )
 }

@@ -1,11 +1,13 @@
-import { fieldTitle, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
+import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { useState } from 'react'
-import { type Severity, SeverityMark } from '../../../features/findings/severity-mark.tsx'
+import { FindingsList } from '../../../features/findings/findings-list.tsx'
+import { NotChecked } from '../../../features/findings/not-checked.tsx'
+import { OwnFinding } from '../../../features/findings/own-finding.tsx'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
+import { FindingDrawing } from '../../../features/plan/finding-drawing.tsx'
 import { wordsOf } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
@@ -13,20 +15,18 @@ import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 import { RecordRefusal, refusableStops } from './record-refusal.tsx'
+import { TodaysRules } from './todays-rules.tsx'
 
-const stopWords = {
-  'do-not-drive': 'Do not drive',
-  'do-not-open-the-tire': 'Do not open the tire',
-  'repair-before-release': 'Repair before release',
-} as const
-
-/** Stops first, then the cause with its number, then the rest; each opens to what it rests on. */
+/** What the evidence says, and who confirmed it; told dangers and refusals; what today's rules would say. */
 export function FindingsPart({ order }: OrderPart) {
   const issued = order.state.diagnosis
   const nameOf = useStaffNames()
   if (issued === null) return null
-  const { diagnosis, confirmed, outdated } = issued
-  const confirmedBy = confirmed?.written.by
+  const { diagnosis, evidence, confirmed, outdated } = issued
+  const by = confirmed?.written.by
+  const who = by?.kind === 'staff' ? nameOf(by.staffId) : 'the shop'
+  const { reports, ended } = order.state
+  const isOver = reports.length > 0 || ended !== null
   return (
     <Section
       title="Findings"
@@ -36,85 +36,29 @@ export function FindingsPart({ order }: OrderPart) {
           ? 'outdated: the readings changed'
           : confirmed === null
             ? 'not confirmed yet'
-            : `confirmed by ${confirmedBy?.kind === 'staff' ? nameOf(confirmedBy.staffId) : 'the shop'}`
+            : confirmed.agrees
+              ? `confirmed by ${who}`
+              : `${who} finds otherwise`
       }
     >
       <div className="stack">
-        {diagnosis.findings.map((finding) => (
-          <FindingLine key={finding.code} finding={finding} isPrimary={diagnosis.primary === finding.code} />
-        ))}
         {confirmed !== null && !confirmed.agrees ? (
-          <SeverityMark severity="for-information" word="The technician finds otherwise">
-            <p>{confirmed.ownFinding}</p>
-            <p>{order.wordsOf(confirmed.reason)}</p>
-          </SeverityMark>
+          <OwnFinding who={who} ownFinding={confirmed.ownFinding} reason={order.wordsOf(confirmed.reason)} />
         ) : null}
-        {diagnosis.contradictions.map((contradiction) => (
-          <SeverityMark key={contradiction.code} severity="for-information" word="Contradiction">
-            <p>{contradiction.says}</p>
-            <p>{contradiction.do}</p>
-          </SeverityMark>
-        ))}
-        {diagnosis.unchecked.length === 0 ? null : (
-          <SeverityMark severity="not-checked">
-            <details>
-              <summary>{diagnosis.unchecked.length} things that could matter</summary>
-              {uncheckedLines(diagnosis.unchecked).map((line) => (
-                <p key={line}>{line}</p>
-              ))}
-            </details>
-          </SeverityMark>
-        )}
+        <FindingsList
+          diagnosis={diagnosis}
+          withSentences
+          drawing={(finding, word) => (
+            <FindingDrawing finding={finding} diagnosis={diagnosis} evidence={evidence} word={word} />
+          )}
+        />
+        <NotChecked unchecked={diagnosis.unchecked} notPossible={evidence.notPossible} isOver={isOver} />
         <TellStops order={order} />
         <Refusals order={order} />
+        <TodaysRules orderId={order.orderId} ruleSet={diagnosis.ruleSet} />
       </div>
     </Section>
   )
-}
-
-function FindingLine({ finding, isPrimary }: { finding: Finding; isPrimary: boolean }) {
-  const wheels = inReadingOrder(finding.wheels).map((wheel) => wheelNames[wheel])
-  return (
-    <SeverityMark severity={severityOf(finding, isPrimary)} {...wordOf(finding, isPrimary)}>
-      <p>
-        <strong>{finding.code.replaceAll('-', ' ')}</strong>
-        {wheels.length === 0 ? '' : `, ${wheels.join(', ')}`}{' '}
-        <span className="quiet">{finding.confidence}</span>
-      </p>
-      <p>{finding.customer}</p>
-      <p className="quiet">{finding.next}</p>
-      {finding.because.length === 0 ? null : (
-        <details>
-          <summary>What it rests on</summary>
-          <ul>
-            {finding.because.map((reason) => (
-              <li key={`${reason.field} ${reason.says}`}>
-                {fieldTitle(reason.field)}: {reasonValue(reason)}; {reason.says}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
-    </SeverityMark>
-  )
-}
-
-/** "31.2 psi"; what was only seen or told reads "yes" or "no". */
-const reasonValue = ({ value, unit }: Finding['because'][number]): string => {
-  if (value === null) return 'not read'
-  if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  return unit === null ? String(value).replaceAll('-', ' ') : `${value} ${unit}`
-}
-
-const severityOf = (finding: Finding, isPrimary: boolean): Severity => {
-  if (finding.kind === 'stop') return 'do-not-drive'
-  if (isPrimary) return 'cause'
-  return finding.kind === 'note' || finding.kind === 'ask' ? 'for-information' : 'also-found'
-}
-
-const wordOf = (finding: Finding, isPrimary: boolean): { word?: string } => {
-  if (finding.stop) return { word: stopWords[finding.stop] }
-  return finding.kind === 'ask' && !isPrimary ? { word: 'Ask first' } : {}
 }
 
 /** A danger is told at once, and that it was told stands in the ledger. */
@@ -169,7 +113,7 @@ function Refusals({ order }: OrderPart) {
     <>
       {refusable.map((stop) => (
         <Button key={stop.code} onClick={() => setRefusing(stop)}>
-          The customer refuses: {stop.code.replaceAll('-', ' ')}
+          The customer refuses: {findingTitle(stop.code)}
         </Button>
       ))}
       {refusing === null ? null : (

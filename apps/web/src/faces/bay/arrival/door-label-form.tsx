@@ -1,0 +1,64 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import { Figure } from '../../../ui/figure.tsx'
+import { RowForm } from '../form/row-form.tsx'
+import { StepScreen } from '../form/step-screen.tsx'
+import { useRecord } from '../record/use-record.ts'
+import { useSignedIn } from '../session/signed-in.ts'
+
+/** The sheet's pressures against the label in the door, read by somebody other than who entered them. */
+export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: () => void }) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  const person = useSignedIn()
+  const sheet = state.sheet?.sheet
+  if (sheet === undefined) return <StepScreen title="No specification sheet is chosen yet" />
+  if (sheet.sources.placard.enteredBy === person?.staffId)
+    return (
+      <StepScreen title="Second person: read the door label">
+        <p>You entered these figures yourself. Somebody else reads the label and confirms them.</p>
+      </StepScreen>
+    )
+  const { front, rear, spare } = sheet.placard
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/door-label`}
+      title="Read the label in the door"
+      figure={() => (
+        <>
+          <LabelFigure name="front" psi={front.psi} />
+          <LabelFigure name="rear" psi={rear.psi} />
+          {spare ? <LabelFigure name="spare" psi={spare.psi} /> : null}
+        </>
+      )}
+      how="If the label says another figure, stop and tell the desk: the vehicle maker's figure governs."
+      rows={() => [
+        {
+          kind: 'text',
+          key: 'reference',
+          label: 'Where you read it',
+          suggestions: [{ value: 'label in the driver’s door', label: 'Label in the driver’s door' }],
+          fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+        },
+      ]}
+      recordWord="I read the same figures: confirm"
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        const taken = await record(
+          'figure.confirmed',
+          { figure: 'placard', reference: (values.reference ?? '').trim(), stepKey: null },
+          'door label',
+        )
+        if (taken) onDone()
+        return taken
+      }}
+    />
+  )
+}
+
+function LabelFigure({ name, psi }: { name: string; psi: number }) {
+  return (
+    <span>
+      {name} <Figure value={psi} unit="psi" size="large" />
+    </span>
+  )
+}

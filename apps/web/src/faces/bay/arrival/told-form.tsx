@@ -1,0 +1,108 @@
+import type { OrderState } from '@bayledger/ledger/order-state'
+import type { EventEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { roadPositions, wheelNames } from '@bayledger/reckoning/wheels'
+import { numberFrom } from '../../../ui/number-text.ts'
+import { RowForm } from '../form/row-form.tsx'
+import type { Row, RowValues } from '../form/rows.ts'
+import { useRecord } from '../record/use-record.ts'
+
+type ToldFormProps = {
+  state: OrderState
+  event: EventEvidence['kind']
+  /** The question as the rules put it. */
+  question: string
+  row?: string | undefined
+  onDone: () => void
+}
+
+/** One thing that happened lately, or did not, as the customer tells it or the vehicle shows. */
+export function ToldForm({ state, event, question, row, onDone }: ToldFormProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  const { complaint } = state
+  return (
+    <RowForm
+      draftKey={`${state.orderId}/told/${event}`}
+      title={question}
+      how="It goes beside the complaint, which stays as it was told."
+      rows={rowsFor}
+      blank={row === 'wheel' ? { happened: 'yes' } : {}}
+      firstRow={row}
+      recordWord="Record the answer"
+      whyNot={() => (complaint === null ? 'The desk has not written up the complaint yet.' : undefined)}
+      busy={busy}
+      problem={problem}
+      onRecord={async (values) => {
+        if (complaint === null) return false
+        const taken = await record(
+          'complaint.recorded',
+          {
+            words: complaint.words,
+            reportedLight: complaint.reportedLight,
+            events: withEvent(complaint.events, eventOf(event, values)),
+          },
+          'what was told',
+        )
+        if (taken) onDone()
+        return taken
+      }}
+    />
+  )
+}
+
+const rowsFor = (values: RowValues): readonly Row[] => [
+  {
+    kind: 'choice',
+    key: 'happened',
+    label: 'Did it happen?',
+    options: [
+      { value: 'yes', label: 'Yes' },
+      { value: 'no', label: 'No' },
+    ],
+  },
+  ...(values.happened === 'yes'
+    ? [
+        {
+          kind: 'choice',
+          key: 'wheel',
+          label: 'Which wheel',
+          optional: 'none named',
+          options: roadPositions.map((wheel) => ({ value: wheel, label: wheelNames[wheel] })),
+        } as const,
+        {
+          kind: 'number',
+          key: 'daysAgo',
+          label: 'How long ago',
+          unit: 'days',
+          low: 0,
+          high: 9_999,
+          limits: { whole: 4, decimals: 0 },
+          optional: 'not known',
+        } as const,
+      ]
+    : []),
+]
+
+export const eventOf = (kind: EventEvidence['kind'], values: RowValues): EventEvidence => {
+  if (values.happened !== 'yes') return { kind, happened: false }
+  const wheel = roadPositions.find((position) => position === values.wheel)
+  const daysAgo = numberFrom(values.daysAgo ?? '')
+  return {
+    kind,
+    happened: true,
+    ...(wheel === undefined ? {} : { wheel }),
+    ...(daysAgo === null ? {} : { daysAgo }),
+  }
+}
+
+/** The newest answer on one kind takes the place of the earlier ones, but for what was told of other wheels. */
+export const withEvent = (events: readonly EventEvidence[], event: EventEvidence): EventEvidence[] => [
+  ...events.filter(
+    (earlier) =>
+      earlier.kind !== event.kind ||
+      (event.happened === true &&
+        event.wheel != null &&
+        earlier.wheel != null &&
+        earlier.wheel !== event.wheel),
+  ),
+  event,
+]

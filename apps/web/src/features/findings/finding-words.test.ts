@@ -1,0 +1,78 @@
+import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { describe, expect, it } from 'vitest'
+import { headlineOf, inOrderOfReading, proofOf, severityOf, valueWords, wordOf } from './finding-words.ts'
+
+const finding = (change: Partial<Finding>): Finding => ({
+  code: 'tire-low',
+  wheels: [],
+  confidence: 'firm',
+  kind: 'cause',
+  because: [],
+  next: '',
+  customer: '',
+  figures: {},
+  offers: [],
+  holds: [],
+  ...change,
+})
+
+describe('the order of reading', () => {
+  it('is stops, the cause, also found, ask first, for information, whatever order they came in', () => {
+    const note = finding({ code: 'tire-old', kind: 'note' })
+    const ask = finding({ code: 'gauge-missing', kind: 'ask' })
+    const also = finding({ code: 'stem-corroded', kind: 'also' })
+    const second = finding({ code: 'sensor-silent', kind: 'cause' })
+    const cause = finding({})
+    const stop = finding({ code: 'tire-unsafe', kind: 'stop', stop: 'do-not-drive' })
+    expect(inOrderOfReading([note, ask, also, second, cause, stop], 'tire-low')).toEqual([
+      stop,
+      cause,
+      also,
+      second,
+      ask,
+      note,
+    ])
+  })
+
+  it('calls one finding the cause, and no other', () => {
+    const other = finding({ code: 'sensor-silent' })
+    expect([wordOf(finding({}), 'tire-low'), severityOf(finding({}), 'tire-low')]).toEqual(['Cause', 'cause'])
+    expect([wordOf(other, 'tire-low'), severityOf(other, 'tire-low')]).toEqual(['Also found', 'also-found'])
+    expect(wordOf(finding({ kind: 'stop', stop: 'do-not-open-the-tire' }), null)).toBe('Do not open the tire')
+  })
+
+  it('never calls the cause what must be asked first', () => {
+    const ask = finding({ code: 'retry-silent-wheel', kind: 'ask' })
+    expect([wordOf(ask, 'retry-silent-wheel'), severityOf(ask, 'retry-silent-wheel')]).toEqual([
+      'Ask first',
+      'not-checked',
+    ])
+  })
+})
+
+describe('the words of a finding', () => {
+  it('name its wheels in reading order, four of them as all four, the spare beside them', () => {
+    expect(headlineOf(finding({ wheels: ['LR', 'LF'] }))).toBe('Tire low: left front, left rear')
+    expect(headlineOf(finding({ wheels: ['LF', 'RF', 'RR', 'LR'] }))).toBe('Tire low: all four')
+    expect(headlineOf(finding({ wheels: ['LF', 'RF', 'RR', 'LR', 'SP'] }))).toBe('Tire low: all four, spare')
+    expect(headlineOf(finding({}))).toBe('Tire low')
+  })
+
+  it('prove it by the first measured figure with its unit, never by a count or a yes', () => {
+    const gauge = { field: 'wheels.LF.gauge', value: 22, unit: 'psi', says: 'low' }
+    const seen = { field: 'wheels.LF.sealantSeen', value: true, unit: null, says: 'seen' }
+    const tries = { field: 'wheels.LF.tries', value: 3, unit: null, says: 'tries' }
+    expect(proofOf(finding({ because: [seen, tries, gauge] }))).toEqual(gauge)
+    expect(proofOf(finding({ because: [seen, tries] }))).toBeNull()
+    expect([gauge, seen, tries].map(valueWords)).toEqual(['22.0 psi', 'yes', '3'])
+  })
+
+  it('say a temperature with its degrees, an ID in capitals, and what was not read', () => {
+    const words = (field: string, value: string | number | null, unit: string | null) =>
+      valueWords({ field, value, unit, says: '' })
+    expect(words('surroundings.outdoor', -5, 'F')).toBe('−5 °F')
+    expect(words('wheels.LF.id', '1a2b', null)).toBe('1A2B')
+    expect(words('light.behavior', 'flash-then-solid', null)).toBe('flash then solid')
+    expect(words('wheels.LF.gauge', null, null)).toBe('not read')
+  })
+})

@@ -1,0 +1,91 @@
+import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
+import type { Finding, Hold, Reason, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import type { Severity } from './severity-mark.tsx'
+
+/** In the order in which findings are read. */
+export const findingGroups = ['stop', 'primary', 'also', 'ask', 'note'] as const
+export type FindingGroup = (typeof findingGroups)[number]
+
+/** Only the one that explains the light is the cause; what must be asked first is asked, whatever it explains. */
+export const groupOf = ({ kind, code }: Finding, primary: string | null): FindingGroup => {
+  if (kind === 'stop' || kind === 'ask') return kind
+  if (code === primary) return 'primary'
+  return kind === 'note' ? 'note' : 'also'
+}
+
+/** Stops, the cause, also found, ask first, for information; within each as the rules put them. */
+export const inOrderOfReading = (findings: readonly Finding[], primary: string | null): Finding[] =>
+  findingGroups.flatMap((group) => findings.filter((finding) => groupOf(finding, primary) === group))
+
+const severities: Readonly<Record<FindingGroup, Severity>> = {
+  stop: 'do-not-drive',
+  primary: 'cause',
+  also: 'also-found',
+  ask: 'not-checked',
+  note: 'for-information',
+}
+
+export const severityOf = (finding: Finding, primary: string | null): Severity =>
+  severities[groupOf(finding, primary)]
+
+const stopWords: Readonly<Record<Stop, string>> = {
+  'do-not-drive': 'Do not drive',
+  'do-not-open-the-tire': 'Do not open the tire',
+  'repair-before-release': 'Repair before release',
+}
+
+const groupWords: Readonly<Record<FindingGroup, string>> = {
+  stop: 'Do not drive',
+  primary: 'Cause',
+  also: 'Also found',
+  ask: 'Ask first',
+  note: 'For information',
+}
+
+/** The word that always stands with the shape. */
+export const wordOf = (finding: Finding, primary: string | null): string =>
+  finding.stop === undefined ? groupWords[groupOf(finding, primary)] : stopWords[finding.stop]
+
+/** "Sensor does not answer: left front, right rear" */
+export const headlineOf = ({ code, wheels }: Finding): string => {
+  if (wheels.length === 0) return findingTitle(code)
+  const road = wheels.filter((wheel) => wheel !== 'SP')
+  const places = [
+    ...(road.length === 4 ? ['all four'] : inReadingOrder(road).map((wheel) => wheelNames[wheel])),
+    ...(wheels.includes('SP') ? [wheelNames.SP] : []),
+  ]
+  return `${findingTitle(code)}: ${places.join(', ')}`
+}
+
+/** The measured figure that proves a finding, where a figure does. */
+export const proofOf = ({ because }: Finding): Reason | null =>
+  because.find(({ value, unit }) => typeof value === 'number' && unit !== null) ?? null
+
+/** A reason's value in words, a pressure to a tenth: "22.0 psi"; what was only seen or told reads "yes" or "no". */
+export const valueWords = ({ value, unit, field }: Reason): string => {
+  if (value === null) return 'not read'
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  if (typeof value === 'string') return isId(field) ? value.toUpperCase() : value.replaceAll('-', ' ')
+  return unit === null ? String(value) : `${figureText(value, unit)} ${unitWords(unit)}`
+}
+
+const isId = (field: string): boolean => /(^|\.)ids?(\.|$)|^strayIds/.test(field)
+
+/** With at least the decimals that its unit is read to. */
+export const figureText = (value: number, unit: string | null): string =>
+  (unit === 'psi' && Number.isInteger(value) ? value.toFixed(1) : String(value)).replace('-', '−')
+
+export const unitWords = (unit: string | null): string =>
+  unit === 'F' || unit === 'C' ? `°${unit}` : (unit ?? '')
+
+/** What may not be done until the finding is settled. */
+export const holdWords: Readonly<Record<Hold, string>> = {
+  'wheel-removal': 'no wheel comes off',
+  inflation: 'no air goes in',
+  'bead-break': 'the tire is not opened',
+  'pressure-setting': 'no pressure is set',
+  relearn: 'no relearn',
+  road: 'not driven on the road',
+  'hand-back': 'the keys stay here',
+}

@@ -1,0 +1,124 @@
+import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
+import { fieldTitle } from '@bayledger/reckoning/catalog/field-words'
+import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { ReactNode } from 'react'
+import { Figure } from '../../ui/figure.tsx'
+import {
+  figureText,
+  headlineOf,
+  holdWords,
+  inOrderOfReading,
+  proofOf,
+  severityOf,
+  unitWords,
+  valueWords,
+  wordOf,
+} from './finding-words.ts'
+import { SeverityMark } from './severity-mark.tsx'
+import './findings-list.css'
+
+type FindingsListProps = {
+  diagnosis: Diagnosis
+  /** The vehicle with the wheels that a finding concerns marked by its word. */
+  drawing: (finding: Finding, word: string) => ReactNode
+  /** The customer's sentence belongs where somebody talks to the customer. */
+  withSentences: boolean
+}
+
+/**
+ * Findings in the order of reading: stops, the cause with its figure, also found, ask first, for information; then
+ * what contradicts what. Each opens to its evidence.
+ */
+export function FindingsList({ diagnosis, drawing, withSentences }: FindingsListProps) {
+  const { primary, findings, contradictions } = diagnosis
+  return (
+    <>
+      {inOrderOfReading(findings, primary).map((finding) => (
+        <FindingMark
+          key={finding.code}
+          finding={finding}
+          primary={primary}
+          drawing={drawing}
+          sentence={withSentences ? finding.customer : null}
+        />
+      ))}
+      {contradictions.map(({ code, says, do: action }) => (
+        <SeverityMark key={`${code} ${says}`} severity="also-found" word="These cannot both be so">
+          <p>{says}</p>
+          <p>
+            <strong>{action}</strong>
+          </p>
+        </SeverityMark>
+      ))}
+    </>
+  )
+}
+
+type FindingMarkProps = {
+  finding: Finding
+  primary: string | null
+  drawing: FindingsListProps['drawing']
+  sentence: string | null
+}
+
+function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) {
+  const word = wordOf(finding, primary)
+  const proof = proofOf(finding)
+  const [first] = finding.because
+  return (
+    <SeverityMark severity={severityOf(finding, primary)} word={word}>
+      <details className="finding">
+        <summary className="finding-summary">
+          <span className="for-screen-readers">{word}: </span>
+          <span className="finding-title">{headlineOf(finding)}</span>{' '}
+          <span className="finding-proof">
+            {proof !== null && typeof proof.value === 'number' ? (
+              <>
+                <Figure
+                  value={figureText(proof.value, proof.unit)}
+                  unit={unitWords(proof.unit)}
+                  size="large"
+                />{' '}
+                {proof.says}
+              </>
+            ) : (
+              first?.says
+            )}
+          </span>
+        </summary>
+        <FindingEvidence finding={finding} drawing={drawing(finding, word)} />
+      </details>
+      {sentence === null ? null : <p>{sentence}</p>}
+      <p>
+        <strong>Next: {finding.next}</strong>
+      </p>
+    </SeverityMark>
+  )
+}
+
+/** What a finding rests on, at the wheels and in a list, how sure it is, and what it keeps shut. */
+function FindingEvidence({ finding, drawing }: { finding: Finding; drawing: ReactNode }) {
+  const { word, means } = confidenceWords[finding.confidence]
+  return (
+    <div className="finding-evidence">
+      {drawing}
+      <div>
+        <ul className="finding-reasons">
+          {finding.because.map((reason) => (
+            <li key={`${reason.field} ${reason.says}`}>
+              {fieldTitle(reason.field)}: {valueWords(reason)}; {reason.says}
+            </li>
+          ))}
+        </ul>
+        <p>
+          <strong>{word}.</strong> {means}
+        </p>
+        {finding.holds.length === 0 ? null : (
+          <p>
+            <strong>Until this is settled:</strong> {finding.holds.map((hold) => holdWords[hold]).join('; ')}.
+          </p>
+        )}
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,45 @@
+import { fieldTitle, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
+import type { Evidence } from '@bayledger/reckoning/evidence/evidence'
+import { SeverityMark } from './severity-mark.tsx'
+
+type NotCheckedProps = {
+  unchecked: readonly string[]
+  notPossible: Evidence['notPossible']
+  /** The order is finished: what was open then is no longer anything to do. */
+  isOver: boolean
+}
+
+/** What nobody looked at, and what could not be looked at and why; folded away, and never taken for a no. */
+export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) {
+  const impossible = notPossible ?? []
+  if (unchecked.length === 0 && impossible.length === 0) return null
+  const open =
+    unchecked.length === 0 ? null : (
+      <details className="finding">
+        <summary className="finding-summary">
+          {isOver
+            ? `${thingsOf(unchecked.length)} not checked at the time; the findings stood without ${unchecked.length === 1 ? 'it' : 'them'}`
+            : `${thingsOf(unchecked.length)} that nobody has looked at`}
+        </summary>
+        {uncheckedLines(unchecked).map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </details>
+    )
+  return (
+    <>
+      {open === null ? null : isOver ? open : <SeverityMark severity="not-checked">{open}</SeverityMark>}
+      {impossible.length === 0 ? null : (
+        <SeverityMark severity="not-checked" word="Could not be checked">
+          {impossible.map(({ field, why }) => (
+            <p key={`${field} ${why}`}>
+              {fieldTitle(field)}: {why}
+            </p>
+          ))}
+        </SeverityMark>
+      )}
+    </>
+  )
+}
+
+const thingsOf = (count: number): string => (count === 1 ? 'One thing' : `${count} things`)
