@@ -99,10 +99,16 @@ describe('one wheel, step by step', () => {
   })
 
   it('takes the steps in their order, each once', async () => {
+    await write(ines, 'step.closed', { stepKey: 'LF.sensor.read-in-rim', value: 'answers, no pressure' })
     expect(await write(ines, 'step.closed', { stepKey: 'LF.tire.seat', value: '38' })).toMatchObject(accepted)
     expect(await write(ines, 'step.closed', { stepKey: 'LF.tire.seat', value: '38' })).toMatchObject(
       refused('STEP_ALREADY_CLOSED'),
     )
+    const core = { stepKey: 'LF.tire.core', value: '4 lbf·in' }
+    expect(await write(ines, 'step.closed', { ...core, value: null })).toMatchObject(
+      refused('STEP_VALUE_MISSING'),
+    )
+    expect(await write(ines, 'step.closed', core)).toMatchObject(accepted)
     await write(ines, 'leak.checked', { stepKey: 'LF.tire.leak', wheel: 'LF', tight: true, where: null })
     await write(ines, 'step.closed', { stepKey: 'LF.tire.balance', value: null })
     expect(

@@ -18,8 +18,7 @@ export const proofOf = (state: OrderState): Proof => {
   if (failure) return { verdict: 'not-fixed', why: failure }
   const minutes = provingMinutes(state)
   const isDone = minutes >= proofDriveMinutes
-  const isIdle = (state.plan?.plan.steps ?? []).length === 0 && authorizedBundles(state).length === 0
-  if (isIdle && !isDone) return { verdict: 'nothing-to-prove' }
+  if (hasNothingToProve(state) && !isDone) return { verdict: 'nothing-to-prove' }
   if (relearnIsSetAside(state))
     return { verdict: 'not-yet-proven', why: 'the vehicle was not made to learn its sensors or tires here' }
   if (isDone) return { verdict: 'proven', minutes }
@@ -30,6 +29,14 @@ export const proofOf = (state: OrderState): Proof => {
         ? `driven ${minutes} of the ${proofDriveMinutes} minutes that a warning may take`
         : `not driven yet; a warning may take ${proofDriveMinutes} minutes to come`,
   }
+}
+
+/** No work, or a look at the torque alone: nothing was done that a light could tell of. */
+const hasNothingToProve = (state: OrderState): boolean => {
+  const works = authorizedBundles(state).flatMap((bundle) => bundle.works)
+  return works.length > 0
+    ? works.every(({ kind }) => kind === 'torque-again')
+    : (state.plan?.plan.steps ?? []).length === 0 && authorizedBundles(state).length === 0
 }
 
 /** Whether the minutes that a warning may take have been driven with the light off. */

@@ -53,7 +53,13 @@ export const closingOf = (state: OrderState, step: Step): Written => {
     case 'wheel.mounted':
       return {
         kind: 'wheel.mounted',
-        payload: { stepKey, wheel, cameFrom: wheel, seatsMatch: true, handStarted: true },
+        payload: {
+          stepKey,
+          wheel,
+          cameFrom: step.comesFrom ?? wheel,
+          seatsMatch: true,
+          handStarted: true,
+        },
       }
     case 'tire.inspected':
       return { kind: 'tire.inspected', payload: { ...insideOf(wheel), stepKey } }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
-import { WheelPosition } from './wheels.ts'
+import { RotationPattern } from './rotation/rotation-pattern.ts'
+import { RoadPosition, WheelPosition } from './wheels.ts'
 
 /** Whole cents of a dollar; may be negative for a discount or a credit. */
 export const Cents = z.int()
@@ -39,6 +40,13 @@ export const Work = z.discriminatedUnion('kind', [
     valve: z.enum(['snap-in', 'clamp-in', 'plain']),
   }),
   z.strictObject({ kind: z.literal('find-leak'), wheel: WheelPosition }),
+  /** A new tire on the wheel that is there; its sensor, if it has one, stays. */
+  z.strictObject({ kind: z.literal('fit-tire'), wheel: WheelPosition }),
+  /** The other season's wheels go on, all four, each with its own sensor where the vehicle listens for one. */
+  z.strictObject({ kind: z.literal('swap-wheels') }),
+  z.strictObject({ kind: z.literal('rotate'), pattern: RotationPattern }),
+  /** The look at the torque some miles after the wheel was off. */
+  z.strictObject({ kind: z.literal('torque-again'), wheel: RoadPosition }),
   z.strictObject({ kind: z.literal('set-pressures') }),
   z.strictObject({ kind: z.literal('relearn') }),
   z.strictObject({ kind: z.literal('reset') }),

@@ -54,6 +54,8 @@ export const Step = z.strictObject({
   unverified: z.nullable(SafetyFigure),
   caution: z.nullable(z.string()),
   bundleKey: z.nullable(z.string()),
+  /** The place that the wheel of this step came from, where it is not its own: after a rotation. */
+  comesFrom: z.optional(WheelPosition),
 })
 export type Step = z.infer<typeof Step>
 

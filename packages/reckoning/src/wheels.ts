@@ -4,7 +4,9 @@ import * as z from 'zod/mini'
 export const WheelPosition = z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])
 export type WheelPosition = z.infer<typeof WheelPosition>
 
-export type RoadPosition = Exclude<WheelPosition, 'SP'>
+/** A place on a hub. */
+export const RoadPosition = z.enum(['LF', 'RF', 'RR', 'LR'])
+export type RoadPosition = z.infer<typeof RoadPosition>
 
 /** The order in which wheels are gauged and sensors are read (common practice, no source). */
 export const readingOrder = ['LF', 'RF', 'RR', 'LR', 'SP'] as const satisfies readonly WheelPosition[]

@@ -72,6 +72,13 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     },
   ],
   [
+    /^(Read the sensor before|Torque the new valve core)/,
+    async (page) => {
+      await button(page, /(answers, no pressure|lbf·in \()/).click()
+      await button(page, /^Done: record/).click()
+    },
+  ],
+  [
     /^Check stem, core/,
     async (page) => {
       await button(page, /^None: it is tight/).click()

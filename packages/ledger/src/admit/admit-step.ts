@@ -28,6 +28,11 @@ const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null =
       'STEP_ON_OTHER_WHEEL',
       `This step is for the ${wheelNames[step.wheel]} wheel. Record it there.`,
     )
+  if (draft.kind === 'wheel.mounted' && step.comesFrom && draft.payload.cameFrom !== step.comesFrom)
+    return refuse(
+      'STEP_ON_OTHER_WHEEL',
+      `The rotation brings the wheel marked ${step.comesFrom} here, not the one marked ${draft.payload.cameFrom}. Look at the mark on the tire.`,
+    )
   const misfit = recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft)
   if (misfit) return misfit
   const closed = alreadyClosed(state, step)

@@ -4,7 +4,8 @@ import type { OrderState } from '../order-state.ts'
 
 /**
  * A new plan with the steps that put a wheel back, where a wheel of the plan before is not secured yet: whatever
- * the customer has answered since, a wheel that came off goes on, is torqued and is checked.
+ * the customer has answered since, a wheel that came off goes on, is torqued and is checked. From where it came is
+ * open again: a rotation may no longer be wanted.
  */
 export const withWheelsSecured = (before: OrderState, plan: JobPlan): JobPlan => {
   const planned = new Set(plan.steps.map(({ stepKey }) => stepKey))
@@ -17,7 +18,7 @@ export const withWheelsSecured = (before: OrderState, plan: JobPlan): JobPlan =>
   )
   if (kept.length === 0) return plan
   const keys = new Set(kept.map(({ stepKey }) => stepKey))
-  const freed = kept.map((step) => ({
+  const freed = kept.map(({ comesFrom: _comesFrom, ...step }) => ({
     ...step,
     bundleKey: null,
     waitsFor: step.waitsFor.filter((key) => keys.has(key)),

@@ -1,4 +1,8 @@
+import type { Work } from '@bayledger/reckoning/estimate'
+import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { RefusalCode } from '../../src/admit/verdict.ts'
+import { authorizedBundles } from '../../src/answers.ts'
 import type { Appended } from '../../src/append.ts'
 import type { Entry } from '../../src/entry.ts'
 import { digestOf } from '../../src/hash-chain.ts'
@@ -97,6 +101,19 @@ export const lastOf = (pen: OrderPen, kind: Kind): string =>
   pen.entries().findLast((entry) => entry.kind === kind)?.id ?? ''
 
 export const note = { words: wordsOf('note') }
+
+/** The job decided, its plan that of other works of the same authorized bundle. */
+export const replanned = (works: readonly Work[], sheet: SpecificationSheet = tarn): OrderPen => {
+  const pen = oneSensorJob('decided')
+  const bundleKey = authorizedBundles(pen.state())[0]?.bundleKey ?? ''
+  const plan = planJob(
+    sheet,
+    works.map((work) => ({ work, bundleKey })),
+    2,
+  )
+  pen.write('plan.issued', { plan, decisionId: null }, { by: 'system' })
+  return pen
+}
 
 /** The job with a sheet whose torque nobody has verified, decided. */
 export const unverified = (): OrderPen => {

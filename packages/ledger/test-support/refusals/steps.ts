@@ -9,6 +9,7 @@ import {
   desk,
   lastOf,
   type Refusals,
+  replanned,
   unverified,
 } from './setting.ts'
 
@@ -78,6 +79,14 @@ export const stepsRefusals: Refusals<
     [
       'a wheel step recorded at another wheel',
       () => closeStep<'wheel.removed'>(before('RR.wheel.off'), 'RR.wheel.off', { wheel: 'LR' }),
+    ],
+    [
+      'another wheel than the rotation brings to a place',
+      () => {
+        const pen = replanned([{ kind: 'rotate', pattern: 'rearward-cross' }])
+        workUntil(pen, (key) => key === 'LF.wheel.on')
+        return closeStep<'wheel.mounted'>(pen, 'LF.wheel.on', { cameFrom: 'LF' })
+      },
     ],
   ],
   STEP_VALUE_MISSING: [

@@ -9,6 +9,16 @@ describe('a customer caution', () => {
     expect(cautionWordsByShown()['CT-01 v1']).toBe(caution?.words)
   })
 
+  it('is there for every case that the shop warns of', () => {
+    for (let number = 1; number <= 17; number += 1) {
+      const name = `CT-${String(number).padStart(2, '0')}`
+      expect(customerCaution(name), name).toMatchObject({ number: name })
+    }
+    const shown = Object.keys(cautionWordsByShown())
+    expect(shown).toHaveLength(17)
+    expect(new Set(Object.values(cautionWordsByShown())).size).toBe(17)
+  })
+
   it('that does not exist is null', () => {
     expect(customerCaution('CT-99')).toBeNull()
     expect(customerCaution('toString')).toBeNull()

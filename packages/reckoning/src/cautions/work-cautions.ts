@@ -20,9 +20,9 @@ export const workCautions = {
   },
   seat: {
     number: 'CW-03',
-    version: 1,
+    version: 2,
     words:
-      'Stand aside and use a clip-on chuck. Never over 40 psi to seat a bead: let the air off, lubricate again, try again.',
+      "Stand aside and use a clip-on chuck. Never over 40 psi to seat a bead, nor over the tire maker's own limit where it is lower: let the air off, lubricate again, try again.",
   },
   torque: {
     number: 'CW-04',
@@ -47,6 +47,18 @@ export const workCautions = {
     version: 1,
     words:
       'Drive only with every wheel torqued and checked by a second person. Obey the road; let nobody read the tablet while driving.',
+  },
+  torqueAgain: {
+    number: 'CW-08',
+    version: 1,
+    words:
+      "Cold wheels only, never after hard braking. Do not loosen first. The vehicle maker's figure governs, with a wrench in calibration.",
+  },
+  repair: {
+    number: 'CW-09',
+    version: 1,
+    words:
+      "The tire maker's own rules of repair govern, above all for tires that run flat or carry sealant. A tire that was run low can burst while it is filled: when in doubt it is not repaired.",
   },
 } as const satisfies Record<string, WorkCaution>
 

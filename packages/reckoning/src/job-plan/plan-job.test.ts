@@ -1,62 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { utilitySheet as sheet, verifiedSource as source } from '../../test-support/utility-sheet.ts'
 import type { Work } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { JobPlan } from '../step.ts'
 import { planJob } from './plan-job.ts'
-
-const source = { kind: 'maker-manual', reference: 'manual p. 12', enteredBy: 'a', verifiedBy: 'b' } as const
-const sheet: SpecificationSheet = {
-  sheetId: 'sheet',
-  version: 1,
-  name: 'A utility',
-  system: 'direct',
-  pressureDisplay: false,
-  locatesWheels: false,
-  spare: 'temporary',
-  spareMonitored: false,
-  staggered: false,
-  placard: { front: { psi: 35, kPa: 240 }, rear: { psi: 35, kPa: 240 }, spare: { psi: 60, kPa: 420 } },
-  warnAtPsi: null,
-  tire: {
-    front: { size: '235/60R18', loadClass: 'SL', sidewallMaximumPsi: 51 },
-    rear: { size: '235/60R18', loadClass: 'SL', sidewallMaximumPsi: 51 },
-    spare: null,
-  },
-  sensor: {
-    frequencyMHz: 315,
-    protocol: 'P1',
-    stem: 'clamp-in',
-    mounting: 'valve',
-    wokenBy: 'low-frequency-field',
-    stemNutTorque: { value: 62, unit: 'lbf·in' },
-    stemScrewTorque: null,
-    coreTorque: { value: 4, unit: 'lbf·in' },
-  },
-  studs: {
-    count: 5,
-    thread: 'M14×1.5',
-    fastener: 'nut',
-    seat: 'cone',
-    torque: { value: 100, unit: 'lbf·ft' },
-    handTurns: 7,
-    makersSequence: null,
-    lockingFastener: false,
-    retorqueMiles: { from: 50, to: 100 },
-  },
-  relearn: {
-    method: 'automatic',
-    entry: 'Park 20 minutes.',
-    confirmation: 'The light goes out.',
-    exit: 'Key off, key on.',
-    timeLimitMinutes: null,
-    parkMinutes: 20,
-    driveMinutes: 20,
-    driveSpeedMph: 20,
-    knownTrap: null,
-  },
-  liftNotes: '',
-  sources: { placard: source, studTorque: source, frequency: source },
-}
 
 const plan = (works: readonly Work[], on: SpecificationSheet = sheet) =>
   planJob(
@@ -176,8 +123,13 @@ describe('a job plan', () => {
   })
 
   it('names the core’s torque where the tire is closed', () => {
-    const seat = plan(oneSensor).steps.find(({ stepKey }) => stepKey === 'RR.tire.seat')
-    expect(seat?.how).toContain('4 lbf·in (0.5 N·m)')
+    const core = plan(oneSensor).steps.find(({ stepKey }) => stepKey === 'RR.tire.core')
+    expect(core?.figure).toEqual({
+      kind: 'torque',
+      torque: { value: 4, unit: 'lbf·in' },
+      source: "valve core, sensor maker's sheet",
+    })
+    expect(core?.waitsFor).toEqual(['RR.tire.seat'])
   })
 
   it('torques nothing on a spare, which is on no hub', () => {

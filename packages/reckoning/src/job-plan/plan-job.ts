@@ -1,10 +1,15 @@
 import type { Work } from '../estimate.ts'
+import { cameFrom, movedPlaces } from '../rotation/moves.ts'
 import { type SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
 import { type JobPlan, type Step, stepKeys } from '../step.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
+import { type AuthorizedWork, inOneOrder } from './authorized-work.ts'
+import { beforeFitting, type JobWheels, jobWheels, readyKey } from './job-wheels.ts'
+import { askTires, readOtherWheel, stowSpare } from './other-wheels.ts'
 import { type StepWords, stepOf } from './step-of.ts'
 import {
   confirmFigure,
+  lastLook,
   placardWheels,
   pressureKey,
   proveIt,
@@ -12,86 +17,122 @@ import {
   relearnStep,
   setPressures,
 } from './vehicle-steps.ts'
-import { closeTire, findLeak, fitSensor, openTire, serviceStem, tightenWheel } from './wheel-steps.ts'
-
-/** What was authorized, each work with the bundle that it belongs to. */
-export type AuthorizedWork = { readonly work: Work; readonly bundleKey: string }
+import { stepsAtHub, stepsOffHub } from './wheel-plan.ts'
 
 /**
- * The steps for exactly the authorized works, in order, each once however many works need it. Pure: the same works
- * and sheet give the same plan, and keys never change from one plan to the next, so that what is closed stays closed.
+ * The steps for exactly the authorized works, in order, each once however many works need it. Pure: the same set of
+ * works and the same sheet give the same plan, and keys never change from one plan to the next, so that what is
+ * closed stays closed.
+ *
+ * @limits A rotation that the sheet refuses moves no wheel; its step says why. Where the tires refuse, see
+ * `planRotation`.
+ * @source Steps and their order: common practice, no source. Figures: the sheet, where the vehicle maker's governs.
  */
 export const planJob = (
   sheet: SpecificationSheet,
   authorized: readonly AuthorizedWork[],
   planVersion: number,
 ): JobPlan => {
-  const onWheels = inReadingOrder(authorized.flatMap(({ work }) => ('wheel' in work ? [work.wheel] : [])))
-  const wheelPlans = onWheels.flatMap((wheel) => wheelSteps(sheet, wheel, authorized))
-  const steps = [...wheelPlans, ...vehicleSteps(sheet, authorized, onWheels)]
+  const works = inOneOrder(authorized)
+  const job = jobWheels(
+    sheet,
+    works.map(({ work }) => work),
+  )
+  const steps = [...wheelSteps(sheet, job, works), ...vehicleSteps(sheet, job, works)]
   const confirmations = figuresThatRest(steps, sheet).map((figure) =>
     stepOf(sheet, steps[0]?.bundleKey ?? null, confirmFigure(sheet, figure)),
   )
   return { planVersion, steps: [...confirmations, ...steps] }
 }
 
-const wheelSteps = (
-  sheet: SpecificationSheet,
-  wheel: WheelPosition,
-  authorized: readonly AuthorizedWork[],
-): Step[] => {
-  const here = authorized.filter(({ work }) => 'wheel' in work && work.wheel === wheel)
-  const bundleKey = here[0]?.bundleKey ?? null
-  const fit = here.map(({ work }) => work).find((work) => work.kind === 'fit-sensor')
-  const stem = here.some(({ work }) => work.kind === 'service-stem')
-  const leak = here.some(({ work }) => work.kind === 'find-leak')
-  const sensor = fit ? fitSensor(sheet, wheel, fit.valve, fit.identity) : { before: [], inside: [] }
-  const before = [...(leak ? findLeak(wheel) : []), ...sensor.before]
-  const inside = [...sensor.inside, ...(stem && !fit ? serviceStem(wheel) : [])]
-  const opened = openTire(wheel, keysOf(before))
-  const closed = closeTire(sheet, wheel, inside.length > 0 ? keysOf(inside) : [`${wheel}.tire.inside`])
-  // The spare is fitted to no hub: its tire is opened and closed, and nothing is torqued.
-  const isSpare = wheel === 'SP'
-  const spareWords = [...before, ...withoutWheelOff(opened, keysOf(before)), ...inside, ...closed]
-  const words = isSpare
-    ? spareWords
-    : [...before, ...opened, ...inside, ...closed, ...tightenWheel(sheet, wheel, [`${wheel}.tire.balance`])]
-  return words.map((step) => stepOf(sheet, bundleKey, step))
+/** Wheel by wheel; where wheels change places, all are off before any goes on. */
+const wheelSteps = (sheet: SpecificationSheet, job: JobWheels, works: readonly AuthorizedWork[]): Step[] => {
+  const bundleKey = bundleOf(works, 'rotate')
+  const asked = [
+    ...(job.rotation ? [stepOf(sheet, bundleKey, askTires(job.rotation.pattern, job.rotation.against))] : []),
+    ...(job.swapsSet ? job.cameOff : []).map((wheel) =>
+      stepOf(sheet, bundleOf(works, 'swap-wheels'), readOtherWheel(sheet, wheel)),
+    ),
+  ]
+  const touched = inReadingOrder([
+    ...job.opened,
+    ...job.cameOff,
+    ...job.torquedAgain,
+    ...movedPlaces(job.moves),
+  ])
+  const offHub = (wheel: WheelPosition) => stepsOffHub(sheet, job, wheel, works)
+  const atHub = (wheel: WheelPosition) => (wheel === 'SP' ? [] : stepsAtHub(sheet, job, wheel, works))
+  if (!job.swapsSet && movedPlaces(job.moves).length === 0)
+    return [...asked, ...touched.flatMap((wheel) => [...offHub(wheel), ...atHub(wheel)])]
+  const spare = cameFrom(job.moves, 'SP')
+  const stowed = spare === 'SP' ? [] : [stepOf(sheet, bundleKey, stowSpare(spare, beforeFitting(job, 'SP')))]
+  return [...asked, ...touched.flatMap(offHub), ...touched.flatMap(atHub), ...stowed]
 }
-
-const withoutWheelOff = (opened: readonly StepWords[], after: readonly string[]): StepWords[] =>
-  opened
-    .filter(({ closedBy }) => closedBy !== 'wheel.removed')
-    .map((step, index) => (index === 0 ? { ...step, waitsFor: after } : step))
 
 const vehicleSteps = (
   sheet: SpecificationSheet,
-  authorized: readonly AuthorizedWork[],
-  onWheels: readonly WheelPosition[],
+  job: JobWheels,
+  works: readonly AuthorizedWork[],
 ): Step[] => {
-  const bundleOf = (...kinds: readonly Work['kind'][]) =>
-    authorized.find(({ work }) => kinds.includes(work.kind))?.bundleKey ?? null
-  const first = authorized.find(({ work }) => work.kind !== 'look')?.bundleKey
+  const first = works.find(({ work }) => work.kind !== 'look')?.bundleKey
   if (first === undefined) return []
-  const torqued = onWheels.filter((wheel) => wheel !== 'SP')
-  const checks = torqued.map(stepKeys.torqueCheck)
-  const pressures = setPressures(sheet, (wheel) =>
-    onWheels.includes(wheel)
-      ? [wheel === 'SP' ? 'SP.tire.balance' : stepKeys.torqueRound(wheel, 'again')]
-      : [],
-  )
-  const pressureKeys = placardWheels(sheet).map(pressureKey)
-  const relearnBundle = bundleOf('relearn', 'reset', 'fit-sensor')
-  const relearn = relearnBundle ? relearnStep(sheet, pressureKeys, checks) : []
-  const after = relearn.length > 0 ? [relearnKey] : pressureKeys
+  const stepFor = (bundleKey: string | null) => (step: StepWords) => stepOf(sheet, bundleKey, step)
+  if (works.every(({ work }) => work.kind === 'look' || work.kind === 'torque-again'))
+    return [lastLook(job.torquedAgain.map((wheel) => stepKeys.torqueRound(wheel, 'again')))].map(
+      stepFor(first),
+    )
+  const checks = job.cameOff.map(stepKeys.torqueCheck)
+  const pressures = setPressures(sheet, (wheel) => standsAfter(job, wheel))
+  const settled = [...placardWheels(sheet).map(pressureKey), ...stowedKey(job)]
+  const relearnBundle = relearnBundleOf(sheet, job, works)
+  const relearn = relearnBundle === null ? [] : relearnStep(sheet, settled, checks)
+  const after = relearn.length > 0 ? [relearnKey] : settled
   return [
-    ...pressures.map((step) => stepOf(sheet, bundleOf('set-pressures') ?? first, step)),
-    ...relearn.map((step) => stepOf(sheet, relearnBundle, step)),
-    ...proveIt(sheet, after, checks).map((step) => stepOf(sheet, first, step)),
+    ...pressures.map(stepFor(bundleOf(works, 'set-pressures') ?? first)),
+    ...relearn.map(stepFor(relearnBundle)),
+    ...proveIt(sheet, after, checks, job.moves).map(stepFor(first)),
   ]
 }
 
+/** The step after which the wheel that stands at a place stays there. */
+const standsAfter = (job: JobWheels, wheel: WheelPosition): string[] => {
+  if (wheel === 'SP') {
+    const stowed = stowedKey(job)
+    return stowed.length > 0 || !job.opened.includes('SP') ? stowed : [readyKey(job, 'SP')]
+  }
+  const isTorqued = job.cameOff.includes(wheel) || job.torquedAgain.includes(wheel)
+  return isTorqued ? [stepKeys.torqueRound(wheel, 'again')] : []
+}
+
+const stowedKey = ({ moves }: JobWheels): string[] =>
+  movedPlaces(moves).includes('SP') ? ['SP.wheel.stow'] : []
+
+/**
+ * The bundle whose work the vehicle must learn of: new IDs, wheels at other places, or, where there are no sensors,
+ * any change of a tire or a pressure. `null` where there is nothing to learn.
+ */
+const relearnBundleOf = (
+  sheet: SpecificationSheet,
+  job: JobWheels,
+  works: readonly AuthorizedWork[],
+): string | null => {
+  const asked = bundleOf(works, 'relearn', 'reset', 'fit-sensor')
+  if (asked !== null || sheet.system === 'none') return asked
+  const moved = job.swapsSet || movedPlaces(job.moves).length > 0
+  if (moved) return bundleOf(works, 'swap-wheels', 'rotate')
+  return sheet.system === 'indirect' ? bundleOf(works, ...changingTires) : null
+}
+
+const changingTires = [
+  'set-pressures',
+  'fit-tire',
+  'service-stem',
+  'find-leak',
+  'rotate',
+] as const satisfies readonly Work['kind'][]
+
+const bundleOf = (works: readonly AuthorizedWork[], ...kinds: readonly Work['kind'][]): string | null =>
+  works.find(({ work }) => kinds.includes(work.kind))?.bundleKey ?? null
+
 const figuresThatRest = (steps: readonly Step[], sheet: SpecificationSheet): SafetyFigure[] =>
   unverifiedFigures(sheet).filter((figure) => steps.some((step) => step.unverified === figure))
-
-const keysOf = (steps: readonly StepWords[]): string[] => steps.map(({ stepKey }) => stepKey)

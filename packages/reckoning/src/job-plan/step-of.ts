@@ -16,6 +16,7 @@ export type StepWords = {
   readonly waitsFor?: readonly string[]
   readonly rests?: SafetyFigure
   readonly caution?: WorkCautionName
+  readonly comesFrom?: WheelPosition
 }
 
 /** Fills a step: one that rests on a figure nobody has verified yet stays shut until a second person confirms it. */
@@ -33,6 +34,7 @@ export const stepOf = (sheet: SpecificationSheet, bundleKey: string | null, word
     unverified,
     caution: words.caution ? workCautions[words.caution].number : null,
     bundleKey,
+    ...(words.comesFrom ? { comesFrom: words.comesFrom } : {}),
   }
 }
 

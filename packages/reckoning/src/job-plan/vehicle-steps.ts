@@ -1,7 +1,9 @@
 import { relearnNotOnSheet, relearnWords } from '../relearn/relearn-words.ts'
+import type { Moves } from '../rotation/moves.ts'
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
 import { torqueDoubts, torqueWords } from '../torque/plausible-torque.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
+import { movedIdWords } from './other-wheels.ts'
 import { confirmationKey, placardFigure, type StepWords } from './step-of.ts'
 
 const figureWords = {
@@ -101,11 +103,12 @@ export const relearnStep = (
 /** Minutes of driving in which a warning would come: 49 CFR 571.138 S4.2 and S4.4 allow the system 20. */
 const proofMinutes = 20
 
-/** The closing check and the proof that the light is out and stays out. */
+/** The closing check and the proof that the light is out and stays out; `moves`: wheels that changed places. */
 export const proveIt = (
   sheet: SpecificationSheet,
   after: readonly string[],
   checks: readonly string[],
+  moves: Moves,
 ): StepWords[] => {
   const heard: readonly WheelPosition[] =
     sheet.system !== 'direct' ? [] : sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
@@ -127,7 +130,13 @@ export const proveIt = (
           {
             stepKey: 'vehicle.closing.module',
             does: 'Compare what the vehicle stored',
-            how: 'Every stored ID stands at its own wheel. Record the codes as they are now.',
+            how: [
+              'Every stored ID stands at its own wheel.',
+              movedIdWords(moves),
+              'Record the codes as they are now.',
+            ]
+              .filter((sentence) => sentence !== '')
+              .join(' '),
             closedBy: 'module.read',
             needs: ['value'],
             waitsFor: after,
@@ -152,12 +161,15 @@ export const proveIt = (
       needs: ['value'],
       waitsFor: ['vehicle.proof.drive'],
     },
-    {
-      stepKey: 'vehicle.last.look',
-      does: 'Last look around the vehicle',
-      how: 'Caps on, nothing under the vehicle, locking key back in its place, spare stowed, hand tools counted.',
-      closedBy: 'step.closed',
-      waitsFor: ['vehicle.closing.light'],
-    },
+    lastLook(['vehicle.closing.light']),
   ]
 }
+
+/** What may lie under a vehicle, or be left in it, is looked for once more before it goes. */
+export const lastLook = (after: readonly string[]): StepWords => ({
+  stepKey: 'vehicle.last.look',
+  does: 'Last look around the vehicle',
+  how: 'Caps on, nothing under the vehicle, locking key back in its place, spare stowed, hand tools counted.',
+  closedBy: 'step.closed',
+  waitsFor: after,
+})

@@ -20,15 +20,16 @@ export const torqueDoubts = (thread: string, torque: Torque): string[] => {
 }
 
 /** A fastener of a wheel sensor whose torque stands on the sensor maker's sheet. */
-export type StemPart = 'stem nut' | 'valve core'
+export type StemPart = 'stem nut' | 'stem screw' | 'valve core'
 
 /**
- * What is odd about the torque typed for a sensor's stem nut or for a valve core: it is small, mostly printed in
+ * What is odd about the torque typed for a sensor's stem nut or screw, or for a valve core: it is small, mostly printed in
  * lbf·in, and so twelve times wrong where it is taken for lbf·ft. A guard, never a source: the same wheel may take 62
  * or 106 lbf·in by the version of its sensor, so the sensor maker's figure governs.
  *
  * @units The figure in the unit that its source prints; the bands in lbf·in.
- * @source Common practice, no source: nuts of 35 to 106 lbf·in were met, cores of 2 to 5 were read in the trade press.
+ * @source Common practice, no source: nuts of 35 to 106 lbf·in were met, screws of 12 to 22; cores of 2 to 5 were
+ * read in the trade press.
  */
 export const stemTorqueDoubts = (part: StemPart, torque: Torque): string[] =>
   bandDoubts(torque, stemBands[part], `a ${part}`, ['lbf·in', 'N·m'])
@@ -62,6 +63,7 @@ const studBands: Readonly<Record<string, Band>> = {
 
 const stemBands: Readonly<Record<StemPart, Band>> = {
   'stem nut': bandOf(30, 110, 'lbf·in'),
+  'stem screw': bandOf(10, 25, 'lbf·in'),
   'valve core': bandOf(2, 5, 'lbf·in'),
 }
 

@@ -1,7 +1,7 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/gates'
 import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/order-state'
 import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { moment, type ReportContext } from './context.ts'
 import { dayWords, gap, listed, number, torque, words } from './figures.ts'
@@ -13,11 +13,14 @@ const roundWords: Readonly<Record<TorqueRound, string>> = {
   again: 'check round',
 }
 
-/** Every sealed round of every wheel that came off, and the second person's. */
+/** Every sealed round of every wheel that came off, and the second person's; where one stayed on, its rounds alone. */
 export const torqueSection = (state: OrderState, context: ReportContext): Section => {
-  const off = wheelsThatCameOff(state)
+  const cameOff = wheelsThatCameOff(state)
+  const torqued = readingOrder.filter(
+    (wheel) => cameOff.includes(wheel) || roundsOf(state.work[wheel]).length > 0,
+  )
   const title = 'Wheel torque'
-  if (off.length === 0)
+  if (torqued.length === 0)
     return { title, blocks: [{ kind: 'paragraph', text: 'No wheel came off.', entry: null }] }
   const source = state.sheet?.sheet.sources.studTorque
   const confirmed = state.figures.studTorque
@@ -41,9 +44,13 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
           { title: 'Wrench', share: 11 },
           { title: 'Who and when', share: 33 },
         ],
-        rows: off.flatMap((wheel) => roundRows(context, wheel, state.work[wheel])),
+        rows: torqued.flatMap((wheel) =>
+          cameOff.includes(wheel)
+            ? roundRows(context, wheel, state.work[wheel])
+            : torquedAgainRows(context, wheel, state.work[wheel]),
+        ),
       },
-      ...wrenchLines(state, off),
+      ...wrenchLines(state, torqued),
     ],
   }
 }
@@ -51,6 +58,16 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
 const roundRows = (context: ReportContext, wheel: WheelPosition, work: WheelWork | undefined): Row[] => [
   ...torqueRounds.map((round) => sealRow(context, wheel, roundWords[round], work?.rounds[round] ?? null)),
   sealRow(context, wheel, 'second person', work?.checked ?? null),
+]
+
+/** A wheel that stayed on: what was looked at again, and nothing is missing. */
+const torquedAgainRows = (context: ReportContext, wheel: WheelPosition, work: WheelWork | undefined): Row[] =>
+  roundsOf(work).map((seal) => sealRow(context, wheel, 'after the miles', seal))
+
+/** Those that a nut which moved has overtaken, and those that stand. */
+const roundsOf = (work: WheelWork | undefined): TorqueSeal[] => [
+  ...(work?.overtaken ?? []),
+  ...Object.values(work?.rounds ?? {}),
 ]
 
 const sealRow = (

@@ -1,5 +1,6 @@
 import { authorizedBundles, placardPsi, proofOf, roadGate } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
+import type { Work } from '@bayledger/reckoning/estimate'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { DriveAnswer, PageOne } from '../content.ts'
@@ -89,10 +90,12 @@ const isRecognized = (state: OrderState, wheel: WheelPosition): boolean => {
   }
   if (state.relearn) return state.relearn.result === 'learned' && state.relearn.confirmed.includes(wheel)
   const changesIds = authorizedBundles(state).some(({ works }) =>
-    works.some(({ kind }) => kind === 'fit-sensor' || kind === 'relearn'),
+    works.some(({ kind }) => changingIds.has(kind)),
   )
   return !changesIds && isStoredAt(state.arrival.module, wheel, idOf(state, wheel, 'arrival'))
 }
+
+const changingIds: ReadonlySet<Work['kind']> = new Set(['fit-sensor', 'relearn', 'rotate', 'swap-wheels'])
 
 const idOf = (state: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): string | null => {
   const reading = state[phase].wheels[wheel]?.sensor?.reading

@@ -1,6 +1,7 @@
 import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
+import { closingWords } from './closing-words.ts'
 import { StepFigureView } from './step-figure.tsx'
 import { cautionWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -20,10 +21,7 @@ export function CloseForm(props: WorkFormProps) {
             kind: 'text',
             key: 'value',
             label: 'What was found or used',
-            suggestions: (step.stepKey.endsWith('.leak.find')
-              ? ['stem', 'valve core', 'tread', 'bead', 'rim', 'sidewall', 'no leak found']
-              : ['as the sheet says']
-            ).map((words) => ({ value: words, label: words })),
+            suggestions: closingWords(state, step).map((words) => ({ value: words, label: words })),
             fault: (text) => (text.length > 120 ? 'Keep it to 120 letters.' : undefined),
           },
         ]}

@@ -11,7 +11,7 @@ export function StepFigureView({ step }: { step: Step }) {
       <TorqueFigure
         torque={figure.torque}
         source={figure.source}
-        of={step.closedBy === 'sensor.fitted' ? 'sensor' : 'wheel'}
+        of={step.closedBy === 'studs.torqued' || step.closedBy === 'torque.checked' ? 'wheel' : 'sensor'}
       />
     )
   const shown =

@@ -8,6 +8,7 @@ export function WheelOnForm(props: WheelFormProps) {
   const { state, step, wheel } = props
   const studs = state.sheet?.sheet.studs
   const fastener = studs?.fastener ?? 'nut'
+  const comesFrom = step.comesFrom ?? wheel
   const rows: readonly Row[] = [
     {
       kind: 'choice',
@@ -49,14 +50,14 @@ export function WheelOnForm(props: WheelFormProps) {
       {...props}
       kind="wheel.mounted"
       rows={() => rows}
-      blank={{ cameFrom: wheel }}
+      blank={{ cameFrom: comesFrom }}
       recordWord={`${wheel} wheel is on: record`}
       payload={(values) =>
         values.seats === 'match' && values.hand === 'started'
           ? {
               stepKey: step.stepKey,
               wheel,
-              cameFrom: readingOrder.find((from) => from === values.cameFrom) ?? wheel,
+              cameFrom: readingOrder.find((from) => from === values.cameFrom) ?? comesFrom,
               seatsMatch: true,
               handStarted: true,
             }

@@ -72,6 +72,6 @@ export const proofSentence = (state: OrderState): string => {
   const proof = proofOf(state)
   if (proof.verdict === 'proven')
     return `Proven: the light stayed off for ${proof.minutes} minutes of driving.`
-  if (proof.verdict === 'nothing-to-prove') return 'No work was authorized, so there is nothing to prove.'
+  if (proof.verdict === 'nothing-to-prove') return 'No work was authorized that the light could prove.'
   return `${proof.verdict === 'not-fixed' ? 'Not fixed' : 'Not yet proven'}: ${proof.why}.`
 }

@@ -1,0 +1,118 @@
+import type { Work } from '@bayledger/reckoning/estimate'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { roadPositions } from '@bayledger/reckoning/wheels'
+import { describe, expect, it } from 'vitest'
+import { answersOf, decisionOf, issuePlan, oneSensorJob, workUntil } from '../test-support/one-sensor-job.ts'
+import { changedEstimate, closeStep, desk, lastOf, replanned } from '../test-support/refusals/setting.ts'
+import { tarn } from '../test-support/tarn.ts'
+import {
+  handBackGate,
+  insecureWheels,
+  openSteps,
+  proofOf,
+  readySteps,
+  roadGate,
+  wheelStand,
+  wheelsThatCameOff,
+} from './gates.ts'
+
+const fiveAlike: SpecificationSheet = {
+  ...tarn,
+  spare: 'full-size',
+  tire: { ...tarn.tire, spare: tarn.tire.front },
+}
+const onEachWheel = (workOn: (wheel: (typeof roadPositions)[number]) => Work): Work[] =>
+  roadPositions.map(workOn)
+
+describe('a job', () => {
+  it.each<readonly [string, readonly Work[], SpecificationSheet, readonly string[]]>([
+    ['that sets pressures', [{ kind: 'set-pressures' }], tarn, []],
+    [
+      'that finds and repairs a leak',
+      [
+        { kind: 'find-leak', wheel: 'LF' },
+        { kind: 'service-stem', wheel: 'LF', valve: 'clamp-in' },
+      ],
+      tarn,
+      ['LF'],
+    ],
+    ['with new tires', onEachWheel((wheel) => ({ kind: 'fit-tire', wheel })), tarn, roadPositions],
+    ['with the other season’s wheels', [{ kind: 'swap-wheels' }], tarn, roadPositions],
+    ['that rotates', [{ kind: 'rotate', pattern: 'rearward-cross' }], tarn, roadPositions],
+    ['that rotates five', [{ kind: 'rotate', pattern: 'five-forward-cross' }], fiveAlike, roadPositions],
+    ['on the spare alone', [{ kind: 'service-stem', wheel: 'SP', valve: 'plain' }], tarn, []],
+  ])(
+    '%s is worked through to its proof, and every wheel that came off is checked',
+    (_, works, sheet, off) => {
+      const pen = replanned(works, sheet)
+      workUntil(pen, () => false)
+      const state = pen.state()
+      expect(openSteps(state)).toEqual([])
+      expect(wheelsThatCameOff(state)).toEqual(off)
+      expect(insecureWheels(state)).toEqual([])
+      expect(roadGate(state)).toEqual([])
+      expect(proofOf(state)).toEqual({ verdict: 'proven', minutes: 23 })
+    },
+  )
+})
+
+describe('a rotation', () => {
+  it('writes down from where each wheel came, and keeps the road shut until the last is checked', () => {
+    const pen = replanned([{ kind: 'rotate', pattern: 'rearward-cross' }])
+    workUntil(pen, (key) => key === 'LR.studs.second-check')
+    expect(roadGate(pen.state()).map(({ code, wheel }) => [code, wheel])).toEqual([['wheel-unchecked', 'LR']])
+    const from = roadPositions.map((wheel) => pen.state().work[wheel]?.mounted?.cameFrom)
+    expect(from).toEqual(['LR', 'RR', 'LF', 'RF'])
+  })
+
+  it('that is no longer wanted lets the wheels back where they were, and still wants them safe', () => {
+    const pen = replanned([{ kind: 'rotate', pattern: 'rearward-cross' }])
+    workUntil(pen, (key) => key === 'LF.wheel.on')
+    const bundles = pen.state().plan?.plan
+    expect(bundles?.steps.find(({ stepKey }) => stepKey === 'LF.wheel.on')?.comesFrom).toBe('LR')
+    pen.write('plan.issued', { plan: { planVersion: 3, steps: [] }, decisionId: null }, { by: 'system' })
+    expect(closeStep<'wheel.mounted'>(pen, 'LF.wheel.on', { cameFrom: 'LF' })).toMatchObject({
+      admitted: true,
+    })
+    workUntil(pen, () => false)
+    expect(roadPositions.map((wheel) => wheelStand(pen.state(), wheel))).toEqual(
+      roadPositions.map(() => 'secured'),
+    )
+  })
+})
+
+describe('the torque looked at after some miles', () => {
+  const torqueAgain = () => {
+    const pen = oneSensorJob('confirmed')
+    const works = onEachWheel((wheel) => ({ kind: 'torque-again', wheel }) as Work)
+    pen.write(
+      'estimate.issued',
+      changedEstimate(pen, (estimate) => ({
+        ...estimate,
+        bundles: estimate.bundles.map((bundle) => ({ ...bundle, works })),
+      })),
+      desk,
+    )
+    pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
+    issuePlan(pen, lastOf(pen, 'estimate.decided'))
+    return pen
+  }
+
+  it('goes round again while a nut moves', () => {
+    const pen = torqueAgain()
+    closeStep<'studs.torqued'>(pen, 'LF.studs.torque-again', { moved: [3] })
+    expect(readySteps(pen.state()).map(({ stepKey }) => stepKey)).toContain('LF.studs.torque-again')
+    closeStep<'studs.torqued'>(pen, 'LF.studs.torque-again')
+    expect(openSteps(pen.state()).map(({ stepKey }) => stepKey)).not.toContain('LF.studs.torque-again')
+    expect(pen.state().work.LF?.overtaken.map(({ moved }) => moved)).toEqual([[3]])
+  })
+
+  it('takes no wheel off, shuts no road and leaves nothing that the light must prove', () => {
+    const pen = torqueAgain()
+    workUntil(pen, () => false)
+    expect(openSteps(pen.state())).toEqual([])
+    expect(wheelsThatCameOff(pen.state())).toEqual([])
+    expect(handBackGate(pen.state())).toEqual([])
+    expect(proofOf(pen.state())).toEqual({ verdict: 'nothing-to-prove' })
+  })
+})

@@ -1,0 +1,82 @@
+import type { Work } from '../estimate.ts'
+import { cameFrom, type Moves, movedPlaces } from '../rotation/moves.ts'
+import { patternMoves, type RotationPattern } from '../rotation/rotation-pattern.ts'
+import { sheetRefusals } from '../rotation/sheet-refusals.ts'
+import type { SpecificationSheet } from '../sheet.ts'
+import { inReadingOrder, type RoadPosition, roadPositions, type WheelPosition } from '../wheels.ts'
+
+/** Which wheels a job touches, and how. */
+export type JobWheels = {
+  /** Wheels whose tire is opened. */
+  readonly opened: readonly WheelPosition[]
+  /** Wheels that leave their hub; each is torqued and checked by a second person. */
+  readonly cameOff: readonly RoadPosition[]
+  /** Wheels that stay on and whose torque is looked at again. */
+  readonly torquedAgain: readonly RoadPosition[]
+  readonly swapsSet: boolean
+  /** What the rotation, if there is one, moves; nothing where something speaks against it. */
+  readonly moves: Moves
+  readonly rotation: { readonly pattern: RotationPattern; readonly against: readonly string[] } | null
+}
+
+/**
+ * What authorized works mean for each wheel. A rotation that the sheet refuses, or that stands beside other wheels,
+ * moves nothing.
+ *
+ * @source This program's own rule.
+ */
+export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): JobWheels => {
+  const opened = inReadingOrder(works.flatMap((work) => (opensTire(work) ? [work.wheel] : [])))
+  const swapsSet = works.some(({ kind }) => kind === 'swap-wheels')
+  const rotation = rotationOf(sheet, works, swapsSet)
+  const moves = rotation && rotation.against.length === 0 ? patternMoves(rotation.pattern) : {}
+  const leaves = new Set<WheelPosition>([
+    ...opened,
+    ...movedPlaces(moves),
+    ...(swapsSet ? roadPositions : []),
+  ])
+  const cameOff = roadPositions.filter((wheel) => leaves.has(wheel))
+  const again = new Set(works.flatMap((work) => (work.kind === 'torque-again' ? [work.wheel] : [])))
+  const torquedAgain = roadPositions.filter((wheel) => again.has(wheel) && !leaves.has(wheel))
+  return { opened, cameOff, torquedAgain, swapsSet, moves, rotation }
+}
+
+/** The step after which the wheel that stood at a place is ready to go on somewhere. */
+export const readyKey = ({ opened }: JobWheels, stood: WheelPosition): string => {
+  if (opened.includes(stood)) return `${stood}.tire.balance`
+  return stood === 'SP' ? 'SP.wheel.out' : `${stood}.wheel.off`
+}
+
+/** What a wheel must wait for to go on at a place: the place is free, and the wheel that goes there is ready. */
+export const beforeFitting = (job: JobWheels, place: WheelPosition): string[] => {
+  const own = place === 'SP' ? 'SP.wheel.out' : `${place}.wheel.off`
+  const from = cameFrom(job.moves, place)
+  const ready = readyKey(job, from)
+  return from === place ? [ready] : [own, ready]
+}
+
+type TireWork = Extract<Work, { kind: 'fit-sensor' | 'service-stem' | 'find-leak' | 'fit-tire' }>
+
+const opensTire = (work: Work): work is TireWork =>
+  work.kind === 'fit-sensor' ||
+  work.kind === 'service-stem' ||
+  work.kind === 'find-leak' ||
+  work.kind === 'fit-tire'
+
+const rotationOf = (
+  sheet: SpecificationSheet,
+  works: readonly Work[],
+  swapsSet: boolean,
+): JobWheels['rotation'] => {
+  const patterns = [...new Set(works.flatMap((work) => (work.kind === 'rotate' ? [work.pattern] : [])))]
+  const [pattern, another] = patterns
+  if (pattern === undefined) return null
+  return {
+    pattern,
+    against: [
+      ...(swapsSet ? ['The other set goes on in the same order.'] : []),
+      ...(another === undefined ? [] : ['Two patterns are authorized.']),
+      ...sheetRefusals(patternMoves(pattern), sheet),
+    ],
+  }
+}

@@ -1,0 +1,230 @@
+import * as fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { utilitySheet } from '../../test-support/utility-sheet.ts'
+import { workCautionByNumber } from '../cautions/work-cautions.ts'
+import type { Work } from '../estimate.ts'
+import { RotationPattern } from '../rotation/rotation-pattern.ts'
+import { SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
+import { JobPlan, type Step } from '../step.ts'
+import { readingOrder, roadPositions } from '../wheels.ts'
+import { planJob } from './plan-job.ts'
+import { confirmationKey } from './step-of.ts'
+
+const settings = { seed: 20260112, numRuns: 400 }
+
+const wheel = fc.constantFrom(...readingOrder)
+const anyWork: fc.Arbitrary<Work> = fc.oneof(
+  fc.constantFrom<Work>(
+    { kind: 'look' },
+    { kind: 'set-pressures' },
+    { kind: 'relearn' },
+    { kind: 'reset' },
+    { kind: 'swap-wheels' },
+  ),
+  fc.record({
+    kind: fc.constant('fit-sensor' as const),
+    wheel,
+    valve: fc.constantFrom('snap-in' as const, 'clamp-in' as const),
+    identity: fc.constantFrom('copy' as const, 'new' as const),
+  }),
+  fc.record({
+    kind: fc.constant('service-stem' as const),
+    wheel,
+    valve: fc.constantFrom('snap-in' as const, 'clamp-in' as const, 'plain' as const),
+  }),
+  fc.record({ kind: fc.constantFrom('find-leak' as const, 'fit-tire' as const), wheel }),
+  fc.record({ kind: fc.constant('rotate' as const), pattern: fc.constantFrom(...RotationPattern.options) }),
+  fc.record({ kind: fc.constant('torque-again' as const), wheel: fc.constantFrom(...roadPositions) }),
+)
+const anyAuthorized = fc.array(
+  fc.record({ work: anyWork, bundleKey: fc.constantFrom('one', 'two', 'three') }),
+  { maxLength: 8 },
+)
+
+const source = fc
+  .constantFrom(null, 'b')
+  .map((verifiedBy) => ({ kind: 'maker-manual', reference: 'p. 1', enteredBy: 'a', verifiedBy }) as const)
+const anySheet: fc.Arbitrary<SpecificationSheet> = fc
+  .record({
+    system: fc.constantFrom('direct' as const, 'indirect' as const, 'none' as const, 'unknown' as const),
+    spare: fc.constantFrom('none' as const, 'temporary' as const, 'full-size' as const),
+    spareMonitored: fc.boolean(),
+    staggered: fc.boolean(),
+    hasSensor: fc.boolean(),
+    hasSpareLabel: fc.boolean(),
+    method: fc.constantFrom(null, 'automatic', 'stationary', 'connector', 'reset'),
+    sources: fc.record({ placard: source, studTorque: source, frequency: fc.option(source) }),
+  })
+  .map(({ hasSensor, hasSpareLabel, method, ...rest }) => ({
+    ...utilitySheet,
+    ...rest,
+    sensor: hasSensor ? utilitySheet.sensor : null,
+    placard: { ...utilitySheet.placard, spare: hasSpareLabel ? utilitySheet.placard.spare : null },
+    tire: { ...utilitySheet.tire, spare: rest.spare === 'full-size' ? utilitySheet.tire.front : null },
+    relearn: method && utilitySheet.relearn ? { ...utilitySheet.relearn, method } : null,
+  }))
+
+/** Every step that must be closed before a step can be. */
+const everythingBefore = (steps: readonly Step[]): ReadonlyMap<string, ReadonlySet<string>> => {
+  const before = new Map<string, Set<string>>()
+  for (const { stepKey, waitsFor } of steps)
+    before.set(stepKey, new Set(waitsFor.flatMap((key) => [key, ...(before.get(key) ?? [])])))
+  return before
+}
+
+/** Which safety figure a step shows to be worked by, seen from the step alone. */
+const shownFigure = ({ figure, closedBy }: Step): SafetyFigure | null => {
+  if (figure?.kind === 'placard') return 'placard'
+  if (figure?.kind === 'frequency') return 'frequency'
+  return closedBy === 'studs.torqued' || closedBy === 'torque.checked' ? 'studTorque' : null
+}
+
+const plans = (check: (steps: readonly Step[], sheet: SpecificationSheet) => void): void =>
+  fc.assert(
+    fc.property(anySheet, anyAuthorized, (sheet, authorized) => {
+      check(planJob(sheet, authorized, 1).steps, sheet)
+    }),
+    settings,
+  )
+
+describe('any job plan', () => {
+  it('is well formed: keys once, and each step waits only for steps that come before it', () => {
+    fc.assert(
+      fc.property(anySheet, anyAuthorized, (sheet, authorized) => {
+        const plan = planJob(sheet, authorized, 1)
+        expect(JobPlan.safeParse(plan).success).toBe(true)
+        const seen = new Set<string>()
+        for (const { stepKey, waitsFor } of plan.steps) {
+          expect(seen.has(stepKey)).toBe(false)
+          expect(new Set(waitsFor).size).toBe(waitsFor.length)
+          for (const key of waitsFor) expect(seen, `${stepKey} waits for ${key}`).toContain(key)
+          seen.add(stepKey)
+        }
+      }),
+      settings,
+    )
+  })
+
+  it('shows an unverified figure only behind its confirmation by a second person', () => {
+    let held = 0
+    plans((steps, sheet) => {
+      const before = everythingBefore(steps)
+      const unverified = unverifiedFigures(sheet)
+      for (const step of steps) {
+        const shown = shownFigure(step) ?? step.unverified
+        if (shown === null || !unverified.includes(shown)) continue
+        held += 1
+        const key = confirmationKey(shown)
+        expect(before.get(step.stepKey)).toContain(key)
+        expect(step.unverified).toBe(shown)
+        const confirmation = steps.find(({ stepKey }) => stepKey === key)
+        expect(confirmation).toMatchObject({ closedBy: 'figure.confirmed', waitsFor: [] })
+        expect(confirmation?.needs).toContain('second-person')
+      }
+    })
+    expect(held).toBeGreaterThan(1_000)
+  })
+
+  it('confirms nothing that is verified, and draws no sensor by an unconfirmed frequency', () => {
+    plans((steps, sheet) => {
+      const unverified = unverifiedFigures(sheet)
+      for (const figure of SafetyFigure.options)
+        if (!unverified.includes(figure))
+          expect(steps.some(({ stepKey }) => stepKey === confirmationKey(figure))).toBe(false)
+      const before = everythingBefore(steps)
+      for (const { stepKey, closedBy } of steps)
+        if (['part.drawn', 'sensor.programmed', 'sensor.fitted'].includes(closedBy))
+          expect(before.get(stepKey)?.has(confirmationKey('frequency'))).toBe(
+            unverified.includes('frequency'),
+          )
+    })
+  })
+
+  it('lets no vehicle onto the road before the second check of each wheel that came off', () => {
+    let roads = 0
+    plans((steps, sheet) => {
+      const before = everythingBefore(steps)
+      const off = steps.flatMap(({ closedBy, wheel }) =>
+        closedBy === 'wheel.removed' && wheel ? [wheel] : [],
+      )
+      const mayDrive = (step: Step) =>
+        step.closedBy === 'drive.done' ||
+        (step.closedBy === 'relearn.done' && (sheet.relearn?.method ?? 'automatic') === 'automatic')
+      for (const step of [...steps.filter(mayDrive), ...steps.slice(-1)])
+        for (const wheel of off) {
+          roads += 1
+          expect(before.get(step.stepKey)).toContain(`${wheel}.studs.second-check`)
+        }
+      for (const wheel of off) {
+        const check = steps.find(({ stepKey }) => stepKey === `${wheel}.studs.second-check`)
+        expect(check?.needs).toContain('second-person')
+        for (const key of [
+          'wheel.off',
+          'wheel.on',
+          'studs.torque-half',
+          'studs.torque-full',
+          'studs.torque-again',
+        ])
+          expect(before.get(`${wheel}.studs.second-check`)).toContain(`${wheel}.${key}`)
+      }
+    })
+    expect(roads).toBeGreaterThan(500)
+  })
+
+  it('sets a tire’s pressure and drives only when its wheel stands where it stays', () => {
+    plans((steps) => {
+      const before = everythingBefore(steps)
+      const drive = steps.find(({ closedBy }) => closedBy === 'drive.done')
+      for (const { stepKey, wheel, closedBy } of steps) {
+        if (closedBy === 'pressure.set' && steps.some(({ stepKey: on }) => on === `${wheel}.wheel.on`))
+          expect(before.get(stepKey)).toContain(`${wheel}.studs.torque-again`)
+        if (
+          drive &&
+          (closedBy === 'pressure.set' || closedBy === 'relearn.done' || stepKey === 'SP.wheel.stow')
+        )
+          expect(before.get(drive.stepKey)).toContain(stepKey)
+      }
+    })
+  })
+
+  it('brings each moved wheel to one place, once it is off', () => {
+    plans((steps) => {
+      const before = everythingBefore(steps)
+      const moved = steps.filter(({ comesFrom }) => comesFrom !== undefined)
+      expect(moved.map(({ comesFrom }) => comesFrom).sort()).toEqual(moved.map(({ wheel: to }) => to).sort())
+      for (const { stepKey, comesFrom } of moved)
+        expect(before.get(stepKey)).toContain(comesFrom === 'SP' ? 'SP.wheel.out' : `${comesFrom}.wheel.off`)
+    })
+  })
+
+  it('follows from the set of works, whatever their order and however often each is named', () => {
+    fc.assert(
+      fc.property(
+        anySheet,
+        anyAuthorized.chain((works) =>
+          fc.tuple(
+            fc.constant(works),
+            fc.shuffledSubarray([...works, ...works], { minLength: works.length * 2 }),
+          ),
+        ),
+        (sheet, [works, shuffled]) => {
+          expect(planJob(sheet, shuffled, 1)).toEqual(planJob(sheet, works, 1))
+        },
+      ),
+      settings,
+    )
+  })
+
+  it('names a bundle that was authorized, and only cautions that there are', () => {
+    fc.assert(
+      fc.property(anySheet, anyAuthorized, (sheet, authorized) => {
+        const bundles = new Set<string>(authorized.map(({ bundleKey }) => bundleKey))
+        for (const { bundleKey, caution } of planJob(sheet, authorized, 1).steps) {
+          expect(bundleKey !== null && bundles.has(bundleKey)).toBe(true)
+          if (caution !== null) expect(workCautionByNumber(caution)).toBeDefined()
+        }
+      }),
+      settings,
+    )
+  })
+})

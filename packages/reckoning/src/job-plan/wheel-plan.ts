@@ -1,0 +1,100 @@
+import { cameFrom } from '../rotation/moves.ts'
+import type { SpecificationSheet } from '../sheet.ts'
+import type { Step } from '../step.ts'
+import type { RoadPosition, WheelPosition } from '../wheels.ts'
+import type { AuthorizedWork } from './authorized-work.ts'
+import { fitSensor, readInRim, serviceStem, type Valve } from './fit-sensor.ts'
+import { beforeFitting, type JobWheels } from './job-wheels.ts'
+import { closeTire, openTire, takeWheelOff } from './open-tire.ts'
+import { matchTire, otherReadKey, rotationTiresKey, takeSpareOut } from './other-wheels.ts'
+import { findLeak, repairLeak } from './repair-leak.ts'
+import { type StepWords, stepOf } from './step-of.ts'
+import { tightenWheel, torqueAgain, type WheelToFit } from './tighten-wheel.ts'
+
+/** A wheel's steps up to where it is ready to go on: off, its tire opened, worked on and closed, as far as authorized. */
+export const stepsOffHub = (
+  sheet: SpecificationSheet,
+  job: JobWheels,
+  wheel: WheelPosition,
+  authorized: readonly AuthorizedWork[],
+): Step[] => {
+  const here = authorized.filter(({ work }) => 'wheel' in work && work.wheel === wheel)
+  const bundleKey = (here[0] ?? bundleOfAll(authorized))?.bundleKey ?? null
+  const tire = job.opened.includes(wheel) ? tireWork(sheet, wheel, here) : null
+  const before = tire?.before ?? []
+  const off = leavesPlace(job, wheel, keysOf(before))
+  const opensAfter = off.length > 0 ? keysOf(off) : keysOf(before)
+  const words = [...before, ...off, ...(tire ? [...openTire(wheel, opensAfter), ...tire.after] : [])]
+  return words.map((step) => stepOf(sheet, bundleKey, step))
+}
+
+/** A wheel's steps at its hub: on, tightened, checked; or its torque looked at again. */
+export const stepsAtHub = (
+  sheet: SpecificationSheet,
+  job: JobWheels,
+  wheel: RoadPosition,
+  authorized: readonly AuthorizedWork[],
+): Step[] => {
+  const here = authorized.filter(({ work }) => 'wheel' in work && work.wheel === wheel)
+  const bundleKey = (here[0] ?? bundleOfAll(authorized))?.bundleKey ?? null
+  const words = job.cameOff.includes(wheel)
+    ? tightenWheel(sheet, wheel, beforeFitting(job, wheel), wheelToFit(job, wheel))
+    : job.torquedAgain.includes(wheel)
+      ? [torqueAgain(sheet, wheel)]
+      : []
+  return words.map((step) => stepOf(sheet, bundleKey, step))
+}
+
+const wheelToFit = ({ swapsSet, moves }: JobWheels, wheel: RoadPosition): WheelToFit => {
+  if (swapsSet) return { kind: 'other-set' }
+  const place = cameFrom(moves, wheel)
+  return place === wheel ? { kind: 'own' } : { kind: 'from', place }
+}
+
+/** The bundle of work that concerns every wheel. */
+const bundleOfAll = (authorized: readonly AuthorizedWork[]): AuthorizedWork | undefined =>
+  authorized.find(({ work }) => work.kind === 'rotate' || work.kind === 'swap-wheels')
+
+/** The spare is on no hub: it is taken out where it is moved, and otherwise opened where it lies. */
+const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly string[]): StepWords[] => {
+  const isMoved = cameFrom(job.moves, wheel) !== wheel
+  const after = [
+    ...before,
+    ...(isMoved ? [rotationTiresKey] : []),
+    ...(job.swapsSet ? job.cameOff.map(otherReadKey) : []),
+  ]
+  if (wheel === 'SP') return isMoved ? [takeSpareOut(after)] : []
+  return job.cameOff.includes(wheel) ? [takeWheelOff(wheel, after)] : []
+}
+
+/** What is done before a wheel is touched for its tire's sake, and what after the look inside. */
+const tireWork = (
+  sheet: SpecificationSheet,
+  wheel: WheelPosition,
+  here: readonly AuthorizedWork[],
+): { readonly before: StepWords[]; readonly after: StepWords[] } => {
+  const works = here.map(({ work }) => work)
+  const fit = works.find((work) => work.kind === 'fit-sensor')
+  const stem = works.find((work) => work.kind === 'service-stem')
+  const hasLeak = works.some(({ kind }) => kind === 'find-leak')
+  const sensor = fit ? fitSensor(sheet, wheel, fit.valve, fit.identity) : { before: [], inside: [] }
+  const parts = [...sensor.inside, ...(stem && !fit ? [serviceStem(sheet, wheel, stem.valve)] : [])]
+  const worked = [...(hasLeak ? repairLeak(wheel) : []), ...parts]
+  const afterWork = worked.length > 0 ? keysOf(worked) : [`${wheel}.tire.inside`]
+  const read = hasSensor(sheet, wheel, fit?.valve ?? stem?.valve ?? null) ? [readInRim(wheel, afterWork)] : []
+  const closed = closeTire(sheet, wheel, read.length > 0 ? keysOf(read) : afterWork, parts.length === 0)
+  return {
+    before: [
+      ...(hasLeak ? [findLeak(wheel)] : []),
+      ...(works.some(({ kind }) => kind === 'fit-tire') ? [matchTire(sheet, wheel)] : []),
+      ...sensor.before,
+    ],
+    after: [...worked, ...read, ...closed],
+  }
+}
+
+/** Whether a sensor sits in a wheel: the valve that is worked on tells, else whether the vehicle listens there. */
+const hasSensor = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve | null): boolean =>
+  sheet.system === 'direct' && (valve === null ? wheel !== 'SP' || sheet.spareMonitored : valve !== 'plain')
+
+const keysOf = (steps: readonly StepWords[]): string[] => steps.map(({ stepKey }) => stepKey)
