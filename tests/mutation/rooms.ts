@@ -1,7 +1,72 @@
 import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 
-export const sources = 'packages/reckoning/src'
+const sources = 'packages/reckoning/src'
+const published = 'tests/published/**/*.test.ts'
+
+/** A part of reckoning that is mutated at a time. */
+export type Room = {
+  readonly name: string
+  /** Globs of what is mutated. */
+  readonly mutate: readonly string[]
+  /** Globs of the tests that its mutants have to get past. */
+  readonly tests: readonly string[]
+}
+
+/**
+ * Each folder of reckoning is a room, guarded by its own unit tests and by every published check; the files that lie
+ * beside the folders are one more, which all tests guard. The diagnosis is several, since it is the largest.
+ */
+export const rooms = (root: string): Room[] => [
+  ...foldersIn(join(root, sources))
+    .filter((name) => name !== 'diagnosis')
+    .map((name) =>
+      roomOf(name, [`${name}/**/*.ts`], [...testsIn(name, ...(alsoTestedIn[name] ?? [])), published]),
+    ),
+  roomOf('beside', ['*.ts'], [...testsIn('*'), published]),
+  ...foldersIn(join(root, sources, 'diagnosis'))
+    .filter((name) => name !== 'cases')
+    .map((name) => roomOf(`diagnosis/${name}`, [`diagnosis/${name}/**/*.ts`], diagnosisTests(name))),
+  roomOf('diagnosis/beside', ['diagnosis/*.ts'], diagnosisTests('beside')),
+]
+
+const foldersIn = (folder: string): string[] =>
+  readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+
+const roomOf = (name: string, mutated: readonly string[], tests: readonly string[]): Room => ({
+  name,
+  mutate: [
+    ...mutated.map((glob) => `${sources}/${glob}`),
+    '!**/*.test.ts',
+    '!**/*.test-support.ts',
+    ...wordsOnly.map((file) => `!${sources}/${file}`),
+  ],
+  tests,
+})
+
+const testsIn = (...folders: readonly string[]): string[] =>
+  folders.map((folder) => `${sources}/${folder}/**/*.test.ts`)
+
+/** Rooms whose work is tested by the room that uses it, too. */
+const alsoTestedIn: Readonly<Record<string, readonly string[]>> = {
+  catalog: ['diagnosis'],
+  evidence: ['diagnosis'],
+}
+
+/** Quick ones for all parts of the diagnosis; those that take long only where they are about that part. */
+const diagnosisTests = (part: string): string[] =>
+  [...['*', 'rules/*', 'engine/judge-cases', 'cases/rule-set-pin'], ...(longTests[part] ?? [])].map(
+    (tests) => `${sources}/diagnosis/${tests}.test.ts`,
+  )
+
+const longTests: Readonly<Record<string, readonly string[]>> = {
+  checks: ['checks/*'],
+  engine: ['engine/judge'],
+  facts: ['telltale/*'],
+  telltale: ['telltale/*'],
+}
 
 /**
  * Files whose whole content is words for people or a page of them. A mutant there changes a word, and the tests that
@@ -14,36 +79,3 @@ const wordsOnly = [
   'cautions/work-cautions.ts',
   'diagnosis/document.ts',
 ]
-
-export type Room = {
-  readonly name: string
-  /** Globs of what is mutated. */
-  readonly mutate: readonly string[]
-  /** Globs of the unit tests that its mutants have to get past, besides every published check. */
-  readonly tests: readonly string[]
-}
-
-/** Each folder of reckoning is a room; the files that lie beside the folders are one more, which all tests guard. */
-export const rooms = (root: string): Room[] => [
-  ...readdirSync(join(root, sources), { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }) => roomOf(name, `${sources}/${name}/**/*.ts`, testedWith[name] ?? [name])),
-  roomOf('shared', `${sources}/*.ts`, ['*']),
-]
-
-const roomOf = (name: string, mutated: string, tests: readonly string[]): Room => ({
-  name,
-  mutate: [
-    mutated,
-    '!**/*.test.ts',
-    '!**/*.test-support.ts',
-    ...wordsOnly.map((file) => `!${sources}/${file}`),
-  ],
-  tests: tests.map((test) => `${sources}/${test}/**/*.test.ts`),
-})
-
-/** Rooms whose work is tested by the room that uses it, too. */
-const testedWith: Readonly<Record<string, readonly string[]>> = {
-  catalog: ['catalog', 'diagnosis'],
-  evidence: ['evidence', 'diagnosis'],
-}

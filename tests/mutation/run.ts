@@ -15,12 +15,12 @@ const root = join(import.meta.dirname, '..', '..')
 const mutateRoom = async (room: Room): Promise<Score> => {
   console.log(`${room.name}:`)
   const started = performance.now()
-  process.env.MUTATION_TESTS = room.tests.join(',')
+  process.env.MUTATION_TESTS = room.tests.join(' ')
   const mutants = await new Stryker({
     configFile: 'tests/mutation/stryker.config.json',
     appendPlugins: [join(import.meta.dirname, 'prose.ts')],
     mutate: [...room.mutate],
-    jsonReporter: { fileName: `out/mutation/${room.name}.json` },
+    jsonReporter: { fileName: `out/mutation/${room.name.replace('/', '-')}.json` },
   }).runMutationTest()
   const score = scoreOf(mutants)
   for (const line of survivorsOf(root, mutants)) console.log(line)
@@ -29,16 +29,19 @@ const mutateRoom = async (room: Room): Promise<Score> => {
   return score
 }
 
+/** `diagnosis` names all its parts. */
+const isPart = (name: string, asked: string): boolean => name === asked || name.startsWith(`${asked}/`)
+
 const main = async (asked: readonly string[]): Promise<number> => {
   const every = rooms(root)
-  const unknown = asked.filter((name) => !every.some((room) => room.name === name))
+  const unknown = asked.filter((one) => !every.some(({ name }) => isPart(name, one)))
   if (unknown.length > 0) {
     console.error(`no room ${unknown.join(', ')}; there are ${every.map(({ name }) => name).join(', ')}`)
     return 2
   }
   const scores: [name: string, score: Score][] = []
   const failed: string[] = []
-  for (const room of every.filter(({ name }) => asked.length === 0 || asked.includes(name)))
+  for (const room of every.filter(({ name }) => asked.length === 0 || asked.some((one) => isPart(name, one))))
     try {
       scores.push([room.name, await mutateRoom(room)])
     } catch (error) {
