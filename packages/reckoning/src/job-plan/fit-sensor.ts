@@ -6,7 +6,13 @@ import { frequencyFigure, type StepWords } from './step-of.ts'
 
 export type Valve = 'snap-in' | 'clamp-in' | 'plain'
 
-/** A new sensor: matched and programmed before the wheel comes off, fitted in the open tire. */
+/**
+ * A new sensor: matched and programmed before the wheel comes off, fitted in the open tire.
+ *
+ * @units Torque as the sensor maker's sheet prints it; MHz.
+ * @limits The sensor maker's figures govern. Rubber stems above 65 psi cold are doubted.
+ * @source Common practice, no source; the figures: the sheet.
+ */
 export const fitSensor = (
   sheet: SpecificationSheet,
   wheel: WheelPosition,
@@ -54,7 +60,13 @@ export const fitSensor = (
   }
 }
 
-/** A new plain stem, or the stem parts of a sensor that stays. */
+/**
+ * A new plain stem, or the stem parts of a sensor that stays.
+ *
+ * @units Torque as the sensor maker's sheet prints it.
+ * @limits The sensor maker's figures govern. Rubber stems above 65 psi cold are doubted.
+ * @source Common practice, no source; the figures: the sheet.
+ */
 export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve): StepWords => ({
   stepKey: `${wheel}.stem.renew`,
   wheel,
@@ -67,7 +79,11 @@ export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, val
   caution: 'stem',
 })
 
-/** A sensor is heard once more before the tire closes over it: afterwards it would cost the whole work again. */
+/**
+ * A sensor is heard once more before the tire closes over it: afterwards it would cost the whole work again.
+ *
+ * @source Common practice, no source.
+ */
 export const readInRim = (wheel: WheelPosition, after: readonly string[]): StepWords => ({
   stepKey: `${wheel}.sensor.read-in-rim`,
   wheel,

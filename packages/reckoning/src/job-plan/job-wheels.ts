@@ -41,13 +41,21 @@ export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): Jo
   return { opened, cameOff, torquedAgain, swapsSet, moves, rotation }
 }
 
-/** The step after which the wheel that stood at a place is ready to go on somewhere. */
+/**
+ * The step after which the wheel that stood at a place is ready to go on somewhere.
+ *
+ * @source This program's own rule.
+ */
 export const readyKey = ({ opened }: JobWheels, stood: WheelPosition): string => {
   if (opened.includes(stood)) return `${stood}.tire.balance`
   return stood === 'SP' ? 'SP.wheel.out' : `${stood}.wheel.off`
 }
 
-/** What a wheel must wait for to go on at a place: the place is free, and the wheel that goes there is ready. */
+/**
+ * What a wheel must wait for to go on at a place: the place is free, and the wheel that goes there is ready.
+ *
+ * @source This program's own rule.
+ */
 export const beforeFitting = (job: JobWheels, place: WheelPosition): string[] => {
   const own = place === 'SP' ? 'SP.wheel.out' : `${place}.wheel.off`
   const from = cameFrom(job.moves, place)

@@ -4,7 +4,12 @@ import { stemTorqueDoubts } from '../torque/plausible-torque.ts'
 import type { WheelPosition } from '../wheels.ts'
 import type { StepWords } from './step-of.ts'
 
-/** A wheel comes off its hub. */
+/**
+ * A wheel comes off its hub.
+ *
+ * @limits The vehicle maker's lift points and instructions govern.
+ * @source Common practice, no source.
+ */
 export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): StepWords => ({
   stepKey: `${wheel}.wheel.off`,
   wheel,
@@ -16,7 +21,12 @@ export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): St
   caution: 'lift',
 })
 
-/** The tire of a wheel in hand is opened, up to the look inside. */
+/**
+ * The tire of a wheel in hand is opened, up to the look inside.
+ *
+ * @limits The machine maker's instructions govern.
+ * @source Common practice, no source.
+ */
 export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWords[] => [
   {
     stepKey: `${wheel}.tire.open`,
@@ -38,7 +48,13 @@ export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWo
   },
 ]
 
-/** The tire goes back on the rim and holds air; ends with balancing. `keepsStem`: its parts were not authorized. */
+/**
+ * The tire goes back on the rim and holds air; ends with balancing. `keepsStem`: its parts were not authorized.
+ *
+ * @units Core torque as the sensor maker's sheet prints it; at most 40 psi to seat a bead.
+ * @limits The sensor maker's and the tire maker's figures govern.
+ * @source Common practice, no source; the torque: the sheet.
+ */
 export const closeTire = (
   sheet: SpecificationSheet,
   wheel: WheelPosition,

@@ -4,7 +4,12 @@ import type { SpecificationSheet } from '../sheet.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { frequencyFigure, type StepWords } from './step-of.ts'
 
-/** A new tire is held against the sheet before the old one comes off; its number is kept for its registration. */
+/**
+ * A new tire is held against the sheet before the old one comes off; its number is kept for its registration.
+ *
+ * @limits The vehicle maker's label governs.
+ * @source Common practice, no source; the number is kept for the registration of 49 CFR 574.
+ */
 export const matchTire = (sheet: SpecificationSheet, wheel: WheelPosition): StepWords => {
   const named = sheet.tire[axleOf(wheel)]
   return {
@@ -17,11 +22,19 @@ export const matchTire = (sheet: SpecificationSheet, wheel: WheelPosition): Step
   }
 }
 
+/**
+ * The step by which a wheel of the other set is read.
+ *
+ * @source This program's own rule.
+ */
 export const otherReadKey = (wheel: WheelPosition): string => `${wheel}.other.read`
 
 /**
  * The other season's wheel is looked at before anything comes off. Where the vehicle listens for sensors, a wheel
- * without one does not go on: that would silence a working system (49 USC 30122(b)).
+ * without one does not go on: that would silence a working system.
+ *
+ * @units MHz
+ * @source 49 USC 30122(b), as an agency letter to the trade reads it, from memory. The rest: common practice, no source.
  */
 export const readOtherWheel = (sheet: SpecificationSheet, wheel: WheelPosition): StepWords => {
   const hears = sheet.system === 'direct'
@@ -46,7 +59,12 @@ export const readOtherWheel = (sheet: SpecificationSheet, wheel: WheelPosition):
 
 export const rotationTiresKey = 'vehicle.rotation.tires'
 
-/** The tires are asked before a wheel is touched; what speaks against the pattern already is said. */
+/**
+ * The tires are asked before a wheel is touched; what speaks against the pattern already is said.
+ *
+ * @limits The vehicle maker's pattern governs.
+ * @source Common practice, no source.
+ */
 export const askTires = (pattern: RotationPattern, against: readonly string[]): StepWords => ({
   stepKey: rotationTiresKey,
   does: 'See that the tires allow the rotation',
@@ -58,7 +76,11 @@ export const askTires = (pattern: RotationPattern, against: readonly string[]): 
   needs: ['value'],
 })
 
-/** The spare leaves its place for a rotation of five. */
+/**
+ * The spare leaves its place for a rotation of five.
+ *
+ * @source Common practice, no source.
+ */
 export const takeSpareOut = (after: readonly string[]): StepWords => ({
   stepKey: 'SP.wheel.out',
   wheel: 'SP',
@@ -69,7 +91,11 @@ export const takeSpareOut = (after: readonly string[]): StepWords => ({
   waitsFor: after,
 })
 
-/** Another wheel becomes the spare. */
+/**
+ * Another wheel becomes the spare.
+ *
+ * @source Common practice, no source.
+ */
 export const stowSpare = (from: WheelPosition, after: readonly string[]): StepWords => ({
   stepKey: 'SP.wheel.stow',
   wheel: 'SP',
@@ -80,7 +106,11 @@ export const stowSpare = (from: WheelPosition, after: readonly string[]): StepWo
   comesFrom: from,
 })
 
-/** Which ID must then stand where: what the vehicle stored follows the wheels. */
+/**
+ * Which ID must then stand where: what the vehicle stored follows the wheels.
+ *
+ * @source This program's own rule: a sensor goes where its wheel goes.
+ */
 export const movedIdWords = (moves: Moves): string => {
   const places = movedPlaces(moves).map(
     (place) => `${place} the ID that was read at ${cameFrom(moves, place)}`,

@@ -1,7 +1,11 @@
 import type { WheelPosition } from '../wheels.ts'
 import type { StepWords } from './step-of.ts'
 
-/** Where the air goes: stem and core, tread, beads, rim, sidewall, in that order. */
+/**
+ * Where the air goes: stem and core, tread, beads, rim, sidewall, in that order.
+ *
+ * @source Common practice, no source.
+ */
 export const findLeak = (wheel: WheelPosition): StepWords => ({
   stepKey: `${wheel}.leak.find`,
   wheel,
@@ -11,7 +15,13 @@ export const findLeak = (wheel: WheelPosition): StepWords => ({
   needs: ['value'],
 })
 
-/** Once the inside was seen: whether the tire may be repaired, and the repair of what was found. */
+/**
+ * Once the inside was seen: whether the tire may be repaired, and the repair of what was found.
+ *
+ * @units A hole of at most 1/4 inch (6 mm); more than 2/32 inch of tread.
+ * @limits The tire maker's own rules govern, above all for tires that run flat or carry sealant.
+ * @source A trade association's guidance on puncture repair, from memory.
+ */
 export const repairLeak = (wheel: WheelPosition): StepWords[] => [
   {
     stepKey: `${wheel}.leak.judge`,

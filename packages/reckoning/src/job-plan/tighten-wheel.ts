@@ -12,8 +12,11 @@ export type WheelToFit =
 
 /**
  * The wheel goes on and is tightened: by hand, then half the figure, the figure, and the figure again until none
- * moves; then a second person goes round. Rounds and star are common practice (no source); the figure and a
- * published sequence are the vehicle maker's.
+ * moves; then a second person goes round.
+ *
+ * @units The figure as the maker prints it.
+ * @limits The figure and a published sequence are the vehicle maker's and govern.
+ * @source Rounds and star: common practice, no source.
  */
 export const tightenWheel = (
   sheet: SpecificationSheet,
@@ -80,8 +83,11 @@ export const tightenWheel = (
 }
 
 /**
- * The look at the torque of a wheel that was off some miles ago (common practice, no source): one round at the
- * vehicle maker's figure, and round again until none moves.
+ * The look at the torque of a wheel that was off some miles ago: one round at the vehicle maker's figure, and round
+ * again until none moves.
+ *
+ * @limits The vehicle maker's figure governs; cold wheels.
+ * @source Common practice, no source.
  */
 export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): StepWords => ({
   ...torqueOf(sheet, wheel),

@@ -12,7 +12,12 @@ const figureWords = {
   frequency: 'sensor frequency',
 } as const satisfies Record<SafetyFigure, string>
 
-/** A figure that nobody has verified is confirmed from its source by a second person before a step may use it. */
+/**
+ * A figure that nobody has verified is confirmed from its source by a second person before a step may use it.
+ *
+ * @limits The vehicle maker's figure governs; a figure inside the usual band is not verified by that.
+ * @source This program's own rule.
+ */
 export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): StepWords => ({
   stepKey: confirmationKey(figure),
   does: `Confirm the ${figureWords[figure]}`,
@@ -29,13 +34,27 @@ const typedTorque = ({ studs }: SpecificationSheet): string[] => [
   ...torqueDoubts(studs.thread, studs.torque),
 ]
 
-/** The wheels whose pressure the placard names. */
+/**
+ * The wheels whose pressure the placard names.
+ *
+ * @source The sheet.
+ */
 export const placardWheels = (sheet: SpecificationSheet): WheelPosition[] =>
   sheet.spare !== 'none' && sheet.placard.spare ? [...roadPositions, 'SP'] : [...roadPositions]
 
+/**
+ * The step by which a wheel's pressure is set.
+ *
+ * @source This program's own rule.
+ */
 export const pressureKey = (wheel: WheelPosition): string => `${wheel}.pressure.set`
 
-/** Set every tire to the day's target: the label's cold figure, carried to the tire's own temperature. */
+/**
+ * Set every tire to the day's target: the label's cold figure, carried to the tire's own temperature.
+ *
+ * @limits The vehicle maker's label governs.
+ * @source Common practice, no source; the target itself, see `setTarget`.
+ */
 export const setPressures = (
   sheet: SpecificationSheet,
   after: (wheel: WheelPosition) => readonly string[],
@@ -62,7 +81,12 @@ const relearnTitles = {
   reset: 'Tell the vehicle its tires are right',
 } as const
 
-/** The relearn or reset that the sheet describes, once the pressures are right and, if it is driven, the wheels safe. */
+/**
+ * The relearn or reset that the sheet describes, once the pressures are right and, if it is driven, the wheels safe.
+ *
+ * @limits The vehicle maker's procedure governs; where the sheet has none, none is guessed.
+ * @source Common practice, no source; the procedure: the sheet.
+ */
 export const relearnStep = (
   sheet: SpecificationSheet,
   pressures: readonly string[],
@@ -103,7 +127,12 @@ export const relearnStep = (
 /** Minutes of driving in which a warning would come: 49 CFR 571.138 S4.2 and S4.4 allow the system 20. */
 const proofMinutes = 20
 
-/** The closing check and the proof that the light is out and stays out; `moves`: wheels that changed places. */
+/**
+ * The closing check and the proof that the light is out and stays out; `moves`: wheels that changed places.
+ *
+ * @units Minutes: the 20 that a system may take to warn; mph: the band in which they count.
+ * @source 49 CFR 571.138 S4.2 and S4.4, from memory. The steps: common practice, no source.
+ */
 export const proveIt = (
   sheet: SpecificationSheet,
   after: readonly string[],
@@ -165,7 +194,11 @@ export const proveIt = (
   ]
 }
 
-/** What may lie under a vehicle, or be left in it, is looked for once more before it goes. */
+/**
+ * What may lie under a vehicle, or be left in it, is looked for once more before it goes.
+ *
+ * @source Common practice, no source.
+ */
 export const lastLook = (after: readonly string[]): StepWords => ({
   stepKey: 'vehicle.last.look',
   does: 'Last look around the vehicle',

@@ -11,7 +11,11 @@ import { findLeak, repairLeak } from './repair-leak.ts'
 import { type StepWords, stepOf } from './step-of.ts'
 import { tightenWheel, torqueAgain, type WheelToFit } from './tighten-wheel.ts'
 
-/** A wheel's steps up to where it is ready to go on: off, its tire opened, worked on and closed, as far as authorized. */
+/**
+ * A wheel's steps up to where it is ready to go on: off, its tire opened, worked on and closed, as far as authorized.
+ *
+ * @source Common practice, no source.
+ */
 export const stepsOffHub = (
   sheet: SpecificationSheet,
   job: JobWheels,
@@ -28,7 +32,11 @@ export const stepsOffHub = (
   return words.map((step) => stepOf(sheet, bundleKey, step))
 }
 
-/** A wheel's steps at its hub: on, tightened, checked; or its torque looked at again. */
+/**
+ * A wheel's steps at its hub: on, tightened, checked; or its torque looked at again.
+ *
+ * @source Common practice, no source.
+ */
 export const stepsAtHub = (
   sheet: SpecificationSheet,
   job: JobWheels,
