@@ -62,7 +62,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
 
     await openOrder(desk, customer)
     await desk
-      .getByText(/sensor silent/)
+      .getByText(/Sensor does not answer/)
       .first()
       .waitFor()
     await issueEstimate(desk)

@@ -28,6 +28,7 @@ export type Severity =
   | 'repair-before-release'
   | 'cause'
   | 'also-found'
+  | 'contradiction'
   | 'for-information'
   | 'not-checked'
   | 'could-not-be-checked'
@@ -39,6 +40,7 @@ export const severityWords: Readonly<Record<Severity, string>> = {
   'repair-before-release': 'Repair before release',
   cause: 'Cause',
   'also-found': 'Also found',
+  contradiction: 'These cannot both be so',
   'for-information': 'For information',
   'not-checked': 'Not checked',
   'could-not-be-checked': 'Could not be checked',

@@ -60,6 +60,9 @@ const paths: Readonly<Record<string, string>> = {
 export const fieldWords = (field: string): string => {
   const known = paths[field]
   if (known) return known
+  const stored = WheelPosition.safeParse(field.split('controlModule.ids.')[1])
+  if (stored.success) return `${wheelNames[stored.data]} sensor ID stored in the vehicle`
+  if (field.startsWith('events.')) return `as told: ${spaced(field.split('.').slice(1).join(' '))}`
   const parts = wheelField(field)
   if (parts)
     return `${wheelNames[parts.wheel]} ${parts.member === null ? 'wheel' : memberWords(parts.member)}`

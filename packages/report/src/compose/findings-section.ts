@@ -1,7 +1,9 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
+import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
 import { fieldTitle, fieldWords, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
+import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
-import type { FindingLine, Section } from '../content.ts'
+import type { FindingLine, Section, Severity } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { number, sentence } from './figures.ts'
 import { unitWords } from './page-one.ts'
@@ -19,13 +21,19 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
     }
   const { diagnosis, evidence } = issued
   const lines: FindingLine[] = [
-    ...diagnosis.findings.map((finding) => ({
-      severity: severityOf(finding, diagnosis.primary),
-      sentence: finding.customer,
-      reasons: [...finding.because.map(reasonWords), ...(finding.next ? [`Next: ${finding.next}`] : [])],
-    })),
+    ...diagnosis.findings
+      .map((finding) => ({
+        severity: severityOf(finding, diagnosis.primary),
+        sentence: finding.customer,
+        reasons: [
+          `${findingTitle(finding.code)}. ${confidenceWords[finding.confidence].word}.`,
+          ...finding.because.map(reasonWords),
+          ...(finding.next ? [`Next: ${finding.next}`] : []),
+        ],
+      }))
+      .toSorted((one, other) => weightOf(one.severity) - weightOf(other.severity)),
     ...diagnosis.contradictions.map(({ says, do: next }) => ({
-      severity: 'also-found' as const,
+      severity: 'contradiction' as const,
       sentence: says,
       reasons: [`Next: ${next}`],
     })),
@@ -47,6 +55,12 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
       { kind: 'findings', findings: lines },
     ],
   }
+}
+
+/** Stops, the cause, also found, what was asked first, for information; within each as the rules put them. */
+const weightOf = (severity: Severity): number => {
+  const place = ['cause', 'also-found', 'not-checked', 'for-information'].indexOf(severity)
+  return place < 0 ? -1 : place
 }
 
 const unchecked = (fields: readonly string[]): FindingLine[] =>

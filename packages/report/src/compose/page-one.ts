@@ -2,7 +2,7 @@ import type { OrderState } from '@bayledger/ledger/order-state'
 import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
-import type { Cell, PageOne } from '../content.ts'
+import { type Cell, type PageOne, severityWords } from '../content.ts'
 import { notDoneLines } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { clockWords, distance, number, recordedOr, sentence, words } from './figures.ts'
@@ -59,7 +59,7 @@ const told = (state: OrderState, context: ReportContext): PageOne['told'] => ({
   entry: state.complaint?.written.seq ?? null,
 })
 
-/** The technician's own finding where they disagreed; else the primary cause, a stop, or whatever was found first. */
+/** The technician's own finding where they disagreed; else the stops and the cause, or whatever was found first. */
 const found = (state: OrderState, context: ReportContext): PageOne['found'] => {
   const issued = state.diagnosis
   if (!issued)
@@ -78,21 +78,22 @@ const found = (state: OrderState, context: ReportContext): PageOne['found'] => {
       entry: issued.confirmed.written.seq,
     }
   const { findings, primary } = issued.diagnosis
-  const finding =
-    findings.find(({ code }) => code === primary) ??
-    findings.find(({ kind }) => kind === 'stop') ??
-    findings[0]
-  if (!finding)
+  const cause = findings.find(({ code }) => code === primary)
+  const stops = findings.filter(({ kind }) => kind === 'stop')
+  const [first = cause ?? findings[0]] = stops
+  if (!first)
     return {
       severity: 'for-information',
       sentence: 'Nothing was found that explains the warning light.',
       proof: null,
       entry,
     }
+  const told = stops.length === 0 ? [first.customer] : stops.map(({ customer }) => customer)
+  const alsoCause = cause && cause.kind !== 'stop' && stops.length > 0
   return {
-    severity: severityOf(finding, primary),
-    sentence: finding.customer,
-    proof: proofOfFinding(finding),
+    severity: severityOf(first, primary),
+    sentence: [...told, ...(alsoCause ? [`${severityWords.cause}: ${cause.customer}`] : [])].join(' '),
+    proof: proofOfFinding(cause ?? first),
     entry,
   }
 }

@@ -165,9 +165,9 @@ describe('page one', () => {
   })
 })
 
-it('six shapes grade all nine severities, each with its word', () => {
+it('six shapes grade all ten severities, each with its word', () => {
   const severities = Object.keys(severityWords) as Severity[]
-  expect(severities).toHaveLength(9)
+  expect(severities).toHaveLength(10)
   expect(new Set(severities.map((severity) => shapeOf[severity])).size).toBe(6)
 })
 

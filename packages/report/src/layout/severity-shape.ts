@@ -11,6 +11,7 @@ export const shapeOf: Readonly<Record<Severity, Shape>> = {
   'repair-before-release': 'solid-bar',
   cause: 'thick-rule',
   'also-found': 'thin-rule',
+  contradiction: 'thin-rule',
   'for-information': 'no-rule',
   'not-checked': 'dashed-outline',
   'could-not-be-checked': 'dashed-outline',

@@ -1,9 +1,9 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
-import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
-import type { PlanWheel } from '../../features/plan/plan-wheel.ts'
+import type { PlanMark, PlanWheel } from '../../features/plan/plan-wheel.ts'
 import { clockTime, day } from '../../lib/format.ts'
 import { Section } from '../../ui/section.tsx'
 import { EstimateSheet } from './estimate-sheet.tsx'
@@ -101,12 +101,28 @@ const toldWords: Readonly<Record<CustomerOrder['findings'][number]['severity'], 
   cause: 'The cause',
 }
 
+const shortWords = {
+  'do-not-drive': 'Do not drive',
+  'do-not-open-the-tire': 'With care',
+  'repair-before-release': 'Repair first',
+} as const
+
+/** A wheel that a stop or the cause names, by its shape and word. */
+const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): PlanMark | null => {
+  const found = findings.find(({ wheels }) => wheels.includes(position))
+  if (found === undefined) return null
+  return found.severity === 'cause'
+    ? { shape: 'thick', word: 'Cause' }
+    : { shape: 'bar', word: shortWords[found.severity] }
+}
+
 /** What each tire held when the vehicle came, against what its door label asks for. */
 function Measured({ order }: { order: CustomerOrder }) {
   const wheels = Object.fromEntries(
     readingOrder.flatMap((position): [string, PlanWheel][] => {
       const gauge = order.gauges[position]
       if (gauge === undefined) return []
+      const mark = markAt(order.findings, position)
       const label = gauge.labelPsi === null ? 'no label figure' : `label ${gauge.labelPsi}`
       return [
         [
@@ -114,7 +130,8 @@ function Measured({ order }: { order: CustomerOrder }) {
           {
             lines: [{ text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true }, { text: label }],
             state: 'none',
-            label: `${wheelNames[position]}: ${gauge.value.toFixed(1)} ${gauge.unit} measured, ${label}${gauge.labelPsi === null ? '' : ' psi'}`,
+            ...(mark === null ? {} : { mark }),
+            label: `${wheelNames[position]}: ${mark === null ? '' : `${mark.word}, `}${gauge.value.toFixed(1)} ${gauge.unit} measured, ${label}${gauge.labelPsi === null ? '' : ' psi'}`,
           },
         ],
       ]

@@ -1,6 +1,14 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { describe, expect, it } from 'vitest'
-import { headlineOf, inOrderOfReading, proofOf, severityOf, valueWords, wordOf } from './finding-words.ts'
+import {
+  headlineOf,
+  inOrderOfReading,
+  proofOf,
+  reasonTitle,
+  severityOf,
+  valueWords,
+  wordOf,
+} from './finding-words.ts'
 
 const finding = (change: Partial<Finding>): Finding => ({
   code: 'tire-low',
@@ -56,6 +64,9 @@ describe('the words of a finding', () => {
     expect(headlineOf(finding({ wheels: ['LF', 'RF', 'RR', 'LR'] }))).toBe('Tire low: all four')
     expect(headlineOf(finding({ wheels: ['LF', 'RF', 'RR', 'LR', 'SP'] }))).toBe('Tire low: all four, spare')
     expect(headlineOf(finding({}))).toBe('Tire low')
+    expect(headlineOf(finding({ code: 'cold-weather', wheels: ['LF', 'RF', 'RR', 'LR'] }))).toBe(
+      'All four low from colder weather',
+    )
   })
 
   it('prove it by the first measured figure with its unit, never by a count or a yes', () => {
@@ -74,5 +85,13 @@ describe('the words of a finding', () => {
     expect(words('wheels.LF.id', '1a2b', null)).toBe('1A2B')
     expect(words('light.behavior', 'flash-then-solid', null)).toBe('flash then solid')
     expect(words('wheels.LF.gauge', null, null)).toBe('not read')
+  })
+
+  it('title a reason by what was seen, not by the question that it answered', () => {
+    const title = (field: string) => reasonTitle({ field, value: null, unit: null, says: '' })
+    expect(title('wheels.RR.answer')).toBe('Right rear sensor')
+    expect(title('wheels.RR.gauge')).toBe('Right rear gauge pressure')
+    expect(title('controlModule.ids.LF')).toBe('Left front sensor ID stored in the vehicle')
+    expect(title('events.sealant')).toBe('As told: sealant')
   })
 })

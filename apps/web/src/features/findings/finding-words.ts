@@ -1,6 +1,7 @@
+import { fieldTitle } from '@bayledger/reckoning/catalog/field-words'
 import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Finding, Hold, Reason, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { inReadingOrder, readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Severity } from './severity-mark.tsx'
 
 /** In the order in which findings are read. */
@@ -49,13 +50,14 @@ export const wordOf = (finding: Finding, primary: string | null): string =>
 
 /** "Sensor does not answer: left front, right rear" */
 export const headlineOf = ({ code, wheels }: Finding): string => {
-  if (wheels.length === 0) return findingTitle(code)
+  const title = findingTitle(code)
   const road = wheels.filter((wheel) => wheel !== 'SP')
+  const allFour = /all four/i.test(title) ? [] : ['all four']
   const places = [
-    ...(road.length === 4 ? ['all four'] : inReadingOrder(road).map((wheel) => wheelNames[wheel])),
+    ...(road.length === 4 ? allFour : inReadingOrder(road).map((wheel) => wheelNames[wheel])),
     ...(wheels.includes('SP') ? [wheelNames.SP] : []),
   ]
-  return `${findingTitle(code)}: ${places.join(', ')}`
+  return places.length === 0 ? title : `${title}: ${places.join(', ')}`
 }
 
 /** The measured figure that proves a finding, where a figure does. */
@@ -68,6 +70,23 @@ export const valueWords = ({ value, unit, field }: Reason): string => {
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
   if (typeof value === 'string') return isId(field) ? value.toUpperCase() : value.replaceAll('-', ' ')
   return unit === null ? String(value) : `${figureText(value, unit)} ${unitWords(unit)}`
+}
+
+/** What a reason was read at, as a title: "Right rear sensor". */
+export const reasonTitle = ({ field }: Reason): string => {
+  const [group, wheel, member = ''] = field.split('.')
+  const position = readingOrder.find((one) => one === wheel)
+  const thing = seenAt[member]
+  if (group !== 'wheels' || position === undefined || thing === undefined) return fieldTitle(field)
+  const name = wheelNames[position]
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${thing}`
+}
+
+/** Facts whose names are questions while nobody has answered them. */
+const seenAt: Readonly<Record<string, string>> = {
+  answer: 'sensor',
+  followsPressure: 'sensor follows a change of pressure',
+  mounted: 'wheel mounted',
 }
 
 const isId = (field: string): boolean => /(^|\.)ids?(\.|$)|^strayIds/.test(field)

@@ -1,5 +1,5 @@
 import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
-import { fieldTitle } from '@bayledger/reckoning/catalog/field-words'
+import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { ReactNode } from 'react'
 import { Figure } from '../../ui/figure.tsx'
@@ -9,6 +9,7 @@ import {
   holdWords,
   inOrderOfReading,
   proofOf,
+  reasonTitle,
   severityOf,
   unitWords,
   valueWords,
@@ -79,7 +80,7 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
                   unit={unitWords(proof.unit)}
                   size="large"
                 />{' '}
-                {proof.says}
+                {fieldWords(proof.field)}: {proof.says}
               </>
             ) : (
               first?.says
@@ -106,7 +107,7 @@ function FindingEvidence({ finding, drawing }: { finding: Finding; drawing: Reac
         <ul className="finding-reasons">
           {finding.because.map((reason) => (
             <li key={`${reason.field} ${reason.says}`}>
-              {fieldTitle(reason.field)}: {valueWords(reason)}; {reason.says}
+              {reasonTitle(reason)}: {valueWords(reason)}; {reason.says}
             </li>
           ))}
         </ul>

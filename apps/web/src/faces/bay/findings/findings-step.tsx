@@ -71,7 +71,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
           )}
           <div className="findings-verdict">
             <Button
-              look={here === null ? 'wide' : 'main'}
+              look={here === null ? 'wide' : 'plain'}
               busy={busy}
               onClick={async () => {
                 if (await recordAll(write({ agrees: true }), 'findings')) onDone()
