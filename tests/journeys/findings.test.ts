@@ -1,0 +1,103 @@
+import type { Page } from 'playwright-core'
+import { describe, expect, it, onTestFailed } from 'vitest'
+import { violationsOn } from './support/accessible.ts'
+import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
+import {
+  customerLink,
+  enrollmentCode,
+  issueEstimate,
+  openOrder,
+  signInAtDesk,
+  writeUp,
+} from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+
+const customer = 'L. Fontaine-Reed'
+const plate = 'BRF 7105'
+
+/** The right rear sensor is silent; all tires hold what cold leaves of the label's figure. */
+const wheels: Wheels = {
+  LF: { gauge: '31.6', sensor: '31.2', id: '1A2B3C10' },
+  RF: { gauge: '31.4', sensor: '31.0', id: '1A2B3C11' },
+  RR: { gauge: '31.5', sensor: null, id: '1A2B3C12' },
+  LR: { gauge: '31.7', sensor: '31.3', id: '1A2B3C13' },
+  SP: { gauge: '58.5' },
+}
+
+const browser = setStage()
+
+/** Opens the first finding by keyboard alone. */
+const openFirst = async (page: Page) => {
+  const summary = page.locator('.finding > summary').first()
+  await summary.focus()
+  await page.keyboard.press('Enter')
+  await page.locator('.finding-evidence').first().waitFor()
+}
+
+describe('findings', () => {
+  it('open to their evidence, lead to the next check, and stand beside a technician’s own', async () => {
+    onTestFailed(() => browser().picture('out'))
+    const desk = await browser().open('desk', '/desk/sign-in')
+    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+    const code = await enrollmentCode(desk)
+    await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
+    const bay = await browser().open('bay', '/bay/enroll')
+    await enroll(bay, code)
+    await signIn(bay, ines)
+    await button(bay, `Take it: ${plate}`).click()
+    await checkArrival(bay, wheels, '27')
+
+    await shows(bay, /readings say/)
+    await bay.getByText('Sensor does not answer: right rear').waitFor()
+    await openFirst(bay)
+    expect(await bay.locator('.finding-evidence').first().textContent()).toMatch(/right rear: Cause, silent/)
+    expect(await violationsOn(bay)).toEqual([])
+
+    const next = button(bay, /^Check next: Look at the left front stem/)
+    await next.click()
+    await shows(bay, 'Look at the left front tire')
+    expect(await bay.locator('.row-cell[aria-current]').textContent()).toMatch(/^Stem/)
+    await button(bay, 'Leaks').click()
+    await button(bay, /^Record/).click()
+    await shows(bay, /readings say/)
+    expect(await bay.locator('.severity-word').allTextContents()).toEqual([
+      'Repair before release',
+      'Cause',
+      'Not checked',
+    ])
+
+    await button(bay, 'I see it otherwise').click()
+    await bay.getByRole('textbox', { name: 'My finding' }).fill('A bent antenna ring at the right rear')
+    await button(bay, /^Next/).click()
+    await bay.getByRole('textbox', { name: 'My reason' }).fill('Seen with my own eyes')
+    await button(bay, 'Record my own finding').click()
+    await shows(bay, /Nothing for the bay now|Waiting/)
+
+    await openOrder(desk, customer)
+    const findings = desk.locator('#findings')
+    await findings.getByText('A bent antenna ring at the right rear').waitFor()
+    const text = (await findings.textContent()) ?? ''
+    expect(text).toContain('Ines Halloran-Voss finds otherwise')
+    expect(text).toContain('Seen with my own eyes')
+    expect(text).toContain('Sensor does not answer: right rear')
+    await openFirst(desk)
+    await findings
+      .getByText(/no wheel|the keys stay here|not driven on the road/)
+      .first()
+      .waitFor()
+    await button(desk, 'What today’s rules would say').click()
+    await findings.getByText(/which is today’s\. From the same evidence .* nothing differs/).waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+
+    await issueEstimate(desk)
+    const link = new URL(await customerLink(desk))
+    const phone = await browser().open('customer', link.pathname + link.hash)
+    await phone.getByRole('heading', { name: 'What it costs' }).waitFor()
+    expect((await phone.locator('.severity-word').allTextContents()).slice(-2)).toEqual([
+      'To be repaired before it leaves',
+      'The cause',
+    ])
+    await phone.getByText(/Our technician sees the cause otherwise/).waitFor()
+    expect(await violationsOn(phone)).toEqual([])
+  }, 120_000)
+})
