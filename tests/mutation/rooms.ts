@@ -64,7 +64,6 @@ const diagnosisTests = (part: string): string[] =>
 const longTests: Readonly<Record<string, readonly string[]>> = {
   checks: ['checks/*'],
   engine: ['engine/judge'],
-  facts: ['telltale/*'],
   telltale: ['telltale/*'],
 }
 
