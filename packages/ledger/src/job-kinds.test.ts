@@ -63,13 +63,15 @@ describe('a rotation', () => {
     expect(roadGate(pen.state()).map(({ code, wheel }) => [code, wheel])).toEqual([['wheel-unchecked', 'LR']])
     const from = roadPositions.map((wheel) => pen.state().work[wheel]?.mounted?.cameFrom)
     expect(from).toEqual(['LR', 'RR', 'LF', 'RF'])
+    expect(pen.state().closed['vehicle.rotation.tires']).toMatchObject({ kind: 'step.closed', value: 'done' })
+    expect(pen.state().closed['LR.wheel.off']).toMatchObject({ kind: 'wheel.removed', value: null })
   })
 
   it('that is no longer wanted lets the wheels back where they were, and still wants them safe', () => {
     const pen = replanned([{ kind: 'rotate', pattern: 'rearward-cross' }])
     workUntil(pen, (key) => key === 'LF.wheel.on')
-    const bundles = pen.state().plan?.plan
-    expect(bundles?.steps.find(({ stepKey }) => stepKey === 'LF.wheel.on')?.comesFrom).toBe('LR')
+    const planned = pen.state().plan?.plan
+    expect(planned?.steps.find(({ stepKey }) => stepKey === 'LF.wheel.on')?.comesFrom).toBe('LR')
     pen.write('plan.issued', { plan: { planVersion: 3, steps: [] }, decisionId: null }, { by: 'system' })
     expect(closeStep<'wheel.mounted'>(pen, 'LF.wheel.on', { cameFrom: 'LF' })).toMatchObject({
       admitted: true,

@@ -116,7 +116,8 @@ export type BundleDecision = Recorded<{
   readonly cautionShown: string | null
 }>
 
-export type Closing = Recorded<{ readonly kind: Kind }>
+/** What closed a step; `value`: what was written down where no kind of entry of its own has a place for it. */
+export type Closing = Recorded<{ readonly kind: Kind; readonly value: string | null }>
 
 /** An order as its entries make it: computed by `fold`, never stored as truth. */
 export type OrderState = {

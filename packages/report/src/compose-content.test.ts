@@ -174,6 +174,67 @@ describe('a fact that is absent', () => {
   })
 })
 
+describe('the torque', () => {
+  const rowsOf = (report: ReportContent) =>
+    tableOf(report, 'Rounds').rows.map(({ cells }) =>
+      cells.map((cell) => ('text' in cell ? cell.text : 'value' in cell ? cell.value : '')).slice(0, 5),
+    )
+
+  it('of a wheel that stayed on is shown as it was looked at again, a nut that moved too', () => {
+    const { RR } = workedState.work
+    const seal = RR?.rounds.again
+    if (!RR || !seal) throw new Error('the worked state has a sealed round')
+    const stayed = { ...RR, removed: null, mounted: null, fitted: null, inside: null, checked: null }
+    const again = { ...stayed, rounds: { again: seal }, overtaken: [{ ...seal, moved: [3] }] }
+    expect(rowsOf(composed({ work: { RR: again } }))).toEqual([
+      ['RR', 'after the miles', '100', '5 of 5', 'nut 3'],
+      ['RR', 'after the miles', '100', '5 of 5', 'none'],
+    ])
+  })
+
+  it('of a wheel that came off names each round, done or not', () => {
+    expect(rowsOf(content).map(([, round]) => round)).toEqual([
+      'about half',
+      'full figure',
+      'check round',
+      'second person',
+    ])
+  })
+})
+
+describe('what was written down by hand', () => {
+  const step = {
+    stepKey: 'RR.tire.core',
+    wheel: 'RR' as const,
+    does: 'Torque the new valve core',
+    how: '',
+    closedBy: 'step.closed' as const,
+    figure: null,
+    needs: ['value' as const],
+    waitsFor: [],
+    unverified: null,
+    caution: null,
+    bundleKey: null,
+  }
+  const { plan } = workedState
+  const withStep = (value: string | null) =>
+    composed({
+      plan: plan && { ...plan, plan: { planVersion: 1, steps: [step] } },
+      closed: plan ? { 'RR.tire.core': { kind: 'step.closed', value, written: plan.written } } : {},
+    })
+
+  it('stands with its wheel and step', () => {
+    expect(cellOf(withStep('4 lbf·in'), 'Written down by hand', 'RR', 'Recorded')).toEqual({
+      kind: 'words',
+      text: '4 lbf·in',
+    })
+  })
+
+  it('has no table where nothing was', () => {
+    expect(() => tableOf(withStep(null), 'Written down by hand')).toThrow('no table')
+  })
+})
+
 describe('"Can I drive it?" is careful', () => {
   it('while a wheel is torqued and unchecked', () => {
     const work = workedState.work.RR

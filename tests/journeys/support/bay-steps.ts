@@ -64,6 +64,7 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   [
     /^Old sensor out/,
     async (page, { kit }) => {
+      await read(page)
       await button(page, /^Ends in/).click()
       await page.getByRole('textbox', { name: 'Kit part number' }).fill(kit)
       await button(page, /^Next/).click()
@@ -106,8 +107,7 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   [
     /learn/,
     async (page) => {
-      if (await button(page, 'I have read it: go on').count())
-        await button(page, 'I have read it: go on').click()
+      await read(page)
       if (await button(page, /^Standing/).count()) await button(page, /^Standing/).click()
       for (const wheel of ['LF', 'RF', 'RR', 'LR']) await button(page, wheel, true).last().click()
       await button(page, /^Next/).click()
@@ -159,6 +159,11 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     },
   ],
 ]
+
+/** Long words have the screen for themselves first. */
+const read = async (page: Page): Promise<void> => {
+  if (await button(page, 'I have read it: go on').count()) await button(page, 'I have read it: go on').click()
+}
 
 /** Ines, who torqued, is offered no seal. Greta signs in on the same tablet, goes round, and gives it back to Ines. */
 const secondPerson = async (page: Page): Promise<void> => {

@@ -5,4 +5,13 @@ import { type Foldable, recorded } from './foldable.ts'
 export const closeStep = (state: OrderState, stepKey: string | null, entry: Foldable): OrderState =>
   stepKey === null
     ? state
-    : { ...state, closed: { ...state.closed, [stepKey]: recorded({ kind: entry.kind }, entry) } }
+    : {
+        ...state,
+        closed: {
+          ...state.closed,
+          [stepKey]: recorded(
+            { kind: entry.kind, value: entry.kind === 'step.closed' ? entry.payload.value : null },
+            entry,
+          ),
+        },
+      }

@@ -3,7 +3,7 @@ import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { good, lastFour, orNotChecked, torque, words } from './figures.ts'
 
-/** Part, lot, kit and torque of each wheel that was worked on. */
+/** Part, lot, kit and torque of each wheel that was worked on, and what was written down by hand. */
 export const workSection = (state: OrderState): Section => {
   const worked = inReadingOrder(Object.keys(state.work) as WheelPosition[])
     .map((wheel) => ({ wheel, work: state.work[wheel] }))
@@ -36,8 +36,38 @@ export const workSection = (state: OrderState): Section => {
           ]
         : [],
     ),
+    ...byHand(state),
   ]
   return { title: 'Work', blocks }
+}
+
+/** Values of steps that no column above has: core torque, the read in the open tire, where a leak was. */
+const byHand = (state: OrderState): Block[] => {
+  const rows = (state.plan?.plan.steps ?? []).flatMap(({ stepKey, wheel, does }): Row[] => {
+    const closing = state.closed[stepKey]
+    return closing && closing.value !== null
+      ? [
+          {
+            entry: closing.written.seq,
+            cells: [words(wheel ?? 'vehicle'), words(does), words(closing.value)],
+          },
+        ]
+      : []
+  })
+  return rows.length === 0
+    ? []
+    : [
+        {
+          kind: 'table',
+          caption: 'Written down by hand',
+          columns: [
+            { title: 'Wheel', share: 12 },
+            { title: 'Step', share: 44 },
+            { title: 'Recorded', share: 44 },
+          ],
+          rows,
+        },
+      ]
 }
 
 const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
