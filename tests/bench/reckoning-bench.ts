@@ -1,23 +1,16 @@
 import { randomUUID } from 'node:crypto'
 import type { Entry } from '@bayledger/ledger/entry'
 import { fold } from '@bayledger/ledger/fold/fold'
-import { workedCases } from '@bayledger/reckoning/diagnosis/cases/worked-cases.test-support'
-import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
+import { benchDiagnosis } from './diagnosis-bench.ts'
 import { interleave } from './interleave.ts'
 import type { Line } from './table.ts'
 
 const ledgerLength = 220
 
-/** Diagnosis and fold, in this process, against reading the same values from JSON. */
+/** Diagnosis and the fold of a ledger, in this process, against reading the same values from JSON. */
 export const benchReckoning = async (): Promise<Line[]> => {
-  const { name, evidence } = fullestCase()
-  const evidenceText = JSON.stringify(evidence)
-  const diagnosis = await interleave(
-    () => diagnose(evidence),
-    () => JSON.parse(evidenceText),
-    { blocks: 20, block: 50, seconds: 6 },
-  )
+  const diagnosis = await benchDiagnosis()
   const entries = longLedger()
   const ledgerText = JSON.stringify(entries)
   const folding = await interleave(
@@ -26,19 +19,7 @@ export const benchReckoning = async (): Promise<Line[]> => {
     { blocks: 20, block: 20, seconds: 6 },
   )
   const common = { against: 'JSON.parse of the same', of: 'p50', goal: null } as const
-  return [
-    { ...common, what: `diagnose, worked case ${name}`, ...diagnosis },
-    { ...common, what: `fold of ${ledgerLength} entries`, ...folding },
-  ]
-}
-
-/** The worked case that leaves the least unchecked, and of those the one with most to say. */
-const fullestCase = (): (typeof workedCases)[number] => {
-  const [fullest] = workedCases
-    .map((one) => ({ one, ...diagnose(one.evidence) }))
-    .toSorted((a, b) => a.unchecked.length - b.unchecked.length || b.findings.length - a.findings.length)
-  if (!fullest) throw new Error('there are no worked cases')
-  return fullest.one
+  return [...diagnosis, { ...common, what: `fold of ${ledgerLength} entries`, ...folding }]
 }
 
 /** The demo's longest order, made longer with wheel readings of its own. */

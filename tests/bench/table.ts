@@ -9,6 +9,8 @@ export type Line = {
   readonly of: 'p50' | 'p99' | 'perSecond'
   /** At most this many times as long, or for `perSecond` at least this share as many; `null`: no goal is set. */
   readonly goal: number | null
+  /** At most so many milliseconds, on the machine at hand. */
+  readonly most?: { readonly p50?: number; readonly p99?: number }
 }
 
 const verdict = ({ of, goal }: Line, ratio: number): string => {
@@ -28,9 +30,17 @@ const row = (line: Line): Record<string, string | number> => {
     'its p50': round(line.bare.p50),
     'its p99': round(line.bare.p99),
     ratio: `${round(ratio)} (${line.of === 'perSecond' ? 'a second' : line.of})`,
-    goal: verdict(line, ratio),
+    goal:
+      [verdict(line, ratio), ...absoluteVerdicts(line)].filter((words) => words !== 'no goal').join('; ') ||
+      'no goal',
   }
 }
+
+const absoluteVerdicts = ({ ours, most }: Line): string[] =>
+  (['p50', 'p99'] as const).flatMap((of) => {
+    const goal = most?.[of]
+    return goal === undefined ? [] : [`${of} at most ${goal} ms: ${ours[of] <= goal ? 'met' : 'missed'}`]
+  })
 
 const round = (value: number): number => Number(value.toPrecision(3))
 

@@ -12,6 +12,7 @@ import { fieldProblems } from './field-problems.ts'
 import { refuseForeignWrite } from './origin-guard.ts'
 import { onceIn, versionIn } from './preconditions.ts'
 import { problemsOf } from './route-problems.ts'
+import { leaveBodyUnread } from './unread-body.ts'
 
 export type Gate = {
   readonly tls: boolean
@@ -34,7 +35,15 @@ export const registerContract = (
     if ((config as { access?: unknown } | undefined)?.access === undefined)
       throw new Error(`${url} says nothing of who may call it`)
   })
-  for (const binding of bindings) registerOne(app, binding, gate)
+  for (const binding of bindings) {
+    const { bodyUnreadUpTo } = binding.endpoint
+    if (bodyUnreadUpTo === undefined) registerOne(app, binding, gate)
+    else
+      app.register(async (inner) => {
+        leaveBodyUnread(inner, bodyUnreadUpTo)
+        registerOne(inner, binding, gate)
+      })
+  }
 }
 
 const refuseMismatch = (contract: readonly Endpoint[], bindings: readonly Binding[]): void => {
@@ -83,7 +92,7 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, tls: boolean): Call
   const faults = [
     ...faultsIn('params', endpoint.params, request.params),
     ...faultsIn('query', endpoint.query, request.query),
-    ...faultsIn('body', endpoint.body, request.body ?? undefined),
+    ...(endpoint.bodyUnreadUpTo ? [] : faultsIn('body', endpoint.body, request.body ?? undefined)),
   ]
   if (faults.length > 0)
     throw new AppError(
@@ -98,12 +107,17 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, tls: boolean): Call
     actor: request.actor,
     params: endpoint.params ? z.parse(endpoint.params, request.params) : undefined,
     query: endpoint.query ? z.parse(endpoint.query, request.query) : undefined,
-    body: endpoint.body ? z.parse(endpoint.body, request.body) : undefined,
+    body: bodyOf(endpoint, request.body),
     version: endpoint.ifMatch ? versionIn(request) : undefined,
     once: endpoint.once ? onceIn(request) : undefined,
     deviceToken: readCookie(request, 'device', tls),
     requestId: request.id,
   } as unknown as Call<Endpoint>
+}
+
+const bodyOf = ({ body, bodyUnreadUpTo }: Endpoint, sent: unknown): unknown => {
+  if (bodyUnreadUpTo !== undefined) return sent === undefined ? new Uint8Array() : sent
+  return body ? z.parse(body, sent) : undefined
 }
 
 const faultsIn = (part: string, schema: z.ZodMiniType | undefined, input: unknown) => {

@@ -8,10 +8,26 @@ export const renderSentence = (catalog: FindingCatalog, code: FindingCode, figur
   const sentence = catalog.sentences[code]
   const form = typeof figures.form === 'string' ? sentence.forms?.[figures.form] : undefined
   const template = wordingFor(form ?? sentence, namedWheels(figures))
-  const filled = template.replace(/\{(\w+)(?::(p))?\}/g, (_slot, name: string, style: string | undefined) =>
-    slotValue(catalog, figures, name, style === 'p'),
-  )
+  let filled = ''
+  for (const part of partsOf(template))
+    filled += typeof part === 'string' ? part : slotValue(catalog, figures, part.name, part.isPressure)
   return filled.charAt(0).toUpperCase() + filled.slice(1)
+}
+
+type Slot = { readonly name: string; readonly isPressure: boolean }
+
+const known = new Map<string, readonly (string | Slot)[]>()
+
+/** A wording as words and slots; kept, since there are few wordings and each is filled over and over. */
+const partsOf = (template: string): readonly (string | Slot)[] => {
+  const found = known.get(template)
+  if (found !== undefined) return found
+  const made = template.split(/(\{\w+(?::p)?\})/).map((part): string | Slot => {
+    const [, name, style] = /^\{(\w+)(?::(p))?\}$/.exec(part) ?? []
+    return name === undefined ? part : { name, isPressure: style === 'p' }
+  })
+  known.set(template, made)
+  return made
 }
 
 const wordingFor = ({ one, many, all }: Wordings, wheels: readonly WheelPosition[]): string => {

@@ -28,12 +28,15 @@ export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged)
 const kindOf = (kind: Finding['kind'], code: FindingCode, primary: FindingCode | null): Finding['kind'] =>
   kind === 'also' && code === primary ? 'cause' : kind
 
-const reasonOf = (evidence: Evidence, { field, says }: Ground): Reason => ({
-  field,
-  value: field.startsWith('events.') ? true : plainValue(valueAt(evidence, field.split('.'))),
-  unit: unitOf(evidence, field),
-  says,
-})
+const reasonOf = (evidence: Evidence, { field, says }: Ground): Reason => {
+  const { path, unit } = fieldOfReason(field)
+  return {
+    field,
+    value: path[0] === 'events' ? true : plainValue(valueAt(evidence, path)),
+    unit: unit(evidence.units),
+    says,
+  }
+}
 
 const plainValue = (value: unknown): Reason['value'] => {
   if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value
@@ -44,15 +47,32 @@ const plainValue = (value: unknown): Reason['value'] => {
 const listed = (one: unknown): string =>
   typeof one === 'object' && one !== null && 'class' in one ? String(one.class) : String(one)
 
-const unitOf = ({ units }: Evidence, field: string): string | null => {
-  if (/(gauge|sensorPressure)$|^vehicle\.(placard|warnAt|sidewallMaximum)\.(front|rear|spare)$/.test(field)) {
-    return units.pressure
-  }
-  if (/(emperature|outdoor|overnightLow)$/.test(field)) return `°${units.temperature}`
-  if (/ltitude$/.test(field)) return units.altitude
-  if (/MHz$/.test(field)) return 'MHz'
-  if (/AgeMonths$/.test(field)) return 'months'
-  if (/AgeYears$/.test(field)) return 'years'
-  if (/minutesDriven$/.test(field)) return 'min'
-  return null
+type UnitOf = (units: Evidence['units']) => string | null
+
+/** Which unit a field's value has, by how the field is called; the first that fits. */
+const unitsOfFields: readonly (readonly [field: RegExp, unit: UnitOf])[] = [
+  [
+    /(gauge|sensorPressure)$|^vehicle\.(placard|warnAt|sidewallMaximum)\.(front|rear|spare)$/,
+    ({ pressure }) => pressure,
+  ],
+  [/(emperature|outdoor|overnightLow)$/, ({ temperature }) => `°${temperature}`],
+  [/ltitude$/, ({ altitude }) => altitude],
+  [/MHz$/, () => 'MHz'],
+  [/AgeMonths$/, () => 'months'],
+  [/AgeYears$/, () => 'years'],
+  [/minutesDriven$/, () => 'min'],
+]
+
+type FieldOfReason = { readonly path: readonly string[]; readonly unit: UnitOf }
+
+const known = new Map<string, FieldOfReason>()
+
+/** Kept by field: there are few of them, and each diagnosis names the same ones. */
+const fieldOfReason = (field: string): FieldOfReason => {
+  const found = known.get(field)
+  if (found !== undefined) return found
+  const unit = unitsOfFields.find(([pattern]) => pattern.test(field))?.[1] ?? (() => null)
+  const made = { path: field.split('.'), unit }
+  known.set(field, made)
+  return made
 }

@@ -61,8 +61,9 @@ export const onWheels = (
   test: (wheel: WheelFacts) => boolean,
   match: (wheels: readonly WheelFacts[]) => Omit<Match, 'wheels'>,
 ): Match | null => {
+  if (!wheels.some(test)) return null
   const found = wheels.filter(test)
-  return found.length === 0 ? null : { wheels: positionsOf(found), ...match(found) }
+  return { wheels: positionsOf(found), ...match(found) }
 }
 
 export const positionsOf = (wheels: readonly WheelFacts[]): WheelPosition[] =>

@@ -10,14 +10,24 @@ export type ParsedEvidence =
   | { readonly ok: true; readonly evidence: Evidence }
   | { readonly ok: false; readonly faults: EvidenceFault[] }
 
+/** More faults than this are counted, not told. */
+const mostFaults = 100
+
 /**
  * Reads evidence from anything. Every fault names the field, what was found there and what is allowed, so that
  * whoever typed or sent it can mend it. Unknown fields are faults: a misspelled field would else read as "not
- * checked".
+ * checked". Of very many faults the first hundred are told, and how many more there are.
  */
 export const parseEvidence = (input: unknown): ParsedEvidence => {
   const parsed = z.safeParse(Evidence, input)
-  if (!parsed.success) return { ok: false, faults: faultsOf(Evidence, parsed.error.issues, input) }
+  if (!parsed.success) return refused(faultsOf(Evidence, parsed.error.issues, input))
   const faults = rangeFaults(Evidence, parsed.data)
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, evidence: parsed.data }
+  return faults.length > 0 ? refused(faults) : { ok: true, evidence: parsed.data }
+}
+
+const refused = (faults: readonly EvidenceFault[]): ParsedEvidence => {
+  const told = faults.slice(0, mostFaults)
+  const more = faults.length - told.length
+  const rest = { field: 'evidence', found: `${more} more faults`, allowed: 'none; mend these first' }
+  return { ok: false, faults: more > 0 ? [...told, rest] : told }
 }

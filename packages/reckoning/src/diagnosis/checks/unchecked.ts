@@ -1,4 +1,3 @@
-import type { Evidence } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
 import { allChecks } from './all-checks.ts'
 import type { FieldCheck } from './field-check.ts'
@@ -7,29 +6,47 @@ import type { FieldCheck } from './field-check.ts'
  * The facts that nobody has got and nobody has noted as impossible to get. An event counts as asked when the evidence
  * mentions its kind, whatever the answer.
  */
-export const uncheckedFacts = (facts: Facts): readonly FieldCheck[] =>
-  located.flatMap(({ check, isAbsent }) =>
-    isAbsent(facts) && (check.applies?.(facts) ?? true) && !facts.notPossible(check.field) ? [check] : [],
-  )
-
-type IsAbsent = (facts: Facts) => boolean
-
-const absenceOf = (field: string): IsAbsent => {
-  if (field === 'controlModule.ids') return ({ stored }) => stored.all.size === 0
-  const [head, kind, ...more] = field.split('.')
-  if (head === 'events' && more.length === 0)
-    return ({ evidence }) => !(evidence.events ?? []).some((event) => event.kind === kind)
-  const path = field.split('.')
-  return ({ evidence }) => nothingAt(evidence, path)
-}
-
-const nothingAt = (evidence: Evidence, path: readonly string[]): boolean => {
-  let node: unknown = evidence
-  for (const name of path) {
-    node = (node as Readonly<Record<string, unknown>>)[name]
-    if (node === null || node === undefined) return true
+export const uncheckedFacts = (facts: Facts): readonly FieldCheck[] => {
+  const unchecked: FieldCheck[] = []
+  for (const { parent, fields } of siblings) {
+    const node = nodeAt(facts, parent)
+    for (const { check, hasValue } of fields) {
+      if (hasValue(node, facts)) continue
+      if ((check.applies?.(facts) ?? true) && !facts.notPossible(check.field)) unchecked.push(check)
+    }
   }
-  return false
+  return unchecked
 }
 
-const located = allChecks.map((check) => ({ check, isAbsent: absenceOf(check.field) }))
+type Node = Readonly<Record<string, unknown>>
+
+type HasValue = (node: Node, facts: Facts) => boolean
+
+/** Fields that stand side by side in one part of the evidence, so that the part is looked up once for all of them. */
+type Siblings = {
+  readonly parent: readonly string[]
+  readonly fields: { readonly check: FieldCheck; readonly hasValue: HasValue }[]
+}
+
+const hasValueOf = (parent: readonly string[], name: string): HasValue => {
+  const field = [...parent, name].join('.')
+  if (field === 'controlModule.ids') return (_node, { stored }) => stored.all.size > 0
+  if (field === `events.${name}`) return (_node, { events }) => events.asked.has(name)
+  return (node) => node[name] !== null && node[name] !== undefined
+}
+
+const siblings: readonly Siblings[] = allChecks.reduce<Siblings[]>((made, check) => {
+  const path = check.field.split('.')
+  const [parent, name] = [path.slice(0, -1), path.at(-1) ?? '']
+  const one = { check, hasValue: hasValueOf(parent, name) }
+  const last = made.at(-1)
+  if (last?.parent.join('.') === parent.join('.')) last.fields.push(one)
+  else made.push({ parent, fields: [one] })
+  return made
+}, [])
+
+const nodeAt = ({ evidence }: Facts, path: readonly string[]): Node => {
+  let node: unknown = evidence
+  for (const name of path) node = (node as Node)[name] ?? {}
+  return node as Node
+}

@@ -81,7 +81,7 @@ const conclude = (facts: Facts, observed: Judgment['observed']): Judgment => {
     const match = observed[index]
     if (match) matches.set(code, match)
   })
-  suppress(matches)
+  if (matches.size > 1) suppress(matches)
   const standing = standingOn(facts, matches)
   for (const rule of concluding) {
     const match = rule.find(facts, standing)

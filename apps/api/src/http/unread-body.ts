@@ -1,0 +1,30 @@
+import type { FastifyInstance } from 'fastify'
+import { AppError } from '../core/app-error.ts'
+
+/**
+ * Hands JSON bodies of this part of the service over as they came, so that their reader tells every fault in its own
+ * words; null where there were more bytes than it takes. What is too much is read away and not kept, so that the
+ * sender gets an answer and no broken connection.
+ */
+export const leaveBodyUnread = (app: FastifyInstance, most: number): void => {
+  app.removeContentTypeParser('application/json')
+  app.addContentTypeParser('application/json', async (_request: unknown, body: AsyncIterable<Buffer>) =>
+    readUpTo(body, most),
+  )
+}
+
+/** Times the limit; beyond it, even reading away is too much. */
+const patience = 64
+
+const readUpTo = async (body: AsyncIterable<Buffer>, most: number): Promise<Uint8Array | null> => {
+  const chunks: Buffer[] = []
+  let size = 0
+  for await (const chunk of body) {
+    size += chunk.length
+    if (size > most * patience)
+      throw new AppError('REQUEST_TOO_LARGE', `At most ${most / 1_000_000} MB are read here. Send less.`)
+    if (size <= most) chunks.push(chunk)
+    else chunks.length = 0
+  }
+  return size > most ? null : Buffer.concat(chunks)
+}

@@ -1,0 +1,35 @@
+import type { Evidence } from '../../evidence/evidence-schema.ts'
+import type { FieldCheck } from '../checks/field-check.ts'
+import { suppose } from '../checks/suppose.ts'
+import { uncheckedFacts } from '../checks/unchecked.ts'
+import { readFacts } from '../facts/facts.ts'
+
+/** Of facts that change no verdict nobody supposes values; these stand for them. */
+const plainValues: Readonly<Record<string, unknown>> = { 'light.reported': 'solid', strayIds: [] }
+
+const firstValue = ({ field, suppositions }: FieldCheck, evidence: Evidence): Evidence => {
+  const supposed = suppositions(readFacts(evidence))[0] ?? { [field]: plainValues[field] }
+  return suppose(evidence, supposed)
+}
+
+/** The same evidence with every fact that nobody got given the first value that it could have. */
+export const withEverythingChecked = (evidence: Evidence): Evidence => {
+  let whole = evidence
+  for (
+    let left = uncheckedFacts(readFacts(whole));
+    left[0] !== undefined;
+    left = uncheckedFacts(readFacts(whole))
+  )
+    whole = firstValue(left[0], whole)
+  return whole
+}
+
+/** A dozen facts of all kinds, as they are missing before a technician has gone round the vehicle. */
+const dozen = [
+  ...['light.behavior', 'controlModule.codes', 'surroundings.outdoor', 'surroundings.overnightLow'],
+  ...['wheels.LF.gauge', 'wheels.RF.battery', 'wheels.RR.stem', 'wheels.LR.tireDamage', 'wheels.LR.valve'],
+  ...['history.ourWorkOn', 'vehicle.sidewallMaximum.front', 'wheels.SP.gauge'],
+]
+
+export const withADozenUnchecked = (evidence: Evidence): Evidence =>
+  suppose(withEverythingChecked(evidence), Object.fromEntries(dozen.map((field) => [field, null])))

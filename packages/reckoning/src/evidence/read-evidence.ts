@@ -1,0 +1,34 @@
+import { type EvidenceFault, type ParsedEvidence, parseEvidence } from './evidence.ts'
+import { mostEvidenceBytes } from './most-evidence.ts'
+
+/** What a reader says of evidence that it stopped reading. */
+const tooMuchEvidence: EvidenceFault = {
+  field: 'evidence',
+  found: 'more than 1 MB',
+  allowed: 'at most 1 MB; a vehicle takes about 5 kB',
+}
+
+/**
+ * Evidence as it comes from a file or over the wire: JSON text in UTF-8, null where there was more of it than
+ * `mostEvidenceBytes`. Whoever reads it this way tells the same faults in the same words.
+ */
+export const readEvidence = (bytes: Uint8Array | null): ParsedEvidence => {
+  if (bytes === null || bytes.length > mostEvidenceBytes) return { ok: false, faults: [tooMuchEvidence] }
+  const json = parseJson(new TextDecoder().decode(bytes))
+  return 'fault' in json ? { ok: false, faults: [json.fault] } : parseEvidence(json.value)
+}
+
+/** One fault on one line. */
+export const faultLine = ({ field, found, allowed }: EvidenceFault): string =>
+  `${field}: found ${found}; allowed is ${allowed}`
+
+const parseJson = (text: string): { readonly value: unknown } | { readonly fault: EvidenceFault } => {
+  try {
+    return { value: JSON.parse(text) }
+  } catch (error) {
+    const why = (error instanceof Error ? error.message : String(error)).replace(/\s+/g, ' ').slice(0, 200)
+    return {
+      fault: { field: 'evidence', found: `text that is not JSON (${why})`, allowed: 'one JSON object' },
+    }
+  }
+}
