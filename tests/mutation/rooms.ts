@@ -20,10 +20,8 @@ export type Room = {
 export const rooms = (root: string): Room[] => [
   ...foldersIn(join(root, sources))
     .filter((name) => name !== 'diagnosis')
-    .map((name) =>
-      roomOf(name, [`${name}/**/*.ts`], [...testsIn(name, ...(alsoTestedIn[name] ?? [])), published]),
-    ),
-  roomOf('beside', ['*.ts'], [...testsIn('*'), published]),
+    .map((name) => roomOf(name, [`${name}/**/*.ts`], [...testsIn(name), ...(alsoBy[name] ?? []), published])),
+  roomOf('beside', ['*.ts'], [...testsIn('!(diagnosis)'), ...quickTests, published]),
   ...foldersIn(join(root, sources, 'diagnosis'))
     .filter((name) => name !== 'cases')
     .map((name) => roomOf(`diagnosis/${name}`, [`diagnosis/${name}/**/*.ts`], diagnosisTests(name))),
@@ -49,17 +47,19 @@ const roomOf = (name: string, mutated: readonly string[], tests: readonly string
 const testsIn = (...folders: readonly string[]): string[] =>
   folders.map((folder) => `${sources}/${folder}/**/*.test.ts`)
 
-/** Rooms whose work is tested by the room that uses it, too. */
-const alsoTestedIn: Readonly<Record<string, readonly string[]>> = {
-  catalog: ['diagnosis'],
-  evidence: ['diagnosis'],
-}
+/** Tests of the diagnosis that reach every part of it and take little time. */
+const quickTests = ['*', 'rules/*', 'engine/judge-cases', 'cases/rule-set-pin'].map(
+  (tests) => `${sources}/diagnosis/${tests}.test.ts`,
+)
 
-/** Quick ones for all parts of the diagnosis; those that take long only where they are about that part. */
-const diagnosisTests = (part: string): string[] =>
-  [...['*', 'rules/*', 'engine/judge-cases', 'cases/rule-set-pin'], ...(longTests[part] ?? [])].map(
-    (tests) => `${sources}/diagnosis/${tests}.test.ts`,
-  )
+/** Rooms whose work is tested by the diagnosis, too, which uses it. */
+const alsoBy: Readonly<Record<string, readonly string[]>> = { catalog: quickTests, evidence: quickTests }
+
+/** Those that take long are run only where they are about that part. */
+const diagnosisTests = (part: string): string[] => [
+  ...quickTests,
+  ...(longTests[part] ?? []).map((tests) => `${sources}/diagnosis/${tests}.test.ts`),
+]
 
 const longTests: Readonly<Record<string, readonly string[]>> = {
   checks: ['checks/*'],
@@ -71,7 +71,7 @@ const longTests: Readonly<Record<string, readonly string[]>> = {
  * Files whose whole content is words for people or a page of them. A mutant there changes a word, and the tests that
  * hold the words (length, completeness, freshness of the page) are about them as a whole.
  */
-const wordsOnly = [
+export const wordsOnly = [
   'catalog/confidence-words.ts',
   'catalog/en-findings.ts',
   'catalog/finding-titles.ts',

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest'
+import { fieldTitle, fieldWords, uncheckedLines } from './field-words.ts'
+
+describe('a field of the evidence', () => {
+  it.each([
+    ['wheels.LF.gauge', 'left front gauge pressure'],
+    ['wheels.SP.sensorAgeMonths', 'spare age of the sensor'],
+    ['wheels.RR', 'right rear wheel'],
+    ['wheels.LR.someNewThing', 'left rear some new thing'],
+    ['controlModule', 'what the vehicle has stored'],
+    ['controlModule.ids.RF', 'right front sensor ID stored in the vehicle'],
+    ['events.air-added', 'as told: air added'],
+    ['events.driven-low.twice', 'as told: driven low twice'],
+    ['surroundings.altitude', 'altitude'],
+    ['light.lampCheck', 'whether the warning light lights at key-on'],
+    ['wheels.none.gauge', 'wheels, none, gauge'],
+    ['wheel.front.gauge', 'wheel, front, gauge'],
+    ['some-thing.newField', 'some thing, new field'],
+  ])('%s reads "%s"', (field, words) => {
+    expect(fieldWords(field)).toBe(words)
+  })
+
+  it('begins a line with a capital', () => {
+    expect(fieldTitle('surroundings.minutesDriven')).toBe('Minutes driven before')
+    expect(fieldTitle('wheels.LF.stem')).toBe('Left front condition of the stem')
+  })
+})
+
+describe('what nobody looked at', () => {
+  it('is told in few lines: by what was not looked at on which wheels, then the rest, then what was not asked', () => {
+    expect(
+      uncheckedLines([
+        'events.rotation',
+        'wheels.LF.gauge',
+        'controlModule.ids',
+        'wheels.RR.gauge',
+        'wheels.LF.stem',
+        'light.behavior',
+        'events.sensor-fitted-today',
+        'wheels.SP',
+      ]),
+    ).toEqual([
+      'Gauge pressure: LF, RR',
+      'Condition of the stem: LF',
+      'Sensor IDs stored in the vehicle; what the warning light does, seen by us; spare wheel',
+      'Not asked of the customer: rotation, sensor fitted today',
+    ])
+  })
+
+  it('has no line for what there is none of', () => {
+    expect(uncheckedLines([])).toEqual([])
+    expect(uncheckedLines(['wheels.LF.gauge'])).toEqual(['Gauge pressure: LF'])
+    expect(uncheckedLines(['surroundings.outdoor'])).toEqual(['Outdoor temperature'])
+    expect(uncheckedLines(['events.collision'])).toEqual(['Not asked of the customer: collision'])
+  })
+})
