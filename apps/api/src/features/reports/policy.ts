@@ -1,5 +1,5 @@
 /** Goes up whenever what a report prints, or how, changes; stands in every sealed report's entry. */
-export const templateVersion = 1
+export const templateVersion = 2
 
 /** What the seal says it is for. */
 export const sealReason = 'Sealed by the shop when the order was finished'
