@@ -2,7 +2,7 @@ import type { Evidence, WheelEvidence } from '../../evidence/evidence-schema.ts'
 import { kelvin, kilopascals, psi } from '../../evidence/si.ts'
 import { warningPoint } from '../../pressure/warning-point.ts'
 import { axleOf, readingOrder, roadPositions, type WheelPosition } from '../../wheels.ts'
-import type { Known } from './predict-telltale.ts'
+import type { Known } from './known.ts'
 
 /**
  * Whether a tire that the system watches is at or under its warning point. No only where every such tire is known to

@@ -3,7 +3,7 @@ import { kilopascals, psi } from '../../evidence/si.ts'
 import { isSameFrequency } from '../../sensor/frequency.ts'
 import { idKey } from '../../sensor/sensor-id.ts'
 import { readingOrder, roadPositions, type WheelPosition } from '../../wheels.ts'
-import type { Known } from './predict-telltale.ts'
+import type { Known } from './known.ts'
 
 /**
  * Whether a system with a sensor in each wheel cannot hear one of them. Yes where a sensor stays silent while another

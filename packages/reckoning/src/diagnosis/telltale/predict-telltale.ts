@@ -1,11 +1,9 @@
 import type { Evidence } from '../../evidence/evidence-schema.ts'
+import type { Known } from './known.ts'
 import { lowTire } from './low-tire.ts'
 import { malfunction } from './malfunction.ts'
 
 export type TelltaleState = 'off' | 'solid' | 'flash'
-
-/** What a fact is worth: known to be so, known not to be so, or not known. */
-export type Known = 'yes' | 'no' | 'not-known'
 
 export type TelltalePrediction = {
   /** The one state that the evidence leaves, else `undetermined`. */
