@@ -48,9 +48,10 @@ const testsIn = (...folders: readonly string[]): string[] =>
   folders.map((folder) => `${sources}/${folder}/**/*.test.ts`)
 
 /** Tests of the diagnosis that reach every part of it and take little time. */
-const quickTests = ['*', 'rules/*', 'engine/judge-cases', 'cases/rule-set-pin'].map(
-  (tests) => `${sources}/diagnosis/${tests}.test.ts`,
-)
+const quickTests = [
+  ...['*', 'rules/*', 'engine/judge-cases'].map((tests) => `${sources}/diagnosis/${tests}.test.ts`),
+  'tests/mutation/findings-said.test.ts',
+]
 
 /** Rooms whose work is tested by the diagnosis, too, which uses it. */
 const alsoBy: Readonly<Record<string, readonly string[]>> = { catalog: quickTests, evidence: quickTests }

@@ -1,6 +1,8 @@
+import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import Stryker from '@stryker-mutator/core'
+import { findingsSaid } from './findings-said.ts'
 import { type Room, rooms } from './rooms.ts'
 import { sampled } from './sample.ts'
 import { percentOf, type Score, scoreOf, scoreWords, sumOf, survivorsOf } from './score.ts'
@@ -51,6 +53,9 @@ const main = async (argv: readonly string[]): Promise<number> => {
     console.error(`no room ${unknown.join(', ')}; there are ${all.map(({ name }) => name).join(', ')}`)
     return 2
   }
+  process.env.MUTATION_SAID = join(root, 'out/mutation/findings-said.json')
+  mkdirSync(join(root, 'out/mutation'), { recursive: true })
+  writeFileSync(process.env.MUTATION_SAID, JSON.stringify(findingsSaid()))
   const scores: [name: string, score: Score][] = []
   const failed: string[] = []
   for (const room of all.filter(({ name }) => asked.length === 0 || asked.some((one) => isPart(name, one))))

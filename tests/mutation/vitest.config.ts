@@ -6,8 +6,8 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node'
 const root = join(import.meta.dirname, '..', '..')
 
 /**
- * Tests that run too long to run again for each mutant: the same cases are judged in engine/judge-cases.test.ts, and
- * what a diagnosis says of them word for word is held in cases/rule-set-pin.test.ts.
+ * Tests that take too long to run again for each mutant; engine/judge-cases.test.ts judges the same cases. In place of
+ * the pin of the rule set, findings-said.test.ts holds what a diagnosis says word for word.
  */
 const tooLong = ['**/diagnosis/diagnose.properties.test.ts', '**/diagnosis/cases/cases.test.ts']
 
@@ -15,9 +15,9 @@ const tooLong = ['**/diagnosis/diagnose.properties.test.ts', '**/diagnosis/cases
 const order = [
   'engine/judge-cases.test.ts',
   '',
+  'mutation/findings-said.test.ts',
   'telltale/predict-telltale.test.ts',
   'engine/judge.test.ts',
-  'cases/rule-set-pin.test.ts',
   'checks/next-checks.test.ts',
 ]
 const place = ({ moduleId }: TestSpecification): number => {
