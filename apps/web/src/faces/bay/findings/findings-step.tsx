@@ -62,7 +62,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
             <p>
               {atDesk === null
                 ? 'Nothing more is worth checking: no open fact would change what is done.'
-                : null}
+                : 'Nothing more is worth checking in the bay.'}
             </p>
           ) : (
             <Button look="wide" onClick={() => onOpen(here.thing, here.ask)}>
