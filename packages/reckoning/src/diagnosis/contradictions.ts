@@ -102,8 +102,8 @@ export const voices: readonly Voice[] = [
 ]
 
 export const contradictionsOf = ({ facts, judged, primary }: Judgment): Contradiction[] => {
-  const codes = new Set(judged.map(({ rule }) => rule.code))
-  const stands = { has: (code: FindingCode) => codes.has(code), explained: primary !== null }
+  const has = (code: FindingCode): boolean => judged.some(({ rule }) => rule.code === code)
+  const stands = { has, explained: primary !== null }
   return voices
     .filter((voice) => voice.holds(facts, stands))
     .map((voice) => ({ code: voice.code, says: voice.says, do: voice.do }))

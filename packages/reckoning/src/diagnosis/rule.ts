@@ -1,4 +1,4 @@
-import { inReadingOrder, type WheelPosition } from '../wheels.ts'
+import { readingOrder, type WheelPosition } from '../wheels.ts'
 import type { Confidence, Figures, FindingCode, FindingKind, Hold, Offer, Stop } from './diagnosis.ts'
 import type { Facts } from './facts/facts.ts'
 import type { WheelFacts } from './facts/wheel-facts.ts'
@@ -67,7 +67,7 @@ export const onWheels = (
 }
 
 export const positionsOf = (wheels: readonly WheelFacts[]): WheelPosition[] =>
-  inReadingOrder(wheels.map((wheel) => wheel.position))
+  readingOrder.filter((position) => wheels.some((wheel) => wheel.position === position))
 
 /** The same ground for each wheel, its field named from the wheel's position. */
 export const groundsOf = (

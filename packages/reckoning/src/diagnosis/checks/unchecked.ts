@@ -31,7 +31,7 @@ type Siblings = {
 const hasValueOf = (parent: readonly string[], name: string): HasValue => {
   const field = [...parent, name].join('.')
   if (field === 'controlModule.ids') return (_node, { stored }) => stored.all.size > 0
-  if (field === `events.${name}`) return (_node, { events }) => events.asked.has(name)
+  if (field === `events.${name}`) return (_node, { events }) => events.asked(name)
   return (node) => node[name] !== null && node[name] !== undefined
 }
 

@@ -2,8 +2,8 @@ import type { EventEvidence, EventKind, Evidence } from '../../evidence/evidence
 import { roadPositions, type WheelPosition } from '../../wheels.ts'
 
 export type EventFacts = {
-  /** The kinds that the evidence mentions, as having happened or not. */
-  readonly asked: ReadonlySet<string>
+  /** Whether the evidence mentions the event, as having happened or not. */
+  readonly asked: (kind: string) => boolean
   /** Whether the event is known to have happened, at this wheel where one is asked for. */
   readonly happened: (kind: EventKind, wheel?: WheelPosition) => boolean
   /** The wheels at which it is known to have happened: those named, or every road wheel where none was. */
@@ -24,7 +24,7 @@ export const readEvents = (evidence: Evidence): EventFacts => {
   const namesNoWheel = (kind: EventKind): boolean =>
     (happenings.get(kind) ?? []).some((event) => event.wheel === undefined || event.wheel === null)
   return {
-    asked: new Set((evidence.events ?? []).map(({ kind }) => kind)),
+    asked: (kind) => (evidence.events ?? []).some((event) => event.kind === kind),
     happened: (kind, wheel) =>
       happenings.has(kind) &&
       (wheel === undefined || namesNoWheel(kind) || namedWheelsOf(kind).includes(wheel)),

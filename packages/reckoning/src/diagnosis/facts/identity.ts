@@ -26,7 +26,8 @@ export const isStoredUnheard = (facts: Facts, wheel: WheelFacts): boolean => {
 
 /** Positions whose sensor the vehicle holds at another position, where the IDs heard and stored are the same set. */
 export const permutedPositions = (facts: Facts, among: readonly WheelFacts[]): WheelPosition[] => {
-  if (!facts.sensing) return []
+  const isInPlace = (wheel: WheelFacts): boolean => wheel.sensor.idKey === facts.stored.keys[wheel.position]
+  if (!facts.sensing || among.every(isInPlace)) return []
   const heard = among.map((wheel) => wheel.sensor.idKey)
   const stored = new Set(among.map((wheel) => facts.stored.keys[wheel.position]))
   const sameSet =
@@ -34,9 +35,7 @@ export const permutedPositions = (facts: Facts, among: readonly WheelFacts[]): W
     stored.size === among.length &&
     heard.every((key) => key !== null && stored.has(key))
   if (!sameSet) return []
-  return among
-    .filter((wheel) => wheel.sensor.idKey !== facts.stored.keys[wheel.position])
-    .map((wheel) => wheel.position)
+  return among.filter((wheel) => !isInPlace(wheel)).map((wheel) => wheel.position)
 }
 
 /** Every monitored wheel told exactly the ID that the vehicle holds for its position. */

@@ -9,13 +9,10 @@ export const wheelsSharingAnId = (
   wheels: readonly WheelFacts[],
   reads: 'read-twice' | 'not-read-twice',
 ): WheelFacts[] => {
-  const byKey = new Map<string, WheelFacts[]>()
-  for (const wheel of wheels) {
-    const key = wheel.sensor.idKey
-    if (key !== null) byKey.set(key, [...(byKey.get(key) ?? []), wheel])
-  }
-  return [...byKey.values()].flatMap((sharing) => {
-    const readTwice = sharing.every((wheel) => wheel.sensor.tries >= thresholds.spacedTries)
-    return sharing.length > 1 && readTwice === (reads === 'read-twice') ? sharing : []
-  })
+  const share = (one: WheelFacts, other: WheelFacts): boolean => one.sensor.idKey === other.sensor.idKey
+  const isShared = (wheel: WheelFacts): boolean =>
+    wheel.sensor.idKey !== null && wheels.some((other) => other !== wheel && share(wheel, other))
+  const isReadTwice = (wheel: WheelFacts): boolean =>
+    wheels.every((other) => !share(wheel, other) || other.sensor.tries >= thresholds.spacedTries)
+  return wheels.filter((wheel) => isShared(wheel) && isReadTwice(wheel) === (reads === 'read-twice'))
 }

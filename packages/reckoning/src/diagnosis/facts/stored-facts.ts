@@ -24,12 +24,11 @@ export const readStored = (
   const decimal = module?.notation
     ? module.notation === 'decimal'
     : looksDecimal(Object.values(ids ?? {}), heard)
-  const keys = Object.fromEntries(
-    readingOrder.map((position) => {
-      const id = ids?.[position]
-      return [position, typeof id === 'string' ? idKey(id, decimal ? 'decimal' : 'hex') : null]
-    }),
-  ) as Record<WheelPosition, string | null>
+  const keyAt = (position: WheelPosition): string | null => {
+    const id = ids?.[position]
+    return typeof id === 'string' ? idKey(id, decimal ? 'decimal' : 'hex') : null
+  }
+  const keys = { LF: keyAt('LF'), RF: keyAt('RF'), RR: keyAt('RR'), LR: keyAt('LR'), SP: keyAt('SP') }
   const needed: readonly WheelPosition[] = spareMonitored ? readingOrder : roadPositions
   return {
     state,

@@ -51,13 +51,21 @@ export const readWheels = (
   context: WheelContext,
   positions: readonly WheelPosition[],
 ): readonly WheelFacts[] => {
-  const begun = positions.map((position) => begin(context, position))
-  return begun.map((wheel) => complete(context, wheel, begun))
+  const { wheels } = context.evidence
+  const sensors = positions.map((position) => ({
+    position,
+    sensor: readSensor(context.evidence, wheels?.[position]),
+  }))
+  return sensors.map((own) => readWheel(context, own, sensors))
 }
 
-type BegunWheel = Omit<WheelFacts, 'temperature' | 'cold' | 'deficit' | 'seen'>
+type SensorAt = { readonly position: WheelPosition; readonly sensor: SensorFacts }
 
-const begin = ({ evidence, events, sensing }: WheelContext, position: WheelPosition): BegunWheel => {
+const readWheel = (
+  { evidence, events, sensing, place }: WheelContext,
+  { position, sensor }: SensorAt,
+  sensors: readonly SensorAt[],
+): WheelFacts => {
   const given = evidence.wheels?.[position] ?? {}
   const road = position !== 'SP'
   const carriesSpare = road && given.mounted === 'temporary-spare'
@@ -66,6 +74,9 @@ const begin = ({ evidence, events, sensing }: WheelContext, position: WheelPosit
   const gaugeImpossible = entered !== null && isImpossible(evidence, position, label, entered)
   const stale =
     road && (events.happened('moved-since-reading', position) || events.happened('air-added', position))
+  const judged = stale || gaugeImpossible ? null : entered
+  const temperature = temperatureOf(place, { position, sensor }, sensors)
+  const cold = coldPressure(place, judged, temperature)
   return {
     ...label,
     position,
@@ -73,11 +84,15 @@ const begin = ({ evidence, events, sensing }: WheelContext, position: WheelPosit
     given,
     carriesSpare,
     monitored: sensing && (road ? !carriesSpare : evidence.vehicle?.spareMonitored === true),
-    sensor: readSensor(evidence, given),
+    sensor,
     gaugeImpossible,
     stale,
     entered,
-    judged: stale || gaugeImpossible ? null : entered,
+    judged,
+    temperature,
+    cold,
+    deficit: cold === null || label.label === null ? null : kilopascalsOver(label.label, cold),
+    seen: sensor.pressure ?? judged,
   }
 }
 
@@ -94,24 +109,14 @@ const isImpossible = (
   return below(gauge, gaugeKilopascals(0)) || above(gauge, most)
 }
 
-const complete = (context: WheelContext, wheel: BegunWheel, all: readonly BegunWheel[]): WheelFacts => {
-  const temperature = temperatureOf(context.place, wheel, all)
-  const cold = coldPressure(context.place, wheel.judged, temperature)
-  return {
-    ...wheel,
-    temperature,
-    cold,
-    deficit: cold === null || wheel.label === null ? null : kilopascalsOver(wheel.label, cold),
-    seen: wheel.sensor.pressure ?? wheel.judged,
-  }
-}
-
 /** Its own sensor's, else the one measured at the tires, else of warm tires the others' mean, else the air's. */
-const temperatureOf = (place: PlaceFacts, wheel: BegunWheel, all: readonly BegunWheel[]): Kelvin | null => {
-  if (wheel.sensor.temperature !== null) return wheel.sensor.temperature
+const temperatureOf = (place: PlaceFacts, own: SensorAt, sensors: readonly SensorAt[]): Kelvin | null => {
+  if (own.sensor.temperature !== null) return own.sensor.temperature
   if (place.tireTemperature !== null) return place.tireTemperature
   const others = place.tiresWarm
-    ? all.flatMap((other) => (other.road && other !== wheel ? (other.sensor.temperature ?? []) : []))
+    ? sensors.flatMap(({ position, sensor }) =>
+        position === 'SP' || position === own.position ? [] : (sensor.temperature ?? []),
+      )
     : []
   if (others.length > 0) return kelvins(others.reduce((sum, one) => sum + one, 0) / others.length)
   return place.outdoor
