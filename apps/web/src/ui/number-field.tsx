@@ -1,23 +1,23 @@
 import { useId, useState } from 'react'
 import { FieldFrame, type FieldWords, noteAttributes } from './field-parts.tsx'
-import { numberFrom } from './number-text.ts'
+import { type TypedFigure, typedFigure } from './number-text.ts'
 
 type NumberFieldProps = FieldWords & {
   unit: string
-  /** `null`: nothing typed, or nothing that is a number. */
-  value: number | null
-  onChange: (value: number | null) => void
+  value: TypedFigure
+  onChange: (value: TypedFigure) => void
 }
 
 /** A typed figure with its unit. What was typed is never rounded or moved into a range behind the person's back. */
 export function NumberField({ label, hint, fault, unit, value, onChange }: NumberFieldProps) {
   const id = useId()
-  const [text, setText] = useState(value === null ? '' : String(value))
-  const shown = numberFrom(text) === value ? text : value === null ? '' : String(value)
-  const notNumber = text.trim() !== '' && numberFrom(text) === null
-  const words = notNumber
-    ? `"${text}" is no figure. Type up to nine digits, with a point before decimals.`
-    : fault
+  const given = typeof value === 'number' ? String(value) : ''
+  const [text, setText] = useState(given)
+  const shown = typedFigure(text) === value ? text : given
+  const words =
+    value === 'unreadable'
+      ? `"${text}" is no figure. Type up to nine digits without commas, with a point before decimals.`
+      : fault
   return (
     <FieldFrame id={id} label={label} hint={hint} fault={words}>
       <span className="entry-with-unit">
@@ -30,7 +30,7 @@ export function NumberField({ label, hint, fault, unit, value, onChange }: Numbe
           value={shown}
           onChange={(event) => {
             setText(event.currentTarget.value)
-            onChange(numberFrom(event.currentTarget.value))
+            onChange(typedFigure(event.currentTarget.value))
           }}
         />
         <span>{unit}</span>

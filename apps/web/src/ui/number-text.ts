@@ -53,3 +53,9 @@ export function numberFrom(text: string): number | null {
   const tidy = text.trim().replace('−', '-')
   return /^-?(\d{1,9}(\.\d{0,6})?|\.\d{1,6})$/.test(tidy) ? Number(tidy) : null
 }
+
+/** What a typed text stands for: a figure, nothing, or something that is no figure and must not pass for nothing. */
+export type TypedFigure = number | 'unreadable' | null
+
+export const typedFigure = (text: string): TypedFigure =>
+  text.trim() === '' ? null : (numberFrom(text) ?? 'unreadable')

@@ -11,9 +11,11 @@ import { clockTime, money } from '../../../lib/format.ts'
 import { wordsOf } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
+import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
+import { odometerFault, odometerRead } from '../odometer.ts'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 
@@ -102,7 +104,7 @@ function HandBack({ order }: OrderPart) {
   const write = useWriteEntries(order.orderId)
   const staff = useQuery(staffQuery)
   const session = useQuery(sessionQuery)
-  const [odometer, setOdometer] = useState<number | null>(null)
+  const [odometer, setOdometer] = useState<TypedFigure>(null)
   const [agreed, setAgreed] = useState<string | null>(null)
   const unproven = proofOf(order.state).verdict === 'not-yet-proven'
   const wheelsOff = Object.values(order.state.work).some((work) => work.removed)
@@ -125,12 +127,12 @@ function HandBack({ order }: OrderPart) {
       <Button
         look="main"
         busy={write.isPending}
-        whyNot={unproven && agreed === null ? 'A second person agrees first.' : undefined}
+        whyNot={unproven && agreed === null ? 'A second person agrees first.' : odometerFault(odometer)}
         onClick={() =>
           write.mutate({
             entries: [
               draftEntry(order.orderId, 'order.handed_back', {
-                odometer: odometer === null ? null : { value: odometer, unit: 'mi' },
+                odometer: odometerRead(odometer),
                 lockingKeyReturned: null,
                 retorqueAdvised: wheelsOff,
                 signature: null,

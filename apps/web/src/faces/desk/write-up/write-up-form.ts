@@ -1,12 +1,15 @@
-import { type Customer, createCustomer } from '@bayledger/contract/customers'
+import { type Customer, CustomerContent, createCustomer } from '@bayledger/contract/customers'
 import { createVehicle, type Vehicle } from '@bayledger/contract/vehicles'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { readVin } from '@bayledger/reckoning/vehicle/vin'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { draftEntry, newId, personal } from '../../../features/ledger/draft-entry.ts'
 import { sendEntries, type Writing } from '../../../features/ledger/write-entries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { typedOrNull } from '../../../lib/typed-text.ts'
+import type { TypedFigure } from '../../../ui/number-text.ts'
+import { odometerFault, odometerRead } from '../odometer.ts'
 import { eventsAsEvidence } from './events.ts'
 
 export type Person = { known: Customer | null; name: string; phone: string }
@@ -31,7 +34,7 @@ export type WriteUp = {
   /** `null`: as this desk did last. */
   locationId: string | null
   promised: string
-  odometer: number | null
+  odometer: TypedFigure
   consent: ('look' | 'drive')[]
   consentBy: 'owner' | 'named-person' | 'fleet-contact' | 'driver' | null
   lookWaived: 'waived' | 'charged' | null
@@ -54,19 +57,28 @@ export const blankWriteUp: WriteUp = {
   lookWaived: null,
 }
 
-/** What is still missing, in words; `undefined` when it can be opened. */
+/** What is still missing or cannot be taken, in words; `undefined` when it can be opened. */
 export const missingInWriteUp = (form: WriteUp): string | undefined => {
   if (form.person.known === null && form.person.name.trim() === '') return 'Whose vehicle is it? Type a name.'
+  if (form.person.known === null && !isTelephone(form.person.phone))
+    return 'The telephone number takes 7 to 24 digits, spaces, and the signs + ( ) - and the point; or leave it empty.'
+  if (form.which.known === null && form.which.vin.trim() !== '' && !readVin(form.which.vin).ok)
+    return 'The VIN cannot be right: read it again, or leave it empty.'
   if (form.which.known === null && form.which.description.trim() === '') return 'Which vehicle is it?'
   if (form.which.sheetId === null) return 'Choose the specification sheet.'
   if (form.words.trim() === '') return 'Write down the complaint in the customer’s own words.'
   if (form.light === null) return 'Ask what the light does; "does not know" is an answer.'
   if (form.waitsHere === null) return 'Does the customer wait here?'
   if (!form.consent.includes('look')) return 'No one looks at the vehicle without consent.'
+  const odometer = odometerFault(form.odometer)
+  if (odometer !== undefined) return odometer
   if (form.consentBy === null) return 'Who gave the consent?'
   if (form.lookWaived === null) return 'Say what the look costs before it begins.'
   return undefined
 }
+
+const isTelephone = (typed: string): boolean =>
+  typed.trim() === '' || CustomerContent.shape.phone.safeParse(typed).success
 
 /** Ids that are made once for one write-up, so that sending it again opens nothing twice. */
 export type WriteUpKeys = {
@@ -117,7 +129,7 @@ const addVehicle = (which: Which, customerId: string, idempotencyKey: string) =>
     idempotencyKey,
     body: {
       customerId,
-      plate: typedOrNull(which.plate),
+      plate: typedOrNull(which.plate.toUpperCase()),
       plateRegion: null,
       vin: typedOrNull(which.vin),
       description: which.description,
@@ -144,7 +156,7 @@ const openingEntries = (
         vehicleId: vehicle.vehicleId,
         waitsHere: form.waitsHere === 'here',
         promisedAt: form.promised === '' ? null : new Date(`${today}T${form.promised}`).toISOString(),
-        odometer: form.odometer === null ? null : { value: form.odometer, unit: 'mi' },
+        odometer: odometerRead(form.odometer),
         comebackOf: null,
       }),
       draftEntry(orderId, 'complaint.recorded', {

@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { blankWriteUp, missingInWriteUp, type WriteUp } from './write-up-form.ts'
+
+const whole: WriteUp = {
+  ...blankWriteUp,
+  person: { known: null, name: 'A. Driver', phone: '' },
+  which: { ...blankWriteUp.which, description: 'A sedan', sheetId: 'sheet' },
+  words: 'The light is on.',
+  light: 'solid',
+  waitsHere: 'here',
+  consent: ['look'],
+  consentBy: 'owner',
+  lookWaived: 'charged',
+}
+
+describe('a write-up', () => {
+  it('opens once everything that is needed is there', () => {
+    expect(missingInWriteUp(whole)).toBeUndefined()
+    expect(missingInWriteUp({ ...whole, odometer: 41_230 })).toBeUndefined()
+  })
+
+  it('does not open while a typed odometer is no figure: it would be dropped unseen', () => {
+    expect(missingInWriteUp({ ...whole, odometer: 'unreadable' })).toMatch(/odometer is no figure/)
+    expect(missingInWriteUp({ ...whole, odometer: -5 })).toMatch(/odometer is no figure/)
+  })
+
+  it('does not open with a VIN that cannot be one', () => {
+    const withVin = (vin: string) => missingInWriteUp({ ...whole, which: { ...whole.which, vin } })
+    expect(withVin('1VA')).toMatch(/VIN/)
+    expect(withVin('1IANTR2N3KT004127')).toMatch(/VIN/)
+    expect(withVin('1M8GDM9AXKP042788')).toBeUndefined()
+  })
+
+  it.each(['(555) 555-0142', '+1 555 555 0142', '', '  '])('takes the telephone number "%s"', (phone) => {
+    expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } })).toBeUndefined()
+  })
+
+  it.each(['abc', '555', '555-0142 at work'])('does not take "%s" for a telephone number', (phone) => {
+    expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } })).toMatch(/telephone/)
+  })
+})
