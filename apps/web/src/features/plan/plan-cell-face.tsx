@@ -30,7 +30,7 @@ export function PlanCellFace({ position, wheel }: { position: WheelPosition; whe
           <text
             x={middle}
             y={bottom - (words.length > 0 ? 34 : 22)}
-            className={`plan-figure${atWork ? ' plan-figure-current' : ''}`}
+            className={`plan-figure${atWork ? ' plan-figure-current' : ''}${isLong(figure) ? ' plan-figure-long' : ''}`}
           >
             {figure.text}
             {figure.unit === undefined ? null : (
@@ -54,6 +54,9 @@ export function PlanCellFace({ position, wheel }: { position: WheelPosition; whe
     </g>
   )
 }
+
+/** Wider than a cell in the size of a pressure: "433.92 MHz", "126 months". */
+const isLong = ({ text, unit = '' }: PlanLine): boolean => text.length > 4 || unit.length > 3
 
 const markClass = ({ mark }: PlanWheel): string =>
   mark === undefined ? '' : mark.shape === 'dashed' ? ' plan-cell-dashed' : ' plan-cell-marked'
