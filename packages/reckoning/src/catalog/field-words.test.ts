@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fieldTitle, fieldWords, uncheckedLines } from './field-words.ts'
+import { fieldTitle, fieldWords, seenWords, uncheckedLines } from './field-words.ts'
 
 describe('a field of the evidence', () => {
   it.each([
@@ -23,6 +23,19 @@ describe('a field of the evidence', () => {
   it('begins a line with a capital', () => {
     expect(fieldTitle('surroundings.minutesDriven')).toBe('Minutes driven before')
     expect(fieldTitle('wheels.LF.stem')).toBe('Left front condition of the stem')
+  })
+})
+
+describe('where a fact was seen', () => {
+  it.each([
+    ['wheels.RR.answer', 'right rear sensor'],
+    ['wheels.LF.followsPressure', 'left front sensor follows a change of pressure'],
+    ['wheels.SP.mounted', 'spare wheel mounted'],
+    ['wheels.RR.gauge', 'right rear gauge pressure'],
+    ['wheels.RR', 'right rear wheel'],
+    ['light.behavior', 'what the warning light does, seen by us'],
+  ])('%s reads "%s", never as a question', (field, words) => {
+    expect(seenWords(field)).toBe(words)
   })
 })
 

@@ -69,7 +69,21 @@ export const fieldWords = (field: string): string => {
   return field.split('.').map(spaced).join(', ')
 }
 
-/** The same with a capital, to begin a line. */
+/** Facts whose names are questions while nobody has answered them. */
+const seen: Readonly<Record<string, string>> = {
+  answer: 'sensor',
+  followsPressure: 'sensor follows a change of pressure',
+  mounted: 'wheel mounted',
+}
+
+/** Where a fact was seen, to stand before what was seen: `wheels.RR.answer` is "right rear sensor". */
+export const seenWords = (field: string): string => {
+  const parts = wheelField(field)
+  const thing = parts?.member ? seen[parts.member] : undefined
+  return parts && thing ? `${wheelNames[parts.wheel]} ${thing}` : fieldWords(field)
+}
+
+/** A field's words with a capital, to begin a line. */
 export const fieldTitle = (field: string): string => sentence(fieldWords(field))
 
 /**

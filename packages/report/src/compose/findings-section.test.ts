@@ -57,6 +57,25 @@ describe('the findings of a report', () => {
     expect(lines[1]?.reasons[0]).toBe('Sensor does not answer. Firm.')
   })
 
+  it('put what explains the light before what else was found, also where it must be asked first', () => {
+    const also: Finding = { ...silent, code: 'interference-suspected', kind: 'also', customer: 'A charger.' }
+    const asks: Finding = { ...silent, code: 'malfunction-unexplained', kind: 'ask', customer: 'A fault.' }
+    const lines = linesOf(withDiagnosis({ primary: asks.code, findings: [also, asks] }))
+    expect(lines.slice(0, 2).map(({ sentence }) => sentence)).toEqual(['A fault.', 'A charger.'])
+  })
+
+  it('tell a reason by where it was seen and what was seen, in words', () => {
+    const because = [
+      { field: 'wheels.RR.answer', value: 'silent', unit: null, says: 'at 3 tries' },
+      { field: 'controlModule.codes', value: 'no-signal', unit: null, says: 'it misses it too' },
+    ]
+    const [line] = linesOf(withDiagnosis({ findings: [{ ...silent, because }] }))
+    expect(line?.reasons.slice(1, 3)).toEqual([
+      'Right rear sensor silent: at 3 tries',
+      'Trouble codes stored in the vehicle no signal: it misses it too',
+    ])
+  })
+
   it('name a contradiction as one, in its own words', () => {
     const contradiction = {
       code: 'gauge-against-sensors',

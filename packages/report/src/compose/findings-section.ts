@@ -1,9 +1,9 @@
 import type { OrderState } from '@bayledger/ledger/order-state'
 import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
-import { fieldTitle, fieldWords, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
+import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
 import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
-import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
-import type { FindingLine, Section, Severity } from '../content.ts'
+import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { FindingLine, Section } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { number, sentence } from './figures.ts'
 import { unitWords } from './page-one.ts'
@@ -22,6 +22,7 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
   const { diagnosis, evidence } = issued
   const lines: FindingLine[] = [
     ...diagnosis.findings
+      .toSorted((one, other) => placeOf(one, diagnosis.primary) - placeOf(other, diagnosis.primary))
       .map((finding) => ({
         severity: severityOf(finding, diagnosis.primary),
         sentence: finding.customer,
@@ -30,8 +31,7 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
           ...finding.because.map(reasonWords),
           ...(finding.next ? [`Next: ${finding.next}`] : []),
         ],
-      }))
-      .toSorted((one, other) => weightOf(one.severity) - weightOf(other.severity)),
+      })),
     ...diagnosis.contradictions.map(({ says, do: next }) => ({
       severity: 'contradiction' as const,
       sentence: says,
@@ -57,10 +57,11 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
   }
 }
 
-/** Stops, the cause, also found, what was asked first, for information; within each as the rules put them. */
-const weightOf = (severity: Severity): number => {
-  const place = ['cause', 'also-found', 'not-checked', 'for-information'].indexOf(severity)
-  return place < 0 ? -1 : place
+/** Stops, what explains the light, also found, what was asked first, for information; within each as the rules put them. */
+const placeOf = (finding: Finding, primary: string | null): number => {
+  const severity = severityOf(finding, primary)
+  const isPrimary = finding.kind !== 'stop' && finding.code === primary
+  return ['cause', 'also-found', 'not-checked', 'for-information'].indexOf(isPrimary ? 'cause' : severity)
 }
 
 const unchecked = (fields: readonly string[]): FindingLine[] =>
@@ -79,14 +80,16 @@ const reasonWords = (reason: Reason): string => {
     typeof reason.value === 'number'
       ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
       : plainValue(reason)
-  return sentence(`${fieldWords(reason.field)}${value === '' ? '' : ` ${value}`}: ${reason.says}`)
+  return sentence(`${seenWords(reason.field)}${value === '' ? '' : ` ${value}`}: ${reason.says}`)
 }
 
 /** A sensor's ID is shortened here too: this is the customer's copy. */
 const plainValue = ({ value, field }: Reason): string => {
   if (value === null) return 'not checked'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  return /(^|\.)ids?(\.|$)|strayIds/.test(field) ? `…${String(value).slice(-4)}` : String(value)
+  return /(^|\.)ids?(\.|$)|strayIds/.test(field)
+    ? `…${String(value).slice(-4)}`
+    : String(value).replaceAll('-', ' ')
 }
 
 const confirmation = (state: OrderState, context: ReportContext): string => {

@@ -42,6 +42,13 @@ describe('the order of reading', () => {
     ])
   })
 
+  it('puts what explains the light before what else was found, also where it must be asked first', () => {
+    const also = finding({ code: 'interference-suspected', kind: 'also' })
+    const explains = finding({ code: 'malfunction-unexplained', kind: 'ask' })
+    expect(inOrderOfReading([also, explains], 'malfunction-unexplained')).toEqual([explains, also])
+    expect(inOrderOfReading([explains, also], null)).toEqual([also, explains])
+  })
+
   it('calls one finding the cause, and no other', () => {
     const other = finding({ code: 'sensor-silent' })
     expect([wordOf(finding({}), 'tire-low'), severityOf(finding({}), 'tire-low')]).toEqual(['Cause', 'cause'])

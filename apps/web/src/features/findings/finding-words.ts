@@ -1,7 +1,7 @@
-import { fieldTitle } from '@bayledger/reckoning/catalog/field-words'
+import { seenWords } from '@bayledger/reckoning/catalog/field-words'
 import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Finding, Hold, Reason, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { inReadingOrder, readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Severity } from './severity-mark.tsx'
 
 /** In the order in which findings are read. */
@@ -9,15 +9,21 @@ export const findingGroups = ['stop', 'primary', 'also', 'ask', 'note'] as const
 export type FindingGroup = (typeof findingGroups)[number]
 
 /** Only the one that explains the light is the cause; what must be asked first is asked, whatever it explains. */
-export const groupOf = ({ kind, code }: Finding, primary: string | null): FindingGroup => {
+const groupOf = ({ kind, code }: Finding, primary: string | null): FindingGroup => {
   if (kind === 'stop' || kind === 'ask') return kind
   if (code === primary) return 'primary'
   return kind === 'note' ? 'note' : 'also'
 }
 
-/** Stops, the cause, also found, ask first, for information; within each as the rules put them. */
-export const inOrderOfReading = (findings: readonly Finding[], primary: string | null): Finding[] =>
-  findingGroups.flatMap((group) => findings.filter((finding) => groupOf(finding, primary) === group))
+/**
+ * Stops, the one that explains the light (also where it must be asked first), also found, ask first, for information;
+ * within each as the rules put them.
+ */
+export const inOrderOfReading = (findings: readonly Finding[], primary: string | null): Finding[] => {
+  const placeOf = (finding: Finding): FindingGroup =>
+    finding.kind !== 'stop' && finding.code === primary ? 'primary' : groupOf(finding, primary)
+  return findingGroups.flatMap((group) => findings.filter((finding) => placeOf(finding) === group))
+}
 
 const severities: Readonly<Record<FindingGroup, Severity>> = {
   stop: 'do-not-drive',
@@ -74,19 +80,8 @@ export const valueWords = ({ value, unit, field }: Reason): string => {
 
 /** What a reason was read at, as a title: "Right rear sensor". */
 export const reasonTitle = ({ field }: Reason): string => {
-  const [group, wheel, member = ''] = field.split('.')
-  const position = readingOrder.find((one) => one === wheel)
-  const thing = seenAt[member]
-  if (group !== 'wheels' || position === undefined || thing === undefined) return fieldTitle(field)
-  const name = wheelNames[position]
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${thing}`
-}
-
-/** Facts whose names are questions while nobody has answered them. */
-const seenAt: Readonly<Record<string, string>> = {
-  answer: 'sensor',
-  followsPressure: 'sensor follows a change of pressure',
-  mounted: 'wheel mounted',
+  const words = seenWords(field)
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`
 }
 
 const isId = (field: string): boolean => /(^|\.)ids?(\.|$)|^strayIds/.test(field)
