@@ -56,7 +56,7 @@ export function NotPossibleForm({
             sensor: null,
             notPossible: [{ field, why: (values.why ?? '').trim() }],
           },
-          `${wheel} not possible`,
+          field === 'gauge' ? `${wheel} cannot be gauged` : `${wheel} cannot be asked`,
         )
         if (taken) onDone()
         return taken

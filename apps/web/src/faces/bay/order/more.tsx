@@ -43,7 +43,7 @@ export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
       ) : null}
       {stage === 'arrival' ? (
         <Button onClick={() => onPace(pace === 'task-by-task' ? 'wheel-by-wheel' : 'task-by-task')}>
-          {pace === 'task-by-task' ? 'Task by task' : 'Wheel by wheel'}
+          {pace === 'task-by-task' ? 'Wheel by wheel' : 'Task by task'}
         </Button>
       ) : null}
       <Button onClick={() => onOpen({ at: 'written' })}>Written</Button>
