@@ -60,6 +60,8 @@ describe('adding a customer', () => {
       'nickname',
       'phone',
     ])
+    const allowed = reply.body.fields.find(({ field }: { field: string }) => field === 'phone')?.allowed
+    expect(allowed).toBe('7 to 24 digits, spaces, points and the signs + ( ) -')
     expect(reply.headers['content-type']).toBe('application/problem+json; charset=utf-8')
   })
 })

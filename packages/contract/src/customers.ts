@@ -4,7 +4,11 @@ import { Cursor, Id, line } from './identity.ts'
 
 const content = {
   name: line(120),
-  phone: z.nullable(z.string().check(z.trim(), z.regex(/^[+()\d .-]{7,24}$/))),
+  phone: z.nullable(
+    z
+      .string()
+      .check(z.trim(), z.regex(/^[+()\d .-]{7,24}$/, '7 to 24 digits, spaces, points and the signs + ( ) -')),
+  ),
   email: z.nullable(z.email()),
   mayText: z.boolean(),
   mayEmail: z.boolean(),

@@ -7,7 +7,7 @@ export const plainText = (maximum: number) =>
     .check(
       z.minLength(1),
       z.maxLength(maximum),
-      z.regex(/^\P{Cc}*$/u, 'holds a control character; remove it'),
+      z.regex(/^\P{Cc}*$/u, 'text without control characters'),
     )
 
 export const Id = z.uuid()

@@ -57,6 +57,9 @@ const formatWords: Readonly<Record<string, string>> = {
   regex: 'the form that this field takes',
 }
 
+/** What an issue says where its schema gives no words of its own. */
+const wordless = 'Invalid input'
+
 const allowed = (issue: z.core.$ZodIssue): string => {
   switch (issue.code) {
     case 'invalid_type':
@@ -70,6 +73,7 @@ const allowed = (issue: z.core.$ZodIssue): string => {
     case 'too_big':
       return `${unitOf(issue.origin)}${issue.maximum} or less`
     case 'invalid_format':
+      if (issue.format === 'regex' && issue.message !== wordless) return issue.message
       return formatWords[issue.format] ?? `text of the form ${issue.format}`
     default:
       return issue.message === '' ? 'another form' : issue.message
