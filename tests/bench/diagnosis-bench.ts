@@ -44,8 +44,12 @@ const asParsed = (evidence: Evidence): Evidence => {
 
 const timesOf = (all: readonly Evidence[], bounds: Parameters<typeof interleave>[2]) => {
   const texts = all.map((evidence) => JSON.stringify(evidence))
+  const diagnoseNext = inTurn(all, diagnose)
+  // A service that runs has its code compiled; one that just started has not.
+  const warm = performance.now() + 2_000
+  while (performance.now() < warm) diagnoseNext()
   return interleave(
-    inTurn(all, diagnose),
+    diagnoseNext,
     inTurn(texts, (text) => JSON.parse(text)),
     bounds,
   )

@@ -25,11 +25,11 @@ export type Standing = {
   readonly has: (code: FindingCode, wheel?: WheelPosition) => boolean
   readonly wheelsOf: (code: FindingCode) => readonly WheelPosition[]
   /** Codes that stand on a wheel, or that name no wheel. */
-  readonly codes: readonly FindingCode[]
+  readonly codes: () => readonly FindingCode[]
   readonly codesOn: (wheel: WheelPosition) => readonly FindingCode[]
   /** Something that stands explains the observed light. */
-  readonly explained: boolean
-  readonly askOpen: boolean
+  readonly explained: () => boolean
+  readonly askOpen: () => boolean
 }
 
 /**

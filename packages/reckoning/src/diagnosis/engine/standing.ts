@@ -11,18 +11,13 @@ export const standingOn = (facts: Facts, matches: Matches): Standing => {
   const wheelsOf = (code: FindingCode): readonly WheelPosition[] => matches.get(code)?.wheels ?? []
   const has = (code: FindingCode, wheel?: WheelPosition): boolean =>
     matches.has(code) && (wheel === undefined || wheelsOf(code).includes(wheel))
+  const codes = (): FindingCode[] => [...matches.keys()]
   return {
     has,
     wheelsOf,
-    get codes() {
-      return [...matches.keys()]
-    },
-    codesOn: (wheel) => [...matches.keys()].filter((code) => wheelsOf(code).includes(wheel)),
-    get explained() {
-      return explanationOf(facts, { has, wheelsOf }) !== null
-    },
-    get askOpen() {
-      return [...matches.keys()].some((code) => groupOf(code) === 'ask')
-    },
+    codes,
+    codesOn: (wheel) => codes().filter((code) => wheelsOf(code).includes(wheel)),
+    explained: () => explanationOf(facts, { has, wheelsOf }) !== null,
+    askOpen: () => codes().some((code) => groupOf(code) === 'ask'),
   }
 }

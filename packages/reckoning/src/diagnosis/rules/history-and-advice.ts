@@ -128,7 +128,7 @@ export const historyAndAdviceRules: readonly Rule[] = [
     find: (facts, standing) =>
       lightIsNotOn(facts) &&
       everythingChecked(facts) &&
-      standing.codes.every((code) => !faultGroups.has(groupOf(code)) || harmless.has(code))
+      standing.codes().every((code) => !faultGroups.has(groupOf(code)) || harmless.has(code))
         ? {
             wheels: [],
             because: () => [{ field: 'light.behavior', says: 'not on, and every check is good' }],

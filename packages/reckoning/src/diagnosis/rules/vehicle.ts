@@ -173,8 +173,8 @@ export const vehicleRules: readonly Rule[] = [
     find: (facts, standing) =>
       facts.behavior === 'solid' &&
       facts.system !== 'none' &&
-      !standing.askOpen &&
-      !standing.explained &&
+      !standing.askOpen() &&
+      !standing.explained() &&
       facts.road.every((wheel) => clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.seen, wheel))
         ? {
             wheels: [],
@@ -204,8 +204,8 @@ export const vehicleRules: readonly Rule[] = [
     holds: [],
     find: (facts, standing) =>
       facts.behavior === 'flash-then-solid' &&
-      !standing.askOpen &&
-      !standing.explained &&
+      !standing.askOpen() &&
+      !standing.explained() &&
       facts.monitored.length > 0 &&
       facts.monitored.every((wheel) => frequencyFits(facts, wheel) === true) &&
       allIdsInPlace(facts)
