@@ -76,22 +76,26 @@ const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
   const gauge = readings?.gauge?.pressure
   const sensor = readings?.sensor?.reading
   const label = placardPsi(state, wheel)
+  const isImpossible = (field: string) => readings?.notPossible.some((one) => one.field === field) ?? false
+  const notGauged = isImpossible('gauge') ? 'cannot be gauged' : 'not gauged'
   const heard =
     sensor === undefined || sensor.answer === 'not-tried'
       ? isAsked(state, wheel)
-        ? 'not asked'
+        ? isImpossible('answer')
+          ? 'cannot be asked'
+          : 'not asked'
         : 'none due'
       : sensor.answer === 'silent'
         ? `silent ×${sensor.tries}`
         : `…${sensor.id?.slice(-4) ?? '????'} ${sensor.pressure?.value.toFixed(1) ?? ''}`
   return {
     lines: [
-      gauge ? { text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true } : { text: 'not gauged' },
+      gauge ? { text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true } : { text: notGauged },
       { text: label === null ? 'label: –' : `label ${label}` },
       { text: heard },
     ],
     state: 'none',
-    label: `${wheelNames[wheel]}: ${gauge ? `${gauge.value.toFixed(1)} ${gauge.unit} by gauge` : 'not gauged'}, label ${label ?? 'not known'}, sensor: ${heard}`,
+    label: `${wheelNames[wheel]}: ${gauge ? `${gauge.value.toFixed(1)} ${gauge.unit} by gauge` : notGauged}, label ${label ?? 'not known'}, sensor: ${heard}`,
   }
 }
 

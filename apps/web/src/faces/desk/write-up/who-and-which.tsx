@@ -12,7 +12,10 @@ import type { Person, Which } from './write-up-form.ts'
 
 type WhoProps = { person: Person; onChange: (person: Person) => void }
 
-/** A known customer is picked from what matches the typed name or number; else the typed one is new. */
+/**
+ * A known customer is picked from what matches the typed name or number; else the typed one is new. Picking takes the
+ * pressed button away: the keyboard goes on from the one in its place.
+ */
 export function WhoFields({ person, onChange }: WhoProps) {
   const wanted = person.known === null ? person.name.trim() : ''
   const found = useQuery({
@@ -24,9 +27,12 @@ export function WhoFields({ person, onChange }: WhoProps) {
     return (
       <div className="row">
         <p>
-          <strong>{person.known.name}</strong> {person.known.phone}
+          <strong>{person.known.name}</strong>{' '}
+          {person.known.phone === null ? '' : telephoneWords(person.known.phone)}
         </p>
-        <Button onClick={() => onChange({ known: null, name: '', phone: '' })}>Another customer</Button>
+        <Button autoFocus onClick={() => onChange({ known: null, name: '', phone: '' })}>
+          Another customer
+        </Button>
       </div>
     )
   return (
@@ -110,7 +116,9 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
             <strong>{which.known.description}</strong>
             {which.known.color === null ? '' : `, ${which.known.color}`}
           </p>
-          <Button onClick={() => onChange({ ...which, known: null })}>Another vehicle</Button>
+          <Button autoFocus onClick={() => onChange({ ...which, known: null })}>
+            Another vehicle
+          </Button>
         </div>
       ) : (
         <div className="fields">
