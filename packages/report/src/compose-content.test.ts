@@ -275,6 +275,9 @@ describe('"Can I drive it?" is careful', () => {
     const short = composed({ drives: [{ ...drive, minutes: 13 }] })
     expect(short.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
     expect(short.pageOne.fixed.word).toBe('Not yet proven')
+    expect(short.pageOne.next).toContain(
+      'Check all pressures once a week with cold tires, against the door label.',
+    )
     const lit = composed({ drives: [{ ...drive, lightAtEnd: 'solid' }] })
     expect(lit.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
     expect(lit.pageOne.fixed.word).toBe('Not fixed')

@@ -13,7 +13,7 @@ export const nextLines = (state: OrderState): string[] => [
   ...retorque(state),
   ...proofDrive(state),
   ...warmTires(state),
-  'Check all pressures once a month with cold tires, against the door label.',
+  `Check all pressures once a ${canDrive(state).answer === 'check-weekly' ? 'week' : 'month'} with cold tires, against the door label.`,
   ...deferred(state),
 ]
 
