@@ -77,12 +77,12 @@ const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
   const sensor = readings?.sensor?.reading
   const label = placardPsi(state, wheel)
   const isImpossible = (field: string) => readings?.notPossible.some((one) => one.field === field) ?? false
-  const notGauged = isImpossible('gauge') ? 'cannot be gauged' : 'not gauged'
+  const notGauged = isImpossible('gauge') ? 'cannot gauge' : 'not gauged'
   const heard =
     sensor === undefined || sensor.answer === 'not-tried'
       ? isAsked(state, wheel)
         ? isImpossible('answer')
-          ? 'cannot be asked'
+          ? 'cannot ask'
           : 'not asked'
         : 'none due'
       : sensor.answer === 'silent'
