@@ -65,6 +65,7 @@ const diagnosisTests = (part: string): string[] => [
 const longTests: Readonly<Record<string, readonly string[]>> = {
   checks: ['checks/*'],
   engine: ['engine/judge'],
+  rules: ['engine/judge'],
   telltale: ['telltale/*'],
 }
 
