@@ -118,7 +118,12 @@ export const sensorFitRules: readonly Rule[] = [
       allNearUsualLife(facts) && failureCodes.some((code) => standing.has(code))
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
-            because: () => groundsOf(facts.road, 'sensorAgeMonths', () => 'as old as the one that failed'),
+            because: () =>
+              groundsOf(
+                facts.road,
+                'sensorAgeMonths',
+                () => 'near the end of a battery’s usual 5 to 10 years',
+              ),
             figures: () => failedCount(facts, standing),
           }
         : null,

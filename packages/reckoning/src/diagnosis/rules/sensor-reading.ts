@@ -134,7 +134,7 @@ function sensorsApart(facts: Facts): Match | null {
         wheels,
         'sensorPressure',
         (wheel) =>
-          `${facts.shown.pressure(offsetOf(wheel) ?? 0)} from the gauge; the middle of all is ${facts.shown.pressure(offsets.median)}`,
+          `${facts.shown.pressure(offsetOf(wheel) ?? 0)} from the gauge; over all wheels the middle difference is ${facts.shown.pressure(offsets.median)}`,
       ),
     figures: (wheels) => {
       const worst = [...wheels].sort((one, other) => distance(other) - distance(one))[0]
