@@ -85,6 +85,22 @@ describe('a customer link', () => {
     )
   })
 
+  it('tells a light that nothing explains yet, and calls it no cause', async () => {
+    const { orderId, lines } = freshCopy(shop.demo, 'T-2613')
+    await replay.sendUntil(lines)
+    const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const { body } = await shop.withCookies(cookiesIn(opened)).get('/api/customer/order').expect(200)
+    expect(body.findings).toEqual([
+      {
+        code: 'malfunction-unexplained',
+        severity: 'unexplained',
+        wheels: [],
+        sentence: expect.stringContaining('sell you a part on a guess'),
+      },
+    ])
+  })
+
   it('tells no findings before they are confirmed', async () => {
     const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
     await replay.sendUntil(lines, ({ draft }) => draft.kind === 'diagnosis.confirmed')

@@ -23,7 +23,14 @@ export const CustomerOrder = z.strictObject({
   findings: z.array(
     z.strictObject({
       code: z.string(),
-      severity: z.enum(['do-not-drive', 'do-not-open-the-tire', 'repair-before-release', 'cause']),
+      /** `unexplained`: the light's own finding, where it must be asked further before there is a cause. */
+      severity: z.enum([
+        'do-not-drive',
+        'do-not-open-the-tire',
+        'repair-before-release',
+        'cause',
+        'unexplained',
+      ]),
       wheels: z.array(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
       sentence: z.string(),
     }),

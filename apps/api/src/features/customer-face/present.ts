@@ -2,8 +2,8 @@ import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { placardPsi } from '@bayledger/ledger/gates'
 import type { OrderState } from '@bayledger/ledger/order-state'
 import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
+import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
-import { severityOf } from '@bayledger/report/compose/severity-of'
 import { canDrive } from '@bayledger/report/compose/verdicts'
 
 export type CustomerContext = {
@@ -44,29 +44,27 @@ const presentDrive = (state: OrderState): CustomerOrder['drive'] => {
   return { verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive', sentence: words }
 }
 
-/** Stops first, then the cause: what else was found is the shop's own matter until it is offered. */
+/** Stops first, then what explains the light: what else was found is the shop's own matter until it is offered. */
 const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
   const diagnosis = confirmedDiagnosis(state)
-  return (diagnosis?.findings ?? [])
-    .flatMap((finding) => {
-      const severity = severityOf(finding, diagnosis?.primary ?? null)
-      return isTold(severity)
-        ? [{ code: finding.code, severity, wheels: finding.wheels, sentence: finding.customer }]
-        : []
-    })
-    .toSorted((one, other) => Number(one.severity === 'cause') - Number(other.severity === 'cause'))
+  const told = (diagnosis?.findings ?? []).flatMap((finding) => {
+    const severity = toldAs(finding, diagnosis?.primary ?? null)
+    return severity === null
+      ? []
+      : [{ code: finding.code, severity, wheels: finding.wheels, sentence: finding.customer }]
+  })
+  const isStop = ({ severity }: (typeof told)[number]) => severity !== 'cause' && severity !== 'unexplained'
+  return [...told.filter(isStop), ...told.filter((finding) => !isStop(finding))]
 }
 
 type Told = CustomerOrder['findings'][number]['severity']
 
-const toldSeverities: ReadonlySet<string> = new Set<Told>([
-  'do-not-drive',
-  'do-not-open-the-tire',
-  'repair-before-release',
-  'cause',
-])
-
-const isTold = (severity: string): severity is Told => toldSeverities.has(severity)
+/** A primary that must be asked further is told all the same, but never as the cause. */
+const toldAs = (finding: Finding, primary: string | null): Told | null => {
+  if (finding.kind === 'stop') return finding.stop ?? 'do-not-drive'
+  if (finding.code !== primary) return null
+  return finding.kind === 'ask' ? 'unexplained' : 'cause'
+}
 
 const presentEstimate = (state: OrderState): CustomerOrder['estimate'] => {
   const issued = state.estimates.at(-1)

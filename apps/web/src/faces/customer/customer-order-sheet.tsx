@@ -41,11 +41,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
           </p>
         ) : null}
         {order.findings.map(({ code, severity, sentence }) => (
-          <SeverityMark
-            key={code}
-            severity={severity === 'cause' ? 'cause' : 'do-not-drive'}
-            word={toldWords[severity]}
-          >
+          <SeverityMark key={code} severity={shapes[severity]} word={toldWords[severity]}>
             <p>{sentence}</p>
           </SeverityMark>
         ))}
@@ -99,12 +95,22 @@ const toldWords: Readonly<Record<CustomerOrder['findings'][number]['severity'], 
   'do-not-open-the-tire': 'Handled with care here',
   'repair-before-release': 'To be repaired before it leaves',
   cause: 'The cause',
+  unexplained: 'What we know so far',
 }
+
+const shapes = {
+  'do-not-drive': 'do-not-drive',
+  'do-not-open-the-tire': 'do-not-drive',
+  'repair-before-release': 'do-not-drive',
+  cause: 'cause',
+  unexplained: 'for-information',
+} as const
 
 const shortWords = {
   'do-not-drive': 'Do not drive',
   'do-not-open-the-tire': 'With care',
   'repair-before-release': 'Repair first',
+  unexplained: 'Asked',
 } as const
 
 /** A wheel that a stop or the cause names, by its shape and word. */
@@ -113,7 +119,7 @@ const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): P
   if (found === undefined) return null
   return found.severity === 'cause'
     ? { shape: 'thick', word: 'Cause' }
-    : { shape: 'bar', word: shortWords[found.severity] }
+    : { shape: found.severity === 'unexplained' ? 'thick' : 'bar', word: shortWords[found.severity] }
 }
 
 /** What each tire held when the vehicle came, against what its door label asks for. */
