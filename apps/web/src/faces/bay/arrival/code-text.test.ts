@@ -12,7 +12,7 @@ describe('the text of stored codes', () => {
     expect(codeTextFault(text)).toBeUndefined()
   })
 
-  it.each(['C075', 'RR CO750', 'U01277', 'C4750', 'no signal C075G'])(
+  it.each(['C075', 'RR CO750', 'U01277', 'C4750', 'no signal C075G', 'X123'])(
     'is refused with words where a code in it is malformed: %s',
     (text) => {
       expect(codeTextFault(text)).toMatch(/is no trouble code. Allowed: a letter P, C, B or U/)

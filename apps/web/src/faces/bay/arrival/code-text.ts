@@ -1,7 +1,10 @@
 import { readTroubleCode } from '@bayledger/reckoning/sensor/trouble-code'
 
-/** A word that is meant as a trouble code: a code's letter, then signs of which one at least is a digit. */
-const meantAsCode = /^[PCBU][0-9OIL][0-9A-Z:-]*$/i
+/**
+ * A word that is meant as a trouble code: a code's letter, then signs of which one at least is a digit; or any letter
+ * before as many digits as a code has.
+ */
+const meantAsCode = /^(?:[PCBU][0-9OIL][0-9A-Z:-]*|[A-Z]\d{3,4})$/i
 
 /**
  * What is wrong with a trouble code in the text that a reader showed. The text may hold words around the codes; only

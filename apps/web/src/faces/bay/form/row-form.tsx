@@ -61,6 +61,8 @@ export function RowForm({
   if (active === undefined) throw new Error(`the form ${draftKey} has no rows`)
 
   const put = (value: string | null | undefined, goOn: boolean) => {
+    // What is typed while this is being recorded was meant for the next pad, or for none: it is not taken half.
+    if (busy) return
     const { [active.key]: _before, ...others } = values
     const next: RowValues = value === undefined ? others : { ...others, [active.key]: value }
     const after = goOn ? rowAfter(rowsFor(next), next, active.key) : null

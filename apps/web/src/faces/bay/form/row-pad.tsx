@@ -22,6 +22,8 @@ export function RowPad(props: RowPadProps) {
   const { row, value, onValue, next, whyNot, busy, onRecord } = props
   return (
     <form
+      className="row-pad-form"
+      aria-busy={busy}
       onSubmit={(event) => {
         event.preventDefault()
         if (!isAnswered(row, value)) return
