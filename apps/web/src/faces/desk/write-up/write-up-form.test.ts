@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { blankWriteUp, missingInWriteUp, type WriteUp } from './write-up-form.ts'
+import { blankWriteUp, keyFor, missingInWriteUp, newWriteUpKeys, type WriteUp } from './write-up-form.ts'
 
 const whole: WriteUp = {
   ...blankWriteUp,
@@ -37,5 +37,16 @@ describe('a write-up', () => {
 
   it.each(['abc', '555', '555-0142 at work'])('does not take "%s" for a telephone number', (phone) => {
     expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } })).toMatch(/telephone/)
+  })
+})
+
+describe('what is sent for a write-up', () => {
+  it('has one key as long as it stays the same, and another once it was mended', () => {
+    const keys = newWriteUpKeys()
+    const first = keyFor(keys, { name: 'A. Drvier' })
+    expect(keyFor(keys, { name: 'A. Drvier' })).toBe(first)
+    const mended = keyFor(keys, { name: 'A. Driver' })
+    expect(mended).not.toBe(first)
+    expect(keyFor(keys, { name: 'A. Driver' })).toBe(mended)
   })
 })

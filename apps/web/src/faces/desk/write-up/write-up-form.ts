@@ -80,20 +80,25 @@ export const missingInWriteUp = (form: WriteUp): string | undefined => {
 const isTelephone = (typed: string): boolean =>
   typed.trim() === '' || CustomerContent.shape.phone.safeParse(typed).success
 
-/** Ids that are made once for one write-up, so that sending it again opens nothing twice. */
+/**
+ * Ids of one write-up. What is sent again unchanged has the id that it had, so that nothing is made twice; what was
+ * mended in between has one of its own, so that the mending is not taken for the sending again.
+ */
 export type WriteUpKeys = {
   orderId: string
-  customerKey: string
-  vehicleKey: string
+  keys: Map<string, string>
   entries: Writing | null
 }
 
-export const newWriteUpKeys = (): WriteUpKeys => ({
-  orderId: newId(),
-  customerKey: newId(),
-  vehicleKey: newId(),
-  entries: null,
-})
+export const newWriteUpKeys = (): WriteUpKeys => ({ orderId: newId(), keys: new Map(), entries: null })
+
+/** The id for sending this content. */
+export const keyFor = ({ keys }: Pick<WriteUpKeys, 'keys'>, content: unknown): string => {
+  const of = JSON.stringify(content)
+  const key = keys.get(of) ?? newId()
+  keys.set(of, key)
+  return key
+}
 
 export type WriteUpPlace = {
   locationId: string
@@ -104,40 +109,38 @@ export type WriteUpPlace = {
 
 /** Adds customer and vehicle where they are new, then opens the order. Gives its id. */
 export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUpPlace): Promise<string> => {
-  const customer = form.person.known ?? (await addCustomer(form.person, keys.customerKey))
-  const vehicle = form.which.known ?? (await addVehicle(form.which, customer.customerId, keys.vehicleKey))
+  const customer = form.person.known ?? (await addCustomer(form.person, keys))
+  const vehicle = form.which.known ?? (await addVehicle(form.which, customer.customerId, keys))
   keys.entries ??= openingEntries(form, keys.orderId, place, customer, vehicle)
   await sendEntries(keys.entries)
   return keys.orderId
 }
 
-const addCustomer = ({ name, phone }: Person, idempotencyKey: string) =>
-  call(createCustomer, {
-    idempotencyKey,
-    body: {
-      name,
-      phone: phone.trim() === '' ? null : phone,
-      email: null,
-      mayText: false,
-      mayEmail: false,
-      mayCall: phone.trim() !== '',
-    },
-  })
+const addCustomer = ({ name, phone }: Person, keys: WriteUpKeys) => {
+  const body = {
+    name,
+    phone: phone.trim() === '' ? null : phone,
+    email: null,
+    mayText: false,
+    mayEmail: false,
+    mayCall: phone.trim() !== '',
+  }
+  return call(createCustomer, { idempotencyKey: keyFor(keys, body), body })
+}
 
-const addVehicle = (which: Which, customerId: string, idempotencyKey: string) =>
-  call(createVehicle, {
-    idempotencyKey,
-    body: {
-      customerId,
-      plate: typedOrNull(which.plate.toUpperCase()),
-      plateRegion: null,
-      vin: typedOrNull(which.vin),
-      description: which.description,
-      color: typedOrNull(which.color),
-      notes: null,
-      sheetId: which.sheetId,
-    },
-  })
+const addVehicle = (which: Which, customerId: string, keys: WriteUpKeys) => {
+  const body = {
+    customerId,
+    plate: typedOrNull(which.plate.toUpperCase()),
+    plateRegion: null,
+    vin: typedOrNull(which.vin),
+    description: which.description,
+    color: typedOrNull(which.color),
+    notes: null,
+    sheetId: which.sheetId,
+  }
+  return call(createVehicle, { idempotencyKey: keyFor(keys, body), body })
+}
 
 const openingEntries = (
   form: WriteUp,
