@@ -1,8 +1,10 @@
 import { totalsAreRight } from '@bayledger/reckoning/money/totals'
+import { wheelNames } from '@bayledger/reckoning/wheels'
 import { answerTo, newestBundles } from '../answers.ts'
 import { digestOf } from '../hash-chain.ts'
 import type { consentKinds } from '../kinds/consent.ts'
 import type { Rules } from './rule.ts'
+import { silencedWheels } from './silenced-wheels.ts'
 import { refuse } from './verdict.ts'
 
 export const consentRules: Rules<keyof typeof consentKinds> = {
@@ -57,6 +59,15 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
             'This vehicle has no sensors in its wheels; none can be sold for it.',
           )
         : null,
+    (state, { payload }) => {
+      const silenced = silencedWheels(state, payload.estimate)
+      return silenced.length === 0
+        ? null
+        : refuse(
+            'ESTIMATE_SENSOR_SILENCED',
+            `A plain stem would silence a sensor that is not known to be dead: ${silenced.map((wheel) => wheelNames[wheel]).join(', ')}. Ask it twice, keep or sell a sensor, or decline the work.`,
+          )
+    },
   ],
   'estimate.shown': [
     (state, { payload }) =>

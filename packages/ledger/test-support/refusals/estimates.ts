@@ -1,3 +1,4 @@
+import { roadPositions } from '@bayledger/reckoning/wheels'
 import {
   answersOf,
   arrivalOf,
@@ -10,7 +11,19 @@ import {
 import { idOf, wordsOf } from '../seeded-ids.ts'
 import { gauge, lead, linkId } from '../shop.ts'
 import { tarn } from '../tarn.ts'
-import { attemptEstimate, bay, desk, lastOf, type Refusals, withAlternative } from './setting.ts'
+import {
+  attemptEstimate,
+  bay,
+  changedEstimate,
+  desk,
+  lastOf,
+  plainStem,
+  type Refusals,
+  withAlternative,
+  workedBy,
+} from './setting.ts'
+
+const excused = { field: 'answer', why: wordsOf('why') }
 
 export const estimatesRefusals: Refusals<
   | 'DIAGNOSIS_DIFFERS'
@@ -21,6 +34,7 @@ export const estimatesRefusals: Refusals<
   | 'ESTIMATE_TOTALS_DIFFER'
   | 'ESTIMATE_FINDINGS_UNCONFIRMED'
   | 'ESTIMATE_SENSOR_FORBIDDEN'
+  | 'ESTIMATE_SENSOR_SILENCED'
   | 'ESTIMATE_BUNDLES_UNCLEAR'
   | 'BUNDLE_UNKNOWN'
   | 'BUNDLE_ALREADY_DECIDED'
@@ -163,6 +177,37 @@ export const estimatesRefusals: Refusals<
           { diagnosisId: lastOf(pen, 'diagnosis.issued'), estimate, digest },
           desk,
         )
+      },
+    ],
+  ],
+  ESTIMATE_SENSOR_SILENCED: [
+    ['a plain stem where the sensor answered', () => attemptEstimate(workedBy([plainStem('LF')]))],
+    [
+      'four plain stems where one sensor is silent',
+      () => attemptEstimate(workedBy(roadPositions.map(plainStem))),
+    ],
+    [
+      'a plain stem where the silent sensor was asked once',
+      () => {
+        const pen = oneSensorJob('checked')
+        pen.write(
+          'wheel.checked',
+          arrivalOf('RR', { sensor: { answer: 'silent', tries: 1 }, notPossible: [excused] }),
+          bay,
+        )
+        stageWriters.confirmed(pen)
+        return pen.attempt('estimate.issued', changedEstimate(pen, workedBy([plainStem('RR')])), desk)
+      },
+    ],
+    [
+      'a plain stem on the spare, whose sensor answered',
+      () => {
+        const pen = oneSensorJob('checked')
+        const { sensor } = arrivalOf('LF')
+        if (sensor?.answer !== 'answered') throw new RangeError('no sensor to borrow')
+        pen.write('wheel.checked', arrivalOf('SP', { sensor: { ...sensor, id: '0A0B0C0D' } }), bay)
+        stageWriters.confirmed(pen)
+        return pen.attempt('estimate.issued', changedEstimate(pen, workedBy([plainStem('SP')])), desk)
       },
     ],
   ],

@@ -1,6 +1,7 @@
 import type { Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { RefusalCode } from '../../src/admit/verdict.ts'
 import { authorizedBundles } from '../../src/answers.ts'
 import type { Appended } from '../../src/append.ts'
@@ -63,6 +64,16 @@ export const changedEstimate = (
   const estimate = change(payload.estimate)
   return { ...payload, estimate, digest: digestOf(estimate) }
 }
+
+/** The estimate with other works in each of its bundles. */
+export const workedBy =
+  (works: readonly Work[]) =>
+  (estimate: PayloadOf<'estimate.issued'>['estimate']): PayloadOf<'estimate.issued'>['estimate'] => ({
+    ...estimate,
+    bundles: estimate.bundles.map((bundle) => ({ ...bundle, works: [...works] })),
+  })
+
+export const plainStem = (wheel: WheelPosition): Work => ({ kind: 'service-stem', wheel, valve: 'plain' })
 
 export const attemptEstimate = (
   change: (estimate: PayloadOf<'estimate.issued'>['estimate']) => PayloadOf<'estimate.issued'>['estimate'],

@@ -88,7 +88,7 @@ export const readInRim = (wheel: WheelPosition, after: readonly string[]): StepW
   stepKey: `${wheel}.sensor.read-in-rim`,
   wheel,
   does: 'Read the sensor before the tire goes on',
-  how: 'Its ID, no pressure, and a temperature like the air around it. Silent at the second try: stop and tell the desk.',
+  how: 'Its ID, the sheet’s frequency, no pressure, and a temperature like the air around it. Silent at the second try: stop and tell the desk.',
   closedBy: 'step.closed',
   needs: ['value'],
   waitsFor: after,
@@ -107,7 +107,7 @@ const fittingWords = {
 const renewalWords = {
   'clamp-in': `${nutOff} New grommet, washer, nut, core and cap: each works once. Nut by hand, then in one pull, holding the body still. Photo.`,
   'snap-in': `Screw out, sensor off the stem. ${rubberStem} New screw, at the figure. The sensor lies in the drop center. Photo.`,
-  plain: `${rubberStem} Photo.`,
+  plain: `Only where there was no sensor, or it stayed silent when asked twice before the work: what works is not silenced. ${rubberStem} Photo.`,
 } as const satisfies Record<Valve, string>
 
 const fastenedBy = { 'clamp-in': 'stem nut', 'snap-in': 'stem screw' } as const

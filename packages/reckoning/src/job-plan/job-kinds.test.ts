@@ -167,6 +167,7 @@ describe('a plain stem', () => {
     const works: readonly Work[] = [{ kind: 'service-stem', wheel: 'LR', valve: 'plain' }]
     expect(find('LR.stem.renew', works).figure).toBeNull()
     expect(find('LR.stem.renew', works).how).toContain('stem puller')
+    expect(find('LR.stem.renew', works).how).toContain('silent when asked twice')
     expect(keysAt('LR', works)).not.toContain('sensor.read-in-rim')
   })
 })
@@ -338,6 +339,31 @@ describe('the torque looked at after some miles', () => {
     expect(keys(works).filter((key) => key === 'RF.studs.torque-again')).toHaveLength(1)
     expect(find('RF.studs.torque-again', works).waitsFor).toEqual(['RF.studs.torque-full'])
     expect(find('LF.pressure.set', works).waitsFor).toEqual(['LF.studs.torque-again'])
+  })
+})
+
+describe('a comeback', () => {
+  const first: readonly Work[] = [
+    { kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' },
+    { kind: 'relearn' },
+    { kind: 'set-pressures' },
+  ]
+
+  it('is a look that plans nothing until its cause is known', () => {
+    expect(keys([{ kind: 'look' }])).toEqual([])
+  })
+
+  it('is then the work that its cause asks for, with the keys of that work', () => {
+    expect(keys([{ kind: 'look' }, ...first])).toEqual(keys(first))
+    const forgotten: readonly Work[] = [{ kind: 'look' }, { kind: 'relearn' }]
+    expect(keysAt('RR', forgotten)).toEqual(atTheEnd)
+    expect(keys(forgotten)).toContain('vehicle.relearn.done')
+    const leaks: readonly Work[] = [
+      { kind: 'look' },
+      { kind: 'service-stem', wheel: 'RR', valve: 'clamp-in' },
+    ]
+    expect(keysAt('RR', leaks)).toContain('stem.renew')
+    expect(keysAt('LF', leaks)).toEqual(atTheEnd)
   })
 })
 

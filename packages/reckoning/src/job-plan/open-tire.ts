@@ -90,7 +90,7 @@ export const closeTire = (
     stepKey: `${wheel}.tire.leak`,
     wheel,
     does: 'Check stem, core and beads for leaks',
-    how: 'Soapy water, two minutes. Blow the core dry afterwards, then the cap on.',
+    how: 'Soapy water, two minutes. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.',
     closedBy: 'leak.checked',
     needs: ['value'],
     waitsFor: [`${wheel}.tire.core`],

@@ -79,13 +79,45 @@ const shownFigure = ({ figure, closedBy }: Step): SafetyFigure | null => {
   return closedBy === 'studs.torqued' || closedBy === 'torque.checked' ? 'studTorque' : null
 }
 
-const plans = (check: (steps: readonly Step[], sheet: SpecificationSheet) => void): void =>
+const plans = (
+  check: (steps: readonly Step[], sheet: SpecificationSheet, works: readonly Work[]) => void,
+): void =>
   fc.assert(
     fc.property(anySheet, anyAuthorized, (sheet, authorized) => {
-      check(planJob(sheet, authorized, 1).steps, sheet)
+      check(
+        planJob(sheet, authorized, 1).steps,
+        sheet,
+        authorized.map(({ work }) => work),
+      )
     }),
     settings,
   )
+
+/** Works after which the vehicle's tires, pressures or sensors are not what they were. */
+const changing: readonly Work['kind'][] = [
+  'fit-sensor',
+  'service-stem',
+  'find-leak',
+  'fit-tire',
+  'swap-wheels',
+  'rotate',
+  'set-pressures',
+]
+
+/** What is done to a tire that is opened, in the trade's order. */
+const inOpenTire = [
+  'tire.open',
+  'tire.inside',
+  'leak.judge',
+  'leak.repair',
+  'sensor.fit',
+  'stem.renew',
+  'sensor.read-in-rim',
+  'tire.seat',
+  'tire.core',
+  'tire.leak',
+  'tire.balance',
+] as const
 
 describe('any job plan', () => {
   it('is well formed: keys once, and each step waits only for steps that come before it', () => {
@@ -185,6 +217,77 @@ describe('any job plan', () => {
           expect(before.get(drive.stepKey)).toContain(stepKey)
       }
     })
+  })
+
+  it('works on no wheel that nothing was authorized for: it is gauged, set and read again', () => {
+    let untouched = 0
+    plans((steps, sheet, works) => {
+      const named = works.flatMap((work) => ('wheel' in work ? [work.wheel] : []))
+      if (works.some(({ kind }) => kind === 'rotate' || kind === 'swap-wheels')) return
+      for (const { stepKey, wheel } of steps) {
+        if (wheel === null || named.includes(wheel)) continue
+        untouched += 1
+        expect(['pressure.set', 'closing.read']).toContain(stepKey.slice(3))
+      }
+      for (const wheel of named)
+        if (wheel !== 'SP' || sheet.spare !== 'none')
+          expect(steps.some((step) => step.wheel === wheel)).toBe(true)
+    })
+    expect(untouched).toBeGreaterThan(400)
+  })
+
+  it('takes off exactly the road wheels whose tire is opened or which change their place', () => {
+    let off = 0
+    plans((steps, _sheet, works) => {
+      if (works.some(({ kind }) => kind === 'rotate')) return
+      const all = works.some(({ kind }) => kind === 'swap-wheels')
+      const opened = works.flatMap((work) =>
+        'wheel' in work && work.kind !== 'torque-again' ? [work.wheel] : [],
+      )
+      const removed = steps.flatMap(({ closedBy, wheel }) => (closedBy === 'wheel.removed' ? [wheel] : []))
+      off += removed.length
+      expect(removed).toEqual(roadPositions.filter((wheel) => all || opened.includes(wheel)))
+    })
+    expect(off).toBeGreaterThan(200)
+  })
+
+  it('after new tires, other wheels, a rotation or a pressure sets, learns or reads again, and proves', () => {
+    let proven = 0
+    plans((steps, sheet, works) => {
+      if (!works.some(({ kind }) => changing.includes(kind))) return
+      proven += 1
+      const named = (closedBy: Step['closedBy']) => steps.filter((step) => step.closedBy === closedBy)
+      const wheels = named('pressure.set').map(({ wheel }) => wheel)
+      for (const wheel of roadPositions) expect(wheels).toContain(wheel)
+      for (const kind of ['drive.done', 'telltale.observed'] as const) expect(named(kind)).toHaveLength(1)
+      if (sheet.system === 'indirect') expect(named('relearn.done')).toHaveLength(1)
+      if (sheet.system !== 'direct') return
+      expect(named('module.read')).toHaveLength(1)
+      const read = named('wheel.checked').map(({ wheel }) => wheel)
+      expect(read).toEqual(sheet.spareMonitored ? readingOrder : roadPositions)
+      const moves = works.some(({ kind }) => kind === 'swap-wheels' || kind === 'fit-sensor')
+      if (moves || steps.some(({ comesFrom }) => comesFrom)) expect(named('relearn.done')).toHaveLength(1)
+    })
+    expect(proven).toBeGreaterThan(200)
+  })
+
+  it('opens a tire in the order of the trade: what was read before, the look inside, the leak check at the end', () => {
+    let opened = 0
+    plans((steps) => {
+      const before = everythingBefore(steps)
+      for (const { wheel } of steps.filter(({ stepKey }) => stepKey.endsWith('.tire.open'))) {
+        opened += 1
+        const order = steps
+          .map(({ stepKey }) => stepKey)
+          .filter((key) => inOpenTire.some((name) => key === `${wheel}.${name}`))
+        for (const [at, key] of order.entries())
+          for (const earlier of order.slice(0, at))
+            if (key.includes('.tire.') || key.endsWith('.read-in-rim'))
+              expect(before.get(key), `${key} after ${earlier}`).toContain(earlier)
+        expect(order.slice(0, 2)).toEqual([`${wheel}.tire.open`, `${wheel}.tire.inside`])
+      }
+    })
+    expect(opened).toBeGreaterThan(300)
   })
 
   it('brings each moved wheel to one place, once it is off', () => {
