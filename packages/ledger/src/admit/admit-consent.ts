@@ -65,7 +65,7 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
         ? null
         : refuse(
             'ESTIMATE_SENSOR_SILENCED',
-            `A plain stem would silence a sensor that is not known to be dead: ${silenced.map((wheel) => wheelNames[wheel]).join(', ')}. Ask it twice, keep or sell a sensor, or decline the work.`,
+            `A plain stem would silence a sensor that is not known to be dead: ${silenced.map((wheel) => wheelNames[wheel]).join(', ')}. Ask it twice, name the stem of its sensor on the vehicle's sheet, or decline the work.`,
           )
     },
   ],

@@ -123,11 +123,16 @@ describe('what is offered for a leak', () => {
     ])
   })
 
-  it('brings a plain stem where the sheet has no sensors', () => {
-    expect(offered([leak('LR')], { sheet: noSensors })[0]?.works[1]).toEqual({
+  it.each([
+    ['indirect', 'plain'],
+    ['none', 'plain'],
+    ['unknown', 'plain'],
+    ['direct', 'snap-in'],
+  ] as const)('brings, where the sheet names no sensor and the system is %s, a %s stem', (system, valve) => {
+    expect(offered([leak('LR')], { sheet: { ...noSensors, system } })[0]?.works[1]).toEqual({
       kind: 'service-stem',
       wheel: 'LR',
-      valve: 'plain',
+      valve,
     })
   })
 })
@@ -161,8 +166,9 @@ describe('what is offered for a stem', () => {
     ])
   })
 
-  it('is a plain one where the sheet has no sensors', () => {
-    expect(offered([stem('LF')], { sheet: noSensors })[0]?.works[0]).toMatchObject({ valve: 'plain' })
+  it('is a plain one where the vehicle listens to no sensor', () => {
+    const indirect = { ...noSensors, system: 'indirect' } as const
+    expect(offered([stem('LF')], { sheet: indirect })[0]?.works[0]).toMatchObject({ valve: 'plain' })
   })
 })
 

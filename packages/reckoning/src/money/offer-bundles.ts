@@ -104,7 +104,7 @@ const fitSensors = (
         (wheel): Work => ({
           kind: 'fit-sensor',
           wheel,
-          valve: sheet.sensor?.stem ?? 'snap-in',
+          valve: sheet.sensor?.stem ?? usualStem,
           identity: 'new',
         }),
       ),
@@ -121,11 +121,18 @@ const fitSensors = (
   }
 }
 
+/** Offered where the sheet does not say which stem its sensors have. */
+const usualStem = 'snap-in'
+
+/** The stem of a vehicle's wheels: a plain one only where it listens to no sensor. */
+const stemOf = ({ system, sensor }: SpecificationSheet): 'snap-in' | 'clamp-in' | 'plain' =>
+  sensor?.stem ?? (system === 'direct' ? usualStem : 'plain')
+
 const leakBundles = (of: OfferOf): OfferedBundle[] => {
   const findings = offering(of, 'leak-find')
   return wheelsOf(findings).map((wheel) => {
     const here = findings.filter(({ wheels }) => wheels.includes(wheel))
-    const valve = of.sheet.sensor?.stem ?? 'plain'
+    const valve = stemOf(of.sheet)
     return {
       bundleKey: `leak.${wheel}`,
       title: `Find and repair the leak, ${wheelNames[wheel]}`,
@@ -155,7 +162,7 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
     .filter((wheel) => !covered.has(wheel))
     .map((wheel) => {
       const here = findings.filter(({ wheels }) => wheels.includes(wheel))
-      const valve = of.sheet.sensor?.stem ?? 'plain'
+      const valve = stemOf(of.sheet)
       return {
         bundleKey: `stem.${wheel}`,
         title: `Renew the valve stem, ${wheelNames[wheel]}`,
