@@ -4,11 +4,7 @@ import * as z from 'zod/mini'
 export const plainText = (maximum: number) =>
   z
     .string()
-    .check(
-      z.minLength(1),
-      z.maxLength(maximum),
-      z.regex(/^\P{Cc}*$/u, 'text without control characters'),
-    )
+    .check(z.minLength(1), z.maxLength(maximum), z.regex(/^\P{Cc}*$/u, 'text without control characters'))
 
 export const Id = z.uuid()
 
