@@ -7,7 +7,7 @@ import { judge } from './engine/judge.ts'
 import { findingOf } from './render.ts'
 
 /** Changes whenever the same evidence would lead to another diagnosis; old orders keep the one they were given. */
-export const ruleSetVersion = '2'
+export const ruleSetVersion = '3'
 
 /**
  * What the evidence says: findings with their reasons, which of them explains the light, what contradicts what, what
