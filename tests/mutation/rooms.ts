@@ -18,15 +18,22 @@ export type Room = {
  * beside the folders are one more, which all tests guard. The diagnosis is several, since it is the largest.
  */
 export const rooms = (root: string): Room[] => [
-  ...foldersIn(join(root, sources))
-    .filter((name) => name !== 'diagnosis')
-    .map((name) => roomOf(name, [`${name}/**/*.ts`], [...testsIn(name), ...(alsoBy[name] ?? []), published])),
-  roomOf('beside', ['*.ts'], [...testsIn('!(diagnosis)'), ...quickTests, published]),
+  ...otherFolders(root).map((name) =>
+    roomOf(name, [`${name}/**/*.ts`], [...testsIn(name), ...(alsoBy[name] ?? []), published]),
+  ),
+  roomOf(
+    'beside',
+    ['*.ts'],
+    [`${sources}/*.test.ts`, ...testsIn(...otherFolders(root)), ...quickTests, published],
+  ),
   ...foldersIn(join(root, sources, 'diagnosis'))
     .filter((name) => name !== 'cases')
     .map((name) => roomOf(`diagnosis/${name}`, [`diagnosis/${name}/**/*.ts`], diagnosisTests(name))),
   roomOf('diagnosis/beside', ['diagnosis/*.ts'], diagnosisTests('beside')),
 ]
+
+const otherFolders = (root: string): string[] =>
+  foldersIn(join(root, sources)).filter((name) => name !== 'diagnosis')
 
 const foldersIn = (folder: string): string[] =>
   readdirSync(folder, { withFileTypes: true })
