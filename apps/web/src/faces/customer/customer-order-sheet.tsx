@@ -1,7 +1,7 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
-import { SeverityMark } from '../../features/findings/severity-mark.tsx'
+import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
 import type { PlanMark, PlanWheel } from '../../features/plan/plan-wheel.ts'
 import { clockTime, day } from '../../lib/format.ts'
@@ -41,7 +41,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
           </p>
         ) : null}
         {order.findings.map(({ code, severity, sentence }) => (
-          <SeverityMark key={code} severity={shapes[severity]} word={toldWords[severity]}>
+          <SeverityMark key={code} severity={told[severity].shape} word={told[severity].word}>
             <p>{sentence}</p>
           </SeverityMark>
         ))}
@@ -90,36 +90,37 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
   )
 }
 
-const toldWords: Readonly<Record<CustomerOrder['findings'][number]['severity'], string>> = {
-  'do-not-drive': 'Do not drive',
-  'do-not-open-the-tire': 'Handled with care here',
-  'repair-before-release': 'To be repaired before it leaves',
-  cause: 'The cause',
-  unexplained: 'What we know so far',
+type Told = CustomerOrder['findings'][number]['severity']
+
+/** How each kind of finding is told: its word and shape, and its mark at the wheels that it names. */
+const told: Readonly<Record<Told, { word: string; shape: Severity; mark: PlanMark }>> = {
+  'do-not-drive': {
+    word: 'Do not drive',
+    shape: 'do-not-drive',
+    mark: { shape: 'bar', word: 'Do not drive' },
+  },
+  'do-not-open-the-tire': {
+    word: 'Handled with care here',
+    shape: 'do-not-drive',
+    mark: { shape: 'bar', word: 'With care' },
+  },
+  'repair-before-release': {
+    word: 'To be repaired before it leaves',
+    shape: 'do-not-drive',
+    mark: { shape: 'bar', word: 'Repair first' },
+  },
+  cause: { word: 'The cause', shape: 'cause', mark: { shape: 'thick', word: 'Cause' } },
+  unexplained: {
+    word: 'What we know so far',
+    shape: 'for-information',
+    mark: { shape: 'thick', word: 'Asked' },
+  },
 }
-
-const shapes = {
-  'do-not-drive': 'do-not-drive',
-  'do-not-open-the-tire': 'do-not-drive',
-  'repair-before-release': 'do-not-drive',
-  cause: 'cause',
-  unexplained: 'for-information',
-} as const
-
-const shortWords = {
-  'do-not-drive': 'Do not drive',
-  'do-not-open-the-tire': 'With care',
-  'repair-before-release': 'Repair first',
-  unexplained: 'Asked',
-} as const
 
 /** A wheel that a stop or the cause names, by its shape and word. */
 const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): PlanMark | null => {
   const found = findings.find(({ wheels }) => wheels.includes(position))
-  if (found === undefined) return null
-  return found.severity === 'cause'
-    ? { shape: 'thick', word: 'Cause' }
-    : { shape: found.severity === 'unexplained' ? 'thick' : 'bar', word: shortWords[found.severity] }
+  return found === undefined ? null : told[found.severity].mark
 }
 
 /** What each tire held when the vehicle came, against what its door label asks for. */
