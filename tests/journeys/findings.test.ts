@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, it, onTestFailed } from 'vitest'
 import { violationsOn } from './support/accessible.ts'
-import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
+import { button, checkArrival, enroll, ines, shows, signIn } from './support/bay.ts'
 import {
   customerLink,
   enrollmentCode,
@@ -10,19 +10,8 @@ import {
   signInAtDesk,
   writeUp,
 } from './support/desk.ts'
+import { customer, plate, wheels } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
-
-const customer = 'L. Fontaine-Reed'
-const plate = 'BRF 7105'
-
-/** The right rear sensor is silent; all tires hold what cold leaves of the label's figure. */
-const wheels: Wheels = {
-  LF: { gauge: '31.6', sensor: '31.2', id: '1A2B3C10' },
-  RF: { gauge: '31.4', sensor: '31.0', id: '1A2B3C11' },
-  RR: { gauge: '31.5', sensor: null, id: '1A2B3C12' },
-  LR: { gauge: '31.7', sensor: '31.3', id: '1A2B3C13' },
-  SP: { gauge: '58.5' },
-}
 
 const browser = setStage()
 

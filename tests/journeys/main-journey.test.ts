@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFailed } from 'vitest'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
-import { button, checkArrival, enroll, ines, shows, signIn, type Wheels } from './support/bay.ts'
+import { button, checkArrival, enroll, ines, shows, signIn } from './support/bay.ts'
 import { workFigures as work, workThrough } from './support/bay-steps.ts'
 import { decideAndSign } from './support/customer.ts'
 import {
@@ -16,20 +16,10 @@ import {
   signInAtDesk,
   writeUp,
 } from './support/desk.ts'
+import { customer, plate, wheels } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 
-const customer = 'L. Fontaine-Reed'
-const plate = 'BRF 7105'
 const words = 'The tire light flashes for about a minute, then it stays on.'
-
-/** Read at 27 °F outdoors, 820 ft up: a sensor that refers to the sea reads 0.4 psi under the gauge. */
-const wheels: Wheels = {
-  LF: { gauge: '31.6', sensor: '31.2', id: '1A2B3C10' },
-  RF: { gauge: '31.4', sensor: '31.0', id: '1A2B3C11' },
-  RR: { gauge: '31.5', sensor: null, id: '1A2B3C12' },
-  LR: { gauge: '31.7', sensor: '31.3', id: '1A2B3C13' },
-  SP: { gauge: '58.5' },
-}
 
 const browser = setStage()
 
