@@ -1,5 +1,5 @@
-import { fold } from '@bayledger/ledger/fold/fold'
-import { nextMoves } from '@bayledger/ledger/next-moves'
+import { fold } from '@bayledger/ledger/fold'
+import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'

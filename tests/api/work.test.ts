@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import type { AppendResult } from '@bayledger/contract/entries'
-import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'

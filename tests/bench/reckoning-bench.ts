@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import type { Entry } from '@bayledger/ledger/entry'
-import { fold } from '@bayledger/ledger/fold/fold'
+import { fold } from '@bayledger/ledger/fold'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { benchDiagnosis } from './diagnosis-bench.ts'
 import { interleave } from './interleave.ts'

@@ -4,7 +4,7 @@
  * vehicle whose system works may not go on; a good sensor broken in the shop keeps the vehicle there until it is
  * replaced; that the lamp lights later is no violation of itself. Guidance, not binding; no legal advice.
  */
-import { sealGate } from '@bayledger/ledger/gates'
+import { sealGate } from '@bayledger/ledger/questions/gates'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { expect, it } from 'vitest'

@@ -1,10 +1,10 @@
-import { admit } from './admit/admit.ts'
 import type { AdmitFacts } from './admit/facts.ts'
-import type { Refusal } from './admit/verdict.ts'
+import type { Refusal } from './admit/refusal.ts'
+import { admit } from './admit.ts'
 import { type Draft, type Entry, type Given, noHash } from './entry.ts'
-import { fold } from './fold/fold.ts'
+import { fold } from './fold.ts'
 import { hashEntry, type Unhashed } from './hash-chain.ts'
-import { blankOrder, type OrderState } from './order-state.ts'
+import { blankOrder, type OrderState } from './state.ts'
 
 export type Appended = { readonly admitted: true; readonly entry: Entry } | Refusal
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { type Author, type Draft, DraftEnvelope } from './entry.ts'
-import { definitionOf, isKind } from './kinds/registry.ts'
+import { definitionOf, isKind } from './registry.ts'
 
 /** One fault of a draft: the field, what was found, what is allowed. */
 export type DraftFault = { readonly field: string; readonly found: string; readonly allowed: string }

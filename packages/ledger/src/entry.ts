@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import type { Kind, PayloadOf } from './kinds/registry.ts'
+import type { Kind, PayloadOf } from './registry.ts'
 import { Id, Instant, plainText } from './text.ts'
 
 /** Who wrote an entry. A link is a customer's; `system` is the server itself, in the transaction of a person's entry. */

@@ -4,7 +4,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
 import canonicalize from 'canonicalize'
 import type { Entry, EntryOfKind } from './entry.ts'
 import { noHash } from './entry.ts'
-import type { Kind } from './kinds/registry.ts'
+import type { Kind } from './registry.ts'
 
 /** The canonical text (RFC 8785) of a value: the bytes that hashes are taken over and payloads are stored as. */
 export const canonicalText = (value: unknown): string => {

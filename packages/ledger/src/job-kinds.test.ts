@@ -14,7 +14,7 @@ import {
   roadGate,
   wheelStand,
   wheelsThatCameOff,
-} from './gates.ts'
+} from './questions/gates.ts'
 
 const fiveAlike: SpecificationSheet = {
   ...tarn,

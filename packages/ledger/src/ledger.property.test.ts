@@ -8,10 +8,10 @@ import { wordsOf } from '../test-support/seeded-ids.ts'
 import { colleague, factsAt, gauge, otherTablet, shopId, tablet, technician } from '../test-support/shop.ts'
 import { append } from './append.ts'
 import type { Draft, Entry } from './entry.ts'
-import { fold } from './fold/fold.ts'
 import { layOnTop } from './fold/foldable.ts'
+import { fold } from './fold.ts'
 import { verifyChain } from './hash-chain.ts'
-import { nextMoves } from './next-moves.ts'
+import { nextMoves } from './questions/moves.ts'
 
 const seed = 20_260_112
 

@@ -1,10 +1,10 @@
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { expect } from 'vitest'
 import type { Entry, EntryOfKind } from '../src/entry.ts'
-import { fold } from '../src/fold/fold.ts'
-import { proofOf } from '../src/gates.ts'
+import { fold } from '../src/fold.ts'
 import { verifyChain } from '../src/hash-chain.ts'
-import type { Kind } from '../src/kinds/registry.ts'
+import { proofOf } from '../src/questions/gates.ts'
+import type { Kind } from '../src/registry.ts'
 
 /**
  * What no order may ever break, looked up in the bare list of entries and not in the state, so that the fold is

@@ -1,8 +1,8 @@
 import type { AdmitFacts } from '../src/admit/facts.ts'
 import { type Appended, append, stateOf } from '../src/append.ts'
 import type { Author, Draft, Entry, EntryOfKind, Given } from '../src/entry.ts'
-import { definitionOf, type Kind, type PayloadOf } from '../src/kinds/registry.ts'
-import type { OrderState } from '../src/order-state.ts'
+import { definitionOf, type Kind, type PayloadOf } from '../src/registry.ts'
+import type { OrderState } from '../src/state.ts'
 import { idOf } from './seeded-ids.ts'
 import { factsAt, type Person, shopId, tablet } from './shop.ts'
 

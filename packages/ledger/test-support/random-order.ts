@@ -2,8 +2,8 @@ import type { JobPlan, Step } from '@bayledger/reckoning/step'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import fc from 'fast-check'
 import type { Appended } from '../src/append.ts'
-import { readySteps } from '../src/gates.ts'
-import type { PayloadOf } from '../src/kinds/registry.ts'
+import { readySteps } from '../src/questions/gates.ts'
+import type { PayloadOf } from '../src/registry.ts'
 import {
   answersOf,
   arrivalOf,

@@ -1,7 +1,7 @@
 import type { AdmitFacts, Role, WrenchFacts } from '../src/admit/facts.ts'
 import type { Author } from '../src/entry.ts'
-import type { GaugeUsed } from '../src/kinds/arrival.ts'
-import type { WrenchUsed } from '../src/kinds/work.ts'
+import type { GaugeUsed } from '../src/subjects/arrival/kinds.ts'
+import type { WrenchUsed } from '../src/subjects/torque/kinds.ts'
 import { idOf } from './seeded-ids.ts'
 
 /** The people, instruments and registers of a small shop, all invented. */

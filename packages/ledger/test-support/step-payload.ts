@@ -1,9 +1,9 @@
 import type { Surroundings } from '@bayledger/reckoning/sheet'
 import type { Step, TorqueRound } from '@bayledger/reckoning/step'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
-import type { Kind, PayloadOf } from '../src/kinds/registry.ts'
-import type { OrderState } from '../src/order-state.ts'
-import { pressureTargetFor } from '../src/pressure-target.ts'
+import { pressureTargetFor } from '../src/questions/pressure-target.ts'
+import type { Kind, PayloadOf } from '../src/registry.ts'
+import type { OrderState } from '../src/state.ts'
 import { gauge, wrench } from './shop.ts'
 import { asReceived, newRightRearId } from './tarn.ts'
 

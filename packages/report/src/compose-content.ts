@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { answersSection } from './compose/answers.ts'
 import { arrivalSection } from './compose/arrival-section.ts'
 import type { ReportContext } from './compose/context.ts'

@@ -1,4 +1,4 @@
-import type { Written } from '@bayledger/ledger/order-state'
+import type { Written } from '@bayledger/ledger/state'
 
 export const advisor = '019bb200-0000-7000-8000-00000000000a'
 export const technician = '019bb200-0000-7000-8000-00000000000b'

@@ -5,7 +5,7 @@ import {
   untouchedWheel,
   type WheelReadings,
   type WheelWork,
-} from '@bayledger/ledger/order-state'
+} from '@bayledger/ledger/state'
 import type { TorqueRound } from '@bayledger/reckoning/step'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { workedEstimate } from './worked-estimate.ts'

@@ -1,5 +1,5 @@
-import type { SensorAnswer } from '@bayledger/ledger/kinds/arrival'
-import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { PayloadOf } from '@bayledger/ledger/registry'
+import type { SensorAnswer } from '@bayledger/ledger/subjects/arrival/kinds'
 import type { LightBehavior, ModuleCode, TireDamage } from '@bayledger/reckoning/evidence/evidence'
 import type { Temperature } from '@bayledger/reckoning/quantity'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'

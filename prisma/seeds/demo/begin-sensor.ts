@@ -1,4 +1,4 @@
-import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import type { RoadPosition } from '@bayledger/reckoning/wheels'
 import { paceFrom } from './arrival-check.ts'
 import type { OrderPen } from './order-pen.ts'

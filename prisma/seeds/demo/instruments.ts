@@ -1,4 +1,4 @@
-import type { GaugeUsed } from '@bayledger/ledger/kinds/arrival'
+import type { GaugeUsed } from '@bayledger/ledger/subjects/arrival/kinds'
 import type { DemoCalendar } from './calendar.ts'
 import { demoId } from './seeded.ts'
 

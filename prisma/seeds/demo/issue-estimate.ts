@@ -1,6 +1,6 @@
-import { authorizedBundles } from '@bayledger/ledger/gates'
 import { digestOf } from '@bayledger/ledger/hash-chain'
-import type { Consent } from '@bayledger/ledger/kinds/consent'
+import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import type { Consent } from '@bayledger/ledger/subjects/consent/kinds'
 import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'

@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs'
-import { withKindsTable } from '@bayledger/ledger/kinds/kinds-table'
+import { withKindsTable } from '@bayledger/ledger/documents/kinds-table'
 
 /** Renews the table of entry kinds in docs/ledger.md from the registry. Run it from the repository's root. */
 const path = 'docs/ledger.md'

@@ -1,8 +1,8 @@
 import type { Draft } from '../entry.ts'
-import { definitionOf } from '../kinds/registry.ts'
-import type { OrderState } from '../order-state.ts'
+import { definitionOf } from '../registry.ts'
+import type { OrderState } from '../state.ts'
 import type { AdmitFacts } from './facts.ts'
-import { type Refusal, refuse } from './verdict.ts'
+import { type Refusal, refuse } from './refusal.ts'
 
 /** An addendum is a report that supersedes the one before; it may come after the keys are back. */
 const afterSealing: ReadonlySet<string> = new Set(['order.handed_back', 'report.sealed'])

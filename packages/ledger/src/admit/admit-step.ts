@@ -1,8 +1,8 @@
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Draft } from '../entry.ts'
-import type { OrderState } from '../order-state.ts'
-import { type Refusal, refuse } from './verdict.ts'
+import type { OrderState } from '../state.ts'
+import { type Refusal, refuse } from './refusal.ts'
 
 /** What holds for every entry that names a step: it is planned, of this kind, authorized, in order, and still open. */
 export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => {

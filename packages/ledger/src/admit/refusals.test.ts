@@ -5,7 +5,7 @@ import { orderRefusals } from '../../test-support/refusals/order.ts'
 import { stepsRefusals } from '../../test-support/refusals/steps.ts'
 import { torqueRefusals } from '../../test-support/refusals/torque.ts'
 import { wheelsRefusals } from '../../test-support/refusals/wheels.ts'
-import { refusalCodes } from './verdict.ts'
+import { refusalCodes } from './refusal.ts'
 
 const refusals = {
   ...orderRefusals,

@@ -1,8 +1,8 @@
 import type { DraftOfKind } from '../entry.ts'
-import type { Kind } from '../kinds/registry.ts'
-import type { OrderState } from '../order-state.ts'
+import type { Kind } from '../registry.ts'
+import type { OrderState } from '../state.ts'
 import type { AdmitFacts } from './facts.ts'
-import type { Refusal } from './verdict.ts'
+import type { Refusal } from './refusal.ts'
 
 /** One reason to refuse one kind of entry; `null` when it has nothing against it. */
 export type Rule<K extends Kind> = (
@@ -11,4 +11,4 @@ export type Rule<K extends Kind> = (
   facts: AdmitFacts,
 ) => Refusal | null
 
-export type Rules<K extends Kind> = { readonly [Name in K]?: readonly Rule<Name>[] }
+export type Rules<K extends Kind> = { readonly [Name in K]: readonly Rule<Name>[] }

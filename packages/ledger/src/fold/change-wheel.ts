@@ -1,5 +1,5 @@
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { type OrderState, untouchedWheel, type WheelWork } from '../order-state.ts'
+import { type OrderState, untouchedWheel, type WheelWork } from '../state.ts'
 
 export const changeWheel = (
   state: OrderState,

@@ -1,4 +1,4 @@
-import type { OrderState } from '../order-state.ts'
+import type { OrderState } from '../state.ts'
 import { type Foldable, recorded } from './foldable.ts'
 
 /** Closes a plan's step by the entry that did it; an entry outside any step closes none. */

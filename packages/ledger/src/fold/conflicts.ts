@@ -1,5 +1,5 @@
 import { canonicalText } from '../hash-chain.ts'
-import type { Conflict } from '../order-state.ts'
+import type { Conflict } from '../state.ts'
 import { type Foldable, writtenOf } from './foldable.ts'
 
 type Fact = Pick<Conflict, 'fact' | 'phase' | 'wheel'> & { readonly value: unknown }

@@ -1,6 +1,6 @@
 import type { Draft, Entry, Given } from '../entry.ts'
-import type { Kind } from '../kinds/registry.ts'
-import type { OrderState, Recorded, Written } from '../order-state.ts'
+import type { Kind } from '../registry.ts'
+import type { OrderState, Recorded, Written } from '../state.ts'
 
 /**
  * What `fold` reads: an entry of the server, or a device's own unsent draft laid on top of it with the number

@@ -1,7 +1,7 @@
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { wheelStand } from '../gates.ts'
-import type { OrderState } from '../order-state.ts'
+import { wheelStand } from '../questions/gates.ts'
+import type { OrderState } from '../state.ts'
 
 /** Opens again the steps of one wheel that these kinds had closed: what was done since has overtaken them. */
 export const reopen = (

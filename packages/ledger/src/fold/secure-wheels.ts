@@ -1,6 +1,6 @@
 import type { JobPlan, Step } from '@bayledger/reckoning/step'
-import { wheelStand } from '../gates.ts'
-import type { OrderState } from '../order-state.ts'
+import { wheelStand } from '../questions/gates.ts'
+import type { OrderState } from '../state.ts'
 
 /**
  * A new plan with the steps that put a wheel back, where a wheel of the plan before is not secured yet: whatever

@@ -2,11 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { parseDraft } from '../draft.ts'
 import type { Entry } from '../entry.ts'
-import { fold } from '../fold/fold.ts'
-import { handBackGate, openSteps, proofOf, wheelStand } from '../gates.ts'
+import { fold } from '../fold.ts'
 import { verifyChain } from '../hash-chain.ts'
-import { kindNames } from '../kinds/registry.ts'
-import { nextMoves } from '../next-moves.ts'
+import { handBackGate, openSteps, proofOf, wheelStand } from '../questions/gates.ts'
+import { nextMoves } from '../questions/moves.ts'
+import { kindNames } from '../registry.ts'
 
 /**
  * Ledgers as they were written by the first version of every kind. They are never written anew: a shop reads its

@@ -2,12 +2,12 @@ import type { Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { RefusalCode } from '../../src/admit/verdict.ts'
-import { authorizedBundles } from '../../src/answers.ts'
+import type { RefusalCode } from '../../src/admit/refusal.ts'
 import type { Appended } from '../../src/append.ts'
 import type { Entry } from '../../src/entry.ts'
 import { digestOf } from '../../src/hash-chain.ts'
-import type { Kind, PayloadOf } from '../../src/kinds/registry.ts'
+import { authorizedBundles } from '../../src/questions/answers.ts'
+import type { Kind, PayloadOf } from '../../src/registry.ts'
 import {
   answersOf,
   decisionOf,

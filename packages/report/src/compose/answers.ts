@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { moment, personalText, type ReportContext } from './context.ts'
 import { dayWords, dollars, notChecked, words } from './figures.ts'

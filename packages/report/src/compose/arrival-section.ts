@@ -1,4 +1,4 @@
-import type { OrderState, TireRecord } from '@bayledger/ledger/order-state'
+import type { OrderState, TireRecord } from '@bayledger/ledger/state'
 import { axleOf, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { moment, personalText, type ReportContext } from './context.ts'

@@ -1,4 +1,4 @@
-import type { OrderState, WheelWork } from '@bayledger/ledger/order-state'
+import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
 import { marginOverWarning, temperatureThatWarns } from '@bayledger/reckoning/pressure/warning-margin'

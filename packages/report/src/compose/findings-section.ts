@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
 import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
 import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Section } from '../content.ts'
 import type { ReportContext } from './context.ts'
 import { clockWords } from './figures.ts'

@@ -1,5 +1,5 @@
-import { proofOf, wheelsThatCameOff } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { proofOf, wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { retorqueWindow } from '@bayledger/reckoning/torque/retorque'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { dayWords, number } from './figures.ts'

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'

@@ -1,4 +1,4 @@
-import type { Mark, OrderState } from '@bayledger/ledger/order-state'
+import type { Mark, OrderState } from '@bayledger/ledger/state'
 import type { Block, Row, Section } from '../content.ts'
 import { moment, personalText, type ReportContext } from './context.ts'
 import { listed, words } from './figures.ts'

@@ -1,4 +1,4 @@
-import type { OrderState, WheelWork } from '@bayledger/ledger/order-state'
+import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { coldMargin } from './cold-margin.ts'

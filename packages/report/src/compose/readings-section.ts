@@ -1,4 +1,4 @@
-import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
+import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
 import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'

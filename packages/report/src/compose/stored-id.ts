@@ -1,4 +1,4 @@
-import type { VehicleCheck } from '@bayledger/ledger/order-state'
+import type { VehicleCheck } from '@bayledger/ledger/state'
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 

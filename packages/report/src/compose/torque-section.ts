@@ -1,5 +1,5 @@
-import { wheelsThatCameOff } from '@bayledger/ledger/gates'
-import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/order-state'
+import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
 import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'

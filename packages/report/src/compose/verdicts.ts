@@ -1,5 +1,5 @@
-import { authorizedBundles, placardPsi, proofOf, roadGate } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { authorizedBundles, placardPsi, proofOf, roadGate } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Work } from '@bayledger/reckoning/estimate'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'

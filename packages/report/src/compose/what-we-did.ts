@@ -1,5 +1,5 @@
-import { wheelsThatCameOff } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { figureWords, lastFour, listed, number, plural, sentence, torque } from './figures.ts'
 

@@ -1,4 +1,4 @@
-import type { OrderState, WheelReadings } from '@bayledger/ledger/order-state'
+import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
 import type { Pressure } from '@bayledger/reckoning/quantity'
 import { axleOf, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Cell, Severity, WheelLine } from '../content.ts'

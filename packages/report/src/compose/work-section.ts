@@ -1,4 +1,4 @@
-import type { OrderState, WheelWork } from '@bayledger/ledger/order-state'
+import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { good, lastFour, orNotChecked, torque, words } from './figures.ts'

@@ -1,6 +1,6 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
-import { placardPsi } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { placardPsi } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'

@@ -1,6 +1,6 @@
-import { type Refusal, refuse } from '@bayledger/ledger/admit/verdict'
+import { type Refusal, refuse } from '@bayledger/ledger/admit/refusal'
 import type { Draft } from '@bayledger/ledger/entry'
-import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf } from '@bayledger/ledger/registry'
 import type { StaffActor } from '../../core/actor.ts'
 
 /** Kinds that only the server writes, with what belongs to them: a sealed report comes with its bytes. */

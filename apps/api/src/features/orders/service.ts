@@ -1,5 +1,5 @@
 import type { Entry } from '@bayledger/ledger/entry'
-import { nextMoves } from '@bayledger/ledger/next-moves'
+import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomer } from '../customers/service.ts'

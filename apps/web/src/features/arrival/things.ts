@@ -1,5 +1,5 @@
-import { missingOnArrival } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { missingOnArrival } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { type EventEvidence, EventKind } from '@bayledger/reckoning/evidence/evidence'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 

@@ -1,6 +1,6 @@
 import type { PersonalText } from '@bayledger/contract/entries'
 import { personalDigest } from '@bayledger/ledger/hash-chain'
-import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
 import { v7 } from 'uuid'
 
 /** An entry as a device writes it; its id is made here and is sent again unchanged with every retry. */

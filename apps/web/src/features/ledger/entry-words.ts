@@ -1,5 +1,5 @@
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
-import type { Kind } from '@bayledger/ledger/kinds/registry'
+import type { Kind } from '@bayledger/ledger/registry'
 
 const words: Readonly<Record<Kind, string>> = {
   'order.opened': 'Order opened',

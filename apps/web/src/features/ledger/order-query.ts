@@ -1,9 +1,9 @@
 import type { ReplyOf } from '@bayledger/contract/endpoint'
 import type { SentEntry } from '@bayledger/contract/entries'
 import { getOrder } from '@bayledger/contract/orders'
-import { fold } from '@bayledger/ledger/fold/fold'
+import { fold } from '@bayledger/ledger/fold'
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 

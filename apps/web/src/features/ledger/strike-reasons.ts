@@ -1,4 +1,4 @@
-import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { PayloadOf } from '@bayledger/ledger/registry'
 
 type StrikeReason = PayloadOf<'entry.struck'>['reason']
 

@@ -1,4 +1,4 @@
-import { blankOrder } from '@bayledger/ledger/order-state'
+import { blankOrder } from '@bayledger/ledger/state'
 import { describe, expect, it } from 'vitest'
 import { knownIds, oldIds } from './known-ids.ts'
 

@@ -1,4 +1,4 @@
-import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
+import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
 import { idKey, idText } from '@bayledger/reckoning/sensor/sensor-id'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { type KnownId, lastFour, withoutRepeats } from './id-text.ts'

@@ -1,5 +1,5 @@
 import type { Instrument } from '@bayledger/contract/settings'
-import type { WrenchUsed } from '@bayledger/ledger/kinds/work'
+import type { WrenchUsed } from '@bayledger/ledger/subjects/torque/kinds'
 import type { Torque } from '@bayledger/reckoning/quantity'
 import { calibrationLapse, cyclesLeft, usualInterval } from '@bayledger/reckoning/torque/calibration'
 import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'

@@ -1,5 +1,5 @@
-import { admit } from '@bayledger/ledger/admit/admit'
-import { type Refusal, refuse } from '@bayledger/ledger/admit/verdict'
+import { admit } from '@bayledger/ledger/admit'
+import { type Refusal, refuse } from '@bayledger/ledger/admit/refusal'
 import { chainEntry, stateOf } from '@bayledger/ledger/append'
 import { type Draft, type Entry, type Given, noHash } from '@bayledger/ledger/entry'
 import { canonicalText } from '@bayledger/ledger/hash-chain'

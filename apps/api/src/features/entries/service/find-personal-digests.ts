@@ -1,5 +1,5 @@
 import type { Draft, Entry } from '@bayledger/ledger/entry'
-import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf } from '@bayledger/ledger/registry'
 import { PersonalDigest } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
 

@@ -1,6 +1,6 @@
 import { stateOf } from '@bayledger/ledger/append'
 import type { Entry } from '@bayledger/ledger/entry'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Deps } from '../../../deps.ts'
 import { listEntriesAfter } from '../store/read-ledger.ts'
 

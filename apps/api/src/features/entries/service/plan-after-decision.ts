@@ -1,7 +1,7 @@
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
-import { authorizedBundles } from '@bayledger/ledger/gates'
-import { definitionOf } from '@bayledger/ledger/kinds/registry'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import { definitionOf } from '@bayledger/ledger/registry'
+import type { OrderState } from '@bayledger/ledger/state'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { v7 as newId } from 'uuid'
 

@@ -1,6 +1,6 @@
 import type { Entry } from '@bayledger/ledger/entry'
-import { type Move, nextMoves } from '@bayledger/ledger/next-moves'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { type Move, nextMoves } from '@bayledger/ledger/questions/moves'
+import type { OrderState } from '@bayledger/ledger/state'
 import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
 
 /** Moves from an instant on; the first stage holds from the last entry. */

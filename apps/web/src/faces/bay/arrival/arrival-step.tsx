@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { type Pace, type Thing, thingAfter, thingsLeft } from '../../../features/arrival/things.ts'
 import { DoorLabelForm } from './door-label-form.tsx'

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { Figure } from '../../../ui/figure.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'

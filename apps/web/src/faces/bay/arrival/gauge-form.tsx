@@ -1,5 +1,5 @@
-import { placardPsi } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { placardPsi } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { type ReactNode, useState } from 'react'
 import { Button } from '../../../ui/button.tsx'

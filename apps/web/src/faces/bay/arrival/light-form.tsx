@@ -1,4 +1,4 @@
-import type { OrderState, VehicleCheck } from '@bayledger/ledger/order-state'
+import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row, RowValues } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'

@@ -1,5 +1,5 @@
-import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { PayloadOf } from '@bayledger/ledger/registry'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { CodeClass, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
 import type { IdNotation } from '@bayledger/reckoning/sensor/sensor-id'
 import { readingOrder, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'

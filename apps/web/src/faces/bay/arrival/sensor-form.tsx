@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { type ReactNode, useState } from 'react'
 import { knownIds } from '../../../features/sensor-ids/known-ids.ts'

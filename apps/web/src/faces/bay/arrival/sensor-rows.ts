@@ -1,4 +1,4 @@
-import type { SensorAnswer } from '@bayledger/ledger/kinds/arrival'
+import type { SensorAnswer } from '@bayledger/ledger/subjects/arrival/kinds'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import type { KnownId } from '../../../features/sensor-ids/id-text.ts'

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Temperature } from '@bayledger/reckoning/quantity'
 import { useQuery } from '@tanstack/react-query'
 import { settingsQuery } from '../../../features/settings/queries.ts'

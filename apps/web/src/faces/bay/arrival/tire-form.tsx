@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { FastenerDamage, StemCondition, TireDamage, ValveKind } from '@bayledger/reckoning/evidence/evidence'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'

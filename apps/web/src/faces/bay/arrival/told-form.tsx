@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { EventEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { roadPositions, wheelNames } from '@bayledger/reckoning/wheels'
 import { numberFrom } from '../../../ui/number-text.ts'

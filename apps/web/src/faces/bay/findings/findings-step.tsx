@@ -1,5 +1,5 @@
 import { digestOf } from '@bayledger/ledger/hash-chain'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import { useState } from 'react'
 import type { Thing } from '../../../features/arrival/things.ts'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'

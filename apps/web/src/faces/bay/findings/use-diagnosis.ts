@@ -1,5 +1,5 @@
-import { evidenceOf } from '@bayledger/ledger/evidence-of'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { evidenceOf } from '@bayledger/ledger/questions/evidence-of'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Evidence, HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { useQuery } from '@tanstack/react-query'

@@ -1,5 +1,5 @@
 import type { Instrument } from '@bayledger/contract/settings'
-import type { GaugeUsed } from '@bayledger/ledger/kinds/arrival'
+import type { GaugeUsed } from '@bayledger/ledger/subjects/arrival/kinds'
 
 export type Gauge = Extract<Instrument, { kind: 'gauge' }>
 

@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { Pace } from '../../../features/arrival/things.ts'
 import { Button } from '../../../ui/button.tsx'

@@ -1,5 +1,5 @@
-import { missingOnArrival, openSteps } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { missingOnArrival, openSteps } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 
 /** What the bay does with an order now; `waiting`: somebody else must act first. */
 export type Stage = 'arrival' | 'findings' | 'work' | 'waiting'

@@ -1,5 +1,5 @@
-import { nextMoves } from '@bayledger/ledger/next-moves'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { nextMoves } from '@bayledger/ledger/questions/moves'
+import type { OrderState } from '@bayledger/ledger/state'
 import { StepScreen } from '../form/step-screen.tsx'
 
 /** Somebody else must act: says who and for what. */

@@ -1,5 +1,5 @@
 import type { PersonalText } from '@bayledger/contract/entries'
-import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
 import { useQueryClient } from '@tanstack/react-query'
 import { useRef, useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'

@@ -1,5 +1,5 @@
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
-import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf } from '@bayledger/ledger/registry'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
 import { strikeReasons } from '../../../features/ledger/strike-reasons.ts'

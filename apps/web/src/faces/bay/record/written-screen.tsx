@@ -1,4 +1,4 @@
-import { definitionOf } from '@bayledger/ledger/kinds/registry'
+import { definitionOf } from '@bayledger/ledger/registry'
 import { useState } from 'react'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'

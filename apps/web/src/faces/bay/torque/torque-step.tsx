@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { tighteningOrder } from '@bayledger/reckoning/torque/star-sequence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'

@@ -1,5 +1,5 @@
-import { insecureWheels, wheelStand } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { insecureWheels, wheelStand } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 
 const words = {

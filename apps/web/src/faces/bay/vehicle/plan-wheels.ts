@@ -1,5 +1,5 @@
-import { wheelStand } from '@bayledger/ledger/gates'
-import type { OrderState, WheelReadings } from '@bayledger/ledger/order-state'
+import { wheelStand } from '@bayledger/ledger/questions/gates'
+import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
 import { axleOf, readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { PlanLine, PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { lastFour } from '../../../features/sensor-ids/id-text.ts'

@@ -1,5 +1,5 @@
-import { holdingFinding, openStops, type WorkGate } from '@bayledger/ledger/finding-holds'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { holdingFinding, openStops, type WorkGate } from '@bayledger/ledger/questions/finding-holds'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 
 const workGates: readonly WorkGate[] = [

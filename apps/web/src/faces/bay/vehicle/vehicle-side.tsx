@@ -1,4 +1,4 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { ReactNode } from 'react'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'

@@ -1,4 +1,4 @@
-import { blankOrder, type OrderState, untouchedWheel } from '@bayledger/ledger/order-state'
+import { blankOrder, type OrderState, untouchedWheel } from '@bayledger/ledger/state'
 import { type ClosingKind, type Step, stepKeys } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'

@@ -1,5 +1,5 @@
-import { openSteps, readySteps, torquedBy } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { openSteps, readySteps, torquedBy } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { heldBy } from './held-by.ts'

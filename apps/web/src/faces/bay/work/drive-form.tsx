@@ -1,4 +1,4 @@
-import { proofDriveMinutes, proofOf } from '@bayledger/ledger/proof'
+import { proofDriveMinutes, proofOf } from '@bayledger/ledger/questions/proof'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { Row } from '../form/rows.ts'
 import type { WorkFormProps } from './work-form.ts'

@@ -1,6 +1,6 @@
-import { holdingFinding, type WorkGate } from '@bayledger/ledger/finding-holds'
-import { roadGate } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { holdingFinding, type WorkGate } from '@bayledger/ledger/questions/finding-holds'
+import { roadGate } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 
 /** Why a step may not be done yet though its turn has come, with what settles it; `null` when it may. */

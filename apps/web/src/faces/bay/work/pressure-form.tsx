@@ -1,5 +1,5 @@
-import type { OrderState } from '@bayledger/ledger/order-state'
-import { pressureTargetFor } from '@bayledger/ledger/pressure-target'
+import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
+import type { OrderState } from '@bayledger/ledger/state'
 import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import type { Surroundings } from '@bayledger/reckoning/sheet'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'

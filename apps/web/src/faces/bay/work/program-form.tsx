@@ -1,5 +1,5 @@
-import { authorizedBundles } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { idChoices } from '@bayledger/reckoning/sensor/id-choice'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'

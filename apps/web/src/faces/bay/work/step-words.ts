@@ -1,4 +1,4 @@
-import type { Kind } from '@bayledger/ledger/kinds/registry'
+import type { Kind } from '@bayledger/ledger/registry'
 import { workCautionByNumber } from '@bayledger/reckoning/cautions/work-cautions'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'

@@ -1,4 +1,4 @@
-import type { Kind, PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import type { ReactNode } from 'react'
 import { Button } from '../../../ui/button.tsx'
 import { useDraft } from '../form/draft-store.ts'

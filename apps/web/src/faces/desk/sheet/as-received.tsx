@@ -1,5 +1,5 @@
-import { missingOnArrival, placardPsi } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { missingOnArrival, placardPsi } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'

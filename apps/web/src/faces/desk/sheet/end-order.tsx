@@ -1,4 +1,4 @@
-import type { PayloadOf } from '@bayledger/ledger/kinds/registry'
+import type { PayloadOf } from '@bayledger/ledger/registry'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'

@@ -1,5 +1,5 @@
-import { answerTo, authorizedBundles, unansweredBundles } from '@bayledger/ledger/answers'
-import type { IssuedEstimate } from '@bayledger/ledger/order-state'
+import { answerTo, authorizedBundles, unansweredBundles } from '@bayledger/ledger/questions/answers'
+import type { IssuedEstimate } from '@bayledger/ledger/state'
 import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Bundle } from '@bayledger/reckoning/estimate'
 import { useState } from 'react'

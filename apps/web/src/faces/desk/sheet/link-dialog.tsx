@@ -1,5 +1,5 @@
 import { createLink } from '@bayledger/contract/links'
-import type { IssuedEstimate } from '@bayledger/ledger/order-state'
+import type { IssuedEstimate } from '@bayledger/ledger/state'
 import { useMutation } from '@tanstack/react-query'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'

@@ -1,5 +1,5 @@
-import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/kinds/registry'
-import type { Mark } from '@bayledger/ledger/order-state'
+import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
+import type { Mark } from '@bayledger/ledger/state'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { entryWords, kindWords } from '../../../features/ledger/entry-words.ts'

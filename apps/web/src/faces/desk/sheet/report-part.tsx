@@ -1,5 +1,5 @@
 import { sealOrderReport } from '@bayledger/contract/reports'
-import { authorizedBundles, proofOf, sealGate } from '@bayledger/ledger/gates'
+import { authorizedBundles, proofOf, sealGate } from '@bayledger/ledger/questions/gates'
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'

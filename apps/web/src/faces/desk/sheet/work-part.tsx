@@ -1,5 +1,5 @@
-import { proofOf, roadGate } from '@bayledger/ledger/gates'
-import type { OrderState } from '@bayledger/ledger/order-state'
+import { proofOf, roadGate } from '@bayledger/ledger/questions/gates'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import { useStaffNames } from '../../../features/people/queries.ts'

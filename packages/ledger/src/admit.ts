@@ -1,0 +1,48 @@
+import { admitToOrder } from './admit/admit-order.ts'
+import { admitToStep } from './admit/admit-step.ts'
+import type { AdmitFacts } from './admit/facts.ts'
+import { holdsFor } from './admit/holds.ts'
+import type { Refusal, Verdict } from './admit/refusal.ts'
+import type { Rules } from './admit/rule.ts'
+import type { Draft, Hold } from './entry.ts'
+import type { Kind } from './registry.ts'
+import type { OrderState } from './state.ts'
+import { arrivalRules } from './subjects/arrival/rules.ts'
+import { closingRules } from './subjects/closing/rules.ts'
+import { consentRules } from './subjects/consent/rules.ts'
+import { findingRules } from './subjects/findings/rules.ts'
+import { messageRules } from './subjects/messages/rules.ts'
+import { openingRules } from './subjects/opening/rules.ts'
+import { photoRules } from './subjects/photos/rules.ts'
+import { torqueRules } from './subjects/torque/rules.ts'
+import { workRules } from './subjects/work/rules.ts'
+
+type AnyRule = (state: OrderState, draft: Draft, facts: AdmitFacts) => Refusal | null
+
+/** Every kind has its rules, an empty list included: a kind that nobody thought about does not compile. */
+const rules: Rules<Kind> = {
+  ...openingRules,
+  ...arrivalRules,
+  ...findingRules,
+  ...consentRules,
+  ...workRules,
+  ...torqueRules,
+  ...closingRules,
+  ...photoRules,
+  ...messageRules,
+}
+
+/**
+ * May this entry follow what the order already holds? Pure: everything outside the order comes in `facts`. It runs
+ * once, when the server appends, and never when entries are replayed. The first reason against an entry is told.
+ */
+export const admit = (state: OrderState, draft: Draft, facts: AdmitFacts): Verdict => {
+  const general = admitToOrder(state, draft, facts) ?? admitToStep(state, draft)
+  if (general) return general
+  for (const rule of rules[draft.kind] as readonly AnyRule[]) {
+    const refusal = rule(state, draft, facts)
+    if (refusal) return refusal
+  }
+  const holds: readonly Hold[] = holdsFor(draft, facts)
+  return { admitted: true, holds }
+}

@@ -1,0 +1,75 @@
+import { definitionOf, type Kind, kindNames } from '../registry.ts'
+
+/** What each kind of entry says, for people who read a ledger. */
+const meanings: Readonly<Record<Kind, string>> = {
+  'order.opened': 'whose vehicle came, where, and what was promised',
+  'complaint.recorded': "the customer's own words, the light as told, recent events",
+  'authority.given': 'consent to look, or to drive, and what looking costs',
+  'sheet.chosen': 'the specification sheet, with its figures by value',
+  'surroundings.recorded': 'outdoor and tire temperature, altitude, how the tires came',
+  'order.assigned': 'who works on it, in which bay',
+  'wait.set': 'what the order waits for, until when',
+  'note.added': 'a remark',
+  'order.moved': 'another location of the shop takes over',
+  'wheel.checked': 'gauge and sensor of one wheel, on arrival or at the closing check',
+  'tire.inspected': 'tire, stem and fasteners of one wheel, from outside or inside',
+  'module.read': 'IDs and codes that the vehicle has stored',
+  'telltale.observed': 'lamp check and behavior of the warning light, seen by us',
+  'photo.attached': "a photo's digest; its bytes may follow",
+  'diagnosis.issued': 'evidence, findings and rule set; the server computes them again',
+  'diagnosis.confirmed': "the technician's agreement, or another finding with a reason",
+  'stop.told': 'a danger was told to the customer, how, and the answer',
+  'contact.made': 'a call or message, reached or not',
+  'estimate.issued': 'one frozen version: bundles, lines, totals, every price by value',
+  'estimate.shown': 'a version was put before the customer',
+  'estimate.decided': 'answers bundle by bundle to one version, and the consent',
+  'refusal.recorded': 'a dangerous finding that the customer does not want repaired',
+  'payment.noted': 'money received; a negative amount corrects',
+  'plan.issued': 'the job plan that follows from the answers',
+  'figure.confirmed': "a safety figure confirmed from the maker's source by a second person",
+  'part.promised': 'a part that is on its way, and when it comes',
+  'part.drawn': 'a part taken and matched',
+  'wheel.removed': 'a wheel came off',
+  'wheel.mounted': 'a wheel is on, every fastener started by hand',
+  'sensor.programmed': 'a sensor got its ID and was read back',
+  'sensor.fitted': 'a sensor sits in the wheel, with its torque',
+  'sensor.broken': 'a working sensor was broken in our hands',
+  'leak.checked': 'tight, or where it leaks',
+  'pressure.set': 'target, how it was computed, and the pressure as left',
+  'studs.torqued': 'one round of tightening: figure, wrench, clicks, what moved',
+  'torque.checked': "the second person's own round",
+  'relearn.done': 'how the vehicle was made to learn, and its answer',
+  'drive.done': 'minutes, odometer, the light at the end',
+  'step.closed': 'a step for which no other kind fits',
+  'step.set_aside': 'a step that is not done, and why',
+  'report.sealed': "the sealed PDF's digest and the head it was composed from",
+  'order.handed_back': 'the keys are back with the customer',
+  'order.refused': 'the shop declines the job, and why',
+  'order.withdrawn': 'the customer takes the order back, or it was opened twice',
+  'entry.struck': 'an entry is withdrawn, with a reason',
+}
+
+const withdrawn = { yes: 'yes', 'second-person': 'with a second person', no: 'never' } as const
+
+/** Every kind of entry as a Markdown table, from the registry itself. */
+export const kindsTable = (): string =>
+  [
+    '| Kind | Says | Version | Written by | Without network | May be withdrawn | Money |',
+    '| --- | --- | --- | --- | --- | --- | --- |',
+    ...kindNames.map((kind) => {
+      const { version, writtenBy, writtenWhere, strikable, holdsMoney } = definitionOf(kind)
+      return `| \`${kind}\` | ${meanings[kind]} | ${version} | ${writtenBy.join(', ')} | ${writtenWhere === 'anywhere' ? 'yes' : 'no'} | ${withdrawn[strikable]} | ${holdsMoney ? 'yes' : ''} |`
+    }),
+  ].join('\n')
+
+/** The document with its table between the two marks replaced; throws where the marks are missing. */
+export const withKindsTable = (document: string): string => {
+  const [head, rest] = document.split(begin)
+  const tail = rest?.split(end)[1]
+  if (head === undefined || tail === undefined)
+    throw new Error(`docs/ledger.md has lost its marks ${begin} and ${end}; put them back around the table`)
+  return `${head}${begin}\n\n${kindsTable()}\n\n${end}${tail}`
+}
+
+const begin = '<!-- kinds: begin -->'
+const end = '<!-- kinds: end -->'

@@ -1,0 +1,136 @@
+import type { Evidence, HistoryEvidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { Pressure, Temperature } from '@bayledger/reckoning/quantity'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
+import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
+import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { OrderState, TireRecord, WheelReadings } from '../state.ts'
+
+/**
+ * The evidence that an order's arrival facts make, in psi, degrees Fahrenheit and feet: what `diagnose` reads.
+ * Only facts as received enter it; what was read after the work began belongs to the closing check.
+ * `history` is what other orders know (earlier readings, IDs seen elsewhere) and is loaded by the caller.
+ */
+export const evidenceOf = (state: OrderState, history: HistoryEvidence | null): Evidence => {
+  const wheels = Object.fromEntries(
+    readingOrder.flatMap((wheel) => {
+      const readings = state.arrival.wheels[wheel]
+      const tire = state.arrival.tires[wheel]
+      return readings || tire ? [[wheel, wheelEvidence(readings ?? null, tire ?? null)]] : []
+    }),
+  )
+  const module = state.arrival.module
+  return dropNulls({
+    units: { pressure: 'psi', temperature: 'F', altitude: 'ft' },
+    vehicle: state.sheet ? vehicleEvidence(state.sheet.sheet, state) : null,
+    light: {
+      lampCheck: state.arrival.telltale?.lampCheck,
+      behavior: state.arrival.telltale?.behavior,
+      reported: state.complaint?.reportedLight,
+    },
+    wheels,
+    controlModule: module
+      ? { state: module.state, notation: module.notation, ids: module.ids, codes: module.codes }
+      : null,
+    strayIds: module?.strayIds,
+    events: state.complaint?.events,
+    surroundings: state.surroundings ? surroundingsEvidence(state.surroundings) : null,
+    history,
+    notPossible: notPossible(state),
+  })
+}
+
+const vehicleEvidence = (sheet: SpecificationSheet, state: OrderState): Evidence['vehicle'] => {
+  const perAxle = <T>(give: (axle: Axle) => T) => ({
+    front: give('front'),
+    rear: give('rear'),
+    spare: give('spare'),
+  })
+  return {
+    system: sheet.system,
+    sensorFrequencyMHz: sheet.sensor?.frequencyMHz,
+    pressureDisplay: sheet.pressureDisplay,
+    spare: sheet.spare,
+    spareMonitored: sheet.spareMonitored,
+    sensorMounting: sheet.sensor?.mounting,
+    placard: {
+      ...perAxle((axle) => sheet.placard[axle]?.psi),
+      verified: sheet.sources.placard.verifiedBy !== null || state.figures.placard !== undefined,
+    },
+    warnAt: sheet.warnAtPsi,
+    loadClass: perAxle((axle) => sheet.tire[axle]?.loadClass),
+    sidewallMaximum: perAxle((axle) => sheet.tire[axle]?.sidewallMaximumPsi),
+  }
+}
+
+const wheelEvidence = (readings: WheelReadings | null, tire: TireRecord | null): WheelEvidence => {
+  const sensor = readings?.sensor?.reading
+  const answered = sensor?.answer === 'answered' ? sensor : null
+  return {
+    mounted: readings?.mounted,
+    gauge: readings?.gauge ? psi(readings.gauge.pressure) : null,
+    answer: sensor?.answer,
+    tries: sensor && sensor.answer !== 'not-tried' ? sensor.tries : null,
+    id: answered?.id,
+    sensorPressure: answered?.pressure ? psi(answered.pressure) : null,
+    sensorTemperature: answered?.temperature ? fahrenheit(answered.temperature) : null,
+    battery: answered?.battery,
+    frequencyMHz: answered?.frequencyMHz,
+    followsPressure: answered?.followsPressure,
+    learnRefusals: answered?.learnRefusals,
+    valve: tire?.valve,
+    stem: tire?.stem,
+    sensorAgeMonths: tire?.sensorAgeMonths,
+    tireAgeYears: tire?.tireAgeYears,
+    treadDepth32nds: tire?.treadDepth32nds,
+    sealantSeen: tire?.sealantSeen,
+    tireDamage: tire?.tireDamage,
+    fastenerDamage: tire?.fastenerDamage,
+  }
+}
+
+const surroundingsEvidence = ({
+  surroundings,
+  minutesDriven,
+  lastSet,
+}: NonNullable<OrderState['surroundings']>) => ({
+  outdoor: fahrenheit(surroundings.outdoor),
+  tires: surroundings.tires,
+  tireTemperature: surroundings.tire ? fahrenheit(surroundings.tire) : null,
+  altitude: surroundings.altitudeFeet,
+  overnightLow: surroundings.overnightLow ? fahrenheit(surroundings.overnightLow) : null,
+  minutesDriven,
+  lastSet: lastSet ? { temperature: fahrenheit(lastSet.temperature), altitude: lastSet.altitudeFeet } : null,
+})
+
+const notPossible = (state: OrderState): NonNullable<Evidence['notPossible']> => [
+  ...readingOrder.flatMap((wheel: WheelPosition) =>
+    (state.arrival.wheels[wheel]?.notPossible ?? []).map(({ field, why }) => ({
+      field: `wheels.${wheel}.${field}`,
+      why,
+    })),
+  ),
+  ...(state.arrival.module?.state === 'unreadable' && state.arrival.module.why
+    ? [{ field: 'controlModule', why: state.arrival.module.why }]
+    : []),
+]
+
+/** psi is exact as typed; another unit is rounded to a thousandth so that canonical text stays short. */
+export const psi = (pressure: Pressure): number =>
+  pressure.unit === 'psi' ? pressure.value : toThousandth(pressureIn('psi', pressure))
+
+export const fahrenheit = (temperature: Temperature): number =>
+  temperature.unit === 'F' ? temperature.value : toThousandth(temperatureIn('F', temperature))
+
+const toThousandth = (value: number): number => Math.round(value * 1000) / 1000
+
+/** Absent and null mean the same, "not checked"; one spelling keeps the digest of equal evidence equal. */
+const dropNulls = <T>(value: T): T => {
+  if (Array.isArray(value)) return value.map(dropNulls) as T
+  if (value === null || typeof value !== 'object') return value
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([, member]) => member !== null && member !== undefined)
+      .map(([key, member]) => [key, dropNulls(member)]),
+  ) as T
+}

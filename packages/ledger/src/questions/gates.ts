@@ -1,0 +1,194 @@
+import {
+  axleOf,
+  inReadingOrder,
+  roadPositions,
+  type WheelPosition,
+  wheelNames,
+} from '@bayledger/reckoning/wheels'
+import type { Author } from '../entry.ts'
+import type { OrderState, WheelWork } from '../state.ts'
+import { unansweredBundles } from './answers.ts'
+import { conflictWords, openConflicts } from './conflict-words.ts'
+import { openStops } from './finding-holds.ts'
+
+export { authorizedBundles } from './answers.ts'
+export { proofOf } from './proof.ts'
+
+/** A gate that is shut says why, in words that name what to do. */
+export type GateReason = {
+  readonly code: string
+  readonly wheel: WheelPosition | null
+  readonly words: string
+}
+
+/** What is still to be checked before a wheel may come off; "could not be checked" with a reason counts as done. */
+export const missingOnArrival = (state: OrderState): GateReason[] => {
+  const sheet = state.sheet?.sheet
+  if (!sheet) return [reason('sheet', null, 'Choose the specification sheet of this vehicle.')]
+  const gauged: readonly WheelPosition[] = sheet.spare === 'none' ? roadPositions : [...roadPositions, 'SP']
+  const heard: readonly WheelPosition[] =
+    sheet.system !== 'direct' ? [] : sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
+  return [
+    ...(state.surroundings
+      ? []
+      : [reason('surroundings', null, 'Record the outdoor temperature and the state of the tires.')]),
+    ...(state.arrival.telltale?.behavior && state.arrival.telltale.lampCheck
+      ? []
+      : [reason('warning-light', null, 'Turn the key on and record what the warning light does.')]),
+    ...gauged
+      .filter((wheel) => !state.arrival.wheels[wheel]?.gauge && !excused(state, wheel, 'gauge'))
+      .map((wheel) => reason('gauge', wheel, `Gauge the ${wheelNames[wheel]} tire.`)),
+    ...heard
+      .filter((wheel) => !sensorSettled(state, wheel) && !excused(state, wheel, 'answer'))
+      .map((wheel) =>
+        reason(
+          'sensor',
+          wheel,
+          `Trigger the ${wheelNames[wheel]} sensor; silent counts after two spaced tries.`,
+        ),
+      ),
+    ...(sheet.system !== 'direct' || state.arrival.module
+      ? []
+      : [
+          reason(
+            'control-module',
+            null,
+            'Read what the vehicle has stored, or record why it cannot be read.',
+          ),
+        ]),
+  ]
+}
+
+const sensorSettled = (state: OrderState, wheel: WheelPosition): boolean => {
+  const sensor = state.arrival.wheels[wheel]?.sensor?.reading
+  return sensor?.answer === 'answered' || (sensor?.answer === 'silent' && sensor.tries >= 2)
+}
+
+const excused = (state: OrderState, wheel: WheelPosition, field: string): boolean =>
+  (state.arrival.wheels[wheel]?.notPossible ?? []).some((entry) => entry.field === field)
+
+/** Wheels that came off in this order, in reading order. */
+export const wheelsThatCameOff = (state: OrderState): WheelPosition[] =>
+  inReadingOrder(
+    (Object.keys(state.work) as WheelPosition[]).filter((wheel) => cameOff(state.work[wheel], wheel)),
+  )
+
+/** Withdrawing the entry that took a wheel off does not put it on: what was done since tells that it was off. */
+const cameOff = (work: WheelWork | undefined, wheel: WheelPosition | null): boolean =>
+  work !== undefined &&
+  Boolean(work.removed || work.mounted || (wheel !== 'SP' && (work.fitted || work.inside)))
+
+export type WheelStand = 'on' | 'off' | 'untorqued' | 'unchecked' | 'secured'
+
+/** How a wheel stands: off, on without torque, torqued without a second check, or secured. */
+export const wheelStand = (state: OrderState, wheel: WheelPosition): WheelStand => {
+  const work = state.work[wheel]
+  if (!work || !cameOff(work, wheel)) return 'on'
+  if (!work.mounted) return 'off'
+  if (!work.rounds.full || !work.rounds.again) return 'untorqued'
+  return work.checked ? 'secured' : 'unchecked'
+}
+
+/** Who sealed any torque round of a wheel since it was fitted: none of them may be its second person. */
+export const torquedBy = (work: WheelWork | undefined): Author[] =>
+  [...Object.values(work?.rounds ?? {}), ...(work?.overtaken ?? [])].map((seal) => seal.written.by)
+
+/** Wheels that are off, untorqued or unchecked: the vehicle may not move, nor may its order end. */
+export const insecureWheels = (state: OrderState): WheelPosition[] =>
+  wheelsThatCameOff(state).filter((wheel) => wheelStand(state, wheel) !== 'secured')
+
+/** Wheels whose working sensor was broken in our hands and was not replaced since. */
+export const brokenSensors = (state: OrderState): WheelPosition[] =>
+  inReadingOrder(Object.keys(state.work) as WheelPosition[]).filter((wheel) => {
+    const { broken, fitted } = state.work[wheel] ?? {}
+    return broken && !(fitted && fitted.written.seq > broken.written.seq)
+  })
+
+/** Why the vehicle may not move on the road; empty when it may. */
+export const roadGate = (state: OrderState): GateReason[] => [
+  ...wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
+    const stand = wheelStand(state, wheel)
+    const name = wheelNames[wheel]
+    if (stand === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`)]
+    if (stand === 'untorqued') return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`)]
+    if (stand === 'unchecked')
+      return [
+        reason(
+          'wheel-unchecked',
+          wheel,
+          `The ${name} wheel is torqued and unchecked: a second person checks it.`,
+        ),
+      ]
+    return []
+  }),
+  ...openStops(state, 'road').map((stop) =>
+    reason(
+      'stop-open',
+      null,
+      `A finding keeps the vehicle off the road: ${stop.replaceAll('-', ' ')}. Settle it or record the refusal.`,
+    ),
+  ),
+  ...state.holds.filter((hold) => hold.gate === 'road').map((hold) => reason(hold.code, null, hold.words)),
+]
+
+/** Why the keys may not be given back; empty when they may. */
+export const handBackGate = (state: OrderState): GateReason[] => [
+  ...roadGate(state),
+  ...openStops(state, 'hand-back')
+    .filter((code) => !openStops(state, 'road').includes(code))
+    .map((code) =>
+      reason(
+        'stop-open',
+        null,
+        `A finding keeps the vehicle here: ${code.replaceAll('-', ' ')}. Repair it or record the refusal.`,
+      ),
+    ),
+  ...state.holds
+    .filter((hold) => hold.gate === 'hand-back')
+    .map((hold) => reason(hold.code, null, hold.words)),
+]
+
+/** Steps of the plan that are neither closed nor set aside, in the plan's order. */
+export const openSteps = (state: OrderState) =>
+  (state.plan?.plan.steps ?? []).filter(
+    (step) => !state.closed[step.stepKey] && !state.setAside[step.stepKey],
+  )
+
+/** Open steps whose forerunners are all done: what the bay may do next. */
+export const readySteps = (state: OrderState) =>
+  openSteps(state).filter((step) =>
+    step.waitsFor.every((key) => state.closed[key] !== undefined || state.setAside[key] !== undefined),
+  )
+
+/** Why the report may not be sealed; empty when it may. */
+export const sealGate = (state: OrderState): GateReason[] => [
+  ...roadGate(state),
+  ...(state.diagnosis && !state.diagnosis.outdated && state.diagnosis.confirmed
+    ? []
+    : [reason('findings-unconfirmed', null, 'The findings are not confirmed by a technician.')]),
+  ...unansweredBundles(state).map(({ title }) =>
+    reason('estimate-unanswered', null, `"${title}" has no answer yet. Ask the customer: Yes, No or Later.`),
+  ),
+  ...openSteps(state).map((step) => reason('step-open', step.wheel, `Still open: ${step.does}.`)),
+  ...brokenSensors(state).map((wheel) =>
+    reason(
+      'sensor-broken',
+      wheel,
+      `The working ${wheelNames[wheel]} sensor was broken in our hands and is not replaced; the vehicle stays.`,
+    ),
+  ),
+  ...openConflicts(state).map((conflict) =>
+    reason('recorded-twice', conflict.wheel, conflictWords(conflict)),
+  ),
+  ...state.holds.filter((hold) => hold.gate === 'seal').map((hold) => reason(hold.code, null, hold.words)),
+]
+
+const reason = (code: string, wheel: WheelPosition | null, words: string): GateReason => ({
+  code,
+  wheel,
+  words,
+})
+
+/** The label's figure that governs a wheel, in psi; `null` where the sheet has none. */
+export const placardPsi = (state: OrderState, wheel: WheelPosition): number | null =>
+  state.sheet?.sheet.placard[axleOf(wheel)]?.psi ?? null

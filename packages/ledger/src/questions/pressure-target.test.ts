@@ -1,0 +1,75 @@
+import type { Surroundings } from '@bayledger/reckoning/sheet'
+import { describe, expect, it } from 'vitest'
+import { inTheBay } from '../../test-support/step-payload.ts'
+import { tarn } from '../../test-support/tarn.ts'
+import { blankOrder, type OrderState } from '../state.ts'
+import { pressureTargetFor } from './pressure-target.ts'
+
+const withSheet = (change: Partial<typeof tarn> = {}): OrderState => ({
+  ...blankOrder('shop', 'order'),
+  sheet: {
+    sheet: { ...tarn, ...change },
+    written: {
+      entryId: 'sheet',
+      seq: 1,
+      by: { kind: 'system' },
+      deviceId: null,
+      writtenAt: '2026-01-12T12:00:00.000Z',
+    },
+  },
+})
+
+const rightRear = (change: Partial<Surroundings> = {}) =>
+  pressureTargetFor(withSheet(), 'RR', { ...inTheBay, ...change })
+
+describe('the pressure to set a wheel to', () => {
+  it('is the label’s figure carried to the temperature that was read in the tire', () => {
+    expect(rightRear()).toMatchObject({
+      ok: true,
+      psi: 37.5,
+      placardPsi: 35,
+      quality: 'measured',
+      capped: false,
+    })
+    expect(rightRear({ tires: 'driven' })).toMatchObject({ psi: 37.5, quality: 'estimated' })
+    expect(rightRear({ altitudeFeet: 7_000 })).toMatchObject({ psi: 37.4 })
+  })
+
+  it('is the label’s figure for a cold tire, without a word of warning', () => {
+    expect(rightRear({ tires: 'cold', tire: null })).toMatchObject({
+      psi: 35,
+      quality: 'assumed',
+      says: "The label's 35 psi, as it is.",
+    })
+  })
+
+  it('asks for the temperature of a warm tire that nobody measured', () => {
+    const unread = rightRear({ tire: null })
+    expect(unread).toMatchObject({ psi: 35, quality: 'assumed' })
+    expect(unread.says).toContain('Measure it.')
+  })
+
+  it('is held to the figure of the tire’s sidewall', () => {
+    const soft = { ...tarn.tire.rear, sidewallMaximumPsi: 36 }
+    const target = pressureTargetFor(withSheet({ tire: { ...tarn.tire, rear: soft } }), 'RR', inTheBay)
+    expect(target).toMatchObject({ psi: 36, capped: true })
+  })
+
+  it('is refused in words where the label asks for more than the sidewall bears', () => {
+    const soft = { ...tarn.tire.rear, sidewallMaximumPsi: 32 }
+    const target = pressureTargetFor(withSheet({ tire: { ...tarn.tire, rear: soft } }), 'RR', inTheBay)
+    expect(target.ok).toBe(false)
+    expect(target.says).toContain('allows 32 psi at most. Do not inflate it.')
+  })
+
+  it('is refused in words where no sheet names one', () => {
+    const words = { ok: false, says: 'The sheet names no pressure for this tire. Tell the desk.' }
+    expect(pressureTargetFor(blankOrder('shop', 'order'), 'RR', inTheBay)).toEqual(words)
+    const noSpare = withSheet({ placard: { ...tarn.placard, spare: null } })
+    expect(pressureTargetFor(noSpare, 'SP', inTheBay)).toEqual(words)
+  })
+
+  it('knows no limit of a spare whose tire the sheet does not name', () => {
+    expect(pressureTargetFor(withSheet(), 'SP', inTheBay)).toMatchObject({ psi: 63.8, placardPsi: 60 })
+  })
+})

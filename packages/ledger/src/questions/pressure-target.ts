@@ -1,0 +1,60 @@
+import { setTarget, type TireTemperature } from '@bayledger/reckoning/pressure/set-target'
+import type { Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
+import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
+import { printedIn } from '@bayledger/reckoning/units/printed-pressure'
+import { inKelvin } from '@bayledger/reckoning/units/temperature-units'
+import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { OrderState } from '../state.ts'
+
+export type PressureTarget =
+  | {
+      readonly ok: true
+      /** Gauge pressure to set now, in psi, to a tenth. */
+      readonly psi: number
+      readonly placardPsi: number
+      readonly quality: TemperatureQuality
+      /** A cap held the target below what the temperature asks for: the tire must be finished cold. */
+      readonly capped: boolean
+      readonly says: string
+    }
+  | { readonly ok: false; readonly says: string }
+
+/**
+ * The pressure to set a wheel to now: the label's figure carried from the outdoor temperature to the tire's own.
+ * Refused in words where the sheet has no figure for the position, or one that the tire does not bear. The maker's
+ * label governs.
+ */
+export const pressureTargetFor = (
+  state: OrderState,
+  wheel: WheelPosition,
+  surroundings: Surroundings,
+): PressureTarget => {
+  const sheet = state.sheet?.sheet
+  const axle = axleOf(wheel)
+  const placard = sheet?.placard[axle] ? printedIn('psi', sheet.placard[axle]) : null
+  const maximum = sheet?.tire[axle]?.sidewallMaximumPsi
+  if (placard === null)
+    return { ok: false, says: 'The sheet names no pressure for this tire. Tell the desk.' }
+  const set = setTarget({
+    placard,
+    sidewallMaximum: maximum === undefined ? null : { value: maximum, unit: 'psi' },
+    outdoor: inKelvin(surroundings.outdoor),
+    tire: tireTemperature(surroundings),
+    altitude: metersFromFeet(surroundings.altitudeFeet),
+  })
+  if (!set.ok) return { ok: false, says: set.says }
+  return {
+    ok: true,
+    psi: set.target.value,
+    placardPsi: placard.value,
+    quality: set.quality,
+    capped: set.cappedBy !== null,
+    says: set.says,
+  }
+}
+
+/** A cold tire stands at the outdoor temperature; of a driven one the sensor sits on a rim that the brake heats. */
+const tireTemperature = ({ tire, tires, outdoor }: Surroundings): TireTemperature | null => {
+  if (tire) return { kelvin: inKelvin(tire), quality: tires === 'driven' ? 'estimated' : 'measured' }
+  return tires === 'cold' ? { kelvin: inKelvin(outdoor), quality: 'assumed' } : null
+}

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import { decide, oneSensorJob, workUntil } from '../../test-support/one-sensor-job.ts'
+import { before, closeStep } from '../../test-support/refusals/setting.ts'
+import { wordsOf } from '../../test-support/seeded-ids.ts'
+import { technician } from '../../test-support/shop.ts'
+import { proofOf } from './gates.ts'
+
+const bay = { by: technician }
+
+describe('the proof', () => {
+  it('adds up drives and starts again after the light came on', () => {
+    const pen = before('vehicle.proof.drive')
+    closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 13 })
+    expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven' })
+    closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 12, lightAtEnd: 'solid' })
+    expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-fixed' })
+    closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 15 })
+    expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven' })
+    closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 5 })
+    expect(proofOf(pen.state())).toEqual({ verdict: 'proven', minutes: 20 })
+  })
+
+  it('fails where the vehicle stored another ID than the wheel sends', () => {
+    const pen = before('vehicle.closing.module')
+    closeStep<'module.read'>(pen, 'vehicle.closing.module', { ids: { LF: '0A1B2C13', LR: '0A1B2C10' } })
+    workUntil(pen, () => false)
+    expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-fixed' })
+  })
+
+  it('stands where the vehicle writes the same IDs in decimal digits, and fails where one of them is another', () => {
+    const stored = { LF: '0169552912', RF: '169552913', RR: '169553143', LR: '169552915' }
+    const verdictWith = (ids: Partial<typeof stored>) => {
+      const pen = before('vehicle.closing.module')
+      closeStep<'module.read'>(pen, 'vehicle.closing.module', {
+        notation: 'decimal',
+        ids: { ...stored, ...ids },
+      })
+      workUntil(pen, () => false)
+      return proofOf(pen.state()).verdict
+    }
+    expect(verdictWith({})).toBe('proven')
+    expect(verdictWith({ LR: '169552916' })).toBe('not-fixed')
+  })
+
+  it('fails where a sensor stays silent at the closing check', () => {
+    const pen = before('RR.closing.read')
+    closeStep<'wheel.checked'>(pen, 'RR.closing.read', { sensor: { answer: 'silent', tries: 3 } })
+    workUntil(pen, () => false)
+    expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-fixed' })
+  })
+
+  it('is never claimed where the relearn was set aside', () => {
+    const pen = before('vehicle.relearn.done')
+    pen.write('step.set_aside', { stepKey: 'vehicle.relearn.done', reason: wordsOf('why') }, bay)
+    workUntil(pen, () => false)
+    expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven' })
+  })
+
+  it('has nothing to prove where nothing was authorized', () => {
+    const pen = oneSensorJob('shown')
+    decide(pen, 'declined')
+    expect(proofOf(pen.state())).toEqual({ verdict: 'nothing-to-prove' })
+  })
+})

@@ -1,0 +1,234 @@
+import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Answer, Estimate } from '@bayledger/reckoning/estimate'
+import type { EventEvidence, Evidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { JobPlan } from '@bayledger/reckoning/step'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Author, Hold } from './entry.ts'
+import type { Kind, PayloadOf } from './registry.ts'
+
+/** Which entry wrote a fact down: enough to show who and when, and to strike it. */
+export type Written = {
+  readonly entryId: string
+  readonly seq: number
+  readonly by: Author
+  readonly deviceId: string | null
+  readonly writtenAt: string
+}
+
+/** A fact with the entry that recorded it. */
+export type Recorded<T> = T & { readonly written: Written }
+
+/** One line of the ledger as the margin shows it; a struck one stays, with its reason. */
+export type Mark = Written & {
+  readonly kind: Kind
+  readonly receivedAt: string | null
+  readonly struck:
+    | (Written & { readonly reason: PayloadOf<'entry.struck'>['reason']; readonly words: string | null })
+    | null
+}
+
+/** What one whole-vehicle check recorded of a wheel; `null` is "not checked", never "fine". */
+export type WheelReadings = {
+  readonly mounted: 'road' | 'temporary-spare' | null
+  readonly gauge: Recorded<NonNullable<PayloadOf<'wheel.checked'>['gauge']>> | null
+  readonly sensor: Recorded<{ readonly reading: NonNullable<PayloadOf<'wheel.checked'>['sensor']> }> | null
+  readonly notPossible: PayloadOf<'wheel.checked'>['notPossible']
+}
+
+export type TireRecord = Omit<PayloadOf<'tire.inspected'>, 'when' | 'wheel' | 'stepKey'>
+
+export type VehicleCheck = {
+  readonly wheels: Readonly<Partial<Record<WheelPosition, WheelReadings>>>
+  readonly tires: Readonly<Partial<Record<WheelPosition, Recorded<TireRecord>>>>
+  readonly module: Recorded<PayloadOf<'module.read'>> | null
+  readonly telltale: Recorded<{
+    readonly lampCheck: 'lights' | 'dark' | null
+    readonly behavior: LightBehavior | null
+  }> | null
+}
+
+export type TorqueSeal = Recorded<Omit<PayloadOf<'studs.torqued'>, 'stepKey' | 'round'>>
+
+/** A wheel's way through the work: what keeps a vehicle off the road until it is tight and checked. */
+export type WheelWork = {
+  readonly removed: Recorded<{ readonly remark: PayloadOf<'wheel.removed'>['remark'] }> | null
+  readonly mounted: Recorded<{ readonly cameFrom: WheelPosition }> | null
+  /** The rounds that stand since the wheel was last fitted. */
+  readonly rounds: Readonly<Partial<Record<PayloadOf<'studs.torqued'>['round'], TorqueSeal>>>
+  /** Rounds of this fitting that a nut which moved, or a round sealed anew, has overtaken. */
+  readonly overtaken: readonly TorqueSeal[]
+  readonly checked: TorqueSeal | null
+  readonly part: Recorded<PayloadOf<'part.drawn'>> | null
+  readonly programmed: Recorded<PayloadOf<'sensor.programmed'>> | null
+  readonly fitted: Recorded<PayloadOf<'sensor.fitted'>> | null
+  readonly leak: Recorded<PayloadOf<'leak.checked'>> | null
+  readonly pressure: Recorded<PayloadOf<'pressure.set'>> | null
+  readonly broken: Recorded<PayloadOf<'sensor.broken'>> | null
+  readonly inside: Recorded<TireRecord> | null
+}
+
+export type Confirmation = Recorded<PayloadOf<'diagnosis.confirmed'>['verdict']>
+
+export type IssuedDiagnosis = Recorded<{
+  readonly evidence: Evidence
+  readonly diagnosis: Diagnosis
+  readonly confirmed: Confirmation | null
+  /** The arrival facts have changed since: the order moves back until a new one is issued. */
+  readonly outdated: boolean
+}>
+
+export type IssuedEstimate = Recorded<{
+  readonly estimate: Estimate
+  readonly digest: string
+  readonly diagnosisId: string
+  /** What the findings offered when it was issued: while that is the same, newer findings need no new estimate. */
+  readonly offers: string
+  readonly shown: readonly Recorded<PayloadOf<'estimate.shown'>>[]
+}>
+
+/** A stop that the customer was told of, for the wheels that it concerned then. */
+export type StopTold = Written & { readonly wheels: readonly WheelPosition[] }
+
+/** One fact that two devices recorded; the last of `records` stands in front until a person withdraws one. */
+export type Conflict = {
+  readonly fact:
+    | 'gauge'
+    | 'sensor'
+    | 'stem'
+    | 'valve'
+    | 'tread'
+    | 'tire-damage'
+    | 'fastener-damage'
+    | 'control-module'
+    | 'warning-light'
+  readonly phase: 'arrival' | 'closing'
+  readonly wheel: WheelPosition | null
+  /** Both say the same: nothing to decide, though both are on record. */
+  readonly agree: boolean
+  readonly records: readonly Written[]
+}
+
+export type BundleDecision = Recorded<{
+  readonly revision: number
+  readonly answer: Answer
+  readonly deferredUntil: string | null
+  readonly cautionShown: string | null
+}>
+
+/** What closed a step; `value`: what was written down where no kind of entry of its own has a place for it. */
+export type Closing = Recorded<{ readonly kind: Kind; readonly value: string | null }>
+
+/** An order as its entries make it: computed by `fold`, never stored as truth. */
+export type OrderState = {
+  readonly orderId: string
+  readonly shopId: string
+  readonly seq: number
+  readonly headHash: string
+  readonly marks: readonly Mark[]
+  readonly opened: Recorded<PayloadOf<'order.opened'> & { readonly orderNumber: string | null }> | null
+  readonly locationId: string | null
+  readonly complaint: Recorded<{
+    readonly words: string
+    readonly reportedLight: LightBehavior | null
+    readonly events: EventEvidence[]
+  }> | null
+  readonly authority: {
+    readonly look: Recorded<PayloadOf<'authority.given'>> | null
+    readonly drive: Recorded<PayloadOf<'authority.given'>> | null
+  }
+  readonly sheet: Recorded<{ readonly sheet: SpecificationSheet }> | null
+  readonly surroundings: Recorded<PayloadOf<'surroundings.recorded'>> | null
+  readonly assigned: Recorded<PayloadOf<'order.assigned'>> | null
+  readonly wait: Recorded<PayloadOf<'wait.set'>> | null
+  readonly arrival: VehicleCheck
+  readonly closing: VehicleCheck
+  readonly conflicts: readonly Conflict[]
+  readonly diagnosis: IssuedDiagnosis | null
+  readonly stopsTold: Readonly<Record<string, StopTold>>
+  readonly refusals: Readonly<Record<string, Recorded<PayloadOf<'refusal.recorded'>>>>
+  readonly contacts: readonly Recorded<PayloadOf<'contact.made'>>[]
+  readonly estimates: readonly IssuedEstimate[]
+  readonly decisions: readonly Recorded<PayloadOf<'estimate.decided'>>[]
+  readonly answers: Readonly<Record<string, BundleDecision>>
+  readonly plan: Recorded<{ readonly plan: JobPlan }> | null
+  readonly closed: Readonly<Record<string, Closing>>
+  readonly setAside: Readonly<Record<string, Recorded<{ readonly reason: string }>>>
+  readonly figures: Readonly<Partial<Record<SafetyFigure, Recorded<{ readonly reference: string }>>>>
+  readonly promised: Recorded<PayloadOf<'part.promised'>> | null
+  readonly work: Readonly<Partial<Record<WheelPosition, WheelWork>>>
+  readonly relearn: Recorded<PayloadOf<'relearn.done'>> | null
+  readonly drives: readonly Recorded<PayloadOf<'drive.done'>>[]
+  readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
+  readonly notes: readonly Recorded<{ readonly words: string }>[]
+  readonly paidCents: number
+  readonly holds: readonly Recorded<Hold>[]
+  readonly reports: readonly Recorded<PayloadOf<'report.sealed'> & { readonly reportNumber: string | null }>[]
+  readonly handedBack: Recorded<PayloadOf<'order.handed_back'>> | null
+  readonly ended: Recorded<{
+    readonly how: 'refused' | 'withdrawn'
+    readonly reason: string
+    readonly words: string
+  }> | null
+}
+
+const untouchedCheck: VehicleCheck = { wheels: {}, tires: {}, module: null, telltale: null }
+
+/** An order before its first entry. */
+export const blankOrder = (shopId: string, orderId: string): OrderState => ({
+  orderId,
+  shopId,
+  seq: 0,
+  headHash: '0'.repeat(64),
+  marks: [],
+  opened: null,
+  locationId: null,
+  complaint: null,
+  authority: { look: null, drive: null },
+  sheet: null,
+  surroundings: null,
+  assigned: null,
+  wait: null,
+  arrival: untouchedCheck,
+  closing: untouchedCheck,
+  conflicts: [],
+  diagnosis: null,
+  stopsTold: {},
+  refusals: {},
+  contacts: [],
+  estimates: [],
+  decisions: [],
+  answers: {},
+  plan: null,
+  closed: {},
+  setAside: {},
+  figures: {},
+  promised: null,
+  work: {},
+  relearn: null,
+  drives: [],
+  photos: [],
+  notes: [],
+  paidCents: 0,
+  holds: [],
+  reports: [],
+  handedBack: null,
+  ended: null,
+})
+
+export const untouchedWheel: WheelWork = {
+  removed: null,
+  mounted: null,
+  rounds: {},
+  overtaken: [],
+  checked: null,
+  part: null,
+  programmed: null,
+  fitted: null,
+  leak: null,
+  pressure: null,
+  broken: null,
+  inside: null,
+}
+
+export const unreadWheel: WheelReadings = { mounted: null, gauge: null, sensor: null, notPossible: [] }

@@ -1,0 +1,87 @@
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { changeWheel } from '../../fold/change-wheel.ts'
+import { closeStep } from '../../fold/close-step.ts'
+import { type Appliers, type Foldable, type FoldableOf, recorded } from '../../fold/foldable.ts'
+import type { OrderState, TireRecord, VehicleCheck, WheelReadings } from '../../state.ts'
+import { unreadWheel } from '../../state.ts'
+import type { arrivalKinds } from './kinds.ts'
+
+export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
+  'wheel.checked': (state, entry) => {
+    const { phase, wheel, stepKey } = entry.payload
+    const checked = changeCheck(state, phase, (check) => ({
+      ...check,
+      wheels: { ...check.wheels, [wheel]: mergeReadings(check.wheels[wheel] ?? unreadWheel, entry) },
+    }))
+    return closeStep(checked, stepKey, entry)
+  },
+  'tire.inspected': (state, entry) => {
+    const { when, wheel, stepKey, ...tire } = entry.payload
+    const inspected =
+      when === 'inside'
+        ? changeWheel(state, wheel, (work) => ({
+            ...work,
+            inside: recorded(mergeTire(work.inside, tire), entry),
+          }))
+        : changeCheck(state, 'arrival', (check) => ({
+            ...check,
+            tires: { ...check.tires, [wheel]: mergedTire(check, wheel, tire, entry) },
+          }))
+    return closeStep(inspected, stepKey, entry)
+  },
+  'module.read': (state, entry) =>
+    closeStep(
+      changeCheck(state, entry.payload.phase, (check) => ({
+        ...check,
+        module: recorded(entry.payload, entry),
+      })),
+      entry.payload.stepKey,
+      entry,
+    ),
+  'telltale.observed': (state, entry) => {
+    const { phase, stepKey, lampCheck, behavior } = entry.payload
+    const observed = changeCheck(state, phase, (check) => ({
+      ...check,
+      telltale: recorded(
+        {
+          lampCheck: lampCheck ?? check.telltale?.lampCheck ?? null,
+          behavior: behavior ?? check.telltale?.behavior ?? null,
+        },
+        entry,
+      ),
+    }))
+    return closeStep(observed, stepKey, entry)
+  },
+}
+
+const changeCheck = (
+  state: OrderState,
+  phase: 'arrival' | 'closing',
+  change: (check: VehicleCheck) => VehicleCheck,
+): OrderState => ({ ...state, [phase]: change(state[phase]) })
+
+/** An absent member never erases a recorded one; a later reading of the same thing stands in front of the earlier. */
+const mergeReadings = (before: WheelReadings, entry: FoldableOf<'wheel.checked'>): WheelReadings => {
+  const { mounted, gauge, sensor, notPossible } = entry.payload
+  return {
+    mounted: mounted ?? before.mounted,
+    gauge: gauge ? recorded(gauge, entry) : before.gauge,
+    sensor: sensor ? recorded({ reading: sensor }, entry) : before.sensor,
+    notPossible: [...before.notPossible, ...notPossible],
+  }
+}
+
+const mergedTire = (check: VehicleCheck, wheel: WheelPosition, tire: TireRecord, entry: Foldable) =>
+  recorded(mergeTire(check.tires[wheel] ?? null, tire), entry)
+
+const mergeTire = (before: TireRecord | null, now: TireRecord): TireRecord => ({
+  valve: now.valve ?? before?.valve ?? null,
+  stem: now.stem ?? before?.stem ?? null,
+  treadDepth32nds: now.treadDepth32nds ?? before?.treadDepth32nds ?? null,
+  tireAgeYears: now.tireAgeYears ?? before?.tireAgeYears ?? null,
+  sensorAgeMonths: now.sensorAgeMonths ?? before?.sensorAgeMonths ?? null,
+  sealantSeen: now.sealantSeen ?? before?.sealantSeen ?? null,
+  tireDamage: now.tireDamage ?? before?.tireDamage ?? null,
+  fastenerDamage: now.fastenerDamage ?? before?.fastenerDamage ?? null,
+  inside: now.inside ?? before?.inside ?? null,
+})

@@ -1,0 +1,100 @@
+import {
+  FastenerDamage,
+  LightBehavior,
+  ModuleCode,
+  SensorId,
+  StemCondition,
+  TireDamage,
+  ValveKind,
+} from '@bayledger/reckoning/evidence/evidence'
+import { Pressure, Temperature } from '@bayledger/reckoning/quantity'
+import { StepKey } from '@bayledger/reckoning/step'
+import { WheelPosition } from '@bayledger/reckoning/wheels'
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { Id, plainText } from '../../text.ts'
+
+/** The whole-vehicle check before anything is touched, or the one after the work. */
+export const Phase = z.enum(['arrival', 'closing'])
+export type Phase = z.infer<typeof Phase>
+
+/** A gauge as it stood at the reading: its correction against the master gauge, in psi, by value. */
+export const GaugeUsed = z.strictObject({ instrumentId: Id, code: plainText(20), correctionPsi: z.number() })
+export type GaugeUsed = z.infer<typeof GaugeUsed>
+
+/** How often a sensor was asked before it was written down. */
+const tries = z.int().check(z.gte(1), z.lte(99))
+
+/** What a wheel's sensor gave: a silent one gives nothing but how often it was asked. */
+export const SensorAnswer = z.discriminatedUnion('answer', [
+  z.strictObject({
+    answer: z.literal('answered'),
+    tries,
+    id: z.nullable(SensorId),
+    pressure: z.nullable(Pressure),
+    temperature: z.nullable(Temperature),
+    battery: z.nullable(z.enum(['ok', 'low', 'not-reported'])),
+    frequencyMHz: z.nullable(z.number().check(z.gte(1), z.lte(10_000))),
+    followsPressure: z.nullable(z.boolean()),
+    /** Relearns that refused this sensor while others were learned; absent in what was written before it was asked. */
+    learnRefusals: z.optional(z.nullable(z.int().check(z.gte(0), z.lte(99)))),
+  }),
+  z.strictObject({ answer: z.literal('silent'), tries }),
+  z.strictObject({ answer: z.literal('not-tried') }),
+])
+export type SensorAnswer = z.infer<typeof SensorAnswer>
+
+export const CouldNotBeChecked = z.strictObject({ field: plainText(60), why: plainText(200) })
+
+const stepKey = z.nullable(StepKey)
+
+export const arrivalKinds = {
+  /** Each member may be absent (null): an absent one never erases what an earlier entry recorded. */
+  'wheel.checked': kind(
+    z.strictObject({
+      phase: Phase,
+      stepKey,
+      wheel: WheelPosition,
+      mounted: z.nullable(z.enum(['road', 'temporary-spare'])),
+      gauge: z.nullable(z.strictObject({ pressure: Pressure, instrument: GaugeUsed })),
+      sensor: z.nullable(SensorAnswer),
+      notPossible: z.array(CouldNotBeChecked).check(z.maxLength(20)),
+    }),
+  ),
+  'tire.inspected': kind(
+    z.strictObject({
+      when: z.enum(['arrival', 'inside']),
+      stepKey,
+      wheel: WheelPosition,
+      valve: z.nullable(ValveKind),
+      stem: z.nullable(StemCondition),
+      treadDepth32nds: z.nullable(z.number().check(z.gte(0), z.lte(40))),
+      tireAgeYears: z.nullable(z.number().check(z.gte(0), z.lte(60))),
+      sensorAgeMonths: z.nullable(z.int().check(z.gte(0), z.lte(400))),
+      sealantSeen: z.nullable(z.boolean()),
+      tireDamage: z.nullable(z.array(TireDamage).check(z.maxLength(20))),
+      fastenerDamage: z.nullable(z.array(FastenerDamage).check(z.maxLength(20))),
+      inside: z.nullable(z.enum(['sound', 'run-low-damage', 'earlier-repair', 'foreign-body'])),
+    }),
+  ),
+  'module.read': kind(
+    z.strictObject({
+      phase: Phase,
+      stepKey,
+      state: z.enum(['read', 'blank', 'unreadable']),
+      notation: z.nullable(z.enum(['hex', 'decimal'])),
+      ids: z.partialRecord(WheelPosition, SensorId),
+      codes: z.array(ModuleCode).check(z.maxLength(100)),
+      strayIds: z.array(SensorId).check(z.maxLength(100)),
+      why: z.nullable(plainText(200)),
+    }),
+  ),
+  'telltale.observed': kind(
+    z.strictObject({
+      phase: Phase,
+      stepKey,
+      lampCheck: z.nullable(z.enum(['lights', 'dark'])),
+      behavior: z.nullable(LightBehavior),
+    }),
+  ),
+}

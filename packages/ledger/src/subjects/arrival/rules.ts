@@ -1,0 +1,58 @@
+import type { Pressure } from '@bayledger/reckoning/quantity'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
+import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { AdmitFacts } from '../../admit/facts.ts'
+import { type Refusal, refuse } from '../../admit/refusal.ts'
+import type { Rules } from '../../admit/rule.ts'
+import type { arrivalKinds, GaugeUsed } from './kinds.ts'
+
+/**
+ * What can be typed as a pressure at all, in psi. Inside these bounds an implausible reading is a finding; beyond
+ * them it was mistyped. A hand gauge of this shop reads to 150 (bounds are ours, no source).
+ */
+const typedPsi = {
+  gauge: { lowest: -20, highest: 150 },
+  sensor: { lowest: -20, highest: 400 },
+} as const
+
+export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
+  'wheel.checked': [
+    (_state, { payload: { wheel, gauge, sensor } }) =>
+      impossible(wheel, gauge?.pressure, typedPsi.gauge) ??
+      impossible(wheel, sensor?.answer === 'answered' ? sensor.pressure : null, typedPsi.sensor),
+    (_state, { payload }, facts) => (payload.gauge ? knownGauge(payload.gauge.instrument, facts) : null),
+    (state) =>
+      state.authority.look
+        ? null
+        : refuse(
+            'AUTHORITY_MISSING',
+            'The customer has not agreed to a look yet. Record the consent at the desk first.',
+          ),
+  ],
+  'tire.inspected': [],
+  'module.read': [],
+  'telltale.observed': [],
+}
+
+const impossible = (
+  wheel: WheelPosition,
+  pressure: Pressure | null | undefined,
+  { lowest, highest }: { readonly lowest: number; readonly highest: number },
+): Refusal | null => {
+  if (!pressure) return null
+  const psi = pressureIn('psi', pressure)
+  return psi >= lowest && psi <= highest
+    ? null
+    : refuse(
+        'READING_IMPOSSIBLE',
+        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${lowest} to ${highest} psi).`,
+      )
+}
+
+export const knownGauge = ({ instrumentId, code }: GaugeUsed, facts: AdmitFacts): Refusal | null =>
+  facts.gauges.has(instrumentId)
+    ? null
+    : refuse(
+        'GAUGE_UNKNOWN',
+        `The gauge ${code} is not in the shop's register or is quarantined. Take another gauge and read again.`,
+      )

@@ -1,0 +1,61 @@
+import { Distance } from '@bayledger/reckoning/quantity'
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { Digest, Id, PersonalDigest, plainText } from '../../text.ts'
+
+const final = { writtenWhere: 'server', strikable: 'no' } as const
+
+export const closingKinds = {
+  /** Carries the head that it was composed from; refused if the head has moved since. */
+  'report.sealed': kind(
+    z.strictObject({
+      composedFrom: z.strictObject({ seq: z.int().check(z.positive()), hash: Digest }),
+      pdfSha256: Digest,
+      templateVersion: z.int(),
+      settingsVersion: z.int(),
+      language: z.enum(['en']),
+      supersedes: z.nullable(plainText(40)),
+    }),
+    final,
+  ),
+  'order.handed_back': kind(
+    z.strictObject({
+      odometer: z.nullable(Distance),
+      lockingKeyReturned: z.nullable(z.boolean()),
+      retorqueAdvised: z.boolean(),
+      signature: z.nullable(PersonalDigest),
+      /** For "not yet proven": the second person who agreed to release. */
+      releaseAgreedBy: z.nullable(Id),
+    }),
+    final,
+  ),
+  'order.refused': kind(
+    z.strictObject({
+      reason: z.enum(['unsafe-request', 'would-disable-safety-system', 'out-of-scope']),
+      words: PersonalDigest,
+    }),
+    final,
+  ),
+  'order.withdrawn': kind(
+    z.strictObject({ reason: z.enum(['customer', 'opened-twice', 'other']), words: PersonalDigest }),
+    final,
+  ),
+  'entry.struck': kind(
+    z.strictObject({
+      entryId: Id,
+      reason: z.enum([
+        'undone',
+        'wrong-wheel',
+        'wrong-value',
+        'wrong-order',
+        'not-done',
+        'recorded-twice',
+        'other',
+      ]),
+      words: z.nullable(PersonalDigest),
+      /** A different person, where striking takes two. */
+      secondPersonId: z.nullable(Id),
+    }),
+    { strikable: 'no' },
+  ),
+}

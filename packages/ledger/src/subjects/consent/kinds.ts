@@ -1,0 +1,77 @@
+import { Answer, Cents, Estimate } from '@bayledger/reckoning/estimate'
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { Day, Digest, Id, Instant, PersonalDigest, plainText } from '../../text.ts'
+import { DecidedBy } from '../opening/kinds.ts'
+
+const server = { writtenWhere: 'server', strikable: 'no', holdsMoney: true } as const
+
+/** How consent was given; a signature's strokes or typed name are personal text. */
+export const Consent = z.discriminatedUnion('channel', [
+  z.strictObject({
+    channel: z.literal('in-person'),
+    signature: z.strictObject({ form: z.enum(['drawn', 'typed']), digest: PersonalDigest }),
+  }),
+  z.strictObject({
+    channel: z.literal('link'),
+    linkId: Id,
+    signature: z.strictObject({ form: z.enum(['drawn', 'typed']), digest: PersonalDigest }),
+  }),
+  z.strictObject({
+    channel: z.literal('telephone'),
+    number: PersonalDigest,
+    calledAt: Instant,
+    readOut: PersonalDigest,
+    answerWords: PersonalDigest,
+  }),
+])
+export type Consent = z.infer<typeof Consent>
+
+export const BundleAnswer = z.strictObject({
+  bundleKey: plainText(61),
+  answer: Answer,
+  deferredUntil: z.nullable(Day),
+  /** The caution, with its version, that was shown for what was not authorized. */
+  cautionShown: z.nullable(plainText(20)),
+})
+export type BundleAnswer = z.infer<typeof BundleAnswer>
+
+export const consentKinds = {
+  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, estimate: Estimate, digest: Digest }), server),
+  'estimate.shown': kind(
+    z.strictObject({
+      revision: z.int().check(z.positive()),
+      channel: z.enum(['in-person', 'link', 'telephone']),
+      linkId: z.nullable(Id),
+    }),
+    { ...server, holdsMoney: false },
+  ),
+  'estimate.decided': kind(
+    z.strictObject({
+      revision: z.int().check(z.positive()),
+      digest: Digest,
+      answers: z.array(BundleAnswer).check(z.minLength(1)),
+      by: DecidedBy,
+      consent: Consent,
+      language: z.enum(['en']),
+      agreesToElectronicRecord: z.boolean(),
+      wantsRemovedParts: z.boolean(),
+    }),
+    { ...server, holdsMoney: false, writtenBy: ['staff', 'customer'] },
+  ),
+  'refusal.recorded': kind(
+    z.strictObject({
+      codes: z.array(plainText(60)).check(z.minLength(1)),
+      cautionShown: plainText(20),
+      proof: z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest }),
+        z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
+      ]),
+    }),
+    { ...server, holdsMoney: false },
+  ),
+  'payment.noted': kind(
+    z.strictObject({ amountCents: Cents, method: z.enum(['cash', 'card', 'check', 'account', 'none-due']) }),
+    server,
+  ),
+}

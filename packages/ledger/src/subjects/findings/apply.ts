@@ -1,0 +1,37 @@
+import { type Appliers, recorded, writtenOf } from '../../fold/foldable.ts'
+import type { OrderState } from '../../state.ts'
+import type { findingKinds } from './kinds.ts'
+
+export const applyFinding: Appliers<keyof typeof findingKinds> = {
+  'diagnosis.issued': (state, entry) => ({
+    ...state,
+    diagnosis: recorded(
+      {
+        evidence: entry.payload.evidence,
+        diagnosis: entry.payload.diagnosis,
+        confirmed: null,
+        outdated: false,
+      },
+      entry,
+    ),
+  }),
+  'diagnosis.confirmed': (state, entry) =>
+    state.diagnosis?.written.entryId === entry.payload.diagnosisId
+      ? { ...state, diagnosis: { ...state.diagnosis, confirmed: recorded(entry.payload.verdict, entry) } }
+      : state,
+  'stop.told': (state, entry) => ({
+    ...state,
+    stopsTold: {
+      ...state.stopsTold,
+      ...Object.fromEntries(
+        entry.payload.codes.map((code) => [
+          code,
+          { ...writtenOf(entry), wheels: findingNow(state, code)?.wheels ?? [] },
+        ]),
+      ),
+    },
+  }),
+}
+
+const findingNow = (state: OrderState, code: string) =>
+  state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)

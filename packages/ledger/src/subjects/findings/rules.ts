@@ -1,0 +1,52 @@
+import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
+import { refuse } from '../../admit/refusal.ts'
+import type { Rules } from '../../admit/rule.ts'
+import { canonicalText, digestOf } from '../../hash-chain.ts'
+import { evidenceOf } from '../../questions/evidence-of.ts'
+import { missingOnArrival } from '../../questions/gates.ts'
+import type { findingKinds } from './kinds.ts'
+
+export const findingRules: Rules<keyof typeof findingKinds> = {
+  // What was computed elsewhere is computed again here: nobody can write findings that the evidence does not make.
+  'diagnosis.issued': [
+    (state, { payload }, facts) => {
+      const evidence = evidenceOf(state, facts.history)
+      const same =
+        canonicalText(evidence) === canonicalText(payload.evidence) &&
+        digestOf(evidence) === payload.evidenceDigest &&
+        canonicalText(diagnose(evidence)) === canonicalText(payload.diagnosis)
+      return same
+        ? null
+        : refuse(
+            'DIAGNOSIS_DIFFERS',
+            'The readings have changed since these findings were computed. Compute them again.',
+          )
+    },
+  ],
+  'diagnosis.confirmed': [
+    (state, { payload }) =>
+      state.diagnosis?.written.entryId === payload.diagnosisId && !state.diagnosis.outdated
+        ? null
+        : refuse(
+            'DIAGNOSIS_NOT_CURRENT',
+            'Newer readings have changed the findings. Look at the present ones and confirm those.',
+          ),
+    (state) => {
+      const [first] = missingOnArrival(state)
+      return first ? refuse('ARRIVAL_INCOMPLETE', `The arrival check is not complete. ${first.words}`) : null
+    },
+  ],
+  'stop.told': [
+    (state, { payload }) => {
+      const stops = new Set(
+        (state.diagnosis?.diagnosis.findings ?? [])
+          .filter(({ kind }) => kind === 'stop')
+          .map(({ code }) => code as string),
+      )
+      const unknown = payload.codes.find((code) => !stops.has(code))
+      return unknown
+        ? refuse('STOP_NOT_FOUND', `"${unknown}" is not among the present findings that stop the vehicle.`)
+        : null
+    },
+  ],
+}

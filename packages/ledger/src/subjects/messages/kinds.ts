@@ -1,0 +1,14 @@
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { PersonalDigest } from '../../text.ts'
+
+export const messageKinds = {
+  'contact.made': kind(
+    z.strictObject({
+      channel: z.enum(['in-person', 'telephone', 'link', 'message']),
+      outcome: z.enum(['reached', 'not-reached', 'left-word']),
+      words: z.nullable(PersonalDigest),
+    }),
+  ),
+  'note.added': kind(z.strictObject({ words: PersonalDigest })),
+}

@@ -1,0 +1,44 @@
+import { type Appliers, recorded } from '../../fold/foldable.ts'
+import type { openingKinds } from './kinds.ts'
+
+export const applyOpening: Appliers<keyof typeof openingKinds> = {
+  'order.opened': (state, entry) => ({
+    ...state,
+    opened: recorded({ ...entry.payload, orderNumber: entry.given.orderNumber ?? null }, entry),
+    locationId: entry.payload.locationId,
+  }),
+  'complaint.recorded': (state, entry) => ({ ...state, complaint: recorded(entry.payload, entry) }),
+  'authority.given': (state, entry) => {
+    const given = recorded(entry.payload, entry)
+    return {
+      ...state,
+      authority: {
+        look: entry.payload.to.includes('look') ? given : state.authority.look,
+        drive: entry.payload.to.includes('drive') ? given : state.authority.drive,
+      },
+    }
+  },
+  'sheet.chosen': (state, entry) => ({ ...state, sheet: recorded(entry.payload, entry) }),
+  'surroundings.recorded': (state, entry) => {
+    const before = state.surroundings
+    const now = entry.payload
+    return {
+      ...state,
+      surroundings: recorded(
+        {
+          surroundings: {
+            ...now.surroundings,
+            overnightLow: now.surroundings.overnightLow ?? before?.surroundings.overnightLow ?? null,
+            tire: now.surroundings.tire ?? before?.surroundings.tire ?? null,
+          },
+          minutesDriven: now.minutesDriven ?? before?.minutesDriven ?? null,
+          lastSet: now.lastSet ?? before?.lastSet ?? null,
+        },
+        entry,
+      ),
+    }
+  },
+  'order.assigned': (state, entry) => ({ ...state, assigned: recorded(entry.payload, entry) }),
+  'wait.set': (state, entry) => ({ ...state, wait: recorded(entry.payload, entry) }),
+  'order.moved': (state, entry) => ({ ...state, locationId: entry.payload.locationId }),
+}

@@ -1,0 +1,62 @@
+import { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import { Distance, Temperature } from '@bayledger/reckoning/quantity'
+import { SpecificationSheet, Surroundings } from '@bayledger/reckoning/sheet'
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { Id, Instant, PersonalDigest } from '../../text.ts'
+
+/** Who decides for the vehicle, and by what right. The name is personal text. */
+export const DecidedBy = z.strictObject({
+  relation: z.enum(['owner', 'named-person', 'fleet-contact', 'driver']),
+  name: PersonalDigest,
+})
+export type DecidedBy = z.infer<typeof DecidedBy>
+
+export const openingKinds = {
+  'order.opened': kind(
+    z.strictObject({
+      locationId: Id,
+      customerId: Id,
+      vehicleId: Id,
+      waitsHere: z.boolean(),
+      promisedAt: z.nullable(Instant),
+      odometer: z.nullable(Distance),
+      comebackOf: z.nullable(Id),
+    }),
+    { writtenWhere: 'server', strikable: 'no' },
+  ),
+  'complaint.recorded': kind(
+    z.strictObject({
+      words: PersonalDigest,
+      /** As the customer tells it; `null`: not asked or not known. */
+      reportedLight: z.nullable(LightBehavior),
+      events: z.array(EventEvidence).check(z.maxLength(200)),
+    }),
+  ),
+  'authority.given': kind(
+    z.strictObject({
+      to: z.array(z.enum(['look', 'drive'])).check(z.minLength(1)),
+      by: DecidedBy,
+      channel: z.enum(['in-person', 'telephone', 'link']),
+      lookFeeCents: z.int().check(z.gte(0)),
+      lookFeeWaivedWithWork: z.boolean(),
+    }),
+    { writtenWhere: 'server', strikable: 'no', holdsMoney: true },
+  ),
+  'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet })),
+  'surroundings.recorded': kind(
+    z.strictObject({
+      surroundings: Surroundings,
+      minutesDriven: z.nullable(z.number().check(z.gte(0), z.lte(100_000))),
+      lastSet: z.nullable(z.strictObject({ temperature: Temperature, altitudeFeet: z.nullable(z.number()) })),
+    }),
+  ),
+  'order.assigned': kind(z.strictObject({ staffId: z.nullable(Id), bay: z.nullable(z.int()) })),
+  'wait.set': kind(
+    z.strictObject({
+      reason: z.enum(['cooling-down', 'customer-returns', 'weather', 'part', 'trial-drive']),
+      until: Instant,
+    }),
+  ),
+  'order.moved': kind(z.strictObject({ locationId: Id }), { writtenWhere: 'server', strikable: 'no' }),
+}

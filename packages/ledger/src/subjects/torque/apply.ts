@@ -1,0 +1,77 @@
+import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
+import { changeWheel } from '../../fold/change-wheel.ts'
+import { closeStep } from '../../fold/close-step.ts'
+import { type Appliers, type FoldableOf, recorded } from '../../fold/foldable.ts'
+import { closedByAny, reopen } from '../../fold/reopen.ts'
+import type { OrderState, TorqueSeal, WheelWork } from '../../state.ts'
+import type { torqueKinds } from './kinds.ts'
+
+/**
+ * A round sealed anew overtakes the rounds after it and the second check: the check is always of what stands now.
+ * A nut that still turns on the last round sends the wheel back to the round before.
+ */
+const applyRound = (state: OrderState, entry: FoldableOf<'studs.torqued'>): OrderState => {
+  const { stepKey, round, ...payload } = entry.payload
+  const seal = recorded(payload, entry)
+  const moved = round === 'again' && seal.moved.length > 0
+  const from = moved ? 'full' : round
+  const overtaken = overtake(state, seal, from)
+  if (moved)
+    return changeWheel(overtaken, seal.wheel, (work) => ({ ...work, overtaken: [...work.overtaken, seal] }))
+  const sealed = changeWheel(overtaken, seal.wheel, (work) => ({
+    ...work,
+    rounds: { ...work.rounds, [round]: seal },
+  }))
+  return closeStep(sealed, stepKey, entry)
+}
+
+/** The second person's round: a nut that turns under it sends the wheel back to the round at the figure. */
+const applyCheck = (state: OrderState, entry: FoldableOf<'torque.checked'>): OrderState => {
+  const { stepKey, ...payload } = entry.payload
+  const seal = recorded(payload, entry)
+  if (seal.moved.length > 0) return overtake(state, seal, 'full')
+  return closeStep(
+    changeWheel(state, seal.wheel, (work) => ({ ...work, checked: seal })),
+    stepKey,
+    entry,
+  )
+}
+
+/** Sets aside the rounds of a wheel from one round on, with its second check, and opens their steps again. */
+const overtake = (state: OrderState, { wheel }: TorqueSeal, from: TorqueRound): OrderState => {
+  const stale = torqueRounds.slice(torqueRounds.indexOf(from))
+  const staleSteps = new Set<string>(stale.map((round) => `torque-${round}`))
+  const changed = changeWheel(state, wheel, (work) => withoutRounds(work, stale))
+  return reopen(
+    changed,
+    wheel,
+    (step) =>
+      step.closedBy === 'torque.checked' ||
+      (step.closedBy === 'studs.torqued' && staleSteps.has(step.stepKey.split('.').at(-1) ?? '')),
+  )
+}
+
+const withoutRounds = (work: WheelWork, stale: readonly TorqueRound[]): WheelWork => ({
+  ...work,
+  rounds: Object.fromEntries(
+    Object.entries(work.rounds).filter(([round]) => !stale.includes(round as TorqueRound)),
+  ),
+  overtaken: [
+    ...work.overtaken,
+    ...stale.flatMap((round) => {
+      const seal = work.rounds[round]
+      return seal ? [seal] : []
+    }),
+  ],
+  checked: null,
+})
+
+/** A wheel that comes off or goes on starts its torque from nothing: the rounds before are of another fitting. */
+export const freshFitting = { rounds: {}, overtaken: [], checked: null } as const
+
+export const torqueSteps = closedByAny('studs.torqued', 'torque.checked')
+
+export const applyTorque: Appliers<keyof typeof torqueKinds> = {
+  'studs.torqued': applyRound,
+  'torque.checked': applyCheck,
+}

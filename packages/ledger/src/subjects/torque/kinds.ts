@@ -1,0 +1,38 @@
+import { Torque } from '@bayledger/reckoning/quantity'
+import { StepKey, torqueRounds } from '@bayledger/reckoning/step'
+import { WheelPosition } from '@bayledger/reckoning/wheels'
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { Day, Id, plainText } from '../../text.ts'
+
+/** A torque wrench as its holder knew it when the round was sealed; figures in the wrench's own unit. */
+export const WrenchUsed = z.strictObject({
+  instrumentId: Id,
+  code: plainText(20),
+  dueOn: Day,
+  cyclesBefore: z.int().check(z.gte(0)),
+  rangeLow: z.number(),
+  rangeHigh: z.number(),
+  rangeUnit: z.enum(['lbf·ft', 'lbf·in', 'N·m']),
+})
+export type WrenchUsed = z.infer<typeof WrenchUsed>
+
+export const TorqueRound = z.enum(torqueRounds)
+
+const stud = z.int().check(z.gte(1), z.lte(10))
+const round = {
+  stepKey: StepKey,
+  wheel: WheelPosition,
+  figure: Torque,
+  wrench: WrenchUsed,
+  clicked: z.int().check(z.gte(0), z.lte(10)),
+  total: z.int().check(z.gte(3), z.lte(10)),
+  /** Studs (1 is nearest the valve, counted clockwise) whose nut turned before the click. */
+  moved: z.array(stud),
+}
+
+export const torqueKinds = {
+  'studs.torqued': kind(z.strictObject({ ...round, round: TorqueRound }), { strikable: 'second-person' }),
+  /** The second person's own round, at the full figure. */
+  'torque.checked': kind(z.strictObject(round), { strikable: 'second-person' }),
+}

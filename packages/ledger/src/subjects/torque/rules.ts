@@ -1,0 +1,26 @@
+import { wheelNames } from '@bayledger/reckoning/wheels'
+import { refuse } from '../../admit/refusal.ts'
+import type { Rules } from '../../admit/rule.ts'
+import { torquedBy } from '../../questions/gates.ts'
+import { isSamePerson } from '../../same-person.ts'
+import { admitRound } from './admit-round.ts'
+import type { torqueKinds } from './kinds.ts'
+
+export const torqueRules: Rules<keyof typeof torqueKinds> = {
+  'studs.torqued': [(state, draft, facts) => admitRound(state, draft.payload, facts)],
+  'torque.checked': [
+    (state, draft, facts) => admitRound(state, draft.payload, facts),
+    (state, draft, facts) =>
+      facts.secondPersonRequired &&
+      torquedBy(state.work[draft.payload.wheel]).some((doer) => isSamePerson(doer, draft.writtenBy))
+        ? refuse(
+            'SECOND_PERSON_IS_DOER',
+            'You torqued this wheel yourself. Another person checks it: let them sign in with their PIN.',
+          )
+        : null,
+    (state, { payload }) =>
+      state.work[payload.wheel]?.rounds.again
+        ? null
+        : refuse('WHEEL_NOT_TORQUED', `The ${wheelNames[payload.wheel]} wheel is not torqued yet.`),
+  ],
+}

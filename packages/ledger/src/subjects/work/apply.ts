@@ -1,0 +1,103 @@
+import { changeWheel } from '../../fold/change-wheel.ts'
+import { closeStep } from '../../fold/close-step.ts'
+import { type Appliers, recorded } from '../../fold/foldable.ts'
+import { reopen, reopenOvertaken } from '../../fold/reopen.ts'
+import { withWheelsSecured } from '../../fold/secure-wheels.ts'
+import { isDriven } from '../../questions/proof.ts'
+import { freshFitting, torqueSteps } from '../torque/apply.ts'
+import type { workKinds } from './kinds.ts'
+
+export const applyWork: Appliers<keyof typeof workKinds> = {
+  'plan.issued': (state, entry) =>
+    reopenOvertaken({
+      ...state,
+      plan: recorded({ plan: withWheelsSecured(state, entry.payload.plan) }, entry),
+    }),
+  'figure.confirmed': (state, entry) => {
+    const { figure, reference, stepKey } = entry.payload
+    const confirmed = { ...state, figures: { ...state.figures, [figure]: recorded({ reference }, entry) } }
+    return closeStep(confirmed, stepKey, entry)
+  },
+  'part.promised': (state, entry) => ({ ...state, promised: recorded(entry.payload, entry) }),
+  'part.drawn': (state, entry) => {
+    const { wheel, stepKey } = entry.payload
+    const drawn = wheel
+      ? changeWheel(state, wheel, (work) => ({ ...work, part: recorded(entry.payload, entry) }))
+      : state
+    return closeStep({ ...drawn, promised: null }, stepKey, entry)
+  },
+  'wheel.removed': (state, entry) => {
+    const { wheel, remark, stepKey } = entry.payload
+    const off = changeWheel(state, wheel, (work) => ({
+      ...work,
+      ...freshFitting,
+      removed: recorded({ remark }, entry),
+      mounted: null,
+    }))
+    const opened = reopen(off, wheel, (step) => step.closedBy === 'wheel.mounted' || torqueSteps(step))
+    return closeStep(opened, stepKey, entry)
+  },
+  'wheel.mounted': (state, entry) => {
+    const { wheel, cameFrom, stepKey } = entry.payload
+    const mounted = changeWheel(state, wheel, (work) => ({
+      ...work,
+      ...freshFitting,
+      mounted: recorded({ cameFrom }, entry),
+    }))
+    return closeStep(reopen(mounted, wheel, torqueSteps), stepKey, entry)
+  },
+  'sensor.programmed': (state, entry) =>
+    closeStep(
+      changeWheel(state, entry.payload.wheel, (work) => ({
+        ...work,
+        programmed: recorded(entry.payload, entry),
+      })),
+      entry.payload.stepKey,
+      entry,
+    ),
+  'sensor.fitted': (state, entry) =>
+    closeStep(
+      changeWheel(state, entry.payload.wheel, (work) => ({
+        ...work,
+        fitted: recorded(entry.payload, entry),
+      })),
+      entry.payload.stepKey,
+      entry,
+    ),
+  'sensor.broken': (state, entry) =>
+    changeWheel(state, entry.payload.wheel, (work) => ({ ...work, broken: recorded(entry.payload, entry) })),
+  // A leak that was found is recorded and leaves its step open.
+  'leak.checked': (state, entry) => {
+    const { wheel, stepKey, tight } = entry.payload
+    const checked = changeWheel(state, wheel, (work) => ({ ...work, leak: recorded(entry.payload, entry) }))
+    return closeStep(checked, tight ? stepKey : null, entry)
+  },
+  'pressure.set': (state, entry) =>
+    closeStep(
+      changeWheel(state, entry.payload.wheel, (work) => ({
+        ...work,
+        pressure: recorded(entry.payload, entry),
+      })),
+      entry.payload.stepKey,
+      entry,
+    ),
+  'relearn.done': (state, entry) =>
+    closeStep(
+      { ...state, relearn: recorded(entry.payload, entry) },
+      entry.payload.result === 'refused' ? null : entry.payload.stepKey,
+      entry,
+    ),
+  // Drives add up: the step stays open until the minutes that a warning may take have been driven with the light off.
+  'drive.done': (state, entry) => {
+    const driven = { ...state, drives: [...state.drives, recorded(entry.payload, entry)] }
+    return closeStep(driven, isDriven(driven) ? entry.payload.stepKey : null, entry)
+  },
+  'step.closed': (state, entry) => closeStep(state, entry.payload.stepKey, entry),
+  'step.set_aside': (state, entry) => ({
+    ...state,
+    setAside: {
+      ...state.setAside,
+      [entry.payload.stepKey]: recorded({ reason: entry.payload.reason }, entry),
+    },
+  }),
+}

@@ -1,0 +1,118 @@
+import { SensorId } from '@bayledger/reckoning/evidence/evidence'
+import { Distance, Pressure, Torque } from '@bayledger/reckoning/quantity'
+import { SafetyFigure, Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
+import { JobPlan, StepKey } from '@bayledger/reckoning/step'
+import { WheelPosition } from '@bayledger/reckoning/wheels'
+import * as z from 'zod/mini'
+import { kind } from '../../kind.ts'
+import { Id, Instant, PersonalDigest, plainText } from '../../text.ts'
+import { GaugeUsed } from '../arrival/kinds.ts'
+
+export const workKinds = {
+  'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
+    writtenBy: ['system'],
+    writtenWhere: 'server',
+    strikable: 'no',
+  }),
+  'figure.confirmed': kind(
+    z.strictObject({ figure: SafetyFigure, reference: plainText(200), stepKey: z.nullable(StepKey) }),
+  ),
+  'part.promised': kind(z.strictObject({ partCode: plainText(60), promisedAt: Instant })),
+  'part.drawn': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: z.nullable(WheelPosition),
+      partNumber: plainText(60),
+      lot: z.nullable(plainText(60)),
+      madeMonth: z.nullable(z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])$/))),
+      quantity: z.int().check(z.positive()),
+      matches: z.strictObject({
+        frequencyMHz: z.nullable(z.number()),
+        stem: z.nullable(z.enum(['snap-in', 'clamp-in'])),
+      }),
+    }),
+  ),
+  'wheel.removed': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      remark: z.nullable(z.enum(['seized', 'over-tight', 'stud-damaged'])),
+    }),
+    { strikable: 'second-person' },
+  ),
+  'wheel.mounted': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      cameFrom: WheelPosition,
+      seatsMatch: z.literal(true),
+      handStarted: z.literal(true),
+    }),
+  ),
+  'sensor.programmed': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      sensorId: SensorId,
+      identity: z.enum(['copy', 'new']),
+      frequencyMHz: z.number(),
+      readBack: z.literal(true),
+    }),
+  ),
+  'sensor.fitted': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      sensorId: SensorId,
+      valve: z.enum(['snap-in', 'clamp-in']),
+      kitPart: plainText(60),
+      torque: Torque,
+    }),
+  ),
+  'sensor.broken': kind(z.strictObject({ wheel: WheelPosition, how: plainText(200) }), {
+    strikable: 'second-person',
+  }),
+  'leak.checked': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      tight: z.boolean(),
+      where: z.nullable(z.enum(['stem', 'core', 'bead', 'tread', 'sidewall', 'rim'])),
+    }),
+  ),
+  'pressure.set': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      target: z.strictObject({
+        psi: z.number(),
+        placardPsi: z.number(),
+        quality: TemperatureQuality,
+        capped: z.boolean(),
+      }),
+      asLeft: Pressure,
+      instrument: GaugeUsed,
+      surroundings: Surroundings,
+    }),
+  ),
+  'relearn.done': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      method: z.enum(['automatic', 'stationary', 'connector', 'reset']),
+      confirmed: z.array(WheelPosition),
+      result: z.enum(['learned', 'refused', 'learns-while-driven']),
+    }),
+  ),
+  'drive.done': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      minutes: z.number().check(z.gte(0), z.lte(600)),
+      odometerOut: Distance,
+      odometerIn: Distance,
+      lightAtEnd: z.enum(['off', 'solid', 'flash-then-solid']),
+      lampCheckAfter: z.enum(['lights-and-goes-out', 'stays-lit', 'dark']),
+    }),
+  ),
+  'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) })),
+  'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest })),
+}

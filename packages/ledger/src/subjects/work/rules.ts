@@ -1,0 +1,234 @@
+import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
+import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
+import { matchPart } from '@bayledger/reckoning/sensor/part-match'
+import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
+import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
+import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { type Refusal, refuse } from '../../admit/refusal.ts'
+import type { Rules } from '../../admit/rule.ts'
+import { holdingFinding, type WorkGate } from '../../questions/finding-holds.ts'
+import { missingOnArrival, roadGate, wheelStand } from '../../questions/gates.ts'
+import { pressureTargetFor } from '../../questions/pressure-target.ts'
+import type { OrderState } from '../../state.ts'
+import { knownGauge } from '../arrival/rules.ts'
+import type { workKinds } from './kinds.ts'
+
+export const workRules: Rules<keyof typeof workKinds> = {
+  'figure.confirmed': [
+    (state, draft) => {
+      const enteredBy = state.sheet?.sheet.sources[draft.payload.figure]?.enteredBy
+      return draft.writtenBy.kind === 'staff' && enteredBy === draft.writtenBy.staffId
+        ? refuse(
+            'FIGURE_CONFIRMED_BY_WRITER',
+            'You entered this figure; another person confirms it from the source.',
+          )
+        : null
+    },
+  ],
+  'part.drawn': [
+    (state, { payload }, facts) => {
+      const need = state.sheet ? sensorNeed(state.sheet.sheet) : null
+      if (need === null) return null
+      const { frequencyMHz, stem } = payload.matches
+      const why = facts.heldBackParts.get(payload.partNumber)
+      const match = matchPart(
+        need,
+        {
+          ...notMarked,
+          frequenciesMHz: frequencyMHz === null ? null : [frequencyMHz],
+          stem,
+          madeMonth: payload.madeMonth,
+          state: why === undefined ? null : { state: 'held-back', why },
+        },
+        facts.now,
+      )
+      if (match.fits || match.refusals.length === 0) return null
+      const reasons = match.refusals.map(({ words }) => words).join(' ')
+      return refuse('PART_DOES_NOT_MATCH', `${reasons} Take the right part.`)
+    },
+  ],
+  'wheel.removed': [
+    (state) => {
+      const [first] = missingOnArrival(state)
+      return first
+        ? refuse(
+            'ARRIVAL_INCOMPLETE',
+            `No wheel comes off before the arrival check is complete. ${first.words}`,
+          )
+        : null
+    },
+    (state, { payload }) => {
+      const holding = holdingFinding(state, 'wheel-removal', payload.wheel)
+      return holding
+        ? refuse(
+            'WHEEL_HELD_BY_FINDING',
+            `Keep this wheel on: ${holding.code.replaceAll('-', ' ')} must be settled first. ${holding.next}`,
+          )
+        : null
+    },
+    (state, { payload }) =>
+      state.work[payload.wheel]?.removed && wheelStand(state, payload.wheel) === 'off'
+        ? refuse('WHEEL_ALREADY_OFF', `The ${wheelNames[payload.wheel]} wheel is already off.`)
+        : null,
+  ],
+  'wheel.mounted': [
+    (state, { payload }) =>
+      wheelStand(state, payload.wheel) === 'off'
+        ? null
+        : refuse(
+            'WHEEL_NOT_OFF',
+            `The ${wheelNames[payload.wheel]} wheel was not recorded as off. Record that first.`,
+          ),
+  ],
+  'sensor.programmed': [
+    (state, { payload }, facts) => {
+      const wanted = state.sheet?.sheet.sensor?.frequencyMHz
+      if (wanted !== undefined && !isSameFrequency(payload.frequencyMHz, wanted))
+        return refuse(
+          'SENSOR_FREQUENCY_WRONG',
+          `This sensor sends on ${payload.frequencyMHz} MHz; the vehicle listens to ${wanted} MHz. Take the right sensor.`,
+        )
+      return idTaken(state, payload.sensorId, payload.wheel, facts.idsOnOtherVehicles, payload.identity)
+    },
+  ],
+  'sensor.fitted': [
+    (state, { payload }, facts) =>
+      idTaken(
+        state,
+        payload.sensorId,
+        payload.wheel,
+        facts.idsOnOtherVehicles,
+        state.work[payload.wheel]?.programmed?.identity ?? 'copy',
+      ),
+    (state, { payload }) => {
+      const programmed = state.work[payload.wheel]?.programmed
+      return programmed && idKey(programmed.sensorId, 'hex') !== idKey(payload.sensorId, 'hex')
+        ? refuse(
+            'SENSOR_ID_DIFFERS',
+            `The sensor programmed for this wheel ends in ${programmed.sensorId.slice(-4)}; this one ends in ${payload.sensorId.slice(-4)}. Read the sensor in your hand again.`,
+          )
+        : null
+    },
+  ],
+  'pressure.set': [
+    (state, { payload }) =>
+      held(state, 'pressure-setting', payload.wheel) ?? held(state, 'inflation', payload.wheel),
+    (_state, { payload }, facts) => knownGauge(payload.instrument, facts),
+    (state, { payload }) => {
+      const target = pressureTargetFor(state, payload.wheel, payload.surroundings)
+      if (!target.ok) return refuse('PRESSURE_TARGET_DIFFERS', target.says)
+      return Math.abs(target.psi - payload.target.psi) <= 0.05 &&
+        target.quality === payload.target.quality &&
+        target.placardPsi === payload.target.placardPsi &&
+        target.capped === payload.target.capped
+        ? null
+        : refuse(
+            'PRESSURE_TARGET_DIFFERS',
+            'The target was computed from other temperatures or another label. Open the step again; it shows the present target.',
+          )
+    },
+    (_state, { payload }) => {
+      const target = inKilopascals({ value: payload.target.psi, unit: 'psi' })
+      const left = judgeAsLeft(target, inKilopascals(payload.asLeft))
+      return left === 'on-target'
+        ? null
+        : refuse(
+            'PRESSURE_NOT_ON_TARGET',
+            `${payload.asLeft.value} ${payload.asLeft.unit} is ${left} the target of ${payload.target.psi.toFixed(1)} psi. Set it to the target, at most ${usualAfterSetLimits.overPsi} psi above, and read again.`,
+          )
+    },
+  ],
+  'relearn.done': [
+    (state) => held(state, 'relearn', null),
+    (state, { payload }) => (payload.method === 'automatic' ? onTheRoad(state) : null),
+  ],
+  'step.closed': [
+    (state, { payload }) =>
+      opensTheTire(payload.stepKey) ? held(state, 'bead-break', wheelOfStep(state, payload.stepKey)) : null,
+  ],
+  'drive.done': [
+    (state) => onTheRoad(state),
+    (_state, { payload }) =>
+      payload.odometerIn.unit !== payload.odometerOut.unit ||
+      payload.odometerIn.value < payload.odometerOut.value
+        ? refuse(
+            'ODOMETER_BACKWARDS',
+            'The odometer reads less after the drive than before it, or in another unit. Read both again.',
+          )
+        : null,
+    (state) =>
+      state.authority.drive
+        ? null
+        : refuse(
+            'AUTHORITY_MISSING',
+            'The customer has not agreed to a drive. Record the consent at the desk first.',
+          ),
+  ],
+  'plan.issued': [],
+  'part.promised': [],
+  'sensor.broken': [],
+  'leak.checked': [],
+  'step.set_aside': [],
+}
+
+/** What nobody reads off a part as it is drawn; its own kind of entry, or its maker's sheet, tells it later. */
+const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null } as const
+
+const onTheRoad = (state: OrderState): Refusal | null => {
+  const [first] = roadGate(state)
+  return first ? refuse('ROAD_GATE_CLOSED', `The vehicle may not move on the road. ${first.words}`) : null
+}
+
+/** A step that opens a tire is closed by hand, so its key says what it does. */
+const opensTheTire = (stepKey: string): boolean => stepKey.endsWith('.tire.open')
+
+const wheelOfStep = (state: OrderState, stepKey: string): WheelPosition | null =>
+  state.plan?.plan.steps.find((step) => step.stepKey === stepKey)?.wheel ?? null
+
+const held = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null): Refusal | null => {
+  const holding = holdingFinding(state, gate, wheel)
+  return holding
+    ? refuse(
+        'WORK_HELD_BY_FINDING',
+        `Not yet: ${holding.code.replaceAll('-', ' ')} must be settled first. ${holding.next}`,
+      )
+    : null
+}
+
+/** The IDs that live at a position: read on arrival and, at another wheel than the one in hand, given since. */
+const idsAt = (state: OrderState, position: WheelPosition, inHand: boolean): string[] => {
+  const reading = state.arrival.wheels[position]?.sensor?.reading
+  const given = inHand ? null : (state.work[position]?.fitted ?? state.work[position]?.programmed)
+  return [
+    ...(reading?.answer === 'answered' && reading.id !== null ? [reading.id] : []),
+    ...(given ? [given.sensorId] : []),
+  ]
+}
+
+const idTaken = (
+  state: OrderState,
+  id: string,
+  wheel: WheelPosition,
+  elsewhere: ReadonlySet<string>,
+  identity: 'copy' | 'new',
+): Refusal | null => {
+  const key = idKey(id, 'hex')
+  const taken = readingOrder.find(
+    (position) =>
+      !(position === wheel && identity === 'copy') &&
+      idsAt(state, position, position === wheel).some((other) => idKey(other, 'hex') === key),
+  )
+  if (taken)
+    return refuse(
+      'SENSOR_ID_TAKEN',
+      `The ${wheelNames[taken]} sensor already has this ID. Program another one.`,
+    )
+  return [...elsewhere].some((other) => idKey(other, 'hex') === key)
+    ? refuse(
+        'SENSOR_ID_TAKEN',
+        "A sensor on another vehicle of this shop's records has this ID. Program another one.",
+      )
+    : null
+}
