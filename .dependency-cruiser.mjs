@@ -31,6 +31,12 @@ export default {
       'The ledger knows no HTTP, no database, no React.',
     ),
     rule(
+      'wording-knows-facts-only',
+      { path: '^packages/wording/src', pathNot: test },
+      { pathNot: ['^packages/(wording|ledger|reckoning)/src'] },
+      'Words are made from facts, in the browser, on the server and on paper alike.',
+    ),
+    rule(
       'contract-knows-ledger-and-reckoning',
       { path: '^packages/contract/src', pathNot: test },
       { pathNot: ['^packages/(contract|ledger|reckoning)/src', 'node_modules/zod/'] },
@@ -45,7 +51,7 @@ export default {
     rule(
       'db-holds-no-rules',
       { path: '^packages/db/src', pathNot: test },
-      { path: ['^packages/(contract|ledger|reckoning|report)/', '^apps/'] },
+      { path: ['^packages/(contract|ledger|reckoning|wording|report)/', '^apps/'] },
       'The database room knows rows, not the trade.',
     ),
     rule(

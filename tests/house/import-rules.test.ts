@@ -54,6 +54,12 @@ const planted: readonly (readonly [rule: string, from: string, imports: string, 
     'packages/db/src/pool.ts',
   ],
   [
+    'wording-knows-facts-only',
+    'packages/wording/src/query.ts',
+    '../../db/src/pool.ts',
+    'packages/db/src/pool.ts',
+  ],
+  [
     'contract-knows-ledger-and-reckoning',
     'packages/contract/src/row.ts',
     '../../db/src/pool.ts',

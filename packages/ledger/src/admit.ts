@@ -16,6 +16,7 @@ import { openingRules } from './subjects/opening/rules.ts'
 import { photoRules } from './subjects/photos/rules.ts'
 import { torqueRules } from './subjects/torque/rules.ts'
 import { workRules } from './subjects/work/rules.ts'
+import { upcast } from './upcast.ts'
 
 type AnyRule = (state: OrderState, draft: Draft, facts: AdmitFacts) => Refusal | null
 
@@ -36,7 +37,8 @@ const rules: Rules<Kind> = {
  * May this entry follow what the order already holds? Pure: everything outside the order comes in `facts`. It runs
  * once, when the server appends, and never when entries are replayed. The first reason against an entry is told.
  */
-export const admit = (state: OrderState, draft: Draft, facts: AdmitFacts): Verdict => {
+export const admit = (state: OrderState, written: Draft, facts: AdmitFacts): Verdict => {
+  const draft = upcast(written)
   const general = admitToOrder(state, draft, facts) ?? admitToStep(state, draft)
   if (general) return general
   for (const rule of rules[draft.kind] as readonly AnyRule[]) {

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { type Author, type Draft, DraftEnvelope } from './entry.ts'
-import { definitionOf, isKind } from './registry.ts'
+import { definitionOf, isKind, versionOf } from './registry.ts'
 
 /** One fault of a draft: the field, what was found, what is allowed. */
 export type DraftFault = { readonly field: string; readonly found: string; readonly allowed: string }
@@ -26,13 +26,15 @@ export const parseDraft = (
       faults: [{ field: 'kind', found: kind, allowed: 'a kind of entry that this server knows' }],
     }
   const definition = definitionOf(kind)
-  if (version > definition.version)
+  const present = versionOf(kind)
+  if (version > present)
     return {
       ok: false,
       newer: true,
-      faults: [{ field: 'version', found: String(version), allowed: `${definition.version} or older` }],
+      faults: [{ field: 'version', found: String(version), allowed: `${present} or older` }],
     }
-  const parsed = z.safeParse(definition.payload, payload)
+  const schema = version === present ? definition.payload : definition.earlier[version - 1]?.payload
+  const parsed = z.safeParse(schema ?? definition.payload, payload)
   if (!parsed.success) return { ok: false, faults: faultsOf(parsed.error.issues, payload, 'payload') }
   return { ok: true, draft: { ...envelope.data, ...sender, payload: parsed.data } as Draft }
 }

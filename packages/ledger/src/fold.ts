@@ -13,6 +13,7 @@ import { applyOpening } from './subjects/opening/apply.ts'
 import { applyPhotos } from './subjects/photos/apply.ts'
 import { applyTorque } from './subjects/torque/apply.ts'
 import { applyWork } from './subjects/work/apply.ts'
+import { upcast } from './upcast.ts'
 
 const appliers: Appliers<Kind> = {
   ...applyOpening,
@@ -30,7 +31,8 @@ const appliers: Appliers<Kind> = {
  * The present state of an order: a pure function of its entries, in their order, each once. Struck entries are
  * left out as if they had never been written; their marks stay, with the reason.
  */
-export const fold = (entries: readonly Foldable[]): OrderState => {
+export const fold = (written: readonly Foldable[]): OrderState => {
+  const entries = written.map(upcast)
   const first = entries[0]
   if (!first) throw new RangeError('an order without entries has no state; use blankOrder')
   const strikes = strikesOf(entries)

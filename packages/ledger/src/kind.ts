@@ -1,12 +1,26 @@
 import type * as z from 'zod/mini'
 
+/** One superseded version of a kind's payload, and the pure step to the version after it. */
+export type EarlierVersion = {
+  readonly payload: z.ZodMiniType
+  /** Total over every payload that its schema admits; gives a payload of the next version. */
+  readonly toNext: (payload: never) => unknown
+}
+
+/** Pairs an older schema with its step to the next version, so that the step reads what the schema admits. */
+export const earlierVersion = <Payload extends z.ZodMiniType>(
+  payload: Payload,
+  toNext: (payload: z.infer<Payload>) => unknown,
+): EarlierVersion => ({ payload, toNext })
+
 /**
  * What the ledger knows of one kind of entry. `writtenWhere`: money, consent, opening, sealing and hand-back
  * need the server; bay facts may be written without a network. `strikable`: whether a later entry may withdraw
  * one, and whether that takes a second person.
  */
 export type KindDefinition = {
-  readonly version: number
+  /** Versions before the present one, oldest first: the present version is one more than there are of them. */
+  readonly earlier: readonly EarlierVersion[]
   readonly payload: z.ZodMiniType
   readonly writtenBy: readonly ('staff' | 'customer' | 'system')[]
   readonly writtenWhere: 'anywhere' | 'server'
@@ -19,7 +33,7 @@ export const kind = <Payload extends z.ZodMiniType>(
   payload: Payload,
   rest: Partial<Omit<KindDefinition, 'payload'>> = {},
 ) => ({
-  version: 1,
+  earlier: [],
   payload,
   writtenBy: ['staff'] as const,
   writtenWhere: 'anywhere' as const,

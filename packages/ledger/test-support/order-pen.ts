@@ -1,7 +1,7 @@
 import type { AdmitFacts } from '../src/admit/facts.ts'
 import { type Appended, append, stateOf } from '../src/append.ts'
 import type { Author, Draft, Entry, EntryOfKind, Given } from '../src/entry.ts'
-import { definitionOf, type Kind, type PayloadOf } from '../src/registry.ts'
+import { type Kind, type PayloadOf, versionOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
 import { idOf } from './seeded-ids.ts'
 import { factsAt, type Person, shopId, tablet } from './shop.ts'
@@ -47,7 +47,7 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
       shopId,
       orderId,
       kind,
-      version: definitionOf(kind).version,
+      version: versionOf(kind),
       payload,
       restsOn: how.restsOn ?? [],
       writtenBy: authorOf(how.by),

@@ -4,7 +4,7 @@ import type { Author, Draft, Entry, Given } from '@bayledger/ledger/entry'
 import { personalDigest } from '@bayledger/ledger/hash-chain'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
-import { definitionOf } from '@bayledger/ledger/registry'
+import { versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoInstrument } from './instruments.ts'
@@ -77,7 +77,7 @@ export const orderPen = (
       shopId,
       orderId,
       kind,
-      version: definitionOf(kind).version,
+      version: versionOf(kind),
       payload,
       restsOn: how.restsOn ?? [],
       writtenBy: how.by ? { kind: 'staff', staffId: how.by.id } : { kind: 'system' },

@@ -1,4 +1,4 @@
-import { definitionOf, type Kind, kindNames } from '../registry.ts'
+import { definitionOf, type Kind, kindNames, versionOf } from '../registry.ts'
 
 /** What each kind of entry says, for people who read a ledger. */
 const meanings: Readonly<Record<Kind, string>> = {
@@ -57,8 +57,8 @@ export const kindsTable = (): string =>
     '| Kind | Says | Version | Written by | Without network | May be withdrawn | Money |',
     '| --- | --- | --- | --- | --- | --- | --- |',
     ...kindNames.map((kind) => {
-      const { version, writtenBy, writtenWhere, strikable, holdsMoney } = definitionOf(kind)
-      return `| \`${kind}\` | ${meanings[kind]} | ${version} | ${writtenBy.join(', ')} | ${writtenWhere === 'anywhere' ? 'yes' : 'no'} | ${withdrawn[strikable]} | ${holdsMoney ? 'yes' : ''} |`
+      const { writtenBy, writtenWhere, strikable, holdsMoney } = definitionOf(kind)
+      return `| \`${kind}\` | ${meanings[kind]} | ${versionOf(kind)} | ${writtenBy.join(', ')} | ${writtenWhere === 'anywhere' ? 'yes' : 'no'} | ${withdrawn[strikable]} | ${holdsMoney ? 'yes' : ''} |`
     }),
   ].join('\n')
 

@@ -3,7 +3,7 @@ import type { decideEstimate as decideEndpoint } from '@bayledger/contract/custo
 import type { BodyOf } from '@bayledger/contract/endpoint'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { canonicalText, personalDigest } from '@bayledger/ledger/hash-chain'
-import { definitionOf } from '@bayledger/ledger/registry'
+import { versionOf } from '@bayledger/ledger/registry'
 import type { CustomerActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
@@ -51,7 +51,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
     shopId: deps.shopId,
     orderId: actor.orderId,
     kind: 'estimate.decided',
-    version: definitionOf('estimate.decided').version,
+    version: versionOf('estimate.decided'),
     payload: {
       revision: decision.revision,
       digest: decision.digest,

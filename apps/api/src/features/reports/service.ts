@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import type { ReportCheck } from '@bayledger/contract/reports'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { sealGate } from '@bayledger/ledger/questions/gates'
-import { definitionOf } from '@bayledger/ledger/registry'
+import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
@@ -65,7 +65,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     shopId: deps.shopId,
     orderId,
     kind: 'report.sealed',
-    version: definitionOf('report.sealed').version,
+    version: versionOf('report.sealed'),
     payload: {
       composedFrom: { seq: state.seq, hash: state.headHash },
       pdfSha256: sha256,

@@ -1,6 +1,6 @@
 import type { PersonalText } from '@bayledger/contract/entries'
 import { personalDigest } from '@bayledger/ledger/hash-chain'
-import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
+import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
 import { v7 } from 'uuid'
 
 /** An entry as a device writes it; its id is made here and is sent again unchanged with every retry. */
@@ -26,7 +26,7 @@ export const draftEntry = <K extends Kind>(
   id: newId(),
   orderId,
   kind,
-  version: definitionOf(kind).version,
+  version: versionOf(kind),
   payload,
   writtenAt: new Date().toISOString(),
   restsOn: [...restsOn],

@@ -1,6 +1,6 @@
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
-import { definitionOf } from '@bayledger/ledger/registry'
+import { versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { v7 as newId } from 'uuid'
@@ -25,7 +25,7 @@ export const planAfterDecision = (
     shopId: decision.shopId,
     orderId: decision.orderId,
     kind: 'plan.issued',
-    version: definitionOf('plan.issued').version,
+    version: versionOf('plan.issued'),
     payload: { plan: planJob(sheet, works, planVersion), decisionId: decision.id },
     restsOn: [decision.id],
     writtenBy: { kind: 'system' },
