@@ -92,7 +92,7 @@ describe('the bay', () => {
       await bay.goto(vehicle ?? '')
       await button(bay, 'Job plan').waitFor()
       expect(await violationsOn(bay), vehicle ?? '').toEqual([])
-      for (const part of ['Job plan', 'Findings', 'Written']) {
+      for (const part of ['Job plan', 'Findings', 'History']) {
         await button(bay, part, true).click()
         await button(bay, 'Back to the step').waitFor()
         expect(await violationsOn(bay), `${vehicle} ${part}`).toEqual([])

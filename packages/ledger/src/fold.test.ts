@@ -36,7 +36,7 @@ import {
   readySteps,
   roadGate,
   sealGate,
-  wheelStand,
+  wheelStatus,
 } from './questions/gates.ts'
 
 const bay = { by: technician }
@@ -144,23 +144,23 @@ describe('withdrawing', () => {
     pen.strike(again, technician, lead)
     expect(roadGate(pen.state()).map(({ code }) => code)).toEqual(['wheel-untorqued'])
     expect(closeStep(pen, 'RR.studs.torque-again')).toMatchObject({ admitted: true })
-    expect(wheelStand(pen.state(), 'RR')).toBe('unchecked')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('unchecked')
     expect(isReady(pen, 'RR.studs.second-check')).toBe(true)
   })
 
   it('of the entry that took a wheel off does not put the wheel on', () => {
     const pen = before('RR.wheel.on')
     pen.strike(lastOf(pen, 'wheel.removed'), technician, lead)
-    expect(wheelStand(pen.state(), 'RR')).toBe('off')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('off')
     expect(roadGate(pen.state()).map(({ code }) => code)).toContain('wheel-off')
   })
 
   it('of the fitting asks for every round anew', () => {
     const pen = oneSensorJob('worked')
     pen.strike(lastOf(pen, 'wheel.mounted'), technician)
-    expect(wheelStand(pen.state(), 'RR')).toBe('off')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('off')
     expect(closeStep(pen, 'RR.wheel.on')).toMatchObject({ admitted: true })
-    expect(wheelStand(pen.state(), 'RR')).toBe('untorqued')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('untorqued')
     expect(openSteps(pen.state()).map(({ stepKey }) => stepKey)).toEqual([
       'RR.studs.torque-half',
       'RR.studs.torque-full',
@@ -186,14 +186,14 @@ describe('a nut that moves', () => {
   it('under the second person sends it back too, and whoever torqued before may still not check', () => {
     const pen = before('RR.studs.second-check')
     closeStep<'torque.checked'>(pen, 'RR.studs.second-check', { moved: [1] }, { by: lead })
-    expect(wheelStand(pen.state(), 'RR')).toBe('untorqued')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('untorqued')
     closeStep(pen, 'RR.studs.torque-full', {}, { by: colleague })
     closeStep(pen, 'RR.studs.torque-again', {}, { by: colleague })
     expect(closeStep(pen, 'RR.studs.second-check', {}, { by: technician })).toMatchObject({
       code: 'SECOND_PERSON_IS_DOER',
     })
     expect(closeStep(pen, 'RR.studs.second-check', {}, { by: lead })).toMatchObject({ admitted: true })
-    expect(wheelStand(pen.state(), 'RR')).toBe('secured')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('secured')
   })
 })
 

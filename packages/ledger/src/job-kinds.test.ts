@@ -12,7 +12,7 @@ import {
   proofOf,
   readySteps,
   roadGate,
-  wheelStand,
+  wheelStatus,
   wheelsThatCameOff,
 } from './questions/gates.ts'
 
@@ -77,7 +77,7 @@ describe('a rotation', () => {
       admitted: true,
     })
     workUntil(pen, () => false)
-    expect(roadPositions.map((wheel) => wheelStand(pen.state(), wheel))).toEqual(
+    expect(roadPositions.map((wheel) => wheelStatus(pen.state(), wheel))).toEqual(
       roadPositions.map(() => 'secured'),
     )
   })

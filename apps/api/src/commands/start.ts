@@ -63,11 +63,13 @@ try {
   }
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
 } catch (error) {
-  console.error(error instanceof ConfigProblem || !(error instanceof Error) ? String(error) : wordsOf(error))
+  console.error(
+    error instanceof ConfigProblem || !(error instanceof Error) ? String(error) : startFailureText(error),
+  )
   process.exit(1)
 }
 
-function wordsOf(error: Error): string {
+function startFailureText(error: Error): string {
   const isInUse = 'code' in error && error.code === 'EADDRINUSE'
   return isInUse
     ? `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`

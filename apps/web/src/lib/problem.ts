@@ -23,7 +23,7 @@ export const isCallProblem = (thrown: unknown, code?: ProblemBody['code']): thro
   thrown instanceof CallProblem && (code === undefined || thrown.body.code === code)
 
 /** The words of anything that was thrown, for a person. */
-export function wordsOf(thrown: unknown): Pick<ProblemBody, 'title' | 'detail' | 'fields' | 'requestId'> {
+export function problemText(thrown: unknown): Pick<ProblemBody, 'title' | 'detail' | 'fields' | 'requestId'> {
   if (isCallProblem(thrown)) return thrown.body
   return {
     title: 'This page failed to show.',

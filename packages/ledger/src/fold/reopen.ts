@@ -1,6 +1,6 @@
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { wheelStand } from '../questions/gates.ts'
+import { wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
 
 /** Opens again the steps of one wheel that these kinds had closed: what was done since has overtaken them. */
@@ -32,7 +32,7 @@ export const reopenOvertaken = (state: OrderState): OrderState => {
   for (const step of state.plan?.plan.steps ?? []) {
     if (!state.closed[step.stepKey]) continue
     const isOffAlready =
-      step.closedBy === 'wheel.removed' && step.wheel !== null && wheelStand(state, step.wheel) === 'off'
+      step.closedBy === 'wheel.removed' && step.wheel !== null && wheelStatus(state, step.wheel) === 'off'
     if (isOffAlready || step.waitsFor.every((key) => done.has(key))) done.add(step.stepKey)
     else stale.add(step.stepKey)
   }

@@ -1,5 +1,5 @@
 import type { JobPlan, Step } from '@bayledger/reckoning/step'
-import { wheelStand } from '../questions/gates.ts'
+import { wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
 
 /**
@@ -14,7 +14,7 @@ export const withWheelsSecured = (before: OrderState, plan: JobPlan): JobPlan =>
       !planned.has(step.stepKey) &&
       step.wheel !== null &&
       securing.has(step.closedBy) &&
-      ['off', 'untorqued', 'unchecked'].includes(wheelStand(before, step.wheel)),
+      ['off', 'untorqued', 'unchecked'].includes(wheelStatus(before, step.wheel)),
   )
   if (kept.length === 0) return plan
   const keys = new Set(kept.map(({ stepKey }) => stepKey))

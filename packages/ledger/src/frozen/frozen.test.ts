@@ -4,7 +4,7 @@ import { parseDraft } from '../draft.ts'
 import type { Entry } from '../entry.ts'
 import { fold } from '../fold.ts'
 import { verifyChain } from '../hash-chain.ts'
-import { handBackGate, openSteps, proofOf, wheelStand } from '../questions/gates.ts'
+import { handBackGate, openSteps, proofOf, wheelStatus } from '../questions/gates.ts'
 import { nextMoves } from '../questions/moves.ts'
 import { kindNames } from '../registry.ts'
 
@@ -60,7 +60,7 @@ describe('the frozen ledgers', () => {
       'stem.LF': { answer: 'deferred', deferredUntil: '2026-03-01' },
     })
     expect(state.work.RR?.overtaken.map(({ moved }) => moved)).toEqual([[], [3]])
-    expect(wheelStand(state, 'RR')).toBe('secured')
+    expect(wheelStatus(state, 'RR')).toBe('secured')
     expect(openSteps(state)).toEqual([])
     expect(proofOf(state)).toEqual({ verdict: 'proven', minutes: 22 })
     expect(state.holds).toEqual([])

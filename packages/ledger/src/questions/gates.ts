@@ -78,10 +78,10 @@ const cameOff = (work: WheelWork | undefined, wheel: WheelPosition | null): bool
   work !== undefined &&
   Boolean(work.removed || work.mounted || (wheel !== 'SP' && (work.fitted || work.inside)))
 
-export type WheelStand = 'on' | 'off' | 'untorqued' | 'unchecked' | 'secured'
+export type WheelStatus = 'on' | 'off' | 'untorqued' | 'unchecked' | 'secured'
 
-/** How a wheel stands: off, on without torque, torqued without a second check, or secured. */
-export const wheelStand = (state: OrderState, wheel: WheelPosition): WheelStand => {
+/** Whether a wheel is off, on without torque, torqued without a second check, or secured; `on` if it never came off. */
+export const wheelStatus = (state: OrderState, wheel: WheelPosition): WheelStatus => {
   const work = state.work[wheel]
   if (!work || !cameOff(work, wheel)) return 'on'
   if (!work.mounted) return 'off'
@@ -95,7 +95,7 @@ export const torquedBy = (work: WheelWork | undefined): Author[] =>
 
 /** Wheels that are off, untorqued or unchecked: the vehicle may not move, nor may its order end. */
 export const insecureWheels = (state: OrderState): WheelPosition[] =>
-  wheelsThatCameOff(state).filter((wheel) => wheelStand(state, wheel) !== 'secured')
+  wheelsThatCameOff(state).filter((wheel) => wheelStatus(state, wheel) !== 'secured')
 
 /** Wheels whose working sensor was broken in our hands and was not replaced since. */
 export const brokenSensors = (state: OrderState): WheelPosition[] =>
@@ -107,11 +107,11 @@ export const brokenSensors = (state: OrderState): WheelPosition[] =>
 /** Why the vehicle may not move on the road; empty when it may. */
 export const roadGate = (state: OrderState): GateReason[] => [
   ...wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
-    const stand = wheelStand(state, wheel)
+    const status = wheelStatus(state, wheel)
     const name = wheelNames[wheel]
-    if (stand === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`)]
-    if (stand === 'untorqued') return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`)]
-    if (stand === 'unchecked')
+    if (status === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`)]
+    if (status === 'untorqued') return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`)]
+    if (status === 'unchecked')
       return [
         reason(
           'wheel-unchecked',

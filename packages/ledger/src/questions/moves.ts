@@ -10,7 +10,7 @@ import {
   openSteps,
   readySteps,
   sealGate,
-  wheelStand,
+  wheelStatus,
 } from './gates.ts'
 import { offersOf } from './offers-of.ts'
 import { proofOf } from './proof.ts'
@@ -52,9 +52,9 @@ export const nextMoves = (state: OrderState, now: string): Move[] => {
 const wheelMoves = (state: OrderState): Move[] =>
   insecureWheels(state).map((wheel): Move => {
     const work = state.work[wheel]
-    const stand = wheelStand(state, wheel)
+    const status = wheelStatus(state, wheel)
     const name = capital(wheelNames[wheel])
-    if (stand === 'unchecked')
+    if (status === 'unchecked')
       return move(
         'torque-check',
         'torque-check',
@@ -62,7 +62,7 @@ const wheelMoves = (state: OrderState): Move[] =>
         work?.rounds.again?.written,
         wheel,
       )
-    return stand === 'off'
+    return status === 'off'
       ? move('bay', 'wheel-off', `${name} wheel is off.`, work?.removed?.written, wheel)
       : move('bay', 'wheel-untorqued', `${name} wheel is on and not torqued.`, work?.mounted?.written, wheel)
   })

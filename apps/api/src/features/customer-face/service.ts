@@ -44,8 +44,8 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
   const { entries } = await getLedger(deps, actor.orderId)
   const earlier = entries.find(({ id }) => id === decision.entryId)
   if (earlier) return { entry: repeated(earlier, decision), orderId: actor.orderId }
-  const name = wordsOf(decision.name)
-  const signature = wordsOf(decision.signature.text)
+  const name = sealPersonalText(decision.name)
+  const signature = sealPersonalText(decision.signature.text)
   const draft: DraftOfKind<'estimate.decided'> = {
     id: decision.entryId,
     shopId: deps.shopId,
@@ -89,7 +89,7 @@ const repeated = (entry: Entry, decision: Decision): Entry => {
   })
 }
 
-const wordsOf = (text: string): Words => {
+const sealPersonalText = (text: string): Words => {
   const salt = randomBytes(32)
   return { digest: personalDigest(text, salt), salt, text }
 }

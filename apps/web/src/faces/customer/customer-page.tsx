@@ -1,4 +1,4 @@
-import { wordsOf } from '../../lib/problem.ts'
+import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
 import { CustomerOrderSheet } from './customer-order-sheet.tsx'
@@ -27,6 +27,6 @@ function OpenedLink({ secret }: { secret: string }) {
   const [view, read] = useCustomerOrder(secret)
   if (view.stage === 'opening') return <StatusLine>Opening your vehicle’s page…</StatusLine>
   if (view.stage === 'failed')
-    return <ProblemNotice problem={wordsOf(view.problem)} onRetry={() => void read()} />
+    return <ProblemNotice problem={problemText(view.problem)} onRetry={() => void read()} />
   return <CustomerOrderSheet order={view.order} onDecided={read} />
 }

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { v7 } from 'uuid'
 import { call } from '../../lib/api-client.ts'
 import { clockTimeOrDay, money } from '../../lib/format.ts'
-import { wordsOf } from '../../lib/problem.ts'
+import { problemText } from '../../lib/problem.ts'
 import { Button } from '../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
@@ -180,7 +180,7 @@ function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
           values={agreements}
           onChange={setAgreements}
         />
-        {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
           Send my answer
         </Button>

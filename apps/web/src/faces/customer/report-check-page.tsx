@@ -1,7 +1,7 @@
 import { checkReport, type ReportCheck } from '@bayledger/contract/reports'
 import { useState } from 'react'
 import { call } from '../../lib/api-client.ts'
-import { wordsOf } from '../../lib/problem.ts'
+import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
 import './customer.css'
@@ -54,7 +54,7 @@ export function ReportCheckPage() {
         />
       </label>
       <StatusLine>{busy ? 'Checking…' : ''}</StatusLine>
-      {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+      {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
       {check === null ? null : (
         <div role="status" className="check-verdict">
           <h2>{verdictWords[check.verdict]}</h2>

@@ -6,7 +6,7 @@ import { floorQuery } from '../../features/floor/queries.ts'
 import { useStaffNames } from '../../features/people/queries.ts'
 import { ageMinutes, clockTime, minutes } from '../../lib/format.ts'
 import { deskOrderPath } from '../../lib/paths.ts'
-import { wordsOf } from '../../lib/problem.ts'
+import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { useShopClock } from './shop-clock.ts'
 
@@ -14,7 +14,7 @@ import { useShopClock } from './shop-clock.ts'
 export function FloorList() {
   const floor = useQuery(floorQuery)
   if (floor.isError && floor.data === undefined)
-    return <ProblemNotice problem={wordsOf(floor.error)} onRetry={() => void floor.refetch()} />
+    return <ProblemNotice problem={problemText(floor.error)} onRetry={() => void floor.refetch()} />
   const rows = floor.data?.rows ?? []
   const finished = rows.filter((row) => !row.isOpen)
   return (

@@ -12,7 +12,7 @@ export type ReadOrder = Omit<ReplyOf<typeof getOrder>, 'entries' | 'texts'> & {
   readonly entries: readonly Foldable[]
   readonly state: OrderState
   /** The words behind a digest; erased or withheld ones say so. */
-  readonly wordsOf: (digest: string) => string
+  readonly personalText: (digest: string) => string
 }
 
 export const orderKey = (orderId: string) => ['orders', orderId] as const
@@ -34,7 +34,7 @@ const readOrder = (reply: ReplyOf<typeof getOrder>): ReadOrder => {
     ...rest,
     entries: folded,
     state: fold(folded),
-    wordsOf: (digest) => words.get(digest) ?? '(not kept here)',
+    personalText: (digest) => words.get(digest) ?? '(not kept here)',
   }
 }
 

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { useNavigate } from 'react-router'
 import { deskOrderPath, writeUpPath } from '../../lib/paths.ts'
-import { wordsOf } from '../../lib/problem.ts'
+import { problemText } from '../../lib/problem.ts'
 import { SearchBox } from '../../ui/search-box.tsx'
 import { searchQuery, shortestSearch } from './queries.ts'
 
@@ -17,7 +17,7 @@ export function DeskSearch() {
 
   const whenEmpty = () => {
     if (wanted.length < shortestSearch) return 'Type two characters or more.'
-    if (found.isError) return wordsOf(found.error).title
+    if (found.isError) return problemText(found.error).title
     if (found.isFetching) return 'Searching.'
     return `Nothing found for "${wanted}". Try the plate, the last of the VIN, or the last four of the phone number.`
   }

@@ -3,7 +3,7 @@ import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/cal
 import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
-import { wheelStand } from '../../questions/gates.ts'
+import { wheelStatus } from '../../questions/gates.ts'
 import type { OrderState, TorqueSeal } from '../../state.ts'
 
 /**
@@ -39,7 +39,7 @@ export const admitRound = (
       'TORQUE_ROUND_INCOMPLETE',
       `Name each ${studs.fastener} that moved once, between 1 and ${round.total}.`,
     )
-  if (wheelStand(state, round.wheel) === 'off')
+  if (wheelStatus(state, round.wheel) === 'off')
     return refuse('WHEEL_NOT_TORQUED', 'This wheel is off. Fit it before torquing it.')
   return admitWrench(wrench, figure, facts)
 }

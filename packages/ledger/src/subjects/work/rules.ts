@@ -9,7 +9,7 @@ import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { holdingFinding, type WorkGate } from '../../questions/finding-holds.ts'
-import { missingOnArrival, roadGate, wheelStand } from '../../questions/gates.ts'
+import { missingOnArrival, roadGate, wheelStatus } from '../../questions/gates.ts'
 import { pressureTargetFor } from '../../questions/pressure-target.ts'
 import type { OrderState } from '../../state.ts'
 import { knownGauge } from '../arrival/rules.ts'
@@ -69,13 +69,13 @@ export const workRules: Rules<keyof typeof workKinds> = {
         : null
     },
     (state, { payload }) =>
-      state.work[payload.wheel]?.removed && wheelStand(state, payload.wheel) === 'off'
+      state.work[payload.wheel]?.removed && wheelStatus(state, payload.wheel) === 'off'
         ? refuse('WHEEL_ALREADY_OFF', `The ${wheelNames[payload.wheel]} wheel is already off.`)
         : null,
   ],
   'wheel.mounted': [
     (state, { payload }) =>
-      wheelStand(state, payload.wheel) === 'off'
+      wheelStatus(state, payload.wheel) === 'off'
         ? null
         : refuse(
             'WHEEL_NOT_OFF',

@@ -1,46 +1,46 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
-import { type Pace, type Thing, thingAfter, thingsLeft } from '../../../features/arrival/things.ts'
+import { type ArrivalTask, nextTask, type Pace, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
 import { DoorLabelForm } from './door-label-form.tsx'
+import { EventForm } from './event-form.tsx'
 import { GaugeForm } from './gauge-form.tsx'
 import { LightForm } from './light-form.tsx'
 import { ModuleForm } from './module-form.tsx'
 import { SensorForm } from './sensor-form.tsx'
 import { SurroundingsForm } from './surroundings-form.tsx'
 import { TireForm } from './tire-form.tsx'
-import { ToldForm } from './told-form.tsx'
 import { WheelTabs } from './wheel-tabs.tsx'
 
 type ArrivalStepProps = {
   state: OrderState
-  thing: Thing
+  task: ArrivalTask
   /** What the rules ask, in their words, where a fact of the customer's is to be got. */
   question: string | null
   pace: Pace
-  onOpen: (thing: Thing) => void
+  onOpen: (task: ArrivalTask) => void
   /** Recorded: whatever is next comes up by itself. */
-  onDone: (done: Thing) => void
+  onDone: (done: ArrivalTask) => void
 }
 
-/** The pad of one thing of the arrival check. */
-export function ArrivalStep({ state, thing, question, pace, onOpen, onDone }: ArrivalStepProps) {
-  const done = () => onDone(thing)
-  const { row } = thing
-  if (!('wheel' in thing)) {
-    if (thing.what === 'told')
+/** The pad of one task of the arrival check. */
+export function ArrivalStep({ state, task, question, pace, onOpen, onDone }: ArrivalStepProps) {
+  const done = () => onDone(task)
+  const { row } = task
+  if (!('wheel' in task)) {
+    if (task.what === 'event')
       return (
-        <ToldForm
-          key={thing.event}
+        <EventForm
+          key={task.event}
           state={state}
-          event={thing.event}
-          question={question ?? `Ask about: ${thing.event.replaceAll('-', ' ')}`}
+          event={task.event}
+          question={question ?? `Ask about: ${task.event.replaceAll('-', ' ')}`}
           row={row}
           onDone={done}
         />
       )
-    if (thing.what === 'door-label') return <DoorLabelForm state={state} onDone={done} />
-    if (thing.what === 'surroundings') return <SurroundingsForm state={state} row={row} onDone={done} />
-    if (thing.what === 'warning-light')
+    if (task.what === 'door-label') return <DoorLabelForm state={state} onDone={done} />
+    if (task.what === 'surroundings') return <SurroundingsForm state={state} row={row} onDone={done} />
+    if (task.what === 'warning-light')
       return (
         <LightForm
           state={state}
@@ -63,14 +63,14 @@ export function ArrivalStep({ state, thing, question, pace, onOpen, onDone }: Ar
       />
     )
   }
-  const { wheel } = thing
-  const tabs = <WheelTabs state={state} wheel={wheel} at={thing.what} onOpen={onOpen} />
-  const nextWords = wordsOfNext(state, thing, pace)
-  if (thing.what === 'gauge')
+  const { wheel } = task
+  const tabs = <WheelTabs state={state} wheel={wheel} at={task.what} onOpen={onOpen} />
+  const nextWords = nextTaskWords(state, task, pace)
+  if (task.what === 'gauge')
     return (
       <GaugeForm key={wheel} state={state} wheel={wheel} tabs={tabs} nextWords={nextWords} onDone={done} />
     )
-  if (thing.what === 'sensor')
+  if (task.what === 'sensor')
     return (
       <SensorForm
         key={wheel}
@@ -88,22 +88,22 @@ export function ArrivalStep({ state, thing, question, pace, onOpen, onDone }: Ar
   return <TireForm key={wheel} state={state} wheel={wheel} tabs={tabs} row={row} onDone={done} />
 }
 
-const wordsOfNext = (
+const nextTaskWords = (
   state: OrderState,
-  thing: Extract<Thing, { wheel: WheelPosition }>,
+  task: Extract<ArrivalTask, { wheel: WheelPosition }>,
   pace: Pace,
 ): string | null => {
-  const left = thingsLeft(state, pace).filter(
-    (other) => !('wheel' in other && other.wheel === thing.wheel && other.what === thing.what),
+  const left = tasksLeft(state, pace).filter(
+    (other) => !('wheel' in other && other.wheel === task.wheel && other.what === task.what),
   )
-  const next = thingAfter(left, thing, pace)
+  const next = nextTask(left, task, pace)
   if (next === null) return null
-  return 'wheel' in next ? (next.wheel === thing.wheel ? next.what : next.wheel) : nextNames[next.what]
+  return 'wheel' in next ? (next.wheel === task.wheel ? next.what : next.wheel) : nextNames[next.what]
 }
 
-const nextNames: Readonly<Record<Exclude<Thing, { wheel: WheelPosition }>['what'], string>> = {
+const nextNames: Readonly<Record<Exclude<ArrivalTask, { wheel: WheelPosition }>['what'], string>> = {
   'door-label': 'door label',
-  told: 'what happened lately',
+  event: 'what happened lately',
   surroundings: 'temperatures',
   'warning-light': 'warning light',
   'control-module': 'stored IDs',

@@ -1,22 +1,22 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { Thing } from '../../../features/arrival/things.ts'
+import type { ArrivalTask } from '../../../features/arrival/arrival-tasks.ts'
 import { Button } from '../../../ui/button.tsx'
 
-type WheelThing = Extract<Thing, { wheel: WheelPosition }>['what']
+type WheelTask = Extract<ArrivalTask, { wheel: WheelPosition }>['what']
 
-const words: Readonly<Record<WheelThing, string>> = { gauge: 'Gauge', sensor: 'Sensor', tire: 'Tire' }
+const words: Readonly<Record<WheelTask, string>> = { gauge: 'Gauge', sensor: 'Sensor', tire: 'Tire' }
 
 type WheelTabsProps = {
   state: OrderState
   wheel: WheelPosition
-  at: WheelThing
-  onOpen: (thing: Thing) => void
+  at: WheelTask
+  onOpen: (task: ArrivalTask) => void
 }
 
 /** The parts of one wheel's arrival check, whichever the technician wants first. */
 export function WheelTabs({ state, wheel, at, onOpen }: WheelTabsProps) {
-  const parts: readonly WheelThing[] =
+  const parts: readonly WheelTask[] =
     state.sheet?.sheet.system === 'direct' ? ['gauge', 'sensor', 'tire'] : ['gauge', 'tire']
   return (
     <>

@@ -1,7 +1,7 @@
 import { digestOf } from '@bayledger/ledger/hash-chain'
 import type { OrderState } from '@bayledger/ledger/state'
 import { useState } from 'react'
-import type { Thing } from '../../../features/arrival/things.ts'
+import type { ArrivalTask } from '../../../features/arrival/arrival-tasks.ts'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
@@ -15,8 +15,8 @@ import type { ComputedFindings } from './use-diagnosis.ts'
 type FindingsStepProps = {
   state: OrderState
   computed: ComputedFindings | null
-  /** Opens the pad of a thing; the question is the rules' own. */
-  onOpen: (thing: Thing, question: string) => void
+  /** Opens the pad of a task; the question is the rules' own. */
+  onOpen: (task: ArrivalTask, question: string) => void
   onDone: () => void
 }
 
@@ -65,7 +65,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
                 : 'Nothing more is worth checking in the bay.'}
             </p>
           ) : (
-            <Button look="wide" onClick={() => onOpen(here.thing, here.ask)}>
+            <Button look="wide" onClick={() => onOpen(here.task, here.ask)}>
               Check next: {here.ask}
             </Button>
           )}

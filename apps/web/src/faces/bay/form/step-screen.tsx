@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import './step-screen.css'
 
@@ -46,7 +46,7 @@ export function StepScreen({
           <h1 className="step-title">{title}</h1>
           {beside === undefined ? null : <div className="step-beside">{beside}</div>}
         </div>
-        {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         {figure === undefined ? null : <div className="step-figure">{figure}</div>}
         {howBelow ? null : words}
         {children}

@@ -1,6 +1,6 @@
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { useState } from 'react'
-import { isSameThing, type Thing, thingAfter, thingsLeft } from '../../../features/arrival/things.ts'
+import { type ArrivalTask, isSameTask, nextTask, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
 import { OwnFinding } from '../../../features/findings/own-finding.tsx'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
@@ -11,7 +11,7 @@ import { BayFindings } from '../findings/bay-findings.tsx'
 import { FindingsStep } from '../findings/findings-step.tsx'
 import { useDiagnosis } from '../findings/use-diagnosis.ts'
 import { StepScreen } from '../form/step-screen.tsx'
-import { WrittenScreen } from '../record/written-screen.tsx'
+import { HistoryScreen } from '../record/history-screen.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
 import { LoudBand } from '../vehicle/loud-band.tsx'
 import { StopBand } from '../vehicle/stop-band.tsx'
@@ -20,56 +20,56 @@ import { VehicleSide } from '../vehicle/vehicle-side.tsx'
 import { PlanScreen } from '../work/plan-screen.tsx'
 import { SetAsideForm } from '../work/set-aside-form.tsx'
 import { WorkStep } from '../work/work-step.tsx'
-import { More } from './more.tsx'
-import { type Opened, stepShown, thingShown } from './opened.ts'
+import { OrderActions } from './order-actions.tsx'
 import { usePace } from './pace.ts'
+import { type SelectedScreen, stepShown, taskShown } from './selected-screen.ts'
 import { stageOf } from './stage.ts'
 import { Waiting } from './waiting.tsx'
 
-/** One vehicle in the bay: the drawing at the left, at the right the one thing to do. */
+/** One vehicle in the bay: the drawing at the left, at the right the one task to do. */
 export function OrderScreen({ order }: { order: ReadOrder }) {
   const { state } = order
   const person = useSignedIn()
   const nameOf = useStaffNames()
   const [pace, setPace] = usePace()
-  const [opened, setOpened] = useState<Opened | null>(null)
+  const [selected, setSelected] = useState<SelectedScreen | null>(null)
   const computed = useDiagnosis(state, order.history)
   const stage = stageOf(state)
   const own = state.diagnosis?.confirmed
-  const left = thingsLeft(state, pace)
-  const thing = thingShown(stage, opened, left)
-  const step = stepShown(state, stage, opened, person?.staffId ?? '')
+  const left = tasksLeft(state, pace)
+  const task = taskShown(stage, selected, left)
+  const step = stepShown(state, stage, selected, person?.staffId ?? '')
 
-  const next = () => setOpened(null)
-  const openThing = (one: Thing, question?: string) =>
-    setOpened({ at: 'thing', thing: one, ...(question === undefined ? {} : { question }) })
+  const next = () => setSelected(null)
+  const openTask = (one: ArrivalTask, question?: string) =>
+    setSelected({ at: 'task', task: one, ...(question === undefined ? {} : { question }) })
   const openWheel = (wheel: WheelPosition) => {
-    if (stage === 'work') return setOpened({ at: 'wheel', wheel })
-    openThing(left.find((one) => 'wheel' in one && one.wheel === wheel) ?? { what: 'gauge', wheel })
+    if (stage === 'work') return setSelected({ at: 'wheel', wheel })
+    openTask(left.find((one) => 'wheel' in one && one.wheel === wheel) ?? { what: 'gauge', wheel })
   }
-  const afterThing = (done: Thing) => {
-    const following = thingAfter(
-      left.filter((one) => !isSameThing(one, done)),
+  const openNextTask = (done: ArrivalTask) => {
+    const following = nextTask(
+      left.filter((one) => !isSameTask(one, done)),
       done,
       pace,
     )
-    setOpened(following === null ? null : { at: 'thing', thing: following })
+    setSelected(following === null ? null : { at: 'task', task: following })
   }
 
   const shown = () => {
-    if (opened?.at === 'written') return <WrittenScreen order={order} onBack={next} />
-    if (opened?.at === 'plan')
+    if (selected?.at === 'history') return <HistoryScreen order={order} onBack={next} />
+    if (selected?.at === 'plan')
       return (
-        <PlanScreen state={state} onBack={next} onOpen={(stepKey) => setOpened({ at: 'step', stepKey })} />
+        <PlanScreen state={state} onBack={next} onOpen={(stepKey) => setSelected({ at: 'step', stepKey })} />
       )
-    if (opened?.at === 'findings' && state.diagnosis)
+    if (selected?.at === 'findings' && state.diagnosis)
       return (
         <StepScreen title="Findings" beside={<Button onClick={next}>Back to the step</Button>}>
           {own && !own.agrees ? (
             <OwnFinding
               who={own.written.by.kind === 'staff' ? nameOf(own.written.by.staffId) : 'The shop'}
               ownFinding={own.ownFinding}
-              reason={order.wordsOf(own.reason)}
+              reason={order.personalText(own.reason)}
             />
           ) : null}
           <BayFindings
@@ -79,21 +79,22 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
           />
         </StepScreen>
       )
-    if (thing !== null)
+    if (task !== null)
       return (
         <ArrivalStep
           state={state}
-          thing={thing}
-          question={opened?.at === 'thing' ? (opened.question ?? null) : null}
+          task={task}
+          question={selected?.at === 'task' ? (selected.question ?? null) : null}
           pace={pace}
-          onOpen={openThing}
-          onDone={afterThing}
+          onOpen={openTask}
+          onDone={openNextTask}
         />
       )
     if (stage === 'findings')
-      return <FindingsStep state={state} computed={computed} onOpen={openThing} onDone={next} />
+      return <FindingsStep state={state} computed={computed} onOpen={openTask} onDone={next} />
     if (step === null) return <Waiting state={state} />
-    if (opened?.at === 'aside') return <SetAsideForm state={state} step={step} onDone={next} onBack={next} />
+    if (selected?.at === 'aside')
+      return <SetAsideForm state={state} step={step} onDone={next} onBack={next} />
     return <WorkStep key={step.stepKey} state={state} step={step} onDone={next} />
   }
 
@@ -108,10 +109,17 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       vehicle={
         <VehicleSide
           order={order}
-          current={thing && 'wheel' in thing ? thing.wheel : (step?.wheel ?? null)}
+          current={task && 'wheel' in task ? task.wheel : (step?.wheel ?? null)}
           onWheel={openWheel}
         >
-          <More stage={stage} state={state} step={step} pace={pace} onPace={setPace} onOpen={setOpened} />
+          <OrderActions
+            stage={stage}
+            state={state}
+            step={step}
+            pace={pace}
+            onPace={setPace}
+            onOpen={setSelected}
+          />
         </VehicleSide>
       }
     >

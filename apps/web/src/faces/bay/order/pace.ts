@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Pace } from '../../../features/arrival/things.ts'
+import type { Pace } from '../../../features/arrival/arrival-tasks.ts'
 
 const keptUnder = 'bayledger.pace'
 

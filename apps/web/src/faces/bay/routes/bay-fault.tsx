@@ -1,5 +1,5 @@
 import { useRouteError } from 'react-router'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 
 /** What stands in place of a screen that could not be shown. What was recorded before is kept. */
@@ -7,7 +7,7 @@ export function BayFaultRoute() {
   return (
     <main className="bay-step">
       <title>Problem · Bayledger bay</title>
-      <ProblemNotice problem={wordsOf(useRouteError())} onRetry={() => window.location.reload()} />
+      <ProblemNotice problem={problemText(useRouteError())} onRetry={() => window.location.reload()} />
     </main>
   )
 }

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query'
 import { useParams } from 'react-router'
 import { orderQuery } from '../../../features/ledger/order-query.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { OrderScreen } from '../order/order-screen.tsx'
@@ -14,7 +14,7 @@ export function BayOrderRoute() {
       <main className="bay-step">
         <title>Order · Bayledger bay</title>
         {order.isError ? (
-          <ProblemNotice problem={wordsOf(order.error)} onRetry={() => void order.refetch()} />
+          <ProblemNotice problem={problemText(order.error)} onRetry={() => void order.refetch()} />
         ) : (
           <StatusLine>Opening the order …</StatusLine>
         )}

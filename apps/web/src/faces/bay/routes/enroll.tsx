@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { patterns } from '../../../lib/paths.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
@@ -50,7 +50,7 @@ export function EnrollRoute() {
           onChange={setCode}
         />
         <TextField label="Name of this tablet" hint="Such as Bay 3." value={name} onChange={setName} />
-        {problem === null ? null : <ProblemNotice key={String(problem)} problem={wordsOf(problem)} />}
+        {problem === null ? null : <ProblemNotice key={String(problem)} problem={problemText(problem)} />}
         <Button
           type="submit"
           look="wide"

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { floorQuery } from '../../../features/floor/queries.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { inBayOrder, isForTheBay } from '../bay-rows.ts'
@@ -33,7 +33,7 @@ export function MyVehiclesRoute() {
         ) : null}
       </div>
       {floor.isError && floor.data === undefined ? (
-        <ProblemNotice problem={wordsOf(floor.error)} onRetry={() => void floor.refetch()} />
+        <ProblemNotice problem={problemText(floor.error)} onRetry={() => void floor.refetch()} />
       ) : null}
       {floor.data !== undefined && rows.length === 0 ? (
         <p>Nothing waits for the bay. New write-ups show here by themselves.</p>

@@ -3,7 +3,7 @@ import { Link, useNavigate } from 'react-router'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { bayOrderPath } from '../../../lib/paths.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { bayMoves } from '../bay-rows.ts'
@@ -47,7 +47,7 @@ export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string })
           Take it
         </Button>
       )}
-      {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+      {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
     </li>
   )
 }

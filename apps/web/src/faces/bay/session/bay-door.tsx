@@ -3,7 +3,7 @@ import { Navigate, Outlet } from 'react-router'
 import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
 import { patterns } from '../../../lib/paths.ts'
-import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { rulesQuery } from '../findings/use-diagnosis.ts'
@@ -32,7 +32,7 @@ export function BayDoor() {
   if (device.error !== null && device.data === undefined)
     return (
       <main className="bay-step">
-        <ProblemNotice problem={wordsOf(device.error)} onRetry={() => void device.refetch()} />
+        <ProblemNotice problem={problemText(device.error)} onRetry={() => void device.refetch()} />
       </main>
     )
   if (device.data === undefined || session.isPending)

@@ -4,7 +4,7 @@ import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
-import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
@@ -76,7 +76,7 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
       <StatusLine>{busy ? 'Checking the PIN …' : person === null ? '' : 'Type your 6-digit PIN.'}</StatusLine>
       {problem === null ? null : <ProblemNotice key={String(problem)} problem={withoutRequest(problem)} />}
       {staff.isError && staff.data === undefined ? (
-        <ProblemNotice problem={wordsOf(staff.error)} onRetry={() => void staff.refetch()} />
+        <ProblemNotice problem={problemText(staff.error)} onRetry={() => void staff.refetch()} />
       ) : null}
       {person === null ? (
         <ul className="pin-names">
@@ -97,6 +97,6 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
 
 /** A mistyped PIN needs nobody to look into it. */
 const withoutRequest = (problem: unknown) => {
-  const { title, detail } = wordsOf(problem)
+  const { title, detail } = problemText(problem)
   return { title, detail }
 }

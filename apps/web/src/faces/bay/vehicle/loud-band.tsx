@@ -1,4 +1,4 @@
-import { insecureWheels, wheelStand } from '@bayledger/ledger/questions/gates'
+import { insecureWheels, wheelStatus } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 
@@ -11,8 +11,8 @@ const words = {
 /** Across the whole screen while any wheel is not secured: nothing is louder. */
 export function LoudBand({ state }: { state: OrderState }) {
   const said = insecureWheels(state).map((wheel) => {
-    const stand = wheelStand(state, wheel)
-    return `${wheelNames[wheel]} ${stand === 'off' || stand === 'untorqued' || stand === 'unchecked' ? words[stand] : ''}`
+    const status = wheelStatus(state, wheel)
+    return `${wheelNames[wheel]} ${status === 'off' || status === 'untorqued' || status === 'unchecked' ? words[status] : ''}`
   })
   if (said.length === 0) return null
   return (

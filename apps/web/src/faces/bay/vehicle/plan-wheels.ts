@@ -1,4 +1,4 @@
-import { wheelStand } from '@bayledger/ledger/questions/gates'
+import { wheelStatus } from '@bayledger/ledger/questions/gates'
 import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
 import { axleOf, readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { PlanLine, PlanWheel } from '../../../features/plan/plan-wheel.ts'
@@ -16,8 +16,8 @@ export const planWheels = (
   )
 
 const planWheel = (state: OrderState, wheel: WheelPosition, isCurrent: boolean): PlanWheel => {
-  const stand = wheelStand(state, wheel)
-  const loud = loudWords[stand]
+  const status = wheelStatus(state, wheel)
+  const loud = loudWords[status]
   if (loud)
     return {
       state: 'off',
@@ -33,7 +33,7 @@ const planWheel = (state: OrderState, wheel: WheelPosition, isCurrent: boolean):
   }
 }
 
-const loudWords: Partial<Record<ReturnType<typeof wheelStand>, { word: string; says: string }>> = {
+const loudWords: Partial<Record<ReturnType<typeof wheelStatus>, { word: string; says: string }>> = {
   off: { word: 'OFF', says: 'not torqued' },
   untorqued: { word: 'ON', says: 'not torqued' },
   unchecked: { word: 'ON', says: 'unchecked' },

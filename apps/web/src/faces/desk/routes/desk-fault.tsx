@@ -1,6 +1,6 @@
 import { Link, useRouteError } from 'react-router'
 import { patterns } from '../../../lib/paths.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 
 /** What stands in place of a sheet that could not be shown. */
@@ -8,7 +8,7 @@ export function DeskFaultRoute() {
   return (
     <div className="stack desk-fault">
       <title>Problem · Bayledger desk</title>
-      <ProblemNotice problem={wordsOf(useRouteError())} onRetry={() => window.location.reload()} />
+      <ProblemNotice problem={problemText(useRouteError())} onRetry={() => window.location.reload()} />
       <p>
         <Link to={patterns.desk}>Back to the floor list</Link>
       </p>

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { useLocation, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { pathAfterSignIn } from '../../../lib/paths.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
@@ -52,7 +52,7 @@ export function SignInRoute() {
           value={password}
           onChange={setPassword}
         />
-        {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         <Button
           type="submit"
           look="wide"

@@ -3,7 +3,7 @@ import { useMutation, useQuery } from '@tanstack/react-query'
 import { settingsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTime } from '../../../lib/format.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
@@ -38,7 +38,7 @@ export function TabletsRoute() {
               </Button>
             ))}
           </div>
-          {code.isError ? <ProblemNotice problem={wordsOf(code.error)} /> : null}
+          {code.isError ? <ProblemNotice problem={problemText(code.error)} /> : null}
           {code.data === undefined ? null : (
             <p role="status" className="desk-code">
               <span className="exact">{code.data.code}</span>

@@ -6,7 +6,7 @@ import { useStaffNames } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { useShopClock } from '../shop-clock.ts'
@@ -32,9 +32,9 @@ export function TrayRoute() {
       <title>Refused entries · Bayledger desk</title>
       <h1>Refused entries</h1>
       {tray.isError ? (
-        <ProblemNotice problem={wordsOf(tray.error)} onRetry={() => void tray.refetch()} />
+        <ProblemNotice problem={problemText(tray.error)} onRetry={() => void tray.refetch()} />
       ) : null}
-      {settle.isError ? <ProblemNotice problem={wordsOf(settle.error)} /> : null}
+      {settle.isError ? <ProblemNotice problem={problemText(settle.error)} /> : null}
       {tray.data !== undefined && refused.length === 0 ? (
         <p>Nothing was refused that is not settled.</p>
       ) : null}

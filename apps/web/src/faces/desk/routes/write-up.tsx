@@ -9,7 +9,7 @@ import { priceListIn, settingsQuery, sheetsQuery } from '../../../features/setti
 import { call } from '../../../lib/api-client.ts'
 import { money } from '../../../lib/format.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
-import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
@@ -100,7 +100,7 @@ export function WriteUpRoute() {
           onChange={(which) => set({ which })}
         />
       </Section>
-      <Section title="Told">
+      <Section title="Complaint">
         <div className="stack">
           <TextArea
             label="The complaint, in the customer’s own words"
@@ -208,7 +208,7 @@ export function WriteUpRoute() {
             value={form.consentBy}
             onChange={(consentBy) => set({ consentBy })}
           />
-          {problem === null ? null : <ProblemNotice problem={wordsOf(problem)} />}
+          {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
           <Button
             type="submit"
             look="wide"

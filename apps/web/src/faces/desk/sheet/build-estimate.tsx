@@ -7,7 +7,7 @@ import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { priceListIn, settingsQuery } from '../../../features/settings/queries.ts'
 import { money } from '../../../lib/format.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
@@ -24,7 +24,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
   const write = useWriteEntries(order.orderId)
   const sheet = state.sheet?.sheet
   if (settings.isError)
-    return <ProblemNotice problem={wordsOf(settings.error)} onRetry={() => void settings.refetch()} />
+    return <ProblemNotice problem={problemText(settings.error)} onRetry={() => void settings.refetch()} />
   if (state.diagnosis === null || sheet === undefined || settings.data === undefined) return null
   if (prices === null)
     return (
@@ -91,7 +91,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
       <p className="estimate-total">
         <span>With tax</span> <strong>{money(estimate.totals.totalCents)}</strong>
       </p>
-      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <Button
         look="main"
         busy={write.isPending}

@@ -7,7 +7,7 @@ import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { money } from '../../../lib/format.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
@@ -147,7 +147,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           values={wishes}
           onChange={setWishes}
         />
-        {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+        {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button look="wide" whyNot={whyNot} busy={write.isPending} onClick={decide}>
           Record the decision
         </Button>

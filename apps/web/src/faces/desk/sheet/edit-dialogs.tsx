@@ -4,7 +4,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { orderKey } from '../../../features/ledger/order-query.ts'
 import { call } from '../../../lib/api-client.ts'
-import { isCallProblem, wordsOf } from '../../../lib/problem.ts'
+import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { typedOrNull } from '../../../lib/typed-text.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
@@ -161,7 +161,7 @@ type SaveFootProps = {
 function SaveFoot({ save, stored, onTop, onSave }: SaveFootProps) {
   return (
     <>
-      {save.error === null ? null : <ProblemNotice problem={wordsOf(save.error)} />}
+      {save.error === null ? null : <ProblemNotice problem={problemText(save.error)} />}
       {stored === null ? null : (
         <>
           <Lines>

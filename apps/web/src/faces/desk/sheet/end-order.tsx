@@ -2,7 +2,7 @@ import type { PayloadOf } from '@bayledger/ledger/registry'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
@@ -56,7 +56,7 @@ export function EndOrder({ order, onClose }: OrderPart & { onClose: () => void }
         <p>This cannot be withdrawn. A vehicle that comes back gets a new order.</p>
         <ChoiceGroup label="Why" flow="column" options={options} value={reason} onChange={setReason} />
         <TextField label="In words" value={words} onChange={setWords} />
-        {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+        {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button
           look="main"
           busy={write.isPending}

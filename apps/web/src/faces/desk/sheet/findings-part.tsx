@@ -8,7 +8,7 @@ import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { FindingDrawing } from '../../../features/plan/finding-drawing.tsx'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
@@ -43,7 +43,11 @@ export function FindingsPart({ order }: OrderPart) {
     >
       <div className="stack">
         {confirmed !== null && !confirmed.agrees ? (
-          <OwnFinding who={who} ownFinding={confirmed.ownFinding} reason={order.wordsOf(confirmed.reason)} />
+          <OwnFinding
+            who={who}
+            ownFinding={confirmed.ownFinding}
+            reason={order.personalText(confirmed.reason)}
+          />
         ) : null}
         <FindingsList
           diagnosis={diagnosis}
@@ -91,7 +95,7 @@ function TellStops({ order }: OrderPart) {
         <strong>Tell the customer now:</strong> {untold.map(({ customer }) => customer).join(' ')}
       </p>
       <TextField label="The customer’s answer" value={answer} onChange={setAnswer} />
-      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <div className="row">
         <Button look="main" whyNot={whyNot} busy={write.isPending} onClick={() => tell('telephone')}>
           Told by telephone

@@ -5,7 +5,7 @@ import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTimeOrDay } from '../../../lib/format.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
@@ -46,7 +46,7 @@ export function LinkDialog({
               Whoever opens it sees the findings and this estimate of {order.customer.name}, and can answer
               and sign. It is shown once.
             </p>
-            {link.isError ? <ProblemNotice problem={wordsOf(link.error)} /> : null}
+            {link.isError ? <ProblemNotice problem={problemText(link.error)} /> : null}
             <Button look="main" busy={link.isPending} onClick={() => link.mutate()}>
               Make the link
             </Button>

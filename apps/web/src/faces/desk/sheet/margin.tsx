@@ -7,7 +7,7 @@ import { strikeReasons, strikeWords } from '../../../features/ledger/strike-reas
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
@@ -43,7 +43,9 @@ export function Margin({ order }: OrderPart) {
               {mark.struck ? (
                 <span className="mark-reason">
                   withdrawn:{' '}
-                  {mark.struck.words ? order.wordsOf(mark.struck.words) : strikeWords(mark.struck.reason)}
+                  {mark.struck.words
+                    ? order.personalText(mark.struck.words)
+                    : strikeWords(mark.struck.reason)}
                 </span>
               ) : stands || definitionOf(mark.kind).strikable === 'no' ? null : (
                 <button
@@ -82,7 +84,7 @@ const partOf = (kind: Kind): string => {
     kind === 'authority.given' ||
     kind === 'sheet.chosen'
   )
-    return 'told'
+    return 'complaint'
   return 'work'
 }
 
@@ -129,7 +131,7 @@ function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClos
         <p>The line stays in the ledger, struck, with your name and the reason.</p>
         <SelectField label="Reason" options={strikeReasons} value={reason} onChange={setReason} />
         <TextField label="In words" value={words} onChange={setWords} />
-        {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+        {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button look="main" whyNot={whyNot} busy={write.isPending} onClick={strike}>
           Withdraw it
         </Button>

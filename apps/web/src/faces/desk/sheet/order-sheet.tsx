@@ -8,13 +8,13 @@ import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { AsReceived } from './as-received.tsx'
+import { ComplaintPart } from './complaint-part.tsx'
 import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
 import { EndOrder } from './end-order.tsx'
 import { EstimatePart } from './estimate-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
 import { ReportPart } from './report-part.tsx'
-import { Told } from './told.tsx'
 import { WorkPart } from './work-part.tsx'
 
 /** One order on one page that scrolls, with its ledger along the right margin. */
@@ -24,7 +24,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
       <title>{`${order.number} · Bayledger desk`}</title>
       <div className="order-parts">
         <OrderHead order={order} />
-        <Told order={order} />
+        <ComplaintPart order={order} />
         <AsReceived order={order} />
         <FindingsPart order={order} />
         <EstimatePart order={order} />

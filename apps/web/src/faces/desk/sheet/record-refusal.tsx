@@ -5,7 +5,7 @@ import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
@@ -73,7 +73,7 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
           value={witness}
           onChange={setWitness}
         />
-        {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+        {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button
           look="main"
           busy={write.isPending}

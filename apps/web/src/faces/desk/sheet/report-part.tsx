@@ -8,7 +8,7 @@ import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTime, money } from '../../../lib/format.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
@@ -73,7 +73,7 @@ function Payment({ order }: OrderPart) {
           </Button>
         ))}
       </div>
-      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
     </div>
   )
 }
@@ -92,7 +92,7 @@ function SealReport({ order }: OrderPart) {
   })
   return (
     <>
-      {seal.isError ? <ProblemNotice problem={wordsOf(seal.error)} /> : null}
+      {seal.isError ? <ProblemNotice problem={problemText(seal.error)} /> : null}
       <Button look="main" busy={seal.isPending} whyNot={first?.words} onClick={() => seal.mutate()}>
         {seal.isPending ? 'Composing and sealing' : 'Seal the report'}
       </Button>
@@ -123,7 +123,7 @@ function HandBack({ order }: OrderPart) {
         />
       ) : null}
       <NumberField label="Odometer at hand-back" unit="mi" value={odometer} onChange={setOdometer} />
-      {write.isError ? <ProblemNotice problem={wordsOf(write.error)} /> : null}
+      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <Button
         look="main"
         busy={write.isPending}

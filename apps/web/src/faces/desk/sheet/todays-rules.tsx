@@ -2,7 +2,7 @@ import { compareWithTodaysRules, type RulesComparison } from '@bayledger/contrac
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { call } from '../../../lib/api-client.ts'
-import { wordsOf } from '../../../lib/problem.ts'
+import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
@@ -23,7 +23,7 @@ export function TodaysRules({ orderId, ruleSet }: { orderId: string; ruleSet: st
       </p>
     )
   if (reply.isError)
-    return <ProblemNotice problem={wordsOf(reply.error)} onRetry={() => void reply.refetch()} />
+    return <ProblemNotice problem={problemText(reply.error)} onRetry={() => void reply.refetch()} />
   const comparison = reply.data?.comparison
   if (!comparison) return <StatusLine>Computing …</StatusLine>
   return (

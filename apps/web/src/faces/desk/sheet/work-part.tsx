@@ -61,7 +61,7 @@ function StepLine({ step, order }: OrderPart & { step: Step }) {
         {closing
           ? `${clockTime(closing.written.writtenAt, clock)}${by?.kind === 'staff' ? `, ${nameOf(by.staffId)}` : ''}`
           : aside
-            ? `set aside: ${order.wordsOf(aside.reason)}`
+            ? `set aside: ${order.personalText(aside.reason)}`
             : 'open'}
       </span>
     </li>

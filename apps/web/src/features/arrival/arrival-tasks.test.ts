@@ -2,32 +2,34 @@ import { checksFor } from '@bayledger/reckoning/diagnosis/checks/all-checks'
 import { readFacts } from '@bayledger/reckoning/diagnosis/facts/facts'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
-import { type Thing, thingAfter, thingOfField } from './things.ts'
+import { type ArrivalTask, nextTask, taskOfField } from './arrival-tasks.ts'
 
-const gauges = (...wheels: WheelPosition[]): Thing[] => wheels.map((wheel) => ({ what: 'gauge', wheel }))
-const sensors = (...wheels: WheelPosition[]): Thing[] => wheels.map((wheel) => ({ what: 'sensor', wheel }))
+const gauges = (...wheels: WheelPosition[]): ArrivalTask[] =>
+  wheels.map((wheel) => ({ what: 'gauge', wheel }))
+const sensors = (...wheels: WheelPosition[]): ArrivalTask[] =>
+  wheels.map((wheel) => ({ what: 'sensor', wheel }))
 
-describe('what comes after a recorded thing', () => {
+describe('what comes after a recorded task', () => {
   it('is the next wheel in reading order while going task by task', () => {
     const order: WheelPosition[] = []
     let left = gauges('LF', 'RF', 'RR', 'LR', 'SP')
-    let next: Thing | null = left[0] ?? null
+    let next: ArrivalTask | null = left[0] ?? null
     while (next !== null && 'wheel' in next) {
-      const done: Thing & { wheel: WheelPosition } = next
+      const done: ArrivalTask & { wheel: WheelPosition } = next
       order.push(done.wheel)
-      left = left.filter((thing) => 'wheel' in thing && thing.wheel !== done.wheel)
-      next = thingAfter(left, done, 'task-by-task')
+      left = left.filter((task) => 'wheel' in task && task.wheel !== done.wheel)
+      next = nextTask(left, done, 'task-by-task')
     }
     expect(order).toEqual([...readingOrder])
   })
 
   it('goes on round the vehicle from where the technician began', () => {
     const left = [...gauges('LF', 'RF', 'LR'), ...sensors('RR')]
-    expect(thingAfter(left, { what: 'gauge', wheel: 'RR' }, 'task-by-task')).toEqual({
+    expect(nextTask(left, { what: 'gauge', wheel: 'RR' }, 'task-by-task')).toEqual({
       what: 'gauge',
       wheel: 'LR',
     })
-    expect(thingAfter(gauges('LF', 'RF'), { what: 'gauge', wheel: 'LR' }, 'task-by-task')).toEqual({
+    expect(nextTask(gauges('LF', 'RF'), { what: 'gauge', wheel: 'LR' }, 'task-by-task')).toEqual({
       what: 'gauge',
       wheel: 'LF',
     })
@@ -35,23 +37,23 @@ describe('what comes after a recorded thing', () => {
 
   it('stays at the wheel while going wheel by wheel', () => {
     const left = [...gauges('LF'), ...sensors('RF', 'LF')]
-    expect(thingAfter(left, { what: 'gauge', wheel: 'RF' }, 'wheel-by-wheel')).toEqual({
+    expect(nextTask(left, { what: 'gauge', wheel: 'RF' }, 'wheel-by-wheel')).toEqual({
       what: 'sensor',
       wheel: 'RF',
     })
   })
 
   it('is whatever is left when the task is done everywhere, and nothing at the end', () => {
-    expect(thingAfter(sensors('RR'), { what: 'gauge', wheel: 'SP' }, 'task-by-task')).toEqual({
+    expect(nextTask(sensors('RR'), { what: 'gauge', wheel: 'SP' }, 'task-by-task')).toEqual({
       what: 'sensor',
       wheel: 'RR',
     })
-    expect(thingAfter([], { what: 'control-module' }, 'task-by-task')).toBeNull()
+    expect(nextTask([], { what: 'control-module' }, 'task-by-task')).toBeNull()
   })
 })
 
 describe('the pad of a field of the evidence', () => {
-  it.each<[string, Thing]>([
+  it.each<[string, ArrivalTask]>([
     ['wheels.LR.gauge', { what: 'gauge', wheel: 'LR' }],
     ['wheels.RF.answer', { what: 'sensor', wheel: 'RF', row: 'answer' }],
     ['wheels.SP.followsPressure', { what: 'sensor', wheel: 'SP', row: 'follows' }],
@@ -64,11 +66,11 @@ describe('the pad of a field of the evidence', () => {
     ['strayIds', { what: 'control-module', row: 'stray' }],
     ['surroundings.lastSet.temperature', { what: 'surroundings', row: 'lastSet' }],
     ['surroundings.lastSet.altitude', { what: 'surroundings', row: 'lastSetAltitude' }],
-    ['events.sealant', { what: 'told', event: 'sealant', row: 'happened' }],
-    ['events.collision.wheel', { what: 'told', event: 'collision', row: 'wheel' }],
+    ['events.sealant', { what: 'event', event: 'sealant', row: 'happened' }],
+    ['events.collision.wheel', { what: 'event', event: 'collision', row: 'wheel' }],
     ['vehicle.placard.verified', { what: 'door-label' }],
-  ])('opens for %s at its row', (field, thing) => {
-    expect(thingOfField(field)).toEqual(thing)
+  ])('opens for %s at its row', (field, task) => {
+    expect(taskOfField(field)).toEqual(task)
   })
 
   it('is there for each fact of wheels, module, light, surroundings and events that the rules can ask for', () => {
@@ -82,7 +84,7 @@ describe('the pad of a field of the evidence', () => {
     })
     for (const { field } of checksFor(facts))
       if (!/^(vehicle|history)\.|^light\.reported$/.test(field))
-        expect(thingOfField(field), field).not.toBeNull()
+        expect(taskOfField(field), field).not.toBeNull()
   })
 
   it('is none for what stands in papers', () => {
@@ -92,6 +94,6 @@ describe('the pad of a field of the evidence', () => {
       'vehicle.warnAt.rear',
       'history.ourWorkOn',
     ])
-      expect(thingOfField(field)).toBeNull()
+      expect(taskOfField(field)).toBeNull()
   })
 })

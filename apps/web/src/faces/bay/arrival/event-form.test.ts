@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { eventOf, withEvent } from './told-form.tsx'
+import { eventOf, withEvent } from './event-form.tsx'
 
 describe('what is told in the bay', () => {
   it('is a no, a yes, or a yes with its wheel and days', () => {
@@ -13,7 +13,7 @@ describe('what is told in the bay', () => {
     })
   })
 
-  it('takes the place of what was told of the same thing, and leaves the rest', () => {
+  it('takes the place of what was told of the same task, and leaves the rest', () => {
     const told = [
       { kind: 'rotation', happened: false } as const,
       { kind: 'sealant', happened: true } as const,

@@ -14,16 +14,16 @@ export const lightWords: Readonly<Record<LightBehavior, string>> = {
   'flash-continuous': 'never stops flashing',
 }
 
-/** The complaint in the customer's words, and what was agreed before anyone looked. */
-export function Told({ order }: OrderPart) {
+/** The complaint in the customer's words, and what was agreed before the inspection. */
+export function ComplaintPart({ order }: OrderPart) {
   const { complaint, authority } = order.state
   if (complaint === null) return null
   const happened = complaint.events.filter((event) => event.happened !== false)
   return (
-    <Section title="Told" id="told">
-      <blockquote className="told-words">“{order.wordsOf(complaint.words)}”</blockquote>
+    <Section title="Complaint" id="complaint">
+      <blockquote className="complaint-words">“{order.personalText(complaint.words)}”</blockquote>
       <Lines>
-        <Line name="Warning light, as told">
+        <Line name="Warning light, as reported">
           {complaint.reportedLight === null ? 'not known' : lightWords[complaint.reportedLight]}
         </Line>
         <Line name="Lately">
@@ -38,7 +38,7 @@ export function Told({ order }: OrderPart) {
         <Line name="Consent">
           {authority.look === null
             ? 'not given yet'
-            : `to look${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; the look costs ${money(authority.look.lookFeeCents)}`}
+            : `to look${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${money(authority.look.lookFeeCents)}`}
         </Line>
       </Lines>
     </Section>

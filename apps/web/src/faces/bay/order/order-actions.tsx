@@ -1,18 +1,18 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
-import type { Pace } from '../../../features/arrival/things.ts'
+import type { Pace } from '../../../features/arrival/arrival-tasks.ts'
 import { Button } from '../../../ui/button.tsx'
 import { standOf } from '../vehicle/vehicle-side.tsx'
-import type { Opened } from './opened.ts'
+import type { SelectedScreen } from './selected-screen.ts'
 import type { Stage } from './stage.ts'
 
-type MoreProps = {
+type OrderActionsProps = {
   stage: Stage
   state: OrderState
   step: Step | null
   pace: Pace
   onPace: (pace: Pace) => void
-  onOpen: (opened: Opened) => void
+  onOpen: (selected: SelectedScreen) => void
 }
 
 const wholeVehicle = [
@@ -25,7 +25,7 @@ const wholeVehicle = [
 const neverAside: ReadonlySet<ClosingKind> = new Set(['wheel.mounted', 'studs.torqued', 'torque.checked'])
 
 /** Small buttons below the drawing: what is reached from anywhere in this order. */
-export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
+export function OrderActions({ stage, state, step, pace, onPace, onOpen }: OrderActionsProps) {
   const looks = stage === 'arrival' || stage === 'findings'
   const isDirect = state.sheet?.sheet.system === 'direct'
   return (
@@ -33,7 +33,7 @@ export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
       {wholeVehicle
         .filter(({ what }) => looks && (what !== 'control-module' || isDirect))
         .map(({ what, name }) => (
-          <Button key={what} onClick={() => onOpen({ at: 'thing', thing: { what } })}>
+          <Button key={what} onClick={() => onOpen({ at: 'task', task: { what } })}>
             {name} <small>{standOf(state, what)}</small>
           </Button>
         ))}
@@ -46,7 +46,7 @@ export function More({ stage, state, step, pace, onPace, onOpen }: MoreProps) {
           {pace === 'task-by-task' ? 'Wheel by wheel' : 'Task by task'}
         </Button>
       ) : null}
-      <Button onClick={() => onOpen({ at: 'written' })}>Written</Button>
+      <Button onClick={() => onOpen({ at: 'history' })}>History</Button>
       {step === null || neverAside.has(step.closedBy) ? null : (
         <Button
           aria-label="Set aside this step"

@@ -6,7 +6,7 @@ import { RowForm } from '../form/row-form.tsx'
 import type { Row, RowValues } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
 
-type ToldFormProps = {
+type EventFormProps = {
   state: OrderState
   event: EventEvidence['kind']
   /** The question as the rules put it. */
@@ -15,8 +15,8 @@ type ToldFormProps = {
   onDone: () => void
 }
 
-/** One thing that happened lately, or did not, as the customer tells it or the vehicle shows. */
-export function ToldForm({ state, event, question, row, onDone }: ToldFormProps) {
+/** One task that happened lately, or did not, as the customer tells it or the vehicle shows. */
+export function EventForm({ state, event, question, row, onDone }: EventFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   const { complaint } = state
   return (

@@ -3,10 +3,10 @@ import type { OrderState } from '@bayledger/ledger/state'
 import { type EventEvidence, EventKind } from '@bayledger/reckoning/evidence/evidence'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 
-/** One thing to look at on arrival; each has a pad of its own, which `row` opens at one of its rows. */
-export type Thing = { readonly row?: string } & (
+/** One task to look at on arrival; each has a pad of its own, which `row` opens at one of its rows. */
+export type ArrivalTask = { readonly row?: string } & (
   | { readonly what: 'surroundings' | 'warning-light' | 'control-module' | 'door-label' }
-  | { readonly what: 'told'; readonly event: EventEvidence['kind'] }
+  | { readonly what: 'event'; readonly event: EventEvidence['kind'] }
   | { readonly what: 'gauge' | 'sensor' | 'tire'; readonly wheel: WheelPosition }
 )
 
@@ -14,39 +14,39 @@ export type Thing = { readonly row?: string } & (
 export type Pace = 'task-by-task' | 'wheel-by-wheel'
 
 /** What is still to be looked at, in the order of the chosen pace. */
-export const thingsLeft = (state: OrderState, pace: Pace): Thing[] => {
-  const things = missingOnArrival(state).flatMap(thingOf)
-  if (pace === 'task-by-task') return things
+export const tasksLeft = (state: OrderState, pace: Pace): ArrivalTask[] => {
+  const tasks = missingOnArrival(state).flatMap(tasksOf)
+  if (pace === 'task-by-task') return tasks
   return [
-    ...things.filter(({ what }) => what === 'surroundings' || what === 'warning-light'),
-    ...readingOrder.flatMap((wheel) => things.filter((thing) => 'wheel' in thing && thing.wheel === wheel)),
-    ...things.filter(({ what }) => what === 'control-module'),
+    ...tasks.filter(({ what }) => what === 'surroundings' || what === 'warning-light'),
+    ...readingOrder.flatMap((wheel) => tasks.filter((task) => 'wheel' in task && task.wheel === wheel)),
+    ...tasks.filter(({ what }) => what === 'control-module'),
   ]
 }
 
 /**
- * What comes after a thing was recorded: going task by task, the same on the next wheel that lacks it, round the
+ * What comes after a task was recorded: going task by task, the same task on the next wheel that lacks it, round the
  * vehicle from where the technician stands; wheel by wheel, what this wheel still lacks. Then whatever is left.
  */
-export const thingAfter = (left: readonly Thing[], done: Thing, pace: Pace): Thing | null => {
+export const nextTask = (left: readonly ArrivalTask[], done: ArrivalTask, pace: Pace): ArrivalTask | null => {
   if (!('wheel' in done)) return left[0] ?? null
-  const alike = left.filter((thing) => 'wheel' in thing && isAlike(thing, done, pace))
+  const alike = left.filter((task) => 'wheel' in task && isAlike(task, done, pace))
   const from = readingOrder.indexOf(done.wheel)
-  const around = (thing: Thing) =>
-    'wheel' in thing
-      ? (readingOrder.indexOf(thing.wheel) - from + readingOrder.length) % readingOrder.length
+  const around = (task: ArrivalTask) =>
+    'wheel' in task
+      ? (readingOrder.indexOf(task.wheel) - from + readingOrder.length) % readingOrder.length
       : 0
   return alike.sort((one, other) => around(one) - around(other))[0] ?? left[0] ?? null
 }
 
-export const isSameThing = (one: Thing, other: Thing): boolean =>
+export const isSameTask = (one: ArrivalTask, other: ArrivalTask): boolean =>
   one.what === other.what && partOf(one) === partOf(other)
 
-const partOf = (thing: Thing): string | null =>
-  'wheel' in thing ? thing.wheel : 'event' in thing ? thing.event : null
+const partOf = (task: ArrivalTask): string | null =>
+  'wheel' in task ? task.wheel : 'event' in task ? task.event : null
 
-/** The thing whose pad records a field of the evidence, at its row; `null` for what no pad here can record. */
-export const thingOfField = (field: string): Thing | null => {
+/** The task whose pad records a field of the evidence, at its row; `null` for what no pad here can record. */
+export const taskOfField = (field: string): ArrivalTask | null => {
   const [group, name, member] = field.split('.')
   if (field === 'vehicle.placard.verified') return { what: 'door-label' }
   if (field === 'surroundings.lastSet.altitude') return { what: 'surroundings', row: 'lastSetAltitude' }
@@ -63,7 +63,7 @@ export const thingOfField = (field: string): Thing | null => {
     const event = EventKind.options.find((kind) => kind === name)
     return event === undefined
       ? null
-      : { what: 'told', event, row: member === 'wheel' ? 'wheel' : 'happened' }
+      : { what: 'event', event, row: member === 'wheel' ? 'wheel' : 'happened' }
   }
   const wheel = readingOrder.find((position) => position === name)
   if (group !== 'wheels' || wheel === undefined || member === undefined) return null
@@ -108,12 +108,12 @@ const rows: Readonly<Record<'surroundings' | 'sensor' | 'tire', Readonly<Record<
   },
 }
 
-const isAlike = (thing: Thing, done: Thing, pace: Pace): boolean =>
+const isAlike = (task: ArrivalTask, done: ArrivalTask, pace: Pace): boolean =>
   pace === 'task-by-task'
-    ? thing.what === done.what
-    : 'wheel' in thing && 'wheel' in done && thing.wheel === done.wheel
+    ? task.what === done.what
+    : 'wheel' in task && 'wheel' in done && task.wheel === done.wheel
 
-const thingOf = ({ code, wheel }: { code: string; wheel: WheelPosition | null }): Thing[] => {
+const tasksOf = ({ code, wheel }: { code: string; wheel: WheelPosition | null }): ArrivalTask[] => {
   if (wheel !== null && (code === 'gauge' || code === 'sensor')) return [{ what: code, wheel }]
   if (code === 'surroundings' || code === 'warning-light' || code === 'control-module')
     return [{ what: code }]

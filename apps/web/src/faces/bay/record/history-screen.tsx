@@ -9,10 +9,10 @@ import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useBayClock } from '../session/signed-in.ts'
 import { WithdrawForm } from './withdraw-form.tsx'
-import './written-screen.css'
+import './history-screen.css'
 
 /** What was written to this order, newest first; what may be withdrawn can be, with a reason, and stays shown. */
-export function WrittenScreen({ order, onBack }: { order: ReadOrder; onBack: () => void }) {
+export function HistoryScreen({ order, onBack }: { order: ReadOrder; onBack: () => void }) {
   const nameOf = useStaffNames()
   const clock = useBayClock()
   const [withdrawing, setWithdrawing] = useState<string | null>(null)
@@ -28,16 +28,16 @@ export function WrittenScreen({ order, onBack }: { order: ReadOrder; onBack: () 
       />
     )
   return (
-    <StepScreen title="Written so far" beside={<Button onClick={onBack}>Back to the step</Button>}>
-      <ol className="written">
+    <StepScreen title="History" beside={<Button onClick={onBack}>Back to the step</Button>}>
+      <ol className="history">
         {[...order.entries].reverse().map((line) => {
           const strike = struck.get(line.id)
           const author =
             line.writtenBy.kind === 'staff' ? nameOf(line.writtenBy.staffId) : line.writtenBy.kind
           const mayWithdraw = !strike && definitionOf(line.kind).strikable !== 'no'
           return (
-            <li key={line.id} className="written-line">
-              <span className="written-number">{line.seq}</span>
+            <li key={line.id} className="history-line">
+              <span className="history-number">{line.seq}</span>
               <span>
                 {strike ? <s>{entryWords(line)}</s> : entryWords(line)}
                 <span className="quiet">
