@@ -1,19 +1,11 @@
+import { Day, Digest, Id, Instant } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
 
-export const Id = z.uuid()
+export { Day, Digest, Id, Instant }
 
-/** UTC text with milliseconds and Z. */
-export const Instant = z.iso.datetime({ precision: 3 })
-
-/** A calendar day, YYYY-MM-DD. */
-export const Day = z.iso.date()
-
-/** SHA-256 or HMAC-SHA-256, lower-case hexadecimal. */
-export const Digest = z.string().check(z.regex(/^[0-9a-f]{64}$/))
-
-/** Text of a person, trimmed, without control characters. */
+/** Text of a person, trimmed, without control characters and halves of characters. */
 export const line = (maximum: number) =>
-  z.string().check(z.trim(), z.minLength(1), z.maxLength(maximum), z.regex(/^\P{Cc}*$/u))
+  z.string().check(z.trim(), z.minLength(1), z.maxLength(maximum), z.regex(/^[^\p{Cc}\p{Cs}]*$/u))
 
 /** Where a list goes on: opaque text from the page before. */
 export const Cursor = z.string().check(z.minLength(1), z.maxLength(200))

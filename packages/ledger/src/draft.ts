@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { type Author, type Draft, DraftEnvelope } from './entry.ts'
 import { definitionOf, isKind, versionOf } from './registry.ts'
+import { type IllFormed, illFormedIn } from './well-formed.ts'
 
 /** One fault of a draft: the field, what was found, what is allowed. */
 export type DraftFault = { readonly field: string; readonly found: string; readonly allowed: string }
@@ -16,6 +17,8 @@ export const parseDraft = (
   input: unknown,
   sender: { readonly shopId: string; readonly writtenBy: Author; readonly deviceId: string | null },
 ): ParsedDraft => {
+  const illFormed = illFormedIn(input)
+  if (illFormed.length > 0) return { ok: false, faults: illFormed.map(illFormedFault) }
   const envelope = z.safeParse(DraftEnvelope, input)
   if (!envelope.success) return { ok: false, faults: faultsOf(envelope.error.issues, input, '') }
   const { kind, version, payload } = envelope.data
@@ -51,6 +54,19 @@ const faultsOf = (issues: readonly z.core.$ZodIssue[], input: unknown, prefix: s
       }))
     return [{ field, found: shown(path.reduce<unknown>(step, input)), allowed: allowedBy(issue) }]
   })
+
+const illFormedFault = ({ path, why }: IllFormed): DraftFault =>
+  why === 'too-deep'
+    ? {
+        field: path.slice(0, 6).join('.'),
+        found: 'more levels than that',
+        allowed: 'lists and objects up to 40 levels deep',
+      }
+    : {
+        field: path.join('.') || 'entry',
+        found: why === 'nul' ? 'a NUL character' : 'half of a character',
+        allowed: 'text of whole characters, without NUL',
+      }
 
 const step = (value: unknown, key: string): unknown =>
   value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[key] : undefined

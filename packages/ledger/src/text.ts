@@ -1,18 +1,32 @@
 import * as z from 'zod/mini'
 
-/** Plain words of bounded length; control characters are refused because canonical JSON must stay readable. */
+/**
+ * Plain words of bounded length. Control characters are refused because canonical JSON must stay readable, half
+ * characters (lone surrogates) because they have no UTF-8 form and would come back as something else.
+ */
 export const plainText = (maximum: number) =>
   z
     .string()
-    .check(z.minLength(1), z.maxLength(maximum), z.regex(/^\P{Cc}*$/u, 'text without control characters'))
+    .check(
+      z.minLength(1),
+      z.maxLength(maximum),
+      z.regex(/^[^\p{Cc}\p{Cs}]*$/u, 'text without control characters'),
+    )
 
-export const Id = z.uuid()
+/**
+ * A UUID. Upper case is accepted and lowered here, before anything is hashed or compared, because PostgreSQL returns
+ * lower case: hashed as sent, an entry would no longer verify when it is read back.
+ */
+export const Id = z.uuid().check(z.toLowerCase())
+
+/** No calendar has a year 0, and PostgreSQL refuses one. */
+const hasYear = z.regex(/^(?!0000)/, 'a year from 0001 to 9999')
 
 /** UTC text with milliseconds and Z, as every instant in the ledger. */
-export const Instant = z.iso.datetime({ precision: 3 })
+export const Instant = z.iso.datetime({ precision: 3 }).check(hasYear)
 
 /** A calendar day, YYYY-MM-DD. */
-export const Day = z.iso.date()
+export const Day = z.iso.date().check(hasYear)
 
 /** SHA-256 or HMAC-SHA-256, lower-case hexadecimal. */
 export const Digest = z.string().check(z.regex(/^[0-9a-f]{64}$/))

@@ -1,4 +1,5 @@
 import type { FieldProblem } from '@bayledger/contract/problem'
+import { illFormedIn } from '@bayledger/ledger/well-formed'
 import type * as z from 'zod/mini'
 
 /** Every fault of a request's part in words: which field, what stands there, what may stand there. */
@@ -27,6 +28,20 @@ export const fieldProblems = (
     }
     return [{ field, found: shown(valueAt(input, path)), allowed: allowed(issue) }]
   })
+
+/** Texts that could not be stored and read back as they are, whichever field they are in, and values nested too deep. */
+export const illFormedProblems = (part: string, input: unknown): FieldProblem[] =>
+  illFormedIn(input).map(({ path, why }) => ({
+    // Deep nesting is named by where it begins: its whole path would be as long as it is deep.
+    field: (why === 'too-deep' ? path.slice(0, 6) : path).join('.') || part,
+    ...illFormedWords[why],
+  }))
+
+const illFormedWords = {
+  nul: { found: 'a NUL character', allowed: 'text without NUL' },
+  'half-a-character': { found: 'half of a character', allowed: 'text of whole characters' },
+  'too-deep': { found: 'more than 40 levels', allowed: 'lists and objects up to 40 levels deep' },
+} as const
 
 const valueAt = (input: unknown, path: readonly string[]): unknown =>
   path.reduce<unknown>(

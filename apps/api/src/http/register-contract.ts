@@ -8,7 +8,7 @@ import { AppError } from '../core/app-error.ts'
 import { refuseUnlessAllowed } from './access-guard.ts'
 import type { AnyAnswer, Binding, Call } from './binding.ts'
 import { readCookie, writeCookie } from './cookies.ts'
-import { fieldProblems } from './field-problems.ts'
+import { fieldProblems, illFormedProblems } from './field-problems.ts'
 import { refuseForeignWrite } from './origin-guard.ts'
 import { onceIn, versionIn } from './preconditions.ts'
 import { problemsOf } from './route-problems.ts'
@@ -122,6 +122,8 @@ const bodyOf = ({ body, bodyUnreadUpTo }: Endpoint, sent: unknown): unknown => {
 
 const faultsIn = (part: string, schema: z.ZodMiniType | undefined, input: unknown) => {
   if (!schema) return []
+  const illFormed = illFormedProblems(part, input)
+  if (illFormed.length > 0) return illFormed
   const parsed = z.safeParse(schema, input)
   return parsed.success ? [] : fieldProblems(part, parsed.error.issues, input)
 }

@@ -25,7 +25,7 @@ export const workKinds = {
       partNumber: plainText(60),
       lot: z.nullable(plainText(60)),
       madeMonth: z.nullable(z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])$/))),
-      quantity: z.int().check(z.positive()),
+      quantity: z.int().check(z.positive(), z.lte(999)),
       matches: z.strictObject({
         frequencyMHz: z.nullable(z.number()),
         stem: z.nullable(z.enum(['snap-in', 'clamp-in'])),

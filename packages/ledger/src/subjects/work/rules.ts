@@ -19,7 +19,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'figure.confirmed': [
     (state, draft) => {
       const enteredBy = state.sheet?.sheet.sources[draft.payload.figure]?.enteredBy
-      return draft.writtenBy.kind === 'staff' && enteredBy === draft.writtenBy.staffId
+      return draft.writtenBy.kind === 'staff' && enteredBy?.toLowerCase() === draft.writtenBy.staffId
         ? refuse(
             'FIGURE_CONFIRMED_BY_WRITER',
             'You entered this figure; another person confirms it from the source.',

@@ -1,0 +1,37 @@
+/** A place in a value that could not be stored and read back as it is. */
+export type IllFormed = {
+  readonly path: readonly string[]
+  readonly why: 'nul' | 'half-a-character' | 'too-deep'
+}
+
+/** Deeper than anything that a kind or a route takes, and shallow enough for every reader that calls itself. */
+const mostLevels = 40
+
+/**
+ * Every text in a JSON value that PostgreSQL cannot keep (NUL) or that has no UTF-8 form (a lone surrogate), and every
+ * place that lies deeper than 40 levels. Names of members are looked at like texts. Walks without calling itself, so
+ * that depth cannot exhaust it; bytes are not looked into.
+ */
+export const illFormedIn = (value: unknown): IllFormed[] => {
+  const found: IllFormed[] = []
+  const waiting: { readonly value: unknown; readonly path: readonly string[] }[] = [{ value, path: [] }]
+  for (let next = waiting.pop(); next; next = waiting.pop()) {
+    const { path } = next
+    if (typeof next.value === 'string') {
+      const why = faultOf(next.value)
+      if (why !== null) found.push({ path, why })
+    } else if (next.value !== null && typeof next.value === 'object' && !ArrayBuffer.isView(next.value)) {
+      if (path.length >= mostLevels) found.push({ path, why: 'too-deep' })
+      else
+        for (const [name, member] of Object.entries(next.value)) {
+          const why = faultOf(name)
+          if (why !== null) found.push({ path, why })
+          waiting.push({ value: member, path: [...path, name] })
+        }
+    }
+  }
+  return found
+}
+
+const faultOf = (text: string): 'nul' | 'half-a-character' | null =>
+  text.includes('\0') ? 'nul' : /\p{Cs}/u.test(text) ? 'half-a-character' : null
