@@ -11,12 +11,14 @@ import { deviceRoutes } from './features/devices/routes.ts'
 import { diagnosisRoutes } from './features/diagnoses/routes.ts'
 import { entryRoutes } from './features/entries/routes.ts'
 import { floorRoutes } from './features/floor/routes.ts'
+import { healthRoutes } from './features/health/routes.ts'
 import { linkRoutes } from './features/links/routes.ts'
 import { findLinkSession } from './features/links/store.ts'
+import { liveRoutes } from './features/live/routes.ts'
+import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
 import { reportRoutes } from './features/reports/routes.ts'
 import { searchRoutes } from './features/search/routes.ts'
-import { serviceRoutes } from './features/service/routes.ts'
 import { sessionRoutes } from './features/sessions/routes.ts'
 import { checkSession } from './features/sessions/service/check-session.ts'
 import { findDevice } from './features/sessions/store.ts'
@@ -100,7 +102,9 @@ const bindings = (deps: Deps) => [
   ...linkRoutes(deps),
   ...customerFaceRoutes(deps),
   ...reportRoutes(deps),
-  ...serviceRoutes(deps),
+  ...liveRoutes(deps),
+  ...healthRoutes(deps),
+  ...openApiRoutes(deps),
 ]
 
 const acceptJsonAndPdfOnly = (app: FastifyInstance): void => {

@@ -12,8 +12,7 @@ import { appendDraft } from '../entries/service/append-draft.ts'
 import type { Words } from '../entries/store/write-entries.ts'
 import { getLedger } from '../orders/service.ts'
 import { getNewestReportBytes } from '../reports/service.ts'
-import { presentShopHead } from '../settings/present.ts'
-import { findShop, listNewestSettings } from '../settings/store.ts'
+import { getSettings } from '../settings/service.ts'
 import { getVehicle } from '../vehicles/service.ts'
 import { presentCustomerOrder } from './present.ts'
 
@@ -23,15 +22,14 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
   const { state } = await getLedger(deps, actor.orderId)
   const { opened } = state
   if (!opened) throw new Error(`order ${actor.orderId} was never opened`)
-  const [shop, settings, customer, vehicle] = await Promise.all([
-    findShop(deps.prisma, deps.shopId),
-    listNewestSettings(deps.prisma, deps.shopId),
+  const [{ shop, head }, customer, vehicle] = await Promise.all([
+    getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
   ])
   return presentCustomerOrder(state, {
     shopName: shop.name,
-    shopPhone: presentShopHead(settings).telephone,
+    shopPhone: head.telephone,
     timeZone: shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC',
     customerName: customer.name,
     vehicleDescription: vehicle.description,

@@ -4,7 +4,6 @@ import { type Binding, bind } from '../../http/binding.ts'
 import { enrolledSeconds } from './policy.ts'
 import { presentDevice, presentStaff } from './present.ts'
 import * as service from './service.ts'
-import { listStaff } from './store.ts'
 
 export const deviceRoutes = (deps: Deps): Binding[] => [
   bind(contract.createEnrollmentCode)(async ({ actor, body }) => ({
@@ -25,6 +24,6 @@ export const deviceRoutes = (deps: Deps): Binding[] => [
   }),
   bind(contract.listStaff)(async () => ({
     status: 200,
-    body: { staff: (await listStaff(deps)).map(presentStaff) },
+    body: { staff: (await service.listStaff(deps)).map(presentStaff) },
   })),
 ]

@@ -1,6 +1,6 @@
 import { Instrument } from '@bayledger/contract/settings'
 import * as z from 'zod/mini'
-import type { InstrumentRow } from './store.ts'
+import type { InstrumentRow, LocationRow } from './store.ts'
 
 export const presentInstrument = (row: InstrumentRow): Instrument => {
   const body = row.body as Record<string, unknown>
@@ -25,7 +25,15 @@ export const presentInstrument = (row: InstrumentRow): Instrument => {
   )
 }
 
-/** The setting `report-head`: what stands on paper under the shop's name, and whom to call. */
+export const presentLocation = (row: LocationRow) => ({
+  locationId: row.id,
+  name: row.name,
+  altitudeFeet: row.altitudeFeet,
+  timeZone: row.timeZone,
+  lawProfile: row.lawProfile as Record<string, unknown>,
+})
+
+/** The setting `report-head`: the lines printed under the shop's name, and the telephone number to call. */
 export const presentShopHead = (
   settings: readonly { readonly kind: string; readonly version: number; readonly body: unknown }[],
 ): { readonly version: number; readonly lines: readonly string[]; readonly telephone: string | null } => {

@@ -14,6 +14,8 @@ export const findShop = (prisma: PrismaClient, shopId: string) =>
     include: { locations: { orderBy: { name: 'asc' } } },
   })
 
+export type LocationRow = Awaited<ReturnType<typeof findShop>>['locations'][number]
+
 /** The newest version of each kind of setting that holds for the whole shop. */
 export const listNewestSettings = (prisma: PrismaClient, shopId: string) =>
   prisma.settingVersion.findMany({

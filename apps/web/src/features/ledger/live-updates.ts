@@ -1,4 +1,4 @@
-import { live } from '@bayledger/contract/service'
+import { live } from '@bayledger/contract/live'
 import { useQueryClient } from '@tanstack/react-query'
 import { useEffect } from 'react'
 

@@ -2,11 +2,10 @@ import { cautionWordsByShown } from '@bayledger/reckoning/cautions/customer-caut
 import type { ReportContext } from '@bayledger/report/compose-content'
 import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
-import { listStaff } from '../../devices/store.ts'
+import { listStaff } from '../../devices/service.ts'
 import type { Ledger } from '../../entries/service/load-ledger.ts'
 import { textsOf } from '../../orders/service.ts'
-import { presentShopHead } from '../../settings/present.ts'
-import { findShop, listNewestSettings } from '../../settings/store.ts'
+import { getSettings } from '../../settings/service.ts'
 import { getVehicle } from '../../vehicles/service.ts'
 import { templateVersion } from '../policy.ts'
 import { listBlobDigests } from '../store.ts'
@@ -19,9 +18,8 @@ export const loadContext = async (
 ): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
   const { opened } = state
   if (!opened) throw new Error(`order ${state.orderId} was never opened`)
-  const [shop, settings, customer, vehicle, staff, texts, photosReceived] = await Promise.all([
-    findShop(deps.prisma, deps.shopId),
-    listNewestSettings(deps.prisma, deps.shopId),
+  const [{ shop, head }, customer, vehicle, staff, texts, photosReceived] = await Promise.all([
+    getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     listStaff(deps),
@@ -32,7 +30,6 @@ export const loadContext = async (
       state.photos.map(({ digest }) => digest),
     ),
   ])
-  const head = presentShopHead(settings)
   const location = shop.locations.find(({ id }) => id === state.locationId) ?? shop.locations[0]
   return {
     settingsVersion: head.version,
@@ -53,7 +50,6 @@ export const loadContext = async (
       texts: Object.fromEntries(texts.map(({ digest, text }) => [digest, text])),
       staff: Object.fromEntries(staff.map(({ id, name }) => [id, name])),
       cautions: cautionWordsByShown(),
-
       photosReceived,
     },
   }

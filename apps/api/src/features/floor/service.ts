@@ -1,0 +1,27 @@
+import { fromCursor, toCursor } from '../../core/cursor.ts'
+import type { Deps } from '../../deps.ts'
+import { listFloorRows, pageSize } from './store.ts'
+
+/** How long an order that ended stays on the list: a working day. */
+const endedHours = 12
+
+/** One page of the floor list from `cursor` on; `next` leads to the page after it, `null` on the last one. */
+export const getFloorPage = async (
+  deps: Deps,
+  query: { readonly locationId?: string | undefined; readonly cursor?: string | undefined },
+) => {
+  const now = deps.clock.now()
+  const place = fromCursor(query.cursor, 2)
+  const found = await listFloorRows(deps.pool, deps.shopId, {
+    locationId: query.locationId ?? null,
+    endedAfter: new Date(now.getTime() - endedHours * 3_600_000),
+    after: place ? { openedAt: place[0] ?? '', orderId: place[1] ?? '' } : null,
+  })
+  const rows = found.slice(0, pageSize)
+  const last = rows.at(-1)
+  return {
+    asOf: now.toISOString(),
+    rows,
+    next: found.length > pageSize && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
+  }
+}
