@@ -1,5 +1,6 @@
-import { conflictsIn } from './fold/conflicts.ts'
+import { conflictsIn, type Told, tell } from './fold/conflicts.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded, writtenOf } from './fold/foldable.ts'
+import { type GrowingList, growingList, membersOf, push } from './fold/growing-list.ts'
 import { canonicalText } from './hash-chain.ts'
 import { evidenceOf } from './questions/evidence-of.ts'
 import type { Kind } from './registry.ts'
@@ -27,26 +28,73 @@ const appliers: Appliers<Kind> = {
   ...applyMessages,
 }
 
+/** An order folded so far, with what `advance` needs to go on from it. Immutable, as everything in it. */
+export type Folded = {
+  readonly state: OrderState
+  /** The state before what is derived from the whole ledger is laid over it: what appliers read and change. */
+  readonly bare: OrderState
+  readonly entries: GrowingList<Foldable>
+  readonly strikes: Strikes
+  readonly told: Told
+  /** The kind of each entry that was given a hold, by the entry's id. */
+  readonly heldKinds: ReadonlyMap<string, Kind>
+}
+
+type Strikes = ReadonlyMap<string, FoldableOf<'entry.struck'>>
+
 /**
  * The present state of an order: a pure function of its entries, in their order, each once. Struck entries are
  * left out as if they had never been written; their marks stay, with the reason.
  */
-export const fold = (written: readonly Foldable[]): OrderState => {
+export const fold = (written: readonly Foldable[]): OrderState => foldAll(written).state
+
+/** Folds a whole ledger and keeps what `advance` needs. @throws RangeError without entries. */
+export const foldAll = (written: readonly Foldable[]): Folded => {
   const entries = written.map(upcast)
   const first = entries[0]
   if (!first) throw new RangeError('an order without entries has no state; use blankOrder')
   const strikes = strikesOf(entries)
   const standing = entries.filter((entry) => !strikes.has(entry.id))
-  const folded = standing.reduce(applyEntry, blankOrder(first.shopId, first.orderId))
+  const bare = standing.reduce(applyEntry, blankOrder(first.shopId, first.orderId))
+  const told = standing.reduce<Told>(tell, new Map())
+  const heldKinds = new Map(standing.filter(isHeld).map(({ id, kind }) => [id, kind]))
   const head = entries.at(-1) ?? first
-  return markOutdated({
-    ...folded,
+  const state: OrderState = {
+    ...bare,
     seq: head.seq,
-    headHash: head.hash ?? folded.headHash,
-    conflicts: conflictsIn(standing),
-    holds: folded.holds.filter((hold) => concernsWhatStands(hold, folded, standing)),
+    headHash: head.hash ?? bare.headHash,
+    conflicts: conflictsIn(told),
+    holds: holdsLeft(bare, heldKinds),
     marks: entries.map((entry) => markOf(entry, strikes.get(entry.id))),
-  })
+    diagnosis: diagnosisNow(bare),
+  }
+  return { state, bare, entries: growingList(entries), strikes, told, heldKinds }
+}
+
+/**
+ * The order with one more entry: equal to folding all of them anew, at a cost that does not grow with their number.
+ * Only an entry that strikes another is folded anew, since what was struck may be anywhere.
+ */
+export const advance = (before: Folded | null, written: Foldable): Folded => {
+  if (!before) return foldAll([written])
+  const entry = upcast(written)
+  const entries = push(before.entries, entry)
+  if (entry.kind === 'entry.struck' || before.strikes.has(entry.id)) return foldAll(membersOf(entries))
+  const bare = applyEntry(before.bare, entry)
+  const told = tell(before.told, entry)
+  const heldKinds = isHeld(entry) ? new Map(before.heldKinds).set(entry.id, entry.kind) : before.heldKinds
+  const state: OrderState = {
+    ...bare,
+    seq: entry.seq,
+    headHash: entry.hash ?? bare.headHash,
+    conflicts: told === before.told ? before.state.conflicts : conflictsIn(told),
+    holds: holdsLeft(bare, heldKinds),
+    marks: [...before.state.marks, markOf(entry, undefined)],
+    diagnosis: makesTheSameEvidence(before.bare, bare)
+      ? withOutdated(bare.diagnosis, before.state.diagnosis?.outdated ?? false)
+      : diagnosisNow(bare),
+  }
+  return { state, bare, entries, strikes: before.strikes, told, heldKinds }
 }
 
 const applyEntry = (state: OrderState, entry: Foldable): OrderState => {
@@ -55,20 +103,21 @@ const applyEntry = (state: OrderState, entry: Foldable): OrderState => {
   return apply(holds.length > 0 ? { ...state, holds: [...state.holds, ...holds] } : state, entry)
 }
 
-/** A doubt about a torque round ends when a later round has overtaken it or the wheel came off again. */
-const concernsWhatStands = (
-  { written }: OrderState['holds'][number],
-  { work }: OrderState,
-  standing: readonly Foldable[],
-): boolean => {
-  const kind = standing.find(({ id }) => id === written.entryId)?.kind
-  if (kind !== 'studs.torqued' && kind !== 'torque.checked') return true
-  return Object.values(work).some(({ rounds, checked }) =>
-    [...Object.values(rounds), checked].some((seal) => seal?.written.entryId === written.entryId),
-  )
-}
+const isHeld = ({ given }: Foldable): boolean => (given.holds ?? []).length > 0
 
-const strikesOf = (entries: readonly Foldable[]): Map<string, FoldableOf<'entry.struck'>> =>
+/** A doubt about a torque round ends when a later round has overtaken it or the wheel came off again. */
+const holdsLeft = ({ holds, work }: OrderState, heldKinds: ReadonlyMap<string, Kind>): OrderState['holds'] =>
+  holds.length === 0
+    ? holds
+    : holds.filter(({ written }) => {
+        const kind = heldKinds.get(written.entryId)
+        if (kind !== 'studs.torqued' && kind !== 'torque.checked') return true
+        return Object.values(work).some(({ rounds, checked }) =>
+          [...Object.values(rounds), checked].some((seal) => seal?.written.entryId === written.entryId),
+        )
+      })
+
+const strikesOf = (entries: readonly Foldable[]): Strikes =>
   new Map(entries.flatMap((entry) => (entry.kind === 'entry.struck' ? [[entry.payload.entryId, entry]] : [])))
 
 const markOf = (entry: Foldable, strike: FoldableOf<'entry.struck'> | undefined): Mark => ({
@@ -81,9 +130,20 @@ const markOf = (entry: Foldable, strike: FoldableOf<'entry.struck'> | undefined)
 })
 
 /** A diagnosis is outdated when the arrival facts no longer make the evidence that it was issued on. */
-const markOutdated = (state: OrderState): OrderState => {
-  if (!state.diagnosis) return state
-  const now = evidenceOf(state, state.diagnosis.evidence.history ?? null)
-  const outdated = canonicalText(now) !== canonicalText(state.diagnosis.evidence)
-  return outdated ? { ...state, diagnosis: { ...state.diagnosis, outdated } } : state
+const diagnosisNow = (bare: OrderState): OrderState['diagnosis'] => {
+  if (!bare.diagnosis) return null
+  const now = evidenceOf(bare, bare.diagnosis.evidence.history ?? null)
+  return withOutdated(bare.diagnosis, canonicalText(now) !== canonicalText(bare.diagnosis.evidence))
 }
+
+const withOutdated = (diagnosis: OrderState['diagnosis'], outdated: boolean): OrderState['diagnosis'] =>
+  diagnosis && outdated ? { ...diagnosis, outdated } : diagnosis
+
+/** Everything that `evidenceOf` reads, and the evidence that it is compared with. */
+const makesTheSameEvidence = (before: OrderState, now: OrderState): boolean =>
+  now.arrival === before.arrival &&
+  now.sheet === before.sheet &&
+  now.complaint === before.complaint &&
+  now.surroundings === before.surroundings &&
+  now.figures === before.figures &&
+  now.diagnosis?.evidence === before.diagnosis?.evidence

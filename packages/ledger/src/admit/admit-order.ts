@@ -33,14 +33,13 @@ export const admitToOrder = (state: OrderState, draft: Draft, facts: AdmitFacts)
           'ENTRY_KIND_NOT_ALLOWED',
           `An entry of the kind ${draft.kind} cannot be written by ${authorWords[author]}.`,
         )
-  const known = new Set(state.marks.map((mark) => mark.entryId))
   for (const id of draft.restsOn) {
     if (facts.refusedIds.has(id))
       return refuse(
         'ENTRY_RESTS_ON_REFUSED',
         'This rests on an entry that was refused; settle that one first.',
       )
-    if (!known.has(id))
+    if (!state.marks.some((mark) => mark.entryId === id))
       return refuse(
         'ENTRY_RESTS_ON_UNKNOWN',
         'This rests on an entry that this order does not hold; send that one first.',

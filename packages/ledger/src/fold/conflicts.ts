@@ -4,21 +4,28 @@ import { type Foldable, writtenOf } from './foldable.ts'
 
 type Fact = Pick<Conflict, 'fact' | 'phase' | 'wheel'> & { readonly value: unknown }
 
+/** What devices recorded of each fact so far: the newest record of each device, in the order of recording. */
+export type Told = ReadonlyMap<string, readonly { readonly fact: Fact; readonly entry: Foldable }[]>
+
+/** Notes the facts of one more entry. Gives back the same map where the entry records none. */
+export const tell = (told: Told, entry: Foldable): Told => {
+  const facts = factsOf(entry)
+  if (facts.length === 0) return told
+  const next = new Map(told)
+  for (const fact of facts) {
+    const key = `${fact.phase}/${fact.wheel ?? 'vehicle'}/${fact.fact}`
+    const others = (next.get(key) ?? []).filter((one) => one.entry.deviceId !== entry.deviceId)
+    next.set(key, [...others, { fact, entry }])
+  }
+  return next
+}
+
 /**
- * Facts that two devices recorded, each without knowing of the other. Both stay; the later stands in front until a
+ * Facts that two devices recorded, each without knowing of the other. Both are kept; the later one is in front until a
  * person withdraws one. A device that reads again corrects itself, and that is no conflict.
  */
-export const conflictsIn = (standing: readonly Foldable[]): Conflict[] => {
-  const told = new Map<string, { fact: Fact; entry: Foldable }[]>()
-  for (const entry of standing)
-    for (const fact of factsOf(entry)) {
-      const key = `${fact.phase}/${fact.wheel ?? 'vehicle'}/${fact.fact}`
-      told.set(key, [
-        ...(told.get(key) ?? []).filter((one) => one.entry.deviceId !== entry.deviceId),
-        { fact, entry },
-      ])
-    }
-  return [...told.values()].flatMap((records): Conflict[] => {
+export const conflictsIn = (told: Told): Conflict[] =>
+  [...told.values()].flatMap((records): Conflict[] => {
     const [first] = records
     if (!first || records.length < 2) return []
     const { fact, phase, wheel } = first.fact
@@ -27,7 +34,6 @@ export const conflictsIn = (standing: readonly Foldable[]): Conflict[] => {
       { fact, phase, wheel, agree: values.size === 1, records: records.map(({ entry }) => writtenOf(entry)) },
     ]
   })
-}
 
 const factsOf = (entry: Foldable): Fact[] => {
   switch (entry.kind) {
