@@ -2,7 +2,7 @@ import type { Contradiction, ContradictionCode, FindingCode } from './diagnosis.
 import type { Judgment } from './engine/judge.ts'
 import type { Facts } from './facts/facts.ts'
 import { storedIsKnown } from './facts/identity.ts'
-import { clearsLamp, warns } from './facts/lit.ts'
+import { clearsLamp, warns } from './facts/lamp-threshold.ts'
 import { frequencyFits, sheetFrequencyDoubtful } from './facts/sensing.ts'
 import { thresholds } from './thresholds.ts'
 

@@ -20,24 +20,19 @@ export type Match = {
   readonly figures?: (wheels: readonly WheelFacts[]) => Figures
 }
 
-/** What stands after the rules that run earlier; only a rule marked `concludes` may ask. */
-export type Standing = {
+/** What earlier rules have found so far; only a rule marked `concludes` reads it. */
+export type PriorFindings = {
   readonly has: (code: FindingCode, wheel?: WheelPosition) => boolean
   readonly wheelsOf: (code: FindingCode) => readonly WheelPosition[]
-  /** Codes that stand on a wheel, or that name no wheel. */
   readonly codes: () => readonly FindingCode[]
   readonly codesOn: (wheel: WheelPosition) => readonly FindingCode[]
-  /** Something that stands explains the observed light. */
+  /** A prior finding explains the observed light. */
   readonly explained: () => boolean
   readonly askOpen: () => boolean
 }
 
-/**
- * One rule. Its words are for the technician and for the printed table; the customer's sentence stands in the
- * catalog under the same name.
- */
-export type Rule = {
-  readonly code: FindingCode
+/** One rule without its name, which is its key in the book of rules. `when` and `means` are printed in docs/diagnosis.md. */
+export type RuleBody = {
   readonly kind: FindingKind
   /** Of a stop: what it forbids, unless a match says otherwise. */
   readonly stop?: Stop
@@ -52,8 +47,13 @@ export type Rule = {
   readonly holds: readonly Hold[]
 } & (
   | { readonly concludes?: false; readonly find: (facts: Facts) => Match | null }
-  | { readonly concludes: true; readonly find: (facts: Facts, standing: Standing) => Match | null }
+  | { readonly concludes: true; readonly find: (facts: Facts, prior: PriorFindings) => Match | null }
 )
+
+/** A rule for every finding: a finding without a rule does not compile. */
+export type RuleBook = Readonly<Record<FindingCode, RuleBody>>
+
+export type Rule = RuleBody & { readonly code: FindingCode }
 
 /** A match on the wheels that satisfy a test; none, no match. */
 export const onWheels = (

@@ -1,8 +1,9 @@
 import type { LightBehavior } from '../../evidence/evidence-schema.ts'
 import { predictedOvernight } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
-import { keepsLampLit } from '../facts/lit.ts'
+import { keepsLampLit } from '../facts/lamp-threshold.ts'
 import type { FindingCode } from '../finding-codes.ts'
+import type { PriorFindings } from '../rule.ts'
 import { pressureFields } from '../rules/pressure-words.ts'
 
 /** What can explain the light that was seen, the likeliest first. */
@@ -61,16 +62,11 @@ export const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> =
   'flash-continuous': ['learn-mode-open'],
 }
 
-/** Stated when nothing explains the light, and then standing for its cause. */
+/** Found only when nothing explains the light; then named in place of its cause. */
 const lastResort = [
   'malfunction-unexplained',
   'warning-unexplained',
 ] as const satisfies readonly FindingCode[]
-
-type Standing = {
-  readonly wheelsOf: (code: FindingCode) => readonly string[]
-  readonly has: (code: FindingCode) => boolean
-}
 
 /** The fields that decide whether a finding is able to explain the light, beside those behind the finding itself. */
 export const readByExplanation: readonly string[] = [
@@ -81,16 +77,17 @@ export const readByExplanation: readonly string[] = [
 ]
 
 /** The finding that explains the observed light; null where none does. */
-export const explanationOf = (facts: Facts, standing: Standing): FindingCode | null => {
+export const explanationOf = (
+  facts: Facts,
+  prior: Pick<PriorFindings, 'has' | 'wheelsOf'>,
+): FindingCode | null => {
   if (facts.behavior === null || facts.system === 'none') return null
-  const explaining = explains[facts.behavior].find(
-    (code) => standing.has(code) && isAble(facts, code, standing),
-  )
-  return explaining ?? lastResort.find((code) => standing.has(code)) ?? null
+  const explaining = explains[facts.behavior].find((code) => prior.has(code) && isAble(facts, code, prior))
+  return explaining ?? lastResort.find((code) => prior.has(code)) ?? null
 }
 
 /** Low tires or a wrong sensor light a lamp only where some value is low enough to light it. */
-const isAble = (facts: Facts, code: FindingCode, standing: Standing): boolean => {
+const isAble = (facts: Facts, code: FindingCode, prior: Pick<PriorFindings, 'has' | 'wheelsOf'>): boolean => {
   if (facts.behavior !== 'solid') return true
   switch (code) {
     case 'altitude-change':
@@ -102,7 +99,7 @@ const isAble = (facts: Facts, code: FindingCode, standing: Standing): boolean =>
       )
     case 'sensor-reads-wrong':
     case 'sensor-does-not-follow':
-      return standing
+      return prior
         .wheelsOf(code)
         .some((position) =>
           facts.road.some(

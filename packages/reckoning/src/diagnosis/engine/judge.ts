@@ -5,8 +5,8 @@ import type { Match, Rule } from '../rule.ts'
 import { explanationOf, readByExplanation } from './explanation.ts'
 import { readersAmong } from './fields-read.ts'
 import { precedence, rankOf } from './precedence.ts'
+import { type Matches, priorFindingsOf } from './prior-findings.ts'
 import { ruleOf } from './rule-of.ts'
-import { type Matches, standingOn } from './standing.ts'
 import { suppress } from './suppression.ts'
 
 /** A rule that stands after all others had their say. */
@@ -82,12 +82,12 @@ const conclude = (facts: Facts, observed: Judgment['observed']): Judgment => {
     if (match) matches.set(code, match)
   })
   if (matches.size > 1) suppress(matches)
-  const standing = standingOn(facts, matches)
+  const prior = priorFindingsOf(facts, matches)
   for (const rule of concluding) {
-    const match = rule.find(facts, standing)
+    const match = rule.find(facts, prior)
     if (match !== null) matches.set(rule.code, match)
   }
-  const primary = explanationOf(facts, standing)
+  const primary = explanationOf(facts, prior)
   return { facts, primary, judged: ordered(matches, primary), observed }
 }
 

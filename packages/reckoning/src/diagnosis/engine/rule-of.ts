@@ -1,5 +1,5 @@
-import type { FindingCode } from '../finding-codes.ts'
-import type { Rule } from '../rule.ts'
+import { FindingCode } from '../finding-codes.ts'
+import type { Rule, RuleBook } from '../rule.ts'
 import { airLossRules } from '../rules/air-loss.ts'
 import { allTiresRules } from '../rules/all-tires.ts'
 import { askRules } from '../rules/ask.ts'
@@ -14,26 +14,25 @@ import { surroundingsRules } from '../rules/surroundings.ts'
 import { systemRules } from '../rules/system.ts'
 import { vehicleRules } from '../rules/vehicle.ts'
 
-const byCode = new Map<FindingCode, Rule>(
-  [
-    ...stopRules,
-    ...askRules,
-    ...systemRules,
-    ...oneTireRules,
-    ...airLossRules,
-    ...allTiresRules,
-    ...sensorPresenceRules,
-    ...sensorReadingRules,
-    ...sensorFitRules,
-    ...identityRules,
-    ...vehicleRules,
-    ...surroundingsRules,
-    ...historyAndAdviceRules,
-  ].map((rule) => [rule.code, rule]),
-)
-
-export const ruleOf = (code: FindingCode): Rule => {
-  const rule = byCode.get(code)
-  if (rule === undefined) throw new Error(`no rule makes the finding ${code}`)
-  return rule
+const book: RuleBook = {
+  ...stopRules,
+  ...askRules,
+  ...systemRules,
+  ...oneTireRules,
+  ...airLossRules,
+  ...allTiresRules,
+  ...sensorPresenceRules,
+  ...sensorReadingRules,
+  ...sensorFitRules,
+  ...identityRules,
+  ...vehicleRules,
+  ...surroundingsRules,
+  ...historyAndAdviceRules,
 }
+
+const rules = Object.fromEntries(FindingCode.options.map((code) => [code, { ...book[code], code }])) as {
+  readonly [Code in FindingCode]: Rule
+}
+
+/** The rule that makes a finding. */
+export const ruleOf = (code: FindingCode): Rule => rules[code]

@@ -4,14 +4,13 @@ import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import { type Loss, steepestLoss } from '../facts/loss.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { coldFigures, coldWords, pressureFields } from './pressure-words.ts'
 
 /** Air that is leaving a tire. */
-export const airLossRules: readonly Rule[] = [
-  {
-    code: 'slow-loss-suspected',
+export const airLossRules = {
+  'slow-loss-suspected': {
     kind: 'also',
     confidence: 'likely',
     reads: pressureFields,
@@ -45,8 +44,7 @@ export const airLossRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'slow-leak',
+  'slow-leak': {
     kind: 'also',
     confidence: 'likely',
     reads: [...pressureFields, 'history.earlierReadings'],
@@ -77,7 +75,7 @@ export const airLossRules: readonly Rule[] = [
       )
     },
   },
-]
+} satisfies Partial<RuleBook>
 
 /** The other wheel of the axle, unless a temporary spare stands there. */
 const mateOf = (facts: Facts, wheel: WheelFacts): WheelFacts | null => {

@@ -5,15 +5,14 @@ import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
 import { type AlikeLow, predictedOvernight } from '../facts/alike.ts'
 import type { Facts } from '../facts/facts.ts'
-import { warns } from '../facts/lit.ts'
-import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { warns } from '../facts/lamp-threshold.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { coldWords, pressureFields, warnWords } from './pressure-words.ts'
 
 /** What shows only when all four road tires are looked at together. */
-export const allTiresRules: readonly Rule[] = [
-  {
-    code: 'cold-weather',
+export const allTiresRules = {
+  'cold-weather': {
     kind: 'also',
     confidence: 'firm',
     reads: [...pressureFields, 'surroundings.lastSet.temperature'],
@@ -27,8 +26,7 @@ export const allTiresRules: readonly Rule[] = [
       return low?.coldShare != null && isMostlyCold(low) ? alikeMatch(facts, low) : null
     },
   },
-  {
-    code: 'weather-and-seepage',
+  'weather-and-seepage': {
     kind: 'also',
     confidence: 'likely',
     reads: [...pressureFields, 'surroundings.lastSet.temperature'],
@@ -42,8 +40,7 @@ export const allTiresRules: readonly Rule[] = [
       return low === null || isMostlyCold(low) ? null : alikeMatch(facts, low)
     },
   },
-  {
-    code: 'altitude-change',
+  'altitude-change': {
     kind: 'also',
     confidence: 'likely',
     reads: [...pressureFields, 'surroundings.lastSet.altitude'],
@@ -72,8 +69,7 @@ export const allTiresRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'axle-pressures-exchanged',
+  'axle-pressures-exchanged': {
     kind: 'also',
     confidence: 'firm',
     reads: pressureFields,
@@ -84,8 +80,7 @@ export const allTiresRules: readonly Rule[] = [
     holds: ['relearn'],
     find: exchangedAxles,
   },
-  {
-    code: 'cold-morning-margin',
+  'cold-morning-margin': {
     kind: 'also',
     confidence: 'firm',
     reads: ['light.behavior', ...pressureFields, 'surroundings.overnightLow'],
@@ -96,7 +91,7 @@ export const allTiresRules: readonly Rule[] = [
     holds: [],
     find: coldMorningMargin,
   },
-]
+} satisfies Partial<RuleBook>
 
 const isMostlyCold = (low: AlikeLow): boolean =>
   low.coldShare !== null && low.coldShare >= thresholds.coldShare - 1e-6

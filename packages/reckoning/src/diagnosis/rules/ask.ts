@@ -1,12 +1,11 @@
 import type { Facts } from '../facts/facts.ts'
 import { wheelsSharingAnId } from '../facts/shared-ids.ts'
-import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** What to ask before judging. */
-export const askRules: readonly Rule[] = [
-  {
-    code: 'gauge-missing',
+export const askRules = {
+  'gauge-missing': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['wheels.*.gauge'],
@@ -26,8 +25,7 @@ export const askRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'light-not-witnessed',
+  'light-not-witnessed': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['light.behavior', 'light.lampCheck'],
@@ -47,8 +45,7 @@ export const askRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'retry-silent-wheel',
+  'retry-silent-wheel': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['wheels.*.answer', 'wheels.*.tries', 'wheels.*.valve', 'vehicle.sensorMounting'],
@@ -75,8 +72,7 @@ export const askRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'cross-read-suspected',
+  'cross-read-suspected': {
     kind: 'ask',
     confidence: 'likely',
     reads: ['wheels.*.id', 'wheels.*.tries'],
@@ -96,8 +92,7 @@ export const askRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'placard-unverified',
+  'placard-unverified': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['vehicle.placard.front', 'vehicle.placard.rear', 'vehicle.placard.verified'],
@@ -116,8 +111,7 @@ export const askRules: readonly Rule[] = [
             ],
           },
   },
-  {
-    code: 'system-unknown',
+  'system-unknown': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['vehicle.system'],
@@ -131,8 +125,7 @@ export const askRules: readonly Rule[] = [
         ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'not known' }] }
         : null,
   },
-  {
-    code: 'reading-impossible',
+  'reading-impossible': {
     kind: 'ask',
     confidence: 'firm',
     reads: [
@@ -152,8 +145,7 @@ export const askRules: readonly Rule[] = [
     holds: ['pressure-setting'],
     find: impossibleReadings,
   },
-  {
-    code: 'reading-stale',
+  'reading-stale': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['events.moved-since-reading', 'events.air-added'],
@@ -172,7 +164,7 @@ export const askRules: readonly Rule[] = [
         }),
       ),
   },
-]
+} satisfies Partial<RuleBook>
 
 /** A band-mounted sensor shows nothing at the stem, so a plain stem says nothing there. */
 const plainAndUnasked = (facts: Facts, given: Facts['road'][number]['given']): boolean =>

@@ -2,13 +2,12 @@ import { inReadingOrder, type WheelPosition } from '../../wheels.ts'
 import { everythingChecked } from '../facts/everything-checked.ts'
 import type { Facts } from '../facts/facts.ts'
 import { groupOf } from '../finding-codes.ts'
-import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** What the shop's own history adds, and what is worth saying when nothing is wrong. */
-export const historyAndAdviceRules: readonly Rule[] = [
-  {
-    code: 'comeback',
+export const historyAndAdviceRules = {
+  comeback: {
     kind: 'also',
     confidence: 'firm',
     concludes: true,
@@ -18,9 +17,9 @@ export const historyAndAdviceRules: readonly Rule[] = [
     next: 'Join it to the earlier order; no charge until the lead has chosen its class.',
     offers: [],
     holds: [],
-    find: (facts, standing) => {
+    find: (facts, prior) => {
       const wheels = (facts.evidence.history?.ourWorkOn ?? []).filter((wheel) =>
-        standing.codesOn(wheel).some((code) => comebackGroups.has(groupOf(code))),
+        prior.codesOn(wheel).some((code) => comebackGroups.has(groupOf(code))),
       )
       return wheels.length === 0
         ? null
@@ -31,8 +30,7 @@ export const historyAndAdviceRules: readonly Rule[] = [
           }
     },
   },
-  {
-    code: 'under-warranty',
+  'under-warranty': {
     kind: 'note',
     confidence: 'firm',
     reads: ['history.partsUnderWarranty'],
@@ -52,8 +50,7 @@ export const historyAndAdviceRules: readonly Rule[] = [
           }
     },
   },
-  {
-    code: 'tire-old',
+  'tire-old': {
     kind: 'note',
     confidence: 'firm',
     reads: ['wheels.*.tireAgeYears'],
@@ -79,8 +76,7 @@ export const historyAndAdviceRules: readonly Rule[] = [
         },
       ),
   },
-  {
-    code: 'tread-low-soon',
+  'tread-low-soon': {
     kind: 'note',
     confidence: 'firm',
     reads: ['wheels.*.treadDepth32nds'],
@@ -105,8 +101,7 @@ export const historyAndAdviceRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'nothing-found-today',
+  'nothing-found-today': {
     kind: 'note',
     confidence: 'possible',
     concludes: true,
@@ -125,17 +120,17 @@ export const historyAndAdviceRules: readonly Rule[] = [
     next: 'Give the customer the watch-list: time, weather, place, passengers, devices.',
     offers: [],
     holds: [],
-    find: (facts, standing) =>
+    find: (facts, prior) =>
       lightIsNotOn(facts) &&
       everythingChecked(facts) &&
-      standing.codes().every((code) => !faultGroups.has(groupOf(code)) || harmless.has(code))
+      prior.codes().every((code) => !faultGroups.has(groupOf(code)) || harmless.has(code))
         ? {
             wheels: [],
             because: () => [{ field: 'light.behavior', says: 'not on, and every check is good' }],
           }
         : null,
   },
-]
+} satisfies Partial<RuleBook>
 
 const comebackGroups: ReadonlySet<string> = new Set([
   'stop',

@@ -10,7 +10,7 @@ import {
 import { frequencyFits } from '../facts/sensing.ts'
 import { wheelsSharingAnId } from '../facts/shared-ids.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 
 const idFields = [
   'wheels.*.answer',
@@ -21,9 +21,8 @@ const idFields = [
 ] as const
 
 /** Which sensor is where, and whether the vehicle knows it. */
-export const identityRules: readonly Rule[] = [
-  {
-    code: 'id-not-stored',
+export const identityRules = {
+  'id-not-stored': {
     kind: 'also',
     confidence: 'firm',
     reads: idFields,
@@ -42,8 +41,7 @@ export const identityRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'stored-id-unheard',
+  'stored-id-unheard': {
     kind: 'also',
     confidence: 'firm',
     reads: idFields,
@@ -66,8 +64,7 @@ export const identityRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'other-wheel-set',
+  'other-wheel-set': {
     kind: 'also',
     confidence: 'firm',
     reads: idFields,
@@ -85,8 +82,7 @@ export const identityRules: readonly Rule[] = [
           }
         : null,
   },
-  {
-    code: 'rotated-without-relearn',
+  'rotated-without-relearn': {
     kind: 'also',
     confidence: 'firm',
     reads: [...idFields, 'vehicle.pressureDisplay', 'vehicle.placard.*', 'light.behavior'],
@@ -97,8 +93,7 @@ export const identityRules: readonly Rule[] = [
     holds: [],
     find: (facts) => rotated(facts, facts.road),
   },
-  {
-    code: 'id-duplicated',
+  'id-duplicated': {
     kind: 'also',
     confidence: 'firm',
     reads: ['wheels.*.id', 'wheels.*.tries'],
@@ -118,8 +113,7 @@ export const identityRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'wheel-from-another-vehicle',
+  'wheel-from-another-vehicle': {
     kind: 'also',
     confidence: 'likely',
     reads: [
@@ -154,8 +148,7 @@ export const identityRules: readonly Rule[] = [
       )
     },
   },
-  {
-    code: 'id-known-elsewhere',
+  'id-known-elsewhere': {
     kind: 'also',
     confidence: 'firm',
     reads: ['wheels.*.id', 'history.idsOnOtherVehicles'],
@@ -176,8 +169,7 @@ export const identityRules: readonly Rule[] = [
       )
     },
   },
-  {
-    code: 'id-notation-differs',
+  'id-notation-differs': {
     kind: 'note',
     confidence: 'firm',
     reads: idFields,
@@ -188,8 +180,7 @@ export const identityRules: readonly Rule[] = [
     holds: [],
     find: notationDiffers,
   },
-  {
-    code: 'spare-rotated-without-relearn',
+  'spare-rotated-without-relearn': {
     kind: 'also',
     confidence: 'firm',
     reads: idFields,
@@ -203,7 +194,7 @@ export const identityRules: readonly Rule[] = [
       return match?.wheels.includes('SP') ? match : null
     },
   },
-]
+} satisfies Partial<RuleBook>
 
 const idsElsewhere = (facts: Facts): ReadonlySet<string> =>
   new Set((facts.evidence.history?.idsOnOtherVehicles ?? []).map((id) => idKey(id, 'hex')))

@@ -2,17 +2,16 @@ import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import { gaugeKilopascals } from '../../units/measured.ts'
 import { kilopascalsOver, magnitude, raisedBy } from '../../units/pressure-difference.ts'
 import type { Facts } from '../facts/facts.ts'
-import { keepsLampLit, warns } from '../facts/lit.ts'
+import { keepsLampLit, warns } from '../facts/lamp-threshold.ts'
 import { wheelsWithDoubtfulSensor } from '../facts/sensor-doubts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { type Ground, groundsOf, type Match, onWheels, positionsOf, type Rule } from '../rule.ts'
+import { type Ground, groundsOf, type Match, onWheels, positionsOf, type RuleBook } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { coldFigures, coldWords, gaugeFigures, pressureFields, warnWords } from './pressure-words.ts'
 
 /** What the tires hold, one wheel at a time. A wheel without a usable gauge value gets no verdict. */
-export const oneTireRules: readonly Rule[] = [
-  {
-    code: 'tire-low',
+export const oneTireRules = {
+  'tire-low': {
     kind: 'also',
     confidence: 'firm',
     reads: [...pressureFields, 'light.behavior', 'wheels.*.sensorPressure'],
@@ -23,8 +22,7 @@ export const oneTireRules: readonly Rule[] = [
     holds: [],
     find: tireLow,
   },
-  {
-    code: 'warm-tire-hides-low',
+  'warm-tire-hides-low': {
     kind: 'also',
     confidence: 'firm',
     reads: pressureFields,
@@ -50,8 +48,7 @@ export const oneTireRules: readonly Rule[] = [
           )
         : null,
   },
-  {
-    code: 'over-inflated',
+  'over-inflated': {
     kind: 'also',
     confidence: 'firm',
     reads: [...pressureFields, 'vehicle.sidewallMaximum.*'],
@@ -77,8 +74,7 @@ export const oneTireRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'no-warning-given',
+  'no-warning-given': {
     kind: 'also',
     confidence: 'possible',
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
@@ -106,8 +102,7 @@ export const oneTireRules: readonly Rule[] = [
           )
         : null,
   },
-  {
-    code: 'spare-low',
+  'spare-low': {
     kind: 'also',
     confidence: 'firm',
     reads: ['vehicle.spareMonitored', ...pressureFields],
@@ -132,8 +127,7 @@ export const oneTireRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'under-placard',
+  'under-placard': {
     kind: 'note',
     confidence: 'firm',
     reads: pressureFields,
@@ -153,7 +147,7 @@ export const oneTireRules: readonly Rule[] = [
         }),
       ),
   },
-]
+} satisfies Partial<RuleBook>
 
 function tireLow(facts: Facts): Match | null {
   const solid = facts.behavior === 'solid'

@@ -2,12 +2,11 @@ import { atOrBelow } from '../../pressure/threshold.ts'
 import { gaugeKilopascals } from '../../units/measured.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { type Ground, type Match, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { type Ground, type Match, positionsOf, type RuleBody, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** A tire that was run while nearly empty may be broken inside and look sound outside. */
-export const runLowRule: Rule = {
-  code: 'run-low-damage-possible',
+export const runLowRule: RuleBody = {
   kind: 'stop',
   stop: 'do-not-drive',
   confidence: 'firm',

@@ -2,13 +2,12 @@ import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import { frequencyFits, hasCode, sheetFrequencyDoubtful } from '../facts/sensing.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, onWheels, type Rule, type Standing, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type PriorFindings, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** Whether the sensors suit the vehicle and will last. */
-export const sensorFitRules: readonly Rule[] = [
-  {
-    code: 'sensor-battery-low',
+export const sensorFitRules = {
+  'sensor-battery-low': {
     kind: 'also',
     confidence: 'firm',
     reads: ['wheels.*.battery', 'controlModule.codes'],
@@ -28,8 +27,7 @@ export const sensorFitRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'frequency-wrong',
+  'frequency-wrong': {
     kind: 'also',
     confidence: 'firm',
     reads: ['wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz', 'wheels.*.id', 'controlModule.*'],
@@ -59,8 +57,7 @@ export const sensorFitRules: readonly Rule[] = [
             }),
           ),
   },
-  {
-    code: 'protocol-wrong',
+  'protocol-wrong': {
     kind: 'also',
     confidence: 'likely',
     reads: ['wheels.*.learnRefusals', 'wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz'],
@@ -81,8 +78,7 @@ export const sensorFitRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'stem-corroded',
+  'stem-corroded': {
     kind: 'also',
     confidence: 'likely',
     reads: ['wheels.*.stem'],
@@ -103,8 +99,7 @@ export const sensorFitRules: readonly Rule[] = [
           )
         : null,
   },
-  {
-    code: 'set-of-four-worth-offering',
+  'set-of-four-worth-offering': {
     kind: 'note',
     confidence: 'firm',
     concludes: true,
@@ -114,8 +109,8 @@ export const sensorFitRules: readonly Rule[] = [
     next: 'Offer one and four side by side.',
     offers: ['set-of-four'],
     holds: [],
-    find: (facts, standing) =>
-      allNearUsualLife(facts) && failureCodes.some((code) => standing.has(code))
+    find: (facts, prior) =>
+      allNearUsualLife(facts) && failureCodes.some((code) => prior.has(code))
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
             because: () =>
@@ -124,12 +119,11 @@ export const sensorFitRules: readonly Rule[] = [
                 'sensorAgeMonths',
                 () => 'near the end of a battery’s usual 5 to 10 years',
               ),
-            figures: () => failedCount(facts, standing),
+            figures: () => failedCount(facts, prior),
           }
         : null,
   },
-  {
-    code: 'sensors-near-usual-life',
+  'sensors-near-usual-life': {
     kind: 'note',
     confidence: 'firm',
     concludes: true,
@@ -139,8 +133,8 @@ export const sensorFitRules: readonly Rule[] = [
     next: 'Advise it for the next tire change.',
     offers: [],
     holds: [],
-    find: (facts, standing) =>
-      allNearUsualLife(facts) && allWork(facts.road, standing)
+    find: (facts, prior) =>
+      allNearUsualLife(facts) && allWork(facts.road, prior)
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
             because: () =>
@@ -153,7 +147,7 @@ export const sensorFitRules: readonly Rule[] = [
           }
         : null,
   },
-]
+} satisfies Partial<RuleBook>
 
 const failureCodes = [
   'sensor-silent',
@@ -167,12 +161,12 @@ const allNearUsualLife = (facts: Facts): boolean =>
   facts.sensing &&
   facts.road.every((wheel) => (wheel.given.sensorAgeMonths ?? 0) >= thresholds.usualLifeMonths)
 
-const allWork = (road: readonly WheelFacts[], standing: Standing): boolean =>
-  road.every((wheel) => wheel.sensor.answered) && !failureCodes.some((code) => standing.has(code))
+const allWork = (road: readonly WheelFacts[], prior: PriorFindings): boolean =>
+  road.every((wheel) => wheel.sensor.answered) && !failureCodes.some((code) => prior.has(code))
 
-const failedCount = (facts: Facts, standing: Standing): Figures => {
+const failedCount = (facts: Facts, prior: PriorFindings): Figures => {
   const failed = facts.road.filter((wheel) =>
-    failureCodes.some((code) => standing.has(code, wheel.position)),
+    failureCodes.some((code) => prior.has(code, wheel.position)),
   ).length
   return failed > 1 ? { form: 'several', count: failed } : { count: failed }
 }

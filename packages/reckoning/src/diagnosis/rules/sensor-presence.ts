@@ -2,15 +2,14 @@ import { wheelNames } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
 import { hasCode, hasNoSensor, isSilent } from '../facts/sensing.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 const answerFields = ['vehicle.system', 'wheels.*.answer', 'wheels.*.tries'] as const
 
 /** Whether each wheel that should have a sensor has one, and whether it speaks. */
-export const sensorPresenceRules: readonly Rule[] = [
-  {
-    code: 'sensor-silent',
+export const sensorPresenceRules = {
+  'sensor-silent': {
     kind: 'also',
     confidence: 'likely',
     reads: [...answerFields, 'controlModule.codes', 'light.behavior'],
@@ -43,8 +42,7 @@ export const sensorPresenceRules: readonly Rule[] = [
           }))
         : null,
   },
-  {
-    code: 'no-wheel-answers',
+  'no-wheel-answers': {
     kind: 'also',
     confidence: 'possible',
     reads: [...answerFields, 'wheels.*.sensorAgeMonths', 'controlModule.codes'],
@@ -70,8 +68,7 @@ export const sensorPresenceRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'no-sensor-on-arrival',
+  'no-sensor-on-arrival': {
     kind: 'also',
     confidence: 'firm',
     reads: [...answerFields, 'wheels.*.valve', 'vehicle.sensorMounting', 'vehicle.spareMonitored'],
@@ -93,8 +90,7 @@ export const sensorPresenceRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'temporary-spare-fitted',
+  'temporary-spare-fitted': {
     kind: 'note',
     confidence: 'firm',
     reads: ['vehicle.system', 'wheels.*.mounted'],
@@ -115,7 +111,7 @@ export const sensorPresenceRules: readonly Rule[] = [
           )
         : null,
   },
-]
+} satisfies Partial<RuleBook>
 
 const isConfirmedSilent = (facts: Facts, wheel: WheelFacts): boolean =>
   hasCode(facts, 'no-signal', wheel) || facts.behavior === 'flash-then-solid'

@@ -2,7 +2,7 @@ import type { Facts } from '../facts/facts.ts'
 import { offsetOf } from '../facts/offsets.ts'
 import { doesNotFollow, isAsleep } from '../facts/sensor-doubts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, type Match, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 
 const offsetFields = [
   'wheels.*.gauge',
@@ -13,9 +13,8 @@ const offsetFields = [
 ] as const
 
 /** Whether what the sensors tell of pressure and temperature can be so. */
-export const sensorReadingRules: readonly Rule[] = [
-  {
-    code: 'sensor-reads-wrong',
+export const sensorReadingRules = {
+  'sensor-reads-wrong': {
     kind: 'also',
     confidence: 'likely',
     reads: offsetFields,
@@ -26,8 +25,7 @@ export const sensorReadingRules: readonly Rule[] = [
     holds: [],
     find: sensorsApart,
   },
-  {
-    code: 'sensors-refer-to-sea-level',
+  'sensors-refer-to-sea-level': {
     kind: 'note',
     confidence: 'firm',
     reads: [...offsetFields, 'surroundings.altitude'],
@@ -38,8 +36,7 @@ export const sensorReadingRules: readonly Rule[] = [
     holds: [],
     find: (facts) => (facts.offsets?.ofAltitude === true ? offsetMatch(facts) : null),
   },
-  {
-    code: 'gauge-suspect',
+  'gauge-suspect': {
     kind: 'also',
     confidence: 'likely',
     reads: [...offsetFields, 'surroundings.altitude'],
@@ -53,8 +50,7 @@ export const sensorReadingRules: readonly Rule[] = [
       return offsets?.notable && offsets.ofAltitude === false ? offsetMatch(facts) : null
     },
   },
-  {
-    code: 'sensor-temperature-impossible',
+  'sensor-temperature-impossible': {
     kind: 'also',
     confidence: 'likely',
     reads: ['wheels.*.answer', 'wheels.*.sensorTemperature'],
@@ -75,8 +71,7 @@ export const sensorReadingRules: readonly Rule[] = [
           )
         : null,
   },
-  {
-    code: 'sensor-does-not-follow',
+  'sensor-does-not-follow': {
     kind: 'also',
     confidence: 'firm',
     reads: ['wheels.*.answer', 'wheels.*.followsPressure'],
@@ -94,8 +89,7 @@ export const sensorReadingRules: readonly Rule[] = [
           }))
         : null,
   },
-  {
-    code: 'sensor-asleep',
+  'sensor-asleep': {
     kind: 'also',
     confidence: 'likely',
     reads: [
@@ -119,7 +113,7 @@ export const sensorReadingRules: readonly Rule[] = [
         }),
       ),
   },
-]
+} satisfies Partial<RuleBook>
 
 function sensorsApart(facts: Facts): Match | null {
   if (!facts.sensing) return null

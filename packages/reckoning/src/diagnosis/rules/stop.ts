@@ -7,17 +7,16 @@ import {
   type Match,
   onWheels,
   positionsOf,
-  type Rule,
+  type RuleBook,
   wheelFigures,
 } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { runLowRule } from './run-low.ts'
 
 /** What must not wait: computed from whatever is known, whatever else is still open. */
-export const stopRules: readonly Rule[] = [
-  runLowRule,
-  {
-    code: 'sealant-inside',
+export const stopRules = {
+  'run-low-damage-possible': runLowRule,
+  'sealant-inside': {
     kind: 'stop',
     stop: 'do-not-open-the-tire',
     confidence: 'firm',
@@ -44,8 +43,7 @@ export const stopRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'hot-corner',
+  'hot-corner': {
     kind: 'stop',
     stop: 'do-not-drive',
     confidence: 'likely',
@@ -78,8 +76,7 @@ export const stopRules: readonly Rule[] = [
       )
     },
   },
-  {
-    code: 'stem-leaking',
+  'stem-leaking': {
     kind: 'stop',
     stop: 'repair-before-release',
     confidence: 'firm',
@@ -104,8 +101,7 @@ export const stopRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'tire-unsafe',
+  'tire-unsafe': {
     kind: 'stop',
     stop: 'do-not-drive',
     confidence: 'firm',
@@ -117,8 +113,7 @@ export const stopRules: readonly Rule[] = [
     holds: ['hand-back'],
     find: unsafeTires,
   },
-  {
-    code: 'wheel-not-secure',
+  'wheel-not-secure': {
     kind: 'stop',
     stop: 'do-not-drive',
     confidence: 'firm',
@@ -141,7 +136,7 @@ export const stopRules: readonly Rule[] = [
         }),
       ),
   },
-]
+} satisfies Partial<RuleBook>
 
 const stemWords = {
   sound: 'is sound',

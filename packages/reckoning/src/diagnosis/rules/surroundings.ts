@@ -1,13 +1,12 @@
 import type { EventKind } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
-import type { Match, Rule } from '../rule.ts'
+import type { Match, RuleBook } from '../rule.ts'
 
 const addedDevices = ['dash-cam-added', 'charger-added', 'window-film-added'] as const
 
 /** Radio and place. Each stands on its event alone, whatever the light does. */
-export const surroundingsRules: readonly Rule[] = [
-  {
-    code: 'one-place-only',
+export const surroundingsRules = {
+  'one-place-only': {
     kind: 'also',
     confidence: 'likely',
     reads: ['events.one-place-only'],
@@ -18,8 +17,7 @@ export const surroundingsRules: readonly Rule[] = [
     holds: [],
     find: (facts) => eventMatch(facts, ['one-place-only'], 'it happens there only'),
   },
-  {
-    code: 'interference-suspected',
+  'interference-suspected': {
     kind: 'also',
     confidence: 'possible',
     concludes: true,
@@ -29,14 +27,13 @@ export const surroundingsRules: readonly Rule[] = [
     next: 'Take it out, drive, compare.',
     offers: [],
     holds: [],
-    find: (facts, standing) => {
+    find: (facts, prior) => {
       const match = eventMatch(facts, addedDevices, 'added to the vehicle')
       if (match === null) return null
-      return { ...match, confidence: standing.has('malfunction-unexplained') ? 'likely' : 'possible' }
+      return { ...match, confidence: prior.has('malfunction-unexplained') ? 'likely' : 'possible' }
     },
   },
-  {
-    code: 'aftermarket-wheels',
+  'aftermarket-wheels': {
     kind: 'also',
     confidence: 'possible',
     reads: ['events.aftermarket-wheels'],
@@ -47,8 +44,7 @@ export const surroundingsRules: readonly Rule[] = [
     holds: [],
     find: (facts) => eventMatch(facts, ['aftermarket-wheels'], 'fitted'),
   },
-  {
-    code: 'snow-or-chains',
+  'snow-or-chains': {
     kind: 'also',
     confidence: 'possible',
     reads: ['events.chains', 'events.packed-snow'],
@@ -59,7 +55,7 @@ export const surroundingsRules: readonly Rule[] = [
     holds: [],
     find: (facts) => eventMatch(facts, ['chains', 'packed-snow'], 'at the time'),
   },
-]
+} satisfies Partial<RuleBook>
 
 const eventMatch = (facts: Facts, kinds: readonly EventKind[], says: string): Match | null => {
   const happened = kinds.filter((kind) => facts.events.happened(kind))

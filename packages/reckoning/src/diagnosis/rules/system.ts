@@ -1,7 +1,7 @@
 import type { EventKind } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
-import { isOffLabel, pressuresRight } from '../facts/right.ts'
-import { groundsOf, onWheels, positionsOf, type Rule, wheelFigures } from '../rule.ts'
+import { isOffLabel, pressuresRight } from '../facts/label-match.ts'
+import { groundsOf, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { coldFigures, coldWords, pressureFields } from './pressure-words.ts'
 
 const indirectAndSolid = (facts: Facts): boolean => facts.system === 'indirect' && facts.behavior === 'solid'
@@ -21,9 +21,8 @@ const resetEvents = [
 const resetEventsOf = (facts: Facts) => resetEvents.filter((kind) => facts.events.happened(kind))
 
 /** Vehicles that compare wheel speeds, or monitor nothing. */
-export const systemRules: readonly Rule[] = [
-  {
-    code: 'set-then-reset',
+export const systemRules = {
+  'set-then-reset': {
     kind: 'also',
     confidence: 'firm',
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
@@ -40,8 +39,7 @@ export const systemRules: readonly Rule[] = [
           }))
         : null,
   },
-  {
-    code: 'reset-only',
+  'reset-only': {
     kind: 'also',
     confidence: 'firm',
     reads: [
@@ -67,8 +65,7 @@ export const systemRules: readonly Rule[] = [
           }
         : null,
   },
-  {
-    code: 'reset-and-recheck',
+  'reset-and-recheck': {
     kind: 'also',
     confidence: 'possible',
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
@@ -85,8 +82,7 @@ export const systemRules: readonly Rule[] = [
           }
         : null,
   },
-  {
-    code: 'wheel-speed-fault',
+  'wheel-speed-fault': {
     kind: 'also',
     confidence: 'likely',
     reads: ['vehicle.system', 'light.behavior'],
@@ -100,8 +96,7 @@ export const systemRules: readonly Rule[] = [
         ? { wheels: [], because: () => [{ field: 'light.behavior', says: 'a fault, not a tire pressure' }] }
         : null,
   },
-  {
-    code: 'no-monitoring-fitted',
+  'no-monitoring-fitted': {
     kind: 'also',
     confidence: 'firm',
     reads: ['vehicle.system'],
@@ -115,8 +110,7 @@ export const systemRules: readonly Rule[] = [
         ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'none fitted' }] }
         : null,
   },
-  {
-    code: 'equal-loss-unseen',
+  'equal-loss-unseen': {
     kind: 'note',
     confidence: 'firm',
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
@@ -133,8 +127,7 @@ export const systemRules: readonly Rule[] = [
           }
         : null,
   },
-  {
-    code: 'system-kind-contradicted',
+  'system-kind-contradicted': {
     kind: 'ask',
     confidence: 'firm',
     reads: ['vehicle.system', 'wheels.*.answer'],
@@ -157,4 +150,4 @@ export const systemRules: readonly Rule[] = [
       }
     },
   },
-]
+} satisfies Partial<RuleBook>

@@ -1,17 +1,16 @@
 import { inReadingOrder, type WheelPosition } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
 import { allIdsInPlace } from '../facts/identity.ts'
-import { clearsLamp } from '../facts/lit.ts'
-import { pressuresRight } from '../facts/right.ts'
+import { pressuresRight } from '../facts/label-match.ts'
+import { clearsLamp } from '../facts/lamp-threshold.ts'
 import { frequencyFits, hasCode } from '../facts/sensing.ts'
-import { groundsOf, onWheels, type Rule, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { pressureFields } from './pressure-words.ts'
 
 /** What lies with the vehicle rather than with its wheels. */
-export const vehicleRules: readonly Rule[] = [
-  {
-    code: 'receiver-fault',
+export const vehicleRules = {
+  'receiver-fault': {
     kind: 'also',
     confidence: 'likely',
     reads: ['controlModule.codes'],
@@ -33,8 +32,7 @@ export const vehicleRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'code-old-or-intermittent',
+  'code-old-or-intermittent': {
     kind: 'also',
     confidence: 'possible',
     reads: ['controlModule.codes', 'wheels.*.answer', 'wheels.*.battery'],
@@ -55,8 +53,7 @@ export const vehicleRules: readonly Rule[] = [
         }),
       ),
   },
-  {
-    code: 'control-module-blank',
+  'control-module-blank': {
     kind: 'also',
     confidence: 'firm',
     reads: ['controlModule.state'],
@@ -70,8 +67,7 @@ export const vehicleRules: readonly Rule[] = [
         ? { wheels: [], because: () => [{ field: 'controlModule.state', says: 'no IDs stored' }] }
         : null,
   },
-  {
-    code: 'learn-mode-open',
+  'learn-mode-open': {
     kind: 'also',
     confidence: 'likely',
     reads: ['light.behavior'],
@@ -85,8 +81,7 @@ export const vehicleRules: readonly Rule[] = [
         ? { wheels: [], because: () => [{ field: 'light.behavior', says: 'it never stops flashing' }] }
         : null,
   },
-  {
-    code: 'telltale-dark',
+  'telltale-dark': {
     kind: 'also',
     confidence: 'firm',
     reads: ['light.lampCheck', 'vehicle.system'],
@@ -103,8 +98,7 @@ export const vehicleRules: readonly Rule[] = [
           }
         : null,
   },
-  {
-    code: 'collision-corner',
+  'collision-corner': {
     kind: 'also',
     confidence: 'possible',
     concludes: true,
@@ -114,17 +108,14 @@ export const vehicleRules: readonly Rule[] = [
     next: 'Inspect that corner before ordering a sensor.',
     offers: [],
     holds: [],
-    find: (facts, standing) => {
+    find: (facts, prior) => {
       const struck = facts.events
         .namedWheelsOf('collision')
-        .filter(
-          (wheel) => standing.has('sensor-silent', wheel) || standing.has('code-old-or-intermittent', wheel),
-        )
+        .filter((wheel) => prior.has('sensor-silent', wheel) || prior.has('code-old-or-intermittent', wheel))
       return struck.length === 0 ? null : cornerMatch(facts, struck)
     },
   },
-  {
-    code: 'not-driven-yet',
+  'not-driven-yet': {
     kind: 'note',
     confidence: 'firm',
     reads: [
@@ -159,8 +150,7 @@ export const vehicleRules: readonly Rule[] = [
       }
     },
   },
-  {
-    code: 'warning-unexplained',
+  'warning-unexplained': {
     kind: 'ask',
     confidence: 'possible',
     concludes: true,
@@ -170,11 +160,11 @@ export const vehicleRules: readonly Rule[] = [
     next: 'Gauge against the master, look at the spare, at stored places and at a reset; drive.',
     offers: [],
     holds: [],
-    find: (facts, standing) =>
+    find: (facts, prior) =>
       facts.behavior === 'solid' &&
       facts.system !== 'none' &&
-      !standing.askOpen() &&
-      !standing.explained() &&
+      !prior.askOpen() &&
+      !prior.explained() &&
       facts.road.every((wheel) => clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.seen, wheel))
         ? {
             wheels: [],
@@ -184,8 +174,7 @@ export const vehicleRules: readonly Rule[] = [
           }
         : null,
   },
-  {
-    code: 'malfunction-unexplained',
+  'malfunction-unexplained': {
     kind: 'ask',
     confidence: 'possible',
     concludes: true,
@@ -202,10 +191,10 @@ export const vehicleRules: readonly Rule[] = [
     next: 'Read codes, unplug added devices, drive 20 minutes, repeat; refer. Sell no part on a guess.',
     offers: [],
     holds: [],
-    find: (facts, standing) =>
+    find: (facts, prior) =>
       facts.behavior === 'flash-then-solid' &&
-      !standing.askOpen() &&
-      !standing.explained() &&
+      !prior.askOpen() &&
+      !prior.explained() &&
       facts.monitored.length > 0 &&
       facts.monitored.every((wheel) => frequencyFits(facts, wheel) === true) &&
       allIdsInPlace(facts)
@@ -217,7 +206,7 @@ export const vehicleRules: readonly Rule[] = [
           }
         : null,
   },
-]
+} satisfies Partial<RuleBook>
 
 const cornerMatch = (facts: Facts, struck: readonly WheelPosition[]) => ({
   wheels: inReadingOrder(struck),

@@ -1,13 +1,13 @@
 import type { WheelPosition } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
 import { type FindingCode, groupOf } from '../finding-codes.ts'
-import type { Match, Standing } from '../rule.ts'
+import type { Match, PriorFindings } from '../rule.ts'
 import { explanationOf } from './explanation.ts'
 
 export type Matches = Map<FindingCode, Match>
 
-/** What stands, always as of now: a match that is added later is seen by the next rule that asks. */
-export const standingOn = (facts: Facts, matches: Matches): Standing => {
+/** What has been found so far. It reads the map as it is now: a match that is added later is seen by the next rule. */
+export const priorFindingsOf = (facts: Facts, matches: Matches): PriorFindings => {
   const wheelsOf = (code: FindingCode): readonly WheelPosition[] => matches.get(code)?.wheels ?? []
   const has = (code: FindingCode, wheel?: WheelPosition): boolean =>
     matches.has(code) && (wheel === undefined || wheelsOf(code).includes(wheel))
