@@ -53,7 +53,7 @@ describe('the desk', () => {
     await tabTo(desk, 'The complaint, in the customer’s own words')
     await desk.keyboard.type('The tire light flashes, then it stays on.')
     for (const answer of [
-      'Flashes about a minute, then stays on',
+      'Flashes for about a minute, then stays on',
       'I asked for each of these by name',
       'Waits here',
       'Millrace Road',

@@ -81,9 +81,6 @@ const longTests: Readonly<Record<string, readonly string[]>> = {
  * hold the words (length, completeness, freshness of the page) are about them as a whole.
  */
 export const wordsOnly = [
-  'catalog/confidence-words.ts',
   'catalog/en-findings.ts',
-  'catalog/finding-titles.ts',
   'cautions/work-cautions.ts',
-  'diagnosis/document.ts',
 ]

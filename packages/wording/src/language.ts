@@ -1,3 +1,7 @@
+import type { ConfidenceWording } from './confidence.ts'
+import type { FieldsWording } from './fields.ts'
+import type { FindingTitles } from './findings.ts'
+import type { LightsWording } from './lights.ts'
 import type { WheelsWording } from './wheels.ts'
 
 /**
@@ -7,5 +11,9 @@ import type { WheelsWording } from './wheels.ts'
  */
 export type Language = {
   readonly code: 'en'
+  readonly confidence: ConfidenceWording
+  readonly fields: FieldsWording
+  readonly findingTitles: FindingTitles
+  readonly lights: LightsWording
   readonly wheels: WheelsWording
 }

@@ -20,7 +20,7 @@ export const writeUp = async (
   await button(page, new RegExp(`${of.customer}.*on file`)).click()
   await button(page, new RegExp(`${of.plate}.*on file`)).click()
   await page.getByLabel('The complaint, in the customer’s own words').fill(of.words)
-  await page.getByLabel('Flashes about a minute, then stays on').check()
+  await page.getByLabel('Flashes for about a minute, then stays on').check()
   await page.getByLabel(/I asked for each of these by name/).check()
   await page.getByLabel('Waits here').check()
   await page.getByLabel('Odometer').fill('50000')

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
-import { diagnosisPage } from '@bayledger/reckoning/diagnosis/document'
 import { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 import { describe, expect, it } from 'vitest'
+import { diagnosisPage } from './diagnosis-page.ts'
 
 describe('docs/diagnosis.md', () => {
   const page = readFileSync(new URL('../../../../docs/diagnosis.md', import.meta.url), 'utf8')

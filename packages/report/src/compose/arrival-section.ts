@@ -1,5 +1,6 @@
 import type { OrderState, TireRecord } from '@bayledger/ledger/state'
 import { axleOf, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { english } from '@bayledger/wording/en/english'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { moment, personalText, type ReportContext } from './context.ts'
 import {
@@ -14,7 +15,6 @@ import {
   temperature,
   words,
 } from './figures.ts'
-import { lightWords } from './light-words.ts'
 import { authorName } from './people.ts'
 import { wheelsOf } from './wheel-lines.ts'
 
@@ -41,7 +41,7 @@ const toldBlocks = (state: OrderState, context: ReportContext): Block[] => {
       return `${event.kind.replaceAll('-', ' ')}${where}${when}`
     })
   const light = complaint.reportedLight
-    ? `The warning light, as told: ${lightWords[complaint.reportedLight]}.`
+    ? `The warning light, as told: ${english.lights.does[complaint.reportedLight]}.`
     : 'What the warning light did was not asked or not known.'
   const events =
     happened.length === 0 ? 'No recent event was told.' : `Recent events told: ${listed(happened)}.`
@@ -55,7 +55,7 @@ const lightBlocks = (state: OrderState, context: ReportContext): Block[] => {
   const seen = state.arrival.telltale
   const around = state.surroundings
   const light = seen
-    ? `The warning light, seen by us (${authorName(context, seen.written.by)}, ${moment(context, seen.written.writtenAt)}): at key-on ${lampWords(seen.lampCheck)}; with the engine running ${seen.behavior ? lightWords[seen.behavior] : 'not checked'}.`
+    ? `The warning light, seen by us (${authorName(context, seen.written.by)}, ${moment(context, seen.written.writtenAt)}): at key-on ${lampWords(seen.lampCheck)}; with the engine running ${seen.behavior ? english.lights.does[seen.behavior] : 'not checked'}.`
     : 'The warning light, seen by us: not checked.'
   const places = around
     ? `Outdoors ${cellText(temperature(around.surroundings.outdoor))}; tires ${around.surroundings.tires.replaceAll('-', ' ')}${around.surroundings.tire ? `, ${cellText(temperature(around.surroundings.tire))}` : ''}; altitude ${number(around.surroundings.altitudeFeet)} ft.`

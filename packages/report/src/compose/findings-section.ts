@@ -1,8 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
-import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
-import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { english } from '@bayledger/wording/en/english'
+import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/wording/fields'
 import type { FindingLine, Section } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { number, sentence } from './figures.ts'
@@ -27,7 +26,7 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
         severity: severityOf(finding, diagnosis.primary),
         sentence: finding.customer,
         reasons: [
-          `${findingTitle(finding.code)}. ${confidenceWords[finding.confidence].word}.`,
+          `${english.findingTitles[finding.code]}. ${english.confidence[finding.confidence].word}.`,
           ...finding.because.map(reasonWords),
           ...(finding.next ? [`Next: ${finding.next}`] : []),
         ],
@@ -40,7 +39,7 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
     ...unchecked(diagnosis.unchecked),
     ...(evidence.notPossible ?? []).map(({ field, why }) => ({
       severity: 'could-not-be-checked' as const,
-      sentence: `${fieldTitle(field)}: ${why}`,
+      sentence: `${fieldTitle(english, field)}: ${why}`,
       reasons: [],
     })),
   ]
@@ -71,7 +70,7 @@ const unchecked = (fields: readonly string[]): FindingLine[] =>
         {
           severity: 'not-checked',
           sentence: 'What nobody looked at or asked on arrival:',
-          reasons: uncheckedLines(fields),
+          reasons: uncheckedLines(english, fields),
         },
       ]
 
@@ -80,7 +79,7 @@ const reasonWords = (reason: Reason): string => {
     typeof reason.value === 'number'
       ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
       : plainValue(reason)
-  return sentence(`${seenWords(reason.field)}${value === '' ? '' : ` ${value}`}: ${reason.says}`)
+  return sentence(`${seenWords(english, reason.field)}${value === '' ? '' : ` ${value}`}: ${reason.says}`)
 }
 
 /** A sensor's ID is shortened here too: this is the customer's copy. */

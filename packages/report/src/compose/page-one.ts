@@ -1,7 +1,8 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
-import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { english } from '@bayledger/wording/en/english'
+import { fieldWords } from '@bayledger/wording/fields'
+import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Cell, type PageOne, severityWords } from '../content.ts'
 import { notDoneLines } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
@@ -104,7 +105,7 @@ const proofOfFinding = ({ because }: Finding): PageOne['found']['proof'] => {
   if (!reason || typeof reason.value !== 'number') return null
   return {
     figure: { kind: 'figure', value: number(reason.value, reason.unit ?? ''), unit: unitWords(reason) },
-    says: sentence(`${fieldWords(reason.field)}: ${reason.says}`),
+    says: sentence(`${fieldWords(english, reason.field)}: ${reason.says}`),
   }
 }
 

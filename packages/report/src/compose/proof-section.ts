@@ -1,9 +1,9 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { english } from '@bayledger/wording/en/english'
 import type { Block, Section } from '../content.ts'
 import { moment, type ReportContext } from './context.ts'
 import { distance, listed, number, words } from './figures.ts'
-import { lightWords } from './light-words.ts'
 import { authorName } from './people.ts'
 import { fixed } from './verdicts.ts'
 
@@ -43,7 +43,7 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
     {
       kind: 'paragraph',
       text: light
-        ? `The warning light at the closing check: at key-on ${light.lampCheck === null ? 'not checked' : light.lampCheck === 'lights' ? 'it lights' : 'it stays dark'}; with the engine running ${light.behavior ? lightWords[light.behavior] : 'not checked'}.`
+        ? `The warning light at the closing check: at key-on ${light.lampCheck === null ? 'not checked' : light.lampCheck === 'lights' ? 'it lights' : 'it stays dark'}; with the engine running ${light.behavior ? english.lights.does[light.behavior] : 'not checked'}.`
         : 'The warning light at the closing check: not checked.',
       entry: light?.written.seq ?? null,
     },
@@ -75,7 +75,7 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
             { kind: 'figure', value: number(drive.minutes), unit: 'min' },
             distance(drive.odometerOut),
             distance(drive.odometerIn),
-            words(drive.lightAtEnd === 'off' ? 'off' : lightWords[drive.lightAtEnd]),
+            words(drive.lightAtEnd === 'off' ? 'off' : english.lights.does[drive.lightAtEnd]),
             words(lamp[drive.lampCheckAfter]),
           ],
         })),

@@ -1,7 +1,8 @@
 import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
-import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { english } from '@bayledger/wording/en/english'
+import { fieldWords } from '@bayledger/wording/fields'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import {
   gap,
@@ -83,7 +84,7 @@ const readingRow = (state: OrderState, check: VehicleCheck, wheel: WheelPosition
 const reasonBlocks = (state: OrderState, check: VehicleCheck): Block[] => {
   const reasons = wheelsOf(state).flatMap((wheel) =>
     (check.wheels[wheel]?.notPossible ?? []).map(
-      ({ field, why }) => `${fieldWords(`wheels.${wheel}.${field}`)} (${why})`,
+      ({ field, why }) => `${fieldWords(english, `wheels.${wheel}.${field}`)} (${why})`,
     ),
   )
   return reasons.length === 0

@@ -1,6 +1,6 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
-import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
 import type { PlanMark, PlanWheel } from '../../features/plan/plan-wheel.ts'

@@ -1,7 +1,10 @@
-import { seenWords } from '@bayledger/reckoning/catalog/field-words'
-import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Finding, Hold, Reason, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { inReadingOrder } from '@bayledger/reckoning/wheels'
+import { capitalized } from '@bayledger/wording/capitalized'
+import { fields } from '@bayledger/wording/en/fields'
+import { findingTitles } from '@bayledger/wording/en/finding-titles'
+import { wheels as wheelsWording } from '@bayledger/wording/en/wheels'
+import { seenWords } from '@bayledger/wording/fields'
 import type { Severity } from './severity-mark.tsx'
 
 /** In the order in which findings are read. */
@@ -56,12 +59,12 @@ export const wordOf = (finding: Finding, primary: string | null): string =>
 
 /** "Sensor does not answer: left front, right rear" */
 export const headlineOf = ({ code, wheels }: Finding): string => {
-  const title = findingTitle(code)
+  const title = findingTitles[code]
   const road = wheels.filter((wheel) => wheel !== 'SP')
   const allFour = /all four/i.test(title) ? [] : ['all four']
   const places = [
-    ...(road.length === 4 ? allFour : inReadingOrder(road).map((wheel) => wheelNames[wheel])),
-    ...(wheels.includes('SP') ? [wheelNames.SP] : []),
+    ...(road.length === 4 ? allFour : inReadingOrder(road).map((wheel) => wheelsWording.names[wheel])),
+    ...(wheels.includes('SP') ? [wheelsWording.names.SP] : []),
   ]
   return places.length === 0 ? title : `${title}: ${places.join(', ')}`
 }
@@ -79,10 +82,8 @@ export const valueWords = ({ value, unit, field }: Reason): string => {
 }
 
 /** What a reason was read at, as a title: "Right rear sensor". */
-export const reasonTitle = ({ field }: Reason): string => {
-  const words = seenWords(field)
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`
-}
+export const reasonTitle = ({ field }: Reason): string =>
+  capitalized(seenWords({ fields, wheels: wheelsWording }, field))
 
 const isId = (field: string): boolean => /(^|\.)ids?(\.|$)|^strayIds/.test(field)
 

@@ -1,6 +1,8 @@
-import { confidenceWords } from '@bayledger/reckoning/catalog/confidence-words'
-import { fieldWords } from '@bayledger/reckoning/catalog/field-words'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { confidence } from '@bayledger/wording/en/confidence'
+import { fields } from '@bayledger/wording/en/fields'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { fieldWords } from '@bayledger/wording/fields'
 import type { ReactNode } from 'react'
 import { Figure } from '../../ui/figure.tsx'
 import {
@@ -80,7 +82,7 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
                   unit={unitWords(proof.unit)}
                   size="large"
                 />{' '}
-                {fieldWords(proof.field)}: {proof.says}
+                {fieldWords({ fields, wheels }, proof.field)}: {proof.says}
               </>
             ) : (
               first?.says
@@ -99,7 +101,7 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
 
 /** What a finding rests on, at the wheels and in a list, how sure it is, and what it keeps shut. */
 function FindingEvidence({ finding, drawing }: { finding: Finding; drawing: ReactNode }) {
-  const { word, means } = confidenceWords[finding.confidence]
+  const { word, means } = confidence[finding.confidence]
   return (
     <div className="finding-evidence">
       {drawing}

@@ -1,5 +1,7 @@
-import { fieldTitle, uncheckedLines } from '@bayledger/reckoning/catalog/field-words'
 import type { Evidence } from '@bayledger/reckoning/evidence/evidence'
+import { fields } from '@bayledger/wording/en/fields'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { fieldTitle, uncheckedLines } from '@bayledger/wording/fields'
 import { SeverityMark } from './severity-mark.tsx'
 
 type NotCheckedProps = {
@@ -21,7 +23,7 @@ export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) 
             ? `${thingsOf(unchecked.length)} not checked at the time; the findings stood without ${unchecked.length === 1 ? 'it' : 'them'}`
             : `${thingsOf(unchecked.length)} that nobody has looked at`}
         </summary>
-        {uncheckedLines(unchecked).map((line) => (
+        {uncheckedLines({ fields, wheels }, unchecked).map((line) => (
           <p key={line}>{line}</p>
         ))}
       </details>
@@ -33,7 +35,7 @@ export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) 
         <SeverityMark severity="not-checked" word="Could not be checked">
           {impossible.map(({ field, why }) => (
             <p key={`${field} ${why}`}>
-              {fieldTitle(field)}: {why}
+              {fieldTitle({ fields, wheels }, field)}: {why}
             </p>
           ))}
         </SeverityMark>

@@ -1,5 +1,6 @@
 import { readingOrder, type WheelPosition, wheelNames } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
+import type { CheckedField } from './checked-fields.ts'
 import type { FieldCheck, WheelCheck } from './field-check.ts'
 import { moduleChecks } from './module-checks.ts'
 import { surroundingsChecks } from './surroundings-checks.ts'
@@ -7,7 +8,7 @@ import { vehicleChecks } from './vehicle-checks.ts'
 import { wheelChecks } from './wheel-checks.ts'
 
 const atWheel = (check: WheelCheck, position: WheelPosition): FieldCheck => {
-  const field = `wheels.${position}.${check.name}`
+  const field: CheckedField = `wheels.${position}.${check.name}`
   return {
     field,
     ask: check.ask.replace('{wheel}', wheelNames[position]),

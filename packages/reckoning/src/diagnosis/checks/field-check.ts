@@ -1,5 +1,6 @@
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
+import type { CheckedField, WheelField } from './checked-fields.ts'
 
 /** Fields and the values they are given to see what would follow. */
 export type Supposition = Readonly<Record<string, unknown>>
@@ -9,7 +10,7 @@ export type Supposition = Readonly<Record<string, unknown>>
  * vehicle has it at all, and the values that it could plausibly have.
  */
 export type FieldCheck = {
-  readonly field: string
+  readonly field: CheckedField
   readonly ask: string
   /** At the vehicle, walking included (common practice, no source). */
   readonly seconds: number
@@ -19,7 +20,7 @@ export type FieldCheck = {
 
 /** The same for a fact that each wheel has; `{wheel}` in the words stands for its name. */
 export type WheelCheck = {
-  readonly name: string
+  readonly name: WheelField
   readonly ask: string
   readonly seconds: number
   readonly applies?: (wheel: WheelFacts, facts: Facts) => boolean

@@ -1,7 +1,7 @@
 import { canonicalText } from '@bayledger/ledger/hash-chain'
-import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { findingTitles } from '@bayledger/wording/en/finding-titles'
 
 /** What two diagnoses of the same evidence say differently, a sentence each; empty where they say the same. */
 export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[] => [
@@ -25,7 +25,7 @@ export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[
 ]
 
 const causeWords = ({ primary }: Diagnosis): string =>
-  primary === null ? 'not named' : `“${findingTitle(primary)}”`
+  primary === null ? 'not named' : `“${findingTitles[primary]}”`
 
 const isNotIn =
   ({ findings }: Diagnosis) =>
@@ -33,7 +33,7 @@ const isNotIn =
     findings.every((finding) => finding.code !== code)
 
 const named = ({ code, wheels }: Finding): string =>
-  wheels.length === 0 ? findingTitle(code) : `${findingTitle(code)}, ${placesOf(wheels)}`
+  wheels.length === 0 ? findingTitles[code] : `${findingTitles[code]}, ${placesOf(wheels)}`
 
 const placesOf = (wheels: Finding['wheels']): string =>
   wheels.length === 0
@@ -44,7 +44,7 @@ const placesOf = (wheels: Finding['wheels']): string =>
 
 /** The first that differs of what people act on; then the words, which nobody acts on differently. */
 const changesOf = (then: Finding, now: Finding): string[] => {
-  const title = findingTitle(then.code)
+  const title = findingTitles[then.code]
   const acted = [
     ['wheels', placesOf(then.wheels), placesOf(now.wheels)],
     ['kind', then.stop ?? then.kind, now.stop ?? now.kind],

@@ -1,4 +1,5 @@
 import { proofDriveMinutes, proofOf } from '@bayledger/ledger/questions/proof'
+import { lights } from '@bayledger/wording/en/lights'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { Row } from '../form/rows.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -12,11 +13,10 @@ const odometer = {
   limits: { whole: 7, decimals: 1 },
 } as const
 
-const lights = [
-  { value: 'off', label: 'Off' },
-  { value: 'solid', label: 'Solid' },
-  { value: 'flash-then-solid', label: 'Flashes, then solid' },
-] as const
+const lightsAtEnd = (['off', 'solid', 'flash-then-solid'] as const).map((value) => ({
+  value,
+  label: lights.choice[value].label,
+}))
 const lamps = [
   { value: 'lights-and-goes-out', label: 'Lights and goes out' },
   { value: 'stays-lit', label: 'Stays lit' },
@@ -36,7 +36,7 @@ const rows: readonly Row[] = [
     hint: 'Only minutes between 30 and 60 mph count.',
   },
   { ...odometer, key: 'in', label: 'Odometer in' },
-  { kind: 'choice', key: 'light', label: 'Light at the end', options: lights },
+  { kind: 'choice', key: 'light', label: 'Light at the end', options: lightsAtEnd },
   { kind: 'choice', key: 'lamp', label: 'Key off, key on: the lamp', options: lamps },
 ]
 
@@ -65,7 +65,7 @@ export function DriveForm(props: WorkFormProps) {
         const [out, minutes, back] = [values.out, values.minutes, values.in].map((text) =>
           numberFrom(text ?? ''),
         )
-        const light = lights.find(({ value }) => value === values.light)
+        const light = lightsAtEnd.find(({ value }) => value === values.light)
         const lamp = lamps.find(({ value }) => value === values.lamp)
         if (out == null || minutes == null || back == null || !light || !lamp) return null
         return {

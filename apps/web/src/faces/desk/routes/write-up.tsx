@@ -2,6 +2,8 @@ import { getCustomer } from '@bayledger/contract/customers'
 import { getVehicle } from '@bayledger/contract/vehicles'
 import { extendedCents } from '@bayledger/reckoning/money/cents'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { capitalized } from '@bayledger/wording/capitalized'
+import { lights } from '@bayledger/wording/en/lights'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { type Dispatch, type SetStateAction, useEffect, useState } from 'react'
 import { useNavigate, useSearchParams } from 'react-router'
@@ -28,15 +30,10 @@ import {
   type WriteUp,
 } from '../write-up/write-up-form.ts'
 
-const lights = [
-  { value: 'flash-then-solid', label: 'Flashes about a minute, then stays on' },
-  { value: 'solid', label: 'Stays on' },
-  { value: 'intermittent-cold', label: 'Only on cold mornings' },
-  { value: 'intermittent-other', label: 'Comes and goes' },
-  { value: 'flash-continuous', label: 'Never stops flashing' },
-  { value: 'off', label: 'Off now' },
-  { value: 'not-known', label: 'Does not know' },
-] as const
+const behaviors = (
+  ['flash-then-solid', 'solid', 'intermittent-cold', 'intermittent-other', 'flash-continuous', 'off'] as const
+).map((value) => ({ value, label: capitalized(lights.does[value]) }))
+const reportedLights = [...behaviors, { value: 'not-known', label: 'Does not know' } as const]
 
 /** Filled from top to bottom by Tab and Enter alone. */
 export function WriteUpRoute() {
@@ -109,7 +106,7 @@ export function WriteUpRoute() {
           />
           <ChoiceGroup
             label="What does the warning light do?"
-            options={lights}
+            options={reportedLights}
             value={form.light}
             onChange={(light) => set({ light })}
           />

@@ -1,6 +1,7 @@
 import { missingOnArrival, placardPsi } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { lights } from '@bayledger/wording/en/lights'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
@@ -21,7 +22,9 @@ export function AsReceived({ order }: OrderPart) {
         <div>
           <Lines>
             <Line name="Light, seen by us">
-              {state.arrival.telltale?.behavior ? lightWords[state.arrival.telltale.behavior] : 'not checked'}
+              {state.arrival.telltale?.behavior
+                ? lights.does[state.arrival.telltale.behavior]
+                : 'not checked'}
             </Line>
             <Line name="Lamp check at key-on">
               {state.arrival.telltale?.lampCheck === 'lights'

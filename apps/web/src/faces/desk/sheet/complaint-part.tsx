@@ -1,18 +1,9 @@
-import type { LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import { wheelNames } from '@bayledger/reckoning/wheels'
+import { lights } from '@bayledger/wording/en/lights'
 import { money } from '../../../lib/format.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
-
-export const lightWords: Readonly<Record<LightBehavior, string>> = {
-  off: 'off',
-  solid: 'stays on',
-  'flash-then-solid': 'flashes about a minute, then stays on',
-  'intermittent-cold': 'only on cold mornings',
-  'intermittent-other': 'comes and goes',
-  'flash-continuous': 'never stops flashing',
-}
 
 /** The complaint in the customer's words, and what was agreed before the inspection. */
 export function ComplaintPart({ order }: OrderPart) {
@@ -24,7 +15,7 @@ export function ComplaintPart({ order }: OrderPart) {
       <blockquote className="complaint-words">“{order.personalText(complaint.words)}”</blockquote>
       <Lines>
         <Line name="Warning light, as reported">
-          {complaint.reportedLight === null ? 'not known' : lightWords[complaint.reportedLight]}
+          {complaint.reportedLight === null ? 'not known' : lights.does[complaint.reportedLight]}
         </Line>
         <Line name="Lately">
           {happened.length === 0

@@ -1,5 +1,5 @@
-import { findingTitle } from '@bayledger/reckoning/catalog/finding-titles'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { findingTitles } from '@bayledger/wording/en/finding-titles'
 import { useState } from 'react'
 import { FindingsList } from '../../../features/findings/findings-list.tsx'
 import { NotChecked } from '../../../features/findings/not-checked.tsx'
@@ -117,7 +117,7 @@ function Refusals({ order }: OrderPart) {
     <>
       {refusable.map((stop) => (
         <Button key={stop.code} onClick={() => setRefusing(stop)}>
-          The customer refuses: {findingTitle(stop.code)}
+          The customer refuses: {findingTitles[stop.code]}
         </Button>
       ))}
       {refusing === null ? null : (

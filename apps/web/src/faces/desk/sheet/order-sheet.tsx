@@ -1,4 +1,4 @@
-import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
+import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'

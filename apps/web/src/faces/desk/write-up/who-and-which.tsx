@@ -1,6 +1,6 @@
 import { type Customer, listCustomers } from '@bayledger/contract/customers'
 import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
-import { telephoneWords } from '@bayledger/reckoning/catalog/telephone-words'
+import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'

@@ -1,13 +1,16 @@
-import { confidenceWords } from '../catalog/confidence-words.ts'
-import { englishFindings } from '../catalog/en-findings.ts'
-import { findingTitle } from '../catalog/finding-titles.ts'
-import { voices } from './contradictions.ts'
-import { ruleSetVersion } from './diagnose.ts'
-import { explains } from './engine/explanation.ts'
-import { ruleOf } from './engine/rule-of.ts'
-import { suppressions } from './engine/suppression.ts'
-import { codesByGroup, type FindingCode, type FindingGroup } from './finding-codes.ts'
-import type { Rule } from './rule.ts'
+import { englishFindings } from '@bayledger/reckoning/catalog/en-findings'
+import { voices } from '@bayledger/reckoning/diagnosis/contradictions'
+import { ruleSetVersion } from '@bayledger/reckoning/diagnosis/diagnose'
+import { explains } from '@bayledger/reckoning/diagnosis/engine/explanation'
+import { ruleOf } from '@bayledger/reckoning/diagnosis/engine/rule-of'
+import { suppressions } from '@bayledger/reckoning/diagnosis/engine/suppression'
+import {
+  codesByGroup,
+  type FindingCode,
+  type FindingGroup,
+} from '@bayledger/reckoning/diagnosis/finding-codes'
+import type { Rule } from '@bayledger/reckoning/diagnosis/rule'
+import { english } from '@bayledger/wording/en/english'
 
 const groupTitles: Readonly<Record<FindingGroup, string>> = {
   ask: 'Ask before judging',
@@ -41,7 +44,7 @@ export const diagnosisPage = (): string =>
     '',
     ...table(
       ['Word', 'Means'],
-      Object.values(confidenceWords).map(({ word, means }) => [word, means]),
+      Object.values(english.confidence).map(({ word, means }) => [word, means]),
     ),
     '',
     ...(Object.keys(codesByGroup) as FindingGroup[]).flatMap(groupSection),
@@ -85,10 +88,10 @@ const groupSection = (group: FindingGroup): string[] => [
 ]
 
 const ruleRow = (rule: Rule): string[] => [
-  `${findingTitle(rule.code)} (${named(rule.code)})`,
+  `${english.findingTitles[rule.code]} (${named(rule.code)})`,
   rule.when,
   rule.stop === undefined ? rule.means : `${rule.means} **${stopTitles[rule.stop]}.**`,
-  confidenceWords[rule.confidence].word,
+  english.confidence[rule.confidence].word,
   rule.next,
   sentenceOf(rule.code),
 ]

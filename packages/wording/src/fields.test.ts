@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { fieldTitle, fieldWords, seenWords, uncheckedLines } from './field-words.ts'
+import { fields } from './en/fields.ts'
+import { wheels } from './en/wheels.ts'
+import { fieldTitle, fieldWords, seenWords, uncheckedLines } from './fields.ts'
+
+const words = { fields, wheels }
 
 describe('a field of the evidence', () => {
   it.each([
@@ -16,13 +20,13 @@ describe('a field of the evidence', () => {
     ['wheels.none.gauge', 'wheels, none, gauge'],
     ['wheel.front.gauge', 'wheel, front, gauge'],
     ['some-thing.newField', 'some thing, new field'],
-  ])('%s reads "%s"', (field, words) => {
-    expect(fieldWords(field)).toBe(words)
+  ])('%s reads "%s"', (field, reads) => {
+    expect(fieldWords(words, field)).toBe(reads)
   })
 
   it('begins a line with a capital', () => {
-    expect(fieldTitle('surroundings.minutesDriven')).toBe('Minutes driven before')
-    expect(fieldTitle('wheels.LF.stem')).toBe('Left front condition of the stem')
+    expect(fieldTitle(words, 'surroundings.minutesDriven')).toBe('Minutes driven before')
+    expect(fieldTitle(words, 'wheels.LF.stem')).toBe('Left front condition of the stem')
   })
 })
 
@@ -34,15 +38,15 @@ describe('where a fact was seen', () => {
     ['wheels.RR.gauge', 'right rear gauge pressure'],
     ['wheels.RR', 'right rear wheel'],
     ['light.behavior', 'what the warning light does, seen by us'],
-  ])('%s reads "%s", never as a question', (field, words) => {
-    expect(seenWords(field)).toBe(words)
+  ])('%s reads "%s", never as a question', (field, reads) => {
+    expect(seenWords(words, field)).toBe(reads)
   })
 })
 
 describe('what nobody looked at', () => {
   it('is told in few lines: by what was not looked at on which wheels, then the rest, then what was not asked', () => {
     expect(
-      uncheckedLines([
+      uncheckedLines(words, [
         'events.rotation',
         'wheels.LF.gauge',
         'controlModule.ids',
@@ -61,9 +65,9 @@ describe('what nobody looked at', () => {
   })
 
   it('has no line for what there is none of', () => {
-    expect(uncheckedLines([])).toEqual([])
-    expect(uncheckedLines(['wheels.LF.gauge'])).toEqual(['Gauge pressure: LF'])
-    expect(uncheckedLines(['surroundings.outdoor'])).toEqual(['Outdoor temperature'])
-    expect(uncheckedLines(['events.collision'])).toEqual(['Not asked of the customer: collision'])
+    expect(uncheckedLines(words, [])).toEqual([])
+    expect(uncheckedLines(words, ['wheels.LF.gauge'])).toEqual(['Gauge pressure: LF'])
+    expect(uncheckedLines(words, ['surroundings.outdoor'])).toEqual(['Outdoor temperature'])
+    expect(uncheckedLines(words, ['events.collision'])).toEqual(['Not asked of the customer: collision'])
   })
 })

@@ -1,9 +1,6 @@
-import type { Confidence } from '../diagnosis/diagnosis.ts'
+import type { ConfidenceWording } from '../confidence.ts'
 
-/** How sure a finding is: one word to print beside it, and one line that says what the word promises. */
-export const confidenceWords: Readonly<
-  Record<Confidence, { readonly word: string; readonly means: string }>
-> = {
+export const confidence: ConfidenceWording = {
   firm: { word: 'Firm', means: 'Measured or seen here; what was recorded shows it.' },
   likely: {
     word: 'Likely',

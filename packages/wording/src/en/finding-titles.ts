@@ -1,6 +1,6 @@
-import type { FindingCode } from '../diagnosis/finding-codes.ts'
+import type { FindingTitles } from '../findings.ts'
 
-const titles: Readonly<Record<FindingCode, string>> = {
+export const findingTitles: FindingTitles = {
   'gauge-missing': 'Gauge reading missing',
   'light-not-witnessed': 'Warning light not seen by us yet',
   'retry-silent-wheel': 'Silent sensor: ask it again',
@@ -88,6 +88,3 @@ const titles: Readonly<Record<FindingCode, string>> = {
   'tread-low-soon': 'Tread low soon',
   'nothing-found-today': 'Nothing found today',
 }
-
-/** A finding's name as people read it, with a capital to begin a line: `tire-low` is "Tire low". */
-export const findingTitle = (code: FindingCode): string => titles[code]

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { telephoneWords } from './telephone-words.ts'
+import { telephoneWords } from './telephone.ts'
 
 it.each([
   ['+15555550142', '(555) 555-0142'],

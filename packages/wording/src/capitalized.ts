@@ -1,0 +1,2 @@
+/** The same words with a capital, to begin a line or a sentence. */
+export const capitalized = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
