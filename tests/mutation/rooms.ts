@@ -80,7 +80,4 @@ const longTests: Readonly<Record<string, readonly string[]>> = {
  * Files whose whole content is words for people or a page of them. A mutant there changes a word, and the tests that
  * hold the words (length, completeness, freshness of the page) are about them as a whole.
  */
-export const wordsOnly = [
-  'catalog/en-findings.ts',
-  'cautions/work-cautions.ts',
-]
+export const wordsOnly = ['catalog/en-findings.ts', 'cautions/work-cautions.ts']

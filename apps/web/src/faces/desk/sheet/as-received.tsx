@@ -6,7 +6,6 @@ import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
-import { lightWords } from './complaint-part.tsx'
 import type { OrderPart } from './order-part.ts'
 
 /** The vehicle as it came, before anyone touched it: the drawing, and what is not checked. */
