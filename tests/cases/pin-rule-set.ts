@@ -6,7 +6,7 @@ import {
 } from '@bayledger/reckoning/diagnosis/cases/rule-set-pin.test-support'
 
 /**
- * `node tests/cases/pin-rule-set.ts`: writes down what the rules say of every worked case under their number. Refuses
+ * `npm run cases:pin`: writes down what the rules say of every worked case under their number. Refuses
  * while a diagnosis changed and the number did not.
  */
 const [pinned, today] = [readPin(), pinOfToday()]

@@ -4,7 +4,7 @@ import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { buildApp } from '../../../apps/api/src/app.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 
-/** The service as a process of its own, to be killed: `node tests/faults/support/serve.ts <database>` prints its address. */
+/** The service as a process of its own, to be killed. Takes the database's address, prints its own. */
 const [url = ''] = process.argv.slice(2)
 const pool = openPool({ url, onIdleError: () => undefined })
 const prisma = openClient(pool)

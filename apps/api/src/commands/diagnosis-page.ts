@@ -36,7 +36,7 @@ export const diagnosisPage = (): string =>
   [
     '# What Bayledger can find, and when',
     '',
-    `Rule set ${ruleSetVersion}. This page is written by \`node apps/api/src/commands/document-diagnosis.ts\` from the rules themselves; edit those, not this.`,
+    `Rule set ${ruleSetVersion}. This page is written by \`npm run docs:diagnosis\` from the rules themselves; edit those, not this.`,
     '',
     'A fact that was not checked is never read as no, fine or zero. Words in braces are filled in. The vehicle maker’s own instructions and figures come before anything here.',
     '',

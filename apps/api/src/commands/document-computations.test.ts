@@ -14,7 +14,7 @@ const reckoning = readReckoning(
 )
 
 describe('docs/computations.md', () => {
-  it('is what the docstrings say today; else run node apps/api/src/commands/document-computations.ts', () => {
+  it('is what the docstrings say today; else run npm run docs:computations', () => {
     const page = readFileSync(new URL('docs/computations.md', root), 'utf8')
     expect(page).toBe(computationsPage(reckoning, computationRooms))
   })

@@ -6,7 +6,7 @@ import { diagnosisPage } from './diagnosis-page.ts'
 describe('docs/diagnosis.md', () => {
   const page = readFileSync(new URL('../../../../docs/diagnosis.md', import.meta.url), 'utf8')
 
-  it('is what the rules say today; else run node apps/api/src/commands/document-diagnosis.ts', () => {
+  it('is what the rules say today; else run npm run docs:diagnosis', () => {
     expect(page).toBe(diagnosisPage())
   })
 

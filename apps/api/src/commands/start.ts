@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import { join } from 'node:path'
-import { ConfigProblem, childEnvironment, readConfig } from '../config.ts'
+import { childEnvironment } from '../config.ts'
 
 /**
  * `npm start`: writes the database client and builds the three faces where they are missing or old, then starts the
@@ -44,34 +44,5 @@ await stepped('Writing the database client', process.execPath, [
 ])
 
 // Only now: the service imports the database client that may just have been written.
-const { startService } = await import('../main.ts')
-
-try {
-  const service = await startService(readConfig(), say, facesBuilt)
-  const seconds = ((performance.now() - begun) / 1000).toFixed(1)
-  say('')
-  say(`Bayledger is ready after ${seconds} s: ${service.address}`)
-  say('')
-  for (const line of service.signIn) say(line)
-  let stopping = false
-  const stop = async () => {
-    if (stopping) return
-    stopping = true
-    say('Finishing what is in flight, then stopping …')
-    await service.stop()
-    process.exit(0)
-  }
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
-} catch (error) {
-  console.error(
-    error instanceof ConfigProblem || !(error instanceof Error) ? String(error) : startFailureText(error),
-  )
-  process.exit(1)
-}
-
-function startFailureText(error: Error): string {
-  const isInUse = 'code' in error && error.code === 'EADDRINUSE'
-  return isInUse
-    ? `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`
-    : (error.stack ?? error.message)
-}
+const { serve } = await import('../serve.ts')
+await serve(facesBuilt, begun)

@@ -6,7 +6,7 @@ export const computationsPage = (reckoning: Reckoning, rooms: Readonly<Record<st
   [
     '# What Bayledger computes, and from where',
     '',
-    'This page is written by `node apps/api/src/commands/document-computations.ts` from the docstrings in packages/reckoning; edit those, not this.',
+    'This page is written by `npm run docs:computations` from the docstrings in packages/reckoning; edit those, not this.',
     '',
     'A figure that can hurt someone is the vehicle maker’s: nothing here takes its place. Every source says how sure it is: read, quoted, from memory, computed from its definition; what the trade does without a published source is common practice; and what Bayledger decided by itself is this program’s own rule. `npm run -s check:published` holds the computations against their sources.',
     '',

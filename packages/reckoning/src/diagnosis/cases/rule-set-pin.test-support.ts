@@ -31,7 +31,7 @@ export const pinOfToday = (): Pin => ({
 
 export const writePin = (pin: Pin): void => writeFileSync(file, `${JSON.stringify(pin, null, 2)}\n`)
 
-const pinAgain = 'run node tests/cases/pin-rule-set.ts'
+const pinAgain = 'run npm run cases:pin'
 
 /** What is wrong between what is pinned and what the rules say now, and what to do; null where nothing is. */
 export const pinFault = (pinned: Pin, today: Pin): string | null => {

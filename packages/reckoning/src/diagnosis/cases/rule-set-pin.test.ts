@@ -15,7 +15,7 @@ describe('the number of the rule set', () => {
   })
 
   it('is pinned again once it is raised, or when a case comes or goes', () => {
-    const again = /: run node tests\/cases\/pin-rule-set\.ts\.$/
+    const again = /: run npm run cases:pin\.$/
     expect(pinFault(pin, { ruleSet: '8', digests: { K01: 'aa', K02: 'cc' } })).toMatch(again)
     expect(pinFault(pin, { ruleSet: '8', digests: pin.digests })).toMatch(again)
     expect(pinFault(pin, { ruleSet: '7', digests: { ...pin.digests, K03: 'dd' } })).toMatch(again)
