@@ -1,5 +1,5 @@
 import type { Surroundings } from '@bayledger/reckoning/sheet'
-import type { Step, TorqueRound } from '@bayledger/reckoning/step'
+import type { Step } from '@bayledger/reckoning/step'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { pressureTargetFor } from '../src/questions/pressure-target.ts'
 import type { Kind, PayloadOf } from '../src/registry.ts'
@@ -80,7 +80,7 @@ export const closingOf = (state: OrderState, step: Step): Written => {
     case 'studs.torqued':
       return {
         kind: 'studs.torqued',
-        payload: { ...roundOf(wheel, stepKey), round: stepKey.split('-').at(-1) as TorqueRound },
+        payload: { ...roundOf(wheel, stepKey), round: step.round ?? 'again' },
       }
     case 'torque.checked':
       return { kind: 'torque.checked', payload: roundOf(wheel, stepKey) }

@@ -39,13 +39,65 @@ export const ClosingKind = z.enum([
 ])
 export type ClosingKind = z.infer<typeof ClosingKind>
 
+/** What a step is. A step's key only names it; what it means is said by this code and by the step's other fields. */
+export const StepCode = z.enum([
+  'confirm-placard',
+  'confirm-stud-torque',
+  'confirm-frequency',
+  'find-leak',
+  'match-tire',
+  'match-sensor',
+  'program-sensor',
+  'read-other-wheel',
+  'check-tires-for-rotation',
+  'take-spare-out',
+  'stow-spare',
+  'take-wheel-off',
+  'open-tire',
+  'look-inside',
+  'judge-leak',
+  'repair-leak',
+  'fit-sensor',
+  'renew-stem',
+  'read-in-rim',
+  'seat-tire',
+  'torque-core',
+  'check-leaks',
+  'balance-wheel',
+  'put-wheel-on',
+  'torque-studs',
+  'torque-after-miles',
+  'check-torque',
+  'set-pressure',
+  'relearn',
+  'read-sensor',
+  'compare-stored',
+  'proof-drive',
+  'see-light',
+  'last-look',
+  'other',
+])
+export type StepCode = z.infer<typeof StepCode>
+
+/** The rounds of tightening, each a step of its own: half the figure, the figure, the figure again. */
+export const torqueRounds = ['half', 'full', 'again'] as const
+export type TorqueRound = (typeof torqueRounds)[number]
+
+/** How high the vehicle is during a step: on its wheels, lifted clear, or lowered until the tires just hold. */
+export const StepHeight = z.enum(['floor', 'lifted', 'touching'])
+export type StepHeight = z.infer<typeof StepHeight>
+
 /** One line of the job plan. `does` is at most six words or so; `how` may take a sentence or two. */
 export const Step = z.strictObject({
   stepKey: StepKey,
+  code: StepCode,
   wheel: z.nullable(WheelPosition),
   does: z.string().check(z.minLength(1), z.maxLength(80)),
   how: z.string().check(z.maxLength(1_200)),
   closedBy: ClosingKind,
+  round: z.nullable(z.enum(torqueRounds)),
+  opensTire: z.boolean(),
+  height: StepHeight,
   figure: z.nullable(StepFigure),
   needs: z.array(z.enum(['value', 'photo', 'second-person'])),
   /** Step keys that must be closed first. */
@@ -61,13 +113,3 @@ export type Step = z.infer<typeof Step>
 
 export const JobPlan = z.strictObject({ planVersion: z.int().check(z.positive()), steps: z.array(Step) })
 export type JobPlan = z.infer<typeof JobPlan>
-
-/** The rounds of tightening, each a step of its own: half the figure, the figure, the figure again. */
-export const torqueRounds = ['half', 'full', 'again'] as const
-export type TorqueRound = (typeof torqueRounds)[number]
-
-/** Keys that the ledger's rules need to know; every other key is the job plan's own business. */
-export const stepKeys = {
-  torqueRound: (wheel: WheelPosition, round: TorqueRound): StepKey => `${wheel}.studs.torque-${round}`,
-  torqueCheck: (wheel: WheelPosition): StepKey => `${wheel}.studs.second-check`,
-} as const

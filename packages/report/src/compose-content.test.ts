@@ -205,6 +205,10 @@ describe('the torque', () => {
 describe('what was written down by hand', () => {
   const step = {
     stepKey: 'RR.tire.core',
+    code: 'torque-core' as const,
+    round: null,
+    opensTire: false,
+    height: 'lifted' as const,
     wheel: 'RR' as const,
     does: 'Torque the new valve core',
     how: '',

@@ -1,6 +1,7 @@
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Draft } from '../entry.ts'
+import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
 import { type Refusal, refuse } from './refusal.ts'
 
@@ -33,29 +34,7 @@ const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null =
       'STEP_ON_OTHER_WHEEL',
       `The rotation brings the wheel marked ${step.comesFrom} here, not the one marked ${draft.payload.cameFrom}. Look at the mark on the tire.`,
     )
-  const misfit = recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft)
-  if (misfit) return misfit
-  const closed = alreadyClosed(state, step)
-  if (closed) return closed
-  const waiting = step.waitsFor.find((key) => !state.closed[key] && !state.setAside[key])
-  if (waiting) {
-    const first = state.plan?.plan.steps.find((candidate) => candidate.stepKey === waiting)
-    return refuse(
-      'STEP_OUT_OF_ORDER',
-      `First: ${first?.does ?? waiting}${first?.wheel ? `, ${wheelNames[first.wheel]}` : ''}. Then this step.`,
-    )
-  }
-  if (step.bundleKey && state.answers[step.bundleKey]?.answer !== 'authorized')
-    return refuse(
-      'STEP_NOT_AUTHORIZED',
-      `The customer has not authorized "${step.bundleKey}"; ask at the desk before any work.`,
-    )
-  if (step.unverified && !state.figures[step.unverified] && draft.kind !== 'figure.confirmed')
-    return refuse(
-      'FIGURE_UNVERIFIED',
-      "This figure is not verified. A second person confirms it from the maker's source first.",
-    )
-  return null
+  return recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft) ?? whyNot(state, step)
 }
 
 /** A closing step is not closed by what was seen on arrival, nor a look inside by one from outside. */
@@ -96,11 +75,3 @@ const isEmpty = (draft: Draft): boolean => {
       return false
   }
 }
-
-const alreadyClosed = (state: OrderState, step: Step): Refusal | null =>
-  state.closed[step.stepKey]
-    ? refuse(
-        'STEP_ALREADY_CLOSED',
-        `The step "${step.does}" is already closed. Withdraw that entry first if it was wrong.`,
-      )
-    : null

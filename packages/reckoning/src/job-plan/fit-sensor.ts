@@ -24,6 +24,7 @@ export const fitSensor = (
     before: [
       {
         stepKey: `${wheel}.sensor.match`,
+        code: 'match-sensor',
         wheel,
         does: 'Draw the sensor, match it by scan',
         how: `Frequency and stem must be the sheet's: ${sheet.sensor?.frequencyMHz ?? 'not on the sheet'} MHz, ${valve}. "Something close" does not fit.`,
@@ -34,6 +35,7 @@ export const fitSensor = (
       },
       {
         stepKey: `${wheel}.sensor.program`,
+        code: 'program-sensor',
         wheel,
         does: identity === 'copy' ? "Program with the old sensor's ID" : 'Program with a new ID',
         how: 'Before it is mounted, five feet or more from every other sensor. Then read it back in your hand.',
@@ -47,6 +49,7 @@ export const fitSensor = (
     inside: [
       {
         stepKey: `${wheel}.sensor.fit`,
+        code: 'fit-sensor',
         wheel,
         does: 'Old sensor out, new one in',
         how: [fittingWords[valve], ...stemDoubts(sheet, wheel, valve)].join(' '),
@@ -69,6 +72,7 @@ export const fitSensor = (
  */
 export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve): StepWords => ({
   stepKey: `${wheel}.stem.renew`,
+  code: 'renew-stem',
   wheel,
   does: 'Renew the stem parts',
   how: [renewalWords[valve], ...stemDoubts(sheet, wheel, valve)].join(' '),
@@ -86,6 +90,7 @@ export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, val
  */
 export const readInRim = (wheel: WheelPosition, after: readonly string[]): StepWords => ({
   stepKey: `${wheel}.sensor.read-in-rim`,
+  code: 'read-in-rim',
   wheel,
   does: 'Read the sensor before the tire goes on',
   how: 'Its ID, the sheet’s frequency, no pressure, and a temperature like the air around it. Silent at the second try: stop and tell the desk.',

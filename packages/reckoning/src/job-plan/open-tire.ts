@@ -12,6 +12,7 @@ import type { StepWords } from './step-of.ts'
  */
 export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): StepWords => ({
   stepKey: `${wheel}.wheel.off`,
+  code: 'take-wheel-off',
   wheel,
   does: 'Take the wheel off',
   how: `Mark the tire ${wheel}. Note a seized or over-tight fastener or a damaged stud.`,
@@ -30,6 +31,7 @@ export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): St
 export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWords[] => [
   {
     stepKey: `${wheel}.tire.open`,
+    code: 'open-tire',
     wheel,
     does: 'Let the air off, break the bead',
     how: 'Cap and core out first, your face clear of the stem, until no air comes. Keep the shovel and the tool head away from the sensor; the machine maker’s positions govern.',
@@ -39,6 +41,7 @@ export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWo
   },
   {
     stepKey: `${wheel}.tire.inside`,
+    code: 'look-inside',
     wheel,
     does: 'Look inside the tire',
     how: 'Look for wear of the liner, dust from running low, earlier repairs, foreign bodies; photo. An old sensor is renewed most cheaply now: if it is, tell the desk before the tire goes back on.',
@@ -63,6 +66,7 @@ export const closeTire = (
 ): StepWords[] => [
   {
     stepKey: `${wheel}.tire.seat`,
+    code: 'seat-tire',
     wheel,
     does: 'Mount the tire, seat the beads',
     how: [
@@ -77,6 +81,7 @@ export const closeTire = (
   },
   {
     stepKey: `${wheel}.tire.core`,
+    code: 'torque-core',
     wheel,
     does: 'Torque the new valve core',
     how: coreWords(sheet),
@@ -88,6 +93,7 @@ export const closeTire = (
   },
   {
     stepKey: `${wheel}.tire.leak`,
+    code: 'check-leaks',
     wheel,
     does: 'Check stem, core and beads for leaks',
     how: 'Soapy water, two minutes. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.',
@@ -97,6 +103,7 @@ export const closeTire = (
   },
   {
     stepKey: `${wheel}.tire.balance`,
+    code: 'balance-wheel',
     wheel,
     does: 'Balance the wheel',
     how: 'Record what imbalance is left, if the machine shows it.',

@@ -14,6 +14,7 @@ export const matchTire = (sheet: SpecificationSheet, wheel: WheelPosition): Step
   const named = sheet.tire[axleOf(wheel)]
   return {
     stepKey: `${wheel}.tire.match`,
+    code: 'match-tire',
     wheel,
     does: 'Match the new tire, read its number',
     how: `The sheet has ${named ? `${named.size}, ${named.loadClass}` : 'no tire for this place: read the label'}. Load index and speed symbol at least the label's. Record the whole identification number.`,
@@ -40,6 +41,7 @@ export const readOtherWheel = (sheet: SpecificationSheet, wheel: WheelPosition):
   const hears = sheet.system === 'direct'
   return {
     stepKey: otherReadKey(wheel),
+    code: 'read-other-wheel',
     wheel,
     does: "Read the other set's wheel",
     how: [
@@ -67,6 +69,7 @@ export const rotationTiresKey = 'vehicle.rotation.tires'
  */
 export const askTires = (pattern: RotationPattern, against: readonly string[]): StepWords => ({
   stepKey: rotationTiresKey,
+  code: 'check-tires-for-rotation',
   does: 'See that the tires allow the rotation',
   how:
     against.length > 0
@@ -83,6 +86,7 @@ export const askTires = (pattern: RotationPattern, against: readonly string[]): 
  */
 export const takeSpareOut = (after: readonly string[]): StepWords => ({
   stepKey: 'SP.wheel.out',
+  code: 'take-spare-out',
   wheel: 'SP',
   does: 'Take the spare out',
   how: 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
@@ -98,6 +102,7 @@ export const takeSpareOut = (after: readonly string[]): StepWords => ({
  */
 export const stowSpare = (from: WheelPosition, after: readonly string[]): StepWords => ({
   stepKey: 'SP.wheel.stow',
+  code: 'stow-spare',
   wheel: 'SP',
   does: 'Stow the new spare',
   how: `The wheel marked ${from} becomes the spare. Hold it as the vehicle maker says, so that it cannot come loose.`,

@@ -1,11 +1,12 @@
 import type { Work } from '../estimate.ts'
 import { cameFrom, movedPlaces } from '../rotation/moves.ts'
 import { type SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
-import { type JobPlan, type Step, stepKeys } from '../step.ts'
+import type { JobPlan, Step } from '../step.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
 import { type AuthorizedWork, inOneOrder } from './authorized-work.ts'
 import { beforeFitting, type JobWheels, jobWheels, readyKey } from './job-wheels.ts'
 import { askTires, readOtherWheel, stowSpare } from './other-wheels.ts'
+import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
 import { type StepWords, stepOf } from './step-of.ts'
 import {
   confirmFigure,
@@ -78,10 +79,8 @@ const vehicleSteps = (
   if (first === undefined) return []
   const stepFor = (bundleKey: string | null) => (step: StepWords) => stepOf(sheet, bundleKey, step)
   if (works.every(({ work }) => work.kind === 'look' || work.kind === 'torque-again'))
-    return [lastLook(job.torquedAgain.map((wheel) => stepKeys.torqueRound(wheel, 'again')))].map(
-      stepFor(first),
-    )
-  const checks = job.cameOff.map(stepKeys.torqueCheck)
+    return [lastLook(job.torquedAgain.map((wheel) => torqueRoundKey(wheel, 'again')))].map(stepFor(first))
+  const checks = job.cameOff.map(torqueCheckKey)
   const pressures = setPressures(sheet, (wheel) => standsAfter(job, wheel))
   const settled = [...placardWheels(sheet).map(pressureKey), ...stowedKey(job)]
   const relearnBundle = relearnBundleOf(sheet, job, works)
@@ -101,7 +100,7 @@ const standsAfter = (job: JobWheels, wheel: WheelPosition): string[] => {
     return stowed.length > 0 || !job.opened.includes('SP') ? stowed : [readyKey(job, 'SP')]
   }
   const isTorqued = job.cameOff.includes(wheel) || job.torquedAgain.includes(wheel)
-  return isTorqued ? [stepKeys.torqueRound(wheel, 'again')] : []
+  return isTorqued ? [torqueRoundKey(wheel, 'again')] : []
 }
 
 const stowedKey = ({ moves }: JobWheels): string[] =>

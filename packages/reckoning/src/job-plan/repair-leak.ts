@@ -8,6 +8,7 @@ import type { StepWords } from './step-of.ts'
  */
 export const findLeak = (wheel: WheelPosition): StepWords => ({
   stepKey: `${wheel}.leak.find`,
+  code: 'find-leak',
   wheel,
   does: 'Find where the air goes',
   how: 'Stem and core, tread, beads, rim, sidewall, in that order; spray or dunk. Record the place. Filling alone is not a repair.',
@@ -25,6 +26,7 @@ export const findLeak = (wheel: WheelPosition): StepWords => ({
 export const repairLeak = (wheel: WheelPosition): StepWords[] => [
   {
     stepKey: `${wheel}.leak.judge`,
+    code: 'judge-leak',
     wheel,
     does: 'Decide whether it may be repaired',
     how: `A hole: only in the tread between the outer grooves, at most ${largestHoleInches} in (${largestHoleMillimeters} mm), over no other repair, more than ${leastTread32nds}/32 in of tread left, never run low. A plug from outside is no repair. Photo. Not repairable: stop and tell the desk.`,
@@ -35,6 +37,7 @@ export const repairLeak = (wheel: WheelPosition): StepWords[] => [
   },
   {
     stepKey: `${wheel}.leak.repair`,
+    code: 'repair-leak',
     wheel,
     does: 'Repair what leaks',
     how: 'A hole: plug and patch together, from inside. Bead or rim: cleaned and sealed. Stem or core: its new parts. Record the place, angle and unit.',

@@ -1,16 +1,19 @@
 import { type WorkCautionName, workCautions } from '../cautions/work-cautions.ts'
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
 import { unverifiedFigures } from '../sheet.ts'
-import type { ClosingKind, Step, StepFigure } from '../step.ts'
+import type { ClosingKind, Step, StepCode, StepFigure, TorqueRound } from '../step.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
+import { stepHeight } from './step-heights.ts'
 
 /** What a step builder says of a step; the rest has a usual value. */
 export type StepWords = {
   readonly stepKey: string
+  readonly code: StepCode
   readonly wheel?: WheelPosition
   readonly does: string
   readonly how: string
   readonly closedBy: ClosingKind
+  readonly round?: TorqueRound
   readonly figure?: StepFigure | null
   readonly needs?: readonly Step['needs'][number][]
   readonly waitsFor?: readonly string[]
@@ -28,10 +31,14 @@ export const stepOf = (sheet: SpecificationSheet, bundleKey: string | null, word
   const unverified = words.rests && unverifiedFigures(sheet).includes(words.rests) ? words.rests : null
   return {
     stepKey: words.stepKey,
+    code: words.code,
     wheel: words.wheel ?? null,
     does: words.does,
     how: words.how,
     closedBy: words.closedBy,
+    round: words.round ?? null,
+    opensTire: words.code === 'open-tire',
+    height: stepHeight(words.code, words.wheel ?? null),
     figure: words.figure ?? null,
     needs: [...(words.needs ?? [])],
     waitsFor: [...(words.waitsFor ?? []), ...(unverified ? [confirmationKey(unverified)] : [])],

@@ -1,7 +1,7 @@
 import type { SpecificationSheet } from '../sheet.ts'
-import { stepKeys } from '../step.ts'
 import { tighteningOrder } from '../torque/star-sequence.ts'
 import { type RoadPosition, type WheelPosition, wheelNames } from '../wheels.ts'
+import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
 import { type StepWords, studTorque } from './step-of.ts'
 
 /** Which wheel goes on: the one that came off here, one from another place, or one of the other season's set. */
@@ -28,13 +28,14 @@ export const tightenWheel = (
   const order = tighteningOrder(sheet.studs).join(' · ')
   const torque = torqueOf(sheet, wheel)
   const [half, full, again] = [
-    stepKeys.torqueRound(wheel, 'half'),
-    stepKeys.torqueRound(wheel, 'full'),
-    stepKeys.torqueRound(wheel, 'again'),
+    torqueRoundKey(wheel, 'half'),
+    torqueRoundKey(wheel, 'full'),
+    torqueRoundKey(wheel, 'again'),
   ] as const
   return [
     {
       stepKey: `${wheel}.wheel.on`,
+      code: 'put-wheel-on',
       wheel,
       does: `Wheel on, every ${fastener} by hand`,
       how: `${whichWheel(fit, wheel)}Hub face and seats clean, the right seat, dry threads. At least ${handTurns} turns by hand each; any resistance: stop. Snug in the order ${order} with the wheel still off the ground.`,
@@ -46,6 +47,8 @@ export const tightenWheel = (
     {
       ...torque,
       stepKey: half,
+      code: 'torque-studs',
+      round: 'half',
       does: 'Round at half the figure',
       how: `Lower until the tire just holds. About half of the figure shown, in the order ${order}.`,
       closedBy: 'studs.torqued',
@@ -55,6 +58,8 @@ export const tightenWheel = (
     {
       ...torque,
       stepKey: full,
+      code: 'torque-studs',
+      round: 'full',
       does: 'Round at the figure',
       how: `Pull smoothly, one click, stop. In the order ${order}. The locking ${fastener} gets the same figure with its key.`,
       closedBy: 'studs.torqued',
@@ -64,6 +69,8 @@ export const tightenWheel = (
     {
       ...torque,
       stepKey: again,
+      code: 'torque-studs',
+      round: 'again',
       does: 'Once more round at the figure',
       how: `Every ${fastener} clicks without turning. One that turns sends the wheel back to the round before.`,
       closedBy: 'studs.torqued',
@@ -72,7 +79,8 @@ export const tightenWheel = (
     },
     {
       ...torque,
-      stepKey: stepKeys.torqueCheck(wheel),
+      stepKey: torqueCheckKey(wheel),
+      code: 'check-torque',
       does: 'Second person checks the torque',
       how: `Somebody else, with a wrench in calibration, goes round at the figure in the order ${order}.`,
       closedBy: 'torque.checked',
@@ -91,7 +99,9 @@ export const tightenWheel = (
  */
 export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): StepWords => ({
   ...torqueOf(sheet, wheel),
-  stepKey: stepKeys.torqueRound(wheel, 'again'),
+  stepKey: torqueRoundKey(wheel, 'again'),
+  code: 'torque-after-miles',
+  round: 'again',
   does: 'Check the torque after the miles',
   how: `In the order ${tighteningOrder(sheet.studs).join(' · ')}. Record which ${sheet.studs.fastener}s moved; if one did, go round again until none does, and tell the desk.`,
   closedBy: 'studs.torqued',

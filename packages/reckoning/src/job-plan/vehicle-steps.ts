@@ -1,6 +1,7 @@
 import { relearnNotOnSheet, relearnWords } from '../relearn/relearn-words.ts'
 import type { Moves } from '../rotation/moves.ts'
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
+import type { StepCode } from '../step.ts'
 import { torqueDoubts, torqueWords } from '../torque/plausible-torque.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
 import { movedIdWords } from './other-wheels.ts'
@@ -12,6 +13,12 @@ const figureWords = {
   frequency: 'sensor frequency',
 } as const satisfies Record<SafetyFigure, string>
 
+const confirmationCodes = {
+  placard: 'confirm-placard',
+  studTorque: 'confirm-stud-torque',
+  frequency: 'confirm-frequency',
+} as const satisfies Record<SafetyFigure, StepCode>
+
 /**
  * A figure that nobody has verified is confirmed from its source by a second person before a step may use it.
  *
@@ -20,6 +27,7 @@ const figureWords = {
  */
 export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): StepWords => ({
   stepKey: confirmationKey(figure),
+  code: confirmationCodes[figure],
   does: `Confirm the ${figureWords[figure]}`,
   how: [
     "A second person reads the figure in the maker's own source and names the page. The maker's figure governs.",
@@ -61,6 +69,7 @@ export const setPressures = (
 ): StepWords[] =>
   placardWheels(sheet).map((wheel) => ({
     stepKey: pressureKey(wheel),
+    code: 'set-pressure',
     wheel,
     does: 'Set the pressure',
     how: "To the target shown, which carries the label's cold figure to this tire's temperature. Then gauge it.",
@@ -97,6 +106,7 @@ export const relearnStep = (
     return [
       {
         stepKey: relearnKey,
+        code: 'relearn',
         does: relearnTitles[sheet.system === 'indirect' ? 'reset' : 'stationary'],
         how: relearnNotOnSheet,
         closedBy: 'relearn.done',
@@ -109,6 +119,7 @@ export const relearnStep = (
   return [
     {
       stepKey: relearnKey,
+      code: 'relearn',
       does: relearnTitles[relearn.method],
       how: relearnWords(relearn, sheet),
       closedBy: 'relearn.done',
@@ -146,6 +157,7 @@ export const proveIt = (
     ...heard.map(
       (wheel): StepWords => ({
         stepKey: `${wheel}.closing.read`,
+        code: 'read-sensor',
         wheel,
         does: 'Read the sensor again',
         how: 'As left: it answers, and its pressure agrees with the gauge within 2 psi.',
@@ -158,6 +170,7 @@ export const proveIt = (
       ? [
           {
             stepKey: 'vehicle.closing.module',
+            code: 'compare-stored',
             does: 'Compare what the vehicle stored',
             how: [
               'Every stored ID stands at its own wheel.',
@@ -174,6 +187,7 @@ export const proveIt = (
       : []),
     {
       stepKey: 'vehicle.proof.drive',
+      code: 'proof-drive',
       does: 'Proof drive',
       how: 'Between 30 and 60 mph, with no long stops. Record minutes and odometer; key off, key on, watch the lamp.',
       closedBy: 'drive.done',
@@ -184,6 +198,7 @@ export const proveIt = (
     },
     {
       stepKey: 'vehicle.closing.light',
+      code: 'see-light',
       does: 'See the light come on and go out',
       how: 'Key off, key on: the warning light comes on for the lamp check and goes out.',
       closedBy: 'telltale.observed',
@@ -201,6 +216,7 @@ export const proveIt = (
  */
 export const lastLook = (after: readonly string[]): StepWords => ({
   stepKey: 'vehicle.last.look',
+  code: 'last-look',
   does: 'Last look around the vehicle',
   how: 'Caps on, nothing under the vehicle, locking key back in its place, spare stowed, hand tools counted.',
   closedBy: 'step.closed',

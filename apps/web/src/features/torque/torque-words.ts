@@ -1,7 +1,5 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
-import { stepKeys, type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
 import { torqueIn } from '@bayledger/reckoning/units/torque-units'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
 /** The same torque in the other system, whole or to a tenth below 20: for reading only, never for setting. */
 export const otherUnit = (torque: Torque, fastener: 'wheel' | 'sensor'): Torque => {
@@ -9,7 +7,3 @@ export const otherUnit = (torque: Torque, fastener: 'wheel' | 'sensor'): Torque 
   const value = torqueIn(unit, torque)
   return { value: value < 20 ? Math.round(value * 10) / 10 : Math.round(value), unit }
 }
-
-/** Which round a step is; `null` for a step that is none. */
-export const roundOfStep = (stepKey: string, wheel: WheelPosition): TorqueRound | null =>
-  torqueRounds.find((round) => stepKeys.torqueRound(wheel, round) === stepKey) ?? null

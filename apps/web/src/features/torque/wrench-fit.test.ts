@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { otherUnit, roundOfStep } from './torque-words.ts'
+import { otherUnit } from './torque-words.ts'
 import { type Wrench, whyNotWrench } from './wrench-fit.ts'
 
 const wrench: Wrench = {
@@ -42,10 +42,5 @@ describe('a torque in words', () => {
     expect(otherUnit(figure, 'wheel')).toEqual({ value: 113, unit: 'N·m' })
     expect(otherUnit({ value: 160, unit: 'N·m' }, 'wheel')).toEqual({ value: 118, unit: 'lbf·ft' })
     expect(otherUnit({ value: 62, unit: 'lbf·in' }, 'sensor')).toEqual({ value: 7, unit: 'N·m' })
-  })
-
-  it('knows its round by the key of its step', () => {
-    expect(roundOfStep('RR.studs.torque-again', 'RR')).toBe('again')
-    expect(roundOfStep('RR.studs.second-check', 'RR')).toBeNull()
   })
 })

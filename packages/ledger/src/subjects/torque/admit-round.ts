@@ -3,7 +3,6 @@ import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/cal
 import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
-import { wheelStatus } from '../../questions/gates.ts'
 import type { OrderState, TorqueSeal } from '../../state.ts'
 
 /**
@@ -16,8 +15,7 @@ export const admitRound = (
   facts: AdmitFacts,
 ): Refusal | null => {
   const studs = state.sheet?.sheet.studs
-  if (!studs)
-    return refuse('STEP_OUT_OF_ORDER', 'Choose the specification sheet first; torque comes from it.')
+  if (!studs) return null
   const { figure, wrench } = round
   if (figure.value !== studs.torque.value || figure.unit !== studs.torque.unit)
     return refuse(
@@ -39,8 +37,6 @@ export const admitRound = (
       'TORQUE_ROUND_INCOMPLETE',
       `Name each ${studs.fastener} that moved once, between 1 and ${round.total}.`,
     )
-  if (wheelStatus(state, round.wheel) === 'off')
-    return refuse('WHEEL_NOT_TORQUED', 'This wheel is off. Fit it before torquing it.')
   return admitWrench(wrench, figure, facts)
 }
 

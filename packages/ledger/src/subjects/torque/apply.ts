@@ -40,14 +40,13 @@ const applyCheck = (state: OrderState, entry: FoldableOf<'torque.checked'>): Ord
 /** Sets aside the rounds of a wheel from one round on, with its second check, and opens their steps again. */
 const overtake = (state: OrderState, { wheel }: TorqueSeal, from: TorqueRound): OrderState => {
   const stale = torqueRounds.slice(torqueRounds.indexOf(from))
-  const staleSteps = new Set<string>(stale.map((round) => `torque-${round}`))
   const changed = changeWheel(state, wheel, (work) => withoutRounds(work, stale))
   return reopen(
     changed,
     wheel,
     (step) =>
       step.closedBy === 'torque.checked' ||
-      (step.closedBy === 'studs.torqued' && staleSteps.has(step.stepKey.split('.').at(-1) ?? '')),
+      (step.closedBy === 'studs.torqued' && step.round !== null && stale.includes(step.round)),
   )
 }
 

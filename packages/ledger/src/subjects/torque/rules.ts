@@ -1,4 +1,3 @@
-import { wheelNames } from '@bayledger/reckoning/wheels'
 import { refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { torquedBy } from '../../questions/gates.ts'
@@ -18,9 +17,5 @@ export const torqueRules: Rules<keyof typeof torqueKinds> = {
             'You torqued this wheel yourself. Another person checks it: let them sign in with their PIN.',
           )
         : null,
-    (state, { payload }) =>
-      state.work[payload.wheel]?.rounds.again
-        ? null
-        : refuse('WHEEL_NOT_TORQUED', `The ${wheelNames[payload.wheel]} wheel is not torqued yet.`),
   ],
 }

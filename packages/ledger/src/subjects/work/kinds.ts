@@ -4,12 +4,14 @@ import { SafetyFigure, Surroundings, TemperatureQuality } from '@bayledger/recko
 import { JobPlan, StepKey } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
+import { earlierVersion, kind } from '../../kind.ts'
 import { Id, Instant, PersonalDigest, plainText } from '../../text.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
+import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 
 export const workKinds = {
   'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
+    earlier: [earlierVersion(PlanVersion1, planToVersion2)],
     writtenBy: ['system'],
     writtenWhere: 'server',
     strikable: 'no',

@@ -8,9 +8,8 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
-import { holdingFinding, type WorkGate } from '../../questions/finding-holds.ts'
-import { missingOnArrival, roadGate, wheelStatus } from '../../questions/gates.ts'
 import { pressureTargetFor } from '../../questions/pressure-target.ts'
+import { roadShut } from '../../questions/why-not.ts'
 import type { OrderState } from '../../state.ts'
 import { knownGauge } from '../arrival/rules.ts'
 import type { workKinds } from './kinds.ts'
@@ -49,39 +48,8 @@ export const workRules: Rules<keyof typeof workKinds> = {
       return refuse('PART_DOES_NOT_MATCH', `${reasons} Take the right part.`)
     },
   ],
-  'wheel.removed': [
-    (state) => {
-      const [first] = missingOnArrival(state)
-      return first
-        ? refuse(
-            'ARRIVAL_INCOMPLETE',
-            `No wheel comes off before the arrival check is complete. ${first.words}`,
-          )
-        : null
-    },
-    (state, { payload }) => {
-      const holding = holdingFinding(state, 'wheel-removal', payload.wheel)
-      return holding
-        ? refuse(
-            'WHEEL_HELD_BY_FINDING',
-            `Keep this wheel on: ${holding.code.replaceAll('-', ' ')} must be settled first. ${holding.next}`,
-          )
-        : null
-    },
-    (state, { payload }) =>
-      state.work[payload.wheel]?.removed && wheelStatus(state, payload.wheel) === 'off'
-        ? refuse('WHEEL_ALREADY_OFF', `The ${wheelNames[payload.wheel]} wheel is already off.`)
-        : null,
-  ],
-  'wheel.mounted': [
-    (state, { payload }) =>
-      wheelStatus(state, payload.wheel) === 'off'
-        ? null
-        : refuse(
-            'WHEEL_NOT_OFF',
-            `The ${wheelNames[payload.wheel]} wheel was not recorded as off. Record that first.`,
-          ),
-  ],
+  'wheel.removed': [],
+  'wheel.mounted': [],
   'sensor.programmed': [
     (state, { payload }, facts) => {
       const wanted = state.sheet?.sheet.sensor?.frequencyMHz
@@ -113,8 +81,6 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
   ],
   'pressure.set': [
-    (state, { payload }) =>
-      held(state, 'pressure-setting', payload.wheel) ?? held(state, 'inflation', payload.wheel),
     (_state, { payload }, facts) => knownGauge(payload.instrument, facts),
     (state, { payload }) => {
       const target = pressureTargetFor(state, payload.wheel, payload.surroundings)
@@ -140,16 +106,9 @@ export const workRules: Rules<keyof typeof workKinds> = {
           )
     },
   ],
-  'relearn.done': [
-    (state) => held(state, 'relearn', null),
-    (state, { payload }) => (payload.method === 'automatic' ? onTheRoad(state) : null),
-  ],
-  'step.closed': [
-    (state, { payload }) =>
-      opensTheTire(payload.stepKey) ? held(state, 'bead-break', wheelOfStep(state, payload.stepKey)) : null,
-  ],
+  'relearn.done': [(state, { payload }) => (payload.method === 'automatic' ? roadShut(state) : null)],
+  'step.closed': [],
   'drive.done': [
-    (state) => onTheRoad(state),
     (_state, { payload }) =>
       payload.odometerIn.unit !== payload.odometerOut.unit ||
       payload.odometerIn.value < payload.odometerOut.value
@@ -158,13 +117,6 @@ export const workRules: Rules<keyof typeof workKinds> = {
             'The odometer reads less after the drive than before it, or in another unit. Read both again.',
           )
         : null,
-    (state) =>
-      state.authority.drive
-        ? null
-        : refuse(
-            'AUTHORITY_MISSING',
-            'The customer has not agreed to a drive. Record the consent at the desk first.',
-          ),
   ],
   'plan.issued': [],
   'part.promised': [],
@@ -175,27 +127,6 @@ export const workRules: Rules<keyof typeof workKinds> = {
 
 /** What nobody reads off a part as it is drawn; its own kind of entry, or its maker's sheet, tells it later. */
 const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null } as const
-
-const onTheRoad = (state: OrderState): Refusal | null => {
-  const [first] = roadGate(state)
-  return first ? refuse('ROAD_GATE_CLOSED', `The vehicle may not move on the road. ${first.words}`) : null
-}
-
-/** A step that opens a tire is closed by hand, so its key says what it does. */
-const opensTheTire = (stepKey: string): boolean => stepKey.endsWith('.tire.open')
-
-const wheelOfStep = (state: OrderState, stepKey: string): WheelPosition | null =>
-  state.plan?.plan.steps.find((step) => step.stepKey === stepKey)?.wheel ?? null
-
-const held = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null): Refusal | null => {
-  const holding = holdingFinding(state, gate, wheel)
-  return holding
-    ? refuse(
-        'WORK_HELD_BY_FINDING',
-        `Not yet: ${holding.code.replaceAll('-', ' ')} must be settled first. ${holding.next}`,
-      )
-    : null
-}
 
 /** The IDs that live at a position: read on arrival and, at another wheel than the one in hand, given since. */
 const idsAt = (state: OrderState, position: WheelPosition, inHand: boolean): string[] => {

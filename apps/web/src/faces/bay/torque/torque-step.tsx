@@ -3,7 +3,6 @@ import type { Step } from '@bayledger/reckoning/step'
 import { tighteningOrder } from '@bayledger/reckoning/torque/star-sequence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { StudCircle } from '../../../features/torque/stud-circle.tsx'
-import { roundOfStep } from '../../../features/torque/torque-words.ts'
 import { type Wrench, wrenchUsed } from '../../../features/torque/wrench-fit.ts'
 import { HoldButton } from '../../../ui/hold-button.tsx'
 import { useDraft } from '../form/draft-store.ts'
@@ -29,8 +28,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   if (!sheet) return <StepScreen title={stepTitle(step)} how="The order has no specification sheet." />
   const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
   const order = tighteningOrder(sheet.studs)
-  const round: RoundAtHand =
-    step.closedBy === 'torque.checked' ? 'check' : (roundOfStep(step.stepKey, wheel) ?? 'full')
+  const round: RoundAtHand = step.closedBy === 'torque.checked' ? 'check' : (step.round ?? 'full')
   const seal = sealWords(round, torque, count, moved)
 
   const onHeld = async (wrench: Wrench) => {

@@ -1,7 +1,9 @@
+import type { PayloadOf } from '@bayledger/ledger/registry'
 import { blankOrder, type OrderState, untouchedWheel } from '@bayledger/ledger/state'
-import { type ClosingKind, type Step, stepKeys } from '@bayledger/reckoning/step'
+import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
+import { tarn } from '../../../../../../packages/ledger/test-support/tarn.ts'
 import { chooseStep, hasTorqued, whyShut } from './choose-step.ts'
 
 const step = (
@@ -11,10 +13,14 @@ const step = (
   waitsFor: readonly string[] = [],
 ): Step => ({
   stepKey,
+  code: 'other',
   wheel,
   does: stepKey,
   how: '',
   closedBy,
+  round: null,
+  opensTire: false,
+  height: 'floor',
   figure: null,
   needs: [],
   waitsFor: [...waitsFor],
@@ -31,8 +37,18 @@ const written = (staffId: string) => ({
   writtenAt: '2026-01-12T16:40:00.000Z',
 })
 
+const consent: PayloadOf<'authority.given'> = {
+  to: ['look', 'drive'],
+  by: { relation: 'owner', name: '0'.repeat(64) },
+  channel: 'in-person',
+  lookFeeCents: 0,
+  lookFeeWaivedWithWork: false,
+}
+
 const orderWith = (steps: readonly Step[], rest: Partial<OrderState> = {}): OrderState => ({
   ...blankOrder('shop', 'order'),
+  sheet: { sheet: tarn, written: written('ines') },
+  authority: { look: null, drive: { ...consent, written: written('ines') } },
   plan: { plan: { planVersion: 1, steps: [...steps] }, written: written('ines') },
   ...rest,
 })
@@ -65,7 +81,7 @@ const torquedByInes: Partial<OrderState> = {
     },
   },
 }
-const check = step(stepKeys.torqueCheck('RR'), 'RR', 'torque.checked')
+const check = step('RR.studs.second-check', 'RR', 'torque.checked')
 const pressure = step('LF.pressure.set', 'LF', 'pressure.set')
 const drive = step('vehicle.proof.drive', null, 'drive.done')
 

@@ -1,8 +1,8 @@
 import { openSteps, readySteps, torquedBy } from '@bayledger/ledger/questions/gates'
+import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { heldBy } from './held-by.ts'
 
 /** Whether a person torqued this wheel and so cannot be its second person. */
 export const hasTorqued = (state: OrderState, wheel: WheelPosition | null, staffId: string): boolean =>
@@ -22,7 +22,7 @@ export const chooseStep = (state: OrderState, staffId: string, wheel: WheelPosit
 
 const inTurn = (state: OrderState, steps: readonly Step[], staffId: string): Step[] => {
   const weight = (step: Step): number => {
-    if (heldBy(state, step) !== null) return 4
+    if (whyNot(state, step) !== null) return 4
     if (step.closedBy === 'torque.checked') return hasTorqued(state, step.wheel, staffId) ? 2 : 0
     return step.closedBy === 'drive.done' ? 3 : 1
   }

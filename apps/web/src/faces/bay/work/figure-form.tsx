@@ -1,4 +1,5 @@
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { StepCode } from '@bayledger/reckoning/step'
 import { Figure } from '../../../ui/figure.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
 import { SecondPersonStep } from '../torque/second-person-step.tsx'
@@ -6,17 +7,17 @@ import { TorqueFigure } from '../torque/torque-figure.tsx'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
-const figures: Readonly<Record<string, SafetyFigure>> = {
-  'vehicle.confirm.placard': 'placard',
-  'vehicle.confirm.stud-torque': 'studTorque',
-  'vehicle.confirm.frequency': 'frequency',
+const figures: Partial<Readonly<Record<StepCode, SafetyFigure>>> = {
+  'confirm-placard': 'placard',
+  'confirm-stud-torque': 'studTorque',
+  'confirm-frequency': 'frequency',
 }
 
 /** A safety figure that nobody verified: a second person reads it in the maker's own source and names the page. */
 export function FigureForm(props: WorkFormProps) {
   const { state, step } = props
   const person = useSignedIn()
-  const figure = figures[step.stepKey] ?? 'studTorque'
+  const figure = figures[step.code] ?? 'studTorque'
   const sheet = state.sheet?.sheet
   if (sheet?.sources[figure]?.enteredBy === person?.staffId)
     return (

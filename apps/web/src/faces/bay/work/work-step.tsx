@@ -1,3 +1,4 @@
+import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import { LightForm } from '../arrival/light-form.tsx'
@@ -12,7 +13,6 @@ import { CloseForm } from './close-form.tsx'
 import { DriveForm } from './drive-form.tsx'
 import { FigureForm } from './figure-form.tsx'
 import { FitForm } from './fit-form.tsx'
-import { heldBy } from './held-by.ts'
 import { InsideForm } from './inside-form.tsx'
 import { LeakForm } from './leak-form.tsx'
 import { PartForm } from './part-form.tsx'
@@ -29,8 +29,9 @@ export function WorkStep(props: WorkFormProps) {
   const { state, step, onDone } = props
   const person = useSignedIn()
   const { wheel } = step
-  const held = heldBy(state, step)
-  if (held !== null) return <StepScreen title={stepTitle(step)} how={held} caution={cautionWords(step)} />
+  const shut = whyNot(state, step)
+  if (shut !== null)
+    return <StepScreen title={stepTitle(step)} how={shut.words} caution={cautionWords(step)} />
   if (wheel === null) return <VehicleStep {...props} />
   const wheelProps = { ...props, wheel }
   switch (step.closedBy) {

@@ -1,0 +1,17 @@
+import type { TorqueRound } from '../step.ts'
+import type { WheelPosition } from '../wheels.ts'
+
+/**
+ * The key of a wheel's step for one round of tightening.
+ *
+ * @source This program's own rule.
+ */
+export const torqueRoundKey = (wheel: WheelPosition, round: TorqueRound): string =>
+  `${wheel}.studs.torque-${round}`
+
+/**
+ * The key of the step in which a second person checks a wheel's torque.
+ *
+ * @source This program's own rule.
+ */
+export const torqueCheckKey = (wheel: WheelPosition): string => `${wheel}.studs.second-check`
