@@ -1,5 +1,6 @@
 import type { JobPlan, Step, StepCode } from '@bayledger/reckoning/step'
 import * as z from 'zod/mini'
+import { Id } from '../../text.ts'
 
 /**
  * Version 1 of `plan.issued`, frozen: shops have plans like this on record, so nothing here follows later changes
@@ -63,7 +64,7 @@ type StepVersion1 = z.infer<typeof step>
 
 export const PlanVersion1 = z.strictObject({
   plan: z.strictObject({ planVersion: z.int().check(z.positive()), steps: z.array(step) }),
-  decisionId: z.nullable(z.uuid()),
+  decisionId: z.nullable(Id),
 })
 
 /** Version 1 to version 2: the fields are read from the key. */
