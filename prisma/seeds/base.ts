@@ -10,6 +10,8 @@ export type BaseSeeding = {
   readonly shop: { readonly name: string; readonly altitudeFeet: number; readonly timeZone: string }
   readonly owner: { readonly name: string; readonly signInName: string }
   readonly hashPassword: (password: string) => Promise<string>
+  /** Adds the shop beside those that the database holds already. */
+  readonly besideOthers?: boolean
 }
 
 export type BaseSeeded =
@@ -18,7 +20,7 @@ export type BaseSeeded =
 
 /**
  * What production needs: a shop with one location, first settings to be edited, and an owner whose password is made
- * here and told once. A database that already holds a shop is left as it is, so that it can run at every start.
+ * here and shown once. A database that already holds a shop is left as it is unless another is wanted beside it.
  */
 export const seedBase = async ({
   prisma,
@@ -26,8 +28,9 @@ export const seedBase = async ({
   shop,
   owner,
   hashPassword,
+  besideOthers = false,
 }: BaseSeeding): Promise<BaseSeeded> => {
-  if ((await prisma.shop.count()) > 0) return { made: false }
+  if (!besideOthers && (await prisma.shop.count()) > 0) return { made: false }
   const shopId = randomUUID()
   const ownerPassword = randomBytes(12).toString('base64url')
   const passwordHash = await hashPassword(ownerPassword)

@@ -147,6 +147,7 @@ describe('who may call what', () => {
         "device: GET /api/staff",
         "device: POST /api/sessions/bay",
         "public: GET /api/openapi.json",
+        "public: GET /api/shops",
         "public: GET /healthz",
         "public: GET /readyz",
         "public: POST /api/customer/session",

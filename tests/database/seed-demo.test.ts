@@ -19,7 +19,7 @@ beforeAll(async () => {
   database = await createTestDatabase()
   pool = openPool({ url: database.url, size: 4, onIdleError: () => undefined })
   prisma = openClient(pool)
-  live = await startLiveHub(database.url, shopId, (words, cause) => {
+  live = await startLiveHub(database.url, (words, cause) => {
     throw new Error(words, { cause })
   })
   const signing = await createSigningIdentity({
@@ -29,7 +29,8 @@ beforeAll(async () => {
   })
   const clock = { now: () => new Date('2026-01-12T16:40:00.000Z') }
   const publicAddress = 'http://localhost:4310'
-  load = () => loadDemo({ prisma, pool, clock, tls: false, publicAddress, signing, live }, prisma, shopId)
+  load = () =>
+    loadDemo({ prisma, pool, clock, tls: false, publicAddress, signingOf: async () => signing, live }, shopId)
   demo = await load()
 })
 

@@ -5,7 +5,7 @@ import { withClient } from '@bayledger/db/with-client'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import request, { type Test } from 'supertest'
 import { buildApp } from '../../apps/api/src/app.ts'
-import type { Deps } from '../../apps/api/src/deps.ts'
+import { type Deps, forShop, type Parts } from '../../apps/api/src/deps.ts'
 import { hashPassword } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
@@ -29,6 +29,7 @@ export type Caller = {
 }
 
 export type TestApp = {
+  readonly parts: Parts
   readonly deps: Deps
   readonly demo: DemoShop
   readonly url: string
@@ -39,6 +40,7 @@ export type TestApp = {
     readonly advance: (ms: number) => void
   }
   readonly nobody: Caller
+  readonly hashPassword: (password: string) => Promise<string>
   readonly withCookies: (cookies: readonly string[]) => Caller
   readonly desk: (person: PersonKey) => Promise<Caller>
   readonly tablet: () => Promise<TestTablet>
@@ -90,18 +92,17 @@ export const startTestApp = async (): Promise<TestApp> => {
     notBefore: '2026-01-01T00:00:00.000Z',
     days: 30,
   })
-  const live = await startLiveHub(database.url, demo.shop.id, () => undefined)
-  const deps: Deps = {
+  const live = await startLiveHub(database.url, () => undefined)
+  const parts: Parts = {
     prisma,
     pool,
     clock,
-    shopId: demo.shop.id,
     tls: false,
     publicAddress: 'http://localhost:4310',
-    signing,
+    signingOf: async () => signing,
     live,
   }
-  const app = await buildApp({ deps, logger: false, webFolder: null, callsPerMinute: 100_000 })
+  const app = await buildApp({ parts, logger: false, webFolder: null, callsPerMinute: 100_000 })
   await app.ready()
   const server = app.server as Server
   const withCookies = (cookies: readonly string[]) => callerOf(server, cookies)
@@ -111,18 +112,20 @@ export const startTestApp = async (): Promise<TestApp> => {
     return withCookies(cookiesIn(reply))
   }
   return {
-    deps,
+    parts,
+    deps: forShop(parts, demo.shop.id),
     demo,
     url: database.url,
     server,
     clock,
+    hashPassword,
     nobody: withCookies([]),
     withCookies,
     desk,
     tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
     writeElsewhere: async () => {
-      const other = await startLiveHub(database.url, demo.shop.id, () => undefined)
-      other.wrote()
+      const other = await startLiveHub(database.url, () => undefined)
+      other.wrote(demo.shop.id)
       await other.close()
     },
     loseDatabase: () => {

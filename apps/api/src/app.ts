@@ -4,7 +4,7 @@ import cookie from '@fastify/cookie'
 import rateLimit from '@fastify/rate-limit'
 import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from 'fastify'
 import { AppError } from './core/app-error.ts'
-import type { Deps } from './deps.ts'
+import { forShop, type Parts } from './deps.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
 import { customerRoutes } from './features/customers/routes.ts'
 import { deviceRoutes } from './features/devices/routes.ts'
@@ -32,7 +32,7 @@ import { setSecurityHeaders } from './http/security-headers.ts'
 import { serveWeb } from './http/serve-web.ts'
 
 export type AppOptions = {
-  readonly deps: Deps
+  readonly parts: Parts
   readonly logger: FastifyBaseLogger | false
   /** The folder of the built faces; `null` in tests that call the service alone. */
   readonly webFolder: string | null
@@ -43,7 +43,7 @@ export type AppOptions = {
 
 /** Puts the service together, top to bottom: headers, limits, the contract with its handlers, the three faces. */
 export const buildApp = async ({
-  deps,
+  parts,
   logger,
   webFolder,
   https,
@@ -61,7 +61,7 @@ export const buildApp = async ({
   app.decorateRequest('actor')
   handleErrors(app, errorOfConstraint)
   acceptJsonAndPdfOnly(app)
-  await setSecurityHeaders(app, deps.tls)
+  await setSecurityHeaders(app, parts.tls)
   await app.register(cookie)
   await app.register(rateLimit, {
     max: callsPerMinute,
@@ -70,41 +70,41 @@ export const buildApp = async ({
   })
   logRequests(app)
   guardReplies(app, contract)
-  registerContract(app, contract, bindings(deps), {
-    tls: deps.tls,
+  registerContract(app, contract, bindings(parts), {
+    tls: parts.tls,
+    scope: (shopId) => forShop(parts, shopId),
     identify: identifyWith(
       {
-        findSession: (tokenHash) => checkSession(deps, tokenHash),
-        findDevice: (tokenHash) => findDevice(deps, tokenHash),
-        findLink: (tokenHash) => findLinkSession(deps, tokenHash),
+        findSession: (tokenHash) => checkSession(parts, tokenHash),
+        findDevice: (tokenHash) => findDevice(parts, tokenHash),
+        findLink: (tokenHash) => findLinkSession(parts, tokenHash),
       },
-      deps.shopId,
-      deps.tls,
+      parts.tls,
     ),
   })
   if (webFolder !== null) await serveWeb(app, webFolder)
-  app.addHook('preClose', async () => deps.live.endStreams())
+  app.addHook('preClose', async () => parts.live.endStreams())
   return app
 }
 
-const bindings = (deps: Deps) => [
-  ...sessionRoutes(deps),
-  ...deviceRoutes(deps),
-  ...floorRoutes(deps),
-  ...searchRoutes(deps),
-  ...entryRoutes(deps),
-  ...orderRoutes(deps),
-  ...customerRoutes(deps),
-  ...vehicleRoutes(deps),
-  ...sheetRoutes(deps),
-  ...settingRoutes(deps),
-  ...diagnosisRoutes(deps),
-  ...linkRoutes(deps),
-  ...customerFaceRoutes(deps),
-  ...reportRoutes(deps),
-  ...liveRoutes(deps),
-  ...healthRoutes(deps),
-  ...openApiRoutes(deps),
+const bindings = (parts: Parts) => [
+  ...sessionRoutes(parts),
+  ...deviceRoutes(parts),
+  ...floorRoutes,
+  ...searchRoutes,
+  ...entryRoutes,
+  ...orderRoutes,
+  ...customerRoutes,
+  ...vehicleRoutes,
+  ...sheetRoutes,
+  ...settingRoutes,
+  ...diagnosisRoutes,
+  ...linkRoutes(parts),
+  ...customerFaceRoutes,
+  ...reportRoutes(parts),
+  ...liveRoutes(parts),
+  ...healthRoutes(parts),
+  ...openApiRoutes(parts),
 ]
 
 const acceptJsonAndPdfOnly = (app: FastifyInstance): void => {

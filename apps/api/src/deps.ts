@@ -7,15 +7,30 @@ export type Clock = { readonly now: () => Date }
 
 export type SigningIdentity = { readonly certificatePem: string; readonly privateKeyPem: string }
 
-/** What the parts of the service are made of; put together in `main.ts` or by a test. */
-export type Deps = {
+/** What the process is made of, whichever shops its database holds; put together in `main.ts` or by a test. */
+export type Parts = {
   readonly prisma: PrismaClient
   readonly pool: Pool
   readonly clock: Clock
-  readonly shopId: string
   readonly tls: boolean
   /** Printed in links and reports; without a slash at the end. */
   readonly publicAddress: string
-  readonly signing: SigningIdentity
+  /** A shop's own key for sealing its reports. */
+  readonly signingOf: (shopId: string) => Promise<SigningIdentity>
   readonly live: LiveHub
 }
+
+/** What a use case works with: the parts of the process, scoped to the shop of whoever asks. */
+export type Deps = Omit<Parts, 'live' | 'signingOf'> & {
+  readonly shopId: string
+  readonly signing: () => Promise<SigningIdentity>
+  readonly live: { readonly wrote: () => void }
+}
+
+/** The only place where parts are scoped to a shop. */
+export const forShop = ({ live, signingOf, ...parts }: Parts, shopId: string): Deps => ({
+  ...parts,
+  shopId,
+  signing: () => signingOf(shopId),
+  live: { wrote: () => live.wrote(shopId) },
+})

@@ -8,10 +8,10 @@ import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
 import { buildApp } from './app.ts'
 import type { Config } from './config.ts'
-import type { Deps } from './deps.ts'
+import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
-import { keptSigningIdentity } from './signing-identity.ts'
+import { keptSigningIdentities } from './signing-identity.ts'
 
 export type Service = {
   readonly address: string
@@ -20,8 +20,8 @@ export type Service = {
 }
 
 /**
- * Starts everything that one shop needs: its database, pending migrations, the demo in an empty one, the key that
- * seals, and the service. `say` gets a line for each thing that takes longer than a second; `facesBuilt` is waited for
+ * Starts everything that the shops of a database need: the database, pending migrations, the demo in an empty one,
+ * the keys that seal, and the service. `say` gets a line for each thing that takes longer than a second; `facesBuilt` is waited for
  * last.
  */
 export const startService = async (
@@ -69,28 +69,23 @@ const assemble = async (
       'This database holds no shop yet. Start once with SHOP_SEED=demo, or make your shop: npm run shop:new',
     )
   const clock = { now: () => new Date() }
-  const signing =
-    config.signing ??
-    (await keptSigningIdentity(config.dataFolder, known?.name ?? 'Tamber Street Tire & Wheel', clock.now()))
-  const shopId = known?.id ?? demoShopId
-  const live = await startLiveHub(url, shopId, (words, error) => logger.warn({ err: error }, words))
+  const live = await startLiveHub(url, (words, error) => logger.warn({ err: error }, words))
   undo.push(() => live.close())
   const tls = config.tls !== null
   const scheme = tls ? 'https' : 'http'
-  const deps: Deps = {
+  const parts: Parts = {
     prisma,
     pool,
     clock,
-    shopId,
     tls,
     publicAddress: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${config.port}`,
-    signing,
+    signingOf: keptSigningIdentities(config, prisma, clock),
     live,
   }
-  if (!known) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, deps))
+  if (!known) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
   await facesBuilt
   const app = await buildApp({
-    deps,
+    parts,
     logger,
     webFolder: join(import.meta.dirname, '../../web/dist'),
     ...(config.tls ? { https: config.tls } : {}),
@@ -109,18 +104,18 @@ const assemble = async (
  * Loads the demo without waiting for the disk at each of its hundreds of commits. The last commit waits, and with it
  * everything before is on the disk too (PostgreSQL manual, 28.4 Asynchronous Commit).
  */
-const loadDemoFast = async (url: string, deps: Deps): Promise<void> => {
+const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
   const hasty = new URL(url)
   hasty.searchParams.set('options', '-c synchronous_commit=off')
   const pool = openPool({ url: hasty.href, onIdleError: () => undefined })
   const prisma = openClient(pool)
   try {
-    await loadDemo({ ...deps, pool, prisma }, prisma, deps.shopId)
+    await loadDemo({ ...parts, pool, prisma }, demoShopId)
   } finally {
     await prisma.$disconnect()
     await pool.end()
   }
-  await noteLoaded(deps)
+  await noteLoaded(forShop(parts, demoShopId))
 }
 
 const databaseUrl = async (

@@ -3,7 +3,7 @@ import { v7 as newId } from 'uuid'
 import { seedDemo } from '../../../prisma/seeds/demo.ts'
 import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { newToken, tokenDigest } from './core/tokens.ts'
-import type { Deps } from './deps.ts'
+import { type Deps, forShop, type Parts } from './deps.ts'
 import { appendDraft } from './features/entries/service/append-draft.ts'
 import { linkMs } from './features/links/policy.ts'
 import { insertLink } from './features/links/store.ts'
@@ -11,15 +11,11 @@ import { sealOrderReport } from './features/reports/service.ts'
 import { hashPassword } from './features/sessions/service/hash-password.ts'
 
 /** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
-export const loadDemo = (
-  deps: Omit<Deps, 'shopId'>,
-  prisma: PrismaClient,
-  shopId: string,
-): Promise<DemoShop> => {
-  const at = (instant: string): Deps => ({ ...deps, shopId, clock: { now: () => new Date(instant) } })
+export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
+  const at = (instant: string): Deps => forShop({ ...parts, clock: { now: () => new Date(instant) } }, shopId)
   return seedDemo({
-    prisma,
-    now: deps.clock.now().toISOString(),
+    prisma: parts.prisma,
+    now: parts.clock.now().toISOString(),
     hashPassword,
 
     appendEntry: async ({ draft, texts, given, receivedAt }) => {

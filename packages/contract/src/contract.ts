@@ -11,13 +11,14 @@ import { openApi } from './open-api.ts'
 import { getEntriesAfter, getOrder, listFloor } from './orders.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
-import { getSession, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
+import { getSession, listShops, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
 import { getSettings, listInstruments } from './settings.ts'
 import { createSheet, createSheetVersion, getSheet, listSheets } from './sheets.ts'
 import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
 
 /** Every route there is. The server refuses to start when one of these has no handler, or a handler none of these. */
 export const contract = [
+  listShops,
   signInAtDesk,
   signInAtBay,
   getSession,

@@ -13,13 +13,27 @@ export const Session = z.strictObject({
 })
 export type Session = z.infer<typeof Session>
 
+export const listShops = endpoint({
+  operationId: 'listShops',
+  summary: 'The shops that one may sign in to here, by name.',
+  method: 'GET',
+  path: '/api/shops',
+  access: { who: 'public' },
+  replies: { 200: z.strictObject({ shops: z.array(z.strictObject({ shopId: Id, name: z.string() })) }) },
+  problems: [],
+})
+
 export const signInAtDesk = endpoint({
   operationId: 'signInAtDesk',
-  summary: 'Sign in at the desk with name and password.',
+  summary: 'Sign in at the desk with name and password; name the shop where this service has several.',
   method: 'POST',
   path: '/api/sessions/desk',
   access: { who: 'public' },
-  body: z.strictObject({ name: line(80), password: z.string().check(z.minLength(1), z.maxLength(200)) }),
+  body: z.strictObject({
+    shopId: z.optional(Id),
+    name: line(80),
+    password: z.string().check(z.minLength(1), z.maxLength(200)),
+  }),
   triesPerMinute: 20,
   replies: { 201: Session },
   problems: ['SIGN_IN_REFUSED', 'SIGN_IN_BLOCKED'],

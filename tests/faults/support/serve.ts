@@ -8,21 +8,20 @@ import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 const [url = ''] = process.argv.slice(2)
 const pool = openPool({ url, onIdleError: () => undefined })
 const prisma = openClient(pool)
-const { id: shopId } = await prisma.shop.findFirstOrThrow()
+const signing = await createSigningIdentity({
+  commonName: 'Test',
+  notBefore: new Date().toISOString(),
+  days: 1,
+})
 const app = await buildApp({
-  deps: {
+  parts: {
     prisma,
     pool,
     clock: { now: () => new Date() },
-    shopId,
     tls: false,
     publicAddress: 'http://localhost',
-    signing: await createSigningIdentity({
-      commonName: 'Test',
-      notBefore: new Date().toISOString(),
-      days: 1,
-    }),
-    live: await startLiveHub(url, shopId, () => undefined),
+    signingOf: async () => signing,
+    live: await startLiveHub(url, () => undefined),
   },
   logger: false,
   webFolder: null,

@@ -7,9 +7,13 @@ import { hashPassword } from '../features/sessions/service/hash-password.ts'
 
 /**
  * `npm run shop:new -- "<shop>" "<owner>" <sign-in name> <altitude in feet> <time zone>`: makes an empty shop in an
- * empty database, with an owner whose password is told here and nowhere else.
+ * empty database, with an owner whose password is shown here and nowhere else. With `--another` first, it adds a shop
+ * beside those that the database holds; each has its own people, customers, prices and orders.
  */
-const [shopName = '', ownerName = '', signInName = '', altitude = '', timeZone = ''] = process.argv.slice(2)
+const besideOthers = process.argv[2] === '--another'
+const [shopName = '', ownerName = '', signInName = '', altitude = '', timeZone = ''] = process.argv.slice(
+  besideOthers ? 3 : 2,
+)
 
 const faults = [
   shopName === '' ? 'The shop needs a name.' : null,
@@ -47,6 +51,7 @@ const seeded = await seedBase({
   shop: { name: shopName, altitudeFeet: Number(altitude), timeZone },
   owner: { name: ownerName, signInName },
   hashPassword,
+  besideOthers,
 })
 await prisma.$disconnect()
 await server?.stop()
@@ -56,7 +61,7 @@ if (seeded.made) {
   say('It is shown only now. Start the service: npm start')
 } else {
   console.error(
-    'This database holds a shop already; nothing was changed. Choose another with DATA_FOLDER or DATABASE_URL.',
+    'This database holds a shop already; nothing was changed. Add another beside it with --another, or choose another database with DATA_FOLDER or DATABASE_URL.',
   )
   process.exitCode = 1
 }

@@ -33,7 +33,8 @@ export type CustomerActor = Minted & {
   readonly orderId: string
 }
 
-export type NobodyActor = Minted & { readonly who: 'nobody'; readonly shopId: string }
+/** Nobody is of no shop. */
+export type NobodyActor = Minted & { readonly who: 'nobody' }
 
 export type Actor = StaffActor | DeviceActor | CustomerActor | NobodyActor
 
@@ -42,6 +43,7 @@ export const mint = <A extends Actor>(found: Omit<A, typeof minted>): A => found
 
 /** A session that is not over, as the store knows it. */
 export type FoundSession = {
+  readonly shopId: string
   readonly sessionId: string
   readonly kind: 'desk' | 'bay'
   readonly staffId: string

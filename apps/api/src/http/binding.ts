@@ -2,6 +2,7 @@ import type { BinaryReply, BodyOf, Endpoint, ParamsOf, QueryOf } from '@bayledge
 import type { FastifyReply } from 'fastify'
 import type * as z from 'zod/mini'
 import type { Actor, CustomerActor, DeviceActor, StaffActor } from '../core/actor.ts'
+import type { Deps } from '../deps.ts'
 import type { CookieChange } from './cookies.ts'
 
 /** Who a handler is called for, by what its endpoint's access lets in. */
@@ -14,6 +15,8 @@ export type ActorOf<E extends Endpoint> = E['access'] extends { readonly who: 'd
       : Actor
 
 export type Call<E extends Endpoint> = {
+  /** Scoped to the actor's shop; a public endpoint has none until it has found out which shop it is about. */
+  readonly deps: E['access'] extends { readonly who: 'public' } ? undefined : Deps
   readonly actor: ActorOf<E>
   readonly params: ParamsOf<E>
   readonly query: QueryOf<E>
@@ -44,7 +47,7 @@ export type AnswerOf<E extends Endpoint> = {
 export type Binding = {
   readonly endpoint: Endpoint
   readonly answer?: (call: Call<Endpoint>) => Promise<AnyAnswer>
-  readonly stream?: (reply: FastifyReply) => void
+  readonly stream?: (reply: FastifyReply, shopId: string) => void
 }
 
 export type AnyAnswer = {
@@ -64,7 +67,7 @@ export const bind =
     answer: answer as unknown as NonNullable<Binding['answer']>,
   })
 
-export const bindStream = (endpoint: Endpoint, stream: (reply: FastifyReply) => void): Binding => ({
-  endpoint,
-  stream,
-})
+export const bindStream = (
+  endpoint: Endpoint,
+  stream: (reply: FastifyReply, shopId: string) => void,
+): Binding => ({ endpoint, stream })

@@ -16,8 +16,12 @@ import { readCookie } from './cookies.ts'
 /** What the gate asks of the features that keep sessions, tablets and links. */
 export type Credentials = {
   readonly findSession: (tokenHash: string) => Promise<FoundSession | 'over' | null>
-  readonly findDevice: (tokenHash: string) => Promise<{ deviceId: string; locationId: string } | null>
-  readonly findLink: (tokenHash: string) => Promise<{ linkId: string; orderId: string } | null>
+  readonly findDevice: (
+    tokenHash: string,
+  ) => Promise<{ shopId: string; deviceId: string; locationId: string } | null>
+  readonly findLink: (
+    tokenHash: string,
+  ) => Promise<{ shopId: string; linkId: string; orderId: string } | null>
 }
 
 export type Identify = (request: FastifyRequest, access: Access) => Promise<Actor>
@@ -27,22 +31,22 @@ export type Identify = (request: FastifyRequest, access: Access) => Promise<Acto
  * asks names itself in `Bayledger-Face`, and without that the desk's comes first.
  */
 export const identifyWith =
-  (credentials: Credentials, shopId: string, tls: boolean): Identify =>
+  (credentials: Credentials, tls: boolean): Identify =>
   async (request, access) => {
-    const nobody = mint<NobodyActor>({ who: 'nobody', shopId })
+    const nobody = mint<NobodyActor>({ who: 'nobody' })
     if (access.who === 'public') return nobody
     if (access.who === 'customer-link') {
       const token = readCookie(request, 'customer', tls)
       const link = token === null ? null : await credentials.findLink(tokenDigest(token))
-      return link ? mint<CustomerActor>({ who: 'customer', shopId, ...link }) : nobody
+      return link ? mint<CustomerActor>({ who: 'customer', ...link }) : nobody
     }
     const staff = await findStaff(request, credentials, tls)
-    if (staff && staff !== 'over') return mint<StaffActor>({ who: 'staff', shopId, ...staff })
+    if (staff && staff !== 'over') return mint<StaffActor>({ who: 'staff', ...staff })
     const token = readCookie(request, 'device', tls)
     const device = token === null ? null : await credentials.findDevice(tokenDigest(token))
-    if (device && access.who === 'device') return mint<DeviceActor>({ who: 'device', shopId, ...device })
+    if (device && access.who === 'device') return mint<DeviceActor>({ who: 'device', ...device })
     if (staff === 'over') throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
-    return device ? mint<DeviceActor>({ who: 'device', shopId, ...device }) : nobody
+    return device ? mint<DeviceActor>({ who: 'device', ...device }) : nobody
   }
 
 const findStaff = async (

@@ -3,9 +3,9 @@ import { Client } from 'pg'
 
 /** Tells everyone who listens that something was written, through the database, so that several processes agree. */
 export type LiveHub = {
-  /** Called after a commit. At most one message leaves in 20 ms. */
-  readonly wrote: () => void
-  readonly join: (reply: FastifyReply) => void
+  /** Called after a commit in a shop. At most one message a shop leaves in 20 ms. */
+  readonly wrote: (shopId: string) => void
+  readonly join: (reply: FastifyReply, shopId: string) => void
   /** Ends every stream; clients come back by themselves. */
   readonly endStreams: () => void
   readonly close: () => Promise<void>
@@ -22,25 +22,26 @@ const heartbeatMs = 15_000
  */
 export const startLiveHub = async (
   url: string,
-  shopId: string,
   problem: (words: string, error: unknown) => void,
 ): Promise<LiveHub> => {
-  const listeners = new Set<FastifyReply>()
+  const listeners = new Map<FastifyReply, string>()
   let counter = 0
-  let waiting: NodeJS.Timeout | null = null
+  const waiting = new Set<string>()
+  let timer: NodeJS.Timeout | null = null
   let client: Client | null = null
   let closed = false
-  let newest = ''
+  const newest = new Map<string, string>()
 
-  const wake = () => {
+  const wake = (shopId: string) => {
     counter += 1
-    for (const reply of listeners) reply.raw.write(`id: ${counter}\nevent: wake\ndata: {}\n\n`)
+    for (const [reply, shop] of listeners)
+      if (shop === shopId) reply.raw.write(`id: ${counter}\nevent: wake\ndata: {}\n\n`)
   }
 
   const connect = async (): Promise<void> => {
     const next = new Client({ connectionString: url, application_name: 'bayledger live' })
     next.on('notification', ({ payload }) => {
-      if (payload === shopId) wake()
+      if (payload) wake(payload)
     })
     next.on('error', (error) => {
       client = null
@@ -53,15 +54,17 @@ export const startLiveHub = async (
 
   const poll = async (): Promise<void> => {
     if (client === null) await connect()
-    const { rows } = (await client?.query<{ newest: string | null }>({
+    const { rows } = (await client?.query<{ shop: string; newest: string }>({
       name: 'live-newest',
-      text: `select coalesce((select max(updated_at) from order_heads where shop_id = $1)::text, '') || '/' ||
-        coalesce((select max(received_at) from refused_entries where shop_id = $1 and settled_at is null)::text, '') as newest`,
-      values: [shopId],
+      text: `select id as shop, coalesce((select max(updated_at) from order_heads where shop_id = id)::text, '') || '/' ||
+        coalesce((select max(received_at) from refused_entries where shop_id = id and settled_at is null)::text, '') as newest
+        from shops`,
     })) ?? { rows: [] }
-    const found = rows[0]?.newest ?? ''
-    if (found !== newest && newest !== '') wake()
-    newest = found
+    for (const { shop, newest: found } of rows) {
+      const before = newest.get(shop)
+      newest.set(shop, found)
+      if (before !== undefined && before !== found) wake(shop)
+    }
   }
 
   /** One statement after the other: the connection is for waiting, not for speed. */
@@ -71,30 +74,37 @@ export const startLiveHub = async (
     turn = next.catch(() => undefined)
     return next
   }
-  const notify = () => inTurn(async () => client?.query('select pg_notify($1, $2)', [channel, shopId]))
+  const notify = () => {
+    const shops = [...waiting]
+    waiting.clear()
+    timer = null
+    return inTurn(async () =>
+      client?.query('select pg_notify($1, shop) from unnest($2::text[]) shop', [channel, shops]),
+    )
+  }
 
   const polling = setInterval(
     () => inTurn(poll).catch((error) => problem('looking for changes failed', error)),
     pollMs,
   )
   const beating = setInterval(() => {
-    for (const reply of listeners) reply.raw.write(': beat\n\n')
+    for (const reply of listeners.keys()) reply.raw.write(': beat\n\n')
   }, heartbeatMs)
   await inTurn(poll)
 
   const endStreams = () => {
-    for (const reply of listeners) reply.raw.end()
+    for (const reply of listeners.keys()) reply.raw.end()
     listeners.clear()
   }
 
   return {
-    wrote: () => {
-      waiting ??= setTimeout(() => {
-        waiting = null
+    wrote: (shopId) => {
+      waiting.add(shopId)
+      timer ??= setTimeout(() => {
         notify().catch((error) => problem('waking failed', error))
       }, gatherMs)
     },
-    join: (reply) => {
+    join: (reply, shopId) => {
       reply.hijack()
       reply.raw.writeHead(200, {
         ...(reply.getHeaders() as Record<string, string>),
@@ -103,7 +113,7 @@ export const startLiveHub = async (
         'x-accel-buffering': 'no',
       })
       reply.raw.write(`retry: 2000\nid: ${counter}\nevent: wake\ndata: {}\n\n`)
-      listeners.add(reply)
+      listeners.set(reply, shopId)
       reply.raw.on('close', () => listeners.delete(reply))
     },
     endStreams,
@@ -111,8 +121,8 @@ export const startLiveHub = async (
       closed = true
       clearInterval(polling)
       clearInterval(beating)
-      if (waiting) {
-        clearTimeout(waiting)
+      if (timer) {
+        clearTimeout(timer)
         await notify()
       }
       endStreams()

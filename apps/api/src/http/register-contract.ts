@@ -5,6 +5,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import * as z from 'zod/mini'
 import type { Actor } from '../core/actor.ts'
 import { AppError } from '../core/app-error.ts'
+import type { Deps } from '../deps.ts'
 import { refuseUnlessAllowed } from './access-guard.ts'
 import type { AnyAnswer, Binding, Call } from './binding.ts'
 import { readCookie, writeCookie } from './cookies.ts'
@@ -15,6 +16,7 @@ import { problemsOf } from './route-problems.ts'
 import { leaveBodyUnread } from './unread-body.ts'
 
 export type Gate = {
+  readonly scope: (shopId: string) => Deps
   readonly tls: boolean
   readonly identify: (request: FastifyRequest, access: Endpoint['access']) => Promise<Actor>
 }
@@ -77,18 +79,20 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
       request.actor = actor
     },
     handler: async (request, reply) => {
+      const { actor } = request
       if (stream) {
-        stream(reply)
+        if (actor.who === 'nobody') throw new Error(`${endpoint.operationId} streams to somebody only`)
+        stream(reply, actor.shopId)
         return reply
       }
       if (!answer) throw new Error(`${endpoint.operationId} has no handler`)
-      return send(endpoint, await answer(callOf(endpoint, request, gate.tls)), reply, gate.tls)
+      return send(endpoint, await answer(callOf(endpoint, request, gate)), reply, gate.tls)
     },
   })
 }
 
 /** Checked after access, so that a stranger is not told what a route takes. */
-const callOf = (endpoint: Endpoint, request: FastifyRequest, tls: boolean): Call<Endpoint> => {
+const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<Endpoint> => {
   const faults = [
     ...faultsIn('params', endpoint.params, request.params),
     ...faultsIn('query', endpoint.query, request.query),
@@ -103,14 +107,16 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, tls: boolean): Call
         .join(', ')}. Correct what is named and send it again.`,
       { fields: faults },
     )
+  const { actor } = request
   return {
-    actor: request.actor,
+    actor,
+    deps: actor.who === 'nobody' ? undefined : gate.scope(actor.shopId),
     params: endpoint.params ? z.parse(endpoint.params, request.params) : undefined,
     query: endpoint.query ? z.parse(endpoint.query, request.query) : undefined,
     body: bodyOf(endpoint, request.body),
     version: endpoint.ifMatch ? versionIn(request) : undefined,
     once: endpoint.once ? onceIn(request) : undefined,
-    deviceToken: readCookie(request, 'device', tls),
+    deviceToken: readCookie(request, 'device', gate.tls),
     requestId: request.id,
   } as unknown as Call<Endpoint>
 }

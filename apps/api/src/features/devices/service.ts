@@ -2,7 +2,7 @@ import { v7 as newId } from 'uuid'
 import type { DeviceActor, StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
-import type { Deps } from '../../deps.ts'
+import type { Deps, Parts } from '../../deps.ts'
 import { codeMinutes, newCode, plainCode } from './policy.ts'
 import * as store from './store.ts'
 
@@ -26,10 +26,10 @@ export const createEnrollmentCode = async (
   return { code, expiresAt: expiresAt.toISOString() }
 }
 
-export const enrollDevice = async (deps: Deps, { code, name }: { code: string; name: string }) => {
+export const enrollDevice = async (parts: Parts, { code, name }: { code: string; name: string }) => {
   const token = newToken()
   const deviceId = newId()
-  const location = await store.enroll(deps, {
+  const location = await store.enroll(parts, {
     codeHash: tokenDigest(plainCode(code)),
     id: deviceId,
     name,

@@ -1,4 +1,4 @@
-import type { Deps } from '../../deps.ts'
+import type { Deps, Parts } from '../../deps.ts'
 
 export const findLocation = (deps: Deps, locationId: string) =>
   deps.prisma.location.findUnique({ where: { shopId_id: { shopId: deps.shopId, id: locationId } } })
@@ -20,22 +20,20 @@ export const insertCode = async (
 
 /** Uses the code up and enrolls the tablet, or neither. `null`: no such code, used already, or too old. */
 export const enroll = (
-  deps: Deps,
+  { prisma, clock }: Parts,
   { codeHash, id, name, tokenHash }: { codeHash: string; id: string; name: string; tokenHash: string },
 ) =>
-  deps.prisma.$transaction(async (tx) => {
-    const now = deps.clock.now()
-    const { count } = await tx.enrollmentCode.updateMany({
-      where: { shopId: deps.shopId, codeHash, usedAt: null, expiresAt: { gt: now } },
+  prisma.$transaction(async (tx) => {
+    const now = clock.now()
+    const [used] = await tx.enrollmentCode.updateManyAndReturn({
+      where: { codeHash, usedAt: null, expiresAt: { gt: now } },
       data: { usedAt: now },
+      select: { shopId: true, location: true },
     })
-    if (count !== 1) return null
-    const { location } = await tx.enrollmentCode.findUniqueOrThrow({
-      where: { shopId_codeHash: { shopId: deps.shopId, codeHash } },
-      include: { location: true },
-    })
+    if (!used) return null
+    const { shopId, location } = used
     await tx.device.create({
-      data: { shopId: deps.shopId, id, locationId: location.id, name, tokenHash, enrolledAt: now },
+      data: { shopId, id, locationId: location.id, name, tokenHash, enrolledAt: now },
     })
     return location
   })

@@ -1,11 +1,10 @@
 import * as contract from '@bayledger/contract/diagnoses'
-import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { compareWithTodaysRules, computeDiagnosis } from './service.ts'
 
-export const diagnosisRoutes = (deps: Deps): Binding[] => [
+export const diagnosisRoutes: readonly Binding[] = [
   bind(contract.computeDiagnosis)(async ({ body }) => ({ status: 200, body: computeDiagnosis(body) })),
-  bind(contract.compareWithTodaysRules)(async ({ params }) => ({
+  bind(contract.compareWithTodaysRules)(async ({ deps, params }) => ({
     status: 200,
     body: { comparison: await compareWithTodaysRules(deps, params.orderId) },
   })),

@@ -1,17 +1,16 @@
 import * as contract from '@bayledger/contract/entries'
 import { AppError } from '../../core/app-error.ts'
-import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { presentRefused } from './present.ts'
 import { deliverEntries } from './service/deliver-entries.ts'
 import { listUnsettled, markSettled } from './store/refused-entries.ts'
 
-export const entryRoutes = (deps: Deps): Binding[] => [
-  bind(contract.appendEntries)(async ({ actor, body }) => ({
+export const entryRoutes: readonly Binding[] = [
+  bind(contract.appendEntries)(async ({ deps, actor, body }) => ({
     status: 200,
     body: { results: await deliverEntries(deps, actor, body) },
   })),
-  bind(contract.listRefusedEntries)(async ({ actor }) => ({
+  bind(contract.listRefusedEntries)(async ({ deps, actor }) => ({
     status: 200,
     body: {
       refused: (
@@ -19,7 +18,7 @@ export const entryRoutes = (deps: Deps): Binding[] => [
       ).map(presentRefused),
     },
   })),
-  bind(contract.settleRefusedEntry)(async ({ params }) => {
+  bind(contract.settleRefusedEntry)(async ({ deps, params }) => {
     if (!(await markSettled(deps.pool, deps.shopId, params.entryId, deps.clock.now())))
       throw new AppError('REFUSED_ENTRY_NOT_FOUND', 'Load the tray again; somebody may have settled it.')
     deps.live.wrote()

@@ -1,13 +1,13 @@
 import * as contract from '@bayledger/contract/health'
 import { AppError } from '../../core/app-error.ts'
-import type { Deps } from '../../deps.ts'
+import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { pingDatabase } from './store.ts'
 
-export const healthRoutes = (deps: Deps): Binding[] => [
+export const healthRoutes = (parts: Parts): Binding[] => [
   bind(contract.health)(async () => ({ status: 200, body: { status: 'alive' } })),
   bind(contract.readiness)(async () => {
-    await pingDatabase(deps.pool).catch((cause: unknown) => {
+    await pingDatabase(parts.pool).catch((cause: unknown) => {
       throw new AppError('SERVICE_UNAVAILABLE', 'The database does not answer. Try again in a moment.', {
         retryAfterSeconds: 5,
         cause,

@@ -2,7 +2,7 @@ import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
-import type { Deps } from '../../deps.ts'
+import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { getLedger } from '../orders/service.ts'
 import { linkMs, openedMs } from './policy.ts'
 import * as store from './store.ts'
@@ -38,12 +38,17 @@ export const revokeLink = async (deps: Deps, orderId: string, linkId: string): P
 }
 
 /** Exchanges a link's secret for a session of the phone that holds it. Why a link does not open is not told. */
-export const openLink = async (deps: Deps, secret: string): Promise<{ token: string; expiresAt: Date }> => {
-  const link = await store.findOpenLink(deps, tokenDigest(secret))
+export const openLink = async (parts: Parts, secret: string): Promise<{ token: string; expiresAt: Date }> => {
+  const link = await store.findOpenLink(parts, tokenDigest(secret))
   if (!link)
     throw new AppError('LINK_REFUSED', 'Open the newest link from the shop, or call the shop for a new one.')
   const token = newToken()
-  const expiresAt = new Date(Math.min(deps.clock.now().getTime() + openedMs, link.expiresAt.getTime()))
-  await store.insertOpening(deps, { id: newId(), linkId: link.id, tokenHash: tokenDigest(token), expiresAt })
+  const expiresAt = new Date(Math.min(parts.clock.now().getTime() + openedMs, link.expiresAt.getTime()))
+  await store.insertOpening(forShop(parts, link.shopId), {
+    id: newId(),
+    linkId: link.id,
+    tokenHash: tokenDigest(token),
+    expiresAt,
+  })
   return { token, expiresAt }
 }

@@ -1,4 +1,4 @@
-import type { Deps } from '../../deps.ts'
+import type { Deps, Parts } from '../../deps.ts'
 
 export type NewLink = {
   readonly id: string
@@ -33,9 +33,9 @@ export const markRevoked = async (deps: Deps, orderId: string, id: string): Prom
 }
 
 /** A link that still opens, by the digest of its secret. */
-export const findOpenLink = (deps: Deps, tokenHash: string) =>
-  deps.prisma.customerLink.findFirst({
-    where: { shopId: deps.shopId, tokenHash, revokedAt: null, expiresAt: { gt: deps.clock.now() } },
+export const findOpenLink = ({ prisma, clock }: Parts, tokenHash: string) =>
+  prisma.customerLink.findFirst({
+    where: { tokenHash, revokedAt: null, expiresAt: { gt: clock.now() } },
   })
 
 /** Notes the opening and begins the session, both or neither. */
@@ -57,18 +57,17 @@ export const insertOpening = async (
 }
 
 export const findLinkSession = async (
-  deps: Deps,
+  { prisma, clock }: Parts,
   tokenHash: string,
-): Promise<{ linkId: string; orderId: string } | null> => {
-  const now = deps.clock.now()
-  const session = await deps.prisma.linkSession.findFirst({
+): Promise<{ shopId: string; linkId: string; orderId: string } | null> => {
+  const now = clock.now()
+  const session = await prisma.linkSession.findFirst({
     where: {
-      shopId: deps.shopId,
       tokenHash,
       expiresAt: { gt: now },
       link: { revokedAt: null, expiresAt: { gt: now } },
     },
     include: { link: true },
   })
-  return session ? { linkId: session.linkId, orderId: session.link.orderId } : null
+  return session ? { shopId: session.shopId, linkId: session.linkId, orderId: session.link.orderId } : null
 }

@@ -1,5 +1,7 @@
 import { live } from '@bayledger/contract/live'
-import type { Deps } from '../../deps.ts'
+import type { Parts } from '../../deps.ts'
 import { type Binding, bindStream } from '../../http/binding.ts'
 
-export const liveRoutes = (deps: Deps): Binding[] => [bindStream(live, (reply) => deps.live.join(reply))]
+export const liveRoutes = (parts: Parts): Binding[] => [
+  bindStream(live, (reply, shopId) => parts.live.join(reply, shopId)),
+]

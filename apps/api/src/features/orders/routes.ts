@@ -1,14 +1,13 @@
 import * as contract from '@bayledger/contract/orders'
-import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import * as service from './service.ts'
 
-export const orderRoutes = (deps: Deps): Binding[] => [
-  bind(contract.getOrder)(async ({ params }) => ({
+export const orderRoutes: readonly Binding[] = [
+  bind(contract.getOrder)(async ({ deps, params }) => ({
     status: 200,
     body: await service.getOrder(deps, params.orderId),
   })),
-  bind(contract.getEntriesAfter)(async ({ params, query }) => ({
+  bind(contract.getEntriesAfter)(async ({ deps, params, query }) => ({
     status: 200,
     body: await service.getEntriesAfter(deps, params.orderId, Number(query.after)),
   })),

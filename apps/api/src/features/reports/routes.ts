@@ -1,10 +1,10 @@
 import * as contract from '@bayledger/contract/reports'
-import type { Deps } from '../../deps.ts'
+import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import * as service from './service.ts'
 
-export const reportRoutes = (deps: Deps): Binding[] => [
-  bind(contract.sealOrderReport)(async ({ actor, params, body }) => {
+export const reportRoutes = (parts: Parts): Binding[] => [
+  bind(contract.sealOrderReport)(async ({ deps, actor, params, body }) => {
     const sealed = await service.sealOrderReport(deps, {
       orderId: params.orderId,
       entryId: body.entryId,
@@ -21,13 +21,13 @@ export const reportRoutes = (deps: Deps): Binding[] => [
       },
     }
   }),
-  bind(contract.getReport)(async ({ params }) => ({
+  bind(contract.getReport)(async ({ deps, params }) => ({
     status: 200,
     bytes: await service.getReportBytes(deps, params.orderId, params.number),
     fileName: `${params.number}.pdf`,
   })),
   bind(contract.checkReport)(async ({ body }) => ({
     status: 200,
-    body: await service.checkReport(deps, body),
+    body: await service.checkReport(parts, body),
   })),
 ]

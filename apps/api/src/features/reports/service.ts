@@ -5,7 +5,7 @@ import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
 import { AppError } from '../../core/app-error.ts'
-import type { Deps } from '../../deps.ts'
+import type { Deps, Parts } from '../../deps.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
 import { getLedger } from '../orders/service.ts'
 import { claimedNumber, reportNumber, sealReason, templateVersion } from './policy.ts'
@@ -54,7 +54,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   )
   const bytes = await sealInWorker({
     content: composeReportContent(state, context),
-    signing: deps.signing,
+    signing: await deps.signing(),
     reason: sealReason,
     signedAt: at,
   })
@@ -92,7 +92,7 @@ const describe = async (deps: Deps, report: store.StoredReport, seq: number) => 
 }
 
 export const getReportBytes = async (deps: Deps, orderId: string, number: string): Promise<Uint8Array> => {
-  const report = await store.findReport(deps.pool, deps.shopId, { number })
+  const report = await store.findReport(deps.pool, deps.shopId, number)
   const bytes =
     report?.orderId === orderId ? await store.findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
   if (!bytes) throw notFound()
@@ -111,13 +111,13 @@ export const getNewestReportBytes = async (
 
 /** Is this a report of ours, byte for byte? A single changed or added byte makes another digest. */
 export const checkReport = async (
-  deps: Deps,
+  { pool }: Parts,
   given: { readonly sha256: string } | Uint8Array,
 ): Promise<ReportCheck> => {
   const sha256 = given instanceof Uint8Array ? digestOf(given) : given.sha256
-  const genuine = await store.findReport(deps.pool, deps.shopId, { sha256 })
+  const genuine = await store.findReportAnywhere(pool, { sha256 })
   if (genuine) {
-    const newest = (await store.listReportsOf(deps.pool, deps.shopId, genuine.orderId)).at(-1)
+    const newest = (await store.listReportsOf(pool, genuine.shopId, genuine.orderId)).at(-1)
     const supersededBy = newest && newest.number !== genuine.number ? newest.number : null
     return {
       verdict: 'genuine',
@@ -130,7 +130,7 @@ export const checkReport = async (
     }
   }
   const claims = given instanceof Uint8Array ? claimedNumber(given) : null
-  const claimed = claims === null ? null : await store.findReport(deps.pool, deps.shopId, { number: claims })
+  const claimed = claims === null ? null : await store.findReportAnywhere(pool, { number: claims })
   if (claimed)
     return {
       verdict: 'changed',

@@ -69,13 +69,27 @@ export const listReportsOf = async (pool: Pool, shopId: string, orderId: string)
 export const findReport = async (
   pool: Pool,
   shopId: string,
-  by: { readonly number: string } | { readonly sha256: string },
+  number: string,
 ): Promise<StoredReport | null> => {
-  const [column, value] = 'number' in by ? ['number', by.number] : ['sha256', by.sha256]
   const { rows } = await pool.query<StoredReport>({
-    name: `report-by-${column}`,
-    text: `select ${columns} from sealed_reports where shop_id = $1 and ${column} = $2 limit 1`,
-    values: [shopId, value],
+    name: 'report-by-number',
+    text: `select ${columns} from sealed_reports where shop_id = $1 and number = $2`,
+    values: [shopId, number],
+  })
+  return rows[0] ?? null
+}
+
+/** A report of any shop of this database: whoever checks a file need not know which shop sealed it. */
+export const findReportAnywhere = async (
+  pool: Pool,
+  by: { readonly number: string } | { readonly sha256: string },
+): Promise<(StoredReport & { readonly shopId: string }) | null> => {
+  const [column, value] = 'number' in by ? ['number', by.number] : ['sha256', by.sha256]
+  const { rows } = await pool.query<StoredReport & { shopId: string }>({
+    name: `report-anywhere-by-${column}`,
+    text: `select shop_id as "shopId", ${columns} from sealed_reports
+      where shop_id in (select id from shops) and ${column} = $1 limit 1`,
+    values: [value],
   })
   return rows[0] ?? null
 }

@@ -1,5 +1,4 @@
 import type { Session } from '@bayledger/contract/sessions'
-import type { Deps } from '../../deps.ts'
 import type { DeviceRow, SessionRow } from './store.ts'
 
 export const presentDevice = (device: DeviceRow) => ({
@@ -8,11 +7,11 @@ export const presentDevice = (device: DeviceRow) => ({
   location: { locationId: device.locationId, name: device.locationName, timeZone: device.timeZone },
 })
 
-export const presentSession = (session: SessionRow, deps: Deps): Session => ({
+export const presentSession = (session: SessionRow, now: Date): Session => ({
   kind: session.kind,
-  shop: { shopId: deps.shopId, name: session.shopName },
+  shop: { shopId: session.shopId, name: session.shopName },
   staff: { staffId: session.staffId, name: session.staffName, roles: [...session.roles] },
   device: session.device === null ? null : presentDevice(session.device),
   expiresAt: session.expiresAt.toISOString(),
-  now: deps.clock.now().toISOString(),
+  now: now.toISOString(),
 })

@@ -1,32 +1,34 @@
 import * as contract from '@bayledger/contract/sessions'
-import type { Deps } from '../../deps.ts'
+import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { bayLimits, deskLimits } from './policy.ts'
 import { presentSession } from './present.ts'
 import * as service from './service.ts'
+import { listShops } from './store.ts'
 
-export const sessionRoutes = (deps: Deps): Binding[] => [
+export const sessionRoutes = (parts: Parts): Binding[] => [
+  bind(contract.listShops)(async () => ({ status: 200, body: { shops: await listShops(parts) } })),
   bind(contract.signInAtDesk)(async ({ body }) => {
-    const { token, session } = await service.signInAtDesk(deps, body)
+    const { token, session } = await service.signInAtDesk(parts, body)
     return {
       status: 201,
-      body: presentSession(session, deps),
+      body: presentSession(session, parts.clock.now()),
       cookies: [{ name: 'desk', token, seconds: deskLimits.absoluteMs / 1000 }],
     }
   }),
-  bind(contract.signInAtBay)(async ({ body, deviceToken }) => {
+  bind(contract.signInAtBay)(async ({ deps, body, deviceToken }) => {
     const { token, session } = await service.signInAtBay(deps, deviceToken, body)
     return {
       status: 201,
-      body: presentSession(session, deps),
+      body: presentSession(session, deps.clock.now()),
       cookies: [{ name: 'bay', token, seconds: bayLimits.absoluteMs / 1000 }],
     }
   }),
-  bind(contract.getSession)(async ({ actor }) => ({
+  bind(contract.getSession)(async ({ deps, actor }) => ({
     status: 200,
-    body: presentSession(await service.getSession(deps, actor.sessionId), deps),
+    body: presentSession(await service.getSession(deps, actor.sessionId), deps.clock.now()),
   })),
-  bind(contract.signOut)(async ({ actor }) => {
+  bind(contract.signOut)(async ({ deps, actor }) => {
     await service.signOut(deps, actor)
     return { status: 204, cookies: [{ name: actor.kind, token: '', seconds: 0 }] }
   }),

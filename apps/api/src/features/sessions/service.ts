@@ -2,7 +2,7 @@ import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
-import type { Deps } from '../../deps.ts'
+import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { bayLimits, deskLimits, freeTries } from './policy.ts'
 import { passwordMatches, spendPasswordTime } from './service/hash-password.ts'
 import * as store from './store.ts'
@@ -11,9 +11,10 @@ export type SignedIn = { readonly token: string; readonly session: store.Session
 
 /** Signs a person in at the desk. An unknown name and a wrong password cost the same and read the same. */
 export const signInAtDesk = async (
-  deps: Deps,
-  { name, password }: { name: string; password: string },
+  parts: Parts,
+  { shopId, name, password }: { shopId?: string | undefined; name: string; password: string },
 ): Promise<SignedIn> => {
+  const deps = forShop(parts, await shopToEnter(parts, shopId))
   const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
   const who = staff?.id ?? tokenDigest(name.toLowerCase())
   await takeTry(deps, who, 'desk')
@@ -54,6 +55,21 @@ export const getSession = async (deps: Deps, sessionId: string): Promise<store.S
   const session = await store.findSessionById(deps, sessionId)
   if (!session) throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
   return session
+}
+
+/** The shop that was named; it may be left out where there is only one. */
+const shopToEnter = async (parts: Parts, named: string | undefined): Promise<string> => {
+  const shops = await store.listShops(parts)
+  const shop =
+    named === undefined ? shops.length === 1 && shops[0] : shops.find((one) => one.shopId === named)
+  if (shop) return shop.shopId
+  throw new AppError(
+    'FIELDS_INVALID',
+    named === undefined
+      ? 'This service has several shops. Choose the shop that you work for, then sign in.'
+      : 'This service has no such shop. Choose one from the list, then sign in.',
+    { fields: [{ field: 'shopId', found: named ?? 'nothing', allowed: 'the id of a shop of this service' }] },
+  )
 }
 
 const openSession = async (

@@ -1,7 +1,8 @@
 import type { Role } from '@bayledger/ledger/admit/facts'
-import type { Deps } from '../../deps.ts'
+import type { Deps, Parts } from '../../deps.ts'
 
 export type SessionRow = {
+  readonly shopId: string
   readonly id: string
   readonly kind: 'desk' | 'bay'
   readonly staffId: string
@@ -14,6 +15,7 @@ export type SessionRow = {
 }
 
 export type DeviceRow = {
+  readonly shopId: string
   readonly deviceId: string
   readonly name: string
   readonly locationId: string
@@ -22,6 +24,7 @@ export type DeviceRow = {
 }
 
 type Row = {
+  shop_id: string
   id: string
   kind: 'desk' | 'bay'
   staff_id: string
@@ -38,7 +41,7 @@ type Row = {
 }
 
 const sessionColumns = `
-  select s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at,
+  select s.shop_id, s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at,
     d.id as device_id, d.name as device_name, l.id as location_id, l.name as location_name, l.time_zone
   from sessions s
   join staff p on p.shop_id = s.shop_id and p.id = s.staff_id and p.active
@@ -48,20 +51,26 @@ const sessionColumns = `
   where s.ended_at is null and (s.device_id is null or d.id is not null)`
 
 /** Every request of a person asks this one, so it is a prepared statement. */
-export const findSessionByToken = (deps: Deps, tokenHash: string): Promise<SessionRow | null> =>
-  one(deps, 'session-by-token', `${sessionColumns} and s.token_hash = $1 and s.shop_id = $2`, [
-    tokenHash,
-    deps.shopId,
-  ])
+export const findSessionByToken = (
+  parts: Pick<Parts, 'pool'>,
+  tokenHash: string,
+): Promise<SessionRow | null> =>
+  one(parts, 'session-by-token', `${sessionColumns} and s.token_hash = $1`, [tokenHash])
 
 export const findSessionById = (deps: Deps, id: string): Promise<SessionRow | null> =>
   one(deps, 'session-by-id', `${sessionColumns} and s.id = $1 and s.shop_id = $2`, [id, deps.shopId])
 
-const one = async (deps: Deps, name: string, text: string, values: unknown[]): Promise<SessionRow | null> => {
-  const { rows } = await deps.pool.query<Row>({ name, text, values })
+const one = async (
+  { pool }: Pick<Parts, 'pool'>,
+  name: string,
+  text: string,
+  values: unknown[],
+): Promise<SessionRow | null> => {
+  const { rows } = await pool.query<Row>({ name, text, values })
   const row = rows[0]
   if (!row) return null
   return {
+    shopId: row.shop_id,
     id: row.id,
     kind: row.kind,
     staffId: row.staff_id,
@@ -74,6 +83,7 @@ const one = async (deps: Deps, name: string, text: string, values: unknown[]): P
       row.device_id === null
         ? null
         : {
+            shopId: row.shop_id,
             deviceId: row.device_id,
             name: row.device_name,
             locationId: row.location_id,
@@ -116,16 +126,31 @@ export const endSessionsOfDevice = async (deps: Deps, deviceId: string): Promise
   })
 }
 
+/** Every shop of this database, by name. */
+export const listShops = async ({
+  pool,
+}: Pick<Parts, 'pool'>): Promise<{ shopId: string; name: string }[]> => {
+  const { rows } = await pool.query<{ shopId: string; name: string }>({
+    name: 'shops',
+    text: 'select id as "shopId", name from shops order by name, id',
+  })
+  return rows
+}
+
 export const findStaffBySignInName = (deps: Deps, signInName: string) =>
   deps.prisma.staff.findUnique({ where: { shopId_signInName: { shopId: deps.shopId, signInName } } })
 
 export const findStaffById = (deps: Deps, id: string) =>
   deps.prisma.staff.findUnique({ where: { shopId_id: { shopId: deps.shopId, id } } })
 
-export const findDevice = async (deps: Deps, tokenHash: string): Promise<DeviceRow | null> => {
-  const device = await deps.prisma.device.findUnique({ where: { tokenHash }, include: { location: true } })
-  if (!device || device.shopId !== deps.shopId || device.revokedAt !== null) return null
+export const findDevice = async (
+  { prisma }: Pick<Parts, 'prisma'>,
+  tokenHash: string,
+): Promise<DeviceRow | null> => {
+  const device = await prisma.device.findUnique({ where: { tokenHash }, include: { location: true } })
+  if (!device || device.revokedAt !== null) return null
   return {
+    shopId: device.shopId,
     deviceId: device.id,
     name: device.name,
     locationId: device.locationId,

@@ -1,15 +1,14 @@
 import * as contract from '@bayledger/contract/settings'
-import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { presentLocation } from './present.ts'
 import * as service from './service.ts'
 
-export const settingRoutes = (deps: Deps): Binding[] => [
-  bind(contract.listInstruments)(async () => ({
+export const settingRoutes: readonly Binding[] = [
+  bind(contract.listInstruments)(async ({ deps }) => ({
     status: 200,
     body: { instruments: await service.listInstruments(deps) },
   })),
-  bind(contract.getSettings)(async () => {
+  bind(contract.getSettings)(async ({ deps }) => {
     const { shop, settings } = await service.getSettings(deps)
     return {
       status: 200,

@@ -1,19 +1,21 @@
 import * as contract from '@bayledger/contract/sheets'
-import type { Deps } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import * as service from './service.ts'
 
-export const sheetRoutes = (deps: Deps): Binding[] => [
-  bind(contract.listSheets)(async () => ({ status: 200, body: { sheets: await service.listSheets(deps) } })),
-  bind(contract.createSheet)(async ({ actor, once, body }) => ({
+export const sheetRoutes: readonly Binding[] = [
+  bind(contract.listSheets)(async ({ deps }) => ({
+    status: 200,
+    body: { sheets: await service.listSheets(deps) },
+  })),
+  bind(contract.createSheet)(async ({ deps, actor, once, body }) => ({
     status: 201,
     body: await service.createSheet(deps, actor, once, body),
   })),
-  bind(contract.getSheet)(async ({ params }) => ({
+  bind(contract.getSheet)(async ({ deps, params }) => ({
     status: 200,
     body: { versions: await service.getSheet(deps, params.sheetId) },
   })),
-  bind(contract.createSheetVersion)(async ({ actor, once, version, params, body }) => ({
+  bind(contract.createSheetVersion)(async ({ deps, actor, once, version, params, body }) => ({
     status: 201,
     body: await service.createVersion(deps, actor, once, { sheetId: params.sheetId, version, content: body }),
   })),

@@ -17,7 +17,7 @@ const kept = new WeakMap<object, Map<string, Ledger>>()
  */
 export const loadLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string): Promise<Ledger> => {
   const ledgers = ledgersOf(deps)
-  const known = ledgers.get(orderId)
+  const known = ledgers.get(keyOf(deps, orderId))
   const newer = await listEntriesAfter(deps.pool, deps.shopId, orderId, known?.entries.length ?? 0)
   if (known && newer.length === 0) return remember(deps, orderId, known)
   const entries = [...(known?.entries ?? []), ...newer]
@@ -25,14 +25,17 @@ export const loadLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: s
 }
 
 /** Keeps what an append has just made, and forgets the order that was not looked at for longest. */
-export const remember = (deps: Pick<Deps, 'pool'>, orderId: string, ledger: Ledger): Ledger => {
+export const remember = (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string, ledger: Ledger): Ledger => {
   const ledgers = ledgersOf(deps)
-  ledgers.delete(orderId)
-  if (ledger.entries.length > 0) ledgers.set(orderId, ledger)
+  ledgers.delete(keyOf(deps, orderId))
+  if (ledger.entries.length > 0) ledgers.set(keyOf(deps, orderId), ledger)
   const [oldest] = ledgers.keys()
   if (ledgers.size > keptOrders && oldest !== undefined) ledgers.delete(oldest)
   return ledger
 }
+
+/** An order is known by its shop and its id, so that another shop's id finds nothing here. */
+const keyOf = ({ shopId }: Pick<Deps, 'shopId'>, orderId: string): string => `${shopId}/${orderId}`
 
 const ledgersOf = (deps: Pick<Deps, 'pool'>): Map<string, Ledger> => {
   const known = kept.get(deps.pool)

@@ -1,5 +1,5 @@
 import type { FoundSession } from '../../../core/actor.ts'
-import type { Deps } from '../../../deps.ts'
+import { forShop, type Parts } from '../../../deps.ts'
 import { isOver } from '../policy.ts'
 import * as store from '../store.ts'
 
@@ -7,13 +7,18 @@ import * as store from '../store.ts'
 const seenEveryMs = 60_000
 
 /** The session behind a token's digest; `over` once it was idle too long or has reached its end. */
-export const checkSession = async (deps: Deps, tokenHash: string): Promise<FoundSession | 'over' | null> => {
-  const session = await store.findSessionByToken(deps, tokenHash)
+export const checkSession = async (
+  parts: Parts,
+  tokenHash: string,
+): Promise<FoundSession | 'over' | null> => {
+  const session = await store.findSessionByToken(parts, tokenHash)
   if (!session) return null
-  const now = deps.clock.now()
+  const now = parts.clock.now()
   if (isOver(session, now)) return 'over'
-  if (now.getTime() - session.lastSeenAt.getTime() > seenEveryMs) await store.markSeen(deps, session.id, now)
+  if (now.getTime() - session.lastSeenAt.getTime() > seenEveryMs)
+    await store.markSeen(forShop(parts, session.shopId), session.id, now)
   return {
+    shopId: session.shopId,
     sessionId: session.id,
     kind: session.kind,
     staffId: session.staffId,

@@ -1,5 +1,5 @@
-import { signInAtDesk } from '@bayledger/contract/sessions'
-import { useQueryClient } from '@tanstack/react-query'
+import { listShops, signInAtDesk } from '@bayledger/contract/sessions'
+import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { useLocation, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
@@ -7,13 +7,17 @@ import { pathAfterSignIn } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 
 export function SignInRoute() {
+  const [shopId, setShopId] = useState<string | null>(null)
   const [name, setName] = useState('')
   const [password, setPassword] = useState('')
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
+  const shops = useQuery({ queryKey: ['shops'], queryFn: () => call(listShops, {}) }).data?.shops ?? []
+  const isShopMissing = shops.length > 1 && shopId === null
   const client = useQueryClient()
   const navigate = useNavigate()
   const { search } = useLocation()
@@ -22,7 +26,9 @@ export function SignInRoute() {
     setBusy(true)
     setProblem(null)
     try {
-      await call(signInAtDesk, { body: { name, password } })
+      await call(signInAtDesk, {
+        body: { ...(shopId === null ? {} : { shopId }), name, password },
+      })
       client.clear()
       navigate(pathAfterSignIn(search), { replace: true })
     } catch (thrown) {
@@ -44,6 +50,15 @@ export function SignInRoute() {
           void enter()
         }}
       >
+        {shops.length > 1 ? (
+          <SelectField
+            label="Shop"
+            value={shopId}
+            onChange={setShopId}
+            unchosen="Choose your shop"
+            options={shops.map((shop) => ({ value: shop.shopId, label: shop.name }))}
+          />
+        ) : null}
         <TextField label="Sign-in name" autoComplete="username" autoFocus value={name} onChange={setName} />
         <TextField
           label="Password"
@@ -57,7 +72,13 @@ export function SignInRoute() {
           type="submit"
           look="wide"
           busy={busy}
-          whyNot={name.trim() === '' || password === '' ? 'Type your name and your password.' : undefined}
+          whyNot={
+            isShopMissing
+              ? 'Choose your shop.'
+              : name.trim() === '' || password === ''
+                ? 'Type your name and your password.'
+                : undefined
+          }
         >
           Sign in
         </Button>

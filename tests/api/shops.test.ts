@@ -1,0 +1,166 @@
+import { contract } from '@bayledger/contract/contract'
+import { addressOf } from '@bayledger/contract/endpoint'
+import { v7 as newId } from 'uuid'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { seedBase } from '../../prisma/seeds/base.ts'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { type Caller, cookiesIn, type Method, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+
+/** One database with the demo shop and an empty one beside it. */
+let shop: TestApp
+let orderId: string
+let linkId: string
+let other: { readonly shopId: string; readonly owner: Caller }
+
+beforeAll(async () => {
+  shop = await startTestApp()
+  const replay = await replayOn(shop)
+  const order = freshCopy(shop.demo, 'T-2602')
+  orderId = order.orderId
+  await replay.sendUntil(order.lines)
+  const desk = await replay.as('ottoline', 'desk')
+  linkId = (await desk.post(`/api/orders/${orderId}/links`).expect(201)).body.linkId
+  const made = await seedBase({
+    prisma: shop.parts.prisma,
+    now: shop.clock.now().toISOString(),
+    shop: { name: 'Second Street Tire', altitudeFeet: 40, timeZone: 'America/New_York' },
+    owner: { name: 'A. Second', signInName: 'second' },
+    hashPassword: shop.hashPassword,
+    besideOthers: true,
+  })
+  if (!made.made) throw new Error('the second shop was not made')
+  const signedIn = await shop.nobody
+    .post('/api/sessions/desk', { shopId: made.shopId, name: 'second', password: made.ownerPassword })
+    .expect(201)
+  other = { shopId: made.shopId, owner: shop.withCookies(cookiesIn(signedIn)) }
+})
+afterAll(() => shop.stop())
+
+describe('signing in where one service has several shops', () => {
+  const { signInName: name, password } = people.ottoline
+
+  it('lists the shops by name', async () => {
+    const { body } = await shop.nobody.get('/api/shops').expect(200)
+    expect(body.shops.map((one: { name: string }) => one.name)).toEqual([
+      'Second Street Tire',
+      shop.demo.shop.name,
+    ])
+  })
+
+  it('needs the shop, and says so', async () => {
+    const { body } = await shop.nobody.post('/api/sessions/desk', { name, password }).expect(422)
+    expect(body).toMatchObject({ code: 'FIELDS_INVALID', fields: [{ field: 'shopId', found: 'nothing' }] })
+    expect(body.detail).toContain('Choose the shop')
+  })
+
+  it('knows a person in their own shop only', async () => {
+    await shop.nobody.post('/api/sessions/desk', { shopId: shop.demo.shop.id, name, password }).expect(201)
+    await shop.nobody.post('/api/sessions/desk', { shopId: other.shopId, name, password }).expect(401)
+    await shop.nobody.post('/api/sessions/desk', { shopId: newId(), name, password }).expect(422)
+  })
+})
+
+describe('a shop beside another', () => {
+  it('finds nothing of the other shop on any route that names something', async () => {
+    const vehicle = shop.demo.vehicles[0]
+    const ids: Record<string, string> = {
+      orderId,
+      linkId,
+      number: `${shop.demo.orders[0]?.number}-R1`,
+      customerId: shop.demo.customers[0]?.id ?? '',
+      vehicleId: vehicle?.id ?? '',
+      sheetId: shop.demo.sheets[0]?.sheetId ?? '',
+      entryId: newId(),
+    }
+    const named = contract.filter(
+      ({ path, access }) => path.includes(':') && access.who !== 'public' && access.who !== 'customer-link',
+    )
+    expect(named.length).toBeGreaterThan(10)
+    for (const endpoint of named) {
+      const missing = [...endpoint.path.matchAll(/:([a-zA-Z]+)/g)].filter(([, key]) => !ids[key ?? ''])
+      expect(missing, endpoint.path).toEqual([])
+      const reply = await other.owner
+        .call(
+          endpoint.method.toLowerCase() as Method,
+          addressOf(endpoint.path, ids, 'query' in endpoint ? { after: 0 } : {}),
+          { 'if-match': '"1"', 'idempotency-key': newId() },
+        )
+        .send(
+          endpoint.method === 'GET' || endpoint.method === 'DELETE'
+            ? undefined
+            : bodyFor(endpoint.operationId),
+        )
+      expect(reply.status, `${endpoint.method} ${endpoint.path}`).toBe(404)
+    }
+  })
+
+  it('lists nothing of the other shop', async () => {
+    for (const path of [
+      '/api/floor',
+      '/api/customers',
+      '/api/sheets',
+      '/api/instruments',
+      '/api/refused-entries',
+    ]) {
+      const { body } = await other.owner.get(path).expect(200)
+      const lists = Object.values(body).filter((value) => Array.isArray(value))
+      expect(lists, path).toEqual([[]])
+    }
+    const { body: found } = await other.owner.get(`/api/search?q=${shop.demo.vehicles[0]?.plate}`).expect(200)
+    expect(found.hits).toEqual([])
+    const { body: staff } = await other.owner.get('/api/staff').expect(200)
+    expect(staff.staff.map(({ name }: { name: string }) => name)).toEqual(['A. Second'])
+  })
+
+  it("cannot write to the other shop's order, nor open one for its vehicle", async () => {
+    const note = {
+      id: newId(),
+      orderId,
+      kind: 'order.assigned',
+      version: 1,
+      payload: { staffId: null, bay: 1 },
+      writtenAt: shop.clock.now().toISOString(),
+      restsOn: [],
+    }
+    const { body } = await other.owner.post('/api/entries', { entries: [note], texts: [] }).expect(200)
+    expect(body.results).toMatchObject([{ code: 'ORDER_NOT_OPENED' }])
+  })
+
+  it('gets a tablet of its own by a code of its own', async () => {
+    const place = (await other.owner.get('/api/settings').expect(200)).body.locations[0].locationId
+    const { body } = await other.owner.post('/api/enrollment-codes', { locationId: place }).expect(201)
+    const enrolled = await shop.nobody.post('/api/devices', { code: body.code, name: 'Bay 1' }).expect(201)
+    const tablet = shop.withCookies(cookiesIn(enrolled))
+    expect((await tablet.get('/api/staff').expect(200)).body.staff).toHaveLength(1)
+    await other.owner.post('/api/enrollment-codes', { locationId: shop.demo.home.id }).expect(422)
+  })
+})
+
+/** What a write needs to be looked at at all. */
+const bodyFor = (operationId: string): object => {
+  switch (operationId) {
+    case 'putCustomer':
+      return { name: 'A. Name', phone: null, email: null, mayText: false, mayEmail: false, mayCall: false }
+    case 'putVehicle':
+      return {
+        customerId: shop.demo.customers[0]?.id,
+        plate: null,
+        plateRegion: null,
+        vin: null,
+        description: 'A vehicle',
+        color: null,
+        notes: null,
+        sheetId: null,
+      }
+    case 'createSheetVersion': {
+      const { sheetId: _sheetId, version: _version, ...content } = shop.demo.sheets[0] ?? {}
+      return content
+    }
+    case 'sealOrderReport':
+      return { entryId: newId() }
+    default:
+      return {}
+  }
+}
