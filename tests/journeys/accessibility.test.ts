@@ -58,7 +58,7 @@ describe('the desk', () => {
       'Waits here',
       'Millrace Road',
       'charged with or without work',
-      'A look at every wheel',
+      'Inspecting every wheel',
       'A proof drive',
       'The owner',
     ]) {

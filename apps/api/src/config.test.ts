@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { ConfigProblem, readConfig } from './config.ts'
 
-describe('the settings of the surroundings', () => {
+describe('the environment variables', () => {
   it('need nothing: one machine, its own database, no network', () => {
     expect(readConfig({})).toMatchObject({ databaseUrl: null, host: '127.0.0.1', tls: null, seed: 'demo' })
   })

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import * as z from 'zod/mini'
 
-/** What the surroundings may say; this file alone reads them. */
+/** Environment variables; only this file reads them. */
 const Environment = z.object({
   DATABASE_URL: z.optional(z.url({ protocol: /^postgres(ql)?$/ })),
   DATA_FOLDER: z._default(z.string().check(z.minLength(1)), 'data'),
@@ -50,7 +50,7 @@ export class ConfigProblem extends Error {
   override readonly name = 'ConfigProblem'
 }
 
-/** Reads the surroundings once. Throws with every problem at once, in words that say what is allowed. */
+/** Reads the environment once. Throws a `ConfigProblem` that lists every wrong variable and what is allowed. */
 export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config => {
   const given = Object.fromEntries(
     Object.keys(allowed).flatMap((name) => (environment[name] ? [[name, environment[name]]] : [])),
@@ -86,7 +86,7 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
   })
 }
 
-/** Where the shop's data lie and which port it is reached at, for commands that start no service. */
+/** The data folder and the port, for commands that start no service. */
 export const readPlaces = (
   environment: NodeJS.ProcessEnv = process.env,
 ): Pick<Config, 'dataFolder' | 'port'> => {
@@ -94,7 +94,7 @@ export const readPlaces = (
   return readConfig({ ...(DATA_FOLDER ? { DATA_FOLDER } : {}), ...(PORT ? { PORT } : {}) })
 }
 
-/** The surroundings of a program that we start, with the repository's own tools found first. */
+/** The environment of a child process, with the repository's own tools first on its path. */
 export const childEnvironment = (binFolder: string): NodeJS.ProcessEnv => ({
   ...process.env,
   PATH: `${binFolder}:${process.env.PATH ?? ''}`,

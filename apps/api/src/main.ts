@@ -138,7 +138,7 @@ const demoSignIn = (): string[] => [
     ({ name, signInName, roles, password, pin }) =>
       `  ${signInName.padEnd(11)} ${password.padEnd(26)} PIN ${pin}   ${name}, ${roles.join(', ')}`,
   ),
-  'A tablet needs a code first: sign in at the desk, open Let a tablet in, and type the code on the tablet.',
+  'A tablet needs a code first: sign in at the desk, open Add a tablet, and type the code on the tablet.',
 ]
 
 /** Says what is being done only when it takes longer than a second. */

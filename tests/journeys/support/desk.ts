@@ -26,7 +26,7 @@ export const writeUp = async (
   await page.getByLabel('Odometer').fill('50000')
   await page.getByLabel('Tamber Street', { exact: true }).check()
   await page.getByLabel(/charged with or without work/).check()
-  await page.getByLabel('A look at every wheel and the vehicle').check()
+  await page.getByLabel('Inspecting every wheel and the vehicle').check()
   await page.getByLabel('A proof drive of up to 30 minutes').check()
   await page.getByLabel('The owner', { exact: true }).check()
   await button(page, 'Open the order').click()
@@ -35,9 +35,9 @@ export const writeUp = async (
   return /T-\d+/.exec(head)?.[0] ?? ''
 }
 
-/** A code that lets one tablet in, read off the desk's screen. */
+/** A code that enrolls one tablet, read off the desk's screen. */
 export const enrollmentCode = async (page: Page): Promise<string> => {
-  await page.getByRole('link', { name: 'Let a tablet in' }).click()
+  await page.getByRole('link', { name: 'Add a tablet' }).click()
   await button(page, /New code for Tamber Street/).click()
   return (await page.locator('.desk-code .exact').textContent()) ?? ''
 }

@@ -58,7 +58,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
       {open.length === 0 ? (
         <Section title="Your answer">
           <p role="status">
-            Thank you. Your answer stands in the shop’s record, with this version and your signature.
+            Thank you. Your answer is recorded, with this version of the estimate and your signature.
           </p>
         </Section>
       ) : (

@@ -24,7 +24,7 @@ export function DeskLayout() {
           Write up a complaint
         </NavLink>
         <NavLink to={patterns.tray}>Refused entries</NavLink>
-        <NavLink to={patterns.tablets}>Let a tablet in</NavLink>
+        <NavLink to={patterns.tablets}>Add a tablet</NavLink>
         <SignedIn />
       </header>
       <aside className="desk-floor" aria-label="Floor list">

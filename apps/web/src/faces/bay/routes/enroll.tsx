@@ -9,7 +9,7 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 
-/** Lets this tablet in, once, with a code that the desk makes. */
+/** Enrolls this tablet with a code that the desk makes; each code works once. */
 export function EnrollRoute() {
   const [code, setCode] = useState('')
   const [name, setName] = useState('')
@@ -43,7 +43,7 @@ export function EnrollRoute() {
       >
         <TextField
           label="Code from the desk"
-          hint="At the desk: Let a tablet in. It is good once, for ten minutes."
+          hint="At the desk, open Add a tablet. The code works once, within ten minutes."
           exact
           autoFocus
           value={code}

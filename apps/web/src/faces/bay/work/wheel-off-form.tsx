@@ -14,7 +14,7 @@ const remarks = [
 ] as const
 type Remark = (typeof remarks)[number]['value']
 
-/** A wheel that comes off is held for: from here on it is the loudest thing until it is tight and checked. */
+/** Removing a wheel takes a long press; until it is torqued and checked, no warning on the screen is louder. */
 export function WheelOffForm({ state, step, wheel, onDone }: WheelFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   const { draft, change, discard } = useDraft<{ remark: Remark }>(`${state.orderId}/${step.stepKey}`, {

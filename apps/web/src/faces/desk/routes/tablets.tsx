@@ -9,7 +9,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 
-/** A tablet is let in once, by a code that is read off this screen and typed on it. */
+/** Makes the code that enrolls a tablet; someone reads it off this screen and types it on the tablet. */
 export function TabletsRoute() {
   const settings = useQuery(settingsQuery)
   const clock = useShopClock()
@@ -19,8 +19,8 @@ export function TabletsRoute() {
   return (
     <>
       <title>Tablets · Bayledger desk</title>
-      <h1>Let a tablet in</h1>
-      <Section title="A code, good once and for ten minutes">
+      <h1>Add a tablet</h1>
+      <Section title="New code: works once, within ten minutes">
         <div className="stack">
           <p>
             Open <span className="exact">{window.location.origin}/bay</span> on the tablet and type the code

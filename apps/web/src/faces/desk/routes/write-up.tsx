@@ -178,7 +178,7 @@ export function WriteUpRoute() {
             />
           )}
           <ChoiceGroup
-            label="The look costs"
+            label="Inspection fee"
             options={[
               { value: 'charged', label: money(lookFeeCents), detail: 'charged with or without work' },
               { value: 'waived', label: 'Nothing', detail: 'waived' },
@@ -189,7 +189,7 @@ export function WriteUpRoute() {
           <CheckGroup
             label="The customer agrees to"
             options={[
-              { value: 'look', label: 'A look at every wheel and the vehicle' },
+              { value: 'look', label: 'Inspecting every wheel and the vehicle' },
               { value: 'drive', label: 'A proof drive of up to 30 minutes' },
             ]}
             values={form.consent}

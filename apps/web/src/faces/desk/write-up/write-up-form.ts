@@ -69,11 +69,11 @@ export const missingInWriteUp = (form: WriteUp): string | undefined => {
   if (form.words.trim() === '') return 'Write down the complaint in the customer’s own words.'
   if (form.light === null) return 'Ask what the light does; "does not know" is an answer.'
   if (form.waitsHere === null) return 'Does the customer wait here?'
-  if (!form.consent.includes('look')) return 'No one looks at the vehicle without consent.'
+  if (!form.consent.includes('look')) return 'Record consent to inspect first.'
   const odometer = odometerFault(form.odometer)
   if (odometer !== undefined) return odometer
   if (form.consentBy === null) return 'Who gave the consent?'
-  if (form.lookWaived === null) return 'Say what the look costs before it begins.'
+  if (form.lookWaived === null) return 'Choose the inspection fee before the inspection begins.'
   return undefined
 }
 
