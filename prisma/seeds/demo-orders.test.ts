@@ -92,8 +92,7 @@ describe('T-2601, the cold morning', () => {
     const facts = (at: string) => ({
       now: at,
       author: { kind: 'staff' as const, staffId: end.sealedBy },
-      roles: ['advisor' as const],
-      staffIds: new Set(shop.staff.map(({ id }) => id)),
+      staff: new Map(shop.staff.map(({ id, roles }) => [id, roles])),
       refusedIds: new Set<string>(),
       wrenches: new Map(),
       gauges: new Set<string>(),

@@ -1,4 +1,4 @@
-import type { Role } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
 import type * as z from 'zod/mini'
 import type { ErrorCode } from './errors.ts'
 

@@ -1,3 +1,4 @@
+import { roles } from '@bayledger/ledger/role'
 import { Day, Digest, Id, Instant } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
 
@@ -10,7 +11,7 @@ export const line = (maximum: number) =>
 /** Where a list goes on: opaque text from the page before. */
 export const Cursor = z.string().check(z.minLength(1), z.maxLength(200))
 
-export const Role = z.enum(['advisor', 'technician', 'lead', 'manager', 'owner'])
+export const Role = z.enum(roles)
 
 export const StaffMember = z.strictObject({ staffId: Id, name: z.string(), roles: z.array(Role) })
 export type StaffMember = z.infer<typeof StaffMember>

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini'
+import type { Role } from './role.ts'
 
 /** One superseded version of a kind's payload, and the pure step to the version after it. */
 export type EarlierVersion = {
@@ -14,7 +15,7 @@ export const earlierVersion = <Payload extends z.ZodMiniType>(
 ): EarlierVersion => ({ payload, toNext })
 
 /**
- * What the ledger knows of one kind of entry. `writtenWhere`: money, consent, opening, sealing and hand-back
+ * What the ledger knows about one kind of entry. `writtenWhere`: money, consent, opening, sealing and hand-back
  * need the server; bay facts may be written without a network. `strikable`: whether a later entry may withdraw
  * one, and whether that takes a second person.
  */
@@ -23,15 +24,18 @@ export type KindDefinition = {
   readonly earlier: readonly EarlierVersion[]
   readonly payload: z.ZodMiniType
   readonly writtenBy: readonly ('staff' | 'customer' | 'system')[]
+  /** A person of the shop writes it who holds one of these; nobody does where there are none. */
+  readonly roles: readonly Role[]
   readonly writtenWhere: 'anywhere' | 'server'
   readonly strikable: 'yes' | 'second-person' | 'no'
   /** Holds prices or sums: a tablet gets it withheld. */
   readonly holdsMoney: boolean
 }
 
+/** One row of the registry. Whoever adds a kind says which roles write it; everything else has a usual value. */
 export const kind = <Payload extends z.ZodMiniType>(
   payload: Payload,
-  rest: Partial<Omit<KindDefinition, 'payload'>> = {},
+  rest: Pick<KindDefinition, 'roles'> & Partial<Omit<KindDefinition, 'payload' | 'roles'>>,
 ) => ({
   earlier: [],
   payload,

@@ -1,5 +1,6 @@
-import type { AdmitFacts, Role, WrenchFacts } from '../src/admit/facts.ts'
+import type { AdmitFacts, WrenchFacts } from '../src/admit/facts.ts'
 import type { Author } from '../src/entry.ts'
+import type { Role } from '../src/role.ts'
 import type { GaugeUsed } from '../src/subjects/arrival/kinds.ts'
 import type { WrenchUsed } from '../src/subjects/torque/kinds.ts'
 import { idOf } from './seeded-ids.ts'
@@ -50,8 +51,7 @@ const everyone = [advisor, technician, colleague, lead]
 export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts> = {}): AdmitFacts => ({
   now,
   author,
-  roles: author.kind === 'staff' ? (everyone.find(({ id }) => id === author.staffId)?.roles ?? []) : [],
-  staffIds: new Set(everyone.map(({ id }) => id)),
+  staff: new Map(everyone.map(({ id, roles }) => [id, roles])),
   refusedIds: new Set(),
   wrenches: new Map([[wrench.instrumentId, wrenchFacts()]]),
   gauges: new Set([gauge.instrumentId]),

@@ -100,7 +100,7 @@ export const orderPen = (
     const last = entries.at(-1)
     if (last && last.writtenAt > draft.writtenAt)
       throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
-    const appended = append(entries, draft, factsAt(receivedAt, draft.writtenBy, how.by, instruments), given)
+    const appended = append(entries, draft, factsAt(receivedAt, draft.writtenBy, instruments), given)
     if (!appended.admitted)
       throw new Error(`${number}: ${kind} at ${how.at} is refused (${appended.code}): ${appended.words}`)
     entries.push(appended.entry)
@@ -121,16 +121,10 @@ export const orderPen = (
   }
 }
 
-const factsAt = (
-  now: string,
-  author: Author,
-  by: DemoPerson | undefined,
-  instruments: readonly DemoInstrument[],
-): AdmitFacts => ({
+const factsAt = (now: string, author: Author, instruments: readonly DemoInstrument[]): AdmitFacts => ({
   now,
   author,
-  roles: by?.roles ?? [],
-  staffIds: new Set(Object.values(people).map(({ id }) => id)),
+  staff: new Map(Object.values(people).map(({ id, roles }) => [id, roles])),
   refusedIds: new Set(),
   wrenches: new Map(
     instruments

@@ -1,4 +1,4 @@
-import type { Role } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
 import { demoId } from './seeded.ts'
 
 /** One of the shop's people. Password and PIN are for the demo only and are stored hashed, like any other. */

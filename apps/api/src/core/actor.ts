@@ -1,4 +1,4 @@
-import type { Role } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
 
 declare const minted: unique symbol
 type Minted = { readonly [minted]: true }

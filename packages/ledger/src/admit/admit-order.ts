@@ -3,6 +3,7 @@ import { definitionOf } from '../registry.ts'
 import type { OrderState } from '../state.ts'
 import type { AdmitFacts } from './facts.ts'
 import { type Refusal, refuse } from './refusal.ts'
+import { refuseRole } from './refuse-role.ts'
 
 /** An addendum is a report that supersedes the one before; it may come after the keys are back. */
 const afterSealing: ReadonlySet<string> = new Set(['order.handed_back', 'report.sealed'])
@@ -33,6 +34,8 @@ export const admitToOrder = (state: OrderState, draft: Draft, facts: AdmitFacts)
           'ENTRY_KIND_NOT_ALLOWED',
           `An entry of the kind ${draft.kind} cannot be written by ${authorWords[author]}.`,
         )
+  const role = refuseRole(definitionOf(draft.kind).roles, facts)
+  if (role) return role
   for (const id of draft.restsOn) {
     if (facts.refusedIds.has(id))
       return refuse(

@@ -1,7 +1,6 @@
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { Author } from '../entry.ts'
-
-export type Role = 'advisor' | 'technician' | 'lead' | 'manager' | 'owner'
+import type { Role } from '../role.ts'
 
 /** A wrench as the shop's register knows it now; figures in `rangeUnit`. */
 export type WrenchFacts = {
@@ -18,9 +17,8 @@ export type AdmitFacts = {
   /** The server's time, UTC text. */
   readonly now: string
   readonly author: Author
-  readonly roles: readonly Role[]
-  /** Active people of the shop, by id. */
-  readonly staffIds: ReadonlySet<string>
+  /** The roles of the shop's active people, by id. */
+  readonly staff: ReadonlyMap<string, readonly Role[]>
   readonly refusedIds: ReadonlySet<string>
   readonly wrenches: ReadonlyMap<string, WrenchFacts>
   readonly gauges: ReadonlySet<string>

@@ -1,3 +1,4 @@
+import { definitionOf } from '../../src/registry.ts'
 import {
   arrivalOf,
   decide,
@@ -17,6 +18,8 @@ export const orderRefusals: Refusals<
   | 'ENTRY_RESTS_ON_REFUSED'
   | 'ENTRY_RESTS_ON_UNKNOWN'
   | 'ENTRY_KIND_NOT_ALLOWED'
+  | 'ROLE_NOT_ALLOWED'
+  | 'REFUND_NOT_ALLOWED'
   | 'ORDER_NOT_OPENED'
   | 'ORDER_ALREADY_OPENED'
   | 'ORDER_ENDED'
@@ -57,9 +60,26 @@ export const orderRefusals: Refusals<
       'a customer who writes a reading',
       () => oneSensorJob('written-up').attempt('wheel.checked', arrivalOf('LF'), { by: { linkId } }),
     ],
+  ],
+  ROLE_NOT_ALLOWED: [
     [
       'a technician who opens an order',
       () => orderPen().attempt('order.opened', opening, { by: technician, deviceId: null }),
+    ],
+    [
+      'an advisor who records a reading',
+      () => oneSensorJob('written-up').attempt('wheel.checked', arrivalOf('LF'), desk),
+    ],
+    [
+      'a person who no longer works here',
+      () => oneSensorJob('written-up').attempt('note.added', note, { ...desk, facts: { staff: new Map() } }),
+    ],
+  ],
+  REFUND_NOT_ALLOWED: [
+    [
+      'an advisor who gives money back',
+      () =>
+        oneSensorJob('written-up').attempt('payment.noted', { amountCents: -50_000, method: 'cash' }, desk),
     ],
   ],
   ORDER_NOT_OPENED: [
@@ -118,7 +138,11 @@ export const orderRefusals: Refusals<
             without.write('estimate.issued', estimateOf(without), desk)
           else if (entry.kind === 'estimate.decided') decide(without, 'authorized')
           else if (entry.kind !== 'plan.issued')
-            without.write(entry.kind, entry.payload as never, entry.kind === 'order.opened' ? desk : bay)
+            without.write(
+              entry.kind,
+              entry.payload as never,
+              definitionOf(entry.kind).roles.includes('technician') ? bay : desk,
+            )
         }
         workUntil(without, (key) => key === 'vehicle.proof.drive')
         return closeStep(without, 'vehicle.proof.drive')

@@ -124,7 +124,7 @@ export const stepsRefusals: Refusals<
         unverified().attempt(
           'figure.confirmed',
           { figure: 'studTorque', reference: 'page 312', stepKey: 'vehicle.confirm.stud-torque' },
-          desk,
+          { ...desk, facts: { staff: new Map([[advisor.id, ['advisor', 'lead']]]) } },
         ),
     ],
   ],

@@ -1,6 +1,6 @@
 import type { Device } from '@bayledger/contract/devices'
 import type { StaffMember } from '@bayledger/contract/identity'
-import type { Role } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
 
 export const presentDevice = (
   deviceId: string,

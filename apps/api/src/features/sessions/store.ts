@@ -1,4 +1,4 @@
-import type { Role } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
 import type { Deps, Parts } from '../../deps.ts'
 
 export type SessionRow = {

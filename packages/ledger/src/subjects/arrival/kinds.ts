@@ -12,6 +12,7 @@ import { StepKey } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { bayRoles, roles } from '../../role.ts'
 import { Id, plainText } from '../../text.ts'
 
 /** The whole-vehicle check before anything is touched, or the one after the work. */
@@ -60,6 +61,7 @@ export const arrivalKinds = {
       sensor: z.nullable(SensorAnswer),
       notPossible: z.array(CouldNotBeChecked).check(z.maxLength(20)),
     }),
+    { roles: bayRoles },
   ),
   'tire.inspected': kind(
     z.strictObject({
@@ -76,6 +78,7 @@ export const arrivalKinds = {
       fastenerDamage: z.nullable(z.array(FastenerDamage).check(z.maxLength(20))),
       inside: z.nullable(z.enum(['sound', 'run-low-damage', 'earlier-repair', 'foreign-body'])),
     }),
+    { roles },
   ),
   'module.read': kind(
     z.strictObject({
@@ -88,6 +91,7 @@ export const arrivalKinds = {
       strayIds: z.array(SensorId).check(z.maxLength(100)),
       why: z.nullable(plainText(200)),
     }),
+    { roles: bayRoles },
   ),
   'telltale.observed': kind(
     z.strictObject({
@@ -96,5 +100,6 @@ export const arrivalKinds = {
       lampCheck: z.nullable(z.enum(['lights', 'dark'])),
       behavior: z.nullable(LightBehavior),
     }),
+    { roles: bayRoles },
   ),
 }

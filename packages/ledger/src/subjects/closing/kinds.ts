@@ -1,6 +1,7 @@
 import { Distance } from '@bayledger/reckoning/quantity'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { deskRoles, roles } from '../../role.ts'
 import { Digest, Id, PersonalDigest, plainText } from '../../text.ts'
 
 const final = { writtenWhere: 'server', strikable: 'no' } as const
@@ -16,7 +17,7 @@ export const closingKinds = {
       language: z.enum(['en']),
       supersedes: z.nullable(plainText(40)),
     }),
-    final,
+    { ...final, roles: deskRoles },
   ),
   'order.handed_back': kind(
     z.strictObject({
@@ -27,18 +28,18 @@ export const closingKinds = {
       /** For "not yet proven": the second person who agreed to release. */
       releaseAgreedBy: z.nullable(Id),
     }),
-    final,
+    { ...final, roles: deskRoles },
   ),
   'order.refused': kind(
     z.strictObject({
       reason: z.enum(['unsafe-request', 'would-disable-safety-system', 'out-of-scope']),
       words: PersonalDigest,
     }),
-    final,
+    { ...final, roles: deskRoles },
   ),
   'order.withdrawn': kind(
     z.strictObject({ reason: z.enum(['customer', 'opened-twice', 'other']), words: PersonalDigest }),
-    final,
+    { ...final, roles: deskRoles },
   ),
   'entry.struck': kind(
     z.strictObject({
@@ -56,6 +57,6 @@ export const closingKinds = {
       /** A different person, where striking takes two. */
       secondPersonId: z.nullable(Id),
     }),
-    { strikable: 'no' },
+    { roles, strikable: 'no' },
   ),
 }

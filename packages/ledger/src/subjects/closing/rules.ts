@@ -61,7 +61,7 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
       if (proofOf(state).verdict !== 'not-yet-proven') return null
       const agreed = draft.payload.releaseAgreedBy
       const other = draft.writtenBy.kind === 'staff' && agreed !== draft.writtenBy.staffId
-      return agreed !== null && facts.staffIds.has(agreed) && other
+      return agreed !== null && facts.staff.has(agreed) && other
         ? null
         : refuse(
             'RELEASE_NOT_AGREED',
@@ -101,7 +101,7 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
             'STRIKE_NEEDS_SECOND_PERSON',
             'Withdrawing this takes a second person. Let them confirm with their PIN.',
           )
-        if (!facts.staffIds.has(second))
+        if (!facts.staff.has(second))
           return refuse('SECOND_PERSON_UNKNOWN', "The second person is not among this shop's people.")
         if (draft.writtenBy.kind === 'staff' && second === draft.writtenBy.staffId)
           return refuse('SECOND_PERSON_IS_DOER', 'The second person must be somebody else.')

@@ -1,6 +1,7 @@
 import { Answer, Cents, Estimate } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { deskRoles, moneyRoles } from '../../role.ts'
 import { Day, Digest, Id, Instant, PersonalDigest, plainText } from '../../text.ts'
 import { DecidedBy } from '../opening/kinds.ts'
 
@@ -37,14 +38,17 @@ export const BundleAnswer = z.strictObject({
 export type BundleAnswer = z.infer<typeof BundleAnswer>
 
 export const consentKinds = {
-  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, estimate: Estimate, digest: Digest }), server),
+  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, estimate: Estimate, digest: Digest }), {
+    ...server,
+    roles: deskRoles,
+  }),
   'estimate.shown': kind(
     z.strictObject({
       revision: z.int().check(z.positive()),
       channel: z.enum(['in-person', 'link', 'telephone']),
       linkId: z.nullable(Id),
     }),
-    { ...server, holdsMoney: false },
+    { roles: deskRoles, ...server, holdsMoney: false },
   ),
   'estimate.decided': kind(
     z.strictObject({
@@ -57,7 +61,7 @@ export const consentKinds = {
       agreesToElectronicRecord: z.boolean(),
       wantsRemovedParts: z.boolean(),
     }),
-    { ...server, holdsMoney: false, writtenBy: ['staff', 'customer'] },
+    { roles: deskRoles, ...server, holdsMoney: false, writtenBy: ['staff', 'customer'] },
   ),
   'refusal.recorded': kind(
     z.strictObject({
@@ -68,10 +72,10 @@ export const consentKinds = {
         z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
       ]),
     }),
-    { ...server, holdsMoney: false },
+    { roles: deskRoles, ...server, holdsMoney: false },
   ),
   'payment.noted': kind(
     z.strictObject({ amountCents: Cents, method: z.enum(['cash', 'card', 'check', 'account', 'none-due']) }),
-    server,
+    { ...server, roles: moneyRoles },
   ),
 }

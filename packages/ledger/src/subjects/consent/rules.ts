@@ -1,9 +1,11 @@
 import { totalsAreRight } from '@bayledger/reckoning/money/totals'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import { refuse } from '../../admit/refusal.ts'
+import { holdsOneOf } from '../../admit/refuse-role.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { digestOf } from '../../hash-chain.ts'
 import { answerTo, newestBundles } from '../../questions/answers.ts'
+import { refundRoles } from '../../role.ts'
 import type { consentKinds } from './kinds.ts'
 import { silencedWheels } from './silenced-wheels.ts'
 
@@ -152,5 +154,13 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
       return unknown ? refuse('STOP_NOT_FOUND', `"${unknown}" is not among the present findings.`) : null
     },
   ],
-  'payment.noted': [],
+  'payment.noted': [
+    (_state, { payload }, facts) =>
+      payload.amountCents < 0 && !holdsOneOf(refundRoles, facts)
+        ? refuse(
+            'REFUND_NOT_ALLOWED',
+            `Money is given back by: ${refundRoles.join(', ')}. Ask one of them to record it.`,
+          )
+        : null,
+  ],
 }

@@ -2,13 +2,14 @@ import { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { Evidence } from '@bayledger/reckoning/evidence/evidence'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { bayRoles, roles } from '../../role.ts'
 import { Digest, Id, PersonalDigest, plainText } from '../../text.ts'
 
 export const findingKinds = {
   /** The whole evidence, findings and rule set; the server recomputes it before it is admitted. */
   'diagnosis.issued': kind(
     z.strictObject({ evidence: Evidence, diagnosis: Diagnosis, evidenceDigest: Digest }),
-    { writtenBy: ['staff', 'system'] },
+    { roles: bayRoles, writtenBy: ['staff', 'system'] },
   ),
   'diagnosis.confirmed': kind(
     z.strictObject({
@@ -18,6 +19,7 @@ export const findingKinds = {
         z.strictObject({ agrees: z.literal(false), ownFinding: plainText(200), reason: PersonalDigest }),
       ]),
     }),
+    { roles: bayRoles },
   ),
   'stop.told': kind(
     z.strictObject({
@@ -26,6 +28,6 @@ export const findingKinds = {
       channel: z.enum(['in-person', 'telephone']),
       answer: PersonalDigest,
     }),
-    { strikable: 'no' },
+    { roles, strikable: 'no' },
   ),
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { roles } from '../../role.ts'
 import { PersonalDigest } from '../../text.ts'
 
 export const messageKinds = {
@@ -9,6 +10,7 @@ export const messageKinds = {
       outcome: z.enum(['reached', 'not-reached', 'left-word']),
       words: z.nullable(PersonalDigest),
     }),
+    { roles },
   ),
-  'note.added': kind(z.strictObject({ words: PersonalDigest })),
+  'note.added': kind(z.strictObject({ words: PersonalDigest }), { roles }),
 }

@@ -3,6 +3,7 @@ import { Distance, Temperature } from '@bayledger/reckoning/quantity'
 import { SpecificationSheet, Surroundings } from '@bayledger/reckoning/sheet'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { bayRoles, deskRoles, roles } from '../../role.ts'
 import { Id, Instant, PersonalDigest } from '../../text.ts'
 
 /** Who decides for the vehicle, and by what right. The name is personal text. */
@@ -23,7 +24,7 @@ export const openingKinds = {
       odometer: z.nullable(Distance),
       comebackOf: z.nullable(Id),
     }),
-    { writtenWhere: 'server', strikable: 'no' },
+    { roles: deskRoles, writtenWhere: 'server', strikable: 'no' },
   ),
   'complaint.recorded': kind(
     z.strictObject({
@@ -32,6 +33,7 @@ export const openingKinds = {
       reportedLight: z.nullable(LightBehavior),
       events: z.array(EventEvidence).check(z.maxLength(200)),
     }),
+    { roles },
   ),
   'authority.given': kind(
     z.strictObject({
@@ -41,22 +43,28 @@ export const openingKinds = {
       lookFeeCents: z.int().check(z.gte(0)),
       lookFeeWaivedWithWork: z.boolean(),
     }),
-    { writtenWhere: 'server', strikable: 'no', holdsMoney: true },
+    { roles: deskRoles, writtenWhere: 'server', strikable: 'no', holdsMoney: true },
   ),
-  'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet })),
+  'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), { roles: deskRoles }),
   'surroundings.recorded': kind(
     z.strictObject({
       surroundings: Surroundings,
       minutesDriven: z.nullable(z.number().check(z.gte(0), z.lte(100_000))),
       lastSet: z.nullable(z.strictObject({ temperature: Temperature, altitudeFeet: z.nullable(z.number()) })),
     }),
+    { roles: bayRoles },
   ),
-  'order.assigned': kind(z.strictObject({ staffId: z.nullable(Id), bay: z.nullable(z.int()) })),
+  'order.assigned': kind(z.strictObject({ staffId: z.nullable(Id), bay: z.nullable(z.int()) }), { roles }),
   'wait.set': kind(
     z.strictObject({
       reason: z.enum(['cooling-down', 'customer-returns', 'weather', 'part', 'trial-drive']),
       until: Instant,
     }),
+    { roles },
   ),
-  'order.moved': kind(z.strictObject({ locationId: Id }), { writtenWhere: 'server', strikable: 'no' }),
+  'order.moved': kind(z.strictObject({ locationId: Id }), {
+    roles: deskRoles,
+    writtenWhere: 'server',
+    strikable: 'no',
+  }),
 }

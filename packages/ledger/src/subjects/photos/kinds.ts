@@ -2,6 +2,7 @@ import { StepKey } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { roles } from '../../role.ts'
 import { Digest } from '../../text.ts'
 
 export const photoKinds = {
@@ -14,5 +15,6 @@ export const photoKinds = {
       digest: Digest,
       byteLength: z.int().check(z.positive()),
     }),
+    { roles },
   ),
 }

@@ -3,6 +3,7 @@ import { StepKey, torqueRounds } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
+import { bayRoles } from '../../role.ts'
 import { Day, Id, plainText } from '../../text.ts'
 
 /** A torque wrench as its holder knew it when the round was sealed; figures in the wrench's own unit. */
@@ -32,7 +33,10 @@ const round = {
 }
 
 export const torqueKinds = {
-  'studs.torqued': kind(z.strictObject({ ...round, round: TorqueRound }), { strikable: 'second-person' }),
+  'studs.torqued': kind(z.strictObject({ ...round, round: TorqueRound }), {
+    roles: bayRoles,
+    strikable: 'second-person',
+  }),
   /** The second person's own round, at the full figure. */
-  'torque.checked': kind(z.strictObject(round), { strikable: 'second-person' }),
+  'torque.checked': kind(z.strictObject(round), { roles: bayRoles, strikable: 'second-person' }),
 }

@@ -5,6 +5,7 @@ import { JobPlan, StepKey } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
+import { bayRoles, judgeRoles, roles } from '../../role.ts'
 import { Id, Instant, PersonalDigest, plainText } from '../../text.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
@@ -12,14 +13,16 @@ import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 export const workKinds = {
   'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
     earlier: [earlierVersion(PlanVersion1, planToVersion2)],
+    roles: [],
     writtenBy: ['system'],
     writtenWhere: 'server',
     strikable: 'no',
   }),
   'figure.confirmed': kind(
     z.strictObject({ figure: SafetyFigure, reference: plainText(200), stepKey: z.nullable(StepKey) }),
+    { roles: judgeRoles },
   ),
-  'part.promised': kind(z.strictObject({ partCode: plainText(60), promisedAt: Instant })),
+  'part.promised': kind(z.strictObject({ partCode: plainText(60), promisedAt: Instant }), { roles }),
   'part.drawn': kind(
     z.strictObject({
       stepKey: StepKey,
@@ -33,6 +36,7 @@ export const workKinds = {
         stem: z.nullable(z.enum(['snap-in', 'clamp-in'])),
       }),
     }),
+    { roles: bayRoles },
   ),
   'wheel.removed': kind(
     z.strictObject({
@@ -40,7 +44,7 @@ export const workKinds = {
       wheel: WheelPosition,
       remark: z.nullable(z.enum(['seized', 'over-tight', 'stud-damaged'])),
     }),
-    { strikable: 'second-person' },
+    { roles: bayRoles, strikable: 'second-person' },
   ),
   'wheel.mounted': kind(
     z.strictObject({
@@ -50,6 +54,7 @@ export const workKinds = {
       seatsMatch: z.literal(true),
       handStarted: z.literal(true),
     }),
+    { roles: bayRoles },
   ),
   'sensor.programmed': kind(
     z.strictObject({
@@ -60,6 +65,7 @@ export const workKinds = {
       frequencyMHz: z.number(),
       readBack: z.literal(true),
     }),
+    { roles: bayRoles },
   ),
   'sensor.fitted': kind(
     z.strictObject({
@@ -70,8 +76,10 @@ export const workKinds = {
       kitPart: plainText(60),
       torque: Torque,
     }),
+    { roles: bayRoles },
   ),
   'sensor.broken': kind(z.strictObject({ wheel: WheelPosition, how: plainText(200) }), {
+    roles: bayRoles,
     strikable: 'second-person',
   }),
   'leak.checked': kind(
@@ -81,6 +89,7 @@ export const workKinds = {
       tight: z.boolean(),
       where: z.nullable(z.enum(['stem', 'core', 'bead', 'tread', 'sidewall', 'rim'])),
     }),
+    { roles: bayRoles },
   ),
   'pressure.set': kind(
     z.strictObject({
@@ -96,6 +105,7 @@ export const workKinds = {
       instrument: GaugeUsed,
       surroundings: Surroundings,
     }),
+    { roles: bayRoles },
   ),
   'relearn.done': kind(
     z.strictObject({
@@ -104,6 +114,7 @@ export const workKinds = {
       confirmed: z.array(WheelPosition),
       result: z.enum(['learned', 'refused', 'learns-while-driven']),
     }),
+    { roles: bayRoles },
   ),
   'drive.done': kind(
     z.strictObject({
@@ -114,7 +125,10 @@ export const workKinds = {
       lightAtEnd: z.enum(['off', 'solid', 'flash-then-solid']),
       lampCheckAfter: z.enum(['lights-and-goes-out', 'stays-lit', 'dark']),
     }),
+    { roles },
   ),
-  'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) })),
-  'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest })),
+  'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }), {
+    roles: bayRoles,
+  }),
+  'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest }), { roles: bayRoles }),
 }

@@ -37,8 +37,7 @@ const factsFor = (
 ): AdmitFacts => ({
   now: at,
   author: draft.writtenBy,
-  roles: draft.writtenBy.kind === 'staff' ? (stored.staff.get(draft.writtenBy.staffId) ?? []) : [],
-  staffIds: new Set(stored.staff.keys()),
+  staff: stored.staff,
   refusedIds: stored.refusedIds,
   wrenches: stored.wrenches,
   gauges: stored.gauges,

@@ -1,4 +1,5 @@
-import type { Role, WrenchFacts } from '@bayledger/ledger/admit/facts'
+import type { WrenchFacts } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
 import type { Pool } from 'pg'
 
 export type StoredFacts = {
