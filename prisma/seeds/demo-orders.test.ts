@@ -1,7 +1,7 @@
 import { append, stateOf } from '@bayledger/ledger/append'
 import { parseDraft } from '@bayledger/ledger/draft'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
-import { canonicalText, personalDigest, verifyChain } from '@bayledger/ledger/hash-chain'
+import { canonicalText, sideDigest, verifyChain } from '@bayledger/ledger/hash-chain'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
@@ -46,9 +46,9 @@ describe('the demo orders as the shop finds them at 11:40', () => {
 
   it('name every personal word by a digest that its salt makes', () => {
     for (const { lines, end } of shop.orders)
-      for (const { draft, texts } of [...lines, ...(end ? [end.handBack] : [])]) {
-        for (const { digest, salt, text } of texts) {
-          expect(personalDigest(text, Buffer.from(salt, 'base64'))).toBe(digest)
+      for (const { draft, sides } of [...lines, ...(end ? [end.handBack] : [])]) {
+        for (const { digest, salt, text } of sides) {
+          expect(sideDigest(text, Buffer.from(salt, 'base64'))).toBe(digest)
           expect(canonicalText(draft.payload)).toContain(digest)
           expect(canonicalText(draft.payload)).not.toContain(text)
         }

@@ -126,7 +126,7 @@ describe('deciding by link', () => {
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
     const kinds = body.entries.slice(-2).map(({ kind }: { kind: string }) => kind)
     expect(kinds).toEqual(['estimate.decided', 'plan.issued'])
-    expect(body.texts.map(({ text }: { text: string }) => text)).toContain('W. Dunmore-Gray')
+    expect(body.sides.map(({ text }: { text: string }) => text)).toContain('W. Dunmore-Gray')
     expect(body.moves[0].mover).toBe('bay')
     const shown = (await phone.get('/api/customer/order').expect(200)).body
     expect(shown.estimate.bundles.every(({ answer }: { answer: string }) => answer === 'authorized')).toBe(

@@ -51,7 +51,7 @@ describe('appending', () => {
     const desk = await replay.as('ottoline', 'desk')
     const replies = await Promise.all(
       orders.map(({ lines }) =>
-        desk.post('/api/entries', { entries: [envelopeOf(lineOf(lines, 'order.opened').draft)], texts: [] }),
+        desk.post('/api/entries', { entries: [envelopeOf(lineOf(lines, 'order.opened').draft)], sides: [] }),
       ),
     )
     const numbers = replies.map(({ body }) => Number(body.results[0].given.orderNumber.slice(2))).toSorted()
@@ -75,7 +75,7 @@ describe('appending', () => {
     const desk = await replay.as('ottoline', 'desk')
     const replies = await Promise.all(
       Array.from({ length: 20 }, () =>
-        desk.post('/api/entries', { entries: [envelopeOf(line.draft)], texts: line.texts }).expect(200),
+        desk.post('/api/entries', { entries: [envelopeOf(line.draft)], sides: line.sides }).expect(200),
       ),
     )
     const results = replies.map(({ body }) => body.results[0].result)
@@ -102,10 +102,10 @@ describe('appending', () => {
                 ...envelopeOf(note.draft),
                 id: randomUUID(),
                 kind: 'note.added',
-                payload: { words: note.texts[0]?.digest },
+                payload: { words: note.sides[0]?.digest },
               },
             ],
-            texts: note.texts,
+            sides: note.sides,
           })
           .expect(200),
       ),
@@ -150,7 +150,7 @@ describe('appending', () => {
     const { body } = await desk
       .post('/api/entries', {
         entries: [strikeOfNothing, resting, envelopeOf(complaint.draft)],
-        texts: complaint.texts,
+        sides: complaint.sides,
       })
       .expect(200)
     expect(body.results.map(({ result, code }: { result: string; code?: string }) => code ?? result)).toEqual(
@@ -168,7 +168,7 @@ describe('appending', () => {
           { ...envelopeOf(opened.draft), version: 99 },
           { ...envelopeOf(opened.draft), id: randomUUID(), kind: 'wheel.danced' },
         ],
-        texts: [],
+        sides: [],
       })
       .expect(200)
     expect(body.results.map(({ result }: { result: string }) => result)).toEqual(['not-yet', 'not-yet'])
@@ -179,7 +179,7 @@ describe('personal words', () => {
   it('are kept apart, under a digest that their salt makes', async () => {
     const { orderId, lines } = freshLines('T-2602')
     await replay.sendUntil(lines, kindIs('sheet.chosen'))
-    const [{ digest, text } = { digest: '', text: '' }] = lineOf(lines, 'complaint.recorded').texts
+    const [{ digest, text } = { digest: '', text: '' }] = lineOf(lines, 'complaint.recorded').sides
     const { rows } = await shop.deps.pool.query(
       'select payload::text as payload from entries where order_id = $1',
       [orderId],
@@ -187,24 +187,24 @@ describe('personal words', () => {
     for (const { payload } of rows) expect(payload).not.toContain(text)
     const desk = await replay.as('ottoline', 'desk')
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
-    expect(body.texts).toContainEqual({ digest, text })
+    expect(body.sides).toContainEqual({ side: 'personal', digest, text })
   })
 
   it('that were changed on their way are refused, with the whole batch', async () => {
     const { lines } = freshLines('T-2602')
     const line = lineOf(lines, 'complaint.recorded')
     const desk = await replay.as('ottoline', 'desk')
-    const texts = line.texts.map((words) => ({ ...words, text: `${words.text} not` }))
-    const { body } = await desk.post('/api/entries', { entries: [envelopeOf(line.draft)], texts }).expect(422)
-    expect(body.fields[0].field).toBe('texts.0.digest')
+    const sides = line.sides.map((words) => ({ ...words, text: `${words.text} not` }))
+    const { body } = await desk.post('/api/entries', { entries: [envelopeOf(line.draft)], sides }).expect(422)
+    expect(body.fields[0].field).toBe('sides.0.digest')
   })
 
   it('that did not come are asked for, and the entry is not lost by it', async () => {
     const { lines } = freshLines('T-2602')
     await replay.sendUntil(lines, kindIs('complaint.recorded'))
     const line = lineOf(lines, 'complaint.recorded')
-    expect(await replay.send({ ...line, texts: [] } as DemoLine)).toMatchObject({
-      code: 'TEXT_MISSING',
+    expect(await replay.send({ ...line, sides: [] } as DemoLine)).toMatchObject({
+      code: 'SIDE_MISSING',
       kept: false,
     })
     expect((await replay.send(line)).result).toBe('accepted')
@@ -251,7 +251,7 @@ describe('what cannot be right', () => {
     const desk = await replay.as('ottoline', 'desk')
     const opened = envelopeOf(lineOf(lines, 'order.opened').draft)
     const { body } = await desk
-      .post('/api/entries', { entries: [{ ...opened, id: 'first', seq: 1 }], texts: [] })
+      .post('/api/entries', { entries: [{ ...opened, id: 'first', seq: 1 }], sides: [] })
       .expect(422)
     expect(body.fields.map(({ field }: { field: string }) => field).toSorted()).toEqual([
       'entries.0.id',
@@ -270,7 +270,7 @@ describe('what cannot be right', () => {
   it('what is written at the desk is refused from a tablet', async () => {
     const bay = await replay.as('greta', 'bay')
     const opened = envelopeOf(lineOf(lines, 'order.opened').draft)
-    const { body } = await bay.post('/api/entries', { entries: [opened], texts: [] }).expect(200)
+    const { body } = await bay.post('/api/entries', { entries: [opened], sides: [] }).expect(200)
     expect(body.results[0]).toMatchObject({ result: 'refused', code: 'ENTRY_KIND_NOT_ALLOWED' })
   })
 
@@ -284,7 +284,7 @@ describe('what cannot be right', () => {
       kind: 'plan.issued',
       payload: { plan: { planVersion: 1, steps: [] }, decisionId: null },
     }
-    const { body } = await desk.post('/api/entries', { entries: [plan], texts: [] }).expect(200)
+    const { body } = await desk.post('/api/entries', { entries: [plan], sides: [] }).expect(200)
     expect(body.results[0]).toMatchObject({ result: 'refused', code: 'ENTRY_KIND_NOT_ALLOWED' })
   })
 })

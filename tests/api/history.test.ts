@@ -1,6 +1,6 @@
 import { randomBytes, randomUUID } from 'node:crypto'
 import { fold } from '@bayledger/ledger/fold'
-import { digestOf, personalDigest } from '@bayledger/ledger/hash-chain'
+import { digestOf, sideDigest } from '@bayledger/ledger/hash-chain'
 import { evidenceOf } from '@bayledger/ledger/questions/evidence-of'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
@@ -51,7 +51,7 @@ const lowerBy = (psi: number, lines: readonly DemoLine[]): DemoLine[] =>
     return { ...line, draft: { ...draft, writtenAt, payload: { ...draft.payload, gauge } } }
   })
 
-const post = async (caller: Caller, orderId: string, kind: string, payload: object, texts: object[] = []) => {
+const post = async (caller: Caller, orderId: string, kind: string, payload: object, sides: object[] = []) => {
   const entry = {
     id: randomUUID(),
     orderId,
@@ -61,13 +61,13 @@ const post = async (caller: Caller, orderId: string, kind: string, payload: obje
     writtenAt: shop.clock.now().toISOString(),
     restsOn: [],
   }
-  return (await caller.post('/api/entries', { entries: [entry], texts }).expect(200)).body.results[0]
+  return (await caller.post('/api/entries', { entries: [entry], sides }).expect(200)).body.results[0]
 }
 
 const withdraw = async (orderId: string) => {
   const salt = randomBytes(32)
   const text = 'The customer had no time.'
-  const words = { digest: personalDigest(text, salt), salt: salt.toString('base64'), text }
+  const words = { digest: sideDigest(text, salt), salt: salt.toString('base64'), text }
   const payload = { reason: 'customer', words: words.digest }
   expect(await post(desk, orderId, 'order.withdrawn', payload, [words])).toMatchObject({ result: 'accepted' })
 }

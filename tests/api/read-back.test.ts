@@ -1,5 +1,5 @@
 import { randomBytes, randomUUID } from 'node:crypto'
-import { personalDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/hash-chain'
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
@@ -46,11 +46,11 @@ const sayings = [
 ]
 const saidOtherwise = (line: DemoLine, saying: string): DemoLine => {
   const salt = randomBytes(32)
-  const renamed = personalDigest(saying, salt)
+  const renamed = sideDigest(saying, salt)
   let draft = JSON.stringify(line.draft)
-  for (const { digest } of line.texts) draft = draft.replaceAll(digest, renamed)
-  const texts = [{ digest: renamed, salt: salt.toString('base64'), text: saying }]
-  return { ...line, draft: JSON.parse(draft) as DemoLine['draft'], texts: line.texts.length > 0 ? texts : [] }
+  for (const { digest } of line.sides) draft = draft.replaceAll(digest, renamed)
+  const sides = [{ digest: renamed, salt: salt.toString('base64'), text: saying }]
+  return { ...line, draft: JSON.parse(draft) as DemoLine['draft'], sides: line.sides.length > 0 ? sides : [] }
 }
 
 const limits = [-0, 0, 5e-324, 1e-7, 0.1 + 0.2, 99.999_999_999_999_99, 999, 1e21, -1, 2 ** 53, 1e308, 2 ** 31]
@@ -169,9 +169,9 @@ describe('whatever was accepted', () => {
     const complaint = lines.find(({ draft }) => draft.kind === 'complaint.recorded')
     if (!complaint) throw new Error('nobody complains')
     for (const text of ['a\0b', 'a\ud83d']) {
-      const body = { entries: [envelopeOf(complaint.draft)], texts: [{ ...complaint.texts[0], text }] }
+      const body = { entries: [envelopeOf(complaint.draft)], sides: [{ ...complaint.sides[0], text }] }
       const refused = (await desk.post('/api/entries', body).expect(422)).body
-      expect(refused).toMatchObject({ code: 'FIELDS_INVALID', fields: [{ field: 'texts.0.text' }] })
+      expect(refused).toMatchObject({ code: 'FIELDS_INVALID', fields: [{ field: 'sides.0.text' }] })
       await desk.get(`/api/search?q=${encodeURIComponent(`x${text.replace('\ud83d', '\0')}`)}`).expect(422)
       await shop.nobody.post('/api/customer/session', { secret: text }).expect(422)
     }

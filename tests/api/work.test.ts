@@ -38,7 +38,7 @@ const write = async <K extends Kind>(
     writtenAt: shop.clock.now().toISOString(),
     restsOn: [],
   }
-  return (await caller.post('/api/entries', { entries: [entry], texts: [] }).expect(200)).body.results[0]
+  return (await caller.post('/api/entries', { entries: [entry], sides: [] }).expect(200)).body.results[0]
 }
 const accepted = { result: 'accepted' }
 const refused = (code: string) => ({ result: 'refused', code, kept: true })
@@ -294,7 +294,7 @@ describe('an estimate', () => {
       writtenAt: decided.writtenAt,
       restsOn: [],
     }
-    const reply = await desk.post('/api/entries', { entries: [again], texts: [] }).expect(200)
+    const reply = await desk.post('/api/entries', { entries: [again], sides: [] }).expect(200)
     expect(reply.body.results[0]).toMatchObject(refused('BUNDLE_ALREADY_DECIDED'))
   })
 })

@@ -97,7 +97,7 @@ const addNote = async (call: Call, orderId: string): Promise<void> => {
   const entry = { id: randomUUID(), orderId, kind: 'note.added', version: 1, payload: { words: digest } }
   const { body } = await call('POST', '/api/entries', {
     entries: [{ ...entry, writtenAt: new Date().toISOString(), restsOn: [] }],
-    texts: [{ digest, salt: salt.toString('base64'), text }],
+    sides: [{ digest, salt: salt.toString('base64'), text }],
   })
   const result = JSON.parse(body).results?.[0]?.result
   if (result !== 'accepted') throw new Error(`the note was not accepted: ${body}`)

@@ -62,12 +62,12 @@ describe('the demo, loaded through the service', () => {
   })
 
   it('keeps every personal word beside the chains', async () => {
-    const texts = demo.orders.flatMap(({ lines, end }) =>
-      [...lines, ...(end ? [end.handBack] : [])].flatMap(({ texts }) => texts),
+    const sides = demo.orders.flatMap(({ lines, end }) =>
+      [...lines, ...(end ? [end.handBack] : [])].flatMap(({ sides }) => sides),
     )
     const kept = await prisma.personalText.findMany({ select: { digest: true, text: true } })
-    expect(kept).toEqual(expect.arrayContaining(texts.map(({ digest, text }) => ({ digest, text }))))
-    expect(kept.length).toBe(texts.length)
+    expect(kept).toEqual(expect.arrayContaining(sides.map(({ digest, text }) => ({ digest, text }))))
+    expect(kept.length).toBe(sides.length)
   })
 
   it('shows the link of T-2602 as opened once', async () => {

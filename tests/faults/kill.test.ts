@@ -3,7 +3,7 @@ import { randomBytes, randomUUID } from 'node:crypto'
 import { once } from 'node:events'
 import { createInterface } from 'node:readline'
 import { openPool } from '@bayledger/db/pool'
-import { personalDigest, verifyChain } from '@bayledger/ledger/hash-chain'
+import { sideDigest, verifyChain } from '@bayledger/ledger/hash-chain'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
@@ -42,7 +42,7 @@ const startServer = async (): Promise<Running> => {
 const note = () => {
   const salt = randomBytes(32)
   const text = 'A note among many.'
-  const digest = personalDigest(text, salt)
+  const digest = sideDigest(text, salt)
   return {
     entries: [
       {
@@ -55,7 +55,7 @@ const note = () => {
         restsOn: [],
       },
     ],
-    texts: [{ digest, salt: salt.toString('base64'), text }],
+    sides: [{ digest, salt: salt.toString('base64'), text }],
   }
 }
 

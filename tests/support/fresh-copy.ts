@@ -1,5 +1,5 @@
 import { randomBytes, randomUUID } from 'node:crypto'
-import { personalDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/hash-chain'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 
@@ -19,10 +19,10 @@ export const freshLines = (order: {
 }): { readonly orderId: string; readonly lines: readonly DemoLine[] } => {
   const names = new Map<string, string>()
   for (const id of [order.orderId, ...order.lines.map(({ draft }) => draft.id)]) names.set(id, randomUUID())
-  for (const { digest, salt, text } of order.lines.flatMap(({ texts }) => texts)) {
+  for (const { digest, salt, text } of order.lines.flatMap(({ sides }) => sides)) {
     const fresh = randomBytes(32)
     names.set(salt, fresh.toString('base64'))
-    names.set(digest, personalDigest(text, fresh))
+    names.set(digest, sideDigest(text, fresh))
   }
   const text = JSON.stringify(order.lines).replace(
     /[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}|[0-9a-f]{64}|[A-Za-z0-9+/]{43}=/g,

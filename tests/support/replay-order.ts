@@ -37,7 +37,7 @@ export const replayOn = async (shop: TestApp): Promise<Replay> => {
     callers.set(key, caller)
     return caller
   }
-  const send: Replay['send'] = async ({ draft, texts }) => {
+  const send: Replay['send'] = async ({ draft, sides }) => {
     if (draft.writtenBy.kind !== 'staff')
       throw new Error(`${draft.kind} is written by nobody who can sign in`)
     const { staffId } = draft.writtenBy
@@ -45,7 +45,7 @@ export const replayOn = async (shop: TestApp): Promise<Replay> => {
     if (!person) throw new Error(`nobody has the id ${staffId}`)
     shop.clock.advance(1_000)
     const caller = await as(person, draft.deviceId === null ? 'desk' : 'bay')
-    const { body } = await caller.post('/api/entries', { entries: [envelopeOf(draft)], texts }).expect(200)
+    const { body } = await caller.post('/api/entries', { entries: [envelopeOf(draft)], sides }).expect(200)
     return body.results[0]
   }
   return {

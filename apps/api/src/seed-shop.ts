@@ -1,4 +1,5 @@
 import type { PrismaClient } from '@bayledger/db/client'
+import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { v7 as newId } from 'uuid'
 import { seedDemo } from '../../../prisma/seeds/demo.ts'
 import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
@@ -18,13 +19,19 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
     now: parts.clock.now().toISOString(),
     hashPassword,
 
-    appendEntry: async ({ draft, texts, given, receivedAt }) => {
-      const words = texts.map(({ digest, salt, text }) => ({
+    appendEntry: async ({ draft, sides, given, receivedAt }) => {
+      const named = new Map(sidesNamedIn(draft).map(({ side, digest }) => [digest, side]))
+      const kept = sides.map(({ digest, salt, text }) => ({
+        side: named.get(digest) ?? 'personal',
         digest,
         salt: Buffer.from(salt, 'base64'),
         text,
       }))
-      const appended = await appendDraft(at(receivedAt), draft, { words, given, plansAfterDecision: false })
+      const appended = await appendDraft(at(receivedAt), draft, {
+        sides: kept,
+        given,
+        plansAfterDecision: false,
+      })
       if (!appended.admitted)
         throw new Error(`${draft.kind} is refused (${appended.code}): ${appended.words}`)
     },

@@ -1,3 +1,4 @@
+import { deskRoles } from '@bayledger/ledger/role'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Cursor, Id, line } from './identity.ts'
@@ -18,8 +19,15 @@ const content = {
 export const CustomerContent = z.strictObject(content)
 export type CustomerContent = z.infer<typeof CustomerContent>
 
-/** `version` is what an edit names in `If-Match`. */
-export const Customer = z.strictObject({ customerId: Id, version: z.int(), ...content, name: z.string() })
+/** `version` is what an edit names in `If-Match`. Telephone and e-mail are absent where the caller gets neither. */
+export const Customer = z.strictObject({
+  customerId: Id,
+  version: z.int(),
+  ...content,
+  name: z.string(),
+  phone: z.optional(content.phone),
+  email: z.optional(content.email),
+})
 export type Customer = z.infer<typeof Customer>
 
 const params = z.strictObject({ customerId: Id })
@@ -40,7 +48,7 @@ export const createCustomer = endpoint({
   summary: 'Add a customer.',
   method: 'POST',
   path: '/api/customers',
-  access: { who: 'desk' },
+  access: { who: 'desk', roles: deskRoles },
   once: true,
   body: CustomerContent,
   replies: { 201: Customer },
@@ -63,7 +71,7 @@ export const putCustomer = endpoint({
   summary: 'Save a customer; `If-Match` names the version that was read.',
   method: 'PUT',
   path: '/api/customers/:customerId',
-  access: { who: 'desk' },
+  access: { who: 'desk', roles: deskRoles },
   ifMatch: true,
   params,
   body: CustomerContent,

@@ -24,13 +24,13 @@ export const SentEntry = z.strictObject({
 })
 export type SentEntry = z.infer<typeof SentEntry>
 
-/** Personal words that a payload names by HMAC-SHA-256 of the UTF-8 text under the salt (32 bytes in base64). */
-export const PersonalText = z.strictObject({
+/** A side that a payload names by HMAC-SHA-256 of the UTF-8 text under the salt (32 bytes in base64). */
+export const SentSide = z.strictObject({
   digest: Digest,
   salt: z.string().check(z.regex(/^[A-Za-z0-9+/]{43}=$/)),
   text: z.string().check(z.minLength(1), z.maxLength(60_000)),
 })
-export type PersonalText = z.infer<typeof PersonalText>
+export type SentSide = z.infer<typeof SentSide>
 
 /** What became of one entry, in the order in which they were sent. */
 export const AppendResult = z.discriminatedUnion('result', [
@@ -73,7 +73,7 @@ export const appendEntries = endpoint({
   access: { who: 'staff' },
   body: z.strictObject({
     entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(100)),
-    texts: z.array(PersonalText).check(z.maxLength(200)),
+    sides: z.array(SentSide).check(z.maxLength(200)),
   }),
   bodyLimitBytes: 4 * 1024 * 1024,
   replies: { 200: z.strictObject({ results: z.array(AppendResult) }) },
@@ -89,13 +89,15 @@ export const RefusedEntry = z.strictObject({
   words: z.string(),
   receivedAt: Instant,
   writtenBy: Author,
+  /** As it came; `null` where it may hold prices and the caller gets none. */
   body: z.unknown(),
 })
 export type RefusedEntry = z.infer<typeof RefusedEntry>
 
 export const listRefusedEntries = endpoint({
   operationId: 'listRefusedEntries',
-  summary: 'Entries that were refused and are not settled: all of them at the desk, their own on a tablet.',
+  summary:
+    'Entries that were refused and are not settled: all of them at the desk, their own on a tablet and for a technician.',
   method: 'GET',
   path: '/api/refused-entries',
   access: { who: 'staff' },

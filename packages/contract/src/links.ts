@@ -1,3 +1,4 @@
+import { deskRoles } from '@bayledger/ledger/role'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant } from './identity.ts'
@@ -19,7 +20,7 @@ export const createLink = endpoint({
   summary: "Make the customer's link for an order; its secret is shown only in this reply.",
   method: 'POST',
   path: '/api/orders/:orderId/links',
-  access: { who: 'desk' },
+  access: { who: 'desk', roles: deskRoles },
   params,
   replies: {
     201: z.strictObject({ linkId: Id, address: z.string(), secret: z.string(), expiresAt: Instant }),

@@ -1,3 +1,4 @@
+import { sideKinds } from '@bayledger/ledger/side-kinds'
 import { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import * as z from 'zod/mini'
 import { Customer } from './customers.ts'
@@ -29,15 +30,18 @@ export type Move = z.infer<typeof Move>
 
 export const Head = z.strictObject({ seq: z.int(), hash: Digest })
 
-/** Personal words that the caller may read; an erased one is missing here. */
-export const ReadText = z.strictObject({ digest: Digest, text: z.string() })
-export type ReadText = z.infer<typeof ReadText>
+/** A side that the caller may read; an erased one is missing here, and so is every side of a withheld kind. */
+export const ReadSide = z.strictObject({ side: z.enum(sideKinds), digest: Digest, text: z.string() })
+export type ReadSide = z.infer<typeof ReadSide>
+
+/** The sides of an order, and the kinds of side that this session is not given. */
+const sides = { sides: z.array(ReadSide), withheld: z.array(z.enum(sideKinds)) }
 
 const params = z.strictObject({ orderId: Id })
 
 export const getOrder = endpoint({
   operationId: 'getOrder',
-  summary: 'An order: its whole ledger, the personal words in it, customer and vehicle.',
+  summary: 'An order: its whole ledger, what lies beside it, customer and vehicle.',
   method: 'GET',
   path: '/api/orders/:orderId',
   access: { who: 'staff' },
@@ -48,7 +52,7 @@ export const getOrder = endpoint({
       number: z.string(),
       head: Head,
       entries: z.array(SentEntry),
-      texts: z.array(ReadText),
+      ...sides,
       customer: Customer,
       vehicle: Vehicle,
       moves: z.array(Move),
@@ -71,7 +75,7 @@ export const getEntriesAfter = endpoint({
     200: z.strictObject({
       head: Head,
       entries: z.array(SentEntry),
-      texts: z.array(ReadText),
+      ...sides,
       history: z.nullable(HistoryEvidence),
     }),
   },

@@ -1,3 +1,4 @@
+import { deskRoles } from '@bayledger/ledger/role'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Digest, Id, Instant } from './identity.ts'
@@ -29,7 +30,8 @@ export const getReport = endpoint({
   summary: 'A sealed report, byte for byte.',
   method: 'GET',
   path: '/api/orders/:orderId/reports/:number',
-  access: { who: 'staff' },
+  /** A report prints prices. */
+  access: { who: 'desk', roles: deskRoles },
   params: z.strictObject({ orderId: Id, number: z.string().check(z.maxLength(40)) }),
   replies: { 200: { contentType: 'application/pdf' } },
   problems: ['REPORT_NOT_FOUND'],

@@ -53,7 +53,8 @@ export type Setting = z.infer<typeof Setting>
 
 export const getSettings = endpoint({
   operationId: 'getSettings',
-  summary: "The shop's places and the newest version of its prices and other settings.",
+  summary:
+    "The shop's places and the newest version of its settings, prices only for those who may have them.",
   method: 'GET',
   path: '/api/settings',
   access: { who: 'staff' },

@@ -22,8 +22,8 @@ export const sha256Hex = (text: string): string => bytesToHex(sha256(utf8ToBytes
 /** SHA-256 of a value's canonical text: how estimates and evidence are named by their content. */
 export const digestOf = (value: unknown): string => sha256Hex(canonicalText(value))
 
-/** HMAC-SHA-256 (RFC 2104) of personal text under its own 32-byte salt, lower-case hexadecimal. */
-export const personalDigest = (text: string, salt: Uint8Array): string =>
+/** HMAC-SHA-256 (RFC 2104) of a side under its own 32-byte salt, lower-case hexadecimal. */
+export const sideDigest = (text: string, salt: Uint8Array): string =>
   bytesToHex(hmac(sha256, salt, utf8ToBytes(text)))
 
 /** An entry with everything but its own hash. */

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini'
 import type { Role } from './role.ts'
+import type { SideKind } from './side-kinds.ts'
 
 /** One superseded version of a kind's payload, and the pure step to the version after it. */
 export type EarlierVersion = {
@@ -28,8 +29,8 @@ export type KindDefinition = {
   readonly roles: readonly Role[]
   readonly writtenWhere: 'anywhere' | 'server'
   readonly strikable: 'yes' | 'second-person' | 'no'
-  /** Holds prices or sums: a tablet gets it withheld. */
-  readonly holdsMoney: boolean
+  /** The kinds of side that its payload names by digest, in any of its versions; a test compares the schemas. */
+  readonly sides: readonly SideKind[]
 }
 
 /** One row of the registry. Whoever adds a kind says which roles write it; everything else has a usual value. */
@@ -42,6 +43,6 @@ export const kind = <Payload extends z.ZodMiniType>(
   writtenBy: ['staff'] as const,
   writtenWhere: 'anywhere' as const,
   strikable: 'yes' as const,
-  holdsMoney: false,
+  sides: [],
   ...rest,
 })

@@ -30,9 +30,3 @@ export const Day = z.iso.date().check(hasYear)
 
 /** SHA-256 or HMAC-SHA-256, lower-case hexadecimal. */
 export const Digest = z.string().check(z.regex(/^[0-9a-f]{64}$/))
-
-/**
- * Stands in a payload for personal text (names, customers' words, signatures): HMAC-SHA-256 of the bytes
- * under a salt that is kept apart, so that a lawful erasure leaves every chain whole.
- */
-export const PersonalDigest = z.string().check(z.regex(/^[0-9a-f]{64}$/))

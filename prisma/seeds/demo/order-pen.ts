@@ -1,7 +1,7 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { append, stateOf } from '@bayledger/ledger/append'
 import type { Author, Draft, Entry, Given } from '@bayledger/ledger/entry'
-import { personalDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/hash-chain'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import { versionOf } from '@bayledger/ledger/registry'
@@ -13,12 +13,12 @@ import { shopId } from './places.ts'
 import { demoId, demoSalt } from './seeded.ts'
 
 /** Personal words that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
-export type DemoText = { readonly digest: string; readonly salt: string; readonly text: string }
+export type DemoSide = { readonly digest: string; readonly salt: string; readonly text: string }
 
 /** One entry on its way into a ledger, with the words it names and what the server gives it. */
 export type DemoLine = {
   readonly draft: Draft
-  readonly texts: readonly DemoText[]
+  readonly sides: readonly DemoSide[]
   readonly given: Omit<Given, 'holds'>
   readonly receivedAt: string
 }
@@ -57,15 +57,15 @@ export const orderPen = (
   const orderId = demoId(`order/${number}`)
   const entries: Entry[] = []
   const lines: DemoLine[] = []
-  let waiting: DemoText[] = []
-  let texts = 0
+  let waiting: DemoSide[] = []
+  let sides = 0
 
   const state = () => stateOf(entries, shopId, orderId)
 
   const personal = (text: string) => {
-    texts += 1
-    const salt = demoSalt(`${number}/${texts}`)
-    const digest = personalDigest(text, salt)
+    sides += 1
+    const salt = demoSalt(`${number}/${sides}`)
+    const digest = sideDigest(text, salt)
     waiting.push({ digest, salt: Buffer.from(salt).toString('base64'), text })
     return digest
   }
@@ -86,7 +86,7 @@ export const orderPen = (
     } as Draft
     const ready = {
       draft,
-      texts: waiting,
+      sides: waiting,
       given: kind === 'order.opened' ? { orderNumber: number } : {},
       receivedAt: writtenAt,
     }

@@ -55,7 +55,7 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
     },
     customerName: customer.name,
     texts: Object.fromEntries(
-      order.lines.flatMap(({ texts }) => texts.map(({ digest, text }) => [digest, text])),
+      order.lines.flatMap(({ sides }) => sides.map(({ digest, text }) => [digest, text])),
     ),
     staff: Object.fromEntries(shop.staff.map(({ id, name }) => [id, name])),
     cautions: cautionWordsByShown(),

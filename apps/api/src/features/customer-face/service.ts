@@ -2,14 +2,14 @@ import { randomBytes } from 'node:crypto'
 import type { decideEstimate as decideEndpoint } from '@bayledger/contract/customer-face'
 import type { BodyOf } from '@bayledger/contract/endpoint'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
-import { canonicalText, personalDigest } from '@bayledger/ledger/hash-chain'
+import { canonicalText, sideDigest } from '@bayledger/ledger/hash-chain'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { CustomerActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomer } from '../customers/service.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
-import type { Words } from '../entries/store/write-entries.ts'
+import type { SideToKeep } from '../entries/store/write-entries.ts'
 import { getLedger } from '../orders/service.ts'
 import { getNewestReportBytes } from '../reports/service.ts'
 import { getSettings } from '../settings/service.ts'
@@ -69,7 +69,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
     deviceId: null,
     writtenAt: deps.clock.now().toISOString(),
   }
-  const appended = await appendDraft(deps, draft, { words: [name, signature] })
+  const appended = await appendDraft(deps, draft, { sides: [name, signature] })
   if (!appended.admitted) throw new AppError('ENTRY_REFUSED', appended.words, { reason: appended.code })
   return { entry: appended.entry, orderId: actor.orderId }
 }
@@ -87,9 +87,9 @@ const repeated = (entry: Entry, decision: Decision): Entry => {
   })
 }
 
-const sealPersonalText = (text: string): Words => {
+const sealPersonalText = (text: string): SideToKeep => {
   const salt = randomBytes(32)
-  return { digest: personalDigest(text, salt), salt, text }
+  return { side: 'personal', digest: sideDigest(text, salt), salt, text }
 }
 
 export const getCustomerReport = async (deps: Deps, actor: CustomerActor) =>

@@ -1,5 +1,6 @@
 import type { RefusedEntry, SentEntry } from '@bayledger/contract/entries'
 import type { Entry } from '@bayledger/ledger/entry'
+import { definitionOf, isKind } from '@bayledger/ledger/registry'
 import type { RefusedRow } from './store/refused-entries.ts'
 
 export const presentEntry = (entry: Entry): SentEntry => ({
@@ -31,3 +32,9 @@ export const presentRefused = (row: RefusedRow): RefusedEntry => ({
   writtenBy: row.writtenBy,
   body: row.body,
 })
+
+/** A refused entry for someone who gets no money: whatever was sent as a kind that names money is left out. */
+export const presentWithoutMoney = (row: RefusedRow): RefusedEntry => {
+  const mayHoldMoney = !isKind(row.kind) || definitionOf(row.kind).sides.includes('money')
+  return { ...presentRefused(row), ...(mayHoldMoney ? { body: null } : {}) }
+}

@@ -3,12 +3,12 @@ import { type Binding, bind } from '../../http/binding.ts'
 import * as service from './service.ts'
 
 export const orderRoutes: readonly Binding[] = [
-  bind(contract.getOrder)(async ({ deps, params }) => ({
+  bind(contract.getOrder)(async ({ deps, actor, params }) => ({
     status: 200,
-    body: await service.getOrder(deps, params.orderId),
+    body: await service.getOrder(deps, actor, params.orderId),
   })),
-  bind(contract.getEntriesAfter)(async ({ deps, params, query }) => ({
+  bind(contract.getEntriesAfter)(async ({ deps, actor, params, query }) => ({
     status: 200,
-    body: await service.getEntriesAfter(deps, params.orderId, Number(query.after)),
+    body: await service.getEntriesAfter(deps, actor, params.orderId, Number(query.after)),
   })),
 ]

@@ -1,13 +1,17 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
+import { type SideKind, sideKinds } from '@bayledger/ledger/side-kinds'
+import { sidesNamedIn } from '@bayledger/ledger/sides'
+import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import { mayHaveContact, sidesFor } from '../../core/sides-for.ts'
 import type { Deps } from '../../deps.ts'
+import { withoutContact } from '../customers/present.ts'
 import { getCustomer } from '../customers/service.ts'
 import { presentEntry } from '../entries/present.ts'
-import { findPersonalDigests } from '../entries/service/find-personal-digests.ts'
 import { loadHistory } from '../entries/service/load-facts.ts'
 import { type Ledger, loadLedger } from '../entries/service/load-ledger.ts'
-import { listTexts } from '../entries/store/personal-texts.ts'
+import { listSides } from '../entries/store/sides.ts'
 import { getVehicle } from '../vehicles/service.ts'
 
 /** The ledger of an order that exists. */
@@ -17,12 +21,12 @@ export const getLedger = async (deps: Deps, orderId: string): Promise<Ledger> =>
   throw new AppError('ORDER_NOT_FOUND', 'Look for the order on the floor list, or search for its number.')
 }
 
-export const getOrder = async (deps: Deps, orderId: string) => {
+export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) => {
   const { entries, state } = await getLedger(deps, orderId)
   const { opened } = state
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
-  const [texts, customer, vehicle, history] = await Promise.all([
-    textsOf(deps, entries),
+  const [sides, customer, vehicle, history] = await Promise.all([
+    sidesOf(deps, entries, sidesFor(actor)),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     loadHistory(deps, state),
@@ -32,26 +36,37 @@ export const getOrder = async (deps: Deps, orderId: string) => {
     number: opened.orderNumber ?? '',
     head: { seq: state.seq, hash: state.headHash },
     entries: entries.map(presentEntry),
-    texts,
-    customer,
+    sides,
+    withheld: withheldFrom(actor),
+    customer: mayHaveContact(actor) ? customer : withoutContact(customer),
     vehicle,
     history,
     moves: nextMoves(state, deps.clock.now().toISOString()),
   }
 }
 
-/** What an order gained after an entry; the texts are those of the whole order, for they are few. */
-export const getEntriesAfter = async (deps: Deps, orderId: string, after: number) => {
+/** What an order gained after an entry; the sides are those of the whole order, for they are few. */
+export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: string, after: number) => {
   const { entries, state } = await getLedger(deps, orderId)
-  const [texts, history] = await Promise.all([textsOf(deps, entries), loadHistory(deps, state)])
+  const [sides, history] = await Promise.all([
+    sidesOf(deps, entries, sidesFor(actor)),
+    loadHistory(deps, state),
+  ])
   return {
     head: { seq: state.seq, hash: state.headHash },
     entries: entries.filter(({ seq }) => seq > after).map(presentEntry),
-    texts,
+    sides,
+    withheld: withheldFrom(actor),
     history,
   }
 }
 
-/** The personal words that an order's entries name. */
-export const textsOf = (deps: Deps, entries: readonly Entry[]) =>
-  listTexts(deps.pool, deps.shopId, [...new Set(entries.flatMap(findPersonalDigests))])
+/** The sides that an order's entries name, of the kinds that the reader is given. */
+export const sidesOf = (deps: Deps, entries: readonly Entry[], given: ReadonlySet<SideKind>) =>
+  listSides(
+    deps.pool,
+    deps.shopId,
+    entries.flatMap(sidesNamedIn).filter(({ side }) => given.has(side)),
+  )
+
+const withheldFrom = (actor: StaffActor): SideKind[] => sideKinds.filter((side) => !sidesFor(actor).has(side))

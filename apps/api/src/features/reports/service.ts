@@ -79,7 +79,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     deviceId: null,
     writtenAt: at,
   }
-  const appended = await appendDraft(deps, draft, { words: [], given: { reportNumber: number } })
+  const appended = await appendDraft(deps, draft, { sides: [], given: { reportNumber: number } })
   if (appended.admitted)
     return describe(deps, { number, orderId, entryId, sha256, sealedAt: now }, appended.entry.seq)
   if (appended.code === 'REPORT_HEAD_MOVED') return 'head moved'

@@ -1,4 +1,5 @@
 import * as contract from '@bayledger/contract/settings'
+import { mayHaveMoney } from '../../core/sides-for.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { presentLocation } from './present.ts'
 import * as service from './service.ts'
@@ -8,14 +9,16 @@ export const settingRoutes: readonly Binding[] = [
     status: 200,
     body: { instruments: await service.listInstruments(deps) },
   })),
-  bind(contract.getSettings)(async ({ deps }) => {
+  bind(contract.getSettings)(async ({ deps, actor }) => {
     const { shop, settings } = await service.getSettings(deps)
     return {
       status: 200,
       body: {
         shop: { shopId: shop.id, name: shop.name },
         locations: shop.locations.map(presentLocation),
-        settings: settings.map(({ kind, version, body }) => ({ kind, version, body })),
+        settings: settings
+          .filter(({ kind }) => kind !== 'prices' || mayHaveMoney(actor))
+          .map(({ kind, version, body }) => ({ kind, version, body })),
       },
     }
   }),

@@ -1,5 +1,5 @@
-import type { PersonalText } from '@bayledger/contract/entries'
-import { personalDigest } from '@bayledger/ledger/hash-chain'
+import type { SentSide } from '@bayledger/contract/entries'
+import { sideDigest } from '@bayledger/ledger/hash-chain'
 import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
 import { v7 } from 'uuid'
 
@@ -33,7 +33,7 @@ export const draftEntry = <K extends Kind>(
 })
 
 /** Personal words with a fresh salt: the payload carries the digest, the words go beside it. */
-export const personal = (text: string): PersonalText => {
+export const personal = (text: string): SentSide => {
   const salt = crypto.getRandomValues(new Uint8Array(32))
-  return { digest: personalDigest(text, salt), salt: btoa(String.fromCharCode(...salt)), text }
+  return { digest: sideDigest(text, salt), salt: btoa(String.fromCharCode(...salt)), text }
 }

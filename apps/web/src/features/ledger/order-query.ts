@@ -8,7 +8,7 @@ import { queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 
 /** An order as a screen reads it: the folded state, and the personal words that its digests stand for. */
-export type ReadOrder = Omit<ReplyOf<typeof getOrder>, 'entries' | 'texts'> & {
+export type ReadOrder = Omit<ReplyOf<typeof getOrder>, 'entries' | 'sides'> & {
   readonly entries: readonly Foldable[]
   readonly state: OrderState
   /** The words behind a digest; erased or withheld ones say so. */
@@ -27,8 +27,8 @@ export const orderQuery = (orderId: string) =>
   })
 
 const readOrder = (reply: ReplyOf<typeof getOrder>): ReadOrder => {
-  const { entries, texts, ...rest } = reply
-  const words = new Map(texts.map(({ digest, text }) => [digest, text]))
+  const { entries, sides, ...rest } = reply
+  const words = new Map(sides.map(({ digest, text }) => [digest, text]))
   const folded = entries.map(asFoldable)
   return {
     ...rest,

@@ -1,18 +1,18 @@
-import { type AppendResult, appendEntries, type PersonalText } from '@bayledger/contract/entries'
+import { type AppendResult, appendEntries, type SentSide } from '@bayledger/contract/entries'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 import { CallProblem } from '../../lib/problem.ts'
 import type { WrittenDraft } from './draft-entry.ts'
 import { orderKey } from './order-query.ts'
 
-export type Writing = { readonly entries: readonly WrittenDraft[]; readonly texts?: readonly PersonalText[] }
+export type Writing = { readonly entries: readonly WrittenDraft[]; readonly sides?: readonly SentSide[] }
 
 /**
  * Sends entries in order. The first that is refused throws a `CallProblem` with the ledger's own words; those
  * before it stand. The same writing may be sent again: what the server already has, it answers as known.
  */
-export const sendEntries = async ({ entries, texts = [] }: Writing): Promise<AppendResult[]> => {
-  const { results } = await call(appendEntries, { body: { entries: [...entries], texts: [...texts] } })
+export const sendEntries = async ({ entries, sides = [] }: Writing): Promise<AppendResult[]> => {
+  const { results } = await call(appendEntries, { body: { entries: [...entries], sides: [...sides] } })
   const refused = results.find((result) => result.result === 'refused' || result.result === 'not-yet')
   if (refused) throw refusalProblem(refused)
   return results

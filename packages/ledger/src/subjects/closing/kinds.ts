@@ -2,7 +2,8 @@ import { Distance } from '@bayledger/reckoning/quantity'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
 import { deskRoles, roles } from '../../role.ts'
-import { Digest, Id, PersonalDigest, plainText } from '../../text.ts'
+import { PersonalDigest } from '../../side-kinds.ts'
+import { Digest, Id, plainText } from '../../text.ts'
 
 const final = { writtenWhere: 'server', strikable: 'no' } as const
 
@@ -28,18 +29,18 @@ export const closingKinds = {
       /** For "not yet proven": the second person who agreed to release. */
       releaseAgreedBy: z.nullable(Id),
     }),
-    { ...final, roles: deskRoles },
+    { ...final, sides: ['personal'], roles: deskRoles },
   ),
   'order.refused': kind(
     z.strictObject({
       reason: z.enum(['unsafe-request', 'would-disable-safety-system', 'out-of-scope']),
       words: PersonalDigest,
     }),
-    { ...final, roles: deskRoles },
+    { ...final, sides: ['personal'], roles: deskRoles },
   ),
   'order.withdrawn': kind(
     z.strictObject({ reason: z.enum(['customer', 'opened-twice', 'other']), words: PersonalDigest }),
-    { ...final, roles: deskRoles },
+    { ...final, sides: ['personal'], roles: deskRoles },
   ),
   'entry.struck': kind(
     z.strictObject({
@@ -57,6 +58,6 @@ export const closingKinds = {
       /** A different person, where striking takes two. */
       secondPersonId: z.nullable(Id),
     }),
-    { roles, strikable: 'no' },
+    { roles, strikable: 'no', sides: ['personal'] },
   ),
 }

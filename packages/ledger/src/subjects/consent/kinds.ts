@@ -2,10 +2,11 @@ import { Answer, Cents, Estimate } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
 import { deskRoles, moneyRoles } from '../../role.ts'
-import { Day, Digest, Id, Instant, PersonalDigest, plainText } from '../../text.ts'
+import { PersonalDigest } from '../../side-kinds.ts'
+import { Day, Digest, Id, Instant, plainText } from '../../text.ts'
 import { DecidedBy } from '../opening/kinds.ts'
 
-const server = { writtenWhere: 'server', strikable: 'no', holdsMoney: true } as const
+const server = { writtenWhere: 'server', strikable: 'no' } as const
 
 /** How consent was given; a signature's strokes or typed name are personal text. */
 export const Consent = z.discriminatedUnion('channel', [
@@ -48,7 +49,7 @@ export const consentKinds = {
       channel: z.enum(['in-person', 'link', 'telephone']),
       linkId: z.nullable(Id),
     }),
-    { roles: deskRoles, ...server, holdsMoney: false },
+    { roles: deskRoles, ...server },
   ),
   'estimate.decided': kind(
     z.strictObject({
@@ -61,7 +62,7 @@ export const consentKinds = {
       agreesToElectronicRecord: z.boolean(),
       wantsRemovedParts: z.boolean(),
     }),
-    { roles: deskRoles, ...server, holdsMoney: false, writtenBy: ['staff', 'customer'] },
+    { roles: deskRoles, ...server, sides: ['personal'], writtenBy: ['staff', 'customer'] },
   ),
   'refusal.recorded': kind(
     z.strictObject({
@@ -72,7 +73,7 @@ export const consentKinds = {
         z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
       ]),
     }),
-    { roles: deskRoles, ...server, holdsMoney: false },
+    { roles: deskRoles, ...server, sides: ['personal'] },
   ),
   'payment.noted': kind(
     z.strictObject({ amountCents: Cents, method: z.enum(['cash', 'card', 'check', 'account', 'none-due']) }),

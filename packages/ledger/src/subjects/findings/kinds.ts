@@ -3,7 +3,8 @@ import { Evidence } from '@bayledger/reckoning/evidence/evidence'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
 import { bayRoles, roles } from '../../role.ts'
-import { Digest, Id, PersonalDigest, plainText } from '../../text.ts'
+import { PersonalDigest } from '../../side-kinds.ts'
+import { Digest, Id, plainText } from '../../text.ts'
 
 export const findingKinds = {
   /** The whole evidence, findings and rule set; the server recomputes it before it is admitted. */
@@ -19,7 +20,7 @@ export const findingKinds = {
         z.strictObject({ agrees: z.literal(false), ownFinding: plainText(200), reason: PersonalDigest }),
       ]),
     }),
-    { roles: bayRoles },
+    { roles: bayRoles, sides: ['personal'] },
   ),
   'stop.told': kind(
     z.strictObject({
@@ -28,6 +29,6 @@ export const findingKinds = {
       channel: z.enum(['in-person', 'telephone']),
       answer: PersonalDigest,
     }),
-    { roles, strikable: 'no' },
+    { roles, strikable: 'no', sides: ['personal'] },
   ),
 }

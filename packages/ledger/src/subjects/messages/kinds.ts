@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
 import { roles } from '../../role.ts'
-import { PersonalDigest } from '../../text.ts'
+import { PersonalDigest } from '../../side-kinds.ts'
 
 export const messageKinds = {
   'contact.made': kind(
@@ -10,7 +10,7 @@ export const messageKinds = {
       outcome: z.enum(['reached', 'not-reached', 'left-word']),
       words: z.nullable(PersonalDigest),
     }),
-    { roles },
+    { roles, sides: ['personal'] },
   ),
-  'note.added': kind(z.strictObject({ words: PersonalDigest }), { roles }),
+  'note.added': kind(z.strictObject({ words: PersonalDigest }), { roles, sides: ['personal'] }),
 }

@@ -4,7 +4,8 @@ import { SpecificationSheet, Surroundings } from '@bayledger/reckoning/sheet'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'
 import { bayRoles, deskRoles, roles } from '../../role.ts'
-import { Id, Instant, PersonalDigest } from '../../text.ts'
+import { PersonalDigest } from '../../side-kinds.ts'
+import { Id, Instant } from '../../text.ts'
 
 /** Who decides for the vehicle, and by what right. The name is personal text. */
 export const DecidedBy = z.strictObject({
@@ -33,7 +34,7 @@ export const openingKinds = {
       reportedLight: z.nullable(LightBehavior),
       events: z.array(EventEvidence).check(z.maxLength(200)),
     }),
-    { roles },
+    { roles, sides: ['personal'] },
   ),
   'authority.given': kind(
     z.strictObject({
@@ -43,7 +44,7 @@ export const openingKinds = {
       lookFeeCents: z.int().check(z.gte(0)),
       lookFeeWaivedWithWork: z.boolean(),
     }),
-    { roles: deskRoles, writtenWhere: 'server', strikable: 'no', holdsMoney: true },
+    { roles: deskRoles, writtenWhere: 'server', strikable: 'no', sides: ['personal'] },
   ),
   'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), { roles: deskRoles }),
   'surroundings.recorded': kind(

@@ -6,7 +6,8 @@ import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, judgeRoles, roles } from '../../role.ts'
-import { Id, Instant, PersonalDigest, plainText } from '../../text.ts'
+import { PersonalDigest } from '../../side-kinds.ts'
+import { Id, Instant, plainText } from '../../text.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 
@@ -130,5 +131,8 @@ export const workKinds = {
   'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }), {
     roles: bayRoles,
   }),
-  'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest }), { roles: bayRoles }),
+  'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest }), {
+    roles: bayRoles,
+    sides: ['personal'],
+  }),
 }

@@ -7,7 +7,7 @@ import { constraintNamed } from '../../../core/constraint-named.ts'
 import type { Deps } from '../../../deps.ts'
 import { peekOrderNumber } from '../store/read-facts.ts'
 import { findEntryById } from '../store/read-ledger.ts'
-import { type Words, writeEntries } from '../store/write-entries.ts'
+import { type SideToKeep, writeEntries } from '../store/write-entries.ts'
 import { loadFacts } from './load-facts.ts'
 import { loadLedger, remember } from './load-ledger.ts'
 import { planAfterDecision } from './plan-after-decision.ts'
@@ -16,7 +16,7 @@ import { projectHead, projectRows } from './project-entries.ts'
 export type Appended = { readonly admitted: true; readonly known: boolean; readonly entry: Entry } | Refusal
 
 export type AppendOptions = {
-  readonly words: readonly Words[]
+  readonly sides: readonly SideToKeep[]
   readonly given?: Omit<Given, 'holds'>
   /** Off where the plan comes as an entry of its own, as in a ledger that is loaded whole. */
   readonly plansAfterDecision?: boolean
@@ -45,7 +45,7 @@ export const appendDraft = async (deps: Deps, draft: Draft, options: AppendOptio
 const attemptAppend = async (
   deps: Deps,
   draft: Draft,
-  { words, given = {}, plansAfterDecision = true }: AppendOptions,
+  { sides, given = {}, plansAfterDecision = true }: AppendOptions,
 ): Promise<Appended | 'head moved'> => {
   const ledger = await loadLedger(deps, draft.orderId)
   const known = ledger.entries.find(({ id }) => id === draft.id)
@@ -79,7 +79,7 @@ const attemptAppend = async (
     entries: written,
     head: projectHead(state, at),
     rows: projectRows(written, ledger.entries),
-    words,
+    sides,
     opening,
   }).catch(refusalOrThrow)
   if (typeof isWritten !== 'boolean') return isWritten

@@ -1,27 +1,26 @@
-import type { AppendResult, PersonalText } from '@bayledger/contract/entries'
+import type { AppendResult, SentSide } from '@bayledger/contract/entries'
 import type { FieldProblem } from '@bayledger/contract/problem'
 import { parseDraft } from '@bayledger/ledger/draft'
 import type { Draft, DraftEnvelope } from '@bayledger/ledger/entry'
+import { sidesNamedIn } from '@bayledger/ledger/sides'
 import type { StaffActor } from '../../../core/actor.ts'
 import type { Deps } from '../../../deps.ts'
 import { refuseDelivery } from '../policy.ts'
-import { listStoredDigests } from '../store/personal-texts.ts'
 import { findEntryById } from '../store/read-ledger.ts'
 import { findRefused, keepRefused } from '../store/refused-entries.ts'
-import type { Words } from '../store/write-entries.ts'
+import { listSides } from '../store/sides.ts'
 import { appendDraft } from './append-draft.ts'
-import { checkWords } from './check-words.ts'
-import { findPersonalDigests } from './find-personal-digests.ts'
+import { checkSides, type Side } from './check-sides.ts'
 
 /** Takes a batch in its order, one transaction an entry. What one entry comes to never depends on a later one. */
 export const deliverEntries = async (
   deps: Deps,
   actor: StaffActor,
-  { entries, texts }: { readonly entries: readonly DraftEnvelope[]; readonly texts: readonly PersonalText[] },
+  { entries, sides }: { readonly entries: readonly DraftEnvelope[]; readonly sides: readonly SentSide[] },
 ): Promise<AppendResult[]> => {
-  const words = checkWords(texts)
+  const sent = checkSides(sides)
   const results: AppendResult[] = []
-  for (const envelope of entries) results.push(await deliverOne(deps, actor, envelope, words))
+  for (const envelope of entries) results.push(await deliverOne(deps, actor, envelope, sent))
   return results
 }
 
@@ -29,7 +28,7 @@ const deliverOne = async (
   deps: Deps,
   actor: StaffActor,
   envelope: DraftEnvelope,
-  words: ReadonlyMap<string, Words>,
+  sent: ReadonlyMap<string, Side>,
 ): Promise<AppendResult> => {
   const earlier = await findRefused(deps.pool, deps.shopId, envelope.id)
   if (earlier) return refusedResult(envelope.id, earlier, true)
@@ -54,7 +53,7 @@ const deliverOne = async (
   }
   const refusal = refuseDelivery(actor, parsed.draft)
   if (refusal) return keep(deps, actor, envelope, refusal)
-  return appendParsed(deps, actor, envelope, parsed.draft, words)
+  return appendParsed(deps, actor, envelope, parsed.draft, sent)
 }
 
 const appendParsed = async (
@@ -62,24 +61,27 @@ const appendParsed = async (
   actor: StaffActor,
   envelope: DraftEnvelope,
   draft: Draft,
-  words: ReadonlyMap<string, Words>,
+  sent: ReadonlyMap<string, Side>,
 ): Promise<AppendResult> => {
-  const named = findPersonalDigests(draft)
-  const missing = named.filter((digest) => !words.has(digest))
+  const named = sidesNamedIn(draft)
+  const missing = named.filter(({ digest }) => !sent.has(digest))
   if (missing.length > 0 && !(await findEntryById(deps.pool, deps.shopId, draft.id))) {
-    const stored = await listStoredDigests(deps.pool, deps.shopId, missing)
-    if (missing.some((digest) => !stored.has(digest)))
+    const kept = new Set((await listSides(deps.pool, deps.shopId, missing)).map(({ digest }) => digest))
+    if (missing.some(({ digest }) => !kept.has(digest)))
       return refusedResult(
         draft.id,
         {
-          code: 'TEXT_MISSING',
-          words: 'The words that belong to this entry did not come with it. Send both together.',
+          code: 'SIDE_MISSING',
+          words: 'The words or prices that belong to this entry did not come with it. Send both together.',
         },
         false,
       )
   }
   const appended = await appendDraft(deps, draft, {
-    words: named.flatMap((digest) => words.get(digest) ?? []),
+    sides: named.flatMap(({ side, digest }) => {
+      const came = sent.get(digest)
+      return came ? [{ ...came, side }] : []
+    }),
   })
   if (!appended.admitted) return keep(deps, actor, envelope, appended)
   const { seq, hash, receivedAt, given } = appended.entry

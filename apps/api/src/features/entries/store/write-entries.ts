@@ -1,10 +1,17 @@
 import { inTransaction } from '@bayledger/db/transaction'
 import type { Entry } from '@bayledger/ledger/entry'
 import { canonicalText } from '@bayledger/ledger/hash-chain'
+import type { SideKind } from '@bayledger/ledger/side-kinds'
 import type { Pool } from 'pg'
 import type { HeadProjection, RowProjection } from '../service/project-entries.ts'
 
-export type Words = { readonly digest: string; readonly salt: Uint8Array; readonly text: string }
+/** A side that came with an entry, to be kept in the table of its kind. */
+export type SideToKeep = {
+  readonly side: SideKind
+  readonly digest: string
+  readonly salt: Uint8Array
+  readonly text: string
+}
 
 export type Write = {
   readonly shopId: string
@@ -14,7 +21,7 @@ export type Write = {
   readonly entries: readonly Entry[]
   readonly head: HeadProjection
   readonly rows: RowProjection
-  readonly words: readonly Words[]
+  readonly sides: readonly SideToKeep[]
   readonly opening: {
     readonly number: string
     readonly takes: { series: string; next: number } | null
@@ -63,9 +70,13 @@ const advanceHead = `update order_heads set seq = $4, hash = $5, location_id = $
 
 const insertHead = `insert into order_heads (shop_id, order_id, seq, hash, location_id, promised_at, waits_here,
     assigned_to, is_open, sealed, agenda, updated_at, opened_at, vehicle_id, number, customer_id)
-  select $1, $2, $4, $5, $6, $7, $8, $9, $10, $11, $12::json, $13, $13, $40, $44, $45
+  select $1, $2, $4, $5, $6, $7, $8, $9, $10, $11, $12::json, $13, $13, $40, $45, $46
   where $3 = 0
   on conflict do nothing returning order_id`
+
+const keepSides = (table: string, side: SideKind): string => `
+  insert into ${table} (shop_id, digest, order_id, salt, text, created_at)
+  select $1, digest, order_id, salt, text, $13 from side where side.side = '${side}' on conflict do nothing`
 
 const rest = `entry as (
   insert into entries (shop_id, order_id, id, seq, kind, version, payload, given, written_by, rests_on, device_id,
@@ -77,11 +88,13 @@ const rest = `entry as (
     as e (id, seq, kind, version, payload, given, written_by, rests_on, device_id, written_at, received_at,
       previous_hash, hash)
   returning id
-), word as (
-  insert into personal_texts (shop_id, digest, order_id, salt, text, created_at)
-  select $1, digest, head.order_id, salt, text, $13 from head, unnest($27::text[], $28::bytea[], $29::text[])
-    as w (digest, salt, text)
-  on conflict do nothing
+), side as (
+  select head.order_id, s.* from head, unnest($27::text[], $28::bytea[], $29::text[], $44::text[])
+    as s (digest, salt, text, side)
+), personal as (${keepSides('personal_texts', 'personal')}
+), contact as (${keepSides('contact_sides', 'contact')}
+), money as (${keepSides('money_sides', 'money')}
+), shown as (${keepSides('shown_sides', 'shown')}
 ), used as (
   insert into wrench_cycles (shop_id, entry_id, line, instrument_id, clicks)
   select $1, entry_id, 0, instrument_id, clicks from head, unnest($30::uuid[], $31::uuid[], $32::int[])
@@ -112,7 +125,7 @@ select id from entry`
 const appendText = `with head as (${advanceHead}), ${rest}`
 const openText = `with head as (${insertHead}), ${rest}`
 
-const values = ({ shopId, orderId, after, entries, head, rows, words }: Write): unknown[] => [
+const values = ({ shopId, orderId, after, entries, head, rows, sides }: Write): unknown[] => [
   shopId,
   orderId,
   after,
@@ -139,9 +152,9 @@ const values = ({ shopId, orderId, after, entries, head, rows, words }: Write): 
   entries.map(({ receivedAt }) => receivedAt),
   entries.map(({ previousHash }) => previousHash),
   entries.map(({ hash }) => hash),
-  words.map(({ digest }) => digest),
-  words.map(({ salt }) => Buffer.from(salt)),
-  words.map(({ text }) => text),
+  sides.map(({ digest }) => digest),
+  sides.map(({ salt }) => Buffer.from(salt)),
+  sides.map(({ text }) => text),
   rows.cycles.map(({ entryId }) => entryId),
   rows.cycles.map(({ instrumentId }) => instrumentId),
   rows.cycles.map(({ clicks }) => clicks),
@@ -156,4 +169,5 @@ const values = ({ shopId, orderId, after, entries, head, rows, words }: Write): 
   rows.reports.map(({ entryId }) => entryId),
   rows.reports.map(({ number }) => number),
   rows.reports.map(({ sha256 }) => sha256),
+  sides.map(({ side }) => side),
 ]

@@ -4,7 +4,7 @@ import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
 import { listStaff } from '../../devices/service.ts'
 import type { Ledger } from '../../entries/service/load-ledger.ts'
-import { textsOf } from '../../orders/service.ts'
+import { sidesOf } from '../../orders/service.ts'
 import { getSettings } from '../../settings/service.ts'
 import { getVehicle } from '../../vehicles/service.ts'
 import { templateVersion } from '../policy.ts'
@@ -18,12 +18,12 @@ export const loadContext = async (
 ): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
   const { opened } = state
   if (!opened) throw new Error(`order ${state.orderId} was never opened`)
-  const [{ shop, head }, customer, vehicle, staff, texts, photosReceived] = await Promise.all([
+  const [{ shop, head }, customer, vehicle, staff, sides, photosReceived] = await Promise.all([
     getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     listStaff(deps),
-    textsOf(deps, entries),
+    sidesOf(deps, entries, new Set(['personal'])),
     listBlobDigests(
       deps.pool,
       deps.shopId,
@@ -47,7 +47,7 @@ export const loadContext = async (
         vinLastSix: vehicle.vin?.slice(-6) ?? null,
       },
       customerName: customer.name,
-      texts: Object.fromEntries(texts.map(({ digest, text }) => [digest, text])),
+      texts: Object.fromEntries(sides.map(({ digest, text }) => [digest, text])),
       staff: Object.fromEntries(staff.map(({ id, name }) => [id, name])),
       cautions: cautionWordsByShown(),
       photosReceived,

@@ -1,4 +1,4 @@
-import type { PersonalText } from '@bayledger/contract/entries'
+import type { SentSide } from '@bayledger/contract/entries'
 import { personal } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
@@ -9,7 +9,7 @@ type OwnFindingFormProps = {
   onBack: () => void
   busy: boolean
   problem: unknown
-  onRecord: (ownFinding: string, reason: PersonalText) => Promise<boolean>
+  onRecord: (ownFinding: string, reason: SentSide) => Promise<boolean>
 }
 
 const rows: readonly Row[] = [

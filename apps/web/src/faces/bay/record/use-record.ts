@@ -1,4 +1,4 @@
-import type { PersonalText } from '@bayledger/contract/entries'
+import type { SentSide } from '@bayledger/contract/entries'
 import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
 import { useQueryClient } from '@tanstack/react-query'
 import { useRef, useState } from 'react'
@@ -15,7 +15,7 @@ export type Recorder = {
   readonly recordAll: (
     drafts: readonly WrittenDraft[],
     says: string,
-    texts?: readonly PersonalText[],
+    sides?: readonly SentSide[],
   ) => Promise<boolean>
   readonly busy: boolean
   readonly problem: unknown
@@ -32,10 +32,10 @@ export const useRecord = (orderId: string): Recorder => {
   const [problem, setProblem] = useState<unknown>(null)
   const unanswered = useRef<{ content: string; draft: WrittenDraft } | null>(null)
 
-  const recordAll: Recorder['recordAll'] = async (drafts, says, texts = []) => {
+  const recordAll: Recorder['recordAll'] = async (drafts, says, sides = []) => {
     setProblem(null)
     try {
-      await write.mutateAsync({ entries: drafts, texts })
+      await write.mutateAsync({ entries: drafts, sides })
     } catch (thrown) {
       const isLock = isCallProblem(thrown) && thrown.body.status === 401
       setProblem(isLock ? null : thrown)

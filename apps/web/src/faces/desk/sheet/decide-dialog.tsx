@@ -62,7 +62,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const decide = () => {
     if (relation === null) return
     const who = personal(name.trim())
-    const { consent, texts } = consentOf()
+    const { consent, sides } = consentOf()
     write.mutate(
       {
         entries: [
@@ -78,7 +78,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
             wantsRemovedParts: wishes.includes('parts'),
           }),
         ],
-        texts: [who, ...texts],
+        sides: [who, ...sides],
       },
       { onSuccess: onClose },
     )
@@ -95,13 +95,13 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           readOut: read.digest,
           answerWords: answered.digest,
         },
-        texts: [called, read, answered],
+        sides: [called, read, answered],
       } as const
     }
     const text = personal(signature === null ? '' : signatureText(signature))
     return {
       consent: { channel, signature: { form: signature?.form ?? 'typed', digest: text.digest } },
-      texts: [text],
+      sides: [text],
     } as const
   }
 

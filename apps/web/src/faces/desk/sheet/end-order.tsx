@@ -45,7 +45,7 @@ export function EndOrder({ order, onClose }: OrderPart & { onClose: () => void }
             ? draftEntry(order.orderId, 'order.refused', { reason, words: said.digest })
             : draftEntry(order.orderId, 'order.withdrawn', { reason, words: said.digest }),
         ],
-        texts: [said],
+        sides: [said],
       },
       { onSuccess: onClose },
     )

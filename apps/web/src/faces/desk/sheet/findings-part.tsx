@@ -85,7 +85,7 @@ function TellStops({ order }: OrderPart) {
           answer: words.digest,
         }),
       ],
-      texts: [words],
+      sides: [words],
     })
   }
   const whyNot = answer.trim() === '' ? 'Write down what the customer answered.' : undefined

@@ -120,7 +120,7 @@ function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClos
             secondPersonId: null,
           }),
         ],
-        texts: said === null ? [] : [said],
+        sides: said === null ? [] : [said],
       },
       { onSuccess: onClose },
     )

@@ -53,7 +53,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
         {vehicle.vin === null ? '' : ' · VIN '}
         <span className="exact">{vehicle.vin ?? ''}</span>
         {odometer ? ` · ${odometer.value.toLocaleString('en-US')} ${odometer.unit}` : ' · odometer not read'}
-        {customer.phone === null ? '' : ` · ${telephoneWords(customer.phone)}`}
+        {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
         {state.opened?.waitsHere ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
       </p>

@@ -54,7 +54,7 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
                 : { kind: 'signed', digest: signed.digest },
           }),
         ],
-        texts: signed === null ? [] : [signed],
+        sides: signed === null ? [] : [signed],
       },
       { onSuccess: onClose },
     )

@@ -27,8 +27,7 @@ export function WhoFields({ person, onChange }: WhoProps) {
     return (
       <div className="row">
         <p>
-          <strong>{person.known.name}</strong>{' '}
-          {person.known.phone === null ? '' : telephoneWords(person.known.phone)}
+          <strong>{person.known.name}</strong> {person.known.phone ? telephoneWords(person.known.phone) : ''}
         </p>
         <Button autoFocus onClick={() => onChange({ known: null, name: '', phone: '' })}>
           Another customer
@@ -70,7 +69,7 @@ function Matches({
         <li key={customer.customerId}>
           <Button onClick={() => onPick(customer)}>
             {customer.name}
-            {customer.phone === null ? '' : ` · ${telephoneWords(customer.phone)}`} · on file
+            {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''} · on file
           </Button>
         </li>
       ))}

@@ -176,6 +176,6 @@ const openingEntries = (
         lookFeeWaivedWithWork: form.lookWaived === 'waived',
       }),
     ],
-    texts: [words, name],
+    sides: [words, name],
   }
 }
