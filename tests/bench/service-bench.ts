@@ -24,8 +24,8 @@ export const benchService = async (): Promise<Line[]> => {
   const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-bench-'))
   const postgres = await startEmbeddedPostgres({ dataFolder, progress: (line) => console.error(line) })
   process.env.CALLS_PER_MINUTE = '1000000'
-  const service = await startService(postgres.url)
-  const pool = openPool({ url: postgres.url, size: clients, onIdleError: () => undefined })
+  const service = await startService(postgres)
+  const pool = openPool({ url: postgres.ownerUrl, size: clients, onIdleError: () => undefined })
   const agent = new Agent({ keepAlive: true, maxSockets: clients })
   try {
     const call = await signIn(service.address, agent)

@@ -1,3 +1,5 @@
+import { openPool } from '@bayledger/db/pool'
+import { withClient } from '@bayledger/db/with-client'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { rebuildProjections } from '../../apps/api/src/features/entries/service/rebuild-projections.ts'
 import { startTestApp, type TestApp } from '../support/app.ts'
@@ -26,11 +28,14 @@ describe('what entries can rebuild', () => {
   it('is after a rebuild what it was before, whatever stood there between', async () => {
     const before = await projected()
     expect(before.sensors.length).toBeGreaterThan(8)
-    await shop.deps.pool.query(
-      `update order_heads set agenda = '[]', is_open = false, sealed = true, assigned_to = null, updated_at = now()`,
-    )
-    await shop.deps.pool.query('delete from seen_sensors')
-    expect(await rebuildProjections(shop.deps)).toBe(4)
+    await withClient(shop.ownerUrl, async (owner) => {
+      await owner.query(
+        `update order_heads set agenda = '[]', is_open = false, sealed = true, assigned_to = null, updated_at = now()`,
+      )
+      await owner.query('delete from seen_sensors')
+    })
+    const pool = openPool({ url: shop.ownerUrl, size: 1, onIdleError: () => undefined })
+    expect(await rebuildProjections({ pool, shopId: shop.demo.shop.id }).finally(() => pool.end())).toBe(4)
     expect(await projected()).toEqual(before)
   })
 

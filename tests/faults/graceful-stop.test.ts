@@ -24,7 +24,8 @@ const start = () => {
   const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
     env: {
       ...process.env,
-      DATABASE_URL: database.url,
+      DATABASE_URL: database.serviceUrl,
+      DATABASE_OWNER_URL: database.url,
       DATA_FOLDER: dataFolder,
       PORT: '0',
       LOG_LEVEL: 'info',
@@ -85,7 +86,13 @@ describe('starting and stopping', () => {
     const ready = await first.until(/Bayledger is ready/)
     const port = /:(\d+)$/.exec(ready)?.[1] ?? ''
     const second = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
-      env: { ...process.env, DATABASE_URL: database.url, DATA_FOLDER: dataFolder, PORT: port },
+      env: {
+        ...process.env,
+        DATABASE_URL: database.serviceUrl,
+        DATABASE_OWNER_URL: database.url,
+        DATA_FOLDER: dataFolder,
+        PORT: port,
+      },
       stdio: ['ignore', 'ignore', 'pipe'],
     })
     let said = ''

@@ -79,11 +79,19 @@ describe('the shop’s own PostgreSQL', () => {
     await server.stop()
   })
 
-  it('gives Bayledger a user that is no superuser, and keeps the passwords to the owner', async () => {
+  it('gives Bayledger an owner and a user that serves, no superuser among them, and keeps the passwords', async () => {
     const server = await startEmbeddedProcess(folder.data)
-    expect(
-      await ask(server.url, 'select rolname, rolsuper from pg_roles where rolname = current_user'),
-    ).toEqual([{ rolname: 'bayledger', rolsuper: false }])
+    const who =
+      'select rolname, rolsuper, rolcreaterole, rolcreatedb from pg_roles where rolname = current_user'
+    expect(await ask(server.url, who)).toEqual([
+      { rolname: 'bayledger', rolsuper: false, rolcreaterole: false, rolcreatedb: true },
+    ])
+    expect(await ask(server.serviceUrl, who)).toEqual([
+      { rolname: 'bayledger_service', rolsuper: false, rolcreaterole: false, rolcreatedb: false },
+    ])
+    await expect(ask(server.serviceUrl, 'create table mine (id int)')).rejects.toMatchObject({
+      code: '42501',
+    })
     const kept = statSync(join(folder.data, 'postgres/bayledger-passwords.json'))
     expect((kept.mode & 0o777).toString(8)).toBe('600')
     expect((statSync(folder.data).mode & 0o777).toString(8)).toBe('700')
@@ -93,11 +101,10 @@ describe('the shop’s own PostgreSQL', () => {
   it('draws other passwords for every shop', async () => {
     const other = makeClosedFolder()
     const servers = [await startEmbeddedProcess(folder.data), await startEmbeddedProcess(other.data)]
-    const passwords = servers.flatMap(({ url, superuserUrl }) => [
-      new URL(url).password,
-      new URL(superuserUrl).password,
-    ])
-    expect(new Set(passwords).size).toBe(4)
+    const passwords = servers.flatMap(({ url, serviceUrl, superuserUrl }) =>
+      [url, serviceUrl, superuserUrl].map((address) => new URL(address).password),
+    )
+    expect(new Set(passwords).size).toBe(6)
     for (const server of servers) await server.stop()
     await other.clear()
   })

@@ -32,7 +32,11 @@ export type TestApp = {
   readonly parts: Parts
   readonly deps: Deps
   readonly demo: DemoShop
+  /** The database as the service reaches it, and as its owner does. */
   readonly url: string
+  readonly ownerUrl: string
+  /** As a superuser of the database, who may do anything to it. */
+  readonly adminUrl: string
   readonly server: Server
   readonly clock: {
     readonly now: () => Date
@@ -62,7 +66,7 @@ export type TestTablet = Caller & {
  */
 export const startTestApp = async (): Promise<TestApp> => {
   const database = await createTestDatabase()
-  const pool = openPool({ url: database.url, size: 6, onIdleError: () => undefined })
+  const pool = openPool({ url: database.serviceUrl, size: 6, onIdleError: () => undefined })
   const prisma = openClient(pool)
   let now = Date.parse(demoNow)
   const clock = {
@@ -92,7 +96,7 @@ export const startTestApp = async (): Promise<TestApp> => {
     notBefore: '2026-01-01T00:00:00.000Z',
     days: 30,
   })
-  const live = await startLiveHub(database.url, () => undefined)
+  const live = await startLiveHub(database.serviceUrl, () => undefined)
   const parts: Parts = {
     prisma,
     pool,
@@ -115,7 +119,9 @@ export const startTestApp = async (): Promise<TestApp> => {
     parts,
     deps: forShop(parts, demo.shop.id),
     demo,
-    url: database.url,
+    url: database.serviceUrl,
+    ownerUrl: database.url,
+    adminUrl: database.adminUrl,
     server,
     clock,
     hashPassword,
@@ -124,13 +130,13 @@ export const startTestApp = async (): Promise<TestApp> => {
     desk,
     tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
     writeElsewhere: async () => {
-      const other = await startLiveHub(database.url, () => undefined)
+      const other = await startLiveHub(database.serviceUrl, () => undefined)
       other.wrote(demo.shop.id)
       await other.close()
     },
     loseDatabase: () => {
       const name = new URL(database.url).pathname.slice(1)
-      const elsewhere = new URL(database.url)
+      const elsewhere = new URL(database.adminUrl)
       elsewhere.pathname = '/postgres'
       return withClient(elsewhere.href, async (client) => {
         await client.query(`alter database ${name} allow_connections false`)

@@ -7,8 +7,14 @@ import { migrate } from '@bayledger/db/migrations/migrate'
 import { withClient } from '@bayledger/db/with-client'
 import type { TestProject } from 'vitest/node'
 
-/** An address whose user may make databases, and the migrated database that test files clone. */
-type DatabaseServer = { readonly url: string; readonly template: string }
+/** An address whose user may make databases, one of the role that serves, and the migrated database that tests clone. */
+type DatabaseServer = {
+  readonly url: string
+  readonly serviceUrl: string
+  /** Who may end other roles' connections and do anything. */
+  readonly adminUrl: string
+  readonly template: string
+}
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -23,15 +29,15 @@ const run = globalThis as { databaseServerOfTestRun?: Shared }
 
 /**
  * Runs once per project that needs a database, and gives all of them one real PostgreSQL with a template in it that
- * has all migrations. TEST_DATABASE_URL names another server, whose user may make databases. The server made here
+ * has all migrations. TEST_DATABASE_URL names another server, whose user is a superuser. The server made here
  * does not flush to disk: its data live as long as the run.
  */
 export default async function provideDatabaseServer(project: TestProject): Promise<() => Promise<void>> {
   run.databaseServerOfTestRun ??= { users: 0, server: startServer() }
   const shared = run.databaseServerOfTestRun
   shared.users += 1
-  const { url, template, stop } = await shared.server
-  project.provide('databaseServer', { url, template })
+  const { stop, ...provided } = await shared.server
+  project.provide('databaseServer', provided)
   return async () => {
     shared.users -= 1
     if (shared.users > 0) return
@@ -42,23 +48,42 @@ export default async function provideDatabaseServer(project: TestProject): Promi
 
 async function startServer(): Promise<DatabaseServer & { stop: () => Promise<void> }> {
   const given = process.env.TEST_DATABASE_URL
-  const server = given === undefined ? await startThrowaway() : { url: given, stop: async () => undefined }
+  const server = given === undefined ? await startThrowaway() : await useGiven(given)
   const template = `bayledger_template_${process.pid}_${randomBytes(3).toString('hex')}`
   await onServer(server.url, `create database ${template}`)
   const templateUrl = new URL(server.url)
   templateUrl.pathname = `/${template}`
-  await migrate(templateUrl.href)
+  await migrate(templateUrl.href, { serviceRole: new URL(server.serviceUrl).username })
   return {
     url: server.url,
+    serviceUrl: server.serviceUrl,
+    adminUrl: server.adminUrl,
     template,
     stop: async () => {
-      await onServer(server.url, `drop database if exists ${template} with (force)`)
+      await onServer(server.adminUrl, `drop database if exists ${template} with (force)`)
       await server.stop()
     },
   }
 }
 
-async function startThrowaway(): Promise<{ url: string; stop: () => Promise<void> }> {
+type Server = Omit<DatabaseServer, 'template'> & { readonly stop: () => Promise<void> }
+
+/** A role that serves is made on the server that was given, for this run. */
+async function useGiven(url: string): Promise<Server> {
+  const role = `bayledger_service_${process.pid}`
+  await onServer(url, `create role ${role} login password '${role}'`)
+  const serviceUrl = new URL(url)
+  serviceUrl.username = role
+  serviceUrl.password = role
+  return {
+    url,
+    serviceUrl: serviceUrl.href,
+    adminUrl: url,
+    stop: async () => void (await onServer(url, `drop role ${role}`)),
+  }
+}
+
+async function startThrowaway(): Promise<Server> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-tests-'))
   const server = await startEmbeddedPostgres({
     dataFolder,
@@ -66,7 +91,9 @@ async function startThrowaway(): Promise<{ url: string; stop: () => Promise<void
     settings: { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '200' },
   })
   return {
-    url: server.url,
+    url: server.ownerUrl,
+    serviceUrl: server.serviceUrl,
+    adminUrl: server.superuserUrl,
     stop: async () => {
       await server.stop()
       rmSync(dataFolder, { recursive: true, force: true })

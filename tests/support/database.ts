@@ -3,7 +3,12 @@ import { withClient } from '@bayledger/db/with-client'
 import { inject } from 'vitest'
 
 export type TestDatabase = {
+  /** As the owner, who migrates. */
   readonly url: string
+  /** As the role that the service runs as. */
+  readonly serviceUrl: string
+  /** As a superuser, who may do anything. */
+  readonly adminUrl: string
   /** Drops the database, whoever is still connected. */
   readonly drop: () => Promise<void>
 }
@@ -18,11 +23,16 @@ export async function createTestDatabase(content: 'migrated' | 'empty' = 'migrat
   const name = `bayledger_test_${process.pid}_${randomBytes(6).toString('hex')}`
   const source = content === 'migrated' ? `template ${server.template} strategy file_copy` : ''
   await onServer(server.url, `create database ${name} ${source}`)
-  const url = new URL(server.url)
-  url.pathname = `/${name}`
+  const at = (address: string): string => {
+    const url = new URL(address)
+    url.pathname = `/${name}`
+    return url.href
+  }
   return {
-    url: url.href,
-    drop: () => dropDatabase(server.url, name),
+    url: at(server.url),
+    serviceUrl: at(server.serviceUrl),
+    adminUrl: at(server.adminUrl),
+    drop: () => dropDatabase(server.adminUrl, name),
   }
 }
 

@@ -8,9 +8,11 @@ export type RunningService = { readonly address: string; readonly stop: () => Pr
 
 /**
  * The product as `npm start` runs it, with the demo shop: its own process, its own data folder, and the database of
- * `databaseUrl` or, without one, the PostgreSQL that it brings along.
+ * `database` (one address for each role) or, without one, the PostgreSQL that it brings along.
  */
-export const startService = async (databaseUrl: string | null): Promise<RunningService> => {
+export const startService = async (
+  database: { readonly ownerUrl: string; readonly serviceUrl: string } | null,
+): Promise<RunningService> => {
   const folder = mkdtempSync(join(tmpdir(), 'bayledger-service-'))
   const port = await freePort()
   const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
@@ -18,7 +20,9 @@ export const startService = async (databaseUrl: string | null): Promise<RunningS
       ...process.env,
       DATA_FOLDER: folder,
       PORT: String(port),
-      ...(databaseUrl === null ? {} : { DATABASE_URL: databaseUrl }),
+      ...(database === null
+        ? {}
+        : { DATABASE_URL: database.serviceUrl, DATABASE_OWNER_URL: database.ownerUrl }),
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   })

@@ -1,8 +1,7 @@
 import { join } from 'node:path'
 import { openClient } from '@bayledger/db/client'
-import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
-import { migrate } from '@bayledger/db/migrations/migrate'
 import { openPool } from '@bayledger/db/pool'
+import { bringUpToDate, guardServiceRole, openShopDatabase } from '@bayledger/db/shop-database'
 import pino from 'pino'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
@@ -48,8 +47,11 @@ const assemble = async (
   undo: (() => Promise<unknown>)[],
 ) => {
   const logger = pino({ level: config.logLevel, redact: ['req.headers', 'headers'] })
-  const url = await databaseUrl(config, say, undo)
-  await slowly(say, 'Bringing the database up to date', () => migrate(url))
+  const database = await openShopDatabase(config, say, 'refuse')
+  undo.push(() => database.stop())
+  await slowly(say, 'Bringing the database up to date', () => bringUpToDate(database))
+  await guardServiceRole(database, config.databaseRoles, say)
+  const url = database.serviceUrl
   const pool = openPool({
     url,
     onIdleError: (error) => logger.warn({ err: error }, 'a database connection was lost'),
@@ -116,17 +118,6 @@ const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
     await pool.end()
   }
   await noteLoaded(forShop(parts, demoShopId))
-}
-
-const databaseUrl = async (
-  config: Config,
-  say: (line: string) => void,
-  undo: (() => Promise<unknown>)[],
-): Promise<string> => {
-  if (config.databaseUrl !== null) return config.databaseUrl
-  const server = await startEmbeddedPostgres({ dataFolder: config.dataFolder, progress: say })
-  undo.push(() => server.stop())
-  return server.url
 }
 
 /** A browser treats localhost as safe; the address itself it does not name as ours. */

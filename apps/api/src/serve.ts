@@ -1,4 +1,4 @@
-import { ConfigProblem, readConfig } from './config.ts'
+import { readConfig } from './config.ts'
 import { startService } from './main.ts'
 
 const say = (line: string): void => console.log(line)
@@ -26,14 +26,14 @@ export const serve = async (facesBuilt: Promise<void>, begun: number): Promise<v
     }
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
   } catch (error) {
-    console.error(
-      error instanceof ConfigProblem || !(error instanceof Error) ? String(error) : startFailureText(error),
-    )
+    console.error(error instanceof Error ? startFailureText(error) : String(error))
     process.exit(1)
   }
 }
 
+/** A problem that was foreseen says what to do and needs no stack. */
 function startFailureText(error: Error): string {
+  if (error.name.endsWith('Problem')) return error.message
   const isInUse = 'code' in error && error.code === 'EADDRINUSE'
   return isInUse
     ? `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`

@@ -12,7 +12,9 @@ export type As = 'plain user' | 'root'
 
 export type EmbeddedProcess = {
   readonly pid: number
+  /** As the owner of the shop's database. */
   readonly url: string
+  readonly serviceUrl: string
   readonly superuserUrl: string
   readonly userId: number
   readonly problem: string | undefined
@@ -50,6 +52,7 @@ export async function startEmbeddedProcess(
   return {
     pid: child.pid ?? 0,
     url: String(said.url),
+    serviceUrl: String(said.serviceUrl),
     superuserUrl: String(said.superuserUrl),
     userId: Number(said.userId),
     problem: typeof said.problem === 'string' ? said.problem : undefined,

@@ -13,7 +13,12 @@ try {
     whenInUse: whenInUse === 'join' ? 'join' : 'refuse',
   })
   console.log(
-    JSON.stringify({ url: server.url, superuserUrl: server.superuserUrl, userId: process.getuid?.() }),
+    JSON.stringify({
+      url: server.ownerUrl,
+      serviceUrl: server.serviceUrl,
+      superuserUrl: server.superuserUrl,
+      userId: process.getuid?.(),
+    }),
   )
   const keepBusy = setInterval(() => undefined, 60_000)
   process.once('SIGTERM', async () => {

@@ -10,7 +10,7 @@ export const setStage = (): (() => TestBrowser) => {
   let browser: TestBrowser | undefined
   beforeAll(async () => {
     database = await createTestDatabase('empty')
-    service = await startService(database.url)
+    service = await startService({ ownerUrl: database.url, serviceUrl: database.serviceUrl })
     browser = await startBrowser(service.address)
   })
   afterAll(async () => {

@@ -47,7 +47,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => vo
 if ((await Promise.race([built, facesEnded])) !== 'built') await stop(1)
 const service = run(
   ['--watch', '--watch-preserve-output', join(root, 'apps/api/src/commands/serve.ts')],
-  database === null ? {} : { DATABASE_URL: database.url },
+  database === null ? {} : { DATABASE_URL: database.serviceUrl, DATABASE_OWNER_URL: database.ownerUrl },
 )
 children.push(service)
 await Promise.race([facesEnded, ended(service)])

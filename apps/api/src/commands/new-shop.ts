@@ -1,6 +1,5 @@
 import { openClient } from '@bayledger/db/client'
-import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
-import { migrate } from '@bayledger/db/migrations/migrate'
+import { bringUpToDate, openShopDatabase } from '@bayledger/db/shop-database'
 import { seedBase } from '../../../../prisma/seeds/base.ts'
 import { readConfig } from '../config.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
@@ -38,13 +37,9 @@ if (faults.length > 0) {
 
 const config = readConfig()
 const say = (line: string): void => console.log(line)
-const server =
-  config.databaseUrl === null
-    ? await startEmbeddedPostgres({ dataFolder: config.dataFolder, progress: say })
-    : null
-const url = config.databaseUrl ?? server?.url ?? ''
-await migrate(url)
-const prisma = openClient(url)
+const database = await openShopDatabase(config, say, 'refuse')
+await bringUpToDate(database)
+const prisma = openClient(database.serviceUrl)
 const seeded = await seedBase({
   prisma,
   now: new Date().toISOString(),
@@ -54,7 +49,7 @@ const seeded = await seedBase({
   besideOthers,
 })
 await prisma.$disconnect()
-await server?.stop()
+await database.stop()
 
 if (seeded.made) {
   say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${seeded.ownerPassword}`)

@@ -1,19 +1,18 @@
-import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { openPool } from '@bayledger/db/pool'
+import { openShopDatabase } from '@bayledger/db/shop-database'
 import { readConfig } from '../config.ts'
 import { rebuildProjections } from '../features/entries/service/rebuild-projections.ts'
 
-/** `npm run projections:rebuild`: makes everything that entries can rebuild anew from them. Safe while the service runs. */
-const config = readConfig()
-const server =
-  config.databaseUrl === null
-    ? await startEmbeddedPostgres({
-        dataFolder: config.dataFolder,
-        progress: (line) => console.log(line),
-        whenInUse: 'join',
-      })
-    : null
-const pool = openPool({ url: config.databaseUrl ?? server?.url ?? '', onIdleError: () => undefined })
+/**
+ * `npm run projections:rebuild`: makes everything that entries can rebuild anew from them, as the database's owner. Safe
+ * while the service runs.
+ */
+const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
+if (database.ownerUrl === null) {
+  console.error('A rebuild writes as the owner of the database. Set DATABASE_OWNER_URL for this run.')
+  process.exit(2)
+}
+const pool = openPool({ url: database.ownerUrl, onIdleError: () => undefined })
 const { rows } = await pool.query<{ id: string; name: string }>(
   'select id, name from shops order by created_at',
 )
@@ -22,4 +21,4 @@ for (const { id, name } of rows)
     `${name}: ${await rebuildProjections({ pool, shopId: id })} orders made anew from their entries.`,
   )
 await pool.end()
-await server?.stop()
+await database.stop()

@@ -39,7 +39,7 @@ async function withShopDatabase(work: (url: string, name: string) => Promise<voi
     whenInUse: 'join',
   })
   try {
-    await work(server.url, 'the database in ./data')
+    await work(server.ownerUrl, 'the database in ./data')
   } finally {
     await server.stop()
   }

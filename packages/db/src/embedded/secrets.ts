@@ -3,15 +3,19 @@ import { chmodSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { EmbeddedPostgresProblem } from './problem.ts'
 
-/** Passwords of the cluster's owner (who may do all) and of Bayledger (who owns one database). */
-export type Secrets = { readonly superuser: string; readonly application: string }
+/**
+ * Passwords of three users of the cluster: its superuser; `application`, who owns the shop's database and migrates it;
+ * `service`, who owns nothing and serves.
+ */
+export type Secrets = { readonly superuser: string; readonly application: string; readonly service: string }
 
 const FILE = 'bayledger-passwords.json'
 
-/** Draws both passwords and keeps them inside the cluster, so that they come and go with it. */
+const draw = () => randomBytes(24).toString('base64url')
+
+/** Draws the passwords that are kept inside the cluster, so that they come and go with it. */
 export function drawSecrets(): Secrets {
-  const draw = () => randomBytes(24).toString('base64url')
-  return { superuser: draw(), application: draw() }
+  return { superuser: draw(), application: draw(), service: draw() }
 }
 
 /** Writes the passwords readable by their owner alone. */
@@ -32,17 +36,24 @@ export function readSecrets(cluster: string): Secrets {
     )
   }
   if (!isSecrets(parsed)) {
-    throw new EmbeddedPostgresProblem(`${file} does not hold the two passwords. Put it back from a backup.`)
+    throw new EmbeddedPostgresProblem(`${file} does not hold the passwords. Put it back from a backup.`)
   }
-  return parsed
+  if (parsed.service !== undefined) return { ...parsed, service: parsed.service }
+  // A cluster from before the service had a user of its own gets that user's password now.
+  const completed = { ...parsed, service: draw() }
+  keepSecrets(cluster, completed)
+  return completed
 }
 
-function isSecrets(value: unknown): value is Secrets {
+type Kept = Omit<Secrets, 'service'> & { readonly service?: string }
+
+function isSecrets(value: unknown): value is Kept {
   if (typeof value !== 'object' || value === null) return false
   return (
     'superuser' in value &&
     typeof value.superuser === 'string' &&
     'application' in value &&
-    typeof value.application === 'string'
+    typeof value.application === 'string' &&
+    (!('service' in value) || typeof value.service === 'string')
   )
 }

@@ -1,4 +1,5 @@
 import type { Client } from 'pg'
+import { grantToService } from '../roles/grant-to-service.ts'
 import { withClient } from '../with-client.ts'
 import { type AppliedMigration, makeAppliedTable, readApplied, recordApplied } from './applied-migrations.ts'
 import { type Migration, readMigrations } from './migration-files.ts'
@@ -10,16 +11,19 @@ const OLDEST_VERSION = 150000
 
 export type MigrateOptions = {
   readonly migrations?: readonly Migration[]
+  /** The role that serves: it gets its rights, and no others, after every migration. Absent: nobody is granted anything. */
+  readonly serviceRole?: string
   readonly progress?: (line: string) => void
 }
 
 /**
- * Applies what is pending, each migration with its record in one transaction, and returns the names it applied.
+ * Applies what is pending, each migration with its record in one transaction, and returns the names it applied. `url` is
+ * the owner's; the service's role is granted what it may do.
  * Several processes may call it at once: one migrates, the others wait and find nothing left to do.
  * @throws MigrationProblem when the database and the folder tell different stories; nothing is changed then.
  */
 export function migrate(url: string, options: MigrateOptions = {}): Promise<string[]> {
-  const { migrations = readMigrations(), progress = () => undefined } = options
+  const { migrations = readMigrations(), serviceRole, progress = () => undefined } = options
   return withClient(url, async (client) => {
     await refuseOldServer(client)
     await client.query('select pg_advisory_lock($1)', [PRISMA_MIGRATE_LOCK])
@@ -33,6 +37,7 @@ export function migrate(url: string, options: MigrateOptions = {}): Promise<stri
       progress(`migrating the database: ${migration.name}`)
       await apply(client, migration)
     }
+    if (serviceRole !== undefined) await grantToService(client, serviceRole)
     return pending.map(({ name }) => name)
   })
 }
@@ -78,7 +83,7 @@ async function refuseForeignTables(client: Client): Promise<void> {
   )
   if (rows.length === 0) return
   throw new MigrationProblem(
-    `The database is not empty (it has ${rows.map(({ name }) => name).join(', ')}) and was not made by Bayledger. Make an empty database for it and set DATABASE_URL to that one.`,
+    `The database is not empty (it has ${rows.map(({ name }) => name).join(', ')}) and was not made by Bayledger. Make an empty database for it and name that one.`,
   )
 }
 
@@ -89,6 +94,6 @@ async function refuseOldServer(client: Client): Promise<void> {
   const server = rows[0]
   if (server === undefined || server.version >= OLDEST_VERSION) return
   throw new MigrationProblem(
-    `DATABASE_URL names a PostgreSQL ${server.name}; Bayledger needs 15 or newer. Nothing was changed.`,
+    `This is a PostgreSQL ${server.name}; Bayledger needs 15 or newer. Nothing was changed.`,
   )
 }

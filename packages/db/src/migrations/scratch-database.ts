@@ -12,7 +12,7 @@ export async function withScratchDatabase<T>(work: (url: string) => Promise<T>):
     settings: { fsync: 'off' },
   })
   try {
-    return await work(server.url)
+    return await work(server.ownerUrl)
   } finally {
     await server.stop()
     rmSync(dataFolder, { recursive: true, force: true })

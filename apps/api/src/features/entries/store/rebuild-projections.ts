@@ -48,18 +48,19 @@ export const replaceProjection = (
         at,
       ],
     )
-    for (const table of ['seen_sensors', 'sealed_reports'])
-      await tx.query(`delete from ${table} where shop_id = $1 and order_id = $2`, [shopId, orderId])
+    await tx.query('delete from seen_sensors where shop_id = $1 and order_id = $2', [shopId, orderId])
     for (const { entryId, wheel, sensorId, how } of rows.sensors)
       await tx.query(
         `insert into seen_sensors (shop_id, entry_id, order_id, vehicle_id, wheel, sensor_id, how)
          values ($1, $2, $3, $4, $5, $6, $7)`,
         [shopId, entryId, orderId, head.vehicleId, wheel, sensorId, how],
       )
+    // A sealed report's row is never changed or removed: a missing one is added, a differing one is for verifying to name.
     for (const { entryId, number, sha256 } of rows.reports)
       await tx.query(
         `insert into sealed_reports (shop_id, number, order_id, entry_id, sha256, sealed_at)
-         select $1, $2, $3, $4, $5, received_at from entries where shop_id = $1 and id = $4`,
+         select $1, $2, $3, $4, $5, received_at from entries where shop_id = $1 and id = $4
+         on conflict do nothing`,
         [shopId, number, orderId, entryId, sha256],
       )
   })
