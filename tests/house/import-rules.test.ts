@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { appendFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 
@@ -121,6 +121,30 @@ const planted: readonly (readonly [rule: string, from: string, imports: string, 
     'packages/db/src/pool.ts',
   ],
   [
+    'routes-go-through-the-service',
+    'apps/api/src/features/vehicles/routes.ts',
+    './store.ts',
+    'apps/api/src/features/vehicles/store.ts',
+  ],
+  [
+    'a-feature-shows-only-its-service',
+    'apps/api/src/features/sheets/service.ts',
+    '../vehicles/present.ts',
+    'apps/api/src/features/vehicles/present.ts',
+  ],
+  [
+    'features-form-no-cycle',
+    'apps/api/src/features/devices/service.ts',
+    '../sheets/service.ts',
+    'apps/api/src/features/sheets/service.ts',
+  ],
+  [
+    'features-form-no-cycle',
+    'apps/api/src/features/sheets/service/list-devices.ts',
+    '../../devices/service.ts',
+    'apps/api/src/features/devices/service.ts',
+  ],
+  [
     'faces-stand-alone',
     'apps/web/src/faces/desk/main.ts',
     '../bay/main.ts',
@@ -167,27 +191,36 @@ const planted: readonly (readonly [rule: string, from: string, imports: string, 
 
 describe('each import rule', () => {
   const folder = mkdtempSync(join(root, 'node_modules', '.planted-'))
+  const found = plantAndCruise(folder)
   afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-  it.each(planted)(
-    '%s finds its planted violation',
-    (name, from, imports, to) => {
-      const tree = mkdtempSync(join(folder, 'tree-'))
-      const write = (file: string, text: string) => {
-        mkdirSync(join(tree, file, '..'), { recursive: true })
-        writeFileSync(join(tree, file), text)
-      }
-      if (to) write(to, name === 'no-cycles' ? `import '${'./one.ts'}'\n` : 'export const target = 1\n')
-      write(from, `import '${imports}'\n`)
-      write('tsconfig.json', '{}')
-      const folders = [...new Set([from, to].filter(Boolean).map((file) => file.split('/')[0] ?? ''))]
-      expect(cruise(tree, ...folders).violations.map(({ rule }) => rule.name)).toContain(name)
-    },
-    20_000,
-  )
+  it.each(planted)('%s finds its planted violation', (name, from) => {
+    expect(found.get(name)?.some((place) => from === place || from.startsWith(`${place}/`))).toBe(true)
+  })
 
   it('is planted at least once', async () => {
     const { default: rules } = (await import(config)) as { default: { forbidden: { name: string }[] } }
     expect(new Set(planted.map(([name]) => name))).toEqual(new Set(rules.forbidden.map(({ name }) => name)))
   })
 })
+
+/** Writes every planted file into one tree, cruises it once, and gives the files or folders that broke each rule. */
+function plantAndCruise(folder: string): ReadonlyMap<string, string[]> {
+  const add = (file: string, text: string) => {
+    mkdirSync(join(folder, file, '..'), { recursive: true })
+    appendFileSync(join(folder, file), text)
+  }
+  for (const [name, from, imports, to] of planted) {
+    add(from, `import '${imports}'\n`)
+    if (to) add(to, name === 'no-cycles' ? "import './one.ts'\n" : '')
+  }
+  add('tsconfig.json', '{}')
+  const folders = new Set(
+    planted.flatMap(([, from, , to]) => [from, to].map((file) => file.split('/')[0] ?? '')),
+  )
+  folders.delete('')
+  const found = new Map<string, string[]>()
+  for (const { rule, from } of cruise(folder, ...folders).violations)
+    found.set(rule.name, [...(found.get(rule.name) ?? []), from])
+  return found
+}

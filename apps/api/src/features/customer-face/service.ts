@@ -1,15 +1,14 @@
-import { randomBytes } from 'node:crypto'
 import type { decideEstimate as decideEndpoint } from '@bayledger/contract/customer-face'
 import type { BodyOf } from '@bayledger/contract/endpoint'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
-import { canonicalText, sideDigest } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/hash-chain'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { CustomerActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomer } from '../customers/service.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
-import type { SideToKeep } from '../entries/store/write-entries.ts'
+import { sealPersonalText } from '../entries/service/seal-personal-text.ts'
 import { getLedger } from '../orders/service.ts'
 import { getNewestReportBytes } from '../reports/service.ts'
 import { getSettings } from '../settings/service.ts'
@@ -85,11 +84,6 @@ const repeated = (entry: Entry, decision: Decision): Entry => {
   throw new AppError('ENTRY_REFUSED', 'Your answer was already received. Load the page again to see it.', {
     reason: 'ENTRY_ID_REUSED',
   })
-}
-
-const sealPersonalText = (text: string): SideToKeep => {
-  const salt = randomBytes(32)
-  return { side: 'personal', digest: sideDigest(text, salt), salt, text }
 }
 
 export const getCustomerReport = async (deps: Deps, actor: CustomerActor) =>

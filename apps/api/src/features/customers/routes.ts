@@ -19,9 +19,8 @@ export const customerRoutes: readonly Binding[] = [
     return { status: 201, body: customer, headers: etag(customer) }
   }),
   bind(contract.getCustomer)(async ({ deps, actor, params }) => {
-    const customer = await service.getCustomer(deps, params.customerId)
-    const body = mayHaveContact(actor) ? customer : withoutContact(customer)
-    return { status: 200, body, headers: etag(customer) }
+    const customer = await service.getCustomerFor(deps, actor, params.customerId)
+    return { status: 200, body: customer, headers: etag(customer) }
   }),
   bind(contract.putCustomer)(async ({ deps, params, version, body }) => {
     const customer = await service.putCustomer(deps, params.customerId, version, body)

@@ -4,9 +4,10 @@ import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { fromCursor, toCursor } from '../../core/cursor.ts'
 import { once } from '../../core/once.ts'
+import { mayHaveContact } from '../../core/sides-for.ts'
 import { staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
-import { presentCustomer } from './present.ts'
+import { presentCustomer, withoutContact } from './present.ts'
 import * as store from './store.ts'
 
 export const listCustomers = async (
@@ -42,6 +43,16 @@ export const getCustomer = async (deps: Deps, customerId: string): Promise<Custo
   const row = await store.findCustomer(deps.prisma, deps.shopId, customerId)
   if (!row) throw new AppError('CUSTOMER_NOT_FOUND', 'Search for the customer again, or add a new one.')
   return presentCustomer(row)
+}
+
+/** A customer as this person may see them: without telephone and e-mail for whoever may have neither. */
+export const getCustomerFor = async (
+  deps: Deps,
+  actor: StaffActor,
+  customerId: string,
+): Promise<Customer> => {
+  const customer = await getCustomer(deps, customerId)
+  return mayHaveContact(actor) ? customer : withoutContact(customer)
 }
 
 export const putCustomer = async (

@@ -1,25 +1,6 @@
-import type { RefusedEntry, SentEntry } from '@bayledger/contract/entries'
-import type { Entry } from '@bayledger/ledger/entry'
+import type { RefusedEntry } from '@bayledger/contract/entries'
 import { definitionOf, isKind } from '@bayledger/ledger/registry'
 import type { RefusedRow } from './store/refused-entries.ts'
-
-export const presentEntry = (entry: Entry): SentEntry => ({
-  id: entry.id,
-  shopId: entry.shopId,
-  orderId: entry.orderId,
-  seq: entry.seq,
-  kind: entry.kind,
-  version: entry.version,
-  payload: entry.payload,
-  given: entry.given,
-  restsOn: [...entry.restsOn],
-  writtenBy: entry.writtenBy,
-  deviceId: entry.deviceId,
-  writtenAt: entry.writtenAt,
-  receivedAt: entry.receivedAt,
-  previousHash: entry.previousHash,
-  hash: entry.hash,
-})
 
 export const presentRefused = (row: RefusedRow): RefusedEntry => ({
   id: row.id,

@@ -1,17 +1,14 @@
-import type { Entry } from '@bayledger/ledger/entry'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { type SideKind, sideKinds } from '@bayledger/ledger/side-kinds'
-import { sidesNamedIn } from '@bayledger/ledger/sides'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
-import { mayHaveContact, sidesFor } from '../../core/sides-for.ts'
+import { sidesFor } from '../../core/sides-for.ts'
 import type { Deps } from '../../deps.ts'
-import { withoutContact } from '../customers/present.ts'
-import { getCustomer } from '../customers/service.ts'
-import { presentEntry } from '../entries/present.ts'
+import { getCustomerFor } from '../customers/service.ts'
 import { loadHistory } from '../entries/service/load-facts.ts'
 import { type Ledger, loadLedger } from '../entries/service/load-ledger.ts'
-import { listSides } from '../entries/store/sides.ts'
+import { presentEntry } from '../entries/service/present-entry.ts'
+import { sidesOf } from '../entries/service/read-sides.ts'
 import { getVehicle } from '../vehicles/service.ts'
 
 /** The ledger of an order that exists. */
@@ -27,7 +24,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
   const [sides, customer, vehicle, history] = await Promise.all([
     sidesOf(deps, entries, sidesFor(actor)),
-    getCustomer(deps, opened.customerId),
+    getCustomerFor(deps, actor, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     loadHistory(deps, state),
   ])
@@ -38,7 +35,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     entries: entries.map(presentEntry),
     sides,
     withheld: withheldFrom(actor),
-    customer: mayHaveContact(actor) ? customer : withoutContact(customer),
+    customer,
     vehicle,
     history,
     moves: nextMoves(state, deps.clock.now().toISOString()),
@@ -60,13 +57,5 @@ export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: st
     history,
   }
 }
-
-/** The sides that an order's entries name, of the kinds that the reader is given. */
-export const sidesOf = (deps: Deps, entries: readonly Entry[], given: ReadonlySet<SideKind>) =>
-  listSides(
-    deps.pool,
-    deps.shopId,
-    entries.flatMap(sidesNamedIn).filter(({ side }) => given.has(side)),
-  )
 
 const withheldFrom = (actor: StaffActor): SideKind[] => sideKinds.filter((side) => !sidesFor(actor).has(side))

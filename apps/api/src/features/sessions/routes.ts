@@ -4,10 +4,9 @@ import { type Binding, bind } from '../../http/binding.ts'
 import { bayLimits, deskLimits } from './policy.ts'
 import { presentSession } from './present.ts'
 import * as service from './service.ts'
-import { listShops } from './store.ts'
 
 export const sessionRoutes = (parts: Parts): Binding[] => [
-  bind(contract.listShops)(async () => ({ status: 200, body: { shops: await listShops(parts) } })),
+  bind(contract.listShops)(async () => ({ status: 200, body: { shops: await service.listShops(parts) } })),
   bind(contract.signInAtDesk)(async ({ body }) => {
     const { token, session } = await service.signInAtDesk(parts, body)
     return {

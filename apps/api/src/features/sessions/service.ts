@@ -9,6 +9,9 @@ import * as store from './store.ts'
 
 export type SignedIn = { readonly token: string; readonly session: store.SessionRow }
 
+/** Every shop of this database, by name, for the sign-in screen to choose from. */
+export const listShops = (parts: Parts) => store.listShops(parts)
+
 /** Signs a person in at the desk. An unknown name and a wrong password cost the same and read the same. */
 export const signInAtDesk = async (
   parts: Parts,
