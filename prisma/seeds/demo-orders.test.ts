@@ -116,10 +116,10 @@ describe('T-2601, the cold morning', () => {
       writtenAt: end.sealedAt,
     }
     const sealed = append(entries, seal, facts(end.sealedAt), { reportNumber: 'R-1' })
-    if (!sealed.admitted) throw new Error(sealed.words)
+    if (!sealed.admitted) throw new Error(sealed.code)
     const { draft, receivedAt } = end.handBack
     const handedBack = append([...entries, sealed.entry], draft, facts(receivedAt))
-    if (!handedBack.admitted) throw new Error(handedBack.words)
+    if (!handedBack.admitted) throw new Error(handedBack.code)
     const finished = stateOf([...entries, sealed.entry, handedBack.entry], shop.shop.id, orderId)
     expect(nextMoves(finished, shop.calendar.now)).toMatchObject([
       { mover: 'nobody', since: '2026-01-12T13:52:00.000Z' },

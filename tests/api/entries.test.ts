@@ -285,11 +285,30 @@ describe('what cannot be right', () => {
       payload: { plan: { planVersion: 1, steps: [] }, decisionId: null },
     }
     const { body } = await desk.post('/api/entries', { entries: [plan], sides: [] }).expect(200)
-    expect(body.results[0]).toMatchObject({ result: 'refused', code: 'ENTRY_KIND_NOT_ALLOWED' })
+    expect(body.results[0]).toMatchObject({ result: 'refused', code: 'PLAN_NOT_BY_SYSTEM' })
   })
 })
 
 describe('the tray of refused entries', () => {
+  it('keeps the code and the values of a refusal and makes its words when it is read', async () => {
+    const { lines } = freshLines('T-2602')
+    await replay.sendUntil(lines, kindIs('wheel.checked'))
+    const line = lines.find(({ draft }) => draft.kind === 'wheel.checked' && draft.payload.gauge !== null)
+    if (!line) throw new Error('no gauge here')
+    const wrong = changed(line, (payload) => ({
+      ...payload,
+      wheel: 'RF',
+      gauge: { ...(payload.gauge as object), pressure: { value: 350, unit: 'psi' } },
+    }))
+    await replay.send(wrong)
+    const { body } = await (await replay.as('ottoline', 'desk')).get('/api/refused-entries').expect(200)
+    expect(body.refused.find(({ id }: { id: string }) => id === wrong.draft.id)).toMatchObject({
+      code: 'READING_IMPOSSIBLE',
+      values: { wheel: 'RF', found: { value: 350, unit: 'psi' }, lowestPsi: -20, highestPsi: 150 },
+      words: expect.stringContaining('Read the right front tire again'),
+    })
+  })
+
   it('shows the desk all of them and a tablet its own, until they are settled', async () => {
     const { lines } = freshLines('T-2602')
     await replay.sendUntil(lines, kindIs('wheel.checked'))

@@ -77,8 +77,8 @@ describe('the live stream', () => {
     const woken = stream.nextWake()
     // Past the hub: as if the process had died between its commit and its NOTIFY.
     await shop.deps.pool.query(
-      `insert into refused_entries (shop_id, id, order_id, kind, body, code, words, received_at, written_by)
-       values ($1, $2, $2, 'note.added', '{}', 'X', 'x', '2027-01-01', '{}')`,
+      `insert into refused_entries (shop_id, id, order_id, kind, body, code, "values", received_at, written_by)
+       values ($1, $2, $2, 'note.added', '{}', 'ORDER_ENDED', '{}', '2027-01-01', '{}')`,
       [shop.deps.shopId, randomUUID()],
     )
     await woken

@@ -33,7 +33,7 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
         plansAfterDecision: false,
       })
       if (!appended.admitted)
-        throw new Error(`${draft.kind} is refused (${appended.code}): ${appended.words}`)
+        throw new Error(`${draft.kind} is refused (${appended.code}): ${JSON.stringify(appended.values)}`)
     },
     issueLink: (orderId, { linkId, sentBy, sentAt }) =>
       insertLink(at(sentAt), {

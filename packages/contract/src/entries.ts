@@ -32,6 +32,8 @@ export const SentSide = z.strictObject({
 })
 export type SentSide = z.infer<typeof SentSide>
 
+const RefusalValues = z.record(z.string(), z.unknown())
+
 /** What became of one entry, in the order in which they were sent. */
 export const AppendResult = z.discriminatedUnion('result', [
   z.strictObject({
@@ -56,6 +58,8 @@ export const AppendResult = z.discriminatedUnion('result', [
     result: z.literal('refused'),
     id: Id,
     code: z.string(),
+    /** What the words are made from: figures and codes. */
+    values: RefusalValues,
     words: z.string(),
     kept: z.boolean(),
     fields: z.array(FieldProblem),
@@ -86,6 +90,7 @@ export const RefusedEntry = z.strictObject({
   orderNumber: z.nullable(z.string()),
   kind: z.string(),
   code: z.string(),
+  values: RefusalValues,
   words: z.string(),
   receivedAt: Instant,
   writtenBy: Author,

@@ -65,7 +65,8 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
 
   const write: OrderPen['write'] = (kind, payload, how) => {
     const appended = attempt(kind, payload, how)
-    if (!appended.admitted) throw new Error(`${kind} is refused (${appended.code}): ${appended.words}`)
+    if (!appended.admitted)
+      throw new Error(`${kind} is refused (${appended.code}): ${JSON.stringify(appended.values)}`)
     return appended.entry as EntryOfKind<typeof kind>
   }
 

@@ -1,7 +1,11 @@
 import type { ConfidenceWording } from './confidence.ts'
+import type { ConflictsWording } from './conflicts.ts'
 import type { FieldsWording } from './fields.ts'
 import type { FindingTitles } from './findings.ts'
+import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
+import type { PartRefusalsWording } from './part-refusals.ts'
+import type { RefusalsWording } from './refusals.ts'
 import type { WheelsWording } from './wheels.ts'
 
 /**
@@ -15,5 +19,9 @@ export type Language = {
   readonly fields: FieldsWording
   readonly findingTitles: FindingTitles
   readonly lights: LightsWording
+  readonly conflicts: ConflictsWording
+  readonly gates: GatesWording
+  readonly partRefusals: PartRefusalsWording
+  readonly refusals: RefusalsWording
   readonly wheels: WheelsWording
 }

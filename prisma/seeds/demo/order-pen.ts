@@ -102,7 +102,9 @@ export const orderPen = (
       throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
     const appended = append(entries, draft, factsAt(receivedAt, draft.writtenBy, instruments), given)
     if (!appended.admitted)
-      throw new Error(`${number}: ${kind} at ${how.at} is refused (${appended.code}): ${appended.words}`)
+      throw new Error(
+        `${number}: ${kind} at ${how.at} is refused (${appended.code}): ${JSON.stringify(appended.values)}`,
+      )
     entries.push(appended.entry)
     lines.push(ready)
     return appended.entry

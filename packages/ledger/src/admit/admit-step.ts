@@ -1,6 +1,6 @@
 import type { Step } from '@bayledger/reckoning/step'
-import { wheelNames } from '@bayledger/reckoning/wheels'
 import type { Draft } from '../entry.ts'
+import { namedStep } from '../questions/named.ts'
 import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
 import { type Refusal, refuse } from './refusal.ts'
@@ -10,30 +10,25 @@ export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => 
   const stepKey = 'stepKey' in draft.payload ? draft.payload.stepKey : null
   if (stepKey === null || stepKey === undefined) return null
   const step = state.plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
-  if (!step)
-    return refuse(
-      'STEP_NOT_PLANNED',
-      `The job plan has no step ${stepKey}; open the order again and take its next step.`,
-    )
+  if (!step) return refuse('STEP_NOT_PLANNED', { stepKey })
   return draft.kind === 'step.set_aside' ? alreadyClosed(state, step) : mayClose(state, step, draft)
 }
 
 const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null => {
   if (draft.kind !== step.closedBy)
-    return refuse(
-      'STEP_OF_OTHER_KIND',
-      `The step "${step.does}" is closed by ${step.closedBy}, not by ${draft.kind}.`,
-    )
+    return refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
   if ('wheel' in draft.payload && step.wheel && draft.payload.wheel !== step.wheel)
-    return refuse(
-      'STEP_ON_OTHER_WHEEL',
-      `This step is for the ${wheelNames[step.wheel]} wheel. Record it there.`,
-    )
+    return refuse('STEP_ON_OTHER_WHEEL', {
+      why: 'other-wheel',
+      wheel: step.wheel,
+      found: draft.payload.wheel,
+    })
   if (draft.kind === 'wheel.mounted' && step.comesFrom && draft.payload.cameFrom !== step.comesFrom)
-    return refuse(
-      'STEP_ON_OTHER_WHEEL',
-      `The rotation brings the wheel marked ${step.comesFrom} here, not the one marked ${draft.payload.cameFrom}. Look at the mark on the tire.`,
-    )
+    return refuse('STEP_ON_OTHER_WHEEL', {
+      why: 'other-mark',
+      wheel: step.comesFrom,
+      found: draft.payload.cameFrom,
+    })
   return recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft) ?? whyNot(state, step)
 }
 
@@ -42,20 +37,12 @@ const recordsAnotherMoment = (step: Step, draft: Draft): Refusal | null => {
   const isOther =
     ('phase' in draft.payload && draft.payload.phase !== 'closing') ||
     (draft.kind === 'tire.inspected' && draft.payload.when !== 'inside')
-  return isOther
-    ? refuse(
-        'STEP_OF_OTHER_KIND',
-        `The step "${step.does}" records the vehicle after the work began. Record what was seen on arrival outside the plan.`,
-      )
-    : null
+  return isOther ? refuse('STEP_OF_OTHER_KIND', { why: 'other-moment', step: namedStep(step) }) : null
 }
 
 const lacksItsValue = (step: Step, draft: Draft): Refusal | null =>
   step.needs.includes('value') && isEmpty(draft)
-    ? refuse(
-        'STEP_VALUE_MISSING',
-        `The step "${step.does}" records a value. Write down what you saw, or that it could not be checked and why.`,
-      )
+    ? refuse('STEP_VALUE_MISSING', { step: namedStep(step) })
     : null
 
 const isEmpty = (draft: Draft): boolean => {

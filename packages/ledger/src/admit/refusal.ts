@@ -1,85 +1,19 @@
 import type { Hold } from '../entry.ts'
+import type { DeliveryRefusalCode, RefusalCode } from './refusal-codes.ts'
+import type { RefusalValues } from './refusal-values.ts'
 
-/** `words` tell the person what is wrong and what to do. */
-export type Refusal = { readonly admitted: false; readonly code: RefusalCode; readonly words: string }
+/** Why an entry is not taken: a code and the values that its words are made from. It holds no sentence. */
+export type RefusalOf<Code extends RefusalCode | DeliveryRefusalCode> = {
+  readonly admitted: false
+  readonly code: Code
+  readonly values: RefusalValues[Code]
+}
+export type Refusal = { [Code in RefusalCode]: RefusalOf<Code> }[RefusalCode]
+/** What a server found as it took an entry, before or after the ledger judged it. */
+export type DeliveryRefusal = { [Code in DeliveryRefusalCode]: RefusalOf<Code> }[DeliveryRefusalCode]
 export type Verdict = { readonly admitted: true; readonly holds: readonly Hold[] } | Refusal
 
-/** Every reason for which the ledger refuses an entry. */
-export const refusalCodes = [
-  'ENTRY_ID_REUSED',
-  'ENTRY_RESTS_ON_REFUSED',
-  'ENTRY_RESTS_ON_UNKNOWN',
-  'ENTRY_KIND_NOT_ALLOWED',
-  'ROLE_NOT_ALLOWED',
-  'REFUND_NOT_ALLOWED',
-  'ORDER_NOT_OPENED',
-  'ORDER_ALREADY_OPENED',
-  'ORDER_PARTS_UNKNOWN',
-  'ORDER_ENDED',
-  'ORDER_SEALED',
-  'STEP_NOT_PLANNED',
-  'STEP_OF_OTHER_KIND',
-  'STEP_ALREADY_CLOSED',
-  'STEP_OUT_OF_ORDER',
-  'STEP_NOT_AUTHORIZED',
-  'STEP_ON_OTHER_WHEEL',
-  'STEP_VALUE_MISSING',
-  'FIGURE_UNVERIFIED',
-  'FIGURE_CONFIRMED_BY_WRITER',
-  'ARRIVAL_INCOMPLETE',
-  'AUTHORITY_MISSING',
-  'READING_IMPOSSIBLE',
-  'GAUGE_UNKNOWN',
-  'DIAGNOSIS_DIFFERS',
-  'DIAGNOSIS_NOT_CURRENT',
-  'STOP_NOT_FOUND',
-  'ESTIMATE_REVISION_STALE',
-  'ESTIMATE_DIGEST_DIFFERS',
-  'ESTIMATE_TOTALS_DIFFER',
-  'ESTIMATE_FINDINGS_UNCONFIRMED',
-  'ESTIMATE_SENSOR_FORBIDDEN',
-  'ESTIMATE_SENSOR_SILENCED',
-  'ESTIMATE_BUNDLES_UNCLEAR',
-  'BUNDLE_UNKNOWN',
-  'BUNDLE_ALREADY_DECIDED',
-  'BUNDLE_ALTERNATIVES_BOTH',
-  'CAUTION_NOT_SHOWN',
-  'CONSENT_NOT_WRITERS',
-  'WHEEL_NOT_OFF',
-  'WHEEL_ALREADY_OFF',
-  'WHEEL_HELD_BY_FINDING',
-  'WHEEL_NOT_TORQUED',
-  'WHEEL_NOT_SECURED',
-  'WORK_HELD_BY_FINDING',
-  'SENSOR_BROKEN_OPEN',
-  'SENSOR_FREQUENCY_WRONG',
-  'SENSOR_ID_TAKEN',
-  'SENSOR_ID_DIFFERS',
-  'PART_DOES_NOT_MATCH',
-  'TORQUE_DIFFERS_FROM_SHEET',
-  'TORQUE_ROUND_INCOMPLETE',
-  'WRENCH_OVERDUE',
-  'WRENCH_OUT_OF_RANGE',
-  'WRENCH_UNKNOWN',
-  'SECOND_PERSON_IS_DOER',
-  'SECOND_PERSON_UNKNOWN',
-  'PRESSURE_TARGET_DIFFERS',
-  'PRESSURE_NOT_ON_TARGET',
-  'ROAD_GATE_CLOSED',
-  'ODOMETER_BACKWARDS',
-  'REPORT_HEAD_MOVED',
-  'SEAL_GATE_CLOSED',
-  'REPORT_NOT_SEALED',
-  'REPORT_SUPERSEDES_OTHER',
-  'HAND_BACK_GATE_CLOSED',
-  'RELEASE_NOT_AGREED',
-  'STRIKE_TARGET_UNKNOWN',
-  'STRIKE_NOT_ALLOWED',
-  'STRIKE_ALREADY_STRUCK',
-  'STRIKE_NOT_OWN',
-  'STRIKE_NEEDS_SECOND_PERSON',
-  'PLAN_NOT_BY_SYSTEM',
-] as const
-export type RefusalCode = (typeof refusalCodes)[number]
-
-export const refuse = (code: RefusalCode, words: string): Refusal => ({ admitted: false, code, words })
+export const refuse = <Code extends RefusalCode | DeliveryRefusalCode>(
+  code: Code,
+  values: RefusalValues[Code],
+): RefusalOf<Code> => ({ admitted: false, code, values })

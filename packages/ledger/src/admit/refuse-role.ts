@@ -10,4 +10,4 @@ export const holdsOneOf = (allowed: readonly Role[], { author, staff }: AdmitFac
 export const refuseRole = (allowed: readonly Role[], facts: AdmitFacts): Refusal | null =>
   facts.author.kind !== 'staff' || holdsOneOf(allowed, facts)
     ? null
-    : refuse('ROLE_NOT_ALLOWED', `This is recorded by: ${allowed.join(', ')}. Ask one of them.`)
+    : refuse('ROLE_NOT_ALLOWED', { roles: allowed })

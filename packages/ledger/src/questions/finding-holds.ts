@@ -1,4 +1,4 @@
-import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Finding, FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
@@ -35,7 +35,7 @@ const seenSound = (state: OrderState, wheel: WheelPosition | null): boolean =>
   wheel !== null && state.work[wheel]?.inside?.inside === 'sound'
 
 /** Findings that hold a gate, were not cured by authorized and finished work, and were not refused on record. */
-export const openStops = (state: OrderState, gate: 'road' | 'hand-back'): string[] =>
+export const openStops = (state: OrderState, gate: 'road' | 'hand-back'): FindingCode[] =>
   (state.diagnosis?.diagnosis.findings ?? [])
     .filter((finding) => finding.holds.includes(gate) && !state.refusals[finding.code])
     .filter(

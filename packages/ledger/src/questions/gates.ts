@@ -10,34 +10,35 @@ import type { OrderState, WheelWork } from '../state.ts'
 import { unansweredBundles } from './answers.ts'
 import { conflictWords, openConflicts } from './conflict-words.ts'
 import { openStops } from './finding-holds.ts'
+import type { GateCode, GateReason, GateValues } from './gate-reason.ts'
+import { namedBundle, namedStep } from './named.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
 
-/** A gate that is shut says why, in words that name what to do. */
-export type GateReason = {
-  readonly code: string
-  readonly wheel: WheelPosition | null
-  readonly words: string
-}
+/** A gate's reason beside its words, until moves take theirs from the wording. */
+export type WordedReason = GateReason & { readonly words: string }
+
+/** The reason as a refusal carries it: code, wheel and values. */
+export const bareReason = ({ words: _words, ...reason }: WordedReason): GateReason => reason as GateReason
 
 /** What is still to be checked before a wheel may come off; "could not be checked" with a reason counts as done. */
-export const missingOnArrival = (state: OrderState): GateReason[] => {
+export const missingOnArrival = (state: OrderState): WordedReason[] => {
   const sheet = state.sheet?.sheet
-  if (!sheet) return [reason('sheet', null, 'Choose the specification sheet of this vehicle.')]
+  if (!sheet) return [reason('sheet', null, 'Choose the specification sheet of this vehicle.', none)]
   const gauged: readonly WheelPosition[] = sheet.spare === 'none' ? roadPositions : [...roadPositions, 'SP']
   const heard: readonly WheelPosition[] =
     sheet.system !== 'direct' ? [] : sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
   return [
     ...(state.surroundings
       ? []
-      : [reason('surroundings', null, 'Record the outdoor temperature and the state of the tires.')]),
+      : [reason('surroundings', null, 'Record the outdoor temperature and the state of the tires.', none)]),
     ...(state.arrival.telltale?.behavior && state.arrival.telltale.lampCheck
       ? []
-      : [reason('warning-light', null, 'Turn the key on and record what the warning light does.')]),
+      : [reason('warning-light', null, 'Turn the key on and record what the warning light does.', none)]),
     ...gauged
       .filter((wheel) => !state.arrival.wheels[wheel]?.gauge && !excused(state, wheel, 'gauge'))
-      .map((wheel) => reason('gauge', wheel, `Gauge the ${wheelNames[wheel]} tire.`)),
+      .map((wheel) => reason('gauge', wheel, `Gauge the ${wheelNames[wheel]} tire.`, none)),
     ...heard
       .filter((wheel) => !sensorSettled(state, wheel) && !excused(state, wheel, 'answer'))
       .map((wheel) =>
@@ -45,6 +46,7 @@ export const missingOnArrival = (state: OrderState): GateReason[] => {
           'sensor',
           wheel,
           `Trigger the ${wheelNames[wheel]} sensor; silent counts after two spaced tries.`,
+          none,
         ),
       ),
     ...(sheet.system !== 'direct' || state.arrival.module
@@ -54,6 +56,7 @@ export const missingOnArrival = (state: OrderState): GateReason[] => {
             'control-module',
             null,
             'Read what the vehicle has stored, or record why it cannot be read.',
+            none,
           ),
         ]),
   ]
@@ -105,18 +108,20 @@ export const brokenSensors = (state: OrderState): WheelPosition[] =>
   })
 
 /** Why the vehicle may not move on the road; empty when it may. */
-export const roadGate = (state: OrderState): GateReason[] => [
-  ...wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
+export const roadGate = (state: OrderState): WordedReason[] => [
+  ...wheelsThatCameOff(state).flatMap((wheel): WordedReason[] => {
     const status = wheelStatus(state, wheel)
     const name = wheelNames[wheel]
-    if (status === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`)]
-    if (status === 'untorqued') return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`)]
+    if (status === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`, none)]
+    if (status === 'untorqued')
+      return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`, none)]
     if (status === 'unchecked')
       return [
         reason(
           'wheel-unchecked',
           wheel,
           `The ${name} wheel is torqued and unchecked: a second person checks it.`,
+          none,
         ),
       ]
     return []
@@ -126,13 +131,14 @@ export const roadGate = (state: OrderState): GateReason[] => [
       'stop-open',
       null,
       `A finding keeps the vehicle off the road: ${stop.replaceAll('-', ' ')}. Settle it or record the refusal.`,
+      { finding: stop, keeps: 'off-the-road' },
     ),
   ),
-  ...state.holds.filter((hold) => hold.gate === 'road').map((hold) => reason(hold.code, null, hold.words)),
+  ...state.holds.filter((hold) => hold.gate === 'road').map(heldReason),
 ]
 
 /** Why the keys may not be given back; empty when they may. */
-export const handBackGate = (state: OrderState): GateReason[] => [
+export const handBackGate = (state: OrderState): WordedReason[] => [
   ...roadGate(state),
   ...openStops(state, 'hand-back')
     .filter((code) => !openStops(state, 'road').includes(code))
@@ -141,11 +147,10 @@ export const handBackGate = (state: OrderState): GateReason[] => [
         'stop-open',
         null,
         `A finding keeps the vehicle here: ${code.replaceAll('-', ' ')}. Repair it or record the refusal.`,
+        { finding: code, keeps: 'here' },
       ),
     ),
-  ...state.holds
-    .filter((hold) => hold.gate === 'hand-back')
-    .map((hold) => reason(hold.code, null, hold.words)),
+  ...state.holds.filter((hold) => hold.gate === 'hand-back').map(heldReason),
 ]
 
 /** Steps of the plan that are neither closed nor set aside, in the plan's order. */
@@ -161,33 +166,52 @@ export const readySteps = (state: OrderState) =>
   )
 
 /** Why the report may not be sealed; empty when it may. */
-export const sealGate = (state: OrderState): GateReason[] => [
+export const sealGate = (state: OrderState): WordedReason[] => [
   ...roadGate(state),
   ...(state.diagnosis && !state.diagnosis.outdated && state.diagnosis.confirmed
     ? []
-    : [reason('findings-unconfirmed', null, 'The findings are not confirmed by a technician.')]),
-  ...unansweredBundles(state).map(({ title }) =>
-    reason('estimate-unanswered', null, `"${title}" has no answer yet. Ask the customer: Yes, No or Later.`),
+    : [reason('findings-unconfirmed', null, 'The findings are not confirmed by a technician.', none)]),
+  ...unansweredBundles(state).map((bundle) =>
+    reason(
+      'estimate-unanswered',
+      null,
+      `"${bundle.title}" has no answer yet. Ask the customer: Yes, No or Later.`,
+      {
+        bundle: namedBundle(bundle),
+      },
+    ),
   ),
-  ...openSteps(state).map((step) => reason('step-open', step.wheel, `Still open: ${step.does}.`)),
+  ...openSteps(state).map((step) =>
+    reason('step-open', step.wheel, `Still open: ${step.does}.`, { step: namedStep(step) }),
+  ),
   ...brokenSensors(state).map((wheel) =>
     reason(
       'sensor-broken',
       wheel,
       `The working ${wheelNames[wheel]} sensor was broken in our hands and is not replaced; the vehicle stays.`,
+      none,
     ),
   ),
   ...openConflicts(state).map((conflict) =>
-    reason('recorded-twice', conflict.wheel, conflictWords(conflict)),
+    reason('recorded-twice', conflict.wheel, conflictWords(conflict), {
+      fact: conflict.fact,
+      phase: conflict.phase,
+    }),
   ),
-  ...state.holds.filter((hold) => hold.gate === 'seal').map((hold) => reason(hold.code, null, hold.words)),
+  ...state.holds.filter((hold) => hold.gate === 'seal').map(heldReason),
 ]
 
-const reason = (code: string, wheel: WheelPosition | null, words: string): GateReason => ({
-  code,
-  wheel,
-  words,
-})
+const reason = <Code extends GateCode>(
+  code: Code,
+  wheel: WheelPosition | null,
+  words: string,
+  values: GateValues[Code],
+) => ({ code, wheel, words, values }) as unknown as WordedReason
+
+const none = {}
+
+const heldReason = ({ words }: OrderState['holds'][number]): WordedReason =>
+  reason('wrench-doubtful', null, words, { asWritten: words })
 
 /** The label's figure that governs a wheel, in psi; `null` where the sheet has none. */
 export const placardPsi = (state: OrderState, wheel: WheelPosition): number | null =>

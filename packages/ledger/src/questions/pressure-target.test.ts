@@ -58,15 +58,18 @@ describe('the pressure to set a wheel to', () => {
   it('is refused in words where the label asks for more than the sidewall bears', () => {
     const soft = { ...tarn.tire.rear, sidewallMaximumPsi: 32 }
     const target = pressureTargetFor(withSheet({ tire: { ...tarn.tire, rear: soft } }), 'RR', inTheBay)
-    expect(target.ok).toBe(false)
+    expect(target).toMatchObject({
+      ok: false,
+      refusal: { why: 'label-over-sidewall', sidewallMaximum: { value: 32, unit: 'psi' } },
+    })
     expect(target.says).toContain('allows 32 psi at most. Do not inflate it.')
   })
 
-  it('is refused in words where no sheet names one', () => {
-    const words = { ok: false, says: 'The sheet names no pressure for this tire. Tell the desk.' }
-    expect(pressureTargetFor(blankOrder('shop', 'order'), 'RR', inTheBay)).toEqual(words)
+  it('is refused where no sheet names one', () => {
+    const refused = { ok: false, refusal: { why: 'no-figure' } }
+    expect(pressureTargetFor(blankOrder('shop', 'order'), 'RR', inTheBay)).toMatchObject(refused)
     const noSpare = withSheet({ placard: { ...tarn.placard, spare: null } })
-    expect(pressureTargetFor(noSpare, 'SP', inTheBay)).toEqual(words)
+    expect(pressureTargetFor(noSpare, 'SP', inTheBay)).toMatchObject(refused)
   })
 
   it('knows no limit of a spare whose tire the sheet does not name', () => {

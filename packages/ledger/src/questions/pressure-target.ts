@@ -1,4 +1,5 @@
 import { setTarget, type TireTemperature } from '@bayledger/reckoning/pressure/set-target'
+import type { Pressure } from '@bayledger/reckoning/quantity'
 import type { Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { printedIn } from '@bayledger/reckoning/units/printed-pressure'
@@ -17,7 +18,12 @@ export type PressureTarget =
       readonly capped: boolean
       readonly says: string
     }
-  | { readonly ok: false; readonly says: string }
+  | { readonly ok: false; readonly refusal: TargetRefusal; readonly says: string }
+
+/** Why a wheel has no target: the sheet has no figure for it, or one that the tire does not bear. */
+export type TargetRefusal =
+  | { readonly why: 'no-figure' }
+  | { readonly why: 'label-over-sidewall'; readonly label: Pressure; readonly sidewallMaximum: Pressure }
 
 /**
  * The pressure to set a wheel to now: the label's figure carried from the outdoor temperature to the tire's own.
@@ -34,15 +40,25 @@ export const pressureTargetFor = (
   const placard = sheet?.placard[axle] ? printedIn('psi', sheet.placard[axle]) : null
   const maximum = sheet?.tire[axle]?.sidewallMaximumPsi
   if (placard === null)
-    return { ok: false, says: 'The sheet names no pressure for this tire. Tell the desk.' }
+    return {
+      ok: false,
+      refusal: { why: 'no-figure' },
+      says: 'The sheet names no pressure for this tire. Tell the desk.',
+    }
+  const sidewallMaximum: Pressure | null = maximum === undefined ? null : { value: maximum, unit: 'psi' }
   const set = setTarget({
     placard,
-    sidewallMaximum: maximum === undefined ? null : { value: maximum, unit: 'psi' },
+    sidewallMaximum,
     outdoor: inKelvin(surroundings.outdoor),
     tire: tireTemperature(surroundings),
     altitude: metersFromFeet(surroundings.altitudeFeet),
   })
-  if (!set.ok) return { ok: false, says: set.says }
+  if (!set.ok)
+    return {
+      ok: false,
+      refusal: { why: set.fault, label: set.label, sidewallMaximum: set.sidewallMaximum },
+      says: set.says,
+    }
   return {
     ok: true,
     psi: set.target.value,

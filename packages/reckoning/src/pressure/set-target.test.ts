@@ -157,6 +157,8 @@ describe('a label over the sidewall’s maximum', () => {
     expect(setTarget({ ...bay, placard: psi(60), sidewallMaximum: psi(51) })).toEqual({
       ok: false,
       fault: 'label-over-sidewall',
+      label: psi(60),
+      sidewallMaximum: psi(51),
       says: "The label asks for 60 psi and this tire's sidewall allows 51 psi at most. Do not inflate it. Read both figures again: the tire or one of them is wrong.",
     })
   })

@@ -42,7 +42,13 @@ export type SetTarget =
       readonly cappedBy: 'sidewall-maximum' | 'allowance' | null
       readonly says: string
     }
-  | { readonly ok: false; readonly fault: 'label-over-sidewall'; readonly says: string }
+  | {
+      readonly ok: false
+      readonly fault: 'label-over-sidewall'
+      readonly label: Pressure
+      readonly sidewallMaximum: Pressure
+      readonly says: string
+    }
 
 /**
  * The pressure to set a tire to while it is warmer than the air outside, so that it reads the label's figure once it
@@ -64,6 +70,8 @@ export const setTarget = (of: SetTargetOf, caps: TargetCaps = usualCaps): SetTar
     return {
       ok: false,
       fault: 'label-over-sidewall',
+      label: placard,
+      sidewallMaximum,
       says: targetWords.labelOverSidewall(placard, sidewallMaximum),
     }
   const allowed = allowedOver(label, tire, caps)

@@ -51,7 +51,21 @@ export type PartAspect =
   | 'age'
   | 'state'
 
-export type PartRefusal = { readonly aspect: PartAspect; readonly words: string }
+/** What speaks against a part: the aspect, what the part has and what the vehicle needs. Pressures in psi. */
+export type PartRefusal =
+  | { readonly aspect: 'frequency'; readonly foundMHz: readonly number[]; readonly wantedMHz: number }
+  | { readonly aspect: 'stem'; readonly found: Stem; readonly wanted: readonly Stem[] }
+  | { readonly aspect: 'stem-pressure'; readonly ratedPsi: number; readonly highestColdPsi: number }
+  | { readonly aspect: 'stem-speed'; readonly ratedKmh: number; readonly fastestKmh: number }
+  | { readonly aspect: 'hole'; readonly foundMillimeters: number; readonly wantedMillimeters: number }
+  | { readonly aspect: 'protocol'; readonly wanted: string }
+  | { readonly aspect: 'age'; readonly age: Exclude<PartAge, 'fresh'> }
+  | {
+      readonly aspect: 'state'
+      readonly state: Exclude<PartState['state'], 'blank' | 'programmed' | 'held-back'>
+    }
+  | { readonly aspect: 'state'; readonly state: 'programmed'; readonly for: string }
+  | { readonly aspect: 'state'; readonly state: 'held-back'; readonly why: string }
 
 /** A part fits, or there is a reason: a refusal, or something that the vehicle asks and nobody knows of the part. */
 export type PartMatch =
@@ -74,16 +88,14 @@ export type PartMatch =
  * this program's own rule.
  */
 export const matchPart = (need: SensorNeed, part: SensorPart, onDay: string): PartMatch => {
-  const found = aspects.map(([aspect, judge]) => ({ aspect, words: judge(need, part, onDay) }))
-  const refusals = found.flatMap(({ aspect, words }) =>
-    typeof words === 'string' ? [{ aspect, words }] : [],
-  )
-  const unknown = found.flatMap(({ aspect, words }) => (words === null ? [aspect] : []))
+  const found = aspects.map(([aspect, judge]) => ({ aspect, judged: judge(need, part, onDay) }))
+  const refusals = found.flatMap(({ judged }) => (judged === null || judged === true ? [] : [judged]))
+  const unknown = found.flatMap(({ aspect, judged }) => (judged === null ? [aspect] : []))
   return refusals.length === 0 && unknown.length === 0 ? { fits: true } : { fits: false, refusals, unknown }
 }
 
-/** Words against the part, `true` where it is right or not asked, null where nobody knows. */
-type Judged = string | true | null
+/** What speaks against the part, `true` where it is right or not asked, null where nobody knows. */
+type Judged = PartRefusal | true | null
 
 const aspects: readonly (readonly [
   PartAspect,
@@ -95,22 +107,23 @@ const aspects: readonly (readonly [
   ['stem-speed', (need, part) => judgeSpeed(need, part)],
   ['hole', (need, part) => judgeHole(need, part)],
   ['protocol', (need, part) => judgeProtocol(need, part)],
-  ['age', (_need, { madeMonth }, onDay) => (madeMonth === null ? null : ageWords[partAge(madeMonth, onDay)])],
+  ['age', (_need, { madeMonth }, onDay) => (madeMonth === null ? null : judgeAge(partAge(madeMonth, onDay)))],
   ['state', (_need, { state }) => (state === null ? null : judgeState(state))],
 ]
 
 const judgeFrequency = (need: SensorNeed, { frequenciesMHz }: SensorPart): Judged => {
   if (frequenciesMHz === null || frequenciesMHz.length === 0) return null
   return (
-    frequenciesMHz.some((megahertz) => isSameFrequency(megahertz, need.frequencyMHz)) ||
-    `This part is for ${frequenciesMHz.join(' or ')} MHz; the vehicle listens to ${need.frequencyMHz} MHz.`
+    frequenciesMHz.some((megahertz) => isSameFrequency(megahertz, need.frequencyMHz)) || {
+      aspect: 'frequency',
+      foundMHz: frequenciesMHz,
+      wantedMHz: need.frequencyMHz,
+    }
   )
 }
 
 const judgeStem = ({ stems }: SensorNeed, { stem }: SensorPart): Judged =>
-  stem === null
-    ? null
-    : stems.includes(stem) || `This part has a ${stem} stem; the sheet asks for ${stems.join(' or ')}.`
+  stem === null ? null : stems.includes(stem) || { aspect: 'stem', found: stem, wanted: stems }
 
 /** Most that a snap-in stem may hold and how fast it may run where its maker states nothing else. */
 const snapIn = {
@@ -122,8 +135,11 @@ const judgePressure = ({ highestCold }: SensorNeed, { stem, ratedPressure }: Sen
   const rated = ratedPressure ?? (stem === 'snap-in' ? snapIn.pressure : null)
   if (rated === null) return null
   return (
-    !above(highestCold, rated) ||
-    `Its stem holds ${inPsi(rated)} psi at most; the highest figure of the door label is ${inPsi(highestCold)} psi, cold, and the day's target is higher still.`
+    !above(highestCold, rated) || {
+      aspect: 'stem-pressure',
+      ratedPsi: inPsi(rated),
+      highestColdPsi: inPsi(highestCold),
+    }
   )
 }
 
@@ -131,43 +147,39 @@ const judgeSpeed = ({ fastest }: SensorNeed, { stem, ratedSpeed }: SensorPart): 
   if (fastest === null) return true
   const rated = ratedSpeed ?? (stem === 'snap-in' ? snapIn.speed : null)
   if (rated === null) return stem === 'clamp-in' ? true : null
-  return fastest <= rated || `Its stem is for ${rated} km/h at most; the vehicle reaches ${fastest} km/h.`
+  return fastest <= rated || { aspect: 'stem-speed', ratedKmh: rated, fastestKmh: fastest }
 }
 
 const judgeHole = (need: SensorNeed, { hole }: SensorPart): Judged => {
   if (need.hole === null) return true
   if (hole === null) return null
   return (
-    Math.abs(hole - need.hole) < 0.05 || `It is for a ${hole} mm valve hole; the wheel has ${need.hole} mm.`
+    Math.abs(hole - need.hole) < 0.05 || {
+      aspect: 'hole',
+      foundMillimeters: hole,
+      wantedMillimeters: need.hole,
+    }
   )
 }
 
 const judgeProtocol = ({ protocol }: SensorNeed, { protocols }: SensorPart): Judged =>
-  protocols === null
-    ? null
-    : protocols.includes(protocol) || `It does not speak ${protocol}, which the vehicle understands.`
+  protocols === null ? null : protocols.includes(protocol) || { aspect: 'protocol', wanted: protocol }
 
-const ageWords: Readonly<Record<PartAge, string | true>> = {
-  fresh: true,
-  'past-shelf-limit':
-    'It was made more than 24 months ago: its cell has run down on the shelf. Not for fitting.',
-  quarantine: 'It was made more than 36 months ago. Not for fitting: put it into quarantine.',
-  'not-yet-made': 'The month in which it was made lies ahead. Read it again.',
-}
+const judgeAge = (age: PartAge): Judged => age === 'fresh' || { aspect: 'age', age }
 
 const judgeState = (state: PartState): Judged => {
-  if (state.state === 'programmed')
-    return `It is programmed for ${state.for}: wipe it before it counts as blank.`
-  return state.state === 'held-back' ? state.why : stateWords[state.state]
+  switch (state.state) {
+    case 'blank':
+      return true
+    case 'programmed':
+      return { aspect: 'state', state: 'programmed', for: state.for }
+    case 'held-back':
+      return { aspect: 'state', state: 'held-back', why: state.why }
+    default:
+      return { aspect: 'state', state: state.state }
+  }
 }
 
-const stateWords: Readonly<Record<Exclude<PartState['state'], 'programmed' | 'held-back'>, string | true>> = {
-  blank: true,
-  fitted: 'It stands as fitted to a vehicle: a used sensor is not fitted again.',
-  returned: 'It was returned: check and wipe it before it counts as blank.',
-  quarantine: 'It is in quarantine.',
-  scrapped: 'It is scrapped.',
-}
-
-const inPsi = (value: GaugeKilopascals): string =>
-  String(Number(pressureIn('psi', { value, unit: 'kPa' }).toFixed(1)))
+/** To a tenth. */
+const inPsi = (value: GaugeKilopascals): number =>
+  Number(pressureIn('psi', { value, unit: 'kPa' }).toFixed(1))

@@ -1,8 +1,23 @@
 import type { Language } from '../language.ts'
 import { confidence } from './confidence.ts'
+import { conflicts } from './conflicts.ts'
 import { fields } from './fields.ts'
 import { findingTitles } from './finding-titles.ts'
+import { gates } from './gates.ts'
 import { lights } from './lights.ts'
+import { partRefusals } from './part-refusals.ts'
+import { refusals } from './refusals.ts'
 import { wheels } from './wheels.ts'
 
-export const english: Language = { code: 'en', confidence, fields, findingTitles, lights, wheels }
+export const english: Language = {
+  code: 'en',
+  confidence,
+  conflicts,
+  fields,
+  findingTitles,
+  gates,
+  lights,
+  partRefusals,
+  refusals,
+  wheels,
+}

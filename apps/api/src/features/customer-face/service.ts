@@ -3,6 +3,8 @@ import type { BodyOf } from '@bayledger/contract/endpoint'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { canonicalText } from '@bayledger/ledger/hash-chain'
 import { versionOf } from '@bayledger/ledger/registry'
+import { english } from '@bayledger/wording/en/english'
+import { refusalWords } from '@bayledger/wording/refusals'
 import type { CustomerActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
@@ -69,7 +71,8 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
     writtenAt: deps.clock.now().toISOString(),
   }
   const appended = await appendDraft(deps, draft, { sides: [name, signature] })
-  if (!appended.admitted) throw new AppError('ENTRY_REFUSED', appended.words, { reason: appended.code })
+  if (!appended.admitted)
+    throw new AppError('ENTRY_REFUSED', refusalWords(english.refusals, appended), { reason: appended.code })
   return { entry: appended.entry, orderId: actor.orderId }
 }
 

@@ -1,5 +1,7 @@
 import type { RefusedEntry } from '@bayledger/contract/entries'
 import { definitionOf, isKind } from '@bayledger/ledger/registry'
+import { english } from '@bayledger/wording/en/english'
+import { refusalWords } from '@bayledger/wording/refusals'
 import type { RefusedRow } from './store/refused-entries.ts'
 
 export const presentRefused = (row: RefusedRow): RefusedEntry => ({
@@ -8,7 +10,8 @@ export const presentRefused = (row: RefusedRow): RefusedEntry => ({
   orderNumber: row.orderNumber,
   kind: row.kind,
   code: row.code,
-  words: row.words,
+  values: row.values,
+  words: refusalWords(english.refusals, row),
   receivedAt: row.receivedAt.toISOString(),
   writtenBy: row.writtenBy,
   body: row.body,

@@ -4,6 +4,8 @@ import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
+import { english } from '@bayledger/wording/en/english'
+import { refusalWords } from '@bayledger/wording/refusals'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps, Parts } from '../../deps.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
@@ -83,7 +85,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   if (appended.admitted)
     return describe(deps, { number, orderId, entryId, sha256, sealedAt: now }, appended.entry.seq)
   if (appended.code === 'REPORT_HEAD_MOVED') return 'head moved'
-  throw new AppError('ENTRY_REFUSED', appended.words, { reason: appended.code })
+  throw new AppError('ENTRY_REFUSED', refusalWords(english.refusals, appended), { reason: appended.code })
 }
 
 const describe = async (deps: Deps, report: store.StoredReport, seq: number) => {

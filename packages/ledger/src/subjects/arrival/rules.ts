@@ -1,6 +1,6 @@
 import type { Pressure } from '@bayledger/reckoning/quantity'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
@@ -21,13 +21,7 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
       impossible(wheel, gauge?.pressure, typedPsi.gauge) ??
       impossible(wheel, sensor?.answer === 'answered' ? sensor.pressure : null, typedPsi.sensor),
     (_state, { payload }, facts) => (payload.gauge ? knownGauge(payload.gauge.instrument, facts) : null),
-    (state) =>
-      state.authority.look
-        ? null
-        : refuse(
-            'AUTHORITY_MISSING',
-            'The customer has not agreed to a look yet. Record the consent at the desk first.',
-          ),
+    (state) => (state.authority.look ? null : refuse('AUTHORITY_MISSING', { to: 'look' })),
   ],
   'tire.inspected': [],
   'module.read': [],
@@ -43,16 +37,8 @@ const impossible = (
   const psi = pressureIn('psi', pressure)
   return psi >= lowest && psi <= highest
     ? null
-    : refuse(
-        'READING_IMPOSSIBLE',
-        `${pressure.value} ${pressure.unit} cannot be a tire's pressure. Read the ${wheelNames[wheel]} tire again and type what it shows (${lowest} to ${highest} psi).`,
-      )
+    : refuse('READING_IMPOSSIBLE', { wheel, found: pressure, lowestPsi: lowest, highestPsi: highest })
 }
 
 export const knownGauge = ({ instrumentId, code }: GaugeUsed, facts: AdmitFacts): Refusal | null =>
-  facts.gauges.has(instrumentId)
-    ? null
-    : refuse(
-        'GAUGE_UNKNOWN',
-        `The gauge ${code} is not in the shop's register or is quarantined. Take another gauge and read again.`,
-      )
+  facts.gauges.has(instrumentId) ? null : refuse('GAUGE_UNKNOWN', { gauge: code })

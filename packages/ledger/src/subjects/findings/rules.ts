@@ -3,7 +3,7 @@ import { refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { canonicalText, digestOf } from '../../hash-chain.ts'
 import { evidenceOf } from '../../questions/evidence-of.ts'
-import { missingOnArrival } from '../../questions/gates.ts'
+import { bareReason, missingOnArrival } from '../../questions/gates.ts'
 import type { findingKinds } from './kinds.ts'
 
 export const findingRules: Rules<keyof typeof findingKinds> = {
@@ -15,25 +15,17 @@ export const findingRules: Rules<keyof typeof findingKinds> = {
         canonicalText(evidence) === canonicalText(payload.evidence) &&
         digestOf(evidence) === payload.evidenceDigest &&
         canonicalText(diagnose(evidence)) === canonicalText(payload.diagnosis)
-      return same
-        ? null
-        : refuse(
-            'DIAGNOSIS_DIFFERS',
-            'The readings have changed since these findings were computed. Compute them again.',
-          )
+      return same ? null : refuse('DIAGNOSIS_DIFFERS', {})
     },
   ],
   'diagnosis.confirmed': [
     (state, { payload }) =>
       state.diagnosis?.written.entryId === payload.diagnosisId && !state.diagnosis.outdated
         ? null
-        : refuse(
-            'DIAGNOSIS_NOT_CURRENT',
-            'Newer readings have changed the findings. Look at the present ones and confirm those.',
-          ),
+        : refuse('DIAGNOSIS_NOT_CURRENT', {}),
     (state) => {
       const [first] = missingOnArrival(state)
-      return first ? refuse('ARRIVAL_INCOMPLETE', `The arrival check is not complete. ${first.words}`) : null
+      return first ? refuse('ARRIVAL_INCOMPLETE', { before: 'findings', reason: bareReason(first) }) : null
     },
   ],
   'stop.told': [
@@ -44,9 +36,7 @@ export const findingRules: Rules<keyof typeof findingKinds> = {
           .map(({ code }) => code as string),
       )
       const unknown = payload.codes.find((code) => !stops.has(code))
-      return unknown
-        ? refuse('STOP_NOT_FOUND', `"${unknown}" is not among the present findings that stop the vehicle.`)
-        : null
+      return unknown ? refuse('STOP_NOT_FOUND', { finding: unknown, stops: true }) : null
     },
   ],
 }

@@ -18,51 +18,42 @@ export const admitRound = (
   if (!studs) return null
   const { figure, wrench } = round
   if (figure.value !== studs.torque.value || figure.unit !== studs.torque.unit)
-    return refuse(
-      'TORQUE_DIFFERS_FROM_SHEET',
-      `The sheet says ${studs.torque.value} ${studs.torque.unit}; ${figure.value} ${figure.unit} was recorded. Set the wrench to the sheet's figure and do the round again.`,
-    )
+    return refuse('TORQUE_DIFFERS_FROM_SHEET', { sheet: studs.torque, found: figure })
   if (round.total !== studs.count)
-    return refuse(
-      'TORQUE_ROUND_INCOMPLETE',
-      `The sheet says ${studs.count} ${studs.fastener}s a wheel; ${round.total} were recorded.`,
-    )
+    return refuse('TORQUE_ROUND_INCOMPLETE', {
+      why: 'count',
+      fastener: studs.fastener,
+      count: studs.count,
+      found: round.total,
+    })
   if (round.clicked !== round.total)
-    return refuse(
-      'TORQUE_ROUND_INCOMPLETE',
-      `${round.clicked} of ${round.total} clicked. Every one must click before the round is sealed.`,
-    )
+    return refuse('TORQUE_ROUND_INCOMPLETE', { why: 'clicks', clicked: round.clicked, total: round.total })
   if (round.moved.some((stud) => stud > round.total) || new Set(round.moved).size !== round.moved.length)
-    return refuse(
-      'TORQUE_ROUND_INCOMPLETE',
-      `Name each ${studs.fastener} that moved once, between 1 and ${round.total}.`,
-    )
+    return refuse('TORQUE_ROUND_INCOMPLETE', { why: 'moved', fastener: studs.fastener, total: round.total })
   return admitWrench(wrench, figure, facts)
 }
 
 /** Refuses what the writer could see on the wrench's own record; what only the register knows becomes a hold. */
 const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitFacts): Refusal | null => {
-  if (!facts.wrenches.has(wrench.instrumentId))
-    return refuse(
-      'WRENCH_UNKNOWN',
-      `The wrench ${wrench.code} is not in the shop's register. Take one that is.`,
-    )
+  if (!facts.wrenches.has(wrench.instrumentId)) return refuse('WRENCH_UNKNOWN', { wrench: wrench.code })
   const lapse = calibrationLapse({ dueOn: wrench.dueOn, cycles: wrench.cyclesBefore }, facts.now.slice(0, 10))
   if (lapse === 'day')
-    return refuse(
-      'WRENCH_OVERDUE',
-      `The wrench ${wrench.code} was due for calibration on ${wrench.dueOn}. Take another one.`,
-    )
+    return refuse('WRENCH_OVERDUE', { why: 'day', wrench: wrench.code, dueOn: wrench.dueOn })
   if (lapse === 'cycles')
-    return refuse(
-      'WRENCH_OVERDUE',
-      `The wrench ${wrench.code} has ${wrench.cyclesBefore} clicks; it is due at ${usualInterval.cycles}. Take another one.`,
-    )
+    return refuse('WRENCH_OVERDUE', {
+      why: 'cycles',
+      wrench: wrench.code,
+      cycles: wrench.cyclesBefore,
+      dueAt: usualInterval.cycles,
+    })
   const span = usableSpan(wrench)
   return isInSpan(figure, span)
     ? null
-    : refuse(
-        'WRENCH_OUT_OF_RANGE',
-        `${figure.value} ${figure.unit} is outside what ${wrench.code} is good for (${span.low} to ${span.high} ${span.unit}). Take another wrench.`,
-      )
+    : refuse('WRENCH_OUT_OF_RANGE', {
+        wrench: wrench.code,
+        found: figure,
+        low: span.low,
+        high: span.high,
+        unit: span.unit,
+      })
 }

@@ -12,10 +12,7 @@ export const torqueRules: Rules<keyof typeof torqueKinds> = {
     (state, draft, facts) =>
       facts.secondPersonRequired &&
       torquedBy(state.work[draft.payload.wheel]).some((doer) => isSamePerson(doer, draft.writtenBy))
-        ? refuse(
-            'SECOND_PERSON_IS_DOER',
-            'You torqued this wheel yourself. Another person checks it: let them sign in with their PIN.',
-          )
+        ? refuse('SECOND_PERSON_IS_DOER', { to: 'check-torque' })
         : null,
   ],
 }

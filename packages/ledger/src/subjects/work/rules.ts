@@ -5,7 +5,7 @@ import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { pressureTargetFor } from '../../questions/pressure-target.ts'
@@ -19,10 +19,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (state, draft) => {
       const enteredBy = state.sheet?.sheet.sources[draft.payload.figure]?.enteredBy
       return draft.writtenBy.kind === 'staff' && enteredBy?.toLowerCase() === draft.writtenBy.staffId
-        ? refuse(
-            'FIGURE_CONFIRMED_BY_WRITER',
-            'You entered this figure; another person confirms it from the source.',
-          )
+        ? refuse('FIGURE_CONFIRMED_BY_WRITER', { figure: draft.payload.figure })
         : null
     },
   ],
@@ -44,8 +41,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
         facts.now,
       )
       if (match.fits || match.refusals.length === 0) return null
-      const reasons = match.refusals.map(({ words }) => words).join(' ')
-      return refuse('PART_DOES_NOT_MATCH', `${reasons} Take the right part.`)
+      return refuse('PART_DOES_NOT_MATCH', { refusals: match.refusals })
     },
   ],
   'wheel.removed': [],
@@ -54,10 +50,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (state, { payload }, facts) => {
       const wanted = state.sheet?.sheet.sensor?.frequencyMHz
       if (wanted !== undefined && !isSameFrequency(payload.frequencyMHz, wanted))
-        return refuse(
-          'SENSOR_FREQUENCY_WRONG',
-          `This sensor sends on ${payload.frequencyMHz} MHz; the vehicle listens to ${wanted} MHz. Take the right sensor.`,
-        )
+        return refuse('SENSOR_FREQUENCY_WRONG', { foundMHz: payload.frequencyMHz, wantedMHz: wanted })
       return idTaken(state, payload.sensorId, payload.wheel, facts.idsOnOtherVehicles, payload.identity)
     },
   ],
@@ -73,10 +66,10 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (state, { payload }) => {
       const programmed = state.work[payload.wheel]?.programmed
       return programmed && idKey(programmed.sensorId, 'hex') !== idKey(payload.sensorId, 'hex')
-        ? refuse(
-            'SENSOR_ID_DIFFERS',
-            `The sensor programmed for this wheel ends in ${programmed.sensorId.slice(-4)}; this one ends in ${payload.sensorId.slice(-4)}. Read the sensor in your hand again.`,
-          )
+        ? refuse('SENSOR_ID_DIFFERS', {
+            programmed: programmed.sensorId.slice(-4),
+            found: payload.sensorId.slice(-4),
+          })
         : null
     },
   ],
@@ -84,26 +77,25 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (_state, { payload }, facts) => knownGauge(payload.instrument, facts),
     (state, { payload }) => {
       const target = pressureTargetFor(state, payload.wheel, payload.surroundings)
-      if (!target.ok) return refuse('PRESSURE_TARGET_DIFFERS', target.says)
+      if (!target.ok) return refuse('PRESSURE_TARGET_DIFFERS', target.refusal)
       return Math.abs(target.psi - payload.target.psi) <= 0.05 &&
         target.quality === payload.target.quality &&
         target.placardPsi === payload.target.placardPsi &&
         target.capped === payload.target.capped
         ? null
-        : refuse(
-            'PRESSURE_TARGET_DIFFERS',
-            'The target was computed from other temperatures or another label. Open the step again; it shows the present target.',
-          )
+        : refuse('PRESSURE_TARGET_DIFFERS', { why: 'changed' })
     },
     (_state, { payload }) => {
       const target = inKilopascals({ value: payload.target.psi, unit: 'psi' })
       const left = judgeAsLeft(target, inKilopascals(payload.asLeft))
       return left === 'on-target'
         ? null
-        : refuse(
-            'PRESSURE_NOT_ON_TARGET',
-            `${payload.asLeft.value} ${payload.asLeft.unit} is ${left} the target of ${payload.target.psi.toFixed(1)} psi. Set it to the target, at most ${usualAfterSetLimits.overPsi} psi above, and read again.`,
-          )
+        : refuse('PRESSURE_NOT_ON_TARGET', {
+            side: left,
+            found: payload.asLeft,
+            targetPsi: payload.target.psi,
+            overPsi: usualAfterSetLimits.overPsi,
+          })
     },
   ],
   'relearn.done': [(state, { payload }) => (payload.method === 'automatic' ? roadShut(state) : null)],
@@ -112,10 +104,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
     (_state, { payload }) =>
       payload.odometerIn.unit !== payload.odometerOut.unit ||
       payload.odometerIn.value < payload.odometerOut.value
-        ? refuse(
-            'ODOMETER_BACKWARDS',
-            'The odometer reads less after the drive than before it, or in another unit. Read both again.',
-          )
+        ? refuse('ODOMETER_BACKWARDS', {})
         : null,
   ],
   'plan.issued': [],
@@ -151,15 +140,8 @@ const idTaken = (
       !(position === wheel && identity === 'copy') &&
       idsAt(state, position, position === wheel).some((other) => idKey(other, 'hex') === key),
   )
-  if (taken)
-    return refuse(
-      'SENSOR_ID_TAKEN',
-      `The ${wheelNames[taken]} sensor already has this ID. Program another one.`,
-    )
+  if (taken) return refuse('SENSOR_ID_TAKEN', { wheel: taken })
   return [...elsewhere].some((other) => idKey(other, 'hex') === key)
-    ? refuse(
-        'SENSOR_ID_TAKEN',
-        "A sensor on another vehicle of this shop's records has this ID. Program another one.",
-      )
+    ? refuse('SENSOR_ID_TAKEN', { wheel: null })
     : null
 }

@@ -1,5 +1,5 @@
 import { admit } from '@bayledger/ledger/admit'
-import { type Refusal, refuse } from '@bayledger/ledger/admit/refusal'
+import { type DeliveryRefusal, type Refusal, refuse } from '@bayledger/ledger/admit/refusal'
 import { chainEntry, stateOf } from '@bayledger/ledger/append'
 import { type Draft, type Entry, type Given, noHash } from '@bayledger/ledger/entry'
 import { canonicalText } from '@bayledger/ledger/hash-chain'
@@ -13,7 +13,10 @@ import { loadLedger, remember } from './load-ledger.ts'
 import { planAfterDecision } from './plan-after-decision.ts'
 import { projectHead, projectRows } from './project-entries.ts'
 
-export type Appended = { readonly admitted: true; readonly known: boolean; readonly entry: Entry } | Refusal
+export type Appended =
+  | { readonly admitted: true; readonly known: boolean; readonly entry: Entry }
+  | Refusal
+  | DeliveryRefusal
 
 export type AppendOptions = {
   readonly sides: readonly SideToKeep[]
@@ -101,10 +104,7 @@ const contentOf = ({ kind, version, payload, writtenAt, restsOn }: Entry | Draft
   restsOn,
 })
 
-const idReused = refuse(
-  'ENTRY_ID_REUSED',
-  'Another entry already has this id, with other content. Write this one anew; both will be kept.',
-)
+const idReused = refuse('ENTRY_ID_REUSED', {})
 
 const openingNumber = async (deps: Deps, given: Omit<Given, 'holds'>) => {
   if (given.orderNumber !== undefined) return { number: given.orderNumber, takes: null }
@@ -113,22 +113,18 @@ const openingNumber = async (deps: Deps, given: Omit<Given, 'holds'>) => {
 }
 
 /** Foreign keys say what no pure function can: whether the customer, vehicle or place of a new order exists. */
-const refusalOrThrow = (error: unknown): Refusal | false => {
+const refusalOrThrow = (error: unknown): DeliveryRefusal | false => {
   const constraint = constraintNamed(error)
   // Another copy of the same entry was faster by a hair: reading again finds it.
   if (constraint === 'entries__id' || constraint === 'entries__pk' || constraint === 'order_heads__pk')
     return false
   const missing = constraint === null ? undefined : missingParts[constraint]
   if (missing === undefined) throw error
-  return {
-    admitted: false,
-    code: 'ORDER_PARTS_UNKNOWN',
-    words: `The ${missing} of this order is not in this shop's records. Choose it again at the desk.`,
-  }
+  return refuse('ORDER_PARTS_UNKNOWN', { part: missing })
 }
 
-const missingParts: Readonly<Record<string, string>> = {
+const missingParts: Readonly<Record<string, 'customer' | 'vehicle' | 'location'>> = {
   order_heads__customer: 'customer',
   order_heads__vehicle: 'vehicle',
-  order_heads__location: 'place',
+  order_heads__location: 'location',
 }

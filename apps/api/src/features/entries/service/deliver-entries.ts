@@ -1,13 +1,16 @@
 import type { AppendResult, SentSide } from '@bayledger/contract/entries'
 import type { FieldProblem } from '@bayledger/contract/problem'
+import { refuse } from '@bayledger/ledger/admit/refusal'
 import { parseDraft } from '@bayledger/ledger/draft'
 import type { Draft, DraftEnvelope } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
+import { english } from '@bayledger/wording/en/english'
+import { refusalWords } from '@bayledger/wording/refusals'
 import type { StaffActor } from '../../../core/actor.ts'
 import type { Deps } from '../../../deps.ts'
 import { refuseDelivery } from '../policy.ts'
 import { findEntryById } from '../store/read-ledger.ts'
-import { findRefused, keepRefused } from '../store/refused-entries.ts'
+import { findRefused, keepRefused, type Reason } from '../store/refused-entries.ts'
 import { listSides } from '../store/sides.ts'
 import { appendDraft } from './append-draft.ts'
 import { checkSides, type Side } from './check-sides.ts'
@@ -45,11 +48,8 @@ const deliverOne = async (
         words:
           'This was written by a newer version than the server runs. It stays here until the server is updated.',
       }
-    return keep(deps, actor, envelope, {
-      code: 'ENTRY_INVALID',
-      words: `Not taken: ${parsed.faults.map(({ field, allowed }) => `${field} must be ${allowed}`).join('; ')}. Write it again.`,
-      fields: [...parsed.faults],
-    })
+    const fields = parsed.faults.map(({ field }) => field)
+    return keep(deps, actor, envelope, refuse('ENTRY_INVALID', { fields }), [...parsed.faults])
   }
   const refusal = refuseDelivery(actor, parsed.draft)
   if (refusal) return keep(deps, actor, envelope, refusal)
@@ -68,14 +68,7 @@ const appendParsed = async (
   if (missing.length > 0 && !(await findEntryById(deps.pool, deps.shopId, draft.id))) {
     const kept = new Set((await listSides(deps.pool, deps.shopId, missing)).map(({ digest }) => digest))
     if (missing.some(({ digest }) => !kept.has(digest)))
-      return refusedResult(
-        draft.id,
-        {
-          code: 'SIDE_MISSING',
-          words: 'The words or prices that belong to this entry did not come with it. Send both together.',
-        },
-        false,
-      )
+      return refusedResult(draft.id, refuse('SIDE_MISSING', {}), false)
   }
   const appended = await appendDraft(deps, draft, {
     sides: named.flatMap(({ side, digest }) => {
@@ -88,14 +81,13 @@ const appendParsed = async (
   return { result: appended.known ? 'known' : 'accepted', id: draft.id, seq, hash, receivedAt, given }
 }
 
-type Reason = { readonly code: string; readonly words: string; readonly fields?: FieldProblem[] }
-
 /** A refused entry is kept with its reason and shown, never dropped: somebody did or saw what it says. */
 const keep = async (
   deps: Deps,
   actor: StaffActor,
   envelope: DraftEnvelope,
   reason: Reason,
+  fields: FieldProblem[] = [],
 ): Promise<AppendResult> => {
   // Other content under an id that is taken: the entry that has the id stands, and this one has none to be kept under.
   const kept = reason.code !== 'ENTRY_ID_REUSED'
@@ -104,8 +96,7 @@ const keep = async (
       id: envelope.id,
       orderId: envelope.orderId,
       kind: envelope.kind,
-      code: reason.code,
-      words: reason.words,
+      ...reason,
       body: envelope,
       receivedAt: deps.clock.now(),
       writtenBy: { kind: 'staff', staffId: actor.staffId },
@@ -113,14 +104,20 @@ const keep = async (
     })
     deps.live.wrote()
   }
-  return refusedResult(envelope.id, reason, kept)
+  return refusedResult(envelope.id, reason, kept, fields)
 }
 
-const refusedResult = (id: string, { code, words, fields = [] }: Reason, kept: boolean): AppendResult => ({
+const refusedResult = (
+  id: string,
+  reason: Reason,
+  kept: boolean,
+  fields: FieldProblem[] = [],
+): AppendResult => ({
   result: 'refused',
   id,
-  code,
-  words,
+  code: reason.code,
+  values: reason.values,
+  words: refusalWords(english.refusals, reason),
   kept,
   fields,
 })

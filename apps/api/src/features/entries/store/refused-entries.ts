@@ -1,28 +1,31 @@
+import type { DeliveryRefusal, Refusal } from '@bayledger/ledger/admit/refusal'
 import type { Author } from '@bayledger/ledger/entry'
 import type { Pool } from 'pg'
 
-export type RefusedRow = {
+/** The code of a refusal with the values that its words are made from. */
+export type Reason = Pick<Refusal, 'code' | 'values'> | Pick<DeliveryRefusal, 'code' | 'values'>
+
+export type RefusedRow = Reason & {
   readonly id: string
   readonly orderId: string
   readonly orderNumber: string | null
   readonly kind: string
-  readonly code: string
-  readonly words: string
   readonly receivedAt: Date
   readonly writtenBy: Author
   readonly body: unknown
 }
 
+type KeptRefusal = Reason &
+  Pick<RefusedRow, 'id' | 'orderId' | 'kind' | 'body' | 'receivedAt' | 'writtenBy'> & {
+    readonly deviceId: string | null
+  }
+
 /** Keeps what a known sender wrote and the ledger did not take. A refusal is final for its id: the first stays. */
-export const keepRefused = async (
-  pool: Pool,
-  shopId: string,
-  refused: Omit<RefusedRow, 'orderNumber'> & { readonly deviceId: string | null },
-): Promise<void> => {
+export const keepRefused = async (pool: Pool, shopId: string, refused: KeptRefusal): Promise<void> => {
   await pool.query({
     name: 'keep-refused',
-    text: `insert into refused_entries (shop_id, id, order_id, kind, body, code, words, received_at, written_by, device_id)
-      values ($1, $2, $3, $4, $5::json, $6, $7, $8, $9::json, $10) on conflict do nothing`,
+    text: `insert into refused_entries (shop_id, id, order_id, kind, body, code, "values", received_at, written_by, device_id)
+      values ($1, $2, $3, $4, $5::json, $6, $7::json, $8, $9::json, $10) on conflict do nothing`,
     values: [
       shopId,
       refused.id,
@@ -30,7 +33,7 @@ export const keepRefused = async (
       refused.kind,
       JSON.stringify(refused.body),
       refused.code,
-      refused.words,
+      JSON.stringify(refused.values),
       refused.receivedAt,
       JSON.stringify(refused.writtenBy),
       refused.deviceId,
@@ -38,7 +41,7 @@ export const keepRefused = async (
   })
 }
 
-const select = `select r.id, r.order_id as "orderId", h.number as "orderNumber", r.kind, r.code, r.words,
+const select = `select r.id, r.order_id as "orderId", h.number as "orderNumber", r.kind, r.code, r."values",
     r.received_at as "receivedAt", r.written_by as "writtenBy", r.body
   from refused_entries r left join order_heads h on h.shop_id = r.shop_id and h.order_id = r.order_id
   where r.shop_id = $1`

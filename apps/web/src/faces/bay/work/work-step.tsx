@@ -1,6 +1,8 @@
 import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
+import { refusals } from '@bayledger/wording/en/refusals'
+import { refusalWords } from '@bayledger/wording/refusals'
 import { LightForm } from '../arrival/light-form.tsx'
 import { ModuleForm } from '../arrival/module-form.tsx'
 import { SensorForm } from '../arrival/sensor-form.tsx'
@@ -31,7 +33,9 @@ export function WorkStep(props: WorkFormProps) {
   const { wheel } = step
   const shut = whyNot(state, step)
   if (shut !== null)
-    return <StepScreen title={stepTitle(step)} how={shut.words} caution={cautionWords(step)} />
+    return (
+      <StepScreen title={stepTitle(step)} how={refusalWords(refusals, shut)} caution={cautionWords(step)} />
+    )
   if (wheel === null) return <VehicleStep {...props} />
   const wheelProps = { ...props, wheel }
   switch (step.closedBy) {

@@ -1,0 +1,143 @@
+import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Pressure, Torque } from '@bayledger/reckoning/quantity'
+import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
+import type { SafetyFigure } from '@bayledger/reckoning/sheet'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Author } from '../entry.ts'
+import type { WorkGate } from '../questions/finding-holds.ts'
+import type { GateReason } from '../questions/gate-reason.ts'
+import type { BundleNamed, StepNamed } from '../questions/named.ts'
+import type { Kind } from '../registry.ts'
+import type { Role } from '../role.ts'
+
+type NoValues = Readonly<Record<string, never>>
+type OfWheel = { readonly wheel: WheelPosition }
+type OfStep = { readonly step: StepNamed }
+type OfBundle = { readonly bundle: BundleNamed }
+type OfGate = { readonly reason: GateReason }
+
+/** What each refusal is made of. `why` tells the cases of one code apart. */
+export type RefusalValues = {
+  readonly ENTRY_ID_REUSED: NoValues
+  readonly ENTRY_RESTS_ON_REFUSED: { readonly entryId: string }
+  readonly ENTRY_RESTS_ON_UNKNOWN: { readonly entryId: string }
+  readonly ENTRY_KIND_NOT_ALLOWED:
+    | { readonly why: 'author'; readonly kind: Kind; readonly author: Author['kind'] }
+    | {
+        readonly why: 'sealed-by-the-server' | 'link-is-the-customers'
+        readonly kind: Kind
+      }
+    | { readonly why: 'written-at-the-desk'; readonly kind: Kind }
+  /** Who may write it. */
+  readonly ROLE_NOT_ALLOWED: { readonly roles: readonly Role[] }
+  readonly REFUND_NOT_ALLOWED: { readonly roles: readonly Role[] }
+  readonly ORDER_NOT_OPENED: NoValues
+  readonly ORDER_ALREADY_OPENED: NoValues
+  readonly ORDER_ENDED: NoValues
+  readonly ORDER_SEALED: NoValues
+  readonly STEP_NOT_PLANNED: { readonly stepKey: string }
+  readonly STEP_OF_OTHER_KIND: OfStep & { readonly why: 'other-kind' | 'other-moment' }
+  readonly STEP_ALREADY_CLOSED: OfStep
+  readonly STEP_OUT_OF_ORDER:
+    | { readonly why: 'forerunner'; readonly first: StepNamed | null }
+    | { readonly why: 'no-sheet' }
+  readonly STEP_NOT_AUTHORIZED: OfStep
+  readonly STEP_ON_OTHER_WHEEL:
+    | { readonly why: 'other-wheel'; readonly wheel: WheelPosition; readonly found: WheelPosition | null }
+    /** A rotation brings the wheel that is marked so; the mark is the place that it came from. */
+    | { readonly why: 'other-mark'; readonly wheel: WheelPosition; readonly found: WheelPosition | null }
+  readonly STEP_VALUE_MISSING: OfStep
+  readonly FIGURE_UNVERIFIED: { readonly figure: SafetyFigure }
+  readonly FIGURE_CONFIRMED_BY_WRITER: { readonly figure: SafetyFigure }
+  readonly ARRIVAL_INCOMPLETE: OfGate & { readonly before: 'findings' | 'wheel-removal' }
+  readonly AUTHORITY_MISSING: { readonly to: 'look' | 'drive' }
+  readonly READING_IMPOSSIBLE: OfWheel & {
+    readonly found: Pressure
+    readonly lowestPsi: number
+    readonly highestPsi: number
+  }
+  readonly GAUGE_UNKNOWN: { readonly gauge: string }
+  readonly DIAGNOSIS_DIFFERS: NoValues
+  readonly DIAGNOSIS_NOT_CURRENT: NoValues
+  /** `finding` as it was sent; it may be no code at all. `stops`: only findings that stop the vehicle count. */
+  readonly STOP_NOT_FOUND: { readonly finding: string; readonly stops: boolean }
+  readonly ESTIMATE_REVISION_STALE: { readonly to: 'issue' | 'show' | 'answer'; readonly newest: number }
+  readonly ESTIMATE_DIGEST_DIFFERS: { readonly to: 'issue' | 'answer' }
+  readonly ESTIMATE_TOTALS_DIFFER: NoValues
+  readonly ESTIMATE_FINDINGS_UNCONFIRMED: NoValues
+  readonly ESTIMATE_SENSOR_FORBIDDEN: NoValues
+  readonly ESTIMATE_SENSOR_SILENCED: { readonly wheels: readonly WheelPosition[] }
+  readonly ESTIMATE_BUNDLES_UNCLEAR: NoValues
+  readonly BUNDLE_UNKNOWN: { readonly bundleKey: string }
+  readonly BUNDLE_ALREADY_DECIDED: OfBundle
+  readonly BUNDLE_ALTERNATIVES_BOTH: OfBundle
+  readonly CAUTION_NOT_SHOWN: OfBundle
+  readonly CONSENT_NOT_WRITERS: NoValues
+  readonly WHEEL_NOT_OFF: OfWheel
+  readonly WHEEL_ALREADY_OFF: OfWheel
+  readonly WHEEL_HELD_BY_FINDING: {
+    readonly wheel: WheelPosition | null
+    readonly finding: FindingCode
+  }
+  readonly WHEEL_NOT_TORQUED: OfWheel & { readonly why: 'off' | 'not-torqued' }
+  readonly WHEEL_NOT_SECURED: OfWheel
+  readonly WORK_HELD_BY_FINDING: {
+    readonly gate: WorkGate
+    readonly wheel: WheelPosition | null
+    readonly finding: FindingCode
+  }
+  readonly SENSOR_BROKEN_OPEN: OfWheel
+  readonly SENSOR_FREQUENCY_WRONG: { readonly foundMHz: number; readonly wantedMHz: number }
+  /** `wheel`: `null` where another vehicle of this shop has the ID. */
+  readonly SENSOR_ID_TAKEN: { readonly wheel: WheelPosition | null }
+  /** The last four digits of both IDs. */
+  readonly SENSOR_ID_DIFFERS: { readonly programmed: string; readonly found: string }
+  readonly PART_DOES_NOT_MATCH: { readonly refusals: readonly PartRefusal[] }
+  readonly TORQUE_DIFFERS_FROM_SHEET: { readonly sheet: Torque; readonly found: Torque }
+  readonly TORQUE_ROUND_INCOMPLETE:
+    | { readonly why: 'count'; readonly fastener: Fastener; readonly count: number; readonly found: number }
+    | { readonly why: 'clicks'; readonly clicked: number; readonly total: number }
+    | { readonly why: 'moved'; readonly fastener: Fastener; readonly total: number }
+  readonly WRENCH_OVERDUE:
+    | { readonly why: 'day'; readonly wrench: string; readonly dueOn: string }
+    | { readonly why: 'cycles'; readonly wrench: string; readonly cycles: number; readonly dueAt: number }
+  readonly WRENCH_OUT_OF_RANGE: {
+    readonly wrench: string
+    readonly found: Torque
+    readonly low: number
+    readonly high: number
+    readonly unit: Torque['unit']
+  }
+  readonly WRENCH_UNKNOWN: { readonly wrench: string }
+  readonly SECOND_PERSON_IS_DOER: { readonly to: 'check-torque' | 'withdraw' }
+  readonly SECOND_PERSON_UNKNOWN: NoValues
+  readonly PRESSURE_TARGET_DIFFERS:
+    | { readonly why: 'changed' | 'no-figure' }
+    | { readonly why: 'label-over-sidewall'; readonly label: Pressure; readonly sidewallMaximum: Pressure }
+  readonly PRESSURE_NOT_ON_TARGET: {
+    readonly side: 'under' | 'over'
+    readonly found: Pressure
+    readonly targetPsi: number
+    readonly overPsi: number
+  }
+  readonly ROAD_GATE_CLOSED: OfGate
+  readonly ODOMETER_BACKWARDS: NoValues
+  readonly REPORT_HEAD_MOVED: NoValues
+  readonly SEAL_GATE_CLOSED: OfGate
+  readonly REPORT_NOT_SEALED: NoValues
+  readonly REPORT_SUPERSEDES_OTHER: NoValues
+  readonly HAND_BACK_GATE_CLOSED: OfGate
+  readonly RELEASE_NOT_AGREED: NoValues
+  readonly STRIKE_TARGET_UNKNOWN: NoValues
+  readonly STRIKE_NOT_ALLOWED: NoValues
+  readonly STRIKE_ALREADY_STRUCK: NoValues
+  readonly STRIKE_NOT_OWN: NoValues
+  readonly STRIKE_NEEDS_SECOND_PERSON: { readonly to: 'undo' | 'withdraw' }
+  readonly PLAN_NOT_BY_SYSTEM: NoValues
+  /** The fields of a draft that are not as they must be, by their paths. */
+  readonly ENTRY_INVALID: { readonly fields: readonly string[] }
+  readonly SIDE_MISSING: NoValues
+  readonly ORDER_PARTS_UNKNOWN: { readonly part: 'customer' | 'vehicle' | 'location' }
+}
+
+type Fastener = 'nut' | 'bolt'

@@ -1,0 +1,36 @@
+import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Conflict } from '../state.ts'
+import type { BundleNamed, StepNamed } from './named.ts'
+
+type NoValues = Readonly<Record<string, never>>
+
+/** What each reason for a shut gate is made of, beside its wheel. */
+export type GateValues = {
+  readonly sheet: NoValues
+  readonly surroundings: NoValues
+  readonly 'warning-light': NoValues
+  readonly gauge: NoValues
+  readonly sensor: NoValues
+  readonly 'control-module': NoValues
+  readonly 'wheel-off': NoValues
+  readonly 'wheel-untorqued': NoValues
+  readonly 'wheel-unchecked': NoValues
+  readonly 'stop-open': { readonly finding: FindingCode; readonly keeps: 'off-the-road' | 'here' }
+  readonly 'wrench-doubtful': { readonly asWritten: string }
+  readonly 'findings-unconfirmed': NoValues
+  readonly 'estimate-unanswered': { readonly bundle: BundleNamed }
+  readonly 'step-open': { readonly step: StepNamed }
+  readonly 'sensor-broken': NoValues
+  readonly 'recorded-twice': Pick<Conflict, 'fact' | 'phase'>
+}
+export type GateCode = keyof GateValues
+
+/** Why a gate is shut: a code, the wheel that it concerns, and the values that its words are made from. */
+export type GateReason = {
+  readonly [Code in GateCode]: {
+    readonly code: Code
+    readonly wheel: WheelPosition | null
+    readonly values: GateValues[Code]
+  }
+}[GateCode]

@@ -1,0 +1,37 @@
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { GatesWording } from '../gates.ts'
+import { conflicts } from './conflicts.ts'
+import { findingTitles } from './finding-titles.ts'
+import { wheels } from './wheels.ts'
+
+/** "the left front wheel", or "a wheel" where none is named. */
+const the = (wheel: WheelPosition | null, thing: string): string =>
+  wheel === null ? `a ${thing}` : `the ${wheels.names[wheel]} ${thing}`
+
+const The = (wheel: WheelPosition | null, thing: string): string =>
+  wheel === null ? `A ${thing}` : `The ${wheels.names[wheel]} ${thing}`
+
+export const gates: GatesWording = {
+  sheet: () => 'Choose the specification sheet of this vehicle.',
+  surroundings: () => 'Record the outdoor temperature and the state of the tires.',
+  'warning-light': () => 'Turn the key on and record what the warning light does.',
+  gauge: (wheel) => `Gauge ${the(wheel, 'tire')}.`,
+  sensor: (wheel) => `Trigger ${the(wheel, 'sensor')}; silent counts after two spaced tries.`,
+  'control-module': () => 'Read what the vehicle has stored, or record why it cannot be read.',
+  'wheel-off': (wheel) => `${The(wheel, 'wheel')} is off.`,
+  'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is not torqued.`,
+  'wheel-unchecked': (wheel) => `${The(wheel, 'wheel')} is torqued and unchecked: a second person checks it.`,
+  'stop-open': (_wheel, { finding, keeps }) =>
+    keeps === 'here'
+      ? `A finding keeps the vehicle here: ${findingTitles[finding]}. Repair it or record the refusal.`
+      : `A finding keeps the vehicle off the road: ${findingTitles[finding]}. Settle it or record the refusal.`,
+  'wrench-doubtful': (_wheel, { asWritten }) => asWritten,
+  'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
+  'estimate-unanswered': (_wheel, { bundle }) =>
+    `"${bundle.title}" has no answer yet. Ask the customer: Yes, No or Later.`,
+  'step-open': (wheel, { step }) =>
+    `Still open: ${step.does}${wheel === null ? '' : `, ${wheels.names[wheel]}`}.`,
+  'sensor-broken': (wheel) =>
+    `The working ${wheel === null ? '' : `${wheels.names[wheel]} `}sensor was broken in our hands and is not replaced; the vehicle stays.`,
+  'recorded-twice': (wheel, { fact, phase }) => conflicts(fact, wheel, phase),
+}

@@ -1,0 +1,220 @@
+import type { StepNamed } from '@bayledger/ledger/questions/named'
+import type { Role } from '@bayledger/ledger/role'
+import type { SafetyFigure } from '@bayledger/reckoning/sheet'
+import { gateWords } from '../gates.ts'
+import type { RefusalsWording } from '../refusals.ts'
+import { findingTitles } from './finding-titles.ts'
+import { gates } from './gates.ts'
+import { partRefusals } from './part-refusals.ts'
+import { wheels } from './wheels.ts'
+
+const named = ({ does, wheel }: StepNamed): string =>
+  `${does}${wheel === null ? '' : `, ${wheels.names[wheel]}`}`
+
+const roles: Readonly<Record<Role, string>> = {
+  advisor: 'an advisor',
+  technician: 'a technician',
+  lead: 'a lead',
+  manager: 'a manager',
+  owner: 'the owner',
+}
+
+/** "an advisor, a manager or the owner" */
+const oneOf = (allowed: readonly Role[]): string => {
+  const names = allowed.map((role) => roles[role])
+  const last = names.pop() ?? ''
+  return names.length === 0 ? last : `${names.join(', ')} or ${last}`
+}
+
+const authors = { staff: 'the staff', customer: 'a customer', system: 'the system' } as const
+
+const figures: Readonly<Record<SafetyFigure, string>> = {
+  placard: 'pressure of the door label',
+  studTorque: 'torque',
+  frequency: "sensor's frequency",
+}
+
+export const refusals: RefusalsWording = {
+  ENTRY_ID_REUSED: () =>
+    'Another entry already has this id, with other content. Write this one anew; both will be kept.',
+  ENTRY_RESTS_ON_REFUSED: () => 'This builds on an entry that was refused. Settle that one first.',
+  ENTRY_RESTS_ON_UNKNOWN: () => 'This builds on an entry that this order does not have. Send that one first.',
+  ENTRY_KIND_NOT_ALLOWED: (values) => {
+    switch (values.why) {
+      case 'author':
+        return `This cannot be written by ${authors[values.author]}.`
+      case 'sealed-by-the-server':
+        return 'A report is sealed from the order page; the server composes it and writes this entry itself.'
+      case 'link-is-the-customers':
+        return 'Only the customer answers by the link. Record what they say here, or by telephone.'
+      case 'written-at-the-desk':
+        return 'Orders, money and consent are written at the desk. Ask an advisor there.'
+    }
+  },
+  ROLE_NOT_ALLOWED: ({ roles: allowed }) => `This is recorded by ${oneOf(allowed)}. Ask one of them.`,
+  REFUND_NOT_ALLOWED: ({ roles: allowed }) =>
+    `Money is given back by ${oneOf(allowed)}. Ask one of them to record it.`,
+  ORDER_NOT_OPENED: () => 'This order has not been opened. Open it at the desk first.',
+  ORDER_ALREADY_OPENED: () => 'This order is already open. Write the next entry to it.',
+  ORDER_PARTS_UNKNOWN: ({ part }) =>
+    `The ${part === 'location' ? 'place' : part} of this order is not in this shop's records. Choose it again at the desk.`,
+  ORDER_ENDED: () => 'This order has ended. Open a new one and join it to this one as a comeback.',
+  ORDER_SEALED: () =>
+    'The report is sealed; after it there are only the hand-back and addenda. Open a new order for what is left.',
+  STEP_NOT_PLANNED: () => 'The job plan has no such step. Open the order again and take its next step.',
+  STEP_OF_OTHER_KIND: ({ why, step }) =>
+    why === 'other-moment'
+      ? `The step "${named(step)}" records the vehicle after the work began. Record what was seen on arrival outside the plan.`
+      : `The step "${named(step)}" is closed by another record than this one. Open the step and close it there.`,
+  STEP_ALREADY_CLOSED: ({ step }) =>
+    `The step "${named(step)}" is already closed. Withdraw that entry first if it was wrong.`,
+  STEP_OUT_OF_ORDER: (values) =>
+    values.why === 'no-sheet'
+      ? 'Choose the specification sheet first; the figure comes from it.'
+      : `First: ${values.first === null ? 'the step before this one' : named(values.first)}. Then this step.`,
+  STEP_NOT_AUTHORIZED: ({ step }) =>
+    `The customer has not authorized "${named(step)}". Ask at the desk before any work.`,
+  STEP_ON_OTHER_WHEEL: ({ why, wheel, found }) =>
+    why === 'other-wheel'
+      ? `This step is for the ${wheels.names[wheel]} wheel. Record it there.`
+      : `The rotation brings the wheel marked ${wheel} here, not ${found === null ? 'another one' : `the one marked ${found}`}. Look at the mark on the tire.`,
+  STEP_VALUE_MISSING: ({ step }) =>
+    `The step "${named(step)}" records a value. Write down what you saw, or that it could not be checked and why.`,
+  FIGURE_UNVERIFIED: ({ figure }) =>
+    `The ${figures[figure]} on this sheet is not verified. A second person confirms it from the maker's source first.`,
+  FIGURE_CONFIRMED_BY_WRITER: ({ figure }) =>
+    `You entered the ${figures[figure]} yourself. Another person confirms it from the source.`,
+  ARRIVAL_INCOMPLETE: ({ before, reason }) =>
+    `${before === 'findings' ? 'The arrival check is not complete.' : 'No wheel comes off before the arrival check is complete.'} ${gateWords(gates, reason)}`,
+  AUTHORITY_MISSING: ({ to }) =>
+    `The customer has not agreed to a ${to} yet. Record the consent at the desk first.`,
+  READING_IMPOSSIBLE: ({ wheel, found, lowestPsi, highestPsi }) =>
+    `${found.value} ${found.unit} cannot be a tire's pressure. Read the ${wheels.names[wheel]} tire again and type what it shows (${lowestPsi} to ${highestPsi} psi).`,
+  GAUGE_UNKNOWN: ({ gauge }) =>
+    `The gauge ${gauge} is not in the shop's register or is quarantined. Take another gauge and read again.`,
+  DIAGNOSIS_DIFFERS: () =>
+    'The readings have changed since these findings were computed. Compute them again.',
+  DIAGNOSIS_NOT_CURRENT: () =>
+    'Newer readings have changed the findings. Look at the present ones and confirm those.',
+  STOP_NOT_FOUND: ({ stops }) =>
+    stops
+      ? 'This names a finding that does not stop the vehicle now. Look at the present findings again.'
+      : 'This names a finding that is not among the present ones. Look at the findings again.',
+  ESTIMATE_REVISION_STALE: ({ to, newest }) => {
+    if (to === 'issue')
+      return `The next version of this estimate is ${newest + 1}. Open the order again and build from there.`
+    return to === 'show'
+      ? 'A newer version of this estimate exists. Show that one.'
+      : 'A newer version of this estimate exists. Read that one and answer it.'
+  },
+  ESTIMATE_DIGEST_DIFFERS: ({ to }) =>
+    to === 'issue'
+      ? 'The estimate was changed on its way here. Build it again.'
+      : 'What was answered is not what this shop issued. Open the estimate again and answer it.',
+  ESTIMATE_TOTALS_DIFFER: () => 'The totals are not the sums of the lines. Build the estimate again.',
+  ESTIMATE_FINDINGS_UNCONFIRMED: () =>
+    'An estimate follows confirmed findings. Let the technician confirm the present ones first.',
+  ESTIMATE_SENSOR_FORBIDDEN: () =>
+    'This vehicle has no sensors in its wheels. Take the sensor off the estimate.',
+  ESTIMATE_SENSOR_SILENCED: ({ wheels: silenced }) =>
+    `A plain stem would silence a sensor that is not known to be dead: ${silenced.map((wheel) => wheels.names[wheel]).join(', ')}. Trigger it twice, name the stem of its sensor on the vehicle's sheet, or decline the work.`,
+  ESTIMATE_BUNDLES_UNCLEAR: () =>
+    'Two parts of this estimate have one key, or one replaces a part that is not there. Build it again.',
+  BUNDLE_UNKNOWN: () =>
+    'One of these answers is to a line that this estimate does not have, or that is answered twice here. Open the estimate again.',
+  BUNDLE_ALREADY_DECIDED: ({ bundle }) =>
+    `"${bundle.title}" is already answered. Only what was put off can be answered again.`,
+  BUNDLE_ALTERNATIVES_BOTH: ({ bundle }) =>
+    `"${bundle.title}" replaces another line. Say Yes to one of the two.`,
+  CAUTION_NOT_SHOWN: ({ bundle }) =>
+    `"${bundle.title}" concerns safety. Show its caution before a No or Later is recorded.`,
+  CONSENT_NOT_WRITERS: () =>
+    'A consent by link is written by that link alone; one at the desk or by telephone, by the staff. Record how it was given.',
+  WHEEL_NOT_OFF: ({ wheel }) =>
+    `The ${wheels.names[wheel]} wheel was not recorded as off. Record that first.`,
+  WHEEL_ALREADY_OFF: ({ wheel }) =>
+    `The ${wheels.names[wheel]} wheel is already off. Take the next step of the plan.`,
+  WHEEL_HELD_BY_FINDING: ({ wheel, finding }) =>
+    `Keep ${wheel === null ? 'this wheel' : `the ${wheels.names[wheel]} wheel`} on until this is settled: ${findingTitles[finding]}. The findings say what to do.`,
+  WHEEL_NOT_TORQUED: ({ why, wheel }) =>
+    why === 'off'
+      ? `The ${wheels.names[wheel]} wheel is off. Fit it before torquing it.`
+      : `The ${wheels.names[wheel]} wheel is not torqued yet. Torque it before the second check.`,
+  WHEEL_NOT_SECURED: ({ wheel }) =>
+    `The ${wheels.names[wheel]} wheel is off, untorqued or unchecked. Put it on, torque it and let a second person check it first.`,
+  WORK_HELD_BY_FINDING: ({ finding }) =>
+    `Not yet. This must be settled first: ${findingTitles[finding]}. The findings say what to do.`,
+  SENSOR_BROKEN_OPEN: ({ wheel }) =>
+    `The working ${wheels.names[wheel]} sensor was broken in our hands. Fit another one first; the vehicle stays until then.`,
+  SENSOR_FREQUENCY_WRONG: ({ foundMHz, wantedMHz }) =>
+    `This sensor sends on ${foundMHz} MHz; the vehicle listens to ${wantedMHz} MHz. Take the right sensor.`,
+  SENSOR_ID_TAKEN: ({ wheel }) =>
+    wheel === null
+      ? "A sensor on another vehicle of this shop's records has this ID. Program another one."
+      : `The ${wheels.names[wheel]} sensor already has this ID. Program another one.`,
+  SENSOR_ID_DIFFERS: ({ programmed, found }) =>
+    `The sensor programmed for this wheel ends in ${programmed}; this one ends in ${found}. Read the sensor in your hand again.`,
+  PART_DOES_NOT_MATCH: ({ refusals: against }) =>
+    `${against.map(partRefusals).join(' ')} Take the right part.`,
+  TORQUE_DIFFERS_FROM_SHEET: ({ sheet, found }) =>
+    `The sheet says ${sheet.value} ${sheet.unit}; ${found.value} ${found.unit} was recorded. Set the wrench to the sheet's figure and do the round again.`,
+  TORQUE_ROUND_INCOMPLETE: (values) => {
+    switch (values.why) {
+      case 'count':
+        return `The sheet says ${values.count} ${values.fastener}s a wheel; ${values.found} were recorded. Do the round again.`
+      case 'clicks':
+        return `${values.clicked} of ${values.total} clicked. Every one must click before the round is sealed.`
+      case 'moved':
+        return `Name each ${values.fastener} that moved once, between 1 and ${values.total}.`
+    }
+  },
+  WRENCH_OVERDUE: (values) =>
+    values.why === 'day'
+      ? `The wrench ${values.wrench} was due for calibration on ${values.dueOn}. Take another one.`
+      : `The wrench ${values.wrench} has ${values.cycles} clicks; it is due at ${values.dueAt}. Take another one.`,
+  WRENCH_OUT_OF_RANGE: ({ wrench, found, low, high, unit }) =>
+    `${found.value} ${found.unit} is outside what ${wrench} is good for (${low} to ${high} ${unit}). Take another wrench.`,
+  WRENCH_UNKNOWN: ({ wrench }) => `The wrench ${wrench} is not in the shop's register. Take one that is.`,
+  SECOND_PERSON_IS_DOER: ({ to }) =>
+    to === 'check-torque'
+      ? 'You torqued this wheel yourself. Another person checks it: let them sign in with their PIN.'
+      : 'The second person must be somebody else.',
+  SECOND_PERSON_UNKNOWN: () =>
+    "The second person is not among this shop's people. Choose somebody who works here.",
+  PRESSURE_TARGET_DIFFERS: (values) => {
+    switch (values.why) {
+      case 'changed':
+        return 'The target was computed from other temperatures or another label. Open the step again; it shows the present target.'
+      case 'no-figure':
+        return 'The sheet names no pressure for this tire. Tell the desk.'
+      case 'label-over-sidewall':
+        return `The label says ${values.label.value} ${values.label.unit} and this tire's sidewall allows ${values.sidewallMaximum.value} ${values.sidewallMaximum.unit} at most. Do not inflate it. Read both figures again: the tire or one of them is wrong.`
+    }
+  },
+  PRESSURE_NOT_ON_TARGET: ({ side, found, targetPsi, overPsi }) =>
+    `${found.value} ${found.unit} is ${side} the target of ${targetPsi.toFixed(1)} psi. Set it to the target, at most ${overPsi} psi above, and read again.`,
+  ROAD_GATE_CLOSED: ({ reason }) => `The vehicle may not move on the road. ${gateWords(gates, reason)}`,
+  ODOMETER_BACKWARDS: () =>
+    'The odometer reads less after the drive than before it, or in another unit. Read both again.',
+  REPORT_HEAD_MOVED: () => 'Something was written since the report was composed. Compose it again.',
+  SEAL_GATE_CLOSED: ({ reason }) => `The report cannot be sealed yet. ${gateWords(gates, reason)}`,
+  REPORT_NOT_SEALED: () => 'Seal the report first; the customer takes it along.',
+  REPORT_SUPERSEDES_OTHER: () =>
+    'An addendum names the newest report of this order, and a first report names none. Compose it again.',
+  HAND_BACK_GATE_CLOSED: ({ reason }) => `The vehicle may not be handed back. ${gateWords(gates, reason)}`,
+  RELEASE_NOT_AGREED: () =>
+    'The repair is not proven yet. A second person agrees to the release before the keys go out.',
+  STRIKE_TARGET_UNKNOWN: () => 'The entry to withdraw is not in this order.',
+  STRIKE_NOT_ALLOWED: () =>
+    'This kind of entry cannot be withdrawn: consents, seals and what the server wrote stay for good.',
+  STRIKE_ALREADY_STRUCK: () => 'That entry is already withdrawn.',
+  STRIKE_NOT_OWN: () => 'Only the person who wrote an entry can undo it. Withdraw it with a reason instead.',
+  STRIKE_NEEDS_SECOND_PERSON: ({ to }) =>
+    to === 'undo'
+      ? 'A sealed torque, a second check or a wheel that came off cannot be undone. Withdraw it with a second person.'
+      : 'Withdrawing this takes a second person. Let them confirm with their PIN.',
+  PLAN_NOT_BY_SYSTEM: () => 'A job plan is computed from the answers; it cannot be written by hand.',
+  ENTRY_INVALID: () => 'This could not be read: something in it is missing or out of bounds. Write it again.',
+  SIDE_MISSING: () =>
+    'The words or prices that belong to this entry did not come with it. Send both together.',
+}

@@ -1,0 +1,178 @@
+import type { DeliveryRefusalCode, RefusalCode } from '@bayledger/ledger/admit/refusal-codes'
+import type { RefusalValues } from '@bayledger/ledger/admit/refusal-values'
+import type { GateReason } from '@bayledger/ledger/questions/gate-reason'
+import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
+import { describe, expect, it } from 'vitest'
+import { faultOf } from '../test-support/plain-sentence.ts'
+import { english } from './en/english.ts'
+import { refusalWords } from './refusals.ts'
+
+const step = { stepKey: 'RR.wheel.off', does: 'Take the wheel off', wheel: 'RR' } as const
+const bundle = { bundleKey: 'sensor', title: 'New sensor, right rear' }
+const reason: GateReason = { code: 'wheel-unchecked', wheel: 'LR', values: {} }
+const psi = (value: number) => ({ value, unit: 'psi' }) as const
+const pounds = (value: number) => ({ value, unit: 'lbf·ft' }) as const
+const parts: PartRefusal[] = [
+  { aspect: 'frequency', foundMHz: [315], wantedMHz: 433.92 },
+  { aspect: 'stem', found: 'snap-in', wanted: ['clamp-in'] },
+  { aspect: 'stem-pressure', ratedPsi: 65, highestColdPsi: 72 },
+  { aspect: 'stem-speed', ratedKmh: 210, fastestKmh: 240 },
+  { aspect: 'hole', foundMillimeters: 8.8, wantedMillimeters: 11.5 },
+  { aspect: 'protocol', wanted: 'P-433' },
+  { aspect: 'age', age: 'past-shelf-limit' },
+  { aspect: 'age', age: 'quarantine' },
+  { aspect: 'age', age: 'not-yet-made' },
+  { aspect: 'state', state: 'programmed', for: 'a Linnet 2019' },
+  { aspect: 'state', state: 'held-back', why: 'The maker recalled it.' },
+  { aspect: 'state', state: 'fitted' },
+  { aspect: 'state', state: 'returned' },
+  { aspect: 'state', state: 'quarantine' },
+  { aspect: 'state', state: 'scrapped' },
+]
+
+type AnyCode = RefusalCode | DeliveryRefusalCode
+
+/** Every case of every code. */
+const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
+  ENTRY_ID_REUSED: [{}],
+  ENTRY_RESTS_ON_REFUSED: [{ entryId: 'a' }],
+  ENTRY_RESTS_ON_UNKNOWN: [{ entryId: 'a' }],
+  ENTRY_KIND_NOT_ALLOWED: [
+    { why: 'author', kind: 'wheel.checked', author: 'customer' },
+    { why: 'author', kind: 'wheel.checked', author: 'system' },
+    { why: 'author', kind: 'plan.issued', author: 'staff' },
+    { why: 'sealed-by-the-server', kind: 'report.sealed' },
+    { why: 'link-is-the-customers', kind: 'estimate.decided' },
+    { why: 'written-at-the-desk', kind: 'order.opened' },
+  ],
+  ROLE_NOT_ALLOWED: [{ roles: ['advisor', 'technician', 'lead', 'manager', 'owner'] }, { roles: ['owner'] }],
+  REFUND_NOT_ALLOWED: [{ roles: ['manager', 'owner'] }],
+  ORDER_NOT_OPENED: [{}],
+  ORDER_ALREADY_OPENED: [{}],
+  ORDER_PARTS_UNKNOWN: [{ part: 'customer' }, { part: 'vehicle' }, { part: 'location' }],
+  ORDER_ENDED: [{}],
+  ORDER_SEALED: [{}],
+  STEP_NOT_PLANNED: [{ stepKey: 'LF.wheel.off' }],
+  STEP_OF_OTHER_KIND: [
+    { why: 'other-kind', step },
+    { why: 'other-moment', step: { ...step, wheel: null } },
+  ],
+  STEP_ALREADY_CLOSED: [{ step }],
+  STEP_OUT_OF_ORDER: [
+    { why: 'forerunner', first: step },
+    { why: 'forerunner', first: null },
+    { why: 'no-sheet' },
+  ],
+  STEP_NOT_AUTHORIZED: [{ step }],
+  STEP_ON_OTHER_WHEEL: [
+    { why: 'other-wheel', wheel: 'RR', found: 'LR' },
+    { why: 'other-mark', wheel: 'RR', found: 'LR' },
+    { why: 'other-mark', wheel: 'RR', found: null },
+  ],
+  STEP_VALUE_MISSING: [{ step }],
+  FIGURE_UNVERIFIED: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
+  FIGURE_CONFIRMED_BY_WRITER: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
+  ARRIVAL_INCOMPLETE: [
+    { before: 'findings', reason },
+    { before: 'wheel-removal', reason },
+  ],
+  AUTHORITY_MISSING: [{ to: 'look' }, { to: 'drive' }],
+  READING_IMPOSSIBLE: [{ wheel: 'LF', found: psi(350), lowestPsi: -20, highestPsi: 150 }],
+  GAUGE_UNKNOWN: [{ gauge: 'G-2' }],
+  DIAGNOSIS_DIFFERS: [{}],
+  DIAGNOSIS_NOT_CURRENT: [{}],
+  STOP_NOT_FOUND: [
+    { finding: 'stem-leaking', stops: true },
+    { finding: 'stem-leaking', stops: false },
+  ],
+  ESTIMATE_REVISION_STALE: [
+    { to: 'issue', newest: 1 },
+    { to: 'show', newest: 2 },
+    { to: 'answer', newest: 2 },
+  ],
+  ESTIMATE_DIGEST_DIFFERS: [{ to: 'issue' }, { to: 'answer' }],
+  ESTIMATE_TOTALS_DIFFER: [{}],
+  ESTIMATE_FINDINGS_UNCONFIRMED: [{}],
+  ESTIMATE_SENSOR_FORBIDDEN: [{}],
+  ESTIMATE_SENSOR_SILENCED: [{ wheels: ['LF', 'RF', 'LR'] }],
+  ESTIMATE_BUNDLES_UNCLEAR: [{}],
+  BUNDLE_UNKNOWN: [{ bundleKey: 'sensor' }],
+  BUNDLE_ALREADY_DECIDED: [{ bundle }],
+  BUNDLE_ALTERNATIVES_BOTH: [{ bundle }],
+  CAUTION_NOT_SHOWN: [{ bundle }],
+  CONSENT_NOT_WRITERS: [{}],
+  WHEEL_NOT_OFF: [{ wheel: 'LF' }],
+  WHEEL_ALREADY_OFF: [{ wheel: 'LF' }],
+  WHEEL_HELD_BY_FINDING: [{ wheel: 'LF', finding: 'run-low-damage-possible' }],
+  WHEEL_NOT_TORQUED: [
+    { why: 'off', wheel: 'LF' },
+    { why: 'not-torqued', wheel: 'LF' },
+  ],
+  WHEEL_NOT_SECURED: [{ wheel: 'LF' }],
+  WORK_HELD_BY_FINDING: [{ gate: 'inflation', wheel: 'LF', finding: 'run-low-damage-possible' }],
+  SENSOR_BROKEN_OPEN: [{ wheel: 'LF' }],
+  SENSOR_FREQUENCY_WRONG: [{ foundMHz: 315, wantedMHz: 433.92 }],
+  SENSOR_ID_TAKEN: [{ wheel: 'LF' }, { wheel: null }],
+  SENSOR_ID_DIFFERS: [{ programmed: '2CF7', found: '7777' }],
+  PART_DOES_NOT_MATCH: [...parts.map((part) => ({ refusals: [part] })), { refusals: parts }],
+  TORQUE_DIFFERS_FROM_SHEET: [{ sheet: pounds(80), found: pounds(90) }],
+  TORQUE_ROUND_INCOMPLETE: [
+    { why: 'count', fastener: 'nut', count: 5, found: 4 },
+    { why: 'clicks', clicked: 4, total: 5 },
+    { why: 'moved', fastener: 'bolt', total: 5 },
+  ],
+  WRENCH_OVERDUE: [
+    { why: 'day', wrench: 'TW-1', dueOn: '2026-01-01' },
+    { why: 'cycles', wrench: 'TW-1', cycles: 5_000, dueAt: 5_000 },
+  ],
+  WRENCH_OUT_OF_RANGE: [{ wrench: 'TW-1', found: pounds(20), low: 40, high: 200, unit: 'lbf·ft' }],
+  WRENCH_UNKNOWN: [{ wrench: 'TW-9' }],
+  SECOND_PERSON_IS_DOER: [{ to: 'check-torque' }, { to: 'withdraw' }],
+  SECOND_PERSON_UNKNOWN: [{}],
+  PRESSURE_TARGET_DIFFERS: [
+    { why: 'changed' },
+    { why: 'no-figure' },
+    { why: 'label-over-sidewall', label: psi(80), sidewallMaximum: psi(51) },
+  ],
+  PRESSURE_NOT_ON_TARGET: [{ side: 'under', found: psi(34), targetPsi: 36.5, overPsi: 1.5 }],
+  ROAD_GATE_CLOSED: [{ reason }],
+  ODOMETER_BACKWARDS: [{}],
+  REPORT_HEAD_MOVED: [{}],
+  SEAL_GATE_CLOSED: [{ reason }],
+  REPORT_NOT_SEALED: [{}],
+  REPORT_SUPERSEDES_OTHER: [{}],
+  HAND_BACK_GATE_CLOSED: [{ reason }],
+  RELEASE_NOT_AGREED: [{}],
+  STRIKE_TARGET_UNKNOWN: [{}],
+  STRIKE_NOT_ALLOWED: [{}],
+  STRIKE_ALREADY_STRUCK: [{}],
+  STRIKE_NOT_OWN: [{}],
+  STRIKE_NEEDS_SECOND_PERSON: [{ to: 'undo' }, { to: 'withdraw' }],
+  PLAN_NOT_BY_SYSTEM: [{}],
+  ENTRY_INVALID: [{ fields: ['payload.wheel'] }],
+  SIDE_MISSING: [{}],
+}
+
+describe('a refusal', () => {
+  for (const [code, values] of Object.entries(cases) as [AnyCode, readonly RefusalValues[AnyCode][]][])
+    it.each(values)(`${code} of %j says in plain sentences what is wrong`, (of) => {
+      const words = refusalWords(english.refusals, { code, values: of })
+      expect(faultOf(words)).toBeNull()
+      expect(words.length).toBeGreaterThan(20)
+    })
+
+  it('names a finding by its title', () => {
+    expect(
+      refusalWords(english.refusals, {
+        code: 'WHEEL_HELD_BY_FINDING',
+        values: { wheel: 'LF', finding: 'run-low-damage-possible' },
+      }),
+    ).toContain('Tire may be damaged inside from running low')
+  })
+
+  it('says why a gate is shut', () => {
+    expect(refusalWords(english.refusals, { code: 'ROAD_GATE_CLOSED', values: { reason } })).toBe(
+      'The vehicle may not move on the road. The left rear wheel is torqued and unchecked: a second person checks it.',
+    )
+  })
+})
