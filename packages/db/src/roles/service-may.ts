@@ -13,6 +13,9 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   // The record: entries, what stands beside them, and what was sealed. Erasing is done by another role.
   entries: append,
   personal_texts: append,
+  contact_sides: append,
+  money_sides: append,
+  shown_sides: append,
   blobs: append,
   sealed_reports: append,
   erasures: ['select'],
@@ -52,4 +55,13 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
 }
 
 /** Tables of which a changed or removed row would be a forgery: the service refuses to run as a role that could. */
-export const forgeable = ['entries', 'personal_texts', 'blobs', 'sealed_reports', 'erasures'] as const
+export const forgeable = [
+  'entries',
+  'personal_texts',
+  'contact_sides',
+  'money_sides',
+  'shown_sides',
+  'blobs',
+  'sealed_reports',
+  'erasures',
+] as const
