@@ -36,7 +36,7 @@ export const appendDraft = async (deps: Deps, draft: Draft, options: AppendOptio
   for (let attempt = 0; attempt < mostTries; attempt += 1) {
     const done = await attemptAppend(deps, draft, options)
     if (done !== 'head moved') {
-      if (done.admitted && !done.known) deps.live.wrote()
+      if (done.admitted && !done.known) deps.live.wrote([{ orderId: draft.orderId, seq: done.entry.seq }])
       return done
     }
     const elsewhere = await findEntryById(deps.pool, deps.shopId, draft.id)

@@ -102,7 +102,7 @@ const keep = async (
       writtenBy: { kind: 'staff', staffId: actor.staffId },
       deviceId: actor.deviceId,
     })
-    deps.live.wrote()
+    deps.live.wrote('tray')
   }
   return refusedResult(envelope.id, reason, kept, fields)
 }
