@@ -1,5 +1,5 @@
 import type { Pool } from 'pg'
-import type { AgendaStage } from '../entries/service/project-entries.ts'
+import type { AgendaStage } from '../entries/service/moves-at.ts'
 
 export type FloorRowStored = {
   readonly orderId: string
