@@ -6,7 +6,10 @@ import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
 import type { RefusalsWording } from './refusals.ts'
+import type { RelearnWording } from './relearn.ts'
+import type { StepsWording } from './steps.ts'
 import type { WheelsWording } from './wheels.ts'
+import type { WorkCautionsWording } from './work-cautions.ts'
 
 /**
  * Everything that one language says, subject by subject. A language that lacks a subject, or a subject that lacks a
@@ -23,5 +26,8 @@ export type Language = {
   readonly gates: GatesWording
   readonly partRefusals: PartRefusalsWording
   readonly refusals: RefusalsWording
+  readonly relearn: RelearnWording
+  readonly steps: StepsWording
   readonly wheels: WheelsWording
+  readonly workCautions: WorkCautionsWording
 }

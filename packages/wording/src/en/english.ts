@@ -7,7 +7,10 @@ import { gates } from './gates.ts'
 import { lights } from './lights.ts'
 import { partRefusals } from './part-refusals.ts'
 import { refusals } from './refusals.ts'
+import { relearn } from './relearn.ts'
+import { steps } from './steps.ts'
 import { wheels } from './wheels.ts'
+import { workCautions } from './work-cautions.ts'
 
 export const english: Language = {
   code: 'en',
@@ -19,5 +22,8 @@ export const english: Language = {
   lights,
   partRefusals,
   refusals,
+  relearn,
+  steps,
   wheels,
+  workCautions,
 }

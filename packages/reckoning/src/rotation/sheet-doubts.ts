@@ -1,6 +1,7 @@
 import type { SpecificationSheet } from '../sheet.ts'
 import { axleOf } from '../wheels.ts'
 import { cameFrom, type Moves, movedPlaces } from './moves.ts'
+import type { RotationDoubt } from './rotation-doubt.ts'
 
 /**
  * What the sheet alone says against some moves, before a tire was looked at; empty where it says nothing. The tires
@@ -10,10 +11,10 @@ import { cameFrom, type Moves, movedPlaces } from './moves.ts'
  * takes part.
  * @source Common practice, no source: sizes by axle, and the limits printed on temporary spares.
  */
-export const sheetRefusals = (
+export const sheetDoubts = (
   moves: Moves,
   { spare, staggered, tire }: Pick<SpecificationSheet, 'spare' | 'staggered' | 'tire'>,
-): string[] => {
+): RotationDoubt[] => {
   const moved = movedPlaces(moves)
   const isUnlike = staggered || tire.front.size !== tire.rear.size
   const leavesAxle = moved.some((place) => {
@@ -22,14 +23,12 @@ export const sheetRefusals = (
   })
   const takesSpare = moved.includes('SP')
   return [
-    ...(isUnlike && leavesAxle
-      ? ['The sheet has other tires in front than behind: no wheel leaves its axle.']
-      : []),
+    ...(isUnlike && leavesAxle ? (['axles-differ'] as const) : []),
     ...(takesSpare && spare !== 'full-size'
-      ? [spare === 'none' ? 'The sheet knows no spare.' : "The sheet's spare is a temporary one."]
+      ? [spare === 'none' ? ('no-spare' as const) : ('spare-temporary' as const)]
       : []),
     ...(takesSpare && spare === 'full-size' && (isUnlike || tire.spare?.size !== tire.front.size)
-      ? ["The sheet's spare is not of the size that stands at the hubs."]
+      ? (['spare-size-differs'] as const)
       : []),
   ]
 }
