@@ -1,3 +1,4 @@
+import { namedStep } from '@bayledger/reckoning/step'
 import {
   axleOf,
   inReadingOrder,
@@ -11,7 +12,7 @@ import { unansweredBundles } from './answers.ts'
 import { conflictWords, openConflicts } from './conflict-words.ts'
 import { openStops } from './finding-holds.ts'
 import type { GateCode, GateReason, GateValues } from './gate-reason.ts'
-import { namedBundle, namedStep } from './named.ts'
+import { namedBundle } from './named.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
@@ -182,7 +183,9 @@ export const sealGate = (state: OrderState): WordedReason[] => [
     ),
   ),
   ...openSteps(state).map((step) =>
-    reason('step-open', step.wheel, `Still open: ${step.does}.`, { step: namedStep(step) }),
+    reason('step-open', step.wheel, `Still open: ${step.code.replaceAll('-', ' ')}.`, {
+      step: namedStep(step),
+    }),
   ),
   ...brokenSensors(state).map((wheel) =>
     reason(

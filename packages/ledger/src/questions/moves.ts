@@ -178,7 +178,15 @@ const workMoves = (state: OrderState): Move[] => {
   const work = ready.find(({ closedBy }) => closedBy !== 'drive.done' && closedBy !== 'torque.checked')
   const inTheBay = [
     ...(check
-      ? [move('torque-check', 'torque-check', `Second person: ${check.does}.`, since, check.wheel)]
+      ? [
+          move(
+            'torque-check',
+            'torque-check',
+            `Second person: ${check.code.replaceAll('-', ' ')}.`,
+            since,
+            check.wheel,
+          ),
+        ]
       : []),
     ...(work ? [move('bay', 'step-open', stepWords(work), since, work.wheel)] : []),
   ]
@@ -193,7 +201,8 @@ const workMoves = (state: OrderState): Move[] => {
   ]
 }
 
-const stepWords = ({ does, wheel }: Step): string => `${does}${wheel ? `, ${wheelNames[wheel]}` : ''}.`
+const stepWords = ({ code, wheel }: Step): string =>
+  `${code.replaceAll('-', ' ')}${wheel ? `, ${wheelNames[wheel]}` : ''}.`
 
 const sealMove = (state: OrderState, since: Written | undefined): Move => {
   const [conflict] = openConflicts(state)

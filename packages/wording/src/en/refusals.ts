@@ -1,15 +1,17 @@
-import type { StepNamed } from '@bayledger/ledger/questions/named'
 import type { Role } from '@bayledger/ledger/role'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
+import type { StepNamed } from '@bayledger/reckoning/step'
 import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
+import { stepDoes } from '../steps.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
+import { steps } from './steps.ts'
 import { wheels } from './wheels.ts'
 
-const named = ({ does, wheel }: StepNamed): string =>
-  `${does}${wheel === null ? '' : `, ${wheels.names[wheel]}`}`
+const named = (step: StepNamed): string =>
+  `${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${wheels.names[step.wheel]}`}`
 
 const roles: Readonly<Record<Role, string>> = {
   advisor: 'an advisor',
