@@ -13,6 +13,7 @@ import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
+import './estimate-part.css'
 
 /** Turns what the confirmed findings offer into a priced version; the advisor leaves out what is not wanted. */
 export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () => void }) {
