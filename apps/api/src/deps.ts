@@ -1,7 +1,6 @@
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import type { Pool } from 'pg'
 import type { LiveHub } from './http/live.ts'
-import type { Moved } from './http/wake-message.ts'
 
 /** The only source of the present moment; tests pass their own. */
 export type Clock = { readonly now: () => Date }
@@ -25,7 +24,7 @@ export type Parts = {
 export type Deps = Omit<Parts, 'live' | 'signingOf'> & {
   readonly shopId: string
   readonly signing: () => Promise<SigningIdentity>
-  readonly live: { readonly wrote: (what: readonly Moved[] | 'tray') => void }
+  readonly live: { readonly wrote: () => void }
 }
 
 /** The only place where parts are scoped to a shop. */
@@ -33,5 +32,5 @@ export const forShop = ({ live, signingOf, ...parts }: Parts, shopId: string): D
   ...parts,
   shopId,
   signing: () => signingOf(shopId),
-  live: { wrote: (what) => live.wrote(shopId, what) },
+  live: { wrote: () => live.wrote(shopId) },
 })

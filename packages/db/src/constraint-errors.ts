@@ -102,7 +102,6 @@ export const constraintErrors = {
   sheet_versions__version_counts: 'INTERNAL_FAULT',
   sheets__pk: 'INTERNAL_FAULT',
   sheets__shop: 'INTERNAL_FAULT',
-  shops__facts_version_counts: 'INTERNAL_FAULT',
   shops__name_given: 'FIELDS_INVALID',
   shops__pk: 'INTERNAL_FAULT',
   shown_sides__digest_is_digest: 'INTERNAL_FAULT',

@@ -1,4 +1,4 @@
-import type { PlanInForce, Step } from '@bayledger/reckoning/step'
+import type { JobPlan, Step } from '@bayledger/reckoning/step'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import fc from 'fast-check'
 import type { Appended } from '../src/append.ts'
@@ -188,7 +188,7 @@ const estimateIsEmpty = (pen: OrderPen): boolean =>
     ),
   )
 
-const torqueStepsOf = (plan: PlanInForce | undefined): Step[] =>
+const torqueStepsOf = (plan: JobPlan | undefined): Step[] =>
   (plan?.steps ?? []).filter(({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'torque.checked')
 
 const pick = <T>(list: readonly T[] | undefined, at: number): T | undefined =>

@@ -210,13 +210,14 @@ describe('what was written down by hand', () => {
     opensTire: false,
     height: 'lifted' as const,
     wheel: 'RR' as const,
-    values: {},
+    does: 'Torque the new valve core',
+    how: '',
     closedBy: 'step.closed' as const,
     figure: null,
     needs: ['value' as const],
     waitsFor: [],
     unverified: null,
-    cautions: [],
+    caution: null,
     bundleKey: null,
   }
   const { plan } = workedState

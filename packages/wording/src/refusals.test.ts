@@ -7,13 +7,7 @@ import { faultOf } from '../test-support/plain-sentence.ts'
 import { english } from './en/english.ts'
 import { refusalWords } from './refusals.ts'
 
-const step = {
-  stepKey: 'RR.wheel.off',
-  code: 'take-wheel-off',
-  wheel: 'RR',
-  round: null,
-  values: {},
-} as const
+const step = { stepKey: 'RR.wheel.off', does: 'Take the wheel off', wheel: 'RR' } as const
 const bundle = { bundleKey: 'sensor', title: 'New sensor, right rear' }
 const reason: GateReason = { code: 'wheel-unchecked', wheel: 'LR', values: {} }
 const psi = (value: number) => ({ value, unit: 'psi' }) as const

@@ -1,4 +1,3 @@
-import { namedStep } from '@bayledger/reckoning/step'
 import {
   axleOf,
   inReadingOrder,
@@ -12,7 +11,7 @@ import { unansweredBundles } from './answers.ts'
 import { conflictWords, openConflicts } from './conflict-words.ts'
 import { openStops } from './finding-holds.ts'
 import type { GateCode, GateReason, GateValues } from './gate-reason.ts'
-import { namedBundle } from './named.ts'
+import { namedBundle, namedStep } from './named.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
@@ -183,9 +182,7 @@ export const sealGate = (state: OrderState): WordedReason[] => [
     ),
   ),
   ...openSteps(state).map((step) =>
-    reason('step-open', step.wheel, `Still open: ${step.code.replaceAll('-', ' ')}.`, {
-      step: namedStep(step),
-    }),
+    reason('step-open', step.wheel, `Still open: ${step.does}.`, { step: namedStep(step) }),
   ),
   ...brokenSensors(state).map((wheel) =>
     reason(

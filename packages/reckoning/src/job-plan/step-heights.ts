@@ -45,4 +45,5 @@ const heights: Readonly<Record<StepCode, StepHeight>> = {
   'proof-drive': 'floor',
   'see-light': 'floor',
   'last-look': 'floor',
+  other: 'floor',
 }

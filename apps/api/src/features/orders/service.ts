@@ -42,17 +42,16 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
   }
 }
 
-/** What an order gained after an entry, with the sides that the new entries name. */
+/** What an order gained after an entry; the sides are those of the whole order, for they are few. */
 export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: string, after: number) => {
   const { entries, state } = await getLedger(deps, orderId)
-  const newer = entries.slice(after)
   const [sides, history] = await Promise.all([
-    sidesOf(deps, newer, sidesFor(actor)),
+    sidesOf(deps, entries, sidesFor(actor)),
     loadHistory(deps, state),
   ])
   return {
     head: { seq: state.seq, hash: state.headHash },
-    entries: newer.map(presentEntry),
+    entries: entries.filter(({ seq }) => seq > after).map(presentEntry),
     sides,
     withheld: withheldFrom(actor),
     history,

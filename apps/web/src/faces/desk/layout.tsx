@@ -1,7 +1,6 @@
 import { signOut } from '@bayledger/contract/sessions'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { NavLink, Outlet, useNavigate } from 'react-router'
-import { refreshFloorRows } from '../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../features/people/queries.ts'
 import { DeskSearch } from '../../features/search/desk-search.tsx'
@@ -9,11 +8,11 @@ import { call } from '../../lib/api-client.ts'
 import { patterns } from '../../lib/paths.ts'
 import { Button } from '../../ui/button.tsx'
 import { FloorList } from './floor-list.tsx'
-import './layout.css'
+import './desk.css'
 
 /** Search and what can be begun on top, the floor at the left, one sheet at the right. */
 export function DeskLayout() {
-  useLiveUpdates(refreshFloorRows)
+  useLiveUpdates()
   return (
     <div className="desk">
       <header className="desk-top">

@@ -3,7 +3,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 import { CallProblem } from '../../lib/problem.ts'
 import type { WrittenDraft } from './draft-entry.ts'
-import { catchUpOrder } from './order-query.ts'
+import { orderKey } from './order-query.ts'
 
 export type Writing = { readonly entries: readonly WrittenDraft[]; readonly sides?: readonly SentSide[] }
 
@@ -28,14 +28,15 @@ const refusalProblem = (refused: Extract<AppendResult, { words: string }>): Call
     ...(refused.result === 'refused' ? { reason: refused.code } : {}),
   })
 
-/**
- * Writes to one order and reads what it gained, whatever came of it: a refusal may mean that someone was first. The
- * floor list follows by the wake-up.
- */
+/** Writes to one order and reads it again, whatever came of it: a refusal may mean that someone was first. */
 export const useWriteEntries = (orderId: string) => {
   const client = useQueryClient()
   return useMutation({
     mutationFn: sendEntries,
-    onSettled: () => catchUpOrder(client, orderId),
+    onSettled: () =>
+      Promise.all([
+        client.invalidateQueries({ queryKey: orderKey(orderId) }),
+        client.invalidateQueries({ queryKey: ['floor'] }),
+      ]),
   })
 }

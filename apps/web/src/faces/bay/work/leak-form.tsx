@@ -1,5 +1,4 @@
 import type { Row } from '../form/rows.ts'
-import { howWords } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -27,11 +26,7 @@ export function LeakForm(props: WheelFormProps) {
       kind="leak.checked"
       rows={() => rows}
       recordWord="Record the leak check"
-      how={
-        before && !before.tight
-          ? `It leaked at the ${before.where ?? 'tire'}. ${howWords(step)}`
-          : howWords(step)
-      }
+      how={before && !before.tight ? `It leaked at the ${before.where ?? 'tire'}. ${step.how}` : step.how}
       payload={(values) => ({
         stepKey: step.stepKey,
         wheel,

@@ -1,8 +1,6 @@
 import type { Step } from '@bayledger/reckoning/step'
-import { steps } from '@bayledger/wording/en/steps'
 import { Figure } from '../../../ui/figure.tsx'
 import { TorqueFigure } from '../torque/torque-figure.tsx'
-import { sourceWords } from './step-words.ts'
 
 /** The one figure of a step, with whose it is. */
 export function StepFigureView({ step }: { step: Step }) {
@@ -12,7 +10,7 @@ export function StepFigureView({ step }: { step: Step }) {
     return (
       <TorqueFigure
         torque={figure.torque}
-        source={sourceWords(step)}
+        source={figure.source}
         of={step.closedBy === 'studs.torqued' || step.closedBy === 'torque.checked' ? 'wheel' : 'sensor'}
       />
     )
@@ -23,11 +21,11 @@ export function StepFigureView({ step }: { step: Step }) {
         ? figure.pressure
         : figure.kind === 'frequency'
           ? { value: figure.megahertz, unit: 'MHz' }
-          : { value: figure.minutes, unit: steps.minutes[figure.of] }
+          : { value: figure.count, unit: figure.unit }
   return (
     <>
       <Figure {...shown} size="step" />
-      <span className="step-source">{sourceWords(step)}</span>
+      <span className="step-source">{figure.source}</span>
     </>
   )
 }

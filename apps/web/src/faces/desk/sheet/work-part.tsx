@@ -2,14 +2,11 @@ import { proofOf, roadGate } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
-import { steps as stepWords } from '@bayledger/wording/en/steps'
-import { stepDoes } from '@bayledger/wording/steps'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
-import './work-part.css'
 
 /** The computed steps with who closed each, and how far the cure is proven. */
 export function WorkPart({ order }: OrderPart) {
@@ -57,7 +54,7 @@ function StepLine({ step, order }: OrderPart & { step: Step }) {
             <path d="M2 8.5 6.2 13 14 3" />
           </svg>
         ) : null}
-        {stepDoes(stepWords, step)}
+        {step.does}
         {step.wheel === null ? '' : `, ${wheelNames[step.wheel]}`}
       </span>
       <span className="quiet">
