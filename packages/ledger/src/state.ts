@@ -13,7 +13,10 @@ export type Written = {
   readonly seq: number
   readonly by: Author
   readonly deviceId: string | null
+  /** By the device's clock: shown, never trusted. */
   readonly writtenAt: string
+  /** By the server's clock; `null` while it has not been sent. */
+  readonly receivedAt: string | null
 }
 
 /** A fact with the entry that recorded it. */

@@ -13,4 +13,5 @@ export const written = (seq: number, staffId = technician): Written => ({
   by: { kind: 'staff', staffId },
   deviceId: null,
   writtenAt: `2026-01-12T15:${String(seq).padStart(2, '0')}:00.000Z`,
+  receivedAt: `2026-01-12T15:${String(seq).padStart(2, '0')}:01.000Z`,
 })

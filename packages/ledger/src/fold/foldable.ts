@@ -27,6 +27,7 @@ export const writtenOf = (entry: Foldable | Entry): Written => ({
   by: entry.writtenBy,
   deviceId: entry.deviceId,
   writtenAt: entry.writtenAt,
+  receivedAt: entry.receivedAt,
 })
 
 export const recorded = <T extends object>(fact: T, entry: Foldable): Recorded<T> => ({

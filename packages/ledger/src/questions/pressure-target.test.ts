@@ -15,6 +15,7 @@ const withSheet = (change: Partial<typeof tarn> = {}): OrderState => ({
       by: { kind: 'system' },
       deviceId: null,
       writtenAt: '2026-01-12T12:00:00.000Z',
+      receivedAt: '2026-01-12T12:00:00.000Z',
     },
   },
 })

@@ -2,7 +2,7 @@ import type { OrderState } from '@bayledger/ledger/state'
 import { english } from '@bayledger/wording/en/english'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { Block, Cell, Row, Section } from '../content.ts'
-import { moment, personalText, type ReportContext } from './context.ts'
+import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, dollars, notChecked, words } from './figures.ts'
 import { authorName } from './people.ts'
 
@@ -97,7 +97,7 @@ const consents = (state: OrderState, context: ReportContext): Block[] =>
                 words(`version ${decision.revision}, ${totalOf(state, decision.revision)}`),
                 words(`${personalText(context, decision.by.name)}, ${relations[decision.by.relation]}`),
                 words(channels[decision.consent.channel]),
-                words(moment(context, decision.written.writtenAt)),
+                words(writtenMoment(context, decision.written)),
               ],
             }),
           ),
@@ -119,7 +119,7 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
           ? words('signed by the customer')
           : words(`refused to sign; witness ${context.staff[refusal.proof.witnessId] ?? 'name not on file'}`),
         refusal.cautionShown ? words(cautionWords(context, refusal.cautionShown)) : notChecked,
-        words(`${authorName(context, refusal.written.by)}, ${moment(context, refusal.written.writtenAt)}`),
+        words(`${authorName(context, refusal.written.by)}, ${writtenMoment(context, refusal.written)}`),
       ],
     }),
   )

@@ -2,7 +2,7 @@ import type { OrderState, TireRecord } from '@bayledger/ledger/state'
 import { axleOf, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import type { Block, Cell, Row, Section } from '../content.ts'
-import { moment, personalText, type ReportContext } from './context.ts'
+import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import {
   gap,
   good,
@@ -55,7 +55,7 @@ const lightBlocks = (state: OrderState, context: ReportContext): Block[] => {
   const seen = state.arrival.telltale
   const around = state.surroundings
   const light = seen
-    ? `The warning light, seen by us (${authorName(context, seen.written.by)}, ${moment(context, seen.written.writtenAt)}): at key-on ${lampWords(seen.lampCheck)}; with the engine running ${seen.behavior ? english.lights.does[seen.behavior] : 'not checked'}.`
+    ? `The warning light, seen by us (${authorName(context, seen.written.by)}, ${writtenMoment(context, seen.written)}): at key-on ${lampWords(seen.lampCheck)}; with the engine running ${seen.behavior ? english.lights.does[seen.behavior] : 'not checked'}.`
     : 'The warning light, seen by us: not checked.'
   const places = around
     ? `Outdoors ${cellText(temperature(around.surroundings.outdoor))}; tires ${around.surroundings.tires.replaceAll('-', ' ')}${around.surroundings.tire ? `, ${cellText(temperature(around.surroundings.tire))}` : ''}; altitude ${number(around.surroundings.altitudeFeet)} ft.`
@@ -137,7 +137,7 @@ const photoBlocks = (state: OrderState, context: ReportContext): Block[] => {
           entry: photo.written.seq,
           cells: [
             words(sentence(photo.wheel ? `${photo.subject}, ${wheelNames[photo.wheel]}` : photo.subject)),
-            words(moment(context, photo.written.writtenAt)),
+            words(writtenMoment(context, photo.written)),
             { kind: 'id', text: photo.digest.slice(0, 16) },
             context.photosReceived.has(photo.digest) ? words('received') : gap('not received'),
           ],

@@ -1,3 +1,4 @@
+import type { Written } from '@bayledger/ledger/state'
 import { momentWords } from './figures.ts'
 
 /** What the ledger does not hold: names and words kept apart from the chain, and the shop's own particulars. */
@@ -37,5 +38,19 @@ export const personalText = (context: ReportContext, digest: string): string =>
   context.texts[digest] ?? 'erased on request'
 
 /** When something was written down, by the shop's clock; the report's own day is not repeated. */
+/** More than this between a device's clock and the server's, and paper shows both. */
+const clocksAgreeMs = 2 * 60_000
+
+/** When an entry was written, by its device's clock; with the server's time of receipt where the two differ. */
+export const writtenMoment = (
+  context: ReportContext,
+  { writtenAt, receivedAt }: Pick<Written, 'writtenAt' | 'receivedAt'>,
+): string => {
+  const written = moment(context, writtenAt)
+  return receivedAt !== null && Math.abs(Date.parse(receivedAt) - Date.parse(writtenAt)) > clocksAgreeMs
+    ? `${written} by the device, received ${moment(context, receivedAt)}`
+    : written
+}
+
 export const moment = (context: ReportContext, instant: string): string =>
   momentWords(instant, context.composedAt, context.timeZone)

@@ -1,6 +1,6 @@
 import type { Mark, OrderState } from '@bayledger/ledger/state'
 import type { Block, Row, Section } from '../content.ts'
-import { moment, personalText, type ReportContext } from './context.ts'
+import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import { listed, words } from './figures.ts'
 import { authorName } from './people.ts'
 
@@ -72,7 +72,7 @@ const corrections = (marks: readonly Mark[], context: ReportContext): Block => {
       cells: [
         words(`${mark.seq}, ${kindWords(mark.kind)}`),
         words(`${by.reason.replaceAll('-', ' ')}${by.words ? `: ${personalText(context, by.words)}` : ''}`),
-        words(`${authorName(context, by.by)}, ${moment(context, by.writtenAt)}`),
+        words(`${authorName(context, by.by)}, ${writtenMoment(context, by)}`),
       ],
     })),
   }

@@ -2,7 +2,7 @@ import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import type { Block, Section } from '../content.ts'
-import { moment, type ReportContext } from './context.ts'
+import { type ReportContext, writtenMoment } from './context.ts'
 import { distance, listed, number, words } from './figures.ts'
 import { authorName } from './people.ts'
 import { fixed } from './verdicts.ts'
@@ -36,7 +36,7 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
     {
       kind: 'paragraph',
       text: relearn
-        ? `Relearn: ${methods[relearn.method]}; ${results[relearn.result]}; positions confirmed: ${confirmedWords(relearn.confirmed)}. ${authorName(context, relearn.written.by)}, ${moment(context, relearn.written.writtenAt)}.`
+        ? `Relearn: ${methods[relearn.method]}; ${results[relearn.result]}; positions confirmed: ${confirmedWords(relearn.confirmed)}. ${authorName(context, relearn.written.by)}, ${writtenMoment(context, relearn.written)}.`
         : 'Relearn: none recorded.',
       entry: relearn?.written.seq ?? null,
     },

@@ -3,7 +3,7 @@ import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
 import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
-import { moment, type ReportContext } from './context.ts'
+import { type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, gap, listed, number, torque, words } from './figures.ts'
 import { authorName } from './people.ts'
 
@@ -89,7 +89,7 @@ const sealRow = (
       words(`${seal.clicked} of ${seal.total}`),
       words(seal.moved.length === 0 ? 'none' : `nut ${listed(seal.moved.map(String))}`),
       words(seal.wrench.code),
-      words(`${authorName(context, seal.written.by)}, ${moment(context, seal.written.writtenAt)}`),
+      words(`${authorName(context, seal.written.by)}, ${writtenMoment(context, seal.written)}`),
     ],
   }
 }

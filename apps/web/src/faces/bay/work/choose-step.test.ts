@@ -35,6 +35,7 @@ const written = (staffId: string) => ({
   by: { kind: 'staff', staffId } as const,
   deviceId: null,
   writtenAt: '2026-01-12T16:40:00.000Z',
+  receivedAt: '2026-01-12T16:40:00.000Z',
 })
 
 const consent: PayloadOf<'authority.given'> = {

@@ -1,0 +1,17 @@
+import { expect, it } from 'vitest'
+import { type ReportContext, writtenMoment } from './context.ts'
+
+const context = { composedAt: '2026-01-12T20:00:00.000Z', timeZone: 'America/New_York' } as ReportContext
+const writtenAt = '2026-01-12T15:00:00.000Z'
+
+it.each([
+  ['2026-01-12T15:00:00.000Z', '10:00 AM'],
+  ['2026-01-12T15:02:00.000Z', '10:00 AM'],
+  ['2026-01-12T14:58:00.000Z', '10:00 AM'],
+  [null, '10:00 AM'],
+  ['2026-01-12T15:02:00.001Z', '10:00 AM by the device, received 10:02 AM'],
+  ['2026-01-13T15:30:00.000Z', '10:00 AM by the device, received Jan 13, 2026, 10:30 AM'],
+  ['2026-01-12T14:57:59.000Z', '10:00 AM by the device, received 9:57 AM'],
+])('received at %s, the paper says "%s"', (receivedAt, words) => {
+  expect(writtenMoment(context, { writtenAt, receivedAt })).toBe(words)
+})
