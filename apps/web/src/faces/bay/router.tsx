@@ -1,15 +1,19 @@
 import { QueryClientProvider } from '@tanstack/react-query'
+import { useEffect } from 'react'
 import { createBrowserRouter } from 'react-router'
 import { RouterProvider } from 'react-router/dom'
 import { patterns } from '../../lib/paths.ts'
+import { StatusLine } from '../../ui/sentence.tsx'
 import { BayLayout } from './layout.tsx'
 import { bayQueryClient } from './query-client.ts'
 import { BayFaultRoute } from './routes/bay-fault.tsx'
-import { BayOrderRoute } from './routes/bay-order.tsx'
 import { EnrollRoute } from './routes/enroll.tsx'
 import { MyVehiclesRoute } from './routes/my-vehicles.tsx'
 import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 import { BayDoor } from './session/bay-door.tsx'
+
+/** One vehicle's screens, loaded behind the list of vehicles, which is what a tablet shows first. */
+const loadOrderRoute = async () => ({ Component: (await import('./routes/bay-order.tsx')).BayOrderRoute })
 
 const router = createBrowserRouter([
   {
@@ -22,7 +26,11 @@ const router = createBrowserRouter([
         errorElement: <BayFaultRoute />,
         children: [
           { path: patterns.bay, element: <MyVehiclesRoute /> },
-          { path: patterns.bayOrder, element: <BayOrderRoute /> },
+          {
+            path: patterns.bayOrder,
+            lazy: loadOrderRoute,
+            hydrateFallbackElement: <StatusLine>Opening the order …</StatusLine>,
+          },
           { path: '*', element: <NoSuchPageRoute /> },
         ],
       },
@@ -31,6 +39,9 @@ const router = createBrowserRouter([
 ])
 
 export function BayApp() {
+  // A vehicle may be opened after the network is gone, so its screens are fetched while it is there. Where that fails,
+  // the route tries again and says so.
+  useEffect(() => void loadOrderRoute().catch(() => undefined), [])
   return (
     <QueryClientProvider client={bayQueryClient}>
       <RouterProvider router={router} />
