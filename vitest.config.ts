@@ -3,6 +3,10 @@ import { defineConfig } from 'vitest/config'
 /** Projects that need no server start none; the others share one PostgreSQL a run each. */
 const DATABASE = ['tests/support/database-server.ts']
 
+/**
+ * `isolate: false`: the files of a project share their modules within one worker, which saves loading them anew for
+ * every file. It is set where the code under test keeps no state between tests.
+ */
 export default defineConfig({
   test: {
     projects: [
@@ -11,9 +15,17 @@ export default defineConfig({
           name: 'unit',
           include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'prisma/**/*.test.ts'],
           testTimeout: 60_000,
+          isolate: false,
         },
       },
-      { test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 60_000 } },
+      {
+        test: {
+          name: 'published',
+          include: ['tests/published/**/*.test.ts'],
+          testTimeout: 60_000,
+          isolate: false,
+        },
+      },
       {
         test: {
           name: 'house',

@@ -1,11 +1,14 @@
-import { mkdirSync } from 'node:fs'
+import { execFileSync } from 'node:child_process'
+import { mkdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { startBrowser } from '../support/browser.ts'
 import { startService } from '../support/start-service.ts'
 import { button, enroll, ines, shows, signIn } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
 import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
 
-/** `npm run screenshots`: the pictures of the README, taken anew of the demo shop on a database of its own. */
+/** `npm run screenshots`: takes the README's pictures again, of the demo shop on a database of its own. */
 const folder = 'docs/pictures'
 mkdirSync(folder, { recursive: true })
 console.log('Starting the demo shop')
@@ -33,7 +36,12 @@ try {
   await workThrough(bay, workFigures, /^Round at the figure/)
   await button(bay, /hold to seal/).waitFor()
   await bay.screenshot({ path: `${folder}/bay.png` })
-  console.log(`Wrote desk.png, bay.png and customer.png to ${folder}`)
+
+  const sample = join(tmpdir(), `bayledger-sample-${process.pid}.pdf`)
+  execFileSync(process.execPath, ['apps/api/src/commands/sample-report.ts', sample])
+  execFileSync('pdftoppm', ['-png', '-r', '80', '-f', '1', '-singlefile', sample, `${folder}/report`])
+  rmSync(sample)
+  console.log(`Wrote desk.png, bay.png, customer.png and report.png to ${folder}`)
 } finally {
   await browser.close()
   await service.stop()
