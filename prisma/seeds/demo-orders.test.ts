@@ -1,12 +1,13 @@
 import { append, stateOf } from '@bayledger/ledger/append'
 import { parseDraft } from '@bayledger/ledger/draft'
-import type { DraftOfKind } from '@bayledger/ledger/entry'
+import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { canonicalText, sideDigest, verifyChain } from '@bayledger/ledger/hash-chain'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
+import { provenBy } from './demo/order-pen.ts'
 import type { DemoOrder } from './demo/orders.ts'
 import { demoShop } from './demo-shop.ts'
 
@@ -89,10 +90,11 @@ describe('T-2601, the cold morning', () => {
     expect(sealGate(state('T-2601'))).toEqual([])
     if (!end) throw new Error('T-2601 has no end')
     const before = state('T-2601')
-    const facts = (at: string) => ({
+    const facts = (at: string, draft: Draft) => ({
       now: at,
       author: { kind: 'staff' as const, staffId: end.sealedBy },
       staff: new Map(shop.staff.map(({ id, roles }) => [id, roles])),
+      secondPersons: provenBy(draft),
       refusedIds: new Set<string>(),
       wrenches: new Map(),
       gauges: new Set<string>(),
@@ -115,10 +117,10 @@ describe('T-2601, the cold morning', () => {
       },
       writtenAt: end.sealedAt,
     }
-    const sealed = append(entries, seal, facts(end.sealedAt), { reportNumber: 'R-1' })
+    const sealed = append(entries, seal, facts(end.sealedAt, seal), { reportNumber: 'R-1' })
     if (!sealed.admitted) throw new Error(sealed.code)
     const { draft, receivedAt } = end.handBack
-    const handedBack = append([...entries, sealed.entry], draft, facts(receivedAt))
+    const handedBack = append([...entries, sealed.entry], draft, facts(receivedAt, draft))
     if (!handedBack.admitted) throw new Error(handedBack.code)
     const finished = stateOf([...entries, sealed.entry, handedBack.entry], shop.shop.id, orderId)
     expect(nextMoves(finished, shop.calendar.now)).toMatchObject([
@@ -270,7 +272,9 @@ describe('the other orders of the morning', () => {
     expect(sealGate(state('T-2605'))).toEqual([])
     const { end } = order('T-2605')
     const greta = shop.staff.find(({ name }) => name === 'Greta Lund-Sorrel')
-    expect(end?.handBack.draft.payload).toMatchObject({ releaseAgreedBy: greta?.id })
+    expect(end?.handBack.draft.payload).toMatchObject({
+      releaseAgreedBy: { staffId: greta?.id, proof: { how: 'pin' } },
+    })
     expect(end?.sealedBy).not.toBe(greta?.id)
   })
 
@@ -279,9 +283,9 @@ describe('the other orders of the morning', () => {
     expect(state('T-2614').diagnosis?.diagnosis.findings[0]?.stop).toBe('do-not-drive')
     expect(state('T-2614').stopsTold['tire-unsafe']).toBeDefined()
     const devin = shop.staff.find(({ name }) => name === 'Devin Marrow')
-    expect(state('T-2614').refusals['tire-unsafe']?.proof).toEqual({
+    expect(state('T-2614').refusals['tire-unsafe']?.proof).toMatchObject({
       kind: 'refused-to-sign',
-      witnessId: devin?.id,
+      witness: { staffId: devin?.id, proof: { how: 'pin' } },
     })
     expect(sealGate(state('T-2614'))).toEqual([])
   })

@@ -84,6 +84,17 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
     await firstOf(5, guess, () => false)
     return guess()
   },
+  SECOND_PERSON_REFUSED: () =>
+    desk.post('/api/second-person', {
+      staffId: people.ottoline.id,
+      pin: people.ottoline.pin,
+      agreesTo: {
+        orderId: people.bo.id,
+        entryId: people.ines.id,
+        kind: 'entry.struck',
+        digest: '0'.repeat(64),
+      },
+    }),
   DEVICE_UNKNOWN: () => shop.nobody.get('/api/devices/current'),
   ENROLLMENT_CODE_REFUSED: () => shop.nobody.post('/api/devices', { code: 'ABCD-2345', name: 'Bay' }),
   ACCESS_REFUSED: async () => (await tablet.signIn('greta')).post('/api/customers', customer, once()),

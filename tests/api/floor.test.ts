@@ -1,9 +1,10 @@
 import { fold } from '@bayledger/ledger/fold'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
+import { v7 as newId } from 'uuid'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
-import { type Replay, replayOn } from '../support/replay-order.ts'
+import { envelopeOf, type Replay, replayOn } from '../support/replay-order.ts'
 
 let shop: TestApp
 let replay: Replay
@@ -57,5 +58,36 @@ describe('the floor list', () => {
     const [home, other] = shop.demo.locations
     expect(await rows(`?locationId=${home?.id}`)).toHaveLength(3)
     expect(await rows(`?locationId=${other?.id}`)).toHaveLength(0)
+  })
+
+  it('gives the rows of named orders on one page', async () => {
+    const [one, , three] = await rows()
+    expect(await rows(`?orders=${one.orderId},${three.orderId}`)).toEqual([one, three])
+    expect(await rows(`?orders=${shop.demo.home.id}`)).toEqual([])
+    const { body } = await desk.get('/api/floor?orders=some').expect(422)
+    expect(body.fields).toMatchObject([{ field: 'orders' }])
+  })
+
+  it('reaches every open order by following next, each once', async () => {
+    const opened = freshCopy(shop.demo, 'T-2602').lines[0]
+    if (!opened) throw new Error('an order without a first line')
+    const entries = Array.from({ length: 120 }, () => ({
+      ...envelopeOf(opened.draft),
+      id: newId(),
+      orderId: newId(),
+    }))
+    for (let at = 0; at < entries.length; at += 20)
+      await desk.post('/api/entries', { entries: entries.slice(at, at + 20), sides: [] }).expect(200)
+    const seen: string[] = []
+    let cursor = ''
+    do {
+      const { body } = await desk.get(`/api/floor?${cursor}`).expect(200)
+      expect(body.rows.length).toBeLessThanOrEqual(100)
+      seen.push(...body.rows.map(({ orderId }: { orderId: string }) => orderId))
+      cursor = body.next === null ? '' : `cursor=${encodeURIComponent(body.next)}`
+    } while (cursor !== '')
+    expect(new Set(seen).size).toBe(seen.length)
+    expect(new Set(seen)).toEqual(new Set([...seen, ...entries.map(({ orderId }) => orderId)]))
+    expect(seen).toHaveLength(123)
   })
 })

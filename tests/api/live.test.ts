@@ -38,6 +38,7 @@ const listen = async (caller: Caller) => {
     response,
     text: () => text,
     wakes: () => text.split('event: wake').length - 1,
+    told: () => [...text.matchAll(/^data: (.*)$/gm)].map(([, data]) => JSON.parse(data ?? '')),
     nextWake: async () => {
       const before = text.split('event: wake').length
       while (text.split('event: wake').length === before) await once(response, 'data')
@@ -46,7 +47,7 @@ const listen = async (caller: Caller) => {
 }
 
 describe('the live stream', () => {
-  it('wakes everyone who listens once something is written, and says nothing of what', async () => {
+  it('wakes everyone who listens once something is written, and names the order and no more', async () => {
     const first = await listen(desk)
     const tablet = await shop.tablet()
     const second = await listen(tablet)
@@ -59,8 +60,12 @@ describe('the live stream', () => {
     const woken = Promise.all([first.nextWake(), second.nextWake()])
     await replay.send(line)
     await woken
-    expect(first.text()).not.toContain(line.draft.orderId)
-    expect(first.text()).toMatch(/^retry: 2000\nid: \d+\nevent: wake\ndata: {}\n\n/)
+    const all = { all: true, orders: [], tray: true }
+    const moved = { all: false, orders: [{ orderId: line.draft.orderId, seq: 1 }], tray: false }
+    for (const stream of [first, second]) {
+      expect(stream.text()).toMatch(/^retry: 2000\nid: \d+\nevent: wake\ndata: /)
+      expect(stream.told()).toEqual([all, moved])
+    }
   })
 
   it('wakes for what another process wrote', async () => {
@@ -82,6 +87,25 @@ describe('the live stream', () => {
       [shop.deps.shopId, randomUUID()],
     )
     await woken
+  })
+
+  it('names an order whose message was lost, once', async () => {
+    const stream = await listen(desk)
+    if (stream.wakes() === 0) await stream.nextWake()
+    const order = freshCopy(shop.demo, 'T-2603')
+    const woken = stream.nextWake()
+    // A process that died between its commit and its message: the head moved, and nothing said so.
+    await replay.sendUntil(order.lines.slice(0, 1))
+    await woken
+    await shop.deps.pool.query(
+      "update order_heads set seq = seq + 1, updated_at = updated_at + interval '1 second' where order_id = $1",
+      [order.orderId],
+    )
+    await stream.nextWake()
+    expect(stream.told().slice(1)).toEqual([
+      { all: false, orders: [{ orderId: order.orderId, seq: 1 }], tray: false },
+      { all: false, orders: [{ orderId: order.orderId, seq: 2 }], tray: false },
+    ])
   })
 
   it('is not open to a stranger', async () => {

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import type { AppendResult } from '@bayledger/contract/entries'
-import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
+import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
@@ -33,7 +33,7 @@ const write = async <K extends Kind>(
     id: randomUUID(),
     orderId,
     kind,
-    version: 1,
+    version: versionOf(kind),
     payload,
     writtenAt: shop.clock.now().toISOString(),
     restsOn: [],
@@ -192,7 +192,7 @@ describe('one wheel, step by step', () => {
         entryId: drawn.id,
         reason: 'undone',
         words: null,
-        secondPersonId: null,
+        secondPerson: null,
       }),
     ).toMatchObject(accepted)
     expect(await onHand()).toBe(before)
@@ -233,7 +233,7 @@ describe('one wheel, step by step', () => {
       entryId,
       reason: 'undone' as const,
       words: null,
-      secondPersonId: null,
+      secondPerson: null,
     })
     expect(await write(greta, 'entry.struck', undo(idOf('wheel.mounted')))).toMatchObject(
       refused('STRIKE_NOT_OWN'),

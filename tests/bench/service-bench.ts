@@ -43,7 +43,12 @@ export const benchService = async (): Promise<Line[]> => {
         text: 'insert into bench_commits (id, words) values ($1, $2)',
         values: [randomUUID(), 'The customer called.'],
       })
-    const floorAsked = { locationId: null, endedAfter: new Date(Date.now() - 12 * 3_600_000), after: null }
+    const floorAsked = {
+      locationId: null,
+      endedAfter: new Date(Date.now() - 12 * 3_600_000),
+      orderIds: null,
+      after: null,
+    }
 
     const one = await interleave(note(open[0] ?? ''), commit, { blocks: 10, block: 20, seconds: 8 })
     const bareBefore = await sideBySide(Array(clients).fill(commit), 40)

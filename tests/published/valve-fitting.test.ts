@@ -3,11 +3,13 @@
  * lbf·in were met, stem screws of 12 to 22, cores of 2.5 to 5; at most 40 psi to seat a bead. The sensor maker's, the
  * vehicle maker's and the tire maker's figures govern.
  */
-import { workCautionByNumber } from '@bayledger/reckoning/cautions/work-cautions'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import type { Torque } from '@bayledger/reckoning/quantity'
 import { stemTorqueDoubts } from '@bayledger/reckoning/torque/plausible-torque'
+import { workCautions } from '@bayledger/wording/en/work-cautions'
+import { workCautionWords } from '@bayledger/wording/work-cautions'
 import { expect, it } from 'vitest'
+import { howOf } from '../../packages/reckoning/test-support/in-words.ts'
 import { utilitySheet } from '../../packages/reckoning/test-support/utility-sheet.ts'
 import { published } from './published.ts'
 
@@ -19,7 +21,10 @@ const planOf = (valve: 'snap-in' | 'clamp-in') =>
   ).steps
 const order = (valve: 'snap-in' | 'clamp-in') => planOf(valve).map(({ stepKey }) => stepKey)
 const words = (valve: 'snap-in' | 'clamp-in') =>
-  planOf(valve).find(({ stepKey }) => stepKey === 'RR.sensor.fit')?.how ?? ''
+  planOf(valve)
+    .filter(({ stepKey }) => stepKey === 'RR.sensor.fit')
+    .map(howOf)
+    .join('')
 const unusual = (part: 'stem nut' | 'stem screw' | 'valve core', torque: Torque) =>
   stemTorqueDoubts(part, torque).some((doubt) => doubt.includes('outside the usual'))
 
@@ -54,7 +59,8 @@ published({ document: 'How a wheel sensor is fitted', certainty: 'common practic
 
   it('a bead is seated at 40 psi or less', () => {
     const seat = planOf('clamp-in').find(({ stepKey }) => stepKey === 'RR.tire.seat')
-    expect(workCautionByNumber(seat?.caution ?? '')?.words).toContain('Never over 40 psi to seat a bead')
+    const said = seat?.cautions.map((caution) => workCautionWords(workCautions, caution)).join(' ')
+    expect(said).toContain('Never over 40 psi to seat a bead')
   })
 
   it.each([

@@ -18,6 +18,7 @@ import {
 } from '../../packages/ledger/test-support/refusals/setting.ts'
 import { wordsOf } from '../../packages/ledger/test-support/seeded-ids.ts'
 import { tarn } from '../../packages/ledger/test-support/tarn.ts'
+import { howOf } from '../../packages/reckoning/test-support/in-words.ts'
 import { published } from './published.ts'
 
 /** In this order the right rear sensor is silent on arrival, asked three times; the other three answer. */
@@ -55,7 +56,7 @@ published(
       (wheel) => {
         const { steps } = planJob(tarn, [{ work: { kind: 'swap-wheels' }, bundleKey: 'wheels' }], 1)
         const read = steps.find(({ stepKey }) => stepKey === `${wheel}.other.read`)
-        expect(read?.how).toMatch(/No sensor, or silent twice: stop/)
+        expect(read && howOf(read)).toMatch(/No sensor, or silent twice: stop/)
         expect(read?.needs).toContain('value')
         for (const { closedBy, waitsFor } of steps)
           if (closedBy === 'wheel.removed') expect(waitsFor).toContain(`${wheel}.other.read`)

@@ -131,7 +131,7 @@ export const startTestApp = async (): Promise<TestApp> => {
     tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
     writeElsewhere: async () => {
       const other = await startLiveHub(database.serviceUrl, () => undefined)
-      other.wrote(demo.shop.id)
+      other.wrote(demo.shop.id, 'tray')
       await other.close()
     },
     loseDatabase: () => {

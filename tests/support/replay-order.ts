@@ -1,4 +1,5 @@
 import type { AppendResult } from '@bayledger/contract/entries'
+import { agreementOf, secondPersonIn, withProof } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
@@ -14,6 +15,16 @@ export const envelopeOf = ({ id, orderId, kind, version, payload, writtenAt, res
   writtenAt,
   restsOn,
 })
+
+/** The same entry with the proof that its second person's PIN earns here; unchanged where it names nobody. */
+export const withPin = async (caller: Caller, draft: Draft): Promise<Draft> => {
+  const person = Object.values(people).find(({ id }) => id === secondPersonIn(draft)?.staffId)
+  if (!person) return draft
+  const { body } = await caller
+    .post('/api/second-person', { staffId: person.id, pin: person.pin, agreesTo: agreementOf(draft) })
+    .expect(201)
+  return withProof(draft, body.token)
+}
 
 export type Replay = {
   /** Sends one line as its writer, from the desk or from the tablet. */
@@ -45,7 +56,8 @@ export const replayOn = async (shop: TestApp): Promise<Replay> => {
     if (!person) throw new Error(`nobody has the id ${staffId}`)
     shop.clock.advance(1_000)
     const caller = await as(person, draft.deviceId === null ? 'desk' : 'bay')
-    const { body } = await caller.post('/api/entries', { entries: [envelopeOf(draft)], sides }).expect(200)
+    const proven = await withPin(caller, draft)
+    const { body } = await caller.post('/api/entries', { entries: [envelopeOf(proven)], sides }).expect(200)
     return body.results[0]
   }
   return {

@@ -24,6 +24,7 @@ import { checkSession } from './features/sessions/service/check-session.ts'
 import { findDevice } from './features/sessions/store.ts'
 import { settingRoutes } from './features/settings/routes.ts'
 import { sheetRoutes } from './features/sheets/routes.ts'
+import { staffRoutes } from './features/staff/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
 import { handleErrors } from './http/error-handler.ts'
 import { identifyWith } from './http/identify.ts'
@@ -90,6 +91,7 @@ export const buildApp = async ({
 const bindings = (parts: Parts) => [
   ...sessionRoutes(parts),
   ...deviceRoutes(parts),
+  ...staffRoutes(),
   ...floorRoutes,
   ...searchRoutes,
   ...entryRoutes,

@@ -1,6 +1,7 @@
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import type { Pool } from 'pg'
 import type { LiveHub } from './http/live.ts'
+import type { Moved } from './http/wake-message.ts'
 
 /** The only source of the present moment; tests pass their own. */
 export type Clock = { readonly now: () => Date }
@@ -24,7 +25,7 @@ export type Parts = {
 export type Deps = Omit<Parts, 'live' | 'signingOf'> & {
   readonly shopId: string
   readonly signing: () => Promise<SigningIdentity>
-  readonly live: { readonly wrote: () => void }
+  readonly live: { readonly wrote: (what: readonly Moved[] | 'tray') => void }
 }
 
 /** The only place where parts are scoped to a shop. */
@@ -32,5 +33,5 @@ export const forShop = ({ live, signingOf, ...parts }: Parts, shopId: string): D
   ...parts,
   shopId,
   signing: () => signingOf(shopId),
-  live: { wrote: () => live.wrote(shopId) },
+  live: { wrote: (what) => live.wrote(shopId, what) },
 })

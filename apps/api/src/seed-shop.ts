@@ -1,4 +1,6 @@
 import type { PrismaClient } from '@bayledger/db/client'
+import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
+import type { Draft } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { v7 as newId } from 'uuid'
 import { seedDemo } from '../../../prisma/seeds/demo.ts'
@@ -10,6 +12,8 @@ import { linkMs } from './features/links/policy.ts'
 import { insertLink } from './features/links/store.ts'
 import { sealOrderReport } from './features/reports/service.ts'
 import { hashPassword } from './features/sessions/service/hash-password.ts'
+import { agreementMinutes } from './features/staff/policy.ts'
+import { insertProof } from './features/staff/store.ts'
 
 /** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
 export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
@@ -20,6 +24,7 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
     hashPassword,
 
     appendEntry: async ({ draft, sides, given, receivedAt }) => {
+      await proveForDemo(at(receivedAt), draft)
       const named = new Map(sidesNamedIn(draft).map(({ side, digest }) => [digest, side]))
       const kept = sides.map(({ digest, salt, text }) => ({
         side: named.get(digest) ?? 'personal',
@@ -70,3 +75,18 @@ export const noteLoaded = async ({ prisma, shopId, clock }: Deps): Promise<void>
 
 export const isLoadedToTheEnd = async (prisma: PrismaClient, shopId: string): Promise<boolean> =>
   (await prisma.settingVersion.count({ where: { shopId, kind: loadedKind } })) > 0
+
+/** What a second person's PIN would have left behind, had they typed it on the demo day. */
+const proveForDemo = async (deps: Deps, draft: Draft): Promise<void> => {
+  const agreesTo = agreementOf(draft)
+  const person = secondPersonIn(draft)
+  if (!agreesTo || !person?.proof) return
+  const now = deps.clock.now()
+  await insertProof(deps, {
+    tokenHash: tokenDigest(person.proof.token),
+    staffId: person.staffId,
+    agreesTo,
+    now,
+    expiresAt: new Date(now.getTime() + agreementMinutes * 60_000),
+  })
+}

@@ -1,6 +1,6 @@
 import { decideEstimate, getCustomerOrder, getCustomerReport, openLink } from './customer-face.ts'
 import { createCustomer, getCustomer, listCustomers, putCustomer } from './customers.ts'
-import { createEnrollmentCode, enrollDevice, getDevice, listStaff } from './devices.ts'
+import { createEnrollmentCode, enrollDevice, getDevice } from './devices.ts'
 import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
 import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
@@ -14,6 +14,7 @@ import { search } from './search.ts'
 import { getSession, listShops, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
 import { getSettings, listInstruments } from './settings.ts'
 import { createSheet, createSheetVersion, getSheet, listSheets } from './sheets.ts'
+import { listStaff, proveSecondPerson } from './staff.ts'
 import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
 
 /** Every route there is. The server refuses to start when one of these has no handler, or a handler none of these. */
@@ -27,6 +28,7 @@ export const contract = [
   enrollDevice,
   getDevice,
   listStaff,
+  proveSecondPerson,
   listFloor,
   search,
   appendEntries,

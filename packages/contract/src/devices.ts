@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
-import { Id, Instant, line, Place, StaffMember } from './identity.ts'
+import { Id, Instant, line, Place } from './identity.ts'
 
 export const Device = z.strictObject({ deviceId: Id, name: z.string(), location: Place })
 export type Device = z.infer<typeof Device>
@@ -36,14 +36,4 @@ export const getDevice = endpoint({
   access: { who: 'device' },
   replies: { 200: Device },
   problems: ['DEVICE_UNKNOWN'],
-})
-
-export const listStaff = endpoint({
-  operationId: 'listStaff',
-  summary: 'The people of the shop, for the PIN pad and for a second person.',
-  method: 'GET',
-  path: '/api/staff',
-  access: { who: 'device' },
-  replies: { 200: z.strictObject({ staff: z.array(StaffMember) }) },
-  problems: [],
 })

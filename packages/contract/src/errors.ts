@@ -21,6 +21,7 @@ export const errors = {
   SIGN_IN_REFUSED: { status: 401, title: 'The name or the password is wrong' },
   PIN_REFUSED: { status: 401, title: 'The PIN is wrong' },
   SIGN_IN_BLOCKED: { status: 429, title: 'Too many wrong tries' },
+  SECOND_PERSON_REFUSED: { status: 422, title: 'This person cannot be the second person here' },
   DEVICE_UNKNOWN: { status: 401, title: 'This tablet is not enrolled' },
   ENROLLMENT_CODE_REFUSED: { status: 422, title: 'The enrollment code is wrong, used or too old' },
   ACCESS_REFUSED: { status: 403, title: 'This is not open to you' },

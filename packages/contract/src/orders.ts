@@ -102,13 +102,21 @@ export const FloorRow = z.strictObject({
 })
 export type FloorRow = z.infer<typeof FloorRow>
 
+/** At most 150 ids, as many as a wake-up names. */
+const orderList = /^[0-9a-f-]{36}(,[0-9a-f-]{36}){0,149}$/
+
 export const listFloor = endpoint({
   operationId: 'listFloor',
   summary: 'The floor: open orders of a place (all places without one), and those that ended today.',
   method: 'GET',
   path: '/api/floor',
   access: { who: 'staff' },
-  query: z.strictObject({ locationId: z.optional(Id), cursor: z.optional(Cursor) }),
+  query: z.strictObject({
+    locationId: z.optional(Id),
+    cursor: z.optional(Cursor),
+    /** Only these orders, by id with commas between, on one page: what a wake-up named. */
+    orders: z.optional(z.string().check(z.regex(orderList))),
+  }),
   replies: {
     200: z.strictObject({ asOf: Instant, rows: z.array(FloorRow), next: z.nullable(z.string()) }),
   },

@@ -20,6 +20,8 @@ export function openPool({ url, size = 10, onIdleError }: PoolOptions): Pool {
     connectionString: url,
     max: size,
     application_name: 'bayledger',
+    // Starting a parallel worker takes longer than any statement of ours runs.
+    options: '-c max_parallel_workers_per_gather=0',
     connectionTimeoutMillis: 10_000,
     statement_timeout: 15_000,
     idle_in_transaction_session_timeout: 15_000,

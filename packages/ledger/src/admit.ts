@@ -1,4 +1,5 @@
 import { admitToOrder } from './admit/admit-order.ts'
+import { admitSecondPerson } from './admit/admit-second-person.ts'
 import { admitToStep } from './admit/admit-step.ts'
 import type { AdmitFacts } from './admit/facts.ts'
 import { holdsFor } from './admit/holds.ts'
@@ -39,7 +40,8 @@ const rules: Rules<Kind> = {
  */
 export const admit = (state: OrderState, written: Draft, facts: AdmitFacts): Verdict => {
   const draft = upcast(written)
-  const general = admitToOrder(state, draft, facts) ?? admitToStep(state, draft)
+  const general =
+    admitToOrder(state, draft, facts) ?? admitSecondPerson(draft, facts) ?? admitToStep(state, draft)
   if (general) return general
   for (const rule of rules[draft.kind] as readonly AnyRule[]) {
     const refusal = rule(state, draft, facts)

@@ -1,3 +1,4 @@
+import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { describe, expect, it } from 'vitest'
 import {
   answersOf,
@@ -14,7 +15,7 @@ import {
   workUntil,
 } from '../test-support/one-sensor-job.ts'
 import type { OrderPen } from '../test-support/order-pen.ts'
-import { before, closeStep, lastOf } from '../test-support/refusals/setting.ts'
+import { before, closeStep, lastOf, stepsOf } from '../test-support/refusals/setting.ts'
 import { wordsOf } from '../test-support/seeded-ids.ts'
 import {
   advisor,
@@ -26,6 +27,8 @@ import {
   wrench,
   wrenchFacts,
 } from '../test-support/shop.ts'
+import { tarn } from '../test-support/tarn.ts'
+
 import { digestOf } from './hash-chain.ts'
 import { authorizedBundles, unansweredBundles } from './questions/answers.ts'
 import { bayState } from './questions/bay-state.ts'
@@ -263,20 +266,18 @@ describe('a new plan', () => {
 
   it('opens the relearn and the proof again when a sensor more is to be fitted', () => {
     const pen = oneSensorJob('worked')
-    const plan = pen.state().plan?.plan
-    const more = (plan?.steps ?? []).map((step) =>
+    const more = stepsOf(pen).map((step) =>
       step.stepKey === 'LF.pressure.set' ? { ...step, waitsFor: ['LF.leak.find'] } : step,
     )
-    const first = {
-      ...more[0],
-      stepKey: 'LF.leak.find',
-      wheel: 'LF' as const,
-      closedBy: 'step.closed' as const,
-      waitsFor: [],
-    }
+    const [first] = planJob(
+      tarn,
+      [{ work: { kind: 'find-leak', wheel: 'LF' }, bundleKey: 'sensor.RR' }],
+      2,
+    ).steps
+    if (!first) throw new Error('a leak is found by a step')
     pen.write(
       'plan.issued',
-      { plan: { planVersion: 2, steps: [first as (typeof more)[number], ...more] }, decisionId: null },
+      { plan: { planVersion: 2, steps: [first, ...more] }, decisionId: null },
       { by: 'system' },
     )
     expect(isReady(pen, 'LF.leak.find')).toBe(true)

@@ -27,6 +27,8 @@ export type KindDefinition = {
   readonly writtenBy: readonly ('staff' | 'customer' | 'system')[]
   /** A person of the shop writes it who holds one of these; nobody does where there are none. */
   readonly roles: readonly Role[]
+  /** The second person whom an entry of this kind may name holds one of these; none: it names nobody. */
+  readonly agreedBy: readonly Role[]
   readonly writtenWhere: 'anywhere' | 'server'
   readonly strikable: 'yes' | 'second-person' | 'no'
   /** The kinds of side that its payload names by digest, in any of its versions; a test compares the schemas. */
@@ -41,6 +43,7 @@ export const kind = <Payload extends z.ZodMiniType>(
   earlier: [],
   payload,
   writtenBy: ['staff'] as const,
+  agreedBy: [],
   writtenWhere: 'anywhere' as const,
   strikable: 'yes' as const,
   sides: [],

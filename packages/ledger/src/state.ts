@@ -2,7 +2,7 @@ import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Answer, Estimate } from '@bayledger/reckoning/estimate'
 import type { EventEvidence, Evidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
-import type { JobPlan } from '@bayledger/reckoning/step'
+import type { PlanInForce } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author, Hold } from './entry.ts'
 import type { Kind, PayloadOf } from './registry.ts'
@@ -154,7 +154,7 @@ export type OrderState = {
   readonly estimates: readonly IssuedEstimate[]
   readonly decisions: readonly Recorded<PayloadOf<'estimate.decided'>>[]
   readonly answers: Readonly<Record<string, BundleDecision>>
-  readonly plan: Recorded<{ readonly plan: JobPlan }> | null
+  readonly plan: Recorded<{ readonly plan: PlanInForce }> | null
   readonly closed: Readonly<Record<string, Closing>>
   readonly setAside: Readonly<Record<string, Recorded<{ readonly reason: string }>>>
   readonly figures: Readonly<Partial<Record<SafetyFigure, Recorded<{ readonly reference: string }>>>>

@@ -1,10 +1,11 @@
 import type { AdmitFacts } from '../src/admit/facts.ts'
+import { agreementOf, secondPersonIn } from '../src/agreement.ts'
 import { type Appended, append, stateOf } from '../src/append.ts'
 import type { Author, Draft, Entry, EntryOfKind, Given } from '../src/entry.ts'
 import { type Kind, type PayloadOf, versionOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
 import { idOf } from './seeded-ids.ts'
-import { factsAt, type Person, shopId, tablet } from './shop.ts'
+import { agreedBy, factsAt, type Person, shopId, tablet } from './shop.ts'
 
 export type How = {
   /** A person of the shop, a customer's link, or the server itself. */
@@ -58,7 +59,12 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
 
   const attempt: OrderPen['attempt'] = (kind, payload, how) => {
     const ready = draft(kind, payload, how)
-    const appended = append(entries, ready, factsAt(ready.writtenAt, ready.writtenBy, how.facts), how.given)
+    const appended = append(
+      entries,
+      ready,
+      factsAt(ready.writtenAt, ready.writtenBy, { secondPersons: provenIn(ready), ...how.facts }),
+      how.given,
+    )
     if (appended.admitted) entries.push(appended.entry)
     return appended
   }
@@ -81,10 +87,17 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
     strike: (entryId, by, second = null) =>
       attempt(
         'entry.struck',
-        { entryId, reason: 'wrong-value', words: null, secondPersonId: second?.id ?? null },
+        { entryId, reason: 'wrong-value', words: null, secondPerson: second && agreedBy(second) },
         { by },
       ),
   }
+}
+
+/** What the server knows after the second person of this entry has typed their PIN. */
+export const provenIn = (draft: Draft): AdmitFacts['secondPersons'] => {
+  const agreement = agreementOf(draft)
+  const staffId = secondPersonIn(draft)?.staffId
+  return new Map(agreement && staffId ? [[draft.id, { ...agreement, staffId, until: draft.writtenAt }]] : [])
 }
 
 const isPerson = (by: How['by']): by is Person => by !== 'system' && 'roles' in by

@@ -1,4 +1,4 @@
-import type { JobPlan, Step } from '@bayledger/reckoning/step'
+import type { PlanInForce, Step } from '@bayledger/reckoning/step'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import fc from 'fast-check'
 import type { Appended } from '../src/append.ts'
@@ -17,7 +17,7 @@ import {
 } from './one-sensor-job.ts'
 import type { OrderPen } from './order-pen.ts'
 import { wordsOf } from './seeded-ids.ts'
-import { advisor, colleague, gauge, lead, otherTablet, technician, wrench } from './shop.ts'
+import { advisor, agreedBy, colleague, gauge, lead, otherTablet, technician, wrench } from './shop.ts'
 import { closingOf } from './step-payload.ts'
 
 const people = [technician, colleague, lead, advisor]
@@ -171,7 +171,11 @@ export const tryCommand = (pen: OrderPen, command: Command): Appended | null => 
         given: { reportNumber: `R-${state.reports.length + 1}` },
       })
     case 'hand-back':
-      return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: command.agreed.id }, desk)
+      return pen.attempt(
+        'order.handed_back',
+        { ...handBack, releaseAgreedBy: agreedBy(command.agreed) },
+        desk,
+      )
     case 'withdraw-order':
       return pen.attempt('order.withdrawn', { reason: 'customer', words: wordsOf('why') }, desk)
     case 'repeat-id': {
@@ -188,7 +192,7 @@ const estimateIsEmpty = (pen: OrderPen): boolean =>
     ),
   )
 
-const torqueStepsOf = (plan: JobPlan | undefined): Step[] =>
+const torqueStepsOf = (plan: PlanInForce | undefined): Step[] =>
   (plan?.steps ?? []).filter(({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'torque.checked')
 
 const pick = <T>(list: readonly T[] | undefined, at: number): T | undefined =>

@@ -1,6 +1,7 @@
 import type { AdmitFacts, WrenchFacts } from '../src/admit/facts.ts'
 import type { Author } from '../src/entry.ts'
 import type { Role } from '../src/role.ts'
+import type { SecondPerson } from '../src/second-person.ts'
 import type { GaugeUsed } from '../src/subjects/arrival/kinds.ts'
 import type { WrenchUsed } from '../src/subjects/torque/kinds.ts'
 import { idOf } from './seeded-ids.ts'
@@ -17,6 +18,12 @@ export const advisor = person('advisor', 'advisor')
 export const technician = person('technician', 'technician')
 export const colleague = person('colleague', 'technician')
 export const lead = person('lead', 'lead')
+
+/** A second person who has typed their PIN, as a payload names them. */
+export const agreedBy = ({ id }: Person): SecondPerson => ({
+  staffId: id,
+  proof: { how: 'pin', token: 'A'.repeat(43) },
+})
 
 export const tablet = idOf('device/tablet')
 export const otherTablet = idOf('device/other-tablet')
@@ -52,6 +59,7 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   now,
   author,
   staff: new Map(everyone.map(({ id, roles }) => [id, roles])),
+  secondPersons: new Map(),
   refusedIds: new Set(),
   wrenches: new Map([[wrench.instrumentId, wrenchFacts()]]),
   gauges: new Set([gauge.instrumentId]),

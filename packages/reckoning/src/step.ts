@@ -1,19 +1,36 @@
 import * as z from 'zod/mini'
+import { workCautionNumbers } from './cautions/work-cautions.ts'
 import { Pressure, Torque } from './quantity.ts'
-import { SafetyFigure } from './sheet.ts'
+import { RotationDoubt } from './rotation/rotation-doubt.ts'
+import { RotationPattern } from './rotation/rotation-pattern.ts'
+import { LoadClass, SafetyFigure, SheetRelearn } from './sheet.ts'
 import { WheelPosition } from './wheels.ts'
 
-/** A step's stable name, such as `RR.studs.torque` or `vehicle.relearn`: a later deploy never changes it. */
+/** A step's stable name, such as `RR.studs.torque-full` or `vehicle.relearn.done`: a later deploy never changes it. */
 export const StepKey = z.string().check(z.regex(/^[A-Z][A-Za-z]*(\.[a-z-]+)+$|^vehicle(\.[a-z-]+)+$/))
 export type StepKey = z.infer<typeof StepKey>
 
+/** Whose figure a step shows: what a person typed as its source, or one of the sources that the plan knows. */
+export const StepFigureSource = z.discriminatedUnion('from', [
+  z.strictObject({ from: z.literal('sheet'), reference: z.string() }),
+  z.strictObject({ from: z.enum(['stem-nut', 'stem-screw', 'valve-core', 'federal-rule']) }),
+])
+export type StepFigureSource = z.infer<typeof StepFigureSource>
+
+const source = StepFigureSource
+
 /** The one figure that a step shows, with whose figure it is. */
 export const StepFigure = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('torque'), torque: Torque, source: z.string() }),
-  z.strictObject({ kind: z.literal('placard'), psi: z.number(), source: z.string() }),
-  z.strictObject({ kind: z.literal('pressure'), pressure: Pressure, source: z.string() }),
-  z.strictObject({ kind: z.literal('frequency'), megahertz: z.number(), source: z.string() }),
-  z.strictObject({ kind: z.literal('count'), count: z.number(), unit: z.string(), source: z.string() }),
+  z.strictObject({ kind: z.literal('torque'), torque: Torque, source }),
+  z.strictObject({ kind: z.literal('placard'), psi: z.number(), source }),
+  z.strictObject({ kind: z.literal('pressure'), pressure: Pressure, source }),
+  z.strictObject({ kind: z.literal('frequency'), megahertz: z.number(), source }),
+  z.strictObject({
+    kind: z.literal('minutes'),
+    minutes: z.number(),
+    of: z.enum(['driving', 'time-limit', 'proof-drive']),
+    source,
+  }),
 ])
 export type StepFigure = z.infer<typeof StepFigure>
 
@@ -39,46 +56,6 @@ export const ClosingKind = z.enum([
 ])
 export type ClosingKind = z.infer<typeof ClosingKind>
 
-/** What a step is. A step's key only names it; what it means is said by this code and by the step's other fields. */
-export const StepCode = z.enum([
-  'confirm-placard',
-  'confirm-stud-torque',
-  'confirm-frequency',
-  'find-leak',
-  'match-tire',
-  'match-sensor',
-  'program-sensor',
-  'read-other-wheel',
-  'check-tires-for-rotation',
-  'take-spare-out',
-  'stow-spare',
-  'take-wheel-off',
-  'open-tire',
-  'look-inside',
-  'judge-leak',
-  'repair-leak',
-  'fit-sensor',
-  'renew-stem',
-  'read-in-rim',
-  'seat-tire',
-  'torque-core',
-  'check-leaks',
-  'balance-wheel',
-  'put-wheel-on',
-  'torque-studs',
-  'torque-after-miles',
-  'check-torque',
-  'set-pressure',
-  'relearn',
-  'read-sensor',
-  'compare-stored',
-  'proof-drive',
-  'see-light',
-  'last-look',
-  'other',
-])
-export type StepCode = z.infer<typeof StepCode>
-
 /** The rounds of tightening, each a step of its own: half the figure, the figure, the figure again. */
 export const torqueRounds = ['half', 'full', 'again'] as const
 export type TorqueRound = (typeof torqueRounds)[number]
@@ -87,13 +64,9 @@ export type TorqueRound = (typeof torqueRounds)[number]
 export const StepHeight = z.enum(['floor', 'lifted', 'touching'])
 export type StepHeight = z.infer<typeof StepHeight>
 
-/** One line of the job plan. `does` is at most six words or so; `how` may take a sentence or two. */
-export const Step = z.strictObject({
+const common = {
   stepKey: StepKey,
-  code: StepCode,
   wheel: z.nullable(WheelPosition),
-  does: z.string().check(z.minLength(1), z.maxLength(80)),
-  how: z.string().check(z.maxLength(1_200)),
   closedBy: ClosingKind,
   round: z.nullable(z.enum(torqueRounds)),
   opensTire: z.boolean(),
@@ -104,12 +77,136 @@ export const Step = z.strictObject({
   waitsFor: z.array(StepKey),
   /** A safety figure that a second person must confirm first, where the sheet's is unverified. */
   unverified: z.nullable(SafetyFigure),
-  caution: z.nullable(z.string()),
+  cautions: z.array(
+    z.strictObject({ number: z.enum(workCautionNumbers), version: z.int().check(z.positive()) }),
+  ),
   bundleKey: z.nullable(z.string()),
   /** The place that the wheel of this step came from, where it is not its own: after a rotation. */
   comesFrom: z.optional(WheelPosition),
-})
-export type Step = z.infer<typeof Step>
+}
 
-export const JobPlan = z.strictObject({ planVersion: z.int().check(z.positive()), steps: z.array(Step) })
+const fastener = z.enum(['nut', 'bolt'])
+/** Studs in the order in which they are tightened; 1 is nearest the valve. */
+const order = z.array(z.int())
+const rubberOrMetal = z.enum(['snap-in', 'clamp-in'])
+/** The label's pressure, in psi, where it is higher than rubber stems usually bear. */
+const highLabelPsi = z.nullable(z.number())
+
+const stepOf = <Code extends z.ZodMiniType, Values extends z.core.$ZodLooseShape>(
+  code: Code,
+  values: Values,
+) => z.strictObject({ ...common, code, values: z.strictObject(values) })
+
+/**
+ * One line of the job plan as it is written down. `code` says what the step is and `values` what its words are made
+ * from; a key only names a step.
+ */
+export const PlannedStep = z.discriminatedUnion('code', [
+  stepOf(
+    z.enum([
+      'confirm-placard',
+      'confirm-frequency',
+      'find-leak',
+      'take-spare-out',
+      'stow-spare',
+      'take-wheel-off',
+      'open-tire',
+      'look-inside',
+      'judge-leak',
+      'repair-leak',
+      'read-in-rim',
+      'torque-core',
+      'check-leaks',
+      'balance-wheel',
+      'set-pressure',
+      'read-sensor',
+      'proof-drive',
+      'see-light',
+      'last-look',
+    ]),
+    {},
+  ),
+  stepOf(z.literal('confirm-stud-torque'), { torque: Torque, thread: z.string() }),
+  stepOf(z.literal('match-tire'), {
+    tire: z.nullable(z.strictObject({ size: z.string(), loadClass: LoadClass })),
+  }),
+  stepOf(z.literal('match-sensor'), { frequencyMHz: z.nullable(z.number()), valve: rubberOrMetal }),
+  stepOf(z.literal('program-sensor'), { identity: z.enum(['copy', 'new']) }),
+  stepOf(z.literal('read-other-wheel'), { hearsSensors: z.boolean() }),
+  stepOf(z.literal('check-tires-for-rotation'), {
+    pattern: RotationPattern,
+    doubts: z.array(RotationDoubt),
+  }),
+  stepOf(z.literal('fit-sensor'), { valve: rubberOrMetal, highLabelPsi }),
+  stepOf(z.literal('renew-stem'), { valve: z.enum(['snap-in', 'clamp-in', 'plain']), highLabelPsi }),
+  stepOf(z.literal('seat-tire'), { keepsStem: z.boolean() }),
+  stepOf(z.literal('put-wheel-on'), {
+    which: z.enum(['own', 'from-another-place', 'other-set']),
+    fastener,
+    handTurns: z.number(),
+    order,
+  }),
+  stepOf(z.enum(['torque-studs', 'torque-after-miles', 'check-torque']), { fastener, order }),
+  z.strictObject({
+    ...common,
+    code: z.literal('relearn'),
+    values: z.strictObject({
+      method: z.enum(['automatic', 'stationary', 'connector', 'reset']),
+      order: z.array(WheelPosition),
+    }),
+    /** The sheet's own procedure; `null` where it has none. */
+    procedure: z.nullable(SheetRelearn),
+  }),
+  stepOf(z.literal('compare-stored'), {
+    moved: z.array(z.strictObject({ place: WheelPosition, from: WheelPosition })),
+  }),
+])
+export type PlannedStep = z.infer<typeof PlannedStep>
+
+/** What a step is. */
+export type StepCode = PlannedStep['code']
+
+/** The planned step of one code, with its own values. */
+export type StepOfCode<Code extends StepCode> = PlannedStep & { readonly code: Code }
+
+/** What every step has, whatever it is. */
+export type StepCommon = Pick<PlannedStep, keyof typeof common>
+
+/** A step that was planned while plans still held sentences: it is read with its own words. */
+export type EarlierStep = StepCommon & {
+  readonly code: StepCode | 'other'
+  readonly values: null
+  readonly asWritten: { readonly does: string; readonly how: string }
+}
+
+/** One line of the job plan, whenever it was planned. */
+export type Step = PlannedStep | EarlierStep
+
+type Naming<S> = S extends Step ? Pick<S, 'stepKey' | 'wheel' | 'code' | 'round' | 'values'> : never
+
+/** What names a step to a person: enough to make its title, and nothing that the sheet says of it. */
+export type StepNamed =
+  | Naming<PlannedStep>
+  | (Naming<EarlierStep> & { readonly asWritten: { readonly does: string } })
+
+/**
+ * What names a step, taken from the step.
+ *
+ * @source This program's own rule.
+ */
+export const namedStep = (step: Step): StepNamed => {
+  const { stepKey, wheel, round } = step
+  return step.values === null
+    ? { stepKey, wheel, round, code: step.code, values: null, asWritten: { does: step.asWritten.does } }
+    : ({ stepKey, wheel, round, code: step.code, values: step.values } as Naming<PlannedStep>)
+}
+
+/** A job plan as it is written down. */
+export const JobPlan = z.strictObject({
+  planVersion: z.int().check(z.positive()),
+  steps: z.array(PlannedStep),
+})
 export type JobPlan = z.infer<typeof JobPlan>
+
+/** A job plan as it is read: steps of earlier plans may stand beside today's. */
+export type PlanInForce = { readonly planVersion: number; readonly steps: readonly Step[] }

@@ -210,14 +210,13 @@ describe('what was written down by hand', () => {
     opensTire: false,
     height: 'lifted' as const,
     wheel: 'RR' as const,
-    does: 'Torque the new valve core',
-    how: '',
+    values: {},
     closedBy: 'step.closed' as const,
     figure: null,
     needs: ['value' as const],
     waitsFor: [],
     unverified: null,
-    caution: null,
+    cautions: [],
     bundleKey: null,
   }
   const { plan } = workedState

@@ -7,7 +7,13 @@ import { faultOf } from '../test-support/plain-sentence.ts'
 import { english } from './en/english.ts'
 import { refusalWords } from './refusals.ts'
 
-const step = { stepKey: 'RR.wheel.off', does: 'Take the wheel off', wheel: 'RR' } as const
+const step = {
+  stepKey: 'RR.wheel.off',
+  code: 'take-wheel-off',
+  wheel: 'RR',
+  round: null,
+  values: {},
+} as const
 const bundle = { bundleKey: 'sensor', title: 'New sensor, right rear' }
 const reason: GateReason = { code: 'wheel-unchecked', wheel: 'LR', values: {} }
 const psi = (value: number) => ({ value, unit: 'psi' }) as const
@@ -127,8 +133,11 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ],
   WRENCH_OUT_OF_RANGE: [{ wrench: 'TW-1', found: pounds(20), low: 40, high: 200, unit: 'lbf·ft' }],
   WRENCH_UNKNOWN: [{ wrench: 'TW-9' }],
-  SECOND_PERSON_IS_DOER: [{ to: 'check-torque' }, { to: 'withdraw' }],
+  SECOND_PERSON_IS_DOER: [{ to: 'check-torque' }, { to: 'agree' }],
   SECOND_PERSON_UNKNOWN: [{}],
+  SECOND_PERSON_ROLE_NOT_ALLOWED: [{ roles: ['technician', 'lead', 'manager', 'owner'] }],
+  SECOND_PERSON_UNPROVEN: [{}],
+  SOLE_WORKER_TOO_SOON: [{ minutes: 5 }],
   PRESSURE_TARGET_DIFFERS: [
     { why: 'changed' },
     { why: 'no-figure' },

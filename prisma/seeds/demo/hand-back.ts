@@ -25,7 +25,7 @@ export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
       lockingKeyReturned: null,
       retorqueAdvised: false,
       signature: end.signedBy === null ? null : pen.personal(end.signedBy),
-      releaseAgreedBy: end.releaseAgreedBy?.id ?? null,
+      releaseAgreedBy: end.releaseAgreedBy && pen.agreedBy(end.releaseAgreedBy),
     },
     { at: end.at, by: end.by },
   ),

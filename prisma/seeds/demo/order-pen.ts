@@ -1,10 +1,12 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
+import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import { append, stateOf } from '@bayledger/ledger/append'
-import type { Author, Draft, Entry, Given } from '@bayledger/ledger/entry'
+import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
 import { sideDigest } from '@bayledger/ledger/hash-chain'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import { versionOf } from '@bayledger/ledger/registry'
+import type { SecondPerson } from '@bayledger/ledger/second-person'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoInstrument } from './instruments.ts'
@@ -40,6 +42,8 @@ export type OrderPen = {
   readonly state: () => OrderState
   readonly entries: () => readonly Entry[]
   readonly lines: () => readonly DemoLine[]
+  /** A second person who has typed their PIN, as the next entry names them. */
+  readonly agreedBy: (person: DemoPerson) => SecondPerson
   /** The digest of personal words; they travel with the next entry. */
   readonly personal: (text: string) => string
   /** An entry made ready for the ledger and not appended: what only the loader can write. */
@@ -59,6 +63,7 @@ export const orderPen = (
   const lines: DemoLine[] = []
   let waiting: DemoSide[] = []
   let sides = 0
+  let agreements = 0
 
   const state = () => stateOf(entries, shopId, orderId)
 
@@ -68,6 +73,12 @@ export const orderPen = (
     const digest = sideDigest(text, salt)
     waiting.push({ digest, salt: Buffer.from(salt).toString('base64'), text })
     return digest
+  }
+
+  const agreedBy: OrderPen['agreedBy'] = ({ id }) => {
+    agreements += 1
+    const token = Buffer.from(demoSalt(`${number}/agreed/${agreements}`)).toString('base64url')
+    return { staffId: id, proof: { how: 'pin', token } }
   }
 
   const line: OrderPen['line'] = (kind, payload, how) => {
@@ -100,7 +111,7 @@ export const orderPen = (
     const last = entries.at(-1)
     if (last && last.writtenAt > draft.writtenAt)
       throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
-    const appended = append(entries, draft, factsAt(receivedAt, draft.writtenBy, instruments), given)
+    const appended = append(entries, draft, factsAt(receivedAt, draft, instruments), given)
     if (!appended.admitted)
       throw new Error(
         `${number}: ${kind} at ${how.at} is refused (${appended.code}): ${JSON.stringify(appended.values)}`,
@@ -117,16 +128,18 @@ export const orderPen = (
     state,
     entries: () => entries,
     lines: () => lines,
+    agreedBy,
     personal,
     line,
     write,
   }
 }
 
-const factsAt = (now: string, author: Author, instruments: readonly DemoInstrument[]): AdmitFacts => ({
+const factsAt = (now: string, draft: Draft, instruments: readonly DemoInstrument[]): AdmitFacts => ({
   now,
-  author,
+  author: draft.writtenBy,
   staff: new Map(Object.values(people).map(({ id, roles }) => [id, roles])),
+  secondPersons: provenBy(draft),
   refusedIds: new Set(),
   wrenches: new Map(
     instruments
@@ -151,3 +164,12 @@ const factsAt = (now: string, author: Author, instruments: readonly DemoInstrume
   idsOnOtherVehicles: new Set(),
   heldBackParts: new Map(),
 })
+
+/** In the demo every second person whom an entry names has typed their PIN for it. */
+export const provenBy = (draft: Draft): AdmitFacts['secondPersons'] => {
+  const agreement = agreementOf(draft)
+  const staffId = secondPersonIn(draft)?.staffId
+  return new Map(
+    agreement && staffId !== undefined ? [[draft.id, { ...agreement, staffId, until: draft.writtenAt }]] : [],
+  )
+}

@@ -1,10 +1,13 @@
+import type { Wake } from '@bayledger/contract/live'
 import type { FastifyReply } from 'fastify'
 import { Client } from 'pg'
+import { listMovedSince, type Seen } from './moved-since.ts'
+import { fromMessage, type Gathered, type Moved, toMessage } from './wake-message.ts'
 
-/** Tells everyone who listens that something was written, through the database, so that several processes agree. */
+/** Wakes everyone who listens when something was written, through the database, so that several processes agree. */
 export type LiveHub = {
   /** Called after a commit in a shop. At most one message a shop leaves in 20 ms. */
-  readonly wrote: (shopId: string) => void
+  readonly wrote: (shopId: string, what: readonly Moved[] | 'tray') => void
   readonly join: (reply: FastifyReply, shopId: string) => void
   /** Ends every stream; clients come back by themselves. */
   readonly endStreams: () => void
@@ -18,30 +21,33 @@ const heartbeatMs = 15_000
 
 /**
  * `NOTIFY` goes over a connection of its own after the commit: inside the commit it would take a lock that halves
- * the rate of writing. It may be lost with that connection, so the newest change is also looked up every 2 s.
+ * the rate of writing. It may be lost with that connection, so what moved is also looked up every 2 s, and named to
+ * the listeners unless a message had named it before.
  */
 export const startLiveHub = async (
   url: string,
   problem: (words: string, error: unknown) => void,
 ): Promise<LiveHub> => {
   const listeners = new Map<FastifyReply, string>()
-  let counter = 0
-  const waiting = new Set<string>()
+  const waiting = new Map<string, Gathered>()
+  const seen: Seen = { since: null, trays: new Map(), named: new Map() }
   let timer: NodeJS.Timeout | null = null
+  let counter = 0
   let client: Client | null = null
   let closed = false
-  const newest = new Map<string, string>()
 
-  const wake = (shopId: string) => {
+  const wake = (shopId: string, what: Wake) => {
     counter += 1
-    for (const [reply, shop] of listeners)
-      if (shop === shopId) reply.raw.write(`id: ${counter}\nevent: wake\ndata: {}\n\n`)
+    for (const { orderId, seq } of what.orders) seen.named.set(orderId, seq)
+    const event = eventText(counter, what)
+    for (const [reply, shop] of listeners) if (shop === shopId) reply.raw.write(event)
   }
 
   const connect = async (): Promise<void> => {
     const next = new Client({ connectionString: url, application_name: 'bayledger live' })
     next.on('notification', ({ payload }) => {
-      if (payload) wake(payload)
+      const message = fromMessage(payload ?? '')
+      if (message) wake(message.shopId, message.wake)
     })
     next.on('error', (error) => {
       client = null
@@ -54,17 +60,8 @@ export const startLiveHub = async (
 
   const poll = async (): Promise<void> => {
     if (client === null) await connect()
-    const { rows } = (await client?.query<{ shop: string; newest: string }>({
-      name: 'live-newest',
-      text: `select id as shop, coalesce((select max(updated_at) from order_heads where shop_id = id)::text, '') || '/' ||
-        coalesce((select max(received_at) from refused_entries where shop_id = id and settled_at is null)::text, '') as newest
-        from shops`,
-    })) ?? { rows: [] }
-    for (const { shop, newest: found } of rows) {
-      const before = newest.get(shop)
-      newest.set(shop, found)
-      if (before !== undefined && before !== found) wake(shop)
-    }
+    if (client === null) return
+    for (const [shopId, moved] of await listMovedSince(client, seen)) wake(shopId, moved)
   }
 
   /** One statement after the other: the connection is for waiting, not for speed. */
@@ -75,11 +72,11 @@ export const startLiveHub = async (
     return next
   }
   const notify = () => {
-    const shops = [...waiting]
+    const messages = [...waiting].map(([shopId, gathered]) => toMessage(shopId, gathered))
     waiting.clear()
     timer = null
     return inTurn(async () =>
-      client?.query('select pg_notify($1, shop) from unnest($2::text[]) shop', [channel, shops]),
+      client?.query('select pg_notify($1, message) from unnest($2::text[]) message', [channel, messages]),
     )
   }
 
@@ -98,8 +95,11 @@ export const startLiveHub = async (
   }
 
   return {
-    wrote: (shopId) => {
-      waiting.add(shopId)
+    wrote: (shopId, what) => {
+      const gathered = waiting.get(shopId) ?? { orders: new Map(), tray: false }
+      if (what === 'tray') gathered.tray = true
+      else for (const { orderId, seq } of what) gathered.orders.set(orderId, seq)
+      waiting.set(shopId, gathered)
       timer ??= setTimeout(() => {
         notify().catch((error) => problem('waking failed', error))
       }, gatherMs)
@@ -112,7 +112,7 @@ export const startLiveHub = async (
         'cache-control': 'no-store',
         'x-accel-buffering': 'no',
       })
-      reply.raw.write(`retry: 2000\nid: ${counter}\nevent: wake\ndata: {}\n\n`)
+      reply.raw.write(`retry: 2000\n${eventText(counter, { all: true, orders: [], tray: true })}`)
       listeners.set(reply, shopId)
       reply.raw.on('close', () => listeners.delete(reply))
     },
@@ -130,3 +130,6 @@ export const startLiveHub = async (
     },
   }
 }
+
+const eventText = (id: number, wake: Wake): string =>
+  `id: ${id}\nevent: wake\ndata: ${JSON.stringify(wake)}\n\n`

@@ -20,6 +20,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   sealed_reports: append,
   erasures: ['select'],
   refused_entries: edit,
+  second_person_proofs: append,
 
   // What entries can rebuild. A rebuild runs as the owner.
   order_heads: edit,
@@ -63,5 +64,6 @@ export const forgeable = [
   'shown_sides',
   'blobs',
   'sealed_reports',
+  'second_person_proofs',
   'erasures',
 ] as const

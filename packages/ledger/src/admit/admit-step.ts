@@ -1,6 +1,5 @@
-import type { Step } from '@bayledger/reckoning/step'
+import { namedStep, type Step } from '@bayledger/reckoning/step'
 import type { Draft } from '../entry.ts'
-import { namedStep } from '../questions/named.ts'
 import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
 import { type Refusal, refuse } from './refusal.ts'

@@ -1,4 +1,5 @@
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { Agreement } from '../agreement.ts'
 import type { Author } from '../entry.ts'
 import type { Role } from '../role.ts'
 
@@ -12,6 +13,9 @@ export type WrenchFacts = {
   readonly rangeUnit: 'lbf·ft' | 'lbf·in' | 'N·m'
 }
 
+/** A second person's agreement, good until `until` (UTC text). */
+export type ProvenSecondPerson = Agreement & { readonly staffId: string; readonly until: string }
+
 /** Everything outside the order that admitting needs: loaded by the caller, so that `admit` stays pure. */
 export type AdmitFacts = {
   /** The server's time, UTC text. */
@@ -19,6 +23,8 @@ export type AdmitFacts = {
   readonly author: Author
   /** The roles of the shop's active people, by id. */
   readonly staff: ReadonlyMap<string, readonly Role[]>
+  /** Second persons who typed their PIN for an entry, by the entry's id. */
+  readonly secondPersons: ReadonlyMap<string, ProvenSecondPerson>
   readonly refusedIds: ReadonlySet<string>
   readonly wrenches: ReadonlyMap<string, WrenchFacts>
   readonly gauges: ReadonlySet<string>

@@ -2,11 +2,12 @@ import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Pressure, Torque } from '@bayledger/reckoning/quantity'
 import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
+import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { WorkGate } from '../questions/finding-holds.ts'
 import type { GateReason } from '../questions/gate-reason.ts'
-import type { BundleNamed, StepNamed } from '../questions/named.ts'
+import type { BundleNamed } from '../questions/named.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
 
@@ -109,8 +110,13 @@ export type RefusalValues = {
     readonly unit: Torque['unit']
   }
   readonly WRENCH_UNKNOWN: { readonly wrench: string }
-  readonly SECOND_PERSON_IS_DOER: { readonly to: 'check-torque' | 'withdraw' }
+  readonly SECOND_PERSON_IS_DOER: { readonly to: 'check-torque' | 'agree' }
   readonly SECOND_PERSON_UNKNOWN: NoValues
+  /** Who may be the second person. */
+  readonly SECOND_PERSON_ROLE_NOT_ALLOWED: { readonly roles: readonly Role[] }
+  readonly SECOND_PERSON_UNPROVEN: NoValues
+  /** How long a sole worker waits between the last round and their own check. */
+  readonly SOLE_WORKER_TOO_SOON: { readonly minutes: number }
   readonly PRESSURE_TARGET_DIFFERS:
     | { readonly why: 'changed' | 'no-figure' }
     | { readonly why: 'label-over-sidewall'; readonly label: Pressure; readonly sidewallMaximum: Pressure }

@@ -54,11 +54,11 @@ const withdrawn = { yes: 'yes', 'second-person': 'with a second person', no: 'ne
 /** Every kind of entry as a Markdown table, from the registry itself. */
 export const kindsTable = (): string =>
   [
-    '| Kind | Says | Version | Written by | Roles | Without network | May be withdrawn | Sides |',
-    '| --- | --- | --- | --- | --- | --- | --- | --- |',
+    '| Kind | Says | Version | Written by | Roles | Second person | Without network | May be withdrawn | Sides |',
+    '| --- | --- | --- | --- | --- | --- | --- | --- | --- |',
     ...kindNames.map((kind) => {
-      const { writtenBy, roles, writtenWhere, strikable, sides } = definitionOf(kind)
-      return `| \`${kind}\` | ${meanings[kind]} | ${versionOf(kind)} | ${writtenBy.join(', ')} | ${roles.join(', ')} | ${writtenWhere === 'anywhere' ? 'yes' : 'no'} | ${withdrawn[strikable]} | ${sides.join(', ')} |`
+      const { writtenBy, roles, agreedBy, writtenWhere, strikable, sides } = definitionOf(kind)
+      return `| \`${kind}\` | ${meanings[kind]} | ${versionOf(kind)} | ${writtenBy.join(', ')} | ${roles.join(', ')} | ${agreedBy.join(', ')} | ${writtenWhere === 'anywhere' ? 'yes' : 'no'} | ${withdrawn[strikable]} | ${sides.join(', ')} |`
     }),
   ].join('\n')
 

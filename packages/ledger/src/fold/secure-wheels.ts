@@ -1,4 +1,4 @@
-import type { JobPlan, Step } from '@bayledger/reckoning/step'
+import type { PlanInForce, Step } from '@bayledger/reckoning/step'
 import { wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
 
@@ -7,7 +7,7 @@ import type { OrderState } from '../state.ts'
  * the customer has answered since, a wheel that came off goes on, is torqued and is checked. From where it came is
  * open again: a rotation may no longer be wanted.
  */
-export const withWheelsSecured = (before: OrderState, plan: JobPlan): JobPlan => {
+export const withWheelsSecured = (before: OrderState, plan: PlanInForce): PlanInForce => {
   const planned = new Set(plan.steps.map(({ stepKey }) => stepKey))
   const kept = (before.plan?.plan.steps ?? []).filter(
     (step) =>

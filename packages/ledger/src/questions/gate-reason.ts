@@ -1,7 +1,8 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Conflict } from '../state.ts'
-import type { BundleNamed, StepNamed } from './named.ts'
+import type { BundleNamed } from './named.ts'
 
 type NoValues = Readonly<Record<string, never>>
 

@@ -1,3 +1,4 @@
+import { namedStep } from '@bayledger/reckoning/step'
 import {
   axleOf,
   inReadingOrder,
@@ -6,12 +7,12 @@ import {
   wheelNames,
 } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
-import type { OrderState, WheelWork } from '../state.ts'
+import type { OrderState, TorqueSeal, WheelWork } from '../state.ts'
 import { unansweredBundles } from './answers.ts'
 import { conflictWords, openConflicts } from './conflict-words.ts'
 import { openStops } from './finding-holds.ts'
 import type { GateCode, GateReason, GateValues } from './gate-reason.ts'
-import { namedBundle, namedStep } from './named.ts'
+import { namedBundle } from './named.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
@@ -92,9 +93,15 @@ export const wheelStatus = (state: OrderState, wheel: WheelPosition): WheelStatu
   return work.checked ? 'secured' : 'unchecked'
 }
 
-/** Who sealed any torque round of a wheel since it was fitted: none of them may be its second person. */
+/** Every torque round of a wheel since it was fitted. */
+export const sealsOf = (work: WheelWork | undefined): TorqueSeal[] => [
+  ...Object.values(work?.rounds ?? {}),
+  ...(work?.overtaken ?? []),
+]
+
+/** Who sealed any of them: none of these people may be the wheel's second person, unless they work here alone. */
 export const torquedBy = (work: WheelWork | undefined): Author[] =>
-  [...Object.values(work?.rounds ?? {}), ...(work?.overtaken ?? [])].map((seal) => seal.written.by)
+  sealsOf(work).map((seal) => seal.written.by)
 
 /** Wheels that are off, untorqued or unchecked: the vehicle may not move, nor may its order end. */
 export const insecureWheels = (state: OrderState): WheelPosition[] =>
@@ -182,7 +189,9 @@ export const sealGate = (state: OrderState): WordedReason[] => [
     ),
   ),
   ...openSteps(state).map((step) =>
-    reason('step-open', step.wheel, `Still open: ${step.does}.`, { step: namedStep(step) }),
+    reason('step-open', step.wheel, `Still open: ${step.code.replaceAll('-', ' ')}.`, {
+      step: namedStep(step),
+    }),
   ),
   ...brokenSensors(state).map((wheel) =>
     reason(

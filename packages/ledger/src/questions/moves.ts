@@ -85,12 +85,7 @@ const stopMove = ({ diagnosis, stopsTold, refusals, reports }: OrderState): Move
       !(stopsTold[code] && wheels.every((wheel) => stopsTold[code]?.wheels.includes(wheel))),
   )
   return untold
-    ? move(
-        'desk',
-        'stop-untold',
-        `Call the customer now: ${untold.code.replaceAll('-', ' ')}.`,
-        diagnosis.written,
-      )
+    ? move('desk', 'stop-untold', `Call the customer now: ${untold.customer}`, diagnosis.written)
     : null
 }
 
@@ -183,7 +178,15 @@ const workMoves = (state: OrderState): Move[] => {
   const work = ready.find(({ closedBy }) => closedBy !== 'drive.done' && closedBy !== 'torque.checked')
   const inTheBay = [
     ...(check
-      ? [move('torque-check', 'torque-check', `Second person: ${check.does}.`, since, check.wheel)]
+      ? [
+          move(
+            'torque-check',
+            'torque-check',
+            `Second person: ${check.code.replaceAll('-', ' ')}.`,
+            since,
+            check.wheel,
+          ),
+        ]
       : []),
     ...(work ? [move('bay', 'step-open', stepWords(work), since, work.wheel)] : []),
   ]
@@ -198,7 +201,8 @@ const workMoves = (state: OrderState): Move[] => {
   ]
 }
 
-const stepWords = ({ does, wheel }: Step): string => `${does}${wheel ? `, ${wheelNames[wheel]}` : ''}.`
+const stepWords = ({ code, wheel }: Step): string =>
+  `${code.replaceAll('-', ' ')}${wheel ? `, ${wheelNames[wheel]}` : ''}.`
 
 const sealMove = (state: OrderState, since: Written | undefined): Move => {
   const [conflict] = openConflicts(state)

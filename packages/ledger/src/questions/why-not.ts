@@ -1,9 +1,8 @@
-import type { Step } from '@bayledger/reckoning/step'
+import { namedStep, type Step } from '@bayledger/reckoning/step'
 import { type Refusal, refuse } from '../admit/refusal.ts'
 import type { OrderState } from '../state.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { bareReason, missingOnArrival, roadGate, wheelStatus } from './gates.ts'
-import { namedStep } from './named.ts'
 
 /**
  * Why a step of the plan may not be closed now; `null` where it may. It depends on the order alone, so the server that

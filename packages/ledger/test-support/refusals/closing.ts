@@ -1,6 +1,6 @@
 import { decide, handBack, oneSensorJob, sealOf, stageWriters, tireOf, workUntil } from '../one-sensor-job.ts'
 import { idOf, wordsOf } from '../seeded-ids.ts'
-import { advisor, colleague, lead, technician } from '../shop.ts'
+import { advisor, agreedBy, colleague, lead, technician } from '../shop.ts'
 import { bay, before, desk, lastOf, note, type Refusals, strikeOf } from './setting.ts'
 
 export const closingRefusals: Refusals<
@@ -72,7 +72,7 @@ export const closingRefusals: Refusals<
         stageWriters.estimated(pen)
         decide(pen, 'declined')
         pen.write('report.sealed', sealOf(pen), { ...desk, given: { reportNumber: 'R-1' } })
-        return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: lead.id }, desk)
+        return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: agreedBy(lead) }, desk)
       },
     ],
   ],
@@ -88,7 +88,7 @@ export const closingRefusals: Refusals<
         )
         workUntil(pen, () => false)
         stageWriters.sealed(pen)
-        return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: advisor.id }, desk)
+        return pen.attempt('order.handed_back', handBack, desk)
       },
     ],
   ],
@@ -150,7 +150,7 @@ export const closingRefusals: Refusals<
         const pen = before('RR.studs.second-check')
         return pen.attempt(
           'entry.struck',
-          strikeOf(lastOf(pen, 'studs.torqued'), { reason: 'undone', secondPersonId: lead.id }),
+          strikeOf(lastOf(pen, 'studs.torqued'), { reason: 'undone', secondPerson: agreedBy(lead) }),
           bay,
         )
       },

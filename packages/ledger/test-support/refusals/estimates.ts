@@ -9,7 +9,7 @@ import {
   stageWriters,
 } from '../one-sensor-job.ts'
 import { idOf, wordsOf } from '../seeded-ids.ts'
-import { gauge, lead, linkId } from '../shop.ts'
+import { agreedBy, gauge, lead, linkId } from '../shop.ts'
 import { tarn } from '../tarn.ts'
 import {
   attemptEstimate,
@@ -96,7 +96,7 @@ export const estimatesRefusals: Refusals<
           {
             codes: ['tire-unsafe'],
             cautionShown: 'CT-04.1',
-            proof: { kind: 'refused-to-sign', witnessId: lead.id },
+            proof: { kind: 'refused-to-sign', witness: agreedBy(lead) },
           },
           desk,
         ),

@@ -1,6 +1,7 @@
 import type { Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { PlannedStep } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { RefusalCode } from '../../src/admit/refusal-codes.ts'
 import type { Appended } from '../../src/append.ts'
@@ -104,7 +105,7 @@ export const strikeOf = (entryId: string, change: Partial<PayloadOf<'entry.struc
   entryId,
   reason: 'wrong-value' as const,
   words: null,
-  secondPersonId: null,
+  secondPerson: null,
   ...change,
 })
 
@@ -112,6 +113,10 @@ export const lastOf = (pen: OrderPen, kind: Kind): string =>
   pen.entries().findLast((entry) => entry.kind === kind)?.id ?? ''
 
 export const note = { words: wordsOf('note') }
+
+/** The steps of the plan in force, to be planned anew. */
+export const stepsOf = (pen: OrderPen): PlannedStep[] =>
+  (pen.state().plan?.plan.steps ?? []).filter((step) => step.values !== null)
 
 /** The job decided, its plan that of other works of the same authorized bundle. */
 export const replanned = (works: readonly Work[], sheet: SpecificationSheet = tarn): OrderPen => {

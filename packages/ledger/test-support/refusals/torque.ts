@@ -1,6 +1,10 @@
+import type { ProvenSecondPerson } from '../../src/admit/facts.ts'
+import type { Appended } from '../../src/append.ts'
+import { namedOnly } from '../../src/second-person.ts'
+import { provenIn } from '../order-pen.ts'
 import { idOf } from '../seeded-ids.ts'
-import { lead, technician, wrench } from '../shop.ts'
-import { bay, before, closeStep, lastOf, type Refusals } from './setting.ts'
+import { advisor, agreedBy, colleague, lead, technician, wrench } from '../shop.ts'
+import { bay, before, closeStep, lastOf, type Refusals, strikeOf } from './setting.ts'
 
 export const torqueRefusals: Refusals<
   | 'TORQUE_DIFFERS_FROM_SHEET'
@@ -10,6 +14,9 @@ export const torqueRefusals: Refusals<
   | 'WRENCH_UNKNOWN'
   | 'SECOND_PERSON_IS_DOER'
   | 'SECOND_PERSON_UNKNOWN'
+  | 'SECOND_PERSON_ROLE_NOT_ALLOWED'
+  | 'SECOND_PERSON_UNPROVEN'
+  | 'SOLE_WORKER_TOO_SOON'
 > = {
   TORQUE_DIFFERS_FROM_SHEET: [
     [
@@ -110,6 +117,18 @@ export const torqueRefusals: Refusals<
       },
     ],
   ],
+  SOLE_WORKER_TOO_SOON: [
+    [
+      'a sole worker checking a wheel twenty seconds after torquing it',
+      () =>
+        closeStep(
+          before('RR.studs.second-check'),
+          'RR.studs.second-check',
+          {},
+          { ...bay, facts: { staff: new Map([[technician.id, ['owner', 'technician']]]) } },
+        ),
+    ],
+  ],
   SECOND_PERSON_UNKNOWN: [
     [
       'a withdrawal confirmed by a stranger',
@@ -119,4 +138,49 @@ export const torqueRefusals: Refusals<
       },
     ],
   ],
+  SECOND_PERSON_ROLE_NOT_ALLOWED: [
+    [
+      'a withdrawal confirmed by an advisor',
+      () => {
+        const pen = before('RR.tire.open')
+        return pen.strike(lastOf(pen, 'wheel.removed'), technician, advisor)
+      },
+    ],
+  ],
+  SECOND_PERSON_UNPROVEN: [
+    ['a withdrawal in the name of somebody who proved nothing', () => strikeWith(() => new Map())],
+    [
+      'a withdrawal that carries no proof at all',
+      () => {
+        const pen = before('RR.tire.open')
+        const payload = strikeOf(lastOf(pen, 'wheel.removed'), { secondPerson: namedOnly(lead.id) })
+        return pen.attempt('entry.struck', payload, bay)
+      },
+    ],
+    ['a proof of another person', () => strikeWith((proven) => ({ ...proven, staffId: colleague.id }))],
+    ['a proof for another order', () => strikeWith((proven) => ({ ...proven, orderId: idOf('other') }))],
+    ['a proof of other content', () => strikeWith((proven) => ({ ...proven, digest: '0'.repeat(64) }))],
+    [
+      'a proof for another kind of entry',
+      () => strikeWith((proven) => ({ ...proven, kind: 'order.handed_back' })),
+    ],
+    [
+      'a proof that has run out',
+      () => strikeWith((proven) => ({ ...proven, until: '2026-01-12T14:59:59.999Z' })),
+    ],
+  ],
+}
+
+/** The withdrawal of a wheel that came off, agreed to by the lead, with what the server knows of it changed. */
+const strikeWith = (
+  change: (proven: ProvenSecondPerson) => ProvenSecondPerson | ReadonlyMap<string, ProvenSecondPerson>,
+): Appended => {
+  const pen = before('RR.tire.open')
+  const id = idOf('entry/strike')
+  const payload = strikeOf(lastOf(pen, 'wheel.removed'), { secondPerson: agreedBy(lead) })
+  const [proven] = provenIn(pen.draft('entry.struck', payload, { ...bay, id })).values()
+  if (!proven) throw new RangeError('the withdrawal names nobody')
+  const changed = change(proven)
+  const secondPersons = changed instanceof Map ? changed : new Map([[id, changed as ProvenSecondPerson]])
+  return pen.attempt('entry.struck', payload, { ...bay, id, facts: { secondPersons } })
 }

@@ -1,7 +1,7 @@
 import { arrivalOf, findingsOf, oneSensorJob, tireOf, workUntil } from '../one-sensor-job.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { gauge, lead } from '../shop.ts'
-import { bay, before, closeStep, desk, type Refusals } from './setting.ts'
+import { bay, before, closeStep, desk, type Refusals, stepsOf } from './setting.ts'
 
 export const wheelsRefusals: Refusals<
   | 'WHEEL_NOT_OFF'
@@ -40,9 +40,9 @@ export const wheelsRefusals: Refusals<
       'a wheel that comes off twice',
       () => {
         const pen = before('RR.wheel.off')
-        const again = oneSensorJob('decided').state().plan
+        const planned = stepsOf(oneSensorJob('decided'))
         closeStep(pen, 'RR.wheel.off')
-        const steps = (again?.plan.steps ?? []).map((step) =>
+        const steps = planned.map((step) =>
           step.stepKey === 'RR.wheel.off' ? { ...step, stepKey: 'RR.wheel.off-again', waitsFor: [] } : step,
         )
         pen.write('plan.issued', { plan: { planVersion: 2, steps }, decisionId: null }, { by: 'system' })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { doesOf, howOf } from '../../test-support/in-words.ts'
 import { utilitySheet as sheet } from '../../test-support/utility-sheet.ts'
 import type { Work } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
@@ -91,20 +92,20 @@ describe('one new sensor', () => {
     const fit = find('RR.sensor.fit', works)
     expect(fit.figure).toMatchObject({ torque: { value: 62, unit: 'lbf·in' } })
     expect(fit.needs).toEqual(['value', 'photo'])
-    expect(fit.how).toContain('without penetrant')
-    expect(fit.how).toContain('in one pull')
+    expect(howOf(fit)).toContain('without penetrant')
+    expect(howOf(fit)).toContain('in one pull')
   })
 
   it('with a rubber stem shows the screw’s torque, or says that the sheet has none', () => {
     const rubber: readonly Work[] = [{ kind: 'fit-sensor', wheel: 'RR', valve: 'snap-in', identity: 'copy' }]
     const lacking = find('RR.sensor.fit', rubber)
     expect(lacking.figure).toBeNull()
-    expect(lacking.how).toContain('The sheet has no torque for the stem screw')
-    expect(lacking.how).not.toContain('The label asks')
+    expect(howOf(lacking)).toContain('The sheet has no torque for the stem screw')
+    expect(howOf(lacking)).not.toContain('The label asks')
     const screw = { ...sheet, sensor: sheet.sensor && { ...sheet.sensor, stemScrewTorque: newton(1.4) } }
     expect(find('RR.sensor.fit', rubber, screw).figure).toMatchObject({ torque: newton(1.4) })
     const slipped = { ...sheet, sensor: sheet.sensor && { ...sheet.sensor, stemScrewTorque: newton(14) } }
-    expect(find('RR.sensor.fit', rubber, slipped).how).toContain('for a stem screw')
+    expect(howOf(find('RR.sensor.fit', rubber, slipped))).toContain('for a stem screw')
   })
 
   it.each([
@@ -113,7 +114,7 @@ describe('one new sensor', () => {
   ] as const)('with a rubber stem at a label of %d psi warns of its limit: %s', (psi, warns) => {
     const high = { ...sheet, placard: { ...sheet.placard, rear: { psi, kPa: psi * 7 } } }
     const at = (valve: 'snap-in' | 'clamp-in') =>
-      find('RR.sensor.fit', [{ kind: 'fit-sensor', wheel: 'RR', valve, identity: 'new' }], high).how
+      howOf(find('RR.sensor.fit', [{ kind: 'fit-sensor', wheel: 'RR', valve, identity: 'new' }], high))
     expect(at('snap-in').includes(`The label asks for ${psi} psi`)).toBe(warns)
     expect(at('clamp-in')).not.toContain('The label asks')
   })
@@ -157,8 +158,8 @@ describe('a leak', () => {
   })
 
   it('whose stem parts were not authorized goes on only with the customer’s written No', () => {
-    expect(find('LF.tire.seat', works).how).not.toContain('written No')
-    expect(find('LF.tire.seat', [{ kind: 'find-leak', wheel: 'LF' }]).how).toContain('written No')
+    expect(howOf(find('LF.tire.seat', works))).not.toContain('written No')
+    expect(howOf(find('LF.tire.seat', [{ kind: 'find-leak', wheel: 'LF' }]))).toContain('written No')
   })
 })
 
@@ -166,8 +167,8 @@ describe('a plain stem', () => {
   it('has no torque and no sensor to read', () => {
     const works: readonly Work[] = [{ kind: 'service-stem', wheel: 'LR', valve: 'plain' }]
     expect(find('LR.stem.renew', works).figure).toBeNull()
-    expect(find('LR.stem.renew', works).how).toContain('stem puller')
-    expect(find('LR.stem.renew', works).how).toContain('silent when asked twice')
+    expect(howOf(find('LR.stem.renew', works))).toContain('stem puller')
+    expect(howOf(find('LR.stem.renew', works))).toContain('silent when read twice')
     expect(keysAt('LR', works)).not.toContain('sensor.read-in-rim')
   })
 })
@@ -191,8 +192,10 @@ describe('new tires with the sensors kept', () => {
         ...hub,
         ...atTheEnd,
       ])
-    expect(find('RF.tire.match', works).how).toContain('235/60R18, SL')
-    expect(find('SP.tire.match', [{ kind: 'fit-tire', wheel: 'SP' }]).how).toContain('no tire for this place')
+    expect(howOf(find('RF.tire.match', works))).toContain('235/60R18, SL')
+    expect(howOf(find('SP.tire.match', [{ kind: 'fit-tire', wheel: 'SP' }]))).toContain(
+      'no tire for this place',
+    )
   })
 
   it('need no relearn where each sensor stays, and a reset where there is none', () => {
@@ -213,22 +216,22 @@ describe('the other season’s wheels', () => {
     ])
     for (const wheel of roadPositions) {
       expect(find(`${wheel}.wheel.off`, works).waitsFor).toEqual(keys(works).slice(0, 4))
-      expect(find(`${wheel}.wheel.on`, works).how).toContain("The other set's wheel")
+      expect(howOf(find(`${wheel}.wheel.on`, works))).toContain("The other set's wheel")
       expect(keysAt(wheel, works)).toEqual(['other.read', 'wheel.off', ...hub, ...atTheEnd])
     }
     expect(keys(works)).toContain('vehicle.relearn.done')
   })
 
   it('do not go on without sensors where the vehicle listens for them', () => {
-    expect(find('LF.other.read', works).how).toContain('No sensor, or silent twice: stop')
+    expect(howOf(find('LF.other.read', works))).toContain('No sensor, or silent twice: stop')
     expect(find('LF.other.read', works).figure).toMatchObject({ megahertz: 315 })
-    expect(find('LF.other.read', works, indirect).how).not.toContain('sensor')
+    expect(howOf(find('LF.other.read', works, indirect))).not.toContain('sensor')
     expect(find('LF.other.read', works, indirect).figure).toBeNull()
   })
 
   it('are not rotated in the same order', () => {
     const both: readonly Work[] = [...works, { kind: 'rotate', pattern: 'front-to-back' }]
-    expect(find('vehicle.rotation.tires', both).how).toContain('The other set goes on')
+    expect(howOf(find('vehicle.rotation.tires', both))).toContain('The other set goes on')
     expect(steps(both).some(({ comesFrom }) => comesFrom)).toBe(false)
   })
 })
@@ -250,16 +253,16 @@ describe('a rotation', () => {
     const on = find('LF.wheel.on', works)
     expect(on.comesFrom).toBe('LR')
     expect(on.waitsFor).toEqual(['LF.wheel.off', 'LR.wheel.off'])
-    expect(on.how).toContain('The wheel marked LR, from the left rear, goes on here.')
+    expect(howOf(on)).toContain('The wheel marked LR, from the left rear, goes on here.')
     for (const wheel of roadPositions)
       expect(find(`${wheel}.wheel.off`, works).waitsFor).toEqual(['vehicle.rotation.tires'])
   })
 
   it('says which ID the vehicle must then hold where', () => {
-    expect(find('vehicle.closing.module', works).how).toContain(
+    expect(howOf(find('vehicle.closing.module', works))).toContain(
       'After this rotation: LF the ID that was read at LR, RF the ID that was read at RR',
     )
-    expect(find('vehicle.closing.module', [{ kind: 'relearn' }]).how).not.toContain('rotation')
+    expect(howOf(find('vehicle.closing.module', [{ kind: 'relearn' }]))).not.toContain('rotation')
   })
 
   it('of a wheel whose tire is opened waits for that tire at the wheel’s new place', () => {
@@ -271,7 +274,7 @@ describe('a rotation', () => {
   it('of five takes the spare out and stows another, which is set there', () => {
     expect(keysAt('SP', five, fiveAlike)).toEqual(['wheel.out', 'wheel.stow', 'pressure.set'])
     expect(find('RR.wheel.on', five, fiveAlike).waitsFor).toEqual(['RR.wheel.off', 'SP.wheel.out'])
-    expect(find('RR.wheel.on', five, fiveAlike).how).toContain('marked SP, the spare,')
+    expect(howOf(find('RR.wheel.on', five, fiveAlike))).toContain('marked SP, the spare,')
     expect(find('SP.wheel.stow', five, fiveAlike)).toMatchObject({
       comesFrom: 'LF',
       waitsFor: ['SP.wheel.out', 'LF.wheel.off'],
@@ -287,25 +290,25 @@ describe('a rotation', () => {
     const refused = (on: SpecificationSheet, pattern: 'front-to-back' | 'five-forward-cross') => {
       const works: readonly Work[] = [{ kind: 'rotate', pattern }]
       expect(steps(works, on).some(({ closedBy }) => closedBy === 'wheel.removed')).toBe(false)
-      return find('vehicle.rotation.tires', works, on).how
+      return howOf(find('vehicle.rotation.tires', works, on))
     }
     expect(refused({ ...sheet, staggered: true }, 'front-to-back')).toContain('no wheel leaves its axle')
     const wide = { ...sheet, tire: { ...sheet.tire, rear: { ...sheet.tire.rear, size: '275/35R18' } } }
     expect(refused(wide, 'front-to-back')).toContain('no wheel leaves its axle')
     expect(refused(sheet, 'five-forward-cross')).toContain('temporary')
-    expect(refused({ ...sheet, spare: 'none' }, 'five-forward-cross')).toContain('knows no spare')
+    expect(refused({ ...sheet, spare: 'none' }, 'five-forward-cross')).toContain('has no spare')
     expect(refused({ ...fiveAlike, tire: sheet.tire }, 'five-forward-cross')).toContain('not of the size')
     expect(keysAt('LF', [{ kind: 'rotate', pattern: 'side-to-side' }], wide)).toContain('wheel.off')
   })
 
   it('by two patterns at once is none', () => {
     const two: readonly Work[] = [...works, { kind: 'rotate', pattern: 'cross' }]
-    expect(find('vehicle.rotation.tires', two).how).toContain('Two patterns are authorized.')
+    expect(howOf(find('vehicle.rotation.tires', two))).toContain('Two patterns are authorized.')
     expect(keys(two)).not.toContain('LF.wheel.off')
   })
 
   it('is followed by a reset without sensors, and by nothing to learn without a system', () => {
-    expect(find('vehicle.relearn.done', works, indirect).does).toBe('Tell the vehicle its tires are right')
+    expect(doesOf(find('vehicle.relearn.done', works, indirect))).toBe('Tell the vehicle its tires are right')
     expect(keys(works, { ...sheet, system: 'none', sensor: null })).not.toContain('vehicle.relearn.done')
   })
 })
@@ -328,7 +331,12 @@ describe('the torque looked at after some miles', () => {
       'vehicle.last.look',
     ])
     const step = find('RF.studs.torque-again', [again('RF')])
-    expect(step).toMatchObject({ closedBy: 'studs.torqued', caution: 'CW-08', waitsFor: [] })
+    expect(step).toMatchObject({
+      code: 'torque-after-miles',
+      closedBy: 'studs.torqued',
+      cautions: [{ number: 'CW-08', version: 1 }],
+      waitsFor: [],
+    })
     expect(find('vehicle.last.look', [again('RF'), { kind: 'look' }]).waitsFor).toEqual([
       'RF.studs.torque-again',
     ])

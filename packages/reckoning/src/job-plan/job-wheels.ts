@@ -1,7 +1,8 @@
 import type { Work } from '../estimate.ts'
 import { cameFrom, type Moves, movedPlaces } from '../rotation/moves.ts'
+import type { RotationDoubt } from '../rotation/rotation-doubt.ts'
 import { patternMoves, type RotationPattern } from '../rotation/rotation-pattern.ts'
-import { sheetRefusals } from '../rotation/sheet-refusals.ts'
+import { sheetDoubts } from '../rotation/sheet-doubts.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { inReadingOrder, type RoadPosition, roadPositions, type WheelPosition } from '../wheels.ts'
 
@@ -16,7 +17,7 @@ export type JobWheels = {
   readonly swapsSet: boolean
   /** What the rotation, if there is one, moves; nothing where something speaks against it. */
   readonly moves: Moves
-  readonly rotation: { readonly pattern: RotationPattern; readonly against: readonly string[] } | null
+  readonly rotation: { readonly pattern: RotationPattern; readonly doubts: readonly RotationDoubt[] } | null
 }
 
 /**
@@ -29,7 +30,7 @@ export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): Jo
   const opened = inReadingOrder(works.flatMap((work) => (opensTire(work) ? [work.wheel] : [])))
   const swapsSet = works.some(({ kind }) => kind === 'swap-wheels')
   const rotation = rotationOf(sheet, works, swapsSet)
-  const moves = rotation && rotation.against.length === 0 ? patternMoves(rotation.pattern) : {}
+  const moves = rotation && rotation.doubts.length === 0 ? patternMoves(rotation.pattern) : {}
   const leaves = new Set<WheelPosition>([
     ...opened,
     ...movedPlaces(moves),
@@ -81,10 +82,10 @@ const rotationOf = (
   if (pattern === undefined) return null
   return {
     pattern,
-    against: [
-      ...(swapsSet ? ['The other set goes on in the same order.'] : []),
-      ...(another === undefined ? [] : ['Two patterns are authorized.']),
-      ...sheetRefusals(patternMoves(pattern), sheet),
+    doubts: [
+      ...(swapsSet ? (['other-set-in-same-order'] as const) : []),
+      ...(another === undefined ? [] : (['two-patterns'] as const)),
+      ...sheetDoubts(patternMoves(pattern), sheet),
     ],
   }
 }

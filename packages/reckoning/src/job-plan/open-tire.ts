@@ -1,8 +1,7 @@
 import type { SpecificationSheet } from '../sheet.ts'
 import type { StepFigure } from '../step.ts'
-import { stemTorqueDoubts } from '../torque/plausible-torque.ts'
 import type { WheelPosition } from '../wheels.ts'
-import type { StepWords } from './step-of.ts'
+import type { StepDraft } from './step-of.ts'
 
 /**
  * A wheel comes off its hub.
@@ -10,12 +9,11 @@ import type { StepWords } from './step-of.ts'
  * @limits The vehicle maker's lift points and instructions govern.
  * @source Common practice, no source.
  */
-export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): StepWords => ({
+export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): StepDraft => ({
   stepKey: `${wheel}.wheel.off`,
   code: 'take-wheel-off',
+  values: {},
   wheel,
-  does: 'Take the wheel off',
-  how: `Mark the tire ${wheel}. Note a seized or over-tight fastener or a damaged stud.`,
   closedBy: 'wheel.removed',
   needs: ['value'],
   waitsFor: after,
@@ -28,13 +26,12 @@ export const takeWheelOff = (wheel: WheelPosition, after: readonly string[]): St
  * @limits The machine maker's instructions govern.
  * @source Common practice, no source.
  */
-export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWords[] => [
+export const openTire = (wheel: WheelPosition, after: readonly string[]): StepDraft[] => [
   {
     stepKey: `${wheel}.tire.open`,
     code: 'open-tire',
+    values: {},
     wheel,
-    does: 'Let the air off, break the bead',
-    how: 'Cap and core out first, your face clear of the stem, until no air comes. Keep the shovel and the tool head away from the sensor; the machine maker’s positions govern.',
     closedBy: 'step.closed',
     waitsFor: after,
     caution: 'open',
@@ -42,9 +39,8 @@ export const openTire = (wheel: WheelPosition, after: readonly string[]): StepWo
   {
     stepKey: `${wheel}.tire.inside`,
     code: 'look-inside',
+    values: {},
     wheel,
-    does: 'Look inside the tire',
-    how: 'Look for wear of the liner, dust from running low, earlier repairs, foreign bodies; photo. An old sensor is renewed most cheaply now: if it is, tell the desk before the tire goes back on.',
     closedBy: 'tire.inspected',
     needs: ['value', 'photo'],
     waitsFor: [`${wheel}.tire.open`],
@@ -63,18 +59,12 @@ export const closeTire = (
   wheel: WheelPosition,
   after: readonly string[],
   keepsStem: boolean,
-): StepWords[] => [
+): StepDraft[] => [
   {
     stepKey: `${wheel}.tire.seat`,
     code: 'seat-tire',
+    values: { keepsStem },
     wheel,
-    does: 'Mount the tire, seat the beads',
-    how: [
-      'Lubricate. Arrow and outer side as the tire is marked. Keep the last part to go over the rim away from the sensor.',
-      ...(keepsStem
-        ? ['The stem parts work once and are not authorized: without the customer’s written No, stop.']
-        : []),
-    ].join(' '),
     closedBy: 'step.closed',
     waitsFor: after,
     caution: 'seat',
@@ -82,9 +72,8 @@ export const closeTire = (
   {
     stepKey: `${wheel}.tire.core`,
     code: 'torque-core',
+    values: {},
     wheel,
-    does: 'Torque the new valve core',
-    how: coreWords(sheet),
     closedBy: 'step.closed',
     figure: coreFigure(sheet),
     needs: ['value'],
@@ -94,9 +83,8 @@ export const closeTire = (
   {
     stepKey: `${wheel}.tire.leak`,
     code: 'check-leaks',
+    values: {},
     wheel,
-    does: 'Check stem, core and beads for leaks',
-    how: 'Soapy water, two minutes. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.',
     closedBy: 'leak.checked',
     needs: ['value'],
     waitsFor: [`${wheel}.tire.core`],
@@ -104,21 +92,12 @@ export const closeTire = (
   {
     stepKey: `${wheel}.tire.balance`,
     code: 'balance-wheel',
+    values: {},
     wheel,
-    does: 'Balance the wheel',
-    how: 'Record what imbalance is left, if the machine shows it.',
     closedBy: 'step.closed',
     waitsFor: [`${wheel}.tire.leak`],
   },
 ]
 
 const coreFigure = ({ sensor }: SpecificationSheet): StepFigure | null =>
-  sensor ? { kind: 'torque', torque: sensor.coreTorque, source: "valve core, sensor maker's sheet" } : null
-
-const coreWords = ({ sensor }: SpecificationSheet): string =>
-  [
-    'With a core driver; nickel-plated in an aluminum stem. Record the torque.',
-    ...(sensor
-      ? stemTorqueDoubts('valve core', sensor.coreTorque)
-      : ["The sheet has no figure: the valve maker's governs."]),
-  ].join(' ')
+  sensor ? { kind: 'torque', torque: sensor.coreTorque, source: { from: 'valve-core' } } : null

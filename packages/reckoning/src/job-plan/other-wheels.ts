@@ -1,8 +1,8 @@
-import { cameFrom, type Moves, movedPlaces } from '../rotation/moves.ts'
-import { patternTitle, type RotationPattern } from '../rotation/rotation-pattern.ts'
+import type { RotationDoubt } from '../rotation/rotation-doubt.ts'
+import type { RotationPattern } from '../rotation/rotation-pattern.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
-import { frequencyFigure, type StepWords } from './step-of.ts'
+import { frequencyFigure, type StepDraft } from './step-of.ts'
 
 /**
  * A new tire is held against the sheet before the old one comes off; its number is kept for its registration.
@@ -10,14 +10,13 @@ import { frequencyFigure, type StepWords } from './step-of.ts'
  * @limits The vehicle maker's label governs.
  * @source Common practice, no source; the number is kept for the registration of 49 CFR 574.
  */
-export const matchTire = (sheet: SpecificationSheet, wheel: WheelPosition): StepWords => {
+export const matchTire = (sheet: SpecificationSheet, wheel: WheelPosition): StepDraft => {
   const named = sheet.tire[axleOf(wheel)]
   return {
     stepKey: `${wheel}.tire.match`,
     code: 'match-tire',
+    values: { tire: named ? { size: named.size, loadClass: named.loadClass } : null },
     wheel,
-    does: 'Match the new tire, read its number',
-    how: `The sheet has ${named ? `${named.size}, ${named.loadClass}` : 'no tire for this place: read the label'}. Load index and speed symbol at least the label's. Record the whole identification number.`,
     closedBy: 'step.closed',
     needs: ['value'],
   }
@@ -37,21 +36,13 @@ export const otherReadKey = (wheel: WheelPosition): string => `${wheel}.other.re
  * @units MHz
  * @source 49 USC 30122(b), as an agency letter to the trade reads it, from memory. The rest: common practice, no source.
  */
-export const readOtherWheel = (sheet: SpecificationSheet, wheel: WheelPosition): StepWords => {
+export const readOtherWheel = (sheet: SpecificationSheet, wheel: WheelPosition): StepDraft => {
   const hears = sheet.system === 'direct'
   return {
     stepKey: otherReadKey(wheel),
     code: 'read-other-wheel',
+    values: { hearsSensors: hears },
     wheel,
-    does: "Read the other set's wheel",
-    how: [
-      'Tire size, date code, tread, damage, pressure.',
-      ...(hears
-        ? [
-            "Trigger its sensor, away from the vehicle: ID, and the sheet's frequency. No sensor, or silent twice: stop. Move the sensors over, sell sensors, or decline.",
-          ]
-        : []),
-    ].join(' '),
     closedBy: 'step.closed',
     figure: hears ? frequencyFigure(sheet) : null,
     needs: ['value'],
@@ -67,14 +58,10 @@ export const rotationTiresKey = 'vehicle.rotation.tires'
  * @limits The vehicle maker's pattern governs.
  * @source Common practice, no source.
  */
-export const askTires = (pattern: RotationPattern, against: readonly string[]): StepWords => ({
+export const checkTires = (pattern: RotationPattern, doubts: readonly RotationDoubt[]): StepDraft => ({
   stepKey: rotationTiresKey,
   code: 'check-tires-for-rotation',
-  does: 'See that the tires allow the rotation',
-  how:
-    against.length > 0
-      ? `Not ${patternTitle(pattern)}: ${against.join(' ')} Nothing is moved; tell the desk.`
-      : `Planned: ${patternTitle(pattern)}. Arrows that roll one way only, sizes, load marks, a spare's limits: each tire must be right for its new place. If one is not, stop. The vehicle maker's pattern governs.`,
+  values: { pattern, doubts: [...doubts] },
   closedBy: 'step.closed',
   needs: ['value'],
 })
@@ -84,12 +71,11 @@ export const askTires = (pattern: RotationPattern, against: readonly string[]): 
  *
  * @source Common practice, no source.
  */
-export const takeSpareOut = (after: readonly string[]): StepWords => ({
+export const takeSpareOut = (after: readonly string[]): StepDraft => ({
   stepKey: 'SP.wheel.out',
   code: 'take-spare-out',
+  values: {},
   wheel: 'SP',
-  does: 'Take the spare out',
-  how: 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
   closedBy: 'step.closed',
   needs: ['value'],
   waitsFor: after,
@@ -100,25 +86,12 @@ export const takeSpareOut = (after: readonly string[]): StepWords => ({
  *
  * @source Common practice, no source.
  */
-export const stowSpare = (from: WheelPosition, after: readonly string[]): StepWords => ({
+export const stowSpare = (from: WheelPosition, after: readonly string[]): StepDraft => ({
   stepKey: 'SP.wheel.stow',
   code: 'stow-spare',
+  values: {},
   wheel: 'SP',
-  does: 'Stow the new spare',
-  how: `The wheel marked ${from} becomes the spare. Hold it as the vehicle maker says, so that it cannot come loose.`,
   closedBy: 'step.closed',
   waitsFor: after,
   comesFrom: from,
 })
-
-/**
- * Which ID must then stand where: what the vehicle stored follows the wheels.
- *
- * @source This program's own rule: a sensor goes where its wheel goes.
- */
-export const movedIdWords = (moves: Moves): string => {
-  const places = movedPlaces(moves).map(
-    (place) => `${place} the ID that was read at ${cameFrom(moves, place)}`,
-  )
-  return places.length === 0 ? '' : `After this rotation: ${places.join(', ')}.`
-}

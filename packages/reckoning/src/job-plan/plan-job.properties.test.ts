@@ -1,11 +1,11 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { utilitySheet } from '../../test-support/utility-sheet.ts'
-import { workCautionByNumber } from '../cautions/work-cautions.ts'
+import { issuedWorkCautions } from '../cautions/work-cautions.ts'
 import type { Work } from '../estimate.ts'
 import { RotationPattern } from '../rotation/rotation-pattern.ts'
 import { SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
-import { JobPlan, type Step } from '../step.ts'
+import { JobPlan, type PlannedStep } from '../step.ts'
 import { readingOrder, roadPositions } from '../wheels.ts'
 import { planJob } from './plan-job.ts'
 import { confirmationKey } from './step-of.ts'
@@ -65,7 +65,7 @@ const anySheet: fc.Arbitrary<SpecificationSheet> = fc
   }))
 
 /** Every step that must be closed before a step can be. */
-const everythingBefore = (steps: readonly Step[]): ReadonlyMap<string, ReadonlySet<string>> => {
+const everythingBefore = (steps: readonly PlannedStep[]): ReadonlyMap<string, ReadonlySet<string>> => {
   const before = new Map<string, Set<string>>()
   for (const { stepKey, waitsFor } of steps)
     before.set(stepKey, new Set(waitsFor.flatMap((key) => [key, ...(before.get(key) ?? [])])))
@@ -73,14 +73,14 @@ const everythingBefore = (steps: readonly Step[]): ReadonlyMap<string, ReadonlyS
 }
 
 /** Which safety figure a step shows to be worked by, seen from the step alone. */
-const shownFigure = ({ figure, closedBy }: Step): SafetyFigure | null => {
+const shownFigure = ({ figure, closedBy }: PlannedStep): SafetyFigure | null => {
   if (figure?.kind === 'placard') return 'placard'
   if (figure?.kind === 'frequency') return 'frequency'
   return closedBy === 'studs.torqued' || closedBy === 'torque.checked' ? 'studTorque' : null
 }
 
 const plans = (
-  check: (steps: readonly Step[], sheet: SpecificationSheet, works: readonly Work[]) => void,
+  check: (steps: readonly PlannedStep[], sheet: SpecificationSheet, works: readonly Work[]) => void,
 ): void =>
   fc.assert(
     fc.property(anySheet, anyAuthorized, (sheet, authorized) => {
@@ -179,7 +179,7 @@ describe('any job plan', () => {
       const off = steps.flatMap(({ closedBy, wheel }) =>
         closedBy === 'wheel.removed' && wheel ? [wheel] : [],
       )
-      const mayDrive = (step: Step) =>
+      const mayDrive = (step: PlannedStep) =>
         step.closedBy === 'drive.done' ||
         (step.closedBy === 'relearn.done' && (sheet.relearn?.method ?? 'automatic') === 'automatic')
       for (const step of [...steps.filter(mayDrive), ...steps.slice(-1)])
@@ -256,7 +256,7 @@ describe('any job plan', () => {
     plans((steps, sheet, works) => {
       if (!works.some(({ kind }) => changing.includes(kind))) return
       proven += 1
-      const named = (closedBy: Step['closedBy']) => steps.filter((step) => step.closedBy === closedBy)
+      const named = (closedBy: PlannedStep['closedBy']) => steps.filter((step) => step.closedBy === closedBy)
       const wheels = named('pressure.set').map(({ wheel }) => wheel)
       for (const wheel of roadPositions) expect(wheels).toContain(wheel)
       for (const kind of ['drive.done', 'telltale.observed'] as const) expect(named(kind)).toHaveLength(1)
@@ -322,9 +322,9 @@ describe('any job plan', () => {
     fc.assert(
       fc.property(anySheet, anyAuthorized, (sheet, authorized) => {
         const bundles = new Set<string>(authorized.map(({ bundleKey }) => bundleKey))
-        for (const { bundleKey, caution } of planJob(sheet, authorized, 1).steps) {
+        for (const { bundleKey, cautions } of planJob(sheet, authorized, 1).steps) {
           expect(bundleKey !== null && bundles.has(bundleKey)).toBe(true)
-          if (caution !== null) expect(workCautionByNumber(caution)).toBeDefined()
+          for (const { number, version } of cautions) expect(issuedWorkCautions[number]).toContain(version)
         }
       }),
       settings,

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { howOf } from '../../test-support/in-words.ts'
 import { utilitySheet as sheet, verifiedSource as source } from '../../test-support/utility-sheet.ts'
 import type { Work } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
-import { JobPlan } from '../step.ts'
+import { JobPlan, type PlannedStep } from '../step.ts'
 import { planJob } from './plan-job.ts'
 
 const plan = (works: readonly Work[], on: SpecificationSheet = sheet) =>
@@ -11,6 +12,10 @@ const plan = (works: readonly Work[], on: SpecificationSheet = sheet) =>
     works.map((work) => ({ work, bundleKey: 'one' })),
     1,
   )
+const first = ([step]: readonly PlannedStep[]): PlannedStep => {
+  if (!step) throw new Error('the plan has no step')
+  return step
+}
 const oneSensor: readonly Work[] = [
   { kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' },
   { kind: 'relearn' },
@@ -82,12 +87,12 @@ describe('a job plan', () => {
     }
     const { steps } = plan(oneSensor, unverified)
     expect(steps[0]?.stepKey).toBe('vehicle.confirm.stud-torque')
-    expect(steps[0]?.how).toContain('The sheet has 100 lbf·ft (136 N·m) for M14×1.5.')
+    expect(howOf(first(steps))).toContain('The sheet has 100 lbf·ft (136 N·m) for M14×1.5.')
     const slipped = {
       ...unverified,
       studs: { ...sheet.studs, torque: { value: 55, unit: 'lbf·ft' } as const },
     }
-    expect(plan(oneSensor, slipped).steps[0]?.how).toContain('Read the source again.')
+    expect(howOf(first(plan(oneSensor, slipped).steps))).toContain('Read the source again.')
     const rounds = steps.filter(
       ({ closedBy }) => closedBy === 'studs.torqued' || closedBy === 'torque.checked',
     )
@@ -110,15 +115,15 @@ describe('a job plan', () => {
     expect(round?.figure).toEqual({
       kind: 'torque',
       torque: { value: 100, unit: 'lbf·ft' },
-      source: 'manual p. 12',
+      source: { from: 'sheet', reference: 'manual p. 12' },
     })
   })
 
   it('with nothing on the sheet about learning still asks for it, and guesses no procedure', () => {
-    const relearn = plan(oneSensor, { ...sheet, relearn: null }).steps.find(
+    const [relearn] = plan(oneSensor, { ...sheet, relearn: null }).steps.filter(
       ({ closedBy }) => closedBy === 'relearn.done',
     )
-    expect(relearn?.how).toContain("vehicle maker's own")
+    expect(relearn && howOf(relearn)).toContain("vehicle maker's own")
     expect(relearn?.waitsFor).toContain('RR.studs.second-check')
   })
 
@@ -127,7 +132,7 @@ describe('a job plan', () => {
     expect(core?.figure).toEqual({
       kind: 'torque',
       torque: { value: 4, unit: 'lbf·in' },
-      source: "valve core, sensor maker's sheet",
+      source: { from: 'valve-core' },
     })
     expect(core?.waitsFor).toEqual(['RR.tire.seat'])
   })

@@ -1,13 +1,13 @@
 import type { Work } from '../estimate.ts'
 import { cameFrom, movedPlaces } from '../rotation/moves.ts'
 import { type SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
-import type { JobPlan, Step } from '../step.ts'
+import type { JobPlan, PlannedStep } from '../step.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
 import { type AuthorizedWork, inOneOrder } from './authorized-work.ts'
 import { beforeFitting, type JobWheels, jobWheels, readyKey } from './job-wheels.ts'
-import { askTires, readOtherWheel, stowSpare } from './other-wheels.ts'
+import { checkTires, readOtherWheel, stowSpare } from './other-wheels.ts'
 import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
-import { type StepWords, stepOf } from './step-of.ts'
+import { type StepDraft, stepOf } from './step-of.ts'
 import {
   confirmFigure,
   lastLook,
@@ -47,10 +47,16 @@ export const planJob = (
 }
 
 /** Wheel by wheel; where wheels change places, all are off before any goes on. */
-const wheelSteps = (sheet: SpecificationSheet, job: JobWheels, works: readonly AuthorizedWork[]): Step[] => {
+const wheelSteps = (
+  sheet: SpecificationSheet,
+  job: JobWheels,
+  works: readonly AuthorizedWork[],
+): PlannedStep[] => {
   const bundleKey = bundleOf(works, 'rotate')
   const asked = [
-    ...(job.rotation ? [stepOf(sheet, bundleKey, askTires(job.rotation.pattern, job.rotation.against))] : []),
+    ...(job.rotation
+      ? [stepOf(sheet, bundleKey, checkTires(job.rotation.pattern, job.rotation.doubts))]
+      : []),
     ...(job.swapsSet ? job.cameOff : []).map((wheel) =>
       stepOf(sheet, bundleOf(works, 'swap-wheels'), readOtherWheel(sheet, wheel)),
     ),
@@ -74,10 +80,10 @@ const vehicleSteps = (
   sheet: SpecificationSheet,
   job: JobWheels,
   works: readonly AuthorizedWork[],
-): Step[] => {
+): PlannedStep[] => {
   const first = works.find(({ work }) => work.kind !== 'look')?.bundleKey
   if (first === undefined) return []
-  const stepFor = (bundleKey: string | null) => (step: StepWords) => stepOf(sheet, bundleKey, step)
+  const stepFor = (bundleKey: string | null) => (step: StepDraft) => stepOf(sheet, bundleKey, step)
   if (works.every(({ work }) => work.kind === 'look' || work.kind === 'torque-again'))
     return [lastLook(job.torquedAgain.map((wheel) => torqueRoundKey(wheel, 'again')))].map(stepFor(first))
   const checks = job.cameOff.map(torqueCheckKey)
@@ -133,5 +139,5 @@ const changingTires = [
 const bundleOf = (works: readonly AuthorizedWork[], ...kinds: readonly Work['kind'][]): string | null =>
   works.find(({ work }) => kinds.includes(work.kind))?.bundleKey ?? null
 
-const figuresThatRest = (steps: readonly Step[], sheet: SpecificationSheet): SafetyFigure[] =>
+const figuresThatRest = (steps: readonly PlannedStep[], sheet: SpecificationSheet): SafetyFigure[] =>
   unverifiedFigures(sheet).filter((figure) => steps.some((step) => step.unverified === figure))

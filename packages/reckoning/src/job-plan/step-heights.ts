@@ -45,5 +45,4 @@ const heights: Readonly<Record<StepCode, StepHeight>> = {
   'proof-drive': 'floor',
   'see-light': 'floor',
   'last-look': 'floor',
-  other: 'floor',
 }

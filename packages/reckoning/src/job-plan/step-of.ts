@@ -1,22 +1,21 @@
 import { type WorkCautionName, workCautions } from '../cautions/work-cautions.ts'
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
 import { unverifiedFigures } from '../sheet.ts'
-import type { ClosingKind, Step, StepCode, StepFigure, TorqueRound } from '../step.ts'
+import type { ClosingKind, PlannedStep, StepCommon, StepFigure, TorqueRound } from '../step.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { stepHeight } from './step-heights.ts'
 
+type OwnOf<S> = S extends PlannedStep ? Omit<S, keyof StepCommon> : never
 /** What a step builder says of a step; the rest has a usual value. */
-export type StepWords = {
+export type StepDraft = OwnOf<PlannedStep> & {
   readonly stepKey: string
-  readonly code: StepCode
   readonly wheel?: WheelPosition
-  readonly does: string
-  readonly how: string
   readonly closedBy: ClosingKind
   readonly round?: TorqueRound
   readonly figure?: StepFigure | null
-  readonly needs?: readonly Step['needs'][number][]
+  readonly needs?: readonly PlannedStep['needs'][number][]
   readonly waitsFor?: readonly string[]
+  /** The safety figure that the step is worked by. */
   readonly rests?: SafetyFigure
   readonly caution?: WorkCautionName
   readonly comesFrom?: WheelPosition
@@ -27,25 +26,25 @@ export type StepWords = {
  *
  * @source This program's own rule.
  */
-export const stepOf = (sheet: SpecificationSheet, bundleKey: string | null, words: StepWords): Step => {
-  const unverified = words.rests && unverifiedFigures(sheet).includes(words.rests) ? words.rests : null
+export const stepOf = (
+  sheet: SpecificationSheet,
+  bundleKey: string | null,
+  { rests, caution, comesFrom, waitsFor = [], needs = [], ...draft }: StepDraft,
+): PlannedStep => {
+  const unverified = rests && unverifiedFigures(sheet).includes(rests) ? rests : null
   return {
-    stepKey: words.stepKey,
-    code: words.code,
-    wheel: words.wheel ?? null,
-    does: words.does,
-    how: words.how,
-    closedBy: words.closedBy,
-    round: words.round ?? null,
-    opensTire: words.code === 'open-tire',
-    height: stepHeight(words.code, words.wheel ?? null),
-    figure: words.figure ?? null,
-    needs: [...(words.needs ?? [])],
-    waitsFor: [...(words.waitsFor ?? []), ...(unverified ? [confirmationKey(unverified)] : [])],
+    ...draft,
+    wheel: draft.wheel ?? null,
+    round: draft.round ?? null,
+    opensTire: draft.code === 'open-tire',
+    height: stepHeight(draft.code, draft.wheel ?? null),
+    figure: draft.figure ?? null,
+    needs: [...needs],
+    waitsFor: [...waitsFor, ...(unverified ? [confirmationKey(unverified)] : [])],
     unverified,
-    caution: words.caution ? workCautions[words.caution].number : null,
+    cautions: caution ? [workCautions[caution]] : [],
     bundleKey,
-    ...(words.comesFrom ? { comesFrom: words.comesFrom } : {}),
+    ...(comesFrom ? { comesFrom } : {}),
   }
 }
 
@@ -71,7 +70,7 @@ export const confirmationKey = (figure: SafetyFigure): string => confirmationKey
 export const studTorque = (sheet: SpecificationSheet): StepFigure => ({
   kind: 'torque',
   torque: sheet.studs.torque,
-  source: sheet.sources.studTorque.reference,
+  source: { from: 'sheet', reference: sheet.sources.studTorque.reference },
 })
 
 /**
@@ -82,7 +81,13 @@ export const studTorque = (sheet: SpecificationSheet): StepFigure => ({
  */
 export const placardFigure = (sheet: SpecificationSheet, wheel: WheelPosition): StepFigure | null => {
   const printed = sheet.placard[axleOf(wheel)]
-  return printed ? { kind: 'placard', psi: printed.psi, source: sheet.sources.placard.reference } : null
+  return printed
+    ? {
+        kind: 'placard',
+        psi: printed.psi,
+        source: { from: 'sheet', reference: sheet.sources.placard.reference },
+      }
+    : null
 }
 
 /**
@@ -93,5 +98,9 @@ export const placardFigure = (sheet: SpecificationSheet, wheel: WheelPosition): 
  */
 export const frequencyFigure = (sheet: SpecificationSheet): StepFigure | null =>
   sheet.sensor && sheet.sources.frequency
-    ? { kind: 'frequency', megahertz: sheet.sensor.frequencyMHz, source: sheet.sources.frequency.reference }
+    ? {
+        kind: 'frequency',
+        megahertz: sheet.sensor.frequencyMHz,
+        source: { from: 'sheet', reference: sheet.sources.frequency.reference },
+      }
     : null

@@ -1,8 +1,8 @@
 import type { SpecificationSheet } from '../sheet.ts'
 import { tighteningOrder } from '../torque/star-sequence.ts'
-import { type RoadPosition, type WheelPosition, wheelNames } from '../wheels.ts'
+import type { RoadPosition, WheelPosition } from '../wheels.ts'
 import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
-import { type StepWords, studTorque } from './step-of.ts'
+import { type StepDraft, studTorque } from './step-of.ts'
 
 /** Which wheel goes on: the one that came off here, one from another place, or one of the other season's set. */
 export type WheelToFit =
@@ -23,9 +23,9 @@ export const tightenWheel = (
   wheel: RoadPosition,
   after: readonly string[],
   fit: WheelToFit,
-): StepWords[] => {
+): StepDraft[] => {
   const { fastener, handTurns } = sheet.studs
-  const order = tighteningOrder(sheet.studs).join(' · ')
+  const order = [...tighteningOrder(sheet.studs)]
   const torque = torqueOf(sheet, wheel)
   const [half, full, again] = [
     torqueRoundKey(wheel, 'half'),
@@ -36,9 +36,8 @@ export const tightenWheel = (
     {
       stepKey: `${wheel}.wheel.on`,
       code: 'put-wheel-on',
+      values: { which: whichWheel[fit.kind], fastener, handTurns, order },
       wheel,
-      does: `Wheel on, every ${fastener} by hand`,
-      how: `${whichWheel(fit, wheel)}Hub face and seats clean, the right seat, dry threads. At least ${handTurns} turns by hand each; any resistance: stop. Snug in the order ${order} with the wheel still off the ground.`,
       closedBy: 'wheel.mounted',
       needs: ['value'],
       waitsFor: after,
@@ -48,9 +47,8 @@ export const tightenWheel = (
       ...torque,
       stepKey: half,
       code: 'torque-studs',
+      values: { fastener, order },
       round: 'half',
-      does: 'Round at half the figure',
-      how: `Lower until the tire just holds. About half of the figure shown, in the order ${order}.`,
       closedBy: 'studs.torqued',
       needs: ['value'],
       waitsFor: [`${wheel}.wheel.on`],
@@ -59,9 +57,8 @@ export const tightenWheel = (
       ...torque,
       stepKey: full,
       code: 'torque-studs',
+      values: { fastener, order },
       round: 'full',
-      does: 'Round at the figure',
-      how: `Pull smoothly, one click, stop. In the order ${order}. The locking ${fastener} gets the same figure with its key.`,
       closedBy: 'studs.torqued',
       needs: ['value'],
       waitsFor: [half],
@@ -70,9 +67,8 @@ export const tightenWheel = (
       ...torque,
       stepKey: again,
       code: 'torque-studs',
+      values: { fastener, order },
       round: 'again',
-      does: 'Once more round at the figure',
-      how: `Every ${fastener} clicks without turning. One that turns sends the wheel back to the round before.`,
       closedBy: 'studs.torqued',
       needs: ['value'],
       waitsFor: [full],
@@ -81,8 +77,7 @@ export const tightenWheel = (
       ...torque,
       stepKey: torqueCheckKey(wheel),
       code: 'check-torque',
-      does: 'Second person checks the torque',
-      how: `Somebody else, with a wrench in calibration, goes round at the figure in the order ${order}.`,
+      values: { fastener, order },
       closedBy: 'torque.checked',
       needs: ['value', 'second-person'],
       waitsFor: [again],
@@ -97,13 +92,12 @@ export const tightenWheel = (
  * @limits The vehicle maker's figure governs; cold wheels.
  * @source Common practice, no source.
  */
-export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): StepWords => ({
+export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): StepDraft => ({
   ...torqueOf(sheet, wheel),
   stepKey: torqueRoundKey(wheel, 'again'),
   code: 'torque-after-miles',
+  values: { fastener: sheet.studs.fastener, order: [...tighteningOrder(sheet.studs)] },
   round: 'again',
-  does: 'Check the torque after the miles',
-  how: `In the order ${tighteningOrder(sheet.studs).join(' · ')}. Record which ${sheet.studs.fastener}s moved; if one did, go round again until none does, and tell the desk.`,
   closedBy: 'studs.torqued',
   needs: ['value'],
   caution: 'torqueAgain',
@@ -112,13 +106,4 @@ export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): Ste
 const torqueOf = (sheet: SpecificationSheet, wheel: RoadPosition) =>
   ({ wheel, figure: studTorque(sheet), rests: 'studTorque', caution: 'torque' }) as const
 
-const whichWheel = (fit: WheelToFit, at: RoadPosition): string => {
-  switch (fit.kind) {
-    case 'own':
-      return ''
-    case 'from':
-      return `The wheel marked ${fit.place}${fit.place === 'SP' ? ', the spare,' : `, from the ${wheelNames[fit.place]},`} goes on here. `
-    case 'other-set':
-      return `The other set's wheel for ${at} goes on; fasteners and seats must be right for it. `
-  }
-}
+const whichWheel = { own: 'own', from: 'from-another-place', 'other-set': 'other-set' } as const

@@ -1,23 +1,9 @@
-import { relearnNotOnSheet, relearnWords } from '../relearn/relearn-words.ts'
-import type { Moves } from '../rotation/moves.ts'
-import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
-import type { StepCode } from '../step.ts'
-import { torqueDoubts, torqueWords } from '../torque/plausible-torque.ts'
+import { relearnOrder } from '../relearn/relearn-template.ts'
+import { cameFrom, type Moves, movedPlaces } from '../rotation/moves.ts'
+import type { SafetyFigure, SheetRelearn, SpecificationSheet } from '../sheet.ts'
+import type { StepFigure } from '../step.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
-import { movedIdWords } from './other-wheels.ts'
-import { confirmationKey, placardFigure, type StepWords } from './step-of.ts'
-
-const figureWords = {
-  placard: 'door label pressures',
-  studTorque: 'wheel torque',
-  frequency: 'sensor frequency',
-} as const satisfies Record<SafetyFigure, string>
-
-const confirmationCodes = {
-  placard: 'confirm-placard',
-  studTorque: 'confirm-stud-torque',
-  frequency: 'confirm-frequency',
-} as const satisfies Record<SafetyFigure, StepCode>
+import { confirmationKey, placardFigure, type StepDraft } from './step-of.ts'
 
 /**
  * A figure that nobody has verified is confirmed from its source by a second person before a step may use it.
@@ -25,22 +11,26 @@ const confirmationCodes = {
  * @limits The vehicle maker's figure governs; a figure inside the usual band is not verified by that.
  * @source This program's own rule.
  */
-export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): StepWords => ({
+export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): StepDraft => ({
   stepKey: confirmationKey(figure),
-  code: confirmationCodes[figure],
-  does: `Confirm the ${figureWords[figure]}`,
-  how: [
-    "A second person reads the figure in the maker's own source and names the page. The maker's figure governs.",
-    ...(figure === 'studTorque' ? typedTorque(sheet) : []),
-  ].join(' '),
+  ...confirmed(sheet, figure),
   closedBy: 'figure.confirmed',
   needs: ['value', 'second-person'],
 })
 
-const typedTorque = ({ studs }: SpecificationSheet): string[] => [
-  `The sheet has ${torqueWords(studs.torque)} for ${studs.thread}.`,
-  ...torqueDoubts(studs.thread, studs.torque),
-]
+const confirmed = ({ studs }: SpecificationSheet, figure: SafetyFigure) => {
+  switch (figure) {
+    case 'placard':
+      return { code: 'confirm-placard', values: {} } as const
+    case 'frequency':
+      return { code: 'confirm-frequency', values: {} } as const
+    case 'studTorque':
+      return {
+        code: 'confirm-stud-torque',
+        values: { torque: studs.torque, thread: studs.thread },
+      } as const
+  }
+}
 
 /**
  * The wheels whose pressure the placard names.
@@ -66,13 +56,12 @@ export const pressureKey = (wheel: WheelPosition): string => `${wheel}.pressure.
 export const setPressures = (
   sheet: SpecificationSheet,
   after: (wheel: WheelPosition) => readonly string[],
-): StepWords[] =>
+): StepDraft[] =>
   placardWheels(sheet).map((wheel) => ({
     stepKey: pressureKey(wheel),
     code: 'set-pressure',
+    values: {},
     wheel,
-    does: 'Set the pressure',
-    how: "To the target shown, which carries the label's cold figure to this tire's temperature. Then gauge it.",
     closedBy: 'pressure.set',
     figure: placardFigure(sheet, wheel),
     needs: ['value'],
@@ -82,13 +71,6 @@ export const setPressures = (
   }))
 
 export const relearnKey = 'vehicle.relearn.done'
-
-const relearnTitles = {
-  automatic: 'Let the vehicle learn its sensors',
-  stationary: 'Make the vehicle learn its sensors',
-  connector: 'Send the sensor IDs to the vehicle',
-  reset: 'Tell the vehicle its tires are right',
-} as const
 
 /**
  * The relearn or reset that the sheet describes, once the pressures are right and, if it is driven, the wheels safe.
@@ -100,39 +82,34 @@ export const relearnStep = (
   sheet: SpecificationSheet,
   pressures: readonly string[],
   checks: readonly string[],
-): StepWords[] => {
-  const relearn = sheet.relearn
-  if (!relearn)
-    return [
-      {
-        stepKey: relearnKey,
-        code: 'relearn',
-        does: relearnTitles[sheet.system === 'indirect' ? 'reset' : 'stationary'],
-        how: relearnNotOnSheet,
-        closedBy: 'relearn.done',
-        needs: ['value'],
-        // It may turn out to be a drive.
-        waitsFor: [...pressures, ...checks],
-      },
-    ]
-  const isDriven = relearn.method === 'automatic'
+): StepDraft[] => {
+  const { relearn } = sheet
+  const mayBeDriven = relearn === null || relearn.method === 'automatic'
   return [
     {
       stepKey: relearnKey,
       code: 'relearn',
-      does: relearnTitles[relearn.method],
-      how: relearnWords(relearn, sheet),
+      values: {
+        method: relearn?.method ?? (sheet.system === 'indirect' ? 'reset' : 'stationary'),
+        order: [...relearnOrder(sheet)],
+      },
+      procedure: relearn,
       closedBy: 'relearn.done',
-      figure: relearn.driveMinutes
-        ? { kind: 'count', count: relearn.driveMinutes, unit: 'min driven', source: sheet.name }
-        : relearn.timeLimitMinutes
-          ? { kind: 'count', count: relearn.timeLimitMinutes, unit: 'min limit', source: sheet.name }
-          : null,
+      figure: relearn ? relearnFigure(relearn, sheet.name) : null,
       needs: ['value'],
-      waitsFor: [...pressures, ...(isDriven ? checks : [])],
-      ...(isDriven ? { caution: 'road' } : {}),
+      waitsFor: [...pressures, ...(mayBeDriven ? checks : [])],
+      ...(relearn?.method === 'automatic' ? { caution: 'road' } : {}),
     },
   ]
+}
+
+const relearnFigure = (
+  { driveMinutes, timeLimitMinutes }: SheetRelearn,
+  reference: string,
+): StepFigure | null => {
+  const source = { from: 'sheet', reference } as const
+  if (driveMinutes) return { kind: 'minutes', minutes: driveMinutes, of: 'driving', source }
+  return timeLimitMinutes ? { kind: 'minutes', minutes: timeLimitMinutes, of: 'time-limit', source } : null
 }
 
 /** Minutes of driving in which a warning would come: 49 CFR 571.138 S4.2 and S4.4 allow the system 20. */
@@ -149,18 +126,17 @@ export const proveIt = (
   after: readonly string[],
   checks: readonly string[],
   moves: Moves,
-): StepWords[] => {
+): StepDraft[] => {
   const heard: readonly WheelPosition[] =
     sheet.system !== 'direct' ? [] : sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
   const read = heard.map((wheel) => `${wheel}.closing.read`)
   return [
     ...heard.map(
-      (wheel): StepWords => ({
+      (wheel): StepDraft => ({
         stepKey: `${wheel}.closing.read`,
         code: 'read-sensor',
+        values: {},
         wheel,
-        does: 'Read the sensor again',
-        how: 'As left: it answers, and its pressure agrees with the gauge within 2 psi.',
         closedBy: 'wheel.checked',
         needs: ['value'],
         waitsFor: after,
@@ -171,14 +147,9 @@ export const proveIt = (
           {
             stepKey: 'vehicle.closing.module',
             code: 'compare-stored',
-            does: 'Compare what the vehicle stored',
-            how: [
-              'Every stored ID stands at its own wheel.',
-              movedIdWords(moves),
-              'Record the codes as they are now.',
-            ]
-              .filter((sentence) => sentence !== '')
-              .join(' '),
+            values: {
+              moved: movedPlaces(moves).map((place) => ({ place, from: cameFrom(moves, place) })),
+            },
             closedBy: 'module.read',
             needs: ['value'],
             waitsFor: after,
@@ -188,10 +159,14 @@ export const proveIt = (
     {
       stepKey: 'vehicle.proof.drive',
       code: 'proof-drive',
-      does: 'Proof drive',
-      how: 'Between 30 and 60 mph, with no long stops. Record minutes and odometer; key off, key on, watch the lamp.',
+      values: {},
       closedBy: 'drive.done',
-      figure: { kind: 'count', count: proofMinutes, unit: 'min', source: '49 CFR 571.138 S4.2' },
+      figure: {
+        kind: 'minutes',
+        minutes: proofMinutes,
+        of: 'proof-drive',
+        source: { from: 'federal-rule' },
+      },
       needs: ['value'],
       waitsFor: [...after, ...read, ...checks],
       caution: 'road',
@@ -199,8 +174,7 @@ export const proveIt = (
     {
       stepKey: 'vehicle.closing.light',
       code: 'see-light',
-      does: 'See the light come on and go out',
-      how: 'Key off, key on: the warning light comes on for the lamp check and goes out.',
+      values: {},
       closedBy: 'telltale.observed',
       needs: ['value'],
       waitsFor: ['vehicle.proof.drive'],
@@ -214,11 +188,10 @@ export const proveIt = (
  *
  * @source Common practice, no source.
  */
-export const lastLook = (after: readonly string[]): StepWords => ({
+export const lastLook = (after: readonly string[]): StepDraft => ({
   stepKey: 'vehicle.last.look',
   code: 'last-look',
-  does: 'Last look around the vehicle',
-  how: 'Caps on, nothing under the vehicle, locking key back in its place, spare stowed, hand tools counted.',
+  values: {},
   closedBy: 'step.closed',
   waitsFor: after,
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { howOf } from '../../test-support/in-words.ts'
 import { utilitySheet as sheet } from '../../test-support/utility-sheet.ts'
 import { workCautions } from '../cautions/work-cautions.ts'
 import type { Work } from '../estimate.ts'
@@ -40,10 +41,10 @@ const table = [
   ['studs.torque-again', 'value', 'torque', 'torque'],
   ['studs.second-check', 'value second-person', 'torque', 'torque'],
   ['pressure.set', 'value', 'pressure', 'placard'],
-  ['relearn.done', 'value', 'road', 'count'],
+  ['relearn.done', 'value', 'road', 'minutes'],
   ['closing.read', 'value', null, null],
   ['closing.module', 'value', null, null],
-  ['proof.drive', 'value', 'road', 'count'],
+  ['proof.drive', 'value', 'road', 'minutes'],
   ['closing.light', 'value', null, null],
   ['last.look', '', null, null],
 ] as const
@@ -56,7 +57,7 @@ describe('a step', () => {
     expect(named.length).toBeGreaterThan(0)
     for (const step of named) {
       expect(step.needs.join(' ')).toBe(needs)
-      expect(step.caution).toBe(caution === null ? null : workCautions[caution].number)
+      expect(step.cautions).toEqual(caution === null ? [] : [workCautions[caution]])
       expect(step.figure?.kind ?? null).toBe(figure)
     }
   })
@@ -68,7 +69,11 @@ describe('a step', () => {
   })
 
   it('at a wheel says the order of tightening and who checks', () => {
-    const how = (key: string): string => steps.find(({ stepKey }) => stepKey === key)?.how ?? ''
+    const how = (key: string): string =>
+      steps
+        .filter(({ stepKey }) => stepKey === key)
+        .map(howOf)
+        .join('')
     expect(how('RR.studs.torque-full')).toMatch(/\b1(\D+\d){2,}/)
     for (const key of [
       'wheel.off',

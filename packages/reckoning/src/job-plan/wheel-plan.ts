@@ -1,6 +1,6 @@
 import { cameFrom } from '../rotation/moves.ts'
 import type { SpecificationSheet } from '../sheet.ts'
-import type { Step } from '../step.ts'
+import type { PlannedStep } from '../step.ts'
 import type { RoadPosition, WheelPosition } from '../wheels.ts'
 import type { AuthorizedWork } from './authorized-work.ts'
 import { fitSensor, readInRim, serviceStem, type Valve } from './fit-sensor.ts'
@@ -8,7 +8,7 @@ import { beforeFitting, type JobWheels } from './job-wheels.ts'
 import { closeTire, openTire, takeWheelOff } from './open-tire.ts'
 import { matchTire, otherReadKey, rotationTiresKey, takeSpareOut } from './other-wheels.ts'
 import { findLeak, repairLeak } from './repair-leak.ts'
-import { type StepWords, stepOf } from './step-of.ts'
+import { type StepDraft, stepOf } from './step-of.ts'
 import { tightenWheel, torqueAgain, type WheelToFit } from './tighten-wheel.ts'
 
 /**
@@ -21,15 +21,15 @@ export const stepsOffHub = (
   job: JobWheels,
   wheel: WheelPosition,
   authorized: readonly AuthorizedWork[],
-): Step[] => {
+): PlannedStep[] => {
   const here = authorized.filter(({ work }) => 'wheel' in work && work.wheel === wheel)
   const bundleKey = (here[0] ?? bundleOfAll(authorized))?.bundleKey ?? null
   const tire = job.opened.includes(wheel) ? tireWork(sheet, wheel, here) : null
   const before = tire?.before ?? []
   const off = leavesPlace(job, wheel, keysOf(before))
   const opensAfter = off.length > 0 ? keysOf(off) : keysOf(before)
-  const words = [...before, ...off, ...(tire ? [...openTire(wheel, opensAfter), ...tire.after] : [])]
-  return words.map((step) => stepOf(sheet, bundleKey, step))
+  const drafts = [...before, ...off, ...(tire ? [...openTire(wheel, opensAfter), ...tire.after] : [])]
+  return drafts.map((step) => stepOf(sheet, bundleKey, step))
 }
 
 /**
@@ -42,15 +42,15 @@ export const stepsAtHub = (
   job: JobWheels,
   wheel: RoadPosition,
   authorized: readonly AuthorizedWork[],
-): Step[] => {
+): PlannedStep[] => {
   const here = authorized.filter(({ work }) => 'wheel' in work && work.wheel === wheel)
   const bundleKey = (here[0] ?? bundleOfAll(authorized))?.bundleKey ?? null
-  const words = job.cameOff.includes(wheel)
+  const drafts = job.cameOff.includes(wheel)
     ? tightenWheel(sheet, wheel, beforeFitting(job, wheel), wheelToFit(job, wheel))
     : job.torquedAgain.includes(wheel)
       ? [torqueAgain(sheet, wheel)]
       : []
-  return words.map((step) => stepOf(sheet, bundleKey, step))
+  return drafts.map((step) => stepOf(sheet, bundleKey, step))
 }
 
 const wheelToFit = ({ swapsSet, moves }: JobWheels, wheel: RoadPosition): WheelToFit => {
@@ -64,7 +64,7 @@ const bundleOfAll = (authorized: readonly AuthorizedWork[]): AuthorizedWork | un
   authorized.find(({ work }) => work.kind === 'rotate' || work.kind === 'swap-wheels')
 
 /** The spare is on no hub: it is taken out where it is moved, and otherwise opened where it lies. */
-const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly string[]): StepWords[] => {
+const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly string[]): StepDraft[] => {
   const isMoved = cameFrom(job.moves, wheel) !== wheel
   const after = [
     ...before,
@@ -80,7 +80,7 @@ const tireWork = (
   sheet: SpecificationSheet,
   wheel: WheelPosition,
   here: readonly AuthorizedWork[],
-): { readonly before: StepWords[]; readonly after: StepWords[] } => {
+): { readonly before: StepDraft[]; readonly after: StepDraft[] } => {
   const works = here.map(({ work }) => work)
   const fit = works.find((work) => work.kind === 'fit-sensor')
   const stem = works.find((work) => work.kind === 'service-stem')
@@ -105,4 +105,4 @@ const tireWork = (
 const hasSensor = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve | null): boolean =>
   sheet.system === 'direct' && (valve === null ? wheel !== 'SP' || sheet.spareMonitored : valve !== 'plain')
 
-const keysOf = (steps: readonly StepWords[]): string[] => steps.map(({ stepKey }) => stepKey)
+const keysOf = (steps: readonly StepDraft[]): string[] => steps.map(({ stepKey }) => stepKey)

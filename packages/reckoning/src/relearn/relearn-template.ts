@@ -41,21 +41,27 @@ export type ResetProcedure = Procedure & { readonly method: 'reset'; readonly dr
 export type RelearnTemplate = AutomaticRelearn | StationaryRelearn | ConnectorRelearn | ResetProcedure
 
 /**
- * A sheet's procedure as the template of its method: each has only the figures that belong to it. Wheels come in the
- * order LF, RF, RR, LR, and the spare last where the vehicle listens to it.
+ * The wheels that a vehicle learns, in the order in which their sensors are triggered or read: LF, RF, RR, LR, and the
+ * spare last where the vehicle listens to it.
+ *
+ * @source Common practice, no source.
+ */
+export const relearnOrder = ({
+  spare,
+  spareMonitored,
+}: Pick<SpecificationSheet, 'spare' | 'spareMonitored'>): readonly WheelPosition[] =>
+  spareMonitored && spare !== 'none' ? [...roadPositions, 'SP'] : roadPositions
+
+/**
+ * A sheet's procedure as the template of its method: each has only the figures that belong to it.
  *
  * @units min, mi/h
  * @limits A figure that the sheet lacks stays `null`. The vehicle maker's procedure, which the sheet writes down, governs.
  * @source Methods and order: common practice, no source. Figures: the sheet.
  */
-export const relearnTemplate = (
-  relearn: SheetRelearn,
-  { spare, spareMonitored }: Pick<SpecificationSheet, 'spare' | 'spareMonitored'>,
-): RelearnTemplate => {
+export const relearnTemplate = (relearn: SheetRelearn, order: readonly WheelPosition[]): RelearnTemplate => {
   const { method, entry, confirmation, exit, knownTrap } = relearn
   const procedure = { entry, confirmation, exit, knownTrap }
-  const order: readonly WheelPosition[] =
-    spareMonitored && spare !== 'none' ? [...roadPositions, 'SP'] : roadPositions
   const { parkMinutes, driveMinutes, driveSpeedMph, timeLimitMinutes } = relearn
   switch (method) {
     case 'automatic':
@@ -67,42 +73,4 @@ export const relearnTemplate = (
     case 'reset':
       return { method, ...procedure, driveMinutes }
   }
-}
-
-/** What is known of a method anywhere, beside the sheet's own words. */
-export type MethodNotes = {
-  readonly lightMeanwhile: string
-  readonly failsBy: string
-  readonly provedBy: string
-}
-
-/**
- * What the light does while a method runs, by what it fails, and what proves that it worked.
- *
- * @source Common practice, no source.
- */
-export const methodNotes = (method: RelearnTemplate['method']): MethodNotes => notes[method]
-
-const notes: Readonly<Record<RelearnTemplate['method'], MethodNotes>> = {
-  automatic: {
-    lightMeanwhile: 'The light stays as it was until the vehicle has learned.',
-    failsBy: 'Too slow, stop-and-go, or other wheels near the start.',
-    provedBy:
-      'The stored IDs read back at their places, or a display that shows every wheel; then 20 minutes without a flash.',
-  },
-  stationary: {
-    lightMeanwhile: 'Many vehicles flash the light or show a message the whole time.',
-    failsBy: 'Time running out, a wheel skipped or out of order, low vehicle voltage.',
-    provedBy: 'A confirmation from every wheel, and the stored IDs read back at their places.',
-  },
-  connector: {
-    lightMeanwhile: 'The light may stay on until the first messages come, some minutes into driving.',
-    failsBy: 'A digit mistyped, the wrong notation, two places exchanged.',
-    provedBy: 'The IDs read back are those sent, place by place; then a drive.',
-  },
-  reset: {
-    lightMeanwhile: 'The light goes out, and the vehicle goes on learning while it is driven.',
-    failsBy: 'A tire still low when it is told that all are right.',
-    provedBy: 'The vehicle confirms, and the light stays out on the drive.',
-  },
 }

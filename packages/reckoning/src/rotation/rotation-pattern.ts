@@ -13,32 +13,15 @@ export const RotationPattern = z.enum([
 ])
 export type RotationPattern = z.infer<typeof RotationPattern>
 
-type Pattern = { readonly title: string; readonly moves: Moves }
-
 /** Each place with the place that its new wheel comes from. */
-const patterns: Readonly<Record<RotationPattern, Pattern>> = {
-  'front-to-back': {
-    title: 'front to back, each side by itself',
-    moves: { LF: 'LR', LR: 'LF', RF: 'RR', RR: 'RF' },
-  },
-  'rearward-cross': {
-    title: 'rear wheels straight forward, front wheels crossed to the rear',
-    moves: { LF: 'LR', RF: 'RR', RR: 'LF', LR: 'RF' },
-  },
-  'forward-cross': {
-    title: 'front wheels straight back, rear wheels crossed to the front',
-    moves: { LR: 'LF', RR: 'RF', RF: 'LR', LF: 'RR' },
-  },
-  cross: { title: 'crossed at both axles', moves: { LF: 'RR', RR: 'LF', RF: 'LR', LR: 'RF' } },
-  'side-to-side': { title: 'left and right exchanged', moves: { LF: 'RF', RF: 'LF', LR: 'RR', RR: 'LR' } },
-  'five-rearward-cross': {
-    title: 'five wheels, rear wheels straight forward, the spare to the right rear',
-    moves: { LF: 'LR', RF: 'RR', LR: 'RF', SP: 'LF', RR: 'SP' },
-  },
-  'five-forward-cross': {
-    title: 'five wheels, left front straight back, the spare to the right rear',
-    moves: { LR: 'LF', RF: 'LR', LF: 'RR', SP: 'RF', RR: 'SP' },
-  },
+const patterns: Readonly<Record<RotationPattern, Moves>> = {
+  'front-to-back': { LF: 'LR', LR: 'LF', RF: 'RR', RR: 'RF' },
+  'rearward-cross': { LF: 'LR', RF: 'RR', RR: 'LF', LR: 'RF' },
+  'forward-cross': { LR: 'LF', RR: 'RF', RF: 'LR', LF: 'RR' },
+  cross: { LF: 'RR', RR: 'LF', RF: 'LR', LR: 'RF' },
+  'side-to-side': { LF: 'RF', RF: 'LF', LR: 'RR', RR: 'LR' },
+  'five-rearward-cross': { LF: 'LR', RF: 'RR', LR: 'RF', SP: 'LF', RR: 'SP' },
+  'five-forward-cross': { LR: 'LF', RF: 'LR', LF: 'RR', SP: 'RF', RR: 'SP' },
 }
 
 /**
@@ -46,11 +29,4 @@ const patterns: Readonly<Record<RotationPattern, Pattern>> = {
  *
  * @source Common practice, no source: as tire shops draw them. The two of five wheels differ from maker to maker.
  */
-export const patternMoves = (pattern: RotationPattern): Moves => patterns[pattern].moves
-
-/**
- * A pattern in words.
- *
- * @source This program's own words.
- */
-export const patternTitle = (pattern: RotationPattern): string => patterns[pattern].title
+export const patternMoves = (pattern: RotationPattern): Moves => patterns[pattern]

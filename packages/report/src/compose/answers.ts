@@ -1,6 +1,4 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import { english } from '@bayledger/wording/en/english'
-import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, dollars, notChecked, words } from './figures.ts'
@@ -117,7 +115,9 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
         words(findingSentence(state, code)),
         refusal.proof.kind === 'signed'
           ? words('signed by the customer')
-          : words(`refused to sign; witness ${context.staff[refusal.proof.witnessId] ?? 'name not on file'}`),
+          : words(
+              `refused to sign; witness ${context.staff[refusal.proof.witness.staffId] ?? 'name not on file'}`,
+            ),
         refusal.cautionShown ? words(cautionWords(context, refusal.cautionShown)) : notChecked,
         words(`${authorName(context, refusal.written.by)}, ${writtenMoment(context, refusal.written)}`),
       ],
@@ -140,7 +140,6 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
       ]
 }
 
-const findingSentence = (state: OrderState, code: string): string => {
-  const found = state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)
-  return found ? sentenceFor(english, found) : code.replaceAll('-', ' ')
-}
+const findingSentence = (state: OrderState, code: string): string =>
+  state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)?.customer ??
+  code.replaceAll('-', ' ')

@@ -1,5 +1,7 @@
 import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { steps } from '@bayledger/wording/en/steps'
+import { stepDoes } from '@bayledger/wording/steps'
 import type { Block, Row, Section } from '../content.ts'
 import { good, lastFour, orNotChecked, torque, words } from './figures.ts'
 
@@ -43,13 +45,13 @@ export const workSection = (state: OrderState): Section => {
 
 /** Values of steps that no column above has: core torque, the read in the open tire, where a leak was. */
 const byHand = (state: OrderState): Block[] => {
-  const rows = (state.plan?.plan.steps ?? []).flatMap(({ stepKey, wheel, does }): Row[] => {
-    const closing = state.closed[stepKey]
+  const rows = (state.plan?.plan.steps ?? []).flatMap((step): Row[] => {
+    const closing = state.closed[step.stepKey]
     return closing && closing.value !== null
       ? [
           {
             entry: closing.written.seq,
-            cells: [words(wheel ?? 'vehicle'), words(does), words(closing.value)],
+            cells: [words(step.wheel ?? 'vehicle'), words(stepDoes(steps, step)), words(closing.value)],
           },
         ]
       : []

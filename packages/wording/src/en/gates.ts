@@ -1,7 +1,9 @@
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { GatesWording } from '../gates.ts'
+import { stepDoes } from '../steps.ts'
 import { conflicts } from './conflicts.ts'
 import { findingTitles } from './finding-titles.ts'
+import { steps } from './steps.ts'
 import { wheels } from './wheels.ts'
 
 /** "the left front wheel", or "a wheel" where none is named. */
@@ -30,7 +32,7 @@ export const gates: GatesWording = {
   'estimate-unanswered': (_wheel, { bundle }) =>
     `"${bundle.title}" has no answer yet. Ask the customer: Yes, No or Later.`,
   'step-open': (wheel, { step }) =>
-    `Still open: ${step.does}${wheel === null ? '' : `, ${wheels.names[wheel]}`}.`,
+    `Still open: ${stepDoes(steps, step)}${wheel === null ? '' : `, ${wheels.names[wheel]}`}.`,
   'sensor-broken': (wheel) =>
     `The working ${wheel === null ? '' : `${wheels.names[wheel]} `}sensor was broken in our hands and is not replaced; the vehicle stays.`,
   'recorded-twice': (wheel, { fact, phase }) => conflicts(fact, wheel, phase),

@@ -1,16 +1,17 @@
-import type { StepNamed } from '@bayledger/ledger/questions/named'
 import type { Role } from '@bayledger/ledger/role'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
+import type { StepNamed } from '@bayledger/reckoning/step'
 import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
-import { findingActions } from './finding-actions.ts'
+import { stepDoes } from '../steps.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
+import { steps } from './steps.ts'
 import { wheels } from './wheels.ts'
 
-const named = ({ does, wheel }: StepNamed): string =>
-  `${does}${wheel === null ? '' : `, ${wheels.names[wheel]}`}`
+const named = (step: StepNamed): string =>
+  `${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${wheels.names[step.wheel]}`}`
 
 const roles: Readonly<Record<Role, string>> = {
   advisor: 'an advisor',
@@ -136,7 +137,7 @@ export const refusals: RefusalsWording = {
   WHEEL_ALREADY_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel is already off. Take the next step of the plan.`,
   WHEEL_HELD_BY_FINDING: ({ wheel, finding }) =>
-    `Keep ${wheel === null ? 'this wheel' : `the ${wheels.names[wheel]} wheel`} on until this is settled: ${findingTitles[finding]}. ${findingActions[finding]}`,
+    `Keep ${wheel === null ? 'this wheel' : `the ${wheels.names[wheel]} wheel`} on until this is settled: ${findingTitles[finding]}. The findings say what to do.`,
   WHEEL_NOT_TORQUED: ({ why, wheel }) =>
     why === 'off'
       ? `The ${wheels.names[wheel]} wheel is off. Fit it before torquing it.`
@@ -144,7 +145,7 @@ export const refusals: RefusalsWording = {
   WHEEL_NOT_SECURED: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel is off, untorqued or unchecked. Put it on, torque it and let a second person check it first.`,
   WORK_HELD_BY_FINDING: ({ finding }) =>
-    `Not yet. This must be settled first: ${findingTitles[finding]}. ${findingActions[finding]}`,
+    `Not yet. This must be settled first: ${findingTitles[finding]}. The findings say what to do.`,
   SENSOR_BROKEN_OPEN: ({ wheel }) =>
     `The working ${wheels.names[wheel]} sensor was broken in our hands. Fit another one first; the vehicle stays until then.`,
   SENSOR_FREQUENCY_WRONG: ({ foundMHz, wantedMHz }) =>
@@ -182,6 +183,12 @@ export const refusals: RefusalsWording = {
       : 'The second person must be somebody else.',
   SECOND_PERSON_UNKNOWN: () =>
     "The second person is not among this shop's people. Choose somebody who works here.",
+  SECOND_PERSON_ROLE_NOT_ALLOWED: ({ roles: allowed }) =>
+    `The second person for this is ${oneOf(allowed)}. Choose one of them.`,
+  SECOND_PERSON_UNPROVEN: () =>
+    'The second person has not confirmed this with their PIN, or it was changed or left too long since. Let them type their PIN again.',
+  SOLE_WORKER_TOO_SOON: ({ minutes }) =>
+    `You torqued this wheel and nobody else here can check it. Wait ${minutes} minutes after the last round, then check it yourself.`,
   PRESSURE_TARGET_DIFFERS: (values) => {
     switch (values.why) {
       case 'changed':

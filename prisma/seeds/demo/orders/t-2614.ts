@@ -65,7 +65,7 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
     {
       codes: ['tire-unsafe'],
       cautionShown: 'CT-04',
-      proof: { kind: 'refused-to-sign', witnessId: people.devin.id },
+      proof: { kind: 'refused-to-sign', witness: pen.agreedBy(people.devin) },
     },
     { at: '10:18', by: people.ottoline },
   )

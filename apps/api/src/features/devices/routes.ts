@@ -2,7 +2,7 @@ import * as contract from '@bayledger/contract/devices'
 import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { enrolledSeconds } from './policy.ts'
-import { presentDevice, presentStaff } from './present.ts'
+import { presentDevice } from './present.ts'
 import * as service from './service.ts'
 
 export const deviceRoutes = (parts: Parts): Binding[] => [
@@ -22,8 +22,4 @@ export const deviceRoutes = (parts: Parts): Binding[] => [
     const device = await service.getDevice(deps, actor)
     return { status: 200, body: presentDevice(device.id, device.name, device.location) }
   }),
-  bind(contract.listStaff)(async ({ deps }) => ({
-    status: 200,
-    body: { staff: (await service.listStaff(deps)).map(presentStaff) },
-  })),
 ]

@@ -49,6 +49,3 @@ export const getDevice = async (deps: Deps, actor: StaffActor | DeviceActor) => 
     throw new AppError('DEVICE_UNKNOWN', 'Enroll this tablet with a code from the desk, then try again.')
   return device
 }
-
-/** Everyone who works here now, by name. */
-export const listStaff = (deps: Deps) => store.listStaff(deps)

@@ -43,6 +43,3 @@ export const findDevice = (deps: Deps, deviceId: string) =>
     where: { shopId_id: { shopId: deps.shopId, id: deviceId } },
     include: { location: true },
   })
-
-export const listStaff = (deps: Deps) =>
-  deps.prisma.staff.findMany({ where: { shopId: deps.shopId, active: true }, orderBy: { name: 'asc' } })

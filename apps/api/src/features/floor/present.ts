@@ -1,5 +1,5 @@
 import type { FloorRow } from '@bayledger/contract/orders'
-import { movesAt } from '../entries/service/project-entries.ts'
+import { movesAt } from '../entries/service/moves-at.ts'
 import type { FloorRowStored } from './store.ts'
 
 export const presentFloorRow = (row: FloorRowStored, now: string): FloorRow => ({

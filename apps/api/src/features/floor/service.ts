@@ -8,20 +8,25 @@ const endedHours = 12
 /** One page of the floor list from `cursor` on; `next` leads to the page after it, `null` on the last one. */
 export const getFloorPage = async (
   deps: Deps,
-  query: { readonly locationId?: string | undefined; readonly cursor?: string | undefined },
+  query: {
+    readonly locationId?: string | undefined
+    readonly cursor?: string | undefined
+    readonly orders?: string | undefined
+  },
 ) => {
   const now = deps.clock.now()
   const place = fromCursor(query.cursor, 2)
   const found = await listFloorRows(deps.pool, deps.shopId, {
     locationId: query.locationId ?? null,
     endedAfter: new Date(now.getTime() - endedHours * 3_600_000),
+    orderIds: query.orders?.split(',') ?? null,
     after: place ? { openedAt: place[0] ?? '', orderId: place[1] ?? '' } : null,
   })
-  const rows = found.slice(0, pageSize)
+  const rows = query.orders === undefined ? found.slice(0, pageSize) : found
   const last = rows.at(-1)
   return {
     asOf: now.toISOString(),
     rows,
-    next: found.length > pageSize && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
+    next: found.length > rows.length && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
   }
 }

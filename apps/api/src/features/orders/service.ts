@@ -42,16 +42,17 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
   }
 }
 
-/** What an order gained after an entry; the sides are those of the whole order, for they are few. */
+/** What an order gained after an entry, with the sides that the new entries name. */
 export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: string, after: number) => {
   const { entries, state } = await getLedger(deps, orderId)
+  const newer = entries.slice(after)
   const [sides, history] = await Promise.all([
-    sidesOf(deps, entries, sidesFor(actor)),
+    sidesOf(deps, newer, sidesFor(actor)),
     loadHistory(deps, state),
   ])
   return {
     head: { seq: state.seq, hash: state.headHash },
-    entries: entries.filter(({ seq }) => seq > after).map(presentEntry),
+    entries: newer.map(presentEntry),
     sides,
     withheld: withheldFrom(actor),
     history,

@@ -40,15 +40,27 @@ export const signInAtBay = async (
   const device = deviceToken === null ? null : await store.findDevice(deps, tokenDigest(deviceToken))
   if (!device)
     throw new AppError('DEVICE_UNKNOWN', 'Enroll this tablet with a code from the desk, then try again.')
-  await takeTry(deps, staffId, device.deviceId)
+  const staff = await checkPin(deps, { staffId, pin, place: device.deviceId })
+  await store.endSessionsOfDevice(deps, device.deviceId)
+  return openSession(deps, { staffId: staff.id, deviceId: device.deviceId, kind: 'bay' })
+}
+
+/**
+ * The active person whose PIN this is. Wrong ones are counted by person and place, a tablet's id or `desk-pin`, and
+ * after five of them there is a wait. @throws PIN_REFUSED, SIGN_IN_BLOCKED
+ */
+export const checkPin = async (
+  deps: Deps,
+  { staffId, pin, place }: { staffId: string; pin: string; place: string },
+) => {
+  await takeTry(deps, staffId, place)
   const staff = await store.findStaffById(deps, staffId)
   const right =
     staff?.active && staff.pinHash ? await passwordMatches(pin, staff.pinHash) : await spendPasswordTime(pin)
   if (!staff || !right)
     throw new AppError('PIN_REFUSED', 'Type the six digits again. After five wrong tries there is a wait.')
-  await store.clearFailures(deps, staffId, device.deviceId)
-  await store.endSessionsOfDevice(deps, device.deviceId)
-  return openSession(deps, { staffId: staff.id, deviceId: device.deviceId, kind: 'bay' })
+  await store.clearFailures(deps, staffId, place)
+  return staff
 }
 
 export const signOut = (deps: Deps, actor: StaffActor): Promise<void> =>

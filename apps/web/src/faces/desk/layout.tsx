@@ -1,6 +1,7 @@
 import { signOut } from '@bayledger/contract/sessions'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { NavLink, Outlet, useNavigate } from 'react-router'
+import { refreshFloorRows } from '../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../features/people/queries.ts'
 import { DeskSearch } from '../../features/search/desk-search.tsx'
@@ -12,7 +13,7 @@ import './desk.css'
 
 /** Search and what can be begun on top, the floor at the left, one sheet at the right. */
 export function DeskLayout() {
-  useLiveUpdates()
+  useLiveUpdates(refreshFloorRows)
   return (
     <div className="desk">
       <header className="desk-top">

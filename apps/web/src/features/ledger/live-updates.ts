@@ -1,34 +1,36 @@
-import { live } from '@bayledger/contract/live'
-import { useQueryClient } from '@tanstack/react-query'
+import { live, type Wake } from '@bayledger/contract/live'
+import { type QueryClient, useQueryClient } from '@tanstack/react-query'
 import { useEffect } from 'react'
+import { gatherWakes } from './gather-wakes.ts'
+import { catchUpOrder } from './order-query.ts'
 
 /**
- * Listens for wake-ups and reads again what is shown. A wake-up never carries data; after a gap everything shown
- * is read anew, so nothing can be missed. Nothing is read while `isSeen` is false: behind a locked door the session
- * is over or about to be another person's. One browser, one connection: the tab that holds the lock listens and
- * tells the others.
+ * Listens for wake-ups and reads what moved: of each order that is held here the entries after its last one, and its
+ * row of the floor list (`readFloorRows`). After a gap everything shown is read anew, so nothing can be missed.
+ * Nothing is read while `isSeen` is false: behind a locked door the session is over or about to be another person's.
+ * One browser, one connection: the tab that holds the lock listens and passes wake-ups on to the others.
  */
-export const useLiveUpdates = (isSeen = true): void => {
+export const useLiveUpdates = (
+  readFloorRows: (client: QueryClient, orderIds: readonly string[]) => Promise<void>,
+  isSeen = true,
+): void => {
   const client = useQueryClient()
   useEffect(() => {
     if (!isSeen) return
     const channel = new BroadcastChannel('bayledger.live')
     const stop = new AbortController()
-    const wake = () => {
-      void client.invalidateQueries({ queryKey: ['floor'] })
-      void client.invalidateQueries({ queryKey: ['orders'] })
-    }
-    channel.onmessage = wake
-    wake()
+    const gathered = gatherWakes((wake) => readWhatMoved(client, wake, readFloorRows))
+    channel.onmessage = ({ data }: MessageEvent<Wake>) => gathered.add(data)
+    void client.invalidateQueries({ queryKey: ['floor'] })
+    void client.invalidateQueries({ queryKey: ['orders'] })
     const listen = () =>
       new Promise<void>((resolve) => {
         const source = new EventSource(live.path)
-        const tell = () => {
-          wake()
-          channel.postMessage('wake')
-        }
-        source.addEventListener('wake', tell)
-        source.addEventListener('open', tell)
+        source.addEventListener('wake', ({ data }: MessageEvent<string>) => {
+          const wake = JSON.parse(data) as Wake
+          gathered.add(wake)
+          channel.postMessage(wake)
+        })
         stop.signal.addEventListener('abort', () => {
           source.close()
           resolve()
@@ -37,7 +39,29 @@ export const useLiveUpdates = (isSeen = true): void => {
     navigator.locks?.request('bayledger.live', { signal: stop.signal }, listen).catch(() => undefined)
     return () => {
       stop.abort()
+      gathered.stop()
       channel.close()
     }
-  }, [client, isSeen])
+  }, [client, isSeen, readFloorRows])
+}
+
+const readWhatMoved = async (
+  client: QueryClient,
+  { all, orders, tray }: Wake,
+  readFloorRows: (client: QueryClient, orderIds: readonly string[]) => Promise<void>,
+): Promise<void> => {
+  if (all) {
+    await client.invalidateQueries({ queryKey: ['floor'] })
+    await client.invalidateQueries({ queryKey: ['orders'] })
+    return
+  }
+  const isHeld = (orderId: string) => client.getQueryCache().find({ queryKey: ['orders', orderId] })
+  await Promise.all([
+    ...orders.filter(({ orderId }) => isHeld(orderId)).map(({ orderId }) => catchUpOrder(client, orderId)),
+    readFloorRows(
+      client,
+      orders.map(({ orderId }) => orderId),
+    ).catch(() => client.invalidateQueries({ queryKey: ['floor'] })),
+    ...(tray ? [client.invalidateQueries({ queryKey: ['orders', 'refused'] })] : []),
+  ])
 }

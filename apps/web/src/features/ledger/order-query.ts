@@ -1,10 +1,10 @@
 import type { ReplyOf } from '@bayledger/contract/endpoint'
 import type { SentEntry } from '@bayledger/contract/entries'
-import { getOrder } from '@bayledger/contract/orders'
+import { getEntriesAfter, getOrder } from '@bayledger/contract/orders'
 import { fold } from '@bayledger/ledger/fold'
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
 import type { OrderState } from '@bayledger/ledger/state'
-import { queryOptions } from '@tanstack/react-query'
+import { type QueryClient, queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 
 /** An order as a screen reads it: the folded state, and the personal words that its digests stand for. */
@@ -25,6 +25,54 @@ export const orderQuery = (orderId: string) =>
       call(getOrder, { params: { orderId }, signal }),
     select: readOrder,
   })
+
+type OrderReply = ReplyOf<typeof getOrder>
+
+/**
+ * Reads what an order gained after the last entry that is held here, and adds it. Where that is not possible (a gap, a
+ * failed call, an order that is not held), the order is marked to be read whole.
+ */
+export const catchUpOrder = async (client: QueryClient, orderId: string): Promise<void> => {
+  const held = client.getQueryData<OrderReply>(orderKey(orderId))
+  const merged = held ? await readGained(held).catch(() => null) : null
+  if (held === undefined || merged === null) return client.invalidateQueries({ queryKey: orderKey(orderId) })
+  if (merged.head.seq === held.head.seq) return
+  // What another reading brought in the meantime may be newer than this one.
+  client.setQueryData<OrderReply>(orderKey(orderId), (now) =>
+    now === undefined || now.head.seq >= merged.head.seq ? now : merged,
+  )
+  // What the server computes from the order follows it.
+  await client.invalidateQueries({
+    queryKey: orderKey(orderId),
+    predicate: ({ queryKey }) => queryKey.length > 2,
+  })
+}
+
+const readGained = async (held: OrderReply): Promise<OrderReply | null> =>
+  withGained(
+    held,
+    await call(getEntriesAfter, {
+      params: { orderId: held.orderId },
+      query: { after: String(held.head.seq) },
+    }),
+  )
+
+/** The held order with the entries that follow its last one; `null` where something between them is missing. */
+export const withGained = (held: OrderReply, gained: ReplyOf<typeof getEntriesAfter>): OrderReply | null => {
+  const newer = gained.entries.filter(({ seq }) => seq > held.head.seq)
+  const expected = gained.head.seq - held.head.seq
+  if (newer.length !== expected || newer.some(({ seq }, index) => seq !== held.head.seq + index + 1))
+    return null
+  const known = new Set(held.sides.map(({ digest }) => digest))
+  return {
+    ...held,
+    head: gained.head,
+    entries: [...held.entries, ...newer],
+    sides: [...held.sides, ...gained.sides.filter(({ digest }) => !known.has(digest))],
+    withheld: gained.withheld,
+    history: gained.history,
+  }
+}
 
 const readOrder = (reply: ReplyOf<typeof getOrder>): ReadOrder => {
   const { entries, sides, ...rest } = reply

@@ -1,5 +1,5 @@
-import { listStaff } from '@bayledger/contract/devices'
 import { getSession } from '@bayledger/contract/sessions'
+import { listStaff } from '@bayledger/contract/staff'
 import { queryOptions, useQuery } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 

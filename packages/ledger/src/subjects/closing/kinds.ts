@@ -1,9 +1,33 @@
 import { Distance } from '@bayledger/reckoning/quantity'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
-import { deskRoles, roles } from '../../role.ts'
+import { earlierVersion, kind } from '../../kind.ts'
+import { deskRoles, judgeRoles, roles } from '../../role.ts'
+import { namedOnly, SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Digest, Id, plainText } from '../../text.ts'
+
+/** Everything of a hand-back but who agreed to it. */
+const handBack = {
+  odometer: z.nullable(Distance),
+  lockingKeyReturned: z.nullable(z.boolean()),
+  retorqueAdvised: z.boolean(),
+  signature: z.nullable(PersonalDigest),
+}
+
+/** Everything of a withdrawal but its second person. */
+const strike = {
+  entryId: Id,
+  reason: z.enum([
+    'undone',
+    'wrong-wheel',
+    'wrong-value',
+    'wrong-order',
+    'not-done',
+    'recorded-twice',
+    'other',
+  ]),
+  words: z.nullable(PersonalDigest),
+}
 
 const final = { writtenWhere: 'server', strikable: 'no' } as const
 
@@ -22,14 +46,22 @@ export const closingKinds = {
   ),
   'order.handed_back': kind(
     z.strictObject({
-      odometer: z.nullable(Distance),
-      lockingKeyReturned: z.nullable(z.boolean()),
-      retorqueAdvised: z.boolean(),
-      signature: z.nullable(PersonalDigest),
+      ...handBack,
       /** For "not yet proven": the second person who agreed to release. */
-      releaseAgreedBy: z.nullable(Id),
+      releaseAgreedBy: z.nullable(SecondPerson),
     }),
-    { ...final, sides: ['personal'], roles: deskRoles },
+    {
+      ...final,
+      sides: ['personal'],
+      roles: deskRoles,
+      agreedBy: judgeRoles,
+      earlier: [
+        earlierVersion(z.strictObject({ ...handBack, releaseAgreedBy: z.nullable(Id) }), (payload) => ({
+          ...payload,
+          releaseAgreedBy: payload.releaseAgreedBy && namedOnly(payload.releaseAgreedBy),
+        })),
+      ],
+    },
   ),
   'order.refused': kind(
     z.strictObject({
@@ -44,20 +76,24 @@ export const closingKinds = {
   ),
   'entry.struck': kind(
     z.strictObject({
-      entryId: Id,
-      reason: z.enum([
-        'undone',
-        'wrong-wheel',
-        'wrong-value',
-        'wrong-order',
-        'not-done',
-        'recorded-twice',
-        'other',
-      ]),
-      words: z.nullable(PersonalDigest),
+      ...strike,
       /** A different person, where striking takes two. */
-      secondPersonId: z.nullable(Id),
+      secondPerson: z.nullable(SecondPerson),
     }),
-    { roles, strikable: 'no', sides: ['personal'] },
+    {
+      roles,
+      agreedBy: judgeRoles,
+      strikable: 'no',
+      sides: ['personal'],
+      earlier: [
+        earlierVersion(
+          z.strictObject({ ...strike, secondPersonId: z.nullable(Id) }),
+          ({ secondPersonId, ...payload }) => ({
+            ...payload,
+            secondPerson: secondPersonId && namedOnly(secondPersonId),
+          }),
+        ),
+      ],
+    },
   ),
 }

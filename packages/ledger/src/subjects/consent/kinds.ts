@@ -1,7 +1,8 @@
 import { Answer, Cents, Estimate } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
-import { deskRoles, moneyRoles } from '../../role.ts'
+import { earlierVersion, kind } from '../../kind.ts'
+import { deskRoles, moneyRoles, roles } from '../../role.ts'
+import { namedOnly, SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Day, Digest, Id, Instant, plainText } from '../../text.ts'
 import { DecidedBy } from '../opening/kinds.ts'
@@ -38,6 +39,10 @@ export const BundleAnswer = z.strictObject({
 })
 export type BundleAnswer = z.infer<typeof BundleAnswer>
 
+/** Everything of a refusal but how it was given. */
+const refusal = { codes: z.array(plainText(60)).check(z.minLength(1)), cautionShown: plainText(20) }
+const signed = z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest })
+
 export const consentKinds = {
   'estimate.issued': kind(z.strictObject({ diagnosisId: Id, estimate: Estimate, digest: Digest }), {
     ...server,
@@ -66,14 +71,34 @@ export const consentKinds = {
   ),
   'refusal.recorded': kind(
     z.strictObject({
-      codes: z.array(plainText(60)).check(z.minLength(1)),
-      cautionShown: plainText(20),
+      ...refusal,
       proof: z.discriminatedUnion('kind', [
-        z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest }),
-        z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
+        signed,
+        z.strictObject({ kind: z.literal('refused-to-sign'), witness: SecondPerson }),
       ]),
     }),
-    { roles: deskRoles, ...server, sides: ['personal'] },
+    {
+      roles: deskRoles,
+      ...server,
+      sides: ['personal'],
+      agreedBy: roles,
+      earlier: [
+        earlierVersion(
+          z.strictObject({
+            ...refusal,
+            proof: z.discriminatedUnion('kind', [
+              signed,
+              z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
+            ]),
+          }),
+          ({ proof, ...payload }) => ({
+            ...payload,
+            proof:
+              proof.kind === 'signed' ? proof : { kind: proof.kind, witness: namedOnly(proof.witnessId) },
+          }),
+        ),
+      ],
+    },
   ),
   'payment.noted': kind(
     z.strictObject({ amountCents: Cents, method: z.enum(['cash', 'card', 'check', 'account', 'none-due']) }),

@@ -1,5 +1,6 @@
 import type { Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import type { JobPlan } from '@bayledger/reckoning/step'
 import { readingOrder, roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
@@ -33,36 +34,101 @@ function source() {
   return { kind: 'maker-manual' as const, reference: 'p. 1', enteredBy: 'a', verifiedBy: null }
 }
 
+/** A plan as version 1 would have written it: no fields, and words in their place. */
+const asVersion1 = (plan: JobPlan) => ({
+  plan: {
+    planVersion: plan.planVersion,
+    steps: plan.steps.map((step) => {
+      const { stepKey, wheel, closedBy, needs, waitsFor, unverified, bundleKey, comesFrom } = step
+      return {
+        ...{ stepKey, wheel, closedBy, needs, waitsFor, unverified, bundleKey, figure: null },
+        ...(comesFrom ? { comesFrom } : {}),
+        does: `Title of ${step.code}`,
+        how: `How ${step.code} is done.`,
+        caution: step.cautions[0]?.number ?? null,
+      }
+    }),
+  },
+  decisionId: null,
+})
+
 describe('a plan of version 1', () => {
   it.each(jobs.map((works) => [works[0]?.kind, works] as const))(
-    'for %s says by its keys what the plan of today says in fields',
+    'for %s says by its keys what the plan of today says in fields, and keeps its words',
     (_, works) => {
       const plan = planJob(
         unverified,
         works.map((work) => ({ work, bundleKey: 'one' })),
         1,
       )
-      const steps = plan.steps.map(({ code: _c, round: _r, opensTire: _o, height: _h, ...rest }) => rest)
-      const written = z.parse(PlanVersion1, { plan: { ...plan, steps }, decisionId: null })
-      expect(planToVersion2(written)).toEqual({ plan, decisionId: null })
+      const read = planToVersion2(z.parse(PlanVersion1, asVersion1(plan)))
+      expect(read.plan.steps).toEqual(
+        plan.steps.map((step) => {
+          const { procedure: _procedure, ...common } = { procedure: null, ...step }
+          const asWritten = { does: `Title of ${step.code}`, how: `How ${step.code} is done.` }
+          return { ...common, figure: null, values: null, asWritten }
+        }),
+      )
     },
   )
 
+  const step = {
+    stepKey: 'LF.wheel.polish',
+    wheel: 'LF' as const,
+    does: 'Polish the wheel',
+    how: 'With a cloth.',
+    closedBy: 'step.closed' as const,
+    figure: null,
+    needs: [],
+    waitsFor: [],
+    unverified: null,
+    caution: null,
+    bundleKey: null,
+  }
+  const readStep = (change: object) => {
+    const plan = { planVersion: 1, steps: [{ ...step, ...change }] }
+    return planToVersion2(z.parse(PlanVersion1, { plan, decisionId: null })).plan.steps[0]
+  }
+
   it('keeps a step whose key nobody knows any more, as work of its own', () => {
-    const step = {
-      stepKey: 'LF.wheel.polish',
-      wheel: 'LF' as const,
-      does: 'Polish the wheel',
-      how: '',
-      closedBy: 'step.closed' as const,
-      figure: null,
-      needs: [],
-      waitsFor: [],
-      unverified: null,
-      caution: null,
-      bundleKey: null,
-    }
-    const { plan } = planToVersion2({ plan: { planVersion: 1, steps: [step] }, decisionId: null })
-    expect(plan.steps).toEqual([{ ...step, code: 'other', round: null, opensTire: false, height: 'floor' }])
+    expect(readStep({})).toMatchObject({
+      code: 'other',
+      round: null,
+      opensTire: false,
+      height: 'floor',
+      cautions: [],
+      asWritten: { does: 'Polish the wheel', how: 'With a cloth.' },
+    })
+  })
+
+  it.each([
+    [
+      { kind: 'count', count: 20, unit: 'min driven', source: 'Utility 2016' },
+      { kind: 'minutes', minutes: 20, of: 'driving', source: { from: 'sheet', reference: 'Utility 2016' } },
+    ],
+    [
+      { kind: 'count', count: 5, unit: 'min limit', source: 'Utility 2016' },
+      { kind: 'minutes', minutes: 5, of: 'time-limit', source: { from: 'sheet', reference: 'Utility 2016' } },
+    ],
+    [
+      { kind: 'count', count: 20, unit: 'min', source: '49 CFR 571.138 S4.2' },
+      { kind: 'minutes', minutes: 20, of: 'proof-drive', source: { from: 'federal-rule' } },
+    ],
+    [
+      { kind: 'torque', torque: { value: 62, unit: 'lbf·in' }, source: "stem nut, sensor maker's sheet" },
+      { kind: 'torque', torque: { value: 62, unit: 'lbf·in' }, source: { from: 'stem-nut' } },
+    ],
+    [
+      { kind: 'placard', psi: 35, source: 'door, p. 1' },
+      { kind: 'placard', psi: 35, source: { from: 'sheet', reference: 'door, p. 1' } },
+    ],
+  ])('reads its figure %j', (figure, read) => {
+    expect(readStep({ figure })?.figure).toEqual(read)
+  })
+
+  it('carries a caution in the version that was in force, and none that was never issued', () => {
+    expect(readStep({ caution: 'CW-03' })?.cautions).toEqual([{ number: 'CW-03', version: 2 }])
+    expect(readStep({ caution: 'CW-04' })?.cautions).toEqual([{ number: 'CW-04', version: 1 }])
+    expect(readStep({ caution: 'CW-99' })?.cautions).toEqual([])
   })
 })

@@ -1,4 +1,5 @@
-import type { JobPlan, Step, StepCode } from '@bayledger/reckoning/step'
+import { issuedWorkCautions, type WorkCaution } from '@bayledger/reckoning/cautions/work-cautions'
+import type { EarlierStep, PlanInForce, StepFigure, StepFigureSource } from '@bayledger/reckoning/step'
 import * as z from 'zod/mini'
 import { Id } from '../../text.ts'
 
@@ -61,22 +62,25 @@ const step = z.strictObject({
   comesFrom: z.optional(wheel),
 })
 type StepVersion1 = z.infer<typeof step>
+type FigureVersion1 = z.infer<typeof figure>
 
 export const PlanVersion1 = z.strictObject({
   plan: z.strictObject({ planVersion: z.int().check(z.positive()), steps: z.array(step) }),
   decisionId: z.nullable(Id),
 })
 
-/** Version 1 to version 2: the fields are read from the key. */
-export const planToVersion2 = ({
-  plan,
-  decisionId,
-}: z.infer<typeof PlanVersion1>): { plan: JobPlan; decisionId: string | null } => {
+type PlanOfSteps = { readonly plan: PlanInForce; readonly decisionId: string | null }
+
+/** Version 1 to version 2: the fields are read from the key, and what only its sentences said stays as they are. */
+export const planToVersion2 = ({ plan, decisionId }: z.infer<typeof PlanVersion1>): PlanOfSteps => {
   const keys = new Set(plan.steps.map((one) => one.stepKey))
   return { plan: { ...plan, steps: plan.steps.map((one) => stepToVersion2(one, keys)) }, decisionId }
 }
 
-const stepToVersion2 = (one: StepVersion1, keys: ReadonlySet<string>): Step => {
+const stepToVersion2 = (
+  { does, how, caution, figure: shown, ...one }: StepVersion1,
+  keys: ReadonlySet<string>,
+): EarlierStep => {
   const [place = '', ...rest] = one.stepKey.split('.')
   const name = rest.join('.')
   // A round at the figure without the round before it was the look at the torque after some miles.
@@ -88,12 +92,43 @@ const stepToVersion2 = (one: StepVersion1, keys: ReadonlySet<string>): Step => {
     round,
     opensTire: code === 'open-tire',
     height: one.wheel === 'SP' ? 'floor' : height,
+    figure: shown && figureToVersion2(shown),
+    cautions: caution === null ? [] : cautionOf(caution),
+    values: null,
+    asWritten: { does, how },
   }
 }
 
-type Meaning = Pick<Step, 'code'> & Partial<Pick<Step, 'round' | 'height'>>
+/** Version 1 had a caution's number only; these are the versions in force when it ended. */
+const cautionOf = (number: string): WorkCaution[] =>
+  isIssued(number) ? [{ number, version: number === 'CW-03' ? 2 : 1 }] : []
 
-const lifted = (code: StepCode): Meaning => ({ code, height: 'lifted' })
+const isIssued = (number: string): number is WorkCaution['number'] =>
+  Object.hasOwn(issuedWorkCautions, number)
+
+const figureToVersion2 = (shown: FigureVersion1): StepFigure => {
+  const source: StepFigureSource = sources[shown.source] ?? { from: 'sheet', reference: shown.source }
+  return shown.kind === 'count'
+    ? { kind: 'minutes', minutes: shown.count, of: minutesOf[shown.unit] ?? 'proof-drive', source }
+    : { ...shown, source }
+}
+
+/** The sources that the program itself named. */
+const sources: Readonly<Record<string, StepFigureSource>> = {
+  "stem nut, sensor maker's sheet": { from: 'stem-nut' },
+  "stem screw, sensor maker's sheet": { from: 'stem-screw' },
+  "valve core, sensor maker's sheet": { from: 'valve-core' },
+  '49 CFR 571.138 S4.2': { from: 'federal-rule' },
+}
+
+const minutesOf: Readonly<Record<string, (StepFigure & { kind: 'minutes' })['of']>> = {
+  'min driven': 'driving',
+  'min limit': 'time-limit',
+}
+
+type Meaning = Pick<EarlierStep, 'code'> & Partial<Pick<EarlierStep, 'round' | 'height'>>
+
+const lifted = (code: EarlierStep['code']): Meaning => ({ code, height: 'lifted' })
 const afterMiles: Meaning = { code: 'torque-after-miles', round: 'again' }
 const unknownStep: Meaning = { code: 'other' }
 

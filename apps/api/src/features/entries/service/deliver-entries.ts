@@ -7,15 +7,17 @@ import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { english } from '@bayledger/wording/en/english'
 import { refusalWords } from '@bayledger/wording/refusals'
 import type { StaffActor } from '../../../core/actor.ts'
+import { AppError } from '../../../core/app-error.ts'
 import type { Deps } from '../../../deps.ts'
 import { refuseDelivery } from '../policy.ts'
 import { findEntryById } from '../store/read-ledger.ts'
+import { readStale } from '../store/read-stale.ts'
 import { findRefused, keepRefused, type Reason } from '../store/refused-entries.ts'
 import { listSides } from '../store/sides.ts'
 import { appendDraft } from './append-draft.ts'
 import { checkSides, type Side } from './check-sides.ts'
 
-/** Takes a batch in its order, one transaction an entry. What one entry comes to never depends on a later one. */
+/** Takes a batch in its order, each entry for itself. What one entry comes to never depends on a later one. */
 export const deliverEntries = async (
   deps: Deps,
   actor: StaffActor,
@@ -33,21 +35,21 @@ const deliverOne = async (
   envelope: DraftEnvelope,
   sent: ReadonlyMap<string, Side>,
 ): Promise<AppendResult> => {
-  const earlier = await findRefused(deps.pool, deps.shopId, envelope.id)
-  if (earlier) return refusedResult(envelope.id, earlier, true)
   const parsed = parseDraft(envelope, {
     shopId: deps.shopId,
     writtenBy: { kind: 'staff', staffId: actor.staffId },
     deviceId: actor.deviceId,
   })
   if (!parsed.ok) {
-    if ('newer' in parsed)
+    if ('newer' in parsed) {
+      await refuseEndedSession(deps, actor)
       return {
         result: 'not-yet',
         id: envelope.id,
         words:
           'This was written by a newer version than the server runs. It stays here until the server is updated.',
       }
+    }
     const fields = parsed.faults.map(({ field }) => field)
     return keep(deps, actor, envelope, refuse('ENTRY_INVALID', { fields }), [...parsed.faults])
   }
@@ -65,6 +67,7 @@ const appendParsed = async (
 ): Promise<AppendResult> => {
   const named = sidesNamedIn(draft)
   const missing = named.filter(({ digest }) => !sent.has(digest))
+  if (missing.length > 0) await refuseEndedSession(deps, actor)
   if (missing.length > 0 && !(await findEntryById(deps.pool, deps.shopId, draft.id))) {
     const kept = new Set((await listSides(deps.pool, deps.shopId, missing)).map(({ digest }) => digest))
     if (missing.some(({ digest }) => !kept.has(digest)))
@@ -75,8 +78,10 @@ const appendParsed = async (
       const came = sent.get(digest)
       return came ? [{ ...came, side }] : []
     }),
+    sessionId: actor.sessionId,
   })
   if (!appended.admitted) return keep(deps, actor, envelope, appended)
+  if (appended.known) await refuseEndedSession(deps, actor)
   const { seq, hash, receivedAt, given } = appended.entry
   return { result: appended.known ? 'known' : 'accepted', id: draft.id, seq, hash, receivedAt, given }
 }
@@ -89,6 +94,9 @@ const keep = async (
   reason: Reason,
   fields: FieldProblem[] = [],
 ): Promise<AppendResult> => {
+  await refuseEndedSession(deps, actor)
+  const earlier = await findRefused(deps.pool, deps.shopId, envelope.id)
+  if (earlier) return refusedResult(envelope.id, earlier, true)
   // Other content under an id that is taken: the entry that has the id stands, and this one has none to be kept under.
   const kept = reason.code !== 'ENTRY_ID_REUSED'
   if (kept) {
@@ -102,9 +110,19 @@ const keep = async (
       writtenBy: { kind: 'staff', staffId: actor.staffId },
       deviceId: actor.deviceId,
     })
-    deps.live.wrote()
+    deps.live.wrote('tray')
   }
   return refusedResult(envelope.id, reason, kept, fields)
+}
+
+/**
+ * The session may have been taken from memory. Whoever writes is checked by the write itself; whatever else is answered
+ * or kept waits for this.
+ */
+const refuseEndedSession = async (deps: Deps, { sessionId }: StaffActor): Promise<void> => {
+  const asked = { entryIds: [], sessionIds: [sessionId], at: deps.clock.now() }
+  const { endedSessions } = await readStale(deps.pool, deps.shopId, asked)
+  if (endedSessions.size > 0) throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
 }
 
 const refusedResult = (

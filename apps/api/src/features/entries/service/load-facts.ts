@@ -1,71 +1,94 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
+import { secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { OrderState } from '@bayledger/ledger/state'
+import { upcast } from '@bayledger/ledger/upcast'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
+import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
-import { readFacts, type StoredFacts } from '../store/read-facts.ts'
+import { type EntryFacts, readEntryFacts } from '../store/read-facts.ts'
+import type { ShopFacts } from '../store/read-shop-facts.ts'
 import { loadLedger } from './load-ledger.ts'
 
-/** What admitting these drafts needs to know of the world outside their order. */
-export const loadFacts = async (
-  deps: Deps,
-  state: OrderState,
-  drafts: readonly Draft[],
-): Promise<(draft: Draft, at: string) => AdmitFacts> => {
-  const opening = drafts.find((draft) => draft.kind === 'order.opened')
-  const stored = await readFacts(deps.pool, deps.shopId, {
-    restsOn: drafts.flatMap(({ restsOn }) => restsOn),
-    vehicleId: state.opened?.vehicleId ?? null,
-    locationId: state.locationId ?? opening?.payload.locationId ?? null,
-    sensorIds: [...new Set([...sensorIdsRead(state), ...drafts.flatMap(sensorIdsIn)])],
-  })
-  // Only findings are computed from it: nothing else waits for the vehicle's earlier orders to be read.
-  const history = drafts.some(({ kind }) => kind === 'diagnosis.issued')
-    ? await historyFrom(deps, state, stored)
-    : null
-  return (draft, at) => factsFor(stored, history, draft, at)
+/** What one draft alone needs to know, beside the facts of the shop. */
+export type OwnFacts = {
+  readonly entry: EntryFacts
+  readonly history: HistoryEvidence | null
+  /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
+  readonly ofSeq: number | null
 }
 
-const factsFor = (
-  stored: StoredFacts,
-  history: HistoryEvidence | null,
+/** Reads what this draft needs and no other kind would: nothing at all for most. */
+export const loadOwnFacts = async (
+  deps: Pick<Deps, 'pool' | 'shopId'>,
+  state: OrderState,
+  draft: Draft,
+): Promise<OwnFacts> => {
+  const entry = await readEntryFacts(deps.pool, deps.shopId, {
+    restsOn: draft.restsOn.filter((id) => !state.marks.some(({ entryId }) => entryId === id)),
+    vehicleId: state.opened?.vehicleId ?? null,
+    sensorIds: sensorIdsIn(draft),
+    wrenchIds: wrenchIdsIn(draft),
+    secondPersonTokens: secondPersonTokensIn(draft),
+  })
+  return draft.kind === 'diagnosis.issued'
+    ? { entry, history: await loadHistory(deps, state), ofSeq: state.seq }
+    : { entry, history: null, ofSeq: null }
+}
+
+/** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
+export const factsFor = (
+  shop: ShopFacts,
+  { entry, history }: OwnFacts,
+  state: OrderState,
   draft: Draft,
   at: string,
-): AdmitFacts => ({
-  now: at,
-  author: draft.writtenBy,
-  staff: stored.staff,
-  refusedIds: stored.refusedIds,
-  wrenches: stored.wrenches,
-  gauges: stored.gauges,
-  history,
-  secondPersonRequired: stored.secondPersonRequired,
-  idsOnOtherVehicles: stored.idsOnOtherVehicles,
-  heldBackParts: stored.heldBackParts,
-})
+): AdmitFacts => {
+  const locationId = draft.kind === 'order.opened' ? draft.payload.locationId : state.locationId
+  const place = locationId === null ? undefined : shop.places.get(locationId)
+  return {
+    now: at,
+    author: draft.writtenBy,
+    staff: shop.staff,
+    secondPersons: entry.secondPersons,
+    refusedIds: entry.refusedIds,
+    wrenches: withClicks(shop.wrenches, entry.cycles),
+    gauges: shop.gauges,
+    history,
+    secondPersonRequired: place?.secondPersonRequired ?? true,
+    idsOnOtherVehicles: entry.idsOnOtherVehicles,
+    heldBackParts: place?.heldBackParts ?? new Map(),
+  }
+}
+
+const withClicks = (
+  wrenches: ShopFacts['wrenches'],
+  cycles: EntryFacts['cycles'],
+): AdmitFacts['wrenches'] => {
+  if (cycles.size === 0) return wrenches
+  return new Map(
+    [...wrenches].map(([id, wrench]) => [id, { ...wrench, cycles: cycles.get(id) ?? wrench.cycles }]),
+  )
+}
 
 /** What other orders of the shop know of this one's vehicle, as evidence. */
-export const loadHistory = async (deps: Deps, state: OrderState): Promise<HistoryEvidence> =>
-  historyFrom(
-    deps,
-    state,
-    await readFacts(deps.pool, deps.shopId, {
+export const loadHistory = async (
+  deps: Pick<Deps, 'pool' | 'shopId'>,
+  state: OrderState,
+): Promise<HistoryEvidence> => {
+  const [{ idsOnOtherVehicles }, earlier] = await Promise.all([
+    readEntryFacts(deps.pool, deps.shopId, {
       restsOn: [],
       vehicleId: state.opened?.vehicleId ?? null,
-      locationId: state.locationId,
       sensorIds: sensorIdsRead(state),
+      wrenchIds: [],
+      secondPersonTokens: [],
     }),
-  )
-
-const historyFrom = async (
-  deps: Deps,
-  state: OrderState,
-  { idsOnOtherVehicles }: StoredFacts,
-): Promise<HistoryEvidence> => {
-  const earlier = await listEarlierOrders(deps.pool, deps.shopId, state.orderId)
+    listEarlierOrders(deps.pool, deps.shopId, state.orderId),
+  ])
   const ledgers = await Promise.all(earlier.map((orderId) => loadLedger(deps, orderId)))
   return historyOf(
     state,
@@ -84,3 +107,11 @@ const sensorIdsIn = (draft: Draft): string[] =>
   draft.kind === 'sensor.programmed' || draft.kind === 'sensor.fitted'
     ? [listedId(draft.payload.sensorId)]
     : []
+
+const wrenchIdsIn = (draft: Draft): string[] =>
+  draft.kind === 'studs.torqued' || draft.kind === 'torque.checked' ? [draft.payload.wrench.instrumentId] : []
+
+const secondPersonTokensIn = (draft: Draft): string[] => {
+  const proof = secondPersonIn(upcast(draft))?.proof
+  return proof ? [tokenDigest(proof.token)] : []
+}

@@ -1,15 +1,16 @@
 import { verifyChain } from '@bayledger/ledger/hash-chain'
 import type { Deps } from '../../../deps.ts'
+import { projectHead } from '../store/projections/head.ts'
 import { listOrderIds, replaceProjection } from '../store/rebuild-projections.ts'
 import { loadLedger } from './load-ledger.ts'
-import { projectHead, projectRows } from './project-entries.ts'
 
 /**
  * Makes heads, seen sensors and reports anew from the entries alone, order by order; refuses an order whose chain does
  * not verify. Stock and wrench cycles are counted with entries and are not touched. Gives how many orders it did.
  */
 export const rebuildProjections = async (deps: Pick<Deps, 'pool' | 'shopId'>): Promise<number> => {
-  const orderIds = await listOrderIds(deps.pool, deps.shopId)
+  const { pool, shopId } = deps
+  const orderIds = await listOrderIds(pool, shopId)
   for (const orderId of orderIds) {
     const { entries, state } = await loadLedger(deps, orderId)
     const chain = verifyChain(entries)
@@ -19,13 +20,17 @@ export const rebuildProjections = async (deps: Pick<Deps, 'pool' | 'shopId'>): P
       )
     const last = entries.at(-1)
     if (!last) continue
-    await replaceProjection(deps.pool, deps.shopId, orderId, {
+    const byId = new Map(entries.map((entry) => [entry.id, entry]))
+    const write = {
+      shopId,
+      orderId,
+      after: 0,
+      entries,
       head: projectHead(state, last.receivedAt),
-      rows: projectRows(entries, entries),
-      at: last.receivedAt,
-      seq: last.seq,
-      hash: last.hash,
-    })
+      entryById: (id: string) => byId.get(id),
+      sides: [],
+    }
+    await replaceProjection(pool, write, last)
   }
   return orderIds.length
 }

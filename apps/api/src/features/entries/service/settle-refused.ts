@@ -10,5 +10,5 @@ export const listRefused = (deps: Deps, staffId: string | null) =>
 export const settleRefused = async (deps: Deps, entryId: string): Promise<void> => {
   if (!(await markSettled(deps.pool, deps.shopId, entryId, deps.clock.now())))
     throw new AppError('REFUSED_ENTRY_NOT_FOUND', 'Load the tray again; somebody may have settled it.')
-  deps.live.wrote()
+  deps.live.wrote('tray')
 }

@@ -1,93 +1,74 @@
-import type { WrenchFacts } from '@bayledger/ledger/admit/facts'
-import type { Role } from '@bayledger/ledger/role'
+import type { ProvenSecondPerson } from '@bayledger/ledger/admit/facts'
 import type { Pool } from 'pg'
 
-export type StoredFacts = {
-  readonly staff: ReadonlyMap<string, readonly Role[]>
-  readonly gauges: ReadonlySet<string>
-  readonly wrenches: ReadonlyMap<string, WrenchFacts>
+/** What only some kinds of entry need to know of the world outside their order. */
+export type EntryFacts = {
+  /** Whose PIN earned the tokens asked for, by the id of the entry that they agreed to. */
+  readonly secondPersons: ReadonlyMap<string, ProvenSecondPerson>
+  /** Of the ids that the entry rests on, those that were refused. */
   readonly refusedIds: ReadonlySet<string>
+  /** Of the sensor IDs asked for, those last seen on another vehicle. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
-  readonly heldBackParts: ReadonlyMap<string, string>
-  readonly secondPersonRequired: boolean
+  /** Clicks of the wrenches asked for, by now. */
+  readonly cycles: ReadonlyMap<string, number>
 }
 
-type Row = {
-  staff: { id: string; roles: Role[] }[] | null
-  instruments:
-    | {
-        id: string
-        kind: string
-        due_on: string | null
-        cycles: number
-        quarantined: boolean
-        body: Record<string, unknown>
-      }[]
-    | null
-  refused: string[] | null
-  ids_elsewhere: string[] | null
-  held_back: { number: string; why: string }[] | null
-  second_person: boolean | null
+export type AskedFacts = {
+  readonly restsOn: readonly string[]
+  readonly vehicleId: string | null
+  readonly sensorIds: readonly string[]
+  readonly wrenchIds: readonly string[]
+  /** Digests of the tokens in the entry. */
+  readonly secondPersonTokens: readonly string[]
 }
 
-/** Everything outside the order that admitting an entry asks for, in one prepared statement. */
-export const readFacts = async (
-  pool: Pool,
-  shopId: string,
-  asked: {
-    readonly restsOn: readonly string[]
-    readonly vehicleId: string | null
-    readonly locationId: string | null
-    readonly sensorIds: readonly string[]
-  },
-): Promise<StoredFacts> => {
-  const { rows } = await pool.query<Row>({
-    name: 'facts',
+export const noEntryFacts: EntryFacts = {
+  secondPersons: new Map(),
+  refusedIds: new Set(),
+  idsOnOtherVehicles: new Set(),
+  cycles: new Map(),
+}
+
+/** Reads what one entry needs, in one prepared statement; none where nothing is asked for. */
+export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFacts): Promise<EntryFacts> => {
+  const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens } = asked
+  if (restsOn.length + sensorIds.length + wrenchIds.length + secondPersonTokens.length === 0)
+    return noEntryFacts
+  const { rows } = await pool.query<{
+    second_persons: ProvenSecondPerson[] | null
+    refused: string[] | null
+    ids_elsewhere: string[] | null
+    cycles: { id: string; cycles: number }[] | null
+  }>({
+    name: 'entry-facts',
     text: `select
-      (select json_agg(json_build_object('id', id, 'roles', roles)) from staff where shop_id = $1 and active) as staff,
-      (select json_agg(json_build_object('id', id, 'kind', kind, 'due_on', due_on, 'cycles', cycles,
-        'quarantined', quarantined, 'body', body)) from instruments where shop_id = $1) as instruments,
+      (select json_agg(json_build_object('staffId', staff_id, 'orderId', order_id, 'entryId', entry_id, 'kind', kind,
+        'digest', digest, 'until', expires_at)) from second_person_proofs
+        where shop_id = $1 and token_hash = any ($6::text[])) as second_persons,
       (select array_agg(id::text) from refused_entries where shop_id = $1 and id = any ($2::uuid[])) as refused,
       (select array_agg(sensor_id order by sensor_id) from (
         select distinct on (sensor_id) sensor_id, vehicle_id from seen_sensors
         where shop_id = $1 and sensor_id = any ($4::text[]) order by sensor_id, entry_id desc) last_seen
         where vehicle_id <> $3) as ids_elsewhere,
-      (select json_agg(json_build_object('number', part_number, 'why', family ->> 'blocked')) from stock_items
-        where shop_id = $1 and location_id = $5 and family ->> 'blocked' is not null) as held_back,
-      (select (law_profile ->> 'secondPersonForTorque')::boolean from locations
-        where shop_id = $1 and id = $5) as second_person`,
-    values: [shopId, asked.restsOn, asked.vehicleId, asked.sensorIds, asked.locationId],
+      (select json_agg(json_build_object('id', id, 'cycles', cycles)) from instruments
+        where shop_id = $1 and id = any ($5::uuid[])) as cycles`,
+    values: [shopId, restsOn, vehicleId, sensorIds, wrenchIds, secondPersonTokens],
   })
-  const row = rows[0]
-  const instruments = row?.instruments ?? []
+  const [row] = rows
   return {
-    staff: new Map((row?.staff ?? []).map(({ id, roles }) => [id, roles])),
-    gauges: new Set(
-      instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
-    ),
-    wrenches: new Map(
-      instruments
-        .filter(({ kind }) => kind === 'wrench')
-        .map(({ id, due_on, cycles, quarantined, body }) => [
-          id,
-          {
-            dueOn: due_on ?? '',
-            cycles,
-            quarantined,
-            rangeLow: Number(body.rangeLow),
-            rangeHigh: Number(body.rangeHigh),
-            rangeUnit: body.rangeUnit as WrenchFacts['rangeUnit'],
-          },
-        ]),
+    secondPersons: new Map(
+      (row?.second_persons ?? []).map((proven) => [
+        proven.entryId,
+        { ...proven, until: new Date(proven.until).toISOString() },
+      ]),
     ),
     refusedIds: new Set(row?.refused ?? []),
     idsOnOtherVehicles: new Set(row?.ids_elsewhere ?? []),
-    heldBackParts: new Map((row?.held_back ?? []).map(({ number, why }) => [number, why])),
-    secondPersonRequired: row?.second_person ?? true,
+    cycles: new Map((row?.cycles ?? []).map(({ id, cycles }) => [id, cycles])),
   }
 }
 
-/** The number that the next order gets, as it stands; the append takes it only if it still stands so. */
+/** The number that the next order gets; the append takes it only if it is still the next one then. */
 export const peekOrderNumber = async (
   pool: Pool,
   shopId: string,

@@ -1,19 +1,12 @@
 import type { SideKind } from '@bayledger/ledger/side-kinds'
 import type { NamedSide } from '@bayledger/ledger/sides'
 import type { Pool } from 'pg'
-
-/** One table a kind of side, all of one form. */
-const tables: Readonly<Record<SideKind, string>> = {
-  personal: 'personal_texts',
-  contact: 'contact_sides',
-  money: 'money_sides',
-  shown: 'shown_sides',
-}
+import { sideTables } from './side-tables.ts'
 
 /** A side as it is kept; one that was erased has no row. */
 export type KeptSide = NamedSide & { readonly text: string }
 
-const select = (Object.entries(tables) as [SideKind, string][])
+const select = (Object.entries(sideTables) as [SideKind, string][])
   .map(
     ([side, table]) => `select '${side}' as side, s.digest, s.text from ${table} s
       join named n on n.side = '${side}' and n.digest = s.digest where s.shop_id = $1`,

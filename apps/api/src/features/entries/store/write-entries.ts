@@ -1,173 +1,112 @@
-import { inTransaction } from '@bayledger/db/transaction'
-import type { Entry } from '@bayledger/ledger/entry'
-import { canonicalText } from '@bayledger/ledger/hash-chain'
-import type { SideKind } from '@bayledger/ledger/side-kinds'
 import type { Pool } from 'pg'
-import type { HeadProjection, RowProjection } from '../service/project-entries.ts'
+import { buildStatement, type HeadPart } from './projections/build-statement.ts'
+import { headRow, setHead } from './projections/head.ts'
+import type { OrderWrite } from './projections/projection.ts'
 
-/** A side that came with an entry, to be kept in the table of its kind. */
-export type SideToKeep = {
-  readonly side: SideKind
-  readonly digest: string
-  readonly salt: Uint8Array
-  readonly text: string
+/** What must still be true in the database for an order's entries to be written. */
+export type Guards = {
+  /** The version of the shop's facts that the entries were admitted on. */
+  readonly factsVersion: number
+  /** The sessions of the people who wrote them. */
+  readonly sessionIds: readonly string[]
 }
 
-export type Write = {
-  readonly shopId: string
-  readonly orderId: string
-  /** The head that was read: nothing is written unless it is still that one. */
-  readonly after: number
-  readonly entries: readonly Entry[]
-  readonly head: HeadProjection
-  readonly rows: RowProjection
-  readonly sides: readonly SideToKeep[]
-  readonly opening: {
-    readonly number: string
-    readonly takes: { series: string; next: number } | null
-  } | null
+export type GuardedWrite = OrderWrite & Guards
+
+export type Opening = {
+  readonly number: string
+  /** The number that is taken from the shop's series; `null` where it was given. */
+  readonly takes: { readonly series: string; readonly next: number } | null
+}
+
+/** Ids that are new, facts that are still those, and writers who may still write. */
+const guards = `not exists (select from entries e where e.shop_id = a.shop_id and e.id = any (a.entry_ids))
+    and not exists (select from refused_entries e where e.shop_id = a.shop_id and e.id = any (a.entry_ids))
+    and exists (select from shops s where s.id = a.shop_id and s.facts_version = a.facts_version)
+    and not exists (select from unnest(a.session_ids) as w (id) where not exists (
+      select from sessions s left join devices d on d.shop_id = s.shop_id and d.id = s.device_id
+      where s.shop_id = a.shop_id and s.id = w.id and s.ended_at is null and s.expires_at > a.at
+        and (s.device_id is null or d.revoked_at is null)))`
+
+const guardColumns = { entry_ids: 'uuid[]', session_ids: 'uuid[]', facts_version: 'int' } as const
+
+const advancedHeads: HeadPart = {
+  name: 'append',
+  rebuilding: false,
+  columns: guardColumns,
+  sql: `head as (
+    update order_heads h set ${setHead} from asked a
+    where h.shop_id = a.shop_id and h.order_id = a.order_id and h.seq = a.after and h.vehicle_id = a.vehicle_id
+      and ${guards}
+    returning h.shop_id, h.order_id
+  )`,
+}
+
+const openedHead: HeadPart = {
+  name: 'open',
+  rebuilding: false,
+  columns: { ...guardColumns, number: 'text', series: 'text', next: 'int' },
+  sql: `taken as (
+    update order_numbers n set next = n.next + 1 from asked a
+    where n.shop_id = a.shop_id and n.series = a.series and n.next = a.next and ${guards}
+    returning n.shop_id
+  ), head as (
+    insert into order_heads (shop_id, order_id, seq, hash, location_id, promised_at, waits_here, assigned_to, is_open,
+      sealed, agenda, updated_at, opened_at, vehicle_id, number, customer_id)
+    select shop_id, order_id, seq, hash, location_id, promised_at, waits_here, assigned_to, is_open,
+      sealed, agenda, at, at, vehicle_id, number, customer_id from asked a
+    where ${guards} and (a.series is null or exists (select from taken))
+    on conflict (shop_id, order_id) do nothing returning shop_id, order_id
+  )`,
 }
 
 /**
- * Advances the head and writes entries with everything that follows from them, in one statement: all of it or, when
- * the head has moved or an id is taken, nothing (`false`).
+ * Writes what several orders gained, in one statement and one transaction. Each order is guarded for itself: all of
+ * its entries are written, with everything that follows from them, or none. Gives back which orders were written, as
+ * `orderKey` names them. A failure of any order fails the statement, and nothing of it was written.
  */
-export const writeEntries = async (pool: Pool, write: Write): Promise<boolean> => {
-  const { opening } = write
-  if (!opening) {
-    const { rowCount } = await pool.query({ name: 'append', text: appendText, values: values(write) })
-    return rowCount === write.entries.length
-  }
-  return inTransaction(pool, async (tx) => {
-    if (opening.takes) {
-      const { rowCount } = await tx.query({
-        name: 'take-order-number',
-        text: 'update order_numbers set next = next + 1 where shop_id = $1 and series = $2 and next = $3',
-        values: [write.shopId, opening.takes.series, opening.takes.next],
-      })
-      if (rowCount !== 1) return false
-    }
-    const { rowCount } = await tx.query({
-      name: 'open-order',
-      text: openText,
-      values: [...values(write), opening.number, write.head.customerId],
+export const writeEntries = async (
+  pool: Pool,
+  writes: readonly GuardedWrite[],
+): Promise<ReadonlySet<string>> => run(pool, advancedHeads, writes, {})
+
+/** Writes the first entries of a new order and takes its number. `false`: the order, an id or the number is taken. */
+export const openOrder = async (pool: Pool, write: GuardedWrite, opening: Opening): Promise<boolean> =>
+  (
+    await run(pool, openedHead, [write], {
+      number: opening.number,
+      series: opening.takes?.series ?? null,
+      next: opening.takes?.next ?? null,
     })
-    if (rowCount !== write.entries.length) throw new HeadMoved()
-    return true
-  }).catch((error: unknown) => {
-    if (error instanceof HeadMoved) return false
-    throw error
+  ).size === 1
+
+/** An order's name across shops. */
+export const orderKey = (shopId: string, orderId: string): string => `${shopId}/${orderId}`
+
+const run = async (
+  pool: Pool,
+  head: HeadPart,
+  writes: readonly GuardedWrite[],
+  opening: object,
+): Promise<ReadonlySet<string>> => {
+  // In one order everywhere, so that two processes that write to the same orders do not wait for each other.
+  const sorted = writes.toSorted((one, other) => (one.orderId < other.orderId ? -1 : 1))
+  const heads = sorted.map((write) => {
+    const last = write.entries.at(-1)
+    if (!last) throw new RangeError('a write without entries')
+    return {
+      ...headRow(write, last),
+      entry_ids: write.entries.map(({ id }) => id),
+      session_ids: write.sessionIds,
+      facts_version: write.factsVersion,
+      ...opening,
+    }
   })
+  const { name, text, values } = buildStatement(head, heads, sorted)
+  const { rows } = await pool.query<{ shop_id: string; order_id: string }>({
+    name,
+    text,
+    values: [...values],
+  })
+  return new Set(rows.map((row) => orderKey(row.shop_id, row.order_id)))
 }
-
-class HeadMoved extends Error {}
-
-const advanceHead = `update order_heads set seq = $4, hash = $5, location_id = $6, promised_at = $7, waits_here = $8,
-    assigned_to = $9, is_open = $10, sealed = $11, agenda = $12::json, updated_at = $13
-  where shop_id = $1 and order_id = $2 and seq = $3 and vehicle_id = $40
-    and not exists (select 1 from entries where shop_id = $1 and id = any ($14::uuid[]))
-  returning order_id`
-
-const insertHead = `insert into order_heads (shop_id, order_id, seq, hash, location_id, promised_at, waits_here,
-    assigned_to, is_open, sealed, agenda, updated_at, opened_at, vehicle_id, number, customer_id)
-  select $1, $2, $4, $5, $6, $7, $8, $9, $10, $11, $12::json, $13, $13, $40, $45, $46
-  where $3 = 0
-  on conflict do nothing returning order_id`
-
-const keepSides = (table: string, side: SideKind): string => `
-  insert into ${table} (shop_id, digest, order_id, salt, text, created_at)
-  select $1, digest, order_id, salt, text, $13 from side where side.side = '${side}' on conflict do nothing`
-
-const rest = `entry as (
-  insert into entries (shop_id, order_id, id, seq, kind, version, payload, given, written_by, rests_on, device_id,
-    written_at, received_at, previous_hash, hash)
-  select $1, head.order_id, id, seq, kind, version, payload::json, given::json, written_by::json, rests_on::uuid[],
-    device_id, written_at, received_at, previous_hash, hash
-  from head, unnest($14::uuid[], $15::int[], $16::text[], $17::int[], $18::text[], $19::text[], $20::text[],
-    $21::text[], $22::uuid[], $23::timestamptz[], $24::timestamptz[], $25::text[], $26::text[])
-    as e (id, seq, kind, version, payload, given, written_by, rests_on, device_id, written_at, received_at,
-      previous_hash, hash)
-  returning id
-), side as (
-  select head.order_id, s.* from head, unnest($27::text[], $28::bytea[], $29::text[], $44::text[])
-    as s (digest, salt, text, side)
-), personal as (${keepSides('personal_texts', 'personal')}
-), contact as (${keepSides('contact_sides', 'contact')}
-), money as (${keepSides('money_sides', 'money')}
-), shown as (${keepSides('shown_sides', 'shown')}
-), used as (
-  insert into wrench_cycles (shop_id, entry_id, line, instrument_id, clicks)
-  select $1, entry_id, 0, instrument_id, clicks from head, unnest($30::uuid[], $31::uuid[], $32::int[])
-    as c (entry_id, instrument_id, clicks)
-), worn as (
-  update instruments i set cycles = i.cycles + c.clicks
-  from head, unnest($31::uuid[], $32::int[]) as c (instrument_id, clicks)
-  where i.shop_id = $1 and i.id = c.instrument_id
-), taken as (
-  update stock_items s set on_hand = s.on_hand + p.quantity
-  from head, unnest($33::uuid[], $34::text[], $35::int[]) as p (entry_id, part_number, quantity)
-  where s.shop_id = $1 and s.location_id = $6 and s.part_number = p.part_number
-  returning p.entry_id, s.id, p.quantity
-), moved as (
-  insert into stock_movements (shop_id, entry_id, line, stock_item_id, quantity, kind)
-  select $1, entry_id, 0, id, quantity, case when quantity < 0 then 'drawn' else 'withdrawn' end from taken
-), seen as (
-  insert into seen_sensors (shop_id, entry_id, order_id, vehicle_id, wheel, sensor_id, how)
-  select $1, entry_id, head.order_id, $40, wheel, sensor_id, how
-  from head, unnest($36::uuid[], $37::text[], $38::text[], $39::text[]) as s (entry_id, wheel, sensor_id, how)
-), report as (
-  insert into sealed_reports (shop_id, number, order_id, entry_id, sha256, sealed_at)
-  select $1, number, head.order_id, entry_id, sha256, $13
-  from head, unnest($41::uuid[], $42::text[], $43::text[]) as r (entry_id, number, sha256)
-)
-select id from entry`
-
-const appendText = `with head as (${advanceHead}), ${rest}`
-const openText = `with head as (${insertHead}), ${rest}`
-
-const values = ({ shopId, orderId, after, entries, head, rows, sides }: Write): unknown[] => [
-  shopId,
-  orderId,
-  after,
-  entries.at(-1)?.seq,
-  entries.at(-1)?.hash,
-  head.locationId,
-  head.promisedAt,
-  head.waitsHere,
-  head.assignedTo,
-  head.isOpen,
-  head.sealed,
-  JSON.stringify(head.agenda),
-  entries.at(-1)?.receivedAt,
-  entries.map(({ id }) => id),
-  entries.map(({ seq }) => seq),
-  entries.map(({ kind }) => kind),
-  entries.map(({ version }) => version),
-  entries.map(({ payload }) => canonicalText(payload)),
-  entries.map(({ given }) => canonicalText(given)),
-  entries.map(({ writtenBy }) => canonicalText(writtenBy)),
-  entries.map(({ restsOn }) => `{${restsOn.join(',')}}`),
-  entries.map(({ deviceId }) => deviceId),
-  entries.map(({ writtenAt }) => writtenAt),
-  entries.map(({ receivedAt }) => receivedAt),
-  entries.map(({ previousHash }) => previousHash),
-  entries.map(({ hash }) => hash),
-  sides.map(({ digest }) => digest),
-  sides.map(({ salt }) => Buffer.from(salt)),
-  sides.map(({ text }) => text),
-  rows.cycles.map(({ entryId }) => entryId),
-  rows.cycles.map(({ instrumentId }) => instrumentId),
-  rows.cycles.map(({ clicks }) => clicks),
-  rows.parts.map(({ entryId }) => entryId),
-  rows.parts.map(({ partNumber }) => partNumber),
-  rows.parts.map(({ quantity }) => quantity),
-  rows.sensors.map(({ entryId }) => entryId),
-  rows.sensors.map(({ wheel }) => wheel),
-  rows.sensors.map(({ sensorId }) => sensorId),
-  rows.sensors.map(({ how }) => how),
-  head.vehicleId,
-  rows.reports.map(({ entryId }) => entryId),
-  rows.reports.map(({ number }) => number),
-  rows.reports.map(({ sha256 }) => sha256),
-  sides.map(({ side }) => side),
-]

@@ -32,7 +32,7 @@ function Counting({ undoable }: { undoable: Undoable }) {
       onClick={() =>
         void record(
           'entry.struck',
-          { entryId: undoable.entryId, reason: 'undone', words: null, secondPersonId: null },
+          { entryId: undoable.entryId, reason: 'undone', words: null, secondPerson: null },
           'undo',
         )
       }

@@ -16,6 +16,8 @@ export type Recorder = {
     drafts: readonly WrittenDraft[],
     says: string,
     sides?: readonly SentSide[],
+    /** Of the second person whom they name. */
+    pin?: string,
   ) => Promise<boolean>
   readonly busy: boolean
   readonly problem: unknown
@@ -32,12 +34,13 @@ export const useRecord = (orderId: string): Recorder => {
   const [problem, setProblem] = useState<unknown>(null)
   const unanswered = useRef<{ content: string; draft: WrittenDraft } | null>(null)
 
-  const recordAll: Recorder['recordAll'] = async (drafts, says, sides = []) => {
+  const recordAll: Recorder['recordAll'] = async (drafts, says, sides = [], pin) => {
     setProblem(null)
     try {
-      await write.mutateAsync({ entries: drafts, sides })
+      await write.mutateAsync({ entries: drafts, sides, ...(pin === undefined ? {} : { pin }) })
     } catch (thrown) {
-      const isLock = isCallProblem(thrown) && thrown.body.status === 401
+      const isLock =
+        isCallProblem(thrown) && thrown.body.status === 401 && !isCallProblem(thrown, 'PIN_REFUSED')
       setProblem(isLock ? null : thrown)
       if (isCallProblem(thrown) && thrown.body.status !== 0 && thrown.body.status < 500)
         unanswered.current = null

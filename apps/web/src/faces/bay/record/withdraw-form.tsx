@@ -1,80 +1,83 @@
+import type { SentSide } from '@bayledger/contract/entries'
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
 import { definitionOf } from '@bayledger/ledger/registry'
-import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
+import { namedOnly } from '@bayledger/ledger/second-person'
+import { useState } from 'react'
+import { draftEntry, personal, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
 import { strikeReasons } from '../../../features/ledger/strike-reasons.ts'
 import { Button } from '../../../ui/button.tsx'
-import { useDraft } from '../form/draft-store.ts'
 import { RowForm } from '../form/row-form.tsx'
-import { StepScreen } from '../form/step-screen.tsx'
-import { askForPerson } from '../session/lock-store.ts'
-import { useSignedIn } from '../session/signed-in.ts'
+import { SecondPersonPin } from './second-person-pin.tsx'
 import { useRecord } from './use-record.ts'
 
 type WithdrawFormProps = { orderId: string; entry: Foldable; onBack: () => void; onDone: () => void }
+type Strike = { readonly draft: WrittenDraft<'entry.struck'>; readonly sides: readonly SentSide[] }
 
 /**
- * Withdraws an entry with a reason. A wheel off, a sealed round and a second check take two people: the one who asks
- * for it, and another who signs in with a PIN and withdraws it; both stand in the record.
+ * Withdraws an entry with a reason. A wheel off, a sealed round and a second check take two people: the one who
+ * withdraws it, and another who agrees with their PIN; both are in the record.
  */
 export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormProps) {
   const { recordAll, busy, problem } = useRecord(orderId)
-  const person = useSignedIn()
+  const [waiting, setWaiting] = useState<Strike | null>(null)
   const takesTwo = definitionOf(entry.kind).strikable === 'second-person'
-  const asked = useDraft<string | null>(`${orderId}/withdraw-asked/${entry.id}`, null)
-  const back = <Button onClick={onBack}>Keep it</Button>
-  if (takesTwo && (asked.draft === null || asked.draft === person?.staffId))
+  const title = `Withdraw: ${entryWords(entry)}`
+  const send = async ({ draft, sides }: Strike, pin?: string): Promise<boolean> => {
+    const taken = await recordAll([draft], 'withdrawal', sides, pin)
+    if (taken) onDone()
+    return taken
+  }
+  if (waiting !== null)
     return (
-      <StepScreen
-        title={`Withdraw: ${entryWords(entry)}`}
-        beside={back}
-        how={
-          asked.draft === null
-            ? 'Withdrawing this takes a second person, who confirms with their own PIN.'
-            : 'The second person must be somebody else.'
-        }
-        pad={
-          <Button
-            look="wide"
-            onClick={() => {
-              asked.change(person?.staffId ?? null)
-              askForPerson()
-            }}
-          >
-            Second person: sign in
-          </Button>
-        }
+      <SecondPersonPin
+        kind="entry.struck"
+        title={title}
+        onBack={() => setWaiting(null)}
+        busy={busy}
+        problem={problem}
+        onPin={(staffId, pin) => {
+          const named = naming(waiting, staffId)
+          setWaiting(named)
+          return send(named, pin)
+        }}
       />
     )
   return (
     <RowForm
       draftKey={`${orderId}/withdraw/${entry.id}`}
-      title={`Withdraw: ${entryWords(entry)}`}
-      beside={back}
+      title={title}
+      beside={<Button onClick={onBack}>Keep it</Button>}
       how="It stays in the record, struck, with your reason."
       rows={() => [
         { kind: 'choice', key: 'reason', label: 'Reason', options: strikeReasons },
         { kind: 'text', key: 'words', label: 'In words', optional: 'no more to say' },
       ]}
-      recordWord="Withdraw it"
+      recordWord={takesTwo ? 'Go on: second person' : 'Withdraw it'}
       busy={busy}
       problem={problem}
       onRecord={async (values) => {
         const said = (values.words ?? '').trim()
         const words = said === '' ? null : personal(said)
-        const strike = draftEntry(orderId, 'entry.struck', {
+        const draft = draftEntry(orderId, 'entry.struck', {
           entryId: entry.id,
           reason: strikeReasons.find(({ value }) => value === values.reason)?.value ?? 'other',
           words: words?.digest ?? null,
-          secondPersonId: takesTwo ? asked.draft : null,
+          secondPerson: null,
         })
-        const taken = await recordAll([strike], 'withdrawal', words === null ? [] : [words])
-        if (taken) {
-          asked.discard()
-          onDone()
-        }
-        return taken
+        const strike = { draft, sides: words === null ? [] : [words] }
+        if (!takesTwo) return send(strike)
+        setWaiting(strike)
+        return false
       }}
     />
   )
+}
+
+/** The withdrawal with this second person; the same one where it names them already, so that a retry stays the same. */
+const naming = (strike: Strike, staffId: string): Strike => {
+  const { draft } = strike
+  return draft.payload.secondPerson?.staffId === staffId
+    ? strike
+    : { ...strike, draft: { ...draft, payload: { ...draft.payload, secondPerson: namedOnly(staffId) } } }
 }

@@ -1,5 +1,6 @@
 import { usePrefetchQuery, useQuery } from '@tanstack/react-query'
 import { Navigate, Outlet } from 'react-router'
+import { refreshFloorRows } from '../../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
 import { patterns } from '../../../lib/paths.ts'
@@ -59,7 +60,7 @@ export function BayDoor() {
 
 /** What lies behind the door hears of what others write, and has the rules at hand before the network may be gone. */
 function Work({ isSeen }: { isSeen: boolean }) {
-  useLiveUpdates(isSeen)
+  useLiveUpdates(refreshFloorRows, isSeen)
   usePrefetchQuery(rulesQuery)
   return <Outlet />
 }

@@ -14,9 +14,9 @@ const step = (
 ): Step => ({
   stepKey,
   code: 'other',
+  values: null,
+  asWritten: { does: stepKey, how: '' },
   wheel,
-  does: stepKey,
-  how: '',
   closedBy,
   round: null,
   opensTire: false,
@@ -25,7 +25,7 @@ const step = (
   needs: [],
   waitsFor: [...waitsFor],
   unverified: null,
-  caution: null,
+  cautions: [],
   bundleKey: null,
 })
 

@@ -3,6 +3,8 @@ import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { steps } from '@bayledger/wording/en/steps'
+import { stepDoes } from '@bayledger/wording/steps'
 
 /** Whether a person torqued this wheel and so cannot be its second person. */
 export const hasTorqued = (state: OrderState, wheel: WheelPosition | null, staffId: string): boolean =>
@@ -35,6 +37,6 @@ export const whyShut = (state: OrderState, step: Step): string | null => {
   const first = step.waitsFor.map((key) => open.get(key)).find((other) => other !== undefined)
   if (first === undefined) return null
   return first.closedBy === 'figure.confirmed'
-    ? `Not verified yet. First: ${first.does}, by a second person.`
-    : `First: ${first.does}${first.wheel === null ? '' : `, ${first.wheel}`}.`
+    ? `Not verified yet. First: ${stepDoes(steps, first)}, by a second person.`
+    : `First: ${stepDoes(steps, first)}${first.wheel === null ? '' : `, ${first.wheel}`}.`
 }

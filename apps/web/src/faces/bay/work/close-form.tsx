@@ -3,7 +3,7 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { closingWords } from './closing-words.ts'
 import { StepFigureView } from './step-figure.tsx'
-import { cautionWords, stepTitle, undoWords } from './step-words.ts'
+import { cautionWords, howWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -32,7 +32,7 @@ export function CloseForm(props: WorkFormProps) {
   return (
     <StepScreen
       title={stepTitle(step)}
-      how={step.how}
+      how={howWords(step)}
       caution={cautionWords(step)}
       problem={problem}
       {...(step.figure === null ? {} : { figure: <StepFigureView step={step} /> })}

@@ -1,5 +1,5 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import type { Step, StepCode } from '@bayledger/reckoning/step'
+import type { Step } from '@bayledger/reckoning/step'
 import { torqueWords } from '@bayledger/reckoning/torque/plausible-torque'
 
 /** What a technician would mostly write to close a step by hand; anything else may be typed. */
@@ -9,7 +9,7 @@ export const closingWords = (state: OrderState, { code, wheel, figure }: Step): 
   return usual[code] ?? ['as the sheet says']
 }
 
-const usual: Partial<Readonly<Record<StepCode, readonly string[]>>> = {
+const usual: Partial<Readonly<Record<Step['code'], readonly string[]>>> = {
   'find-leak': ['stem', 'valve core', 'tread', 'bead', 'rim', 'sidewall', 'no leak found'],
   'judge-leak': ['repairable', 'not repairable', 'no hole in the tire'],
   'repair-leak': ['plug and patch together', 'bead cleaned and sealed', 'stem parts renewed'],

@@ -2,6 +2,7 @@ import { proofDriveMinutes, proofOf } from '@bayledger/ledger/questions/proof'
 import { lights } from '@bayledger/wording/en/lights'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { Row } from '../form/rows.ts'
+import { howWords, sourceWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -52,8 +53,8 @@ export function DriveForm(props: WorkFormProps) {
       recordWord="Record the drive"
       how={
         state.drives.length > 0 && proof.verdict !== 'proven' && 'why' in proof
-          ? `So far: ${proof.why}. ${step.how}`
-          : step.how
+          ? `So far: ${proof.why}. ${howWords(step)}`
+          : howWords(step)
       }
       whyNot={(values) => {
         const [out, back] = [numberFrom(values.out ?? ''), numberFrom(values.in ?? '')]
@@ -79,7 +80,7 @@ export function DriveForm(props: WorkFormProps) {
       }}
       figure={() => (
         <p>
-          <strong>{proofDriveMinutes} min</strong> <span className="step-source">{step.figure?.source}</span>
+          <strong>{proofDriveMinutes} min</strong> <span className="step-source">{sourceWords(step)}</span>
         </p>
       )}
     />

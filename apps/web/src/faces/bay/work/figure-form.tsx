@@ -1,5 +1,5 @@
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
-import type { StepCode } from '@bayledger/reckoning/step'
+import type { Step } from '@bayledger/reckoning/step'
 import { Figure } from '../../../ui/figure.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
 import { SecondPersonStep } from '../torque/second-person-step.tsx'
@@ -7,7 +7,7 @@ import { TorqueFigure } from '../torque/torque-figure.tsx'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
-const figures: Partial<Readonly<Record<StepCode, SafetyFigure>>> = {
+const figures: Partial<Readonly<Record<Step['code'], SafetyFigure>>> = {
   'confirm-placard': 'placard',
   'confirm-stud-torque': 'studTorque',
   'confirm-frequency': 'frequency',

@@ -1,4 +1,5 @@
 import type { Row } from '../form/rows.ts'
+import { howWords } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -26,7 +27,11 @@ export function LeakForm(props: WheelFormProps) {
       kind="leak.checked"
       rows={() => rows}
       recordWord="Record the leak check"
-      how={before && !before.tight ? `It leaked at the ${before.where ?? 'tire'}. ${step.how}` : step.how}
+      how={
+        before && !before.tight
+          ? `It leaked at the ${before.where ?? 'tire'}. ${howWords(step)}`
+          : howWords(step)
+      }
       payload={(values) => ({
         stepKey: step.stepKey,
         wheel,

@@ -1,6 +1,8 @@
 import type { Step } from '@bayledger/reckoning/step'
+import { steps } from '@bayledger/wording/en/steps'
 import { Figure } from '../../../ui/figure.tsx'
 import { TorqueFigure } from '../torque/torque-figure.tsx'
+import { sourceWords } from './step-words.ts'
 
 /** The one figure of a step, with whose it is. */
 export function StepFigureView({ step }: { step: Step }) {
@@ -10,7 +12,7 @@ export function StepFigureView({ step }: { step: Step }) {
     return (
       <TorqueFigure
         torque={figure.torque}
-        source={figure.source}
+        source={sourceWords(step)}
         of={step.closedBy === 'studs.torqued' || step.closedBy === 'torque.checked' ? 'wheel' : 'sensor'}
       />
     )
@@ -21,11 +23,11 @@ export function StepFigureView({ step }: { step: Step }) {
         ? figure.pressure
         : figure.kind === 'frequency'
           ? { value: figure.megahertz, unit: 'MHz' }
-          : { value: figure.count, unit: figure.unit }
+          : { value: figure.minutes, unit: steps.minutes[figure.of] }
   return (
     <>
       <Figure {...shown} size="step" />
-      <span className="step-source">{figure.source}</span>
+      <span className="step-source">{sourceWords(step)}</span>
     </>
   )
 }

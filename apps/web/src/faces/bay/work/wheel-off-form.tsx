@@ -2,7 +2,7 @@ import { HoldButton } from '../../../ui/hold-button.tsx'
 import { useDraft } from '../form/draft-store.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { cautionWords, stepTitle } from './step-words.ts'
+import { cautionWords, howWords, stepTitle } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import '../form/row-form.css'
 
@@ -23,7 +23,7 @@ export function WheelOffForm({ state, step, wheel, onDone }: WheelFormProps) {
   return (
     <StepScreen
       title={stepTitle(step)}
-      how={step.how}
+      how={howWords(step)}
       caution={cautionWords(step)}
       problem={problem}
       pad={

@@ -7,7 +7,7 @@ import type { Row, RowValues } from '../form/rows.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { StepFigureView } from './step-figure.tsx'
-import { cautionWords, stepTitle, undoWords } from './step-words.ts'
+import { cautionWords, howWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 
 type WorkRowsProps<K extends Kind> = WorkFormProps & {
@@ -45,7 +45,7 @@ export function WorkRows<K extends Kind>({
   const read = useDraft(`${state.orderId}/${step.stepKey}/read`, false)
   const ownFigure = step.figure === null ? undefined : () => <StepFigureView step={step} />
   const shownFigure = figure ?? ownFigure
-  const words = how ?? step.how
+  const words = how ?? howWords(step)
   if (typeof words === 'string' && words.length > longWords && !read.draft)
     return (
       <StepScreen

@@ -21,7 +21,7 @@ import { PartForm } from './part-form.tsx'
 import { PressureForm } from './pressure-form.tsx'
 import { ProgramForm } from './program-form.tsx'
 import { RelearnForm } from './relearn-form.tsx'
-import { cautionWords, stepTitle } from './step-words.ts'
+import { cautionWords, howWords, stepTitle } from './step-words.ts'
 import { WheelOffForm } from './wheel-off-form.tsx'
 import { WheelOnForm } from './wheel-on-form.tsx'
 import type { WorkFormProps } from './work-form.ts'
@@ -103,7 +103,7 @@ function VehicleStep(props: WorkFormProps) {
           phase="closing"
           stepKey={stepKey}
           title={stepTitle(step)}
-          how={step.how}
+          how={howWords(step)}
           onDone={onDone}
         />
       )

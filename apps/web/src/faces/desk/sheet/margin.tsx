@@ -6,6 +6,12 @@ import { entryWords, kindWords } from '../../../features/ledger/entry-words.ts'
 import { strikeReasons, strikeWords } from '../../../features/ledger/strike-reasons.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
+import {
+  namedBy,
+  SecondPersonFields,
+  secondPersonFault,
+  useSecondPersonTyped,
+} from '../../../features/people/second-person-fields.tsx'
 import { clockTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -100,13 +106,15 @@ function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClos
   const [words, setWords] = useState('')
   const write = useWriteEntries(order.orderId)
   const needsSecond = definitionOf(mark.kind).strikable === 'second-person'
-  const whyNot = needsSecond
-    ? 'Withdrawing this takes a second person: do it on a tablet, where both sign in.'
-    : reason === null
+  const second = useSecondPersonTyped()
+  const whyNot =
+    reason === null
       ? 'Choose the reason.'
       : reason === 'other' && words.trim() === ''
         ? 'Say the reason in words.'
-        : undefined
+        : needsSecond
+          ? secondPersonFault(second)
+          : undefined
   const strike = () => {
     if (reason === null) return
     const said = words.trim() === '' ? null : personal(words.trim())
@@ -117,10 +125,11 @@ function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClos
             entryId: mark.entryId,
             reason,
             words: said?.digest ?? null,
-            secondPersonId: null,
+            secondPerson: needsSecond ? namedBy(second) : null,
           }),
         ],
         sides: said === null ? [] : [said],
+        ...(needsSecond ? { pin: second.pin } : {}),
       },
       { onSuccess: onClose },
     )
@@ -131,6 +140,9 @@ function StrikeDialog({ order, mark, onClose }: OrderPart & { mark: Mark; onClos
         <p>The line stays in the ledger, struck, with your name and the reason.</p>
         <SelectField label="Reason" options={strikeReasons} value={reason} onChange={setReason} />
         <TextField label="In words" value={words} onChange={setWords} />
+        {needsSecond ? (
+          <SecondPersonFields kind="entry.struck" label="Second person who agrees" typed={second} />
+        ) : null}
         {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button look="main" whyNot={whyNot} busy={write.isPending} onClick={strike}>
           Withdraw it

@@ -1,19 +1,18 @@
 import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { findingSentences } from '@bayledger/wording/en/finding-sentences'
-import { findingTitles } from '@bayledger/wording/en/finding-titles'
-import { wheels } from '@bayledger/wording/en/wheels'
-import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
-import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
+import {
+  namedBy,
+  SecondPersonFields,
+  secondPersonFault,
+  useSecondPersonTyped,
+} from '../../../features/people/second-person-fields.tsx'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { SelectField } from '../../../ui/select-field.tsx'
 import { type Signature, SignaturePad } from '../../../ui/signature-pad.tsx'
 import { signatureText } from '../../../ui/signature-text.ts'
 import type { OrderPart } from './order-part.ts'
@@ -37,52 +36,57 @@ export const refusableStops = ({ order }: OrderPart): Finding[] =>
 /** A customer may refuse what is dangerous to leave: read aloud, then signed, or witnessed where they will not sign. */
 export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Finding; onClose: () => void }) {
   const [signature, setSignature] = useState<Signature | null>(null)
-  const [witness, setWitness] = useState<string | null>(null)
-  const staff = useQuery(staffQuery)
-  const session = useQuery(sessionQuery)
+  const witness = useSecondPersonTyped()
   const write = useWriteEntries(order.orderId)
   const caution = customerCaution(cautionOf[stop.code] ?? anyDanger)
-  const others = (staff.data?.staff ?? []).filter(({ staffId }) => staffId !== session.data?.staff.staffId)
   const record = () => {
     if (caution === null) return
     const signed = signature === null ? null : personal(signatureText(signature))
+    const named = namedBy(witness)
+    const proof =
+      signed !== null
+        ? { kind: 'signed' as const, digest: signed.digest }
+        : named && { kind: 'refused-to-sign' as const, witness: named }
+    if (proof === null) return
     write.mutate(
       {
         entries: [
           draftEntry(order.orderId, 'refusal.recorded', {
             codes: [stop.code],
             cautionShown: cautionShown(caution),
-            proof:
-              signed === null
-                ? { kind: 'refused-to-sign', witnessId: witness ?? '' }
-                : { kind: 'signed', digest: signed.digest },
+            proof,
           }),
         ],
-        sides: signed === null ? [] : [signed],
+        ...(signed === null ? { pin: witness.pin } : { sides: [signed] }),
       },
       { onSuccess: onClose },
     )
   }
   return (
-    <Dialog title={`The customer refuses: ${findingTitles[stop.code]}`} onClose={onClose}>
+    <Dialog title={`The customer refuses: ${stop.code.replaceAll('-', ' ')}`} onClose={onClose}>
       <div className="stack">
         <p>
-          <strong>Read aloud:</strong> {sentenceFor({ findingSentences, wheels }, stop)} {caution?.words}
+          <strong>Read aloud:</strong> {stop.customer} {caution?.words}
         </p>
         <SignaturePad label="The customer’s signature" onChange={setSignature} />
-        <SelectField
-          label="Will not sign: who witnesses it?"
-          unchosen="Nobody yet"
-          options={others.map(({ staffId, name }) => ({ value: staffId, label: name }))}
-          value={witness}
-          onChange={setWitness}
-        />
+        {signature === null ? (
+          <SecondPersonFields
+            kind="refusal.recorded"
+            label="Will not sign: who witnesses it?"
+            unchosen="Nobody yet"
+            typed={witness}
+          />
+        ) : null}
         {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button
           look="main"
           busy={write.isPending}
           whyNot={
-            signature === null && witness === null ? 'Let the customer sign, or name a witness.' : undefined
+            signature !== null
+              ? undefined
+              : witness.staffId === null
+                ? 'Let the customer sign, or name a witness.'
+                : secondPersonFault(witness)
           }
           onClick={record}
         >

@@ -1,11 +1,16 @@
 import { sealOrderReport } from '@bayledger/contract/reports'
 import { authorizedBundles, proofOf, sealGate } from '@bayledger/ledger/questions/gates'
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
+import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
 import { orderKey } from '../../../features/ledger/order-query.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
+import {
+  namedBy,
+  SecondPersonFields,
+  secondPersonFault,
+  useSecondPersonTyped,
+} from '../../../features/people/second-person-fields.tsx'
 import { call } from '../../../lib/api-client.ts'
 import { clockTime, money } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
@@ -14,7 +19,6 @@ import { NumberField } from '../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
-import { SelectField } from '../../../ui/select-field.tsx'
 import { odometerFault, odometerRead } from '../odometer.ts'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
@@ -102,24 +106,20 @@ function SealReport({ order }: OrderPart) {
 
 function HandBack({ order }: OrderPart) {
   const write = useWriteEntries(order.orderId)
-  const staff = useQuery(staffQuery)
-  const session = useQuery(sessionQuery)
   const [odometer, setOdometer] = useState<TypedFigure>(null)
-  const [agreed, setAgreed] = useState<string | null>(null)
+  const agreed = useSecondPersonTyped()
   const unproven = proofOf(order.state).verdict === 'not-yet-proven'
   const wheelsOff = Object.values(order.state.work).some((work) => work.removed)
-  const others = (staff.data?.staff ?? []).filter(({ staffId }) => staffId !== session.data?.staff.staffId)
   return (
     <div className="stack">
       {wheelsOff ? (
         <p>Say: come back after 50 to 100 miles, free of charge, to have the torque checked.</p>
       ) : null}
       {unproven ? (
-        <SelectField
+        <SecondPersonFields
+          kind="order.handed_back"
           label="The cure is not proven yet: who agreed to the release?"
-          options={others.map(({ staffId, name }) => ({ value: staffId, label: name }))}
-          value={agreed}
-          onChange={setAgreed}
+          typed={agreed}
         />
       ) : null}
       <NumberField label="Odometer at hand-back" unit="mi" value={odometer} onChange={setOdometer} />
@@ -127,7 +127,7 @@ function HandBack({ order }: OrderPart) {
       <Button
         look="main"
         busy={write.isPending}
-        whyNot={unproven && agreed === null ? 'A second person agrees first.' : odometerFault(odometer)}
+        whyNot={(unproven ? secondPersonFault(agreed) : undefined) ?? odometerFault(odometer)}
         onClick={() =>
           write.mutate({
             entries: [
@@ -136,9 +136,10 @@ function HandBack({ order }: OrderPart) {
                 lockingKeyReturned: null,
                 retorqueAdvised: wheelsOff,
                 signature: null,
-                releaseAgreedBy: agreed,
+                releaseAgreedBy: unproven ? namedBy(agreed) : null,
               }),
             ],
+            ...(unproven ? { pin: agreed.pin } : {}),
           })
         }
       >

@@ -2,6 +2,8 @@ import { proofOf, roadGate } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
+import { steps as stepWords } from '@bayledger/wording/en/steps'
+import { stepDoes } from '@bayledger/wording/steps'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { Section } from '../../../ui/section.tsx'
@@ -54,7 +56,7 @@ function StepLine({ step, order }: OrderPart & { step: Step }) {
             <path d="M2 8.5 6.2 13 14 3" />
           </svg>
         ) : null}
-        {step.does}
+        {stepDoes(stepWords, step)}
         {step.wheel === null ? '' : `, ${wheelNames[step.wheel]}`}
       </span>
       <span className="quiet">

@@ -1,0 +1,24 @@
+import type { Pool } from 'pg'
+import { type KeptFacts, keepFacts } from './kept-facts.ts'
+import { type KeptOrders, keepOrders } from './kept-orders.ts'
+import { startWriter, type Writer } from './writer.ts'
+
+/** What one process keeps of one database, and its only writer to it. */
+export type ProcessMemory = {
+  readonly orders: KeptOrders
+  readonly facts: KeptFacts
+  readonly writer: Writer
+}
+
+const memories = new WeakMap<Pool, ProcessMemory>()
+
+/** The memory that belongs to a pool of connections, made when it is first asked for. */
+export const memoryOf = (pool: Pool): ProcessMemory => {
+  const known = memories.get(pool)
+  if (known) return known
+  const orders = keepOrders(pool)
+  const facts = keepFacts(pool)
+  const made = { orders, facts, writer: startWriter({ pool, orders, facts }) }
+  memories.set(pool, made)
+  return made
+}

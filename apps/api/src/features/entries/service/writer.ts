@@ -1,0 +1,195 @@
+import type { DeliveryRefusal, Refusal } from '@bayledger/ledger/admit/refusal'
+import type { Entry } from '@bayledger/ledger/entry'
+import type { Pool } from 'pg'
+import { AppError } from '../../../core/app-error.ts'
+import { projectHead } from '../store/projections/head.ts'
+import { readStale } from '../store/read-stale.ts'
+import { type GuardedWrite, openOrder, orderKey, writeEntries } from '../store/write-entries.ts'
+import { idReused, type Task } from './admit-task.ts'
+import { type Failure, failureOf } from './failed-write.ts'
+import { type Group, gatherGroups, type Waiting } from './gather-groups.ts'
+import type { KeptFacts } from './kept-facts.ts'
+import { type KeptOrders, seqOf, stateOfKept } from './kept-orders.ts'
+
+export type Appended =
+  | { readonly admitted: true; readonly known: boolean; readonly entry: Entry }
+  | Refusal
+  | DeliveryRefusal
+
+export type Writer = {
+  /** What became of a task, once that is on the disk; `prepare-again` where what it was prepared with has changed. */
+  readonly append: (task: Task) => Promise<Appended | 'prepare-again'>
+}
+
+type Parts = { readonly pool: Pool; readonly orders: KeptOrders; readonly facts: KeptFacts }
+
+/** As many entries as one statement writes at most; what is left goes with the next. */
+const mostAtOnce = 256
+
+/** More rounds than this for one entry would be a fault of ours, not a busy day. */
+const mostTries = 60
+
+/**
+ * The only writer of this process. One write is in flight at a time; whatever arrives meanwhile is admitted in its
+ * order against the orders in memory and written together by the next one, so that all who wait share one flush to
+ * disk. Memory may be behind the database: nothing is written unless it was right, and nothing is refused for good
+ * before that was looked up.
+ */
+export const startWriter = (parts: Parts): Writer => {
+  let queue: Waiting[] = []
+  let running = false
+
+  const run = async (): Promise<void> => {
+    running = true
+    while (queue.length > 0) {
+      const batch = queue.slice(0, mostAtOnce)
+      queue = queue.slice(mostAtOnce)
+      queue = [...(await writeBatch(parts, batch)), ...queue]
+    }
+    running = false
+  }
+
+  return {
+    append: (task) =>
+      new Promise((resolve, reject) => {
+        queue.push({ task, resolve, reject, alone: false, tries: 0 })
+        // After the sockets were read: what came at the same moment goes together.
+        if (!running) {
+          running = true
+          setImmediate(() => void run())
+        }
+      }),
+  }
+}
+
+/** Writes what can be written of a batch and settles it; gives back, in order, what has to be admitted again. */
+const writeBatch = async (parts: Parts, batch: readonly Waiting[]): Promise<Waiting[]> => {
+  try {
+    const { groups, deferred } = gatherGroups(parts, batch)
+    const writing = groups.filter(({ written, opening }) => written.length > 0 && !opening)
+    const opening = groups.filter((group) => group.opening)
+    const judged = groups.filter(({ written }) => written.length === 0)
+    const again = [
+      ...(await writeTogether(parts, writing)),
+      ...(await inTurn(opening, (group) => writeOpening(parts, group))),
+      ...(await Promise.all(judged.map((group) => lookAgain(parts, group)))).flat(),
+    ]
+    return [...again, ...deferred]
+  } catch (error) {
+    for (const { reject } of batch) reject(error)
+    return []
+  }
+}
+
+const writeTogether = async (parts: Parts, groups: readonly Group[]): Promise<Waiting[]> => {
+  if (groups.length === 0) return []
+  try {
+    const done = await writeEntries(parts.pool, groups.map(writeOf))
+    return await inTurn(groups, async (group) => {
+      if (!done.has(orderKey(group.order.shopId, group.order.orderId))) return lookAgain(parts, group)
+      settle(parts, group)
+      return []
+    })
+  } catch (error) {
+    const failure = failureOf(error)
+    if (failure.kind !== 'everything' && groups.length > 1)
+      return inTurn(groups, (group) => writeTogether(parts, [group]))
+    return inTurn(groups, (group) => settleFailure(parts, group, failure))
+  }
+}
+
+const writeOpening = async (parts: Parts, group: Group): Promise<Waiting[]> => {
+  try {
+    if (group.opening && (await openOrder(parts.pool, writeOf(group), group.opening))) {
+      settle(parts, group)
+      return []
+    }
+    return await lookAgain(parts, group)
+  } catch (error) {
+    return settleFailure(parts, group, failureOf(error))
+  }
+}
+
+const writeOf = ({
+  order,
+  base,
+  written,
+  sides,
+  sessionIds,
+  factsVersion,
+  entryById,
+}: Group): GuardedWrite => ({
+  shopId: order.shopId,
+  orderId: order.orderId,
+  after: seqOf(base),
+  entries: written,
+  head: projectHead(stateOfKept(order), order.last?.receivedAt ?? ''),
+  entryById,
+  sides,
+  sessionIds: [...sessionIds],
+  factsVersion,
+})
+
+const settle = ({ orders }: Parts, { order, written, members }: Group): void => {
+  orders.absorb(order.shopId, order.orderId, written)
+  for (const { waiting, outcome } of members) waiting.resolve(outcome)
+}
+
+/**
+ * Reads anew what an order was judged on. Where it is as it was, its refusals are final; where it has changed, its
+ * tasks are admitted again. A writer whose session is over is turned away.
+ */
+const lookAgain = async (parts: Parts, group: Group): Promise<Waiting[]> => {
+  const { shopId, orderId } = group.order
+  const tasks = group.members.map(({ waiting }) => waiting.task)
+  const [order, shop, stale] = await Promise.all([
+    parts.orders.refresh(shopId, orderId),
+    parts.facts.refresh(shopId),
+    readStale(parts.pool, shopId, {
+      entryIds: tasks.map(({ draft }) => draft.id),
+      sessionIds: tasks.flatMap(({ sessionId }) => sessionId ?? []),
+      at: tasks[0]?.deps.clock.now() ?? new Date(),
+    }),
+  ])
+  const unchanged = seqOf(order) === seqOf(group.base) && shop.version === group.factsVersion
+  return group.members.flatMap(({ waiting, outcome }) => {
+    const { draft, sessionId, opening } = waiting.task
+    const takenBy = stale.takenIds.get(draft.id)
+    if (sessionId !== null && stale.endedSessions.has(sessionId)) waiting.reject(sessionOver())
+    else if (stale.refusedIds.has(draft.id) || (takenBy !== undefined && takenBy !== orderId))
+      waiting.resolve(idReused)
+    else if (unchanged && group.written.length === 0) waiting.resolve(outcome)
+    else if (opening) waiting.resolve('prepare-again')
+    else return again(waiting)
+    return []
+  })
+}
+
+const settleFailure = async (parts: Parts, group: Group, failure: Failure): Promise<Waiting[]> => {
+  if (failure.kind === 'stale') return lookAgain(parts, group)
+  const { members } = group
+  // One of several spoils the statement: each goes alone, and the spoiling one fails alone.
+  if (failure.kind !== 'everything' && members.length > 1)
+    return members.flatMap(({ waiting }) => again({ ...waiting, alone: true }))
+  for (const { waiting } of members)
+    if (failure.kind === 'refused') waiting.resolve(failure.refusal)
+    else waiting.reject(failure.error)
+  return []
+}
+
+const again = (waiting: Waiting): Waiting[] => {
+  if (waiting.tries < mostTries) return [{ ...waiting, tries: waiting.tries + 1 }]
+  waiting.reject(new Error(`order ${waiting.task.draft.orderId} changed ${mostTries} times in a row`))
+  return []
+}
+
+const sessionOver = () => new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+
+const inTurn = async (
+  groups: readonly Group[],
+  work: (group: Group) => Promise<Waiting[]>,
+): Promise<Waiting[]> => {
+  const results: Waiting[] = []
+  for (const group of groups) results.push(...(await work(group)))
+  return results
+}

@@ -1,0 +1,92 @@
+import type { WrenchFacts } from '@bayledger/ledger/admit/facts'
+import type { Role } from '@bayledger/ledger/role'
+import type { Pool } from 'pg'
+
+/** What admitting needs to know of a shop, whatever the entry: kept in memory as long as `version` is still the shop's. */
+export type ShopFacts = {
+  readonly version: number
+  /** Active people with their roles. */
+  readonly staff: ReadonlyMap<string, readonly Role[]>
+  readonly gauges: ReadonlySet<string>
+  /** Their clicks are as they were when this was read: appends count on without raising the version. */
+  readonly wrenches: ReadonlyMap<string, WrenchFacts>
+  readonly places: ReadonlyMap<string, PlaceFacts>
+}
+
+export type PlaceFacts = {
+  /** Parts that the shop's register holds back, by number, with the reason. */
+  readonly heldBackParts: ReadonlyMap<string, string>
+  readonly secondPersonRequired: boolean
+}
+
+type Row = {
+  version: number
+  staff: { id: string; roles: Role[] }[] | null
+  instruments:
+    | {
+        id: string
+        kind: string
+        due_on: string | null
+        cycles: number
+        quarantined: boolean
+        body: Record<string, unknown>
+      }[]
+    | null
+  held_back: { place: string; number: string; why: string }[] | null
+  places: { id: string; second_person: boolean | null }[] | null
+}
+
+/** The facts and their version, as of one moment. @throws when there is no such shop. */
+export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFacts> => {
+  const { rows } = await pool.query<Row>({
+    name: 'shop-facts',
+    text: `select facts_version as version,
+      (select json_agg(json_build_object('id', id, 'roles', roles)) from staff where shop_id = $1 and active) as staff,
+      (select json_agg(json_build_object('id', id, 'kind', kind, 'due_on', due_on, 'cycles', cycles,
+        'quarantined', quarantined, 'body', body)) from instruments where shop_id = $1) as instruments,
+      (select json_agg(json_build_object('place', location_id, 'number', part_number, 'why', family ->> 'blocked'))
+        from stock_items where shop_id = $1 and family ->> 'blocked' is not null) as held_back,
+      (select json_agg(json_build_object('id', id,
+        'second_person', (law_profile ->> 'secondPersonForTorque')::boolean)) from locations where shop_id = $1) as places
+      from shops where id = $1`,
+    values: [shopId],
+  })
+  const [row] = rows
+  if (!row) throw new Error(`there is no shop ${shopId}`)
+  const instruments = row.instruments ?? []
+  return {
+    version: row.version,
+    staff: new Map((row.staff ?? []).map(({ id, roles }) => [id, roles])),
+    gauges: new Set(
+      instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
+    ),
+    wrenches: new Map(
+      instruments
+        .filter(({ kind }) => kind === 'wrench')
+        .map(({ id, due_on, cycles, quarantined, body }) => [
+          id,
+          {
+            dueOn: due_on ?? '',
+            cycles,
+            quarantined,
+            rangeLow: Number(body.rangeLow),
+            rangeHigh: Number(body.rangeHigh),
+            rangeUnit: body.rangeUnit as WrenchFacts['rangeUnit'],
+          },
+        ]),
+    ),
+    places: new Map(
+      (row.places ?? []).map(({ id, second_person }) => [
+        id,
+        {
+          heldBackParts: new Map(
+            (row.held_back ?? [])
+              .filter(({ place }) => place === id)
+              .map(({ number, why }): [string, string] => [number, why]),
+          ),
+          secondPersonRequired: second_person ?? true,
+        },
+      ]),
+    ),
+  }
+}

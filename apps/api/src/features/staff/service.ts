@@ -1,0 +1,36 @@
+import type { Agreement } from '@bayledger/ledger/agreement'
+import type { Role } from '@bayledger/ledger/role'
+import type { StaffActor } from '../../core/actor.ts'
+import { AppError } from '../../core/app-error.ts'
+import { newToken, tokenDigest } from '../../core/tokens.ts'
+import type { Deps } from '../../deps.ts'
+import { checkPin } from '../sessions/service.ts'
+import { agreementMinutes, refuseSecondPerson } from './policy.ts'
+import * as store from './store.ts'
+
+/** Everyone who works here now, by name. */
+export const listStaff = (deps: Deps) => store.listStaff(deps)
+
+/**
+ * Lets a second person agree to one entry with their PIN. The token is bound to them and to the entry's order, id, kind
+ * and content; since an id is written once, it is good once.
+ */
+export const proveSecondPerson = async (
+  deps: Deps,
+  actor: StaffActor,
+  { staffId, pin, agreesTo }: { staffId: string; pin: string; agreesTo: Agreement },
+): Promise<{ token: string; expiresAt: string }> => {
+  if (staffId === actor.staffId)
+    throw new AppError(
+      'SECOND_PERSON_REFUSED',
+      'The second person must be somebody else. Choose another one.',
+    )
+  const { roles } = await checkPin(deps, { staffId, pin, place: actor.deviceId ?? 'desk-pin' })
+  const refusal = refuseSecondPerson(agreesTo.kind, roles as Role[])
+  if (refusal !== null) throw new AppError('SECOND_PERSON_REFUSED', refusal)
+  const token = newToken()
+  const now = deps.clock.now()
+  const expiresAt = new Date(now.getTime() + agreementMinutes * 60_000)
+  await store.insertProof(deps, { tokenHash: tokenDigest(token), staffId, agreesTo, now, expiresAt })
+  return { token, expiresAt: expiresAt.toISOString() }
+}

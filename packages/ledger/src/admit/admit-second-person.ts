@@ -1,0 +1,31 @@
+import { agreementOf, secondPersonIn } from '../agreement.ts'
+import type { Draft } from '../entry.ts'
+import { definitionOf } from '../registry.ts'
+import type { AdmitFacts } from './facts.ts'
+import { type Refusal, refuse } from './refusal.ts'
+
+/**
+ * What holds for everyone whom an entry names as its second person: somebody other than its writer, who works here, may
+ * agree to this, and has shown with their PIN that they agree to this very entry.
+ */
+export const admitSecondPerson = (draft: Draft, facts: AdmitFacts): Refusal | null => {
+  const person = secondPersonIn(draft)
+  const agreement = agreementOf(draft)
+  if (!person || !agreement) return null
+  if (facts.author.kind === 'staff' && facts.author.staffId === person.staffId)
+    return refuse('SECOND_PERSON_IS_DOER', { to: 'agree' })
+  const held = facts.staff.get(person.staffId)
+  if (!held) return refuse('SECOND_PERSON_UNKNOWN', {})
+  const { agreedBy } = definitionOf(draft.kind)
+  if (!held.some((role) => agreedBy.includes(role)))
+    return refuse('SECOND_PERSON_ROLE_NOT_ALLOWED', { roles: agreedBy })
+  const proven = facts.secondPersons.get(draft.id)
+  const isProven =
+    person.proof !== null &&
+    proven?.staffId === person.staffId &&
+    proven.orderId === agreement.orderId &&
+    proven.kind === agreement.kind &&
+    proven.digest === agreement.digest &&
+    facts.now <= proven.until
+  return isProven ? null : refuse('SECOND_PERSON_UNPROVEN', {})
+}

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { FindingCode } from '../diagnosis/finding-codes.ts'
+import { englishFindings } from './en-findings.ts'
+import type { Wordings } from './finding-sentences.ts'
+import { renderSentence } from './render-sentence.ts'
+
+/** What the slots of a sentence hold at their longest. */
+const figures = {
+  ...{ value: 22, label: 35, difference: 13, perDay: 0.9, sensor: 26, front: 36, rear: 42, unit: 'psi' },
+  ...{
+    degrees: 54,
+    temperatureUnit: 'F',
+    tread: 2,
+    tries: 3,
+    days: 12,
+    years: 7,
+    count: 2,
+    has: 315,
+    needs: 433.92,
+  },
+}
+
+const wheelChoices = [
+  { wheel: 'LF' },
+  { wheels: ['LF', 'RF'] },
+  { wheels: ['LF', 'RF', 'RR'] },
+  { wheels: ['LF', 'RF', 'RR', 'LR'] },
+]
+
+describe('the English sentences', () => {
+  for (const code of FindingCode.options) {
+    it(`${code}: every wording has at most 25 words and no empty place`, () => {
+      const forms = ['', ...Object.keys(englishFindings.sentences[code].forms ?? {})]
+      for (const form of forms) {
+        for (const wheels of wheelChoices) {
+          const text = renderSentence(englishFindings, code, { ...figures, ...wheels, form })
+          expect(text.split(/\s+/).length, text).toBeLessThanOrEqual(25)
+          expect(text, text).not.toMatch(/[{}]|undefined| {2}| [.,;]/)
+          expect(text.charAt(0)).toBe(text.charAt(0).toUpperCase())
+        }
+      }
+    })
+  }
+
+  it('show a pressure as a gauge of its unit does', () => {
+    const said = (unit: string, value: number, label: number) =>
+      renderSentence(englishFindings, 'tire-low', { wheel: 'LF', value, label, unit })
+    expect(said('psi', 22, 35)).toContain('has 22.0 psi; the door label asks for 35.')
+    expect(said('kPa', 151.7, 240)).toContain('has 152 kPa; the door label asks for 240.')
+    expect(said('bar', 1.517, 2.4)).toContain('has 1.52 bar; the door label asks for 2.4.')
+  })
+
+  it('name wheels in reading order, and all four as all four', () => {
+    const said = (wheels: string[]) => renderSentence(englishFindings, 'no-sensor-on-arrival', { wheels })
+    expect(said(['LR', 'LF'])).toBe('These wheels had no sensor when they arrived: left front and left rear.')
+    expect(said(['LF', 'RF', 'RR', 'LR'])).toBe('These wheels had no sensor when they arrived: all four.')
+  })
+
+  it('leave no part of a wording unused: each differs from the others of its sentence', () => {
+    for (const sentence of Object.values(englishFindings.sentences)) {
+      const wordings: Wordings[] = [sentence, ...Object.values(sentence.forms ?? {})]
+      for (const { one, many } of wordings) expect(one).not.toBe(many)
+    }
+  })
+})

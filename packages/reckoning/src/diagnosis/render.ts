@@ -1,0 +1,78 @@
+import { englishFindings } from '../catalog/en-findings.ts'
+import { renderSentence } from '../catalog/render-sentence.ts'
+import { valueAt } from '../evidence/evidence-faults.ts'
+import type { Evidence } from '../evidence/evidence-schema.ts'
+import type { Finding, FindingCode, Reason } from './diagnosis.ts'
+import type { Judged, Judgment } from './engine/judge.ts'
+import type { Ground } from './rule.ts'
+
+/** A finding with its reasons, figures and sentence, from a rule that stands. */
+export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged): Finding => {
+  const wheels = facts.wheels.filter((wheel) => match.wheels.includes(wheel.position))
+  const figures = match.figures?.(wheels) ?? {}
+  return {
+    code: rule.code,
+    wheels: [...match.wheels],
+    confidence: match.confidence ?? rule.confidence,
+    kind: kindOf(match.kind ?? rule.kind, rule.code, primary),
+    ...(rule.stop === undefined ? {} : { stop: match.stop ?? rule.stop }),
+    because: match.because(wheels).map((ground) => reasonOf(facts.evidence, ground)),
+    next: match.next ?? rule.next,
+    customer: renderSentence(englishFindings, rule.code, figures),
+    figures,
+    offers: [...(match.offers ?? rule.offers)],
+    holds: [...(match.holds ?? rule.holds)],
+  }
+}
+
+const kindOf = (kind: Finding['kind'], code: FindingCode, primary: FindingCode | null): Finding['kind'] =>
+  kind === 'also' && code === primary ? 'cause' : kind
+
+const reasonOf = (evidence: Evidence, { field, says }: Ground): Reason => {
+  const { path, unit } = fieldOfReason(field)
+  return {
+    field,
+    value: path[0] === 'events' ? true : plainValue(valueAt(evidence, path)),
+    unit: unit(evidence.units),
+    says,
+  }
+}
+
+const plainValue = (value: unknown): Reason['value'] => {
+  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value
+  return Array.isArray(value) ? value.map(listed).join(', ') : null
+}
+
+/** Of a list of codes only the class is worth repeating. */
+const listed = (one: unknown): string =>
+  typeof one === 'object' && one !== null && 'class' in one ? String(one.class) : String(one)
+
+type UnitOf = (units: Evidence['units']) => string | null
+
+/** Which unit a field's value has, by how the field is called; the first that fits. */
+const unitsOfFields: readonly (readonly [field: RegExp, unit: UnitOf])[] = [
+  [
+    /(gauge|sensorPressure)$|^vehicle\.(placard|warnAt|sidewallMaximum)\.(front|rear|spare)$/,
+    ({ pressure }) => pressure,
+  ],
+  [/(emperature|outdoor|overnightLow)$/, ({ temperature }) => `°${temperature}`],
+  [/ltitude$/, ({ altitude }) => altitude],
+  [/MHz$/, () => 'MHz'],
+  [/AgeMonths$/, () => 'months'],
+  [/AgeYears$/, () => 'years'],
+  [/minutesDriven$/, () => 'min'],
+]
+
+type FieldOfReason = { readonly path: readonly string[]; readonly unit: UnitOf }
+
+const known = new Map<string, FieldOfReason>()
+
+/** Kept by field: there are few of them, and each diagnosis names the same ones. */
+const fieldOfReason = (field: string): FieldOfReason => {
+  const found = known.get(field)
+  if (found !== undefined) return found
+  const unit = unitsOfFields.find(([pattern]) => pattern.test(field))?.[1] ?? (() => null)
+  const made = { path: field.split('.'), unit }
+  known.set(field, made)
+  return made
+}

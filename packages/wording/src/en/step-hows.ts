@@ -1,0 +1,157 @@
+import { workLimits } from '@bayledger/reckoning/job-plan/work-limits'
+import { relearnTemplate } from '@bayledger/reckoning/relearn/relearn-template'
+import type { StepFigure } from '@bayledger/reckoning/step'
+import {
+  type StemPart,
+  stemTorqueDoubts,
+  torqueDoubts,
+  torqueWords,
+} from '@bayledger/reckoning/torque/plausible-torque'
+import { relearnWords } from '../relearn.ts'
+import type { StepsWording } from '../steps.ts'
+import { relearn } from './relearn.ts'
+import { doubts, patterns } from './rotation.ts'
+import { wheels } from './wheels.ts'
+
+const { largestHole, leastTread32nds, rubberStemPsi, programmingDistanceFeet, closingReadPsi } = workLimits
+
+const readSource =
+  "A second person reads the figure in the maker's own source and names the page. The maker's figure governs."
+const nutOff =
+  "Nut off without penetrant; if seized or corroded: photo, and ask the desk before you use force. Hole clean, free of burrs, of the size on the sensor maker's sheet."
+const rubberStem =
+  'Cut the old rubber stem, pull it outward, never use it again. Lubricate the new one and pull it straight with a stem puller until the shoulder seats; a pull to the side tears it.'
+
+const fitting = {
+  'clamp-in': `${nutOff} New grommet, washer, nut, core and cap. Stem square, body to the rim as its sheet says, nothing on threads or grommet. Nut by hand, then in one pull, holding the body still. Photo.`,
+  'snap-in': `${rubberStem} New screw, at the figure, before the stem is pulled in. The sensor lies in the drop center, not above the flange. Photo.`,
+} as const
+const renewal = {
+  'clamp-in': `${nutOff} New grommet, washer, nut, core and cap: each works once. Nut by hand, then in one pull, holding the body still. Photo.`,
+  'snap-in': `Screw out, sensor off the stem. ${rubberStem} New screw, at the figure. The sensor lies in the drop center. Photo.`,
+  plain: `Only where there was no sensor, or it stayed silent when read twice before the work: what works is not silenced. ${rubberStem} Photo.`,
+} as const
+const fastenedBy = { 'clamp-in': 'stem nut', 'snap-in': 'stem screw' } as const
+
+/** How each step is done. General words: common practice, no source; the makers' figures and instructions govern. */
+export const stepHows: StepsWording['how'] = {
+  'confirm-placard': readSource,
+  'confirm-frequency': readSource,
+  'confirm-stud-torque': ({ values: { torque, thread } }) =>
+    joined(
+      readSource,
+      `The sheet has ${torqueWords(torque)} for ${thread}.`,
+      ...torqueDoubts(thread, torque),
+    ),
+  'find-leak':
+    'Stem and core, tread, beads, rim, sidewall, in that order; spray or dunk. Record the place. Filling alone is not a repair.',
+  'match-tire': ({ values: { tire } }) =>
+    `The sheet has ${tire ? `${tire.size}, ${tire.loadClass}` : 'no tire for this place: read the label'}. Load index and speed symbol at least the label's. Record the whole identification number.`,
+  'match-sensor': ({ values: { frequencyMHz, valve } }) =>
+    `Frequency and stem must be the sheet's: ${frequencyMHz ?? 'not on the sheet'} MHz, ${valve}. "Something close" does not fit.`,
+  'program-sensor': `Before it is mounted, at least ${programmingDistanceFeet} feet from every other sensor. Then read it back in your hand.`,
+  'read-other-wheel': ({ values }) =>
+    joined(
+      'Tire size, date code, tread, damage, pressure.',
+      values.hearsSensors
+        ? "Trigger its sensor, away from the vehicle: ID, and the sheet's frequency. No sensor, or silent twice: stop. Move the sensors over, sell sensors, or decline."
+        : '',
+    ),
+  'check-tires-for-rotation': ({ values }) =>
+    values.doubts.length > 0
+      ? `Not ${patterns[values.pattern]}: ${joined(...values.doubts.map((doubt) => doubts[doubt]))} Nothing is moved; tell the desk.`
+      : `Planned: ${patterns[values.pattern]}. Arrows that roll one way only, sizes, load marks, a spare's limits: each tire must be right for its new place. If one is not, stop. The vehicle maker's pattern governs.`,
+  'take-spare-out': 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
+  'stow-spare': ({ comesFrom }) =>
+    `The wheel marked ${comesFrom ?? 'for it'} becomes the spare. Hold it as the vehicle maker says, so that it cannot come loose.`,
+  'take-wheel-off': ({ wheel }) =>
+    `Mark the tire ${wheel ?? ''}. Note a seized or over-tight fastener or a damaged stud.`,
+  'open-tire':
+    "Cap and core out first, your face clear of the stem, until no air comes. Keep the shovel and the tool head away from the sensor; the machine maker's positions govern.",
+  'look-inside':
+    'Look for wear of the liner, dust from running low, earlier repairs, foreign bodies; photo. Now is the cheapest time to renew an old sensor: if it is old, tell the desk before the tire goes back on.',
+  'judge-leak': `A hole: only in the tread between the outer grooves, at most ${largestHole.inches} in (${largestHole.millimeters} mm), over no other repair, more than ${leastTread32nds}/32 in of tread left, never run low. A plug from outside is no repair. Photo. Not repairable: stop and tell the desk.`,
+  'repair-leak':
+    'A hole: plug and patch together, from inside. Bead or rim: cleaned and sealed. Stem or core: its new parts. Record the place, angle and unit.',
+  'fit-sensor': ({ values: { valve, highLabelPsi }, figure }) =>
+    joined(fitting[valve], ...figureDoubts(fastenedBy[valve], figure), labelDoubt(highLabelPsi)),
+  'renew-stem': ({ values: { valve, highLabelPsi }, figure }) =>
+    joined(
+      renewal[valve],
+      ...(valve === 'plain' ? [] : figureDoubts(fastenedBy[valve], figure)),
+      labelDoubt(highLabelPsi),
+    ),
+  'read-in-rim':
+    "Its ID, the sheet's frequency, no pressure, and a temperature like the air around it. Silent at the second try: stop and tell the desk.",
+  'seat-tire': ({ values }) =>
+    joined(
+      'Lubricate. Arrow and outer side as the tire is marked. Keep the last part to go over the rim away from the sensor.',
+      values.keepsStem
+        ? "The stem parts work once and are not authorized: without the customer's written No, stop."
+        : '',
+    ),
+  'torque-core': ({ figure }) =>
+    joined(
+      'With a core driver; nickel-plated in an aluminum stem. Record the torque.',
+      ...(figure?.kind === 'torque'
+        ? stemTorqueDoubts('valve core', figure.torque)
+        : ["The sheet has no figure: the valve maker's governs."]),
+    ),
+  'check-leaks':
+    'Soapy water, two minutes. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.',
+  'balance-wheel': 'Record what imbalance is left, if the machine shows it.',
+  'put-wheel-on': ({ wheel, comesFrom, values: { which, handTurns, order } }) =>
+    joined(
+      which === 'other-set'
+        ? `The other set's wheel for ${wheel} goes on; fasteners and seats must be right for it.`
+        : '',
+      which === 'from-another-place' && comesFrom
+        ? `The wheel marked ${comesFrom}${comesFrom === 'SP' ? ', the spare,' : `, from the ${wheels.names[comesFrom]},`} goes on here.`
+        : '',
+      `Hub face and seats clean, the right seat, dry threads. At least ${handTurns} turns by hand each; any resistance: stop. Snug in the order ${inOrder(order)} with the wheel still off the ground.`,
+    ),
+  'torque-studs': ({ round, values: { fastener, order } }) => {
+    if (round === 'half')
+      return `Lower until the tire just holds. About half of the figure shown, in the order ${inOrder(order)}.`
+    return round === 'full'
+      ? `Pull smoothly, one click, stop. In the order ${inOrder(order)}. The locking ${fastener} gets the same figure with its key.`
+      : `Every ${fastener} clicks without turning. One that turns sends the wheel back to the round before.`
+  },
+  'torque-after-miles': ({ values: { fastener, order } }) =>
+    `In the order ${inOrder(order)}. Record which ${fastener}s moved; if one did, go round again until none does, and tell the desk.`,
+  'check-torque': ({ values }) =>
+    `Somebody else, with a wrench in calibration, goes round at the figure in the order ${inOrder(values.order)}.`,
+  'set-pressure':
+    "To the target shown, which carries the label's cold figure to this tire's temperature. Then gauge it.",
+  relearn: ({ procedure, values }) =>
+    procedure === null ? relearn.notOnSheet : relearnWords(relearn, relearnTemplate(procedure, values.order)),
+  'read-sensor': `As left: it answers, and its pressure agrees with the gauge within ${closingReadPsi} psi.`,
+  'compare-stored': ({ values: { moved } }) =>
+    joined(
+      'Every stored ID is at its own wheel.',
+      moved.length === 0
+        ? ''
+        : `After this rotation: ${moved.map(({ place, from }) => `${place} the ID that was read at ${from}`).join(', ')}.`,
+      'Record the codes as they are now.',
+    ),
+  'proof-drive':
+    'Between 30 and 60 mph, with no long stops. Record minutes and odometer; key off, key on, watch the lamp.',
+  'see-light': 'Key off, key on: the warning light comes on for the lamp check and goes out.',
+  'last-look':
+    'Caps on, nothing under the vehicle, locking key back in its place, spare stowed, hand tools counted.',
+}
+
+const inOrder = (studs: readonly number[]): string => studs.join(' · ')
+
+const figureDoubts = (part: StemPart, figure: StepFigure | null): readonly string[] =>
+  figure?.kind === 'torque'
+    ? stemTorqueDoubts(part, figure.torque)
+    : [`The sheet has no torque for the ${part}: the sensor maker's governs, find it first.`]
+
+const labelDoubt = (labelPsi: number | null): string =>
+  labelPsi === null
+    ? ''
+    : `The label asks for ${labelPsi} psi; rubber stems are commonly good to ${rubberStemPsi} psi cold. The stem maker's limit governs: stop where it is lower.`
+
+const joined = (...sentences: readonly string[]): string =>
+  sentences.filter((sentence) => sentence !== '').join(' ')
