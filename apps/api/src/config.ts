@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { resolve } from 'node:path'
+import { join, resolve } from 'node:path'
 import * as z from 'zod/mini'
 
 /** Environment variables; only this file reads them. */
@@ -8,6 +8,7 @@ const Environment = z.object({
   DATABASE_OWNER_URL: z.optional(z.url({ protocol: /^postgres(ql)?$/ })),
   DATABASE_ROLES: z._default(z.enum(['two', 'one']), 'two'),
   DATA_FOLDER: z._default(z.string().check(z.minLength(1)), 'data'),
+  DIGEST_FOLDER: z.optional(z.string().check(z.minLength(1))),
   PORT: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(65_535)), 4310),
   HOST: z.optional(z.string().check(z.minLength(1))),
   TLS_CERT: z.optional(z.string()),
@@ -25,6 +26,7 @@ const allowed: Readonly<Record<keyof z.infer<typeof Environment>, string>> = {
   DATABASE_OWNER_URL: 'the address of the same database as its owner',
   DATABASE_ROLES: 'two or one',
   DATA_FOLDER: 'a folder, ./data by default',
+  DIGEST_FOLDER: 'a folder, digests in the data folder by default',
   PORT: 'a port from 0 to 65535',
   HOST: 'a host or address to listen on',
   TLS_CERT: 'a file with a certificate in PEM',
@@ -42,6 +44,7 @@ export type Config = {
   readonly databaseOwnerUrl: string | null
   readonly databaseRoles: 'two' | 'one'
   readonly dataFolder: string
+  readonly digestFolder: string
   readonly port: number
   readonly host: string
   readonly tls: { readonly cert: string; readonly key: string } | null
@@ -90,6 +93,7 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
     databaseOwnerUrl: values.DATABASE_OWNER_URL ?? null,
     databaseRoles: values.DATABASE_ROLES,
     dataFolder: resolve(values.DATA_FOLDER),
+    digestFolder: resolve(values.DIGEST_FOLDER ?? join(values.DATA_FOLDER, 'digests')),
     port: values.PORT,
     host,
     tls: tls ? { cert: tls[0], key: tls[1] } : null,

@@ -9,6 +9,7 @@ import { buildApp } from './app.ts'
 import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
+import { keepDigests } from './proof/digest-keeper.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { keptSigningIdentities } from './signing-identity.ts'
 
@@ -85,6 +86,14 @@ const assemble = async (
     live,
   }
   if (!known) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
+  const digests = keepDigests({
+    pool,
+    clock,
+    places: config,
+    problem: (words, error) => logger.error({ err: error }, words),
+  })
+  await digests.closeDays()
+  undo.push(() => digests.stop())
   await facesBuilt
   const app = await buildApp({
     parts,

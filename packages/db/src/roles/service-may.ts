@@ -18,6 +18,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   shown_sides: append,
   blobs: append,
   sealed_reports: append,
+  digests: append,
   erasures: ['select'],
   refused_entries: edit,
   second_person_proofs: append,
@@ -65,5 +66,6 @@ export const forgeable = [
   'blobs',
   'sealed_reports',
   'second_person_proofs',
+  'digests',
   'erasures',
 ] as const

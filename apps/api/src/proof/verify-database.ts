@@ -1,0 +1,72 @@
+import type { Pool } from 'pg'
+import { listDigestFiles } from './digest-folder.ts'
+import { readDigestKey } from './digest-key.ts'
+import { listDigestNotes, listShopZones } from './digest-notes.ts'
+import type { Fault } from './finding.ts'
+import { listOrderNumbers } from './read-proof.ts'
+import { verifyDigests } from './verify-digests.ts'
+import { verifyOrder } from './verify-order.ts'
+import { type DigestPlaces, newestCovered } from './write-digest.ts'
+
+export type Verification = {
+  readonly orders: number
+  readonly entries: number
+  readonly reports: number
+  readonly days: number
+  /** Entries that no digest covers yet. */
+  readonly uncovered: number
+  /** One an order and one a digest that does not hold, in the order in which they were met. */
+  readonly faults: readonly Fault[]
+}
+
+/**
+ * Walks everything that the shops of a database have on record. `pool` holds one connection, so that each order is read
+ * in one snapshot while the service goes on writing.
+ */
+export const verifyDatabase = async (
+  pool: Pool,
+  places: DigestPlaces,
+  progress: (done: number, of: number) => void,
+): Promise<Verification> => {
+  const faults: Fault[] = []
+  const sum = { orders: 0, entries: 0, reports: 0, days: 0, uncovered: 0 }
+  const key = readDigestKey(places.dataFolder)
+  for (const { shopId, name } of await listShopZones(pool)) {
+    // Before the orders: whatever these digests cover was written before it is looked for.
+    const files = listDigestFiles(places.digestFolder, shopId)
+    const notes = await listDigestNotes(pool, shopId)
+    const covered = newestCovered(files)
+    const orders = await listOrderNumbers(pool, shopId)
+    const hashes = new Map<string, readonly string[]>()
+    for (const order of orders) {
+      const { entries, reports, fault } = await inSnapshot(pool, () => verifyOrder(pool, shopId, order))
+      hashes.set(
+        order.orderId,
+        entries.map(({ hash }) => hash),
+      )
+      if (fault) faults.push(fault)
+      sum.orders += 1
+      sum.entries += entries.length
+      sum.reports += reports
+      sum.uncovered += entries.filter(({ seq }) => seq > (covered.get(order.orderId) ?? 0)).length
+      progress(sum.orders, orders.length)
+    }
+    sum.days += files.length
+    faults.push(
+      ...verifyDigests(name, files, notes, key, {
+        hashOf: (orderId, seq) => hashes.get(orderId)?.[seq - 1],
+        numberOf: (orderId) => orders.find((order) => order.orderId === orderId)?.number ?? orderId,
+      }),
+    )
+  }
+  return { ...sum, faults }
+}
+
+const inSnapshot = async <T>(pool: Pool, work: () => Promise<T>): Promise<T> => {
+  await pool.query('begin isolation level repeatable read read only')
+  try {
+    return await work()
+  } finally {
+    await pool.query('commit')
+  }
+}

@@ -1,0 +1,168 @@
+import { createHash } from 'node:crypto'
+import type { Entry } from '@bayledger/ledger/entry'
+import { fold } from '@bayledger/ledger/fold'
+import { canonicalText, sideDigest, verifyChain } from '@bayledger/ledger/hash-chain'
+import { isKind, versionOf } from '@bayledger/ledger/registry'
+import { sidesNamedIn } from '@bayledger/ledger/sides'
+import type { OrderState } from '@bayledger/ledger/state'
+import type { Pool } from 'pg'
+import { projectHead, projectRows } from '../features/entries/service/project-entries.ts'
+import { listEntriesAfter } from '../features/entries/store/read-ledger.ts'
+import type { Fault } from './finding.ts'
+import {
+  findBytes,
+  findHead,
+  listCountedRows,
+  listErased,
+  listReportRows,
+  listStoredSides,
+  type StoredHead,
+} from './read-proof.ts'
+
+export type VerifiedOrder = {
+  readonly entries: readonly Entry[]
+  readonly reports: number
+  /** The first thing that does not hold; `null`: everything does. */
+  readonly fault: Fault | null
+}
+
+/**
+ * Reads one order anew and holds everything against its entries: the chain, the head, the projection, the sides, the
+ * sealed files. Stops at the first thing that does not hold.
+ */
+export const verifyOrder = async (
+  pool: Pool,
+  shopId: string,
+  { orderId, number }: { readonly orderId: string; readonly number: string },
+): Promise<VerifiedOrder> => {
+  const entries = await listEntriesAfter(pool, shopId, orderId, 0)
+  const head = await findHead(pool, shopId, orderId)
+  const reports = entries.filter(({ kind }) => kind === 'report.sealed').length
+  const at = (seq: number, what: string): Fault => {
+    const entry = entries.find((candidate) => candidate.seq === seq)
+    return { where: `Order ${number}, entry ${seq}${entry ? ` (${entry.kind})` : ''}`, what }
+  }
+  const order = { pool, shopId, orderId, number, entries, at }
+  const fault =
+    faultOfChain(order) ??
+    faultOfHead(order, head) ??
+    (await faultOfSides(order)) ??
+    (await faultOfReports(order)) ??
+    (await faultOfProjection(order, head))
+  return { entries, reports, fault }
+}
+
+type Order = {
+  readonly pool: Pool
+  readonly shopId: string
+  readonly orderId: string
+  readonly number: string
+  readonly entries: readonly Entry[]
+  readonly at: (seq: number, what: string) => Fault
+}
+
+const faultOfChain = ({ entries, number, at }: Order): Fault | null => {
+  if (entries.length === 0) return { where: `Order ${number}`, what: 'it has a head and no entries' }
+  const chain = verifyChain(entries)
+  if (!chain.whole) return at(chain.brokenAtSeq, chain.words)
+  const newer = entries.find(({ kind, version }) => !isKind(kind) || version > versionOf(kind))
+  return newer
+    ? at(newer.seq, 'this program is older than what wrote it and cannot read it; update first')
+    : null
+}
+
+const faultOfHead = ({ entries, number, at }: Order, head: StoredHead | null): Fault | null => {
+  const last = entries.at(-1)
+  if (!head || !last) return { where: `Order ${number}`, what: 'it has entries and no head' }
+  return head.seq === last.seq && head.hash === last.hash
+    ? null
+    : at(last.seq, `the order's head names entry ${head.seq} with another hash or number than the last entry`)
+}
+
+const faultOfSides = async ({ pool, shopId, entries, at }: Order): Promise<Fault | null> => {
+  const named = entries.flatMap((entry) => sidesNamedIn(entry).map((side) => ({ ...side, seq: entry.seq })))
+  const digests = [...new Set(named.map(({ digest }) => digest))]
+  const stored = new Map(
+    (await listStoredSides(pool, shopId, digests)).map((row) => [`${row.side} ${row.digest}`, row]),
+  )
+  const erased = await listErased(pool, shopId, digests)
+  for (const { side, digest, seq } of named) {
+    const row = stored.get(`${side} ${digest}`)
+    if (!row) {
+      if (!erased.has(digest))
+        return at(seq, `the ${side} text that it names is missing, and no erasure says why`)
+    } else if (sideDigest(row.text, row.salt) !== digest)
+      return at(seq, `the ${side} text beside it does not match the digest that it names`)
+  }
+  return null
+}
+
+const faultOfReports = async ({
+  pool,
+  shopId,
+  orderId,
+  number,
+  entries,
+  at,
+}: Order): Promise<Fault | null> => {
+  const rows = await listReportRows(pool, shopId, orderId)
+  for (const entry of entries) {
+    if (entry.kind !== 'report.sealed') continue
+    const row = rows.find(({ entryId }) => entryId === entry.id)
+    const { pdfSha256 } = entry.payload
+    if (!row) return at(entry.seq, 'the sealed report is missing from the list of reports')
+    if (row.number !== entry.given.reportNumber || row.sha256 !== pdfSha256)
+      return at(entry.seq, `the list of reports says other things of report ${row.number} than its entry`)
+    const bytes = await findBytes(pool, shopId, pdfSha256)
+    if (!bytes) {
+      if (!(await listErased(pool, shopId, [pdfSha256])).has(pdfSha256))
+        return at(entry.seq, `the file of report ${row.number} is missing, and no erasure says why`)
+    } else if (createHash('sha256').update(bytes).digest('hex') !== pdfSha256)
+      return at(entry.seq, `the file of report ${row.number} is not the one that was sealed`)
+  }
+  const stray = rows.find(({ entryId }) => !entries.some(({ id }) => id === entryId))
+  return stray
+    ? { where: `Order ${number}`, what: `report ${stray.number} is listed and no entry sealed it` }
+    : null
+}
+
+const faultOfProjection = async (
+  { pool, shopId, orderId, number, entries }: Order,
+  head: StoredHead | null,
+): Promise<Fault | null> => {
+  const last = entries.at(-1)
+  if (!head || !last) return null
+  const state = folded(entries)
+  if (!state)
+    return { where: `Order ${number}`, what: 'its entries make no order that this program can read' }
+  const made = projectHead(state, last.receivedAt)
+  const stored = { ...head, promisedAt: head.promisedAt?.toISOString() ?? null }
+  const differs = (Object.keys(made) as (keyof typeof made)[]).find(
+    (field) => canonicalText(made[field]) !== canonicalText(stored[field]),
+  )
+  const where = `Order ${number}`
+  if (differs)
+    return {
+      where,
+      what: `the floor list shows another ${differs} than its entries make; npm run projections:rebuild`,
+    }
+  const { cycles, sensors } = projectRows(entries, entries)
+  const counted = [
+    ...sensors.map(({ entryId, wheel, sensorId, how }) => `sensor ${entryId} ${wheel} ${sensorId} ${how}`),
+    ...cycles.map(({ entryId, instrumentId, clicks }) => `clicks ${entryId} ${instrumentId} ${clicks}`),
+  ].toSorted()
+  const found = (await listCountedRows(pool, shopId, orderId)).toSorted()
+  return counted.join('\n') === found.join('\n')
+    ? null
+    : { where, what: 'the sensors seen or the clicks of a wrench differ from what its entries make' }
+}
+
+/** `null` where entries that were forged with hashes that hold say what no writer could have written. */
+const folded = (entries: readonly Entry[]): OrderState | null => {
+  try {
+    const state = fold(entries)
+    return state.opened ? state : null
+  } catch {
+    return null
+  }
+}
