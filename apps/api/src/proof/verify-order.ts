@@ -6,7 +6,9 @@ import { isKind, versionOf } from '@bayledger/ledger/registry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Pool } from 'pg'
-import { projectHead, projectRows } from '../features/entries/service/project-entries.ts'
+import { projectHead } from '../features/entries/store/projections/head.ts'
+import { seenSensorRows } from '../features/entries/store/projections/seen-sensors.ts'
+import { wrenchCycleRows } from '../features/entries/store/projections/wrench-cycles.ts'
 import { listEntriesAfter } from '../features/entries/store/read-ledger.ts'
 import type { Fault } from './finding.ts'
 import {
@@ -146,10 +148,22 @@ const faultOfProjection = async (
       where,
       what: `the floor list shows another ${differs} than its entries make; npm run projections:rebuild`,
     }
-  const { cycles, sensors } = projectRows(entries, entries)
+  const write = {
+    shopId,
+    orderId,
+    after: 0,
+    entries,
+    head: made,
+    entryById: (id: string) => entries.find((entry) => entry.id === id),
+    sides: [],
+  }
   const counted = [
-    ...sensors.map(({ entryId, wheel, sensorId, how }) => `sensor ${entryId} ${wheel} ${sensorId} ${how}`),
-    ...cycles.map(({ entryId, instrumentId, clicks }) => `clicks ${entryId} ${instrumentId} ${clicks}`),
+    ...seenSensorRows
+      .rowsOf(write)
+      .map((row) => `sensor ${row.entry_id} ${row.wheel} ${row.sensor_id} ${row.how}`),
+    ...wrenchCycleRows
+      .rowsOf(write)
+      .map((row) => `clicks ${row.entry_id} ${row.instrument_id} ${row.clicks}`),
   ].toSorted()
   const found = (await listCountedRows(pool, shopId, orderId)).toSorted()
   return counted.join('\n') === found.join('\n')
