@@ -26,24 +26,43 @@ export const interleave = async (
   return { ours: summarize(times.ours), bare: summarize(times.bare) }
 }
 
-/** Runs the work of every client at the same time, each `each` times; the first tenth only warms up. */
-export const sideBySide = async (clients: readonly Work[], each: number): Promise<Summary> => {
-  const run = async (count: number): Promise<{ readonly times: number[]; readonly elapsed: number }> => {
-    const begun = performance.now()
-    const times = await Promise.all(
-      clients.map(async (work) => {
-        const mine: number[] = []
-        for (let index = 0; index < count; index += 1) {
-          const start = performance.now()
-          await work()
-          mine.push(performance.now() - start)
-        }
-        return mine
-      }),
-    )
-    return { times: times.flat(), elapsed: performance.now() - begun }
+/**
+ * Runs the work of all of our clients at the same time, then that of all bare ones, and again, each for so many
+ * milliseconds a round. The first round only warms up.
+ */
+export const alternate = async (
+  ours: readonly Work[],
+  bare: readonly Work[],
+  bounds: { readonly rounds: number; readonly milliseconds: number },
+): Promise<{ readonly ours: Summary; readonly bare: Summary }> => {
+  const sides = { ours: { work: ours, times: [], elapsed: 0 }, bare: { work: bare, times: [], elapsed: 0 } }
+  const both: { readonly work: readonly Work[]; times: number[]; elapsed: number }[] = Object.values(sides)
+  for (let round = 0; round <= bounds.rounds; round += 1)
+    for (const side of both) {
+      const { times, elapsed } = await allAtOnce(side.work, bounds.milliseconds)
+      if (round === 0) continue
+      side.times.push(...times)
+      side.elapsed += elapsed
+    }
+  return {
+    ours: summarize(sides.ours.times, sides.ours.elapsed),
+    bare: summarize(sides.bare.times, sides.bare.elapsed),
   }
-  await run(Math.ceil(each / 10))
-  const { times, elapsed } = await run(each)
-  return summarize(times, elapsed)
+}
+
+const allAtOnce = async (works: readonly Work[], milliseconds: number) => {
+  const begun = performance.now()
+  const times = await Promise.all(
+    works.map(async (work) => {
+      const mine: number[] = []
+      for (let start = begun; start < begun + milliseconds; ) {
+        await work()
+        const end = performance.now()
+        mine.push(end - start)
+        start = end
+      }
+      return mine
+    }),
+  )
+  return { times: times.flat(), elapsed: performance.now() - begun }
 }

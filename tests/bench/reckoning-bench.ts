@@ -18,7 +18,7 @@ export const benchReckoning = async (): Promise<Line[]> => {
     () => JSON.parse(ledgerText),
     { blocks: 20, block: 20, seconds: 6 },
   )
-  const common = { against: 'JSON.parse of the same', of: 'p50', goal: null } as const
+  const common = { name: null, against: 'JSON.parse of the same', of: 'p50', goal: null } as const
   return [...diagnosis, { ...common, what: `fold of ${ledgerLength} entries`, ...folding }]
 }
 

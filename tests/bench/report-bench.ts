@@ -30,6 +30,7 @@ export const benchReport = async (): Promise<Line[]> => {
   const sealing = await interleave(async () => seal(await compose()), compose, bounds)
   return [
     {
+      name: 'report.compose.ratio',
       what: 'report, composed and drawn',
       against: 'pdfkit alone, same marks',
       ...composing,
@@ -37,6 +38,7 @@ export const benchReport = async (): Promise<Line[]> => {
       goal: 1.3,
     },
     {
+      name: null,
       what: `the same and sealed, ${Math.round(drawn.length / 1024)} KiB`,
       against: 'the same unsealed',
       ...sealing,

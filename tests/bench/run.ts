@@ -1,12 +1,29 @@
 import { cpus } from 'node:os'
+import { benchAppend } from './append-bench.ts'
+import { benchFloor } from './floor-bench.ts'
 import { benchReckoning } from './reckoning-bench.ts'
 import { benchReport } from './report-bench.ts'
-import { benchService } from './service-bench.ts'
-import { printTable } from './table.ts'
+import { withRunningShop } from './running-shop.ts'
+import { scriptSizes } from './script-sizes.ts'
+import { printLines, printTable } from './table.ts'
 
-/** `npm run bench`: how fast we are, as ratios inside one run on this machine. docs/testing.md says how to read it. */
+/**
+ * `npm run bench`: how fast we are, as ratios inside one run on this machine; `-- --json` gives one object a line.
+ * docs/testing.md says how to read it.
+ */
+const isForPrograms = process.argv.includes('--json')
 const begun = performance.now()
 const [processor] = cpus()
-console.log(`Node ${process.version}, ${cpus().length} × ${processor?.model.trim() ?? 'unknown processor'}`)
-printTable([...(await benchService()), ...(await benchReckoning()), ...(await benchReport())])
-console.log(`${((performance.now() - begun) / 1000).toFixed(0)} s. How to read it: docs/testing.md`)
+if (!isForPrograms)
+  console.log(`Node ${process.version}, ${cpus().length} × ${processor?.model.trim() ?? 'unknown processor'}`)
+const service = await withRunningShop(async (shop) => [
+  ...(await benchAppend(shop)),
+  ...(await benchFloor(shop)),
+])
+const lines = [...service, ...(await benchReckoning()), ...(await benchReport())]
+const figures = scriptSizes()
+if (isForPrograms) printLines(lines, figures)
+else {
+  printTable(lines, figures)
+  console.log(`${((performance.now() - begun) / 1000).toFixed(0)} s. How to read it: docs/testing.md`)
+}

@@ -1,7 +1,9 @@
 import type { Summary } from './statistics.ts'
 
-/** One comparison inside one run. `of` says which figure the ratio and the goal speak of. */
+/** One comparison inside one run. `of` says which figure the ratio and the goal are about. */
 export type Line = {
+  /** How the figure is called for programs; `null` where a row is only for people. */
+  readonly name: string | null
   readonly what: string
   readonly against: string
   readonly ours: Summary
@@ -11,6 +13,16 @@ export type Line = {
   readonly goal: number | null
   /** At most so many milliseconds, on the machine at hand. */
   readonly most?: { readonly p50?: number; readonly p99?: number }
+  /** At least so many a second, on the machine at hand. */
+  readonly least?: number
+}
+
+/** A figure that is compared with nothing of the same run. */
+export type Figure = {
+  readonly name: string
+  readonly value: number
+  readonly unit: string
+  readonly goal: number
 }
 
 const verdict = ({ of, goal }: Line, ratio: number): string => {
@@ -36,12 +48,46 @@ const row = (line: Line): Record<string, string | number> => {
   }
 }
 
-const absoluteVerdicts = ({ ours, most }: Line): string[] =>
-  (['p50', 'p99'] as const).flatMap((of) => {
+const absoluteVerdicts = ({ ours, most, least }: Line): string[] => [
+  ...(['p50', 'p99'] as const).flatMap((of) => {
     const goal = most?.[of]
     return goal === undefined ? [] : [`${of} at most ${goal} ms: ${ours[of] <= goal ? 'met' : 'missed'}`]
-  })
+  }),
+  ...(least === undefined
+    ? []
+    : [`at least ${least} a second: ${ours.perSecond >= least ? 'met' : 'missed'}`]),
+]
 
 const round = (value: number): number => Number(value.toPrecision(3))
 
-export const printTable = (lines: readonly Line[]): void => console.table(lines.map(row))
+export const printTable = (lines: readonly Line[], figures: readonly Figure[]): void => {
+  console.table(lines.map(row))
+  console.table(
+    figures.map(({ name, value, unit, goal }) => ({
+      name,
+      value: round(value),
+      unit,
+      goal: `at most ${goal}: ${value <= goal ? 'met' : 'missed'}`,
+    })),
+  )
+}
+
+/**
+ * One JSON object a line for each named figure: `value` in `unit`, `baseline` in the same unit and what `value` is
+ * divided by it; `null` where a figure is compared with nothing.
+ */
+export const printLines = (lines: readonly Line[], figures: readonly Figure[]): void => {
+  for (const { name, ours, bare, of } of lines)
+    if (name !== null)
+      print({
+        name,
+        value: round(ours[of]),
+        unit: of === 'perSecond' ? 'a second' : 'ms',
+        baseline: round(bare[of]),
+        ratio: round(ours[of] / bare[of]),
+      })
+  for (const { name, value, unit } of figures)
+    print({ name, value: round(value), unit, baseline: null, ratio: null })
+}
+
+const print = (line: object): void => console.log(JSON.stringify(line))

@@ -76,7 +76,7 @@ export const buildApp = async ({
     scope: (shopId) => forShop(parts, shopId),
     identify: identifyWith(
       {
-        findSession: (tokenHash) => checkSession(parts, tokenHash),
+        findSession: (tokenHash, mayRecall) => checkSession(parts, tokenHash, mayRecall),
         findDevice: (tokenHash) => findDevice(parts, tokenHash),
         findLink: (tokenHash) => findLinkSession(parts, tokenHash),
       },

@@ -71,10 +71,10 @@ export type AppendResult = z.infer<typeof AppendResult>
 
 export const appendEntries = endpoint({
   operationId: 'appendEntries',
-  summary: 'Append entries, in order, one transaction each; the id of each is its idempotency key.',
+  summary: 'Append entries, in order, each for itself; the id of each is its idempotency key.',
   method: 'POST',
   path: '/api/entries',
-  access: { who: 'staff' },
+  access: { who: 'staff', session: 'checked-by-the-write' },
   body: z.strictObject({
     entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(100)),
     sides: z.array(SentSide).check(z.maxLength(200)),

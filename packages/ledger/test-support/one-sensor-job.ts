@@ -217,7 +217,6 @@ export const estimateOf = (pen: OrderPen): PayloadOf<'estimate.issued'> => {
       sheet: pen.state().sheet?.sheet ?? tarn,
       prices,
       look: 'charged',
-      sentenceOf: ({ code }) => code,
     }),
     prices,
     revision: estimates.length + 1,

@@ -15,7 +15,8 @@ import { readCookie } from './cookies.ts'
 
 /** What the gate asks of the features that keep sessions, tablets and links. */
 export type Credentials = {
-  readonly findSession: (tokenHash: string) => Promise<FoundSession | 'over' | null>
+  /** `mayRecall`: a session from memory will do, because the write itself refuses one that is over. */
+  readonly findSession: (tokenHash: string, mayRecall: boolean) => Promise<FoundSession | 'over' | null>
   readonly findDevice: (
     tokenHash: string,
   ) => Promise<{ shopId: string; deviceId: string; locationId: string } | null>
@@ -40,7 +41,8 @@ export const identifyWith =
       const link = token === null ? null : await credentials.findLink(tokenDigest(token))
       return link ? mint<CustomerActor>({ who: 'customer', ...link }) : nobody
     }
-    const staff = await findStaff(request, credentials, tls)
+    const mayRecall = 'session' in access && access.session === 'checked-by-the-write'
+    const staff = await findStaff(request, (hash) => credentials.findSession(hash, mayRecall), tls)
     if (staff && staff !== 'over') return mint<StaffActor>({ who: 'staff', ...staff })
     const token = readCookie(request, 'device', tls)
     const device = token === null ? null : await credentials.findDevice(tokenDigest(token))
@@ -51,7 +53,7 @@ export const identifyWith =
 
 const findStaff = async (
   request: FastifyRequest,
-  credentials: Credentials,
+  findSession: (tokenHash: string) => Promise<FoundSession | 'over' | null>,
   tls: boolean,
 ): Promise<FoundSession | 'over' | null> => {
   const face = request.headers['bayledger-face']
@@ -61,7 +63,7 @@ const findStaff = async (
   for (const name of names) {
     const token = readCookie(request, name, tls)
     if (token === null || token === '') continue
-    const found = await credentials.findSession(tokenDigest(token))
+    const found = await findSession(tokenDigest(token))
     if (found && found !== 'over') return found
     ended = 'over'
   }

@@ -21,7 +21,6 @@ const estimateFor = (
       sheet,
       prices,
       look,
-      sentenceOf: () => 'A sentence.',
     }),
     prices,
     revision: 1,

@@ -1,13 +1,8 @@
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { confidence } from '@bayledger/wording/en/confidence'
-import { contradictions as contradictionsWording } from '@bayledger/wording/en/contradictions'
 import { fields } from '@bayledger/wording/en/fields'
-import { findingActions } from '@bayledger/wording/en/finding-actions'
-import { reasons } from '@bayledger/wording/en/reasons'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { fieldWords } from '@bayledger/wording/fields'
-import { reasonWords } from '@bayledger/wording/reasons'
-import { nextAction, wordedContradiction } from '@bayledger/wording/worded-diagnosis'
 import type { ReactNode } from 'react'
 import { Figure } from '../../ui/figure.tsx'
 import {
@@ -25,21 +20,19 @@ import {
 import { SeverityMark } from './severity-mark.tsx'
 import './findings-list.css'
 
-const words = { contradictions: contradictionsWording, fields, findingActions, reasons, wheels }
-
 type FindingsListProps = {
   diagnosis: Diagnosis
   /** The vehicle with the wheels that a finding concerns marked by its word. */
   drawing: (finding: Finding, word: string) => ReactNode
-  /** What the customer reads, where somebody talks to the customer; `null` elsewhere. */
-  sentenceOf: ((finding: Finding) => string) | null
+  /** The customer's sentence belongs where somebody talks to the customer. */
+  withSentences: boolean
 }
 
 /**
  * Findings in the order of reading: stops, the cause with its figure, also found, ask first, for information; then
  * what contradicts what. Each opens to its evidence.
  */
-export function FindingsList({ diagnosis, drawing, sentenceOf }: FindingsListProps) {
+export function FindingsList({ diagnosis, drawing, withSentences }: FindingsListProps) {
   const { primary, findings, contradictions } = diagnosis
   return (
     <>
@@ -49,19 +42,17 @@ export function FindingsList({ diagnosis, drawing, sentenceOf }: FindingsListPro
           finding={finding}
           primary={primary}
           drawing={drawing}
-          sentence={sentenceOf === null ? null : sentenceOf(finding)}
+          sentence={withSentences ? finding.customer : null}
         />
       ))}
-      {contradictions
-        .map((one) => wordedContradiction(words, one))
-        .map(({ code, says, do: action }) => (
-          <SeverityMark key={code} severity="also-found" word="These cannot both be so">
-            <p>{says}</p>
-            <p>
-              <strong>{action}</strong>
-            </p>
-          </SeverityMark>
-        ))}
+      {contradictions.map(({ code, says, do: action }) => (
+        <SeverityMark key={`${code} ${says}`} severity="also-found" word="These cannot both be so">
+          <p>{says}</p>
+          <p>
+            <strong>{action}</strong>
+          </p>
+        </SeverityMark>
+      ))}
     </>
   )
 }
@@ -91,10 +82,10 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
                   unit={unitWords(proof.unit)}
                   size="large"
                 />{' '}
-                {fieldWords(words, proof.field)}: {reasonWords(words, proof)}
+                {fieldWords({ fields, wheels }, proof.field)}: {proof.says}
               </>
             ) : (
-              first && reasonWords(words, first)
+              first?.says
             )}
           </span>
         </summary>
@@ -102,7 +93,7 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
       </details>
       {sentence === null ? null : <p>{sentence}</p>}
       <p>
-        <strong>Next: {nextAction(words, finding)}</strong>
+        <strong>Next: {finding.next}</strong>
       </p>
     </SeverityMark>
   )
@@ -117,8 +108,8 @@ function FindingEvidence({ finding, drawing }: { finding: Finding; drawing: Reac
       <div>
         <ul className="finding-reasons">
           {finding.because.map((reason) => (
-            <li key={`${reason.field} ${reason.code}`}>
-              {reasonTitle(reason)}: {valueWords(reason)}; {reasonWords(words, reason)}
+            <li key={`${reason.field} ${reason.says}`}>
+              {reasonTitle(reason)}: {valueWords(reason)}; {reason.says}
             </li>
           ))}
         </ul>

@@ -1,6 +1,6 @@
 import type { Facts } from '../facts/facts.ts'
 import { wheelsSharingAnId } from '../facts/shared-ids.ts'
-import { ground, groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
+import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** What to ask before judging. */
@@ -11,6 +11,7 @@ export const askRules = {
     reads: ['wheels.*.gauge'],
     when: 'A road wheel has no gauge value, and nobody noted why.',
     means: 'No pressure verdict on that wheel.',
+    next: 'Gauge it before anything else.',
     offers: [],
     holds: ['wheel-removal', 'pressure-setting'],
     find: (facts) =>
@@ -19,7 +20,7 @@ export const askRules = {
         (wheel) =>
           typeof wheel.given.gauge !== 'number' && !facts.notPossible(`wheels.${wheel.position}.gauge`),
         (wheels) => ({
-          because: () => groundsOf(wheels, 'gauge', () => ({ code: 'no-gauge-value' })),
+          because: () => groundsOf(wheels, 'gauge', () => 'no gauge value was recorded'),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -30,6 +31,7 @@ export const askRules = {
     reads: ['light.behavior', 'light.lampCheck'],
     when: 'We have not seen the lamp check at key-on, or what the light does.',
     means: 'The light is known from hearsay only.',
+    next: 'Key on, engine off: does it light? Then start and watch it for two minutes.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -39,7 +41,7 @@ export const askRules = {
       if (missing.length === 0) return null
       return {
         wheels: [],
-        because: () => missing.map((name) => ({ field: `light.${name}`, code: 'not-seen-yet' })),
+        because: () => missing.map((name) => ({ field: `light.${name}`, says: 'not seen by us yet' })),
       }
     },
   },
@@ -49,6 +51,7 @@ export const askRules = {
     reads: ['wheels.*.answer', 'wheels.*.tries', 'wheels.*.valve', 'vehicle.sensorMounting'],
     when: 'A wheel was silent at fewer than two spaced tries, or has a plain stem and was not asked twice.',
     means: 'Not yet a silent sensor, and not yet a wheel without one.',
+    next: 'Turn the wheel a quarter, check vehicle selection and how its sensor wakes, try again by the stem.',
     offers: [],
     holds: ['wheel-removal'],
     find: (facts) =>
@@ -62,8 +65,8 @@ export const askRules = {
           because: () =>
             groundsOf(wheels, 'tries', (wheel) =>
               wheel.sensor.silent
-                ? { code: 'silent-not-asked-twice' }
-                : { code: 'plain-stem-not-asked-twice' },
+                ? 'silent, but asked fewer than two times'
+                : 'a plain stem, and not asked twice',
             ),
           figures: () => wheelFigures(wheels),
         }),
@@ -75,6 +78,7 @@ export const askRules = {
     reads: ['wheels.*.id', 'wheels.*.tries'],
     when: 'One ID was read at two positions, and not with two spaced reads at each.',
     means: 'Probably one sensor was heard twice.',
+    next: 'Read these wheels again, 5 ft from the others or between drives.',
     offers: [],
     holds: ['relearn'],
     find: (facts) => {
@@ -83,7 +87,7 @@ export const askRules = {
       if (wheels.length === 0) return null
       return {
         wheels: positionsOf(wheels),
-        because: () => groundsOf(wheels, 'id', () => ({ code: 'same-id-elsewhere' })),
+        because: () => groundsOf(wheels, 'id', () => 'the same ID at another position'),
         figures: () => wheelFigures(wheels),
       }
     },
@@ -94,6 +98,7 @@ export const askRules = {
     reads: ['vehicle.placard.front', 'vehicle.placard.rear', 'vehicle.placard.verified'],
     when: 'The door label is missing, or its figures are not verified.',
     means: 'No pressure can be judged or set; a stop is told all the same.',
+    next: "Photograph the label or the maker's table. Never go by the figure on the sidewall.",
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) =>
@@ -101,7 +106,9 @@ export const askRules = {
         ? null
         : {
             wheels: [],
-            because: () => [{ field: 'vehicle.placard.verified', code: 'label-not-verified' }],
+            because: () => [
+              { field: 'vehicle.placard.verified', says: 'no verified label figures for both axles' },
+            ],
           },
   },
   'system-unknown': {
@@ -110,11 +117,12 @@ export const askRules = {
     reads: ['vehicle.system'],
     when: 'It is not known whether the vehicle has sensors in its wheels.',
     means: 'A missing sensor and a system without sensors look alike.',
+    next: 'Look for a reset switch, at the stems and at the specification sheet; then go on.',
     offers: [],
     holds: [],
     find: (facts) =>
       facts.system === 'unknown'
-        ? { wheels: [], because: () => [{ field: 'vehicle.system', code: 'not-known' }] }
+        ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'not known' }] }
         : null,
   },
   'reading-impossible': {
@@ -132,6 +140,7 @@ export const askRules = {
     ],
     when: 'A gauge value is under 0, over 100 psi on a passenger tire or over 150 on any; or a typed temperature is outside -40 to 257 °F.',
     means: 'A slip at the keys or the wrong unit.',
+    next: 'Read and enter it again.',
     offers: [],
     holds: ['pressure-setting'],
     find: impossibleReadings,
@@ -142,6 +151,7 @@ export const askRules = {
     reads: ['events.moved-since-reading', 'events.air-added'],
     when: 'Wheels were moved or air was added after the reading.',
     means: 'The gauge value is no longer that of this wheel as received.',
+    next: 'Gauge again, or mark the reading as not as received.',
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) =>
@@ -149,7 +159,7 @@ export const askRules = {
         facts.road,
         (wheel) => wheel.stale,
         (wheels) => ({
-          because: () => groundsOf(wheels, 'gauge', () => ({ code: 'read-before-change' })),
+          because: () => groundsOf(wheels, 'gauge', () => 'read before the wheel was moved or air was added'),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -167,8 +177,8 @@ function impossibleReadings(facts: Facts): Match | null {
   return {
     wheels: positionsOf(wheels),
     because: () => [
-      ...groundsOf(wheels, 'gauge', () => ({ code: 'no-tire-holds-that' })),
-      ...fields.map((field) => ground(field, { code: 'temperature-out-of-range' })),
+      ...groundsOf(wheels, 'gauge', () => 'no tire of this kind can hold that'),
+      ...fields.map((field) => ({ field, says: 'outside -40 to 257 °F (-40 to 125 °C)' })),
     ],
     figures: () => wheelFigures(wheels),
   }

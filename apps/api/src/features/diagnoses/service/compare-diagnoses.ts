@@ -1,8 +1,7 @@
 import { canonicalText } from '@bayledger/ledger/hash-chain'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
-import { english } from '@bayledger/wording/en/english'
-import { wordedContradiction } from '@bayledger/wording/worded-diagnosis'
+import { findingTitles } from '@bayledger/wording/en/finding-titles'
 
 /** What two diagnoses of the same evidence say differently, a sentence each; empty where they say the same. */
 export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[] => [
@@ -15,18 +14,18 @@ export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[
     const now = today.findings.find(({ code }) => code === finding.code)
     return now ? changesOf(finding, now) : []
   }),
-  ...onlyIn(issued, today).map((says) => `No longer a contradiction today: ${says}`),
-  ...onlyIn(today, issued).map((says) => `A contradiction today only: ${says}`),
+  ...unsaid(issued, today).map((says) => `No longer a contradiction today: ${says}`),
+  ...unsaid(today, issued).map((says) => `A contradiction today only: ${says}`),
   ...(canonicalText(issued.unchecked) === canonicalText(today.unchecked)
     ? []
     : ['What counts as not checked differs.']),
-  ...(canonicalText(checksOf(issued)) === canonicalText(checksOf(today))
+  ...(canonicalText(issued.nextChecks) === canonicalText(today.nextChecks)
     ? []
     : ['What is worth checking next differs.']),
 ]
 
 const causeWords = ({ primary }: Diagnosis): string =>
-  primary === null ? 'not named' : `“${english.findingTitles[primary]}”`
+  primary === null ? 'not named' : `“${findingTitles[primary]}”`
 
 const isNotIn =
   ({ findings }: Diagnosis) =>
@@ -34,7 +33,7 @@ const isNotIn =
     findings.every((finding) => finding.code !== code)
 
 const named = ({ code, wheels }: Finding): string =>
-  wheels.length === 0 ? english.findingTitles[code] : `${english.findingTitles[code]}, ${placesOf(wheels)}`
+  wheels.length === 0 ? findingTitles[code] : `${findingTitles[code]}, ${placesOf(wheels)}`
 
 const placesOf = (wheels: Finding['wheels']): string =>
   wheels.length === 0
@@ -43,9 +42,9 @@ const placesOf = (wheels: Finding['wheels']): string =>
         .map((wheel) => wheelNames[wheel])
         .join(', ')
 
-/** What differs among the facts that people act on; else whether the reasons or figures differ. */
+/** The first that differs of what people act on; then the words, which nobody acts on differently. */
 const changesOf = (then: Finding, now: Finding): string[] => {
-  const title = english.findingTitles[then.code]
+  const title = findingTitles[then.code]
   const acted = [
     ['wheels', placesOf(then.wheels), placesOf(now.wheels)],
     ['kind', then.stop ?? then.kind, now.stop ?? now.kind],
@@ -55,25 +54,15 @@ const changesOf = (then: Finding, now: Finding): string[] => {
   ].filter(([, before, after]) => before !== after)
   if (acted.length > 0)
     return acted.map(([what, before, after]) => `${title}, ${what}: was ${before}; today ${after}.`)
-  return canonicalText(comparable(then, now)) === canonicalText(comparable(now, then))
+  return canonicalText(then) === canonicalText(now)
     ? []
-    : [`${title}: the reasons differ, what follows does not.`]
+    : [`${title}: the words differ, what follows does not.`]
 }
 
 const listed = (members: readonly string[]): string =>
   members.length === 0 ? 'none' : members.map((member) => member.replaceAll('-', ' ')).join(', ')
 
-/** The contradictions of one that the other does not have, in words. */
-const onlyIn = (one: Diagnosis, other: Diagnosis): string[] =>
+const unsaid = (one: Diagnosis, other: Diagnosis): string[] =>
   one.contradictions
-    .filter(({ code }) => other.contradictions.every((contradiction) => contradiction.code !== code))
-    .map((contradiction) => wordedContradiction(english, contradiction).says)
-
-/** A fact as both can hold it: what was issued in words has no codes for its reasons. */
-const comparable = ({ because, asWritten, ...facts }: Finding, other: Finding): unknown =>
-  asWritten === undefined && other.asWritten === undefined
-    ? { ...facts, because }
-    : { ...facts, because: because.map(({ field, value, unit }) => ({ field, value, unit })) }
-
-const checksOf = ({ nextChecks }: Diagnosis): unknown =>
-  nextChecks.map(({ asWritten: _words, ...facts }) => facts)
+    .filter(({ says }) => other.contradictions.every((contradiction) => contradiction.says !== says))
+    .map(({ says }) => says)

@@ -13,7 +13,7 @@ export function BayFindings({ diagnosis, evidence, isOver }: BayFindingsProps) {
     <div className="findings">
       <FindingsList
         diagnosis={diagnosis}
-        sentenceOf={null}
+        withSentences={false}
         drawing={(finding, word) => (
           <FindingDrawing finding={finding} diagnosis={diagnosis} evidence={evidence} word={word} />
         )}

@@ -7,7 +7,6 @@ import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
-import './as-received.css'
 
 /** The vehicle as it came, before anyone touched it: the drawing, and what is not checked. */
 export function AsReceived({ order }: OrderPart) {

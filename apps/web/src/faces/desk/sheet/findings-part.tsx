@@ -1,8 +1,5 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { findingSentences } from '@bayledger/wording/en/finding-sentences'
 import { findingTitles } from '@bayledger/wording/en/finding-titles'
-import { wheels } from '@bayledger/wording/en/wheels'
-import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { useState } from 'react'
 import { FindingsList } from '../../../features/findings/findings-list.tsx'
 import { NotChecked } from '../../../features/findings/not-checked.tsx'
@@ -19,8 +16,6 @@ import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 import { RecordRefusal, refusableStops } from './record-refusal.tsx'
 import { TodaysRules } from './todays-rules.tsx'
-
-const words = { findingSentences, wheels }
 
 /** What the evidence says, and who confirmed it; told dangers and refusals; what today's rules would say. */
 export function FindingsPart({ order }: OrderPart) {
@@ -56,7 +51,7 @@ export function FindingsPart({ order }: OrderPart) {
         ) : null}
         <FindingsList
           diagnosis={diagnosis}
-          sentenceOf={(finding) => sentenceFor(words, finding)}
+          withSentences
           drawing={(finding, word) => (
             <FindingDrawing finding={finding} diagnosis={diagnosis} evidence={evidence} word={word} />
           )}
@@ -97,8 +92,7 @@ function TellStops({ order }: OrderPart) {
   return (
     <div className="stack">
       <p>
-        <strong>Tell the customer now:</strong>{' '}
-        {untold.map((finding) => sentenceFor(words, finding)).join(' ')}
+        <strong>Tell the customer now:</strong> {untold.map(({ customer }) => customer).join(' ')}
       </p>
       <TextField label="The customer’s answer" value={answer} onChange={setAnswer} />
       {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}

@@ -1,12 +1,15 @@
+import { englishFindings } from '../catalog/en-findings.ts'
+import { renderSentence } from '../catalog/render-sentence.ts'
 import { valueAt } from '../evidence/evidence-faults.ts'
 import type { Evidence } from '../evidence/evidence-schema.ts'
 import type { Finding, FindingCode, Reason } from './diagnosis.ts'
 import type { Judged, Judgment } from './engine/judge.ts'
 import type { Ground } from './rule.ts'
 
-/** A finding with its reasons and figures, from a rule that applies. */
+/** A finding with its reasons, figures and sentence, from a rule that stands. */
 export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged): Finding => {
   const wheels = facts.wheels.filter((wheel) => match.wheels.includes(wheel.position))
+  const figures = match.figures?.(wheels) ?? {}
   return {
     code: rule.code,
     wheels: [...match.wheels],
@@ -14,7 +17,9 @@ export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged)
     kind: kindOf(match.kind ?? rule.kind, rule.code, primary),
     ...(rule.stop === undefined ? {} : { stop: match.stop ?? rule.stop }),
     because: match.because(wheels).map((ground) => reasonOf(facts.evidence, ground)),
-    figures: match.figures?.(wheels) ?? {},
+    next: match.next ?? rule.next,
+    customer: renderSentence(englishFindings, rule.code, figures),
+    figures,
     offers: [...(match.offers ?? rule.offers)],
     holds: [...(match.holds ?? rule.holds)],
   }
@@ -23,14 +28,13 @@ export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged)
 const kindOf = (kind: Finding['kind'], code: FindingCode, primary: FindingCode | null): Finding['kind'] =>
   kind === 'also' && code === primary ? 'cause' : kind
 
-const reasonOf = (evidence: Evidence, { field, code, values }: Ground): Reason => {
+const reasonOf = (evidence: Evidence, { field, says }: Ground): Reason => {
   const { path, unit } = fieldOfReason(field)
   return {
     field,
     value: path[0] === 'events' ? true : plainValue(valueAt(evidence, path)),
     unit: unit(evidence.units),
-    code,
-    values: values ?? {},
+    says,
   }
 }
 

@@ -1,0 +1,87 @@
+import { createHmac, randomBytes, randomUUID } from 'node:crypto'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
+import { openPool } from '@bayledger/db/pool'
+import type { Pool } from 'pg'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { startService } from '../support/start-service.ts'
+import { type Connection, openConnection } from './connection.ts'
+
+/** The demo shop at work: the service in a process of its own, on a PostgreSQL that flushes every commit. */
+export type RunningShop = {
+  /** The same PostgreSQL, for the bare statements that the service is measured against. */
+  readonly pool: Pool
+  /** Connections of somebody who is signed in at the desk; closed with the shop. */
+  readonly desks: (count: number) => Promise<readonly Connection[]>
+  /** New orders, open and otherwise empty; gives their ids. */
+  readonly openOrders: (count: number) => Promise<readonly string[]>
+}
+
+/** Starts the shop, hands it to `work`, and stops it whatever happens. */
+export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>): Promise<T> => {
+  const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-bench-'))
+  const postgres = await startEmbeddedPostgres({ dataFolder, progress: (line) => console.error(line) })
+  process.env.CALLS_PER_MINUTE = '100000000'
+  const service = await startService(postgres)
+  const pool = openPool({ url: postgres.ownerUrl, size: 32, onIdleError: () => undefined })
+  const opened: Connection[] = []
+  try {
+    const cookie = await signIn(service.address)
+    const desks: RunningShop['desks'] = async (count) => {
+      const made = await Promise.all(
+        Array.from({ length: count }, () => openConnection(service.address, cookie)),
+      )
+      opened.push(...made)
+      return made
+    }
+    return await work({ pool, desks, openOrders: (count) => openOrders(desks, count) })
+  } finally {
+    for (const connection of opened) connection.close()
+    await pool.end()
+    await service.stop()
+    await postgres.stop()
+    rmSync(dataFolder, { recursive: true, force: true })
+  }
+}
+
+const signIn = async (address: string): Promise<string> => {
+  const { signInName, password } = people.ottoline
+  const door = await openConnection(address)
+  const { cookies } = await door.call('POST', '/api/sessions/desk', { name: signInName, password })
+  door.close()
+  return cookies.map((cookie) => cookie.split(';')[0]).join('; ')
+}
+
+/** Opens orders for a customer and a vehicle that an order of the demo has. */
+const openOrders = async (desks: RunningShop['desks'], count: number): Promise<readonly string[]> => {
+  const [desk] = await desks(1)
+  if (!desk) throw new Error('no desk')
+  const [first] = JSON.parse((await desk.call('GET', '/api/floor')).body).rows
+  const { entries } = JSON.parse((await desk.call('GET', `/api/orders/${first.orderId}`)).body)
+  const { kind, version, payload } = entries[0]
+  const orderIds = Array.from({ length: count }, () => randomUUID())
+  for (const orderId of orderIds)
+    await deliver(desk, { id: randomUUID(), orderId, kind, version, payload }, [])
+  return orderIds
+}
+
+/** Writes one note to an order, as the desk does. */
+export const addNote = (desk: Connection, orderId: string): Promise<void> => {
+  const salt = randomBytes(32)
+  const text = 'The customer called.'
+  const digest = createHmac('sha256', salt).update(text).digest('hex')
+  return deliver(
+    desk,
+    { id: randomUUID(), orderId, kind: 'note.added', version: 1, payload: { words: digest } },
+    [{ digest, salt: salt.toString('base64'), text }],
+  )
+}
+
+const deliver = async (desk: Connection, entry: object, sides: readonly object[]): Promise<void> => {
+  const entries = [{ ...entry, writtenAt: new Date().toISOString(), restsOn: [] }]
+  const { body } = await desk.call('POST', '/api/entries', { entries, sides })
+  const result = JSON.parse(body).results?.[0]?.result
+  if (result !== 'accepted') throw new Error(`the entry was not accepted: ${body}`)
+}
