@@ -1,0 +1,65 @@
+import { contract } from '@bayledger/contract/contract'
+import type { Access, Endpoint } from '@bayledger/contract/endpoint'
+import { definitionOf, kindNames } from '@bayledger/ledger/registry'
+import { type Role, roles } from '@bayledger/ledger/role'
+
+/** docs/access.md: who may write each kind of entry, and who may call each route. Both are what the server enforces. */
+export const accessPage = (): string =>
+  [
+    '# Who may do what',
+    '',
+    'Made from the registry of entry kinds and the contract by `npm run docs:access`; a test keeps it current. A person may',
+    'hold several roles and may do what any of them may. `npm run staff:roles -- <sign-in name> <roles…>` changes them.',
+    '',
+    '## Entries',
+    '',
+    'Where: at the *desk* only, or *anywhere*, a tablet included. *Second*: may be the second person whom an entry of this',
+    'kind names, and agrees with their own PIN. A refund (`payment.noted`) takes a manager or the owner. A job plan is',
+    'written by the server alone.',
+    '',
+    table(
+      ['Kind', ...roles, 'Customer', 'Where', 'Second'],
+      kindNames.map((kind) => {
+        const { roles: allowed, agreedBy, writtenBy, writtenWhere } = definitionOf(kind)
+        return [
+          `\`${kind}\``,
+          ...roles.map((role) => tick(allowed.includes(role))),
+          tick(writtenBy.includes('customer')),
+          writtenWhere === 'server' ? 'desk' : 'anywhere',
+          agreedBy.join(', '),
+        ]
+      }),
+    ),
+    '',
+    '## Routes',
+    '',
+    'What a caller gets there may be narrower still: a tablet and a technician get no prices and no telephone number.',
+    '',
+    table(
+      ['Route', 'What it does', 'Who'],
+      contract.map(({ method, path, summary, access }: Endpoint) => [
+        `\`${method} ${path}\``,
+        summary,
+        whoWords(access),
+      ]),
+    ),
+    '',
+  ].join('\n')
+
+const tick = (is: boolean): string => (is ? 'yes' : '')
+
+const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
+  [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n')
+
+const whoWords = (access: Access): string => {
+  const held: readonly Role[] = ('roles' in access ? access.roles : undefined) ?? []
+  return held.length === 0 ? who[access.who] : `${who[access.who]}: ${held.join(', ')}`
+}
+
+const who: Readonly<Record<Access['who'], string>> = {
+  desk: 'a person at the desk',
+  staff: 'a person at the desk or on a tablet',
+  device: 'a tablet, with or without a person, or the desk',
+  'customer-link': "whoever has the order's link",
+  public: 'anyone',
+}

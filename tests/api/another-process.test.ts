@@ -1,0 +1,122 @@
+import { spawnSync } from 'node:child_process'
+import { randomUUID } from 'node:crypto'
+import { versionOf } from '@bayledger/ledger/registry'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+let replay: Replay
+let orderId: string
+let digest: string
+beforeAll(async () => {
+  shop = await startTestApp()
+  replay = await replayOn(shop)
+  const order = freshCopy(shop.demo, 'T-2602')
+  orderId = order.orderId
+  digest = order.lines.flatMap(({ sides }) => sides)[0]?.digest ?? ''
+  await replay.sendUntil(order.lines, ({ draft }) => draft.kind === 'wheel.checked')
+})
+afterAll(() => shop.stop())
+
+/** A command in a process of its own, on the same database. */
+const run = (command: string, ...words: string[]) => {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [`apps/api/src/commands/${command}.ts`, ...words],
+    { encoding: 'utf8', env: { ...process.env, DATABASE_URL: shop.url } },
+  )
+  return { status, says: `${stdout}${stderr}` }
+}
+const note = (caller: Caller) =>
+  caller.post('/api/entries', {
+    entries: [
+      {
+        id: randomUUID(),
+        orderId,
+        kind: 'note.added',
+        version: versionOf('note.added'),
+        payload: { words: digest },
+        writtenAt: shop.clock.now().toISOString(),
+        restsOn: [],
+      },
+    ],
+    sides: [],
+  })
+const resultOf = async (reply: PromiseLike<{ body: { results: { result: string; code?: string }[] } }>) =>
+  (await reply).body.results[0]
+
+describe('another process changes a role between two appends', () => {
+  it('and the next one is judged by the new roles', async () => {
+    const devin = await replay.as('devin', 'desk')
+    const opening = freshCopy(shop.demo, 'T-2602').lines.filter(({ draft }) => draft.kind === 'order.opened')
+    const asDevin = () =>
+      opening.map(({ draft, ...line }) => ({
+        ...line,
+        draft: {
+          ...draft,
+          id: randomUUID(),
+          orderId: randomUUID(),
+          writtenBy: { kind: 'staff' as const, staffId: devinId() },
+        },
+      }))
+    const devinId = () => shop.demo.staff.find(({ signInName }) => signInName === 'devin')?.id ?? ''
+    for (const line of asDevin()) expect(await replay.send(line)).toMatchObject({ result: 'accepted' })
+    expect(run('staff-roles', 'devin', 'technician')).toEqual({
+      status: 0,
+      says: 'Devin Marrow: technician (before: advisor).\n',
+    })
+    for (const line of asDevin())
+      expect(await replay.send(line)).toMatchObject({ result: 'refused', code: 'ROLE_NOT_ALLOWED' })
+    expect(await resultOf(note(devin))).toMatchObject({ result: 'accepted' })
+  })
+
+  it('and the shop keeps an owner, whatever is asked for', async () => {
+    const last = run('staff-roles', 'marguerite', 'technician')
+    expect(last.status).toBe(1)
+    expect(last.says).toMatch(/only owner of the shop.*Nothing was changed/)
+    expect(run('staff-roles', 'greta', 'lead', 'owner').status).toBe(0)
+    expect(run('staff-roles', 'marguerite', 'technician').status).toBe(0)
+    expect(run('staff-roles', 'greta', 'lead').says).toMatch(/only owner/)
+    expect(run('staff-roles', 'marguerite', 'owner').status).toBe(0)
+  })
+
+  it('and says what is wrong with what was typed', () => {
+    expect(run('staff-roles', 'greta', 'boss')).toMatchObject({
+      status: 2,
+      says: expect.stringContaining('There is no role boss. Roles are advisor, technician,'),
+    })
+    expect(run('staff-roles', 'nobody', 'lead')).toMatchObject({
+      status: 1,
+      says: expect.stringContaining('Nobody signs in as nobody.'),
+    })
+  })
+})
+
+describe('another process revokes a tablet between two appends', () => {
+  it('and nothing that it sends is taken, nor does anybody sign in on it', async () => {
+    const tablet = await shop.tablet()
+    const bo = await tablet.signIn('bo')
+    const ines = await (await shop.tablet()).signIn('ines')
+    expect(await resultOf(note(bo))).toMatchObject({ result: 'accepted' })
+    expect(run('revoke-device', tablet.deviceId)).toEqual({
+      status: 0,
+      says: 'Bay 9 is out; sessions ended: 1.\n',
+    })
+    expect((await note(bo)).status).toBe(401)
+    const pin = { staffId: shop.demo.staff.find(({ signInName }) => signInName === 'bo')?.id, pin: '981375' }
+    const { body } = await tablet.post('/api/sessions/bay', pin).expect(401)
+    expect(body).toMatchObject({ code: 'DEVICE_UNKNOWN' })
+    expect(await resultOf(note(ines))).toMatchObject({ result: 'accepted' })
+  })
+
+  it('and a name that several tablets have is not guessed at', async () => {
+    await shop.tablet()
+    await shop.tablet()
+    const several = run('revoke-device', 'Bay', '9')
+    expect(several.status).toBe(1)
+    expect(several.says).toMatch(/Several tablets are called Bay 9. Name one by its id: [0-9a-f-]{36}, /)
+    expect(run('revoke-device', 'Bay 77').says).toMatch(/There is no tablet Bay 77/)
+  })
+})
