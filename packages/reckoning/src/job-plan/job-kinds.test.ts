@@ -244,7 +244,9 @@ describe('a rotation', () => {
     expect(keys(works)).toEqual([
       'vehicle.rotation.tires',
       ...roadPositions.map((wheel) => `${wheel}.wheel.off`),
-      ...roadPositions.flatMap((wheel) => hub.map((key) => `${wheel}.${key}`)),
+      ...roadPositions.map((wheel) => `${wheel}.wheel.on`),
+      ...roadPositions.flatMap((wheel) => hub.slice(1, 4).map((key) => `${wheel}.${key}`)),
+      ...roadPositions.map((wheel) => `${wheel}.studs.second-check`),
       ...[...roadPositions, 'SP'].map((wheel) => `${wheel}.pressure.set`),
       'vehicle.relearn.done',
       ...roadPositions.map((wheel) => `${wheel}.closing.read`),

@@ -137,6 +137,18 @@ describe('any job plan', () => {
     )
   })
 
+  it('lifts the vehicle once and lowers it once', () => {
+    let lifted = 0
+    plans((steps) => {
+      const heights = steps.map(({ height }) => height)
+      const changes = heights.filter((height, at) => height !== heights[at - 1])
+      if (!heights.includes('lifted')) return expect(changes.join(' ')).toMatch(/^(floor)?$/)
+      lifted += 1
+      expect(changes.join(' ')).toMatch(/^(floor )?lifted touching floor$/)
+    })
+    expect(lifted).toBeGreaterThan(200)
+  })
+
   it('shows an unverified figure only behind its confirmation by a second person', () => {
     let held = 0
     plans((steps, sheet) => {

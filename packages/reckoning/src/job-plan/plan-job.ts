@@ -5,6 +5,7 @@ import type { JobPlan, PlannedStep } from '../step.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
 import { type AuthorizedWork, inOneOrder } from './authorized-work.ts'
 import { beforeFitting, type JobWheels, jobWheels, readyKey } from './job-wheels.ts'
+import { liftOnce } from './lift-once.ts'
 import { checkTires, readOtherWheel, stowSpare } from './other-wheels.ts'
 import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
 import { type StepDraft, stepOf } from './step-of.ts'
@@ -46,7 +47,7 @@ export const planJob = (
   return { planVersion, steps: [...confirmations, ...steps] }
 }
 
-/** Wheel by wheel; where wheels change places, all are off before any goes on. */
+/** The steps of every wheel that the job touches: each is off, worked on and back on in one lift with the others. */
 const wheelSteps = (
   sheet: SpecificationSheet,
   job: JobWheels,
@@ -69,11 +70,9 @@ const wheelSteps = (
   ])
   const offHub = (wheel: WheelPosition) => stepsOffHub(sheet, job, wheel, works)
   const atHub = (wheel: WheelPosition) => (wheel === 'SP' ? [] : stepsAtHub(sheet, job, wheel, works))
-  if (!job.swapsSet && movedPlaces(job.moves).length === 0)
-    return [...asked, ...touched.flatMap((wheel) => [...offHub(wheel), ...atHub(wheel)])]
   const spare = cameFrom(job.moves, 'SP')
   const stowed = spare === 'SP' ? [] : [stepOf(sheet, bundleKey, stowSpare(spare, beforeFitting(job, 'SP')))]
-  return [...asked, ...touched.flatMap(offHub), ...touched.flatMap(atHub), ...stowed]
+  return liftOnce([...asked, ...touched.flatMap(offHub), ...touched.flatMap(atHub), ...stowed])
 }
 
 const vehicleSteps = (
