@@ -3,7 +3,7 @@ import { build } from 'vite'
 import { customerBuild, outFolder, staffBuild } from './builds.ts'
 
 /**
- * Builds the three faces and builds them anew when one of their files changes, uncompressed and unmeasured. Sends one
+ * Builds the three faces, and builds them again when one of their files changes, without compression or budgets. Sends one
  * message to its parent process once all of them are there. Load the page again to see a change.
  */
 await rm(outFolder, { recursive: true, force: true })

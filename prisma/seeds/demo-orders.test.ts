@@ -56,7 +56,7 @@ describe('the demo orders as the shop finds them at 11:40', () => {
       }
   })
 
-  it('are written by nobody before the shop opens and by nobody after 11:40', () => {
+  it('are never written before the shop opens or after 11:40', () => {
     for (const { entries } of shop.orders)
       for (const { writtenAt } of entries) {
         expect(writtenAt >= '2026-01-12T12:00:00.000Z').toBe(true)
@@ -253,7 +253,7 @@ describe('the other orders of the morning', () => {
     },
   )
 
-  it('let T-2603 take two sensors, put off the set of four for 567.00, and stand with its left front wheel off', () => {
+  it('let T-2603 take two sensors, defer the set of four for 567.00, and have its left front wheel off', () => {
     const { answers, estimates, work, closed } = state('T-2603')
     const bundles = estimates
       .at(-1)
@@ -278,7 +278,7 @@ describe('the other orders of the morning', () => {
     expect(end?.sealedBy).not.toBe(greta?.id)
   })
 
-  it('let T-2614 go unsafe only after it was told and its refusal witnessed', () => {
+  it('let T-2614 leave unsafe only after the customer was told and the refusal was witnessed', () => {
     expect(findings('T-2614')).toEqual(['tire-unsafe@LF'])
     expect(state('T-2614').diagnosis?.diagnosis.findings[0]?.stop).toBe('do-not-drive')
     expect(state('T-2614').stopsTold['tire-unsafe']).toBeDefined()
@@ -290,7 +290,7 @@ describe('the other orders of the morning', () => {
     expect(sealGate(state('T-2614'))).toEqual([])
   })
 
-  it('ask 69.6 psi of the spare of T-2604 in a tire of 55 °F', () => {
+  it('set the spare of T-2604 to 69.6 psi in a tire of 55 °F', () => {
     const surroundings = {
       outdoor: { value: 27, unit: 'F' as const },
       overnightLow: null,
@@ -333,7 +333,7 @@ describe('the figures of the demo', () => {
   })
 
   it('follow from the temperatures at which the tires were last set', () => {
-    // Gay-Lussac: what 33 psi at 68 °F, and 35 psi at 50 °F, become by cold alone.
+    // Gay-Lussac: what 33 psi at 68 °F, and 35 psi at 50 °F, become by cold only.
     expect(shifted(33, 68, 19)).toBeCloseTo(28.6, 1)
     const mean = gauges('T-2602').reduce<number>((sum, gauge) => sum + (gauge ?? 0), 0) / 4
     expect(Math.abs(mean - shifted(35, 50, 27))).toBeLessThan(0.1)

@@ -20,7 +20,7 @@ describe('the demo shop', () => {
     }
   })
 
-  it('has VINs of no maker, with the check digit that 49 CFR 565.15(c) asks for', () => {
+  it('has VINs of no maker, with the check digit that 49 CFR 565.15(c) requires', () => {
     expect(checkDigit('11111111111111111')).toBe('1')
     for (const { vin } of shop.vehicles) {
       expect(vin).toMatch(/^[1245]ZZ[A-HJ-NPR-Z0-9]{14}$/)
@@ -104,7 +104,7 @@ const checkDigit = (vin: string): string => {
 
 const withoutFunctions = (value: unknown): unknown => JSON.parse(JSON.stringify(value))
 
-/** The shop with every instant and day told as a distance from its own now, and what is hashed over them left out. */
+/** The shop with every instant and day as a distance from its own now, without the hashes over them. */
 const timeless = (demo: ReturnType<typeof demoShop>): unknown => {
   const { now } = demo.calendar
   const today = Date.parse(demo.calendar.on('2026-01-12'))

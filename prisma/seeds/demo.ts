@@ -22,7 +22,7 @@ export type DemoSeeding = {
 
 /**
  * Loads the demo shop into an empty database: base rows as rows, orders entry by entry through `appendEntry`, so
- * that nothing stands in a ledger that the product would not have written. Rejects on a database with a shop in it.
+ * that every ledger is one that the product would have written. Rejects on a database with a shop in it.
  */
 export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
   const { prisma, progress } = seeding
@@ -86,7 +86,7 @@ export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSee
       })),
     }),
     prisma.staff.createMany({ data: staff }),
-    // Nobody knows these tablets' tokens: each is enrolled anew before it may write.
+    // Nobody has these tablets' tokens: each must be enrolled again before it may write.
     prisma.device.createMany({
       data: demo.tablets.map((tablet) => ({
         shopId,

@@ -28,7 +28,7 @@ export const firstPrices: PriceList = {
 /** Days and months that the trade usually works with (common practice, no source). */
 export const firstThresholds = { comebackDays: 90, linkDays: 7, reservationDays: 2, sensorShelfMonths: 24 }
 
-/** What a place's law asks of the desk. */
+/** What the law of a place requires of the desk. */
 export type LawProfile = {
   readonly writtenEstimateAboveCents: number
   /** How far a bill may go over what was authorized. Information, not advice; the owner confirms it. */
@@ -40,7 +40,7 @@ export type LawProfile = {
   readonly confirmedOn: string | null
 }
 
-/** The strictest reading, until the owner confirms what the law of the place asks: any added cent needs consent. */
+/** The strictest reading, until the owner confirms what the law of the place requires: any added cent needs consent. */
 export const strictestLaw: LawProfile = {
   writtenEstimateAboveCents: 0,
   overrun: { kind: 'none' },

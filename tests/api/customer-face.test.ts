@@ -85,7 +85,7 @@ describe('a customer link', () => {
     )
   })
 
-  it('tells a light that nothing explains yet, and calls it no cause', async () => {
+  it('shows a light that nothing explains yet, and does not call it a cause', async () => {
     const { orderId, lines } = freshCopy(shop.demo, 'T-2613')
     await replay.sendUntil(lines)
     const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
@@ -101,7 +101,7 @@ describe('a customer link', () => {
     ])
   })
 
-  it('tells no findings before they are confirmed', async () => {
+  it('shows no findings before they are confirmed', async () => {
     const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
     await replay.sendUntil(lines, ({ draft }) => draft.kind === 'diagnosis.confirmed')
     const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)

@@ -116,7 +116,7 @@ describe('what the command and the service say of the same evidence', () => {
     expect(Object.keys(answered.body)).not.toContain('findings')
   })
 
-  it('of very many faults both tell the first hundred, and how many more there are', async () => {
+  it('of very many faults both list the first hundred, and how many more there are', async () => {
     const { body } = await serviceSays(changed(fields))
     expect(body.fields).toHaveLength(101)
     expect(body.fields[100]).toEqual({
@@ -126,7 +126,7 @@ describe('what the command and the service say of the same evidence', () => {
     })
   })
 
-  it('a stranger is told nothing of evidence, however much it is', async () => {
+  it('a stranger learns nothing about the evidence, however large it is', async () => {
     const reply = await shop.nobody
       .call('post', '/api/diagnoses', { 'content-type': 'application/json' })
       .send(' '.repeat(2_000_000))

@@ -168,7 +168,7 @@ describe('the list of errors', () => {
     expect(text).not.toMatch(/ at .*\.ts:\d+/)
   })
 
-  it('is told in docs/errors.md: every code, its status and its title, and no other', () => {
+  it('is documented in docs/errors.md: every code, its status and its title, and no other', () => {
     const documented = [
       ...readFileSync('docs/errors.md', 'utf8').matchAll(/^\| `([A-Z_]+)` \| (\d{3}) \| ([^|]+) \|/gm),
     ].map(([, code, status, title]) => [code, Number(status), title?.trim()])

@@ -54,7 +54,7 @@ describe('the floor list', () => {
     shop.clock.set(start)
   })
 
-  it('can be asked for one place', async () => {
+  it('can be read for one place', async () => {
     const [home, other] = shop.demo.locations
     expect(await rows(`?locationId=${home?.id}`)).toHaveLength(3)
     expect(await rows(`?locationId=${other?.id}`)).toHaveLength(0)

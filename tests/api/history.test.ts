@@ -131,7 +131,7 @@ describe('what today’s rules would say', () => {
     expect(body).toEqual({ comparison: null })
   })
 
-  it('is not told of an order that there is not', async () => {
+  it('is refused for an order that does not exist', async () => {
     await desk.get(`/api/orders/${randomUUID()}/diagnosis/today`).expect(404)
   })
 })

@@ -78,7 +78,7 @@ describe('a second person', () => {
     expect(body.results[0]).toMatchObject(unproven)
   })
 
-  it('cannot be made up: a token that nobody earned is refused', async () => {
+  it('cannot be made up: a token that no PIN earned is refused', async () => {
     expect(await send(withProof(strikeWith(people.greta.id), 'A'.repeat(43)))).toMatchObject(unproven)
   })
 
@@ -120,7 +120,7 @@ describe('a second person', () => {
     expect(await send(strikeWith(people.devin.id))).toMatchObject({ code: 'SECOND_PERSON_ROLE_NOT_ALLOWED' })
   })
 
-  it('works here: somebody who left cannot agree, with the right PIN or with a token from before', async () => {
+  it('works here: someone who left cannot agree, with the right PIN or with a token from before', async () => {
     const draft = strikeWith(people.bo.id)
     const token = (await prove(draft, people.bo).expect(201)).body.token
     const active = (isActive: boolean) =>
@@ -161,7 +161,7 @@ describe('a second person', () => {
     expect(rows).toEqual([{ staff_id: people.greta.id, kind: 'entry.struck' }])
   })
 
-  it('leaves a proof that nobody can change or remove', async () => {
+  it('leaves a proof that cannot be changed or removed', async () => {
     await expect(
       shop.deps.pool.query('update second_person_proofs set staff_id = $1', [people.bo.id]),
     ).rejects.toThrow()

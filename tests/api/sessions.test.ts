@@ -65,7 +65,7 @@ describe('signing in at the desk', () => {
 })
 
 describe('signing in on a tablet', () => {
-  it('takes an enrolled tablet and a PIN, and neither alone', async () => {
+  it('takes an enrolled tablet and a PIN, and neither without the other', async () => {
     const alone = await shop.nobody
       .post('/api/sessions/bay', { staffId: rufus.id, pin: rufus.pin })
       .expect(401)
@@ -122,7 +122,7 @@ describe('signing in on a tablet', () => {
     expect(replies.filter(({ status }) => status === 429)).toHaveLength(15)
   })
 
-  it('keeps desk and bay of one browser apart by the face that asks', async () => {
+  it('keeps desk and bay of one browser apart by the requesting face', async () => {
     const tablet = await shop.tablet()
     const bay = await tablet.signIn('ines')
     const desk = await shop.desk('ottoline')
@@ -157,7 +157,7 @@ describe('enrolling a tablet', () => {
     shop.clock.set(start)
   })
 
-  it('is started by the desk alone', async () => {
+  it('is started only by the desk', async () => {
     const bay = await (await shop.tablet()).signIn('greta')
     const reply = await bay.post('/api/enrollment-codes', { locationId: shop.demo.home.id }).expect(403)
     expect(reply.body.code).toBe('ACCESS_REFUSED')

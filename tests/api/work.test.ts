@@ -146,7 +146,7 @@ describe('one wheel, step by step', () => {
     expect('words' in result && result.words).toMatch(words)
   })
 
-  it('refuses a wrench that is overdue, and one that nobody registered', async () => {
+  it('refuses a wrench that is overdue, and one that is not registered', async () => {
     const overdue = { ...round('LF.studs.torque-half'), wrench: wrench('W-05'), round: 'half' as const }
     expect(await write(ines, 'studs.torqued', overdue)).toMatchObject(refused('WRENCH_OVERDUE'))
     const unknown = { ...overdue, wrench: { ...wrench('W-07'), instrumentId: randomUUID() } }
@@ -162,7 +162,7 @@ describe('one wheel, step by step', () => {
     expect(await cyclesOf('W-07')).toBe(before + 15)
   })
 
-  it('refuses the doer as second person, also on another tablet, and takes somebody else', async () => {
+  it('refuses the doer as second person, also on another tablet, and accepts someone else', async () => {
     const check = round('LF.studs.second-check')
     expect(await write(ines, 'torque.checked', check)).toMatchObject(refused('SECOND_PERSON_IS_DOER'))
     const otherTablet = await (await shop.tablet()).signIn('ines')

@@ -11,7 +11,7 @@ export type Line = {
   readonly of: 'p50' | 'p99' | 'perSecond'
   /** At most this many times as long, or for `perSecond` at least this share as many; `null`: no goal is set. */
   readonly goal: number | null
-  /** At most so many milliseconds, on the machine at hand. */
+  /** At most this many milliseconds, on this machine. */
   readonly most?: { readonly p50?: number; readonly p99?: number }
   /** At least so many a second, on the machine at hand. */
   readonly least?: number

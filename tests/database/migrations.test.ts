@@ -86,7 +86,7 @@ describe('the migrations runner', () => {
     ])
   })
 
-  it('refuses a database with tables of somebody else', async () => {
+  it('refuses a database with foreign tables', async () => {
     await query('create table invoices (id int)')
     await expect(apply(FIRST)).rejects.toThrow(/not empty \(it has invoices\)/)
   })

@@ -25,7 +25,7 @@ const projected = async () => {
 }
 
 describe('what entries can rebuild', () => {
-  it('is after a rebuild what it was before, whatever stood there between', async () => {
+  it('is after a rebuild what it was before, whatever was there in between', async () => {
     const before = await projected()
     expect(before.sensors.length).toBeGreaterThan(8)
     await withClient(shop.ownerUrl, async (owner) => {

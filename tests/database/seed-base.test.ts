@@ -29,7 +29,7 @@ const seed = (signInName: string) =>
   })
 
 describe('the first start without the demo', () => {
-  it('makes one shop, its owner and first settings, and tells the password once', async () => {
+  it('makes one shop, its owner and first settings, and prints the password once', async () => {
     const made = await seed('marguerite')
     expect(made).toMatchObject({ made: true })
     if (!made.made) return

@@ -47,7 +47,7 @@ const start = () => {
 }
 
 describe('starting and stopping', () => {
-  it('says where it is and how to sign in, logs no secret, and stops without an error when told to', async () => {
+  it('says where it is and how to sign in, logs no secret, and stops without an error when asked to', async () => {
     const { child, lines, until } = start()
     const ready = await until(/Bayledger is ready/)
     const address = /http:\/\/\S+$/.exec(ready)?.[0] ?? ''
@@ -81,7 +81,7 @@ describe('starting and stopping', () => {
     expect(lines.join('\n')).toContain('Finishing what is in flight')
   })
 
-  it('starts again on what is there, and tells a port that is taken', async () => {
+  it('starts again on existing data, and says when a port is taken', async () => {
     const first = start()
     const ready = await first.until(/Bayledger is ready/)
     const port = /:(\d+)$/.exec(ready)?.[1] ?? ''

@@ -67,7 +67,7 @@ describe('after Bayledger was killed', () => {
     await second.stop()
   })
 
-  it('and its number went to another program, the next one starts and leaves that program alone', async () => {
+  it('and its number went to another program, the next one starts and leaves that program running', async () => {
     const first = await startEmbeddedProcess(folder.data)
     const pid = postmasterPid()
     await first.kill()

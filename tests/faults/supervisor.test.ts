@@ -38,7 +38,7 @@ describe('the shop’s own PostgreSQL', () => {
     await server.stop()
   })
 
-  it('tells root what to do where no other user can be taken on', async () => {
+  it('says what root must do where no other user is available', async () => {
     const server = await startEmbeddedProcess(folder.data, { as: 'root', path: '/nowhere' })
     expect(server.problem).toMatch(/does not run as root.*ordinary user.*unshare.*DATABASE_URL/)
     expect(readdirSync(folder.data)).toEqual([])
@@ -110,7 +110,7 @@ describe('the shop’s own PostgreSQL', () => {
   })
 
   it('makes the database again when the first start was cut off in the middle', async () => {
-    // The process number that an unfinished cluster bears is that of nobody: the largest that Linux may give is 2^22.
+    // The process number that an unfinished cluster bears belongs to no process: the largest that Linux may give is 2^22.
     const unfinished = join(folder.data, 'postgres-unfinished-4194305')
     mkdirSync(join(unfinished, 'cluster/base'), { recursive: true })
     writeFileSync(join(unfinished, 'cluster/PG_VERSION'), '18\n')

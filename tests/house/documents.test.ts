@@ -16,7 +16,7 @@ const missingScripts = (code: string): string[] =>
     .map(([, name = '']) => name)
     .filter((name) => name !== 'run' && !ownWords.has(name) && !scripts.has(name))
 
-/** Code of a document: fenced blocks and what stands between backticks; prose about "npm registries" is no command. */
+/** Code of a document: fenced blocks and text between backticks; prose about "npm registries" is no command. */
 const codeOf = (text: string): string =>
   [...text.matchAll(/```[\s\S]*?```|`[^`\n]+`/g)].map(([code]) => code).join('\n')
 

@@ -10,7 +10,7 @@ const tooLong = (files: readonly (readonly [file: string, text: string])[]): str
     .filter(([, lines]) => lines > most)
     .map(([file, lines]) => `${file}: ${lines} lines; split it, ${most} are allowed`)
 
-/** Names that say nothing: what would stand in such a file has a name of its own. */
+/** Names that say nothing: whatever would be in such a file has a name of its own. */
 const sayingNothing = (files: readonly string[]): string[] =>
   files.filter((file) => /(^|\/)(index|utils?|helpers?|common|types|misc)\.tsx?$/.test(file))
 

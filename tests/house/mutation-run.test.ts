@@ -59,7 +59,7 @@ describe('the score of a mutation run', () => {
     expect(percentOf({ noticed: 0, survived: 0 })).toBe(100)
   })
 
-  it('names each survivor with what stood there', () => {
+  it('names each survivor with the original code', () => {
     expect(survivorsOf(root, mutants)).toEqual([
       '  tests/mutation/prose.ts:1: type became null',
       '  tests/mutation/prose.ts:1: type became null, reached by no test',

@@ -39,7 +39,7 @@ describe('the desk', () => {
     expect(await desk.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('combobox')
   })
 
-  it('takes a whole write-up by Tab, Enter and typing alone', async () => {
+  it('takes a whole write-up with Tab, Enter and typing only', async () => {
     await desk.goto('/desk/write-up')
     await desk.getByLabel('Customer’s name').waitFor()
     await tabTo(desk, 'Customer’s name')

@@ -15,7 +15,7 @@ import { setStage } from './support/stage.ts'
 
 const browser = setStage()
 
-/** Opens the first finding by keyboard alone. */
+/** Opens the first finding with the keyboard only. */
 const openFirst = async (page: Page) => {
   const summary = page.locator('.finding > summary').first()
   await summary.focus()
@@ -24,7 +24,7 @@ const openFirst = async (page: Page) => {
 }
 
 describe('findings', () => {
-  it('open to their evidence, lead to the next check, and stand beside a technician’s own', async () => {
+  it('open to their evidence, lead to the next check, and are shown beside a technician’s own', async () => {
     onTestFailed(() => browser().picture('out'))
     const desk = await browser().open('desk', '/desk/sign-in')
     await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')

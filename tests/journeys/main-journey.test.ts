@@ -75,7 +75,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
     await handBack(desk, work.odometerIn)
     await phone.reload()
     await phone.getByRole('link', { name: /Open the report/ }).waitFor()
-    // A tablet asks who is signed in before anybody is; the browser logs the answer, 401, as an error.
+    // A tablet queries the session before anyone is signed in; the browser logs the answer, 401, as an error.
     expect(browser().noise.filter((line) => !/401.*\/api\/sessions\/current$/.test(line))).toEqual([])
   })
 
@@ -117,7 +117,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
         ).toBe(true)
       }
     }
-    // As left, every road wheel was heard again; on arrival all but the silent one told their temperature.
+    // As left, every road wheel was heard again; on arrival all but the silent one gave their temperature.
     for (const wheel of ['LF', 'RF', 'RR', 'LR'] as const) {
       expect(
         rowsOf(wheel).some((row) => row.includes(`${work.closingSensor} psi`) && row.includes('55 °F')),

@@ -24,7 +24,7 @@ export const percentOf = ({ noticed, survived }: Score): number =>
 export const scoreWords = (score: Score): string =>
   `${percentOf(score).toFixed(1)} %, ${score.noticed} of ${score.noticed + score.survived} noticed`
 
-/** A line for each survivor: where it is, what stood there and what took its place. */
+/** A line for each survivor: where it is, the original code and what replaced it. */
 export const survivorsOf = (root: string, mutants: readonly Mutant[]): string[] =>
   mutants.filter(isSurvivor).map(({ fileName, location, replacement, status }) => {
     const { start, end } = location

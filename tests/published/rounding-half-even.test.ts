@@ -1,6 +1,6 @@
 /**
  * Source: rounding half to even, the default of IEEE 754 and rule A of ISO 80000-1 annex B, from memory. It is right
- * for measurements and wrong for US sales tax: the rows show where the two part. The rule stands here in whole
+ * for measurements and wrong for US sales tax: the rows show where the two part. The rule is here in whole
  * numbers, apart from our own arithmetic.
  */
 import { taxCents } from '@bayledger/reckoning/money/cents'

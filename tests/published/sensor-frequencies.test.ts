@@ -1,6 +1,6 @@
 /**
  * Source: public articles of the trade, which name the sensors' frequencies as 315 and 433 MHz (quoted). The list is open: a
- * frequency that nobody named is not in it, and no error.
+ * frequency that no one named is not in it, and that is no error.
  */
 import { bandOf, isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { expect, it } from 'vitest'

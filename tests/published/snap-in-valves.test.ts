@@ -17,7 +17,7 @@ import { published } from './published.ts'
 const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
 const kilometersPerMile = 1.609344
 
-/** Whether the stem alone speaks for or against: all else is as the vehicle asks. */
+/** Whether only the stem decides: everything else meets the vehicle's needs. */
 const refusedFor = (stem: Stem, label: number, mph: number, rated: number | null = null): string[] => {
   const need: SensorNeed = {
     frequencyMHz: 315,

@@ -1,6 +1,6 @@
 /**
  * Source: table of speed symbols of UN R30 and ETRTO, as public code files print it alike; the standards themselves were
- * not read. H stands between U and V. That (Y) is above 300 km/h is from memory, that ZR is above 240 km/h (149 mph)
+ * not read. H comes between U and V. That (Y) is above 300 km/h is from memory, that ZR is above 240 km/h (149 mph)
  * quoted from an owner handbook.
  */
 import { isSlower, type SpeedSymbol, speedOfSymbol, speedOfZr } from '@bayledger/reckoning/tire/speed-symbol'

@@ -1,7 +1,7 @@
 /**
  * Source: two engineering data sites' tables of the standard atmosphere in psi, read: engineeringtoolbox.com (standard
  * atmosphere, d_604) and engineersedge.com (standard atmospheric data). They differ from each other by 0.002 psi, so
- * agreement is asked for within 0.003.
+ * agreement is required within 0.003.
  */
 import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'

@@ -1,7 +1,7 @@
 import { torqueDoubts } from '@bayledger/reckoning/torque/plausible-torque'
 import type { TorqueUnit } from '@bayledger/reckoning/units/torque-units'
 
-/** Whether our guard against slips lets a figure pass for a stud, whatever it asks about the unit. */
+/** Whether our guard against slips accepts a figure for a stud, even if it questions the unit. */
 export const isUsual = (thread: string, value: number, unit: TorqueUnit = 'lbf·ft'): boolean =>
   torqueDoubts(thread, { value, unit }).every((words) => words.includes('is usual for'))
 

@@ -1,6 +1,6 @@
 /**
  * Source: sample sizes of an owner handbook, as quoted: P215/65R15XL 95H, 215/65R15 96H, LT235/85R16C, T145/80D18 103M,
- * 31x10.5R15 LT; no load mark stands for standard load.
+ * 31x10.5R15 LT; no load mark means standard load.
  */
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { tireSizeText } from '@bayledger/reckoning/tire/tire-size'

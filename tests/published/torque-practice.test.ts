@@ -31,7 +31,7 @@ published(
       expect(isUsual(thread, poundFeet)).toBe(false)
     })
 
-    it('100 on a 12 mm stud may be lbf·ft or N·m: only the source tells', () => {
+    it('100 on a 12 mm stud may be lbf·ft or N·m: only the source says', () => {
       expect(torqueDoubts('M12×1.5', { value: 100, unit: 'N·m' })).toEqual([
         '100 is usual for M12×1.5 in N·m and in lbf·ft: see which unit the source prints.',
       ])

@@ -9,7 +9,7 @@ const placeOf = (digits: string): Grooves => {
   return [thirtySeconds(one), thirtySeconds(two), thirtySeconds(three)]
 }
 
-/** Three places, written '113 222 333'; one alone stands for all three. */
+/** Three places, written '113 222 333'; a single one means all three. */
 export const treadOf = (text: string): TreadReadings => {
   const [one = '', two = one, three = one] = text.split(' ')
   return [placeOf(one), placeOf(two), placeOf(three)]

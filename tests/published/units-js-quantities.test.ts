@@ -1,6 +1,6 @@
 /**
  * Source: npm library js-quantities 1.8.0 (MIT). Read in the package: it takes a psi for 6894.76 Pa and a pound-force
- * for 4.448222 N, so agreement is asked for within one part in a million.
+ * for 4.448222 N, so agreement is required within one part in a million.
  */
 import { distanceIn, inMillimeters, metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { inKilopascals, pressureIn } from '@bayledger/reckoning/units/pressure-units'

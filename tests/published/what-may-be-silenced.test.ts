@@ -21,7 +21,7 @@ import { tarn } from '../../packages/ledger/test-support/tarn.ts'
 import { howOf } from '../../packages/reckoning/test-support/in-words.ts'
 import { published } from './published.ts'
 
-/** In this order the right rear sensor is silent on arrival, asked three times; the other three answer. */
+/** In this order the right rear sensor is silent on arrival after three tries; the other three answer. */
 const plainStemsAt = (...wheels: readonly WheelPosition[]) => attemptEstimate(workedBy(wheels.map(plainStem)))
 
 published(

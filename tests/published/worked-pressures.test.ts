@@ -94,7 +94,7 @@ published(
       expect(kilopascalsIn('psi', loss?.[figure] ?? kilopascalsApart(0))).toBeCloseTo(expected, 1)
     })
 
-    it('N5: brought to 68 °F it holds 26.9, and weather alone would have taken 2.8', () => {
+    it('N5: brought to 68 °F it holds 26.9, and weather by itself would have taken 2.8', () => {
       expect(shownPsi(24.5, 38, 68)).toBeCloseTo(26.9, 1)
       expect(35 - shownPsi(35, 68, 38)).toBeCloseTo(2.8, 1)
     })

@@ -18,7 +18,7 @@ export const demoNow = '2026-01-12T16:40:00.000Z'
 
 export type Method = 'get' | 'post' | 'put' | 'delete'
 
-/** Calls the service as somebody, from a page of its own. */
+/** Calls the service as a given person, from a page of its own. */
 export type Caller = {
   readonly call: (method: Method, path: string, headers?: Record<string, string>) => Test
   readonly get: (path: string) => Test
@@ -62,7 +62,7 @@ export type TestTablet = Caller & {
 
 /**
  * The real service on a real database of its own: people, customers, vehicles, sheets, prices and instruments of the
- * demo shop, and no orders. Time stands still until a test moves it.
+ * demo shop, and no orders. Time does not move until a test moves it.
  */
 export const startTestApp = async (): Promise<TestApp> => {
   const database = await createTestDatabase()

@@ -27,7 +27,7 @@ export type TestBrowser = {
   /** A page of its own session on one face. Whatever it logs as an error is kept in `noise`. */
   readonly open: (face: Face, path: string) => Promise<Page>
   readonly noise: readonly string[]
-  /** Pictures of all open pages into a folder, for whoever looks into a failure. */
+  /** Saves pictures of all open pages into a folder, to look into a failure. */
   readonly picture: (folder: string) => Promise<void>
   readonly close: () => Promise<void>
 }

@@ -24,7 +24,7 @@ declare module 'vitest' {
 
 type Shared = { users: number; readonly server: Promise<DatabaseServer & { stop: () => Promise<void> }> }
 
-/** Vitest loads this file anew for every project; the one server of a run is remembered outside of it. */
+/** Vitest loads this file again for every project; the one server of a run is kept outside of it. */
 const run = globalThis as { databaseServerOfTestRun?: Shared }
 
 /**

@@ -9,7 +9,7 @@ export type TestDatabase = {
   readonly serviceUrl: string
   /** As a superuser, who may do anything. */
   readonly adminUrl: string
-  /** Drops the database, whoever is still connected. */
+  /** Drops the database, even if someone is still connected. */
   readonly drop: () => Promise<void>
 }
 

@@ -3,7 +3,7 @@ import { sideDigest } from '@bayledger/ledger/hash-chain'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 
-/** An order of the demo day under ids and salts of its own, so that each test writes one that nobody else knows. */
+/** An order of the demo day under ids and salts of its own, so that each test writes an order of its own. */
 export const freshCopy = (
   demo: DemoShop,
   number: string,

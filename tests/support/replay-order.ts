@@ -16,7 +16,7 @@ export const envelopeOf = ({ id, orderId, kind, version, payload, writtenAt, res
   restsOn,
 })
 
-/** The same entry with the proof that its second person's PIN earns here; unchanged where it names nobody. */
+/** The same entry with the proof that its second person's PIN earns here; unchanged where it names no one. */
 export const withPin = async (caller: Caller, draft: Draft): Promise<Draft> => {
   const person = Object.values(people).find(({ id }) => id === secondPersonIn(draft)?.staffId)
   if (!person) return draft

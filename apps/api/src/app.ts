@@ -35,7 +35,7 @@ import { serveWeb } from './http/serve-web.ts'
 export type AppOptions = {
   readonly parts: Parts
   readonly logger: FastifyBaseLogger | false
-  /** The folder of the built faces; `null` in tests that call the service alone. */
+  /** The folder of the built faces; `null` in tests that call only the service. */
   readonly webFolder: string | null
   readonly https?: { readonly cert: string; readonly key: string }
   /** Calls a minute from one address over all routes. */

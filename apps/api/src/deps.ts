@@ -21,7 +21,7 @@ export type Parts = {
   readonly live: LiveHub
 }
 
-/** What a use case works with: the parts of the process, scoped to the shop of whoever asks. */
+/** What a use case works with: the parts of the process, scoped to the shop of the request. */
 export type Deps = Omit<Parts, 'live' | 'signingOf'> & {
   readonly shopId: string
   readonly signing: () => Promise<SigningIdentity>

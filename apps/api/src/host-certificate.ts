@@ -20,7 +20,7 @@ const dayMs = 86_400_000
 const engine = () => new CryptoEngine({ name: 'node', crypto: webcrypto as Crypto })
 const curve = { name: 'ECDSA', namedCurve: 'P-256' } as const
 
-/** A shop's own authority: signs host certificates and nothing else. Each tablet must be told to trust it. */
+/** A shop's own authority, which signs host certificates only. Each tablet must be set to trust it. */
 export const makeAuthority = async (name: string, now: Date): Promise<KeyPair> => {
   const keys = await newKeys()
   const certificate = await blankCertificate(name, name, now, 10 * 365)
@@ -74,7 +74,7 @@ const blankCertificate = async (
   const certificate = new Certificate()
   certificate.version = 2
   const serial = webcrypto.getRandomValues(new Uint8Array(16))
-  // Positive, as RFC 5280 4.1.2.2 asks.
+  // Positive, as RFC 5280 4.1.2.2 requires.
   serial[0] = ((serial[0] ?? 0) & 0x7f) | 0x40
   certificate.serialNumber = new Integer({ valueHex: serial.buffer })
   certificate.subject.typesAndValues.push(commonName(subject))

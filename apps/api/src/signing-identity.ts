@@ -36,7 +36,7 @@ export const keptSigningIdentities = (
 
 /**
  * The shop's own key for sealing reports: made at the first start, kept in the data folder, readable by its owner
- * alone. It must outlive the reports that it sealed, so it is never made anew while it is there.
+ * only. It must outlive the reports that it sealed, so it is never replaced while it exists.
  */
 const keptSigningIdentity = async (folder: string, shopName: string, now: Date): Promise<SigningIdentity> => {
   const certificateFile = join(folder, 'certificate.pem')
@@ -53,7 +53,7 @@ const keptSigningIdentity = async (folder: string, shopName: string, now: Date):
   })
   mkdirSync(folder, { recursive: true, mode: 0o700 })
   writeFileSync(keyFile, identity.privateKeyPem, { mode: 0o600 })
-  // The certificate last, by a rename: where it stands, its key stands too.
+  // The certificate comes last, by a rename: if it exists, so does its key.
   writeFileSync(`${certificateFile}.new`, identity.certificatePem, { mode: 0o600 })
   renameSync(`${certificateFile}.new`, certificateFile)
   return identity

@@ -23,7 +23,7 @@ export const CustomerOrder = z.strictObject({
   findings: z.array(
     z.strictObject({
       code: z.string(),
-      /** `unexplained`: the light's own finding, where it must be asked further before there is a cause. */
+      /** `unexplained`: the light's own finding, where another question must be answered before there is a cause. */
       severity: z.enum([
         'do-not-drive',
         'do-not-open-the-tire',
@@ -35,14 +35,14 @@ export const CustomerOrder = z.strictObject({
       sentence: z.string(),
     }),
   ),
-  /** The technician sees it otherwise than the rules, and tells the customer so. */
+  /** The technician disagrees with the rules, and the customer reads so. */
   technicianDiffers: z.boolean(),
   gauges: z.partialRecord(
     z.enum(['LF', 'RF', 'RR', 'LR', 'SP']),
     z.strictObject({
       value: z.number(),
       unit: z.enum(['psi', 'kPa', 'bar']),
-      /** What the door label asks for at this position, cold. */
+      /** The door label's cold pressure at this position. */
       labelPsi: z.nullable(z.number()),
     }),
   ),

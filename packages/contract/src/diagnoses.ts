@@ -10,7 +10,7 @@ export const computeDiagnosis = endpoint({
   method: 'POST',
   path: '/api/diagnoses',
   access: { who: 'staff' },
-  /** The same reader as the command's tells its faults, so nothing reads it before. */
+  /** The command's own reader reports the faults, so nothing parses it before. */
   body: z.record(z.string(), z.unknown()),
   bodyUnreadUpTo: mostEvidenceBytes,
   replies: { 200: Diagnosis },

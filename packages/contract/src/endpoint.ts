@@ -18,7 +18,7 @@ export type Access =
 
 export type Method = 'GET' | 'POST' | 'PUT' | 'DELETE'
 
-/** A reply that is not JSON: what the browser is told it gets. */
+/** A reply that is not JSON, with its content type. */
 export type BinaryReply = { readonly contentType: 'application/pdf' | 'text/event-stream' }
 
 export type ReplySchema = z.ZodMiniType | BinaryReply | null

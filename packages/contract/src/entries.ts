@@ -53,7 +53,7 @@ export const AppendResult = z.discriminatedUnion('result', [
     receivedAt: Instant,
     given: Given,
   }),
-  /** Final for its id. `kept`: the entry stands in the tray, shown to its writer and to the desk. */
+  /** Final for its id. `kept`: the entry is in the tray, visible to its writer and to the desk. */
   z.strictObject({
     result: z.literal('refused'),
     id: Id,

@@ -2,7 +2,7 @@ type ErrorEntry = { readonly status: number; readonly title: string }
 
 /**
  * Every code that a problem reply may carry, with its status and the words of its title. Nouns first. What is
- * wrong in the one case at hand, what is allowed and what to do stand in the problem's `detail` and `fields`.
+ * wrong in this case, what is allowed and what to do is in the problem's `detail` and `fields`.
  * A refused *entry* carries the ledger's own code beside these (see `entries.ts`): refusing one is not a failed call.
  */
 export const errors = {

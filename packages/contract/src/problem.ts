@@ -6,7 +6,7 @@ export const FieldProblem = z.strictObject({ field: z.string(), found: z.string(
 export type FieldProblem = z.infer<typeof FieldProblem>
 
 /**
- * RFC 9457 problem details. `detail` tells a person what to do; `fields` names every field that is wrong at
+ * RFC 9457 problem details. `detail` says what to do; `fields` names every field that is wrong at
  * once; `current` is the stored version that a stale write met.
  */
 export const Problem = z.strictObject({

@@ -13,7 +13,7 @@ const content = {
   sheetId: z.nullable(Id),
 }
 
-/** A VIN has 17 characters, without I, O and Q, and a check digit; what is wrong with one is told in words. */
+/** A VIN has 17 characters, without I, O and Q, and a check digit; a refusal says in words what is wrong with it. */
 export const VehicleContent = z.strictObject(content)
 export type VehicleContent = z.infer<typeof VehicleContent>
 

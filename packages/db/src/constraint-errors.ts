@@ -1,5 +1,5 @@
 /**
- * What a broken constraint means to whoever wrote: the name it has in the database, and the code of the problem
+ * What a broken constraint means to the writer: its name in the database, and the code of the problem
  * that the API replies with. INTERNAL_FAULT marks what no request can cause unless we have a bug. A test fails when
  * the database has a constraint that is not listed, or the list a name that the database has not.
  */

@@ -32,7 +32,7 @@ export function openPool({ url, size = 10, onIdleError }: PoolOptions): Pool {
   })
   pool.on('error', onIdleError)
   // The pool listens to its idle connections only. One that breaks while it is out would end the whole process if
-  // nobody listened; its query fails all the same.
+  // nobody listened; its query fails anyway.
   pool.on('connect', (client) => client.on('error', () => undefined))
   return pool
 }

@@ -1,4 +1,4 @@
-/** Why a text that a person typed was not taken: what stood there, what is allowed, and what to do about it. */
+/** Why a typed text was refused: what was typed, what is allowed, and what to do about it. */
 export type Refusal<Fault extends string> = {
   readonly ok: false
   readonly fault: Fault

@@ -32,7 +32,7 @@ export type SheetTire = z.infer<typeof SheetTire>
 const perAxle = <T extends z.core.$ZodType>(schema: T) =>
   z.strictObject({ front: schema, rear: schema, spare: z.nullable(schema) })
 
-/** What a vehicle with a sensor in each wheel asks of a sensor. Torques come from the sensor maker's sheet. */
+/** What a vehicle with a sensor in each wheel requires of a sensor. Torques come from the sensor maker's sheet. */
 export const SheetSensor = z.strictObject({
   frequencyMHz: z.number().check(z.gte(100), z.lte(3_000)),
   protocol: shortText,

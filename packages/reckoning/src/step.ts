@@ -208,5 +208,5 @@ export const JobPlan = z.strictObject({
 })
 export type JobPlan = z.infer<typeof JobPlan>
 
-/** A job plan as it is read: steps of earlier plans may stand beside today's. */
+/** A job plan as it is read: it may hold steps of earlier plans beside today's. */
 export type PlanInForce = { readonly planVersion: number; readonly steps: readonly Step[] }

@@ -47,14 +47,14 @@ export const severityWords: Readonly<Record<Severity, string>> = {
   'good-as-measured': 'Good as measured',
 }
 
-/** A number that never stands without its unit. */
+/** A number with its unit. */
 export type Figure = { readonly kind: 'figure'; readonly value: string; readonly unit: string }
 
 /** What one cell or line holds; an absent fact is a gap that says so, never blank. */
 export type Cell =
   | Figure
   | { readonly kind: 'words'; readonly text: string }
-  /** Plates, VINs and sensor IDs, in the typeface that tells O from 0. */
+  /** Plates, VINs and sensor IDs, in the typeface that distinguishes O from 0. */
   | { readonly kind: 'id'; readonly text: string }
   | { readonly kind: 'gap'; readonly text: string }
   | { readonly kind: 'good'; readonly text: string }

@@ -125,7 +125,7 @@ describe('sealing refuses', () => {
   })
 })
 
-/** Where the hexadecimal signature stands: the one part of the file that it cannot cover. */
+/** The place of the hexadecimal signature: the one part of the file that it cannot cover. */
 const signatureHole = (bytes: Uint8Array): [number, number] => {
   const text = Buffer.from(bytes).toString('latin1')
   const match = /\/ByteRange\s*\[\s*0\s+(\d+)\s+(\d+)/.exec(text)

@@ -6,7 +6,7 @@ export type SealOptions = {
   readonly certificate: string
   readonly privateKey: string
   readonly reason: string
-  /** UTC instant; claimed by the signer, proven by nobody. */
+  /** UTC instant, claimed by the signer and not proven. */
   readonly signedAt: string
 }
 
@@ -14,7 +14,7 @@ export class SealError extends Error {}
 
 /**
  * Seals a PDF: a digital signature over every byte (PAdES, CAdES detached, EC P-256, SHA-256), so that any
- * reader tells an untouched report from a changed one.
+ * reader can detect a changed report.
  *
  * @throws SealError if the certificate or key cannot be read, is not EC P-256, does not match the other, or the
  * certificate is not valid at `signedAt`.

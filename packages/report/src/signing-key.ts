@@ -11,7 +11,7 @@ import {
 } from 'pkijs'
 import { pemOf } from './pem.ts'
 
-/** A certificate and its private key as PEM text; the key must be kept readable by its owner alone. */
+/** A certificate and its private key as PEM text; only its owner may be able to read the key. */
 export type SigningIdentity = { readonly certificatePem: string; readonly privateKeyPem: string }
 
 const dayMs = 86_400_000

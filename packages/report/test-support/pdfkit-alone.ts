@@ -6,7 +6,7 @@ import type { Item } from '../src/layout/page-elements.ts'
 
 type Placed = Extract<Item, { readonly page: number }>
 
-/** Everything that stands on the pages, laid out beforehand: what is left is pdfkit's own work, without tags. */
+/** Everything on the pages, laid out beforehand, so that only pdfkit's own work is left, without tags. */
 export const drawWithPdfkitAlone = (content: ReportContent): (() => Promise<void>) => {
   const laid = layOutReport(content)
   const placed = laid.root.children.flatMap(placedIn)

@@ -41,7 +41,7 @@ type ArrivalCheck = {
   readonly lastSet: { readonly temperature: number } | null
   readonly light: LightBehavior
   readonly wheels: readonly ArrivalWheel[]
-  /** A gauge alone, or a gauge and the spare's own sensor. */
+  /** A gauge only, or a gauge and the spare's own sensor. */
   readonly spare: number | { readonly gauge: number; readonly id: string } | null
   /** What the vehicle listens to; `null`: it has no sensors, and holds no IDs to read. */
   readonly frequencyMHz: number | null
@@ -55,7 +55,7 @@ type ArrivalCheck = {
   readonly codes: readonly ModuleCode[]
 }
 
-/** The bay's part before anything is touched: surroundings, light, every tire and sensor, what the vehicle holds. */
+/** The arrival check: temperatures, light, every tire and sensor, what the vehicle has stored. */
 export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
   const pace = paceFrom(seen.from, 20)
   const write = <

@@ -1,4 +1,4 @@
-/** The demo day as it is told: Monday 12 January 2026, 11:40 at the shop, five hours behind UTC. */
+/** The demo day: Monday 12 January 2026, 11:40 at the shop, five hours behind UTC. */
 export const nominalNow = Date.parse('2026-01-12T11:40:00-05:00')
 export const shopOffsetMinutes = -300
 

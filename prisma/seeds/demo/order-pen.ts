@@ -52,7 +52,7 @@ export type OrderPen = {
   readonly write: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => Entry
 }
 
-/** Opens a pen for the order of this number. Registers are the instruments as they stood this morning. */
+/** Opens a pen for the order of this number. Registers are the instruments as of this morning. */
 export const orderPen = (
   number: string,
   calendar: DemoCalendar,

@@ -1,7 +1,7 @@
 import { firstThresholds, firstPrices as prices } from '../first-settings.ts'
 import { demoId } from './seeded.ts'
 
-/** The look: 0.4 h of labor, told to the customer before anybody looks. */
+/** The inspection fee: 0.4 h of labor, agreed with the customer before the inspection. */
 export const lookFeeCents = (prices.hours.look * prices.laborCentsPerHour) / 100
 
 type Json = string | number | boolean | readonly Json[] | { readonly [name: string]: Json }

@@ -63,7 +63,7 @@ export const makerManual = (reference: string): FigureSource => verified('maker-
 
 export const sensorSheet = (reference: string): FigureSource => verified('sensor-maker-sheet', reference)
 
-/** A figure that one person typed and nobody has checked yet: its steps wait for a second person. */
+/** A figure that one person typed and no one has checked yet: its steps wait for a second person. */
 export const unverified = (source: FigureSource): FigureSource => ({ ...source, verifiedBy: null })
 
 export const stationaryRelearn = (

@@ -120,7 +120,7 @@ const pressureSet = (
       quality: target.quality,
       capped: target.capped,
     },
-    // A gauge is read to a tenth; nobody stops under the target.
+    // A gauge is read to a tenth; no tire is left under the target.
     asLeft: psi(Math.ceil(target.psi * 10 - 0.5) / 10),
     instrument: goodGauge,
     surroundings,
@@ -167,7 +167,7 @@ const storedIds = (stepKey: string, work: Worked): PayloadOf<'module.read'> => (
   why: null,
 })
 
-/** What a vehicle without sensors is told it learns only while it is driven. */
+/** A vehicle without sensors learns only while it is driven. */
 const relearned = (pen: OrderPen, stepKey: string): PayloadOf<'relearn.done'> => {
   const method = pen.state().sheet?.sheet.relearn?.method
   if (!method) throw new RangeError(`${pen.number}: the sheet does not say how the vehicle learns`)

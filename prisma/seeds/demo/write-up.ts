@@ -56,7 +56,7 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
   pen.write('sheet.chosen', { sheet }, { at: chosen, by: told.by })
 }
 
-/** What the desk asks about by name at a write-up; how the rest stands is for the bay to see. */
+/** What the desk asks about by name at a write-up; the rest is for the bay to inspect. */
 const askedByName = [
   'rotation',
   'tires-changed',

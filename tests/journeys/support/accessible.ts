@@ -2,7 +2,7 @@ import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 
 /**
- * Violations of WCAG 2.0 to 2.2, A and AA, that axe-core finds on the page as it stands: rule and element each.
+ * Violations of WCAG 2.0 to 2.2, A and AA, that axe-core finds on the current page: rule and element each.
  * axe sees about half of what can be wrong; keyboard and screen-reader use are tried apart.
  */
 export const violationsOn = async (page: Page): Promise<string[]> => {

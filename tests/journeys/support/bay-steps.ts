@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
 import { button, greta, heading, hold, ines, leaves, signIn, type } from './bay.ts'
 
-/** What the technician types while working; every one of these must stand on the report. */
+/** What the technician types while working; every one of these must be on the report. */
 type WorkFigures = {
   readonly partNumber: string
   readonly newId: string

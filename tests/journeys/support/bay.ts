@@ -55,7 +55,7 @@ export type Wheels = Readonly<Record<keyof typeof names, WheelAsRead>> & {
   readonly SP: { readonly gauge: string }
 }
 
-/** The whole arrival check, task by task, in the order in which the tablet asks. */
+/** The whole arrival check, task by task, in the tablet's order. */
 export const checkArrival = async (page: Page, wheels: Wheels, temperature: string): Promise<void> => {
   await shows(page, 'Note the temperatures')
   await type(page, temperature)

@@ -4,7 +4,7 @@ import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { childEnvironment, readConfig } from '../config.ts'
 
 /**
- * `npm run dev`: builds the three faces anew whenever one of their files changes, and restarts the service whenever a
+ * `npm run dev`: rebuilds the three faces whenever one of their files changes, and restarts the service whenever a
  * file that it imports changes. The database stays up throughout: the embedded one of the data folder, or the one of
  * `DATABASE_URL`. A change of `prisma/schema.prisma` needs a new start. Ends with Ctrl+C.
  */

@@ -12,7 +12,7 @@ const usage = 'usage: npm run -s report:sample -- out.pdf'
 const demoDay = '2026-01-12T11:40:00-05:00'
 const orderNumber = 'T-2601'
 
-/** Writes the sealed report of the demo's finished order: no server, no database, a key made for this file alone. */
+/** Writes the sealed report of the demo's finished order: no server, no database, and a key made for this one file. */
 const writeSample = async (path: string): Promise<void> => {
   const shop = demoShop(demoDay)
   const order = shop.orders.find(({ number }) => number === orderNumber)

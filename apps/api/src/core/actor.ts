@@ -17,7 +17,7 @@ export type StaffActor = Minted & {
   readonly expiresAt: Date
 }
 
-/** An enrolled tablet, whoever holds it. */
+/** An enrolled tablet, no matter who holds it. */
 export type DeviceActor = Minted & {
   readonly who: 'device'
   readonly shopId: string
@@ -38,7 +38,7 @@ export type NobodyActor = Minted & { readonly who: 'nobody' }
 
 export type Actor = StaffActor | DeviceActor | CustomerActor | NobodyActor
 
-/** Marks an actor as found by the gate. Called by `identify` alone. */
+/** Marks an actor as identified. Only `identify` calls it. */
 export const mint = <A extends Actor>(found: Omit<A, typeof minted>): A => found as A
 
 /** A session that is not over, as the store knows it. */

@@ -9,7 +9,7 @@ type Extras = Partial<
 >
 
 /**
- * The one thing that is thrown on purpose: becomes a problem reply. `detail` tells a person what is wrong here,
+ * The one error that is thrown on purpose; it becomes a problem reply. `detail` says what is wrong here,
  * what is allowed and what to do.
  */
 export class AppError extends Error {

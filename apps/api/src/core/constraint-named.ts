@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 
-/** How a broken constraint is told: by `pg` itself, and by Prisma's adapter for it (7.10). */
+/** How `pg` and Prisma's adapter for it (7.10) each report a broken constraint. */
 const FromPg = z.object({ constraint: z.string() })
 const FromPrisma = z.object({
   meta: z.object({

@@ -2,7 +2,7 @@ import type { Access } from '@bayledger/contract/endpoint'
 import type { Actor } from '../core/actor.ts'
 import { AppError } from '../core/app-error.ts'
 
-/** Refuses whoever an endpoint does not let in; 401 for a stranger, 403 for someone known. */
+/** Refuses an actor without access to the endpoint: 401 if unidentified, 403 if identified. */
 export const refuseUnlessAllowed = (access: Access, actor: Actor): void => {
   if (access.who === 'public') return
   if (access.who === 'customer-link') {

@@ -21,7 +21,7 @@ export type Call<E extends Endpoint> = {
   readonly params: ParamsOf<E>
   readonly query: QueryOf<E>
   readonly body: BodyOf<E>
-  /** The version named in `If-Match`; only where the endpoint asks for one. */
+  /** The version named in `If-Match`; only where the endpoint requires one. */
   readonly version: E['ifMatch'] extends true ? number : undefined
   /** Only where the endpoint creates something once. */
   readonly once: E['once'] extends true ? { readonly key: string; readonly requestHash: string } : undefined

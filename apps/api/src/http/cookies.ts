@@ -13,7 +13,7 @@ const nameOf = (name: CookieName, tls: boolean): string => `${tls ? '__Host-' : 
 export const readCookie = (request: FastifyRequest, name: CookieName, tls: boolean): string | null =>
   request.cookies[nameOf(name, tls)] ?? null
 
-/** The customer comes from a link in a message, so that cookie is Lax; nobody comes to the staff's faces that way. */
+/** Customers arrive by a link in a message, so their cookie is Lax; staff do not, so theirs is Strict. */
 export const writeCookie = (
   reply: FastifyReply,
   { name, token, seconds }: CookieChange,

@@ -5,7 +5,7 @@ import { constraintProblem } from '../core/constraint-problem.ts'
 /** The problem code of a constraint's name; what the database package knows, handed in. */
 export type CodeOfConstraint = (constraint: string) => string | undefined
 
-/** Every failure becomes a problem reply; what was not foreseen is logged whole and told without detail. */
+/** Every failure becomes a problem reply; an unexpected one is logged in full and reported without detail. */
 export const handleErrors = (app: FastifyInstance, codeOf: CodeOfConstraint): void => {
   app.setErrorHandler((error: FastifyError | Error, request, reply) => {
     const known = error instanceof AppError ? error : translated(error, codeOf)

@@ -2,7 +2,7 @@ import type { FieldProblem } from '@bayledger/contract/problem'
 import { illFormedIn } from '@bayledger/ledger/well-formed'
 import type * as z from 'zod/mini'
 
-/** Every fault of a request's part in words: which field, what stands there, what may stand there. */
+/** Every fault of one part of a request in words: the field, its value, and what is allowed. */
 export const fieldProblems = (
   part: string,
   issues: readonly z.core.$ZodIssue[],

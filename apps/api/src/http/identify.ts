@@ -13,7 +13,7 @@ import { AppError } from '../core/app-error.ts'
 import { tokenDigest } from '../core/tokens.ts'
 import { readCookie } from './cookies.ts'
 
-/** What the gate asks of the features that keep sessions, tablets and links. */
+/** What `identify` needs from the features that keep sessions, tablets and links. */
 export type Credentials = {
   /** `mayRecall`: a session from memory will do, because the write itself refuses one that is over. */
   readonly findSession: (tokenHash: string, mayRecall: boolean) => Promise<FoundSession | 'over' | null>
@@ -29,7 +29,7 @@ export type Identify = (request: FastifyRequest, access: Access) => Promise<Acto
 
 /**
  * Finds out who calls. A browser may hold a desk's and a bay's session at once (one cookie each); the face that
- * asks names itself in `Bayledger-Face`, and without that the desk's comes first.
+ * is in use names itself in `Bayledger-Face`; without that header the desk's comes first.
  */
 export const identifyWith =
   (credentials: Credentials, tls: boolean): Identify =>

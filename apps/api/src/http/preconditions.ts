@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import type { FastifyRequest } from 'fastify'
 import { AppError } from '../core/app-error.ts'
 
-/** The version in `If-Match: "3"`. Without one a write is refused: it could overwrite what nobody here has read. */
+/** The version in `If-Match: "3"`. A write without it is refused, because it could overwrite a version that its sender never read. */
 export const versionIn = (request: FastifyRequest): number => {
   const header = request.headers['if-match']
   if (header === undefined)
@@ -24,7 +24,7 @@ export const versionIn = (request: FastifyRequest): number => {
   return Number(version)
 }
 
-/** The key that makes a repeated request the same request, with a digest of what was asked. */
+/** The key that makes a repeated request the same request, with a digest of the request. */
 export const onceIn = (request: FastifyRequest): { key: string; requestHash: string } => {
   const key = request.headers['idempotency-key']
   if (typeof key !== 'string' || key === '')

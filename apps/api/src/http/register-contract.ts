@@ -91,7 +91,7 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
   })
 }
 
-/** Checked after access, so that a stranger is not told what a route takes. */
+/** Checked after access, so that an unidentified caller does not learn what a route accepts. */
 const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<Endpoint> => {
   const faults = [
     ...faultsIn('params', endpoint.params, request.params),
@@ -158,7 +158,7 @@ const send = (endpoint: Endpoint, answer: AnyAnswer, reply: FastifyReply, tls: b
   return reply.send(checked.data)
 }
 
-/** A problem whose status the route does not declare is a fault of ours, and is told as one. */
+/** A problem with a status that the route does not declare is our fault and is reported as such. */
 export const guardReplies = (app: FastifyInstance, contract: readonly Endpoint[]): void => {
   const declared = new Map(
     contract.map((endpoint) => [

@@ -1,7 +1,7 @@
 import helmet from '@fastify/helmet'
 import type { FastifyInstance } from 'fastify'
 
-/** A page of ours loads nothing from elsewhere, runs no inline script and is framed by nobody. */
+/** Our pages load nothing from elsewhere, run no inline script and cannot be framed. */
 export const setSecurityHeaders = async (app: FastifyInstance, tls: boolean): Promise<void> => {
   await app.register(helmet, {
     contentSecurityPolicy: {

@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify'
 import { AppError } from '../core/app-error.ts'
 
 /**
- * Hands JSON bodies of this part of the service over as they came, so that their reader tells every fault in its own
+ * Passes JSON bodies on unparsed in this part of the service, so that their reader reports every fault in its own
  * words; null where there were more bytes than it takes. What is too much is read away and not kept, so that the
  * sender gets an answer and no broken connection.
  */

@@ -22,7 +22,7 @@ export type CallWith<E extends Endpoint> = Given<'params', ParamsOf<E>> &
     signal?: AbortSignal
   }
 
-/** The same, as far as this file reads it, whatever the endpoint. */
+/** The parts that this file reads, of any endpoint. */
 type AnyCall = {
   params?: Record<string, string | number>
   query?: Record<string, string | number | boolean | undefined>
@@ -50,7 +50,7 @@ export async function call<const E extends Endpoint>(endpoint: E, given: CallWit
 async function send(endpoint: Endpoint, request: AnyCall): Promise<Response> {
   const raw = request.body instanceof Blob
   const headers: Record<string, string> = { accept: 'application/json, application/problem+json, */*;q=0.5' }
-  // One browser may hold a desk's and a bay's session; the page that asks says which of them it is.
+  // One browser may hold a desk session and a bay session; the page says which one it uses.
   const page = globalThis.location?.pathname ?? ''
   if (page.startsWith('/bay')) headers['bayledger-face'] = 'bay'
   else if (page.startsWith('/desk')) headers['bayledger-face'] = 'desk'

@@ -30,7 +30,7 @@ export const writeUpPath = (customerId: string, vehicleId: string | null) => {
 
 export const bayOrderPath = (orderId: string) => `/bay/orders/${encodeURIComponent(orderId)}`
 
-/** The secret of a customer's link stands behind the #, which no browser sends and no server logs. */
+/** The secret of a customer's link is behind the #, which no browser sends and no server logs. */
 export const linkSecretFrom = (hash: string): string | null => {
   try {
     const secret = decodeURIComponent(hash.replace(/^#/, ''))

@@ -12,7 +12,7 @@ type ChoiceGroupProps<Value extends string> = FieldWords & {
   flow?: 'row' | 'column'
 }
 
-/** One of a few, each a target as large as the face asks for; arrow keys move between them. */
+/** One of a few options, each a target as large as the face needs; arrow keys move between them. */
 export function ChoiceGroup<Value extends string>({
   label,
   hint,
@@ -91,7 +91,7 @@ export function CheckGroup<Value extends string>({
   )
 }
 
-/** Enter answers, as Space does: left to itself it would send the form around them. */
+/** Enter chooses, as Space does; by default it would submit the surrounding form. */
 const pressOnEnter = (event: KeyboardEvent<HTMLInputElement>) => {
   if (event.key !== 'Enter') return
   event.preventDefault()

@@ -10,11 +10,11 @@ type DialogProps = {
   children: ReactNode
 }
 
-/** A question that must be answered first. The browser keeps focus inside and gives it back afterwards. */
+/** A modal question. The browser keeps focus inside and restores it afterwards. */
 export function Dialog({ title, onClose, closeWord = 'Close', children }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null)
   const titleId = useId()
-  // Closed while it still stands in the page: only then does the browser give focus back.
+  // Close it before it is removed from the page: only then does the browser restore focus.
   useLayoutEffect(() => {
     const dialog = element.current
     dialog?.showModal()

@@ -45,7 +45,7 @@ export function FieldNotes({ id, hint, fault }: Pick<FieldWords, 'hint' | 'fault
   )
 }
 
-/** The ids of the notes that stand below a control, for `aria-describedby`. */
+/** The ids of the notes below a control, for `aria-describedby`. */
 export function noteIds(id: string, { hint, fault }: Pick<FieldWords, 'hint' | 'fault'>): string | undefined {
   const notes = [fault === undefined ? '' : `${id}-fault`, hint === undefined ? '' : `${id}-hint`]
   return notes.filter(Boolean).join(' ') || undefined

@@ -19,7 +19,7 @@ export type PadLimits = {
   /** Digits allowed before and after the point. */
   whole: number
   decimals: number
-  /** A code rather than a figure: its leading zeros stand. */
+  /** A code rather than a figure: leading zeros are kept. */
   leadingZeros?: true
 }
 
@@ -46,7 +46,7 @@ export function nudge(text: string, step: number, limits: PadLimits): string {
 }
 
 /**
- * The number that a typed text stands for, or null while it stands for none. A point, never a comma, parts decimals; no
+ * The number that a typed text means, or null if it is not a number. A point, never a comma, parts decimals; no
  * figure has more than nine digits before it and six after.
  */
 export function numberFrom(text: string): number | null {
@@ -54,7 +54,7 @@ export function numberFrom(text: string): number | null {
   return /^-?(\d{1,9}(\.\d{0,6})?|\.\d{1,6})$/.test(tidy) ? Number(tidy) : null
 }
 
-/** What a typed text stands for: a figure, nothing, or something that is no figure and must not pass for nothing. */
+/** What a typed text means: a figure, nothing, or text that is not a figure and must not count as nothing. */
 export type TypedFigure = number | 'unreadable' | null
 
 export const typedFigure = (text: string): TypedFigure =>

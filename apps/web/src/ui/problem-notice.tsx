@@ -20,7 +20,7 @@ type ProblemNoticeProps = {
   onRetry?: () => void
 }
 
-/** A problem, spoken at once and reached by focus, so that nobody has to look for it. */
+/** A problem, announced at once and focused, so that nobody has to look for it. */
 export function ProblemNotice({ problem, onRetry }: ProblemNoticeProps) {
   const box = useRef<HTMLDivElement>(null)
   useEffect(() => box.current?.focus(), [])

@@ -8,11 +8,11 @@ type SelectFieldProps<Value extends string> = FieldWords & {
   /** `null`: nothing chosen yet. */
   value: Value | null
   onChange: (value: Value) => void
-  /** What stands there while nothing is chosen. */
+  /** Shown while nothing is chosen. */
   unchosen?: string
 }
 
-/** One of many, from a closed list too long for buttons. */
+/** One of many options, from a closed list too long for buttons. */
 export function SelectField<Value extends string>({
   label,
   hint,

@@ -5,7 +5,7 @@ type TextFieldProps = FieldWords &
   Omit<ComponentProps<'input'>, 'onChange' | 'value'> & {
     value: string
     onChange: (text: string) => void
-    /** A plate, VIN, sensor ID: shown in the type that tells O from 0. */
+    /** A plate, VIN, sensor ID: shown in the typeface that distinguishes O from 0. */
     exact?: boolean
   }
 

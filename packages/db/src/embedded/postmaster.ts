@@ -78,7 +78,7 @@ export async function stopPostmaster(cluster: Cluster, pid: number): Promise<voi
   )
 }
 
-/** A loopback port that is free now. Another program may take it before PostgreSQL does: then ask again. */
+/** A loopback port that is free now. Another program may take it before PostgreSQL does; then call again. */
 export function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {
     const server = createServer()

@@ -18,7 +18,7 @@ export function drawSecrets(): Secrets {
   return { superuser: draw(), application: draw(), service: draw() }
 }
 
-/** Writes the passwords readable by their owner alone. */
+/** Writes the passwords, readable only by their owner. */
 export function keepSecrets(cluster: string, secrets: Secrets): void {
   writeFileSync(join(cluster, FILE), `${JSON.stringify(secrets)}\n`, { mode: 0o600, flush: true })
 }

@@ -1,6 +1,6 @@
 import type { Progress } from './cluster.ts'
 
-/** Says `what` when the work is still running after a second, so that nobody looks at a silent screen. */
+/** Prints `what` if the work is still running after a second, so that the screen is never silent for long. */
 export async function slowly<T>(progress: Progress, what: string, work: () => Promise<T>): Promise<T> {
   const timer = setTimeout(() => progress(`${what} …`), 1000)
   try {

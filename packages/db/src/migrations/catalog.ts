@@ -5,7 +5,7 @@ export type Catalog = readonly string[]
 
 const OURS = `relnamespace = 'public'::regnamespace and relname <> '_prisma_migrations'`
 
-/** NOT NULL stands in pg_constraint from PostgreSQL 18 on only, and Prisma's own diff sees it anyway. */
+/** NOT NULL is in pg_constraint from PostgreSQL 18 on only, and Prisma's own diff covers it anyway. */
 const WHAT_PRISMA_DOES_NOT_SEE = `
   select 'constraint ' || conname || ' on ' || relname || ': ' || pg_get_constraintdef(pg_constraint.oid)
          || case when convalidated then '' else ' (never checked)' end as line

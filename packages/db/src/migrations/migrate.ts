@@ -20,7 +20,7 @@ export type MigrateOptions = {
  * Applies what is pending, each migration with its record in one transaction, and returns the names it applied. `url` is
  * the owner's; the service's role is granted what it may do.
  * Several processes may call it at once: one migrates, the others wait and find nothing left to do.
- * @throws MigrationProblem when the database and the folder tell different stories; nothing is changed then.
+ * @throws MigrationProblem if the database and the folder disagree; nothing is changed then.
  */
 export function migrate(url: string, options: MigrateOptions = {}): Promise<string[]> {
   const { migrations = readMigrations(), serviceRole, progress = () => undefined } = options

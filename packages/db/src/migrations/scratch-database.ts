@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { startEmbeddedPostgres } from '../embedded/start.ts'
 
-/** Runs `work` on an empty database of a PostgreSQL made for it alone, and clears both away. */
+/** Runs `work` on an empty database of a temporary PostgreSQL, and removes both. */
 export async function withScratchDatabase<T>(work: (url: string) => Promise<T>): Promise<T> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-scratch-'))
   const server = await startEmbeddedPostgres({

@@ -1,16 +1,16 @@
 type Right = 'select' | 'insert' | 'update' | 'delete'
 
-/** What is written once: added to and read, by nobody changed. */
+/** Written once: the service may add and read, never change. */
 const append: readonly Right[] = ['select', 'insert']
 const edit: readonly Right[] = ['select', 'insert', 'update']
 const all: readonly Right[] = ['select', 'insert', 'update', 'delete']
 
 /**
  * What the service's database role may do, table by table; it owns none of them. A table that is missing here is one
- * that the service cannot even read: migrating stops until somebody has decided.
+ * that the service cannot even read: migrating stops until it is added.
  */
 export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
-  // The record: entries, what stands beside them, and what was sealed. Erasing is done by another role.
+  // The record: entries, their sides, and what was sealed. Another role does the erasing.
   entries: append,
   personal_texts: append,
   contact_sides: append,

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini'
 import { knownFieldsAt } from './evidence-fields.ts'
 
-/** One thing wrong with given evidence: which field, what stands there, what may stand there. */
+/** One fault of given evidence: the field, its value, and what is allowed. */
 export type EvidenceFault = { readonly field: string; readonly found: string; readonly allowed: string }
 
 /** Turns schema issues into faults in our own words. `root` is the schema that raised them. */

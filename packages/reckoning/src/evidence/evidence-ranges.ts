@@ -92,7 +92,7 @@ const altitudes = (evidence: Evidence): Entry[] => [
   { field: 'surroundings.lastSet.altitude', value: evidence.surroundings?.lastSet?.altitude },
 ]
 
-/** What only an answering sensor can have told. */
+/** Members that only an answering sensor can have. */
 const told = ['id', 'sensorPressure', 'sensorTemperature', 'battery', 'frequencyMHz'] as const
 
 const answersOnly = (evidence: Evidence): EvidenceFault[] =>

@@ -49,7 +49,7 @@ describe('evidence', () => {
     ])
   })
 
-  it('lets only a wheel that answered tell an ID, a pressure, a temperature, a battery or a frequency', () => {
+  it('accepts an ID, a pressure, a temperature, a battery or a frequency only from a sensor that answered', () => {
     const told = { id: 'A1', sensorPressure: 30, sensorTemperature: 60, battery: 'ok', frequencyMHz: 315 }
     expect(faultsOf({ units, wheels: { LF: { answer: 'answered', ...told } } })).toEqual([])
     const fields = faultsOf({ units, wheels: { LF: { answer: 'silent', ...told } } }).map(

@@ -10,13 +10,13 @@ export type ParsedEvidence =
   | { readonly ok: true; readonly evidence: Evidence }
   | { readonly ok: false; readonly faults: EvidenceFault[] }
 
-/** More faults than this are counted, not told. */
+/** Faults beyond this number are counted, not listed. */
 const mostFaults = 100
 
 /**
  * Reads evidence from anything. Every fault names the field, what was found there and what is allowed, so that
- * whoever typed or sent it can mend it. Unknown fields are faults: a misspelled field would else read as "not
- * checked". Of very many faults the first hundred are told, and how many more there are.
+ * whoever typed or sent it can correct it. Unknown fields are faults: a misspelled field would else read as "not
+ * checked". Of very many faults, the first hundred are listed and the rest counted.
  */
 export const parseEvidence = (input: unknown): ParsedEvidence => {
   const parsed = z.safeParse(Evidence, input)

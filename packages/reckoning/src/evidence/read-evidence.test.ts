@@ -31,7 +31,7 @@ describe('evidence from a file or over the wire', () => {
     expect(linesOf(null)).toEqual(tooMuch)
   })
 
-  it('tells a hundred faults, and how many more there are', () => {
+  it('lists a hundred faults, and how many more there are', () => {
     const wrong = (count: number) =>
       JSON.stringify({
         units,

@@ -10,7 +10,7 @@ const tooMuchEvidence: EvidenceFault = {
 
 /**
  * Evidence as it comes from a file or over the wire: JSON text in UTF-8, null where there was more of it than
- * `mostEvidenceBytes`. Whoever reads it this way tells the same faults in the same words.
+ * `mostEvidenceBytes`. All readers that use this report the same faults in the same words.
  */
 export const readEvidence = (bytes: Uint8Array | null): ParsedEvidence => {
   if (bytes === null || bytes.length > mostEvidenceBytes) return { ok: false, faults: [tooMuchEvidence] }

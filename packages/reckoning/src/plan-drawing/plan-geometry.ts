@@ -18,11 +18,11 @@ export type Rule = { readonly from: Point; readonly to: Point }
 export type Ring = { readonly center: Point; readonly radius: number; readonly stroke: number }
 
 export type PlanCell = {
-  /** Where the wheel's figures stand. */
+  /** Where the wheel's figures are. */
   readonly box: Rectangle
   /** The same, grown: the wheel at work is the largest thing on the drawing. */
   readonly boxAtWork: Rectangle
-  /** Drawn in place of the box for a wheel that is off and not torqued; it stands out of the drawing. */
+  /** Drawn in place of the box for a wheel that is off and not torqued; it sticks out of the drawing. */
   readonly ring: Ring
 }
 
@@ -32,7 +32,7 @@ const right = middle + 38
 const nose = 14
 const tail = 372
 
-// Wheels overlap the body a little, as they do; what stands in them has the room.
+// Wheels overlap the body a little, as on a vehicle, so that their text has room.
 const wheelWidth = 150
 const wheelHeight = 104
 const edge = 2

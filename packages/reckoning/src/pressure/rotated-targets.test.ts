@@ -5,7 +5,7 @@ import { targetsAfterRotation } from './rotated-targets.ts'
 const placard = { front: { psi: 33, kPa: 230 }, rear: { psi: 36, kPa: 250 }, spare: { psi: 60, kPa: 420 } }
 const straightBack = { LR: 'LF', RR: 'RF', LF: 'LR', RF: 'RR' } as const
 
-it('every wheel is set to the figure of the place where it now stands', () => {
+it('every wheel is set to the figure of the place where it is now', () => {
   const reset = targetsAfterRotation(placard, straightBack)
   expect(reset.map(({ position, cameFrom, set }) => [position, cameFrom, set.value])).toEqual([
     ['LF', 'LR', 33],

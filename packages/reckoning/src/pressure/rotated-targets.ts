@@ -9,7 +9,7 @@ import { axleOf, inReadingOrder, type WheelPosition } from '../wheels.ts'
 export type RotatedTarget = {
   readonly position: WheelPosition
   readonly cameFrom: WheelPosition
-  /** The label's cold figure of the place where the wheel now stands: what it is set to, by the day's temperature. */
+  /** The label's cold figure of the wheel's new place: what it is set to, by the day's temperature. */
   readonly set: Pressure
   /** How much more that is than the label's figure of the place it came from; negative where it is less. */
   readonly change: KilopascalsApart

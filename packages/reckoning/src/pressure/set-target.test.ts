@@ -79,7 +79,7 @@ describe('the pressure to set', () => {
     })
   })
 
-  it('tells in words how far over the label it is and what the temperature is known from', () => {
+  it('says how far over the label it is and where the temperature comes from', () => {
     expect(wordsOf(bay)).toBe("5.2 psi over the label's 35, because the tire is warm (temperature measured).")
     expect(setTarget({ ...bay, tire: tireAt(60, 'estimated') })).toMatchObject({
       quality: 'estimated',
@@ -98,7 +98,7 @@ describe('the pressure to set', () => {
     )
   })
 
-  it('is the label’s figure, with a word of warning, where nobody knows how warm the tire is', () => {
+  it('is the label’s figure, with a warning, where the temperature of the tire is unknown', () => {
     expect(setTarget({ ...bay, tire: null })).toMatchObject({
       target: psi(35),
       quality: 'assumed',

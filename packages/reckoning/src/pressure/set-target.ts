@@ -16,7 +16,7 @@ export type SetTargetOf = {
   /** As the sidewall prints it; `null`: not known. */
   readonly sidewallMaximum: Pressure | null
   readonly outdoor: Kelvin
-  /** `null`: the tire is warm and nobody knows how warm. */
+  /** `null`: the tire is warm by an unknown amount. */
   readonly tire: TireTemperature | null
   readonly altitude: Meters
 }
@@ -38,7 +38,7 @@ export type SetTarget =
       /** Gauge pressure to set now, in the label's own unit: to 0.1 psi, 1 kPa or 0.01 bar. */
       readonly target: Pressure
       readonly quality: TemperatureQuality
-      /** What held the target under what the temperature asks for; the tire is then finished cold. */
+      /** What kept the target below the figure for this temperature; the tire is then finished cold. */
       readonly cappedBy: 'sidewall-maximum' | 'allowance' | null
       readonly says: string
     }
@@ -53,7 +53,7 @@ export type SetTarget =
 /**
  * The pressure to set a tire to while it is warmer than the air outside, so that it reads the label's figure once it
  * is cold. Never under the label, never over the sidewall's maximum; a label over the sidewall's maximum is refused.
- * A tire of which nobody knows how warm it is gets the label's figure. The vehicle maker's label governs; the
+ * A tire of unknown temperature gets the label's figure. The vehicle maker's label governs; the
  * sidewall's figure is the tire's limit, no setting; a warm tire is not bled. 35 psi in a 70 °F bay with 20 °F
  * outside at the sea: 40.2 psi.
  *

@@ -3,7 +3,7 @@ import type { TemperatureQuality } from '../sheet.ts'
 
 const decimals: Readonly<Record<Pressure['unit'], number>> = { psi: 1, kPa: 0, bar: 2 }
 
-/** What stands beside a target, for the person with the air hose. */
+/** The note beside a target, for the person with the air hose. */
 export const targetWords = {
   labelOverSidewall: (placard: Pressure, maximum: Pressure): string =>
     `The label asks for ${placard.value} ${placard.unit} and this tire's sidewall allows ${maximum.value} ${maximum.unit} at most. Do not inflate it. Read both figures again: the tire or one of them is wrong.`,

@@ -10,7 +10,7 @@ it('the margin is what a tire may still lose; under the warning point it is nega
   expect(marginOverWarning(gaugeKilopascals(170), gaugeKilopascals(180))).toBe(-10)
 })
 
-it('at the temperature that warns, the tire stands at its warning point', () => {
+it('at the warning temperature, the tire is at its warning point', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 150, max: 600, noNaN: true }).map(gaugeKilopascals),
@@ -29,7 +29,7 @@ it('at the temperature that warns, the tire stands at its warning point', () => 
   )
 })
 
-it('a tire at its warning point is lit where it stands', () => {
+it('a tire at its warning point already lights the light', () => {
   const gauge = gaugeKilopascals(180)
   expect(temperatureThatWarns({ gauge, at: kelvins(280), warn: gauge, air: airAtSeaLevel })).toBeCloseTo(
     280,

@@ -20,7 +20,7 @@ it('a tire of unknown class has no floor', () => {
   expect(kilopascalsIn('psi', warningPoint({ ...of, placard: psi(20), loadClass: null }))).toBeCloseTo(15, 10)
 })
 
-it('a maker’s trigger stands as it is, be it under the floor', () => {
+it('a maker’s trigger is used as given, even below the floor', () => {
   expect(warningPoint({ ...of, makersTrigger: psi(18) })).toBe(psi(18))
   expect(warningPoint({ ...of, makersTrigger: gaugeKilopascals(0) })).toBe(0)
 })

@@ -35,7 +35,7 @@ export type ConnectorRelearn = Procedure & {
   readonly driveMinutes: OnSheet
 }
 
-/** No sensors: the vehicle is told that the tires are right, and learns them while it is driven. */
+/** No sensors: someone confirms to the vehicle that the tires are right, and it learns them while it is driven. */
 export type ResetProcedure = Procedure & { readonly method: 'reset'; readonly driveMinutes: OnSheet }
 
 export type RelearnTemplate = AutomaticRelearn | StationaryRelearn | ConnectorRelearn | ResetProcedure

@@ -7,14 +7,14 @@ import { readingOrder, type WheelPosition } from '../wheels.ts'
 export type Moves = Readonly<Partial<Record<WheelPosition, WheelPosition>>>
 
 /**
- * Where the wheel that now stands at a place came from.
+ * Where the wheel that is now at a place came from.
  *
  * @source Definition of a permutation.
  */
 export const cameFrom = (moves: Moves, place: WheelPosition): WheelPosition => moves[place] ?? place
 
 /**
- * Where the wheel that stood at a place went.
+ * Where the wheel that was at a place went.
  *
  * @source Definition of a permutation.
  */

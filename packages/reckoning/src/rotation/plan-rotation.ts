@@ -31,7 +31,7 @@ export type RotationPlan =
  * A rotation worked out before a wheel is touched: whether the tires allow it, where each wheel with its sensor, tire
  * and notes then stands, which IDs the vehicle must then hold at which place, and what has to follow.
  *
- * @limits Only wheels that change places are torqued; pressures are set anew wherever a wheel came from another place,
+ * @limits Only wheels that change places are torqued; pressures are set again wherever a wheel came from another place,
  * because the label's figure belongs to the place.
  * @source Common practice, no source. The vehicle maker's pattern, torque and label govern.
  */
@@ -54,10 +54,10 @@ export const planRotation = (
 }
 
 /**
- * The ID of each wheel at the place where it stands, for the places on which the vehicle listens for a sensor; none
+ * The ID of each wheel at its present place, for the places where the vehicle listens for a sensor; none
  * where it has no sensors.
  *
- * @source This program's own rule: what the vehicle holds must equal what the wheels tell.
+ * @source This program's own rule: the IDs that the vehicle holds must equal those in the wheels.
  */
 export const expectedIds = (
   sheet: Pick<SpecificationSheet, 'system' | 'spare' | 'spareMonitored'>,

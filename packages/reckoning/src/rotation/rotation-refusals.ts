@@ -22,11 +22,11 @@ export type WheelsByPlace = Readonly<Record<WheelPosition, RotatingWheel | null>
 
 /**
  * Every reason why the tires do not allow some moves; none where they may be made. The vehicle maker's own instructions
- * and what stands on the tires govern; a tire that the label does not name for a place is never brought there.
+ * and the markings on the tires govern; a tire that the label does not name for a place is never moved there.
  *
  * @limits A directional tire stays on its side, and neither comes from the spare's place nor goes there, because
- * a spare stands on no side. A tire goes only where one of its size stood, and never where one of a higher load index
- * (or, where no index is printed, of another load mark) stood. A temporary spare takes no part.
+ * a spare is on no side. A tire goes only where one of its size was, and never where one of a higher load index
+ * (or, where no index is printed, of another load mark) was. A temporary spare takes no part.
  * @source Common practice, no source: arrows on sidewalls, sizes by axle, and the speed and distance limits printed on
  * temporary spares.
  */

@@ -166,7 +166,7 @@ describe('tires', () => {
     )
   })
 
-  it('that nobody knows are asked for, and a vehicle without a spare has no pattern of five', () => {
+  it('that are unknown are asked for, and a vehicle without a spare has no pattern of five', () => {
     const none = wheels({ SP: null })
     expect(faults('five-rearward-cross', none)).toEqual([
       'wheel-not-known SP to RR',
@@ -194,7 +194,7 @@ describe('a rotation', () => {
     expect(plan.after[0]).toEqual({ does: 'torque', wheels: ['LF', 'RF', 'RR', 'LR'] })
   })
 
-  it('sets each wheel to the label of the place where it now stands', () => {
+  it('sets each wheel to the label of its new place', () => {
     const split = { ...utilitySheet, placard: { ...utilitySheet.placard, rear: { psi: 42, kPa: 290 } } }
     const plan = planRotation('front-to-back', split, wheels())
     const set = plan.ok ? plan.after.find((one) => one.does === 'set-pressures') : undefined
@@ -256,7 +256,7 @@ describe('a rotation', () => {
     )
   })
 
-  it('does not claim an ID that nobody read', () => {
+  it('does not claim an ID that was not read', () => {
     const unread = wheels({ LF: { ...tire('LF'), sensorId: null } })
     const plan = planRotation('front-to-back', utilitySheet, unread)
     expect(plan.ok && plan.storedIds.LR).toBeNull()

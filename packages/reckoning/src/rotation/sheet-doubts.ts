@@ -4,7 +4,7 @@ import { cameFrom, type Moves, movedPlaces } from './moves.ts'
 import type { RotationDoubt } from './rotation-doubt.ts'
 
 /**
- * What the sheet alone says against some moves, before a tire was looked at; empty where it says nothing. The tires
+ * What the sheet by itself says against some moves, before any tire is inspected; empty if nothing. The tires
  * themselves may still refuse (`rotationRefusals`). What the vehicle maker allows governs.
  *
  * @limits Where front and rear tires differ, no wheel leaves its axle. Only a full-size spare of the tires' own size

@@ -17,9 +17,9 @@ export type IdChoice = {
 
 /**
  * The two IDs that a new sensor can get, the old one's copied or a new one: which is allowed and why, and what follows
- * from it. After either the sensor is read back alone, five feet or more from every other.
+ * from it. After either, the sensor is read back by itself, five feet or more from every other.
  *
- * @limits Whether this vehicle asks for a relearn after a copy is its maker's to say.
+ * @limits Whether this vehicle needs a relearn after a copy is for its maker to say.
  * @source common practice, no source
  */
 export const idChoices = (old: OldSensor): { readonly copy: IdChoice; readonly new: IdChoice } => {

@@ -2,7 +2,7 @@
 export type PartAge = 'fresh' | 'past-shelf-limit' | 'quarantine' | 'not-yet-made'
 
 /**
- * How a sensor stands by its age, from the month it was made in (2025-08) and the day (2026-01-12). Months count by the
+ * A sensor's status by its age, from the month it was made in (2025-08) and the day (2026-01-12). Months count by the
  * calendar: of a part, the day is not known.
  *
  * @formula months = 12 × years apart + months apart; up to 24 is fresh, over 36 is quarantine

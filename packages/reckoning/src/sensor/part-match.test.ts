@@ -39,7 +39,7 @@ const refused = (needed: Partial<SensorNeed>, has: Partial<SensorPart>): PartAsp
 }
 
 describe('a part', () => {
-  it('fits where everything that the vehicle asks is so', () => {
+  it('fits where it meets everything that the vehicle needs', () => {
     expect(match({}, {})).toEqual({ fits: true })
     expect(match({}, { frequenciesMHz: [315, 434] })).toEqual({ fits: true })
     expect(match({}, { protocols: ['P-315', 'P-433'] })).toEqual({ fits: true })
@@ -127,7 +127,7 @@ describe('a part', () => {
     expect(match({}, has as Partial<SensorPart>)).toEqual({ fits: false, refusals: [], unknown: [aspect] })
   })
 
-  it('whose stem nobody knows is unknown in all that a stem decides', () => {
+  it('whose stem is unknown is unknown in everything that a stem decides', () => {
     expect(match({}, { stem: null })).toMatchObject({ unknown: ['stem', 'stem-pressure', 'stem-speed'] })
     expect(match({ fastest: null }, { stem: null })).toMatchObject({ unknown: ['stem', 'stem-pressure'] })
   })

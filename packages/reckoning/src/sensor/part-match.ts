@@ -11,7 +11,7 @@ import { type PartAge, partAge } from './part-age.ts'
 
 export type Stem = 'snap-in' | 'clamp-in'
 
-/** What a vehicle asks of a sensor; null where the vehicle's sheet does not say, so that it is not asked. */
+/** What a vehicle needs from a sensor; null where the vehicle's sheet does not say, so that it is not checked. */
 export type SensorNeed = {
   readonly frequencyMHz: number
   readonly stems: readonly Stem[]
@@ -28,7 +28,7 @@ export type PartState =
   /** Held back from fitting by the shop's own register, with its words. */
   | { readonly state: 'held-back'; readonly why: string }
 
-/** A part in the hand; null where nobody knows it. A dual part has two frequencies. */
+/** A part in hand; null where unknown. A dual part has two frequencies. */
 export type SensorPart = {
   readonly frequenciesMHz: readonly number[] | null
   readonly stem: Stem | null
@@ -67,7 +67,7 @@ export type PartRefusal =
   | { readonly aspect: 'state'; readonly state: 'programmed'; readonly for: string }
   | { readonly aspect: 'state'; readonly state: 'held-back'; readonly why: string }
 
-/** A part fits, or there is a reason: a refusal, or something that the vehicle asks and nobody knows of the part. */
+/** A part fits, or there is a reason: a refusal, or a need of the vehicle that is unknown of the part. */
 export type PartMatch =
   | { readonly fits: true }
   | {
@@ -79,7 +79,7 @@ export type PartMatch =
 /**
  * Whether a part may be fitted to a vehicle. Every reason against it is named; a part that is nearly right, or of which
  * something asked is not known, does not fit. `onDay` is the day of fitting, as 2026-01-12. The vehicle maker's and the
- * sensor maker's figures govern: they stand in `need` and `part`.
+ * sensor maker's figures govern; they are in `need` and `part`.
  *
  * @units kPa gauge, cold; km/h; mm; MHz
  * @limits A snap-in stem that states no rating holds 65 psi and 210 km/h (130 mph) at most. A sensor is fitted up to 24
@@ -94,7 +94,7 @@ export const matchPart = (need: SensorNeed, part: SensorPart, onDay: string): Pa
   return refusals.length === 0 && unknown.length === 0 ? { fits: true } : { fits: false, refusals, unknown }
 }
 
-/** What speaks against the part, `true` where it is right or not asked, null where nobody knows. */
+/** What speaks against the part; `true` where it is right or not needed, null where unknown. */
 type Judged = PartRefusal | true | null
 
 const aspects: readonly (readonly [

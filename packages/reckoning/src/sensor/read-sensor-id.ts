@@ -1,7 +1,7 @@
 import { type Reading, refused, taken } from '../reading.ts'
 import { type IdNotation, idKey } from './sensor-id.ts'
 
-/** An ID as it was entered (upper case, leading zeros kept, separators dropped) and the number it stands for. */
+/** An ID as it was entered (upper case, leading zeros kept, separators dropped) and the number it means. */
 export type SensorIdText = { readonly text: string; readonly key: string }
 
 export type SensorIdFault = 'empty' | 'character' | 'length' | 'notation'
@@ -9,7 +9,7 @@ export type SensorIdFault = 'empty' | 'character' | 'length' | 'notation'
 /**
  * Reads a sensor's ID as a reader, a label or a vehicle shows it. Blanks, colons, points and hyphens between the digits
  * are dropped. A leading 0x says that the text is hexadecimal. Nine or ten digits without a letter, said to be
- * hexadecimal, are refused with both numbers that they can stand for: sensors have 32 bits as a rule, eight
+ * hexadecimal, are refused with both numbers that they can mean: sensors have 32 bits as a rule, eight
  * hexadecimal digits, and it takes a decimal number to fill ten.
  *
  * @limits 16 digits

@@ -6,7 +6,7 @@ export type IdNotation = 'hex' | 'decimal'
  * are one sensor's where their keys are equal. Text that is not in the notation it is said to be in keeps its own
  * spelling, and so equals no other ID.
  *
- * @formula the number that the digits stand for, to base 16 or base 10
+ * @formula the number that the digits mean, to base 16 or base 10
  * @source computed from definition
  */
 export const idKey = (id: string, notation: IdNotation): string => {

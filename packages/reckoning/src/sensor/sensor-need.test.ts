@@ -15,7 +15,7 @@ const highestPsi = (of: SpecificationSheet) => {
   return need && pressureIn('psi', { value: need.highestCold, unit: 'kPa' })
 }
 
-describe('what a sheet asks of a sensor', () => {
+describe('what a sheet requires of a sensor', () => {
   it('is its frequency, stem and protocol; a hole and a speed are not on it', () => {
     expect(sensorNeed(sheet({}))).toMatchObject({
       frequencyMHz: 433.92,
@@ -26,7 +26,7 @@ describe('what a sheet asks of a sensor', () => {
     })
   })
 
-  it('is a stem for the highest figure of the label, at whichever wheel it stands', () => {
+  it('is a stem for the highest figure of the label, at any wheel', () => {
     expect(highestPsi(sheet({}))).toBeCloseTo(42, 9)
     expect(highestPsi(sheet({ front: { psi: 50 } }))).toBeCloseTo(50, 9)
     expect(highestPsi(sheet({ spare: { psi: 60 } }))).toBeCloseTo(60, 9)

@@ -4,11 +4,11 @@ import { inKilopascals } from '../units/pressure-units.ts'
 import type { SensorNeed } from './part-match.ts'
 
 /**
- * What a vehicle's specification sheet asks of a sensor; `null` where it has no sensors. The highest figure of the door
+ * What a vehicle's specification sheet requires of a sensor; `null` where it has no sensors. The highest figure of the door
  * label counts, whichever wheel it is for: wheels change places.
  *
  * @units kPa gauge, cold
- * @limits The sheet names no valve hole and no highest speed, so neither is asked.
+ * @limits The sheet names no valve hole and no highest speed, so neither is checked.
  * @source this program's own rule; the figures are the vehicle maker's, as the sheet holds them
  */
 export const sensorNeed = ({ sensor, placard }: SpecificationSheet): SensorNeed | null => {

@@ -11,7 +11,7 @@ export type TroubleCodeFault = 'empty' | 'no-letter' | 'shape' | 'padding'
 
 /**
  * The text of a code's two bytes: 47 50 is C0750; 00 00 is padding and no code, hence `null`. What a code means is its
- * maker's to say: here stand no texts.
+ * for the maker to say: no texts are kept here.
  *
  * @formula bits 15–14 the letter (P, C, B, U), bits 13–12 the first digit, then three hexadecimal digits
  * @limits two bytes, 0 to 255 each; of what is more only the last eight bits count
@@ -48,7 +48,7 @@ export const troubleCodesIn = (
  * Reads one trouble code as a reader shows it: letter P, C, B or U, a digit 0 to 3, three hexadecimal digits, then
  * perhaps the failure type in two more after a hyphen, a colon or a blank.
  *
- * @limits Whether any vehicle has such a code, and what it means there, is not known from the code alone.
+ * @limits Whether any vehicle has such a code, and what it means there, the code itself does not say.
  * @source SAE J2012 / ISO 15031-6 (read in a public decoder and its tests, the standard itself not read)
  */
 export const readTroubleCode = (typed: string): Reading<TroubleCode, TroubleCodeFault> => {

@@ -1,6 +1,6 @@
 import { type CalendarDay, dayNumber, dayOfNumber, sundayOnOrBefore } from '../units/calendar-day.ts'
 
-/** A week as tires are dated: it begins on a Sunday and belongs to the year in which that Sunday lies. */
+/** A week as tires are dated: it begins on a Sunday and belongs to the year of that Sunday. */
 export type BuildWeek = { readonly year: number; readonly week: number }
 
 /**

@@ -14,7 +14,7 @@ export type GrooveAt = { readonly place: number; readonly groove: number }
 export type TreadJudgment = {
   /** `warning`: some groove is under the rule's depth or down to the wear bar, but the rule lets the tire pass. */
   readonly verdict: 'reject' | 'warning' | 'pass'
-  /** Grooves with less than the rule asks for. */
+  /** Grooves with less than the rule requires. */
   readonly under: readonly GrooveAt[]
   /** Grooves worn down to the wear bar. */
   readonly atWearBar: readonly GrooveAt[]
@@ -22,7 +22,7 @@ export type TreadJudgment = {
 }
 
 /**
- * What a rule says of a tire's tread. Two adjacent grooves have to be under the depth: one alone, or two that are not
+ * What a rule says of a tire's tread. Two adjacent grooves have to be under the depth: a single one, or two that are not
  * adjacent, do not reject the tire; they are a warning. 2/32, 2/32 and 3/32 in pass a rule of "less than 2/32".
  *
  * @formula at a place: some groove and the next one both < the rule's depth; rejected when so at every place, or at any,

@@ -18,7 +18,7 @@ export type CheckedTire = {
 
 export type LoadCheckOf = {
   readonly vehicle: 'car' | 'truck-or-multipurpose'
-  /** Whether the vehicle maker's label names the new size and load index; `null`: nobody looked. */
+  /** Whether the vehicle maker's label names the new size and load index; `null`: not checked. */
   readonly newOnLabel: boolean | null
   /** Its table load is that at the label's pressure. */
   readonly original: CheckedTire
@@ -42,13 +42,13 @@ export type LoadCheck =
 /**
  * Whether a tire of another size or load index may take the place of the original at a chosen pressure. The figures
  * that decide come from the load table of the tire's maker or its standard's body, and a person enters them: where one
- * is missing it is asked for, and no formula stands in for it. The vehicle maker's label goes before everything.
+ * is missing, it is asked for, and no formula replaces it. The vehicle maker's label comes first.
  *
  * @formula passes when chosen ≤ sidewall maximum, speed symbol ≥ and load index ≥ those of the original, and table load
  * of the new tire at the chosen pressure ≥ table load of the original at the label's pressure; on a truck or
  * multipurpose vehicle a passenger tire's table load counts divided by 1.10
  * @units psi, kPa or bar; kg or lb, one tire
- * @limits single tires; it tells whether the load is carried, not whether the tire fits the wheel and clears the body
+ * @limits single tires; it says whether the load is carried, not whether the tire fits the wheel and clears the body
  * @source NHTSA interpretation nht76-1.47 for the 1.10 (read); a lower load index refused: common practice, no source;
  * the table and the label govern: 49 CFR 571.110 (quoted)
  */

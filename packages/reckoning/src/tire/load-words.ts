@@ -12,8 +12,8 @@ export type MissingForLoadCheck =
 export type LoadRefusal = 'over-sidewall-maximum' | 'slower-symbol' | 'lower-index' | 'carries-less'
 
 /**
- * Why no formula stands in for a load table: the standards let load fall with pressure by powers from 0.5 to 0.8, and
- * the power turns the answer around. Said to the person who is asked for a table value.
+ * Why no formula replaces a load table: the standards let load fall with pressure by powers from 0.5 to 0.8, and
+ * the power changes the answer. Shown to the person who is asked for a table value.
  */
 export const whyNoFormula =
   'It is not reckoned by a formula: the standards let the load fall with the pressure by powers from 0.5 to 0.8, and ' +

@@ -76,7 +76,7 @@ describe('a typed date code', () => {
     expect(readDateCode('260', dayOf('2000-06-25'))).toMatchObject({ value: { year: 2000 } })
   })
 
-  it('is taken as it stands or refused: nothing is thrown or guessed in 10,000 texts', () => {
+  it('is taken as typed or refused: nothing is thrown or guessed in 10,000 texts', () => {
     let taken = 0
     const digits = fc.stringMatching(/^\d{2,5}$/)
     const day = fc

@@ -11,7 +11,7 @@ export type DateCodeFault = 'not-a-date-code' | 'no-such-week' | 'in-the-future'
 export type BuildDate = BuildWeek & { readonly decadeKnown: boolean }
 
 /**
- * Reads the date code alone, as a technician types it off the end of a tire identification number: week and year in
+ * Reads only the date code, as a technician types it off the end of a tire identification number: week and year in
  * four digits ("2620": week 26 of 2020) or, on tires made before July 2000, week and last digit of the year in three
  * ("317": week 31 of 1997, or ten or twenty years before).
  *
@@ -60,7 +60,7 @@ const threeDigits = (
   return notAfter(typed, { year, week, decadeKnown: false }, inspectedOn)
 }
 
-/** Week 27 of 2000 begins on 2 July, from which day on four digits were asked for. */
+/** Week 27 of 2000 begins on 2 July, the day from which four digits were required. */
 const firstFourDigitWeek = 27
 
 const noSuchWeek = (typed: string, week: number, allowed: string): Refusal<'no-such-week'> =>

@@ -10,21 +10,21 @@ import {
 
 export type TailFault = 'after-the-rim' | 'load-mark' | 'load-index' | 'speed-symbol'
 
-/** What stands after the rim. */
+/** The part after the rim. */
 export type SizeTail = {
   readonly suffix: SizeSuffix | null
   readonly loadMark: LoadMark | null
   readonly service: ServiceDescription | null
 }
 
-/** What stands before it, as far as it decides how the rest is read. */
+/** The part before it, as far as it decides how the rest is read. */
 export type SizeHead =
   | { readonly kind: 'metric'; readonly prefix: SizePrefix | null; readonly zr: boolean }
   | { readonly kind: 'flotation' }
 
 /**
- * Reads what stands after the rim of a size: commercial or light-truck suffix, load mark before or after the load
- * index and speed symbol. C there means a load range after LT or ST, commercial where no letter stands before the
+ * Reads what follows the rim of a size: commercial or light-truck suffix, load mark before or after the load
+ * index and speed symbol. C there means a load range after LT or ST, commercial where no letter precedes the
  * size.
  *
  * @limits load index 20 to 279, a second one at most as high; SL, XL and LL on passenger sizes, load range letters on

@@ -77,7 +77,7 @@ describe('a typed tire identification number', () => {
     expect(readTin('AB2620', today)).toMatchObject({ allowed: expect.stringContaining('this one has 6') })
   })
 
-  it('is taken as it stands or refused: nothing is thrown or guessed in 10,000 texts', () => {
+  it('is taken as typed or refused: nothing is thrown or guessed in 10,000 texts', () => {
     const symbols = [...'0123456789ABCDEFHJKLMNPRTUVWXY']
     const nearly = fc
       .tuple(

@@ -20,7 +20,7 @@ export type Tin = {
  * Reads a tire identification number: letters and digits with or without blanks and hyphens, with or without the DOT
  * before it; of a retread, the R before it set apart by a blank or hyphen. Seven symbols that end in four digits are a
  * retread's. An old number that ends in four digits is read as week and year in four; where only three of them are the
- * date, type these alone to `readDateCode`.
+ * date, pass only these to `readDateCode`.
  *
  * @limits old shape: plant 2, size 2, up to 4 more, date 4 or 3
  * @source 49 CFR 574.5 (thirteen and seven symbols: read; split of the thirteen and the R: quoted; size of the old

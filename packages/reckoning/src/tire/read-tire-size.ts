@@ -6,9 +6,9 @@ import type { Construction, FlotationTireSize, MetricTireSize, SizePrefix, TireS
 export type TireSizeFault = 'not-a-size' | 'width' | 'aspect' | 'diameter' | 'rim' | TailFault
 
 /**
- * Reads a tire size as it stands on a sidewall or a label: "P215/65R15XL 95H", "LT235/85R16 120/116R E",
+ * Reads a tire size as printed on a sidewall or a label: "P215/65R15XL 95H", "LT235/85R16 120/116R E",
  * "275/40ZR19 (101Y)", "31x10.5R15 LT". Small letters, blanks between the parts and a comma for the point are taken;
- * what else stands there is refused, not passed over.
+ * anything else there is refused, not skipped.
  *
  * @units width in mm, aspect in percent, rim in inches; flotation sizes in inches
  * @limits Metric: width 105 to 395 mm, ending in 5; aspect 20 to 100, in fives or 78 or 82; rim 10 to 30 in. Flotation:

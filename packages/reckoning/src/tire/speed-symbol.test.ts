@@ -24,7 +24,7 @@ it('H is faster than U and slower than V, and no symbol is slower than itself', 
   expect(isSlower('(Y)', 'Y')).toBe(false)
 })
 
-it('only (Y) stands for more than its figure', () => {
+it('only (Y) means more than its figure', () => {
   expect(speedOfSymbol('(Y)')).toEqual({ kilometersPerHour: 300, above: true })
   expect(speedOfSymbol('Y')).toEqual({ kilometersPerHour: 300, above: false })
 })

@@ -1,6 +1,6 @@
 import { type KilometersPerHour, kilometersPerHour } from '../units/measured.ts'
 
-/** From the slowest to the fastest. H stands between U and V; I, O and X stand for no speed. */
+/** From the slowest to the fastest. H comes between U and V; I, O and X mean no speed. */
 const kilometersPerHourOf = {
   A1: 5,
   A2: 10,
@@ -36,15 +36,15 @@ const kilometersPerHourOf = {
 
 export type SpeedSymbol = keyof typeof kilometersPerHourOf
 
-/** The speed up to which a symbol holds; `above`: it stands for more than that, and only the tire's maker says how much. */
+/** The speed up to which a symbol holds; `above`: it means more than that, and only the tire's maker says how much. */
 export type SpeedRating = { readonly kilometersPerHour: KilometersPerHour; readonly above: boolean }
 
 /**
- * What a speed symbol stands for. It is what the tire was tested for, no leave to drive so fast.
+ * What a speed symbol means. It is what the tire was tested for, not permission to drive that fast.
  *
  * @formula the table above
  * @units km/h
- * @source UN R30 and ETRTO, table of speed symbols (read in public code files that agree); that (Y) stands for more
+ * @source UN R30 and ETRTO, table of speed symbols (read in public code files that agree); that (Y) means more
  * than 300 km/h: from memory
  */
 export const speedOfSymbol = (symbol: SpeedSymbol): SpeedRating => ({
@@ -53,7 +53,7 @@ export const speedOfSymbol = (symbol: SpeedSymbol): SpeedRating => ({
 })
 
 /**
- * What ZR in a size stands for: more than 240 km/h (149 mph). How much more is told by the speed symbol beside it or,
+ * What ZR in a size means: more than 240 km/h (149 mph). How much more, the speed symbol beside it says or,
  * where none is printed, by the tire's maker.
  *
  * @units km/h
@@ -69,7 +69,7 @@ export const speedOfZr: SpeedRating = { kilometersPerHour: kilometersPerHour(240
 export const isSpeedSymbol = (text: string): text is SpeedSymbol => Object.hasOwn(kilometersPerHourOf, text)
 
 /**
- * Whether the first symbol stands for less than the second: H is faster than U, and (Y) is faster than Y.
+ * Whether the first symbol means less than the second: H is faster than U, and (Y) is faster than Y.
  *
  * @source as for `speedOfSymbol`
  */

@@ -1,7 +1,7 @@
 import type { Length } from '../units/length-units.ts'
 import { wearBar } from './tread-limits.ts'
 
-/** What an inspection asks of a tire's grooves. */
+/** What an inspection requires of a tire's grooves. */
 export type TreadRule = {
   readonly name: string
   /** A groove with less than this is under it. */
@@ -16,7 +16,7 @@ const model = 'A model for state inspection: the rule of the state where the veh
 const state = 'It governs inspections in that state only.'
 
 /**
- * The tread rules that are written out here, by the rule that asks for them. No federal tread rule for private cars was
+ * The tread rules that are written out here, by the rule that requires them. No federal tread rule for private cars was
  * found: what governs is the inspection rule of the state, or the local code.
  *
  * @units 1/32 in

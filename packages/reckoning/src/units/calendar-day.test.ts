@@ -70,7 +70,7 @@ describe('a day', () => {
     expect(read.do).toMatch(/\.$/)
   })
 
-  it('is taken as it stands or refused: nothing is thrown or guessed in 10,000 texts', () => {
+  it('is taken as typed or refused: nothing is thrown or guessed in 10,000 texts', () => {
     let taken = 0
     const nearly = fc.stringMatching(/^(19|20|21)\d\d-[01]\d-[0-3]\d$/)
     fc.assert(

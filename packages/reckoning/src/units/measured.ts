@@ -1,8 +1,8 @@
 declare const measuredIn: unique symbol
 
 /**
- * A number that stands for a quantity in one unit. The unit is in the type alone: a number in kPa does not compile
- * where one in kelvin is asked for, and a plain number has to be named before it counts.
+ * A number that is a quantity in one unit. The unit is in the type only: a number in kPa does not compile
+ * where one in kelvin is expected, and a plain number has to be given a unit first.
  */
 export type Measured<Unit extends string> = number & { readonly [measuredIn]: Unit }
 

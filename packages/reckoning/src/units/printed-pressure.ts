@@ -6,7 +6,7 @@ import type { Pressure, PrintedPressure } from '../quantity.ts'
  * vehicle maker's label governs what a tire is set to.
  *
  * @units psi or kPa, gauge, as printed
- * @source 49 CFR 571.110 S4.3 asks for the label; that both its figures stand is this program's own rule
+ * @source 49 CFR 571.110 S4.3 requires the label; that both its figures count is this program's own rule
  */
 export const printedIn = (unit: 'psi' | 'kPa', printed: PrintedPressure): Pressure | null => {
   const value = printed[unit]

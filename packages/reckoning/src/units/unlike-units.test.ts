@@ -53,7 +53,7 @@ it('an altitude is in meters, a tread depth is not', () => {
   const mixed = [
     // @ts-expect-error feet, or any bare number
     () => airPressureAtAltitude(820),
-    // @ts-expect-error millimeters where meters are asked for
+    // @ts-expect-error millimeters where meters are expected
     () => airPressureAtAltitude(inMillimeters({ value: 10, unit: '1/32 in' })),
   ]
   expect(mixed).toHaveLength(2)
@@ -68,7 +68,7 @@ it('a pressure is compared with a pressure of its own kind', () => {
     () => atOrBelow(tire, outside),
     // @ts-expect-error a pressure with a difference
     () => atOrBelow(tire, kilopascalsApart(20)),
-    // @ts-expect-error what lies between gauge and absolute is the open air, no difference of two tires
+    // @ts-expect-error the difference between gauge and absolute is the open air, not a difference between two tires
     () => kilopascalsOver(tire, outside),
     // @ts-expect-error two pressures do not add up
     () => raisedBy(tire, tire),
@@ -112,7 +112,7 @@ it('a torque in N·m is no bare number, length or temperature', () => {
   expect(tightened).toBeCloseTo(135.58, 2)
 })
 
-it('a temperature counted from absolute zero is only ever asked for as kelvin', () => {
+it('a temperature counted from absolute zero is always in kelvin', () => {
   // @ts-expect-error a temperature in °C
   const mixed = (): Kelvin => 20
   expect(kelvins(mixed())).toBe(20)

@@ -12,7 +12,7 @@ export const vinProducts = (vin: string): number[] =>
 /**
  * The ninth character that the other sixteen demand.
  *
- * @formula the sum of the 17 products modulo 11; X stands for 10
+ * @formula the sum of the 17 products modulo 11; X means 10
  * @limits a VIN as `readVin` takes it: 17 capital letters and digits
  * @source 49 CFR 565, check digit (read in a copy of the text before 2008)
  */

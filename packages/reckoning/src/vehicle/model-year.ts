@@ -1,5 +1,5 @@
 /**
- * The vehicles for which the seventh place tells the round of years. On heavier vehicles, motorcycles and trailers
+ * The vehicles for which the seventh place determines the cycle of years. On heavier vehicles, motorcycles and trailers
  * either round is possible; elsewhere the tenth place need not hold a year at all.
  */
 export const modelYearHoldsFor =
@@ -7,7 +7,7 @@ export const modelYearHoldsFor =
 
 /**
  * The model year that a VIN names at its tenth place, or `null` where it names none (0, U and Z are no year codes).
- * Codes repeat every 30 years; the seventh place tells the round: a digit from 1980 to 2009, a letter from 2010 to
+ * Codes repeat every 30 years; the seventh place determines the cycle: a digit from 1980 to 2009, a letter from 2010 to
  * 2039.
  *
  * @formula year = 1980 or 2010 + place of the code in A–Y without I, O, Q, U, then 1–9

@@ -1,6 +1,6 @@
 export type VinRegion = {
   readonly region: 'Africa' | 'Asia' | 'Europe' | 'North America' | 'Oceania' | 'South America'
-  /** Named only where the first character alone names it. */
+  /** Named only where the first character by itself names it. */
   readonly country: 'United States' | 'Canada' | 'Mexico' | null
 }
 
@@ -8,7 +8,7 @@ export type VinRegion = {
  * The part of the world where a vehicle's maker is registered, by the first character of its VIN; `null` where no
  * VIN begins so. It need not be where the vehicle was sold.
  *
- * @limits The second character divides further and parts of the table have been given away anew; neither is told here.
+ * @limits The second character divides further and parts of the table have been reassigned; neither is covered here.
  * @source ISO 3780, regions (read in a public implementation, the standard itself not read); the three countries from
  * memory
  */

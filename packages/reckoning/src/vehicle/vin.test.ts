@@ -92,7 +92,7 @@ describe('a typed VIN', () => {
   })
 })
 
-describe('what a VIN tells', () => {
+describe('what a VIN says', () => {
   it('is no region and no year where there is nothing to read', () => {
     expect(vinRegion('')).toBeNull()
     expect(vinRegion('O')).toBeNull()
@@ -100,7 +100,7 @@ describe('what a VIN tells', () => {
     expect(modelYear('')).toBeNull()
   })
 
-  it('is a year of the round that the seventh place tells, for the vehicles of which that holds', () => {
+  it('is a year of the cycle that the seventh place determines, for the vehicles to which that applies', () => {
     expect(modelYear(sample)).toBe(2024)
     expect(modelYear('1ZZ1234A7R1000017')).toBe(1994)
     expect(modelYearHoldsFor).toContain('4,536 kg')

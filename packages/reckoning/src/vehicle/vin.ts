@@ -13,7 +13,7 @@ export type Vin = { readonly vin: string; readonly advice: readonly string[] }
  * elsewhere it need not be one, so a difference there is advice. A number that is one digit 17 times passes that
  * arithmetic, and no vehicle carries it: advice too.
  *
- * @limits Whether such a vehicle was ever built is not known from the number alone.
+ * @limits Whether such a vehicle was ever built, the number itself does not say.
  * @source 49 CFR 565 (characters, length and check digit: read); that other markets need no check digit: from memory
  */
 export const readVin = (typed: string): Reading<Vin, VinFault> => {

@@ -35,7 +35,7 @@ const answerWords = (decision: OrderState['answers'][string] | undefined): strin
   return decision.deferredUntil ? `Later, until ${dayWords(decision.deferredUntil)}` : 'Later'
 }
 
-/** A caution's number with its words; the number alone would tell a reader nothing. */
+/** A caution's number with its words; the number alone would mean nothing to a reader. */
 const cautionWords = (context: ReportContext, key: string): string => {
   const text = context.cautions[key]
   return text ? `${key}: ${text}` : key

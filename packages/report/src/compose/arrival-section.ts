@@ -18,7 +18,7 @@ import {
 import { authorName } from './people.ts'
 import { wheelsOf } from './wheel-lines.ts'
 
-/** The complaint in full, the light as we saw it, the surroundings, damage and photos. */
+/** The complaint in full, the light as observed, temperatures, damage and photos. */
 export const arrivalSection = (state: OrderState, context: ReportContext): Section => ({
   title: 'The vehicle as it came',
   blocks: [

@@ -31,7 +31,7 @@ export const coldMargin = (state: OrderState): Block[] => {
   ]
 }
 
-/** The coldest night that anybody drives out of; nothing colder is told. */
+/** The lower limit: no margin is given for colder nights. */
 const coldestTold = -40
 
 const coldWords = (fahrenheit: number): string =>

@@ -13,7 +13,7 @@ export type ReportContext = {
   readonly shop: {
     readonly name: string
     readonly lines: readonly string[]
-    /** In international form, `+15555550100`; printed, since a report may ask the customer to call. */
+    /** In international form, `+15555550100`; printed, because a report may say to call. */
     readonly telephone: string | null
   }
   readonly vehicle: {
@@ -23,7 +23,7 @@ export type ReportContext = {
     readonly vinLastSix: string | null
   }
   readonly customerName: string | null
-  /** Personal texts by the digest that stands for them in the ledger; an erased one is absent. */
+  /** Personal texts by their digest in the ledger; an erased one is absent. */
   readonly texts: Readonly<Record<string, string>>
   /** Names of staff by id. */
   readonly staff: Readonly<Record<string, string>>

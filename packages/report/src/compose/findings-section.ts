@@ -56,7 +56,7 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
   }
 }
 
-/** Stops, what explains the light, also found, what was asked first, for information; within each as the rules put them. */
+/** Stops, what explains the light, also found, ask first, for information; within each in the rules' order. */
 const placeOf = (finding: Finding, primary: string | null): number => {
   const severity = severityOf(finding, primary)
   const isPrimary = finding.kind !== 'stop' && finding.code === primary

@@ -3,7 +3,7 @@ import type { Section } from '../content.ts'
 import type { ReportContext } from './context.ts'
 import { clockWords } from './figures.ts'
 
-/** How anyone can tell that this file is the one that was issued. */
+/** How anyone can check that this file is the one that was issued. */
 export const genuineSection = (state: OrderState, context: ReportContext): Section => ({
   title: 'Is this report genuine?',
   blocks: [

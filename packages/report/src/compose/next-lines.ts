@@ -5,7 +5,7 @@ import { readingOrder } from '@bayledger/reckoning/wheels'
 import { dayWords, number } from './figures.ts'
 import { canDrive } from './verdicts.ts'
 
-/** "Do this next": the re-torque first, then what the pressures ask for, then dates that were agreed. */
+/** "Do this next": the re-torque first, then advice on pressures, then agreed dates. */
 export const nextLines = (state: OrderState): string[] => [
   ...(canDrive(state).answer === 'do-not-drive'
     ? ['Call us before the car is moved; we tell you how it gets home or to us.']

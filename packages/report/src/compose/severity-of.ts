@@ -1,7 +1,7 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Severity } from '../content.ts'
 
-/** Findings that ask for a fact before anyone may judge: they print as not checked. */
+/** Findings that need another fact first: they print as not checked. */
 const asksForFact: ReadonlySet<string> = new Set([
   'gauge-missing',
   'light-not-witnessed',

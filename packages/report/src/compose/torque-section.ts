@@ -13,7 +13,7 @@ const roundWords: Readonly<Record<TorqueRound, string>> = {
   again: 'check round',
 }
 
-/** Every sealed round of every wheel that came off, and the second person's; where one stayed on, its rounds alone. */
+/** Every sealed round of every removed wheel, and the second person's check; for a wheel that stayed on, its rounds only. */
 export const torqueSection = (state: OrderState, context: ReportContext): Section => {
   const cameOff = wheelsThatCameOff(state)
   const torqued = readingOrder.filter(
@@ -64,7 +64,7 @@ const roundRows = (context: ReportContext, wheel: WheelPosition, work: WheelWork
 const torquedAgainRows = (context: ReportContext, wheel: WheelPosition, work: WheelWork | undefined): Row[] =>
   roundsOf(work).map((seal) => sealRow(context, wheel, 'after the miles', seal))
 
-/** Those that a nut which moved has overtaken, and those that stand. */
+/** The rounds that a moved nut made invalid, and the valid ones. */
 const roundsOf = (work: WheelWork | undefined): TorqueSeal[] => [
   ...(work?.overtaken ?? []),
   ...Object.values(work?.rounds ?? {}),

@@ -62,7 +62,7 @@ export const labelCell = (state: OrderState, wheel: WheelPosition): Cell => {
   return isLabelVerified(state) ? figure : gap(`${figure.value} psi, not verified`)
 }
 
-/** Whether a sensor is expected in a wheel; `null` where the sheet does not tell. */
+/** Whether a sensor is expected in a wheel; `null` if the sheet does not say. */
 export const expectsSensor = (state: OrderState, wheel: WheelPosition): boolean | null => {
   const sheet = state.sheet?.sheet
   if (!sheet || sheet.system === 'unknown') return null

@@ -151,7 +151,7 @@ const squeezed = (text: string): string => text.replace(/\s+/gu, '')
 
 const rightToLeft = /[\u0590-\u08FF\uFB1D-\uFDFF\uFE70-\uFEFF\u{10800}-\u{10FFF}\u{1E800}-\u{1EFFF}]/u
 
-/** The foot of every page, which stands between the halves of a text that crosses pages. */
+/** The foot of every page, which comes between the halves of a text that crosses pages. */
 const footLines = /^Report R-2601-1 · order.*\n^Ledger entry 41, .*\n/gm
 
 /** pdftotext turns around what it takes for right-to-left; of such a text only the characters are compared. */

@@ -1,5 +1,5 @@
 /**
- * Text as it can stand on paper: composed form (NFC), line breaks and other controls as spaces, invisible
+ * Text as it can be printed: composed form (NFC), line breaks and other controls as spaces, invisible
  * format characters (which can turn the reading order around) dropped, broken surrogates and noncharacters as
  * U+FFFD.
  */

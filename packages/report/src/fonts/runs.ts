@@ -9,7 +9,7 @@ export const featuresFor = (text: string): string[] => (/\d/.test(text) ? [...fi
 /** Consecutive characters that one font file can draw; `face` is null where no file has the glyph. */
 export type Run = { readonly face: Face | null; readonly text: string }
 
-/** Width of the outlined box that stands for a character no font has, in ems. */
+/** Width in ems of the outlined box drawn for a character that no font has. */
 export const boxEms = 0.62
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })

@@ -4,7 +4,7 @@ const woffSignature = 0x774f4646
 
 /**
  * Unpacks a WOFF 1.0 file (W3C Recommendation "WOFF File Format 1.0") into the plain font inside it. The font
- * readers can unpack by themselves, but do so anew for every document, slowly.
+ * readers can unpack themselves, but slowly and again for every document.
  */
 export const sfntOfWoff = (woff: Buffer): Buffer => {
   if (woff.readUInt32BE(0) !== woffSignature) throw new Error('This is not a WOFF 1.0 file.')

@@ -16,7 +16,7 @@ const tickRoom = 12
 
 /**
  * Lays a cell out. `wholeDigits` is the width that the widest whole part of a number takes in this column:
- * numbers are set so that their decimal points stand under each other.
+ * numbers are aligned at their decimal points.
  */
 export const layCell = (cell: Cell, width: number, style: Style, wholeDigits = 0): LaidCell => {
   switch (cell.kind) {

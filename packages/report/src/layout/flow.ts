@@ -6,7 +6,7 @@ import { lineHeight, type Style, textMark } from './paragraph.ts'
 /** Where the next thing goes: text runs down the sheet and on to the next page. */
 export type Flow = { page: number; y: number }
 
-/** Makes sure that `height` points are free, on a new page if need be; tells whether it turned the page. */
+/** Makes sure that `height` points are free, on a new page if necessary; returns whether it started one. */
 export const ensure = (flow: Flow, height: number): boolean => {
   if (flow.y + height <= sheet.bottom || flow.y === sheet.top) return false
   flow.page += 1

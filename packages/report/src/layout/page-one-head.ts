@@ -12,7 +12,7 @@ const shopName: Style = { typeface: 'bold', size: sizes.lead }
 const small: Style = { typeface: 'regular', size: 8.5 }
 const body: Style = { typeface: 'regular', size: sizes.body }
 
-/** The first line of the report: the question and its answer; a "No" stands white on a solid bar. */
+/** The first line of the report: the question and its answer; a "No" is white on a solid bar. */
 export const layCanDrive = (flow: Flow, { canDrive }: PageOne): Item[] => {
   const stop = canDrive.answer === 'do-not-drive'
   const tone = stop ? 'paper' : 'ink'

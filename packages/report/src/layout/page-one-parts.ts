@@ -141,7 +141,7 @@ export const layFixed = (flow: Flow, { fixed }: PageOne, width: number): Item[] 
   ]
 }
 
-/** Never cut: these lines stand nowhere else. */
+/** Never cut: these lines appear nowhere else. */
 export const layNext = (flow: Flow, { next }: PageOne): Item[] => {
   flow.y += 6
   return [title(flow, 'Do this next'), ...layList(flow, next, sheetWidth, Number.POSITIVE_INFINITY)]

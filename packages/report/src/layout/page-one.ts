@@ -9,7 +9,7 @@ import { sheet, sheetWidth } from './paper.ts'
 import { layPlanFigure } from './plan-figure.ts'
 import { layTable } from './table.ts'
 
-/** How many lines each part may take; what is cut says that the whole of it stands further on. */
+/** How many lines each part may take; a cut part says where the whole of it is. */
 export type LineLimits = {
   readonly told: number
   readonly found: number

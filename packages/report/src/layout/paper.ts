@@ -1,7 +1,7 @@
 /** US letter, in points (72 to the inch). */
 export const paper = { width: 612, height: 792 } as const
 
-/** Where text may stand; entry numbers stand left of the margin rule. */
+/** The area for text; entry numbers are left of the margin rule. */
 export const sheet = {
   left: 62,
   right: 580,

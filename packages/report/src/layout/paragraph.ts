@@ -8,7 +8,7 @@ export type Style = { readonly typeface: Typeface; readonly size: number; readon
 export const lineHeight = ({ size }: Style): number => size * 1.28
 
 /**
- * Breaks text into lines no wider than `width` points, at spaces, or inside a word that is wider alone.
+ * Breaks text into lines no wider than `width` points, at spaces, or inside a word that is too wide by itself.
  * Every line but the last keeps a space at its end, so that the text read back has its word gaps.
  */
 export const linesOf = (text: string, style: Style, width: number): string[] => {
@@ -71,7 +71,7 @@ export const textMark = (text: string, x: number, top: number, style: Style): Ma
 export const lineMarks = (lines: readonly string[], x: number, top: number, style: Style): Mark[] =>
   lines.map((line, index) => textMark(line, x, top + index * lineHeight(style), style))
 
-/** The first lines of a text; a cut one ends in an ellipsis and `continued` where the rest stands. */
+/** The first lines of a text; a cut text ends in an ellipsis and `continued`, which says where the rest is. */
 export const cutTo = (
   lines: readonly string[],
   most: number,

@@ -13,7 +13,7 @@ const caption: Style = { typeface: 'bold', size: sizes.lead }
 const body: Style = { typeface: 'regular', size: sizes.body }
 const strong: Style = { typeface: 'bold', size: sizes.body }
 
-/** Room that a title wants below it, so that it never stands alone at the foot of a page. */
+/** Space that a title needs below it, so that it is never alone at the foot of a page. */
 const company = { text: 40, table: 96 } as const
 
 export const laySection = (flow: Flow, section: Section): Element => {

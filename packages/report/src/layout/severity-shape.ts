@@ -4,7 +4,7 @@ import { filledBox, outlinedBox } from './page-elements.ts'
 
 export type Shape = 'solid-bar' | 'thick-rule' | 'thin-rule' | 'no-rule' | 'dashed-outline' | 'tick'
 
-/** One shape a grade, readable in one ink and at a glance; the word always stands with it. */
+/** One shape per grade, readable in one ink and at a glance, always next to its word. */
 export const shapeOf: Readonly<Record<Severity, Shape>> = {
   'do-not-drive': 'solid-bar',
   'do-not-open-the-tire': 'solid-bar',

@@ -25,7 +25,7 @@ export type Signature = {
 
 export type Reckoning = {
   readonly computations: readonly Computation[]
-  /** Every type alias of reckoning by name, for whoever puts a type into words. */
+  /** Every type alias of reckoning by name, for describing types in words. */
   readonly types: ReadonlyMap<string, ts.TypeNode>
 }
 

@@ -33,7 +33,7 @@ export const presentCustomerOrder = (state: OrderState, context: CustomerContext
   report: presentReport(state),
 })
 
-/** Findings are told once the technician has confirmed them. */
+/** Findings are shown once the technician has confirmed them. */
 const confirmedDiagnosis = (state: OrderState) =>
   state.diagnosis?.confirmed && !state.diagnosis.outdated ? state.diagnosis.diagnosis : null
 
@@ -59,7 +59,7 @@ const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
 
 type Told = CustomerOrder['findings'][number]['severity']
 
-/** A primary that must be asked further is told all the same, but never as the cause. */
+/** A primary finding that needs another question is shown too, but never as the cause. */
 const toldAs = (finding: Finding, primary: string | null): Told | null => {
   if (finding.kind === 'stop') return finding.stop ?? 'do-not-drive'
   if (finding.code !== primary) return null

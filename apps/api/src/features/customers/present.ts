@@ -1,7 +1,7 @@
 import type { Customer } from '@bayledger/contract/customers'
 import type { CustomerRow } from './store.ts'
 
-/** Without telephone and e-mail, for whoever may have neither. */
+/** The customer without telephone and e-mail, for readers who may have neither. */
 export const withoutContact = ({ phone: _phone, email: _email, ...rest }: Customer): Customer => rest
 
 export const presentCustomer = (row: CustomerRow): Customer => ({

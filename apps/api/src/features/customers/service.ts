@@ -45,7 +45,7 @@ export const getCustomer = async (deps: Deps, customerId: string): Promise<Custo
   return presentCustomer(row)
 }
 
-/** A customer as this person may see them: without telephone and e-mail for whoever may have neither. */
+/** A customer as this person may see them: without telephone and e-mail if the person may have neither. */
 export const getCustomerFor = async (
   deps: Deps,
   actor: StaffActor,

@@ -7,7 +7,7 @@ import { getLedger } from '../orders/service.ts'
 import { linkMs, openedMs } from './policy.ts'
 import * as store from './store.ts'
 
-/** The secret stands behind the #, which no browser sends: it is in no log and in no Referer. */
+/** The secret is behind the #, which no browser sends, so it is in no log and no Referer. */
 export const linkAddress = (deps: Deps, secret: string): string => `${deps.publicAddress}/customer#${secret}`
 
 export const createLink = async (deps: Deps, actor: StaffActor, orderId: string) => {
@@ -37,7 +37,7 @@ export const revokeLink = async (deps: Deps, orderId: string, linkId: string): P
     throw new AppError('LINK_NOT_FOUND', 'Load the order again; this link is not one of its links.')
 }
 
-/** Exchanges a link's secret for a session of the phone that holds it. Why a link does not open is not told. */
+/** Exchanges a link's secret for a session of that phone. The reply never says why a link does not open. */
 export const openLink = async (parts: Parts, secret: string): Promise<{ token: string; expiresAt: Date }> => {
   const link = await store.findOpenLink(parts, tokenDigest(secret))
   if (!link)

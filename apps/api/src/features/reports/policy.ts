@@ -1,4 +1,4 @@
-/** Goes up whenever what a report prints, or how, changes; stands in every sealed report's entry. */
+/** Raised whenever a report's content or layout changes; every sealed report's entry carries it. */
 export const templateVersion = 2
 
 /** What the seal says it is for. */

@@ -79,7 +79,7 @@ export const findReport = async (
   return rows[0] ?? null
 }
 
-/** A report of any shop of this database: whoever checks a file need not know which shop sealed it. */
+/** A report of any shop of this database: to check a file, one need not know which shop sealed it. */
 export const findReportAnywhere = async (
   pool: Pool,
   by: { readonly number: string } | { readonly sha256: string },

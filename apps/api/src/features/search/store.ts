@@ -5,7 +5,7 @@ import type { Wanted } from './policy.ts'
 
 /**
  * One statement over all that can be found, each part through an index of its own, best kind of match first.
- * 20 hits are enough for a box; whoever needs more types more.
+ * 20 hits are enough for a search box; typing more narrows them.
  */
 export const findHits = async (pool: Pool, shopId: string, wanted: Wanted): Promise<SearchHit[]> => {
   const { rows } = await pool.query<SearchHit>({

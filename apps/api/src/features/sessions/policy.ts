@@ -1,6 +1,6 @@
 const minute = 60_000
 
-/** A desk left alone for half an hour is locked; nobody stays signed in beyond a long working day. */
+/** A desk locks after half an hour without use; nobody stays signed in beyond a long working day. */
 export const deskLimits = { idleMs: 30 * minute, absoluteMs: 12 * 60 * minute } as const
 
 /** A tablet locks its own screen after 90 s; the session lasts the shift, so that unsent entries can be delivered. */

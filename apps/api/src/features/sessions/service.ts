@@ -31,7 +31,7 @@ export const signInAtDesk = async (
   return openSession(deps, { staffId: staff.id, deviceId: null, kind: 'desk' })
 }
 
-/** Signs a person in on an enrolled tablet; whoever was signed in there before is signed out. */
+/** Signs a person in on an enrolled tablet and signs the previous person out. */
 export const signInAtBay = async (
   deps: Deps,
   deviceToken: string | null,

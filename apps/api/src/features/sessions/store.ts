@@ -50,7 +50,7 @@ const sessionColumns = `
   left join locations l on l.shop_id = d.shop_id and l.id = d.location_id
   where s.ended_at is null and (s.device_id is null or d.id is not null)`
 
-/** Every request of a person asks this one, so it is a prepared statement. */
+/** Every staff request runs this query, so it is a prepared statement. */
 export const findSessionByToken = (
   parts: Pick<Parts, 'pool'>,
   tokenHash: string,

@@ -2,7 +2,7 @@ import type { StoredSheet } from '@bayledger/contract/sheets'
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { SheetRow } from './store.ts'
 
-/** The stored body with the row's own id and version, whatever stands in it. */
+/** The stored body with the row's own id and version, overriding those in the body. */
 export const presentSheet = (row: SheetRow): SpecificationSheet =>
   SpecificationSheet.parse({ ...(row.body as object), sheetId: row.sheetId, version: row.version })
 

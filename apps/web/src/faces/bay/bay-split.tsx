@@ -9,7 +9,7 @@ type BaySplitProps = {
   children: ReactNode
 }
 
-/** How an order's screen is divided; in portrait the vehicle stands above the step. */
+/** How an order's screen is divided; in portrait the vehicle is above the step. */
 export function BaySplit({ band, vehicle, children }: BaySplitProps) {
   return (
     <div className="bay-order">

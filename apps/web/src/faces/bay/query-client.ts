@@ -3,7 +3,7 @@ import { isCallProblem } from '../../lib/problem.ts'
 import { retryWhenOutOfReach } from '../../lib/retry.ts'
 import { lockTablet } from './session/lock-store.ts'
 
-/** A session that ended locks the tablet, wherever it is noticed; what was half typed stays as it is. */
+/** An ended session locks the tablet wherever it is noticed; half-typed input is kept. */
 const onError = (thrown: unknown) => {
   if (isCallProblem(thrown, 'SESSION_MISSING') || isCallProblem(thrown, 'SESSION_EXPIRED')) lockTablet()
 }

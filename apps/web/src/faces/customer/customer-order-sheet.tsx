@@ -92,7 +92,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
 
 type Told = CustomerOrder['findings'][number]['severity']
 
-/** How each kind of finding is told: its word and shape, and its mark at the wheels that it names. */
+/** How each kind of finding is shown: its word and shape, and its mark at the wheels that it names. */
 const told: Readonly<Record<Told, { word: string; shape: Severity; mark: PlanMark }>> = {
   'do-not-drive': {
     word: 'Do not drive',
@@ -123,7 +123,7 @@ const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): P
   return found === undefined ? null : told[found.severity].mark
 }
 
-/** What each tire held when the vehicle came, against what its door label asks for. */
+/** Each tire's pressure as received, against the door label. */
 function Measured({ order }: { order: CustomerOrder }) {
   const wheels = Object.fromEntries(
     readingOrder.flatMap((position): [string, PlanWheel][] => {

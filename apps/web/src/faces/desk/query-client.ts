@@ -3,7 +3,7 @@ import { isCallProblem } from '../../lib/problem.ts'
 import { retryWhenOutOfReach } from '../../lib/retry.ts'
 
 /**
- * The desk asks again whenever it is looked at; between, live events say what changed. That nobody is signed in
+ * The desk refetches whenever it gains focus; in between, live events say what changed. A missing session
  * any more is handled here, once for all of the face.
  */
 export function createDeskQueryClient(onSignedOut: () => void): QueryClient {

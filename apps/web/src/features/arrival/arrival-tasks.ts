@@ -10,7 +10,7 @@ export type ArrivalTask = { readonly row?: string } & (
   | { readonly what: 'gauge' | 'sensor' | 'tire'; readonly wheel: WheelPosition }
 )
 
-/** How this technician walks round a vehicle. */
+/** How this technician goes around a vehicle. */
 export type Pace = 'task-by-task' | 'wheel-by-wheel'
 
 /** What is still to be looked at, in the order of the chosen pace. */
@@ -26,7 +26,7 @@ export const tasksLeft = (state: OrderState, pace: Pace): ArrivalTask[] => {
 
 /**
  * What comes after a task was recorded: going task by task, the same task on the next wheel that lacks it, round the
- * vehicle from where the technician stands; wheel by wheel, what this wheel still lacks. Then whatever is left.
+ * vehicle from the current wheel; wheel by wheel, what this wheel still lacks. Then whatever is left.
  */
 export const nextTask = (left: readonly ArrivalTask[], done: ArrivalTask, pace: Pace): ArrivalTask | null => {
   if (!('wheel' in done)) return left[0] ?? null

@@ -11,7 +11,7 @@ import type { Severity } from './severity-mark.tsx'
 export const findingGroups = ['stop', 'primary', 'also', 'ask', 'note'] as const
 export type FindingGroup = (typeof findingGroups)[number]
 
-/** Only the one that explains the light is the cause; what must be asked first is asked, whatever it explains. */
+/** Only the finding that explains the light is the cause; one that needs a question first is "ask first", whatever it explains. */
 const groupOf = ({ kind, code }: Finding, primary: string | null): FindingGroup => {
   if (kind === 'stop' || kind === 'ask') return kind
   if (code === primary) return 'primary'
@@ -53,7 +53,7 @@ const groupWords: Readonly<Record<FindingGroup, string>> = {
   note: 'For information',
 }
 
-/** The word that always stands with the shape. */
+/** The word that always accompanies the shape. */
 export const wordOf = (finding: Finding, primary: string | null): string =>
   finding.stop === undefined ? groupWords[groupOf(finding, primary)] : stopWords[finding.stop]
 
@@ -73,7 +73,7 @@ export const headlineOf = ({ code, wheels }: Finding): string => {
 export const proofOf = ({ because }: Finding): Reason | null =>
   because.find(({ value, unit }) => typeof value === 'number' && unit !== null) ?? null
 
-/** A reason's value in words, a pressure to a tenth: "22.0 psi"; what was only seen or told reads "yes" or "no". */
+/** A reason's value in words, a pressure to a tenth: "22.0 psi"; observations and answers read "yes" or "no". */
 export const valueWords = ({ value, unit, field }: Reason): string => {
   if (value === null) return 'not read'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'

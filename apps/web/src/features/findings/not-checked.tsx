@@ -11,7 +11,7 @@ type NotCheckedProps = {
   isOver: boolean
 }
 
-/** What nobody looked at, and what could not be looked at and why; folded away, and never taken for a no. */
+/** What was not checked, and what could not be checked and why; collapsed, and never taken for "no". */
 export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) {
   const impossible = notPossible ?? []
   if (unchecked.length === 0 && impossible.length === 0) return null

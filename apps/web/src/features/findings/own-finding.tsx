@@ -2,7 +2,7 @@ import { SeverityMark } from './severity-mark.tsx'
 
 type OwnFindingProps = { who: string; ownFinding: string; reason: string }
 
-/** A technician who saw it otherwise: it stands before the computed findings, which stay. */
+/** A technician's own finding, shown before the computed findings, which stay. */
 export function OwnFinding({ who, ownFinding, reason }: OwnFindingProps) {
   return (
     <SeverityMark severity="also-found" word={`${who} finds otherwise`}>

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import './severity-mark.css'
 
-/** How much a finding weighs: told by word and shape, in one ink. */
+/** A finding's severity, by word and shape, in one ink. */
 export type Severity =
   | 'do-not-drive'
   | 'cause'
@@ -26,7 +26,7 @@ type SeverityMarkProps = {
   children?: ReactNode
 }
 
-/** A finding with its shape; the word always stands with it. */
+/** A finding's shape with its word. */
 export function SeverityMark({ severity, word = severityWords[severity], children }: SeverityMarkProps) {
   return (
     <div className={`severity severity-${severity}`}>

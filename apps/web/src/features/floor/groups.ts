@@ -1,6 +1,6 @@
 import type { FloorRow, Move } from '@bayledger/contract/orders'
 
-/** The groups of the floor list, in the order in which somebody has to act. */
+/** The groups of the floor list, most urgent first. */
 export const floorGroups = [
   { title: 'Desk', movers: ['desk', 'manager'] },
   { title: 'Bay', movers: ['bay'] },

@@ -6,7 +6,7 @@ import { catchUpOrder } from './order-query.ts'
 
 /**
  * Listens for wake-ups and reads what moved: of each order that is held here the entries after its last one, and its
- * row of the floor list (`readFloorRows`). After a gap everything shown is read anew, so nothing can be missed.
+ * row of the floor list (`readFloorRows`). After a gap everything shown is read again, so nothing can be missed.
  * Nothing is read while `isSeen` is false: behind a locked door the session is over or about to be another person's.
  * One browser, one connection: the tab that holds the lock listens and passes wake-ups on to the others.
  */

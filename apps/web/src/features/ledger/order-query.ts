@@ -7,17 +7,17 @@ import type { OrderState } from '@bayledger/ledger/state'
 import { type QueryClient, queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 
-/** An order as a screen reads it: the folded state, and the personal words that its digests stand for. */
+/** An order as a screen reads it: the folded state, and the personal texts behind its digests. */
 export type ReadOrder = Omit<ReplyOf<typeof getOrder>, 'entries' | 'sides'> & {
   readonly entries: readonly Foldable[]
   readonly state: OrderState
-  /** The words behind a digest; erased or withheld ones say so. */
+  /** The text behind a digest; an erased or withheld one says so. */
   readonly personalText: (digest: string) => string
 }
 
 export const orderKey = (orderId: string) => ['orders', orderId] as const
 
-/** The one way to an order: its ledger is fetched and folded here with the server's own code. */
+/** The only way to read an order: fetches its ledger and folds it with the server's own code. */
 export const orderQuery = (orderId: string) =>
   queryOptions({
     queryKey: orderKey(orderId),

@@ -16,7 +16,7 @@ export type Writing = {
 
 /**
  * Sends entries in order. The first that is refused throws a `CallProblem` with the ledger's own words; those
- * before it stand. The same writing may be sent again: what the server already has, it answers as known.
+ * before it are kept. The same entries may be sent again: the server answers those it has as known.
  */
 export const sendEntries = async ({ entries, sides = [], pin }: Writing): Promise<AppendResult[]> => {
   const proven =

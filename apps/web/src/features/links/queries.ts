@@ -2,7 +2,7 @@ import { listLinks } from '@bayledger/contract/links'
 import { queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 
-/** An order's links with when each was opened; read again with every wake-up, as it stands under `orders`. */
+/** An order's links and when each was opened; refetched on every wake-up because its key begins with `orders`. */
 export const linksQuery = (orderId: string) =>
   queryOptions({
     queryKey: ['orders', orderId, 'links'],

@@ -15,7 +15,7 @@ export const sessionQuery = queryOptions({
   staleTime: 60_000,
 })
 
-/** Names by staff id; an unknown one is said to be so. */
+/** Names by staff id; an unknown id yields words that say so. */
 export const useStaffNames = (): ((staffId: string) => string) => {
   const staff = useQuery(staffQuery)
   const names = new Map(staff.data?.staff.map((person) => [person.staffId, person.name]))

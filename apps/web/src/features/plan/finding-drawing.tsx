@@ -5,7 +5,7 @@ import { PlanDrawing } from './plan-drawing.tsx'
 
 type FindingDrawingProps = { finding: Finding; diagnosis: Diagnosis; evidence: Evidence; word: string }
 
-/** Where on the vehicle a finding stands, with the figures at its wheels. */
+/** Where on the vehicle a finding is, with the figures at its wheels. */
 export function FindingDrawing({ finding, diagnosis, evidence, word }: FindingDrawingProps) {
   const isCause = diagnosis.primary === finding.code
   return (

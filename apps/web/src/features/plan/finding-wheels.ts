@@ -39,7 +39,7 @@ export const findingWheels = (
   )
 }
 
-/** The shapes of findings, as they stand in the list. */
+/** The shapes of findings, as in the list. */
 const shapeOf = (kind: Finding['kind'], isCause: boolean): PlanMark['shape'] => {
   if (kind === 'stop') return 'bar'
   if (kind === 'ask') return 'dashed'

@@ -2,7 +2,7 @@ import { planCells, type Rectangle } from '@bayledger/reckoning/plan-drawing/pla
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { PlanLine, PlanMark, PlanWheel } from './plan-wheel.ts'
 
-/** What stands in one cell: its position, its figure with unit, and up to two lines of words. */
+/** The content of one cell: its position, its figure with unit, and up to two lines of words. */
 export function PlanCellFace({ position, wheel }: { position: WheelPosition; wheel: PlanWheel }) {
   if (wheel.state === 'off') return <OffRing position={position} wheel={wheel} />
   const atWork = wheel.state === 'current'

@@ -17,7 +17,7 @@ export function PlanDrawing({ wheels, onOpen }: PlanDrawingProps) {
     const wheel = wheels[position]
     return wheel === undefined ? [] : [{ position, wheel }]
   })
-  // What stands out of the drawing is drawn last, over its rules.
+  // Parts that stick out of the drawing are drawn last, over its rules.
   const drawn = [...shown].sort((a, b) => Number(a.wheel.state !== 'none') - Number(b.wheel.state !== 'none'))
   const height = wheels.SP === undefined ? planView.height - planCells.SP.box.height - 12 : planView.height
   return (
@@ -63,7 +63,7 @@ export function PlanDrawing({ wheels, onOpen }: PlanDrawingProps) {
   )
 }
 
-/** A cell's place over the drawing, in shares of it: a real button lies there, so that focus and touch are the browser's. */
+/** A cell's place over the drawing, as fractions: a real button is there, so that the browser handles focus and touch. */
 function placeOf(position: WheelPosition, wheel: PlanWheel, height: number) {
   const box = wheel.state === 'none' ? planCells[position].box : planCells[position].boxAtWork
   const share = (length: number, of: number) => `${(100 * length) / of}%`

@@ -5,7 +5,7 @@ export type PlanLine = {
   isFigure?: boolean
 }
 
-/** A wheel that a finding concerns: told by shape and word, in one ink. */
+/** A wheel that a finding concerns, by shape and word, in one ink. */
 export type PlanMark = {
   /** `bar`: a solid bar across its top; `thick` and `thin`: a rule at its left; `dashed`: its outline. */
   shape: 'bar' | 'thick' | 'thin' | 'dashed'

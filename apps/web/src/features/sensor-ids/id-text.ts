@@ -64,5 +64,5 @@ export const withoutRepeats = (known: readonly KnownId[]): KnownId[] => {
   })
 }
 
-/** The end of an ID, by which people tell sensors apart. */
+/** The end of an ID, by which people distinguish sensors. */
 export const lastFour = (id: string): string => id.toUpperCase().slice(-4)

@@ -14,7 +14,7 @@ type StudCircleProps = {
 const size = 340
 const middle = size / 2
 
-/** A wheel's studs as one looks at it, valve on top; the large figure in each is its turn in the star. */
+/** A wheel's studs seen from outside, valve on top; the large number in each is its turn in the star sequence. */
 export function StudCircle({ count, order, moved, fastener, onTap }: StudCircleProps) {
   const studs = Array.from({ length: count }, (_, index) => index + 1)
   const places = new Map(studs.map((stud) => [stud, placeOf(stud, count)]))

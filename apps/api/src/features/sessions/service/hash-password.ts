@@ -3,7 +3,7 @@ import { promisify } from 'node:util'
 
 const derive = promisify(argon2)
 
-/** What OWASP's password storage sheet asks of argon2id at least: 19 MiB, 2 passes, 1 lane. */
+/** The minimum for argon2id in OWASP's Password Storage Cheat Sheet: 19 MiB, 2 passes, 1 lane. */
 const cost = { memory: 19_456, passes: 2, parallelism: 1 } as const
 const tagLength = 32
 
@@ -30,7 +30,7 @@ export const passwordMatches = async (password: string, stored: string): Promise
   return timingSafeEqual(found, wanted)
 }
 
-/** Takes as long as a real comparison, so that a name nobody has is not told apart by the time it takes. */
+/** Takes as long as a real comparison, so that timing does not reveal whether a name exists. */
 export const spendPasswordTime = async (password: string): Promise<false> => {
   await derive('argon2id', {
     ...cost,

@@ -14,11 +14,11 @@ import { WheelTabs } from './wheel-tabs.tsx'
 type ArrivalStepProps = {
   state: OrderState
   task: ArrivalTask
-  /** What the rules ask, in their words, where a fact of the customer's is to be got. */
+  /** The rules' question, where the customer has to be asked for a fact. */
   question: string | null
   pace: Pace
   onOpen: (task: ArrivalTask) => void
-  /** Recorded: whatever is next comes up by itself. */
+  /** Called once the task is recorded; the next one then opens. */
   onDone: (done: ArrivalTask) => void
 }
 

@@ -5,7 +5,7 @@ import type { Row } from '../form/rows.ts'
 
 type Typed = string | null | undefined
 
-/** The date code as it stands on the tire; beside it the age that it says. */
+/** The date code as printed on the tire, with the age that it means. */
 export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
   const age = ageBy(typed, today)
   return {

@@ -5,7 +5,7 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useSignedIn } from '../session/signed-in.ts'
 
-/** The sheet's pressures against the label in the door, read by somebody other than who entered them. */
+/** Compares the sheet's pressures with the door label; someone other than the person who entered them must read it. */
 export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: () => void }) {
   const { record, busy, problem } = useRecord(state.orderId)
   const person = useSignedIn()

@@ -15,7 +15,7 @@ type EventFormProps = {
   onDone: () => void
 }
 
-/** One task that happened lately, or did not, as the customer tells it or the vehicle shows. */
+/** One recent event, or that it did not happen, as the customer reports or the vehicle shows. */
 export function EventForm({ state, event, question, row, onDone }: EventFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   const { complaint } = state
@@ -94,7 +94,7 @@ export const eventOf = (kind: EventEvidence['kind'], values: RowValues): EventEv
   }
 }
 
-/** The newest answer on one kind takes the place of the earlier ones, but for what was told of other wheels. */
+/** The newest answer about a kind of event replaces earlier ones, except those about other wheels. */
 export const withEvent = (events: readonly EventEvidence[], event: EventEvidence): EventEvidence[] => [
   ...events.filter(
     (earlier) =>

@@ -21,7 +21,7 @@ type GaugeFormProps = {
   onDone: () => void
 }
 
-/** One tire's pressure by gauge, as it came. */
+/** One tire's gauge pressure as received. */
 export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   const [cannot, setCannot] = useState(false)

@@ -9,12 +9,12 @@ type ModuleFormProps = {
   stepKey: string | null
   title: string
   how: string
-  /** One more thing is to be read: what was read already stands filled in. */
+  /** One more row is to be read; the earlier readings are filled in. */
   row?: string | undefined
   onDone: () => void
 }
 
-/** What the vehicle itself has stored: IDs by position and trouble codes, as shown. */
+/** What the vehicle has stored: IDs by position and trouble codes, as shown. */
 export function ModuleForm({ state, phase, stepKey, title, how, row, onDone }: ModuleFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   return (

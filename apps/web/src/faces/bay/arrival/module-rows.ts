@@ -82,7 +82,7 @@ const state: Row = {
   ],
 }
 
-/** The rows of what the vehicle itself has stored; nothing is cleared before it is written down. */
+/** Rows for what the vehicle has stored; nothing is cleared before it is recorded. */
 export const moduleRows = (order: OrderState, values: RowValues): readonly Row[] => {
   if (values.state === undefined || values.state === null) return [state]
   if (values.state === 'unreadable')
@@ -151,7 +151,7 @@ const idRow = (order: OrderState, wheel: WheelPosition, notation: IdNotation): R
   }
 }
 
-/** How the vehicle shows its IDs; where nobody said, a reader's own notation. */
+/** The notation in which the vehicle shows its IDs; a reader's usual one where unknown. */
 const notationOf = (values: RowValues): IdNotation => (values.notation === 'decimal' ? 'decimal' : 'hex')
 
 type ModuleRead = Omit<PayloadOf<'module.read'>, 'phase' | 'stepKey'>

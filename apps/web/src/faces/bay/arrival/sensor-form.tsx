@@ -16,12 +16,12 @@ type SensorFormProps = {
   title: string
   beside: ReactNode
   nextWords: string | null
-  /** One more thing is to be read of a sensor that has answered: what it told already stands filled in. */
+  /** One more row is to be read of a sensor that answered; the earlier readings are filled in. */
   row?: string | undefined
   onDone: () => void
 }
 
-/** One wheel's sensor, asked by a reader of the shop's. */
+/** One wheel's sensor, triggered with the shop's reader. */
 export function SensorForm({
   state,
   wheel,

@@ -30,7 +30,7 @@ const tries: Row = {
   hint: 'All tries together. Silent counts after two: turn the wheel a quarter, hold the reader at the stem.',
 }
 
-/** The rows of a sensor's reading: a silent one gives nothing but how often it was asked. */
+/** Rows for a sensor reading; a silent sensor has only its number of tries. */
 export const sensorRows = (values: RowValues, known: readonly KnownId[]): readonly Row[] => {
   if (values.answer === 'silent') return [answer, tries]
   if (values.answer !== 'answered') return [answer]
@@ -139,7 +139,7 @@ export const sensorAnswerOf = (
 
 const batteries = ['ok', 'low', 'not-reported'] as const
 
-/** What a sensor told already, to be added to: the rows as they were filled in. */
+/** The rows as filled in from an earlier reading, to be completed. */
 export const rowsAsHeard = (reading: SensorAnswer): RowValues => {
   if (reading.answer !== 'answered') return {}
   const { pressure, temperature, id, battery, frequencyMHz, followsPressure, learnRefusals } = reading

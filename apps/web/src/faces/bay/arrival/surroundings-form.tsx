@@ -101,7 +101,7 @@ export function SurroundingsForm({
   )
 }
 
-/** Neither is guessed: what nobody knows of the day when the pressures were set stays open. */
+/** Nothing is guessed: what is unknown about the day the pressures were set stays open. */
 const lastSetOf = (values: RowValues): LastSet | null => {
   const temperature = degrees(values.lastSet)
   return temperature === null ? null : { temperature, altitudeFeet: numberFrom(values.lastSetAltitude ?? '') }

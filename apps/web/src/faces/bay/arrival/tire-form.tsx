@@ -185,6 +185,6 @@ const entriesOf = (
 const oneOf = <T extends string>(options: readonly T[], value: string | null | undefined): T | null =>
   options.find((option) => option === value) ?? null
 
-/** `null` where nobody looked; an empty list where somebody looked and found none. */
+/** `null`: not inspected; an empty list: inspected, none found. */
 const someOf = <T extends string>(options: readonly T[], value: string | null | undefined): T[] | null =>
   value ? (value === noneOfThem ? [] : options.filter((option) => value.split(',').includes(option))) : null

@@ -14,7 +14,7 @@ type WheelTabsProps = {
   onOpen: (task: ArrivalTask) => void
 }
 
-/** The parts of one wheel's arrival check, whichever the technician wants first. */
+/** Tabs for the parts of one wheel's arrival check, in any order. */
 export function WheelTabs({ state, wheel, at, onOpen }: WheelTabsProps) {
   const parts: readonly WheelTask[] =
     state.sheet?.sheet.system === 'direct' ? ['gauge', 'sensor', 'tire'] : ['gauge', 'tire']

@@ -20,7 +20,7 @@ type FindingsStepProps = {
   onDone: () => void
 }
 
-/** What the readings say, to be confirmed by a technician, who may see it otherwise and says why. */
+/** The computed findings, for a technician to confirm, or to disagree with and say why. */
 export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepProps) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
   const [differs, setDiffers] = useState(false)
@@ -92,7 +92,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
 
 type Verdict = { agrees: true } | { agrees: false; ownFinding: string; reason: string }
 
-/** The findings are written down unless the ledger holds these very ones already; then the verdict on them. */
+/** Writes the findings, unless the ledger already holds exactly these, then the technician's verdict. */
 const writerOf = (state: OrderState, { evidence, diagnosis }: ComputedFindings) => {
   const standing = state.diagnosis && !state.diagnosis.outdated ? state.diagnosis.written.entryId : null
   return (verdict: Verdict) => {

@@ -8,7 +8,7 @@ type NextToCheck = {
   readonly atDesk: NextCheck | null
 }
 
-/** The facts worth getting are ranked by the rules; the first that has a pad here is the bay's. */
+/** The rules rank the facts worth checking; the first one with a pad here is for the bay. */
 export const nextToCheck = (nextChecks: readonly NextCheck[]): NextToCheck => {
   const ranked = nextChecks.map((check) => ({ check, task: taskOfField(check.field) }))
   const [first] = ranked

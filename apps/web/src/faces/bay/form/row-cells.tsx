@@ -11,7 +11,7 @@ type RowCellsProps = {
 /** What a form holds so far; a tap on a cell brings up its pad. */
 export function RowCells({ rows, values, active, onActive }: RowCellsProps) {
   const list = useRef<HTMLUListElement>(null)
-  // Where a tall pad leaves little room, the cell at hand still stands in sight.
+  // Where a tall pad leaves little room, keep the current cell in view.
   useEffect(() => {
     if (active !== '') list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' })
   }, [active])

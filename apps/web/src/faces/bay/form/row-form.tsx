@@ -13,9 +13,9 @@ type RowFormProps = Omit<StepHead, 'figure'> & {
   draftKey: string
   /** May depend on what is filled in so far. */
   rows: (values: RowValues) => readonly Row[]
-  /** What stands in the rows before anyone types. */
+  /** The rows' values before anyone types. */
   blank?: RowValues
-  /** The row to open at, whatever else is still open. */
+  /** The row to open first, even if others are still open. */
   firstRow?: string | undefined
   figure?: (values: RowValues) => ReactNode
   recordWord: string | ((values: RowValues) => string)
@@ -28,7 +28,7 @@ type RowFormProps = Omit<StepHead, 'figure'> & {
   children?: ReactNode
 }
 
-/** A step that records a few things: its cells above, one pad below for the cell at hand, and it goes on by itself. */
+/** A step that records several rows: cells above, one pad below for the current cell; it advances by itself. */
 export function RowForm({
   draftKey,
   rows: rowsFor,

@@ -83,7 +83,7 @@ function Keys(props: RowPadProps) {
   )
 }
 
-/** On to the next open row; where none is left, or it may be recorded as it stands, the wide button that does. */
+/** Advances to the next open row; when none is left, or the step can be recorded already, shows the wide button. */
 function Onward({ row, value, onValue, next, recordWord, whyNot, busy, onRecord }: RowPadProps): ReactNode {
   const record = (
     <Button

@@ -3,7 +3,7 @@ import { numberFrom, type PadLimits } from '../../../ui/number-text.ts'
 type RowBase = {
   readonly key: string
   readonly label: string
-  /** The word that stands for leaving it out: "not read". Absent: it cannot be left out. */
+  /** The word for leaving it out: "not read". Absent: it cannot be left out. */
   readonly optional?: string
   /** Leaving it out must be said; silence is not enough. */
   readonly asked?: true
@@ -46,10 +46,10 @@ export type RowOption = { readonly value: string; readonly label: string; readon
 /** Absent: not answered yet. Null: left out on purpose. */
 export type RowValues = Readonly<Record<string, string | null>>
 
-/** What stands where none of several is so. */
+/** The value that means none of several. */
 export const noneOfThem = 'none'
 
-/** What is wrong with a value as it stands, and what is allowed; `undefined` when nothing is, or nothing is typed. */
+/** What is wrong with the current value and what is allowed; `undefined` if nothing is wrong or nothing is typed. */
 export const rowFault = (row: Row, value: string | null | undefined): string | undefined => {
   if (value === null || value === undefined || value === '') return undefined
   if (row.kind !== 'text' && row.kind !== 'number') return undefined

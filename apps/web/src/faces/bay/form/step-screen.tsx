@@ -17,9 +17,9 @@ export type StepHead = {
 type StepScreenProps = StepHead & {
   problem?: unknown
   children?: ReactNode
-  /** In a column of its own beside all the rest: the studs of a wheel. */
+  /** In a column of its own, beside the rest: the studs of a wheel. */
   drawing?: ReactNode
-  /** Where the cells need the room, the words on how stand below them. */
+  /** Where the cells need the room, the instructions are below them. */
   howBelow?: boolean
   /** Rises from the bottom: keys and the one wide button. */
   pad?: ReactNode

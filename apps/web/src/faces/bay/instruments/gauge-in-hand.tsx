@@ -10,7 +10,7 @@ type GaugeInHandProps = {
   children: (gauge: Gauge, change: ReactNode) => ReactNode
 }
 
-/** Asks once which gauge is in the hand, then stands aside. */
+/** Asks once which gauge is in use, then collapses. */
 export function GaugeInHand({ children }: GaugeInHandProps) {
   const { chosen, all, choose, problem } = useInstrument('gauge')
   const today = useToday()

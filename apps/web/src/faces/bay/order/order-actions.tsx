@@ -21,10 +21,10 @@ const wholeVehicle = [
   { what: 'control-module', name: 'Stored IDs' },
 ] as const
 
-/** A wheel is put on, tightened and checked, whatever else is left undone. */
+/** A wheel must be put on, torqued and checked, whatever else is set aside. */
 const neverAside: ReadonlySet<ClosingKind> = new Set(['wheel.mounted', 'studs.torqued', 'torque.checked'])
 
-/** Small buttons below the drawing: what is reached from anywhere in this order. */
+/** Small buttons below the drawing, available everywhere in this order. */
 export function OrderActions({ stage, state, step, pace, onPace, onOpen }: OrderActionsProps) {
   const looks = stage === 'arrival' || stage === 'findings'
   const isDirect = state.sheet?.sheet.system === 'direct'

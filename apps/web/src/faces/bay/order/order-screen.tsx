@@ -26,7 +26,7 @@ import { type SelectedScreen, stepShown, taskShown } from './selected-screen.ts'
 import { stageOf } from './stage.ts'
 import { Waiting } from './waiting.tsx'
 
-/** One vehicle in the bay: the drawing at the left, at the right the one task to do. */
+/** One vehicle in the bay: the drawing on the left, the current task or step on the right. */
 export function OrderScreen({ order }: { order: ReadOrder }) {
   const { state } = order
   const person = useSignedIn()

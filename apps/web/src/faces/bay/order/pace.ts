@@ -3,7 +3,7 @@ import type { Pace } from '../../../features/arrival/arrival-tasks.ts'
 
 const keptUnder = 'bayledger.pace'
 
-/** How one walks round a vehicle here, kept on this tablet. */
+/** The pace of the arrival check, remembered on this tablet. */
 export const usePace = (): [Pace, (pace: Pace) => void] => {
   const [pace, setPace] = useState<Pace>(() =>
     localStorage.getItem(keptUnder) === 'wheel-by-wheel' ? 'wheel-by-wheel' : 'task-by-task',

@@ -5,7 +5,7 @@ import type { ArrivalTask } from '../../../features/arrival/arrival-tasks.ts'
 import { chooseStep } from '../work/choose-step.ts'
 import type { Stage } from './stage.ts'
 
-/** What was selected by hand; `null`: whatever is next by itself. */
+/** The screen that someone selected; `null`: the next step or task. */
 export type SelectedScreen =
   | { readonly at: 'task'; readonly task: ArrivalTask; readonly question?: string }
   | { readonly at: 'wheel'; readonly wheel: WheelPosition }

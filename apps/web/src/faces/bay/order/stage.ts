@@ -1,7 +1,7 @@
 import { missingOnArrival, openSteps } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 
-/** What the bay does with an order now; `waiting`: somebody else must act first. */
+/** What the bay does with an order now; `waiting`: someone else must act first. */
 export type Stage = 'arrival' | 'findings' | 'work' | 'waiting'
 
 export const stageOf = (state: OrderState): Stage => {

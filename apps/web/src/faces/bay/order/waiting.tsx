@@ -2,7 +2,7 @@ import { nextMoves } from '@bayledger/ledger/questions/moves'
 import type { OrderState } from '@bayledger/ledger/state'
 import { StepScreen } from '../form/step-screen.tsx'
 
-/** Somebody else must act: says who and for what. */
+/** Shown while someone else must act: who, and for what. */
 export function Waiting({ state }: { state: OrderState }) {
   return (
     <StepScreen title="Nothing for the bay now">

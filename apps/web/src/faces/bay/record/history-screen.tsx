@@ -11,7 +11,7 @@ import { useBayClock } from '../session/signed-in.ts'
 import { WithdrawForm } from './withdraw-form.tsx'
 import './history-screen.css'
 
-/** What was written to this order, newest first; what may be withdrawn can be, with a reason, and stays shown. */
+/** The order's entries, newest first; an entry may be withdrawn with a reason where its kind allows, and stays shown. */
 export function HistoryScreen({ order, onBack }: { order: ReadOrder; onBack: () => void }) {
   const nameOf = useStaffNames()
   const clock = useBayClock()

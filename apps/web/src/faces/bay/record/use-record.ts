@@ -9,7 +9,7 @@ import { isCallProblem } from '../../../lib/problem.ts'
 import { offerUndo, undoMilliseconds } from './undo-store.ts'
 
 export type Recorder = {
-  /** Writes one entry and tells whether the ledger took it. `says` names it in the undo button: "left front gauge". */
+  /** Writes one entry and resolves to whether the ledger accepted it. `says` names it in the undo button: "left front gauge". */
   readonly record: <K extends Kind>(kind: K, payload: PayloadOf<K>, says: string) => Promise<boolean>
   /** Writes entries that go together, with the personal words that they name. */
   readonly recordAll: (
@@ -25,8 +25,8 @@ export type Recorder = {
 
 /**
  * The bay's way to write. What failed for want of a network keeps its id: pressing again sends the same entry, and
- * the server answers a second arrival as known. That nobody is signed in is no problem to show: the lock asks for a
- * PIN, and what was typed still stands.
+ * the server answers the second delivery as known. A missing session is not shown as a problem: the lock prompts for a
+ * PIN, and the input is kept.
  */
 export const useRecord = (orderId: string): Recorder => {
   const client = useQueryClient()

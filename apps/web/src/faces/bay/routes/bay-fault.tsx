@@ -2,7 +2,7 @@ import { useRouteError } from 'react-router'
 import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 
-/** What stands in place of a screen that could not be shown. What was recorded before is kept. */
+/** Shown in place of a screen that failed to render. Earlier entries are kept. */
 export function BayFaultRoute() {
   return (
     <main className="bay-step">

@@ -10,7 +10,7 @@ import { bayMoves } from '../bay-rows.ts'
 import { useRecord } from '../record/use-record.ts'
 import { useBayClock } from '../session/signed-in.ts'
 
-/** One vehicle: its plate, what it is, the sentence; opened by a tap; taking it opens it too. */
+/** One vehicle: its plate, its description, its status. A tap opens it; taking it opens it too. */
 export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string }) {
   const nameOf = useStaffNames()
   const clock = useBayClock()

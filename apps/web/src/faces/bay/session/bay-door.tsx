@@ -15,7 +15,7 @@ import { useIdleLock } from './use-idle-lock.ts'
 
 /**
  * Lets in an enrolled tablet with a person on it. While it is locked the work stays mounted behind, so that a
- * half-typed figure is still there for whoever signs in.
+ * half-typed figure is still there for the next person who signs in.
  */
 export function BayDoor() {
   const device = useQuery(deviceQuery)
@@ -58,7 +58,7 @@ export function BayDoor() {
   )
 }
 
-/** What lies behind the door hears of what others write, and has the rules at hand before the network may be gone. */
+/** Subscribes to live updates and loads the rules early, before the network may drop. */
 function Work({ isSeen }: { isSeen: boolean }) {
   useLiveUpdates(refreshFloorRows, isSeen)
   usePrefetchQuery(rulesQuery)

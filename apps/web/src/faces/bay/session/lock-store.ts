@@ -1,8 +1,8 @@
 import { useSyncExternalStore } from 'react'
 
 /**
- * Whether this tablet takes anything in. `switching`: somebody asked for another person, the present one is still
- * signed in. Locking hides the work and keeps it as it stands.
+ * Whether this tablet accepts input. `switching`: someone asked to change the person; the current one is still
+ * signed in. Locking hides the work and keeps its state.
  */
 export type Door = 'open' | 'locked' | 'switching'
 

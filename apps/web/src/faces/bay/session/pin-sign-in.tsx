@@ -15,7 +15,7 @@ import './pin-sign-in.css'
 
 type PinSignInProps = {
   title: string
-  /** Who most likely stands here; somebody else is one tap away. */
+  /** The most likely person; others are one tap away. */
   likely: StaffMember | null
   /** Leaves without changing the person, where there is one. */
   onLeave?: (() => void) | undefined
@@ -34,7 +34,7 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
     setBusy(true)
     setProblem(null)
     try {
-      // What is still under way would come back refused: it was asked for by the person who leaves.
+      // Cancel pending requests: they belong to the person who leaves and would be refused.
       await client.cancelQueries({ queryKey: ['orders'] })
       const session = await call(signInAtBay, { body: { staffId, pin: typed } })
       client.setQueryData(sessionQuery.queryKey, session)
@@ -95,7 +95,7 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
   )
 }
 
-/** A mistyped PIN needs nobody to look into it. */
+/** A mistyped PIN needs no request id. */
 const withoutRequest = (problem: unknown) => {
   const { title, detail } = problemText(problem)
   return { title, detail }

@@ -4,7 +4,7 @@ import { sessionQuery } from '../../../features/people/queries.ts'
 import type { Clock } from '../../../lib/format.ts'
 import { deviceQuery } from './device-query.ts'
 
-/** Who is signed in on this tablet; `null` before anyone is. Only the door asks the server. */
+/** Who is signed in on this tablet; `null` before anyone is. Only `BayDoor` queries the server. */
 export const useSignedIn = (): StaffMember | null =>
   useQuery({ ...sessionQuery, enabled: false }).data?.staff ?? null
 

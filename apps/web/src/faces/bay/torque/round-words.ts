@@ -4,7 +4,7 @@ import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 
 export type RoundAtHand = TorqueRound | 'check'
 
-/** "Round at 83 lbf·ft: 5 of 5 clicked · 0 moved": what a seal stands for. */
+/** "Round at 83 lbf·ft: 5 of 5 clicked · 0 moved": the record that a seal confirms. */
 export const sealWords = (
   round: RoundAtHand,
   figure: Torque,

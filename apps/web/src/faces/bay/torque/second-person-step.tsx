@@ -4,7 +4,7 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { askForPerson } from '../session/lock-store.ts'
 import { stepTitle } from '../work/step-words.ts'
 
-/** The doer cannot be the second person: says so, and lets the second person in. */
+/** Says that whoever did the work cannot be the second person, and lets the second person sign in. */
 export function SecondPersonStep({ step, why }: { step: Step; why: string }) {
   return (
     <StepScreen

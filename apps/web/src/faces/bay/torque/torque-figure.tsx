@@ -9,7 +9,7 @@ type TorqueFigureProps = {
   of: 'wheel' | 'sensor'
 }
 
-/** A torque large, in the unit of its source, with the other unit beside it. */
+/** A large torque figure in the unit of its source, with the other unit beside it. */
 export function TorqueFigure({ torque, source, of }: TorqueFigureProps) {
   const other = otherUnit(torque, of)
   return (

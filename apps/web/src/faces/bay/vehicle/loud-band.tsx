@@ -8,7 +8,7 @@ const words = {
   unchecked: 'is torqued and UNCHECKED',
 } as const
 
-/** Across the whole screen while any wheel is not secured: nothing is louder. */
+/** A band across the whole screen while any wheel is not secured. */
 export function LoudBand({ state }: { state: OrderState }) {
   const said = insecureWheels(state).map((wheel) => {
     const status = wheelStatus(state, wheel)

@@ -39,7 +39,7 @@ const loudWords: Partial<Record<ReturnType<typeof wheelStatus>, { word: string; 
   unchecked: { word: 'ON', says: 'unchecked' },
 }
 
-/** The newest figure of the wheel with what its sensor said; what nobody looked at is said to be so. */
+/** The wheel's newest figure and its sensor's answer; unchecked parts say that they are unchecked. */
 const linesOf = (state: OrderState, wheel: WheelPosition): PlanLine[] => {
   const set = state.work[wheel]?.pressure
   if (set)

@@ -1,7 +1,7 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { headlineOf, wordOf } from '../../../features/findings/finding-words.ts'
 
-/** What the readings forbid, said before anyone has finished reading: nobody opens such a tire unaware. */
+/** Shows what the readings forbid at once, so that nobody opens such a tire unaware. */
 export function StopBand({ stops }: { stops: readonly Finding[] }) {
   if (stops.length === 0) return null
   return (

@@ -11,8 +11,8 @@ const workGates: readonly WorkGate[] = [
 ]
 
 /**
- * Findings that forbid something now. What the readings so far make is said at once, confirmed or not; a confirmed
- * one is said until work or a refusal on record settles it.
+ * Findings that forbid something now. They show as soon as the readings imply them, confirmed or not; a confirmed
+ * one stays until work or a recorded refusal settles it.
  */
 export const stopsToShow = (state: OrderState, computed: Diagnosis | null): Finding[] => {
   const issued = state.diagnosis

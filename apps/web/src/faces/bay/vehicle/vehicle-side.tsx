@@ -10,11 +10,11 @@ type VehicleSideProps = {
   order: ReadOrder
   current: WheelPosition | null
   onWheel: (wheel: WheelPosition) => void
-  /** Small buttons below the drawing: what is reached from anywhere in this order. */
+  /** Small buttons below the drawing, available everywhere in this order. */
   children: ReactNode
 }
 
-/** The left third: the vehicle from above, which it is, and what else can be opened. */
+/** The left third of the screen: the vehicle from above, its name, and the other screens. */
 export function VehicleSide({ order, current, onWheel, children }: VehicleSideProps) {
   return (
     <>
@@ -36,7 +36,7 @@ export function VehicleSide({ order, current, onWheel, children }: VehicleSidePr
 const vehicleWords = ({ vehicle }: ReadOrder): string =>
   [vehicle.description, vehicle.color].filter((part) => part !== null).join(', ')
 
-/** How a whole-vehicle part of the arrival check stands, for its small button. */
+/** The status of a whole-vehicle part of the arrival check, for its small button. */
 export const standOf = (
   state: OrderState,
   what: 'surroundings' | 'warning-light' | 'control-module',

@@ -13,7 +13,7 @@ export const hasTorqued = (state: OrderState, wheel: WheelPosition | null, staff
 
 /**
  * The step to show this person. A wheel that was tapped comes first; then a check that this very person may do,
- * because an unchecked wheel is the loudest thing there is; then the plan's order, with checks for somebody else,
+ * because an unchecked wheel is the most urgent; then the plan's order, with checks for someone else,
  * the drive and what a finding holds last.
  */
 export const chooseStep = (state: OrderState, staffId: string, wheel: WheelPosition | null): Step | null => {
@@ -31,7 +31,7 @@ const inTurn = (state: OrderState, steps: readonly Step[], staffId: string): Ste
   return [...steps].sort((one, other) => weight(one) - weight(other))
 }
 
-/** Why a step is still shut, in words; `null` for one that may be done. */
+/** Why a step is still blocked, in words; `null` if it may be done. */
 export const whyShut = (state: OrderState, step: Step): string | null => {
   const open = new Map(openSteps(state).map((other) => [other.stepKey, other]))
   const first = step.waitsFor.map((key) => open.get(key)).find((other) => other !== undefined)

@@ -13,7 +13,7 @@ const figures: Partial<Readonly<Record<Step['code'], SafetyFigure>>> = {
   'confirm-frequency': 'frequency',
 }
 
-/** A safety figure that nobody verified: a second person reads it in the maker's own source and names the page. */
+/** An unverified safety figure: a second person reads it in the maker's own source and names the page. */
 export function FigureForm(props: WorkFormProps) {
   const { state, step } = props
   const person = useSignedIn()

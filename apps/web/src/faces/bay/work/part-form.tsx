@@ -47,7 +47,7 @@ const rows: readonly Row[] = [
   },
 ]
 
-/** The part in the hand, matched against the sheet by what stands on it. */
+/** Matches the part in hand against the sheet by the number printed on it. */
 export function PartForm(props: WorkFormProps) {
   const { step } = props
   return (

@@ -3,7 +3,7 @@ import { patterns } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 
-/** What stands in place of a sheet that could not be shown. */
+/** Shown in place of a sheet that failed to render. */
 export function DeskFaultRoute() {
   return (
     <div className="stack desk-fault">

@@ -16,7 +16,7 @@ const trayQuery = queryOptions({
   queryFn: ({ signal }) => call(listRefusedEntries, { signal }),
 })
 
-/** What the ledger did not take, with its reason: nobody's writing is lost, and a person decides what becomes of it. */
+/** Entries that the ledger refused, with the reason, so that nothing is lost and a person decides what to do. */
 export function TrayRoute() {
   const tray = useQuery(trayQuery)
   const clock = useShopClock()

@@ -35,7 +35,7 @@ const behaviors = (
 ).map((value) => ({ value, label: capitalized(lights.does[value]) }))
 const reportedLights = [...behaviors, { value: 'not-known', label: 'Does not know' } as const]
 
-/** Filled from top to bottom by Tab and Enter alone. */
+/** Can be filled from top to bottom with Tab and Enter only. */
 export function WriteUpRoute() {
   const [form, setForm] = useState<WriteUp>(blankWriteUp)
   const [keys] = useState(newWriteUpKeys)
@@ -70,7 +70,7 @@ export function WriteUpRoute() {
       await client.invalidateQueries({ queryKey: ['floor'] })
       navigate(deskOrderPath(orderId))
     } catch (thrown) {
-      // What was refused is mended in the form and made anew; what got no answer is sent again just as it was.
+      // After a refusal the corrected form gets new ids; a request without an answer is sent again unchanged.
       if (isCallProblem(thrown, 'ENTRY_REFUSED')) keys.entries = null
       setProblem(thrown)
     } finally {

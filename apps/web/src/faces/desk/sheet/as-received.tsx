@@ -8,7 +8,7 @@ import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
 
-/** The vehicle as it came, before anyone touched it: the drawing, and what is not checked. */
+/** The vehicle as received: the drawing, and what was not checked. */
 export function AsReceived({ order }: OrderPart) {
   const { state } = order
   const missing = missingOnArrival(state)
@@ -101,7 +101,7 @@ const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
   }
 }
 
-/** A wheel that the vehicle does not watch has no sensor to ask; its silence is not a gap. */
+/** An unmonitored wheel has no sensor; that it gives no reading is not a gap. */
 const isAsked = (state: OrderState, wheel: WheelPosition): boolean => {
   const sheet = state.sheet?.sheet
   return sheet === undefined || (sheet.system === 'direct' && (wheel !== 'SP' || sheet.spareMonitored))

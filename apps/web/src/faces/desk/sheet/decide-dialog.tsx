@@ -30,7 +30,7 @@ const answers = [
   { value: 'deferred', label: 'Later' },
 ] as const
 
-/** Consent at the desk with a signature, or by telephone from a script that fills itself. */
+/** Consent at the desk with a signature, or by telephone with a script that is filled in. */
 export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const { estimate } = issued
   const waiting = unansweredBundles(order.state)

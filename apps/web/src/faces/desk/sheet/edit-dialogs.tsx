@@ -15,7 +15,7 @@ import { TextField } from '../../../ui/text-field.tsx'
 
 type EditProps = { orderId: string; onClose: () => void }
 
-/** Saves under the version that was read; whoever saved in the meantime is shown beside what was typed here. */
+/** Saves under the version that was read; if someone saved in the meantime, shows their values beside these. */
 const useSave = <Content,>(
   orderId: string,
   onClose: () => void,
@@ -157,7 +157,7 @@ type SaveFootProps = {
   onSave: () => void
 }
 
-/** Why it could not be saved and, where someone was first, what stands there now; then the button. */
+/** Why saving failed and, if someone else saved first, the current values; then the button. */
 function SaveFoot({ save, stored, onTop, onSave }: SaveFootProps) {
   return (
     <>
@@ -177,6 +177,6 @@ function SaveFoot({ save, stored, onTop, onSave }: SaveFootProps) {
   )
 }
 
-/** What somebody else saved in the meantime, out of the problem that a stale version meets. */
+/** The values that someone else saved in the meantime, read from the stale-version problem. */
 const staleVersion = <Stored,>(thrown: unknown): Stored | null =>
   isCallProblem(thrown, 'VERSION_STALE') ? ((thrown.body.current as Stored | undefined) ?? null) : null

@@ -30,7 +30,7 @@ const options = Object.entries({ ...withdrawn, ...declined }).map(([value, label
 
 const isDeclined = (reason: Withdrawn | Declined): reason is Declined => Object.hasOwn(declined, reason)
 
-/** An order ends without work: taken back by the customer, or declined by the shop, in words that stand. */
+/** Ends an order without work: withdrawn by the customer or declined by the shop, with a reason for the record. */
 export function EndOrder({ order, onClose }: OrderPart & { onClose: () => void }) {
   const [reason, setReason] = useState<Withdrawn | Declined | null>(null)
   const [words, setWords] = useState('')

@@ -65,7 +65,7 @@ export function FindingsPart({ order }: OrderPart) {
   )
 }
 
-/** A danger is told at once, and that it was told stands in the ledger. */
+/** Prompts the advisor to tell the customer about a danger now, and records that it was done. */
 function TellStops({ order }: OrderPart) {
   const [answer, setAnswer] = useState('')
   const write = useWriteEntries(order.orderId)
@@ -108,7 +108,7 @@ function TellStops({ order }: OrderPart) {
   )
 }
 
-/** What was told and is refused: recorded, so that the keys may go out as the customer's own choice. */
+/** Records that the customer refuses what they were told, so that the vehicle may leave as their own choice. */
 function Refusals({ order }: OrderPart) {
   const [refusing, setRefusing] = useState<Finding | null>(null)
   const refusable = refusableStops({ order })

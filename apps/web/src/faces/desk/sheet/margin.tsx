@@ -24,7 +24,7 @@ import type { OrderPart } from './order-part.ts'
 
 type StrikeReason = PayloadOf<'entry.struck'>['reason']
 
-/** The ledger itself, newest last; a withdrawn line stays, struck, with its reason. */
+/** The order's history, newest last; a withdrawn entry stays, struck through, with its reason. */
 export function Margin({ order }: OrderPart) {
   const [striking, setStriking] = useState<Mark | null>(null)
   const nameOf = useStaffNames()
@@ -74,7 +74,7 @@ export function Margin({ order }: OrderPart) {
   )
 }
 
-/** The part of the sheet that a kind of entry speaks in: the margin leads there, and the part lights up. */
+/** The part of the sheet that shows a kind of entry; the margin links there and the part is highlighted. */
 const partOf = (kind: Kind): string => {
   if (kind.startsWith('diagnosis.') || kind === 'stop.told' || kind === 'refusal.recorded') return 'findings'
   if (kind.startsWith('estimate.')) return 'estimate'

@@ -87,7 +87,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
   )
 }
 
-/** "Waiting for the customer: link sent 09:12, opened 09:20." Opening a link is no entry, so it is asked for here. */
+/** "Waiting for the customer: link sent 09:12, opened 09:20." Opening a link is not an entry, so it is queried here. */
 function CustomerWait({ order, sentence }: { order: ReadOrder; sentence: string }) {
   const clock = useShopClock()
   const links = useQuery(linksQuery(order.orderId))

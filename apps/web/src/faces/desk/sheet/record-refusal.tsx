@@ -27,7 +27,7 @@ const cautionOf: Readonly<Record<string, string>> = {
 }
 const anyDanger = 'CT-04'
 
-/** The stops that were told and neither refused on record nor cured: what a customer may still refuse. */
+/** The stops that the customer was told about and has not refused and that no work settled. */
 export const refusableStops = ({ order }: OrderPart): Finding[] =>
   (order.state.diagnosis?.diagnosis.findings ?? []).filter(
     ({ kind, code }) => kind === 'stop' && order.state.stopsTold[code] && !order.state.refusals[code],

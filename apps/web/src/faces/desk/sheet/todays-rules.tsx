@@ -7,7 +7,7 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 
-/** The findings above are those of their day. Whoever wants to know may ask what the rules of today would say. */
+/** The findings above were computed by the rules of their day; this shows on request what today's rules would say. */
 export function TodaysRules({ orderId, ruleSet }: { orderId: string; ruleSet: string }) {
   const [asked, setAsked] = useState(false)
   const reply = useQuery({

@@ -1,12 +1,12 @@
 const key = 'bayledger.place'
 
-/** The place that this desk last wrote up for; a desk stands in one place, so it is asked once. */
+/** The location that this desk last wrote up for; a desk does not move, so it is asked once. */
 export const rememberedPlace = (known: readonly string[]): string | null => {
   try {
     const stored = localStorage.getItem(key)
     if (stored !== null && known.includes(stored)) return stored
   } catch {
-    // Storage is switched off here: then it is asked each time.
+    // Storage is disabled: ask each time.
   }
   return known.length === 1 ? (known[0] ?? null) : null
 }

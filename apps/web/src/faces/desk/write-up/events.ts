@@ -3,7 +3,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
 type EventKind = EventEvidence['kind']
 
-/** What is asked by name at every write-up, in the customer's words; `atWheel`: which wheel matters. */
+/** The events to ask about at every write-up, in the customer's words; `atWheel`: the wheel matters. */
 export const askedEvents: readonly { kind: EventKind; label: string; atWheel: boolean }[] = [
   { kind: 'rotation', label: 'Tires rotated', atWheel: false },
   { kind: 'tires-changed', label: 'New tires', atWheel: false },
@@ -24,8 +24,8 @@ export const askedEvents: readonly { kind: EventKind; label: string; atWheel: bo
 ]
 
 /**
- * The events as evidence. What was not named is "did not happen" only where each was asked; else it is absent,
- * which means not asked.
+ * The events as evidence. An event that was not named counts as "did not happen" only if each was asked; else it is absent,
+ * which means "not asked".
  */
 export const eventsAsEvidence = (
   named: readonly EventKind[],

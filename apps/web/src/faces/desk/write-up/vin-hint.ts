@@ -3,7 +3,7 @@ import { modelYear, modelYearHoldsFor } from '@bayledger/reckoning/vehicle/model
 import { vinRegion } from '@bayledger/reckoning/vehicle/region'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
 
-/** What stands under the VIN while it is typed: what is wrong once it is whole, or what it tells of the vehicle. */
+/** The hint below a VIN while it is typed: what is wrong once it is complete, or what it says about the vehicle. */
 export const vinHint = (typed: string): string => {
   const read = readVin(typed)
   if (read.ok) return read.value.advice.length > 0 ? read.value.advice.join(' ') : whatItTells(read.value.vin)

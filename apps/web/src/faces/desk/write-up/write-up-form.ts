@@ -57,7 +57,7 @@ export const blankWriteUp: WriteUp = {
   lookWaived: null,
 }
 
-/** What is still missing or cannot be taken, in words; `undefined` when it can be opened. */
+/** What is missing or not acceptable, in words; `undefined` if the order can be opened. */
 export const missingInWriteUp = (form: WriteUp): string | undefined => {
   if (form.person.known === null && form.person.name.trim() === '') return 'Whose vehicle is it? Type a name.'
   if (form.person.known === null && !isTelephone(form.person.phone))
