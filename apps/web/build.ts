@@ -13,7 +13,7 @@ const tooHeavy = faces.filter((face) => {
   const kib = scripts.reduce((sum, script) => sum + (sizes.get(script) ?? Number.NaN), 0) / 1024
   const budget = budgetKiB[face]
   console.log(
-    `${face.padEnd(8)} ${kib.toFixed(1).padStart(6)} KiB of script, brotli${budget === null ? '' : `, of ${budget} KiB allowed`}`,
+    `${face.padEnd(8)} ${kib.toFixed(1).padStart(6)} KiB of script, brotli, of ${budget} KiB allowed`,
   )
   return isTooHeavy(kib, budget)
 })

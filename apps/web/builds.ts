@@ -7,8 +7,8 @@ export const outFolder = fileURLToPath(new URL('./dist/', import.meta.url))
 
 export type Face = 'desk' | 'bay' | 'customer'
 
-/** What a face may weigh: KiB of brotli-compressed JavaScript that its first load needs; null where none is set. */
-export const budgetKiB: Readonly<Record<Face, number | null>> = { desk: null, bay: 170, customer: 40 }
+/** What a face may weigh: KiB of brotli-compressed JavaScript that its first load needs. */
+export const budgetKiB: Readonly<Record<Face, number>> = { desk: 180, bay: 170, customer: 40 }
 
 /** The staff's faces, on React. */
 export const staffBuild: InlineConfig = {

@@ -22,9 +22,8 @@ export function scriptsOfFirstLoad(outputs: readonly Output[], page: string): st
   return [...needed]
 }
 
-/** Whether a face weighs more than it may; a weight that could not be told (NaN) is too heavy as well. */
-export const isTooHeavy = (kib: number, budgetKiB: number | null): boolean =>
-  Number.isNaN(kib) || (budgetKiB !== null && kib > budgetKiB)
+/** Whether a face weighs more than it may; an unknown weight (NaN) is too heavy as well. */
+export const isTooHeavy = (kib: number, budgetKiB: number): boolean => Number.isNaN(kib) || kib > budgetKiB
 
 /**
  * Writes a brotli copy (`.br`) beside every script, stylesheet and drawing, for the server to send as it is.

@@ -1,4 +1,5 @@
-import { englishFindings } from '@bayledger/reckoning/catalog/en-findings'
+import { findingSentences } from '@bayledger/wording/en/finding-sentences'
+import type { Sentence } from '@bayledger/wording/findings'
 import { describe, expect, it } from 'vitest'
 import { repositoryFiles, textOf } from './repository-files.ts'
 
@@ -6,7 +7,9 @@ import { repositoryFiles, textOf } from './repository-files.ts'
 const partsOf = (sentence: string): string[] =>
   sentence.split(/\{[^}]+\}/).filter((part) => part.trim().length >= 30)
 
-const parts = Object.values(englishFindings.sentences)
+const sentences: readonly Sentence[] = Object.values(findingSentences)
+
+const parts = sentences
   .flatMap(({ forms = {}, ...usual }) => [usual, ...Object.values(forms)])
   .flatMap((wordings) => Object.values(wordings))
   .flatMap(partsOf)
@@ -21,17 +24,17 @@ const sources = repositoryFiles().filter(
     /^(apps|packages)\/[^/]+\/src\/.*\.tsx?$/.test(file) &&
     !/\.(test|test-support)\.tsx?$/.test(file) &&
     !file.includes('/generated/') &&
-    !file.includes('/reckoning/src/catalog/'),
+    !file.includes('/wording/src/en/'),
 )
 
 describe('what a customer reads of a finding', () => {
-  it('stands in the catalog and is written nowhere else', () => {
+  it('is written in the wording room and nowhere else', () => {
     expect(parts.length).toBeGreaterThan(70)
     expect(sources.length).toBeGreaterThan(300)
     expect(sources.flatMap((file) => copiesIn(textOf(file)).map((part) => `${file}: ${part}`))).toEqual([])
   })
 
-  it('is no member of a rule: a rule gives figures, the catalog the sentence', () => {
+  it('is no member of a rule: a rule gives figures, the wording room the sentence', () => {
     const rules = sources.filter((file) => file.includes('/diagnosis/rules/'))
     expect(rules.length).toBeGreaterThan(10)
     for (const file of rules) expect(textOf(file), file).not.toMatch(/^\s*customer(Sentence|Words)?:/m)

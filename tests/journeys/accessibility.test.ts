@@ -32,11 +32,26 @@ describe('the desk', () => {
     },
   )
 
-  it('reaches the search box by the key /', async () => {
+  it('finds a customer by keys alone: / reaches the box, arrows choose, Enter opens, Escape closes', async () => {
     await desk.goto('/desk')
     await desk.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
     await desk.keyboard.press('/')
-    expect(await desk.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('combobox')
+    const box = desk.getByRole('combobox', { name: 'Find' })
+    expect(await box.evaluate((element) => element === document.activeElement)).toBe(true)
+    await desk.keyboard.type('dunmore')
+    await desk
+      .getByRole('option', { name: /Dunmore-Gray/ })
+      .first()
+      .waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+    await desk.keyboard.press('Escape')
+    expect(await box.getAttribute('aria-expanded')).toBe('false')
+    await desk.keyboard.press('ArrowDown')
+    const chosen = desk.getByRole('option', { selected: true })
+    expect(await box.getAttribute('aria-activedescendant')).toBe(await chosen.getAttribute('id'))
+    await desk.keyboard.press('Enter')
+    await desk.waitForURL(/\/desk\/write-up\?/)
+    expect(await box.inputValue()).toBe('')
   })
 
   it('takes a whole write-up with Tab, Enter and typing only', async () => {

@@ -2,7 +2,7 @@ import { workedCases } from '../../packages/reckoning/src/diagnosis/cases/worked
 import { uncheckedFacts } from '../../packages/reckoning/src/diagnosis/checks/unchecked.ts'
 import { contradictionsOf } from '../../packages/reckoning/src/diagnosis/contradictions.ts'
 import { judge } from '../../packages/reckoning/src/diagnosis/engine/judge.ts'
-import { findingOf } from '../../packages/reckoning/src/diagnosis/render.ts'
+import { findingOf } from '../../packages/reckoning/src/diagnosis/finding-of.ts'
 
 /** What is found in each worked case, word for word, without what to check next, which takes ten times as long. */
 export const findingsSaid = (): Readonly<Record<string, string>> =>

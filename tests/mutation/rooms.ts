@@ -61,7 +61,7 @@ const quickTests = [
 ]
 
 /** Rooms whose work is tested by the diagnosis, too, which uses it. */
-const alsoBy: Readonly<Record<string, readonly string[]>> = { catalog: quickTests, evidence: quickTests }
+const alsoBy: Readonly<Record<string, readonly string[]>> = { evidence: quickTests }
 
 /** Those that take long are run only where they are about that part. */
 const diagnosisTests = (part: string): string[] => [
@@ -80,4 +80,4 @@ const longTests: Readonly<Record<string, readonly string[]>> = {
  * Files whose whole content is words for people or a page of them. A mutant there changes a word, and the tests that
  * hold the words (length, completeness, freshness of the page) are about them as a whole.
  */
-export const wordsOnly = ['catalog/en-findings.ts', 'cautions/work-cautions.ts']
+export const wordsOnly = ['cautions/work-cautions.ts']

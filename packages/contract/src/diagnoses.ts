@@ -1,8 +1,8 @@
-import { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { mostEvidenceBytes } from '@bayledger/reckoning/evidence/most-evidence'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Id } from './identity.ts'
+import { WordedDiagnosis } from './worded-diagnosis.ts'
 
 export const computeDiagnosis = endpoint({
   operationId: 'computeDiagnosis',
@@ -13,7 +13,7 @@ export const computeDiagnosis = endpoint({
   /** The command's own reader reports the faults, so nothing parses it before. */
   body: z.record(z.string(), z.unknown()),
   bodyUnreadUpTo: mostEvidenceBytes,
-  replies: { 200: Diagnosis },
+  replies: { 200: WordedDiagnosis },
   problems: ['EVIDENCE_INVALID'],
 })
 
@@ -23,7 +23,7 @@ export const RulesComparison = z.strictObject({
   todaysRuleSet: z.string(),
   /** One sentence a difference; empty where both say the same. */
   differences: z.array(z.string()),
-  today: Diagnosis,
+  today: WordedDiagnosis,
 })
 export type RulesComparison = z.infer<typeof RulesComparison>
 

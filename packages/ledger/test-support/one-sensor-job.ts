@@ -217,6 +217,7 @@ export const estimateOf = (pen: OrderPen): PayloadOf<'estimate.issued'> => {
       sheet: pen.state().sheet?.sheet ?? tarn,
       prices,
       look: 'charged',
+      sentenceOf: ({ code }) => code,
     }),
     prices,
     revision: estimates.length + 1,

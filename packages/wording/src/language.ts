@@ -1,10 +1,13 @@
+import type { ChecksWording } from './checks.ts'
 import type { ConfidenceWording } from './confidence.ts'
 import type { ConflictsWording } from './conflicts.ts'
+import type { ContradictionsWording } from './contradictions.ts'
 import type { FieldsWording } from './fields.ts'
-import type { FindingTitles } from './findings.ts'
+import type { FindingActions, FindingSentences, FindingTitles } from './findings.ts'
 import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
+import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
 import type { RelearnWording } from './relearn.ts'
 import type { StepsWording } from './steps.ts'
@@ -18,13 +21,18 @@ import type { WorkCautionsWording } from './work-cautions.ts'
  */
 export type Language = {
   readonly code: 'en'
+  readonly checks: ChecksWording
   readonly confidence: ConfidenceWording
-  readonly fields: FieldsWording
-  readonly findingTitles: FindingTitles
-  readonly lights: LightsWording
   readonly conflicts: ConflictsWording
+  readonly contradictions: ContradictionsWording
+  readonly fields: FieldsWording
+  readonly findingActions: FindingActions
+  readonly findingSentences: FindingSentences
+  readonly findingTitles: FindingTitles
   readonly gates: GatesWording
+  readonly lights: LightsWording
   readonly partRefusals: PartRefusalsWording
+  readonly reasons: ReasonsWording
   readonly refusals: RefusalsWording
   readonly relearn: RelearnWording
   readonly steps: StepsWording

@@ -5,6 +5,8 @@ import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/cus
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
+import { english } from '@bayledger/wording/en/english'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { firstPrices as prices } from '../first-settings.ts'
 import { customerOf } from './customers.ts'
 import type { OrderPen } from './order-pen.ts'
@@ -22,7 +24,13 @@ export const issueEstimate = (pen: OrderPen, { at, by, readyAt, look }: Issue): 
   const { diagnosis, sheet, estimates } = pen.state()
   if (!diagnosis || !sheet) throw new RangeError(`${pen.number}: an estimate follows findings`)
   const estimate = priceEstimate({
-    bundles: offerBundles({ diagnosis: diagnosis.diagnosis, sheet: sheet.sheet, prices, look }),
+    bundles: offerBundles({
+      diagnosis: diagnosis.diagnosis,
+      sheet: sheet.sheet,
+      prices,
+      look,
+      sentenceOf: (finding) => sentenceFor(english, finding),
+    }),
     prices,
     revision: estimates.length + 1,
     readyAt: pen.calendar.at(readyAt),

@@ -8,7 +8,7 @@ export const decideAndSign = async (page: Page, name: string): Promise<void> => 
   await draw(page)
   await page.getByLabel(/I agree to decide/).check()
   await page.getByRole('button', { name: 'Send my answer' }).click()
-  await page.getByText(/Thank you. Your answer stands/).waitFor()
+  await page.getByText(/Thank you. Your answer is recorded/).waitFor()
 }
 
 const draw = async (page: Page): Promise<void> => {

@@ -2,6 +2,8 @@ import { createReadStream } from 'node:fs'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import { mostEvidenceBytes } from '@bayledger/reckoning/evidence/most-evidence'
 import { faultLine, readEvidence } from '@bayledger/reckoning/evidence/read-evidence'
+import { english } from '@bayledger/wording/en/english'
+import { wordedDiagnosis } from '@bayledger/wording/worded-diagnosis'
 
 /**
  * `npm run -s diagnose -- evidence.json` prints the diagnosis as JSON; `-` reads standard input. Evidence that cannot
@@ -41,7 +43,7 @@ async function readUpTo(name: string): Promise<Read> {
 
 function answer(bytes: Uint8Array | null): void {
   const read = readEvidence(bytes)
-  if (read.ok) console.log(JSON.stringify(diagnose(read.evidence), null, 2))
+  if (read.ok) console.log(JSON.stringify(wordedDiagnosis(english, diagnose(read.evidence)), null, 2))
   else refuse(read.faults.map(faultLine))
 }
 

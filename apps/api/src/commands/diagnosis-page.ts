@@ -1,6 +1,5 @@
-import { englishFindings } from '@bayledger/reckoning/catalog/en-findings'
-import { voices } from '@bayledger/reckoning/diagnosis/contradictions'
 import { ruleSetVersion } from '@bayledger/reckoning/diagnosis/diagnose'
+import { ContradictionCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { explains } from '@bayledger/reckoning/diagnosis/engine/explanation'
 import { ruleOf } from '@bayledger/reckoning/diagnosis/engine/rule-of'
 import { suppressions } from '@bayledger/reckoning/diagnosis/engine/suppression'
@@ -72,7 +71,10 @@ export const diagnosisPage = (): string =>
     '',
     ...table(
       ['Name', 'Is said', 'Do'],
-      voices.map((voice) => [named(voice.code), voice.says, voice.do]),
+      ContradictionCode.options.map((code) => {
+        const { says, do: action } = english.contradictions[code]({})
+        return [named(code), says, action]
+      }),
     ),
     '',
   ].join('\n')
@@ -92,12 +94,12 @@ const ruleRow = (rule: Rule): string[] => [
   rule.when,
   rule.stop === undefined ? rule.means : `${rule.means} **${stopTitles[rule.stop]}.**`,
   english.confidence[rule.confidence].word,
-  rule.next,
+  english.findingActions[rule.code],
   sentenceOf(rule.code),
 ]
 
 /** The ordinary wording for one wheel, its slots readable. */
-const sentenceOf = (code: FindingCode): string => englishFindings.sentences[code].one.replaceAll(':p}', '}')
+const sentenceOf = (code: FindingCode): string => english.findingSentences[code].one.replaceAll(':p}', '}')
 
 const named = (name: string): string => `\`${name}\``
 

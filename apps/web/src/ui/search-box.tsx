@@ -1,5 +1,4 @@
-import { type RefObject, useEffect, useRef } from 'react'
-import { ComboBox, Input, Label, ListBox, ListBoxItem, Popover, Text } from 'react-aria-components'
+import { type KeyboardEvent, type RefObject, useEffect, useId, useRef, useState } from 'react'
 import './field-parts.css'
 import './search-box.css'
 
@@ -10,59 +9,113 @@ type SearchBoxProps = {
   placeholder: string
   text: string
   onText: (text: string) => void
-  /** What was found for the text; the caller searches. */
+  /** What the caller found for the text. */
   hits: readonly SearchHit[]
   onPick: (hit: SearchHit) => void
-  /** Said in the list's place while it is empty: that nothing was found, or that the search is under way. */
+  /** Shown in place of the list while it is empty: nothing was found, or the search is under way. */
   whenEmpty: string
 }
 
-/** One box that finds anything. The key `/` reaches it from everywhere but a field; arrows and Enter pick. */
+/**
+ * One box that finds anything. The key `/` focuses it from everywhere but a field; the arrow keys choose, Enter picks,
+ * Escape closes the list. Roles and keys follow the editable combobox with a listbox of the WAI-ARIA Authoring
+ * Practices: focus stays in the input, and `aria-activedescendant` names the chosen hit.
+ */
 export function SearchBox({ label, placeholder, text, onText, hits, onPick, whenEmpty }: SearchBoxProps) {
   const input = useRef<HTMLInputElement>(null)
+  const id = useId()
+  const [isOpen, setOpen] = useState(false)
+  const [chosen, setChosen] = useState(-1)
   useSlashKey(input)
+  const listId = `${id}-list`
+  const hitId = (index: number) => `${id}-hit-${index}`
+  const active = isOpen && chosen < hits.length ? chosen : -1
+
+  const close = () => {
+    setOpen(false)
+    setChosen(-1)
+  }
+  const pick = (hit: SearchHit | undefined) => {
+    if (hit === undefined) return
+    close()
+    onPick(hit)
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    const last = hits.length - 1
+    if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+      event.preventDefault()
+      setOpen(true)
+      const isDown = event.key === 'ArrowDown'
+      const next = isDown ? (active >= last ? 0 : active + 1) : active <= 0 ? last : active - 1
+      setChosen(next)
+      document.getElementById(hitId(next))?.scrollIntoView({ block: 'nearest' })
+    } else if (event.key === 'Enter' && isOpen) {
+      event.preventDefault()
+      pick(hits[active])
+    } else if (event.key === 'Escape') close()
+  }
+
   return (
-    <ComboBox
-      className="search-box"
-      aria-label={label}
-      inputValue={text}
-      onInputChange={onText}
-      items={hits}
-      // The server has searched already: what it found is not sifted again.
-      defaultFilter={() => true}
-      allowsCustomValue
-      allowsEmptyCollection
-      menuTrigger="input"
-      value={null}
-      onChange={(picked) => {
-        const hit = hits.find((one) => one.id === picked)
-        if (hit !== undefined) onPick(hit)
-      }}
-    >
-      <Label className="search-label">{label}</Label>
-      <Input ref={input} className="entry search-entry" placeholder={placeholder} />
-      <span className="search-key" aria-hidden="true">
-        /
-      </span>
-      <Popover className="search-list" offset={0}>
-        <ListBox<SearchHit> renderEmptyState={() => <p className="search-empty">{whenEmpty}</p>}>
-          {(hit) => (
-            <ListBoxItem className="search-hit" textValue={hit.label}>
-              <Text slot="label">{hit.label}</Text>
-              <Text slot="description" className="quiet">
-                {hit.detail}
-              </Text>
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
-    </ComboBox>
+    <div className="search-box">
+      <label className="search-label" htmlFor={id}>
+        {label}
+      </label>
+      <div className="search-field">
+        <input
+          ref={input}
+          id={id}
+          className="entry search-entry"
+          role="combobox"
+          aria-expanded={isOpen}
+          aria-controls={listId}
+          aria-autocomplete="list"
+          aria-activedescendant={active < 0 ? undefined : hitId(active)}
+          autoComplete="off"
+          placeholder={placeholder}
+          value={text}
+          onChange={(event) => {
+            onText(event.target.value)
+            setOpen(event.target.value !== '')
+            setChosen(-1)
+          }}
+          onKeyDown={onKeyDown}
+          onBlur={close}
+        />
+        <span className="search-key" aria-hidden="true">
+          /
+        </span>
+        <div className="search-list" hidden={!isOpen}>
+          <div id={listId} role="listbox" aria-label={label}>
+            {hits.map((hit, index) => (
+              // The input handles the keys; this is for a pointer, which must not take focus away from the input.
+              // biome-ignore lint/a11y/useKeyWithClickEvents: see above
+              <div
+                key={hit.id}
+                id={hitId(index)}
+                className="search-hit"
+                role="option"
+                tabIndex={-1}
+                aria-selected={index === active}
+                onPointerDown={(event) => event.preventDefault()}
+                onClick={() => pick(hit)}
+              >
+                <span>{hit.label}</span>
+                <span className="quiet">{hit.detail}</span>
+              </div>
+            ))}
+          </div>
+          <p className="search-empty" role="status">
+            {hits.length === 0 ? whenEmpty : null}
+          </p>
+        </div>
+      </div>
+    </div>
   )
 }
 
 function useSlashKey(input: RefObject<HTMLInputElement | null>): void {
   useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
+    const onKey = (event: globalThis.KeyboardEvent) => {
       const inField =
         event.target instanceof Element && event.target.closest('input, textarea, select, [contenteditable]')
       if (event.key !== '/' || inField || event.ctrlKey || event.metaKey || event.altKey) return

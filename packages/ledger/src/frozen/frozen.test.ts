@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import * as z from 'zod/mini'
 import { parseDraft } from '../draft.ts'
 import type { Entry } from '../entry.ts'
 import { fold } from '../fold.ts'
@@ -7,6 +8,7 @@ import { verifyChain } from '../hash-chain.ts'
 import { handBackGate, openSteps, proofOf, wheelStatus } from '../questions/gates.ts'
 import { nextMoves } from '../questions/moves.ts'
 import { kindNames } from '../registry.ts'
+import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-1.ts'
 
 /**
  * Ledgers as they were written by the first version of every kind. They are never written anew: a shop reads its
@@ -67,6 +69,25 @@ describe('the frozen ledgers', () => {
     expect(handBackGate(state)).toEqual([])
     expect(state.reports.map(({ reportNumber }) => reportNumber)).toEqual(['R-2602-1', 'R-2602-2'])
     expect(nextMoves(state, '2026-01-13T00:00:00.000Z').map(({ code }) => code)).toEqual(['finished'])
+  })
+
+  it('keep the words that version 1 said of a diagnosis, beside the same facts', () => {
+    const entries = frozen('whole-job')
+    const payload = entries.findLast(({ kind }) => kind === 'diagnosis.issued')?.payload
+    const issued = z.parse(DiagnosisIssuedVersion1, payload)
+    const findings = fold(entries).diagnosis?.diagnosis.findings ?? []
+    expect(findings).toHaveLength(issued.diagnosis.findings.length)
+    issued.diagnosis.findings.forEach(({ next, customer, because, ...facts }, at) => {
+      expect(findings[at]).toMatchObject({
+        ...facts,
+        asWritten: { next, customer },
+        because: because.map(({ says, ...fact }) => ({
+          ...fact,
+          code: 'as-written',
+          values: { words: says },
+        })),
+      })
+    })
   })
 
   it('fold to the orders that ended in words', () => {

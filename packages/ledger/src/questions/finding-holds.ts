@@ -1,4 +1,5 @@
 import type { Finding, FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { type Settlement, settledBy } from '@bayledger/reckoning/diagnosis/settlement'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
@@ -14,39 +15,45 @@ export const holdingFinding = (state: OrderState, gate: WorkGate, wheel: WheelPo
 
 export type WorkGate = 'wheel-removal' | 'inflation' | 'bead-break' | 'pressure-setting' | 'relearn'
 
-/** What settles a finding short of reading anew: pressures set, the tire seen sound inside, the danger told, the label confirmed. */
+/** Setting the pressures, or fitting a sensor that was offered, opens the way to a relearn; else what settles this finding. */
 const isSettled = (
   state: OrderState,
-  { code, wheels, offers }: Finding,
+  finding: Finding,
   gate: WorkGate,
   wheel: WheelPosition | null,
 ): boolean => {
+  const { wheels, offers } = finding
   if (gate === 'relearn' && wheels.length > 0)
     return wheels.every((position) => {
       const work = state.work[position]
       return work?.pressure || (offers.includes('sensor') && work?.fitted)
     })
-  if (code === 'run-low-damage-possible') return seenSound(state, wheel)
-  if (code === 'sealant-inside') return state.stopsTold[code] !== undefined
-  return code === 'placard-unverified' && state.figures.placard !== undefined
+  const settlement = settledBy[finding.code]
+  return settlement !== undefined && settlements[settlement](state, finding, wheel)
 }
 
-const seenSound = (state: OrderState, wheel: WheelPosition | null): boolean =>
+type Settles = (state: OrderState, finding: Finding, wheel: WheelPosition | null) => boolean
+
+const settlements: Readonly<Record<Settlement, Settles>> = {
+  'inside-sound': (state, _finding, wheel) => isSoundInside(state, wheel),
+  told: (state, { code }) => state.stopsTold[code] !== undefined,
+  'label-confirmed': (state) => state.figures.placard !== undefined,
+}
+
+const isSoundInside = (state: OrderState, wheel: WheelPosition | null): boolean =>
   wheel !== null && state.work[wheel]?.inside?.inside === 'sound'
+
+/** The road and the keys open for a tire that was seen sound inside; being told of a danger opens neither. */
+const isSoundEverywhere = (state: OrderState, { code, wheels }: Finding): boolean =>
+  settledBy[code] === 'inside-sound' &&
+  wheels.length > 0 &&
+  wheels.every((wheel) => isSoundInside(state, wheel))
 
 /** Findings that hold a gate, were not cured by authorized and finished work, and were not refused on record. */
 export const openStops = (state: OrderState, gate: 'road' | 'hand-back'): FindingCode[] =>
   (state.diagnosis?.diagnosis.findings ?? [])
     .filter((finding) => finding.holds.includes(gate) && !state.refusals[finding.code])
-    .filter(
-      (finding) =>
-        !cured(state, finding.code) &&
-        !(
-          finding.code === 'run-low-damage-possible' &&
-          finding.wheels.length > 0 &&
-          finding.wheels.every((wheel) => seenSound(state, wheel))
-        ),
-    )
+    .filter((finding) => !cured(state, finding.code) && !isSoundEverywhere(state, finding))
     .map((finding) => finding.code)
 
 const cured = (state: OrderState, code: string): boolean => {

@@ -85,7 +85,12 @@ const stopMove = ({ diagnosis, stopsTold, refusals, reports }: OrderState): Move
       !(stopsTold[code] && wheels.every((wheel) => stopsTold[code]?.wheels.includes(wheel))),
   )
   return untold
-    ? move('desk', 'stop-untold', `Call the customer now: ${untold.customer}`, diagnosis.written)
+    ? move(
+        'desk',
+        'stop-untold',
+        `Call the customer now: ${untold.code.replaceAll('-', ' ')}.`,
+        diagnosis.written,
+      )
     : null
 }
 

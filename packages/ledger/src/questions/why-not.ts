@@ -10,11 +10,17 @@ import { bareReason, missingOnArrival, roadGate, wheelStatus } from './gates.ts'
  * is recorded are checked beside it, by `admit`.
  */
 export const whyNot = (state: OrderState, step: Step): Refusal | null =>
+  orderOver(state) ??
   alreadyClosed(state, step) ??
   forerunnerOpen(state, step) ??
   notAuthorized(state, step) ??
   figureUnverified(state, step) ??
   heldByWork(state, step)
+
+const orderOver = ({ handedBack, ended, reports }: OrderState): Refusal | null => {
+  if (handedBack || ended) return refuse('ORDER_ENDED', {})
+  return reports.length > 0 ? refuse('ORDER_SEALED', {}) : null
+}
 
 /** A closed step is not closed twice. */
 export const alreadyClosed = (state: OrderState, step: Step): Refusal | null =>

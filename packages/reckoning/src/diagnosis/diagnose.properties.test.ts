@@ -16,7 +16,7 @@ import { uncheckedFacts } from './checks/unchecked.ts'
 import { diagnose } from './diagnose.ts'
 import { partOffers } from './diagnosis.ts'
 import { judge } from './engine/judge.ts'
-import { findingOf } from './render.ts'
+import { findingOf } from './finding-of.ts'
 
 // A thousand runs of every rule take a while where other work shares the processor.
 vi.setConfig({ testTimeout: 240_000 })
@@ -230,15 +230,6 @@ describe('what must never be said or sold', () => {
           expect(offers).not.toContain('sensor')
           expect(offers).not.toContain('set-of-four')
         }
-      }
-    })
-  })
-
-  it('no sentence that a customer reads is longer than 25 words or has an empty place', () => {
-    holds((evidence) => {
-      for (const { customer } of findingsOf(evidence)) {
-        expect(customer.split(/\s+/).length, customer).toBeLessThanOrEqual(25)
-        expect(customer).not.toMatch(/[{}]|undefined|NaN| {2}/)
       }
     })
   })

@@ -11,20 +11,27 @@ const findingIn = (name: string, code: FindingCode) => {
   return finding
 }
 
-describe('what the cases say word for word', () => {
+describe('what the cases say', () => {
   it('a low tire gets a leak search and no sensor', () => {
-    const { offers, next, customer } = findingIn('K01', 'tire-low')
+    const { offers, because, figures } = findingIn('K01', 'tire-low')
     expect(offers).toEqual(['leak-find'])
-    expect(next).toBe('Find the leak before only filling.')
-    expect(customer).toBe(
-      'Your left front tire has 22.0 psi; the door label asks for 35. The light is doing its job.',
-    )
+    expect(because).toEqual([
+      {
+        field: 'wheels.LF.gauge',
+        value: 22,
+        unit: 'psi',
+        code: 'at-or-under-warning-point',
+        values: { point: 26.25, unit: 'psi' },
+      },
+    ])
+    expect(figures).toEqual({ wheel: 'LF', value: 22, label: 35, difference: 13, unit: 'psi' })
   })
 
-  it('a slow leak is told with the weather taken out', () => {
+  it('a slow leak is measured with the weather taken out', () => {
     const { because, figures } = findingIn('K05', 'slow-leak')
     // 8.1 psi and 0.90 psi a day by the gas law, by hand: 24.5 psi at 38 °F is 26.9 psi at 68 °F.
-    expect(because[0]?.says).toMatch(/^8\.1\d* psi lost in 9 days, 0\.9\d* psi a day/)
+    expect(because[0]).toMatchObject({ code: 'lost-since-reading', values: { days: 9, unit: 'psi' } })
+    expect(because[0]?.values.drop).toBeCloseTo(8.1, 1)
     expect(figures.perDay).toBeCloseTo(0.9, 1)
   })
 

@@ -4,9 +4,9 @@ import { uncheckedFacts } from './checks/unchecked.ts'
 import { contradictionsOf } from './contradictions.ts'
 import type { Diagnosis } from './diagnosis.ts'
 import { judge } from './engine/judge.ts'
-import { findingOf } from './render.ts'
+import { findingOf } from './finding-of.ts'
 
-/** Changes whenever the same evidence would lead to another diagnosis; old orders keep the one they were given. */
+/** Raised whenever the same evidence leads to other facts; rewording raises nothing. Old orders keep the number they were issued under. */
 export const ruleSetVersion = '3'
 
 /**

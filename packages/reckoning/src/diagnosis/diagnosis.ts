@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { WheelPosition } from '../wheels.ts'
 import { FindingCode } from './finding-codes.ts'
+import { ReasonCode } from './reason-codes.ts'
 
 export { FindingCode }
 
@@ -53,21 +54,22 @@ export const Hold = z.enum([
 ])
 export type Hold = z.infer<typeof Hold>
 
-/** One piece of evidence behind a finding: the field as it was entered, and what it says. */
-export const Reason = z.strictObject({
-  field: z.string(),
-  value: z.union([z.string(), z.number(), z.boolean(), z.null()]),
-  unit: z.nullable(z.string()),
-  says: z.string(),
-})
-export type Reason = z.infer<typeof Reason>
-
-/** What a customer's sentence is rendered from, in any language. Pressures stand in `unit`. */
+/** Codes and figures from which words are made, in any language. Pressures are in `unit`. */
 export const Figures = z.record(
   z.string(),
   z.union([z.string(), z.number(), z.array(z.union([z.string(), z.number()]))]),
 )
 export type Figures = z.infer<typeof Figures>
+
+/** One piece of evidence behind a finding: the field as it was entered, and what its value shows. */
+export const Reason = z.strictObject({
+  field: z.string(),
+  value: z.union([z.string(), z.number(), z.boolean(), z.null()]),
+  unit: z.nullable(z.string()),
+  code: ReasonCode,
+  values: Figures,
+})
+export type Reason = z.infer<typeof Reason>
 
 export const Finding = z.strictObject({
   code: FindingCode,
@@ -77,11 +79,10 @@ export const Finding = z.strictObject({
   /** Of a stop only. */
   stop: z.optional(Stop),
   because: z.array(Reason),
-  next: z.string(),
-  customer: z.string(),
   figures: Figures,
   offers: z.array(Offer),
   holds: z.array(Hold),
+  asWritten: z.optional(z.strictObject({ next: z.string(), customer: z.string() })),
 })
 export type Finding = z.infer<typeof Finding>
 
@@ -100,20 +101,28 @@ export const ContradictionCode = z.enum([
 ])
 export type ContradictionCode = z.infer<typeof ContradictionCode>
 
-/** Two facts that cannot both be so: said aloud, never smoothed over. */
-export const Contradiction = z.strictObject({ code: ContradictionCode, says: z.string(), do: z.string() })
+/** Two facts that cannot both be so: both are kept and shown. */
+export const Contradiction = z.strictObject({
+  code: ContradictionCode,
+  values: Figures,
+  asWritten: z.optional(z.strictObject({ says: z.string(), do: z.string() })),
+})
 export type Contradiction = z.infer<typeof Contradiction>
 
 /** A fact worth getting next: the more different verdicts its values lead to, the sooner. */
 export const NextCheck = z.strictObject({
   field: z.string(),
-  ask: z.string(),
   couldChange: z.array(FindingCode),
   verdicts: z.int(),
   seconds: z.number(),
+  asWritten: z.optional(z.strictObject({ ask: z.string() })),
 })
 export type NextCheck = z.infer<typeof NextCheck>
 
+/**
+ * Facts only: codes, wheels and figures. `asWritten` is present only in what was issued before diagnoses held codes:
+ * its words are printed in place of made ones.
+ */
 export const Diagnosis = z.strictObject({
   ruleSet: z.string(),
   primary: z.nullable(FindingCode),

@@ -2,17 +2,24 @@ import { readingOrder, type WheelPosition } from '../wheels.ts'
 import type { Confidence, Figures, FindingCode, FindingKind, Hold, Offer, Stop } from './diagnosis.ts'
 import type { Facts } from './facts/facts.ts'
 import type { WheelFacts } from './facts/wheel-facts.ts'
+import type { ReasonCode, ReasonFigures } from './reason-codes.ts'
 
-/** A field of the evidence and what its value says for the finding. */
-export type Ground = { readonly field: string; readonly says: string }
+/** What a value shows: a code, and the figures that this code needs. */
+export type Shown = {
+  [Code in Exclude<ReasonCode, 'as-written'>]: Code extends keyof ReasonFigures
+    ? { readonly code: Code; readonly values: ReasonFigures[Code] }
+    : { readonly code: Code; readonly values?: never }
+}[Exclude<ReasonCode, 'as-written'>]
 
-/** A rule that applies: where, how surely, and what it rests on. Words are made only when they are asked for. */
+/** A field of the evidence and what its value shows. */
+export type Ground = { readonly field: string } & Shown
+
+/** A rule that applies: where, how surely, and why. Reasons and figures are computed only for a finding that stays. */
 export type Match = {
   readonly wheels: readonly WheelPosition[]
   readonly confidence?: Confidence
   readonly kind?: FindingKind
   readonly stop?: Stop
-  readonly next?: string
   readonly offers?: readonly Offer[]
   readonly holds?: readonly Hold[]
   /** Called with the wheels that are left when another finding has made this one idle on some of them. */
@@ -42,7 +49,6 @@ export type RuleBody = {
   readonly reads: readonly string[]
   readonly when: string
   readonly means: string
-  readonly next: string
   readonly offers: readonly Offer[]
   readonly holds: readonly Hold[]
 } & (
@@ -69,12 +75,15 @@ export const onWheels = (
 export const positionsOf = (wheels: readonly WheelFacts[]): WheelPosition[] =>
   readingOrder.filter((position) => wheels.some((wheel) => wheel.position === position))
 
+/** One field with what its value shows. */
+export const ground = (field: string, shown: Shown): Ground => ({ field, ...shown })
+
 /** The same ground for each wheel, its field named from the wheel's position. */
 export const groundsOf = (
   wheels: readonly WheelFacts[],
   field: string,
-  says: (wheel: WheelFacts) => string,
-): Ground[] => wheels.map((wheel) => ({ field: `wheels.${wheel.position}.${field}`, says: says(wheel) }))
+  shows: (wheel: WheelFacts) => Shown,
+): Ground[] => wheels.map((wheel) => ({ field: `wheels.${wheel.position}.${field}`, ...shows(wheel) }))
 
 /** Figures that name a match's wheels: one by `wheel`, several by `wheels`. */
 export const wheelFigures = (wheels: readonly WheelFacts[]): Figures => {

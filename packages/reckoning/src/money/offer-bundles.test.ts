@@ -13,20 +13,15 @@ const offered = (findings: Finding[], of: Partial<OfferOf> = {}) =>
     sheet,
     prices,
     look: 'waived',
+    sentenceOf: ({ code, wheels }) => [code, ...wheels].join(' '),
     ...of,
   })
 
-const silent = (...wheels: WheelPosition[]) =>
-  finding('sensor-silent', wheels, ['sensor', 'relearn'], 'It is silent.')
-const four = finding(
-  'set-of-four-worth-offering',
-  ['LF', 'RF', 'RR', 'LR'],
-  ['set-of-four'],
-  'All four are old.',
-)
-const leak = (wheel: WheelPosition) => finding('slow-leak', [wheel], ['leak-find'], `${wheel} leaks.`)
-const stem = (wheel: WheelPosition) => finding('stem-corroded', [wheel], ['stem'], `${wheel} is corroded.`)
-const low = finding('cold-weather', ['LF'], ['pressure-set'], 'It is cold.')
+const silent = (...wheels: WheelPosition[]) => finding('sensor-silent', wheels, ['sensor', 'relearn'])
+const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
+const leak = (wheel: WheelPosition) => finding('slow-leak', [wheel], ['leak-find'])
+const stem = (wheel: WheelPosition) => finding('stem-corroded', [wheel], ['stem'])
+const low = finding('cold-weather', ['LF'], ['pressure-set'])
 
 const lineKeys = ({ lines }: { lines: readonly { lineKey: string }[] }) => lines.map(({ lineKey }) => lineKey)
 const keys = (bundles: readonly { bundleKey: string }[]) => bundles.map(({ bundleKey }) => bundleKey)
@@ -38,7 +33,7 @@ describe('what is offered for a silent sensor', () => {
     expect(bundle).toMatchObject({
       bundleKey: 'sensor.LF-RR',
       title: 'New sensor, left front and right rear',
-      reason: 'It is silent.',
+      reason: 'sensor-silent RR LF',
       findings: ['sensor-silent'],
       safety: true,
       caution: 'CT-01',
@@ -65,7 +60,7 @@ describe('what is offered for a silent sensor', () => {
     expect(keys(bundles)).toEqual(['sensor.RR', 'sensor.set-of-four'])
     expect(bundles[1]).toMatchObject({
       title: 'New sensors in all wheels',
-      reason: 'It is silent.',
+      reason: 'sensor-silent RR',
       findings: ['sensor-silent', 'set-of-four-worth-offering'],
       caution: 'CT-05',
       alternativeTo: 'sensor.RR',
@@ -106,7 +101,7 @@ describe('what is offered for a leak', () => {
     expect(keys(bundles)).toEqual(['leak.LF', 'leak.LR'])
     expect(bundles[1]).toMatchObject({
       title: 'Find and repair the leak, left rear',
-      reason: 'LR leaks.',
+      reason: 'slow-leak LR',
       findings: ['slow-leak'],
       safety: true,
       caution: 'CT-16',
@@ -139,12 +134,12 @@ describe('what is offered for a leak', () => {
 
 describe('what is offered for a stem', () => {
   it('is to renew it, wheel by wheel', () => {
-    const kit = finding('stem-leaking', ['RR'], ['service-kit'], 'RR hisses.')
+    const kit = finding('stem-leaking', ['RR'], ['service-kit'])
     const bundles = offered([stem('LF'), kit])
     expect(keys(bundles)).toEqual(['stem.LF', 'stem.RR'])
     expect(bundles[1]).toMatchObject({
       title: 'Renew the valve stem, right rear',
-      reason: 'RR hisses.',
+      reason: 'stem-leaking RR',
       findings: ['stem-leaking'],
       safety: true,
       caution: 'CT-17',
@@ -173,13 +168,13 @@ describe('what is offered for a stem', () => {
 })
 
 describe('what is offered where nothing is to be fitted', () => {
-  const moved = finding('rotated-without-relearn', ['LF'], ['relearn'], 'They were exchanged.')
+  const moved = finding('rotated-without-relearn', ['LF'], ['relearn'])
 
   it('is the relearn, with the pressures', () => {
     expect(offered([moved, low], { look: 'charged' })).toMatchObject([
       {
         bundleKey: 'relearn',
-        reason: 'They were exchanged.',
+        reason: 'rotated-without-relearn LF',
         findings: ['rotated-without-relearn', 'cold-weather'],
         safety: true,
         caution: 'CT-01',
@@ -203,11 +198,11 @@ describe('what is offered where nothing is to be fitted', () => {
   })
 
   it('is the reset of a system without sensors, with the pressures', () => {
-    const reset = finding('reset-only', [], ['reset'], 'Only a reset is due.')
+    const reset = finding('reset-only', [], ['reset'])
     expect(offered([reset, low], { sheet: noSensors })).toMatchObject([
       {
         bundleKey: 'reset',
-        reason: 'Only a reset is due.',
+        reason: 'reset-only',
         findings: ['reset-only', 'cold-weather'],
         safety: false,
         caution: null,
@@ -226,7 +221,7 @@ describe('what is offered where nothing is to be fitted', () => {
     expect(offered([low, low])).toMatchObject([
       {
         bundleKey: 'pressures',
-        reason: 'It is cold.',
+        reason: 'cold-weather LF',
         findings: ['cold-weather'],
         safety: false,
         caution: null,

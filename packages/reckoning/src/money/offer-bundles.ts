@@ -22,6 +22,8 @@ export type OfferOf = {
   readonly prices: PriceList
   /** Whether the look is charged with the first priced bundle; waived, it stands there at no charge. */
   readonly look: 'charged' | 'waived'
+  /** What the customer reads of a finding; the first one of a bundle is its reason. */
+  readonly sentenceOf: (finding: Finding) => string
 }
 
 /**
@@ -82,18 +84,22 @@ const sensorBundles = (of: OfferOf): OfferedBundle[] => {
     : [one, fitSensors(of, four, [...findings, ...set], 'sensor.set-of-four', one.bundleKey)]
 }
 
+const reasonFrom = ({ sentenceOf }: OfferOf, [first]: readonly Finding[]): string =>
+  first === undefined ? '' : sentenceOf(first)
+
 const fitSensors = (
-  { sheet, prices }: OfferOf,
+  of: OfferOf,
   wheels: readonly WheelPosition[],
   findings: readonly Finding[],
   bundleKey: string,
   alternativeTo: string | null,
 ): OfferedBundle => {
+  const { sheet, prices } = of
   const hours = prices.hours.relearnFirst + prices.hours.relearnEachMore * (wheels.length - 1)
   return {
     bundleKey,
     title: alternativeTo === null ? `New sensor, ${namesOf(wheels)}` : 'New sensors in all wheels',
-    reason: findings[0]?.customer ?? '',
+    reason: reasonFrom(of, findings),
     findings: codesOf(findings),
     safety: true,
     // A No to the set leaves the warning alone where the one sensor is authorized.
@@ -136,7 +142,7 @@ const leakBundles = (of: OfferOf): OfferedBundle[] => {
     return {
       bundleKey: `leak.${wheel}`,
       title: `Find and repair the leak, ${wheelNames[wheel]}`,
-      reason: here[0]?.customer ?? '',
+      reason: reasonFrom(of, here),
       findings: codesOf(here),
       safety: true,
       caution: 'CT-16',
@@ -166,7 +172,7 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
       return {
         bundleKey: `stem.${wheel}`,
         title: `Renew the valve stem, ${wheelNames[wheel]}`,
-        reason: here[0]?.customer ?? '',
+        reason: reasonFrom(of, here),
         findings: codesOf(here),
         safety: true,
         caution: 'CT-17',
@@ -195,7 +201,7 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
         ...usual,
         bundleKey: 'relearn',
         title: 'Make the vehicle learn its sensors',
-        reason: relearn[0]?.customer ?? '',
+        reason: reasonFrom(of, relearn),
         findings: codesOf([...relearn, ...pressures]),
         safety: true,
         caution: 'CT-01',
@@ -212,7 +218,7 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
         ...usual,
         bundleKey: 'reset',
         title: 'Set the pressures and reset the system',
-        reason: reset[0]?.customer ?? '',
+        reason: reasonFrom(of, reset),
         findings: codesOf([...reset, ...pressures]),
         works: [{ kind: 'reset' }, { kind: 'set-pressures' }],
         lines: [
@@ -231,7 +237,7 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
       ...usual,
       bundleKey: 'pressures',
       title: 'Set all pressures for the day',
-      reason: pressures[0]?.customer ?? '',
+      reason: reasonFrom(of, pressures),
       findings: codesOf(pressures),
       works: [{ kind: 'set-pressures' }],
       lines: [noChargeLine('pressures', 'All pressures set for the day, no charge')],

@@ -21,6 +21,7 @@ const estimateFor = (
       sheet,
       prices,
       look,
+      sentenceOf: () => 'A sentence.',
     }),
     prices,
     revision: 1,

@@ -1,4 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import { english } from '@bayledger/wording/en/english'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, dollars, notChecked, words } from './figures.ts'
@@ -140,6 +142,7 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
       ]
 }
 
-const findingSentence = (state: OrderState, code: string): string =>
-  state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)?.customer ??
-  code.replaceAll('-', ' ')
+const findingSentence = (state: OrderState, code: string): string => {
+  const found = state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)
+  return found ? sentenceFor(english, found) : code.replaceAll('-', ' ')
+}

@@ -1,4 +1,4 @@
-import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Diagnosis, Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { describe, expect, it } from 'vitest'
 import { reportContext } from '../../test-support/worked-context.ts'
 import { digest, technician } from '../../test-support/worked-people.ts'
@@ -17,7 +17,7 @@ const stop: Finding = {
   wheels: ['LF'],
   kind: 'stop',
   stop: 'repair-before-release',
-  customer: 'The valve stem on the left front wheel is leaking.',
+  figures: { wheel: 'LF', form: 'leaks' },
 }
 const withDiagnosis = (change: Partial<Diagnosis>) => ({
   ...workedState,
@@ -58,38 +58,70 @@ describe('the findings of a report', () => {
   })
 
   it('put what explains the light before what else was found, also where it must be asked first', () => {
-    const also: Finding = { ...silent, code: 'interference-suspected', kind: 'also', customer: 'A charger.' }
-    const asks: Finding = { ...silent, code: 'malfunction-unexplained', kind: 'ask', customer: 'A fault.' }
+    const also: Finding = { ...silent, code: 'interference-suspected', kind: 'also' }
+    const asks: Finding = { ...silent, code: 'malfunction-unexplained', kind: 'ask' }
     const lines = linesOf(withDiagnosis({ primary: asks.code, findings: [also, asks] }))
-    expect(lines.slice(0, 2).map(({ sentence }) => sentence)).toEqual(['A fault.', 'A charger.'])
+    expect(lines.slice(0, 2).map(({ sentence }) => sentence)).toEqual([
+      expect.stringContaining('the car reports a fault'),
+      expect.stringContaining('may drown out the sensors'),
+    ])
   })
 
   it('tell a reason by where it was seen and what was seen, in words', () => {
     const because = [
-      { field: 'wheels.RR.answer', value: 'silent', unit: null, says: 'at 3 tries' },
-      { field: 'controlModule.codes', value: 'no-signal', unit: null, says: 'it misses it too' },
-    ]
+      { field: 'wheels.RR.answer', value: 'silent', unit: null, code: 'silent', values: { tries: 3 } },
+      {
+        field: 'controlModule.codes',
+        value: 'no-signal',
+        unit: null,
+        code: 'vehicle-misses-it-too',
+        values: { wheel: 'RR' },
+      },
+    ] satisfies Reason[]
     const [line] = linesOf(withDiagnosis({ findings: [{ ...silent, because }] }))
     expect(line?.reasons.slice(1, 3)).toEqual([
-      'Right rear sensor silent: at 3 tries',
-      'Trouble codes stored in the vehicle no signal: it misses it too',
+      'Right rear sensor silent: silent at 3 tries',
+      'Trouble codes stored in the vehicle no signal: the vehicle misses the right rear too',
     ])
   })
 
   it('name a contradiction as one, in its own words', () => {
-    const contradiction = {
-      code: 'gauge-against-sensors',
-      says: 'They differ by 6 psi.',
-      do: 'Read again.',
-    } as const
+    const contradiction = { code: 'gauge-against-sensors', values: {} } as const
     const line = linesOf(withDiagnosis({ contradictions: [contradiction] })).find(
       ({ severity }) => severity === 'contradiction',
     )
     expect(line).toEqual({
       severity: 'contradiction',
-      sentence: 'They differ by 6 psi.',
-      reasons: ['Next: Read again.'],
+      sentence: 'Our gauge is the odd one out.',
+      reasons: ['Next: Take every reading again with the master gauge.'],
     })
+  })
+
+  it('print what an older diagnosis said only in words as those words', () => {
+    const asWritten: Finding = {
+      ...silent,
+      because: [
+        {
+          field: 'wheels.RR.answer',
+          value: 'silent',
+          unit: null,
+          code: 'as-written',
+          values: { words: 'no answer' },
+        },
+      ],
+      asWritten: { next: 'Fit a new one.', customer: 'Your sensor is dead.' },
+    }
+    const contradiction = {
+      code: 'gauge-against-sensors',
+      values: {},
+      asWritten: { says: 'They differ.', do: 'Read again.' },
+    } as const
+    const lines = linesOf(withDiagnosis({ findings: [asWritten], contradictions: [contradiction] }))
+    expect(lines[0]).toMatchObject({
+      sentence: 'Your sensor is dead.',
+      reasons: [expect.anything(), 'Right rear sensor silent: no answer', 'Next: Fit a new one.'],
+    })
+    expect(lines[1]).toMatchObject({ sentence: 'They differ.', reasons: ['Next: Read again.'] })
   })
 
   it('keep a technician’s own finding with its reason, and what was computed beside it', () => {
@@ -108,7 +140,9 @@ describe('the findings of a report', () => {
       context,
     )
     expect(found.severity).toBe('repair-before-release')
-    expect(found.sentence).toBe(`${stop.customer} Cause: ${silent.customer}`)
+    expect(found.sentence).toBe(
+      'The valve stem on the left front wheel is leaking. It can let go without warning. Please have it replaced before you drive. Cause: The sensor in the right rear wheel no longer answers. We asked 3 times; the others answered.',
+    )
     expect(found.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
   })
 })

@@ -2,6 +2,8 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { english } from '@bayledger/wording/en/english'
 import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/wording/fields'
+import { reasonWords } from '@bayledger/wording/reasons'
+import { nextAction, sentenceFor, wordedContradiction } from '@bayledger/wording/worded-diagnosis'
 import type { FindingLine, Section } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { number, sentence } from './figures.ts'
@@ -24,18 +26,20 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
       .toSorted((one, other) => placeOf(one, diagnosis.primary) - placeOf(other, diagnosis.primary))
       .map((finding) => ({
         severity: severityOf(finding, diagnosis.primary),
-        sentence: finding.customer,
+        sentence: sentenceFor(english, finding),
         reasons: [
           `${english.findingTitles[finding.code]}. ${english.confidence[finding.confidence].word}.`,
-          ...finding.because.map(reasonWords),
-          ...(finding.next ? [`Next: ${finding.next}`] : []),
+          ...finding.because.map(reasonLine),
+          `Next: ${nextAction(english, finding)}`,
         ],
       })),
-    ...diagnosis.contradictions.map(({ says, do: next }) => ({
-      severity: 'contradiction' as const,
-      sentence: says,
-      reasons: [`Next: ${next}`],
-    })),
+    ...diagnosis.contradictions
+      .map((one) => wordedContradiction(english, one))
+      .map(({ says, do: next }) => ({
+        severity: 'contradiction' as const,
+        sentence: says,
+        reasons: [`Next: ${next}`],
+      })),
     ...unchecked(diagnosis.unchecked),
     ...(evidence.notPossible ?? []).map(({ field, why }) => ({
       severity: 'could-not-be-checked' as const,
@@ -74,12 +78,14 @@ const unchecked = (fields: readonly string[]): FindingLine[] =>
         },
       ]
 
-const reasonWords = (reason: Reason): string => {
+const reasonLine = (reason: Reason): string => {
   const value =
     typeof reason.value === 'number'
       ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
       : plainValue(reason)
-  return sentence(`${seenWords(english, reason.field)}${value === '' ? '' : ` ${value}`}: ${reason.says}`)
+  return sentence(
+    `${seenWords(english, reason.field)}${value === '' ? '' : ` ${value}`}: ${reasonWords(english, reason)}`,
+  )
 }
 
 /** A sensor's ID is shortened here too: this is the customer's copy. */

@@ -2,7 +2,9 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { english } from '@bayledger/wording/en/english'
 import { fieldWords } from '@bayledger/wording/fields'
+import { reasonWords } from '@bayledger/wording/reasons'
 import { telephoneWords } from '@bayledger/wording/telephone'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { type Cell, type PageOne, severityWords } from '../content.ts'
 import { notDoneLines } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
@@ -89,11 +91,14 @@ const found = (state: OrderState, context: ReportContext): PageOne['found'] => {
       proof: null,
       entry,
     }
-  const told = stops.length === 0 ? [first.customer] : stops.map(({ customer }) => customer)
+  const told = (stops.length === 0 ? [first] : stops).map((finding) => sentenceFor(english, finding))
   const alsoCause = cause && cause.kind !== 'stop' && stops.length > 0
   return {
     severity: severityOf(first, primary),
-    sentence: [...told, ...(alsoCause ? [`${severityWords.cause}: ${cause.customer}`] : [])].join(' '),
+    sentence: [
+      ...told,
+      ...(alsoCause ? [`${severityWords.cause}: ${sentenceFor(english, cause)}`] : []),
+    ].join(' '),
     proof: proofOfFinding(cause ?? first),
     entry,
   }
@@ -105,7 +110,7 @@ const proofOfFinding = ({ because }: Finding): PageOne['found']['proof'] => {
   if (!reason || typeof reason.value !== 'number') return null
   return {
     figure: { kind: 'figure', value: number(reason.value, reason.unit ?? ''), unit: unitWords(reason) },
-    says: sentence(`${fieldWords(english, reason.field)}: ${reason.says}`),
+    says: sentence(`${fieldWords(english, reason.field)}: ${reasonWords(english, reason)}`),
   }
 }
 

@@ -1,11 +1,16 @@
 import type { Language } from '../language.ts'
+import { checks } from './checks.ts'
 import { confidence } from './confidence.ts'
 import { conflicts } from './conflicts.ts'
+import { contradictions } from './contradictions.ts'
 import { fields } from './fields.ts'
+import { findingActions } from './finding-actions.ts'
+import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { lights } from './lights.ts'
 import { partRefusals } from './part-refusals.ts'
+import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
 import { steps } from './steps.ts'
@@ -14,13 +19,18 @@ import { workCautions } from './work-cautions.ts'
 
 export const english: Language = {
   code: 'en',
+  checks,
   confidence,
   conflicts,
+  contradictions,
   fields,
+  findingActions,
+  findingSentences,
   findingTitles,
   gates,
   lights,
   partRefusals,
+  reasons,
   refusals,
   relearn,
   steps,

@@ -4,6 +4,7 @@ import type { StepNamed } from '@bayledger/reckoning/step'
 import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
 import { stepDoes } from '../steps.ts'
+import { findingActions } from './finding-actions.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
@@ -137,7 +138,7 @@ export const refusals: RefusalsWording = {
   WHEEL_ALREADY_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel is already off. Take the next step of the plan.`,
   WHEEL_HELD_BY_FINDING: ({ wheel, finding }) =>
-    `Keep ${wheel === null ? 'this wheel' : `the ${wheels.names[wheel]} wheel`} on until this is settled: ${findingTitles[finding]}. The findings say what to do.`,
+    `Keep ${wheel === null ? 'this wheel' : `the ${wheels.names[wheel]} wheel`} on until this is settled: ${findingTitles[finding]}. ${findingActions[finding]}`,
   WHEEL_NOT_TORQUED: ({ why, wheel }) =>
     why === 'off'
       ? `The ${wheels.names[wheel]} wheel is off. Fit it before torquing it.`
@@ -145,7 +146,7 @@ export const refusals: RefusalsWording = {
   WHEEL_NOT_SECURED: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel is off, untorqued or unchecked. Put it on, torque it and let a second person check it first.`,
   WORK_HELD_BY_FINDING: ({ finding }) =>
-    `Not yet. This must be settled first: ${findingTitles[finding]}. The findings say what to do.`,
+    `Not yet. This must be settled first: ${findingTitles[finding]}. ${findingActions[finding]}`,
   SENSOR_BROKEN_OPEN: ({ wheel }) =>
     `The working ${wheels.names[wheel]} sensor was broken in our hands. Fit another one first; the vehicle stays until then.`,
   SENSOR_FREQUENCY_WRONG: ({ foundMHz, wantedMHz }) =>

@@ -5,6 +5,8 @@ import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/cus
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { canDrive } from '@bayledger/report/compose/verdicts'
+import { english } from '@bayledger/wording/en/english'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
 export type CustomerContext = {
   readonly shopName: string
@@ -51,7 +53,7 @@ const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
     const severity = toldAs(finding, diagnosis?.primary ?? null)
     return severity === null
       ? []
-      : [{ code: finding.code, severity, wheels: finding.wheels, sentence: finding.customer }]
+      : [{ code: finding.code, severity, wheels: finding.wheels, sentence: sentenceFor(english, finding) }]
   })
   const isStop = ({ severity }: (typeof told)[number]) => severity !== 'cause' && severity !== 'unexplained'
   return [...told.filter(isStop), ...told.filter((finding) => !isStop(finding))]

@@ -3,13 +3,16 @@ import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { type ParsedEvidence, parseEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { readEvidence } from '@bayledger/reckoning/evidence/read-evidence'
+import { english } from '@bayledger/wording/en/english'
+import { type WordedDiagnosis, wordedDiagnosis } from '@bayledger/wording/worded-diagnosis'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
 import { getLedger } from '../orders/service.ts'
 import { differencesBetween } from './service/compare-diagnoses.ts'
 
 /** Findings for evidence as it came, unread; every fault of it is named at once. */
-export const computeDiagnosis = (bytes: Uint8Array | null): Diagnosis => diagnosisOf(readEvidence(bytes))
+export const computeDiagnosis = (bytes: Uint8Array | null): WordedDiagnosis =>
+  wordedDiagnosis(english, diagnosisOf(readEvidence(bytes)))
 
 const diagnosisOf = (read: ParsedEvidence): Diagnosis => {
   if (read.ok) return diagnose(read.evidence)
@@ -37,6 +40,6 @@ export const compareWithTodaysRules = async (
     issuedByRuleSet: diagnosis.ruleSet,
     todaysRuleSet: today.ruleSet,
     differences: differencesBetween(diagnosis, today),
-    today,
+    today: wordedDiagnosis(english, today),
   }
 }

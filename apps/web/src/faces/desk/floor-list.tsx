@@ -9,6 +9,7 @@ import { deskOrderPath } from '../../lib/paths.ts'
 import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { useShopClock } from './shop-clock.ts'
+import './floor-list.css'
 
 /** Open orders by whose move it is; each says in a sentence what it waits for, and for how long. */
 export function FloorList() {

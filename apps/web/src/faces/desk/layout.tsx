@@ -9,7 +9,7 @@ import { call } from '../../lib/api-client.ts'
 import { patterns } from '../../lib/paths.ts'
 import { Button } from '../../ui/button.tsx'
 import { FloorList } from './floor-list.tsx'
-import './desk.css'
+import './layout.css'
 
 /** Search and what can be begun on top, the floor at the left, one sheet at the right. */
 export function DeskLayout() {

@@ -16,13 +16,14 @@ const finding = (change: Partial<Finding>): Finding => ({
   confidence: 'firm',
   kind: 'cause',
   because: [],
-  next: '',
-  customer: '',
   figures: {},
   offers: [],
   holds: [],
   ...change,
 })
+
+/** What the value shows does not matter here. */
+const shown = { code: 'fitted', values: {} } as const
 
 describe('the order of reading', () => {
   it('is stops, the cause, also found, ask first, for information, whatever order they came in', () => {
@@ -77,9 +78,9 @@ describe('the words of a finding', () => {
   })
 
   it('prove it by the first measured figure with its unit, never by a count or a yes', () => {
-    const gauge = { field: 'wheels.LF.gauge', value: 22, unit: 'psi', says: 'low' }
-    const seen = { field: 'wheels.LF.sealantSeen', value: true, unit: null, says: 'seen' }
-    const tries = { field: 'wheels.LF.tries', value: 3, unit: null, says: 'tries' }
+    const gauge = { field: 'wheels.LF.gauge', value: 22, unit: 'psi', ...shown }
+    const seen = { field: 'wheels.LF.sealantSeen', value: true, unit: null, ...shown }
+    const tries = { field: 'wheels.LF.tries', value: 3, unit: null, ...shown }
     expect(proofOf(finding({ because: [seen, tries, gauge] }))).toEqual(gauge)
     expect(proofOf(finding({ because: [seen, tries] }))).toBeNull()
     expect([gauge, seen, tries].map(valueWords)).toEqual(['22.0 psi', 'yes', '3'])
@@ -87,7 +88,7 @@ describe('the words of a finding', () => {
 
   it('say a temperature with its degrees, an ID in capitals, and what was not read', () => {
     const words = (field: string, value: string | number | null, unit: string | null) =>
-      valueWords({ field, value, unit, says: '' })
+      valueWords({ field, value, unit, ...shown })
     expect(words('surroundings.outdoor', -5, 'F')).toBe('−5 °F')
     expect(words('wheels.LF.id', '1a2b', null)).toBe('1A2B')
     expect(words('light.behavior', 'flash-then-solid', null)).toBe('flash then solid')
@@ -95,7 +96,7 @@ describe('the words of a finding', () => {
   })
 
   it('title a reason by what was seen, not by the question that it answered', () => {
-    const title = (field: string) => reasonTitle({ field, value: null, unit: null, says: '' })
+    const title = (field: string) => reasonTitle({ field, value: null, unit: null, ...shown })
     expect(title('wheels.RR.answer')).toBe('Right rear sensor')
     expect(title('wheels.RR.gauge')).toBe('Right rear gauge pressure')
     expect(title('controlModule.ids.LF')).toBe('Left front sensor ID stored in the vehicle')

@@ -1,8 +1,13 @@
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { confidence } from '@bayledger/wording/en/confidence'
+import { contradictions as contradictionsWording } from '@bayledger/wording/en/contradictions'
 import { fields } from '@bayledger/wording/en/fields'
+import { findingActions } from '@bayledger/wording/en/finding-actions'
+import { reasons } from '@bayledger/wording/en/reasons'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { fieldWords } from '@bayledger/wording/fields'
+import { reasonWords } from '@bayledger/wording/reasons'
+import { nextAction, wordedContradiction } from '@bayledger/wording/worded-diagnosis'
 import type { ReactNode } from 'react'
 import { Figure } from '../../ui/figure.tsx'
 import {
@@ -20,19 +25,21 @@ import {
 import { SeverityMark } from './severity-mark.tsx'
 import './findings-list.css'
 
+const words = { contradictions: contradictionsWording, fields, findingActions, reasons, wheels }
+
 type FindingsListProps = {
   diagnosis: Diagnosis
   /** The vehicle with the wheels that a finding concerns marked by its word. */
   drawing: (finding: Finding, word: string) => ReactNode
-  /** The customer's sentence belongs where somebody talks to the customer. */
-  withSentences: boolean
+  /** What the customer reads, where somebody talks to the customer; `null` elsewhere. */
+  sentenceOf: ((finding: Finding) => string) | null
 }
 
 /**
  * Findings in the order of reading: stops, the cause with its figure, also found, ask first, for information; then
  * what contradicts what. Each opens to its evidence.
  */
-export function FindingsList({ diagnosis, drawing, withSentences }: FindingsListProps) {
+export function FindingsList({ diagnosis, drawing, sentenceOf }: FindingsListProps) {
   const { primary, findings, contradictions } = diagnosis
   return (
     <>
@@ -42,17 +49,19 @@ export function FindingsList({ diagnosis, drawing, withSentences }: FindingsList
           finding={finding}
           primary={primary}
           drawing={drawing}
-          sentence={withSentences ? finding.customer : null}
+          sentence={sentenceOf === null ? null : sentenceOf(finding)}
         />
       ))}
-      {contradictions.map(({ code, says, do: action }) => (
-        <SeverityMark key={`${code} ${says}`} severity="also-found" word="These cannot both be so">
-          <p>{says}</p>
-          <p>
-            <strong>{action}</strong>
-          </p>
-        </SeverityMark>
-      ))}
+      {contradictions
+        .map((one) => wordedContradiction(words, one))
+        .map(({ code, says, do: action }) => (
+          <SeverityMark key={code} severity="also-found" word="These cannot both be so">
+            <p>{says}</p>
+            <p>
+              <strong>{action}</strong>
+            </p>
+          </SeverityMark>
+        ))}
     </>
   )
 }
@@ -82,10 +91,10 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
                   unit={unitWords(proof.unit)}
                   size="large"
                 />{' '}
-                {fieldWords({ fields, wheels }, proof.field)}: {proof.says}
+                {fieldWords(words, proof.field)}: {reasonWords(words, proof)}
               </>
             ) : (
-              first?.says
+              first && reasonWords(words, first)
             )}
           </span>
         </summary>
@@ -93,7 +102,7 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
       </details>
       {sentence === null ? null : <p>{sentence}</p>}
       <p>
-        <strong>Next: {finding.next}</strong>
+        <strong>Next: {nextAction(words, finding)}</strong>
       </p>
     </SeverityMark>
   )
@@ -108,8 +117,8 @@ function FindingEvidence({ finding, drawing }: { finding: Finding; drawing: Reac
       <div>
         <ul className="finding-reasons">
           {finding.because.map((reason) => (
-            <li key={`${reason.field} ${reason.says}`}>
-              {reasonTitle(reason)}: {valueWords(reason)}; {reason.says}
+            <li key={`${reason.field} ${reason.code}`}>
+              {reasonTitle(reason)}: {valueWords(reason)}; {reasonWords(words, reason)}
             </li>
           ))}
         </ul>

@@ -1,16 +1,21 @@
 import { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { Evidence } from '@bayledger/reckoning/evidence/evidence'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
+import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, roles } from '../../role.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Digest, Id, plainText } from '../../text.ts'
+import { DiagnosisIssuedVersion1, diagnosisToVersion2 } from './diagnosis-version-1.ts'
 
 export const findingKinds = {
-  /** The whole evidence, findings and rule set; the server recomputes it before it is admitted. */
+  /** The whole evidence, findings and rule set, as facts; the server recomputes them before it admits them. */
   'diagnosis.issued': kind(
     z.strictObject({ evidence: Evidence, diagnosis: Diagnosis, evidenceDigest: Digest }),
-    { roles: bayRoles, writtenBy: ['staff', 'system'] },
+    {
+      earlier: [earlierVersion(DiagnosisIssuedVersion1, diagnosisToVersion2)],
+      roles: bayRoles,
+      writtenBy: ['staff', 'system'],
+    },
   ),
   'diagnosis.confirmed': kind(
     z.strictObject({

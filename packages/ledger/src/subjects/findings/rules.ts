@@ -5,6 +5,7 @@ import { canonicalText, digestOf } from '../../hash-chain.ts'
 import { evidenceOf } from '../../questions/evidence-of.ts'
 import { bareReason, missingOnArrival } from '../../questions/gates.ts'
 import type { findingKinds } from './kinds.ts'
+import { areSameFacts } from './same-facts.ts'
 
 export const findingRules: Rules<keyof typeof findingKinds> = {
   // What was computed elsewhere is computed again here: nobody can write findings that the evidence does not make.
@@ -14,7 +15,7 @@ export const findingRules: Rules<keyof typeof findingKinds> = {
       const same =
         canonicalText(evidence) === canonicalText(payload.evidence) &&
         digestOf(evidence) === payload.evidenceDigest &&
-        canonicalText(diagnose(evidence)) === canonicalText(payload.diagnosis)
+        areSameFacts(payload.diagnosis, diagnose(evidence))
       return same ? null : refuse('DIAGNOSIS_DIFFERS', {})
     },
   ],

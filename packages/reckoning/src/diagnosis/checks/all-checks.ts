@@ -1,4 +1,4 @@
-import { readingOrder, type WheelPosition, wheelNames } from '../../wheels.ts'
+import { readingOrder, type WheelPosition } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { CheckedField } from './checked-fields.ts'
 import type { FieldCheck, WheelCheck } from './field-check.ts'
@@ -11,7 +11,6 @@ const atWheel = (check: WheelCheck, position: WheelPosition): FieldCheck => {
   const field: CheckedField = `wheels.${position}.${check.name}`
   return {
     field,
-    ask: check.ask.replace('{wheel}', wheelNames[position]),
     seconds: check.seconds,
     applies: (facts) => {
       const wheel = facts.wheel(position)

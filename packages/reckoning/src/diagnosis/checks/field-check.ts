@@ -6,22 +6,20 @@ import type { CheckedField, WheelField } from './checked-fields.ts'
 export type Supposition = Readonly<Record<string, unknown>>
 
 /**
- * One fact that can be got at the vehicle or from the customer: how to ask for it, how long that takes, whether this
- * vehicle has it at all, and the values that it could plausibly have.
+ * One fact that can be had at the vehicle or from the customer: how long that takes, whether this vehicle has it at
+ * all, and the values that it could plausibly have.
  */
 export type FieldCheck = {
   readonly field: CheckedField
-  readonly ask: string
   /** At the vehicle, walking included (common practice, no source). */
   readonly seconds: number
   readonly applies?: (facts: Facts) => boolean
   readonly suppositions: (facts: Facts) => readonly Supposition[]
 }
 
-/** The same for a fact that each wheel has; `{wheel}` in the words stands for its name. */
+/** The same for a fact that each wheel has. */
 export type WheelCheck = {
   readonly name: WheelField
-  readonly ask: string
   readonly seconds: number
   readonly applies?: (wheel: WheelFacts, facts: Facts) => boolean
   readonly values: (wheel: WheelFacts, facts: Facts) => readonly unknown[]

@@ -10,7 +10,6 @@ const holdsAnyId = (facts: Facts): boolean => facts.stored.all.size > 0
 export const moduleChecks: readonly FieldCheck[] = [
   {
     field: 'controlModule.state',
-    ask: 'Connect, and see whether the control module can be read.',
     seconds: 60,
     applies: sensing,
     suppositions: (facts) => [
@@ -21,7 +20,6 @@ export const moduleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'controlModule.notation',
-    ask: 'Note whether the stored IDs are shown in hexadecimal or decimal.',
     seconds: 10,
     applies: holdsAnyId,
     suppositions: (facts) => {
@@ -32,7 +30,6 @@ export const moduleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'controlModule.ids',
-    ask: 'Read the IDs that the vehicle holds.',
     seconds: 60,
     applies: (facts) => facts.sensing && !holdsAnyId(facts) && facts.stored.state !== 'blank',
     suppositions: (facts) =>
@@ -45,7 +42,6 @@ export const moduleChecks: readonly FieldCheck[] = [
   ...(['LF', 'RF', 'RR', 'LR', 'SP'] as const).map(
     (position): FieldCheck => ({
       field: `controlModule.ids.${position}`,
-      ask: `Read the ID that the vehicle holds for ${position}.`,
       seconds: 60,
       applies: (facts) => holdsAnyId(facts) && (position !== 'SP' || facts.spareMonitored),
       suppositions: (facts) => {
@@ -60,7 +56,6 @@ export const moduleChecks: readonly FieldCheck[] = [
   ),
   {
     field: 'controlModule.codes',
-    ask: 'Read the stored codes; clear none.',
     seconds: 60,
     applies: sensing,
     suppositions: (facts) => {
@@ -77,14 +72,12 @@ export const moduleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'strayIds',
-    ask: 'Note any ID heard that belongs to none of the wheels.',
     seconds: 30,
     applies: sensing,
     suppositions: () => [],
   },
   {
     field: 'history.earlierReadings',
-    ask: 'Look up earlier readings of this vehicle.',
     seconds: 20,
     suppositions: (facts) => {
       const readings = facts.road.flatMap((wheel) => {
@@ -102,7 +95,6 @@ export const moduleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'history.idsOnOtherVehicles',
-    ask: "Look up whether these IDs stand on another vehicle's record.",
     seconds: 10,
     applies: sensing,
     suppositions: (facts) => {
@@ -114,13 +106,11 @@ export const moduleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'history.ourWorkOn',
-    ask: 'Look up whether this shop worked on these wheels within 90 days.',
     seconds: 10,
     suppositions: (facts) => each('history.ourWorkOn', [[], facts.road.map((wheel) => wheel.position)]),
   },
   {
     field: 'history.partsUnderWarranty',
-    ask: 'Look up parts of ours that are in warranty.',
     seconds: 10,
     suppositions: (facts) =>
       each('history.partsUnderWarranty', [[], facts.road.map((wheel) => wheel.position)]),

@@ -18,8 +18,8 @@ export const nextChecksOf = (judgment: Judgment, unchecked: readonly FieldCheck[
         .map((supposition) => outcomeOf(judgment, supposition))
       const verdicts = new Set(outcomes.map(verdictOf)).size
       if (verdicts < 2) return []
-      const { field, ask, seconds } = check
-      return [{ field, ask, couldChange: codesThatDiffer(outcomes), verdicts, seconds }]
+      const { field, seconds } = check
+      return [{ field, couldChange: codesThatDiffer(outcomes), verdicts, seconds }]
     })
     .sort((one, other) => other.verdicts - one.verdicts || one.seconds - other.seconds)
 

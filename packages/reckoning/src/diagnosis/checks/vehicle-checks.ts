@@ -11,45 +11,38 @@ const mayHaveSpare = (facts: Facts): boolean => facts.spare !== null
 export const vehicleChecks: readonly FieldCheck[] = [
   {
     field: 'light.lampCheck',
-    ask: 'Key on, engine off: watch whether the warning light lights.',
     seconds: 15,
     suppositions: () => each('light.lampCheck', ['lights', 'dark']),
   },
   {
     field: 'light.behavior',
-    ask: 'Start and watch what the warning light does for two minutes.',
     seconds: 120,
     suppositions: () => each('light.behavior', LightBehavior.options),
   },
   {
     field: 'light.reported',
-    ask: "Ask for the light's behavior in the customer's own words.",
     seconds: 20,
     suppositions: () => [],
   },
   {
     field: 'vehicle.system',
-    ask: 'Find out whether this vehicle has sensors in its wheels.',
     seconds: 60,
     suppositions: () => each('vehicle.system', ['direct', 'indirect', 'none']),
   },
   {
     field: 'vehicle.sensorFrequencyMHz',
-    ask: 'Look up on which frequency the vehicle listens.',
     seconds: 60,
     applies: sensing,
     suppositions: () => each('vehicle.sensorFrequencyMHz', [315, 433.92]),
   },
   {
     field: 'vehicle.pressureDisplay',
-    ask: 'Look whether the dash shows a pressure for each wheel.',
     seconds: 20,
     applies: sensing,
     suppositions: () => each('vehicle.pressureDisplay', [false, true]),
   },
   {
     field: 'vehicle.spare',
-    ask: 'Look what kind of spare the vehicle carries.',
     seconds: 20,
     // Where a spare was looked at, there is one.
     suppositions: ({ evidence }) =>
@@ -57,14 +50,12 @@ export const vehicleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'vehicle.spareMonitored',
-    ask: 'Look up whether the vehicle listens to the spare.',
     seconds: 60,
     applies: (facts) => facts.sensing && mayHaveSpare(facts),
     suppositions: () => each('vehicle.spareMonitored', [false, true]),
   },
   {
     field: 'vehicle.sensorMounting',
-    ask: 'Look up whether the sensors sit on the valve or on a band.',
     seconds: 60,
     applies: (facts) => facts.monitored.some((wheel) => wheel.given.valve === 'plain'),
     suppositions: () => each('vehicle.sensorMounting', ['valve', 'band']),
@@ -73,7 +64,6 @@ export const vehicleChecks: readonly FieldCheck[] = [
     const other = axle === 'front' ? 'rear' : 'front'
     return {
       field: `vehicle.placard.${axle}`,
-      ask: `Read the ${axle} figure from the door label.`,
       seconds: 30,
       suppositions: (facts) => {
         const known = facts.evidence.vehicle?.placard?.[other]
@@ -89,7 +79,6 @@ export const vehicleChecks: readonly FieldCheck[] = [
   }),
   {
     field: 'vehicle.placard.spare',
-    ask: "Read the spare's figure from the door label.",
     seconds: 30,
     applies: mayHaveSpare,
     suppositions: (facts) =>
@@ -100,14 +89,12 @@ export const vehicleChecks: readonly FieldCheck[] = [
   },
   {
     field: 'vehicle.placard.verified',
-    ask: 'Photograph the door label and have its figures verified.',
     seconds: 30,
     suppositions: () => each('vehicle.placard.verified', [true, false]),
   },
   ...(['front', 'rear', 'spare'] as const).flatMap((axle): FieldCheck[] => [
     {
       field: `vehicle.warnAt.${axle}`,
-      ask: `Look up whether the maker publishes a warning point, ${axle}.`,
       seconds: 120,
       applies: axle === 'spare' ? mayHaveSpare : () => true,
       suppositions: (facts) => {
@@ -117,7 +104,6 @@ export const vehicleChecks: readonly FieldCheck[] = [
     },
     {
       field: `vehicle.loadClass.${axle}`,
-      ask: `Read the load class of the tires, ${axle}.`,
       seconds: 20,
       applies: axle === 'spare' ? mayHaveSpare : () => true,
       suppositions: () => each(`vehicle.loadClass.${axle}`, LoadClass.options),
@@ -126,7 +112,6 @@ export const vehicleChecks: readonly FieldCheck[] = [
   ...(['front', 'rear'] as const).map(
     (axle): FieldCheck => ({
       field: `vehicle.sidewallMaximum.${axle}`,
-      ask: `Read the maximum pressure on the sidewall, ${axle}.`,
       seconds: 20,
       suppositions: (facts) =>
         each(

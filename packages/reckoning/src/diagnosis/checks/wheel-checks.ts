@@ -11,34 +11,29 @@ const withSensor = (wheel: WheelFacts): boolean => wheel.monitored || wheel.sens
 export const wheelChecks: readonly WheelCheck[] = [
   {
     name: 'gauge',
-    ask: 'Gauge the {wheel} tire.',
     seconds: 6,
     values: plausibleGauges,
   },
   {
     name: 'answer',
-    ask: 'Trigger the {wheel} sensor.',
     seconds: 15,
     values: (wheel) => (withSensor(wheel) ? ['answered', 'silent'] : ['not-tried']),
     also: (value, wheel, facts) => answerState(value, wheel, facts),
   },
   {
     name: 'tries',
-    ask: 'Say how often the {wheel} sensor was asked, spaced.',
     seconds: 15,
     applies: (wheel) => wheel.sensor.answered || wheel.sensor.silent,
     values: () => [1, 2],
   },
   {
     name: 'id',
-    ask: 'Read the ID of the {wheel} sensor.',
     seconds: 15,
     applies: answered,
     values: plausibleIds,
   },
   {
     name: 'sensorPressure',
-    ask: 'Read the pressure that the {wheel} sensor tells.',
     seconds: 15,
     applies: answered,
     values: (wheel, facts) =>
@@ -46,24 +41,21 @@ export const wheelChecks: readonly WheelCheck[] = [
   },
   {
     name: 'sensorTemperature',
-    ask: 'Read the temperature that the {wheel} sensor tells.',
     seconds: 15,
     applies: answered,
     values: (_wheel, facts) =>
       facts.place.outdoor === null
         ? []
-        : [facts.place.outdoor, facts.place.outdoor + 40].map(facts.shown.temperatureNumber),
+        : [facts.place.outdoor, facts.place.outdoor + 40].map(facts.display.temperature),
   },
   {
     name: 'battery',
-    ask: 'Read the battery flag of the {wheel} sensor.',
     seconds: 15,
     applies: answered,
     values: () => ['ok', 'low'],
   },
   {
     name: 'frequencyMHz',
-    ask: 'Read on which frequency the {wheel} sensor sends.',
     seconds: 15,
     applies: answered,
     values: (_wheel, facts) => {
@@ -73,65 +65,55 @@ export const wheelChecks: readonly WheelCheck[] = [
   },
   {
     name: 'valve',
-    ask: 'Look at the kind of stem on the {wheel} wheel.',
     seconds: 5,
     values: () => ['snap-in', 'clamp-in', 'plain'],
   },
   {
     name: 'stem',
-    ask: 'Look at the {wheel} stem and wet it.',
     seconds: 10,
     values: () => ['sound', 'corroded', 'cracked', 'leaks'],
   },
   {
     name: 'mounted',
-    ask: 'Look whether the temporary spare stands at the {wheel} position.',
     seconds: 2,
     applies: (wheel) => wheel.road,
     values: () => ['road', 'temporary-spare'],
   },
   {
     name: 'followsPressure',
-    ask: 'Change the {wheel} tire by 3 psi and trigger its sensor again.',
     seconds: 60,
     applies: answered,
     values: () => [true, false],
   },
   {
     name: 'sensorAgeMonths',
-    ask: 'Find out how old the {wheel} sensor is.',
     seconds: 60,
     applies: withSensor,
     values: () => [36, 108],
   },
-  { name: 'tireAgeYears', ask: 'Read the date code of the {wheel} tire.', seconds: 20, values: () => [2, 7] },
+  { name: 'tireAgeYears', seconds: 20, values: () => [2, 7] },
   {
     name: 'treadDepth32nds',
-    ask: 'Measure the tread of the {wheel} tire at three points.',
     seconds: 15,
     values: () => [8, 4, 2],
   },
   {
     name: 'sealantSeen',
-    ask: 'Look for sealant at the stem and tread of the {wheel} tire.',
     seconds: 10,
     values: () => [false, true],
   },
   {
     name: 'tireDamage',
-    ask: 'Look over tread and sidewalls of the {wheel} tire.',
     seconds: 20,
     values: () => [[], ...TireDamage.options.map((damage) => [damage])],
   },
   {
     name: 'fastenerDamage',
-    ask: 'Look at every fastener of the {wheel} wheel.',
     seconds: 10,
     values: () => [[], ...FastenerDamage.options.map((damage) => [damage])],
   },
   {
     name: 'learnRefusals',
-    ask: 'Say how many relearns refused the {wheel} sensor while others were learned.',
     seconds: 10,
     applies: answered,
     values: () => [0, 2],

@@ -1,10 +1,10 @@
 import type { Evidence, LightBehavior } from '../../evidence/evidence-schema.ts'
 import { readingOrder, type WheelPosition } from '../../wheels.ts'
 import { type AlikeLow, readAlikeLow } from './alike.ts'
-import { type Shown, shownIn } from './display-units.ts'
+import { type DisplayUnits, displayUnits } from './display-units.ts'
 import { type EventFacts, readEvents } from './event-facts.ts'
 import { isPlacardVerified } from './label-facts.ts'
-import { isNoted } from './not-checkable.ts'
+import { isNotPossible } from './not-checkable.ts'
 import { type Offsets, readOffsets } from './offsets.ts'
 import { type PlaceFacts, readPlace } from './place-facts.ts'
 import { readStored, type StoredFacts } from './stored-facts.ts'
@@ -13,7 +13,7 @@ import { readWheels, type WheelFacts } from './wheel-facts.ts'
 /** Evidence in SI units with everything derived from it that more than one rule needs. */
 export type Facts = {
   readonly evidence: Evidence
-  readonly shown: Shown
+  readonly display: DisplayUnits
   readonly system: 'direct' | 'indirect' | 'none' | 'unknown'
   /** The vehicle may have sensors in its wheels: it is not known to have none. */
   readonly sensing: boolean
@@ -50,7 +50,7 @@ export const readFacts = (evidence: Evidence): Facts => {
   const heard = new Set(wheels.flatMap((wheel) => wheel.sensor.idKey ?? []))
   return {
     evidence,
-    shown: shownIn(evidence.units),
+    display: displayUnits(evidence.units),
     system,
     sensing,
     spareMonitored,
@@ -68,6 +68,6 @@ export const readFacts = (evidence: Evidence): Facts => {
     events,
     stored: readStored(evidence, spareMonitored, heard),
     codes: evidence.controlModule?.codes ?? [],
-    notPossible: (field) => isNoted(evidence, field),
+    notPossible: (field) => isNotPossible(evidence, field),
   }
 }

@@ -5,7 +5,7 @@ import type { Supposition } from '../checks/field-check.ts'
 import { suppose } from '../checks/suppose.ts'
 import type { Finding } from '../diagnosis.ts'
 import { judge } from '../engine/judge.ts'
-import { findingOf } from '../render.ts'
+import { findingOf } from '../finding-of.ts'
 
 /** A sound vehicle without light, 35 psi at 60 °F all round. */
 const sound = suppose(caseNamed('K24').evidence, { 'light.behavior': 'off' })
@@ -58,10 +58,12 @@ describe('a slow leak', () => {
         unit: 'psi',
       },
     })
-    expect(leak?.because.map(({ field, says }) => `${field}: ${says}`)).toEqual([
-      'wheels.LF.gauge: 2.03 psi lost in 20 days, 0.1 psi a day, weather taken out',
-      'wheels.RR.gauge: 3.05 psi lost in 10 days, 0.3 psi a day, weather taken out',
-    ])
+    const lost = (wheel: string, drop: number, days: number, perDay: number) => ({
+      field: `wheels.${wheel}.gauge`,
+      code: 'lost-since-reading',
+      values: { drop, days, perDay, unit: 'psi' },
+    })
+    expect(leak?.because).toMatchObject([lost('LF', 2.03, 20, 0.1), lost('RR', 3.05, 10, 0.3)])
   })
 
   it('takes the weather out: what only got colder has not leaked', () => {
@@ -90,8 +92,9 @@ describe('a slow loss', () => {
   it('is likely and offers to find the leak, saying what it rests on', () => {
     const loss = found('slow-loss-suspected', { 'wheels.RR.gauge': 31 })
     expect(loss).toMatchObject({ kind: 'also', confidence: 'likely', wheels: ['RR'], offers: ['leak-find'] })
-    expect(loss?.because).toMatchObject([{ field: 'wheels.RR.gauge', value: 31, unit: 'psi' }])
-    expect(loss?.because[0]?.says).toMatch(/, 3 psi or more under its axle mate$/)
+    expect(loss?.because).toMatchObject([
+      { field: 'wheels.RR.gauge', value: 31, unit: 'psi', code: 'cold-under-mate' },
+    ])
   })
 
   it('is not suspected where the mate has no reading', () => {

@@ -4,9 +4,9 @@ import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import { type Loss, steepestLoss } from '../facts/loss.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
-import { coldFigures, coldWords, pressureFields } from './pressure-words.ts'
+import { coldFigures, coldOf, pressureFields } from './pressure-words.ts'
 
 /** Air that is leaving a tire. */
 export const airLossRules = {
@@ -16,7 +16,6 @@ export const airLossRules = {
     reads: pressureFields,
     when: 'A tire is 3 psi or more under its axle mate and under its label figure, and not low.',
     means: 'It probably loses air slowly.',
-    next: 'Check tread, stem, core and bead for a leak.',
     offers: ['leak-find'],
     holds: [],
     find: (facts) =>
@@ -35,11 +34,10 @@ export const airLossRules = {
         },
         () => ({
           because: (wheels) =>
-            groundsOf(
-              wheels,
-              'gauge',
-              (wheel) => `${coldWords(facts, wheel)}, 3 psi or more under its axle mate`,
-            ),
+            groundsOf(wheels, 'gauge', (wheel) => ({
+              code: 'cold-under-mate',
+              values: coldOf(facts, wheel),
+            })),
           figures: (wheels) => coldFigures(facts, wheels),
         }),
       ),
@@ -50,7 +48,6 @@ export const airLossRules = {
     reads: [...pressureFields, 'history.earlierReadings'],
     when: 'Since an earlier reading a tire lost more than 1.6 psi, and more than 0.07 psi a day, both readings brought to 68 °F.',
     means: 'It loses air faster than tires do; two gauges and two temperatures do not explain it.',
-    next: 'Find the leak: tread, stem, core, bead, wheel.',
     offers: ['leak-find'],
     holds: [],
     find: (facts) => {
@@ -63,11 +60,9 @@ export const airLossRules = {
           return {
             confidence: losses.some((loss) => above(loss.drop, thresholds.leakDropFirm)) ? 'firm' : 'likely',
             because: (wheels) =>
-              groundsOf(wheels, 'gauge', (wheel) => {
+              wheels.flatMap((wheel) => {
                 const loss = lossOf(wheel)
-                return loss === null
-                  ? ''
-                  : `${facts.shown.pressure(loss.drop)} lost in ${loss.days} days, ${facts.shown.pressure(loss.perDay)} a day, weather taken out`
+                return loss === null ? [] : groundsOf([wheel], 'gauge', () => lossReason(facts, loss))
               }),
             figures: (wheels) => leakFigures(facts, wheels, lossOf),
           }
@@ -76,6 +71,16 @@ export const airLossRules = {
     },
   },
 } satisfies Partial<RuleBook>
+
+const lossReason = ({ display }: Facts, { drop, days, perDay }: Loss): Shown => ({
+  code: 'lost-since-reading',
+  values: {
+    drop: display.pressure(drop),
+    days,
+    perDay: display.pressure(perDay),
+    unit: display.unit,
+  },
+})
 
 /** The other wheel of the axle, unless a temporary spare stands there. */
 const mateOf = (facts: Facts, wheel: WheelFacts): WheelFacts | null => {
@@ -95,9 +100,9 @@ const leakFigures = (
   if (worst === undefined) return wheelFigures(wheels)
   return {
     ...wheelFigures(wheels),
-    perDay: facts.shown.pressureNumber(worst.perDay),
-    drop: facts.shown.pressureNumber(worst.drop),
-    unit: facts.shown.unit,
+    perDay: facts.display.pressure(worst.perDay),
+    drop: facts.display.pressure(worst.drop),
+    unit: facts.display.unit,
     ...timeLeft(worst.daysToLight),
   }
 }

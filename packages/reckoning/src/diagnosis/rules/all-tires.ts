@@ -8,7 +8,7 @@ import type { Facts } from '../facts/facts.ts'
 import { warns } from '../facts/lamp-threshold.ts'
 import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
-import { coldWords, pressureFields, warnWords } from './pressure-words.ts'
+import { coldOf, coldUnderLabel, pressureFields, warningPointOf } from './pressure-words.ts'
 
 /** What shows only when all four road tires are looked at together. */
 export const allTiresRules = {
@@ -18,7 +18,6 @@ export const allTiresRules = {
     reads: [...pressureFields, 'surroundings.lastSet.temperature'],
     when: 'All four tires are 2.5 psi or more under the label, alike within 2 psi, and colder air since they were set explains 60 % of it.',
     means: 'The weather did it; nothing leaks.',
-    next: 'Set all four to the label figure, corrected for temperature.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
@@ -32,7 +31,6 @@ export const allTiresRules = {
     reads: [...pressureFields, 'surroundings.lastSet.temperature'],
     when: 'All four are low alike as in cold-weather, and the cold explains less, or nobody knows when they were set.',
     means: 'Weather and the ordinary seepage of months, not a leak.',
-    next: 'Set all four, and advise a look at them every month.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
@@ -46,7 +44,6 @@ export const allTiresRules = {
     reads: [...pressureFields, 'surroundings.lastSet.altitude'],
     when: 'All four are low alike, the air here is denser by 0.5 psi or more than where they were set, and the lack is within 1.5 psi of that.',
     means: 'The vehicle came down in altitude.',
-    next: 'Set all four here.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
@@ -60,10 +57,11 @@ export const allTiresRules = {
       return {
         ...alikeMatch(facts, low),
         because: () => [
-          ...groundsOf(facts.road, 'gauge', (wheel) => coldWords(facts, wheel)),
+          ...groundsOf(facts.road, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
           {
             field: 'surroundings.lastSet.altitude',
-            says: `the air is denser here by ${facts.shown.pressure(rise)}`,
+            code: 'air-denser-here',
+            values: { difference: facts.display.pressure(rise), unit: facts.display.unit },
           },
         ],
       }
@@ -75,7 +73,6 @@ export const allTiresRules = {
     reads: pressureFields,
     when: "Front and rear label figures differ by 3 psi or more, and each axle holds the other's within 1.5 psi.",
     means: 'The wheels changed axles and kept their pressures.',
-    next: 'Set each axle to its own figure, then see whether the vehicle learned the new places.',
     offers: ['pressure-set'],
     holds: ['relearn'],
     find: exchangedAxles,
@@ -86,7 +83,6 @@ export const allTiresRules = {
     reads: ['light.behavior', ...pressureFields, 'surroundings.overnightLow'],
     when: 'The light comes on cold mornings, no tire is at its warning point now, and one will be at the overnight low.',
     means: 'The margin is too small for the nights.',
-    next: 'Set the tires; the light then stays out on cold mornings.',
     offers: ['pressure-set'],
     holds: [],
     find: coldMorningMargin,
@@ -99,13 +95,14 @@ const isMostlyCold = (low: AlikeLow): boolean =>
 const alikeMatch = (facts: Facts, low: AlikeLow): Match => ({
   wheels: positionsOf(facts.road),
   because: () => [
-    ...groundsOf(facts.road, 'gauge', (wheel) => coldWords(facts, wheel)),
+    ...groundsOf(facts.road, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
     ...(low.coldShare === null
       ? []
       : [
           {
             field: 'surroundings.lastSet.temperature',
-            says: `colder air since explains ${Math.round(low.coldShare * 100)} % of it`,
+            code: 'colder-air-explains' as const,
+            values: { percent: Math.round(low.coldShare * 100) },
           },
         ]),
   ],
@@ -117,10 +114,10 @@ const alikeFigures = (facts: Facts, low: AlikeLow): Figures => {
   const colder = lastSetTemperature === null || outdoor === null ? 0 : lastSetTemperature - outdoor
   return {
     ...wheelFigures(facts.road),
-    difference: facts.shown.pressureNumber(low.meanDeficit),
-    unit: facts.shown.unit,
+    difference: facts.display.pressure(low.meanDeficit),
+    unit: facts.display.unit,
     ...(colder > 0
-      ? { degrees: facts.shown.degreesNumber(colder), temperatureUnit: facts.shown.temperatureUnit }
+      ? { degrees: facts.display.degrees(colder), temperatureUnit: facts.display.temperatureUnit }
       : { form: 'temperature-unknown' }),
   }
 }
@@ -146,12 +143,15 @@ function exchangedAxles(facts: Facts): Match | null {
   return {
     wheels: positionsOf(facts.road),
     because: () =>
-      groundsOf(facts.road, 'gauge', (wheel) => `${coldWords(facts, wheel)}, as on the other axle`),
+      groundsOf(facts.road, 'gauge', (wheel) => ({
+        code: 'cold-as-other-axle',
+        values: coldOf(facts, wheel),
+      })),
     figures: () => ({
       ...wheelFigures(facts.road),
-      front: facts.shown.pressureNumber(front),
-      rear: facts.shown.pressureNumber(rear),
-      unit: facts.shown.unit,
+      front: facts.display.pressure(front),
+      rear: facts.display.pressure(rear),
+      unit: facts.display.unit,
     }),
   }
 }
@@ -165,18 +165,19 @@ function coldMorningMargin(facts: Facts): Match | null {
     (wheel) => warns(predicted(wheel), wheel),
     (wheels) => ({
       because: () =>
-        groundsOf(
-          wheels,
-          'gauge',
-          (wheel) =>
-            `${facts.shown.pressure(predicted(wheel) ?? 0)} at the overnight low, at or under the warning point of ${warnWords(facts, wheel)}`,
-        ),
+        groundsOf(wheels, 'gauge', (wheel) => ({
+          code: 'overnight-at-or-under-warning-point',
+          values: {
+            predicted: facts.display.pressure(predicted(wheel) ?? 0),
+            ...warningPointOf(facts, wheel),
+          },
+        })),
       figures: () => ({
         ...wheelFigures(wheels),
-        value: facts.shown.pressureNumber(Math.min(...wheels.map((wheel) => predicted(wheel) ?? 0))),
-        unit: facts.shown.unit,
-        degrees: facts.shown.temperatureNumber(facts.place.overnightLow ?? 0),
-        temperatureUnit: facts.shown.temperatureUnit,
+        value: facts.display.pressure(Math.min(...wheels.map((wheel) => predicted(wheel) ?? 0))),
+        unit: facts.display.unit,
+        degrees: facts.display.temperature(facts.place.overnightLow ?? 0),
+        temperatureUnit: facts.display.temperatureUnit,
       }),
     }),
   )

@@ -1,6 +1,6 @@
 import type { Facts } from '../facts/facts.ts'
 import { wheelsSharingAnId } from '../facts/shared-ids.ts'
-import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
+import { ground, groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** What to ask before judging. */
@@ -11,7 +11,6 @@ export const askRules = {
     reads: ['wheels.*.gauge'],
     when: 'A road wheel has no gauge value, and nobody noted why.',
     means: 'No pressure verdict on that wheel.',
-    next: 'Gauge it before anything else.',
     offers: [],
     holds: ['wheel-removal', 'pressure-setting'],
     find: (facts) =>
@@ -20,7 +19,7 @@ export const askRules = {
         (wheel) =>
           typeof wheel.given.gauge !== 'number' && !facts.notPossible(`wheels.${wheel.position}.gauge`),
         (wheels) => ({
-          because: () => groundsOf(wheels, 'gauge', () => 'no gauge value was recorded'),
+          because: () => groundsOf(wheels, 'gauge', () => ({ code: 'no-gauge-value' })),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -31,7 +30,6 @@ export const askRules = {
     reads: ['light.behavior', 'light.lampCheck'],
     when: 'We have not seen the lamp check at key-on, or what the light does.',
     means: 'The light is known from hearsay only.',
-    next: 'Key on, engine off: does it light? Then start and watch it for two minutes.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -41,7 +39,7 @@ export const askRules = {
       if (missing.length === 0) return null
       return {
         wheels: [],
-        because: () => missing.map((name) => ({ field: `light.${name}`, says: 'not seen by us yet' })),
+        because: () => missing.map((name) => ({ field: `light.${name}`, code: 'not-seen-yet' })),
       }
     },
   },
@@ -51,7 +49,6 @@ export const askRules = {
     reads: ['wheels.*.answer', 'wheels.*.tries', 'wheels.*.valve', 'vehicle.sensorMounting'],
     when: 'A wheel was silent at fewer than two spaced tries, or has a plain stem and was not asked twice.',
     means: 'Not yet a silent sensor, and not yet a wheel without one.',
-    next: 'Turn the wheel a quarter, check vehicle selection and how its sensor wakes, try again by the stem.',
     offers: [],
     holds: ['wheel-removal'],
     find: (facts) =>
@@ -65,8 +62,8 @@ export const askRules = {
           because: () =>
             groundsOf(wheels, 'tries', (wheel) =>
               wheel.sensor.silent
-                ? 'silent, but asked fewer than two times'
-                : 'a plain stem, and not asked twice',
+                ? { code: 'silent-not-asked-twice' }
+                : { code: 'plain-stem-not-asked-twice' },
             ),
           figures: () => wheelFigures(wheels),
         }),
@@ -78,7 +75,6 @@ export const askRules = {
     reads: ['wheels.*.id', 'wheels.*.tries'],
     when: 'One ID was read at two positions, and not with two spaced reads at each.',
     means: 'Probably one sensor was heard twice.',
-    next: 'Read these wheels again, 5 ft from the others or between drives.',
     offers: [],
     holds: ['relearn'],
     find: (facts) => {
@@ -87,7 +83,7 @@ export const askRules = {
       if (wheels.length === 0) return null
       return {
         wheels: positionsOf(wheels),
-        because: () => groundsOf(wheels, 'id', () => 'the same ID at another position'),
+        because: () => groundsOf(wheels, 'id', () => ({ code: 'same-id-elsewhere' })),
         figures: () => wheelFigures(wheels),
       }
     },
@@ -98,7 +94,6 @@ export const askRules = {
     reads: ['vehicle.placard.front', 'vehicle.placard.rear', 'vehicle.placard.verified'],
     when: 'The door label is missing, or its figures are not verified.',
     means: 'No pressure can be judged or set; a stop is told all the same.',
-    next: "Photograph the label or the maker's table. Never go by the figure on the sidewall.",
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) =>
@@ -106,9 +101,7 @@ export const askRules = {
         ? null
         : {
             wheels: [],
-            because: () => [
-              { field: 'vehicle.placard.verified', says: 'no verified label figures for both axles' },
-            ],
+            because: () => [{ field: 'vehicle.placard.verified', code: 'label-not-verified' }],
           },
   },
   'system-unknown': {
@@ -117,12 +110,11 @@ export const askRules = {
     reads: ['vehicle.system'],
     when: 'It is not known whether the vehicle has sensors in its wheels.',
     means: 'A missing sensor and a system without sensors look alike.',
-    next: 'Look for a reset switch, at the stems and at the specification sheet; then go on.',
     offers: [],
     holds: [],
     find: (facts) =>
       facts.system === 'unknown'
-        ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'not known' }] }
+        ? { wheels: [], because: () => [{ field: 'vehicle.system', code: 'not-known' }] }
         : null,
   },
   'reading-impossible': {
@@ -140,7 +132,6 @@ export const askRules = {
     ],
     when: 'A gauge value is under 0, over 100 psi on a passenger tire or over 150 on any; or a typed temperature is outside -40 to 257 °F.',
     means: 'A slip at the keys or the wrong unit.',
-    next: 'Read and enter it again.',
     offers: [],
     holds: ['pressure-setting'],
     find: impossibleReadings,
@@ -151,7 +142,6 @@ export const askRules = {
     reads: ['events.moved-since-reading', 'events.air-added'],
     when: 'Wheels were moved or air was added after the reading.',
     means: 'The gauge value is no longer that of this wheel as received.',
-    next: 'Gauge again, or mark the reading as not as received.',
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) =>
@@ -159,7 +149,7 @@ export const askRules = {
         facts.road,
         (wheel) => wheel.stale,
         (wheels) => ({
-          because: () => groundsOf(wheels, 'gauge', () => 'read before the wheel was moved or air was added'),
+          because: () => groundsOf(wheels, 'gauge', () => ({ code: 'read-before-change' })),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -177,8 +167,8 @@ function impossibleReadings(facts: Facts): Match | null {
   return {
     wheels: positionsOf(wheels),
     because: () => [
-      ...groundsOf(wheels, 'gauge', () => 'no tire of this kind can hold that'),
-      ...fields.map((field) => ({ field, says: 'outside -40 to 257 °F (-40 to 125 °C)' })),
+      ...groundsOf(wheels, 'gauge', () => ({ code: 'no-tire-holds-that' })),
+      ...fields.map((field) => ground(field, { code: 'temperature-out-of-range' })),
     ],
     figures: () => wheelFigures(wheels),
   }

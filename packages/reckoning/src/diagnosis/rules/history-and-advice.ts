@@ -14,7 +14,6 @@ export const historyAndAdviceRules = {
     reads: ['history.ourWorkOn'],
     when: 'A finding stands on a wheel that this shop worked on within 90 days.',
     means: 'It may be our own work that returns.',
-    next: 'Join it to the earlier order; no charge until the lead has chosen its class.',
     offers: [],
     holds: [],
     find: (facts, prior) => {
@@ -25,7 +24,7 @@ export const historyAndAdviceRules = {
         ? null
         : {
             wheels: inReadingOrder(wheels),
-            because: () => [{ field: 'history.ourWorkOn', says: 'we worked on this wheel within 90 days' }],
+            because: () => [{ field: 'history.ourWorkOn', code: 'our-recent-work' }],
             figures: () => figuresOf(facts, wheels),
           }
     },
@@ -36,7 +35,6 @@ export const historyAndAdviceRules = {
     reads: ['history.partsUnderWarranty'],
     when: 'A part that this shop fitted is in warranty.',
     means: 'Covered parts are not charged.',
-    next: 'Write the line as warranty.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -45,7 +43,7 @@ export const historyAndAdviceRules = {
         ? null
         : {
             wheels: inReadingOrder(wheels),
-            because: () => [{ field: 'history.partsUnderWarranty', says: 'our part, in warranty' }],
+            because: () => [{ field: 'history.partsUnderWarranty', code: 'our-part-in-warranty' }],
             figures: () => figuresOf(facts, wheels),
           }
     },
@@ -56,7 +54,6 @@ export const historyAndAdviceRules = {
     reads: ['wheels.*.tireAgeYears'],
     when: 'A tire is 6 years old or more by its date code; strongly advised from 10.',
     means: 'Several vehicle makers say 6 years, many tire makers 10 at most.',
-    next: 'Advise, without alarm.',
     offers: [],
     holds: [],
     find: (facts) =>
@@ -66,7 +63,7 @@ export const historyAndAdviceRules = {
         (wheels) => {
           const oldest = Math.max(...wheels.map((wheel) => wheel.given.tireAgeYears ?? 0))
           return {
-            because: () => groundsOf(wheels, 'tireAgeYears', () => 'years by its date code'),
+            because: () => groundsOf(wheels, 'tireAgeYears', () => ({ code: 'by-date-code' })),
             figures: () => ({
               ...wheelFigures(wheels),
               years: Math.floor(oldest),
@@ -82,7 +79,6 @@ export const historyAndAdviceRules = {
     reads: ['wheels.*.treadDepth32nds'],
     when: 'A tire has 4/32 in of tread or less, and more than 2/32.',
     means: 'It is due soon.',
-    next: 'Advise its replacement.',
     offers: ['tire'],
     holds: [],
     find: (facts) =>
@@ -93,7 +89,7 @@ export const historyAndAdviceRules = {
           given.treadDepth32nds <= thresholds.treadSoon32nds &&
           given.treadDepth32nds > thresholds.wornOut32nds,
         (wheels) => ({
-          because: () => groundsOf(wheels, 'treadDepth32nds', () => 'in 32nds of an inch'),
+          because: () => groundsOf(wheels, 'treadDepth32nds', () => ({ code: 'in-32nds' })),
           figures: () => ({
             ...wheelFigures(wheels),
             tread: Math.min(...wheels.map((wheel) => wheel.given.treadDepth32nds ?? 0)),
@@ -117,7 +113,6 @@ export const historyAndAdviceRules = {
     ],
     when: 'The light is not on, every check was made or noted as not possible, and nothing was found.',
     means: 'No cause found today; that is not the same as no fault.',
-    next: 'Give the customer the watch-list: time, weather, place, passengers, devices.',
     offers: [],
     holds: [],
     find: (facts, prior) =>
@@ -126,7 +121,7 @@ export const historyAndAdviceRules = {
       prior.codes().every((code) => !faultGroups.has(groupOf(code)) || harmless.has(code))
         ? {
             wheels: [],
-            because: () => [{ field: 'light.behavior', says: 'not on, and every check is good' }],
+            because: () => [{ field: 'light.behavior', code: 'light-off-all-checked' }],
           }
         : null,
   },

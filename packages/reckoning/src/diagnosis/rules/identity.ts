@@ -28,7 +28,6 @@ export const identityRules = {
     reads: idFields,
     when: 'A sensor answers with an ID that the vehicle does not hold.',
     means: 'The vehicle was never made to learn it.',
-    next: 'Relearn.',
     offers: ['relearn'],
     holds: [],
     find: (facts) =>
@@ -36,7 +35,7 @@ export const identityRules = {
         facts.monitored,
         (wheel) => isUnknownToVehicle(facts, wheel),
         () => ({
-          because: (wheels) => groundsOf(wheels, 'id', () => 'not among the IDs that the vehicle holds'),
+          because: (wheels) => groundsOf(wheels, 'id', () => ({ code: 'not-stored' })),
           figures: (wheels) => wheelFigures(wheels),
         }),
       ),
@@ -47,7 +46,6 @@ export const identityRules = {
     reads: idFields,
     when: 'The vehicle holds an ID that no wheel told, although the wheel at its position answers.',
     means: "That sensor is no longer on this vehicle; evidence beside the finding on the wheel's own sensor.",
-    next: 'Settle it together with the sensor that answers there.',
     offers: [],
     holds: [],
     find: (facts) =>
@@ -58,7 +56,7 @@ export const identityRules = {
           because: (wheels) =>
             wheels.map((wheel) => ({
               field: `controlModule.ids.${wheel.position}`,
-              says: 'stored, and heard on no wheel',
+              code: 'stored-unheard',
             })),
           figures: (wheels) => wheelFigures(wheels),
         }),
@@ -70,14 +68,13 @@ export const identityRules = {
     reads: idFields,
     when: 'All four road wheels answer, and the vehicle holds none of their IDs.',
     means: 'Another set of wheels is on the vehicle.',
-    next: 'Relearn this set.',
     offers: ['relearn'],
     holds: [],
     find: (facts) =>
       isOtherWheelSet(facts)
         ? {
             wheels: positionsOf(facts.road),
-            because: () => groundsOf(facts.road, 'id', () => 'not among the IDs that the vehicle holds'),
+            because: () => groundsOf(facts.road, 'id', () => ({ code: 'not-stored' })),
             figures: () => wheelFigures(facts.road),
           }
         : null,
@@ -88,7 +85,6 @@ export const identityRules = {
     reads: [...idFields, 'vehicle.pressureDisplay', 'vehicle.placard.*', 'light.behavior'],
     when: 'The vehicle holds the same IDs as the wheels tell, at other positions.',
     means: 'Wheels were moved and the vehicle was not told; it names the wrong tire.',
-    next: 'Set pressures by position, then relearn; drive first where the vehicle locates its wheels by itself.',
     offers: ['relearn'],
     holds: [],
     find: (facts) => rotated(facts, facts.road),
@@ -99,7 +95,6 @@ export const identityRules = {
     reads: ['wheels.*.id', 'wheels.*.tries'],
     when: 'Two wheels tell one ID, each at two spaced reads or more.',
     means: 'One ID was copied into two sensors.',
-    next: 'Compare with the stored list which is the original; program the other as a new ID, relearn.',
     offers: ['reprogram', 'relearn'],
     holds: [],
     find: (facts) => {
@@ -108,7 +103,7 @@ export const identityRules = {
       if (wheels.length === 0) return null
       return {
         wheels: positionsOf(wheels),
-        because: (wheels) => groundsOf(wheels, 'id', () => 'the same ID at another position, read twice'),
+        because: (wheels) => groundsOf(wheels, 'id', () => ({ code: 'same-id-elsewhere-read-twice' })),
         figures: (wheels) => wheelFigures(wheels),
       }
     },
@@ -125,7 +120,6 @@ export const identityRules = {
     ],
     when: "An ID unknown to the vehicle stands on another vehicle's record here, or comes on the wrong frequency with a used wheel.",
     means: 'The wheel comes from another vehicle.',
-    next: 'Check load index, offset, seat and hub bore too; then its sensor.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -140,8 +134,8 @@ export const identityRules = {
           because: () =>
             groundsOf(wheels, 'id', (wheel) =>
               isKnownElsewhere(facts, wheel, elsewhere)
-                ? "unknown to this vehicle, and on another vehicle's record here"
-                : 'unknown to this vehicle, on another frequency, in a used wheel',
+                ? { code: 'unknown-here-known-elsewhere' }
+                : { code: 'unknown-other-frequency-used-wheel' },
             ),
           figures: () => wheelFigures(wheels),
         }),
@@ -154,7 +148,6 @@ export const identityRules = {
     reads: ['wheels.*.id', 'history.idsOnOtherVehicles'],
     when: "A sensor's ID stands on another vehicle's record in this shop.",
     means: 'Sets may have been swapped.',
-    next: "Open that vehicle's order.",
     offers: [],
     holds: [],
     find: (facts) => {
@@ -163,7 +156,7 @@ export const identityRules = {
         facts.wheels,
         (wheel) => isKnownElsewhere(facts, wheel, elsewhere),
         (wheels) => ({
-          because: () => groundsOf(wheels, 'id', () => "on another vehicle's record in this shop"),
+          because: () => groundsOf(wheels, 'id', () => ({ code: 'on-another-vehicle' })),
           figures: () => wheelFigures(wheels),
         }),
       )
@@ -175,7 +168,6 @@ export const identityRules = {
     reads: idFields,
     when: 'Wheel IDs and stored IDs look different, and are the same numbers in another notation.',
     means: 'No fault.',
-    next: 'None; compare numbers, not their spelling.',
     offers: [],
     holds: [],
     find: notationDiffers,
@@ -186,7 +178,6 @@ export const identityRules = {
     reads: idFields,
     when: "The spare's ID and a road wheel's are stored in each other's place.",
     means: 'A five-wheel rotation was not learned.',
-    next: 'Relearn all five positions.',
     offers: ['relearn'],
     holds: [],
     find: (facts) => {
@@ -208,7 +199,7 @@ const rotated = (facts: Facts, among: readonly WheelFacts[]): Match | null => {
     because: (wheels) =>
       wheels.map((wheel) => ({
         field: `controlModule.ids.${wheel.position}`,
-        says: 'stored here, heard at another wheel',
+        code: 'stored-here-heard-elsewhere',
       })),
     figures: wheelFigures,
   }
@@ -237,7 +228,8 @@ function notationDiffers(facts: Facts): Match | null {
     because: () =>
       pairs.map((wheel) => ({
         field: `controlModule.ids.${wheel.position}`,
-        says: `in hexadecimal ${facts.stored.keys[wheel.position]}, as the wheel tells`,
+        code: 'same-in-hexadecimal',
+        values: { id: facts.stored.keys[wheel.position] ?? '' },
       })),
   }
 }

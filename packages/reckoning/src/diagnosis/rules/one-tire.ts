@@ -5,9 +5,24 @@ import type { Facts } from '../facts/facts.ts'
 import { keepsLampLit, warns } from '../facts/lamp-threshold.ts'
 import { wheelsWithDoubtfulSensor } from '../facts/sensor-doubts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { type Ground, groundsOf, type Match, onWheels, positionsOf, type RuleBook } from '../rule.ts'
+import {
+  type Ground,
+  groundsOf,
+  type Match,
+  onWheels,
+  positionsOf,
+  type RuleBook,
+  type Shown,
+} from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
-import { coldFigures, coldWords, gaugeFigures, pressureFields, warnWords } from './pressure-words.ts'
+import {
+  coldFigures,
+  coldOf,
+  coldUnderLabel,
+  gaugeFigures,
+  pressureFields,
+  warningPointOf,
+} from './pressure-words.ts'
 
 /** What the tires hold, one wheel at a time. A wheel without a usable gauge value gets no verdict. */
 export const oneTireRules = {
@@ -17,7 +32,6 @@ export const oneTireRules = {
     reads: [...pressureFields, 'light.behavior', 'wheels.*.sensorPressure'],
     when: 'A tire is at or under its warning point, by gauge or once brought to outdoor temperature; while the light is solid, also within its hold of 3 psi.',
     means: 'The tire is low and the light is right.',
-    next: 'Find the leak before only filling.',
     offers: ['leak-find'],
     holds: [],
     find: tireLow,
@@ -28,7 +42,6 @@ export const oneTireRules = {
     reads: pressureFields,
     when: 'The tires are warm, the gauge shows the label figure or less, and cold the tire is 2 psi or more under it.',
     means: 'Low in truth, although the gauge shows the label figure.',
-    next: 'Set to the target for this temperature, finish cold. Never bleed a warm tire.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) =>
@@ -42,7 +55,7 @@ export const oneTireRules = {
               atOrBelow(wheel.judged, raisedBy(wheel.label, thresholds.warmGaugeOver)) &&
               atOrAbove(wheel.deficit, thresholds.warmDeficit),
             () => ({
-              because: (wheels) => groundsOf(wheels, 'gauge', (wheel) => coldWords(facts, wheel)),
+              because: (wheels) => groundsOf(wheels, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
               figures: (wheels) => coldFigures(facts, wheels),
             }),
           )
@@ -54,7 +67,6 @@ export const oneTireRules = {
     reads: [...pressureFields, 'vehicle.sidewallMaximum.*'],
     when: 'A cold tire holds 1.2 times its label figure or more, or more than its sidewall allows.',
     means: "Too hard; within 1 psi of it, somebody set it to the sidewall's figure.",
-    next: 'Let down only when cold. Above the sidewall maximum: let down now, to the target for this temperature and never under it.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) =>
@@ -68,8 +80,7 @@ export const oneTireRules = {
             overSidewall(wheel)),
         (wheels) => ({
           holds: wheels.some(overSidewall) ? ['road'] : [],
-          because: (wheels) =>
-            groundsOf(wheels, 'gauge', (wheel) => `${coldWords(facts, wheel)}${sidewallWords(facts, wheel)}`),
+          because: (wheels) => groundsOf(wheels, 'gauge', (wheel) => besideSidewall(facts, wheel)),
           figures: (wheels) => coldFigures(facts, wheels, 'over'),
         }),
       ),
@@ -80,7 +91,6 @@ export const oneTireRules = {
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
     when: 'A vehicle with sensors shows no light although a tire is at or under its warning point.',
     means: 'Driven less than 20 minutes since, or a fault in lamp or system.',
-    next: 'Watch the lamp check at key-on, drive 20 minutes and look again.',
     offers: [],
     holds: [],
     find: (facts) =>
@@ -90,12 +100,8 @@ export const oneTireRules = {
             (wheel) => warns(wheel.judged, wheel),
             (wheels) => ({
               because: () => [
-                ...groundsOf(
-                  wheels,
-                  'gauge',
-                  (wheel) => `at or under the warning point of ${warnWords(facts, wheel)}`,
-                ),
-                { field: 'light.behavior', says: 'and yet no light' },
+                ...groundsOf(wheels, 'gauge', (wheel) => atWarningPoint(facts, wheel)),
+                { field: 'light.behavior', code: 'no-light' },
               ],
               figures: () => gaugeFigures(facts, wheels),
             }),
@@ -108,7 +114,6 @@ export const oneTireRules = {
     reads: ['vehicle.spareMonitored', ...pressureFields],
     when: 'The spare has a sensor that the vehicle listens to, and is at or under its warning point.',
     means: 'The spare lights the lamp.',
-    next: 'Set the spare to its own label figure, and find out why it was low.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
@@ -120,7 +125,7 @@ export const oneTireRules = {
         because: () => [
           {
             field: spare.judged === null ? 'wheels.SP.sensorPressure' : 'wheels.SP.gauge',
-            says: `at or under the warning point of ${warnWords(facts, spare)}`,
+            ...atWarningPoint(facts, spare),
           },
         ],
         figures: () => gaugeFigures(facts, [spare]),
@@ -133,7 +138,6 @@ export const oneTireRules = {
     reads: pressureFields,
     when: 'A tire is 2 psi or more under its label figure, above its warning point, and nothing else covers it.',
     means: 'Worth setting; it does not light a lamp.',
-    next: 'Set it to the label figure for the temperature of the day.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) =>
@@ -142,7 +146,7 @@ export const oneTireRules = {
         (wheel) =>
           !wheel.carriesSpare && wheel.deficit !== null && atOrAbove(wheel.deficit, thresholds.underPlacard),
         () => ({
-          because: (wheels) => groundsOf(wheels, 'gauge', (wheel) => coldWords(facts, wheel)),
+          because: (wheels) => groundsOf(wheels, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
           figures: (wheels) => coldFigures(facts, wheels),
         }),
       ),
@@ -173,29 +177,33 @@ function tireLow(facts: Facts): Match | null {
 
 const lowGround = (facts: Facts, wheel: WheelFacts): Ground => {
   const gauge = `wheels.${wheel.position}.gauge`
-  if (warns(wheel.judged, wheel)) {
-    return { field: gauge, says: `at or under the warning point of ${warnWords(facts, wheel)}` }
-  }
+  if (warns(wheel.judged, wheel)) return { field: gauge, ...atWarningPoint(facts, wheel) }
+  const point = warningPointOf(facts, wheel)
   if (warns(wheel.cold, wheel)) {
-    return {
-      field: gauge,
-      says: `${coldWords(facts, wheel)}, at or under the warning point of ${warnWords(facts, wheel)}`,
-    }
+    const values = { ...coldOf(facts, wheel), ...point }
+    return { field: gauge, code: 'cold-at-or-under-warning-point', values }
   }
-  const held = `within the hold of ${facts.shown.pressure(thresholds.hold)} over the warning point of ${warnWords(facts, wheel)}: a lit lamp stays lit`
+  const values = { hold: facts.display.pressure(thresholds.hold), ...point }
   return keepsLampLit(wheel.judged, wheel)
-    ? { field: gauge, says: held }
-    : { field: `wheels.${wheel.position}.sensorPressure`, says: `the vehicle sees this value, ${held}` }
+    ? { field: gauge, code: 'within-hold', values }
+    : { field: `wheels.${wheel.position}.sensorPressure`, code: 'sensor-within-hold', values }
 }
+
+const atWarningPoint = (facts: Facts, wheel: WheelFacts): Shown => ({
+  code: 'at-or-under-warning-point',
+  values: warningPointOf(facts, wheel),
+})
 
 const overSidewall = (wheel: WheelFacts): boolean =>
   wheel.cold !== null && wheel.sidewallMaximum !== null && above(wheel.cold, wheel.sidewallMaximum)
 
-const sidewallWords = (facts: Facts, wheel: WheelFacts): string => {
-  if (wheel.sidewallMaximum === null || wheel.cold === null) return ''
-  const shown = facts.shown.pressure(wheel.sidewallMaximum)
-  if (overSidewall(wheel)) return `, above the sidewall maximum of ${shown}`
-  return atOrBelow(magnitude(kilopascalsOver(wheel.cold, wheel.sidewallMaximum)), thresholds.nearSidewall)
-    ? `, set to the sidewall figure of ${shown}`
-    : ''
+/** Whether a hard tire was set to the figure on its sidewall, or above it. */
+const besideSidewall = (facts: Facts, wheel: WheelFacts): Shown => {
+  const { cold, sidewallMaximum } = wheel
+  if (sidewallMaximum === null || cold === null) return coldUnderLabel(facts, wheel)
+  const values = { ...coldOf(facts, wheel), sidewall: facts.display.pressure(sidewallMaximum) }
+  if (overSidewall(wheel)) return { code: 'cold-above-sidewall-maximum', values }
+  return atOrBelow(magnitude(kilopascalsOver(cold, sidewallMaximum)), thresholds.nearSidewall)
+    ? { code: 'cold-at-sidewall-maximum', values }
+    : coldUnderLabel(facts, wheel)
 }

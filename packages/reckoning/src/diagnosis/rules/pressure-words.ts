@@ -1,7 +1,7 @@
 import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { wheelFigures } from '../rule.ts'
+import { type Shown, wheelFigures } from '../rule.ts'
 
 /** The fields that every pressure verdict rests on. */
 export const pressureFields = [
@@ -18,10 +18,24 @@ export const pressureFields = [
   'surroundings.altitude',
 ] as const
 
-export const warnWords = (facts: Facts, wheel: WheelFacts): string => facts.shown.pressure(wheel.warn ?? 0)
+/** The warning point of a wheel, as a reason gives it. */
+export const warningPointOf = ({ display }: Facts, { warn }: WheelFacts) => ({
+  point: display.pressure(warn ?? 0),
+  unit: display.unit,
+})
 
-export const coldWords = (facts: Facts, wheel: WheelFacts): string =>
-  `cold it holds ${facts.shown.pressure(wheel.cold ?? 0)} where the label asks for ${facts.shown.pressure(wheel.label ?? 0)}`
+/** What a tire holds cold beside its label figure, as a reason gives it. */
+export const coldOf = ({ display }: Facts, { cold, label }: WheelFacts) => ({
+  cold: display.pressure(cold ?? 0),
+  label: display.pressure(label ?? 0),
+  unit: display.unit,
+})
+
+/** The reason of most pressure findings: what the tire holds cold is not what the label asks for. */
+export const coldUnderLabel = (facts: Facts, wheel: WheelFacts): Shown => ({
+  code: 'cold-under-label',
+  values: coldOf(facts, wheel),
+})
 
 /** Of several wheels the customer's sentence gives the gauge value of the one furthest under its label. */
 export const gaugeFigures = (facts: Facts, wheels: readonly WheelFacts[]): Figures =>
@@ -49,9 +63,9 @@ const figuresOf = (
   if (worst === undefined) return wheelFigures(wheels)
   return {
     ...wheelFigures(wheels),
-    value: facts.shown.pressureNumber(worst.value),
-    label: facts.shown.pressureNumber(worst.label),
-    difference: facts.shown.pressureNumber(Math.abs(worst.label - worst.value)),
-    unit: facts.shown.unit,
+    value: facts.display.pressure(worst.value),
+    label: facts.display.pressure(worst.label),
+    difference: facts.display.pressure(Math.abs(worst.label - worst.value)),
+    unit: facts.display.unit,
   }
 }

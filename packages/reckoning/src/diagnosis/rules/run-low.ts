@@ -2,7 +2,15 @@ import { atOrBelow } from '../../pressure/threshold.ts'
 import { gaugeKilopascals } from '../../units/measured.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { type Ground, type Match, positionsOf, type RuleBody, wheelFigures } from '../rule.ts'
+import {
+  type Ground,
+  ground,
+  type Match,
+  positionsOf,
+  type RuleBody,
+  type Shown,
+  wheelFigures,
+} from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 /** A tire that was run while nearly empty may be broken inside and look sound outside. */
@@ -19,7 +27,6 @@ export const runLowRule: RuleBody = {
   ],
   when: 'A road tire holds half its label figure or less (steel-cord light truck: 80 %), or 15 psi or less, or was driven low.',
   means: 'The tire may be damaged inside and may burst when inflated.',
-  next: 'Do not bring it to working pressure before it was inspected inside. Light truck or unknown cord: restrain it, remote valve, stop at 20 psi, look and listen. Do not drive.',
   offers: ['leak-find'],
   holds: ['inflation', 'road'],
   find: runLow,
@@ -45,11 +52,11 @@ function runLow(facts: Facts): Match | null {
       ...(lowest?.entered === null || lowest?.entered === undefined
         ? { form: 'told' }
         : {
-            value: facts.shown.pressureNumber(lowest.entered),
-            unit: facts.shown.unit,
+            value: facts.display.pressure(lowest.entered),
+            unit: facts.display.unit,
             ...(lowest.labelAsGiven === null
               ? { form: 'no-label' }
-              : { label: facts.shown.pressureNumber(lowest.labelAsGiven) }),
+              : { label: facts.display.pressure(lowest.labelAsGiven) }),
           }),
     }),
   }
@@ -58,22 +65,29 @@ function runLow(facts: Facts): Match | null {
 const runLowGrounds = (facts: Facts, wheel: WheelFacts, drivenLow: boolean): Ground[] => {
   const ofGauge = runLowGround(facts, wheel)
   return [
-    ...(ofGauge === null ? [] : [{ field: `wheels.${wheel.position}.gauge`, says: ofGauge }]),
-    ...(drivenLow ? [{ field: 'events.driven-low', says: 'the tire was driven low or flat' }] : []),
+    ...(ofGauge === null ? [] : [ground(`wheels.${wheel.position}.gauge`, ofGauge)]),
+    ...(drivenLow ? [ground('events.driven-low', { code: 'driven-low' })] : []),
     ...(wheel.given.tireDamage?.includes('run-low-dust')
-      ? [{ field: `wheels.${wheel.position}.tireDamage`, says: 'rubber dust of a tire that ran low' }]
+      ? [ground(`wheels.${wheel.position}.tireDamage`, { code: 'run-low-dust' })]
       : []),
   ]
 }
 
-const runLowGround = (facts: Facts, wheel: WheelFacts): string | null => {
+const runLowGround = (facts: Facts, wheel: WheelFacts): Shown | null => {
   if (wheel.entered === null) return null
   const steelCord = !wheel.carriesSpare && wheel.loadClass?.startsWith('LT') === true
   const share = steelCord ? thresholds.runLowShareSteelCord : thresholds.runLowShare
   if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, gaugeKilopascals(share * wheel.labelAsGiven))) {
-    return `${share * 100} % of the label figure of ${facts.shown.pressure(wheel.labelAsGiven)}, or less`
+    const label = facts.display.pressure(wheel.labelAsGiven)
+    return {
+      code: 'at-or-under-share-of-label',
+      values: { percent: share * 100, label, unit: facts.display.unit },
+    }
   }
   return atOrBelow(wheel.entered, thresholds.runLowAlways)
-    ? `${facts.shown.pressure(thresholds.runLowAlways)} or less`
+    ? {
+        code: 'at-or-under-limit',
+        values: { limit: facts.display.pressure(thresholds.runLowAlways), unit: facts.display.unit },
+      }
     : null
 }

@@ -13,7 +13,6 @@ export const sensorFitRules = {
     reads: ['wheels.*.battery', 'controlModule.codes'],
     when: 'A sensor says that its battery is low, or the vehicle stored that of a wheel that answers.',
     means: 'It is due soon; a weak cell fails first on cold mornings.',
-    next: 'Offer its replacement.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: [],
     find: (facts) =>
@@ -22,7 +21,7 @@ export const sensorFitRules = {
         (wheel) =>
           wheel.sensor.battery === 'low' || (wheel.sensor.answered && hasCode(facts, 'low-battery', wheel)),
         (wheels) => ({
-          because: () => groundsOf(wheels, 'battery', () => 'the battery is reported low'),
+          because: () => groundsOf(wheels, 'battery', () => ({ code: 'battery-low' })),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -33,7 +32,6 @@ export const sensorFitRules = {
     reads: ['wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz', 'wheels.*.id', 'controlModule.*'],
     when: 'A sensor sends more than 1 MHz away from what the vehicle listens to; the 2.4 GHz band counts as one frequency.',
     means: 'The vehicle cannot hear it.',
-    next: 'Replace it; do not try to relearn it.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: ['relearn'],
     find: (facts) =>
@@ -44,15 +42,14 @@ export const sensorFitRules = {
             (wheel) => frequencyFits(facts, wheel) === false,
             (wheels) => ({
               because: () =>
-                groundsOf(
-                  wheels,
-                  'frequencyMHz',
-                  () => `the vehicle listens on ${facts.evidence.vehicle?.sensorFrequencyMHz} MHz`,
-                ),
+                groundsOf(wheels, 'frequencyMHz', () => ({
+                  code: 'vehicle-listens-on',
+                  values: { megahertz: neededIn(facts) },
+                })),
               figures: () => ({
                 ...wheelFigures(wheels),
                 has: wheels[0]?.sensor.frequencyMHz ?? 0,
-                needs: facts.evidence.vehicle?.sensorFrequencyMHz ?? 0,
+                needs: neededIn(facts),
               }),
             }),
           ),
@@ -63,7 +60,6 @@ export const sensorFitRules = {
     reads: ['wheels.*.learnRefusals', 'wheels.*.frequencyMHz', 'vehicle.sensorFrequencyMHz'],
     when: 'A sensor on the right frequency was refused at two relearns or more, while others were learned.',
     means: 'It is programmed for another vehicle.',
-    next: 'Program it again for this vehicle, or replace it.',
     offers: ['reprogram', 'sensor', 'service-kit', 'relearn'],
     holds: [],
     find: (facts) =>
@@ -73,7 +69,8 @@ export const sensorFitRules = {
           frequencyFits(facts, wheel) === true &&
           (wheel.given.learnRefusals ?? 0) >= thresholds.learnRefusals,
         () => ({
-          because: (wheels) => groundsOf(wheels, 'learnRefusals', () => 'refused, while others were learned'),
+          because: (wheels) =>
+            groundsOf(wheels, 'learnRefusals', () => ({ code: 'refused-while-others-learned' })),
           figures: (wheels) => wheelFigures(wheels),
         }),
       ),
@@ -84,7 +81,6 @@ export const sensorFitRules = {
     reads: ['wheels.*.stem'],
     when: 'A stem is corroded and still holds air.',
     means: 'Stem or service kit is due.',
-    next: 'Offer it, and say first that the stem may break when touched.',
     offers: ['service-kit'],
     holds: [],
     find: (facts) =>
@@ -93,7 +89,7 @@ export const sensorFitRules = {
             facts.wheels,
             (wheel) => wheel.given.stem === 'corroded',
             (wheels) => ({
-              because: () => groundsOf(wheels, 'stem', () => 'corroded'),
+              because: () => groundsOf(wheels, 'stem', () => ({ code: 'corroded' })),
               figures: () => wheelFigures(wheels),
             }),
           )
@@ -106,7 +102,6 @@ export const sensorFitRules = {
     reads: ['wheels.*.sensorAgeMonths'],
     when: 'All sensors are 96 months old or more, and one has failed or is low.',
     means: 'A set is worth offering; one is enough to cure it.',
-    next: 'Offer one and four side by side.',
     offers: ['set-of-four'],
     holds: [],
     find: (facts, prior) =>
@@ -114,11 +109,7 @@ export const sensorFitRules = {
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
             because: () =>
-              groundsOf(
-                facts.road,
-                'sensorAgeMonths',
-                () => 'near the end of a battery’s usual 5 to 10 years',
-              ),
+              groundsOf(facts.road, 'sensorAgeMonths', () => ({ code: 'near-end-of-battery-life' })),
             figures: () => failedCount(facts, prior),
           }
         : null,
@@ -130,7 +121,6 @@ export const sensorFitRules = {
     reads: ['wheels.*.sensorAgeMonths', 'wheels.*.answer'],
     when: 'All sensors are 96 months old or more, and all work.',
     means: 'Their batteries are near their usual life of 5 to 10 years.',
-    next: 'Advise it for the next tire change.',
     offers: [],
     holds: [],
     find: (facts, prior) =>
@@ -138,7 +128,7 @@ export const sensorFitRules = {
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
             because: () =>
-              groundsOf(facts.road, 'sensorAgeMonths', () => 'near the usual life of its battery'),
+              groundsOf(facts.road, 'sensorAgeMonths', () => ({ code: 'near-usual-battery-life' })),
             figures: () => ({
               years: Math.floor(
                 Math.min(...facts.road.map((wheel) => wheel.given.sensorAgeMonths ?? 0)) / 12,
@@ -148,6 +138,9 @@ export const sensorFitRules = {
         : null,
   },
 } satisfies Partial<RuleBook>
+
+/** The frequency that the vehicle listens to, in MHz. */
+const neededIn = ({ evidence }: Facts): number => evidence.vehicle?.sensorFrequencyMHz ?? 0
 
 const failureCodes = [
   'sensor-silent',

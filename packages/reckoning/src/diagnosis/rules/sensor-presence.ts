@@ -1,8 +1,7 @@
-import { wheelNames } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
 import { hasCode, hasNoSensor, isSilent } from '../facts/sensing.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 const answerFields = ['vehicle.system', 'wheels.*.answer', 'wheels.*.tries'] as const
@@ -15,7 +14,6 @@ export const sensorPresenceRules = {
     reads: [...answerFields, 'controlModule.codes', 'light.behavior'],
     when: 'A wheel was silent at two spaced tries or more, and another answered.',
     means: 'Its sensor does not send.',
-    next: 'Replace it; look inside the tire while it is open.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: [],
     find: (facts) =>
@@ -23,16 +21,16 @@ export const sensorPresenceRules = {
         ? onWheels(facts.monitored, isSilent, (wheels) => ({
             confidence: wheels.every((wheel) => isConfirmedSilent(facts, wheel)) ? 'firm' : 'likely',
             because: (wheels) => [
-              ...groundsOf(
-                wheels,
-                'answer',
-                (wheel) => `silent at ${wheel.sensor.tries} tries, while others answered`,
-              ),
+              ...groundsOf(wheels, 'answer', ({ sensor }) => ({
+                code: 'silent-while-others-answered',
+                values: { tries: sensor.tries },
+              })),
               ...wheels
                 .filter((wheel) => hasCode(facts, 'no-signal', wheel))
                 .map((wheel) => ({
                   field: 'controlModule.codes',
-                  says: `the vehicle misses the ${wheelNames[wheel.position]} too`,
+                  code: 'vehicle-misses-it-too' as const,
+                  values: { wheel: wheel.position },
                 })),
             ],
             figures: (wheels) => ({
@@ -49,7 +47,6 @@ export const sensorPresenceRules = {
     when: 'No wheel answers, each asked twice or more.',
     means:
       'Reader set-up, the wrong model year, a system without sensors or radio noise come before four dead sensors.',
-    next: 'Prove the reader on a sensor known to be good; then decide.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -64,7 +61,7 @@ export const sensorPresenceRules = {
       return {
         wheels: [],
         confidence: oldAndMissed ? 'likely' : 'possible',
-        because: () => groundsOf(expected, 'answer', (wheel) => `silent at ${wheel.sensor.tries} tries`),
+        because: () => groundsOf(expected, 'answer', silentReason),
       }
     },
   },
@@ -74,7 +71,6 @@ export const sensorPresenceRules = {
     reads: [...answerFields, 'wheels.*.valve', 'vehicle.sensorMounting', 'vehicle.spareMonitored'],
     when: 'A wheel that the vehicle listens to came with a plain stem and was silent at two tries or more.',
     means: 'There was no sensor in it when it came.',
-    next: 'Record it with a photo before any work.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: [],
     find: (facts) =>
@@ -83,8 +79,8 @@ export const sensorPresenceRules = {
         (wheel) => hasNoSensor(facts, wheel),
         (wheels) => ({
           because: () => [
-            ...groundsOf(wheels, 'valve', () => 'a plain stem'),
-            ...groundsOf(wheels, 'answer', (wheel) => `silent at ${wheel.sensor.tries} tries`),
+            ...groundsOf(wheels, 'valve', () => ({ code: 'plain-stem' })),
+            ...groundsOf(wheels, 'answer', silentReason),
           ],
           figures: () => wheelFigures(wheels),
         }),
@@ -96,7 +92,6 @@ export const sensorPresenceRules = {
     reads: ['vehicle.system', 'wheels.*.mounted'],
     when: 'The temporary spare stands at a road position.',
     means: 'It has no sensor, and its own label figure governs.',
-    next: 'Mind the speed and distance limit on its sidewall; gauge and trigger the wheel in the trunk.',
     offers: [],
     holds: [],
     find: (facts) =>
@@ -105,13 +100,15 @@ export const sensorPresenceRules = {
             facts.road,
             (wheel) => wheel.carriesSpare,
             (wheels) => ({
-              because: () => groundsOf(wheels, 'mounted', () => 'the vehicle hears no sensor from here'),
+              because: () => groundsOf(wheels, 'mounted', () => ({ code: 'no-sensor-heard-here' })),
               figures: () => wheelFigures(wheels),
             }),
           )
         : null,
   },
 } satisfies Partial<RuleBook>
+
+const silentReason = ({ sensor }: WheelFacts): Shown => ({ code: 'silent', values: { tries: sensor.tries } })
 
 const isConfirmedSilent = (facts: Facts, wheel: WheelFacts): boolean =>
   hasCode(facts, 'no-signal', wheel) || facts.behavior === 'flash-then-solid'

@@ -20,7 +20,6 @@ export const sensorReadingRules = {
     reads: offsetFields,
     when: "A sensor's distance from the gauge differs by 3 psi or more from that of the others; three sensors at least.",
     means: 'The sensor tells the vehicle a wrong pressure.',
-    next: 'Verify with the master gauge, then replace the sensor.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: [],
     find: sensorsApart,
@@ -31,7 +30,6 @@ export const sensorReadingRules = {
     reads: [...offsetFields, 'surroundings.altitude'],
     when: 'All sensors are off the gauge alike, by what the altitude explains within 1 psi.',
     means: 'Normal: these sensors refer to the sea.',
-    next: 'None; explain it.',
     offers: [],
     holds: [],
     find: (facts) => (facts.offsets?.ofAltitude === true ? offsetMatch(facts) : null),
@@ -42,7 +40,6 @@ export const sensorReadingRules = {
     reads: [...offsetFields, 'surroundings.altitude'],
     when: 'All sensors are off the gauge alike, and altitude does not explain it.',
     means: 'One wrong gauge is likelier than all sensors wrong.',
-    next: 'Take all readings again with the master gauge.',
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) => {
@@ -56,7 +53,6 @@ export const sensorReadingRules = {
     reads: ['wheels.*.answer', 'wheels.*.sensorTemperature'],
     when: "A sensor's temperature is at or beyond -40 or 257 °F.",
     means: 'The sensor is failing.',
-    next: 'Read it again; if it stays, replace it.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: [],
     find: (facts) =>
@@ -65,7 +61,8 @@ export const sensorReadingRules = {
             facts.wheels,
             (wheel) => wheel.sensor.temperatureImpossible,
             (wheels) => ({
-              because: () => groundsOf(wheels, 'sensorTemperature', () => 'no air in a tire is at that'),
+              because: () =>
+                groundsOf(wheels, 'sensorTemperature', () => ({ code: 'no-air-at-that-temperature' })),
               figures: () => wheelFigures(wheels),
             }),
           )
@@ -77,14 +74,12 @@ export const sensorReadingRules = {
     reads: ['wheels.*.answer', 'wheels.*.followsPressure'],
     when: "A sensor's value does not follow a pressure change of 3 psi or more.",
     means: 'Its port is blocked, or the sensor that answers is not in this tire.',
-    next: 'Demount; clean or replace it.',
     offers: ['sensor-clean', 'sensor', 'service-kit', 'relearn'],
     holds: [],
     find: (facts) =>
       facts.sensing
         ? onWheels(facts.wheels, doesNotFollow, (wheels) => ({
-            because: () =>
-              groundsOf(wheels, 'followsPressure', () => 'the value stayed while the tire changed'),
+            because: () => groundsOf(wheels, 'followsPressure', () => ({ code: 'did-not-follow' })),
             figures: () => wheelFigures(wheels),
           }))
         : null,
@@ -100,7 +95,6 @@ export const sensorReadingRules = {
     ],
     when: 'A new sensor reports no pressure although its tire holds air.',
     means: 'It has not been woken yet.',
-    next: 'Lift the wheel and inflate it again from flat, or drive.',
     offers: [],
     holds: [],
     find: (facts) =>
@@ -108,7 +102,7 @@ export const sensorReadingRules = {
         facts.monitored,
         (wheel) => isAsleep(facts, wheel),
         (wheels) => ({
-          because: () => groundsOf(wheels, 'sensorPressure', () => 'nothing, in an inflated tire'),
+          because: () => groundsOf(wheels, 'sensorPressure', () => ({ code: 'nothing-in-inflated-tire' })),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -124,19 +118,21 @@ function sensorsApart(facts: Facts): Match | null {
   return {
     wheels: positionsOf(apart),
     because: (wheels) =>
-      groundsOf(
-        wheels,
-        'sensorPressure',
-        (wheel) =>
-          `${facts.shown.pressure(offsetOf(wheel) ?? 0)} from the gauge; over all wheels the middle difference is ${facts.shown.pressure(offsets.median)}`,
-      ),
+      groundsOf(wheels, 'sensorPressure', (wheel) => ({
+        code: 'off-by-another-amount',
+        values: {
+          offset: facts.display.pressure(offsetOf(wheel) ?? 0),
+          median: facts.display.pressure(offsets.median),
+          unit: facts.display.unit,
+        },
+      })),
     figures: (wheels) => {
       const worst = [...wheels].sort((one, other) => distance(other) - distance(one))[0]
       return {
         ...(worst === undefined ? {} : wheelFigures([worst])),
-        sensor: facts.shown.pressureNumber(worst?.sensor.pressure ?? 0),
-        value: facts.shown.pressureNumber(worst?.judged ?? 0),
-        unit: facts.shown.unit,
+        sensor: facts.display.pressure(worst?.sensor.pressure ?? 0),
+        value: facts.display.pressure(worst?.judged ?? 0),
+        unit: facts.display.unit,
       }
     },
   }
@@ -151,11 +147,14 @@ const offsetMatch = (facts: Facts): Match | null => {
       groundsOf(
         facts.road.filter((wheel) => offsetOf(wheel) !== null),
         'sensorPressure',
-        (wheel) => `${facts.shown.pressure(offsetOf(wheel) ?? 0)} under the gauge`,
+        (wheel) => ({
+          code: 'under-gauge',
+          values: { offset: facts.display.pressure(offsetOf(wheel) ?? 0), unit: facts.display.unit },
+        }),
       ),
     figures: () => ({
-      difference: facts.shown.pressureNumber(Math.abs(offsets.median)),
-      unit: facts.shown.unit,
+      difference: facts.display.pressure(Math.abs(offsets.median)),
+      unit: facts.display.unit,
       ...(offsets.median < 0 ? { form: 'over' } : {}),
     }),
   }

@@ -1,8 +1,9 @@
-import type { FastenerDamage, TireDamage } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
+import type { UnsafeDamage } from '../reason-codes.ts'
 import {
   type Ground,
+  ground,
   groundsOf,
   type Match,
   onWheels,
@@ -23,7 +24,6 @@ export const stopRules = {
     reads: ['wheels.*.sealantSeen', 'events.sealant'],
     when: 'Tire sealant was reported or seen; on all road wheels until it is found.',
     means: 'The gas in the tire can burn, and the sensor may be glued up.',
-    next: 'No flame, spark, hot work, plug or reamer. Let down and refill with air four times outdoors before the bead is broken; then clean and judge the sensor.',
     offers: ['sensor-clean'],
     holds: ['bead-break'],
     find: (facts) => {
@@ -36,8 +36,8 @@ export const stopRules = {
       return {
         wheels: positionsOf(wheels),
         because: () => [
-          ...groundsOf(seen, 'sealantSeen', () => 'sealant was seen'),
-          ...(reported.length > 0 ? [{ field: 'events.sealant', says: 'a can of sealant was used' }] : []),
+          ...groundsOf(seen, 'sealantSeen', () => ({ code: 'sealant-seen' })),
+          ...(reported.length > 0 ? [ground('events.sealant', { code: 'sealant-reported' })] : []),
         ],
         figures: () => wheelFigures(wheels),
       }
@@ -50,7 +50,6 @@ export const stopRules = {
     reads: ['surroundings.tires', 'wheels.*.sensorTemperature'],
     when: 'After driving, one sensor is 30 °F (17 °C) or more over the mean of the others.',
     means: 'A brake or a wheel bearing may drag there.',
-    next: "Do not drive. Have that corner checked; do not set that tire's pressure hot.",
     offers: ['outside-work'],
     holds: ['road', 'pressure-setting'],
     find: (facts) => {
@@ -60,17 +59,17 @@ export const stopRules = {
         (wheel) => (excessOver(facts.road, wheel) ?? 0) >= thresholds.hotCornerExcess - 0.01,
         (wheels) => ({
           because: () =>
-            groundsOf(
-              wheels,
-              'sensorTemperature',
-              (wheel) => `${excessShown(facts, wheel)} over the mean of the others`,
-            ),
+            groundsOf(wheels, 'sensorTemperature', (wheel) => ({
+              code: 'hotter-than-others',
+              values: {
+                degrees: degreesOver(facts, wheel),
+                temperatureUnit: facts.display.temperatureUnit,
+              },
+            })),
           figures: () => ({
             ...wheelFigures(wheels),
-            degrees: Math.max(
-              ...wheels.map((wheel) => facts.shown.degreesNumber(excessOver(facts.road, wheel) ?? 0)),
-            ),
-            temperatureUnit: facts.shown.temperatureUnit,
+            degrees: Math.max(...wheels.map((wheel) => degreesOver(facts, wheel))),
+            temperatureUnit: facts.display.temperatureUnit,
           }),
         }),
       )
@@ -83,7 +82,6 @@ export const stopRules = {
     reads: ['wheels.*.stem', 'wheels.*.valve'],
     when: 'A valve stem is cracked or leaks.',
     means: 'It may let go without warning.',
-    next: 'Do not pull or bend it. Renew the stem, or the sensor it belongs to, before release.',
     offers: ['stem'],
     holds: ['hand-back'],
     find: (facts) =>
@@ -93,7 +91,9 @@ export const stopRules = {
         (wheels) => ({
           offers: wheels.some((wheel) => hasSensorValve(wheel)) ? ['stem', 'service-kit'] : ['stem'],
           because: () =>
-            groundsOf(wheels, 'stem', (wheel) => `the stem ${stemWords[wheel.given.stem ?? 'sound']}`),
+            groundsOf(wheels, 'stem', (wheel) => ({
+              code: wheel.given.stem === 'leaks' ? 'stem-leaks' : 'stem-cracked',
+            })),
           figures: () => ({
             ...wheelFigures(wheels),
             form: wheels.some((wheel) => wheel.given.stem === 'leaks') ? 'leaks' : 'cracked',
@@ -108,7 +108,6 @@ export const stopRules = {
     reads: ['wheels.*.tireDamage', 'wheels.*.treadDepth32nds'],
     when: 'A tire shows cord, a bulge or a cut to the cord, or has 2/32 in of tread or less.',
     means: 'It can fail suddenly, or grips poorly in rain.',
-    next: 'Cord, bulge or cut: do not drive. Worn out: replace before release, or record the refusal.',
     offers: ['tire'],
     holds: ['hand-back'],
     find: unsafeTires,
@@ -120,7 +119,6 @@ export const stopRules = {
     reads: ['wheels.*.fastenerDamage'],
     when: 'A stud or fastener is missing, broken or stripped, or sits in the wrong seat.',
     means: 'The wheel is not held as its maker requires.',
-    next: "Do not drive. Repair it to the vehicle maker's instructions before release.",
     offers: ['fastener-repair'],
     holds: ['road', 'hand-back'],
     find: (facts) =>
@@ -129,29 +127,15 @@ export const stopRules = {
         (wheel) => (wheel.given.fastenerDamage ?? []).length > 0,
         (wheels) => ({
           because: () =>
-            groundsOf(wheels, 'fastenerDamage', (wheel) =>
-              (wheel.given.fastenerDamage ?? []).map((damage) => fastenerWords[damage]).join(', '),
-            ),
+            groundsOf(wheels, 'fastenerDamage', (wheel) => ({
+              code: 'fasteners-damaged',
+              values: { damage: [...(wheel.given.fastenerDamage ?? [])] },
+            })),
           figures: () => wheelFigures(wheels),
         }),
       ),
   },
 } satisfies Partial<RuleBook>
-
-const stemWords = {
-  sound: 'is sound',
-  corroded: 'is corroded',
-  cracked: 'is cracked',
-  leaks: 'leaks',
-} as const
-
-const fastenerWords: Readonly<Record<FastenerDamage, string>> = {
-  'stud-missing': 'a stud is missing',
-  'stud-broken': 'a stud is broken',
-  'fastener-missing': 'a nut or bolt is missing',
-  'thread-stripped': 'a thread is stripped',
-  'seat-wrong': 'a fastener does not fit its seat',
-}
 
 const hasSensorValve = (wheel: WheelFacts): boolean =>
   wheel.given.valve === 'snap-in' || wheel.given.valve === 'clamp-in'
@@ -163,10 +147,10 @@ const excessOver = (road: readonly WheelFacts[], wheel: WheelFacts): number | nu
   return wheel.sensor.temperature - others.reduce((sum, one) => sum + one, 0) / others.length
 }
 
-const excessShown = (facts: Facts, wheel: WheelFacts): string =>
-  facts.shown.degrees(excessOver(facts.road, wheel) ?? 0)
+const degreesOver = (facts: Facts, wheel: WheelFacts): number =>
+  facts.display.degrees(excessOver(facts.road, wheel) ?? 0)
 
-const unsafeDamage = ['bulge', 'cord-showing', 'cut-to-cord'] as const satisfies readonly TireDamage[]
+const unsafeDamage = ['bulge', 'cord-showing', 'cut-to-cord'] as const satisfies readonly UnsafeDamage[]
 
 function unsafeTires(facts: Facts): Match | null {
   const damageOf = (wheel: WheelFacts) =>
@@ -178,12 +162,11 @@ function unsafeTires(facts: Facts): Match | null {
   const wheels = facts.wheels.filter((wheel) => damaged.includes(wheel) || worn.includes(wheel))
   if (wheels.length === 0) return null
   const grounds = (): Ground[] => [
-    ...groundsOf(damaged, 'tireDamage', (wheel) =>
-      damageOf(wheel)
-        .map((damage) => damageWords[damage])
-        .join(', '),
-    ),
-    ...groundsOf(worn, 'treadDepth32nds', () => 'at or under the 2/32 in at which a tire is worn out'),
+    ...groundsOf(damaged, 'tireDamage', (wheel) => ({
+      code: 'tire-damaged',
+      values: { damage: damageOf(wheel) },
+    })),
+    ...groundsOf(worn, 'treadDepth32nds', () => ({ code: 'tread-worn-out' })),
   ]
   if (damaged.length > 0) {
     return {
@@ -203,10 +186,4 @@ function unsafeTires(facts: Facts): Match | null {
       tread: Math.min(...worn.map((wheel) => wheel.given.treadDepth32nds ?? 0)),
     }),
   }
-}
-
-const damageWords: Readonly<Record<(typeof unsafeDamage)[number], string>> = {
-  bulge: 'a bulge',
-  'cord-showing': 'cord showing',
-  'cut-to-cord': 'a cut down to the cord',
 }

@@ -12,10 +12,9 @@ export const surroundingsRules = {
     reads: ['events.one-place-only'],
     when: 'It happens in one place only.',
     means: 'A transmitter there.',
-    next: 'No work; note the place.',
     offers: [],
     holds: [],
-    find: (facts) => eventMatch(facts, ['one-place-only'], 'it happens there only'),
+    find: (facts) => eventMatch(facts, ['one-place-only'], 'happens-there-only'),
   },
   'interference-suspected': {
     kind: 'also',
@@ -24,11 +23,10 @@ export const surroundingsRules = {
     reads: addedDevices.map((kind) => `events.${kind}`),
     when: 'A dash-cam, charger or window film was added.',
     means: 'It may drown out the sensors.',
-    next: 'Take it out, drive, compare.',
     offers: [],
     holds: [],
     find: (facts, prior) => {
-      const match = eventMatch(facts, addedDevices, 'added to the vehicle')
+      const match = eventMatch(facts, addedDevices, 'added-to-vehicle')
       if (match === null) return null
       return { ...match, confidence: prior.has('malfunction-unexplained') ? 'likely' : 'possible' }
     },
@@ -39,7 +37,6 @@ export const surroundingsRules = {
     reads: ['events.aftermarket-wheels'],
     when: 'Other wheels than the maker’s are fitted.',
     means: 'Shielding, angle, depth or seat may not suit the sensor.',
-    next: 'Check that the sensor lies in the drop center and that the hole fits its stem.',
     offers: [],
     holds: [],
     find: (facts) => eventMatch(facts, ['aftermarket-wheels'], 'fitted'),
@@ -50,15 +47,16 @@ export const surroundingsRules = {
     reads: ['events.chains', 'events.packed-snow'],
     when: 'Chains are on, or snow or ice is packed in the wheels.',
     means: 'They may shield the sensors for a while.',
-    next: 'Clear the wheels and test again.',
     offers: [],
     holds: [],
-    find: (facts) => eventMatch(facts, ['chains', 'packed-snow'], 'at the time'),
+    find: (facts) => eventMatch(facts, ['chains', 'packed-snow'], 'at-the-time'),
   },
 } satisfies Partial<RuleBook>
 
-const eventMatch = (facts: Facts, kinds: readonly EventKind[], says: string): Match | null => {
+type EventReason = 'happens-there-only' | 'added-to-vehicle' | 'fitted' | 'at-the-time'
+
+const eventMatch = (facts: Facts, kinds: readonly EventKind[], code: EventReason): Match | null => {
   const happened = kinds.filter((kind) => facts.events.happened(kind))
   if (happened.length === 0) return null
-  return { wheels: [], because: () => happened.map((kind) => ({ field: `events.${kind}`, says })) }
+  return { wheels: [], because: () => happened.map((kind) => ({ field: `events.${kind}`, code })) }
 }

@@ -2,7 +2,7 @@ import type { EventKind } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
 import { isOffLabel, pressuresRight } from '../facts/label-match.ts'
 import { groundsOf, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
-import { coldFigures, coldWords, pressureFields } from './pressure-words.ts'
+import { coldFigures, coldUnderLabel, pressureFields } from './pressure-words.ts'
 
 const indirectAndSolid = (facts: Facts): boolean => facts.system === 'indirect' && facts.behavior === 'solid'
 
@@ -28,13 +28,12 @@ export const systemRules = {
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
     when: 'A vehicle without wheel sensors shows a solid light, and a cold tire is more than 1.5 psi off its label figure.',
     means: 'It compares the wheels, and they differ.',
-    next: 'Set all tires, then reset the system.',
     offers: ['pressure-set', 'reset'],
     holds: [],
     find: (facts) =>
       indirectAndSolid(facts)
         ? onWheels(facts.road, isOffLabel, (wheels) => ({
-            because: () => groundsOf(wheels, 'gauge', (wheel) => coldWords(facts, wheel)),
+            because: () => groundsOf(wheels, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
             figures: () => coldFigures(facts, wheels),
           }))
         : null,
@@ -50,7 +49,6 @@ export const systemRules = {
     ],
     when: 'The same with right pressures, after rotation, tire, inflation or battery work.',
     means: 'The vehicle has not been told that the tires are right.',
-    next: 'Reset the system. There is no sensor to sell.',
     offers: ['reset'],
     holds: [],
     find: (facts) =>
@@ -60,7 +58,7 @@ export const systemRules = {
             because: () =>
               resetEventsOf(facts).map((kind) => ({
                 field: `events.${kind}`,
-                says: 'since then the system compares with wheels it no longer has',
+                code: 'compares-with-earlier-wheels',
               })),
           }
         : null,
@@ -71,14 +69,13 @@ export const systemRules = {
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
     when: 'The same with right pressures and no such work.',
     means: 'It may be nothing; if it returns, a slow leak or unequal tires.',
-    next: 'Reset once, look at the pressures again in 7 days.',
     offers: ['reset'],
     holds: [],
     find: (facts) =>
       indirectAndSolid(facts) && pressuresRight(facts) && resetEventsOf(facts).length === 0
         ? {
             wheels: [],
-            because: () => [{ field: 'light.behavior', says: 'solid, although every tire is right' }],
+            because: () => [{ field: 'light.behavior', code: 'solid-with-right-tires' }],
           }
         : null,
   },
@@ -88,12 +85,11 @@ export const systemRules = {
     reads: ['vehicle.system', 'light.behavior'],
     when: 'A vehicle without wheel sensors flashes, then stays lit.',
     means: 'A fault in wheel-speed sensing or the brake system, or unequal tires.',
-    next: 'Read the brake system; compare tire sizes and tread.',
     offers: ['outside-work'],
     holds: [],
     find: (facts) =>
       facts.system === 'indirect' && facts.behavior === 'flash-then-solid'
-        ? { wheels: [], because: () => [{ field: 'light.behavior', says: 'a fault, not a tire pressure' }] }
+        ? { wheels: [], because: () => [{ field: 'light.behavior', code: 'fault-not-pressure' }] }
         : null,
   },
   'no-monitoring-fitted': {
@@ -102,12 +98,11 @@ export const systemRules = {
     reads: ['vehicle.system'],
     when: 'The vehicle monitors no tire pressure.',
     means: 'The light is some other lamp.',
-    next: "Identify the lamp in the vehicle maker's instructions.",
     offers: ['outside-work'],
     holds: [],
     find: (facts) =>
       facts.system === 'none'
-        ? { wheels: [], because: () => [{ field: 'vehicle.system', says: 'none fitted' }] }
+        ? { wheels: [], because: () => [{ field: 'vehicle.system', code: 'none-fitted' }] }
         : null,
   },
   'equal-loss-unseen': {
@@ -116,14 +111,13 @@ export const systemRules = {
     reads: ['vehicle.system', 'light.behavior', ...pressureFields],
     when: 'A vehicle without wheel sensors shows no light although all four tires are low together.',
     means: 'It compares wheels, so an equal loss is hard for it to see.',
-    next: 'Set all four, reset, and explain it.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) =>
       facts.system === 'indirect' && facts.behavior === 'off' && facts.alikeLow !== null
         ? {
             wheels: [],
-            because: () => groundsOf(facts.road, 'gauge', (wheel) => coldWords(facts, wheel)),
+            because: () => groundsOf(facts.road, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
           }
         : null,
   },
@@ -133,7 +127,6 @@ export const systemRules = {
     reads: ['vehicle.system', 'wheels.*.answer'],
     when: 'The vehicle is said to have no wheel sensors, and a wheel answers.',
     means: 'The sheet is wrong, or these are not its wheels.',
-    next: 'Settle which, before anything else.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -143,8 +136,8 @@ export const systemRules = {
       return {
         wheels: positionsOf(answered),
         because: () => [
-          { field: 'vehicle.system', says: 'no sensors expected' },
-          ...groundsOf(answered, 'answer', () => 'and yet one answers'),
+          { field: 'vehicle.system', code: 'no-sensors-expected' },
+          ...groundsOf(answered, 'answer', () => ({ code: 'answers-all-the-same' })),
         ],
         figures: () => wheelFigures(answered),
       }

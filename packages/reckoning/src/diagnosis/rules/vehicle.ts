@@ -4,7 +4,7 @@ import { allIdsInPlace } from '../facts/identity.ts'
 import { pressuresRight } from '../facts/label-match.ts'
 import { clearsLamp } from '../facts/lamp-threshold.ts'
 import { frequencyFits, hasCode } from '../facts/sensing.ts'
-import { groundsOf, onWheels, type RuleBook, wheelFigures } from '../rule.ts'
+import { groundsOf, type Match, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { pressureFields } from './pressure-words.ts'
 
@@ -16,7 +16,6 @@ export const vehicleRules = {
     reads: ['controlModule.codes'],
     when: 'The vehicle stores a receiver or communication code.',
     means: 'The vehicle itself does not hear.',
-    next: 'Refer it. No sensor cures this.',
     offers: ['outside-work'],
     holds: [],
     find: (facts) => {
@@ -24,11 +23,7 @@ export const vehicleRules = {
       if (!facts.sensing || codes.length === 0) return null
       return {
         wheels: [],
-        because: () =>
-          codes.map((code) => ({
-            field: 'controlModule.codes',
-            says: code.text ? `a ${code.class} code: ${code.text}` : `a ${code.class} code is stored`,
-          })),
+        because: () => codes.map((code) => ({ field: 'controlModule.codes', ...codeReason(code) })),
       }
     },
   },
@@ -38,7 +33,6 @@ export const vehicleRules = {
     reads: ['controlModule.codes', 'wheels.*.answer', 'wheels.*.battery'],
     when: 'The vehicle stores a no-signal code for a wheel that answers now.',
     means: 'An old code, or a sensor that fails at times.',
-    next: 'Note it, clear it, drive, look again.',
     offers: [],
     holds: [],
     find: (facts) =>
@@ -47,8 +41,7 @@ export const vehicleRules = {
         (wheel) => wheel.sensor.answered && hasCode(facts, 'no-signal', wheel),
         (wheels) => ({
           confidence: wheels.some((wheel) => wheel.sensor.battery === 'low') ? 'likely' : 'possible',
-          because: () =>
-            groundsOf(wheels, 'answer', () => 'answers now, although a no-signal code is stored'),
+          because: () => groundsOf(wheels, 'answer', () => ({ code: 'answers-despite-code' })),
           figures: () => wheelFigures(wheels),
         }),
       ),
@@ -59,12 +52,11 @@ export const vehicleRules = {
     reads: ['controlModule.state'],
     when: 'The vehicle holds no sensor IDs at all.',
     means: 'Its control module was renewed, or lost them.',
-    next: 'Relearn all wheels.',
     offers: ['relearn'],
     holds: [],
     find: (facts) =>
       facts.sensing && facts.stored.state === 'blank'
-        ? { wheels: [], because: () => [{ field: 'controlModule.state', says: 'no IDs stored' }] }
+        ? { wheels: [], because: () => [{ field: 'controlModule.state', code: 'no-ids-stored' }] }
         : null,
   },
   'learn-mode-open': {
@@ -73,12 +65,11 @@ export const vehicleRules = {
     reads: ['light.behavior'],
     when: 'The light flashes without end.',
     means: 'A relearn was begun and not finished.',
-    next: 'Finish or leave learn mode, then judge again.',
     offers: ['relearn'],
     holds: [],
     find: (facts) =>
       facts.sensing && facts.behavior === 'flash-continuous'
-        ? { wheels: [], because: () => [{ field: 'light.behavior', says: 'it never stops flashing' }] }
+        ? { wheels: [], because: () => [{ field: 'light.behavior', code: 'never-stops-flashing' }] }
         : null,
   },
   'telltale-dark': {
@@ -87,14 +78,13 @@ export const vehicleRules = {
     reads: ['light.lampCheck', 'vehicle.system'],
     when: 'The warning light does not light at key-on.',
     means: 'The lamp failed or was disabled before arrival.',
-    next: 'Record it with a photo first and tell the customer. Do not repeat or extend it.',
     offers: ['outside-work'],
     holds: [],
     find: (facts) =>
       facts.lampCheck === 'dark' && facts.system !== 'none'
         ? {
             wheels: [],
-            because: () => [{ field: 'light.lampCheck', says: 'dark at key-on, as received' }],
+            because: () => [{ field: 'light.lampCheck', code: 'dark-at-key-on' }],
           }
         : null,
   },
@@ -105,7 +95,6 @@ export const vehicleRules = {
     reads: ['events.collision'],
     when: 'A corner that was struck is silent or comes and goes.',
     means: 'Bracket, wiring or antenna may be hurt too.',
-    next: 'Inspect that corner before ordering a sensor.',
     offers: [],
     holds: [],
     find: (facts, prior) => {
@@ -128,7 +117,6 @@ export const vehicleRules = {
     ],
     when: 'Just serviced, or air put in before arrival and pressures right, and not yet driven 20 minutes.',
     means: 'The vehicle has not judged this yet.',
-    next: 'Drive 20 minutes, then judge again.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -144,8 +132,8 @@ export const vehicleRules = {
       return {
         wheels: [],
         because: () => [
-          { field: `events.${kind}`, says: 'changed just now' },
-          { field: 'surroundings.minutesDriven', says: 'not driven 20 minutes since, as far as is known' },
+          { field: `events.${kind}`, code: 'changed-just-now' },
+          { field: 'surroundings.minutesDriven', code: 'not-driven-long-enough' },
         ],
       }
     },
@@ -157,7 +145,6 @@ export const vehicleRules = {
     reads: ['light.behavior', ...pressureFields, 'wheels.*.sensorPressure'],
     when: 'The light is solid, nothing is left to ask, every tire and sensor clears the warning point and its hold, and nothing else explains it.',
     means: 'The vehicle believes something that we cannot see.',
-    next: 'Gauge against the master, look at the spare, at stored places and at a reset; drive.',
     offers: [],
     holds: [],
     find: (facts, prior) =>
@@ -168,9 +155,7 @@ export const vehicleRules = {
       facts.road.every((wheel) => clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.seen, wheel))
         ? {
             wheels: [],
-            because: () => [
-              { field: 'light.behavior', says: 'solid, although every tire clears its warning point' },
-            ],
+            because: () => [{ field: 'light.behavior', code: 'solid-with-clear-tires' }],
           }
         : null,
   },
@@ -188,7 +173,6 @@ export const vehicleRules = {
     ],
     when: 'The light flashes, nothing is left to ask, every sensor answers with its stored ID on the right frequency, and nothing else explains it.',
     means: 'The vehicle does not hear what we hear.',
-    next: 'Read codes, unplug added devices, drive 20 minutes, repeat; refer. Sell no part on a guess.',
     offers: [],
     holds: [],
     find: (facts, prior) =>
@@ -200,16 +184,19 @@ export const vehicleRules = {
       allIdsInPlace(facts)
         ? {
             wheels: [],
-            because: () => [
-              { field: 'light.behavior', says: 'a fault, although every sensor answers and matches' },
-            ],
+            because: () => [{ field: 'light.behavior', code: 'fault-with-matching-sensors' }],
           }
         : null,
   },
 } satisfies Partial<RuleBook>
 
-const cornerMatch = (facts: Facts, struck: readonly WheelPosition[]) => ({
+const codeReason = ({ class: codeClass, text }: Facts['codes'][number]): Shown =>
+  text
+    ? { code: 'code-stored-as', values: { class: codeClass, text } }
+    : { code: 'code-stored', values: { class: codeClass } }
+
+const cornerMatch = (facts: Facts, struck: readonly WheelPosition[]): Match => ({
   wheels: inReadingOrder(struck),
-  because: () => [{ field: 'events.collision', says: 'this corner was struck' }],
+  because: () => [{ field: 'events.collision', code: 'corner-struck' }],
   figures: () => wheelFigures(facts.wheels.filter((wheel) => struck.includes(wheel.position))),
 })

@@ -59,20 +59,36 @@ describe('what today’s rules say differently', () => {
     expect(differences[0]).toContain(`today ${words}.`)
   })
 
-  it('tells changed words from changed consequences', () => {
-    const other = { ...first, next: 'Look elsewhere.' }
+  it('tells changed reasons from changed consequences', () => {
+    const other = { ...first, figures: { ...first.figures, value: 21 } }
     expect(differencesBetween(issued, changed({ findings: [other, ...issued.findings.slice(1)] }))).toEqual([
-      expect.stringContaining('the words differ, what follows does not'),
+      expect.stringContaining('the reasons differ, what follows does not'),
     ])
   })
 
   it('names contradictions of one of them, and lists that differ', () => {
-    const contradiction = { code: 'gauge-against-sensors', says: 'They differ.', do: 'Read again.' } as const
+    const contradiction = { code: 'gauge-against-sensors', values: {} } as const
     const today = changed({ contradictions: [contradiction], unchecked: [], nextChecks: [] })
     expect(differencesBetween(issued, today)).toEqual([
-      'A contradiction today only: They differ.',
+      'A contradiction today only: Our gauge is the odd one out.',
       'What counts as not checked differs.',
       'What is worth checking next differs.',
     ])
+  })
+
+  it('is nothing where the issued one holds words and the same facts', () => {
+    const inWords = changed({
+      findings: issued.findings.map((finding) => ({
+        ...finding,
+        because: finding.because.map((reason) => ({
+          ...reason,
+          code: 'as-written' as const,
+          values: { words: 'It is low.' },
+        })),
+        asWritten: { next: 'Find the leak.', customer: 'Your tire is low.' },
+      })),
+      nextChecks: issued.nextChecks.map((check) => ({ ...check, asWritten: { ask: 'Look.' } })),
+    })
+    expect(differencesBetween(inWords, issued)).toEqual([])
   })
 })

@@ -1,7 +1,8 @@
 import { canonicalText } from '@bayledger/ledger/hash-chain'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
-import { findingTitles } from '@bayledger/wording/en/finding-titles'
+import { english } from '@bayledger/wording/en/english'
+import { wordedContradiction } from '@bayledger/wording/worded-diagnosis'
 
 /** What two diagnoses of the same evidence say differently, a sentence each; empty where they say the same. */
 export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[] => [
@@ -14,18 +15,18 @@ export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[
     const now = today.findings.find(({ code }) => code === finding.code)
     return now ? changesOf(finding, now) : []
   }),
-  ...unsaid(issued, today).map((says) => `No longer a contradiction today: ${says}`),
-  ...unsaid(today, issued).map((says) => `A contradiction today only: ${says}`),
+  ...onlyIn(issued, today).map((says) => `No longer a contradiction today: ${says}`),
+  ...onlyIn(today, issued).map((says) => `A contradiction today only: ${says}`),
   ...(canonicalText(issued.unchecked) === canonicalText(today.unchecked)
     ? []
     : ['What counts as not checked differs.']),
-  ...(canonicalText(issued.nextChecks) === canonicalText(today.nextChecks)
+  ...(canonicalText(checksOf(issued)) === canonicalText(checksOf(today))
     ? []
     : ['What is worth checking next differs.']),
 ]
 
 const causeWords = ({ primary }: Diagnosis): string =>
-  primary === null ? 'not named' : `“${findingTitles[primary]}”`
+  primary === null ? 'not named' : `“${english.findingTitles[primary]}”`
 
 const isNotIn =
   ({ findings }: Diagnosis) =>
@@ -33,7 +34,7 @@ const isNotIn =
     findings.every((finding) => finding.code !== code)
 
 const named = ({ code, wheels }: Finding): string =>
-  wheels.length === 0 ? findingTitles[code] : `${findingTitles[code]}, ${placesOf(wheels)}`
+  wheels.length === 0 ? english.findingTitles[code] : `${english.findingTitles[code]}, ${placesOf(wheels)}`
 
 const placesOf = (wheels: Finding['wheels']): string =>
   wheels.length === 0
@@ -42,9 +43,9 @@ const placesOf = (wheels: Finding['wheels']): string =>
         .map((wheel) => wheelNames[wheel])
         .join(', ')
 
-/** The first that differs of what people act on; then the words, which nobody acts on differently. */
+/** What differs among the facts that people act on; else whether the reasons or figures differ. */
 const changesOf = (then: Finding, now: Finding): string[] => {
-  const title = findingTitles[then.code]
+  const title = english.findingTitles[then.code]
   const acted = [
     ['wheels', placesOf(then.wheels), placesOf(now.wheels)],
     ['kind', then.stop ?? then.kind, now.stop ?? now.kind],
@@ -54,15 +55,25 @@ const changesOf = (then: Finding, now: Finding): string[] => {
   ].filter(([, before, after]) => before !== after)
   if (acted.length > 0)
     return acted.map(([what, before, after]) => `${title}, ${what}: was ${before}; today ${after}.`)
-  return canonicalText(then) === canonicalText(now)
+  return canonicalText(comparable(then, now)) === canonicalText(comparable(now, then))
     ? []
-    : [`${title}: the words differ, what follows does not.`]
+    : [`${title}: the reasons differ, what follows does not.`]
 }
 
 const listed = (members: readonly string[]): string =>
   members.length === 0 ? 'none' : members.map((member) => member.replaceAll('-', ' ')).join(', ')
 
-const unsaid = (one: Diagnosis, other: Diagnosis): string[] =>
+/** The contradictions of one that the other does not have, in words. */
+const onlyIn = (one: Diagnosis, other: Diagnosis): string[] =>
   one.contradictions
-    .filter(({ says }) => other.contradictions.every((contradiction) => contradiction.says !== says))
-    .map(({ says }) => says)
+    .filter(({ code }) => other.contradictions.every((contradiction) => contradiction.code !== code))
+    .map((contradiction) => wordedContradiction(english, contradiction).says)
+
+/** A fact as both can hold it: what was issued in words has no codes for its reasons. */
+const comparable = ({ because, asWritten, ...facts }: Finding, other: Finding): unknown =>
+  asWritten === undefined && other.asWritten === undefined
+    ? { ...facts, because }
+    : { ...facts, because: because.map(({ field, value, unit }) => ({ field, value, unit })) }
+
+const checksOf = ({ nextChecks }: Diagnosis): unknown =>
+  nextChecks.map(({ asWritten: _words, ...facts }) => facts)

@@ -2,7 +2,7 @@ import type { Entry } from '@bayledger/ledger/entry'
 import type { SideKind } from '@bayledger/ledger/side-kinds'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import type { Deps } from '../../../deps.ts'
-import { listSides } from '../store/sides.ts'
+import { listSides } from '../store/list-sides.ts'
 
 /** The sides that these entries name, of the kinds that the reader may have; an erased one is missing. */
 export const sidesOf = (deps: Deps, entries: readonly Entry[], given: ReadonlySet<SideKind>) =>

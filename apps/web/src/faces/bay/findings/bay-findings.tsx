@@ -13,7 +13,7 @@ export function BayFindings({ diagnosis, evidence, isOver }: BayFindingsProps) {
     <div className="findings">
       <FindingsList
         diagnosis={diagnosis}
-        withSentences={false}
+        sentenceOf={null}
         drawing={(finding, word) => (
           <FindingDrawing finding={finding} diagnosis={diagnosis} evidence={evidence} word={word} />
         )}

@@ -1,5 +1,8 @@
 import { digestOf } from '@bayledger/ledger/hash-chain'
 import type { OrderState } from '@bayledger/ledger/state'
+import { checks } from '@bayledger/wording/en/checks'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { askFor } from '@bayledger/wording/worded-diagnosis'
 import { useState } from 'react'
 import type { ArrivalTask } from '../../../features/arrival/arrival-tasks.ts'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
@@ -11,6 +14,8 @@ import { BayFindings } from './bay-findings.tsx'
 import { nextToCheck } from './next-to-check.ts'
 import { OwnFindingForm } from './own-finding-form.tsx'
 import type { ComputedFindings } from './use-diagnosis.ts'
+
+const words = { checks, wheels }
 
 type FindingsStepProps = {
   state: OrderState
@@ -65,8 +70,8 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
                 : 'Nothing more is worth checking in the bay.'}
             </p>
           ) : (
-            <Button look="wide" onClick={() => onOpen(here.task, here.ask)}>
-              Check next: {here.ask}
+            <Button look="wide" onClick={() => onOpen(here.task, askFor(words, here.check))}>
+              Check next: {askFor(words, here.check)}
             </Button>
           )}
           <div className="findings-verdict">
@@ -84,7 +89,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
         </div>
       }
     >
-      {atDesk === null ? null : <p>For the desk: {atDesk.ask}</p>}
+      {atDesk === null ? null : <p>For the desk: {askFor(words, atDesk)}</p>}
       <BayFindings diagnosis={diagnosis} evidence={evidence} isOver={false} />
     </StepScreen>
   )

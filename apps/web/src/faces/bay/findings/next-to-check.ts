@@ -3,7 +3,7 @@ import { type ArrivalTask, taskOfField } from '../../../features/arrival/arrival
 
 type NextToCheck = {
   /** What is worth most and can be recorded here. */
-  readonly here: { readonly task: ArrivalTask; readonly ask: string } | null
+  readonly here: { readonly task: ArrivalTask; readonly check: NextCheck } | null
   /** What is worth more than that and stands in papers: the desk looks it up. */
   readonly atDesk: NextCheck | null
 }
@@ -14,7 +14,7 @@ export const nextToCheck = (nextChecks: readonly NextCheck[]): NextToCheck => {
   const [first] = ranked
   const here = ranked.find(({ task }) => task !== null)
   return {
-    here: here?.task ? { task: here.task, ask: here.check.ask } : null,
+    here: here?.task ? { task: here.task, check: here.check } : null,
     atDesk: first && first.task === null ? first.check : null,
   }
 }

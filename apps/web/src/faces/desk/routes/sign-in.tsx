@@ -9,6 +9,7 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import './sign-in.css'
 
 export function SignInRoute() {
   const [shopId, setShopId] = useState<string | null>(null)

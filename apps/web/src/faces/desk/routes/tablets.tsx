@@ -8,6 +8,7 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import './tablets.css'
 
 /** Makes the code that enrolls a tablet; someone reads it off this screen and types it on the tablet. */
 export function TabletsRoute() {

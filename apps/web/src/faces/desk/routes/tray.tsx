@@ -10,6 +10,7 @@ import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import './tray.css'
 
 const trayQuery = queryOptions({
   queryKey: ['orders', 'refused'],

@@ -29,6 +29,7 @@ import {
   openOrder,
   type WriteUp,
 } from '../write-up/write-up-form.ts'
+import '../write-up/write-up.css'
 
 const behaviors = (
   ['flash-then-solid', 'solid', 'intermittent-cold', 'intermittent-other', 'flash-continuous', 'off'] as const

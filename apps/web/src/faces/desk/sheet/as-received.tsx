@@ -7,6 +7,7 @@ import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
+import './as-received.css'
 
 /** The vehicle as received: the drawing, and what was not checked. */
 export function AsReceived({ order }: OrderPart) {

@@ -1,6 +1,9 @@
 import { digestOf } from '@bayledger/ledger/hash-chain'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
+import { findingSentences } from '@bayledger/wording/en/finding-sentences'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
@@ -13,6 +16,7 @@ import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
+import './estimate-part.css'
 
 /** Turns what the confirmed findings offer into a priced version; the advisor leaves out what is not wanted. */
 export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () => void }) {
@@ -40,6 +44,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     sheet,
     prices,
     look: state.authority.look?.lookFeeWaivedWithWork ? 'waived' : 'charged',
+    sentenceOf: (finding) => sentenceFor({ findingSentences, wheels }, finding),
   })
   if (offered.length === 0) return <p>The findings offer nothing that this shop sells: no part, no work.</p>
   const kept = offered.filter(

@@ -4,6 +4,7 @@ import { money } from '../../../lib/format.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
+import './complaint-part.css'
 
 /** The complaint in the customer's words, and what was agreed before the inspection. */
 export function ComplaintPart({ order }: OrderPart) {

@@ -12,6 +12,7 @@ import { BuildEstimate } from './build-estimate.tsx'
 import { DecideDialog } from './decide-dialog.tsx'
 import { LinkDialog } from './link-dialog.tsx'
 import type { OrderPart } from './order-part.ts'
+import './estimate-part.css'
 
 const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
 

@@ -1,5 +1,8 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { findingSentences } from '@bayledger/wording/en/finding-sentences'
 import { findingTitles } from '@bayledger/wording/en/finding-titles'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { useState } from 'react'
 import { FindingsList } from '../../../features/findings/findings-list.tsx'
 import { NotChecked } from '../../../features/findings/not-checked.tsx'
@@ -16,6 +19,8 @@ import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 import { RecordRefusal, refusableStops } from './record-refusal.tsx'
 import { TodaysRules } from './todays-rules.tsx'
+
+const words = { findingSentences, wheels }
 
 /** What the evidence says, and who confirmed it; told dangers and refusals; what today's rules would say. */
 export function FindingsPart({ order }: OrderPart) {
@@ -51,7 +56,7 @@ export function FindingsPart({ order }: OrderPart) {
         ) : null}
         <FindingsList
           diagnosis={diagnosis}
-          withSentences
+          sentenceOf={(finding) => sentenceFor(words, finding)}
           drawing={(finding, word) => (
             <FindingDrawing finding={finding} diagnosis={diagnosis} evidence={evidence} word={word} />
           )}
@@ -92,7 +97,8 @@ function TellStops({ order }: OrderPart) {
   return (
     <div className="stack">
       <p>
-        <strong>Tell the customer now:</strong> {untold.map(({ customer }) => customer).join(' ')}
+        <strong>Tell the customer now:</strong>{' '}
+        {untold.map((finding) => sentenceFor(words, finding)).join(' ')}
       </p>
       <TextField label="The customer’s answer" value={answer} onChange={setAnswer} />
       {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}

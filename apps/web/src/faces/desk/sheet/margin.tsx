@@ -21,6 +21,7 @@ import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
+import './margin.css'
 
 type StrikeReason = PayloadOf<'entry.struck'>['reason']
 

@@ -16,6 +16,7 @@ import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
 import { ReportPart } from './report-part.tsx'
 import { WorkPart } from './work-part.tsx'
+import './order-sheet.css'
 
 /** One order on one page that scrolls, with its ledger along the right margin. */
 export function OrderSheet({ order }: { order: ReadOrder }) {

@@ -1,4 +1,5 @@
 import { create } from 'qrcode'
+import './qr-code.css'
 
 /** A QR code (ISO/IEC 18004) as one path, with the quiet zone of four modules that readers need. */
 export function QrCode({ text, label }: { text: string; label: string }) {

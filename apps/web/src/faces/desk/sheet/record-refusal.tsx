@@ -1,5 +1,9 @@
 import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { findingSentences } from '@bayledger/wording/en/finding-sentences'
+import { findingTitles } from '@bayledger/wording/en/finding-titles'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
@@ -63,10 +67,10 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
     )
   }
   return (
-    <Dialog title={`The customer refuses: ${stop.code.replaceAll('-', ' ')}`} onClose={onClose}>
+    <Dialog title={`The customer refuses: ${findingTitles[stop.code]}`} onClose={onClose}>
       <div className="stack">
         <p>
-          <strong>Read aloud:</strong> {stop.customer} {caution?.words}
+          <strong>Read aloud:</strong> {sentenceFor({ findingSentences, wheels }, stop)} {caution?.words}
         </p>
         <SignaturePad label="The customer’s signature" onChange={setSignature} />
         {signature === null ? (

@@ -9,6 +9,7 @@ import { clockTime } from '../../../lib/format.ts'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
+import './work-part.css'
 
 /** The computed steps with who closed each, and how far the cure is proven. */
 export function WorkPart({ order }: OrderPart) {

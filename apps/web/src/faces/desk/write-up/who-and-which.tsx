@@ -9,6 +9,7 @@ import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { vinHint } from './vin-hint.ts'
 import type { Person, Which } from './write-up-form.ts'
+import './write-up.css'
 
 type WhoProps = { person: Person; onChange: (person: Person) => void }
 

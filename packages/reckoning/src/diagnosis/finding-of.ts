@@ -1,15 +1,12 @@
-import { englishFindings } from '../catalog/en-findings.ts'
-import { renderSentence } from '../catalog/render-sentence.ts'
 import { valueAt } from '../evidence/evidence-faults.ts'
 import type { Evidence } from '../evidence/evidence-schema.ts'
 import type { Finding, FindingCode, Reason } from './diagnosis.ts'
 import type { Judged, Judgment } from './engine/judge.ts'
 import type { Ground } from './rule.ts'
 
-/** A finding with its reasons, figures and sentence, from a rule that stands. */
+/** A finding with its reasons and figures, from a rule that applies. */
 export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged): Finding => {
   const wheels = facts.wheels.filter((wheel) => match.wheels.includes(wheel.position))
-  const figures = match.figures?.(wheels) ?? {}
   return {
     code: rule.code,
     wheels: [...match.wheels],
@@ -17,9 +14,7 @@ export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged)
     kind: kindOf(match.kind ?? rule.kind, rule.code, primary),
     ...(rule.stop === undefined ? {} : { stop: match.stop ?? rule.stop }),
     because: match.because(wheels).map((ground) => reasonOf(facts.evidence, ground)),
-    next: match.next ?? rule.next,
-    customer: renderSentence(englishFindings, rule.code, figures),
-    figures,
+    figures: match.figures?.(wheels) ?? {},
     offers: [...(match.offers ?? rule.offers)],
     holds: [...(match.holds ?? rule.holds)],
   }
@@ -28,13 +23,14 @@ export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged)
 const kindOf = (kind: Finding['kind'], code: FindingCode, primary: FindingCode | null): Finding['kind'] =>
   kind === 'also' && code === primary ? 'cause' : kind
 
-const reasonOf = (evidence: Evidence, { field, says }: Ground): Reason => {
+const reasonOf = (evidence: Evidence, { field, code, values }: Ground): Reason => {
   const { path, unit } = fieldOfReason(field)
   return {
     field,
     value: path[0] === 'events' ? true : plainValue(valueAt(evidence, path)),
     unit: unit(evidence.units),
-    says,
+    code,
+    values: values ?? {},
   }
 }
 

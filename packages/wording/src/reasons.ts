@@ -1,0 +1,17 @@
+import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { ReasonCode, ReasonValues } from '@bayledger/reckoning/diagnosis/reason-codes'
+import type { WheelsWording } from './wheels.ts'
+
+/** What the value of a field shows, to be printed after the field and its value. */
+export type ReasonsWording = {
+  readonly [Code in ReasonCode]: (values: ReasonValues<Code>, wheels: WheelsWording) => string
+}
+
+type Words = { readonly reasons: ReasonsWording; readonly wheels: WheelsWording }
+
+/** The words of one reason of a finding: "at or under the warning point of 26.25 psi". */
+export const reasonWords = ({ reasons, wheels }: Words, { code, values }: Reason): string => {
+  // The rules give every code the values of its type, and no diagnosis is admitted that they did not make.
+  const wordsFor = reasons[code] as (values: Reason['values'], wheels: WheelsWording) => string
+  return wordsFor(values, wheels)
+}
