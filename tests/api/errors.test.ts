@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { type ErrorCode, errorCodes, errors } from '@bayledger/contract/errors'
+import { withClient } from '@bayledger/db/with-client'
 import type { Response } from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
@@ -126,6 +127,18 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
     const send = () => desk.post('/api/vehicles', vehicle(customerId, { vin: '1M8GDM9AXKP042788' }), once())
     await send().expect(201)
     return send()
+  },
+  ORDER_READ_ONLY: async () => {
+    const replay = await replayOn(shop)
+    const altered = freshCopy(shop.demo, 'T-2601')
+    await replay.sendUntil(altered.lines)
+    await withClient(shop.adminUrl, async (admin) => {
+      await admin.query("set session_replication_role = 'replica'")
+      await admin.query("update entries set kind = 'note.added' where order_id = $1 and seq = 3", [
+        altered.orderId,
+      ])
+    })
+    return desk.post(`/api/orders/${altered.orderId}/reports`, { entryId: randomUUID() })
   },
   ENTRY_REFUSED: () =>
     phone.post('/api/customer/decisions', {

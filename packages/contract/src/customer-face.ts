@@ -86,7 +86,7 @@ export const getCustomerOrder = endpoint({
   path: '/api/customer/order',
   access: { who: 'customer-link' },
   replies: { 200: CustomerOrder },
-  problems: [],
+  problems: ['ORDER_READ_ONLY'],
 })
 
 export const decideEstimate = endpoint({
@@ -120,7 +120,7 @@ export const decideEstimate = endpoint({
     wantsRemovedParts: z.boolean(),
   }),
   replies: { 201: z.strictObject({ seq: z.int(), receivedAt: Instant }) },
-  problems: ['ENTRY_REFUSED'],
+  problems: ['ORDER_READ_ONLY', 'ENTRY_REFUSED'],
 })
 
 export const getCustomerReport = endpoint({

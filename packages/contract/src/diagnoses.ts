@@ -37,5 +37,5 @@ export const compareWithTodaysRules = endpoint({
   params: z.strictObject({ orderId: Id }),
   /** `null`: no findings were issued on this order. */
   replies: { 200: z.strictObject({ comparison: z.nullable(RulesComparison) }) },
-  problems: ['ORDER_NOT_FOUND'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
 })

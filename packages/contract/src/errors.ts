@@ -41,6 +41,7 @@ export const errors = {
   IDEMPOTENCY_KEY_REUSED: { status: 422, title: 'The same Idempotency-Key came with other content' },
   VIN_INVALID: { status: 422, title: 'The VIN cannot be right' },
   VIN_TAKEN: { status: 409, title: 'Another vehicle carries this VIN' },
+  ORDER_READ_ONLY: { status: 423, title: 'Nothing can be added to this order' },
   ENTRY_REFUSED: { status: 422, title: 'The ledger does not take this now' },
   EVIDENCE_INVALID: { status: 422, title: 'The evidence cannot be read' },
   REPORT_NOT_DUE: { status: 409, title: 'The report cannot be sealed yet' },

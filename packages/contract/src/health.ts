@@ -13,10 +13,22 @@ export const health = endpoint({
 
 export const readiness = endpoint({
   operationId: 'readiness',
-  summary: 'The database answers too.',
+  summary: 'The database answers too; orders that this process found altered are listed.',
   method: 'GET',
   path: '/readyz',
   access: { who: 'public' },
-  replies: { 200: z.strictObject({ status: z.literal('ready') }) },
+  replies: {
+    200: z.strictObject({
+      status: z.literal('ready'),
+      /** Orders that nothing can be added to; the others go on. */
+      readOnlyOrders: z.array(
+        z.strictObject({
+          orderNumber: z.string(),
+          seq: z.int(),
+          code: z.enum(['chain-broken', 'newer-than-this-program']),
+        }),
+      ),
+    }),
+  },
   problems: ['SERVICE_UNAVAILABLE'],
 })

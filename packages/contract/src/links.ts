@@ -25,7 +25,7 @@ export const createLink = endpoint({
   replies: {
     201: z.strictObject({ linkId: Id, address: z.string(), secret: z.string(), expiresAt: Instant }),
   },
-  problems: ['ORDER_NOT_FOUND'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
 })
 
 export const listLinks = endpoint({
@@ -36,7 +36,7 @@ export const listLinks = endpoint({
   access: { who: 'desk' },
   params,
   replies: { 200: z.strictObject({ links: z.array(CustomerLink) }) },
-  problems: ['ORDER_NOT_FOUND'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
 })
 
 export const revokeLink = endpoint({

@@ -58,9 +58,17 @@ export const getOrder = endpoint({
       moves: z.array(Move),
       /** What other orders of this shop know of the vehicle: evidence is made of it and of the ledger. */
       history: z.nullable(HistoryEvidence),
+      /** Why nothing can be added: an entry cannot be relied on, and only those before it are here. */
+      readOnly: z.nullable(
+        z.strictObject({
+          code: z.enum(['chain-broken', 'newer-than-this-program']),
+          seq: z.int(),
+          words: z.string(),
+        }),
+      ),
     }),
   },
-  problems: ['ORDER_NOT_FOUND'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
 })
 
 export const getEntriesAfter = endpoint({
@@ -79,7 +87,7 @@ export const getEntriesAfter = endpoint({
       history: z.nullable(HistoryEvidence),
     }),
   },
-  problems: ['ORDER_NOT_FOUND'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
 })
 
 /** One row of the floor list; the first move ranks it, all are shown. */

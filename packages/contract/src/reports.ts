@@ -22,7 +22,7 @@ export const sealOrderReport = endpoint({
   params: z.strictObject({ orderId: Id }),
   body: z.strictObject({ entryId: Id }),
   replies: { 201: SealedReport },
-  problems: ['ORDER_NOT_FOUND', 'REPORT_NOT_DUE', 'ENTRY_REFUSED'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'REPORT_NOT_DUE', 'ENTRY_REFUSED'],
 })
 
 export const getReport = endpoint({

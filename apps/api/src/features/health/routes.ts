@@ -2,6 +2,7 @@ import * as contract from '@bayledger/contract/health'
 import { AppError } from '../../core/app-error.ts'
 import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
+import { listReadOnlyOrders } from '../entries/service/read-only-orders.ts'
 import { pingDatabase } from './store.ts'
 
 export const healthRoutes = (parts: Parts): Binding[] => [
@@ -13,6 +14,6 @@ export const healthRoutes = (parts: Parts): Binding[] => [
         cause,
       })
     })
-    return { status: 200, body: { status: 'ready' } }
+    return { status: 200, body: { status: 'ready', readOnlyOrders: listReadOnlyOrders(parts.pool) } }
   }),
 ]

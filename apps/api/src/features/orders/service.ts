@@ -8,6 +8,7 @@ import { getCustomerFor } from '../customers/service.ts'
 import { loadHistory } from '../entries/service/load-facts.ts'
 import { type Ledger, loadLedger } from '../entries/service/load-ledger.ts'
 import { presentEntry } from '../entries/service/present-entry.ts'
+import { doubtWords, refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
 import { getVehicle } from '../vehicles/service.ts'
 
@@ -15,11 +16,12 @@ import { getVehicle } from '../vehicles/service.ts'
 export const getLedger = async (deps: Deps, orderId: string): Promise<Ledger> => {
   const ledger = await loadLedger(deps, orderId)
   if (ledger.entries.length > 0) return ledger
+  refuseDoubted(ledger)
   throw new AppError('ORDER_NOT_FOUND', 'Look for the order on the floor list, or search for its number.')
 }
 
 export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) => {
-  const { entries, state } = await getLedger(deps, orderId)
+  const { entries, state, doubt } = await getLedger(deps, orderId)
   const { opened } = state
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
   const [sides, customer, vehicle, history] = await Promise.all([
@@ -39,6 +41,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     vehicle,
     history,
     moves: nextMoves(state, deps.clock.now().toISOString()),
+    readOnly: doubt ? { ...doubt, words: doubtWords(doubt) } : null,
   }
 }
 

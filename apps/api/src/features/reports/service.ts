@@ -9,6 +9,8 @@ import { refusalWords } from '@bayledger/wording/refusals'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps, Parts } from '../../deps.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
+import { verifyLedger } from '../entries/service/load-ledger.ts'
+import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { getLedger } from '../orders/service.ts'
 import { claimedNumber, reportNumber, sealReason, templateVersion } from './policy.ts'
 import { loadContext } from './service/load-context.ts'
@@ -39,7 +41,10 @@ export const sealOrderReport = async (
 }
 
 const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) => {
-  const { state, entries } = await getLedger(deps, orderId)
+  await getLedger(deps, orderId)
+  const ledger = await verifyLedger(deps, orderId)
+  refuseDoubted(ledger)
+  const { state, entries } = ledger
   const reports = await store.listReportsOf(deps.pool, deps.shopId, orderId)
   const earlier = reports.find((report) => report.entryId === entryId)
   if (earlier) return describe(deps, earlier, entries.find(({ id }) => id === entryId)?.seq ?? 0)
@@ -49,11 +54,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const at = now.toISOString()
   const number = reportNumber(state.opened?.orderNumber ?? '', reports.length)
   const supersedes = reports.at(-1)?.number ?? null
-  const { context, settingsVersion } = await loadContext(
-    deps,
-    { state, entries },
-    { number, composedAt: at, supersedes },
-  )
+  const { context, settingsVersion } = await loadContext(deps, ledger, { number, composedAt: at, supersedes })
   const bytes = await sealInWorker({
     content: composeReportContent(state, context),
     signing: await deps.signing(),

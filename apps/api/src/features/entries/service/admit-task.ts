@@ -44,6 +44,7 @@ export type Admission =
  */
 export const admitTask = (task: Task, before: KeptOrder, shop: ShopFacts): Admission => {
   const { own, draft } = task
+  if (before.doubt) return { does: 'prepare-again' }
   if (own.ofSeq !== null && own.ofSeq !== seqOf(before)) return { does: 'prepare-again' }
   const at = laterOf(task.deps.clock.now().toISOString(), before.last?.receivedAt)
   const written: Entry[] = []

@@ -7,6 +7,7 @@ import type { Task } from './admit-task.ts'
 import { stateOfKept } from './kept-orders.ts'
 import { loadOwnFacts } from './load-facts.ts'
 import { memoryOf } from './process-memory.ts'
+import { refuseDoubted } from './read-only-orders.ts'
 import type { Appended } from './writer.ts'
 
 export type { Appended }
@@ -49,7 +50,8 @@ const prepare = async (
   const { orders, facts } = memoryOf(deps.pool)
   const { shopId } = deps
   const kept = isFirst ? orders.peek(shopId, draft.orderId) : undefined
-  const order = kept ?? (await orders.refresh(shopId, draft.orderId))
+  const order = kept && !kept.doubt ? kept : await orders.refresh(shopId, draft.orderId)
+  refuseDoubted(order)
   if (!facts.peek(shopId)) await facts.refresh(shopId)
   return {
     deps,

@@ -55,7 +55,14 @@ const deliverOne = async (
   }
   const refusal = refuseDelivery(actor, parsed.draft)
   if (refusal) return keep(deps, actor, envelope, refusal)
-  return appendParsed(deps, actor, envelope, parsed.draft, sent)
+  try {
+    return await appendParsed(deps, actor, envelope, parsed.draft, sent)
+  } catch (error) {
+    // Nothing of it is refused for good: it stays where it was written until the order is put right.
+    if (error instanceof AppError && error.code === 'ORDER_READ_ONLY')
+      return { result: 'not-yet', id: envelope.id, words: error.detail }
+    throw error
+  }
 }
 
 const appendParsed = async (

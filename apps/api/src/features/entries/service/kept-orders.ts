@@ -1,6 +1,7 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { advance, type Folded, foldAll } from '@bayledger/ledger/fold'
 import { type GrowingList, growingList, membersOf, push } from '@bayledger/ledger/fold/growing-list'
+import { type Doubt, soundAfter } from '@bayledger/ledger/sound-entries'
 import { blankOrder, type OrderState } from '@bayledger/ledger/state'
 import type { Pool } from 'pg'
 import { listEntriesAfter } from '../store/read-ledger.ts'
@@ -14,6 +15,8 @@ export type KeptOrder = {
   /** `null` before the first entry. */
   readonly folded: Folded | null
   readonly last: Entry | null
+  /** Why nothing may be added: of what the database holds, only the entries before this doubt are here. */
+  readonly doubt: Doubt | null
 }
 
 export type KeptOrders = {
@@ -21,6 +24,10 @@ export type KeptOrders = {
   readonly peek: (shopId: string, orderId: string) => KeptOrder | undefined
   /** The order as the database has it now: only what was written since is read. */
   readonly refresh: (shopId: string, orderId: string) => Promise<KeptOrder>
+  /** Reads the whole order anew from the database and holds it against what is in memory: before it is sealed. */
+  readonly verify: (shopId: string, orderId: string) => Promise<KeptOrder>
+  /** The orders in doubt that were read, for whoever looks after the service. */
+  readonly doubted: () => readonly KeptOrder[]
   /** Takes over entries that are in the database; those that are known already are passed over. */
   readonly absorb: (shopId: string, orderId: string, entries: readonly Entry[]) => KeptOrder
   /** An entry of the order by its id, among those that are in the database. */
@@ -49,6 +56,17 @@ type Slot = { order: KeptOrder; readonly places: Map<string, number> }
 export const keepOrders = (pool: Pool): KeptOrders => {
   const slots = new Map<string, Slot>()
 
+  const inDoubt = new Map<string, KeptOrder>()
+
+  const judge = (key: string, order: KeptOrder, doubt: Doubt | null): KeptOrder => {
+    const judged = { ...order, doubt }
+    const slot = slots.get(key)
+    if (slot) slot.order = judged
+    if (doubt) inDoubt.set(key, judged)
+    else inDoubt.delete(key)
+    return judged
+  }
+
   const absorb: KeptOrders['absorb'] = (shopId, orderId, entries) => {
     const key = orderKey(shopId, orderId)
     const slot = slots.get(key) ?? { order: blank(shopId, orderId), places: new Map() }
@@ -65,9 +83,31 @@ export const keepOrders = (pool: Pool): KeptOrders => {
   return {
     peek: (shopId, orderId) => slots.get(orderKey(shopId, orderId))?.order,
     refresh: async (shopId, orderId) => {
-      const known = slots.get(orderKey(shopId, orderId))?.order
-      return absorb(shopId, orderId, await listEntriesAfter(pool, shopId, orderId, known ? seqOf(known) : 0))
+      const key = orderKey(shopId, orderId)
+      const known = slots.get(key)?.order
+      const read = await listEntriesAfter(pool, shopId, orderId, known ? seqOf(known) : 0)
+      const { sound, doubt } = soundAfter(known?.last ?? null, read)
+      const order = absorb(shopId, orderId, sound)
+      // In memory a writer may be ahead of what was read here; an order without doubt and before it stays as it is.
+      return doubt === null && order.doubt === null ? order : judge(key, order, doubt)
     },
+    verify: async (shopId, orderId) => {
+      const key = orderKey(shopId, orderId)
+      const known = slots.get(key)?.order
+      const read = await listEntriesAfter(pool, shopId, orderId, 0)
+      const { sound, doubt } = soundAfter(null, read)
+      const differs = known
+        ? entriesOf(known).find(({ seq, hash }) => read[seq - 1]?.hash !== hash)?.seq
+        : undefined
+      if (doubt === null && differs === undefined) return absorb(shopId, orderId, sound)
+      const seq = Math.min(doubt?.seq ?? Number.POSITIVE_INFINITY, differs ?? Number.POSITIVE_INFINITY)
+      slots.delete(key)
+      return judge(key, absorb(shopId, orderId, sound.slice(0, seq - 1)), {
+        code: doubt?.seq === seq ? doubt.code : 'chain-broken',
+        seq,
+      })
+    },
+    doubted: () => [...inDoubt.values()],
     absorb,
     find: (shopId, orderId, id) => {
       const slot = slots.get(orderKey(shopId, orderId))
@@ -83,6 +123,7 @@ const blank = (shopId: string, orderId: string): KeptOrder => ({
   entries: growingList([]),
   folded: null,
   last: null,
+  doubt: null,
 })
 
 /** A whole ledger at once: folded in one go. */

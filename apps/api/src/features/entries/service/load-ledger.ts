@@ -1,16 +1,31 @@
 import type { Entry } from '@bayledger/ledger/entry'
+import type { Doubt } from '@bayledger/ledger/sound-entries'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Deps } from '../../../deps.ts'
-import { entriesOf, stateOfKept } from './kept-orders.ts'
+import { entriesOf, type KeptOrder, stateOfKept } from './kept-orders.ts'
 import { memoryOf } from './process-memory.ts'
 
-export type Ledger = { readonly entries: readonly Entry[]; readonly state: OrderState }
+export type Ledger = {
+  readonly entries: readonly Entry[]
+  readonly state: OrderState
+  /** Where it is not `null`, these are the entries before the first that cannot be relied on. */
+  readonly doubt: Doubt | null
+}
 
 /**
  * An order's entries and what they fold to, as of now: what was folded before is kept in memory, and only what was
  * written since is read. Several processes may append; the database says what is newest.
  */
 export const loadLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string): Promise<Ledger> => {
-  const order = await memoryOf(deps.pool).orders.refresh(deps.shopId, orderId)
-  return { entries: entriesOf(order), state: stateOfKept(order) }
+  return ledgerOf(await memoryOf(deps.pool).orders.refresh(deps.shopId, orderId))
 }
+
+/** The same, with every entry read and hashed anew: before something is sealed on it. */
+export const verifyLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string): Promise<Ledger> =>
+  ledgerOf(await memoryOf(deps.pool).orders.verify(deps.shopId, orderId))
+
+const ledgerOf = (order: KeptOrder): Ledger => ({
+  entries: entriesOf(order),
+  state: stateOfKept(order),
+  doubt: order.doubt,
+})

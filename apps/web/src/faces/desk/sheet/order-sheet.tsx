@@ -25,6 +25,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
       <title>{`${order.number} · Bayledger desk`}</title>
       <div className="order-parts">
         <OrderHead order={order} />
+        {order.readOnly ? <Sentence>{order.readOnly.words}</Sentence> : null}
         <ComplaintPart order={order} />
         <AsReceived order={order} />
         <FindingsPart order={order} />

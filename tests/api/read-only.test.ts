@@ -1,0 +1,130 @@
+import { randomUUID } from 'node:crypto'
+import type { Server } from 'node:http'
+import { openPool } from '@bayledger/db/pool'
+import { withClient } from '@bayledger/db/with-client'
+import type { FastifyInstance } from 'fastify'
+import type { Pool } from 'pg'
+import request from 'supertest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildApp } from '../../apps/api/src/app.ts'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { envelopeOf, type Replay, replayOn } from '../support/replay-order.ts'
+
+/** An order whose chain does not hold is read-only, and says so; the others go on. */
+let shop: TestApp
+let replay: Replay
+let desk: Caller
+let pool: Pool
+let second: FastifyInstance
+beforeAll(async () => {
+  shop = await startTestApp()
+  replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+  // A process of its own on the same database: it has read no order yet.
+  pool = openPool({ url: shop.url, size: 2, onIdleError: () => undefined })
+  second = await buildApp({
+    parts: { ...shop.parts, pool },
+    logger: false,
+    webFolder: null,
+    callsPerMinute: 100_000,
+  })
+  await second.ready()
+})
+afterAll(async () => {
+  await second.close()
+  await pool.end()
+  await shop.stop()
+})
+
+const elsewhere = (method: 'get' | 'post', path: string, body?: object) => {
+  const call = request(second.server as Server)
+    [method](path)
+    .set('sec-fetch-site', 'same-origin')
+    .set('cookie', desk.cookies.join('; '))
+  return body ? call.send(body) : call
+}
+
+/** As a superuser with every trigger off. */
+const alter = (statement: string, values: readonly unknown[]) =>
+  withClient(shop.adminUrl, async (admin) => {
+    await admin.query("set session_replication_role = 'replica'")
+    expect((await admin.query(statement, [...values])).rowCount).toBe(1)
+  })
+
+const finished = async () => {
+  const order = freshCopy(shop.demo, 'T-2601')
+  await replay.sendUntil(order.lines)
+  const { number, entries } = (await desk.get(`/api/orders/${order.orderId}`).expect(200)).body
+  return { ...order, number, entries }
+}
+const changeWritten =
+  "update entries set written_at = written_at + interval '1 second' where order_id = $1 and seq = $2"
+const noteOn = (orderId: string, lines: ReturnType<typeof freshCopy>['lines']) => {
+  const line = lines.find(({ draft }) => draft.kind === 'complaint.recorded')
+  if (!line) throw new Error('nobody complains')
+  return {
+    entries: [{ ...envelopeOf(line.draft), id: randomUUID(), orderId }],
+    sides: line.sides,
+  }
+}
+
+describe('an order that was altered outside the program', () => {
+  it('is read up to the entry before, takes nothing, and leaves the others alone', async () => {
+    const [broken, whole] = [await finished(), await finished()]
+    await alter(changeWritten, [broken.orderId, 9])
+    const { body } = await elsewhere('get', `/api/orders/${broken.orderId}`).expect(200)
+    expect(body.entries).toHaveLength(8)
+    expect(body.readOnly).toMatchObject({
+      code: 'chain-broken',
+      seq: 9,
+      words: expect.stringMatching(/^Entry 9 /),
+    })
+    const sent = await elsewhere('post', '/api/entries', noteOn(broken.orderId, broken.lines)).expect(200)
+    expect(sent.body.results).toMatchObject([
+      { result: 'not-yet', words: expect.stringMatching(/nothing can be added/) },
+    ])
+    const refused = await elsewhere('post', `/api/orders/${broken.orderId}/reports`, {
+      entryId: randomUUID(),
+    })
+    expect(refused.status).toBe(423)
+    expect(refused.body).toMatchObject({ code: 'ORDER_READ_ONLY', reason: 'chain-broken' })
+    expect((await elsewhere('get', '/readyz').expect(200)).body).toEqual({
+      status: 'ready',
+      readOnlyOrders: [{ orderNumber: broken.number, seq: 9, code: 'chain-broken' }],
+    })
+    const good = await elsewhere('get', `/api/orders/${whole.orderId}`).expect(200)
+    expect(good.body.readOnly).toBeNull()
+    await elsewhere('post', `/api/orders/${whole.orderId}/reports`, { entryId: randomUUID() }).expect(201)
+  })
+
+  it('is found before it is sealed, by a process that had read it when it was whole', async () => {
+    const order = await finished()
+    await alter(changeWritten, [order.orderId, 4])
+    const { body } = await desk
+      .post(`/api/orders/${order.orderId}/reports`, { entryId: randomUUID() })
+      .expect(423)
+    expect(body).toMatchObject({ code: 'ORDER_READ_ONLY', reason: 'chain-broken' })
+    expect((await desk.get(`/api/orders/${order.orderId}`).expect(200)).body.readOnly.seq).toBe(4)
+    const { rows } = await shop.deps.pool.query('select 1 from sealed_reports where order_id = $1', [
+      order.orderId,
+    ])
+    expect(rows).toEqual([])
+  })
+
+  it('takes entries again once it was put right', async () => {
+    const order = await finished()
+    await alter(changeWritten, [order.orderId, 5])
+    expect((await elsewhere('get', `/api/orders/${order.orderId}`).expect(200)).body.readOnly.seq).toBe(5)
+    await alter(changeWritten.replace('+ interval', '- interval'), [order.orderId, 5])
+    expect((await elsewhere('get', `/api/orders/${order.orderId}`).expect(200)).body.readOnly).toBeNull()
+    await elsewhere('post', `/api/orders/${order.orderId}/reports`, { entryId: randomUUID() }).expect(201)
+  })
+
+  it('that is altered from its first entry on cannot be shown, and says why', async () => {
+    const order = await finished()
+    await alter(changeWritten, [order.orderId, 1])
+    const { body } = await elsewhere('get', `/api/orders/${order.orderId}`).expect(423)
+    expect(body.code).toBe('ORDER_READ_ONLY')
+  })
+})
