@@ -80,7 +80,7 @@ export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, val
 })
 
 /**
- * A sensor is heard once more before the tire closes over it: afterwards it would cost the whole work again.
+ * The sensor is read once more before the tire closes over it: later, a silent one would cost the whole work again.
  *
  * @source Common practice, no source.
  */

@@ -21,8 +21,8 @@ export type JobWheels = {
 }
 
 /**
- * What authorized works mean for each wheel. A rotation that the sheet refuses, or that stands beside other wheels,
- * moves nothing.
+ * What authorized works mean for each wheel. A rotation that the sheet refuses, or that comes with another set of
+ * wheels, moves nothing.
  *
  * @source This program's own rule.
  */
@@ -43,7 +43,7 @@ export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): Jo
 }
 
 /**
- * The step after which the wheel that stood at a place is ready to go on somewhere.
+ * The step after which the wheel that was at a place is ready to go on somewhere.
  *
  * @source This program's own rule.
  */

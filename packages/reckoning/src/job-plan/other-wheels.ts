@@ -5,7 +5,7 @@ import { axleOf, type WheelPosition } from '../wheels.ts'
 import { frequencyFigure, type StepDraft } from './step-of.ts'
 
 /**
- * A new tire is held against the sheet before the old one comes off; its number is kept for its registration.
+ * A new tire is compared with the sheet before the old one comes off; its number is kept for its registration.
  *
  * @limits The vehicle maker's label governs.
  * @source Common practice, no source; the number is kept for the registration of 49 CFR 574.
@@ -53,7 +53,7 @@ export const readOtherWheel = (sheet: SpecificationSheet, wheel: WheelPosition):
 export const rotationTiresKey = 'vehicle.rotation.tires'
 
 /**
- * The tires are asked before a wheel is touched; what speaks against the pattern already is said.
+ * The tires are checked before a wheel is touched; `doubts` is what already speaks against the pattern.
  *
  * @limits The vehicle maker's pattern governs.
  * @source Common practice, no source.

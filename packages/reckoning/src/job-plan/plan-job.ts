@@ -98,7 +98,7 @@ const vehicleSteps = (
   ]
 }
 
-/** The step after which the wheel that stands at a place stays there. */
+/** The step after which the wheel at a place stays there. */
 const standsAfter = (job: JobWheels, wheel: WheelPosition): string[] => {
   if (wheel === 'SP') {
     const stowed = stowedKey(job)

@@ -184,7 +184,7 @@ export const proveIt = (
 }
 
 /**
- * What may lie under a vehicle, or be left in it, is looked for once more before it goes.
+ * A last look for what may lie under the vehicle or be left in it.
  *
  * @source Common practice, no source.
  */

@@ -118,7 +118,12 @@ describe('the step that comes up', () => {
 
 describe('a step that is shut', () => {
   it('names the step before it, and the figure that nobody verified', () => {
-    const confirm = step('vehicle.confirm.stud-torque', null, 'figure.confirmed')
+    const confirm: Step = {
+      ...step('vehicle.confirm.stud-torque', null, 'figure.confirmed'),
+      code: 'confirm-stud-torque',
+      values: null,
+      asWritten: { does: 'Confirm the wheel torque', how: '' },
+    }
     const round = step('RR.studs.torque-half', 'RR', 'studs.torqued', [confirm.stepKey])
     expect(whyShut(orderWith([confirm, round]), round)).toMatch(/Not verified yet/)
     expect(whyShut(orderWith([pressure, drive]), { ...drive, waitsFor: [pressure.stepKey] })).toBe(

@@ -1,9 +1,11 @@
-import { openSteps, readySteps, torquedBy } from '@bayledger/ledger/questions/gates'
+import { readySteps, torquedBy } from '@bayledger/ledger/questions/gates'
 import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { refusals } from '@bayledger/wording/en/refusals'
 import { steps } from '@bayledger/wording/en/steps'
+import { refusalWords } from '@bayledger/wording/refusals'
 import { stepDoes } from '@bayledger/wording/steps'
 
 /** Whether a person torqued this wheel and so cannot be its second person. */
@@ -33,10 +35,18 @@ const inTurn = (state: OrderState, steps: readonly Step[], staffId: string): Ste
 
 /** Why a step is still blocked, in words; `null` if it may be done. */
 export const whyShut = (state: OrderState, step: Step): string | null => {
-  const open = new Map(openSteps(state).map((other) => [other.stepKey, other]))
-  const first = step.waitsFor.map((key) => open.get(key)).find((other) => other !== undefined)
-  if (first === undefined) return null
-  return first.closedBy === 'figure.confirmed'
+  const shut = whyNot(state, step)
+  if (shut === null) return null
+  if (shut.code !== 'STEP_OUT_OF_ORDER' || shut.values.why !== 'forerunner' || shut.values.first === null)
+    return refusalWords(refusals, shut)
+  const { first } = shut.values
+  return confirmations.has(first.code)
     ? `Not verified yet. First: ${stepDoes(steps, first)}, by a second person.`
     : `First: ${stepDoes(steps, first)}${first.wheel === null ? '' : `, ${first.wheel}`}.`
 }
+
+const confirmations: ReadonlySet<Step['code']> = new Set([
+  'confirm-placard',
+  'confirm-stud-torque',
+  'confirm-frequency',
+])
