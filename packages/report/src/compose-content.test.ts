@@ -200,6 +200,21 @@ describe('the torque', () => {
       'second person',
     ])
   })
+
+  it('that nobody else could check says so, on the first page too', () => {
+    const { RR } = workedState.work
+    const by = RR?.rounds.again?.written.by
+    if (!RR?.checked || !by) throw new Error('the worked state has a checked wheel')
+    const alone = { ...RR, checked: { ...RR.checked, written: { ...RR.checked.written, by } } }
+    const report = composed({ work: { RR: alone } })
+    expect(rowsOf(report).at(-1)?.[1]).toBe('own check')
+    expect(JSON.stringify(report.sections)).toContain(
+      'No second person was available: whoever torqued the right rear wheel checked it again.',
+    )
+    expect(report.pageOne.did).toContain(
+      'Took off the right rear wheel; torqued to 100 lbf·ft, checked again; no second person was available.',
+    )
+  })
 })
 
 describe('what was written down by hand', () => {

@@ -1,7 +1,8 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
 import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
 import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
-import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, gap, listed, number, torque, words } from './figures.ts'
@@ -22,6 +23,7 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
   const title = 'Wheel torque'
   if (torqued.length === 0)
     return { title, blocks: [{ kind: 'paragraph', text: 'No wheel came off.', entry: null }] }
+  const alone = checkedAlone(state)
   const source = state.sheet?.sheet.sources.studTorque
   const confirmed = state.figures.studTorque
   return {
@@ -46,18 +48,24 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
         ],
         rows: torqued.flatMap((wheel) =>
           cameOff.includes(wheel)
-            ? roundRows(context, wheel, state.work[wheel])
+            ? roundRows(context, wheel, state.work[wheel], alone.includes(wheel))
             : torquedAgainRows(context, wheel, state.work[wheel]),
         ),
       },
+      ...aloneLine(state, alone),
       ...wrenchLines(state, torqued),
     ],
   }
 }
 
-const roundRows = (context: ReportContext, wheel: WheelPosition, work: WheelWork | undefined): Row[] => [
+const roundRows = (
+  context: ReportContext,
+  wheel: WheelPosition,
+  work: WheelWork | undefined,
+  isAlone: boolean,
+): Row[] => [
   ...torqueRounds.map((round) => sealRow(context, wheel, roundWords[round], work?.rounds[round] ?? null)),
-  sealRow(context, wheel, 'second person', work?.checked ?? null),
+  sealRow(context, wheel, isAlone ? 'own check' : 'second person', work?.checked ?? null),
 ]
 
 /** A wheel that stayed on: what was looked at again, and nothing is missing. */
@@ -93,6 +101,18 @@ const sealRow = (
     ],
   }
 }
+
+/** Said plainly where nobody else could check a wheel. */
+const aloneLine = (state: OrderState, alone: readonly WheelPosition[]): Block[] =>
+  alone.length === 0
+    ? []
+    : [
+        {
+          kind: 'paragraph',
+          text: `No second person was available: whoever torqued the ${listed(alone.map((wheel) => wheelNames[wheel]))} wheel${alone.length === 1 ? '' : 's'} checked it again.`,
+          entry: state.work[alone[0] ?? 'SP']?.checked?.written.seq ?? null,
+        },
+      ]
 
 /** Each wrench once: whether it was within its calibration when it was used. */
 const wrenchLines = (state: OrderState, off: readonly WheelPosition[]): Block[] => {

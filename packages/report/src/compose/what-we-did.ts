@@ -1,4 +1,5 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
 import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { figureWords, lastFour, listed, number, plural, sentence, torque } from './figures.ts'
@@ -27,7 +28,12 @@ const torqueLine = (state: OrderState): string[] => {
   const figure = state.work[sealed[0] ?? 'SP']?.rounds.again?.figure
   if (!figure) return [`Took off ${namesOf(off)}; not yet torqued.`]
   const checked = sealed.filter((wheel) => state.work[wheel]?.checked)
-  const check = checked.length === off.length ? ', checked by a second person' : ''
+  const check =
+    checked.length < off.length
+      ? ''
+      : checkedAlone(state).length > 0
+        ? ', checked again; no second person was available'
+        : ', checked by a second person'
   return [`Took off ${namesOf(off)}; torqued to ${figureWords(torque(figure))}${check}.`]
 }
 

@@ -7,7 +7,7 @@ import { LightForm } from '../arrival/light-form.tsx'
 import { ModuleForm } from '../arrival/module-form.tsx'
 import { SensorForm } from '../arrival/sensor-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
-import { useSignedIn } from '../session/signed-in.ts'
+import { useSignedIn, useWorksAlone } from '../session/signed-in.ts'
 import { SecondPersonStep } from '../torque/second-person-step.tsx'
 import { TorqueStep } from '../torque/torque-step.tsx'
 import { hasTorqued } from './choose-step.ts'
@@ -30,6 +30,7 @@ import type { WorkFormProps } from './work-form.ts'
 export function WorkStep(props: WorkFormProps) {
   const { state, step, onDone } = props
   const person = useSignedIn()
+  const worksAlone = useWorksAlone()
   const { wheel } = step
   const shut = whyNot(state, step)
   if (shut !== null)
@@ -58,7 +59,7 @@ export function WorkStep(props: WorkFormProps) {
     case 'studs.torqued':
       return <TorqueStep {...wheelProps} />
     case 'torque.checked':
-      return hasTorqued(state, wheel, person?.staffId ?? '') ? (
+      return hasTorqued(state, wheel, person?.staffId ?? '') && !worksAlone ? (
         <SecondPersonStep
           step={step}
           why={`You torqued the ${wheelNames[wheel]} wheel yourself. Another person goes round with the wrench: let them sign in with their PIN.`}
