@@ -113,7 +113,7 @@ const everyTireClears = (facts: Facts): boolean =>
   facts.system === 'direct' &&
   facts.road.every((wheel) => clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.seen, wheel))
 
-/** Each wheel told an ID that the vehicle holds, wherever it holds it, on the frequency that it listens to. */
+/** Each wheel sent an ID that the vehicle holds, at whatever position, on the frequency that it listens to. */
 const everySensorIsHeard = (facts: Facts): boolean =>
   storedIsKnown(facts) &&
   facts.monitored.length > 0 &&

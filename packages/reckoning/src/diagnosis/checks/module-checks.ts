@@ -117,7 +117,7 @@ export const moduleChecks: readonly FieldCheck[] = [
   },
 ]
 
-/** The vehicle holds for each wheel what the wheel tells, or, where it is silent, an ID of its own. */
+/** The vehicle holds for each wheel the ID that the wheel sends, or, where it is silent, an ID of its own. */
 const idsInPlace = (facts: Facts): Supposition =>
   Object.fromEntries(
     facts.monitored.map(({ position, sensor }) => [

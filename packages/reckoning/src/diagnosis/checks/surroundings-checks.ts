@@ -6,7 +6,7 @@ import { each, type FieldCheck } from './field-check.ts'
 
 const ofOneWheel: ReadonlySet<EventKind> = new Set(['collision', 'driven-low'])
 
-/** What the customer and the place can tell. */
+/** What can be learned from the customer and the place. */
 export const surroundingsChecks: readonly FieldCheck[] = [
   ...EventKind.options.map(
     (kind): FieldCheck => ({

@@ -22,7 +22,7 @@ type Node = Readonly<Record<string, unknown>>
 
 type HasValue = (node: Node, facts: Facts) => boolean
 
-/** Fields that stand side by side in one part of the evidence, so that the part is looked up once for all of them. */
+/** Fields of one part of the evidence, so that the part is looked up once for all of them. */
 type Siblings = {
   readonly parent: readonly string[]
   readonly fields: { readonly check: FieldCheck; readonly hasValue: HasValue }[]

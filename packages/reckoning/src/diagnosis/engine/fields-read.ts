@@ -29,6 +29,6 @@ export const readersAmong = (
   }
 }
 
-/** A pattern and a path meet where one is the beginning of the other; * stands for any name. */
+/** A pattern covers a path where one is the beginning of the other; * matches any name. */
 const covers = (pattern: readonly string[], path: readonly string[]): boolean =>
   pattern.every((name, index) => name === '*' || path[index] === undefined || path[index] === name)

@@ -9,7 +9,7 @@ import { type Matches, priorFindingsOf } from './prior-findings.ts'
 import { ruleOf } from './rule-of.ts'
 import { suppress } from './suppression.ts'
 
-/** A rule that stands after all others had their say. */
+/** A rule that applies, after suppression by the others. */
 export type Judged = { readonly rule: Rule; readonly match: Match }
 
 export type Judgment = {
@@ -42,7 +42,7 @@ const concluding = concludingCodes.map(ruleOf).filter((rule) => rule.concludes =
 
 /**
  * Runs every rule over the evidence. Rules that look at facts alone come first and are thinned by what makes others
- * idle; then those that conclude from what stands, in their own order.
+ * idle; then those that conclude from prior findings, in their own order.
  */
 export const judge = (evidence: Evidence): Judgment => {
   const facts = readFacts(evidence)

@@ -1,6 +1,6 @@
 import { codesByGroup, type FindingCode } from '../finding-codes.ts'
 
-/** As-received facts with legal weight, told before what is judged from them. */
+/** As-received facts with legal weight, listed before what is judged from them. */
 const asReceived = ['telltale-dark', 'no-sensor-on-arrival'] as const satisfies readonly FindingCode[]
 
 /** Safety, what to ask, as-received facts, kind of system, pressure, sensors, identity, vehicle, place, history, advice. */

@@ -6,15 +6,15 @@ import type { WheelFacts } from './wheel-facts.ts'
 export const storedIsKnown = (facts: Facts): boolean =>
   facts.sensing && facts.stored.state === 'read' && facts.stored.complete
 
-/** Its sensor told an ID that the vehicle does not hold at any position. */
+/** Its sensor sent an ID that the vehicle holds at no position. */
 export const isUnknownToVehicle = (facts: Facts, wheel: WheelFacts): boolean =>
   storedIsKnown(facts) && wheel.sensor.idKey !== null && !facts.stored.all.has(wheel.sensor.idKey)
 
-/** All four road wheels told an ID and the vehicle holds none of them. */
+/** All four road wheels sent an ID, and the vehicle holds none of them. */
 export const isOtherWheelSet = (facts: Facts): boolean =>
   facts.road.length === 4 && facts.road.every((wheel) => wheel.monitored && isUnknownToVehicle(facts, wheel))
 
-/** A stored ID that no wheel told, although the wheel at its position told another. */
+/** A stored ID that no wheel sent, although the wheel at its position sent another. */
 export const isStoredUnheard = (facts: Facts, wheel: WheelFacts): boolean => {
   const stored = facts.sensing ? facts.stored.keys[wheel.position] : null
   return (
@@ -38,13 +38,13 @@ export const permutedPositions = (facts: Facts, among: readonly WheelFacts[]): W
   return among.filter((wheel) => !isInPlace(wheel)).map((wheel) => wheel.position)
 }
 
-/** Every monitored wheel told exactly the ID that the vehicle holds for its position. */
+/** Every monitored wheel sent exactly the ID that the vehicle holds for its position. */
 export const allIdsInPlace = (facts: Facts): boolean =>
   storedIsKnown(facts) &&
   facts.monitored.every(
     (wheel) => wheel.sensor.idKey !== null && wheel.sensor.idKey === facts.stored.keys[wheel.position],
   )
 
-/** Its ID stands on another vehicle's record in this shop. */
+/** Its ID is on another vehicle's record in this shop. */
 export const isKnownElsewhere = (facts: Facts, wheel: WheelFacts, elsewhere: ReadonlySet<string>): boolean =>
   facts.sensing && wheel.sensor.idKey !== null && elsewhere.has(wheel.sensor.idKey)

@@ -21,7 +21,7 @@ export const isPlacardVerified = (evidence: Evidence): boolean => {
   return placard?.verified === true && typeof placard.front === 'number' && typeof placard.rear === 'number'
 }
 
-/** `carriesSpare`: the temporary spare stands at this road position, so the spare's figures govern. */
+/** `carriesSpare`: the temporary spare is mounted at this road position, so the spare's figures govern. */
 export const readLabel = (evidence: Evidence, position: WheelPosition, carriesSpare: boolean): LabelFacts => {
   const axle: Axle = carriesSpare ? 'spare' : axleOf(position)
   const { vehicle, units } = evidence

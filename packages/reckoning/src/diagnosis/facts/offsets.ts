@@ -5,11 +5,11 @@ import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
 import { thresholds } from '../thresholds.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
-/** Gauge less sensor, in kPa, over the road wheels whose sensor told a pressure; three of them at least. */
+/** Gauge less sensor, in kPa, over the road wheels whose sensor gave a pressure; at least three of them. */
 export type Offsets = {
   readonly median: KilopascalsApart
   readonly alike: boolean
-  /** The wheels whose offset stands apart from the rest. */
+  /** The wheels whose offset differs from that of the rest. */
   readonly apart: readonly WheelFacts[]
   /** All alike and far enough from zero to mean something. */
   readonly notable: boolean

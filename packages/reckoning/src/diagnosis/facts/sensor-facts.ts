@@ -4,7 +4,7 @@ import { idKey } from '../../sensor/sensor-id.ts'
 import type { GaugeKilopascals, Kelvin } from '../../units/measured.ts'
 import { thresholds } from '../thresholds.ts'
 
-/** What a wheel's sensor told; everything is null unless it answered. Pressure in kPa, temperature in kelvin. */
+/** What a wheel's sensor sent; everything is null unless it answered. Pressure in kPa, temperature in kelvin. */
 export type SensorFacts = {
   readonly answered: boolean
   readonly silent: boolean

@@ -122,7 +122,7 @@ const temperatureOf = (place: PlaceFacts, own: SensorAt, sensors: readonly Senso
   return place.outdoor
 }
 
-/** Cold tires stand at outdoor temperature, so their gauge value needs no outdoor figure. */
+/** Cold tires are at outdoor temperature, so their gauge value needs no outdoor figure. */
 const coldPressure = (
   place: PlaceFacts,
   judged: GaugeKilopascals | null,

@@ -82,7 +82,7 @@ const lossReason = ({ display }: Facts, { drop, days, perDay }: Loss): Shown => 
   },
 })
 
-/** The other wheel of the axle, unless a temporary spare stands there. */
+/** The other wheel of the axle, unless a temporary spare is mounted there. */
 const mateOf = (facts: Facts, wheel: WheelFacts): WheelFacts | null => {
   const mates = { LF: 'RF', RF: 'LF', RR: 'LR', LR: 'RR', SP: 'SP' } as const
   const mate = facts.wheel(mates[wheel.position])

@@ -205,7 +205,7 @@ const rotated = (facts: Facts, among: readonly WheelFacts[]): Match | null => {
   }
 }
 
-/** Equal label figures, no display and no light: nobody is told anything wrong today. */
+/** Equal label figures, no display and no light: the vehicle shows nothing wrong today. */
 const changesNothingNow = (facts: Facts): boolean => {
   const placard = facts.evidence.vehicle?.placard
   return (

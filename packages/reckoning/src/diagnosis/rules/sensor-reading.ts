@@ -12,7 +12,7 @@ const offsetFields = [
   'events.air-added',
 ] as const
 
-/** Whether what the sensors tell of pressure and temperature can be so. */
+/** Whether the pressures and temperatures that the sensors send can be right. */
 export const sensorReadingRules = {
   'sensor-reads-wrong': {
     kind: 'also',

@@ -83,7 +83,7 @@ const atItsColdest = (
   if (surroundings?.tires === 'cold' && tire.length === 0 && around.length < 2) return gauge
   if (tire.length === 0 || around.length === 0) return null
   const all = [...tire, ...around]
-  // A sensor whose own part failed tells an end of its range: nothing is reckoned from such a figure.
+  // A failed sensor sends an end of its range: nothing is computed from such a figure.
   if (Math.min(...all) < 240 || Math.max(...all) > 390) return null
   return ((gauge + openAir) * Math.min(...all)) / Math.max(...all) - openAir
 }

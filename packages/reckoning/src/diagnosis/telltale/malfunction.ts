@@ -26,7 +26,7 @@ export const malfunction = (evidence: Evidence): Known => {
 
 type Wheel = { readonly position: WheelPosition; readonly given: WheelEvidence }
 
-/** The wheels that the vehicle listens to; null where that is not known, or a spare stands among them. */
+/** The wheels that the vehicle listens to; null where that is not known, or where a temporary spare is mounted among them. */
 const listenedTo = ({ vehicle, wheels }: Evidence): readonly Wheel[] | null => {
   const { spare, spareMonitored } = vehicle ?? {}
   if (spare !== 'none' && typeof spareMonitored !== 'boolean') return null
@@ -89,7 +89,7 @@ const isWithoutDoubt = (evidence: Evidence, listened: readonly Wheel[]): boolean
   listened.every((wheel) => isSoundSensor(evidence, wheel)) &&
   (evidence.controlModule?.codes?.every((code) => code.class === 'low-pressure') ?? false)
 
-/** It answered, on the right frequency, with a battery that is not low, and tells what its tire holds. */
+/** It answered, on the right frequency, with a battery that is not low, and reports what its tire holds. */
 const isSoundSensor = (evidence: Evidence, wheel: Wheel): boolean => {
   const { given, position } = wheel
   const stored = evidence.controlModule?.ids?.[position]

@@ -16,7 +16,7 @@ export type TelltalePrediction = {
  * What the warning light should be doing, by the regulation and from the evidence alone: lit steadily while a tire is
  * at or under its warning point, flashing and then lit while the system cannot hear a sensor, dark otherwise. It looks
  * at no rule and at no finding, so that it can be held against them: where the light that was seen is none of the
- * states it allows, the diagnosis must voice a contradiction.
+ * states it allows, the diagnosis must name a contradiction.
  *
  * Nothing is claimed of a vehicle that monitors nothing or whose system is not known, nor within 20 minutes of driving
  * after work on the wheels, the time that the regulation gives the system.
@@ -46,7 +46,7 @@ const allowedStates = (evidence: Evidence): readonly TelltaleState[] => {
 
 type Allows = (low: Known, fault: Known) => boolean
 
-/** A malfunction is told before a low tire: the flash hides it. */
+/** A malfunction is shown before a low tire: the flash hides it. */
 const directAllows: Readonly<Record<TelltaleState, Allows>> = {
   flash: (_low, fault) => fault !== 'no',
   solid: (low, fault) => low !== 'no' && fault !== 'yes',
@@ -54,7 +54,7 @@ const directAllows: Readonly<Record<TelltaleState, Allows>> = {
 }
 
 /**
- * A system without wheel sensors may be lit until somebody resets it, and no evidence of the wheels tells whether it
+ * A system without wheel sensors may be lit until somebody resets it, and no evidence of the wheels shows whether it
  * has a fault.
  */
 const indirectAllows: Readonly<Record<TelltaleState, (low: Known) => boolean>> = {
