@@ -6,6 +6,7 @@ import type { Response } from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, cookiesIn, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
+import { writeFirstVersionConsent } from '../support/first-version-entry.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'
 
@@ -104,6 +105,13 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
   VEHICLE_NOT_FOUND: () => desk.get(`/api/vehicles/${randomUUID()}`),
   SHEET_NOT_FOUND: () => desk.get(`/api/sheets/${randomUUID()}`),
   ORDER_NOT_FOUND: () => desk.get(`/api/orders/${randomUUID()}`),
+  ORDER_WITHHELD: async () => {
+    const old = freshCopy(shop.demo, 'T-2602')
+    const replay = await replayOn(shop)
+    await replay.sendUntil(old.lines, ({ draft }) => draft.kind === 'complaint.recorded')
+    await writeFirstVersionConsent(shop, desk, old.orderId)
+    return (await tablet.signIn('greta')).get(`/api/orders/${old.orderId}`)
+  },
   REPORT_NOT_FOUND: () => phone.get('/api/customer/report'),
   LINK_NOT_FOUND: () => desk.delete(`/api/orders/${orderId}/links/${randomUUID()}`),
   REFUSED_ENTRY_NOT_FOUND: () => desk.post(`/api/refused-entries/${randomUUID()}/settle`),
@@ -145,7 +153,8 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
       entryId: randomUUID(),
       revision: 9,
       digest: '0'.repeat(64),
-      answers: [{ bundleKey: 'none', answer: 'declined', deferredUntil: null, cautionShown: null }],
+      shown: '0'.repeat(64),
+      answers: [{ bundleKey: 'none', answer: 'declined', deferredUntil: null, cautionsShown: [] }],
       name: 'A. Name',
       relation: 'owner',
       signature: { form: 'typed', text: 'A. Name' },

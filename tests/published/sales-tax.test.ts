@@ -13,7 +13,10 @@ const taxOn = (amounts: readonly number[], rate: number, taxBasis: 'line' | 'inv
   const lines = amounts.map((amountCents, index) => ({
     lineKey: `part-${index}`,
     kind: 'part' as const,
+    code: null,
     words: 'A part',
+    wheels: [],
+    sensor: null,
     priceCode: 'part',
     quantityHundredths: 100,
     unitCents: amountCents,

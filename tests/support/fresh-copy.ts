@@ -1,5 +1,5 @@
 import { randomBytes, randomUUID } from 'node:crypto'
-import { sideDigest } from '@bayledger/ledger/hash-chain'
+import { digestOf, sideDigest } from '@bayledger/ledger/hash-chain'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 
@@ -28,5 +28,15 @@ export const freshLines = (order: {
     /[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}|[0-9a-f]{64}|[A-Za-z0-9+/]{43}=/g,
     (name) => names.get(name) ?? name,
   )
-  return { orderId: names.get(order.orderId) ?? '', lines: JSON.parse(text) }
+  return { orderId: names.get(order.orderId) ?? '', lines: withOwnDigests(text) }
+}
+
+/** An estimate is named by the digest of its scope, which has other sides now: so has every answer to it. */
+const withOwnDigests = (text: string): DemoLine[] => {
+  const issued = (JSON.parse(text) as DemoLine[]).flatMap(({ draft }) =>
+    draft.kind === 'estimate.issued' ? [draft.payload] : [],
+  )
+  return JSON.parse(
+    issued.reduce((lines, { digest, scope }) => lines.replaceAll(digest, digestOf(scope)), text),
+  )
 }

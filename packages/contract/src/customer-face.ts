@@ -1,4 +1,5 @@
-import { Answer, Bundle } from '@bayledger/reckoning/estimate'
+import { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import { Answer } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Digest, Id, Instant, line } from './identity.ts'
@@ -50,17 +51,25 @@ export const CustomerOrder = z.strictObject({
     z.strictObject({
       revision: z.int(),
       digest: Digest,
+      /** SHA-256 of what is shown here, words and amounts: an answer names it, so that nobody decides on something else. */
+      shown: Digest,
       issuedAt: Instant,
       readyAt: z.nullable(Instant),
       bundles: z.array(
         z.strictObject({
-          bundle: Bundle,
-          caution: z.nullable(z.strictObject({ version: z.string(), text: z.string() })),
+          bundleKey: z.string(),
+          title: z.string(),
+          reason: z.string(),
+          alternativeTo: z.nullable(z.string()),
+          lines: z.array(z.strictObject({ lineKey: z.string(), words: z.string(), amountCents: z.int() })),
+          taxCents: z.int(),
+          totalCents: z.int(),
+          cautions: z.array(z.strictObject({ number: z.string(), version: z.int(), words: z.string() })),
           answer: z.nullable(Answer),
           answerable: z.boolean(),
         }),
       ),
-      totals: z.strictObject({ beforeTaxCents: z.int(), taxCents: z.int(), totalCents: z.int() }),
+      totalCents: z.int(),
     }),
   ),
   report: z.nullable(z.strictObject({ number: z.string(), sealedAt: Instant })),
@@ -100,13 +109,14 @@ export const decideEstimate = endpoint({
     entryId: Id,
     revision: z.int().check(z.positive()),
     digest: Digest,
+    shown: Digest,
     answers: z
       .array(
         z.strictObject({
           bundleKey: z.string(),
           answer: Answer,
           deferredUntil: z.nullable(z.iso.date()),
-          cautionShown: z.nullable(z.string()),
+          cautionsShown: z.array(CautionReference),
         }),
       )
       .check(z.minLength(1)),

@@ -31,6 +31,7 @@ export const errors = {
   VEHICLE_NOT_FOUND: { status: 404, title: 'There is no such vehicle' },
   SHEET_NOT_FOUND: { status: 404, title: 'There is no such specification sheet' },
   ORDER_NOT_FOUND: { status: 404, title: 'There is no such order' },
+  ORDER_WITHHELD: { status: 403, title: 'This order is read at the desk only' },
   REPORT_NOT_FOUND: { status: 404, title: 'There is no such report' },
   LINK_NOT_FOUND: { status: 404, title: 'There is no such link' },
   REFUSED_ENTRY_NOT_FOUND: { status: 404, title: 'There is no such refused entry' },

@@ -68,7 +68,7 @@ export const getOrder = endpoint({
       ),
     }),
   },
-  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'ORDER_WITHHELD'],
 })
 
 export const getEntriesAfter = endpoint({
@@ -87,7 +87,7 @@ export const getEntriesAfter = endpoint({
       history: z.nullable(HistoryEvidence),
     }),
   },
-  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'ORDER_WITHHELD'],
 })
 
 /** One row of the floor list; the first move ranks it, all are shown. */

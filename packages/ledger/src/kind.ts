@@ -7,13 +7,16 @@ export type EarlierVersion = {
   readonly payload: z.ZodMiniType
   /** Total over every payload that its schema admits; gives a payload of the next version. */
   readonly toNext: (payload: never) => unknown
+  /** The money that it holds inline; an order with such an entry is never sent to who may not have money. */
+  readonly inlineMoney: ((payload: never) => readonly unknown[]) | null
 }
 
 /** Pairs an older schema with its step to the next version, so that the step reads what the schema admits. */
 export const earlierVersion = <Payload extends z.ZodMiniType>(
   payload: Payload,
   toNext: (payload: z.infer<Payload>) => unknown,
-): EarlierVersion => ({ payload, toNext })
+  inlineMoney: ((payload: z.infer<Payload>) => readonly unknown[]) | null = null,
+): EarlierVersion => ({ payload, toNext, inlineMoney })
 
 /**
  * What the ledger knows about one kind of entry. `writtenWhere`: money, consent, opening, sealing and hand-back

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { canonicalText, sha256Hex } from './hash-chain.ts'
 import type { Kind } from './registry.ts'
 import { definitionOf, versionOf } from './registry.ts'
 import { markers, type SideKind, sideKinds } from './side-kinds.ts'
@@ -23,6 +24,17 @@ export const sideKindsOf = (kind: Kind): SideKind[] => {
   const found = new Set([payload, ...earlier.map((version) => version.payload)].flatMap(kindsIn))
   return sideKinds.filter((side) => found.has(side))
 }
+
+/** The money that an entry of a first version holds inline, by the digests that stand for it after its upcast. */
+export const inlineMoneyIn = ({ kind, version, payload }: Written): ReadonlyMap<string, string> => {
+  const inline = definitionOf(kind).earlier[version - 1]?.inlineMoney
+  const texts = inline ? inline(payload as never).map(canonicalText) : []
+  return new Map(texts.map((text) => [sha256Hex(text), text]))
+}
+
+/** Whether an entry's own version holds prices inline, as some first versions did. */
+export const holdsMoneyInline = ({ kind, version }: Pick<Written, 'kind' | 'version'>): boolean =>
+  definitionOf(kind).earlier[version - 1]?.inlineMoney != null
 
 const markedAs = (schema: z.core.$ZodType): SideKind | undefined =>
   sideKinds.find((side) => markers[side] === schema)

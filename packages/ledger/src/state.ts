@@ -1,5 +1,6 @@
-import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
-import type { Answer, Estimate } from '@bayledger/reckoning/estimate'
+import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Answer } from '@bayledger/reckoning/estimate'
 import type { EventEvidence, Evidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { PlanInForce } from '@bayledger/reckoning/step'
@@ -82,13 +83,24 @@ export type IssuedDiagnosis = Recorded<{
 }>
 
 export type IssuedEstimate = Recorded<{
-  readonly estimate: Estimate
+  readonly scope: ReadScope
   readonly digest: string
   readonly diagnosisId: string
   /** What the findings offered when it was issued: while that is the same, newer findings need no new estimate. */
   readonly offers: string
+  /** The findings that it was issued on: the reason that a customer reads beside a bundle. */
+  readonly findings: readonly Finding[]
   readonly shown: readonly Recorded<PayloadOf<'estimate.shown'>>[]
 }>
+
+/** A bundle as issued. `asWritten`: the words of a first version, printed in place of made ones. */
+export type IssuedBundle = PayloadOf<'estimate.issued'>['scope']['bundles'][number] & {
+  readonly asWritten?: { readonly title: string; readonly reason: string }
+}
+
+type ReadScope = Omit<PayloadOf<'estimate.issued'>['scope'], 'bundles'> & {
+  readonly bundles: readonly IssuedBundle[]
+}
 
 /** A stop that the customer was told of, for the wheels that it concerned then. */
 export type StopTold = Written & { readonly wheels: readonly WheelPosition[] }
@@ -116,7 +128,7 @@ export type BundleDecision = Recorded<{
   readonly revision: number
   readonly answer: Answer
   readonly deferredUntil: string | null
-  readonly cautionShown: string | null
+  readonly cautionsShown: readonly CautionReference[]
 }>
 
 /** What closed a step; `value`: what was written down where no kind of entry of its own has a place for it. */
@@ -164,7 +176,8 @@ export type OrderState = {
   readonly drives: readonly Recorded<PayloadOf<'drive.done'>>[]
   readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
   readonly notes: readonly Recorded<{ readonly words: string }>[]
-  readonly paidCents: number
+  /** That money was received or given back; how much is in the money side that each names. */
+  readonly payments: readonly Recorded<PayloadOf<'payment.noted'>>[]
   readonly holds: readonly Recorded<Hold>[]
   readonly reports: readonly Recorded<PayloadOf<'report.sealed'> & { readonly reportNumber: string | null }>[]
   readonly handedBack: Recorded<PayloadOf<'order.handed_back'>> | null
@@ -212,7 +225,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   drives: [],
   photos: [],
   notes: [],
-  paidCents: 0,
+  payments: [],
   holds: [],
   reports: [],
   handedBack: null,

@@ -4,7 +4,9 @@ import type { Entry, EntryOfKind } from '../src/entry.ts'
 import { fold } from '../src/fold.ts'
 import { verifyChain } from '../src/hash-chain.ts'
 import { proofOf } from '../src/questions/gates.ts'
+import { bundleMoney, estimateMoney } from '../src/questions/money.ts'
 import type { Kind } from '../src/registry.ts'
+import { keptMoney } from './money.ts'
 
 /**
  * What no order may ever break, looked up in the bare list of entries and not in the state, so that the fold is
@@ -136,10 +138,17 @@ const expectLearned = (before: readonly Entry[], entries: readonly Entry[]): voi
 }
 
 const expectSums = ({ payload }: EntryOfKind<'estimate.issued'>): void => {
-  for (const { lines, totals } of payload.estimate.bundles)
+  const moneyOf = (bundle: { readonly money: string }) => {
+    const money = bundleMoney(keptMoney, bundle.money)
+    if (!money) throw new Error('the money of an admitted bundle is kept')
+    return money
+  }
+  for (const bundle of payload.scope.bundles) {
+    const { lines, totals } = moneyOf(bundle)
     expect(totals.beforeTaxCents).toBe(lines.reduce((sum, { amountCents }) => sum + amountCents, 0))
-  const counted = payload.estimate.bundles.filter(({ alternativeTo }) => alternativeTo === null)
-  expect(payload.estimate.totals.totalCents).toBe(
-    counted.reduce((sum, { totals }) => sum + totals.totalCents, 0),
+  }
+  const counted = payload.scope.bundles.filter(({ alternativeTo }) => alternativeTo === null)
+  expect(estimateMoney(keptMoney, payload.scope.money)?.totals.totalCents).toBe(
+    counted.reduce((sum, bundle) => sum + moneyOf(bundle).totals.totalCents, 0),
   )
 }

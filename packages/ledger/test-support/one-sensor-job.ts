@@ -1,4 +1,5 @@
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
+import type { PricedEstimate } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
@@ -9,6 +10,8 @@ import { authorizedBundles, newestBundles } from '../src/questions/answers.ts'
 import { evidenceOf } from '../src/questions/evidence-of.ts'
 import { readySteps } from '../src/questions/gates.ts'
 import type { PayloadOf } from '../src/registry.ts'
+import { estimatePayload } from '../src/subjects/consent/estimate-payload.ts'
+import { seal as sealMoney } from './money.ts'
 import { type OrderPen, orderPen } from './order-pen.ts'
 import { idOf, wordsOf } from './seeded-ids.ts'
 import { advisor, gauge, lead, locationId, technician } from './shop.ts'
@@ -96,7 +99,7 @@ const writeUp = (pen: OrderPen): void => {
       to: ['look', 'drive'],
       by: owner,
       channel: 'in-person',
-      lookFeeCents: 5_200,
+      money: sealMoney({ lookFeeCents: 5_200 }),
       lookFeeWaivedWithWork: false,
     },
     atTheDesk,
@@ -207,24 +210,26 @@ const confirmFindings = (pen: OrderPen): void => {
   )
 }
 
-/** The next version of the estimate that the findings allow, as an entry's payload. */
-export const estimateOf = (pen: OrderPen): PayloadOf<'estimate.issued'> => {
+/** The next version of the estimate that the findings allow, with its money. */
+export const pricedOf = (pen: OrderPen): PricedEstimate => {
   const { diagnosis, estimates } = pen.state()
   if (!diagnosis) throw new RangeError('an estimate follows findings')
-  const estimate = priceEstimate({
+  return priceEstimate({
     bundles: offerBundles({
       diagnosis: diagnosis.diagnosis,
       sheet: pen.state().sheet?.sheet ?? tarn,
       prices,
       look: 'charged',
-      sentenceOf: ({ code }) => code,
     }),
     prices,
     revision: estimates.length + 1,
     readyAt: '2026-01-12T20:00:00.000Z',
   })
-  return { diagnosisId: diagnosis.written.entryId, estimate, digest: digestOf(estimate) }
 }
+
+/** The next version of the estimate, as an entry's payload. */
+export const estimateOf = (pen: OrderPen): PayloadOf<'estimate.issued'> =>
+  estimatePayload(pricedOf(pen), pen.state().diagnosis?.written.entryId ?? '', sealMoney)
 
 const issueEstimate = (pen: OrderPen): void => {
   pen.write('estimate.issued', estimateOf(pen), { by: advisor, deviceId: null })
@@ -234,11 +239,11 @@ type GivenAnswer = PayloadOf<'estimate.decided'>['answers'][number]
 
 /** One answer to every bundle that waits for one. */
 export const answersOf = (pen: OrderPen, answer: GivenAnswer['answer']): GivenAnswer[] =>
-  newestBundles(pen.state()).map(({ bundleKey }) => ({
+  newestBundles(pen.state()).map(({ bundleKey, cautions }) => ({
     bundleKey,
     answer,
     deferredUntil: answer === 'deferred' ? '2026-03-01' : null,
-    cautionShown: answer === 'authorized' ? null : 'CT-01.1',
+    cautionsShown: answer === 'authorized' ? [] : cautions,
   }))
 
 export const decisionOf = (
@@ -249,11 +254,12 @@ export const decisionOf = (
   const issued = pen.state().estimates.at(-1)
   if (!issued) throw new RangeError('a decision follows an estimate')
   return {
-    revision: issued.estimate.revision,
+    revision: issued.scope.revision,
     digest: issued.digest,
     answers,
     by: owner,
     consent: { channel: 'in-person', signature: { form: 'typed', digest: wordsOf('signature') } },
+    shown: wordsOf('shown'),
     language: 'en',
     agreesToElectronicRecord: true,
     wantsRemovedParts: false,

@@ -8,7 +8,6 @@ import {
   answersOf,
   arrivalOf,
   decisionOf,
-  estimateOf,
   findingsOf,
   handBack,
   issuePlan,
@@ -16,6 +15,7 @@ import {
   tireOf,
 } from './one-sensor-job.ts'
 import type { OrderPen } from './order-pen.ts'
+import { changedEstimate } from './refusals/setting.ts'
 import { wordsOf } from './seeded-ids.ts'
 import { advisor, agreedBy, colleague, gauge, lead, otherTablet, technician, wrench } from './shop.ts'
 import { closingOf } from './step-payload.ts'
@@ -150,12 +150,13 @@ export const tryCommand = (pen: OrderPen, command: Command): Appended | null => 
     }
     case 'estimate': {
       if (!state.diagnosis || estimateIsEmpty(pen)) return null
-      const issued = estimateOf(pen)
-      const [first, ...rest] = issued.estimate.bundles
-      if (!first) return null
-      const totals = { ...first.totals, totalCents: first.totals.totalCents + command.cents }
-      const estimate = { ...issued.estimate, bundles: [{ ...first, totals }, ...rest] }
-      return pen.attempt('estimate.issued', command.cents === 0 ? issued : { ...issued, estimate }, desk)
+      const issued = changedEstimate(pen, (estimate) => {
+        const [first, ...rest] = estimate.bundles
+        if (!first) return estimate
+        const totals = { ...first.money.totals, totalCents: first.money.totals.totalCents + command.cents }
+        return { ...estimate, bundles: [{ ...first, money: { ...first.money, totals } }, ...rest] }
+      })
+      return pen.attempt('estimate.issued', issued, desk)
     }
     case 'decide': {
       if (state.estimates.length === 0) return null

@@ -4,6 +4,7 @@ import type { Role } from '../src/role.ts'
 import type { SecondPerson } from '../src/second-person.ts'
 import type { GaugeUsed } from '../src/subjects/arrival/kinds.ts'
 import type { WrenchUsed } from '../src/subjects/torque/kinds.ts'
+import { keptMoney } from './money.ts'
 import { idOf } from './seeded-ids.ts'
 
 /** The people, instruments and registers of a small shop, all invented. */
@@ -67,5 +68,6 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   heldBackParts: new Map(),
+  money: keptMoney,
   ...change,
 })

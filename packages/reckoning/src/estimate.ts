@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { CautionReference } from './cautions/caution-reference.ts'
 import { RotationPattern } from './rotation/rotation-pattern.ts'
 import { RoadPosition, WheelPosition } from './wheels.ts'
 
@@ -12,11 +13,40 @@ const key = z.string().check(z.regex(/^[a-z0-9][a-z0-9.-]{0,60}$/i))
 export const TaxClass = z.enum(['parts', 'labor', 'fee', 'tire', 'none'])
 export type TaxClass = z.infer<typeof TaxClass>
 
-/** One priced line: quantity in hundredths (labor in hundredths of an hour), so that no binary fraction enters. */
+/** A line that the program makes, by code: wording says it, so that no price list holds a sentence of ours. */
+export const LineCode = z.enum([
+  'look',
+  'look-waived',
+  'sensor',
+  'wheel-service',
+  'wheel-service-low',
+  'program-and-relearn',
+  'relearn',
+  'reset',
+  'repair-labor',
+  'repair-unit',
+  'kit-clamp-in',
+  'kit-rubber',
+  'sensor-disposal',
+  'pressures',
+  'pressures-alone',
+  'supplies',
+])
+export type LineCode = z.infer<typeof LineCode>
+
+/**
+ * One priced line: quantity in hundredths (labor in hundredths of an hour), so that no binary fraction enters. It is
+ * named by its code, or, where a person wrote it, by their words.
+ */
 export const EstimateLine = z.strictObject({
   lineKey: key,
   kind: z.enum(['look', 'labor', 'part', 'kit', 'fee', 'discount', 'no-charge']),
-  words,
+  code: z.nullable(LineCode),
+  words: z.nullable(words),
+  /** The wheels that the line is for; none where it is for the vehicle. */
+  wheels: z.array(WheelPosition),
+  /** What kind of sensor is sold, on the line that sells one. */
+  sensor: z.nullable(z.strictObject({ frequencyMHz: z.number(), stem: z.enum(['snap-in', 'clamp-in']) })),
   priceCode: key,
   quantityHundredths: z.int().check(z.positive()),
   unitCents: Cents,
@@ -53,33 +83,68 @@ export const Work = z.discriminatedUnion('kind', [
 ])
 export type Work = z.infer<typeof Work>
 
-/** Lines that only make sense together: the customer answers the whole bundle. */
+/** What a bundle is called, by code: one for each kind of work that can lead it, and one for the set of four. */
+export const BundleTitle = z.enum([
+  'look',
+  'sensor',
+  'set-of-four',
+  'stem',
+  'leak',
+  'tire',
+  'season',
+  'rotation',
+  'torque-again',
+  'pressures',
+  'relearn',
+  'reset',
+])
+export type BundleTitle = z.infer<typeof BundleTitle>
+
+/** What only makes sense together: the customer answers the whole bundle. This is its scope, without money. */
 export const Bundle = z.strictObject({
   bundleKey: key,
-  title: words,
-  reason: words,
+  title: BundleTitle,
+  /** The findings that ask for it; the first is the reason that the customer reads. */
   findings: z.array(z.string()),
   safety: z.boolean(),
-  caution: z.nullable(z.string()),
+  /** What the customer must have read before a No or Later is recorded. */
+  cautions: z.array(CautionReference),
   alternativeTo: z.nullable(key),
   works: z.array(Work),
-  lines: z.array(EstimateLine).check(z.minLength(1)),
-  totals: z.strictObject({ beforeTaxCents: Cents, taxCents: Cents, totalCents: Cents }),
 })
 export type Bundle = z.infer<typeof Bundle>
 
-/** One frozen version of an estimate with every outside figure it relied on by value. */
-export const Estimate = z.strictObject({
-  revision: z.int().check(z.positive()),
+export const Totals = z.strictObject({ beforeTaxCents: Cents, taxCents: Cents, totalCents: Cents })
+export type Totals = z.infer<typeof Totals>
+
+/** The money of one bundle. */
+export const BundleMoney = z.strictObject({
+  lines: z.array(EstimateLine).check(z.minLength(1)),
+  totals: Totals,
+})
+export type BundleMoney = z.infer<typeof BundleMoney>
+
+/** The money of one version of an estimate: every outside figure it relied on by value, and the sum of its bundles. */
+export const EstimateMoney = z.strictObject({
   priceListVersion: z.int().check(z.positive()),
   taxRatePercentThousandths: z.int().check(z.gte(0)),
   taxedClasses: z.array(TaxClass),
   taxBasis: z.enum(['line', 'invoice']),
-  readyAt: z.nullable(z.iso.datetime({ precision: 3 })),
-  bundles: z.array(Bundle).check(z.minLength(1)),
-  totals: z.strictObject({ beforeTaxCents: Cents, taxCents: Cents, totalCents: Cents }),
+  totals: Totals,
 })
-export type Estimate = z.infer<typeof Estimate>
+export type EstimateMoney = z.infer<typeof EstimateMoney>
+
+/** A bundle with its money, as the desk sees it before it is issued. */
+export type PricedBundle = Bundle & { readonly money: BundleMoney }
+
+/** One version of an estimate with its money. */
+export type PricedEstimate = {
+  readonly revision: number
+  /** UTC text, or `null` where no time is promised. */
+  readonly readyAt: string | null
+  readonly bundles: readonly PricedBundle[]
+  readonly money: EstimateMoney
+}
 
 export const Answer = z.enum(['authorized', 'declined', 'deferred'])
 export type Answer = z.infer<typeof Answer>

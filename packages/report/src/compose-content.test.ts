@@ -72,7 +72,7 @@ describe('page one', () => {
 
   it('lists what was answered No or Later', () => {
     expect(content.pageOne.notDone).toEqual([
-      { title: 'Set of four sensors', answer: 'Later, until Apr 1, 2026' },
+      { title: 'New sensors in all wheels', answer: 'Later, until Apr 1, 2026' },
     ])
   })
 
@@ -276,7 +276,7 @@ describe('"Can I drive it?" is careful', () => {
       refusals: {
         'tire-unsafe': {
           codes: ['tire-unsafe'],
-          cautionShown: 'CT-04',
+          cautionShown: { number: 'CT-04', version: 1 },
           proof: { kind: 'signed', digest: 'f'.repeat(64) },
           written: diagnosis.written,
         },

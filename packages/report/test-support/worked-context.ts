@@ -1,4 +1,5 @@
 import type { ReportContext } from '../src/compose-content.ts'
+import { workedMoney } from './worked-estimate.ts'
 import { advisor, digest, lead, technician } from './worked-people.ts'
 
 export const reportContext: ReportContext = {
@@ -20,6 +21,6 @@ export const reportContext: ReportContext = {
     [digest('b')]: 'W. Dunmore-Gray',
   },
   staff: { [advisor]: 'Ottoline Pask', [technician]: 'Rufus Kettleby', [lead]: 'Greta Lund-Sorrel' },
-  cautions: { 'CT-05': 'The other sensors are as old; their batteries may end soon.' },
+  money: workedMoney,
   photosReceived: new Set(),
 }

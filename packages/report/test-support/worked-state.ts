@@ -8,7 +8,7 @@ import {
 } from '@bayledger/ledger/state'
 import type { TorqueRound } from '@bayledger/reckoning/step'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
-import { workedEstimate } from './worked-estimate.ts'
+import { workedScope } from './worked-estimate.ts'
 import { advisor, digest, lead, technician, written } from './worked-people.ts'
 import { workedSheet } from './worked-sheet.ts'
 
@@ -103,7 +103,7 @@ const decision = (bundleKey: string, answer: 'authorized' | 'deferred') => ({
     revision: 1,
     answer,
     deferredUntil: answer === 'deferred' ? '2026-04-01' : null,
-    cautionShown: answer === 'deferred' ? 'CT-05' : null,
+    cautionsShown: answer === 'deferred' ? [{ number: 'CT-05', version: 1 }] : [],
     written: written(21, advisor),
   },
 })
@@ -254,10 +254,11 @@ export const workedState: OrderState = {
   },
   estimates: [
     {
-      estimate: workedEstimate,
+      scope: workedScope,
       digest: digest('e'),
       diagnosisId: advisor,
       offers: digest('e'),
+      findings: [],
       shown: [],
       written: written(19, advisor),
     },
@@ -269,6 +270,7 @@ export const workedState: OrderState = {
       answers: [],
       by: { relation: 'owner', name: digest('b') },
       consent: { channel: 'in-person', signature: { form: 'drawn', digest: digest('c') } },
+      shown: digest('d'),
       language: 'en',
       agreesToElectronicRecord: true,
       wantsRemovedParts: false,

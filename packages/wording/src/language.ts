@@ -1,7 +1,10 @@
+import type { BundlesWording } from './bundles.ts'
 import type { ChecksWording } from './checks.ts'
 import type { ConfidenceWording } from './confidence.ts'
 import type { ConflictsWording } from './conflicts.ts'
 import type { ContradictionsWording } from './contradictions.ts'
+import type { CustomerCautionsWording } from './customer-cautions.ts'
+import type { EstimateLinesWording } from './estimate-lines.ts'
 import type { FieldsWording } from './fields.ts'
 import type { FindingActions, FindingSentences, FindingTitles } from './findings.ts'
 import type { GatesWording } from './gates.ts'
@@ -36,6 +39,9 @@ export type Language = {
   readonly refusals: RefusalsWording
   readonly relearn: RelearnWording
   readonly steps: StepsWording
+  readonly bundles: BundlesWording
+  readonly customerCautions: CustomerCautionsWording
+  readonly estimateLines: EstimateLinesWording
   readonly wheels: WheelsWording
   readonly workCautions: WorkCautionsWording
 }

@@ -14,7 +14,7 @@ const step = {
   round: null,
   values: {},
 } as const
-const bundle = { bundleKey: 'sensor', title: 'New sensor, right rear' }
+const bundle = { bundleKey: 'sensor', title: 'sensor', wheels: ['RR'], asWritten: null } as const
 const reason: GateReason = { code: 'wheel-unchecked', wheel: 'LR', values: {} }
 const psi = (value: number) => ({ value, unit: 'psi' }) as const
 const pounds = (value: number) => ({ value, unit: 'lbf·ft' }) as const
@@ -106,6 +106,8 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   BUNDLE_ALREADY_DECIDED: [{ bundle }],
   BUNDLE_ALTERNATIVES_BOTH: [{ bundle }],
   CAUTION_NOT_SHOWN: [{ bundle }],
+  MONEY_MISSING: [{}],
+  SHOWN_MISSING: [{}],
   CONSENT_NOT_WRITERS: [{}],
   WHEEL_NOT_OFF: [{ wheel: 'LF' }],
   WHEEL_ALREADY_OFF: [{ wheel: 'LF' }],

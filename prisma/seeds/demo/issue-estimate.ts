@@ -1,12 +1,12 @@
-import { digestOf } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/hash-chain'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { Consent } from '@bayledger/ledger/subjects/consent/kinds'
-import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import { english } from '@bayledger/wording/en/english'
-import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
+import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { firstPrices as prices } from '../first-settings.ts'
 import { customerOf } from './customers.ts'
 import type { OrderPen } from './order-pen.ts'
@@ -29,17 +29,12 @@ export const issueEstimate = (pen: OrderPen, { at, by, readyAt, look }: Issue): 
       sheet: sheet.sheet,
       prices,
       look,
-      sentenceOf: (finding) => sentenceFor(english, finding),
     }),
     prices,
     revision: estimates.length + 1,
     readyAt: pen.calendar.at(readyAt),
   })
-  pen.write(
-    'estimate.issued',
-    { diagnosisId: diagnosis.written.entryId, estimate, digest: digestOf(estimate) },
-    { at, by },
-  )
+  pen.write('estimate.issued', estimatePayload(estimate, diagnosis.written.entryId, pen.money), { at, by })
   return estimate.revision
 }
 
@@ -59,25 +54,28 @@ export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }:
   const sheet = pen.state().sheet?.sheet
   const customer = customerOf(pen.state().opened?.customerId ?? '')
   if (!issued || !sheet) throw new RangeError(`${pen.number}: there is no estimate to answer`)
-  const { revision, bundles, totals } = issued.estimate
+  const shown = shownEstimate(english, issued, pen.moneySides())
+  if (!shown) throw new RangeError(`${pen.number}: the estimate has no money`)
+  const { revision, bundles } = issued.scope
   pen.write('estimate.shown', { revision, channel, linkId: null }, { at: shownAt, by })
   const decided = pen.write(
     'estimate.decided',
     {
       revision,
       digest: issued.digest,
-      answers: bundles.map(({ bundleKey, alternativeTo, caution }) =>
+      answers: bundles.map(({ bundleKey, alternativeTo, cautions }) =>
         alternativeTo === null
-          ? { bundleKey, answer: 'authorized', deferredUntil: null, cautionShown: null }
+          ? { bundleKey, answer: 'authorized', deferredUntil: null, cautionsShown: [] }
           : {
               bundleKey,
               answer: 'deferred',
               deferredUntil: pen.calendar.on('2026-07-13'),
-              cautionShown: shownTo(caution),
+              cautionsShown: cautions,
             },
       ),
       by: { relation: 'owner', name: pen.personal(customer.name) },
-      consent: consentOf(pen, customer, channel, shownAt, readOut(bundles, totals.totalCents)),
+      consent: consentOf(pen, customer, channel, shownAt),
+      shown: pen.shown(channel === 'telephone' ? readOut(shown) : canonicalText(shown)),
       language: 'en',
       agreesToElectronicRecord: true,
       wantsRemovedParts: false,
@@ -94,18 +92,11 @@ export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }:
   )
 }
 
-/** What an answer keeps of a bundle's caution: its number with the version that was read. */
-const shownTo = (number: string | null): string | null => {
-  const caution = number === null ? null : customerCaution(number)
-  return caution && cautionShown(caution)
-}
-
 const consentOf = (
   pen: OrderPen,
   customer: ReturnType<typeof customerOf>,
   channel: 'in-person' | 'telephone',
   calledAt: string,
-  words: string,
 ): Consent =>
   channel === 'in-person'
     ? { channel, signature: { form: 'typed', digest: pen.personal(customer.name) } }
@@ -113,9 +104,9 @@ const consentOf = (
         channel,
         number: pen.personal(customer.phone),
         calledAt: pen.calendar.at(calledAt),
-        readOut: pen.personal(words),
         answerWords: pen.personal('Yes, go ahead.'),
       }
 
-const readOut = (bundles: readonly { readonly title: string }[], totalCents: number): string =>
+/** What the advisor reads out on the telephone. */
+const readOut = ({ bundles, totalCents }: ShownEstimate): string =>
   `I read: ${bundles.map(({ title }) => title).join('; ')}. ${(totalCents / 100).toFixed(2)} dollars with tax. You say yes?`

@@ -2,8 +2,9 @@ import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import { append, stateOf } from '@bayledger/ledger/append'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
-import { sideDigest } from '@bayledger/ledger/hash-chain'
+import { canonicalText, sideDigest } from '@bayledger/ledger/hash-chain'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
+import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { SecondPerson } from '@bayledger/ledger/second-person'
@@ -14,10 +15,10 @@ import { type DemoPerson, people } from './people.ts'
 import { shopId } from './places.ts'
 import { demoId, demoSalt } from './seeded.ts'
 
-/** Personal words that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
+/** A side that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
 export type DemoSide = { readonly digest: string; readonly salt: string; readonly text: string }
 
-/** One entry on its way into a ledger, with the words it names and what the server gives it. */
+/** One entry on its way into a ledger, with the sides it names and what the server gives it. */
 export type DemoLine = {
   readonly draft: Draft
   readonly sides: readonly DemoSide[]
@@ -46,6 +47,12 @@ export type OrderPen = {
   readonly agreedBy: (person: DemoPerson) => SecondPerson
   /** The digest of personal words; they travel with the next entry. */
   readonly personal: (text: string) => string
+  /** The digest of what a customer was shown; it travels with the next entry. */
+  readonly shown: (text: string) => string
+  /** The digest of a money side; it travels with the next entry, and the same money is put into a side once. */
+  readonly money: (content: object) => string
+  /** Every money side of the order so far, text by digest. */
+  readonly moneySides: () => MoneySides
   /** An entry made ready for the ledger and not appended: what only the loader can write. */
   readonly line: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => DemoLine
   /** Appends an entry. Throws when the ledger refuses it: a demo that the product would not accept is a mistake here. */
@@ -64,10 +71,11 @@ export const orderPen = (
   let waiting: DemoSide[] = []
   let sides = 0
   let agreements = 0
+  const moneyTexts = new Map<string, string>()
 
   const state = () => stateOf(entries, shopId, orderId)
 
-  const personal = (text: string) => {
+  const side = (text: string) => {
     sides += 1
     const salt = demoSalt(`${number}/${sides}`)
     const digest = sideDigest(text, salt)
@@ -79,6 +87,14 @@ export const orderPen = (
     agreements += 1
     const token = Buffer.from(demoSalt(`${number}/agreed/${agreements}`)).toString('base64url')
     return { staffId: id, proof: { how: 'pin', token } }
+  }
+
+  const money = (content: object) => {
+    const text = canonicalText(content)
+    const known = [...moneyTexts].find(([, kept]) => kept === text)?.[0]
+    const digest = known ?? side(text)
+    moneyTexts.set(digest, text)
+    return digest
   }
 
   const line: OrderPen['line'] = (kind, payload, how) => {
@@ -111,7 +127,7 @@ export const orderPen = (
     const last = entries.at(-1)
     if (last && last.writtenAt > draft.writtenAt)
       throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
-    const appended = append(entries, draft, factsAt(receivedAt, draft, instruments), given)
+    const appended = append(entries, draft, factsAt(receivedAt, draft, moneyTexts, instruments), given)
     if (!appended.admitted)
       throw new Error(
         `${number}: ${kind} at ${how.at} is refused (${appended.code}): ${JSON.stringify(appended.values)}`,
@@ -129,13 +145,21 @@ export const orderPen = (
     entries: () => entries,
     lines: () => lines,
     agreedBy,
-    personal,
+    personal: side,
+    shown: side,
+    money,
+    moneySides: () => moneyTexts,
     line,
     write,
   }
 }
 
-const factsAt = (now: string, draft: Draft, instruments: readonly DemoInstrument[]): AdmitFacts => ({
+const factsAt = (
+  now: string,
+  draft: Draft,
+  money: MoneySides,
+  instruments: readonly DemoInstrument[],
+): AdmitFacts => ({
   now,
   author: draft.writtenBy,
   staff: new Map(Object.values(people).map(({ id, roles }) => [id, roles])),
@@ -163,6 +187,7 @@ const factsAt = (now: string, draft: Draft, instruments: readonly DemoInstrument
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   heldBackParts: new Map(),
+  money,
 })
 
 /** In the demo every second person whom an entry names has typed their PIN for it. */

@@ -1,4 +1,5 @@
 import type { Entry } from '@bayledger/ledger/entry'
+import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoEnd } from './hand-back.ts'
 import type { DemoInstrument } from './instruments.ts'
@@ -30,6 +31,7 @@ export type DemoOrder = {
   readonly orderId: string
   readonly lines: readonly DemoLine[]
   readonly entries: readonly Entry[]
+  readonly money: MoneySides
   readonly links: readonly DemoLink[]
   /** The end that needs the shop's signing key: the loader seals, then hands back. `null`: still open. */
   readonly end: DemoEnd | null
@@ -80,6 +82,7 @@ const orderOf = (pen: OrderPen, links: readonly DemoLink[], end: DemoEnd | null)
   orderId: pen.orderId,
   lines: pen.lines(),
   entries: pen.entries(),
+  money: pen.moneySides(),
   links,
   end,
 })

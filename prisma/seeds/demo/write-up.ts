@@ -48,7 +48,7 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
       to: ['look', 'drive'],
       by: { relation: 'owner', name: pen.personal(ownerName) },
       channel: told.consentBy,
-      lookFeeCents,
+      money: pen.money({ lookFeeCents }),
       lookFeeWaivedWithWork: told.lookFeeWaivedWithWork,
     },
     { at: consent, by: told.by },

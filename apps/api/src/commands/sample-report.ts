@@ -1,6 +1,5 @@
 import { writeFile } from 'node:fs/promises'
 import { stateOf } from '@bayledger/ledger/append'
-import { cautionWordsByShown } from '@bayledger/reckoning/cautions/customer-cautions'
 import { composeReportContent, type ReportContext } from '@bayledger/report/compose-content'
 import { drawReport } from '@bayledger/report/drawing/draw-report'
 import { sealReport } from '@bayledger/report/seal'
@@ -58,7 +57,7 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
       order.lines.flatMap(({ sides }) => sides.map(({ digest, text }) => [digest, text])),
     ),
     staff: Object.fromEntries(shop.staff.map(({ id, name }) => [id, name])),
-    cautions: cautionWordsByShown(),
+    money: order.money,
     photosReceived: new Set(),
   }
 }

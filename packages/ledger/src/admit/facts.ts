@@ -1,6 +1,7 @@
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { Agreement } from '../agreement.ts'
 import type { Author } from '../entry.ts'
+import type { MoneySides } from '../questions/money.ts'
 import type { Role } from '../role.ts'
 
 /** A wrench as the shop's register knows it now; figures in `rangeUnit`. */
@@ -35,4 +36,6 @@ export type AdmitFacts = {
   readonly idsOnOtherVehicles: ReadonlySet<string>
   /** Parts that the shop's own register holds back from fitting, by part number, with the reason in words. */
   readonly heldBackParts: ReadonlyMap<string, string>
+  /** The money sides that the entry names, whether they came with it or are kept already. */
+  readonly money: MoneySides
 }

@@ -73,6 +73,8 @@ export type RefusalValues = {
   readonly BUNDLE_ALREADY_DECIDED: OfBundle
   readonly BUNDLE_ALTERNATIVES_BOTH: OfBundle
   readonly CAUTION_NOT_SHOWN: OfBundle
+  readonly MONEY_MISSING: NoValues
+  readonly SHOWN_MISSING: NoValues
   readonly CONSENT_NOT_WRITERS: NoValues
   readonly WHEEL_NOT_OFF: OfWheel
   readonly WHEEL_ALREADY_OFF: OfWheel

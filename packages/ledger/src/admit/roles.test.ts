@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { seal } from '../../test-support/money.ts'
 import { oneSensorJob } from '../../test-support/one-sensor-job.ts'
 import { orderPen } from '../../test-support/order-pen.ts'
 import { idOf } from '../../test-support/seeded-ids.ts'
@@ -58,8 +59,8 @@ describe('roles', () => {
   })
 
   it('let advisor, manager and owner take money, and manager and owner give it back', () => {
-    const taken = { amountCents: 20_340, method: 'card' as const }
-    const givenBack = { amountCents: -20_340, method: 'card' as const }
+    const taken = { money: seal({ amountCents: 20_340 }), method: 'card' as const }
+    const givenBack = { money: seal({ amountCents: -20_340 }), method: 'card' as const }
     const may = (payload: typeof taken) =>
       roles.filter((role) => attempt('payment.noted', [role], payload).admitted)
     expect(may(taken)).toEqual(['advisor', 'manager', 'owner'])

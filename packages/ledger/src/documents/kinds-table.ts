@@ -20,9 +20,10 @@ const meanings: Readonly<Record<Kind, string>> = {
   'diagnosis.confirmed': "the technician's agreement, or another finding with a reason",
   'stop.told': 'a danger was told to the customer, how, and the answer',
   'contact.made': 'a call or message, reached or not',
-  'estimate.issued': 'one frozen version: bundles, lines, totals, every price by value',
+  'estimate.issued':
+    'one frozen version: its bundles, their works and cautions; lines, totals and prices in money sides',
   'estimate.shown': 'a version was put before the customer',
-  'estimate.decided': 'answers bundle by bundle to one version, and the consent',
+  'estimate.decided': 'answers bundle by bundle to one version, the consent, and what was shown',
   'refusal.recorded': 'a dangerous finding that the customer does not want repaired',
   'payment.noted': 'money received; a negative amount corrects',
   'plan.issued': 'the job plan that follows from the answers',

@@ -1,31 +1,30 @@
-import type { Bundle } from '@bayledger/reckoning/estimate'
 import { canonicalText } from '../hash-chain.ts'
-import type { BundleDecision, OrderState } from '../state.ts'
+import type { BundleDecision, IssuedBundle, OrderState } from '../state.ts'
 
 /** The bundles of the newest revision of the estimate. */
-export const newestBundles = (state: OrderState): readonly Bundle[] =>
-  state.estimates.at(-1)?.estimate.bundles ?? []
+export const newestBundles = (state: OrderState): readonly IssuedBundle[] =>
+  state.estimates.at(-1)?.scope.bundles ?? []
 
 /**
  * The customer's answer to a bundle of the newest revision. An answer binds to what was read: one given to an earlier
  * revision holds only while the bundle is the same to the cent; a changed one asks anew.
  */
-export const answerTo = (state: OrderState, bundle: Bundle): BundleDecision | null => {
+export const answerTo = (state: OrderState, bundle: IssuedBundle): BundleDecision | null => {
   const decision = state.answers[bundle.bundleKey]
   if (!decision) return null
-  if (decision.revision === state.estimates.at(-1)?.estimate.revision) return decision
+  if (decision.revision === state.estimates.at(-1)?.scope.revision) return decision
   const read = state.estimates
-    .find(({ estimate }) => estimate.revision === decision.revision)
-    ?.estimate.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
+    .find(({ scope }) => scope.revision === decision.revision)
+    ?.scope.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
   return read && canonicalText(read) === canonicalText(bundle) ? decision : null
 }
 
 /** Bundles of the newest revision that the customer authorized. */
-export const authorizedBundles = (state: OrderState): readonly Bundle[] =>
+export const authorizedBundles = (state: OrderState): readonly IssuedBundle[] =>
   newestBundles(state).filter((bundle) => answerTo(state, bundle)?.answer === 'authorized')
 
 /** Bundles that wait for an answer; one whose alternative was chosen is settled with it. */
-export const unansweredBundles = (state: OrderState): readonly Bundle[] => {
+export const unansweredBundles = (state: OrderState): readonly IssuedBundle[] => {
   const chosen = authorizedBundles(state)
   return newestBundles(state).filter(
     (bundle) =>

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { seal } from '../../test-support/money.ts'
 import {
   answersOf,
   arrivalOf,
   decisionOf,
-  estimateOf,
   findingsOf,
   oneSensorJob,
   opening,
@@ -12,7 +12,7 @@ import {
   workUntil,
 } from '../../test-support/one-sensor-job.ts'
 import { type OrderPen, orderPen } from '../../test-support/order-pen.ts'
-import { before, changedEstimate, closeStep, lastOf } from '../../test-support/refusals/setting.ts'
+import { before, changedEstimate, closeStep, dearer, lastOf } from '../../test-support/refusals/setting.ts'
 import { wordsOf } from '../../test-support/seeded-ids.ts'
 import { advisor, colleague, gauge, otherTablet, technician } from '../../test-support/shop.ts'
 import { nextMoves } from './moves.ts'
@@ -39,11 +39,7 @@ describe('whose move it is, from the first row on', () => {
 
   it('0: a wheel that is off is shown beside a customer who still decides', () => {
     const pen = before('RR.tire.open')
-    const dearer = changedEstimate(pen, (estimate) => ({
-      ...estimate,
-      bundles: estimate.bundles.map((bundle) => ({ ...bundle, reason: 'The stem is seized.' })),
-    }))
-    pen.write('estimate.issued', dearer, desk)
+    pen.write('estimate.issued', changedEstimate(pen, dearer), desk)
     pen.write('estimate.shown', { revision: 2, channel: 'telephone', linkId: null }, desk)
     expect(moves(pen)).toEqual(['bay: wheel-off', 'customer: estimate-unanswered', 'bay: step-open'])
   })
@@ -170,8 +166,7 @@ describe('whose move it is, from the first row on', () => {
   it('13: the report, the payment, the keys', () => {
     const pen = oneSensorJob('worked')
     expect(nextMoves(pen.state(), pen.now())[0]?.sentence).toBe('Note the payment and seal the report.')
-    const owed = estimateOf(pen).estimate.totals.totalCents
-    pen.write('payment.noted', { amountCents: owed, method: 'card' }, desk)
+    pen.write('payment.noted', { money: seal({ amountCents: 20_340 }), method: 'card' }, desk)
     expect(nextMoves(pen.state(), pen.now())[0]?.sentence).toBe('Seal the report.')
     stageWriters.sealed(pen)
     expect(moves(pen)).toEqual(['desk: keys'])

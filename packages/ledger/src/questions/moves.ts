@@ -215,14 +215,9 @@ const sealMove = (state: OrderState, since: Written | undefined): Move => {
     return move('bay', 'recorded-twice', conflictWords(conflict), conflict.records.at(-1), conflict.wheel)
   const [shut] = sealGate(state)
   if (shut) return move('desk', 'seal-gate', shut.words, since, shut.wheel)
-  const owed =
-    authorizedBundles(state).reduce((sum, { totals }) => sum + totals.totalCents, 0) - state.paidCents
-  return move(
-    'desk',
-    'report-unsealed',
-    owed > 0 ? 'Note the payment and seal the report.' : 'Seal the report.',
-    since,
-  )
+  return authorizedBundles(state).length > 0 && state.payments.length === 0
+    ? move('desk', 'payment-open', 'Note the payment and seal the report.', since)
+    : move('desk', 'report-unsealed', 'Seal the report.', since)
 }
 
 const driveWords = (state: OrderState): string => {

@@ -1,4 +1,5 @@
 import { roadPositions } from '@bayledger/reckoning/wheels'
+import { keptMoney } from '../money.ts'
 import {
   answersOf,
   arrivalOf,
@@ -6,6 +7,7 @@ import {
   estimateOf,
   findingsOf,
   oneSensorJob,
+  owner,
   stageWriters,
 } from '../one-sensor-job.ts'
 import { idOf, wordsOf } from '../seeded-ids.ts'
@@ -40,6 +42,8 @@ export const estimatesRefusals: Refusals<
   | 'BUNDLE_ALREADY_DECIDED'
   | 'BUNDLE_ALTERNATIVES_BOTH'
   | 'CAUTION_NOT_SHOWN'
+  | 'MONEY_MISSING'
+  | 'SHOWN_MISSING'
   | 'CONSENT_NOT_WRITERS'
 > = {
   DIAGNOSIS_DIFFERS: [
@@ -95,7 +99,7 @@ export const estimatesRefusals: Refusals<
           'refusal.recorded',
           {
             codes: ['tire-unsafe'],
-            cautionShown: 'CT-04.1',
+            cautionShown: { number: 'CT-04', version: 1 },
             proof: { kind: 'refused-to-sign', witness: agreedBy(lead) },
           },
           desk,
@@ -148,7 +152,10 @@ export const estimatesRefusals: Refusals<
       () =>
         attemptEstimate((estimate) => ({
           ...estimate,
-          totals: { ...estimate.totals, totalCents: estimate.totals.totalCents + 1 },
+          money: {
+            ...estimate.money,
+            totals: { ...estimate.money.totals, totalCents: estimate.money.totals.totalCents + 1 },
+          },
         })),
     ],
   ],
@@ -171,10 +178,9 @@ export const estimatesRefusals: Refusals<
         stageWriters.checked(pen)
         stageWriters.confirmed(pen)
         const direct = oneSensorJob('confirmed')
-        const { estimate, digest } = estimateOf(direct)
         return pen.attempt(
           'estimate.issued',
-          { diagnosisId: lastOf(pen, 'diagnosis.issued'), estimate, digest },
+          { ...estimateOf(direct), diagnosisId: lastOf(pen, 'diagnosis.issued') },
           desk,
         )
       },
@@ -217,7 +223,7 @@ export const estimatesRefusals: Refusals<
       () =>
         attemptEstimate((estimate) => ({
           ...estimate,
-          totals: { beforeTaxCents: 0, taxCents: 0, totalCents: 0 },
+          money: { ...estimate.money, totals: { beforeTaxCents: 0, taxCents: 0, totalCents: 0 } },
           bundles: estimate.bundles.map((bundle) => ({ ...bundle, alternativeTo: 'nowhere' })),
         })),
     ],
@@ -230,7 +236,7 @@ export const estimatesRefusals: Refusals<
         return pen.attempt(
           'estimate.decided',
           decisionOf(pen, [
-            { bundleKey: 'wipers', answer: 'authorized', deferredUntil: null, cautionShown: null },
+            { bundleKey: 'wipers', answer: 'authorized', deferredUntil: null, cautionsShown: [] },
           ]),
           desk,
         )
@@ -260,8 +266,58 @@ export const estimatesRefusals: Refusals<
       'a No to safety work without its caution',
       () => {
         const pen = oneSensorJob('shown')
-        const answers = answersOf(pen, 'declined').map((answer) => ({ ...answer, cautionShown: null }))
+        const answers = answersOf(pen, 'declined').map((answer) => ({ ...answer, cautionsShown: [] }))
         return pen.attempt('estimate.decided', decisionOf(pen, answers), desk)
+      },
+    ],
+  ],
+  MONEY_MISSING: [
+    [
+      'an estimate whose prices did not come with it',
+      () => {
+        const pen = oneSensorJob('confirmed')
+        return pen.attempt('estimate.issued', estimateOf(pen), { ...desk, facts: { money: new Map() } })
+      },
+    ],
+    [
+      'an estimate whose prices cannot be read',
+      () => {
+        const pen = oneSensorJob('confirmed')
+        const issued = estimateOf(pen)
+        const money = new Map(keptMoney).set(issued.scope.money, 'ten dollars')
+        return pen.attempt('estimate.issued', issued, { ...desk, facts: { money } })
+      },
+    ],
+    [
+      'a consent to look whose fee did not come with it',
+      () =>
+        oneSensorJob('written-up').attempt(
+          'authority.given',
+          {
+            to: ['look'],
+            by: owner,
+            channel: 'in-person',
+            money: '0'.repeat(64),
+            lookFeeWaivedWithWork: false,
+          },
+          desk,
+        ),
+    ],
+    [
+      'a payment whose amount did not come with it',
+      () => oneSensorJob('worked').attempt('payment.noted', { money: '0'.repeat(64), method: 'card' }, desk),
+    ],
+  ],
+  SHOWN_MISSING: [
+    [
+      'answers without what the customer was shown',
+      () => {
+        const pen = oneSensorJob('shown')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, answersOf(pen, 'authorized'), { shown: null }),
+          desk,
+        )
       },
     ],
   ],

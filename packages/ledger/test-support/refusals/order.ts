@@ -1,4 +1,5 @@
 import { definitionOf } from '../../src/registry.ts'
+import { seal } from '../money.ts'
 import {
   arrivalOf,
   decide,
@@ -79,7 +80,11 @@ export const orderRefusals: Refusals<
     [
       'an advisor who gives money back',
       () =>
-        oneSensorJob('written-up').attempt('payment.noted', { amountCents: -50_000, method: 'cash' }, desk),
+        oneSensorJob('written-up').attempt(
+          'payment.noted',
+          { money: seal({ amountCents: -50_000 }), method: 'cash' },
+          desk,
+        ),
     ],
   ],
   ORDER_NOT_OPENED: [

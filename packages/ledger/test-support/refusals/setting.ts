@@ -1,20 +1,22 @@
-import type { Work } from '@bayledger/reckoning/estimate'
+import type { PricedEstimate, Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { PlannedStep } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { RefusalCode } from '../../src/admit/refusal-codes.ts'
 import type { Appended } from '../../src/append.ts'
 import type { Entry } from '../../src/entry.ts'
-import { digestOf } from '../../src/hash-chain.ts'
 import { authorizedBundles } from '../../src/questions/answers.ts'
 import type { Kind, PayloadOf } from '../../src/registry.ts'
+import { estimatePayload } from '../../src/subjects/consent/estimate-payload.ts'
+import { seal } from '../money.ts'
 import {
   answersOf,
   decisionOf,
-  estimateOf,
   issuePlan,
   oneSensorJob,
+  pricedOf,
   stageWriters,
   workUntil,
 } from '../one-sensor-job.ts'
@@ -22,7 +24,7 @@ import { type How, type OrderPen, orderPen } from '../order-pen.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { advisor, technician } from '../shop.ts'
 import { closingOf } from '../step-payload.ts'
-import { tarn } from '../tarn.ts'
+import { prices, tarn } from '../tarn.ts'
 
 /** For a code: how a person would run into it. */
 export type Refusals<Code extends RefusalCode> = Readonly<
@@ -59,26 +61,38 @@ const writtenBefore = new Map<string, readonly Entry[]>()
 
 export const changedEstimate = (
   pen: OrderPen,
-  change: (estimate: PayloadOf<'estimate.issued'>['estimate']) => PayloadOf<'estimate.issued'>['estimate'],
-): PayloadOf<'estimate.issued'> => {
-  const payload = estimateOf(pen)
-  const estimate = change(payload.estimate)
-  return { ...payload, estimate, digest: digestOf(estimate) }
-}
+  change: (estimate: PricedEstimate) => PricedEstimate,
+): PayloadOf<'estimate.issued'> =>
+  estimatePayload(change(pricedOf(pen)), pen.state().diagnosis?.written.entryId ?? '', seal)
 
 /** The estimate with other works in each of its bundles. */
 export const workedBy =
   (works: readonly Work[]) =>
-  (estimate: PayloadOf<'estimate.issued'>['estimate']): PayloadOf<'estimate.issued'>['estimate'] => ({
+  (estimate: PricedEstimate): PricedEstimate => ({
     ...estimate,
     bundles: estimate.bundles.map((bundle) => ({ ...bundle, works: [...works] })),
   })
 
+/** The estimate with a dollar more for each unit of each line, before tax. */
+export const dearer = (estimate: PricedEstimate): PricedEstimate =>
+  priceEstimate({
+    ...estimate,
+    prices,
+    bundles: estimate.bundles.map(({ money, ...bundle }) => ({
+      ...bundle,
+      lines: money.lines
+        .filter(({ lineKey }) => lineKey !== 'supplies')
+        .map((line) => ({
+          ...line,
+          unitCents: line.unitCents + 100,
+          amountCents: line.amountCents + line.quantityHundredths,
+        })),
+    })),
+  })
+
 export const plainStem = (wheel: WheelPosition): Work => ({ kind: 'service-stem', wheel, valve: 'plain' })
 
-export const attemptEstimate = (
-  change: (estimate: PayloadOf<'estimate.issued'>['estimate']) => PayloadOf<'estimate.issued'>['estimate'],
-): Appended => {
+export const attemptEstimate = (change: (estimate: PricedEstimate) => PricedEstimate): Appended => {
   const pen = oneSensorJob('confirmed')
   return pen.attempt('estimate.issued', changedEstimate(pen, change), desk)
 }

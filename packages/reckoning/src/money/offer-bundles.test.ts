@@ -13,7 +13,6 @@ const offered = (findings: Finding[], of: Partial<OfferOf> = {}) =>
     sheet,
     prices,
     look: 'waived',
-    sentenceOf: ({ code, wheels }) => [code, ...wheels].join(' '),
     ...of,
   })
 
@@ -32,11 +31,10 @@ describe('what is offered for a silent sensor', () => {
     expect(others).toEqual([])
     expect(bundle).toMatchObject({
       bundleKey: 'sensor.LF-RR',
-      title: 'New sensor, left front and right rear',
-      reason: 'sensor-silent RR LF',
+      title: 'sensor',
       findings: ['sensor-silent'],
       safety: true,
-      caution: 'CT-01',
+      cautions: [{ number: 'CT-01', version: 1 }],
       alternativeTo: null,
       works: [
         { kind: 'fit-sensor', wheel: 'LF', valve: 'clamp-in', identity: 'new' },
@@ -59,10 +57,9 @@ describe('what is offered for a silent sensor', () => {
     const bundles = offered([silent('RR'), four], { look: 'charged' })
     expect(keys(bundles)).toEqual(['sensor.RR', 'sensor.set-of-four'])
     expect(bundles[1]).toMatchObject({
-      title: 'New sensors in all wheels',
-      reason: 'sensor-silent RR',
+      title: 'set-of-four',
       findings: ['sensor-silent', 'set-of-four-worth-offering'],
-      caution: 'CT-05',
+      cautions: [{ number: 'CT-05', version: 1 }],
       alternativeTo: 'sensor.RR',
     })
     expect(bundles[1]?.works.map((work) => ('wheel' in work ? work.wheel : work.kind))).toEqual([
@@ -100,11 +97,10 @@ describe('what is offered for a leak', () => {
     const bundles = offered([leak('LR'), leak('LF')])
     expect(keys(bundles)).toEqual(['leak.LF', 'leak.LR'])
     expect(bundles[1]).toMatchObject({
-      title: 'Find and repair the leak, left rear',
-      reason: 'slow-leak LR',
+      title: 'leak',
       findings: ['slow-leak'],
       safety: true,
-      caution: 'CT-16',
+      cautions: [{ number: 'CT-16', version: 1 }],
       alternativeTo: null,
       works: [
         { kind: 'find-leak', wheel: 'LR' },
@@ -138,11 +134,10 @@ describe('what is offered for a stem', () => {
     const bundles = offered([stem('LF'), kit])
     expect(keys(bundles)).toEqual(['stem.LF', 'stem.RR'])
     expect(bundles[1]).toMatchObject({
-      title: 'Renew the valve stem, right rear',
-      reason: 'stem-leaking RR',
+      title: 'stem',
       findings: ['stem-leaking'],
       safety: true,
-      caution: 'CT-17',
+      cautions: [{ number: 'CT-17', version: 1 }],
       alternativeTo: null,
       works: [{ kind: 'service-stem', wheel: 'RR', valve: 'clamp-in' }, { kind: 'set-pressures' }],
     })
@@ -174,10 +169,9 @@ describe('what is offered where nothing is to be fitted', () => {
     expect(offered([moved, low], { look: 'charged' })).toMatchObject([
       {
         bundleKey: 'relearn',
-        reason: 'rotated-without-relearn LF',
         findings: ['rotated-without-relearn', 'cold-weather'],
         safety: true,
-        caution: 'CT-01',
+        cautions: [{ number: 'CT-01', version: 1 }],
         alternativeTo: null,
         works: [{ kind: 'relearn' }, { kind: 'set-pressures' }],
         lines: [
@@ -202,10 +196,9 @@ describe('what is offered where nothing is to be fitted', () => {
     expect(offered([reset, low], { sheet: noSensors })).toMatchObject([
       {
         bundleKey: 'reset',
-        reason: 'reset-only',
         findings: ['reset-only', 'cold-weather'],
         safety: false,
-        caution: null,
+        cautions: [],
         alternativeTo: null,
         works: [{ kind: 'reset' }, { kind: 'set-pressures' }],
         lines: [
@@ -221,10 +214,9 @@ describe('what is offered where nothing is to be fitted', () => {
     expect(offered([low, low])).toMatchObject([
       {
         bundleKey: 'pressures',
-        reason: 'cold-weather LF',
         findings: ['cold-weather'],
         safety: false,
-        caution: null,
+        cautions: [],
         alternativeTo: null,
         works: [{ kind: 'set-pressures' }],
         lines: [{ lineKey: 'look' }, { lineKey: 'pressures', kind: 'no-charge', amountCents: 0 }],
@@ -247,7 +239,7 @@ describe('what is offered where nothing is to be fitted', () => {
         bundleKey: 'look',
         findings: [],
         safety: false,
-        caution: null,
+        cautions: [],
         alternativeTo: null,
         works: [{ kind: 'look' }],
         lines: [{ lineKey: 'look', kind: 'look', amountCents: 5_200 }],

@@ -1,7 +1,9 @@
+import type { CautionReference } from '../cautions/caution-reference.ts'
+import { type CustomerCautionNumber, customerCaution } from '../cautions/customer-cautions.ts'
 import type { Diagnosis, Finding, Offer } from '../diagnosis/diagnosis.ts'
 import type { Bundle, EstimateLine, Work } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
-import { inReadingOrder, roadPositions, type WheelPosition, wheelNames } from '../wheels.ts'
+import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import {
   disposalLine,
   kitLine,
@@ -13,8 +15,8 @@ import {
 } from './price-lines.ts'
 import type { PriceList } from './price-list.ts'
 
-/** A bundle before the supplies fee and the totals are known. */
-export type OfferedBundle = Omit<Bundle, 'totals'>
+/** A bundle with its lines, before the supplies fee and the totals are known. */
+export type OfferedBundle = Bundle & { readonly lines: readonly EstimateLine[] }
 
 export type OfferOf = {
   readonly diagnosis: Diagnosis
@@ -22,8 +24,6 @@ export type OfferOf = {
   readonly prices: PriceList
   /** Whether the look is charged with the first priced bundle; waived, it stands there at no charge. */
   readonly look: 'charged' | 'waived'
-  /** What the customer reads of a finding; the first one of a bundle is its reason. */
-  readonly sentenceOf: (finding: Finding) => string
 }
 
 /**
@@ -50,11 +50,10 @@ export const offerBundles = (of: OfferOf): OfferedBundle[] => {
 /** Where the findings offer nothing to do, the look itself is what the customer agreed to pay for. */
 const lookBundle = (of: OfferOf): OfferedBundle => ({
   bundleKey: 'look',
-  title: 'The look itself',
-  reason: 'We checked every wheel and the vehicle; the findings name no work to sell.',
+  title: 'look',
   findings: [],
   safety: false,
-  caution: null,
+  cautions: [],
   alternativeTo: null,
   works: [{ kind: 'look' }],
   lines: [lookLine(of)],
@@ -62,8 +61,8 @@ const lookBundle = (of: OfferOf): OfferedBundle => ({
 
 const lookLine = ({ prices, look }: OfferOf): EstimateLine =>
   look === 'charged'
-    ? laborLine(prices, 'look', 'Check of every wheel sensor and the vehicle', prices.hours.look)
-    : noChargeLine('look', 'Check of every wheel sensor and the vehicle, waived')
+    ? laborLine(prices, 'look', 'look', prices.hours.look)
+    : noChargeLine('look', 'look-waived')
 
 const offering = ({ diagnosis }: OfferOf, offer: Offer): Finding[] =>
   diagnosis.findings.filter((finding) => finding.offers.includes(offer))
@@ -84,9 +83,6 @@ const sensorBundles = (of: OfferOf): OfferedBundle[] => {
     : [one, fitSensors(of, four, [...findings, ...set], 'sensor.set-of-four', one.bundleKey)]
 }
 
-const reasonFrom = ({ sentenceOf }: OfferOf, [first]: readonly Finding[]): string =>
-  first === undefined ? '' : sentenceOf(first)
-
 const fitSensors = (
   of: OfferOf,
   wheels: readonly WheelPosition[],
@@ -98,12 +94,11 @@ const fitSensors = (
   const hours = prices.hours.relearnFirst + prices.hours.relearnEachMore * (wheels.length - 1)
   return {
     bundleKey,
-    title: alternativeTo === null ? `New sensor, ${namesOf(wheels)}` : 'New sensors in all wheels',
-    reason: reasonFrom(of, findings),
+    title: alternativeTo === null ? 'sensor' : 'set-of-four',
     findings: codesOf(findings),
     safety: true,
     // A No to the set leaves the warning alone where the one sensor is authorized.
-    caution: alternativeTo === null ? 'CT-01' : 'CT-05',
+    cautions: shownBefore(alternativeTo === null ? 'CT-01' : 'CT-05'),
     alternativeTo,
     works: [
       ...wheels.map(
@@ -118,11 +113,11 @@ const fitSensors = (
       { kind: 'set-pressures' },
     ],
     lines: [
-      sensorLine(prices, sheet, wheels.length),
+      sensorLine(prices, sheet, wheels),
       ...wheelServiceLines(prices, sheet, wheels),
-      laborLine(prices, 'relearn', 'Program the sensor, make the vehicle learn it', hours),
-      disposalLine(prices, wheels.length),
-      noChargeLine('pressures', 'All pressures set for the day'),
+      laborLine(prices, 'relearn', 'program-and-relearn', hours),
+      disposalLine(prices, wheels),
+      noChargeLine('pressures', 'pressures'),
     ],
   }
 }
@@ -141,11 +136,10 @@ const leakBundles = (of: OfferOf): OfferedBundle[] => {
     const valve = stemOf(of.sheet)
     return {
       bundleKey: `leak.${wheel}`,
-      title: `Find and repair the leak, ${wheelNames[wheel]}`,
-      reason: reasonFrom(of, here),
+      title: 'leak',
       findings: codesOf(here),
       safety: true,
-      caution: 'CT-16',
+      cautions: shownBefore('CT-16'),
       alternativeTo: null,
       works: [
         { kind: 'find-leak', wheel },
@@ -153,9 +147,9 @@ const leakBundles = (of: OfferOf): OfferedBundle[] => {
         { kind: 'set-pressures' },
       ],
       lines: [
-        ...repairLines(of.prices),
-        kitLine(of.prices, valve, 1),
-        noChargeLine('pressures', 'All pressures set for the day'),
+        ...repairLines(of.prices, wheel),
+        kitLine(of.prices, valve, [wheel]),
+        noChargeLine('pressures', 'pressures'),
       ],
     }
   })
@@ -171,17 +165,16 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
       const valve = stemOf(of.sheet)
       return {
         bundleKey: `stem.${wheel}`,
-        title: `Renew the valve stem, ${wheelNames[wheel]}`,
-        reason: reasonFrom(of, here),
+        title: 'stem',
         findings: codesOf(here),
         safety: true,
-        caution: 'CT-17',
+        cautions: shownBefore('CT-17'),
         alternativeTo: null,
         works: [{ kind: 'service-stem', wheel, valve }, { kind: 'set-pressures' }],
         lines: [
           ...wheelServiceLines(of.prices, of.sheet, [wheel]),
-          kitLine(of.prices, valve, 1),
-          noChargeLine('pressures', 'All pressures set for the day'),
+          kitLine(of.prices, valve, [wheel]),
+          noChargeLine('pressures', 'pressures'),
         ],
       }
     })
@@ -194,21 +187,20 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
   const relearn = [...offering(of, 'relearn'), ...offering(of, 'reprogram')]
   const reset = offering(of, 'reset')
   const pressures = offering(of, 'pressure-set')
-  const usual = { safety: false, caution: null, alternativeTo: null } as const
+  const usual = { safety: false, cautions: shownBefore(), alternativeTo: null }
   if (!hasSensor && relearn.length > 0)
     return [
       {
         ...usual,
         bundleKey: 'relearn',
-        title: 'Make the vehicle learn its sensors',
-        reason: reasonFrom(of, relearn),
+        title: 'relearn',
         findings: codesOf([...relearn, ...pressures]),
         safety: true,
-        caution: 'CT-01',
+        cautions: shownBefore('CT-01'),
         works: [{ kind: 'relearn' }, { kind: 'set-pressures' }],
         lines: [
-          laborLine(prices, 'relearn', 'Make the vehicle learn its sensors', prices.hours.relearnFirst),
-          noChargeLine('pressures', 'All pressures set for the day'),
+          laborLine(prices, 'relearn', 'relearn', prices.hours.relearnFirst),
+          noChargeLine('pressures', 'pressures'),
         ],
       },
     ]
@@ -217,13 +209,12 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
       {
         ...usual,
         bundleKey: 'reset',
-        title: 'Set the pressures and reset the system',
-        reason: reasonFrom(of, reset),
+        title: 'reset',
         findings: codesOf([...reset, ...pressures]),
         works: [{ kind: 'reset' }, { kind: 'set-pressures' }],
         lines: [
-          laborLine(prices, 'reset', 'Reset the tire pressure system', prices.hours.reset),
-          noChargeLine('pressures', 'All pressures set for the day'),
+          laborLine(prices, 'reset', 'reset', prices.hours.reset),
+          noChargeLine('pressures', 'pressures'),
         ],
       },
     ]
@@ -236,16 +227,14 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
     {
       ...usual,
       bundleKey: 'pressures',
-      title: 'Set all pressures for the day',
-      reason: reasonFrom(of, pressures),
+      title: 'pressures',
       findings: codesOf(pressures),
       works: [{ kind: 'set-pressures' }],
-      lines: [noChargeLine('pressures', 'All pressures set for the day, no charge')],
+      lines: [noChargeLine('pressures', 'pressures-alone')],
     },
   ]
 }
 
 const codesOf = (findings: readonly Finding[]): string[] => [...new Set(findings.map(({ code }) => code))]
 
-const namesOf = (wheels: readonly WheelPosition[]): string =>
-  wheels.map((wheel) => wheelNames[wheel]).join(' and ')
+const shownBefore = (...numbers: CustomerCautionNumber[]): CautionReference[] => numbers.map(customerCaution)

@@ -6,7 +6,7 @@ import type { WheelPosition } from '../wheels.ts'
 import { finding, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
 import { offerBundles } from './offer-bundles.ts'
 import { priceEstimate } from './price-estimate.ts'
-import { feeLine, laborLine } from './price-lines.ts'
+import { disposalLine, laborLine } from './price-lines.ts'
 import { PriceList } from './price-list.ts'
 import { totalsAreRight, totalsOfLines } from './totals.ts'
 
@@ -21,7 +21,6 @@ const estimateFor = (
       sheet,
       prices,
       look,
-      sentenceOf: () => 'A sentence.',
     }),
     prices,
     revision: 1,
@@ -30,7 +29,7 @@ const estimateFor = (
 
 /** Labor of an amount, as hours at a rate that gives it. */
 const laborOf = (cents: number) =>
-  laborLine({ ...prices, laborCentsPerHour: cents }, 'relearn', 'An hour of work', 100)
+  laborLine({ ...prices, laborCentsPerHour: cents }, 'relearn', 'relearn', 100)
 
 const utility = sheetWith('235/60R18', 315, 'clamp-in')
 const silent = (...wheels: WheelPosition[]) => finding('sensor-silent', wheels, ['sensor', 'relearn'])
@@ -65,7 +64,7 @@ describe('an estimate', () => {
     ],
     ['a look that found nothing to sell', estimateFor(utility, []), 5_200],
   ] as const)('for %s comes to the shop’s own figure', (_, estimate, totalCents) => {
-    expect(estimate.totals.totalCents).toBe(totalCents)
+    expect(estimate.money.totals.totalCents).toBe(totalCents)
     expect(totalsAreRight(estimate)).toBe(true)
   })
 
@@ -76,7 +75,7 @@ describe('an estimate', () => {
     ['33x12.50R15LT', false],
     ['245/50', false],
   ])('on tires of %s asks the low-profile price: %s', (size, low) => {
-    const lines = estimateFor(sheetWith(size, 315, 'clamp-in'), [silent('LR')]).bundles[0]?.lines ?? []
+    const lines = estimateFor(sheetWith(size, 315, 'clamp-in'), [silent('LR')]).bundles[0]?.money.lines ?? []
     expect(lines.some(({ lineKey }) => lineKey === 'wheel-service-low')).toBe(low)
     expect(lines.some(({ lineKey }) => lineKey === 'wheel-service')).toBe(!low)
   })
@@ -84,21 +83,20 @@ describe('an estimate', () => {
   it('offers a set of four beside one, each with its whole price, and counts only the one', () => {
     const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
     const estimate = estimateFor(sheetWith('225/65R17', 315, 'clamp-in'), [silent('LF', 'RR'), four])
-    expect(estimate.bundles.map(({ totals }) => totals.totalCents)).toEqual([32_490, 56_700])
-    expect(estimate.totals.totalCents).toBe(32_490)
+    expect(estimate.bundles.map(({ money }) => money.totals.totalCents)).toEqual([32_490, 56_700])
+    expect(estimate.money.totals.totalCents).toBe(32_490)
   })
 
   it('charges the supplies fee up to its cap over all bundles, and an alternative to the cap of what it replaces', () => {
     const labor = (bundleKey: string, cents: number, alternativeTo: string | null) => ({
       bundleKey,
-      title: 'A bundle',
-      reason: 'A reason',
+      title: 'sensor' as const,
       findings: [],
       safety: false,
-      caution: null,
+      cautions: [],
       alternativeTo,
       works: [],
-      lines: [feeLine('disposal', 'Disposal', 200), laborOf(cents)],
+      lines: [disposalLine(prices, ['LF']), laborOf(cents)],
     })
     const estimate = priceEstimate({
       bundles: [
@@ -111,19 +109,23 @@ describe('an estimate', () => {
       revision: 3,
       readyAt: null,
     })
-    const fees = estimate.bundles.map(({ lines }) => lines.filter(({ lineKey }) => lineKey === 'supplies'))
+    const fees = estimate.bundles.map(({ money }) =>
+      money.lines.filter(({ lineKey }) => lineKey === 'supplies'),
+    )
     expect(fees.map(([fee]) => fee?.amountCents)).toEqual([800, 1_200, 400, undefined])
-    expect(fees[0]).toMatchObject([{ words: 'Shop supplies', kind: 'fee', taxClass: 'fee' }])
+    expect(fees[0]).toMatchObject([{ code: 'supplies', kind: 'fee', taxClass: 'fee' }])
     expect(totalsAreRight(estimate)).toBe(true)
   })
 
   it('carries the figures of its price list by value', () => {
     expect(estimateFor(utility, [silent('RR')])).toMatchObject({
       revision: 1,
-      priceListVersion: 1,
-      taxRatePercentThousandths: 6_250,
-      taxedClasses: ['parts'],
-      taxBasis: 'invoice',
+      money: {
+        priceListVersion: 1,
+        taxRatePercentThousandths: 6_250,
+        taxedClasses: ['parts'],
+        taxBasis: 'invoice',
+      },
     })
   })
 
@@ -133,21 +135,21 @@ describe('an estimate', () => {
 
   it('sells no part where no finding offers one', () => {
     const estimate = estimateFor(utility, [finding('other-wheel-set', ['LF'], ['relearn'])])
-    expect(estimate.bundles.flatMap(({ lines }) => lines).some(({ taxClass }) => taxClass === 'parts')).toBe(
-      false,
-    )
+    expect(
+      estimate.bundles.flatMap(({ money }) => money.lines).some(({ taxClass }) => taxClass === 'parts'),
+    ).toBe(false)
   })
 
   it('with a changed cent anywhere is found out', () => {
     const estimate = estimateFor(utility, [silent('RR')])
     const changed = structuredClone(estimate)
-    const line = changed.bundles[0]?.lines[1]
+    const line = changed.bundles[0]?.money.lines[1]
     if (line) line.amountCents += 1
     expect(totalsAreRight(changed)).toBe(false)
   })
 
   it('has the same totals in whatever order its lines stand', () => {
-    const lines = estimateFor(utility, [silent('RR')]).bundles[0]?.lines ?? []
+    const lines = estimateFor(utility, [silent('RR')]).bundles[0]?.money.lines ?? []
     fc.assert(
       fc.property(fc.shuffledSubarray(lines, { minLength: lines.length }), (shuffled) => {
         expect(totalsOfLines(shuffled, prices)).toEqual(totalsOfLines(lines, prices))

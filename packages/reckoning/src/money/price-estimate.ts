@@ -1,4 +1,4 @@
-import type { Bundle, Estimate } from '../estimate.ts'
+import type { PricedBundle, PricedEstimate } from '../estimate.ts'
 import { sumCents } from './cents.ts'
 import type { OfferedBundle } from './offer-bundles.ts'
 import { feeLine } from './price-lines.ts'
@@ -22,31 +22,34 @@ export type PriceEstimateOf = {
  * @units Cents; quantities in hundredths; percentages in thousandths.
  * @source This program's own rule; tax as in `taxCents`, the fee as in `suppliesFeeCents`.
  */
-export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstimateOf): Estimate => {
-  const priced: Bundle[] = []
+export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstimateOf): PricedEstimate => {
+  const priced: PricedBundle[] = []
   for (const bundle of bundles) {
     const beside = priced.filter(
       (other) => other.alternativeTo === null && other.bundleKey !== bundle.alternativeTo,
     )
     const charged = sumCents(
       beside
-        .flatMap(({ lines }) => lines)
+        .flatMap(({ money }) => money.lines)
         .filter(({ lineKey }) => lineKey === suppliesKey)
         .map(({ amountCents }) => amountCents),
     )
-    const fee = suppliesFeeCents(bundle.lines, prices.supplies, charged)
-    const lines = fee > 0 ? [...bundle.lines, feeLine(suppliesKey, 'Shop supplies', fee)] : [...bundle.lines]
-    priced.push({ ...bundle, lines, totals: totalsOfLines(lines, prices) })
+    const { lines: offered, ...scope } = bundle
+    const fee = suppliesFeeCents(offered, prices.supplies, charged)
+    const lines = fee > 0 ? [...offered, feeLine(suppliesKey, fee)] : [...offered]
+    priced.push({ ...scope, money: { lines, totals: totalsOfLines(lines, prices) } })
   }
   return {
     revision,
-    priceListVersion: prices.version,
-    taxRatePercentThousandths: prices.taxRatePercentThousandths,
-    taxedClasses: [...prices.taxedClasses],
-    taxBasis: prices.taxBasis,
     readyAt,
     bundles: priced,
-    totals: totalsOfBundles(priced),
+    money: {
+      priceListVersion: prices.version,
+      taxRatePercentThousandths: prices.taxRatePercentThousandths,
+      taxedClasses: [...prices.taxedClasses],
+      taxBasis: prices.taxBasis,
+      totals: totalsOfBundles(priced),
+    },
   }
 }
 

@@ -18,19 +18,23 @@ describe('a line of an estimate', () => {
   it.each([
     [
       'an hour of labor',
-      laborLine(prices, 'relearn', 'Relearn', 30),
+      laborLine(prices, 'relearn', 'relearn', 30),
       ['labor', 'labor', 'labor', 30, 13_000, 3_900],
     ],
-    ['the look', laborLine(prices, 'look', 'Check', 40), ['look', 'labor', 'labor', 40, 13_000, 5_200]],
-    ['a sensor', sensorLine(prices, sheet, 2), ['part', 'sensor', 'parts', 200, 6_800, 13_600]],
-    ['a clamp-in kit', kitLine(prices, 'clamp-in', 1), ['kit', 'kit', 'parts', 100, 750, 750]],
-    ['a snap-in stem', kitLine(prices, 'snap-in', 1), ['kit', 'kit', 'parts', 100, 450, 450]],
-    ['a plain stem', kitLine(prices, 'plain', 3), ['kit', 'kit', 'parts', 300, 450, 1_350]],
-    ['the disposal', disposalLine(prices, 4), ['fee', 'sensor-disposal', 'fee', 400, 200, 800]],
-    ['a fee', feeLine('supplies', 'Shop supplies', 640), ['fee', 'supplies', 'fee', 100, 640, 640]],
+    ['the look', laborLine(prices, 'look', 'look', 40), ['look', 'labor', 'labor', 40, 13_000, 5_200]],
+    ['a sensor', sensorLine(prices, sheet, ['LF', 'RR']), ['part', 'sensor', 'parts', 200, 6_800, 13_600]],
+    ['a clamp-in kit', kitLine(prices, 'clamp-in', ['LF']), ['kit', 'kit', 'parts', 100, 750, 750]],
+    ['a snap-in stem', kitLine(prices, 'snap-in', ['LF']), ['kit', 'kit', 'parts', 100, 450, 450]],
+    ['a plain stem', kitLine(prices, 'plain', ['LF', 'RF', 'SP']), ['kit', 'kit', 'parts', 300, 450, 1_350]],
+    [
+      'the disposal',
+      disposalLine(prices, ['LF', 'RF', 'RR', 'LR']),
+      ['fee', 'sensor-disposal', 'fee', 400, 200, 800],
+    ],
+    ['a fee', feeLine('supplies', 640), ['fee', 'supplies', 'fee', 100, 640, 640]],
     [
       'work for nothing',
-      noChargeLine('pressures', 'Pressures'),
+      noChargeLine('pressures', 'pressures'),
       ['no-charge', 'no-charge', 'none', 100, 0, 0],
     ],
   ] as const)('for %s says what it is, how much of it, and for how many cents', (_, line, expected) => {
@@ -39,16 +43,20 @@ describe('a line of an estimate', () => {
     expect(EstimateLine.safeParse(line).success).toBe(true)
   })
 
-  it('keeps the key and the words that it was given', () => {
-    expect(laborLine(prices, 'relearn', 'Relearn', 30)).toMatchObject({
-      lineKey: 'relearn',
-      words: 'Relearn',
-    })
-    expect(noChargeLine('pressures', 'Pressures')).toMatchObject({ lineKey: 'pressures', words: 'Pressures' })
-    expect(feeLine('supplies', 'Shop supplies', 1)).toMatchObject({
-      lineKey: 'supplies',
-      words: 'Shop supplies',
-    })
+  it('is named by a code, says for which wheels it is, and holds no words of ours', () => {
+    const lines = [
+      laborLine(prices, 'relearn', 'program-and-relearn', 30),
+      noChargeLine('pressures', 'pressures-alone'),
+      kitLine(prices, 'clamp-in', ['LF', 'SP']),
+      kitLine(prices, 'plain', ['RR']),
+    ]
+    expect(lines).toMatchObject([
+      { lineKey: 'relearn', code: 'program-and-relearn', wheels: [] },
+      { lineKey: 'pressures', code: 'pressures-alone', wheels: [] },
+      { lineKey: 'kit', code: 'kit-clamp-in', wheels: ['LF', 'SP'] },
+      { lineKey: 'kit', code: 'kit-rubber', wheels: ['RR'] },
+    ])
+    expect(lines.map(({ words }) => words)).toEqual([null, null, null, null])
   })
 })
 
@@ -60,31 +68,28 @@ describe('a sensor', () => {
     ['clamp-in', 2_000, 9_400],
     ['snap-in', 2_440, 9_400],
   ] as const)('%s at %d MHz costs %d cents', (stem, megahertz, cents) => {
-    expect(sensorLine(prices, sheetWith('205/55R16', megahertz, stem), 1).unitCents).toBe(cents)
+    expect(sensorLine(prices, sheetWith('205/55R16', megahertz, stem), ['LF']).unitCents).toBe(cents)
   })
 
-  it('is named with its frequency and stem', () => {
-    expect(sensorLine(prices, sheet, 1).words).toBe('Wheel sensor, 315 MHz, clamp-in, with its stem parts')
+  it('says which frequency and stem it has', () => {
+    expect(sensorLine(prices, sheet, ['RR'])).toMatchObject({
+      code: 'sensor',
+      wheels: ['RR'],
+      sensor: { frequencyMHz: 315, stem: 'clamp-in' },
+    })
   })
 
   it('that the sheet does not have is priced as the plainest one', () => {
-    expect(sensorLine(prices, { ...sheet, sensor: null }, 1)).toMatchObject({
+    expect(sensorLine(prices, { ...sheet, sensor: null }, ['RR'])).toMatchObject({
       unitCents: 5_900,
-      words: 'Wheel sensor, 0 MHz, snap-in, with its stem parts',
+      sensor: { frequencyMHz: 0, stem: 'snap-in' },
     })
-  })
-})
-
-describe('a kit', () => {
-  it('is named for its valve', () => {
-    expect(kitLine(prices, 'clamp-in', 1).words).toBe('Stem service kit, clamp-in')
-    expect(kitLine(prices, 'plain', 1).words).toBe('Rubber stem and core')
   })
 })
 
 describe('a repair', () => {
   it('is labor and one unit', () => {
-    expect(repairLines(prices)).toMatchObject([
+    expect(repairLines(prices, 'LF')).toMatchObject([
       {
         lineKey: 'repair-labor',
         kind: 'labor',

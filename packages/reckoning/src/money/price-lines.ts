@@ -1,17 +1,22 @@
-import type { EstimateLine } from '../estimate.ts'
+import type { EstimateLine, LineCode } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { readTireSize } from '../tire/read-tire-size.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { extendedCents } from './cents.ts'
 import type { PriceList } from './price-list.ts'
 
-type LineWords = Pick<EstimateLine, 'lineKey' | 'kind' | 'words' | 'priceCode' | 'taxClass'> & {
-  readonly quantityHundredths: number
-  readonly unitCents: number
-}
+type Line = Pick<
+  EstimateLine,
+  'lineKey' | 'kind' | 'priceCode' | 'taxClass' | 'quantityHundredths' | 'unitCents'
+> & {
+  readonly code: LineCode
+} & Partial<Pick<EstimateLine, 'wheels' | 'sensor'>>
 
-const lineOf = (line: LineWords): EstimateLine => ({
+const lineOf = ({ wheels = [], sensor = null, ...line }: Line): EstimateLine => ({
   ...line,
+  words: null,
+  wheels: [...wheels],
+  sensor,
   amountCents: extendedCents(line.quantityHundredths, line.unitCents),
 })
 
@@ -22,11 +27,11 @@ const lineOf = (line: LineWords): EstimateLine => ({
  * @units Hundredths of an hour, in whole tenths: 0.3 h is 30.
  * @source Common practice, no source: tenths of an hour; the rate is the shop's own.
  */
-export const laborLine = (prices: PriceList, lineKey: string, words: string, hours: number): EstimateLine =>
+export const laborLine = (prices: PriceList, lineKey: string, code: LineCode, hours: number): EstimateLine =>
   lineOf({
     lineKey,
-    kind: lineKey === 'look' ? 'look' : 'labor',
-    words,
+    kind: code === 'look' ? 'look' : 'labor',
+    code,
     priceCode: 'labor',
     taxClass: 'labor',
     quantityHundredths: hours,
@@ -46,28 +51,8 @@ export const wheelServiceLines = (
   const low = wheels.filter((wheel) => isLowProfile(prices, sheet, wheel))
   const usual = wheels.filter((wheel) => !low.includes(wheel))
   return [
-    ...(usual.length > 0
-      ? [
-          flat(
-            'wheel-service',
-            'Demount, mount and balance',
-            'labor',
-            prices.prices.wheelService,
-            usual.length,
-          ),
-        ]
-      : []),
-    ...(low.length > 0
-      ? [
-          flat(
-            'wheel-service-low',
-            'Demount, mount and balance, low profile',
-            'labor',
-            prices.prices.wheelServiceLowProfile,
-            low.length,
-          ),
-        ]
-      : []),
+    ...eachWheel('wheel-service', 'labor', prices.prices.wheelService, usual),
+    ...eachWheel('wheel-service-low', 'labor', prices.prices.wheelServiceLowProfile, low),
   ]
 }
 
@@ -83,23 +68,23 @@ const isLowProfile = (prices: PriceList, sheet: SpecificationSheet, wheel: Wheel
  * @units Cents.
  * @source The shop's own price list.
  */
-export const sensorLine = (prices: PriceList, sheet: SpecificationSheet, count: number): EstimateLine => {
-  const megahertz = sheet.sensor?.frequencyMHz ?? 0
+export const sensorLine = (
+  prices: PriceList,
+  sheet: SpecificationSheet,
+  wheels: readonly WheelPosition[],
+): EstimateLine => {
+  const frequencyMHz = sheet.sensor?.frequencyMHz ?? 0
   const stem = sheet.sensor?.stem ?? 'snap-in'
   const unit =
-    megahertz >= 2_000
+    frequencyMHz >= 2_000
       ? prices.prices.sensorHighBand
       : stem === 'clamp-in'
         ? prices.prices.sensorClampIn
         : prices.prices.sensorSnapIn
-  return flat(
-    'sensor',
-    `Wheel sensor, ${megahertz} MHz, ${stem}, with its stem parts`,
-    'parts',
-    unit,
-    count,
-    'part',
-  )
+  return {
+    ...flat('sensor', 'sensor', 'parts', unit, wheels, 'part'),
+    sensor: { frequencyMHz, stem },
+  }
 }
 
 /**
@@ -111,16 +96,11 @@ export const sensorLine = (prices: PriceList, sheet: SpecificationSheet, count: 
 export const kitLine = (
   prices: PriceList,
   valve: 'snap-in' | 'clamp-in' | 'plain',
-  count: number,
+  wheels: readonly WheelPosition[],
 ): EstimateLine =>
-  flat(
-    'kit',
-    valve === 'clamp-in' ? 'Stem service kit, clamp-in' : 'Rubber stem and core',
-    'parts',
-    valve === 'clamp-in' ? prices.prices.kitClampIn : prices.prices.kitSnapIn,
-    count,
-    'kit',
-  )
+  valve === 'clamp-in'
+    ? flat('kit', 'kit-clamp-in', 'parts', prices.prices.kitClampIn, wheels, 'kit')
+    : flat('kit', 'kit-rubber', 'parts', prices.prices.kitSnapIn, wheels, 'kit')
 
 /**
  * Finding and repairing a leak from the inside.
@@ -128,15 +108,9 @@ export const kitLine = (
  * @units Cents.
  * @source The shop's own price list.
  */
-export const repairLines = (prices: PriceList): EstimateLine[] => [
-  flat(
-    'repair-labor',
-    'Find the leak, demount, repair from the inside, mount, balance',
-    'labor',
-    prices.prices.repairLabor,
-    1,
-  ),
-  flat('repair-unit', 'Combined plug and patch', 'parts', prices.prices.repairUnit, 1, 'part'),
+export const repairLines = (prices: PriceList, wheel: WheelPosition): EstimateLine[] => [
+  flat('repair-labor', 'repair-labor', 'labor', prices.prices.repairLabor, [wheel]),
+  flat('repair-unit', 'repair-unit', 'parts', prices.prices.repairUnit, [wheel], 'part'),
 ]
 
 /**
@@ -145,20 +119,20 @@ export const repairLines = (prices: PriceList): EstimateLine[] => [
  * @units Cents.
  * @source The shop's own price list.
  */
-export const disposalLine = (prices: PriceList, count: number): EstimateLine =>
-  flat('sensor-disposal', 'Disposal of the old sensor', 'fee', prices.prices.sensorDisposal, count, 'fee')
+export const disposalLine = (prices: PriceList, wheels: readonly WheelPosition[]): EstimateLine =>
+  flat('sensor-disposal', 'sensor-disposal', 'fee', prices.prices.sensorDisposal, wheels, 'fee')
 
 /**
- * Work that is printed though nothing is asked for it.
+ * Work that is printed though nothing is charged for it.
  *
  * @units Cents.
  * @source The shop's own price list.
  */
-export const noChargeLine = (lineKey: string, words: string): EstimateLine =>
+export const noChargeLine = (lineKey: string, code: LineCode): EstimateLine =>
   lineOf({
     lineKey,
     kind: 'no-charge',
-    words,
+    code,
     priceCode: 'no-charge',
     taxClass: 'none',
     quantityHundredths: 100,
@@ -171,23 +145,39 @@ export const noChargeLine = (lineKey: string, words: string): EstimateLine =>
  * @units Cents.
  * @source The shop's own price list.
  */
-export const feeLine = (lineKey: string, words: string, cents: number): EstimateLine =>
+export const feeLine = (code: 'supplies', cents: number): EstimateLine =>
   lineOf({
-    lineKey,
+    lineKey: code,
     kind: 'fee',
-    words,
-    priceCode: lineKey,
+    code,
+    priceCode: code,
     taxClass: 'fee',
     quantityHundredths: 100,
     unitCents: cents,
   })
 
-const flat = (
-  lineKey: string,
-  words: string,
+const eachWheel = (
+  code: 'wheel-service' | 'wheel-service-low',
   taxClass: EstimateLine['taxClass'],
   unitCents: number,
-  count: number,
+  wheels: readonly WheelPosition[],
+): EstimateLine[] => (wheels.length > 0 ? [flat(code, code, taxClass, unitCents, wheels)] : [])
+
+const flat = (
+  lineKey: string,
+  code: LineCode,
+  taxClass: EstimateLine['taxClass'],
+  unitCents: number,
+  wheels: readonly WheelPosition[],
   kind: EstimateLine['kind'] = 'labor',
 ): EstimateLine =>
-  lineOf({ lineKey, kind, words, priceCode: lineKey, taxClass, quantityHundredths: count * 100, unitCents })
+  lineOf({
+    lineKey,
+    kind,
+    code,
+    wheels: [...wheels],
+    priceCode: lineKey,
+    taxClass,
+    quantityHundredths: wheels.length * 100,
+    unitCents,
+  })

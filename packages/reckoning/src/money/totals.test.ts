@@ -1,13 +1,16 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Bundle, Estimate, EstimateLine } from '../estimate.ts'
+import type { EstimateLine, PricedBundle, PricedEstimate, Totals } from '../estimate.ts'
 import { taxCents } from './cents.ts'
 import { totalsAreRight, totalsOfBundles, totalsOfLines } from './totals.ts'
 
 const line = (amountCents: number, taxClass: EstimateLine['taxClass'] = 'parts'): EstimateLine => ({
   lineKey: 'line',
   kind: amountCents < 0 ? 'discount' : 'part',
+  code: null,
   words: 'A line',
+  wheels: [],
+  sensor: null,
   priceCode: 'line',
   quantityHundredths: 100,
   unitCents: amountCents,
@@ -70,9 +73,9 @@ describe('totals', () => {
     })
     expect(
       totalsOfBundles([
-        { totals: totals(500), alternativeTo: null },
-        { totals: totals(900), alternativeTo: 'one' },
-        { totals: totals(120), alternativeTo: null },
+        { money: { totals: totals(500) }, alternativeTo: null },
+        { money: { totals: totals(900) }, alternativeTo: 'one' },
+        { money: { totals: totals(120) }, alternativeTo: null },
       ]),
     ).toEqual({ beforeTaxCents: 600, taxCents: 20, totalCents: 620 })
   })
@@ -80,35 +83,44 @@ describe('totals', () => {
 
 describe('an estimate that is admitted', () => {
   const rule = { ...partsOnly, taxBasis: 'line' } as const
-  const bundleOf = (bundleKey: string, lines: EstimateLine[]): Bundle => ({
+  const bundleOf = (bundleKey: string, lines: EstimateLine[]): PricedBundle => ({
     bundleKey,
-    title: 'A bundle',
-    reason: 'A reason',
+    title: 'sensor',
     findings: [],
     safety: false,
-    caution: null,
+    cautions: [],
     alternativeTo: null,
     works: [],
-    lines,
-    totals: totalsOfLines(lines, rule),
+    money: { lines, totals: totalsOfLines(lines, rule) },
   })
   const bundles = [
     bundleOf('one', [line(1_000), line(2_000, 'labor')]),
     bundleOf('two', [line(500), line(300, 'fee')]),
   ]
-  const estimate: Estimate = {
+  const estimate: PricedEstimate = {
     revision: 1,
-    priceListVersion: 1,
-    taxRatePercentThousandths: rule.taxRatePercentThousandths,
-    taxedClasses: [...rule.taxedClasses],
-    taxBasis: rule.taxBasis,
     readyAt: null,
     bundles,
-    totals: totalsOfBundles(bundles),
+    money: {
+      priceListVersion: 1,
+      taxRatePercentThousandths: rule.taxRatePercentThousandths,
+      taxedClasses: [...rule.taxedClasses],
+      taxBasis: rule.taxBasis,
+      totals: totalsOfBundles(bundles),
+    },
   }
-  const withBundle = (index: number, changed: (bundle: Bundle) => Bundle): Estimate => ({
+  const withTotals = (totals: Totals): PricedEstimate => ({
     ...estimate,
-    bundles: bundles.map((bundle, at) => (at === index ? changed(bundle) : bundle)),
+    money: { ...estimate.money, totals },
+  })
+  const withMoney = (
+    index: number,
+    changed: (money: PricedBundle['money']) => PricedBundle['money'],
+  ): PricedEstimate => ({
+    ...estimate,
+    bundles: bundles.map((bundle, at) =>
+      at === index ? { ...bundle, money: changed(bundle.money) } : bundle,
+    ),
   })
 
   it('has totals that follow from its lines', () => {
@@ -116,25 +128,25 @@ describe('an estimate that is admitted', () => {
   })
 
   it.each(['beforeTaxCents', 'taxCents', 'totalCents'] as const)('is refused with another %s', (figure) => {
-    const more = (totals: Bundle['totals']) => ({ ...totals, [figure]: totals[figure] + 1 })
-    expect(totalsAreRight({ ...estimate, totals: more(estimate.totals) })).toBe(false)
+    const more = (totals: Totals) => ({ ...totals, [figure]: totals[figure] + 1 })
+    expect(totalsAreRight(withTotals(more(estimate.money.totals)))).toBe(false)
     for (const index of [0, 1])
-      expect(totalsAreRight(withBundle(index, (one) => ({ ...one, totals: more(one.totals) })))).toBe(false)
+      expect(totalsAreRight(withMoney(index, (one) => ({ ...one, totals: more(one.totals) })))).toBe(false)
   })
 
   it.each([0, 1])('is refused with a line %i that is not its quantity times its price', (at) => {
-    const changed = withBundle(1, (bundle) => {
-      const lines = bundle.lines.map((one, index) =>
+    const changed = withMoney(1, (money) => {
+      const lines = money.lines.map((one, index) =>
         index === at ? { ...one, unitCents: one.unitCents + 1 } : one,
       )
-      return { ...bundle, lines }
+      return { ...money, lines }
     })
     expect(totalsAreRight(changed)).toBe(false)
   })
 
   it('is refused where one total is made up by another', () => {
-    const { beforeTaxCents, taxCents: tax, totalCents } = estimate.totals
+    const { beforeTaxCents, taxCents: tax, totalCents } = estimate.money.totals
     const shifted = { beforeTaxCents: beforeTaxCents + 1, taxCents: tax - 1, totalCents }
-    expect(totalsAreRight({ ...estimate, totals: shifted })).toBe(false)
+    expect(totalsAreRight(withTotals(shifted))).toBe(false)
   })
 })

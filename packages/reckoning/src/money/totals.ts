@@ -1,7 +1,5 @@
-import type { Bundle, Cents, Estimate, EstimateLine, TaxClass } from '../estimate.ts'
+import type { EstimateLine, PricedEstimate, TaxClass, Totals } from '../estimate.ts'
 import { extendedCents, sumCents, taxCents } from './cents.ts'
-
-export type Totals = { readonly beforeTaxCents: Cents; readonly taxCents: Cents; readonly totalCents: Cents }
 
 /** How tax is computed where the shop stands: the rate, what is taxed, and whether per line or per invoice. */
 export type TaxRule = {
@@ -38,8 +36,12 @@ export const totalsOfLines = (lines: readonly EstimateLine[], rule: TaxRule): To
  * @units Cents.
  * @source This program's own rule.
  */
-export const totalsOfBundles = (bundles: readonly Pick<Bundle, 'totals' | 'alternativeTo'>[]): Totals => {
-  const counted = bundles.filter(({ alternativeTo }) => alternativeTo === null).map(({ totals }) => totals)
+export const totalsOfBundles = (
+  bundles: readonly { readonly alternativeTo: string | null; readonly money: { readonly totals: Totals } }[],
+): Totals => {
+  const counted = bundles
+    .filter(({ alternativeTo }) => alternativeTo === null)
+    .map(({ money }) => money.totals)
   return {
     beforeTaxCents: sumCents(counted.map((totals) => totals.beforeTaxCents)),
     taxCents: sumCents(counted.map((totals) => totals.taxCents)),
@@ -52,13 +54,13 @@ export const totalsOfBundles = (bundles: readonly Pick<Bundle, 'totals' | 'alter
  *
  * @source This program's own rule.
  */
-export const totalsAreRight = (estimate: Estimate): boolean =>
-  estimate.bundles.every(
+export const totalsAreRight = ({ bundles, money }: PricedEstimate): boolean =>
+  bundles.every(
     (bundle) =>
-      bundle.lines.every(
+      bundle.money.lines.every(
         (line) => line.amountCents === extendedCents(line.quantityHundredths, line.unitCents),
-      ) && sameTotals(bundle.totals, totalsOfLines(bundle.lines, estimate)),
-  ) && sameTotals(estimate.totals, totalsOfBundles(estimate.bundles))
+      ) && sameTotals(bundle.money.totals, totalsOfLines(bundle.money.lines, money)),
+  ) && sameTotals(money.totals, totalsOfBundles(bundles))
 
 const sameTotals = (one: Totals, other: Totals): boolean =>
   one.beforeTaxCents === other.beforeTaxCents &&

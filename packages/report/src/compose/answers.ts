@@ -1,9 +1,14 @@
+import { bundleTotals, estimateMoney } from '@bayledger/ledger/questions/money'
+import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { OrderState } from '@bayledger/ledger/state'
+import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import { bundleTitle } from '@bayledger/wording/bundles'
+import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
 import { english } from '@bayledger/wording/en/english'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
-import { dayWords, dollars, notChecked, words } from './figures.ts'
+import { dayWords, dollars, words } from './figures.ts'
 import { authorName } from './people.ts'
 
 export type NotDoneLine = {
@@ -11,22 +16,23 @@ export type NotDoneLine = {
   readonly answer: string
   readonly entry: number | null
   readonly caution: Cell
-  readonly totalCents: number
+  /** Cents with tax; `null` where it was erased. */
+  readonly totalCents: number | null
 }
 
 /** Every bundle of the newest estimate that was not authorized, with the answer and the caution that was shown. */
 export const notDoneLines = (state: OrderState, context: ReportContext): NotDoneLine[] =>
-  (state.estimates.at(-1)?.estimate.bundles ?? []).flatMap((bundle) => {
+  (state.estimates.at(-1)?.scope.bundles ?? []).flatMap((bundle) => {
     const decision = state.answers[bundle.bundleKey]
     if (decision?.answer === 'authorized') return []
-    const shown = decision?.cautionShown ?? null
+    const shown = decision?.cautionsShown ?? []
     return [
       {
-        title: bundle.title,
+        title: bundleTitle(english, namedBundle(bundle)),
         answer: answerWords(decision),
         entry: decision?.written.seq ?? null,
-        caution: shown === null ? words('none shown') : words(cautionWords(context, shown)),
-        totalCents: bundle.totals.totalCents,
+        caution: words(shown.length === 0 ? 'none shown' : shown.map(cautionText).join(' ')),
+        totalCents: bundleTotals(context.money, bundle)?.totalCents ?? null,
       },
     ]
   })
@@ -38,10 +44,14 @@ const answerWords = (decision: OrderState['answers'][string] | undefined): strin
 }
 
 /** A caution's number with its words; the number alone would mean nothing to a reader. */
-const cautionWords = (context: ReportContext, key: string): string => {
-  const text = context.cautions[key]
-  return text ? `${key}: ${text}` : key
+const cautionText = (caution: CautionReference): string => {
+  const text = cautionWords(english.customerCautions, caution)
+  return text ? `${cautionName(caution)}: ${text}` : cautionName(caution)
 }
+
+/** A sum as printed; one that was erased says so. */
+const sumWords = (cents: number | null | undefined): string =>
+  typeof cents === 'number' ? dollars(cents) : 'erased on request'
 
 /** What was declined or deferred, every consent, and every refusal of safety work. */
 export const answersSection = (state: OrderState, context: ReportContext): Section => {
@@ -60,7 +70,7 @@ export const answersSection = (state: OrderState, context: ReportContext): Secti
           ],
           rows: open.map((line) => ({
             entry: line.entry,
-            cells: [words(line.title), words(dollars(line.totalCents)), words(line.answer), line.caution],
+            cells: [words(line.title), words(sumWords(line.totalCents)), words(line.answer), line.caution],
           })),
         },
     ...consents(state, context),
@@ -94,7 +104,7 @@ const consents = (state: OrderState, context: ReportContext): Block[] =>
             (decision): Row => ({
               entry: decision.written.seq,
               cells: [
-                words(`version ${decision.revision}, ${totalOf(state, decision.revision)}`),
+                words(`version ${decision.revision}, ${totalOf(state, context, decision.revision)}`),
                 words(`${personalText(context, decision.by.name)}, ${relations[decision.by.relation]}`),
                 words(channels[decision.consent.channel]),
                 words(writtenMoment(context, decision.written)),
@@ -104,9 +114,11 @@ const consents = (state: OrderState, context: ReportContext): Block[] =>
         },
       ]
 
-const totalOf = (state: OrderState, revision: number): string => {
-  const issued = state.estimates.find(({ estimate }) => estimate.revision === revision)
-  return issued ? dollars(issued.estimate.totals.totalCents) : 'total not on file'
+const totalOf = (state: OrderState, context: ReportContext, revision: number): string => {
+  const issued = state.estimates.find(({ scope }) => scope.revision === revision)
+  return issued
+    ? sumWords(estimateMoney(context.money, issued.scope.money)?.totals.totalCents)
+    : 'total not on file'
 }
 
 const refusals = (state: OrderState, context: ReportContext): Block[] => {
@@ -120,7 +132,7 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
           : words(
               `refused to sign; witness ${context.staff[refusal.proof.witness.staffId] ?? 'name not on file'}`,
             ),
-        refusal.cautionShown ? words(cautionWords(context, refusal.cautionShown)) : notChecked,
+        words(cautionText(refusal.cautionShown)),
         words(`${authorName(context, refusal.written.by)}, ${writtenMoment(context, refusal.written)}`),
       ],
     }),

@@ -1,3 +1,4 @@
+import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Written } from '@bayledger/ledger/state'
 import { momentWords } from './figures.ts'
 
@@ -27,8 +28,8 @@ export type ReportContext = {
   readonly texts: Readonly<Record<string, string>>
   /** Names of staff by id. */
   readonly staff: Readonly<Record<string, string>>
-  /** Caution texts by the key that entries name. */
-  readonly cautions: Readonly<Record<string, string>>
+  /** The money of the order; what was erased is absent and reads so, never as nothing. */
+  readonly money: MoneySides
   /** Digests of the photos whose bytes have arrived. */
   readonly photosReceived: ReadonlySet<string>
 }

@@ -34,7 +34,7 @@ const driveAnswer = (state: OrderState): DriveAnswer => {
 }
 
 const safetyLeftUndone = (state: OrderState): boolean =>
-  (state.estimates.at(-1)?.estimate.bundles ?? []).some(
+  (state.estimates.at(-1)?.scope.bundles ?? []).some(
     ({ safety, bundleKey }) => safety && state.answers[bundleKey]?.answer !== 'authorized',
   )
 

@@ -1,8 +1,11 @@
 import type { Language } from '../language.ts'
+import { bundles } from './bundles.ts'
 import { checks } from './checks.ts'
 import { confidence } from './confidence.ts'
 import { conflicts } from './conflicts.ts'
 import { contradictions } from './contradictions.ts'
+import { customerCautions } from './customer-cautions.ts'
+import { estimateLines } from './estimate-lines.ts'
 import { fields } from './fields.ts'
 import { findingActions } from './finding-actions.ts'
 import { findingSentences } from './finding-sentences.ts'
@@ -34,6 +37,9 @@ export const english: Language = {
   refusals,
   relearn,
   steps,
+  bundles,
+  customerCautions,
+  estimateLines,
   wheels,
   workCautions,
 }

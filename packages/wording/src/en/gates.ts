@@ -1,6 +1,8 @@
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { bundleTitle } from '../bundles.ts'
 import type { GatesWording } from '../gates.ts'
 import { stepDoes } from '../steps.ts'
+import { bundles } from './bundles.ts'
 import { conflicts } from './conflicts.ts'
 import { findingTitles } from './finding-titles.ts'
 import { steps } from './steps.ts'
@@ -30,7 +32,7 @@ export const gates: GatesWording = {
   'wrench-doubtful': (_wheel, { asWritten }) => asWritten,
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
   'estimate-unanswered': (_wheel, { bundle }) =>
-    `"${bundle.title}" has no answer yet. Ask the customer: Yes, No or Later.`,
+    `"${bundleTitle({ bundles, wheels }, bundle)}" has no answer yet. Ask the customer: Yes, No or Later.`,
   'step-open': (wheel, { step }) =>
     `Still open: ${stepDoes(steps, step)}${wheel === null ? '' : `, ${wheels.names[wheel]}`}.`,
   'sensor-broken': (wheel) =>

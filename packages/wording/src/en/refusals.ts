@@ -1,9 +1,12 @@
+import type { BundleNamed } from '@bayledger/ledger/questions/named'
 import type { Role } from '@bayledger/ledger/role'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
+import { bundleTitle } from '../bundles.ts'
 import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
 import { stepDoes } from '../steps.ts'
+import { bundles } from './bundles.ts'
 import { findingActions } from './finding-actions.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
@@ -13,6 +16,8 @@ import { wheels } from './wheels.ts'
 
 const named = (step: StepNamed): string =>
   `${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${wheels.names[step.wheel]}`}`
+
+const titleOf = (bundle: BundleNamed): string => bundleTitle({ bundles, wheels }, bundle)
 
 const roles: Readonly<Record<Role, string>> = {
   advisor: 'an advisor',
@@ -126,11 +131,15 @@ export const refusals: RefusalsWording = {
   BUNDLE_UNKNOWN: () =>
     'One of these answers is to a line that this estimate does not have, or that is answered twice here. Open the estimate again.',
   BUNDLE_ALREADY_DECIDED: ({ bundle }) =>
-    `"${bundle.title}" is already answered. Only what was put off can be answered again.`,
+    `"${titleOf(bundle)}" is already answered. Only what was put off can be answered again.`,
   BUNDLE_ALTERNATIVES_BOTH: ({ bundle }) =>
-    `"${bundle.title}" replaces another line. Say Yes to one of the two.`,
+    `"${titleOf(bundle)}" replaces another line. Say Yes to one of the two.`,
   CAUTION_NOT_SHOWN: ({ bundle }) =>
-    `"${bundle.title}" concerns safety. Show its caution before a No or Later is recorded.`,
+    `"${titleOf(bundle)}" concerns safety. Show its caution before a No or Later is recorded.`,
+  MONEY_MISSING: () =>
+    'The prices of this entry did not come with it, or cannot be read. Load the page again and send both together.',
+  SHOWN_MISSING: () =>
+    'What the customer was shown did not come with the answers. Load the page again and record the answers there.',
   CONSENT_NOT_WRITERS: () =>
     'A consent by link is written by that link alone; one at the desk or by telephone, by the staff. Record how it was given.',
   WHEEL_NOT_OFF: ({ wheel }) =>

@@ -65,7 +65,11 @@ export const writeT2605 = (pen: OrderPen): DemoEnd => {
       afterDriveAt: '10:31',
     },
   })
-  pen.write('payment.noted', { amountCents: 2_730, method: 'card' }, { at: '10:44', by: people.ottoline })
+  pen.write(
+    'payment.noted',
+    { money: pen.money({ amountCents: 2_730 }), method: 'card' },
+    { at: '10:44', by: people.ottoline },
+  )
   return endOf(pen, {
     by: people.ottoline,
     sealedAt: '10:48',

@@ -1,3 +1,4 @@
+import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import { arrivalCheck, midMorning } from '../arrival-check.ts'
 import { confirmFindings } from '../confirm-findings.ts'
 import { type DemoEnd, endOf } from '../hand-back.ts'
@@ -64,7 +65,7 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
     'refusal.recorded',
     {
       codes: ['tire-unsafe'],
-      cautionShown: 'CT-04',
+      cautionShown: customerCaution('CT-04'),
       proof: { kind: 'refused-to-sign', witness: pen.agreedBy(people.devin) },
     },
     { at: '10:18', by: people.ottoline },

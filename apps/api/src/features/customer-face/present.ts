@@ -1,11 +1,13 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import { canonicalText, sha256Hex } from '@bayledger/ledger/hash-chain'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
+import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { OrderState } from '@bayledger/ledger/state'
-import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { canDrive } from '@bayledger/report/compose/verdicts'
 import { english } from '@bayledger/wording/en/english'
+import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
 export type CustomerContext = {
@@ -18,7 +20,11 @@ export type CustomerContext = {
 }
 
 /** Everything that the customer's phone may know of an order, field by field. */
-export const presentCustomerOrder = (state: OrderState, context: CustomerContext): CustomerOrder => ({
+export const presentCustomerOrder = (
+  state: OrderState,
+  money: MoneySides,
+  context: CustomerContext,
+): CustomerOrder => ({
   ...context,
   orderNumber: state.opened?.orderNumber ?? '',
   drive: presentDrive(state),
@@ -31,7 +37,7 @@ export const presentCustomerOrder = (state: OrderState, context: CustomerContext
       return pressure ? [[wheel, { ...pressure, labelPsi: placardPsi(state, wheel) }]] : []
     }),
   ),
-  estimate: presentEstimate(state),
+  estimate: presentEstimate(state, money),
   report: presentReport(state),
 })
 
@@ -68,23 +74,35 @@ const toldAs = (finding: Finding, primary: string | null): Told | null => {
   return finding.kind === 'ask' ? 'unexplained' : 'cause'
 }
 
-const presentEstimate = (state: OrderState): CustomerOrder['estimate'] => {
+/** What a customer is shown of the newest version, and the text that is kept with the answers to it. */
+export const shownToCustomer = (
+  state: OrderState,
+  money: MoneySides,
+): { readonly estimate: ShownEstimate; readonly text: string } | null => {
   const issued = state.estimates.at(-1)
-  if (!issued) return null
-  const { estimate, digest, written } = issued
+  const estimate = issued ? shownEstimate(english, issued, money) : null
+  return estimate && { estimate, text: canonicalText(estimate) }
+}
+
+const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['estimate'] => {
+  const issued = state.estimates.at(-1)
+  const shown = shownToCustomer(state, money)
+  if (!issued || !shown) return null
+  const { revision, bundles, totalCents } = shown.estimate
   return {
-    revision: estimate.revision,
-    digest,
-    issuedAt: written.writtenAt,
-    readyAt: estimate.readyAt,
-    totals: estimate.totals,
-    bundles: estimate.bundles.map((bundle) => {
+    revision,
+    digest: issued.digest,
+    shown: sha256Hex(shown.text),
+    issuedAt: issued.written.writtenAt,
+    readyAt: issued.scope.readyAt,
+    totalCents,
+    bundles: bundles.map((bundle) => {
       const decision = state.answers[bundle.bundleKey]
-      const answer = decision?.revision === estimate.revision ? decision.answer : null
-      const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
+      const answer = decision?.revision === revision ? decision.answer : null
       return {
-        bundle,
-        caution: caution ? { version: cautionShown(caution), text: caution.words } : null,
+        ...bundle,
+        lines: [...bundle.lines],
+        cautions: [...bundle.cautions],
         answer,
         answerable: state.reports.length === 0 && (answer === null || answer === 'deferred'),
       }

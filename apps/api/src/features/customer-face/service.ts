@@ -1,7 +1,8 @@
 import type { decideEstimate as decideEndpoint } from '@bayledger/contract/customer-face'
 import type { BodyOf } from '@bayledger/contract/endpoint'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText, sha256Hex } from '@bayledger/ledger/hash-chain'
+import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { versionOf } from '@bayledger/ledger/registry'
 import { english } from '@bayledger/wording/en/english'
 import { refusalWords } from '@bayledger/wording/refusals'
@@ -10,25 +11,29 @@ import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomer } from '../customers/service.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
-import { sealPersonalText } from '../entries/service/seal-personal-text.ts'
+import type { Ledger } from '../entries/service/load-ledger.ts'
+import { sidesOf } from '../entries/service/read-sides.ts'
+import { sealSide } from '../entries/service/seal-side.ts'
 import { getLedger } from '../orders/service.ts'
 import { getNewestReportBytes } from '../reports/service.ts'
 import { getSettings } from '../settings/service.ts'
 import { getVehicle } from '../vehicles/service.ts'
-import { presentCustomerOrder } from './present.ts'
+import { presentCustomerOrder, shownToCustomer } from './present.ts'
 
 export type Decision = BodyOf<typeof decideEndpoint>
 
 export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
-  const { state } = await getLedger(deps, actor.orderId)
+  const ledger = await getLedger(deps, actor.orderId)
+  const { state } = ledger
   const { opened } = state
   if (!opened) throw new Error(`order ${actor.orderId} was never opened`)
-  const [{ shop, head }, customer, vehicle] = await Promise.all([
+  const [money, { shop, head }, customer, vehicle] = await Promise.all([
+    moneyOf(deps, ledger),
     getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
   ])
-  return presentCustomerOrder(state, {
+  return presentCustomerOrder(state, money, {
     shopName: shop.name,
     shopPhone: head.telephone,
     timeZone: shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC',
@@ -38,13 +43,26 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
   })
 }
 
+/** The money of the customer's own order. */
+const moneyOf = async (deps: Deps, { entries }: Ledger): Promise<MoneySides> =>
+  moneySidesOf(entries, await sidesOf(deps, entries, new Set(['money'])))
+
 /** Enters the customer's answers. Sent again with the same id it answers as before; the ledger decides what it takes. */
 export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision: Decision) => {
-  const { entries } = await getLedger(deps, actor.orderId)
-  const earlier = entries.find(({ id }) => id === decision.entryId)
+  const ledger = await getLedger(deps, actor.orderId)
+  const earlier = ledger.entries.find(({ id }) => id === decision.entryId)
   if (earlier) return { entry: repeated(earlier, decision), orderId: actor.orderId }
-  const name = sealPersonalText(decision.name)
-  const signature = sealPersonalText(decision.signature.text)
+  const shownNow = shownToCustomer(ledger.state, await moneyOf(deps, ledger))
+  const isNewest = shownNow?.estimate.revision === decision.revision
+  if (!shownNow || (isNewest && sha256Hex(shownNow.text) !== decision.shown))
+    throw new AppError(
+      'ENTRY_REFUSED',
+      'The estimate is no longer what this page showed you. Load the page again, read it and answer it.',
+      { reason: 'SHOWN_MISSING' },
+    )
+  const shown = sealSide('shown', shownNow.text)
+  const name = sealSide('personal', decision.name)
+  const signature = sealSide('personal', decision.signature.text)
   const draft: DraftOfKind<'estimate.decided'> = {
     id: decision.entryId,
     shopId: deps.shopId,
@@ -61,6 +79,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
         linkId: actor.linkId,
         signature: { form: decision.signature.form, digest: signature.digest },
       },
+      shown: shown.digest,
       language: 'en',
       agreesToElectronicRecord: decision.agreesToElectronicRecord,
       wantsRemovedParts: decision.wantsRemovedParts,
@@ -70,7 +89,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
     deviceId: null,
     writtenAt: deps.clock.now().toISOString(),
   }
-  const appended = await appendDraft(deps, draft, { sides: [name, signature] })
+  const appended = await appendDraft(deps, draft, { sides: [name, signature, shown] })
   if (!appended.admitted)
     throw new AppError('ENTRY_REFUSED', refusalWords(english.refusals, appended), { reason: appended.code })
   return { entry: appended.entry, orderId: actor.orderId }

@@ -1,5 +1,6 @@
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { type SideKind, sideKinds } from '@bayledger/ledger/side-kinds'
+import { holdsMoneyInline } from '@bayledger/ledger/sides'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { sidesFor } from '../../core/sides-for.ts'
@@ -21,7 +22,7 @@ export const getLedger = async (deps: Deps, orderId: string): Promise<Ledger> =>
 }
 
 export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) => {
-  const { entries, state, doubt } = await getLedger(deps, orderId)
+  const { entries, state, doubt } = await getLedgerFor(deps, actor, orderId)
   const { opened } = state
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
   const [sides, customer, vehicle, history] = await Promise.all([
@@ -47,7 +48,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
 
 /** What an order gained after an entry, with the sides that the new entries name. */
 export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: string, after: number) => {
-  const { entries, state } = await getLedger(deps, orderId)
+  const { entries, state } = await getLedgerFor(deps, actor, orderId)
   const newer = entries.slice(after)
   const [sides, history] = await Promise.all([
     sidesOf(deps, newer, sidesFor(actor)),
@@ -60,6 +61,16 @@ export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: st
     withheld: withheldFrom(actor),
     history,
   }
+}
+
+/** First versions of some kinds hold prices inline; a payload is never cut, so such an order is not sent at all. */
+const getLedgerFor = async (deps: Deps, actor: StaffActor, orderId: string): Promise<Ledger> => {
+  const ledger = await getLedger(deps, orderId)
+  if (sidesFor(actor).has('money') || !ledger.entries.some(holdsMoneyInline)) return ledger
+  throw new AppError(
+    'ORDER_WITHHELD',
+    'This order was begun before prices were kept apart, and holds some among its facts. Ask an advisor to open it at the desk.',
+  )
 }
 
 const withheldFrom = (actor: StaffActor): SideKind[] => sideKinds.filter((side) => !sidesFor(actor).has(side))

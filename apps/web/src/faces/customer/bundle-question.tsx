@@ -15,31 +15,30 @@ type BundleQuestionProps = { offer: Offer; answer: Answer | null; onAnswer: (ans
 
 /** One decision: its price first, why, what is in it, and Yes, No or Later. A No or Later shows its caution once, in the same type. */
 export function BundleQuestion({ offer, answer, onAnswer }: BundleQuestionProps) {
-  const { bundle, caution } = offer
   const given = answer ?? offer.answer
   return (
     <article className="bundle">
       <header className="bundle-head">
-        <h3>{bundle.title}</h3>
-        <p className="bundle-price">{money(bundle.totals.totalCents)}</p>
+        <h3>{offer.title}</h3>
+        <p className="bundle-price">{money(offer.totalCents)}</p>
       </header>
-      <p>{bundle.reason}</p>
+      <p>{offer.reason}</p>
       <details>
         <summary>What is in it</summary>
         <ul className="bundle-lines">
-          {bundle.lines.map((line) => (
+          {offer.lines.map((line) => (
             <li key={line.lineKey}>
               <span>{line.words}</span> <span className="bundle-amount">{money(line.amountCents)}</span>
             </li>
           ))}
           <li>
-            <span>Tax</span> <span className="bundle-amount">{money(bundle.totals.taxCents)}</span>
+            <span>Tax</span> <span className="bundle-amount">{money(offer.taxCents)}</span>
           </li>
         </ul>
       </details>
       {offer.answerable ? (
         <ChoiceGroup
-          label={`${bundle.title}: your answer`}
+          label={`${offer.title}: your answer`}
           options={options}
           value={answer}
           onChange={onAnswer}
@@ -49,9 +48,13 @@ export function BundleQuestion({ offer, answer, onAnswer }: BundleQuestionProps)
           Your answer: <strong>{offer.answer === null ? 'not given' : answerWords[offer.answer]}</strong>
         </p>
       )}
-      {caution !== null && given !== null && given !== 'authorized' ? (
-        <p className="bundle-caution">{caution.text}</p>
-      ) : null}
+      {given !== null && given !== 'authorized'
+        ? offer.cautions.map(({ number, words }) => (
+            <p key={number} className="bundle-caution">
+              {words}
+            </p>
+          ))
+        : null}
     </article>
   )
 }

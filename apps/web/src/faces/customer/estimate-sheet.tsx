@@ -30,10 +30,10 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
   const choose = (bundleKey: string, answer: Answer) =>
     setAnswers(withAnswer(estimate, answers, bundleKey, answer))
   const wanted = estimate.bundles.filter(
-    ({ bundle, answer }) => (answers[bundle.bundleKey] ?? answer) === 'authorized',
+    ({ bundleKey, answer }) => (answers[bundleKey] ?? answer) === 'authorized',
   )
-  const total = wanted.reduce((sum, { bundle }) => sum + bundle.totals.totalCents, 0)
-  const unanswered = open.filter(({ bundle }) => answers[bundle.bundleKey] === undefined)
+  const total = wanted.reduce((sum, { totalCents }) => sum + totalCents, 0)
+  const unanswered = open.filter(({ bundleKey }) => answers[bundleKey] === undefined)
   return (
     <>
       <Section title="What it costs" note={`Version ${estimate.revision}`}>
@@ -45,10 +45,10 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
         )}
         {estimate.bundles.map((offer) => (
           <BundleQuestion
-            key={offer.bundle.bundleKey}
+            key={offer.bundleKey}
             offer={offer}
-            answer={answers[offer.bundle.bundleKey] ?? null}
-            onAnswer={(answer) => choose(offer.bundle.bundleKey, answer)}
+            answer={answers[offer.bundleKey] ?? null}
+            onAnswer={(answer) => choose(offer.bundleKey, answer)}
           />
         ))}
         <p className="customer-total">
@@ -75,16 +75,14 @@ const withAnswer = (
   bundleKey: string,
   answer: Answer,
 ): Readonly<Record<string, Answer>> => {
-  const others = estimate.bundles
-    .map(({ bundle }) => bundle)
-    .filter(
-      (other) =>
-        other.bundleKey !== bundleKey &&
-        (other.alternativeTo === bundleKey ||
-          estimate.bundles.some(
-            ({ bundle }) => bundle.bundleKey === bundleKey && bundle.alternativeTo === other.bundleKey,
-          )),
-    )
+  const others = estimate.bundles.filter(
+    (other) =>
+      other.bundleKey !== bundleKey &&
+      (other.alternativeTo === bundleKey ||
+        estimate.bundles.some(
+          (bundle) => bundle.bundleKey === bundleKey && bundle.alternativeTo === other.bundleKey,
+        )),
+  )
   const declined =
     answer === 'authorized'
       ? Object.fromEntries(others.map((other) => [other.bundleKey, 'declined' as const]))
@@ -131,13 +129,17 @@ function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
           entryId,
           revision: estimate.revision,
           digest: estimate.digest,
+          shown: estimate.shown,
           answers: estimate.bundles
-            .filter(({ bundle }) => answers[bundle.bundleKey] !== undefined)
-            .map(({ bundle, caution }) => ({
-              bundleKey: bundle.bundleKey,
-              answer: answers[bundle.bundleKey] ?? 'declined',
+            .filter(({ bundleKey }) => answers[bundleKey] !== undefined)
+            .map(({ bundleKey, cautions }) => ({
+              bundleKey,
+              answer: answers[bundleKey] ?? 'declined',
               deferredUntil: null,
-              cautionShown: answers[bundle.bundleKey] === 'authorized' ? null : (caution?.version ?? null),
+              cautionsShown:
+                answers[bundleKey] === 'authorized'
+                  ? []
+                  : cautions.map(({ number, version }) => ({ number, version })),
             })),
           name: name.trim(),
           relation,

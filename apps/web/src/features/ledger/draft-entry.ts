@@ -32,8 +32,11 @@ export const draftEntry = <K extends Kind>(
   restsOn: [...restsOn],
 })
 
-/** Personal words with a fresh salt: the payload carries the digest, the words go beside it. */
-export const personal = (text: string): SentSide => {
+/** A side with a fresh salt: the payload carries the digest, the text goes beside it. */
+export const sealSide = (text: string): SentSide => {
   const salt = crypto.getRandomValues(new Uint8Array(32))
   return { digest: sideDigest(text, salt), salt: btoa(String.fromCharCode(...salt)), text }
 }
+
+/** Personal words as a side. */
+export const personal = (text: string): SentSide => sealSide(text)

@@ -8,7 +8,7 @@ import { type QueryClient, queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 
 /** An order as a screen reads it: the folded state, and the personal texts behind its digests. */
-export type ReadOrder = Omit<ReplyOf<typeof getOrder>, 'entries' | 'sides'> & {
+export type ReadOrder = Omit<ReplyOf<typeof getOrder>, 'entries'> & {
   readonly entries: readonly Foldable[]
   readonly state: OrderState
   /** The text behind a digest; an erased or withheld one says so. */
@@ -75,8 +75,8 @@ export const withGained = (held: OrderReply, gained: ReplyOf<typeof getEntriesAf
 }
 
 const readOrder = (reply: ReplyOf<typeof getOrder>): ReadOrder => {
-  const { entries, sides, ...rest } = reply
-  const words = new Map(sides.map(({ digest, text }) => [digest, text]))
+  const { entries, ...rest } = reply
+  const words = new Map(rest.sides.map(({ digest, text }) => [digest, text]))
   const folded = entries.map(asFoldable)
   return {
     ...rest,

@@ -4,13 +4,22 @@ import type { consentKinds } from './kinds.ts'
 
 export const applyConsent: Appliers<keyof typeof consentKinds> = {
   'estimate.issued': (state, entry) => {
-    const { estimate, digest, diagnosisId } = entry.payload
+    const { scope, digest, diagnosisId } = entry.payload
+    const diagnosis = state.diagnosis?.diagnosis
+    const named = new Set(scope.bundles.flatMap(({ findings }) => findings))
     return {
       ...state,
       estimates: [
         ...state.estimates,
         recorded(
-          { estimate, digest, diagnosisId, offers: offersOf(state.diagnosis?.diagnosis), shown: [] },
+          {
+            scope,
+            digest,
+            diagnosisId,
+            offers: offersOf(diagnosis),
+            findings: (diagnosis?.findings ?? []).filter(({ code }) => named.has(code)),
+            shown: [],
+          },
           entry,
         ),
       ],
@@ -19,16 +28,16 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
   'estimate.shown': (state, entry) => ({
     ...state,
     estimates: state.estimates.map((issued) =>
-      issued.estimate.revision === entry.payload.revision
+      issued.scope.revision === entry.payload.revision
         ? { ...issued, shown: [...issued.shown, recorded(entry.payload, entry)] }
         : issued,
     ),
   }),
   'estimate.decided': (state, entry) => {
     const { revision, answers } = entry.payload
-    const decided = answers.map(({ bundleKey, answer, deferredUntil, cautionShown }) => [
+    const decided = answers.map(({ bundleKey, answer, deferredUntil, cautionsShown }) => [
       bundleKey,
-      recorded({ revision, answer, deferredUntil, cautionShown }, entry),
+      recorded({ revision, answer, deferredUntil, cautionsShown }, entry),
     ])
     return {
       ...state,
@@ -43,5 +52,8 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
       ...Object.fromEntries(entry.payload.codes.map((code) => [code, recorded(entry.payload, entry)])),
     },
   }),
-  'payment.noted': (state, entry) => ({ ...state, paidCents: state.paidCents + entry.payload.amountCents }),
+  'payment.noted': (state, entry) => ({
+    ...state,
+    payments: [...state.payments, recorded(entry.payload, entry)],
+  }),
 }

@@ -1,11 +1,21 @@
-import { Answer, Cents, Estimate } from '@bayledger/reckoning/estimate'
+import { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import { Answer, Bundle } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
 import { deskRoles, moneyRoles, roles } from '../../role.ts'
-import { namedOnly, SecondPerson } from '../../second-person.ts'
-import { PersonalDigest } from '../../side-kinds.ts'
+import { SecondPerson } from '../../second-person.ts'
+import { ContactDigest, MoneyDigest, PersonalDigest, ShownDigest } from '../../side-kinds.ts'
 import { Day, Digest, Id, Instant, plainText } from '../../text.ts'
 import { DecidedBy } from '../opening/kinds.ts'
+import {
+  DecisionVersion1,
+  decisionToVersion2,
+  PaymentVersion1,
+  paymentToVersion2,
+  RefusalVersion1,
+  refusalToVersion2,
+} from './decision-version-1.ts'
+import { EstimateVersion1, estimateToVersion2, inlineMoneyOf } from './estimate-version-1.ts'
 
 const server = { writtenWhere: 'server', strikable: 'no' } as const
 
@@ -22,9 +32,8 @@ export const Consent = z.discriminatedUnion('channel', [
   }),
   z.strictObject({
     channel: z.literal('telephone'),
-    number: PersonalDigest,
+    number: ContactDigest,
     calledAt: Instant,
-    readOut: PersonalDigest,
     answerWords: PersonalDigest,
   }),
 ])
@@ -34,19 +43,29 @@ export const BundleAnswer = z.strictObject({
   bundleKey: plainText(61),
   answer: Answer,
   deferredUntil: z.nullable(Day),
-  /** The caution, with its version, that was shown for what was not authorized. */
-  cautionShown: z.nullable(plainText(20)),
+  /** The cautions that were shown for what was not authorized, as they were worded then. */
+  cautionsShown: z.array(CautionReference),
 })
 export type BundleAnswer = z.infer<typeof BundleAnswer>
 
-/** Everything of a refusal but how it was given. */
-const refusal = { codes: z.array(plainText(60)).check(z.minLength(1)), cautionShown: plainText(20) }
-const signed = z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest })
+/**
+ * What one version of an estimate offers, without money: each bundle and the whole name their money by the digest of a
+ * side. A bundle that a later version leaves as it was names the same side: an equal digest means equal to the cent.
+ */
+export const EstimateScope = z.strictObject({
+  revision: z.int().check(z.positive()),
+  readyAt: z.nullable(Instant),
+  bundles: z.array(z.strictObject({ ...Bundle.shape, money: MoneyDigest })).check(z.minLength(1)),
+  money: MoneyDigest,
+})
+export type EstimateScope = z.infer<typeof EstimateScope>
 
 export const consentKinds = {
-  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, estimate: Estimate, digest: Digest }), {
+  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest }), {
     ...server,
     roles: deskRoles,
+    sides: ['money'],
+    earlier: [earlierVersion(EstimateVersion1, estimateToVersion2, inlineMoneyOf)],
   }),
   'estimate.shown': kind(
     z.strictObject({
@@ -63,17 +82,26 @@ export const consentKinds = {
       answers: z.array(BundleAnswer).check(z.minLength(1)),
       by: DecidedBy,
       consent: Consent,
+      /** What was decided on, words and amounts, as it was shown; `null` where a first version did not keep it. */
+      shown: z.nullable(ShownDigest),
       language: z.enum(['en']),
       agreesToElectronicRecord: z.boolean(),
       wantsRemovedParts: z.boolean(),
     }),
-    { roles: deskRoles, ...server, sides: ['personal'], writtenBy: ['staff', 'customer'] },
+    {
+      roles: deskRoles,
+      ...server,
+      sides: ['personal', 'contact', 'shown'],
+      writtenBy: ['staff', 'customer'],
+      earlier: [earlierVersion(DecisionVersion1, decisionToVersion2)],
+    },
   ),
   'refusal.recorded': kind(
     z.strictObject({
-      ...refusal,
+      codes: z.array(plainText(60)).check(z.minLength(1)),
+      cautionShown: CautionReference,
       proof: z.discriminatedUnion('kind', [
-        signed,
+        z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest }),
         z.strictObject({ kind: z.literal('refused-to-sign'), witness: SecondPerson }),
       ]),
     }),
@@ -82,26 +110,20 @@ export const consentKinds = {
       ...server,
       sides: ['personal'],
       agreedBy: roles,
-      earlier: [
-        earlierVersion(
-          z.strictObject({
-            ...refusal,
-            proof: z.discriminatedUnion('kind', [
-              signed,
-              z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
-            ]),
-          }),
-          ({ proof, ...payload }) => ({
-            ...payload,
-            proof:
-              proof.kind === 'signed' ? proof : { kind: proof.kind, witness: namedOnly(proof.witnessId) },
-          }),
-        ),
-      ],
+      earlier: [earlierVersion(RefusalVersion1, refusalToVersion2)],
     },
   ),
   'payment.noted': kind(
-    z.strictObject({ amountCents: Cents, method: z.enum(['cash', 'card', 'check', 'account', 'none-due']) }),
-    { ...server, roles: moneyRoles },
+    z.strictObject({
+      /** How much, in a side: `Payment`. */
+      money: MoneyDigest,
+      method: z.enum(['cash', 'card', 'check', 'account', 'none-due']),
+    }),
+    {
+      ...server,
+      roles: moneyRoles,
+      sides: ['money'],
+      earlier: [earlierVersion(PaymentVersion1, paymentToVersion2, ({ amountCents }) => [{ amountCents }])],
+    },
   ),
 }

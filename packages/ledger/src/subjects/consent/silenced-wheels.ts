@@ -1,4 +1,4 @@
-import type { Estimate } from '@bayledger/reckoning/estimate'
+import type { Bundle } from '@bayledger/reckoning/estimate'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../../state.ts'
 
@@ -10,9 +10,9 @@ const triesUntilDead = 2
  * the vehicle listens there and it was not asked twice. No repair business may knowingly silence what works, 49 USC
  * 30122(b); an agency's letter to the trade of November 2011 lets what was dead on arrival be replaced by a plain stem.
  */
-export const silencedWheels = (state: OrderState, estimate: Estimate): WheelPosition[] =>
+export const silencedWheels = (state: OrderState, bundles: readonly Bundle[]): WheelPosition[] =>
   inReadingOrder(
-    estimate.bundles.flatMap(({ works }) =>
+    bundles.flatMap(({ works }) =>
       works.flatMap((work) =>
         work.kind === 'service-stem' && work.valve === 'plain' && mayStillWork(state, work.wheel)
           ? [work.wheel]

@@ -2,10 +2,11 @@ import { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evid
 import { Distance, Temperature } from '@bayledger/reckoning/quantity'
 import { SpecificationSheet, Surroundings } from '@bayledger/reckoning/sheet'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
+import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, deskRoles, roles } from '../../role.ts'
-import { PersonalDigest } from '../../side-kinds.ts'
+import { MoneyDigest, PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant } from '../../text.ts'
+import { AuthorityVersion1, authorityToVersion2 } from './authority-version-1.ts'
 
 /** Who decides for the vehicle, and by what right. The name is personal text. */
 export const DecidedBy = z.strictObject({
@@ -41,10 +42,19 @@ export const openingKinds = {
       to: z.array(z.enum(['look', 'drive'])).check(z.minLength(1)),
       by: DecidedBy,
       channel: z.enum(['in-person', 'telephone', 'link']),
-      lookFeeCents: z.int().check(z.gte(0)),
+      /** What the look costs, in a side: `LookFee`. */
+      money: MoneyDigest,
       lookFeeWaivedWithWork: z.boolean(),
     }),
-    { roles: deskRoles, writtenWhere: 'server', strikable: 'no', sides: ['personal'] },
+    {
+      roles: deskRoles,
+      writtenWhere: 'server',
+      strikable: 'no',
+      sides: ['personal', 'money'],
+      earlier: [
+        earlierVersion(AuthorityVersion1, authorityToVersion2, ({ lookFeeCents }) => [{ lookFeeCents }]),
+      ],
+    },
   ),
   'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), { roles: deskRoles }),
   'surroundings.recorded': kind(

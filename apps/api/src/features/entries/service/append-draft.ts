@@ -6,6 +6,7 @@ import type { Opening } from '../store/write-entries.ts'
 import type { Task } from './admit-task.ts'
 import { stateOfKept } from './kept-orders.ts'
 import { loadOwnFacts } from './load-facts.ts'
+import { moneyNamedIn } from './money-named-in.ts'
 import { memoryOf } from './process-memory.ts'
 import { refuseDoubted } from './read-only-orders.ts'
 import type { Appended } from './writer.ts'
@@ -60,7 +61,7 @@ const prepare = async (
     given,
     plansAfterDecision,
     sessionId: sessionId ?? null,
-    own: await loadOwnFacts(deps, stateOfKept(order), draft),
+    own: await loadOwnFacts(deps, stateOfKept(order), draft, await moneyNamedIn(deps, draft, sides)),
     opening: draft.kind === 'order.opened' ? await openingOf(deps, given) : null,
   }
 }

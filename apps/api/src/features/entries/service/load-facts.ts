@@ -2,6 +2,7 @@ import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
+import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { OrderState } from '@bayledger/ledger/state'
 import { upcast } from '@bayledger/ledger/upcast'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
@@ -17,6 +18,8 @@ import { loadLedger } from './load-ledger.ts'
 export type OwnFacts = {
   readonly entry: EntryFacts
   readonly history: HistoryEvidence | null
+  /** The money sides that it names. */
+  readonly money: MoneySides
   /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
   readonly ofSeq: number | null
 }
@@ -26,6 +29,7 @@ export const loadOwnFacts = async (
   deps: Pick<Deps, 'pool' | 'shopId'>,
   state: OrderState,
   draft: Draft,
+  money: MoneySides,
 ): Promise<OwnFacts> => {
   const entry = await readEntryFacts(deps.pool, deps.shopId, {
     restsOn: draft.restsOn.filter((id) => !state.marks.some(({ entryId }) => entryId === id)),
@@ -35,14 +39,14 @@ export const loadOwnFacts = async (
     secondPersonTokens: secondPersonTokensIn(draft),
   })
   return draft.kind === 'diagnosis.issued'
-    ? { entry, history: await loadHistory(deps, state), ofSeq: state.seq }
-    : { entry, history: null, ofSeq: null }
+    ? { entry, money, history: await loadHistory(deps, state), ofSeq: state.seq }
+    : { entry, money, history: null, ofSeq: null }
 }
 
 /** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
 export const factsFor = (
   shop: ShopFacts,
-  { entry, history }: OwnFacts,
+  { entry, history, money }: OwnFacts,
   state: OrderState,
   draft: Draft,
   at: string,
@@ -61,6 +65,7 @@ export const factsFor = (
     secondPersonRequired: place?.secondPersonRequired ?? true,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,
     heldBackParts: place?.heldBackParts ?? new Map(),
+    money,
   }
 }
 

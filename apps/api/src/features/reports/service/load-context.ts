@@ -1,4 +1,4 @@
-import { cautionWordsByShown } from '@bayledger/reckoning/cautions/customer-cautions'
+import { moneySidesOf } from '@bayledger/ledger/questions/money'
 import type { ReportContext } from '@bayledger/report/compose-content'
 import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
@@ -23,7 +23,7 @@ export const loadContext = async (
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     listStaff(deps),
-    sidesOf(deps, entries, new Set(['personal'])),
+    sidesOf(deps, entries, new Set(['personal', 'money'])),
     listBlobDigests(
       deps.pool,
       deps.shopId,
@@ -47,9 +47,14 @@ export const loadContext = async (
         vinLastSix: vehicle.vin?.slice(-6) ?? null,
       },
       customerName: customer.name,
-      texts: Object.fromEntries(sides.map(({ digest, text }) => [digest, text])),
+      texts: Object.fromEntries(
+        sides.filter(({ side }) => side === 'personal').map(({ digest, text }) => [digest, text]),
+      ),
       staff: Object.fromEntries(staff.map(({ id, name }) => [id, name])),
-      cautions: cautionWordsByShown(),
+      money: moneySidesOf(
+        entries,
+        sides.filter(({ side }) => side === 'money'),
+      ),
       photosReceived,
     },
   }

@@ -42,7 +42,7 @@ const consent: PayloadOf<'authority.given'> = {
   to: ['look', 'drive'],
   by: { relation: 'owner', name: '0'.repeat(64) },
   channel: 'in-person',
-  lookFeeCents: 0,
+  money: '0'.repeat(64),
   lookFeeWaivedWithWork: false,
 }
 

@@ -1,13 +1,14 @@
-import { digestOf } from '@bayledger/ledger/hash-chain'
+import { namedBundle } from '@bayledger/ledger/questions/named'
+import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
-import { findingSentences } from '@bayledger/wording/en/finding-sentences'
-import { wheels } from '@bayledger/wording/en/wheels'
-import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
+import { bundleReason, bundleTitle } from '@bayledger/wording/bundles'
+import { english } from '@bayledger/wording/en/english'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { moneySealer } from '../../../features/money/seal-money.ts'
 import { priceListIn, settingsQuery } from '../../../features/settings/queries.ts'
 import { money } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
@@ -44,7 +45,6 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     sheet,
     prices,
     look: state.authority.look?.lookFeeWaivedWithWork ? 'waived' : 'charged',
-    sentenceOf: (finding) => sentenceFor({ findingSentences, wheels }, finding),
   })
   if (offered.length === 0) return <p>The findings offer nothing that this shop sells: no part, no work.</p>
   const kept = offered.filter(
@@ -60,16 +60,12 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
   })
   const issue = () => {
     const diagnosisId = state.diagnosis?.written.entryId ?? ''
+    const { seal, made } = moneySealer(order.sides.filter(({ side }) => side === 'money'))
+    const payload = estimatePayload(estimate, diagnosisId, seal)
     write.mutate(
       {
-        entries: [
-          draftEntry(
-            order.orderId,
-            'estimate.issued',
-            { diagnosisId, estimate, digest: digestOf(estimate) },
-            [diagnosisId],
-          ),
-        ],
+        entries: [draftEntry(order.orderId, 'estimate.issued', payload, [diagnosisId])],
+        sides: made(),
       },
       { onSuccess: () => onIssued?.() },
     )
@@ -83,8 +79,11 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
           const priced = estimate.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
           return {
             value: bundle.bundleKey,
-            label: `${bundle.title}${priced ? ` · ${money(priced.totals.totalCents)}` : ''}`,
-            detail: bundle.alternativeTo === null ? bundle.reason : 'In place of the one above',
+            label: `${bundleTitle(english, namedBundle(bundle))}${priced ? ` · ${money(priced.money.totals.totalCents)}` : ''}`,
+            detail:
+              bundle.alternativeTo === null
+                ? bundleReason(english, bundle, state.diagnosis?.diagnosis.findings ?? [])
+                : 'In place of the one above',
           }
         })}
         values={kept.map(({ bundleKey }) => bundleKey)}
@@ -94,7 +93,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
       />
       <TextField label="Ready by" type="time" value={readyAt} onChange={setReadyAt} />
       <p className="estimate-total">
-        <span>With tax</span> <strong>{money(estimate.totals.totalCents)}</strong>
+        <span>With tax</span> <strong>{money(estimate.money.totals.totalCents)}</strong>
       </p>
       {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <Button

@@ -1,6 +1,8 @@
+import { lookFee } from '@bayledger/ledger/questions/money'
 import { wheelNames } from '@bayledger/reckoning/wheels'
 import { lights } from '@bayledger/wording/en/lights'
-import { money } from '../../../lib/format.ts'
+import { moneyWords } from '../../../features/money/money-words.ts'
+import { orderMoney } from '../../../features/money/order-money.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
@@ -30,7 +32,7 @@ export function ComplaintPart({ order }: OrderPart) {
         <Line name="Consent">
           {authority.look === null
             ? 'not given yet'
-            : `to look${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${money(authority.look.lookFeeCents)}`}
+            : `to look${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${moneyWords(lookFee(orderMoney(order), authority.look.money)?.lookFeeCents)}`}
         </Line>
       </Lines>
     </Section>

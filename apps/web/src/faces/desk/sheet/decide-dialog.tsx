@@ -1,11 +1,14 @@
+import { canonicalText } from '@bayledger/ledger/hash-chain'
 import { answerTo, unansweredBundles } from '@bayledger/ledger/questions/answers'
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { IssuedEstimate } from '@bayledger/ledger/state'
-import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
-import type { Answer, Bundle } from '@bayledger/reckoning/estimate'
+import type { Answer } from '@bayledger/reckoning/estimate'
+import { english } from '@bayledger/wording/en/english'
+import { type ShownBundle, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { useState } from 'react'
-import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
+import { draftEntry, personal, sealSide } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { orderMoney } from '../../../features/money/order-money.ts'
 import { money } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -32,11 +35,13 @@ const answers = [
 
 /** Consent at the desk with a signature, or by telephone with a script that is filled in. */
 export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
-  const { estimate } = issued
+  const { scope } = issued
+  const shown = shownEstimate(english, issued, orderMoney(order))
   const waiting = unansweredBundles(order.state)
-  const open = estimate.bundles.filter(
-    (bundle) => waiting.includes(bundle) || answerTo(order.state, bundle)?.answer === 'deferred',
-  )
+  const askedKeys = scope.bundles
+    .filter((bundle) => waiting.includes(bundle) || answerTo(order.state, bundle)?.answer === 'deferred')
+    .map(({ bundleKey }) => bundleKey)
+  const open = shown?.bundles.filter(({ bundleKey }) => askedKeys.includes(bundleKey)) ?? []
   const [given, setGiven] = useState<Readonly<Record<string, Answer>>>({})
   const [name, setName] = useState(order.customer.name)
   const [relation, setRelation] = useState<Decided['by']['relation'] | null>(null)
@@ -47,38 +52,42 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const write = useWriteEntries(order.orderId)
   const script = scriptFor(order.vehicle.description, open, given)
   const whyNot =
-    open.find(({ bundleKey }) => given[bundleKey] === undefined) !== undefined
-      ? 'Each line needs a Yes, a No or a Later.'
-      : relation === null
-        ? 'Who decides?'
-        : name.trim() === ''
-          ? 'Write the name of who decides.'
-          : channel === 'in-person' && signature === null
-            ? 'Let the customer sign.'
-            : channel === 'telephone' && (number.trim() === '' || said.trim() === '')
-              ? 'Write down the number called and the answer in words.'
-              : undefined
+    shown === null
+      ? 'The prices of this estimate are not shown here.'
+      : open.find(({ bundleKey }) => given[bundleKey] === undefined) !== undefined
+        ? 'Each line needs a Yes, a No or a Later.'
+        : relation === null
+          ? 'Who decides?'
+          : name.trim() === ''
+            ? 'Write the name of who decides.'
+            : channel === 'in-person' && signature === null
+              ? 'Let the customer sign.'
+              : channel === 'telephone' && (number.trim() === '' || said.trim() === '')
+                ? 'Write down the number called and the answer in words.'
+                : undefined
 
   const decide = () => {
-    if (relation === null) return
+    if (relation === null || shown === null) return
+    const read = sealSide(channel === 'telephone' ? script : canonicalText(shown))
     const who = personal(name.trim())
     const { consent, sides } = consentOf()
     write.mutate(
       {
         entries: [
-          draftEntry(order.orderId, 'estimate.shown', { revision: estimate.revision, channel, linkId: null }),
+          draftEntry(order.orderId, 'estimate.shown', { revision: scope.revision, channel, linkId: null }),
           draftEntry(order.orderId, 'estimate.decided', {
-            revision: estimate.revision,
+            revision: scope.revision,
             digest: issued.digest,
             answers: open.map((bundle) => answerFor(bundle, given[bundle.bundleKey] ?? 'declined')),
             by: { relation, name: who.digest },
             consent,
+            shown: read.digest,
             language: 'en',
             agreesToElectronicRecord: wishes.includes('electronic'),
             wantsRemovedParts: wishes.includes('parts'),
           }),
         ],
-        sides: [who, ...sides],
+        sides: [who, read, ...sides],
       },
       { onSuccess: onClose },
     )
@@ -86,16 +95,15 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
 
   const consentOf = () => {
     if (channel === 'telephone') {
-      const [called, read, answered] = [personal(number.trim()), personal(script), personal(said.trim())]
+      const [called, answered] = [sealSide(number.trim()), personal(said.trim())]
       return {
         consent: {
           channel,
           number: called.digest,
           calledAt: new Date().toISOString(),
-          readOut: read.digest,
           answerWords: answered.digest,
         },
-        sides: [called, read, answered],
+        sides: [called, answered],
       } as const
     }
     const text = personal(signature === null ? '' : signatureText(signature))
@@ -156,46 +164,42 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   )
 }
 
-type QuestionProps = { bundle: Bundle; answer: Answer | null; onAnswer: (answer: Answer) => void }
+type QuestionProps = { bundle: ShownBundle; answer: Answer | null; onAnswer: (answer: Answer) => void }
 
 function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
-  const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
   return (
     <div>
       <ChoiceGroup
-        label={`${bundle.title}, ${money(bundle.totals.totalCents)}`}
+        label={`${bundle.title}, ${money(bundle.totalCents)}`}
         options={answers}
         value={answer}
         onChange={onAnswer}
       />
-      {caution !== null && answer !== null && answer !== 'authorized' ? (
-        <p>
-          <strong>Say this:</strong> {caution.words}
-        </p>
-      ) : null}
+      {answer !== null && answer !== 'authorized'
+        ? bundle.cautions.map(({ number, words }) => (
+            <p key={number}>
+              <strong>Say this:</strong> {words}
+            </p>
+          ))
+        : null}
     </div>
   )
 }
 
-const answerFor = (bundle: Bundle, answer: Answer): Decided['answers'][number] => {
-  const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
-  return {
-    bundleKey: bundle.bundleKey,
-    answer,
-    deferredUntil: null,
-    cautionShown: answer === 'authorized' || caution === null ? null : cautionShown(caution),
-  }
-}
+const answerFor = ({ bundleKey, cautions }: ShownBundle, answer: Answer): Decided['answers'][number] => ({
+  bundleKey,
+  answer,
+  deferredUntil: null,
+  cautionsShown: answer === 'authorized' ? [] : cautions.map(({ number, version }) => ({ number, version })),
+})
 
 const scriptFor = (
   vehicle: string,
-  bundles: readonly Bundle[],
+  bundles: readonly ShownBundle[],
   given: Readonly<Record<string, Answer>>,
 ): string => {
-  const lines = bundles
-    .map(({ title, totals }) => `${title}, ${money(totals.totalCents)} with tax`)
-    .join('; ')
+  const lines = bundles.map(({ title, totalCents }) => `${title}, ${money(totalCents)} with tax`).join('; ')
   const yes = bundles.filter(({ bundleKey }) => given[bundleKey] === 'authorized')
-  const total = yes.reduce((sum, { totals }) => sum + totals.totalCents, 0)
+  const total = yes.reduce((sum, { totalCents }) => sum + totalCents, 0)
   return `For your ${vehicle} I read: ${lines}. You say yes to ${yes.length === 0 ? 'none of it' : yes.map(({ title }) => title).join(' and ')}: ${money(total)} in all. Is that right?`
 }

@@ -1,8 +1,14 @@
 import { answerTo, authorizedBundles, unansweredBundles } from '@bayledger/ledger/questions/answers'
-import type { IssuedEstimate } from '@bayledger/ledger/state'
-import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
-import type { Bundle } from '@bayledger/reckoning/estimate'
+import { authorizedCents, bundleMoney, estimateMoney } from '@bayledger/ledger/questions/money'
+import { namedBundle } from '@bayledger/ledger/questions/named'
+import type { IssuedBundle, IssuedEstimate } from '@bayledger/ledger/state'
+import { bundleTitle } from '@bayledger/wording/bundles'
+import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
+import { english } from '@bayledger/wording/en/english'
+import { lineWords } from '@bayledger/wording/estimate-lines'
 import { useState } from 'react'
+import { moneyWords } from '../../../features/money/money-words.ts'
+import { orderMoney } from '../../../features/money/order-money.ts'
 import { clockTime, money } from '../../../lib/format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
@@ -27,7 +33,7 @@ export function EstimatePart({ order }: OrderPart) {
     <Section
       title="Estimate"
       id="estimate"
-      note={newest === undefined ? undefined : `version ${newest.estimate.revision}`}
+      note={newest === undefined ? undefined : `version ${newest.scope.revision}`}
     >
       {newest === undefined || !isForPresent ? (
         <BuildEstimate order={order} />
@@ -41,23 +47,24 @@ export function EstimatePart({ order }: OrderPart) {
 function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const [open, setOpen] = useState<'in-person' | 'telephone' | 'link' | 'revise' | null>(null)
   const clock = useShopClock()
-  const { estimate } = issued
+  const { scope } = issued
+  const sides = orderMoney(order)
   const unanswered = unansweredBundles(order.state)
-  const postponed = estimate.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
+  const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
   const askable = unanswered.length + postponed.length > 0 && order.state.reports.length === 0
   const authorized = authorizedBundles(order.state)
   return (
     <div className="stack">
-      {estimate.bundles.map((bundle) => (
+      {scope.bundles.map((bundle) => (
         <BundleLines key={bundle.bundleKey} order={order} bundle={bundle} />
       ))}
       <p className="estimate-total">
-        <span>Estimate, with tax</span> <strong>{money(estimate.totals.totalCents)}</strong>
+        <span>Estimate, with tax</span>{' '}
+        <strong>{moneyWords(estimateMoney(sides, scope.money)?.totals.totalCents)}</strong>
       </p>
       {authorized.length === 0 ? null : (
         <p className="estimate-total">
-          <span>Authorized, with tax</span>{' '}
-          <strong>{money(authorized.reduce((sum, { totals }) => sum + totals.totalCents, 0))}</strong>
+          <span>Authorized, with tax</span> <strong>{moneyWords(authorizedCents(order.state, sides))}</strong>
         </p>
       )}
       {issued.shown.map((shown) => (
@@ -81,7 +88,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
         <DecideDialog order={order} issued={issued} channel={open} onClose={() => setOpen(null)} />
       ) : null}
       {open === 'revise' ? (
-        <Dialog title={`Version ${estimate.revision + 1}`} onClose={() => setOpen(null)}>
+        <Dialog title={`Version ${scope.revision + 1}`} onClose={() => setOpen(null)}>
           <BuildEstimate order={order} onIssued={() => setOpen(null)} />
         </Dialog>
       ) : null}
@@ -89,52 +96,62 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   )
 }
 
-function BundleLines({ order, bundle }: OrderPart & { bundle: Bundle }) {
+function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
   const decision = answerTo(order.state, bundle)
-  const caution = bundle.caution === null ? null : customerCaution(bundle.caution)
+  const priced = bundleMoney(orderMoney(order), bundle.money)
+  const shown = decision !== null && decision.answer !== 'authorized' ? bundle.cautions : []
   return (
     <article className="bundle-sheet">
       <header className="estimate-total">
         <h3>
-          {bundle.title}
+          {bundleTitle(english, namedBundle(bundle))}
           {bundle.alternativeTo === null ? '' : ' (in place of the one above)'}
         </h3>
         <span>
-          <strong>{money(bundle.totals.totalCents)}</strong> ·{' '}
+          <strong>{moneyWords(priced?.totals.totalCents)}</strong> ·{' '}
           {decision !== null ? answerWords[decision.answer] : 'no answer yet'}
         </span>
       </header>
-      <table className="bundle-table">
-        <thead className="for-screen-readers">
-          <tr>
-            <th scope="col">Line</th>
-            <th scope="col">Quantity</th>
-            <th scope="col">Amount</th>
-          </tr>
-        </thead>
-        <tbody>
-          {bundle.lines.map((line) => (
-            <tr key={line.lineKey}>
-              <td>{line.words}</td>
-              <td>
-                {(line.quantityHundredths / 100).toString()}
-                {line.priceCode === 'labor' ? ' h' : ''}
-              </td>
-              <td>{money(line.amountCents)}</td>
+      {priced === null ? null : (
+        <table className="bundle-table">
+          <thead className="for-screen-readers">
+            <tr>
+              <th scope="col">Line</th>
+              <th scope="col">Quantity</th>
+              <th scope="col">Amount</th>
             </tr>
-          ))}
-          <tr>
-            <td>Tax</td>
-            <td />
-            <td>{money(bundle.totals.taxCents)}</td>
-          </tr>
-        </tbody>
-      </table>
-      {caution !== null && decision !== null && decision.answer !== 'authorized' ? (
-        <p>
-          {caution.words} <span className="quiet">({decision.cautionShown ?? 'not shown'})</span>
+          </thead>
+          <tbody>
+            {priced.lines.map((line) => (
+              <tr key={line.lineKey}>
+                <td>{lineWords(english.estimateLines, line)}</td>
+                <td>
+                  {(line.quantityHundredths / 100).toString()}
+                  {line.priceCode === 'labor' ? ' h' : ''}
+                </td>
+                <td>{money(line.amountCents)}</td>
+              </tr>
+            ))}
+            <tr>
+              <td>Tax</td>
+              <td />
+              <td>{money(priced.totals.taxCents)}</td>
+            </tr>
+          </tbody>
+        </table>
+      )}
+      {shown.map((caution) => (
+        <p key={caution.number}>
+          {cautionWords(english.customerCautions, caution)}{' '}
+          <span className="quiet">
+            (
+            {decision?.cautionsShown.some(({ number }) => number === caution.number)
+              ? cautionName(caution)
+              : 'not shown'}
+            )
+          </span>
         </p>
-      ) : null}
+      ))}
     </article>
   )
 }

@@ -28,7 +28,7 @@ export function LinkDialog({
       await write.mutateAsync({
         entries: [
           draftEntry(order.orderId, 'estimate.shown', {
-            revision: issued.estimate.revision,
+            revision: issued.scope.revision,
             channel: 'link',
             linkId: made.linkId,
           }),

@@ -1,5 +1,7 @@
-import { cautionShown, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
+import { type CustomerCautionNumber, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { cautionWords } from '@bayledger/wording/customer-cautions'
+import { customerCautions } from '@bayledger/wording/en/customer-cautions'
 import { findingSentences } from '@bayledger/wording/en/finding-sentences'
 import { findingTitles } from '@bayledger/wording/en/finding-titles'
 import { wheels } from '@bayledger/wording/en/wheels'
@@ -22,7 +24,7 @@ import { signatureText } from '../../../ui/signature-text.ts'
 import type { OrderPart } from './order-part.ts'
 
 /** The caution that is read aloud for each danger; the last one serves where none is its own. */
-const cautionOf: Readonly<Record<string, string>> = {
+const cautionOf: Readonly<Record<string, CustomerCautionNumber>> = {
   'run-low-damage-possible': 'CT-14',
   'sealant-inside': 'CT-08',
   'tire-unsafe': 'CT-04',
@@ -44,7 +46,6 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
   const write = useWriteEntries(order.orderId)
   const caution = customerCaution(cautionOf[stop.code] ?? anyDanger)
   const record = () => {
-    if (caution === null) return
     const signed = signature === null ? null : personal(signatureText(signature))
     const named = namedBy(witness)
     const proof =
@@ -57,7 +58,7 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
         entries: [
           draftEntry(order.orderId, 'refusal.recorded', {
             codes: [stop.code],
-            cautionShown: cautionShown(caution),
+            cautionShown: caution,
             proof,
           }),
         ],
@@ -70,7 +71,8 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
     <Dialog title={`The customer refuses: ${findingTitles[stop.code]}`} onClose={onClose}>
       <div className="stack">
         <p>
-          <strong>Read aloud:</strong> {sentenceFor({ findingSentences, wheels }, stop)} {caution?.words}
+          <strong>Read aloud:</strong> {sentenceFor({ findingSentences, wheels }, stop)}{' '}
+          {cautionWords(customerCautions, caution)}
         </p>
         <SignaturePad label="The customer’s signature" onChange={setSignature} />
         {signature === null ? (

@@ -1,10 +1,13 @@
 import { sealOrderReport } from '@bayledger/contract/reports'
-import { authorizedBundles, proofOf, sealGate } from '@bayledger/ledger/questions/gates'
+import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
+import { owedCents } from '@bayledger/ledger/questions/money'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
 import { orderKey } from '../../../features/ledger/order-query.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { orderMoney } from '../../../features/money/order-money.ts'
+import { moneySide } from '../../../features/money/seal-money.ts'
 import {
   namedBy,
   SecondPersonFields,
@@ -59,12 +62,16 @@ export function ReportPart({ order }: OrderPart) {
 
 function Payment({ order }: OrderPart) {
   const write = useWriteEntries(order.orderId)
-  const owed =
-    authorizedBundles(order.state).reduce((sum, { totals }) => sum + totals.totalCents, 0) -
-    order.state.paidCents
+  const owed = owedCents(order.state, orderMoney(order))
+  if (owed === null) return <p className="quiet">What is owed is not shown here.</p>
   if (owed <= 0) return null
-  const pay = (method: 'cash' | 'card' | 'check' | 'account') =>
-    write.mutate({ entries: [draftEntry(order.orderId, 'payment.noted', { amountCents: owed, method })] })
+  const pay = (method: 'cash' | 'card' | 'check' | 'account') => {
+    const amount = moneySide({ amountCents: owed })
+    write.mutate({
+      entries: [draftEntry(order.orderId, 'payment.noted', { money: amount.digest, method })],
+      sides: [amount],
+    })
+  }
   return (
     <div>
       <p>

@@ -6,6 +6,7 @@ import { readVin } from '@bayledger/reckoning/vehicle/vin'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { draftEntry, newId, personal } from '../../../features/ledger/draft-entry.ts'
 import { sendEntries, type Writing } from '../../../features/ledger/write-entries.ts'
+import { moneySide } from '../../../features/money/seal-money.ts'
 import { call } from '../../../lib/api-client.ts'
 import { typedOrNull } from '../../../lib/typed-text.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
@@ -151,6 +152,7 @@ const openingEntries = (
 ): Writing => {
   const words = personal(form.words.trim())
   const name = personal(customer.name)
+  const fee = moneySide({ lookFeeCents: form.lookWaived === 'waived' ? 0 : lookFeeCents })
   return {
     entries: [
       draftEntry(orderId, 'order.opened', {
@@ -172,10 +174,10 @@ const openingEntries = (
         to: [...form.consent],
         by: { relation: form.consentBy ?? 'owner', name: name.digest },
         channel: 'in-person',
-        lookFeeCents: form.lookWaived === 'waived' ? 0 : lookFeeCents,
+        money: fee.digest,
         lookFeeWaivedWithWork: form.lookWaived === 'waived',
       }),
     ],
-    sides: [words, name],
+    sides: [words, name, fee],
   }
 }

@@ -1,0 +1,10 @@
+import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+
+/**
+ * A caution as first versions named it, in one text such as `CT-01`, `CT-01 v1` or `CT-01.1`. A version that is not said
+ * is the first; a text of another form stays as it was, in the place of the number.
+ */
+export const cautionAsWritten = (text: string): CautionReference => {
+  const read = /^(C[TW]-\d\d)(?: v|\.)?([1-9]\d{0,3})?$/.exec(text)
+  return read?.[1] ? { number: read[1], version: Number(read[2] ?? 1) } : { number: text, version: 1 }
+}

@@ -1,0 +1,110 @@
+import {
+  BundleMoney,
+  Cents,
+  EstimateMoney,
+  type PricedEstimate,
+  type Totals,
+} from '@bayledger/reckoning/estimate'
+import { sumCents } from '@bayledger/reckoning/money/cents'
+import * as z from 'zod/mini'
+import type { Foldable } from '../fold/foldable.ts'
+import { inlineMoneyIn } from '../sides.ts'
+import type { IssuedEstimate, OrderState } from '../state.ts'
+import { authorizedBundles } from './answers.ts'
+
+/** What looking costs, told before anybody looks. */
+export const LookFee = z.strictObject({ lookFeeCents: Cents.check(z.gte(0)) })
+
+/** What was received; a negative amount gives money back. */
+export const Payment = z.strictObject({ amountCents: Cents })
+
+/**
+ * The money sides of an order, text by digest. A digest that is not in it was withheld or erased: every question below
+ * answers `null` then, never zero.
+ */
+export type MoneySides = ReadonlyMap<string, string>
+
+/** The money that a reader may have: the sides that came with the entries, and what first versions held inline. */
+export const moneySidesOf = (
+  entries: readonly Foldable[],
+  sides: readonly { readonly digest: string; readonly text: string }[],
+): MoneySides =>
+  new Map([
+    ...entries.flatMap((entry) => [...inlineMoneyIn(entry)]),
+    ...sides.map(({ digest, text }) => [digest, text] as const),
+  ])
+
+const read =
+  <Schema extends z.ZodMiniType>(schema: Schema) =>
+  (sides: MoneySides, digest: string | undefined): z.infer<Schema> | null => {
+    const text = digest === undefined ? undefined : sides.get(digest)
+    if (text === undefined) return null
+    const parsed = z.safeParse(schema, jsonOf(text))
+    return parsed.success ? parsed.data : null
+  }
+
+const jsonOf = (text: string): unknown => {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
+
+/** Lines and totals of a bundle, cents; `null` where they were withheld or erased. */
+export const bundleMoney = read(BundleMoney)
+
+/** Price list, tax figures and totals of a version, cents; `null` where they were withheld or erased. */
+export const estimateMoney = read(EstimateMoney)
+
+/** What the look costs, cents; `null` where it was withheld or erased. */
+export const lookFee = read(LookFee)
+
+/** What one payment brought, cents; `null` where it was withheld or erased. */
+export const payment = read(Payment)
+
+/** An issued version with its money, as `admit` computes it again; `null` where any of it is missing. */
+export const pricedEstimate = (
+  sides: MoneySides,
+  { revision, readyAt, bundles, money }: IssuedEstimate['scope'],
+): PricedEstimate | null => {
+  const whole = estimateMoney(sides, money)
+  const priced = bundles.flatMap(({ money: digest, ...bundle }) => {
+    const own = bundleMoney(sides, digest)
+    return own ? [{ ...bundle, money: own }] : []
+  })
+  return whole && priced.length === bundles.length
+    ? { revision, readyAt, bundles: priced, money: whole }
+    : null
+}
+
+/** The totals of a bundle, cents; `null` where they were withheld or erased. */
+export const bundleTotals = (sides: MoneySides, bundle: { readonly money: string }): Totals | null =>
+  bundleMoney(sides, bundle.money)?.totals ?? null
+
+/** The sum of amounts of which none may be missing; `null` where one is. */
+const sumOf = (amounts: readonly (number | null | undefined)[]): number | null => {
+  const known = amounts.filter((amount) => typeof amount === 'number')
+  return known.length === amounts.length ? sumCents(known) : null
+}
+
+/** The sum of some bundles with tax, cents; `null` where one of them was withheld or erased. */
+export const sumOfBundles = (
+  sides: MoneySides,
+  bundles: readonly { readonly money: string }[],
+): number | null => sumOf(bundles.map((bundle) => bundleTotals(sides, bundle)?.totalCents))
+
+/** What the customer authorized, with tax, cents; `null` where any of it was withheld or erased. */
+export const authorizedCents = (state: OrderState, sides: MoneySides): number | null =>
+  sumOfBundles(sides, authorizedBundles(state))
+
+/** What was received so far, cents; `null` where a payment was withheld or erased. */
+export const paidCents = (state: OrderState, sides: MoneySides): number | null =>
+  sumOf(state.payments.map(({ money }) => payment(sides, money)?.amountCents))
+
+/** What is authorized and not yet paid, cents; `null` where that cannot be known. */
+export const owedCents = (state: OrderState, sides: MoneySides): number | null => {
+  const authorized = authorizedCents(state, sides)
+  const paid = paidCents(state, sides)
+  return authorized === null || paid === null ? null : authorized - paid
+}

@@ -1,0 +1,34 @@
+import { customerCaution, customerCautionVersions } from '@bayledger/reckoning/cautions/customer-cautions'
+import { describe, expect, it } from 'vitest'
+import { cautionName, cautionWords } from './customer-cautions.ts'
+import { customerCautions } from './en/customer-cautions.ts'
+
+const everyVersion = Object.entries(customerCautionVersions).flatMap(([number, versions]) =>
+  versions.map((version) => ({ number, version })),
+)
+
+describe('a customer caution', () => {
+  it.each(everyVersion)('$number version $version has sentences of 25 words or fewer', (caution) => {
+    const sentences = (cautionWords(customerCautions, caution) ?? '').split(/(?<=[.?!])\s+/)
+    for (const sentence of sentences) {
+      const count = sentence.split(/\s+/).length
+      expect(count).toBeGreaterThan(2)
+      expect(count).toBeLessThanOrEqual(25)
+    }
+  })
+
+  it('says something of its own in each', () => {
+    const all = everyVersion.map((caution) => cautionWords(customerCautions, caution))
+    expect(new Set(all).size).toBe(everyVersion.length)
+  })
+
+  it('is named with its version', () => {
+    expect(cautionName(customerCaution('CT-01'))).toBe('CT-01 v1')
+  })
+
+  it('that was never issued has no words', () => {
+    expect(cautionWords(customerCautions, { number: 'CT-01', version: 99 })).toBeNull()
+    expect(cautionWords(customerCautions, { number: 'CT-99', version: 1 })).toBeNull()
+    expect(cautionWords(customerCautions, { number: 'toString', version: 1 })).toBeNull()
+  })
+})

@@ -1,0 +1,19 @@
+import type { BundlesWording } from '../bundles.ts'
+
+export const bundles: BundlesWording = {
+  titles: {
+    look: () => 'The inspection itself',
+    sensor: (wheels) => `New sensor, ${wheels}`,
+    'set-of-four': () => 'New sensors in all wheels',
+    stem: (wheels) => `Renew the valve stem, ${wheels}`,
+    leak: (wheels) => `Find and repair the leak, ${wheels}`,
+    tire: (wheels) => `New tire, ${wheels}`,
+    season: () => 'Change to the other season’s wheels',
+    rotation: () => 'Rotate the tires',
+    'torque-again': (wheels) => `Check the torque again, ${wheels}`,
+    pressures: () => 'Set all pressures for the day',
+    relearn: () => 'Make the vehicle learn its sensors',
+    reset: () => 'Set the pressures and reset the system',
+  },
+  nothingToSell: 'We checked every wheel and the vehicle; the findings name no work to sell.',
+}

@@ -1,0 +1,71 @@
+import { bundleMoney, estimateMoney, type MoneySides } from '@bayledger/ledger/questions/money'
+import { namedBundle } from '@bayledger/ledger/questions/named'
+import type { IssuedEstimate } from '@bayledger/ledger/state'
+import { bundleReason, bundleTitle } from './bundles.ts'
+import { cautionWords } from './customer-cautions.ts'
+import { lineWords } from './estimate-lines.ts'
+import type { Language } from './language.ts'
+
+/** A bundle as a customer reads it; money in cents. */
+export type ShownBundle = {
+  readonly bundleKey: string
+  readonly title: string
+  readonly reason: string
+  readonly alternativeTo: string | null
+  readonly lines: readonly {
+    readonly lineKey: string
+    readonly words: string
+    readonly amountCents: number
+  }[]
+  readonly taxCents: number
+  readonly totalCents: number
+  readonly cautions: readonly { readonly number: string; readonly version: number; readonly words: string }[]
+}
+
+/** One version of an estimate, words and amounts, as a customer decides on it: kept with the answers as it was shown. */
+export type ShownEstimate = {
+  readonly language: Language['code']
+  readonly revision: number
+  readonly bundles: readonly ShownBundle[]
+  readonly totalCents: number
+}
+
+type Words = Pick<
+  Language,
+  'code' | 'bundles' | 'customerCautions' | 'estimateLines' | 'findingSentences' | 'wheels'
+>
+
+/** An issued version in words and amounts; `null` where any of its money was withheld or erased. */
+export const shownEstimate = (
+  words: Words,
+  { scope, findings }: Pick<IssuedEstimate, 'scope' | 'findings'>,
+  sides: MoneySides,
+): ShownEstimate | null => {
+  const whole = estimateMoney(sides, scope.money)
+  const bundles = scope.bundles.flatMap((bundle): ShownBundle[] => {
+    const money = bundleMoney(sides, bundle.money)
+    if (!money) return []
+    return [
+      {
+        bundleKey: bundle.bundleKey,
+        title: bundleTitle(words, namedBundle(bundle)),
+        reason: bundleReason(words, bundle, findings),
+        alternativeTo: bundle.alternativeTo,
+        lines: money.lines.map((line) => ({
+          lineKey: line.lineKey,
+          words: lineWords(words.estimateLines, line),
+          amountCents: line.amountCents,
+        })),
+        taxCents: money.totals.taxCents,
+        totalCents: money.totals.totalCents,
+        cautions: bundle.cautions.map((caution) => ({
+          ...caution,
+          words: cautionWords(words.customerCautions, caution) ?? caution.number,
+        })),
+      },
+    ]
+  })
+  return whole && bundles.length === scope.bundles.length
+    ? { language: words.code, revision: scope.revision, bundles, totalCents: whole.totals.totalCents }
+    : null
+}
