@@ -23,18 +23,20 @@ const shownOrder = async () => {
   return { orderId, link, phone: shop.withCookies(cookiesIn(opened)) }
 }
 
-type ShownBundle = { bundle: { bundleKey: string }; caution: { version: string } | null }
+type ShownBundle = { bundleKey: string; cautions: { number: string; version: number }[] }
 const decisionOn = async (phone: Caller, answer: 'authorized' | 'declined' | 'deferred' = 'authorized') => {
   const { body: order } = await phone.get('/api/customer/order').expect(200)
   return {
     entryId: randomUUID(),
     revision: order.estimate.revision,
     digest: order.estimate.digest,
-    answers: order.estimate.bundles.map(({ bundle, caution }: ShownBundle) => ({
-      bundleKey: bundle.bundleKey,
+    shown: order.estimate.shown,
+    answers: order.estimate.bundles.map(({ bundleKey, cautions }: ShownBundle) => ({
+      bundleKey,
       answer,
       deferredUntil: answer === 'deferred' ? '2026-02-12' : null,
-      cautionShown: answer === 'authorized' ? null : (caution?.version ?? null),
+      cautionsShown:
+        answer === 'authorized' ? [] : cautions.map(({ number, version }) => ({ number, version })),
     })),
     name: 'W. Dunmore-Gray',
     relation: 'owner',
@@ -61,7 +63,7 @@ describe('a customer link', () => {
       },
     ])
     expect(body.technicianDiffers).toBe(false)
-    expect(body.estimate.totals.totalCents).toBe(20_340)
+    expect(body.estimate.totalCents).toBe(20_340)
     expect(body.gauges.RR).toMatchObject({ value: 32.7, unit: 'psi', labelPsi: 35 })
     const vin = (await desk.get(`/api/orders/${orderId}`).expect(200)).body.vehicle.vin
     expect(JSON.stringify(body)).not.toContain(vin ?? 'no VIN on file')
@@ -127,6 +129,13 @@ describe('deciding by link', () => {
     const kinds = body.entries.slice(-2).map(({ kind }: { kind: string }) => kind)
     expect(kinds).toEqual(['estimate.decided', 'plan.issued'])
     expect(body.sides.map(({ text }: { text: string }) => text)).toContain('W. Dunmore-Gray')
+    const shownText = body.sides.find(({ side }: { side: string }) => side === 'shown')?.text
+    expect(JSON.parse(shownText)).toMatchObject({
+      language: 'en',
+      revision: 1,
+      totalCents: 20_340,
+      bundles: [{ title: 'New sensor, right rear', totalCents: 20_340 }],
+    })
     expect(body.moves[0].mover).toBe('bay')
     const shown = (await phone.get('/api/customer/order').expect(200)).body
     expect(shown.estimate.bundles.every(({ answer }: { answer: string }) => answer === 'authorized')).toBe(
@@ -158,12 +167,16 @@ describe('deciding by link', () => {
       .post('/api/customer/decisions', { ...decision, digest: '0'.repeat(64) })
       .expect(422)
     expect(changed.body.reason).toBe('ESTIMATE_DIGEST_DIFFERS')
+    const unseen = await phone
+      .post('/api/customer/decisions', { ...decision, shown: '0'.repeat(64) })
+      .expect(422)
+    expect(unseen.body.detail).toMatch(/no longer what this page showed you/)
   })
 
   it('needs the caution to have been shown with a No to safety work', async () => {
     const { phone } = await shownOrder()
     const decision = await decisionOn(phone, 'declined')
-    const answers = decision.answers.map((answer: object) => ({ ...answer, cautionShown: null }))
+    const answers = decision.answers.map((answer: object) => ({ ...answer, cautionsShown: [] }))
     const { body } = await phone.post('/api/customer/decisions', { ...decision, answers }).expect(422)
     expect(body.reason).toBe('CAUTION_NOT_SHOWN')
   })
