@@ -28,6 +28,7 @@ beforeAll(async () => {
     logger: false,
     webFolder: null,
     callsPerMinute: 100_000,
+    checksEveryReply: true,
   })
   await second.ready()
 })

@@ -106,7 +106,13 @@ export const startTestApp = async (): Promise<TestApp> => {
     signingOf: async () => signing,
     live,
   }
-  const app = await buildApp({ parts, logger: false, webFolder: null, callsPerMinute: 100_000 })
+  const app = await buildApp({
+    parts,
+    logger: false,
+    webFolder: null,
+    callsPerMinute: 100_000,
+    checksEveryReply: true,
+  })
   await app.ready()
   const server = app.server as Server
   const withCookies = (cookies: readonly string[]) => callerOf(server, cookies)

@@ -40,6 +40,8 @@ export type AppOptions = {
   readonly https?: { readonly cert: string; readonly key: string }
   /** Calls a minute from one address over all routes. */
   readonly callsPerMinute: number
+  /** Whether replies that hold a whole ledger are checked against the contract too. */
+  readonly checksEveryReply: boolean
 }
 
 /** Puts the service together, top to bottom: headers, limits, the contract with its handlers, the three faces. */
@@ -49,6 +51,7 @@ export const buildApp = async ({
   webFolder,
   https,
   callsPerMinute,
+  checksEveryReply,
 }: AppOptions): Promise<FastifyInstance> => {
   const app = fastify({
     ...(logger ? { loggerInstance: logger } : { logger: false }),
@@ -73,6 +76,7 @@ export const buildApp = async ({
   guardReplies(app, contract)
   registerContract(app, contract, bindings(parts), {
     tls: parts.tls,
+    checksEveryReply,
     scope: (shopId) => forShop(parts, shopId),
     identify: identifyWith(
       {

@@ -101,6 +101,7 @@ const assemble = async (
     webFolder: join(import.meta.dirname, '../../web/dist'),
     ...(config.tls ? { https: config.tls } : {}),
     callsPerMinute: config.callsPerMinute,
+    checksEveryReply: false,
   })
   undo.push(() => app.close())
   await app.listen({ port: config.port, host: config.host })

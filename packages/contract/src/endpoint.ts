@@ -43,6 +43,8 @@ export type Endpoint = {
   /** The handler gets the body's bytes as they came and reads them itself; null where there were more than this. */
   readonly bodyUnreadUpTo?: number
   readonly once?: true
+  /** The reply holds a whole ledger, whose entries were checked when they were admitted. */
+  readonly repliesWithLedger?: true
   readonly ifMatch?: true
   readonly triesPerMinute?: number
   readonly replies: { readonly [status: number]: ReplySchema }

@@ -46,6 +46,7 @@ export const getOrder = endpoint({
   path: '/api/orders/:orderId',
   access: { who: 'staff' },
   params,
+  repliesWithLedger: true,
   replies: {
     200: z.strictObject({
       orderId: Id,
@@ -79,6 +80,7 @@ export const getEntriesAfter = endpoint({
   access: { who: 'staff' },
   params,
   query: z.strictObject({ after: z.string().check(z.regex(/^\d{1,9}$/)) }),
+  repliesWithLedger: true,
   replies: {
     200: z.strictObject({
       head: Head,

@@ -41,7 +41,19 @@ const markedAs = (schema: z.core.$ZodType): SideKind | undefined =>
 
 const defOf = (schema: z.core.$ZodType) => (schema._zod as z.core.$ZodTypes['_zod']).def
 
+const sided = new WeakMap<z.core.$ZodType, boolean>()
+
+/** Whether anything in a schema names a side. Most of a payload does not, and is not walked for every entry anew. */
+const mayName = (schema: z.core.$ZodType): boolean => {
+  const known = sided.get(schema)
+  if (known !== undefined) return known
+  const may = kindsIn(schema).length > 0
+  sided.set(schema, may)
+  return may
+}
+
 const namedIn = (schema: z.core.$ZodType, value: unknown): NamedSide[] => {
+  if (!mayName(schema)) return []
   const side = markedAs(schema)
   if (side) return typeof value === 'string' ? [{ side, digest: value }] : []
   if (value === null || value === undefined) return []

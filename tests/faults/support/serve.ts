@@ -26,5 +26,6 @@ const app = await buildApp({
   logger: false,
   webFolder: null,
   callsPerMinute: 1_000_000,
+  checksEveryReply: false,
 })
 console.log(await app.listen({ port: 0, host: '127.0.0.1' }))
