@@ -8,7 +8,7 @@ export const outFolder = fileURLToPath(new URL('./dist/', import.meta.url))
 export type Face = 'desk' | 'bay' | 'customer'
 
 /** What a face may weigh: KiB of brotli-compressed JavaScript that its first load needs. */
-export const budgetKiB: Readonly<Record<Face, number>> = { desk: 180, bay: 170, customer: 40 }
+export const budgetKiB: Readonly<Record<Face, number>> = { desk: 200, bay: 170, customer: 40 }
 
 /** The staff's faces, on React. */
 export const staffBuild: InlineConfig = {

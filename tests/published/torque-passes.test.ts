@@ -3,8 +3,9 @@
  * and 90 to 120 lbf·ft. Its middle pass is 50 to 56 % of its last; ours is lifted to the next 5 over the half. Its
  * first pass is our snug by hand, its last is our full round, which we make twice.
  */
-import { torqueRounds } from '@bayledger/reckoning/step'
+
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
+import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { expect, it } from 'vitest'
 import { published } from './published.ts'
 

@@ -4,6 +4,7 @@ import { Pressure, Torque } from './quantity.ts'
 import { RotationDoubt } from './rotation/rotation-doubt.ts'
 import { RotationPattern } from './rotation/rotation-pattern.ts'
 import { LoadClass, SafetyFigure, SheetRelearn } from './sheet.ts'
+import { torqueRounds } from './torque/torque-rounds.ts'
 import { WheelPosition } from './wheels.ts'
 
 /** A step's stable name, such as `RR.studs.torque-full` or `vehicle.relearn.done`: a later deploy never changes it. */
@@ -55,10 +56,6 @@ export const ClosingKind = z.enum([
   'step.closed',
 ])
 export type ClosingKind = z.infer<typeof ClosingKind>
-
-/** The rounds of tightening, each a step of its own: half the figure, the figure, the figure again. */
-export const torqueRounds = ['half', 'full', 'again'] as const
-export type TorqueRound = (typeof torqueRounds)[number]
 
 /** How high the vehicle is during a step: on its wheels, lifted clear, or lowered until the tires just hold. */
 export const StepHeight = z.enum(['floor', 'lifted', 'touching'])

@@ -6,7 +6,7 @@ import {
   type WheelReadings,
   type WheelWork,
 } from '@bayledger/ledger/state'
-import type { TorqueRound } from '@bayledger/reckoning/step'
+import type { TorqueRound } from '@bayledger/reckoning/torque/torque-rounds'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { workedScope } from './worked-estimate.ts'
 import { advisor, digest, lead, technician, written } from './worked-people.ts'

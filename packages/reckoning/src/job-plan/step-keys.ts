@@ -1,4 +1,4 @@
-import type { TorqueRound } from '../step.ts'
+import type { TorqueRound } from '../torque/torque-rounds.ts'
 import type { WheelPosition } from '../wheels.ts'
 
 /**

@@ -1,7 +1,8 @@
 import { type WorkCautionName, workCautions } from '../cautions/work-cautions.ts'
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
 import { unverifiedFigures } from '../sheet.ts'
-import type { ClosingKind, PlannedStep, StepCommon, StepFigure, TorqueRound } from '../step.ts'
+import type { ClosingKind, PlannedStep, StepCommon, StepFigure } from '../step.ts'
+import type { TorqueRound } from '../torque/torque-rounds.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { stepHeight } from './step-heights.ts'
 

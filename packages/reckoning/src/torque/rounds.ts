@@ -1,5 +1,5 @@
 import type { Torque } from '../quantity.ts'
-import type { TorqueRound } from '../step.ts'
+import type { TorqueRound } from './torque-rounds.ts'
 
 /**
  * The figure of one round of tightening. The full round and the one after it have the vehicle maker's own figure, as

@@ -1,7 +1,7 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
 import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
 import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
-import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
+import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { type ReportContext, writtenMoment } from './context.ts'

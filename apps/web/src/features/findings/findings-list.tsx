@@ -31,7 +31,7 @@ type FindingsListProps = {
   diagnosis: Diagnosis
   /** The vehicle with the wheels that a finding concerns marked by its word. */
   drawing: (finding: Finding, word: string) => ReactNode
-  /** What the customer reads, where somebody talks to the customer; `null` elsewhere. */
+  /** The customer's sentence, where someone talks to the customer; `null` elsewhere. */
   sentenceOf: ((finding: Finding) => string) | null
 }
 

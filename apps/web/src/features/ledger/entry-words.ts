@@ -12,7 +12,7 @@ const words: Readonly<Record<Kind, string>> = {
   'note.added': 'Note',
   'order.moved': 'Moved to another place',
   'wheel.checked': 'Wheel read',
-  'tire.inspected': 'Tire looked at',
+  'tire.inspected': 'Tire inspected',
   'module.read': 'Stored IDs and codes',
   'telltale.observed': 'Warning light',
   'photo.attached': 'Photo',

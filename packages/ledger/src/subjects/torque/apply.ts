@@ -1,4 +1,4 @@
-import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/step'
+import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, type FoldableOf, recorded } from '../../fold/foldable.ts'

@@ -1,5 +1,6 @@
 import { Torque } from '@bayledger/reckoning/quantity'
-import { StepKey, torqueRounds } from '@bayledger/reckoning/step'
+import { StepKey } from '@bayledger/reckoning/step'
+import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { kind } from '../../kind.ts'

@@ -2,9 +2,9 @@ import type { NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { type ArrivalTask, taskOfField } from '../../../features/arrival/arrival-tasks.ts'
 
 type NextToCheck = {
-  /** What is worth most and can be recorded here. */
+  /** The most valuable check that can be recorded here. */
   readonly here: { readonly task: ArrivalTask; readonly check: NextCheck } | null
-  /** What is worth more than that and stands in papers: the desk looks it up. */
+  /** A check that is worth more but needs paperwork: the desk looks it up. */
   readonly atDesk: NextCheck | null
 }
 

@@ -1,6 +1,6 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
-import type { TorqueRound } from '@bayledger/reckoning/step'
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
+import type { TorqueRound } from '@bayledger/reckoning/torque/torque-rounds'
 
 export type RoundAtHand = TorqueRound | 'check'
 

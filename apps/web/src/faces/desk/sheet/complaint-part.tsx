@@ -32,7 +32,7 @@ export function ComplaintPart({ order }: OrderPart) {
         <Line name="Consent">
           {authority.look === null
             ? 'not given yet'
-            : `to look${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${moneyWords(lookFee(orderMoney(order), authority.look.money)?.lookFeeCents)}`}
+            : `to inspect${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${moneyWords(lookFee(orderMoney(order), authority.look.money)?.lookFeeCents)}`}
         </Line>
       </Lines>
     </Section>

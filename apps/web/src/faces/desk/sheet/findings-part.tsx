@@ -22,7 +22,7 @@ import { TodaysRules } from './todays-rules.tsx'
 
 const words = { findingSentences, wheels }
 
-/** What the evidence says, and who confirmed it; told dangers and refusals; what today's rules would say. */
+/** The findings and who confirmed them; stops told to the customer and refusals; what today's rules would say. */
 export function FindingsPart({ order }: OrderPart) {
   const issued = order.state.diagnosis
   const nameOf = useStaffNames()

@@ -34,7 +34,7 @@ export function Margin({ order }: OrderPart) {
   const saidBy = new Map(order.entries.map((entry) => [entry.id, entryWords(entry)]))
   return (
     <aside className="margin" aria-label="Ledger">
-      <h2>Ledger</h2>
+      <h2>History</h2>
       <ol>
         {order.state.marks.map((mark) => (
           <li key={mark.entryId} className={mark.struck ? 'mark mark-struck' : 'mark'}>
