@@ -174,8 +174,12 @@ describe('T-2606, the sensor that reads wrong', () => {
       shop.staff.find(({ name }) => name === 'Rufus Kettleby')?.id,
     )
     const [first] = nextMoves(state('T-2606'), shop.calendar.now)
-    expect(first).toMatchObject({ mover: 'bay', wheel: 'LR' })
-    expect(first?.sentence).toContain('match it by scan')
+    expect(first).toMatchObject({
+      mover: 'bay',
+      wheel: 'LR',
+      code: 'step-open',
+      values: { step: { stepKey: 'LR.sensor.match' } },
+    })
   })
 })
 

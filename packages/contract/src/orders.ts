@@ -22,7 +22,9 @@ export const Move = z.strictObject({
   ]),
   code: z.string(),
   wheel: z.nullable(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
-  sentence: z.string(),
+  /** What the words are made from: figures and codes. */
+  values: z.record(z.string(), z.unknown()),
+  words: z.string(),
   since: z.nullable(Instant),
   until: z.nullable(Instant),
 })

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { Hold } from './hold.ts'
 import type { Kind, PayloadOf } from './registry.ts'
 import { Id, Instant, plainText } from './text.ts'
 
@@ -9,14 +10,6 @@ export const Author = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('system') }),
 ])
 export type Author = z.infer<typeof Author>
-
-/** A gate that stays closed until a person settles a true fact whose writer could not know better. */
-export const Hold = z.strictObject({
-  code: plainText(60),
-  gate: z.enum(['road', 'hand-back', 'seal']),
-  words: plainText(300),
-})
-export type Hold = z.infer<typeof Hold>
 
 /** What only the server knows when it appends. */
 export const Given = z.strictObject({

@@ -5,7 +5,8 @@ import type { EventEvidence, Evidence, LightBehavior } from '@bayledger/reckonin
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { PlanInForce } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { Author, Hold } from './entry.ts'
+import type { Author } from './entry.ts'
+import type { Hold } from './hold.ts'
 import type { Kind, PayloadOf } from './registry.ts'
 
 /** Which entry wrote a fact down: enough to show who and when, and to strike it. */

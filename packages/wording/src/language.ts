@@ -9,11 +9,13 @@ import type { FieldsWording } from './fields.ts'
 import type { FindingActions, FindingSentences, FindingTitles } from './findings.ts'
 import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
+import type { MovesWording } from './moves.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
 import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
 import type { RelearnWording } from './relearn.ts'
 import type { StepsWording } from './steps.ts'
+import type { VerdictsWording } from './verdicts.ts'
 import type { WheelsWording } from './wheels.ts'
 import type { WorkCautionsWording } from './work-cautions.ts'
 
@@ -34,6 +36,7 @@ export type Language = {
   readonly findingTitles: FindingTitles
   readonly gates: GatesWording
   readonly lights: LightsWording
+  readonly moves: MovesWording
   readonly partRefusals: PartRefusalsWording
   readonly reasons: ReasonsWording
   readonly refusals: RefusalsWording
@@ -42,6 +45,7 @@ export type Language = {
   readonly bundles: BundlesWording
   readonly customerCautions: CustomerCautionsWording
   readonly estimateLines: EstimateLinesWording
+  readonly verdicts: VerdictsWording
   readonly wheels: WheelsWording
   readonly workCautions: WorkCautionsWording
 }

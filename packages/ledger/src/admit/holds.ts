@@ -1,7 +1,7 @@
 import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
-import { wheelNames } from '@bayledger/reckoning/wheels'
-import type { Draft, Hold } from '../entry.ts'
-import type { AdmitFacts } from './facts.ts'
+import type { Draft } from '../entry.ts'
+import type { Hold, WrenchDoubt } from '../hold.ts'
+import type { AdmitFacts, WrenchFacts } from './facts.ts'
 
 /**
  * A torque round is a fact: the nuts were turned. When the register knows of the wrench what its holder could not,
@@ -9,24 +9,17 @@ import type { AdmitFacts } from './facts.ts'
  */
 export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => {
   if (draft.kind !== 'studs.torqued' && draft.kind !== 'torque.checked') return []
-  const known = facts.wrenches.get(draft.payload.wrench.instrumentId)
-  if (!known) return []
-  const lapse = calibrationLapse(known, facts.now.slice(0, 10))
-  const because =
-    lapse === 'day'
-      ? `was due for calibration on ${known.dueOn}`
-      : known.quarantined
-        ? 'is quarantined'
-        : lapse === 'cycles'
-          ? `has ${known.cycles} clicks and is due at ${usualInterval.cycles}`
-          : null
-  return because === null
-    ? []
-    : [
-        {
-          code: 'wrench-doubtful',
-          gate: 'road',
-          words: `The wrench ${draft.payload.wrench.code} ${because}. Withdraw this round with a second person, then torque the ${wheelNames[draft.payload.wheel]} wheel again with another wrench.`,
-        },
-      ]
+  const { wheel, wrench } = draft.payload
+  const known = facts.wrenches.get(wrench.instrumentId)
+  const values = known ? doubtOf(wrench.code, known, facts.now.slice(0, 10)) : null
+  return values === null ? [] : [{ code: 'wrench-doubtful', gate: 'road', wheel, values }]
+}
+
+const doubtOf = (wrench: string, known: WrenchFacts, today: string): WrenchDoubt | null => {
+  const lapse = calibrationLapse(known, today)
+  if (lapse === 'day') return { why: 'day', wrench, dueOn: known.dueOn }
+  if (known.quarantined) return { why: 'quarantined', wrench }
+  return lapse === 'cycles'
+    ? { why: 'cycles', wrench, cycles: known.cycles, dueAt: usualInterval.cycles }
+    : null
 }

@@ -1,4 +1,4 @@
-import type { Hold } from '../entry.ts'
+import type { Hold } from '../hold.ts'
 import type { DeliveryRefusalCode, RefusalCode } from './refusal-codes.ts'
 import type { RefusalValues } from './refusal-values.ts'
 

@@ -1,6 +1,7 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { WrenchDoubt } from '../hold.ts'
 import type { Conflict } from '../state.ts'
 import type { BundleNamed } from './named.ts'
 
@@ -18,7 +19,7 @@ export type GateValues = {
   readonly 'wheel-untorqued': NoValues
   readonly 'wheel-unchecked': NoValues
   readonly 'stop-open': { readonly finding: FindingCode; readonly keeps: 'off-the-road' | 'here' }
-  readonly 'wrench-doubtful': { readonly asWritten: string }
+  readonly 'wrench-doubtful': WrenchDoubt | { readonly asWritten: string }
   readonly 'findings-unconfirmed': NoValues
   readonly 'estimate-unanswered': { readonly bundle: BundleNamed }
   readonly 'step-open': { readonly step: StepNamed }
@@ -35,3 +36,14 @@ export type GateReason = {
     readonly values: GateValues[Code]
   }
 }[GateCode]
+
+type ValuesFor<Code extends GateCode> = GateValues[Code] extends NoValues
+  ? [values?: NoValues]
+  : [values: GateValues[Code]]
+
+/** Makes a reason; `values` only where its code has any. */
+export const reason = <Code extends GateCode>(
+  code: Code,
+  wheel: WheelPosition | null,
+  ...[values]: ValuesFor<Code>
+): GateReason => ({ code, wheel, values: values ?? {} }) as GateReason

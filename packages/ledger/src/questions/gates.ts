@@ -1,65 +1,35 @@
 import { namedStep } from '@bayledger/reckoning/step'
-import {
-  axleOf,
-  inReadingOrder,
-  roadPositions,
-  type WheelPosition,
-  wheelNames,
-} from '@bayledger/reckoning/wheels'
+import { axleOf, inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { OrderState, TorqueSeal, WheelWork } from '../state.ts'
 import { unansweredBundles } from './answers.ts'
-import { conflictWords, openConflicts } from './conflict-words.ts'
+import { openConflicts } from './conflicts.ts'
 import { openStops } from './finding-holds.ts'
-import type { GateCode, GateReason, GateValues } from './gate-reason.ts'
+import { type GateReason, reason } from './gate-reason.ts'
 import { namedBundle } from './named.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
 
-/** A gate's reason beside its words, until moves take theirs from the wording. */
-export type WordedReason = GateReason & { readonly words: string }
-
-/** The reason as a refusal carries it: code, wheel and values. */
-export const bareReason = ({ words: _words, ...reason }: WordedReason): GateReason => reason as GateReason
-
 /** What is still to be checked before a wheel may come off; "could not be checked" with a reason counts as done. */
-export const missingOnArrival = (state: OrderState): WordedReason[] => {
+export const missingOnArrival = (state: OrderState): GateReason[] => {
   const sheet = state.sheet?.sheet
-  if (!sheet) return [reason('sheet', null, 'Choose the specification sheet of this vehicle.', none)]
+  if (!sheet) return [reason('sheet', null)]
   const gauged: readonly WheelPosition[] = sheet.spare === 'none' ? roadPositions : [...roadPositions, 'SP']
   const heard: readonly WheelPosition[] =
     sheet.system !== 'direct' ? [] : sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
   return [
-    ...(state.surroundings
-      ? []
-      : [reason('surroundings', null, 'Record the outdoor temperature and the state of the tires.', none)]),
+    ...(state.surroundings ? [] : [reason('surroundings', null)]),
     ...(state.arrival.telltale?.behavior && state.arrival.telltale.lampCheck
       ? []
-      : [reason('warning-light', null, 'Turn the key on and record what the warning light does.', none)]),
+      : [reason('warning-light', null)]),
     ...gauged
       .filter((wheel) => !state.arrival.wheels[wheel]?.gauge && !excused(state, wheel, 'gauge'))
-      .map((wheel) => reason('gauge', wheel, `Gauge the ${wheelNames[wheel]} tire.`, none)),
+      .map((wheel) => reason('gauge', wheel)),
     ...heard
       .filter((wheel) => !sensorSettled(state, wheel) && !excused(state, wheel, 'answer'))
-      .map((wheel) =>
-        reason(
-          'sensor',
-          wheel,
-          `Trigger the ${wheelNames[wheel]} sensor; silent counts after two spaced tries.`,
-          none,
-        ),
-      ),
-    ...(sheet.system !== 'direct' || state.arrival.module
-      ? []
-      : [
-          reason(
-            'control-module',
-            null,
-            'Read what the vehicle has stored, or record why it cannot be read.',
-            none,
-          ),
-        ]),
+      .map((wheel) => reason('sensor', wheel)),
+    ...(sheet.system !== 'direct' || state.arrival.module ? [] : [reason('control-module', null)]),
   ]
 }
 
@@ -115,48 +85,26 @@ export const brokenSensors = (state: OrderState): WheelPosition[] =>
   })
 
 /** Why the vehicle may not move on the road; empty when it may. */
-export const roadGate = (state: OrderState): WordedReason[] => [
-  ...wheelsThatCameOff(state).flatMap((wheel): WordedReason[] => {
+export const roadGate = (state: OrderState): GateReason[] => [
+  ...wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
     const status = wheelStatus(state, wheel)
-    const name = wheelNames[wheel]
-    if (status === 'off') return [reason('wheel-off', wheel, `The ${name} wheel is off.`, none)]
-    if (status === 'untorqued')
-      return [reason('wheel-untorqued', wheel, `The ${name} wheel is not torqued.`, none)]
-    if (status === 'unchecked')
-      return [
-        reason(
-          'wheel-unchecked',
-          wheel,
-          `The ${name} wheel is torqued and unchecked: a second person checks it.`,
-          none,
-        ),
-      ]
+    if (status === 'off') return [reason('wheel-off', wheel)]
+    if (status === 'untorqued') return [reason('wheel-untorqued', wheel)]
+    if (status === 'unchecked') return [reason('wheel-unchecked', wheel)]
     return []
   }),
   ...openStops(state, 'road').map((stop) =>
-    reason(
-      'stop-open',
-      null,
-      `A finding keeps the vehicle off the road: ${stop.replaceAll('-', ' ')}. Settle it or record the refusal.`,
-      { finding: stop, keeps: 'off-the-road' },
-    ),
+    reason('stop-open', null, { finding: stop, keeps: 'off-the-road' }),
   ),
   ...state.holds.filter((hold) => hold.gate === 'road').map(heldReason),
 ]
 
 /** Why the keys may not be given back; empty when they may. */
-export const handBackGate = (state: OrderState): WordedReason[] => [
+export const handBackGate = (state: OrderState): GateReason[] => [
   ...roadGate(state),
   ...openStops(state, 'hand-back')
     .filter((code) => !openStops(state, 'road').includes(code))
-    .map((code) =>
-      reason(
-        'stop-open',
-        null,
-        `A finding keeps the vehicle here: ${code.replaceAll('-', ' ')}. Repair it or record the refusal.`,
-        { finding: code, keeps: 'here' },
-      ),
-    ),
+    .map((code) => reason('stop-open', null, { finding: code, keeps: 'here' })),
   ...state.holds.filter((hold) => hold.gate === 'hand-back').map(heldReason),
 ]
 
@@ -173,36 +121,20 @@ export const readySteps = (state: OrderState) =>
   )
 
 /** Why the report may not be sealed; empty when it may. */
-export const sealGate = (state: OrderState): WordedReason[] => [
+export const sealGate = (state: OrderState): GateReason[] => [
   ...roadGate(state),
   ...(state.diagnosis && !state.diagnosis.outdated && state.diagnosis.confirmed
     ? []
-    : [reason('findings-unconfirmed', null, 'The findings are not confirmed by a technician.', none)]),
+    : [reason('findings-unconfirmed', null)]),
   ...unansweredBundles(state).map((bundle) =>
-    reason(
-      'estimate-unanswered',
-      null,
-      `"${bundle.title}" has no answer yet. Ask the customer: Yes, No or Later.`,
-      {
-        bundle: namedBundle(bundle),
-      },
-    ),
-  ),
-  ...openSteps(state).map((step) =>
-    reason('step-open', step.wheel, `Still open: ${step.code.replaceAll('-', ' ')}.`, {
-      step: namedStep(step),
+    reason('estimate-unanswered', null, {
+      bundle: namedBundle(bundle),
     }),
   ),
-  ...brokenSensors(state).map((wheel) =>
-    reason(
-      'sensor-broken',
-      wheel,
-      `The working ${wheelNames[wheel]} sensor was broken in our hands and is not replaced; the vehicle stays.`,
-      none,
-    ),
-  ),
+  ...openSteps(state).map((step) => reason('step-open', step.wheel, { step: namedStep(step) })),
+  ...brokenSensors(state).map((wheel) => reason('sensor-broken', wheel)),
   ...openConflicts(state).map((conflict) =>
-    reason('recorded-twice', conflict.wheel, conflictWords(conflict), {
+    reason('recorded-twice', conflict.wheel, {
       fact: conflict.fact,
       phase: conflict.phase,
     }),
@@ -210,17 +142,11 @@ export const sealGate = (state: OrderState): WordedReason[] => [
   ...state.holds.filter((hold) => hold.gate === 'seal').map(heldReason),
 ]
 
-const reason = <Code extends GateCode>(
-  code: Code,
-  wheel: WheelPosition | null,
-  words: string,
-  values: GateValues[Code],
-) => ({ code, wheel, words, values }) as unknown as WordedReason
-
-const none = {}
-
-const heldReason = ({ words }: OrderState['holds'][number]): WordedReason =>
-  reason('wrench-doubtful', null, words, { asWritten: words })
+/** What a hold says; one that version 1 of the ledger wrote in words keeps those words. */
+const heldReason = (hold: OrderState['holds'][number]): GateReason =>
+  'words' in hold
+    ? reason('wrench-doubtful', null, { asWritten: hold.words })
+    : reason(hold.code, hold.wheel, hold.values)
 
 /** The label's figure that governs a wheel, in psi; `null` where the sheet has none. */
 export const placardPsi = (state: OrderState, wheel: WheelPosition): number | null =>

@@ -1,8 +1,7 @@
-import type { Step } from '@bayledger/reckoning/step'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { namedStep } from '@bayledger/reckoning/step'
 import type { OrderState, Written } from '../state.ts'
 import { authorizedBundles, unansweredBundles } from './answers.ts'
-import { conflictWords, openConflicts } from './conflict-words.ts'
+import { openConflicts } from './conflicts.ts'
 import {
   brokenSensors,
   insecureWheels,
@@ -12,37 +11,16 @@ import {
   sealGate,
   wheelStatus,
 } from './gates.ts'
+import { type Move, move } from './move.ts'
 import { offersOf } from './offers-of.ts'
 import { proofOf } from './proof.ts'
-
-/** Who must act next. Computed, never set: a status set by hand lies by lunchtime. */
-export type Mover =
-  | 'desk'
-  | 'manager'
-  | 'bay'
-  | 'torque-check'
-  | 'parts'
-  | 'customer'
-  | 'out-on-the-road'
-  | 'waiting-until'
-  | 'nobody'
-
-/** One thing an order waits for. `since` is when the wait began; `until` only where somebody named a time. */
-export type Move = {
-  readonly mover: Mover
-  readonly code: string
-  readonly wheel: WheelPosition | null
-  readonly sentence: string
-  readonly since: string | null
-  readonly until: string | null
-}
 
 /**
  * What the order waits for, the first ranking it on the floor list, all of them shown. `now` only decides whether
  * a named wait has run out and whether a promise has passed; nothing is ever written because time passed.
  */
 export const nextMoves = (state: OrderState, now: string): Move[] => {
-  if (state.ended || state.handedBack) return [move('nobody', 'finished', 'Finished.', endOf(state))]
+  if (state.ended || state.handedBack) return [move('nobody', 'finished', {}, endOf(state))]
   const wheels = wheelMoves(state)
   const others = otherMoves(state, now)
   return [...wheels, ...others.filter(({ code }) => !wheels.some((shown) => shown.code === code))]
@@ -53,18 +31,11 @@ const wheelMoves = (state: OrderState): Move[] =>
   insecureWheels(state).map((wheel): Move => {
     const work = state.work[wheel]
     const status = wheelStatus(state, wheel)
-    const name = capital(wheelNames[wheel])
     if (status === 'unchecked')
-      return move(
-        'torque-check',
-        'torque-check',
-        `Second person: ${wheelNames[wheel]} is torqued and unchecked.`,
-        work?.rounds.again?.written,
-        wheel,
-      )
+      return move('torque-check', 'torque-check', { step: null }, work?.rounds.again?.written, wheel)
     return status === 'off'
-      ? move('bay', 'wheel-off', `${name} wheel is off.`, work?.removed?.written, wheel)
-      : move('bay', 'wheel-untorqued', `${name} wheel is on and not torqued.`, work?.mounted?.written, wheel)
+      ? move('bay', 'wheel-off', {}, work?.removed?.written, wheel)
+      : move('bay', 'wheel-untorqued', {}, work?.mounted?.written, wheel)
   })
 
 /** Of everything but insecure wheels: the first that is true, and what may go on beside it. */
@@ -85,31 +56,18 @@ const stopMove = ({ diagnosis, stopsTold, refusals, reports }: OrderState): Move
       !(stopsTold[code] && wheels.every((wheel) => stopsTold[code]?.wheels.includes(wheel))),
   )
   return untold
-    ? move(
-        'desk',
-        'stop-untold',
-        `Call the customer now: ${untold.code.replaceAll('-', ' ')}.`,
-        diagnosis.written,
-      )
+    ? move('desk', 'stop-untold', { finding: untold.code, wheels: untold.wheels }, diagnosis.written)
     : null
 }
 
 const brokenMove = (state: OrderState): Move | null => {
   const [wheel] = brokenSensors(state)
-  return wheel
-    ? move(
-        'manager',
-        'sensor-broken',
-        `The working ${wheelNames[wheel]} sensor was broken in our hands: decide with the customer.`,
-        state.work[wheel]?.broken?.written,
-        wheel,
-      )
-    : null
+  return wheel ? move('manager', 'sensor-broken', {}, state.work[wheel]?.broken?.written, wheel) : null
 }
 
 const waitMove = ({ wait }: OrderState, now: string): Move | null =>
   wait && wait.until > now
-    ? { ...move('waiting-until', 'wait', waitWords[wait.reason], wait.written), until: wait.until }
+    ? { ...move('waiting-until', 'wait', { reason: wait.reason }, wait.written), until: wait.until }
     : null
 
 /** What the bay owes before an estimate can be built: the arrival check, the findings, their confirmation. */
@@ -119,27 +77,20 @@ const arrivalMove = (state: OrderState): Move | null => {
   const since = state.authority.look?.written ?? null
   const missing = missingOnArrival(state)
   const [first] = missing
-  if (first)
-    return move(
-      'bay',
-      'arrival-check',
-      missing.length === 1 ? first.words : `Arrival check: ${missing.length} things left. ${first.words}`,
-      since,
-      first.wheel,
-    )
+  if (first) return move('bay', 'arrival-check', { left: missing.length, first }, since, first.wheel)
   const [conflict] = openConflicts(state)
   if (conflict)
     return move(
       'bay',
       'recorded-twice',
-      conflictWords(conflict),
+      { fact: conflict.fact, phase: conflict.phase },
       conflict.records.at(-1) ?? since,
       conflict.wheel,
     )
-  if (!diagnosis) return move('bay', 'findings-uncomputed', 'Everything is read: see the findings.', since)
+  if (!diagnosis) return move('bay', 'findings-uncomputed', { changed: false }, since)
   return diagnosis.outdated
-    ? move('bay', 'findings-uncomputed', 'The readings changed: look at the findings again.', since)
-    : move('bay', 'findings-unconfirmed', 'Confirm the findings.', diagnosis.written)
+    ? move('bay', 'findings-uncomputed', { changed: true }, since)
+    : move('bay', 'findings-unconfirmed', {}, diagnosis.written)
 }
 
 /** Two moves at once where the customer still decides on one part while the bay works on another. */
@@ -154,27 +105,17 @@ const estimateMove = (state: OrderState): Move | null => {
   const diagnosis = state.diagnosis?.diagnosis
   const offered = (diagnosis?.findings ?? []).some(({ offers }) => offers.length > 0)
   if (offered && issued?.offers !== offersOf(diagnosis))
-    return move(
-      'desk',
-      'estimate-missing',
-      'Build the estimate from the findings.',
-      state.diagnosis?.confirmed?.written,
-    )
+    return move('desk', 'estimate-missing', {}, state.diagnosis?.confirmed?.written)
   if (!issued || unansweredBundles(state).length === 0) return null
   return issued.shown.length > 0
-    ? move(
-        'customer',
-        'estimate-unanswered',
-        'Waiting for the customer to answer the estimate.',
-        issued.shown.at(-1)?.written,
-      )
-    : move('desk', 'estimate-unshown', 'Show the estimate to the customer.', issued.written)
+    ? move('customer', 'estimate-unanswered', {}, issued.shown.at(-1)?.written)
+    : move('desk', 'estimate-unshown', {}, issued.written)
 }
 
 const workMoves = (state: OrderState): Move[] => {
   if (state.promised) {
     const { partCode, promisedAt, written } = state.promised
-    const parts = move('parts', 'part-promised', `Waiting for the part ${partCode}.`, written)
+    const parts = move('parts', 'part-promised', { partCode }, written)
     return [{ ...parts, until: promisedAt }]
   }
   const ready = readySteps(state)
@@ -182,76 +123,49 @@ const workMoves = (state: OrderState): Move[] => {
   const check = ready.find(({ closedBy }) => closedBy === 'torque.checked')
   const work = ready.find(({ closedBy }) => closedBy !== 'drive.done' && closedBy !== 'torque.checked')
   const inTheBay = [
-    ...(check
-      ? [
-          move(
-            'torque-check',
-            'torque-check',
-            `Second person: ${check.code.replaceAll('-', ' ')}.`,
-            since,
-            check.wheel,
-          ),
-        ]
-      : []),
-    ...(work ? [move('bay', 'step-open', stepWords(work), since, work.wheel)] : []),
+    ...(check ? [move('torque-check', 'torque-check', { step: namedStep(check) }, since, check.wheel)] : []),
+    ...(work ? [move('bay', 'step-open', { step: namedStep(work) }, since, work.wheel)] : []),
   ]
   if (inTheBay.length > 0) return inTheBay
-  if (ready.length > 0) return [move('out-on-the-road', 'drive-open', driveWords(state), since)]
-  if (openSteps(state).length > 0)
-    return [move('bay', 'step-blocked', 'The next step waits for another; open the job plan.', since)]
+  if (ready.length > 0)
+    return [move('out-on-the-road', 'drive-open', { minutes: drivenMinutes(state) }, since)]
+  if (openSteps(state).length > 0) return [move('bay', 'step-blocked', {}, since)]
   return [
     state.reports.length > 0
-      ? move('desk', 'keys', 'Hand back the vehicle.', state.reports.at(-1)?.written)
+      ? move('desk', 'keys', {}, state.reports.at(-1)?.written)
       : sealMove(state, since),
   ]
 }
 
-const stepWords = ({ code, wheel }: Step): string =>
-  `${code.replaceAll('-', ' ')}${wheel ? `, ${wheelNames[wheel]}` : ''}.`
-
 const sealMove = (state: OrderState, since: Written | undefined): Move => {
   const [conflict] = openConflicts(state)
   if (conflict)
-    return move('bay', 'recorded-twice', conflictWords(conflict), conflict.records.at(-1), conflict.wheel)
+    return move(
+      'bay',
+      'recorded-twice',
+      { fact: conflict.fact, phase: conflict.phase },
+      conflict.records.at(-1),
+      conflict.wheel,
+    )
   const [shut] = sealGate(state)
-  if (shut) return move('desk', 'seal-gate', shut.words, since, shut.wheel)
+  if (shut) return move('desk', 'seal-gate', { reason: shut }, since, shut.wheel)
   return authorizedBundles(state).length > 0 && state.payments.length === 0
-    ? move('desk', 'payment-open', 'Note the payment and seal the report.', since)
-    : move('desk', 'report-unsealed', 'Seal the report.', since)
+    ? move('desk', 'payment-open', {}, since)
+    : move('desk', 'report-unsealed', {}, since)
 }
 
-const driveWords = (state: OrderState): string => {
+/** Minutes of a proof drive that was begun and must go on; 0 where it is to begin, or begins again. */
+const drivenMinutes = (state: OrderState): number => {
   const proof = proofOf(state)
-  const minutes = state.drives.reduce((sum, drive) => sum + drive.minutes, 0)
-  return proof.verdict === 'not-yet-proven' && minutes > 0
-    ? `Proof drive: ${minutes} minutes driven, more to come.`
-    : 'Proof drive: 20 minutes, then watch the light.'
+  return proof.verdict === 'not-yet-proven' ? proof.minutes : 0
 }
 
 const missingAtDesk = (state: OrderState): Move | null => {
   const since = state.opened?.written ?? null
-  if (!state.complaint) return move('desk', 'complaint', 'Write down the complaint.', since)
-  if (!state.sheet) return move('desk', 'sheet', 'Choose the specification sheet.', since)
-  if (!state.authority.look) return move('desk', 'authority', 'Get consent to look.', since)
+  if (!state.complaint) return move('desk', 'complaint', {}, since)
+  if (!state.sheet) return move('desk', 'sheet', {}, since)
+  if (!state.authority.look) return move('desk', 'authority', {}, since)
   return null
 }
 
-const waitWords = {
-  'cooling-down': 'Waiting for the tires to cool.',
-  'customer-returns': 'Waiting for the customer to return.',
-  weather: 'Waiting for the weather.',
-  part: 'Waiting for a part.',
-  'trial-drive': 'The customer drives without the added devices.',
-} as const
-
 const endOf = (state: OrderState): Written | null => state.handedBack?.written ?? state.ended?.written ?? null
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-
-const move = (
-  mover: Mover,
-  code: string,
-  sentence: string,
-  since: Written | null | undefined,
-  wheel: WheelPosition | null = null,
-): Move => ({ mover, code, wheel, sentence, since: since?.writtenAt ?? null, until: null })

@@ -1,34 +1,38 @@
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
-import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
 
 /** How far it is proven that the light is out and will stay out. */
 export type Proof =
   | { readonly verdict: 'proven'; readonly minutes: number }
-  | { readonly verdict: 'not-yet-proven'; readonly why: string }
-  | { readonly verdict: 'not-fixed'; readonly why: string }
+  /** `minutes`: those driven so far with the light off. */
+  | {
+      readonly verdict: 'not-yet-proven'
+      readonly why: 'relearn-set-aside' | 'not-driven-enough'
+      readonly minutes: number
+    }
+  | ({ readonly verdict: 'not-fixed' } & Failure)
   | { readonly verdict: 'nothing-to-prove' }
+
+/** What shows that the repair did not hold. */
+export type Failure =
+  | { readonly why: 'light-on-drive' | 'light-on-at-closing' | 'lamp-dark' | 'relearn-refused' }
+  | { readonly why: 'sensor-silent' | 'id-misplaced'; readonly wheel: WheelPosition }
 
 /** Minutes of driving after which a warning would have come: 49 CFR 571.138 S4.2 allows the system 20. */
 export const proofDriveMinutes = 20
 
 export const proofOf = (state: OrderState): Proof => {
   const failure = whatFailed(state)
-  if (failure) return { verdict: 'not-fixed', why: failure }
+  if (failure) return { verdict: 'not-fixed', ...failure }
   const minutes = provingMinutes(state)
   const isDone = minutes >= proofDriveMinutes
   if (hasNothingToProve(state) && !isDone) return { verdict: 'nothing-to-prove' }
-  if (relearnIsSetAside(state))
-    return { verdict: 'not-yet-proven', why: 'the vehicle was not made to learn its sensors or tires here' }
-  if (isDone) return { verdict: 'proven', minutes }
-  return {
-    verdict: 'not-yet-proven',
-    why:
-      minutes > 0
-        ? `driven ${minutes} of the ${proofDriveMinutes} minutes that a warning may take`
-        : `not driven yet; a warning may take ${proofDriveMinutes} minutes to come`,
-  }
+  if (relearnIsSetAside(state)) return { verdict: 'not-yet-proven', why: 'relearn-set-aside', minutes }
+  return isDone
+    ? { verdict: 'proven', minutes }
+    : { verdict: 'not-yet-proven', why: 'not-driven-enough', minutes }
 }
 
 /** No work, or a look at the torque alone: nothing was done that a light could tell of. */
@@ -56,23 +60,21 @@ const provingMinutes = (state: OrderState): number => {
 const isGood = ({ lightAtEnd, lampCheckAfter }: OrderState['drives'][number]): boolean =>
   lightAtEnd === 'off' && lampCheckAfter === 'lights-and-goes-out'
 
-const whatFailed = (state: OrderState): string | null => {
+const whatFailed = (state: OrderState): Failure | null => {
   const drive = state.drives.at(-1)
   const light = state.closing.telltale
-  if (drive && !isGood(drive)) return 'the warning light did not stay off on the proof drive'
+  if (drive && !isGood(drive)) return { why: 'light-on-drive' }
   if (light?.behavior && light.behavior !== 'off' && !(drive && drive.written.seq > light.written.seq))
-    return 'the warning light is still on at the closing check'
-  if (light?.lampCheck === 'dark') return 'the warning light does not come on at the lamp check'
-  if (state.relearn?.result === 'refused') return 'the vehicle did not accept its sensors'
+    return { why: 'light-on-at-closing' }
+  if (light?.lampCheck === 'dark') return { why: 'lamp-dark' }
+  if (state.relearn?.result === 'refused') return { why: 'relearn-refused' }
   const silent = readingOrder.find((wheel) => {
     const reading = state.closing.wheels[wheel]?.sensor?.reading
     return reading?.answer === 'silent' && reading.tries >= 2
   })
-  if (silent) return `the ${wheelNames[silent]} sensor does not answer at the closing check`
+  if (silent) return { why: 'sensor-silent', wheel: silent }
   const misplaced = readingOrder.find((wheel) => isMisplaced(state, wheel))
-  return misplaced
-    ? `the vehicle has stored another ID at the ${wheelNames[misplaced]} than that wheel's sensor sends`
-    : null
+  return misplaced ? { why: 'id-misplaced', wheel: misplaced } : null
 }
 
 /** Whether the vehicle's stored ID at a wheel, in the notation it was read in, is another than the wheel's own. */

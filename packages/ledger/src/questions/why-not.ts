@@ -2,7 +2,7 @@ import { namedStep, type Step } from '@bayledger/reckoning/step'
 import { type Refusal, refuse } from '../admit/refusal.ts'
 import type { OrderState } from '../state.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
-import { bareReason, missingOnArrival, roadGate, wheelStatus } from './gates.ts'
+import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
 
 /**
  * Why a step of the plan may not be closed now; `null` where it may. It depends on the order alone, so the server that
@@ -71,7 +71,7 @@ const heldByWork = (state: OrderState, step: Step): Refusal | null => {
 
 const arrivalIncomplete = (state: OrderState): Refusal | null => {
   const [first] = missingOnArrival(state)
-  return first ? refuse('ARRIVAL_INCOMPLETE', { before: 'wheel-removal', reason: bareReason(first) }) : null
+  return first ? refuse('ARRIVAL_INCOMPLETE', { before: 'wheel-removal', reason: first }) : null
 }
 
 const wheelHeld = (state: OrderState, { wheel }: Pick<Step, 'wheel'>): Refusal | null => {
@@ -107,7 +107,7 @@ const learnsOnTheRoad = (state: OrderState): boolean => state.sheet?.sheet.relea
 /** The road gate as a refusal, for whatever moves the vehicle on the road. */
 export const roadShut = (state: OrderState): Refusal | null => {
   const [first] = roadGate(state)
-  return first ? refuse('ROAD_GATE_CLOSED', { reason: bareReason(first) }) : null
+  return first ? refuse('ROAD_GATE_CLOSED', { reason: first }) : null
 }
 
 const noConsentToDrive = (state: OrderState): Refusal | null =>

@@ -1,3 +1,4 @@
+import { isStoredAt } from '@bayledger/ledger/questions/stored-id'
 import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
@@ -17,7 +18,6 @@ import {
   temperature,
   words,
 } from './figures.ts'
-import { isStoredAt } from './stored-id.ts'
 import { expectsSensor, gaugeCell, wheelsOf, whyNot } from './wheel-lines.ts'
 
 /** Gauge and sensor of every wheel, and what the vehicle had stored, before anything was touched or after. */

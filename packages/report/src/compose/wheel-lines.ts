@@ -1,5 +1,5 @@
+import { pressureAsLeft } from '@bayledger/ledger/questions/as-left'
 import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
-import type { Pressure } from '@bayledger/reckoning/quantity'
 import { axleOf, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Cell, Severity, WheelLine } from '../content.ts'
 import { gap, labelPressure, lastFour, notChecked, plural, pressure, words } from './figures.ts'
@@ -36,14 +36,6 @@ export const whyNot = (readings: WheelReadings | undefined, field: string): stri
 export const gaugeCell = (readings: WheelReadings | undefined): Cell => {
   if (readings?.gauge) return pressure(readings.gauge.pressure)
   return whyNot(readings, 'gauge') === null ? notChecked : gap('could not be checked')
-}
-
-/** The last pressure on record after the work: as set, or as gauged at the closing check. */
-export const pressureAsLeft = (state: OrderState, wheel: WheelPosition): Pressure | null => {
-  const set = state.work[wheel]?.pressure
-  const gauged = state.closing.wheels[wheel]?.gauge
-  if (!set) return gauged?.pressure ?? null
-  return gauged && gauged.written.seq > set.written.seq ? gauged.pressure : set.asLeft
 }
 
 const afterCell = (state: OrderState, wheel: WheelPosition): Cell => {

@@ -12,11 +12,13 @@ import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { lights } from './lights.ts'
+import { moves } from './moves.ts'
 import { partRefusals } from './part-refusals.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
 import { steps } from './steps.ts'
+import { verdicts } from './verdicts.ts'
 import { wheels } from './wheels.ts'
 import { workCautions } from './work-cautions.ts'
 
@@ -32,6 +34,7 @@ export const english: Language = {
   findingTitles,
   gates,
   lights,
+  moves,
   partRefusals,
   reasons,
   refusals,
@@ -40,6 +43,7 @@ export const english: Language = {
   bundles,
   customerCautions,
   estimateLines,
+  verdicts,
   wheels,
   workCautions,
 }

@@ -1,3 +1,4 @@
+import type { WrenchDoubt } from '@bayledger/ledger/hold'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { bundleTitle } from '../bundles.ts'
 import type { GatesWording } from '../gates.ts'
@@ -15,6 +16,17 @@ const the = (wheel: WheelPosition | null, thing: string): string =>
 const The = (wheel: WheelPosition | null, thing: string): string =>
   wheel === null ? `A ${thing}` : `The ${wheels.names[wheel]} ${thing}`
 
+const because = (doubt: WrenchDoubt): string => {
+  switch (doubt.why) {
+    case 'day':
+      return `was due for calibration on ${doubt.dueOn}`
+    case 'cycles':
+      return `has ${doubt.cycles} clicks and is due at ${doubt.dueAt}`
+    case 'quarantined':
+      return 'is quarantined'
+  }
+}
+
 export const gates: GatesWording = {
   sheet: () => 'Choose the specification sheet of this vehicle.',
   surroundings: () => 'Record the outdoor temperature and the state of the tires.',
@@ -29,7 +41,10 @@ export const gates: GatesWording = {
     keeps === 'here'
       ? `A finding keeps the vehicle here: ${findingTitles[finding]}. Repair it or record the refusal.`
       : `A finding keeps the vehicle off the road: ${findingTitles[finding]}. Settle it or record the refusal.`,
-  'wrench-doubtful': (_wheel, { asWritten }) => asWritten,
+  'wrench-doubtful': (wheel, doubt) =>
+    'asWritten' in doubt
+      ? doubt.asWritten
+      : `The wrench ${doubt.wrench} ${because(doubt)}. Withdraw this round with a second person, then torque ${the(wheel, 'wheel')} again with another wrench.`,
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
   'estimate-unanswered': (_wheel, { bundle }) =>
     `"${bundleTitle({ bundles, wheels }, bundle)}" has no answer yet. Ask the customer: Yes, No or Later.`,

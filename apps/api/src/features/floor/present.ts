@@ -1,4 +1,5 @@
 import type { FloorRow } from '@bayledger/contract/orders'
+import { presentMove } from '../../core/present-move.ts'
 import { movesAt } from '../entries/service/moves-at.ts'
 import type { FloorRowStored } from './store.ts'
 
@@ -17,5 +18,5 @@ export const presentFloorRow = (row: FloorRowStored, now: string): FloorRow => (
   vehicleDescription: row.vehicleDescription,
   color: row.color,
   plate: row.plate,
-  moves: [...movesAt(row.agenda, now)],
+  moves: movesAt(row.agenda, now).map(presentMove),
 })

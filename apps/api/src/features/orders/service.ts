@@ -3,6 +3,7 @@ import { type SideKind, sideKinds } from '@bayledger/ledger/side-kinds'
 import { holdsMoneyInline } from '@bayledger/ledger/sides'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import { presentMove } from '../../core/present-move.ts'
 import { sidesFor } from '../../core/sides-for.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomerFor } from '../customers/service.ts'
@@ -41,7 +42,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     customer,
     vehicle,
     history,
-    moves: nextMoves(state, deps.clock.now().toISOString()),
+    moves: nextMoves(state, deps.clock.now().toISOString()).map(presentMove),
     readOnly: doubt ? { ...doubt, words: doubtWords(doubt) } : null,
   }
 }

@@ -5,6 +5,7 @@ import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
 import { english } from '@bayledger/wording/en/english'
+import { gateWords } from '@bayledger/wording/gates'
 import { refusalWords } from '@bayledger/wording/refusals'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps, Parts } from '../../deps.ts'
@@ -49,7 +50,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const earlier = reports.find((report) => report.entryId === entryId)
   if (earlier) return describe(deps, earlier, entries.find(({ id }) => id === entryId)?.seq ?? 0)
   const [closed] = sealGate(state)
-  if (closed) throw new AppError('REPORT_NOT_DUE', closed.words, { reason: closed.code })
+  if (closed) throw new AppError('REPORT_NOT_DUE', gateWords(english.gates, closed), { reason: closed.code })
   const now = deps.clock.now()
   const at = now.toISOString()
   const number = reportNumber(state.opened?.orderNumber ?? '', reports.length)

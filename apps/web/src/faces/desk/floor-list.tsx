@@ -73,9 +73,9 @@ function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
           {row.vehicleDescription}
           {facts.length === 0 ? '' : ` · ${facts.join(' · ')}`}
         </span>
-        <span>{first?.sentence ?? 'Finished.'}</span>
+        <span>{first?.words ?? 'Finished.'}</span>
         {others.map((move) => (
-          <span key={`${move.code} ${move.wheel}`}>Also: {move.sentence}</span>
+          <span key={`${move.code} ${move.wheel}`}>Also: {move.words}</span>
         ))}
       </NavLink>
     </li>

@@ -13,7 +13,9 @@ const row = (
     isOpen: true,
     openedAt: '2026-01-12T13:00:00.000Z',
     promisedAt: null,
-    moves: [{ mover, code, wheel: null, sentence: '', since: '2026-01-12T14:00:00.000Z', until: null }],
+    moves: [
+      { mover, code, wheel: null, values: {}, words: '', since: '2026-01-12T14:00:00.000Z', until: null },
+    ],
     ...rest,
   }) as FloorRow
 

@@ -1,6 +1,6 @@
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
-import { bareReason, brokenSensors, handBackGate, insecureWheels, sealGate } from '../../questions/gates.ts'
+import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../../questions/gates.ts'
 import { proofOf } from '../../questions/proof.ts'
 import { definitionOf } from '../../registry.ts'
 import { isSamePerson } from '../../same-person.ts'
@@ -27,14 +27,14 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
         : refuse('REPORT_SUPERSEDES_OTHER', {}),
     (state) => {
       const [first] = sealGate(state)
-      return first ? refuse('SEAL_GATE_CLOSED', { reason: bareReason(first) }) : null
+      return first ? refuse('SEAL_GATE_CLOSED', { reason: first }) : null
     },
   ],
   'order.handed_back': [
     (state) => (state.reports.length > 0 ? null : refuse('REPORT_NOT_SEALED', {})),
     (state) => {
       const [first] = handBackGate(state)
-      return first ? refuse('HAND_BACK_GATE_CLOSED', { reason: bareReason(first) }) : null
+      return first ? refuse('HAND_BACK_GATE_CLOSED', { reason: first }) : null
     },
     (state, { payload }) =>
       proofOf(state).verdict === 'not-yet-proven' && payload.releaseAgreedBy === null

@@ -3,7 +3,7 @@ import { refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { canonicalText, digestOf } from '../../hash-chain.ts'
 import { evidenceOf } from '../../questions/evidence-of.ts'
-import { bareReason, missingOnArrival } from '../../questions/gates.ts'
+import { missingOnArrival } from '../../questions/gates.ts'
 import type { findingKinds } from './kinds.ts'
 import { areSameFacts } from './same-facts.ts'
 
@@ -26,7 +26,7 @@ export const findingRules: Rules<keyof typeof findingKinds> = {
         : refuse('DIAGNOSIS_NOT_CURRENT', {}),
     (state) => {
       const [first] = missingOnArrival(state)
-      return first ? refuse('ARRIVAL_INCOMPLETE', { before: 'findings', reason: bareReason(first) }) : null
+      return first ? refuse('ARRIVAL_INCOMPLETE', { before: 'findings', reason: first }) : null
     },
   ],
   'stop.told': [

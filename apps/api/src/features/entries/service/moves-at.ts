@@ -1,4 +1,4 @@
-import type { Move } from '@bayledger/ledger/questions/moves'
+import type { Move } from '@bayledger/ledger/questions/move'
 import type { AgendaStage } from '../store/projections/head.ts'
 
 export type { AgendaStage }

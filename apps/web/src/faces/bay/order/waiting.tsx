@@ -1,5 +1,7 @@
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import type { OrderState } from '@bayledger/ledger/state'
+import { moves } from '@bayledger/wording/en/moves'
+import { moveWords } from '@bayledger/wording/moves'
 import { StepScreen } from '../form/step-screen.tsx'
 
 /** Shown while someone else must act: who, and for what. */
@@ -8,7 +10,7 @@ export function Waiting({ state }: { state: OrderState }) {
     <StepScreen title="Nothing for the bay now">
       {nextMoves(state, new Date().toISOString()).map((move) => (
         <p key={`${move.code} ${move.wheel}`} className="sentence">
-          {move.sentence}
+          {moveWords(moves, move)}
         </p>
       ))}
     </StepScreen>

@@ -36,7 +36,7 @@ export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string })
           <strong>{row.vehicleDescription}</strong>
           {said.map((move) => (
             <span key={`${move.code} ${move.wheel}`} className="vehicle-row-sentence">
-              {move.sentence}
+              {move.words}
             </span>
           ))}
           <span className="quiet">{facts.join(' · ')}</span>

@@ -1,5 +1,7 @@
-import { proofDriveMinutes, proofOf } from '@bayledger/ledger/questions/proof'
+import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
+import { isFixed } from '@bayledger/ledger/questions/verdicts'
 import { lights } from '@bayledger/wording/en/lights'
+import { verdicts } from '@bayledger/wording/en/verdicts'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { Row } from '../form/rows.ts'
 import { howWords, sourceWords } from './step-words.ts'
@@ -44,7 +46,7 @@ const rows: readonly Row[] = [
 /** The proof drive: drives add up until the light has stayed off for the minutes that a warning may take. */
 export function DriveForm(props: WorkFormProps) {
   const { state, step } = props
-  const proof = proofOf(state)
+  const verdict = isFixed(state)
   return (
     <WorkRows
       {...props}
@@ -52,8 +54,8 @@ export function DriveForm(props: WorkFormProps) {
       rows={() => rows}
       recordWord="Record the drive"
       how={
-        state.drives.length > 0 && proof.verdict !== 'proven' && 'why' in proof
-          ? `So far: ${proof.why}. ${howWords(step)}`
+        state.drives.length > 0 && verdict.verdict !== 'proven'
+          ? `So far: ${verdicts.because(verdict)}. ${howWords(step)}`
           : howWords(step)
       }
       whyNot={(values) => {

@@ -1,7 +1,9 @@
 import { missingOnArrival, placardPsi } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { gates } from '@bayledger/wording/en/gates'
 import { lights } from '@bayledger/wording/en/lights'
+import { gateWords } from '@bayledger/wording/gates'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
@@ -44,7 +46,7 @@ export function AsReceived({ order }: OrderPart) {
             <SeverityMark severity="not-checked">
               <ul>
                 {missing.map((reason) => (
-                  <li key={`${reason.code} ${reason.wheel}`}>{reason.words}</li>
+                  <li key={`${reason.code} ${reason.wheel}`}>{gateWords(gates, reason)}</li>
                 ))}
               </ul>
             </SeverityMark>

@@ -75,11 +75,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
       {editing === 'end' ? <EndOrder order={order} onClose={() => setEditing(null)} /> : null}
       {order.moves.map((move) => (
         <Sentence key={`${move.code} ${move.wheel}`}>
-          {move.mover === 'customer' ? (
-            <CustomerWait order={order} sentence={move.sentence} />
-          ) : (
-            move.sentence
-          )}
+          {move.mover === 'customer' ? <CustomerWait order={order} words={move.words} /> : move.words}
           {move.since === null || move.mover === 'nobody' ? null : (
             <span className="quiet"> {minutes(ageMinutes(move.since, now))}</span>
           )}
@@ -90,11 +86,11 @@ function OrderHead({ order }: { order: ReadOrder }) {
 }
 
 /** "Waiting for the customer: link sent 09:12, opened 09:20." Opening a link is not an entry, so it is queried here. */
-function CustomerWait({ order, sentence }: { order: ReadOrder; sentence: string }) {
+function CustomerWait({ order, words }: { order: ReadOrder; words: string }) {
   const clock = useShopClock()
   const links = useQuery(linksQuery(order.orderId))
   const link = links.data?.links.filter(({ revokedAt }) => revokedAt === null).at(-1)
-  if (link === undefined) return sentence
+  if (link === undefined) return words
   const opened = link.openedAt[0]
   return `Waiting for the customer: link sent ${clockTime(link.createdAt, clock)}, ${opened === undefined ? 'not opened yet' : `opened ${clockTime(opened, clock)}`}.`
 }

@@ -1,6 +1,8 @@
 import { sealOrderReport } from '@bayledger/contract/reports'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
 import { owedCents } from '@bayledger/ledger/questions/money'
+import { gates } from '@bayledger/wording/en/gates'
+import { gateWords } from '@bayledger/wording/gates'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
@@ -104,7 +106,12 @@ function SealReport({ order }: OrderPart) {
   return (
     <>
       {seal.isError ? <ProblemNotice problem={problemText(seal.error)} /> : null}
-      <Button look="main" busy={seal.isPending} whyNot={first?.words} onClick={() => seal.mutate()}>
+      <Button
+        look="main"
+        busy={seal.isPending}
+        whyNot={first && gateWords(gates, first)}
+        onClick={() => seal.mutate()}
+      >
         {seal.isPending ? 'Composing and sealing' : 'Seal the report'}
       </Button>
     </>

@@ -1,9 +1,14 @@
-import { proofOf, roadGate } from '@bayledger/ledger/questions/gates'
+import { roadGate } from '@bayledger/ledger/questions/gates'
+import { isFixed } from '@bayledger/ledger/questions/verdicts'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { wheelNames } from '@bayledger/reckoning/wheels'
+import { gates } from '@bayledger/wording/en/gates'
 import { steps as stepWords } from '@bayledger/wording/en/steps'
+import { verdicts } from '@bayledger/wording/en/verdicts'
+import { gateWords } from '@bayledger/wording/gates'
 import { stepDoes } from '@bayledger/wording/steps'
+import { fixedSentence } from '@bayledger/wording/verdicts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { Section } from '../../../ui/section.tsx'
@@ -25,7 +30,7 @@ export function WorkPart({ order }: OrderPart) {
           <ul className="gate">
             {gate.map((reason) => (
               <li key={`${reason.code} ${reason.wheel}`}>
-                <strong>{reason.words}</strong>
+                <strong>{gateWords(gates, reason)}</strong>
               </li>
             ))}
           </ul>
@@ -71,10 +76,4 @@ function StepLine({ step, order }: OrderPart & { step: Step }) {
   )
 }
 
-export const proofSentence = (state: OrderState): string => {
-  const proof = proofOf(state)
-  if (proof.verdict === 'proven')
-    return `Proven: the light stayed off for ${proof.minutes} minutes of driving.`
-  if (proof.verdict === 'nothing-to-prove') return 'No work was authorized that the light could prove.'
-  return `${proof.verdict === 'not-fixed' ? 'Not fixed' : 'Not yet proven'}: ${proof.why}.`
-}
+export const proofSentence = (state: OrderState): string => fixedSentence(verdicts, isFixed(state))

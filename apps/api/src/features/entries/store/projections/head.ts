@@ -1,4 +1,5 @@
-import { type Move, nextMoves } from '@bayledger/ledger/questions/moves'
+import type { Move } from '@bayledger/ledger/questions/move'
+import { nextMoves } from '@bayledger/ledger/questions/moves'
 import type { OrderState } from '@bayledger/ledger/state'
 
 /** Moves from an instant on; the first stage holds from the last entry. */

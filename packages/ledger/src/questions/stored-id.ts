@@ -1,6 +1,6 @@
-import type { VehicleCheck } from '@bayledger/ledger/state'
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { VehicleCheck } from '../state.ts'
 
 type ModuleRead = NonNullable<VehicleCheck['module']>
 

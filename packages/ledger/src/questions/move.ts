@@ -1,0 +1,73 @@
+import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { StepNamed } from '@bayledger/reckoning/step'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { PayloadOf } from '../registry.ts'
+import type { Conflict, Written } from '../state.ts'
+import type { GateReason } from './gate-reason.ts'
+
+/** Who must act next. Computed, never set: a status set by hand lies by lunchtime. */
+export type Mover =
+  | 'desk'
+  | 'manager'
+  | 'bay'
+  | 'torque-check'
+  | 'parts'
+  | 'customer'
+  | 'out-on-the-road'
+  | 'waiting-until'
+  | 'nobody'
+
+type NoValues = Readonly<Record<string, never>>
+
+/** What each move is made of, beside its wheel. */
+export type MoveValues = {
+  readonly finished: NoValues
+  /** `null`: the wheel that came off; otherwise the step of the plan. */
+  readonly 'torque-check': { readonly step: StepNamed | null }
+  readonly 'wheel-off': NoValues
+  readonly 'wheel-untorqued': NoValues
+  readonly 'stop-untold': { readonly finding: FindingCode; readonly wheels: readonly WheelPosition[] }
+  readonly 'sensor-broken': NoValues
+  readonly wait: { readonly reason: PayloadOf<'wait.set'>['reason'] }
+  readonly complaint: NoValues
+  readonly sheet: NoValues
+  readonly authority: NoValues
+  readonly 'arrival-check': { readonly left: number; readonly first: GateReason }
+  readonly 'recorded-twice': Pick<Conflict, 'fact' | 'phase'>
+  /** `changed`: there are findings, and readings have changed since. */
+  readonly 'findings-uncomputed': { readonly changed: boolean }
+  readonly 'findings-unconfirmed': NoValues
+  readonly 'estimate-missing': NoValues
+  readonly 'estimate-unshown': NoValues
+  readonly 'estimate-unanswered': NoValues
+  readonly 'part-promised': { readonly partCode: string }
+  readonly 'step-open': { readonly step: StepNamed }
+  readonly 'step-blocked': NoValues
+  /** Minutes driven so far with the light off. */
+  readonly 'drive-open': { readonly minutes: number }
+  readonly 'seal-gate': { readonly reason: GateReason }
+  readonly 'payment-open': NoValues
+  readonly 'report-unsealed': NoValues
+  readonly keys: NoValues
+}
+export type MoveCode = keyof MoveValues
+
+type MoveOf<Code extends MoveCode> = {
+  readonly mover: Mover
+  readonly code: Code
+  readonly wheel: WheelPosition | null
+  readonly values: MoveValues[Code]
+  readonly since: string | null
+  readonly until: string | null
+}
+
+/** One thing an order waits for. `since` is when the wait began; `until` only where somebody named a time. */
+export type Move = { readonly [Code in MoveCode]: MoveOf<Code> }[MoveCode]
+
+export const move = <Code extends MoveCode>(
+  mover: Mover,
+  code: Code,
+  values: MoveValues[Code],
+  since: Written | null | undefined,
+  wheel: WheelPosition | null = null,
+): MoveOf<Code> => ({ mover, code, wheel, values, since: since?.writtenAt ?? null, until: null })

@@ -1,0 +1,110 @@
+import type { Work } from '@bayledger/reckoning/estimate'
+import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
+import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { OrderState } from '../state.ts'
+import { pressureAsLeft } from './as-left.ts'
+import { authorizedBundles, placardPsi, proofOf, roadGate } from './gates.ts'
+import type { Failure } from './proof.ts'
+import { isStoredAt } from './stored-id.ts'
+
+/** "Can I drive it?", for the customer who takes the vehicle: answered once for the desk, the telephone and the report. */
+export type DriveVerdict = 'drive-normally' | 'check-weekly' | 'do-not-drive'
+
+/** The careful answer wherever a fact is missing. */
+export const mayDrive = (state: OrderState): DriveVerdict => {
+  // A refusal on record lets the customer take the vehicle; it does not make it safe.
+  if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
+  // Nobody has judged the vehicle: no report says yes to that.
+  if (!state.diagnosis) return 'do-not-drive'
+  const careful =
+    isFixed(state).verdict !== 'proven' ||
+    state.diagnosis.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
+    safetyLeftUndone(state) ||
+    roadPositions.some((wheel) => mayBeLow(state, wheel))
+  return careful ? 'check-weekly' : 'drive-normally'
+}
+
+const safetyLeftUndone = (state: OrderState): boolean =>
+  (state.estimates.at(-1)?.scope.bundles ?? []).some(
+    ({ safety, bundleKey }) => safety && state.answers[bundleKey]?.answer !== 'authorized',
+  )
+
+/** 2 psi under the label is where the findings begin to call a tire low. */
+const lowBy = 2
+
+const mayBeLow = (state: OrderState, wheel: WheelPosition): boolean => {
+  const held = pressureAsLeft(state, wheel) ?? state.arrival.wheels[wheel]?.gauge?.pressure ?? null
+  const label = placardPsi(state, wheel)
+  return held === null || label === null || pressureIn('psi', held) <= label - lowBy
+}
+
+/** "Is it fixed, and how do we know?" */
+export type FixedVerdict =
+  /** `sensors`: how many the vehicle is shown to recognize; `null` where it has none to recognize. */
+  | { readonly verdict: 'proven'; readonly minutes: number; readonly sensors: number | null }
+  | { readonly verdict: 'not-yet-proven'; readonly why: 'relearn-set-aside' }
+  | { readonly verdict: 'not-yet-proven'; readonly why: 'not-driven-enough'; readonly minutes: number }
+  | { readonly verdict: 'not-yet-proven'; readonly why: 'no-findings' | 'nothing-found' }
+  | {
+      readonly verdict: 'not-yet-proven'
+      readonly why: 'sensors-unrecognized'
+      readonly minutes: number
+      readonly recognized: number
+      readonly sensors: number
+    }
+  | { readonly verdict: 'not-fixed'; readonly why: 'nothing-authorized' }
+  | ({ readonly verdict: 'not-fixed' } & Failure)
+
+/** Proven, not yet proven or not fixed, and nothing softer. */
+export const isFixed = (state: OrderState): FixedVerdict => {
+  const proof = proofOf(state)
+  switch (proof.verdict) {
+    case 'not-fixed':
+      return proof
+    case 'not-yet-proven':
+      return proof.why === 'relearn-set-aside'
+        ? { verdict: proof.verdict, why: proof.why }
+        : { verdict: proof.verdict, why: proof.why, minutes: proof.minutes }
+    case 'nothing-to-prove':
+      if (!state.diagnosis) return { verdict: 'not-yet-proven', why: 'no-findings' }
+      return state.diagnosis.diagnosis.primary
+        ? { verdict: 'not-fixed', why: 'nothing-authorized' }
+        : { verdict: 'not-yet-proven', why: 'nothing-found' }
+    case 'proven':
+      return provenWith(state, proof.minutes)
+  }
+}
+
+const provenWith = (state: OrderState, minutes: number): FixedVerdict => {
+  if (state.sheet?.sheet.system !== 'direct') return { verdict: 'proven', minutes, sensors: null }
+  const monitored = monitoredWheels(state)
+  const sensors = monitored.length
+  const recognized = monitored.filter((wheel) => isRecognized(state, wheel)).length
+  return recognized === sensors
+    ? { verdict: 'proven', minutes, sensors }
+    : { verdict: 'not-yet-proven', why: 'sensors-unrecognized', minutes, recognized, sensors }
+}
+
+const monitoredWheels = (state: OrderState): readonly WheelPosition[] =>
+  state.sheet?.sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
+
+/** The vehicle holds the wheel's ID at its place, read last; or the vehicle confirmed the wheel when it learned. */
+const isRecognized = (state: OrderState, wheel: WheelPosition): boolean => {
+  if (state.closing.module?.state === 'read') {
+    const id =
+      idOf(state, wheel, 'closing') ?? state.work[wheel]?.fitted?.sensorId ?? idOf(state, wheel, 'arrival')
+    return isStoredAt(state.closing.module, wheel, id)
+  }
+  if (state.relearn) return state.relearn.result === 'learned' && state.relearn.confirmed.includes(wheel)
+  const changesIds = authorizedBundles(state).some(({ works }) =>
+    works.some(({ kind }) => changingIds.has(kind)),
+  )
+  return !changesIds && isStoredAt(state.arrival.module, wheel, idOf(state, wheel, 'arrival'))
+}
+
+const changingIds: ReadonlySet<Work['kind']> = new Set(['fit-sensor', 'relearn', 'rotate', 'swap-wheels'])
+
+const idOf = (state: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): string | null => {
+  const reading = state[phase].wheels[wheel]?.sensor?.reading
+  return reading?.answer === 'answered' ? reading.id : null
+}

@@ -1,0 +1,73 @@
+import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
+import type { FixedVerdict } from '@bayledger/ledger/questions/verdicts'
+import type { VerdictsWording } from '../verdicts.ts'
+import { wheels } from './wheels.ts'
+
+const off = (minutes: number): string => `the light stayed off for ${minutes} minutes`
+
+const failures = {
+  'light-on-drive': 'the warning light did not stay off on the proof drive',
+  'light-on-at-closing': 'the warning light is still on at the closing check',
+  'lamp-dark': 'the warning light does not come on at the lamp check',
+  'relearn-refused': 'the vehicle did not accept its sensors',
+  'nothing-authorized': 'the cause is found and no work on it was authorized',
+} as const
+
+const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): string => {
+  switch (verdict.why) {
+    case 'sensor-silent':
+      return `the ${wheels.names[verdict.wheel]} sensor does not answer at the closing check`
+    case 'id-misplaced':
+      return `the vehicle has stored another ID at the ${wheels.names[verdict.wheel]} than that wheel's sensor sends`
+    default:
+      return failures[verdict.why]
+  }
+}
+
+const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven' }>): string => {
+  switch (verdict.why) {
+    case 'relearn-set-aside':
+      return 'the vehicle was not made to learn its sensors or tires here'
+    case 'not-driven-enough':
+      return verdict.minutes > 0
+        ? `driven ${verdict.minutes} of the ${proofDriveMinutes} minutes that a warning may take`
+        : `not driven yet; a warning may take ${proofDriveMinutes} minutes to come`
+    case 'no-findings':
+      return 'no findings were issued'
+    case 'nothing-found':
+      return 'nothing was found to repair today'
+    case 'sensors-unrecognized':
+      return `${off(verdict.minutes)}, but only ${verdict.recognized} of ${verdict.sensors} sensors are shown to be recognized by the car`
+  }
+}
+
+export const verdicts: VerdictsWording = {
+  drive: {
+    'drive-normally': 'Yes, drive normally.',
+    'check-weekly': 'Yes, but check pressures weekly.',
+    'do-not-drive': 'No. Please do not drive it. Call us.',
+  },
+  fixed: { proven: 'Proven', 'not-yet-proven': 'Not yet proven', 'not-fixed': 'Not fixed' },
+  because: (verdict) => {
+    switch (verdict.verdict) {
+      case 'proven':
+        return verdict.sensors === null
+          ? off(verdict.minutes)
+          : `car recognizes all ${verdict.sensors} sensors and ${off(verdict.minutes)}`
+      case 'not-yet-proven':
+        return notYetProven(verdict)
+      case 'not-fixed':
+        return notFixed(verdict)
+    }
+  },
+  severity: {
+    'do-not-drive': 'Do not drive',
+    'do-not-open-the-tire': 'Do not open the tire',
+    'repair-before-release': 'Repair before release',
+    cause: 'Cause',
+    'also-found': 'Also found',
+    unexplained: 'Not explained yet',
+    'not-checked': 'Not checked',
+    'for-information': 'For information',
+  },
+}

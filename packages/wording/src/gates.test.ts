@@ -1,0 +1,56 @@
+import type { GateCode, GateValues } from '@bayledger/ledger/questions/gate-reason'
+import { describe, expect, it } from 'vitest'
+import { faultOf } from '../test-support/plain-sentence.ts'
+import { english } from './en/english.ts'
+import { gateWords } from './gates.ts'
+
+const step = {
+  stepKey: 'RR.wheel.off',
+  code: 'take-wheel-off',
+  wheel: 'RR',
+  round: null,
+  values: {},
+} as const
+
+/** Every case of every reason. */
+const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
+  sheet: [{}],
+  surroundings: [{}],
+  'warning-light': [{}],
+  gauge: [{}],
+  sensor: [{}],
+  'control-module': [{}],
+  'wheel-off': [{}],
+  'wheel-untorqued': [{}],
+  'wheel-unchecked': [{}],
+  'stop-open': [
+    { finding: 'stem-leaking', keeps: 'here' },
+    { finding: 'run-low-damage-possible', keeps: 'off-the-road' },
+  ],
+  'wrench-doubtful': [
+    { why: 'day', wrench: 'TW-1', dueOn: '2026-01-01' },
+    { why: 'cycles', wrench: 'TW-1', cycles: 5_001, dueAt: 5_000 },
+    { why: 'quarantined', wrench: 'TW-1' },
+  ],
+  'findings-unconfirmed': [{}],
+  'estimate-unanswered': [{ bundle: { bundleKey: 'sensor', title: 'sensor', wheels: ['RR'] } }],
+  'step-open': [{ step }],
+  'sensor-broken': [{}],
+  'recorded-twice': [
+    { fact: 'gauge', phase: 'arrival' },
+    { fact: 'control-module', phase: 'closing' },
+  ],
+}
+
+describe('the reason for a shut gate', () => {
+  for (const [code, values] of Object.entries(cases) as [GateCode, readonly GateValues[GateCode][]][])
+    for (const wheel of ['LF', null] as const)
+      it.each(values)(`${code} at ${wheel} of %j is a plain sentence`, (of) => {
+        expect(faultOf(gateWords(english.gates, { code, wheel, values: of }))).toBeNull()
+      })
+
+  it('keeps the words of a hold that an older ledger wrote in words', () => {
+    const values = { asWritten: 'The wrench TW-1 is quarantined. Take another one.' }
+    expect(gateWords(english.gates, { code: 'wrench-doubtful', wheel: null, values })).toBe(values.asWritten)
+  })
+})
