@@ -1,3 +1,5 @@
+import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
+import type { BesideFindings } from '@bayledger/wording/severities'
 /**
  * Everything a report says, as plain values already in words and figures: composing it reads the ledger,
  * laying it out reads nothing else. Two equal contents give the same bytes before sealing.
@@ -21,31 +23,8 @@ export type ReportContent = {
   readonly sections: readonly Section[]
 }
 
-/** Words that grade what a line says; each has one shape, and the word is always printed with it. */
-export type Severity =
-  | 'do-not-drive'
-  | 'do-not-open-the-tire'
-  | 'repair-before-release'
-  | 'cause'
-  | 'also-found'
-  | 'contradiction'
-  | 'for-information'
-  | 'not-checked'
-  | 'could-not-be-checked'
-  | 'good-as-measured'
-
-export const severityWords: Readonly<Record<Severity, string>> = {
-  'do-not-drive': 'Do not drive',
-  'do-not-open-the-tire': 'Do not open the tire',
-  'repair-before-release': 'Repair before release',
-  cause: 'Cause',
-  'also-found': 'Also found',
-  contradiction: 'These cannot both be so',
-  'for-information': 'For information',
-  'not-checked': 'Not checked',
-  'could-not-be-checked': 'Could not be checked',
-  'good-as-measured': 'Good as measured',
-}
+/** What grades a line: a finding's own weight, or what stands beside findings. Its word is always printed with it. */
+export type Severity = FindingSeverity | BesideFindings
 
 /** A number with its unit. */
 export type Figure = { readonly kind: 'figure'; readonly value: string; readonly unit: string }

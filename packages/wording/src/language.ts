@@ -14,6 +14,7 @@ import type { PartRefusalsWording } from './part-refusals.ts'
 import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
 import type { RelearnWording } from './relearn.ts'
+import type { SeveritiesWording } from './severities.ts'
 import type { StepsWording } from './steps.ts'
 import type { VerdictsWording } from './verdicts.ts'
 import type { WheelsWording } from './wheels.ts'
@@ -41,6 +42,7 @@ export type Language = {
   readonly reasons: ReasonsWording
   readonly refusals: RefusalsWording
   readonly relearn: RelearnWording
+  readonly severities: SeveritiesWording
   readonly steps: StepsWording
   readonly bundles: BundlesWording
   readonly customerCautions: CustomerCautionsWording

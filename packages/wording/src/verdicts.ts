@@ -1,13 +1,11 @@
-import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
 import type { DriveVerdict, FixedVerdict } from '@bayledger/ledger/questions/verdicts'
 
-/** What is said of a vehicle as a whole: may it be driven, is it fixed and how do we know, how much a finding weighs. */
+/** What is said of a vehicle as a whole: may it be driven, and is it fixed and how do we know. */
 export type VerdictsWording = {
   readonly drive: Readonly<Record<DriveVerdict, string>>
   readonly fixed: Readonly<Record<FixedVerdict['verdict'], string>>
   /** Why the verdict is what it is: without a capital and without a period, to follow it after a colon. */
   readonly because: (verdict: FixedVerdict) => string
-  readonly severity: Readonly<Record<FindingSeverity, string>>
 }
 
 /** "Not yet proven" and "not driven yet; a warning may take 20 minutes to come". */

@@ -1,3 +1,4 @@
+import { inOrderOfReading, severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { english } from '@bayledger/wording/en/english'
@@ -9,7 +10,6 @@ import { personalText, type ReportContext } from './context.ts'
 import { number, sentence } from './figures.ts'
 import { unitWords } from './page-one.ts'
 import { authorName } from './people.ts'
-import { severityOf } from './severity-of.ts'
 
 /** Findings with their reasons, what contradicts itself, and what is not known. */
 export const findingsSection = (state: OrderState, context: ReportContext): Section => {
@@ -22,17 +22,15 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
     }
   const { diagnosis, evidence } = issued
   const lines: FindingLine[] = [
-    ...diagnosis.findings
-      .toSorted((one, other) => placeOf(one, diagnosis.primary) - placeOf(other, diagnosis.primary))
-      .map((finding) => ({
-        severity: severityOf(finding, diagnosis.primary),
-        sentence: sentenceFor(english, finding),
-        reasons: [
-          `${english.findingTitles[finding.code]}. ${english.confidence[finding.confidence].word}.`,
-          ...finding.because.map(reasonLine),
-          `Next: ${nextAction(english, finding)}`,
-        ],
-      })),
+    ...inOrderOfReading(diagnosis.findings, diagnosis.primary).map((finding) => ({
+      severity: severityOf(finding, diagnosis.primary),
+      sentence: sentenceFor(english, finding),
+      reasons: [
+        `${english.findingTitles[finding.code]}. ${english.confidence[finding.confidence].word}.`,
+        ...finding.because.map(reasonLine),
+        `Next: ${nextAction(english, finding)}`,
+      ],
+    })),
     ...diagnosis.contradictions
       .map((one) => wordedContradiction(english, one))
       .map(({ says, do: next }) => ({
@@ -58,13 +56,6 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
       { kind: 'findings', findings: lines },
     ],
   }
-}
-
-/** Stops, what explains the light, also found, ask first, for information; within each in the rules' order. */
-const placeOf = (finding: Finding, primary: string | null): number => {
-  const severity = severityOf(finding, primary)
-  const isPrimary = finding.kind !== 'stop' && finding.code === primary
-  return ['cause', 'also-found', 'not-checked', 'for-information'].indexOf(isPrimary ? 'cause' : severity)
 }
 
 const unchecked = (fields: readonly string[]): FindingLine[] =>

@@ -1,3 +1,4 @@
+import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { english } from '@bayledger/wording/en/english'
@@ -5,13 +6,12 @@ import { fieldWords } from '@bayledger/wording/fields'
 import { reasonWords } from '@bayledger/wording/reasons'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
-import { type Cell, type PageOne, severityWords } from '../content.ts'
+import type { Cell, PageOne } from '../content.ts'
 import { notDoneLines } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { clockWords, distance, number, recordedOr, sentence, words } from './figures.ts'
 import { nextLines } from './next-lines.ts'
 import { authorName } from './people.ts'
-import { severityOf } from './severity-of.ts'
 import { canDrive, fixed } from './verdicts.ts'
 import { whatWeDid } from './what-we-did.ts'
 import { wheelLines } from './wheel-lines.ts'
@@ -97,7 +97,7 @@ const found = (state: OrderState, context: ReportContext): PageOne['found'] => {
     severity: severityOf(first, primary),
     sentence: [
       ...told,
-      ...(alsoCause ? [`${severityWords.cause}: ${sentenceFor(english, cause)}`] : []),
+      ...(alsoCause ? [`${english.severities.cause}: ${sentenceFor(english, cause)}`] : []),
     ].join(' '),
     proof: proofOfFinding(cause ?? first),
     entry,

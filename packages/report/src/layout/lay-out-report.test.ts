@@ -1,6 +1,7 @@
+import { severities } from '@bayledger/wording/en/severities'
 import { describe, expect, it } from 'vitest'
 import { finishedOrder } from '../../test-support/finished-order.ts'
-import { type ReportContent, type Severity, severityWords } from '../content.ts'
+import type { ReportContent, Severity } from '../content.ts'
 import { layOutReport } from './lay-out-report.ts'
 import type { Content, Element, Furniture, Item, Mark } from './page-elements.ts'
 import { paper, sheet } from './paper.ts'
@@ -166,7 +167,7 @@ describe('page one', () => {
 })
 
 it('six shapes grade all ten severities, each with its word', () => {
-  const severities = Object.keys(severityWords) as Severity[]
+  const every = Object.keys(severities) as Severity[]
   expect(severities).toHaveLength(10)
   expect(new Set(severities.map((severity) => shapeOf[severity])).size).toBe(6)
 })

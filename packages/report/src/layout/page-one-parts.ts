@@ -1,4 +1,5 @@
-import { type PageOne, severityWords } from '../content.ts'
+import { severities } from '@bayledger/wording/en/severities'
+import type { PageOne } from '../content.ts'
 import { cellWords, figureMarks, layCell, widthOfFigure } from './cell.ts'
 import { entryMark } from './entry-mark.ts'
 import type { Flow } from './flow.ts'
@@ -43,7 +44,7 @@ export const layFound = (flow: Flow, { found }: PageOne, width: number, most: nu
   const inner = width - shapeInset - 4
   const style: Style = { ...strong, size: 10.5, tone }
   const lines = cutTo(
-    linesOf(`${severityWords[found.severity]}. ${found.sentence}`, style, inner),
+    linesOf(`${severities[found.severity]}. ${found.sentence}`, style, inner),
     most,
     style,
     inner,

@@ -1,5 +1,5 @@
+import { severities } from '@bayledger/wording/en/severities'
 import type { Block, FindingLine, Section } from '../content.ts'
-import { severityWords } from '../content.ts'
 import { entryMark } from './entry-mark.ts'
 import { ensure, type Flow, flowLines } from './flow.ts'
 import { content, type Element, element, furniture, type Item, rule } from './page-elements.ts'
@@ -58,7 +58,7 @@ const layFinding = (flow: Flow, finding: FindingLine): Item[] => {
   const onBar = shapeOf[finding.severity] === 'solid-bar'
   const tone = onBar ? 'paper' : 'ink'
   const width = sheetWidth - shapeInset - 4
-  const lead = linesOf(`${severityWords[finding.severity]}. ${finding.sentence}`, strong, width)
+  const lead = linesOf(`${severities[finding.severity]}. ${finding.sentence}`, strong, width)
   const reasons = finding.reasons.flatMap((reason) => linesOf(reason, body, width))
   const height = (lead.length + reasons.length) * lineHeight(body) + 6
   ensure(flow, height)

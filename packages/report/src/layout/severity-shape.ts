@@ -13,6 +13,7 @@ export const shapeOf: Readonly<Record<Severity, Shape>> = {
   'also-found': 'thin-rule',
   contradiction: 'thin-rule',
   'for-information': 'no-rule',
+  unexplained: 'dashed-outline',
   'not-checked': 'dashed-outline',
   'could-not-be-checked': 'dashed-outline',
   'good-as-measured': 'tick',

@@ -17,6 +17,7 @@ import { partRefusals } from './part-refusals.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
+import { severities } from './severities.ts'
 import { steps } from './steps.ts'
 import { verdicts } from './verdicts.ts'
 import { wheels } from './wheels.ts'
@@ -39,6 +40,7 @@ export const english: Language = {
   reasons,
   refusals,
   relearn,
+  severities,
   steps,
   bundles,
   customerCautions,

@@ -60,14 +60,4 @@ export const verdicts: VerdictsWording = {
         return notFixed(verdict)
     }
   },
-  severity: {
-    'do-not-drive': 'Do not drive',
-    'do-not-open-the-tire': 'Do not open the tire',
-    'repair-before-release': 'Repair before release',
-    cause: 'Cause',
-    'also-found': 'Also found',
-    unexplained: 'Not explained yet',
-    'not-checked': 'Not checked',
-    'for-information': 'For information',
-  },
 }

@@ -2,6 +2,7 @@ import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/hash-chain'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
+import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
@@ -67,11 +68,11 @@ const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
 
 type Told = CustomerOrder['findings'][number]['severity']
 
-/** A primary finding that needs another question is shown too, but never as the cause. */
+/** What stops the vehicle and what explains the light; one that needs another question is shown too, but never as the cause. */
 const toldAs = (finding: Finding, primary: string | null): Told | null => {
-  if (finding.kind === 'stop') return finding.stop ?? 'do-not-drive'
-  if (finding.code !== primary) return null
-  return finding.kind === 'ask' ? 'unexplained' : 'cause'
+  const severity = severityOf(finding, primary)
+  if (finding.kind === 'stop' || severity === 'cause') return severity as Told
+  return finding.code === primary ? 'unexplained' : null
 }
 
 /** What a customer is shown of the newest version, and the text that is kept with the answers to it. */

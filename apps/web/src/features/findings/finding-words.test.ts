@@ -1,14 +1,7 @@
+import { inOrderOfReading } from '@bayledger/ledger/questions/severity'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { describe, expect, it } from 'vitest'
-import {
-  headlineOf,
-  inOrderOfReading,
-  proofOf,
-  reasonTitle,
-  severityOf,
-  valueWords,
-  wordOf,
-} from './finding-words.ts'
+import { headlineOf, proofOf, reasonTitle, shapeOf, valueWords, wordOf } from './finding-words.ts'
 
 const finding = (change: Partial<Finding>): Finding => ({
   code: 'tire-low',
@@ -52,15 +45,15 @@ describe('the order of reading', () => {
 
   it('calls one finding the cause, and no other', () => {
     const other = finding({ code: 'sensor-silent' })
-    expect([wordOf(finding({}), 'tire-low'), severityOf(finding({}), 'tire-low')]).toEqual(['Cause', 'cause'])
-    expect([wordOf(other, 'tire-low'), severityOf(other, 'tire-low')]).toEqual(['Also found', 'also-found'])
+    expect([wordOf(finding({}), 'tire-low'), shapeOf(finding({}), 'tire-low')]).toEqual(['Cause', 'cause'])
+    expect([wordOf(other, 'tire-low'), shapeOf(other, 'tire-low')]).toEqual(['Also found', 'also-found'])
     expect(wordOf(finding({ kind: 'stop', stop: 'do-not-open-the-tire' }), null)).toBe('Do not open the tire')
   })
 
   it('never calls the cause what must be asked first', () => {
     const ask = finding({ code: 'retry-silent-wheel', kind: 'ask' })
-    expect([wordOf(ask, 'retry-silent-wheel'), severityOf(ask, 'retry-silent-wheel')]).toEqual([
-      'Ask first',
+    expect([wordOf(ask, 'retry-silent-wheel'), shapeOf(ask, 'retry-silent-wheel')]).toEqual([
+      'Not checked',
       'not-checked',
     ])
   })

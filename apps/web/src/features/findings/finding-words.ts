@@ -1,61 +1,32 @@
-import type { Finding, Hold, Reason, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { type FindingSeverity, severityOf } from '@bayledger/ledger/questions/severity'
+import type { Finding, Hold, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { inReadingOrder } from '@bayledger/reckoning/wheels'
 import { capitalized } from '@bayledger/wording/capitalized'
 import { fields } from '@bayledger/wording/en/fields'
 import { findingTitles } from '@bayledger/wording/en/finding-titles'
+import { severities } from '@bayledger/wording/en/severities'
 import { wheels as wheelsWording } from '@bayledger/wording/en/wheels'
 import { seenWords } from '@bayledger/wording/fields'
 import type { Severity } from './severity-mark.tsx'
 
-/** In the order in which findings are read. */
-export const findingGroups = ['stop', 'primary', 'also', 'ask', 'note'] as const
-export type FindingGroup = (typeof findingGroups)[number]
-
-/** Only the finding that explains the light is the cause; one that needs a question first is "ask first", whatever it explains. */
-const groupOf = ({ kind, code }: Finding, primary: string | null): FindingGroup => {
-  if (kind === 'stop' || kind === 'ask') return kind
-  if (code === primary) return 'primary'
-  return kind === 'note' ? 'note' : 'also'
+/** The shape of each weight, of the six that there are. */
+const shapes: Readonly<Record<FindingSeverity, Severity>> = {
+  'do-not-drive': 'do-not-drive',
+  'do-not-open-the-tire': 'do-not-drive',
+  'repair-before-release': 'do-not-drive',
+  cause: 'cause',
+  'also-found': 'also-found',
+  unexplained: 'not-checked',
+  'not-checked': 'not-checked',
+  'for-information': 'for-information',
 }
 
-/**
- * Stops, the one that explains the light (also where it must be asked first), also found, ask first, for information;
- * within each as the rules put them.
- */
-export const inOrderOfReading = (findings: readonly Finding[], primary: string | null): Finding[] => {
-  const placeOf = (finding: Finding): FindingGroup =>
-    finding.kind !== 'stop' && finding.code === primary ? 'primary' : groupOf(finding, primary)
-  return findingGroups.flatMap((group) => findings.filter((finding) => placeOf(finding) === group))
-}
+export const shapeOf = (finding: Finding, primary: string | null): Severity =>
+  shapes[severityOf(finding, primary)]
 
-const severities: Readonly<Record<FindingGroup, Severity>> = {
-  stop: 'do-not-drive',
-  primary: 'cause',
-  also: 'also-found',
-  ask: 'not-checked',
-  note: 'for-information',
-}
-
-export const severityOf = (finding: Finding, primary: string | null): Severity =>
-  severities[groupOf(finding, primary)]
-
-const stopWords: Readonly<Record<Stop, string>> = {
-  'do-not-drive': 'Do not drive',
-  'do-not-open-the-tire': 'Do not open the tire',
-  'repair-before-release': 'Repair before release',
-}
-
-const groupWords: Readonly<Record<FindingGroup, string>> = {
-  stop: 'Do not drive',
-  primary: 'Cause',
-  also: 'Also found',
-  ask: 'Ask first',
-  note: 'For information',
-}
-
-/** The word that always accompanies the shape. */
+/** The word that is always printed with the shape. */
 export const wordOf = (finding: Finding, primary: string | null): string =>
-  finding.stop === undefined ? groupWords[groupOf(finding, primary)] : stopWords[finding.stop]
+  severities[severityOf(finding, primary)]
 
 /** "Sensor does not answer: left front, right rear" */
 export const headlineOf = ({ code, wheels }: Finding): string => {

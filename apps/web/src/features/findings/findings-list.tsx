@@ -1,9 +1,11 @@
+import { inOrderOfReading } from '@bayledger/ledger/questions/severity'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { confidence } from '@bayledger/wording/en/confidence'
 import { contradictions as contradictionsWording } from '@bayledger/wording/en/contradictions'
 import { fields } from '@bayledger/wording/en/fields'
 import { findingActions } from '@bayledger/wording/en/finding-actions'
 import { reasons } from '@bayledger/wording/en/reasons'
+import { severities } from '@bayledger/wording/en/severities'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { fieldWords } from '@bayledger/wording/fields'
 import { reasonWords } from '@bayledger/wording/reasons'
@@ -14,10 +16,9 @@ import {
   figureText,
   headlineOf,
   holdWords,
-  inOrderOfReading,
   proofOf,
   reasonTitle,
-  severityOf,
+  shapeOf,
   unitWords,
   valueWords,
   wordOf,
@@ -55,7 +56,7 @@ export function FindingsList({ diagnosis, drawing, sentenceOf }: FindingsListPro
       {contradictions
         .map((one) => wordedContradiction(words, one))
         .map(({ code, says, do: action }) => (
-          <SeverityMark key={code} severity="also-found" word="These cannot both be so">
+          <SeverityMark key={code} severity="also-found" word={severities.contradiction}>
             <p>{says}</p>
             <p>
               <strong>{action}</strong>
@@ -78,7 +79,7 @@ function FindingMark({ finding, primary, drawing, sentence }: FindingMarkProps) 
   const proof = proofOf(finding)
   const [first] = finding.because
   return (
-    <SeverityMark severity={severityOf(finding, primary)} word={word}>
+    <SeverityMark severity={shapeOf(finding, primary)} word={word}>
       <details className="finding">
         <summary className="finding-summary">
           <span className="for-screen-readers">{word}: </span>

@@ -1,5 +1,6 @@
 import type { Evidence } from '@bayledger/reckoning/evidence/evidence'
 import { fields } from '@bayledger/wording/en/fields'
+import { severities } from '@bayledger/wording/en/severities'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { fieldTitle, uncheckedLines } from '@bayledger/wording/fields'
 import { SeverityMark } from './severity-mark.tsx'
@@ -32,7 +33,7 @@ export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) 
     <>
       {open === null ? null : isOver ? open : <SeverityMark severity="not-checked">{open}</SeverityMark>}
       {impossible.length === 0 ? null : (
-        <SeverityMark severity="not-checked" word="Could not be checked">
+        <SeverityMark severity="not-checked" word={severities['could-not-be-checked']}>
           {impossible.map(({ field, why }) => (
             <p key={`${field} ${why}`}>
               {fieldTitle({ fields, wheels }, field)}: {why}

@@ -1,3 +1,4 @@
+import { severities } from '@bayledger/wording/en/severities'
 import type { ReactNode } from 'react'
 import './severity-mark.css'
 
@@ -10,15 +11,6 @@ export type Severity =
   | 'not-checked'
   | 'good-as-measured'
 
-export const severityWords: Readonly<Record<Severity, string>> = {
-  'do-not-drive': 'Do not drive',
-  cause: 'Cause',
-  'also-found': 'Also found',
-  'for-information': 'For information',
-  'not-checked': 'Not checked',
-  'good-as-measured': 'Good as measured',
-}
-
 type SeverityMarkProps = {
   severity: Severity
   /** In place of the usual word, where another is truer: a stop that forbids opening the tire, not driving. */
@@ -27,7 +19,7 @@ type SeverityMarkProps = {
 }
 
 /** A finding's shape with its word. */
-export function SeverityMark({ severity, word = severityWords[severity], children }: SeverityMarkProps) {
+export function SeverityMark({ severity, word = severities[severity], children }: SeverityMarkProps) {
   return (
     <div className={`severity severity-${severity}`}>
       <p className="severity-word">
