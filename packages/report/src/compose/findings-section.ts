@@ -1,6 +1,6 @@
 import { inOrderOfReading, severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
-import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { english } from '@bayledger/wording/en/english'
 import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/wording/fields'
 import { reasonWords } from '@bayledger/wording/reasons'
