@@ -34,6 +34,7 @@ export const closingRefusals: Refusals<
         const pen = before('vehicle.last.look')
         return pen.attempt('report.sealed', sealOf(pen), desk)
       },
+      { reason: { code: 'step-open', wheel: null, values: { step: { stepKey: 'vehicle.last.look' } } } },
     ],
   ],
   REPORT_NOT_SEALED: [
@@ -74,6 +75,7 @@ export const closingRefusals: Refusals<
         pen.write('report.sealed', sealOf(pen), { ...desk, given: { reportNumber: 'R-1' } })
         return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: agreedBy(lead) }, desk)
       },
+      { reason: { code: 'stop-open', wheel: null, values: { finding: 'stem-leaking', keeps: 'here' } } },
     ],
   ],
   RELEASE_NOT_AGREED: [
@@ -143,6 +145,7 @@ export const closingRefusals: Refusals<
         const pen = before('RR.studs.second-check')
         return pen.strike(lastOf(pen, 'studs.torqued'), technician)
       },
+      { to: 'withdraw' },
     ],
     [
       'a sealed torque undone',
@@ -154,6 +157,7 @@ export const closingRefusals: Refusals<
           bay,
         )
       },
+      { to: 'undo' },
     ],
   ],
 }

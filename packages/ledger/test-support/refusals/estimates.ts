@@ -91,6 +91,7 @@ export const estimatesRefusals: Refusals<
           desk,
         )
       },
+      { finding: 'tire-unsafe', stops: true },
     ],
     [
       'a refusal of a finding that is not there',
@@ -104,10 +105,15 @@ export const estimatesRefusals: Refusals<
           },
           desk,
         ),
+      { finding: 'tire-unsafe', stops: false },
     ],
   ],
   ESTIMATE_REVISION_STALE: [
-    ['an estimate that skips a version', () => attemptEstimate((estimate) => ({ ...estimate, revision: 2 }))],
+    [
+      'an estimate that skips a version',
+      () => attemptEstimate((estimate) => ({ ...estimate, revision: 2 })),
+      { to: 'issue', newest: 0 },
+    ],
     [
       'an old version shown',
       () => {
@@ -115,6 +121,7 @@ export const estimatesRefusals: Refusals<
         pen.write('estimate.issued', estimateOf(pen), desk)
         return pen.attempt('estimate.shown', { revision: 1, channel: 'in-person', linkId: null }, desk)
       },
+      { to: 'show', newest: 2 },
     ],
     [
       'an old version answered',
@@ -124,6 +131,7 @@ export const estimatesRefusals: Refusals<
         pen.write('estimate.issued', estimateOf(pen), desk)
         return pen.attempt('estimate.decided', late, desk)
       },
+      { to: 'answer', newest: 2 },
     ],
   ],
   ESTIMATE_DIGEST_DIFFERS: [
@@ -133,6 +141,7 @@ export const estimatesRefusals: Refusals<
         const pen = oneSensorJob('confirmed')
         return pen.attempt('estimate.issued', { ...estimateOf(pen), digest: '0'.repeat(64) }, desk)
       },
+      { to: 'issue' },
     ],
     [
       'an answer to something that was not issued',
@@ -144,6 +153,7 @@ export const estimatesRefusals: Refusals<
           desk,
         )
       },
+      { to: 'answer' },
     ],
   ],
   ESTIMATE_TOTALS_DIFFER: [
@@ -187,10 +197,15 @@ export const estimatesRefusals: Refusals<
     ],
   ],
   ESTIMATE_SENSOR_SILENCED: [
-    ['a plain stem where the sensor answered', () => attemptEstimate(workedBy([plainStem('LF')]))],
+    [
+      'a plain stem where the sensor answered',
+      () => attemptEstimate(workedBy([plainStem('LF')])),
+      { wheels: ['LF'] },
+    ],
     [
       'four plain stems where one sensor is silent',
       () => attemptEstimate(workedBy(roadPositions.map(plainStem))),
+      { wheels: ['LF', 'RF', 'LR'] },
     ],
     [
       'a plain stem where the silent sensor was asked once',
@@ -204,6 +219,7 @@ export const estimatesRefusals: Refusals<
         stageWriters.confirmed(pen)
         return pen.attempt('estimate.issued', changedEstimate(pen, workedBy([plainStem('RR')])), desk)
       },
+      { wheels: ['RR'] },
     ],
     [
       'a plain stem on the spare, whose sensor answered',
@@ -215,6 +231,7 @@ export const estimatesRefusals: Refusals<
         stageWriters.confirmed(pen)
         return pen.attempt('estimate.issued', changedEstimate(pen, workedBy([plainStem('SP')])), desk)
       },
+      { wheels: ['SP'] },
     ],
   ],
   ESTIMATE_BUNDLES_UNCLEAR: [
@@ -241,6 +258,7 @@ export const estimatesRefusals: Refusals<
           desk,
         )
       },
+      { bundleKey: 'wipers' },
     ],
   ],
   BUNDLE_ALREADY_DECIDED: [
@@ -250,6 +268,7 @@ export const estimatesRefusals: Refusals<
         const pen = oneSensorJob('decided')
         return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
       },
+      { bundle: { bundleKey: 'sensor.RR', title: 'New sensor, right rear' } },
     ],
   ],
   BUNDLE_ALTERNATIVES_BOTH: [
@@ -259,6 +278,7 @@ export const estimatesRefusals: Refusals<
         const pen = withAlternative()
         return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
       },
+      { bundle: { bundleKey: 'sensor.other', title: 'New sensor, right rear' } },
     ],
   ],
   CAUTION_NOT_SHOWN: [
@@ -269,6 +289,7 @@ export const estimatesRefusals: Refusals<
         const answers = answersOf(pen, 'declined').map((answer) => ({ ...answer, cautionsShown: [] }))
         return pen.attempt('estimate.decided', decisionOf(pen, answers), desk)
       },
+      { bundle: { bundleKey: 'sensor.RR', title: 'New sensor, right rear' } },
     ],
   ],
   MONEY_MISSING: [

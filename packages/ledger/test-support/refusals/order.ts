@@ -48,32 +48,38 @@ export const orderRefusals: Refusals<
           restsOn: [idOf('refused')],
           facts: { refusedIds: new Set([idOf('refused')]) },
         }),
+      { entryId: idOf('refused') },
     ],
   ],
   ENTRY_RESTS_ON_UNKNOWN: [
     [
       'an entry that rests on one that never came',
       () => oneSensorJob('written-up').attempt('note.added', note, { ...desk, restsOn: [idOf('nowhere')] }),
+      { entryId: idOf('nowhere') },
     ],
   ],
   ENTRY_KIND_NOT_ALLOWED: [
     [
       'a customer who writes a reading',
       () => oneSensorJob('written-up').attempt('wheel.checked', arrivalOf('LF'), { by: { linkId } }),
+      { why: 'author', kind: 'wheel.checked', author: 'customer' },
     ],
   ],
   ROLE_NOT_ALLOWED: [
     [
       'a technician who opens an order',
       () => orderPen().attempt('order.opened', opening, { by: technician, deviceId: null }),
+      { roles: ['advisor', 'lead', 'manager', 'owner'] },
     ],
     [
       'an advisor who records a reading',
       () => oneSensorJob('written-up').attempt('wheel.checked', arrivalOf('LF'), desk),
+      { roles: ['technician', 'lead'] },
     ],
     [
       'a person who no longer works here',
       () => oneSensorJob('written-up').attempt('note.added', note, { ...desk, facts: { staff: new Map() } }),
+      { roles: ['advisor', 'technician', 'lead', 'manager', 'owner'] },
     ],
   ],
   REFUND_NOT_ALLOWED: [
@@ -85,6 +91,7 @@ export const orderRefusals: Refusals<
           { money: seal({ amountCents: -50_000 }), method: 'cash' },
           desk,
         ),
+      { roles: ['manager', 'owner'] },
     ],
   ],
   ORDER_NOT_OPENED: [
@@ -122,6 +129,7 @@ export const orderRefusals: Refusals<
         pen.write('order.opened', opening, desk)
         return pen.attempt('wheel.checked', arrivalOf('LF'), bay)
       },
+      { to: 'look' },
     ],
     [
       'a drive that the customer did not agree to',
@@ -152,6 +160,7 @@ export const orderRefusals: Refusals<
         workUntil(without, (key) => key === 'vehicle.proof.drive')
         return closeStep(without, 'vehicle.proof.drive')
       },
+      { to: 'drive' },
     ],
   ],
   READING_IMPOSSIBLE: [
@@ -163,6 +172,7 @@ export const orderRefusals: Refusals<
           arrivalOf('LF', { gauge: { pressure: { value: 30, unit: 'bar' }, instrument: gauge } }),
           bay,
         ),
+      { wheel: 'LF', found: { value: 30, unit: 'bar' }, lowestPsi: -20, highestPsi: 150 },
     ],
   ],
   GAUGE_UNKNOWN: [
@@ -173,6 +183,7 @@ export const orderRefusals: Refusals<
           ...bay,
           facts: { gauges: new Set() },
         }),
+      { gauge: 'GA-1' },
     ],
   ],
   PLAN_NOT_BY_SYSTEM: [

@@ -26,9 +26,12 @@ import { advisor, technician } from '../shop.ts'
 import { closingOf } from '../step-payload.ts'
 import { prices, tarn } from '../tarn.ts'
 
-/** For a code: how a person would run into it. */
+/** For a code: how a person would run into it, and the values of the refusal; left out where it has none. */
 export type Refusals<Code extends RefusalCode> = Readonly<
-  Record<Code, readonly (readonly [what: string, attempt: () => Appended])[]>
+  Record<
+    Code,
+    readonly (readonly [what: string, attempt: () => Appended, values?: Readonly<Record<string, unknown>>])[]
+  >
 >
 
 export const desk = { by: advisor, deviceId: null }

@@ -32,25 +32,39 @@ export const stepsRefusals: Refusals<
         const pen = before('RR.wheel.off')
         return pen.attempt('wheel.removed', { stepKey: 'LF.wheel.off', wheel: 'LF', remark: null }, bay)
       },
+      { stepKey: 'LF.wheel.off' },
     ],
   ],
   STEP_OF_OTHER_KIND: [
     [
       'a step closed by another kind of entry',
       () => before('RR.wheel.off').attempt('step.closed', { stepKey: 'RR.wheel.off', value: null }, bay),
+      { why: 'other-kind', step: { stepKey: 'RR.wheel.off' } },
     ],
     [
       'a closing step closed by what was seen on arrival',
       () => closeStep<'wheel.checked'>(before('LF.closing.read'), 'LF.closing.read', { phase: 'arrival' }),
+      { why: 'other-moment', step: { stepKey: 'LF.closing.read' } },
     ],
     [
       'a look inside that was one from outside',
       () => closeStep<'tire.inspected'>(before('RR.tire.inside'), 'RR.tire.inside', { when: 'arrival' }),
+      { why: 'other-moment', step: { stepKey: 'RR.tire.inside' } },
     ],
   ],
-  STEP_ALREADY_CLOSED: [['a step done twice', () => closeStep(before('RR.tire.open'), 'RR.wheel.off')]],
+  STEP_ALREADY_CLOSED: [
+    [
+      'a step done twice',
+      () => closeStep(before('RR.tire.open'), 'RR.wheel.off'),
+      { step: { stepKey: 'RR.wheel.off' } },
+    ],
+  ],
   STEP_OUT_OF_ORDER: [
-    ['a step before its forerunner', () => closeStep(before('RR.wheel.off'), 'RR.tire.open')],
+    [
+      'a step before its forerunner',
+      () => closeStep(before('RR.wheel.off'), 'RR.tire.open'),
+      { why: 'forerunner', first: { stepKey: 'RR.wheel.off' } },
+    ],
     [
       'torque without a sheet',
       () => {
@@ -58,6 +72,7 @@ export const stepsRefusals: Refusals<
         pen.strike(lastOf(pen, 'sheet.chosen'), advisor)
         return closeStep(pen, 'RR.studs.torque-half')
       },
+      { why: 'no-sheet' },
     ],
   ],
   STEP_NOT_AUTHORIZED: [
@@ -73,12 +88,14 @@ export const stepsRefusals: Refusals<
         pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
         return closeStep(pen, 'RR.wheel.off')
       },
+      { step: { stepKey: 'RR.wheel.off' } },
     ],
   ],
   STEP_ON_OTHER_WHEEL: [
     [
       'a wheel step recorded at another wheel',
       () => closeStep<'wheel.removed'>(before('RR.wheel.off'), 'RR.wheel.off', { wheel: 'LR' }),
+      { why: 'other-wheel', wheel: 'RR', found: 'LR' },
     ],
     [
       'another wheel than the rotation brings to a place',
@@ -87,12 +104,14 @@ export const stepsRefusals: Refusals<
         workUntil(pen, (key) => key === 'LF.wheel.on')
         return closeStep<'wheel.mounted'>(pen, 'LF.wheel.on', { cameFrom: 'LF' })
       },
+      { why: 'other-mark', wheel: 'LR', found: 'LF' },
     ],
   ],
   STEP_VALUE_MISSING: [
     [
       'a closing read that read nothing',
       () => closeStep<'wheel.checked'>(before('LF.closing.read'), 'LF.closing.read', { sensor: null }),
+      { step: { stepKey: 'LF.closing.read' } },
     ],
     [
       'a light that was not watched',
@@ -100,10 +119,12 @@ export const stepsRefusals: Refusals<
         closeStep<'telltale.observed'>(before('vehicle.closing.light'), 'vehicle.closing.light', {
           behavior: null,
         }),
+      { step: { stepKey: 'vehicle.closing.light' } },
     ],
     [
       'a look inside that says nothing',
       () => closeStep<'tire.inspected'>(before('RR.tire.inside'), 'RR.tire.inside', { inside: null }),
+      { step: { stepKey: 'RR.tire.inside' } },
     ],
   ],
   FIGURE_UNVERIFIED: [
@@ -115,6 +136,7 @@ export const stepsRefusals: Refusals<
         workUntil(pen, (key) => key === 'RR.studs.torque-half')
         return closeStep(pen, 'RR.studs.torque-half')
       },
+      { figure: 'studTorque' },
     ],
   ],
   FIGURE_CONFIRMED_BY_WRITER: [
@@ -126,6 +148,7 @@ export const stepsRefusals: Refusals<
           { figure: 'studTorque', reference: 'page 312', stepKey: 'vehicle.confirm.stud-torque' },
           { ...desk, facts: { staff: new Map([[advisor.id, ['advisor', 'lead']]]) } },
         ),
+      { figure: 'studTorque' },
     ],
   ],
   ARRIVAL_INCOMPLETE: [
@@ -136,6 +159,7 @@ export const stepsRefusals: Refusals<
         const { id } = pen.write('diagnosis.issued', findingsOf(pen), bay)
         return pen.attempt('diagnosis.confirmed', { diagnosisId: id, verdict: { agrees: true } }, bay)
       },
+      { before: 'findings', reason: { code: 'surroundings', wheel: null, values: {} } },
     ],
     [
       'a wheel taken off after an arrival reading was withdrawn',
@@ -144,6 +168,7 @@ export const stepsRefusals: Refusals<
         pen.strike(lastOf(pen, 'module.read'), technician)
         return closeStep(pen, 'RR.wheel.off')
       },
+      { before: 'wheel-removal', reason: { code: 'control-module', wheel: null, values: {} } },
     ],
   ],
 }

@@ -25,6 +25,7 @@ export const torqueRefusals: Refusals<
         closeStep<'studs.torqued'>(before('RR.studs.torque-full'), 'RR.studs.torque-full', {
           figure: { value: 100, unit: 'N·m' },
         }),
+      { sheet: { value: 100, unit: 'lbf·ft' }, found: { value: 100, unit: 'N·m' } },
     ],
   ],
   TORQUE_ROUND_INCOMPLETE: [
@@ -32,6 +33,7 @@ export const torqueRefusals: Refusals<
       'four of five clicked',
       () =>
         closeStep<'studs.torqued'>(before('RR.studs.torque-full'), 'RR.studs.torque-full', { clicked: 4 }),
+      { why: 'clicks', clicked: 4, total: 5 },
     ],
     [
       'a wheel with another count of nuts',
@@ -40,11 +42,13 @@ export const torqueRefusals: Refusals<
           clicked: 4,
           total: 4,
         }),
+      { why: 'count', fastener: 'nut', count: 5, found: 4 },
     ],
     [
       'a nut that moved and does not exist',
       () =>
         closeStep<'studs.torqued'>(before('RR.studs.torque-full'), 'RR.studs.torque-full', { moved: [6] }),
+      { why: 'moved', fastener: 'nut', total: 5 },
     ],
     [
       'a second check that left a nut out',
@@ -55,6 +59,7 @@ export const torqueRefusals: Refusals<
           { clicked: 4 },
           { by: lead },
         ),
+      { why: 'clicks', clicked: 4, total: 5 },
     ],
   ],
   WRENCH_OVERDUE: [
@@ -64,6 +69,7 @@ export const torqueRefusals: Refusals<
         closeStep<'studs.torqued'>(before('RR.studs.torque-full'), 'RR.studs.torque-full', {
           wrench: { ...wrench, dueOn: '2026-01-09' },
         }),
+      { why: 'day', wrench: 'W-07', dueOn: '2026-01-09' },
     ],
     [
       'a wrench past its clicks',
@@ -71,6 +77,7 @@ export const torqueRefusals: Refusals<
         closeStep<'studs.torqued'>(before('RR.studs.torque-full'), 'RR.studs.torque-full', {
           wrench: { ...wrench, cyclesBefore: 5_000 },
         }),
+      { why: 'cycles', wrench: 'W-07', cycles: 5000, dueAt: 5000 },
     ],
   ],
   WRENCH_OUT_OF_RANGE: [
@@ -80,6 +87,7 @@ export const torqueRefusals: Refusals<
         closeStep<'studs.torqued'>(before('RR.studs.torque-full'), 'RR.studs.torque-full', {
           wrench: { ...wrench, rangeLow: 10, rangeHigh: 80 },
         }),
+      { wrench: 'W-07', found: { value: 100, unit: 'lbf·ft' }, low: 16, high: 80, unit: 'lbf·ft' },
     ],
   ],
   WRENCH_UNKNOWN: [
@@ -92,12 +100,14 @@ export const torqueRefusals: Refusals<
           {},
           { ...bay, facts: { wrenches: new Map() } },
         ),
+      { wrench: 'W-07' },
     ],
   ],
   SECOND_PERSON_IS_DOER: [
     [
       'the doer checking the own torque',
       () => closeStep(before('RR.studs.second-check'), 'RR.studs.second-check'),
+      { to: 'check-torque' },
     ],
     [
       'the doer checking it on another tablet',
@@ -108,6 +118,7 @@ export const torqueRefusals: Refusals<
           {},
           { by: technician, deviceId: idOf('device/other') },
         ),
+      { to: 'check-torque' },
     ],
     [
       'a withdrawal confirmed by whoever writes it',
@@ -115,6 +126,7 @@ export const torqueRefusals: Refusals<
         const pen = before('RR.tire.open')
         return pen.strike(lastOf(pen, 'wheel.removed'), technician, technician)
       },
+      { to: 'agree' },
     ],
   ],
   SOLE_WORKER_TOO_SOON: [
@@ -127,6 +139,7 @@ export const torqueRefusals: Refusals<
           {},
           { ...bay, facts: { staff: new Map([[technician.id, ['owner', 'technician']]]) } },
         ),
+      { minutes: 5 },
     ],
   ],
   SECOND_PERSON_UNKNOWN: [
@@ -145,6 +158,7 @@ export const torqueRefusals: Refusals<
         const pen = before('RR.tire.open')
         return pen.strike(lastOf(pen, 'wheel.removed'), technician, advisor)
       },
+      { roles: ['technician', 'lead', 'manager', 'owner'] },
     ],
   ],
   SECOND_PERSON_UNPROVEN: [

@@ -33,6 +33,7 @@ export const wheelsRefusals: Refusals<
         workUntil(pen, (key) => key === 'RR.wheel.on')
         return closeStep(pen, 'RR.wheel.on')
       },
+      { wheel: 'RR' },
     ],
   ],
   WHEEL_ALREADY_OFF: [
@@ -48,6 +49,7 @@ export const wheelsRefusals: Refusals<
         pen.write('plan.issued', { plan: { planVersion: 2, steps }, decisionId: null }, { by: 'system' })
         return closeStep(pen, 'RR.wheel.off-again')
       },
+      { wheel: 'RR' },
     ],
   ],
   WHEEL_HELD_BY_FINDING: [
@@ -60,6 +62,7 @@ export const wheelsRefusals: Refusals<
         pen.write('wheel.checked', arrivalOf('RR'), bay)
         return closeStep(pen, 'RR.wheel.off')
       },
+      { wheel: 'RR', finding: 'retry-silent-wheel' },
     ],
   ],
   WORK_HELD_BY_FINDING: [
@@ -75,6 +78,7 @@ export const wheelsRefusals: Refusals<
         pen.write('diagnosis.issued', findingsOf(pen), bay)
         return closeStep(pen, 'LF.pressure.set')
       },
+      { gate: 'inflation', wheel: 'LF', finding: 'run-low-damage-possible' },
     ],
     [
       'a tire opened that may hold sealant',
@@ -84,6 +88,7 @@ export const wheelsRefusals: Refusals<
         pen.write('diagnosis.issued', findingsOf(pen), bay)
         return closeStep(pen, 'RR.tire.open')
       },
+      { gate: 'bead-break', wheel: 'RR', finding: 'sealant-inside' },
     ],
   ],
   WHEEL_NOT_TORQUED: [
@@ -94,6 +99,7 @@ export const wheelsRefusals: Refusals<
         pen.write('step.set_aside', { stepKey: 'RR.studs.torque-again', reason: wordsOf('why') }, bay)
         return closeStep(pen, 'RR.studs.second-check', {}, { by: lead })
       },
+      { why: 'not-torqued', wheel: 'RR' },
     ],
     [
       'a round on a wheel that is off',
@@ -102,6 +108,7 @@ export const wheelsRefusals: Refusals<
         pen.write('step.set_aside', { stepKey: 'RR.wheel.on', reason: wordsOf('why') }, bay)
         return closeStep(pen, 'RR.studs.torque-half')
       },
+      { why: 'off', wheel: 'RR' },
     ],
   ],
   WHEEL_NOT_SECURED: [
@@ -113,6 +120,7 @@ export const wheelsRefusals: Refusals<
           { reason: 'customer', words: wordsOf('why') },
           desk,
         ),
+      { wheel: 'RR' },
     ],
     [
       'an order refused with a wheel unchecked',
@@ -122,6 +130,7 @@ export const wheelsRefusals: Refusals<
           { reason: 'out-of-scope', words: wordsOf('why') },
           desk,
         ),
+      { wheel: 'RR' },
     ],
   ],
   SENSOR_BROKEN_OPEN: [
@@ -132,6 +141,7 @@ export const wheelsRefusals: Refusals<
         pen.write('sensor.broken', { wheel: 'LF', how: 'the shovel caught it' }, bay)
         return pen.attempt('order.withdrawn', { reason: 'customer', words: wordsOf('why') }, desk)
       },
+      { wheel: 'LF' },
     ],
   ],
   SENSOR_FREQUENCY_WRONG: [
@@ -141,6 +151,7 @@ export const wheelsRefusals: Refusals<
         closeStep<'sensor.programmed'>(before('RR.sensor.program'), 'RR.sensor.program', {
           frequencyMHz: 433.92,
         }),
+      { foundMHz: 433.92, wantedMHz: 315 },
     ],
   ],
   SENSOR_ID_TAKEN: [
@@ -150,6 +161,7 @@ export const wheelsRefusals: Refusals<
         closeStep<'sensor.programmed'>(before('RR.sensor.program'), 'RR.sensor.program', {
           sensorId: 'a1b2c10',
         }),
+      { wheel: 'LF' },
     ],
     [
       'an ID of another vehicle',
@@ -160,16 +172,19 @@ export const wheelsRefusals: Refusals<
           {},
           { ...bay, facts: { idsOnOtherVehicles: new Set(['0A1B2CF7']) } },
         ),
+      { wheel: null },
     ],
     [
       'a sensor fitted that lives elsewhere',
       () => closeStep<'sensor.fitted'>(before('RR.sensor.fit'), 'RR.sensor.fit', { sensorId: '0A1B2C10' }),
+      { wheel: 'LF' },
     ],
   ],
   SENSOR_ID_DIFFERS: [
     [
       'a sensor fitted that is not the one programmed',
       () => closeStep<'sensor.fitted'>(before('RR.sensor.fit'), 'RR.sensor.fit', { sensorId: '77777777' }),
+      { programmed: '2CF7', found: '7777' },
     ],
   ],
   PART_DOES_NOT_MATCH: [
@@ -179,6 +194,7 @@ export const wheelsRefusals: Refusals<
         closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', {
           matches: { frequencyMHz: 433.92, stem: 'clamp-in' },
         }),
+      { refusals: [{ aspect: 'frequency', foundMHz: [433.92], wantedMHz: 315 }] },
     ],
     [
       'a part with another stem',
@@ -186,10 +202,12 @@ export const wheelsRefusals: Refusals<
         closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', {
           matches: { frequencyMHz: 315, stem: 'snap-in' },
         }),
+      { refusals: [{ aspect: 'stem', found: 'snap-in', wanted: ['clamp-in'] }] },
     ],
     [
       'a part that has lain on the shelf for more than two years',
       () => closeStep<'part.drawn'>(before('RR.sensor.match'), 'RR.sensor.match', { madeMonth: '2023-12' }),
+      { refusals: [{ aspect: 'age', age: 'past-shelf-limit' }] },
     ],
     [
       "a part that the shop's register holds back",
@@ -200,6 +218,7 @@ export const wheelsRefusals: Refusals<
           {},
           { ...bay, facts: { heldBackParts: new Map([['TS-315-C', 'Programmed for another vehicle.']]) } },
         ),
+      { refusals: [{ aspect: 'state', state: 'held-back', why: 'Programmed for another vehicle.' }] },
     ],
   ],
   PRESSURE_TARGET_DIFFERS: [
@@ -209,6 +228,7 @@ export const wheelsRefusals: Refusals<
         closeStep<'pressure.set'>(before('LF.pressure.set'), 'LF.pressure.set', {
           target: { psi: 35, placardPsi: 35, quality: 'measured', capped: false },
         }),
+      { why: 'changed' },
     ],
   ],
   PRESSURE_NOT_ON_TARGET: [
@@ -218,6 +238,7 @@ export const wheelsRefusals: Refusals<
         closeStep<'pressure.set'>(before('LF.pressure.set'), 'LF.pressure.set', {
           asLeft: { value: 35, unit: 'psi' },
         }),
+      { side: 'under', found: { value: 35, unit: 'psi' }, targetPsi: 37.5, overPsi: 1.5 },
     ],
   ],
   ROAD_GATE_CLOSED: [
@@ -234,6 +255,7 @@ export const wheelsRefusals: Refusals<
         workUntil(pen, (key) => key === 'vehicle.proof.drive')
         return closeStep(pen, 'vehicle.proof.drive')
       },
+      { reason: { code: 'wheel-unchecked', wheel: 'RR', values: {} } },
     ],
     [
       'a relearn on the road with a wheel unchecked',
@@ -247,6 +269,7 @@ export const wheelsRefusals: Refusals<
         workUntil(pen, (key) => key === 'vehicle.relearn.done')
         return closeStep(pen, 'vehicle.relearn.done')
       },
+      { reason: { code: 'wheel-unchecked', wheel: 'RR', values: {} } },
     ],
   ],
   ODOMETER_BACKWARDS: [
