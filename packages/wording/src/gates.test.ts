@@ -33,7 +33,9 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
     { why: 'quarantined', wrench: 'TW-1' },
   ],
   'findings-unconfirmed': [{}],
-  'estimate-unanswered': [{ bundle: { bundleKey: 'sensor', title: 'sensor', wheels: ['RR'], asWritten: null } }],
+  'estimate-unanswered': [
+    { bundle: { bundleKey: 'sensor', title: 'sensor', wheels: ['RR'], asWritten: null } },
+  ],
   'step-open': [{ step }],
   'sensor-broken': [{}],
   'recorded-twice': [

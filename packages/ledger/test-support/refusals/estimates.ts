@@ -268,7 +268,7 @@ export const estimatesRefusals: Refusals<
         const pen = oneSensorJob('decided')
         return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
       },
-      { bundle: { bundleKey: 'sensor.RR', title: 'New sensor, right rear' } },
+      { bundle: { bundleKey: 'sensor.RR' } },
     ],
   ],
   BUNDLE_ALTERNATIVES_BOTH: [
@@ -278,7 +278,7 @@ export const estimatesRefusals: Refusals<
         const pen = withAlternative()
         return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
       },
-      { bundle: { bundleKey: 'sensor.other', title: 'New sensor, right rear' } },
+      { bundle: { bundleKey: 'sensor.other' } },
     ],
   ],
   CAUTION_NOT_SHOWN: [
@@ -289,7 +289,7 @@ export const estimatesRefusals: Refusals<
         const answers = answersOf(pen, 'declined').map((answer) => ({ ...answer, cautionsShown: [] }))
         return pen.attempt('estimate.decided', decisionOf(pen, answers), desk)
       },
-      { bundle: { bundleKey: 'sensor.RR', title: 'New sensor, right rear' } },
+      { bundle: { bundleKey: 'sensor.RR' } },
     ],
   ],
   MONEY_MISSING: [
