@@ -1,6 +1,7 @@
 import { cpus } from 'node:os'
 import { benchAppend } from './append-bench.ts'
 import { benchFloor } from './floor-bench.ts'
+import { benchLive } from './live-bench.ts'
 import { benchReckoning } from './reckoning-bench.ts'
 import { benchReport } from './report-bench.ts'
 import { withRunningShop } from './running-shop.ts'
@@ -16,12 +17,12 @@ const begun = performance.now()
 const [processor] = cpus()
 if (!isForPrograms)
   console.log(`Node ${process.version}, ${cpus().length} × ${processor?.model.trim() ?? 'unknown processor'}`)
-const service = await withRunningShop(async (shop) => [
-  ...(await benchAppend(shop)),
-  ...(await benchFloor(shop)),
-])
-const lines = [...service, ...(await benchReckoning()), ...(await benchReport())]
-const figures = scriptSizes()
+const service = await withRunningShop(async (shop) => ({
+  lines: [...(await benchAppend(shop)), ...(await benchFloor(shop))],
+  figures: await benchLive(shop),
+}))
+const lines = [...service.lines, ...(await benchReckoning()), ...(await benchReport())]
+const figures = [...service.figures, ...scriptSizes()]
 if (isForPrograms) printLines(lines, figures)
 else {
   printTable(lines, figures)

@@ -8,6 +8,7 @@ import type { Pool } from 'pg'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { startService } from '../support/start-service.ts'
 import { type Connection, openConnection } from './connection.ts'
+import { type Listener, openListener } from './listener.ts'
 
 /** The demo shop at work: the service in a process of its own, on a PostgreSQL that flushes every commit. */
 export type RunningShop = {
@@ -15,6 +16,8 @@ export type RunningShop = {
   readonly pool: Pool
   /** Connections of somebody who is signed in at the desk; closed with the shop. */
   readonly desks: (count: number) => Promise<readonly Connection[]>
+  /** Live streams of somebody who is signed in at the desk. */
+  readonly listen: (count: number) => Promise<readonly Listener[]>
   /** New orders, open and otherwise empty; gives their ids. */
   readonly openOrders: (count: number) => Promise<readonly string[]>
 }
@@ -26,7 +29,7 @@ export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>
   process.env.CALLS_PER_MINUTE = '100000000'
   const service = await startService(postgres)
   const pool = openPool({ url: postgres.ownerUrl, size: 32, onIdleError: () => undefined })
-  const opened: Connection[] = []
+  const opened: { readonly close: () => void }[] = []
   try {
     const cookie = await signIn(service.address)
     const desks: RunningShop['desks'] = async (count) => {
@@ -36,7 +39,14 @@ export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>
       opened.push(...made)
       return made
     }
-    return await work({ pool, desks, openOrders: (count) => openOrders(desks, count) })
+    const listen = async (count: number) => {
+      const made = await Promise.all(
+        Array.from({ length: count }, () => openListener(service.address, cookie)),
+      )
+      opened.push(...made)
+      return made
+    }
+    return await work({ pool, desks, listen, openOrders: (count) => openOrders(desks, count) })
   } finally {
     for (const connection of opened) connection.close()
     await pool.end()
@@ -54,6 +64,9 @@ const signIn = async (address: string): Promise<string> => {
   return cookies.map((cookie) => cookie.split(';')[0]).join('; ')
 }
 
+/** New orders are written by so many at once. */
+const mostWriters = 16
+
 /** Opens orders for a customer and a vehicle that an order of the demo has. */
 const openOrders = async (desks: RunningShop['desks'], count: number): Promise<readonly string[]> => {
   const [desk] = await desks(1)
@@ -62,8 +75,13 @@ const openOrders = async (desks: RunningShop['desks'], count: number): Promise<r
   const { entries } = JSON.parse((await desk.call('GET', `/api/orders/${first.orderId}`)).body)
   const { kind, version, payload } = entries[0]
   const orderIds = Array.from({ length: count }, () => randomUUID())
-  for (const orderId of orderIds)
-    await deliver(desk, { id: randomUUID(), orderId, kind, version, payload }, [])
+  const writers = await desks(Math.min(count, mostWriters))
+  await Promise.all(
+    writers.map(async (writer, index) => {
+      for (let at = index; at < count; at += writers.length)
+        await deliver(writer, { id: randomUUID(), orderId: orderIds[at] ?? '', kind, version, payload }, [])
+    }),
+  )
   return orderIds
 }
 

@@ -2,7 +2,7 @@
 export type Summary = { readonly p50: number; readonly p99: number; readonly perSecond: number }
 
 /** Nearest-rank percentile of values sorted upward; `share` from 0 to 1. NaN without values. */
-const percentile = (sorted: readonly number[], share: number): number =>
+export const percentile = (sorted: readonly number[], share: number): number =>
   sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN
 
 /**

@@ -29,7 +29,12 @@ const mostTries = 60
  * Appends one entry, with what the server writes with it: admitted on what this process keeps in memory, and written
  * only where that is still true. In the usual case the write is the only round trip to the database.
  */
-export const appendDraft = async (deps: Deps, draft: Draft, options: AppendOptions): Promise<Appended> => {
+export const appendDraft = (deps: Deps, draft: Draft, options: AppendOptions): Promise<Appended> =>
+  draft.kind === 'order.opened'
+    ? memoryOf(deps.pool).openings.inTurn(deps.shopId, () => appendNow(deps, draft, options))
+    : appendNow(deps, draft, options)
+
+const appendNow = async (deps: Deps, draft: Draft, options: AppendOptions): Promise<Appended> => {
   const { writer } = memoryOf(deps.pool)
   for (let tries = 0; tries < mostTries; tries += 1) {
     const appended = await writer.append(await prepare(deps, draft, options, tries === 0))

@@ -1,6 +1,7 @@
 import type { Pool } from 'pg'
 import { type KeptFacts, keepFacts } from './kept-facts.ts'
 import { type KeptOrders, keepOrders } from './kept-orders.ts'
+import { type Openings, takeOpeningsInTurn } from './openings.ts'
 import { startWriter, type Writer } from './writer.ts'
 
 /** What one process keeps of one database, and its only writer to it. */
@@ -8,6 +9,7 @@ export type ProcessMemory = {
   readonly orders: KeptOrders
   readonly facts: KeptFacts
   readonly writer: Writer
+  readonly openings: Openings
 }
 
 const memories = new WeakMap<Pool, ProcessMemory>()
@@ -18,7 +20,12 @@ export const memoryOf = (pool: Pool): ProcessMemory => {
   if (known) return known
   const orders = keepOrders(pool)
   const facts = keepFacts(pool)
-  const made = { orders, facts, writer: startWriter({ pool, orders, facts }) }
+  const made = {
+    orders,
+    facts,
+    writer: startWriter({ pool, orders, facts }),
+    openings: takeOpeningsInTurn(),
+  }
   memories.set(pool, made)
   return made
 }
