@@ -1,0 +1,132 @@
+import { randomUUID } from 'node:crypto'
+import { contract } from '@bayledger/contract/contract'
+import { addressOf, type Endpoint } from '@bayledger/contract/endpoint'
+import type { Entry } from '@bayledger/ledger/entry'
+import { kindNames, versionOf } from '@bayledger/ledger/registry'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+
+let shop: TestApp
+let desk: Caller
+let readers: Readonly<Record<string, Caller>>
+let orderIds: string[]
+let params: Record<string, string>
+/** Whatever a tablet and a technician may not read, as it would stand in a reply. */
+let secrets: RegExp[]
+
+/** Orders that were answered on the telephone and paid: each kind of side is in one of them. */
+const numbers = ['T-2603', 'T-2605', 'T-2606'] as const
+
+beforeAll(async () => {
+  shop = await startTestApp()
+  const replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+  const copies = numbers.map((number) => freshCopy(shop.demo, number))
+  for (const { lines } of copies) await replay.sendUntil(lines)
+  orderIds = copies.map(({ orderId }) => orderId)
+  readers = {
+    'a tablet': await replay.as('greta', 'bay'),
+    'a technician at the desk': await shop.desk('rufus'),
+  }
+  const { body: order } = await desk.get(`/api/orders/${orderIds[0]}`).expect(200)
+  params = {
+    orderId: orderIds[0] ?? '',
+    customerId: order.customer.customerId,
+    vehicleId: order.vehicle.vehicleId,
+    sheetId: shop.demo.sheets[0]?.sheetId ?? '',
+    number: `${numbers[0]}-R1`,
+    linkId: randomUUID(),
+    entryId: randomUUID(),
+  }
+  secrets = await secretsOf(desk)
+})
+afterAll(() => shop.stop())
+
+const secretsOf = async (reader: Caller): Promise<RegExp[]> => {
+  const cents = new Set<number>()
+  const texts = new Set<string>()
+  for (const orderId of orderIds) {
+    const { body } = await reader.get(`/api/orders/${orderId}`).expect(200)
+    expect(body.withheld).toEqual([])
+    for (const contact of [body.customer.phone, body.customer.email]) if (contact) texts.add(contact)
+    for (const { side, text } of body.sides as { side: string; text: string }[]) {
+      if (side === 'personal') continue
+      for (const [, figure] of text.matchAll(/"\w+Cents":(\d+)/g)) cents.add(Number(figure))
+      if (side === 'contact') texts.add(text)
+    }
+  }
+  // Small sums are like any other small number of a reply; the larger ones stand for them.
+  const figures = [...cents].filter((figure) => figure > 2_000)
+  expect(figures.length).toBeGreaterThan(5)
+  expect(texts.size).toBeGreaterThan(1)
+  return [
+    ...figures.map((figure) => new RegExp(`[:\\[,]${figure}[,}\\]]`)),
+    ...figures.map((figure) => new RegExp(`\\$?${(figure / 100).toFixed(2).replace('.', '\\.')}(?!\\d)`)),
+    ...[...texts].map((text) => new RegExp(text.replace(/[.+()]/g, '\\$&'))),
+    /"(lookFee|amount|unit|total|tax|beforeTax)Cents":-?\d/,
+  ]
+}
+
+/** A stream has no end to read to; what a wake-up holds is tested where it is made. */
+const answers = (contract as readonly Endpoint[]).filter(
+  ({ path, operationId }) => path !== '/api/live' && operationId !== 'signOut',
+)
+
+const call = async (reader: Caller, { method, path }: Endpoint, orderId: string): Promise<string> => {
+  const query = { after: '0', q: '55', customerId: params.customerId ?? '' }
+  const address = addressOf(path, { ...params, orderId }, method === 'GET' ? query : {})
+  const replies = [
+    await reader.call(method.toLowerCase() as 'get', address, { 'idempotency-key': randomUUID() }),
+    // Again with no more of a query than the route asks for.
+    await reader.call(method.toLowerCase() as 'get', addressOf(path, { ...params, orderId }), {
+      'idempotency-key': randomUUID(),
+    }),
+    await reader.call(method.toLowerCase() as 'get', `${addressOf(path, { ...params, orderId })}?after=0`),
+    await reader.call(method.toLowerCase() as 'get', `${addressOf(path, { ...params, orderId })}?q=55`),
+  ]
+  return replies.map(({ text, body }) => `${text ?? ''}${JSON.stringify(body)}`).join('\n')
+}
+
+describe.each(['a tablet', 'a technician at the desk'])('%s', (name) => {
+  it('gets no price, no sum, no telephone number and no e-mail address from any route', async () => {
+    const found: string[] = []
+    for (const endpoint of answers)
+      for (const orderId of orderIds) {
+        const reply = await call(readers[name] as Caller, endpoint, orderId)
+        for (const secret of secrets)
+          if (secret.test(reply)) found.push(`${endpoint.method} ${endpoint.path}: ${secret.source}`)
+      }
+    expect(found).toEqual([])
+  }, 120_000)
+
+  it('is told which kinds of side are withheld, and reads the rest of the order', async () => {
+    const { body } = await (readers[name] as Caller).get(`/api/orders/${orderIds[0]}`).expect(200)
+    expect(body.withheld).toEqual(['contact', 'money', 'shown'])
+    expect(body.sides.every(({ side }: { side: string }) => side === 'personal')).toBe(true)
+    expect(body.entries.length).toBeGreaterThan(20)
+    expect(body.customer).not.toHaveProperty('phone')
+  })
+
+  it('gets back no price in what it is told of an entry of any kind that it sends', async () => {
+    const { body } = await desk.get(`/api/orders/${orderIds[1]}`).expect(200)
+    const known = new Map((body.entries as Entry[]).map((entry) => [entry.kind, entry]))
+    const entries = kindNames.map((kind) => ({
+      id: randomUUID(),
+      orderId: orderIds[1],
+      kind,
+      version: versionOf(kind),
+      payload: known.get(kind)?.payload ?? {},
+      writtenAt: shop.clock.now().toISOString(),
+      restsOn: [],
+    }))
+    const reader = readers[name] as Caller
+    const sent = await reader.post('/api/entries', { entries, sides: [] }).expect(200)
+    const tray = await reader.get('/api/refused-entries').expect(200)
+    for (const secret of secrets) {
+      expect(secret.test(sent.text)).toBe(false)
+      expect(secret.test(tray.text)).toBe(false)
+    }
+  })
+})
