@@ -1,17 +1,21 @@
 import { QueryClientProvider } from '@tanstack/react-query'
+import { useEffect } from 'react'
 import { createBrowserRouter } from 'react-router'
 import { RouterProvider } from 'react-router/dom'
 import { patterns, signInPath } from '../../lib/paths.ts'
+import { StatusLine } from '../../ui/sentence.tsx'
 import { DeskLayout } from './layout.tsx'
 import { createDeskQueryClient } from './query-client.ts'
 import { DeskFaultRoute } from './routes/desk-fault.tsx'
-import { DeskOrderRoute } from './routes/desk-order.tsx'
 import { NoOrderRoute } from './routes/no-order.tsx'
 import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 import { SignInRoute } from './routes/sign-in.tsx'
 import { TabletsRoute } from './routes/tablets.tsx'
 import { TrayRoute } from './routes/tray.tsx'
 import { WriteUpRoute } from './routes/write-up.tsx'
+
+/** The sheet of an order, loaded behind the list of orders, which is what the desk shows first. */
+const loadOrderRoute = async () => ({ Component: (await import('./routes/desk-order.tsx')).DeskOrderRoute })
 
 const router = createBrowserRouter([
   { path: patterns.deskSignIn, element: <SignInRoute />, errorElement: <DeskFaultRoute /> },
@@ -26,7 +30,11 @@ const router = createBrowserRouter([
           { path: patterns.writeUp, element: <WriteUpRoute /> },
           { path: patterns.tray, element: <TrayRoute /> },
           { path: patterns.tablets, element: <TabletsRoute /> },
-          { path: patterns.deskOrder, element: <DeskOrderRoute /> },
+          {
+            path: patterns.deskOrder,
+            lazy: loadOrderRoute,
+            hydrateFallbackElement: <StatusLine>Opening the order …</StatusLine>,
+          },
           { path: '*', element: <NoSuchPageRoute /> },
         ],
       },
@@ -40,6 +48,8 @@ const queryClient = createDeskQueryClient(() => {
 })
 
 export function DeskApp() {
+  // Fetched early, so that the first order opens at once. Where that fails, the route tries again and says so.
+  useEffect(() => void loadOrderRoute().catch(() => undefined), [])
   return (
     <QueryClientProvider client={queryClient}>
       <RouterProvider router={router} />
