@@ -2,7 +2,10 @@ import { globSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 
 const root = 'apps/api/src/features'
-/** What a feature may be made of; each but the first and `policy` may also be a folder of verb-noun files. */
+/**
+ * What a feature may be made of. `service` and `store` may also be folders of verb-noun files, and `store/projections`
+ * holds one file for each projection, named for it.
+ */
 const roles = ['routes', 'service', 'store', 'policy', 'present'] as const
 
 const strays = (files: readonly string[]): string[] =>
@@ -13,7 +16,8 @@ const strays = (files: readonly string[]): string[] =>
       (role === 'service' || role === 'store') &&
       rest.length === 1 &&
       /^[a-z]+(-[a-z]+)+(\.test)?\.ts$/.test(rest[0] ?? '')
-    return !(rest.length === 0 ? isRole : isUseCase)
+    const isProjection = /^store\/projections\/[a-z-]+(\.test)?\.ts$/.test([role, ...rest].join('/'))
+    return !(rest.length === 0 ? isRole : isUseCase || isProjection)
   })
 
 const files = globSync('**/*.ts', { cwd: root }).map((file) => file.replaceAll('\\', '/'))
@@ -35,8 +39,15 @@ describe('a feature of the service', () => {
         'orders/helpers.ts',
         'orders/service/append.ts',
         'orders/rules/check-all.ts',
+        'orders/service/projections/head.ts',
+        'orders/store/projections/head.ts',
         'orders/routes.ts',
       ]),
-    ).toEqual(['orders/helpers.ts', 'orders/service/append.ts', 'orders/rules/check-all.ts'])
+    ).toEqual([
+      'orders/helpers.ts',
+      'orders/service/append.ts',
+      'orders/rules/check-all.ts',
+      'orders/service/projections/head.ts',
+    ])
   })
 })
