@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFailed } from 'vitest'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
-import { button, checkArrival, enroll, ines, shows, signIn } from './support/bay.ts'
+import { button, checkArrival, enroll, ines, leaves, shows, signIn } from './support/bay.ts'
 import { workFigures as work, workThrough } from './support/bay-steps.ts'
 import { decideAndSign } from './support/customer.ts'
 import {
@@ -65,6 +65,7 @@ describe('the whole job, from the complaint to the sealed report', () => {
       .waitFor()
     await decideAndSign(phone, customer)
 
+    await leaves(bay, 'Nothing for the bay now')
     const done = await workThrough(bay, work)
     expect(done.findIndex((title) => title.startsWith('Second person checks'))).toBeLessThan(
       done.findIndex((title) => title.startsWith('Proof drive')),
