@@ -1,5 +1,7 @@
 import { fold } from '@bayledger/ledger/fold'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
+import { english } from '@bayledger/wording/en/english'
+import { moveWords } from '@bayledger/wording/moves'
 import { v7 as newId } from 'uuid'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
@@ -35,7 +37,12 @@ describe('the floor list', () => {
         isOpen: true,
         sealed: false,
       })
-      expect(row.moves).toEqual(nextMoves(state, shop.clock.now().toISOString()))
+      expect(row.moves).toEqual(
+        nextMoves(state, shop.clock.now().toISOString()).map((move) => ({
+          ...move,
+          words: moveWords(english.moves, move),
+        })),
+      )
     }
     expect(await rows()).toHaveLength(3)
   })
