@@ -1,29 +1,14 @@
 import { admit } from '@bayledger/ledger/admit'
 import { type Refusal, refuse } from '@bayledger/ledger/admit/refusal'
 import { chainEntry } from '@bayledger/ledger/append'
-import { type Draft, type Entry, type Given, noHash } from '@bayledger/ledger/entry'
+import { type Draft, type Entry, noHash } from '@bayledger/ledger/entry'
 import { canonicalText } from '@bayledger/ledger/hash-chain'
-import type { Deps } from '../../../deps.ts'
-import type { SideToKeep } from '../store/projections/projection.ts'
 import type { ShopFacts } from '../store/read-shop-facts.ts'
 import type { Opening } from '../store/write-entries.ts'
+import { factsFor } from './admit-facts.ts'
 import { continued, type KeptOrder, seqOf, stateOfKept } from './kept-orders.ts'
-import { factsFor, type OwnFacts } from './load-facts.ts'
 import { planAfterDecision } from './plan-after-decision.ts'
-
-/** One draft on its way into the ledger, with what it brings along. */
-export type Task = {
-  readonly deps: Pick<Deps, 'pool' | 'shopId' | 'clock'>
-  readonly draft: Draft
-  readonly sides: readonly SideToKeep[]
-  readonly given: Omit<Given, 'holds'>
-  readonly plansAfterDecision: boolean
-  /** The session that must still be valid when this is written; `null`: its writer was just checked. */
-  readonly sessionId: string | null
-  readonly own: OwnFacts
-  /** Only where the draft opens an order. */
-  readonly opening: Opening | null
-}
+import type { Task } from './task.ts'
 
 export type Admission =
   | {

@@ -1,20 +1,10 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { type Opening, orderKey } from '../store/write-entries.ts'
-import { admitTask, idReused, isSameContent, type Task } from './admit-task.ts'
+import { admitTask, idReused, isSameContent } from './admit-task.ts'
 import type { KeptFacts } from './kept-facts.ts'
 import type { KeptOrder, KeptOrders } from './kept-orders.ts'
-import type { Appended } from './writer.ts'
-
-/** A task with who waits for it. */
-export type Waiting = {
-  readonly task: Task
-  readonly resolve: (outcome: Appended | 'prepare-again') => void
-  readonly reject: (error: unknown) => void
-  /** Written with no other task of its order: one of them spoiled the statement. */
-  readonly alone: boolean
-  readonly tries: number
-}
+import type { Appended, Task, Waiting } from './task.ts'
 
 /** What one order gains in one write: all of it or nothing. */
 export type Group = {

@@ -1,4 +1,3 @@
-import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
@@ -10,19 +9,9 @@ import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
-import { type EntryFacts, readEntryFacts } from '../store/read-facts.ts'
-import type { ShopFacts } from '../store/read-shop-facts.ts'
+import { readEntryFacts } from '../store/read-facts.ts'
+import type { OwnFacts } from './admit-facts.ts'
 import { loadLedger } from './load-ledger.ts'
-
-/** What one draft alone needs to know, beside the facts of the shop. */
-export type OwnFacts = {
-  readonly entry: EntryFacts
-  readonly history: HistoryEvidence | null
-  /** The money sides that it names. */
-  readonly money: MoneySides
-  /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
-  readonly ofSeq: number | null
-}
 
 /** Reads what this draft needs and no other kind would: nothing at all for most. */
 export const loadOwnFacts = async (
@@ -41,42 +30,6 @@ export const loadOwnFacts = async (
   return draft.kind === 'diagnosis.issued'
     ? { entry, money, history: await loadHistory(deps, state), ofSeq: state.seq }
     : { entry, money, history: null, ofSeq: null }
-}
-
-/** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
-export const factsFor = (
-  shop: ShopFacts,
-  { entry, history, money }: OwnFacts,
-  state: OrderState,
-  draft: Draft,
-  at: string,
-): AdmitFacts => {
-  const locationId = draft.kind === 'order.opened' ? draft.payload.locationId : state.locationId
-  const place = locationId === null ? undefined : shop.places.get(locationId)
-  return {
-    now: at,
-    author: draft.writtenBy,
-    staff: shop.staff,
-    secondPersons: entry.secondPersons,
-    refusedIds: entry.refusedIds,
-    wrenches: withClicks(shop.wrenches, entry.cycles),
-    gauges: shop.gauges,
-    history,
-    secondPersonRequired: place?.secondPersonRequired ?? true,
-    idsOnOtherVehicles: entry.idsOnOtherVehicles,
-    heldBackParts: place?.heldBackParts ?? new Map(),
-    money,
-  }
-}
-
-const withClicks = (
-  wrenches: ShopFacts['wrenches'],
-  cycles: EntryFacts['cycles'],
-): AdmitFacts['wrenches'] => {
-  if (cycles.size === 0) return wrenches
-  return new Map(
-    [...wrenches].map(([id, wrench]) => [id, { ...wrench, cycles: cycles.get(id) ?? wrench.cycles }]),
-  )
 }
 
 /** What other orders of the shop know of this one's vehicle, as evidence. */

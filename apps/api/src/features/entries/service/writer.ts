@@ -1,20 +1,14 @@
-import type { DeliveryRefusal, Refusal } from '@bayledger/ledger/admit/refusal'
-import type { Entry } from '@bayledger/ledger/entry'
 import type { Pool } from 'pg'
 import { AppError } from '../../../core/app-error.ts'
 import { projectHead } from '../store/projections/head.ts'
 import { readStale } from '../store/read-stale.ts'
 import { type GuardedWrite, openOrder, orderKey, writeEntries } from '../store/write-entries.ts'
-import { idReused, type Task } from './admit-task.ts'
+import { idReused } from './admit-task.ts'
 import { type Failure, failureOf } from './failed-write.ts'
-import { type Group, gatherGroups, type Waiting } from './gather-groups.ts'
+import { type Group, gatherGroups } from './gather-groups.ts'
 import type { KeptFacts } from './kept-facts.ts'
 import { type KeptOrders, seqOf, stateOfKept } from './kept-orders.ts'
-
-export type Appended =
-  | { readonly admitted: true; readonly known: boolean; readonly entry: Entry }
-  | Refusal
-  | DeliveryRefusal
+import type { Appended, Task, Waiting } from './task.ts'
 
 export type Writer = {
   /** What became of a task, once that is on the disk; `prepare-again` where what it was prepared with has changed. */
