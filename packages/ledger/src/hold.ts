@@ -1,6 +1,6 @@
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
-import { plainText } from './text.ts'
+import { Instant, plainText } from './text.ts'
 
 /** What the register knew of a wrench when a round done with it arrived. */
 export const WrenchDoubt = z.discriminatedUnion('why', [
@@ -9,6 +9,10 @@ export const WrenchDoubt = z.discriminatedUnion('why', [
   z.strictObject({ why: z.literal('quarantined'), wrench: plainText(60) }),
 ])
 export type WrenchDoubt = z.infer<typeof WrenchDoubt>
+
+/** What a device's clock said of an entry, and when the server received it. */
+export const ClockDoubt = z.strictObject({ writtenAt: Instant, receivedAt: Instant })
+export type ClockDoubt = z.infer<typeof ClockDoubt>
 
 const gate = z.enum(['road', 'hand-back', 'seal'])
 
@@ -22,6 +26,12 @@ export const Hold = z.union([
     gate,
     wheel: z.nullable(WheelPosition),
     values: WrenchDoubt,
+  }),
+  z.strictObject({
+    code: z.literal('device-clock-doubtful'),
+    gate,
+    wheel: z.null(),
+    values: ClockDoubt,
   }),
   z.strictObject({ code: plainText(60), gate, words: plainText(300) }),
 ])

@@ -27,6 +27,9 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
     { finding: 'stem-leaking', keeps: 'here' },
     { finding: 'run-low-damage-possible', keeps: 'off-the-road' },
   ],
+  'device-clock-doubtful': [
+    { writtenAt: '1970-01-01T00:00:00.000Z', receivedAt: '2026-01-12T16:40:00.000Z' },
+  ],
   'wrench-doubtful': [
     { why: 'day', wrench: 'TW-1', dueOn: '2026-01-01' },
     { why: 'cycles', wrench: 'TW-1', cycles: 5_001, dueAt: 5_000 },

@@ -154,6 +154,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   REPORT_SUPERSEDES_OTHER: [{}],
   HAND_BACK_GATE_CLOSED: [{ reason }],
   RELEASE_NOT_AGREED: [{}],
+  HOLD_UNKNOWN: [{}],
   STRIKE_TARGET_UNKNOWN: [{}],
   STRIKE_NOT_ALLOWED: [{}],
   STRIKE_ALREADY_STRUCK: [{}],

@@ -4,10 +4,16 @@ import type { Hold, WrenchDoubt } from '../hold.ts'
 import type { AdmitFacts, WrenchFacts } from './facts.ts'
 
 /**
- * A torque round is a fact: the nuts were turned. When the register knows of the wrench what its holder could not,
- * the round stands and the road stays shut until a person settles it.
+ * Holds for a true fact whose writer could not know better. A torque round is a fact, since the nuts were turned: where
+ * the register doubts its wrench, the round is kept and the road stays shut. An entry is kept however wrong its device's
+ * clock is, and the report waits until a person has settled the time.
  */
-export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => {
+export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => [
+  ...wrenchHold(draft, facts),
+  ...clockHold(draft, facts),
+]
+
+const wrenchHold = (draft: Draft, facts: AdmitFacts): Hold[] => {
   if (draft.kind !== 'studs.torqued' && draft.kind !== 'torque.checked') return []
   const { wheel, wrench } = draft.payload
   const known = facts.wrenches.get(wrench.instrumentId)
@@ -22,4 +28,26 @@ const doubtOf = (wrench: string, known: WrenchFacts, today: string): WrenchDoubt
   return lapse === 'cycles'
     ? { why: 'cycles', wrench, cycles: known.cycles, dueAt: usualInterval.cycles }
     : null
+}
+
+const minuteMs = 60_000
+
+/**
+ * How far a device's time may be from the time of receipt. A clock can run a little ahead; a tablet without a network
+ * may send what it wrote over a long weekend (our own bounds, no source).
+ */
+export const usualClock = { aheadMs: 10 * minuteMs, behindMs: 4 * 24 * 60 * minuteMs } as const
+
+const clockHold = ({ writtenBy, writtenAt }: Draft, { now }: AdmitFacts): Hold[] => {
+  const aheadMs = Date.parse(writtenAt) - Date.parse(now)
+  return writtenBy.kind !== 'staff' || (aheadMs <= usualClock.aheadMs && -aheadMs <= usualClock.behindMs)
+    ? []
+    : [
+        {
+          code: 'device-clock-doubtful',
+          gate: 'seal',
+          wheel: null,
+          values: { writtenAt, receivedAt: now },
+        },
+      ]
 }

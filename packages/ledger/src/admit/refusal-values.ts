@@ -136,6 +136,7 @@ export type RefusalValues = {
   readonly REPORT_SUPERSEDES_OTHER: NoValues
   readonly HAND_BACK_GATE_CLOSED: OfGate
   readonly RELEASE_NOT_AGREED: NoValues
+  readonly HOLD_UNKNOWN: NoValues
   readonly STRIKE_TARGET_UNKNOWN: NoValues
   readonly STRIKE_NOT_ALLOWED: NoValues
   readonly STRIKE_ALREADY_STRUCK: NoValues

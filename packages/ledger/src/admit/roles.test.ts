@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { seal } from '../../test-support/money.ts'
 import { oneSensorJob } from '../../test-support/one-sensor-job.ts'
@@ -10,9 +10,11 @@ import { definitionOf, type Kind, kindNames, type PayloadOf } from '../registry.
 import { type Role, roles } from '../role.ts'
 import { upcast } from '../upcast.ts'
 
-const frozen = (name: string): Entry[] =>
-  JSON.parse(readFileSync(`${import.meta.dirname}/../frozen/version-1-${name}.json`, 'utf8')) as Entry[]
-const entries = ['whole-job', 'refused', 'withdrawn'].flatMap(frozen).map(upcast)
+const folder = `${import.meta.dirname}/../frozen`
+const entries = readdirSync(folder)
+  .filter((file) => file.endsWith('.json'))
+  .flatMap((file) => JSON.parse(readFileSync(`${folder}/${file}`, 'utf8')) as Entry[])
+  .map(upcast)
 
 const payloadOf = <K extends Kind>(kind: K): PayloadOf<K> => {
   const entry = entries.find((candidate) => candidate.kind === kind)

@@ -47,6 +47,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'order.handed_back': 'the keys are back with the customer',
   'order.refused': 'the shop declines the job, and why',
   'order.withdrawn': 'the customer takes the order back, or it was opened twice',
+  'hold.settled': 'a person has settled at what time an entry was really written',
   'entry.struck': 'an entry is withdrawn, with a reason',
 }
 

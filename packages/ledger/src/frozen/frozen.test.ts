@@ -11,12 +11,12 @@ import { kindNames } from '../registry.ts'
 import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-1.ts'
 
 /**
- * Ledgers as they were written by the first version of every kind. They are never written anew: a shop reads its
- * orders for years, and whatever the code becomes, it reads these the same.
+ * Ledgers as they were written by the first version of every kind, and by the versions of late 2026. They are never
+ * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
-const frozen = (name: string): Entry[] =>
-  JSON.parse(readFileSync(`${here}/version-1-${name}.json`, 'utf8')) as Entry[]
+const frozen = (name: string, version: 1 | 2 = 1): Entry[] =>
+  JSON.parse(readFileSync(`${here}/version-${version}-${name}.json`, 'utf8')) as Entry[]
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.json'))
   .map((file) => JSON.parse(readFileSync(`${here}/${file}`, 'utf8')) as Entry[])
@@ -31,6 +31,9 @@ describe('the frozen ledgers', () => {
     for (const entries of all) expect(verifyChain(entries)).toEqual({ whole: true })
     expect(frozen('whole-job').at(-1)?.hash).toBe(
       '8e48689713e548eebe7ab32fe76aa764b4e7a963844bd122a982d017d17ddc70',
+    )
+    expect(frozen('whole-job', 2).at(-1)?.hash).toBe(
+      '4426b68b75a5b02cee719e2ce284b122c48c553f06504e2543bf14c753adb0cc',
     )
   })
 
@@ -88,6 +91,25 @@ describe('the frozen ledgers', () => {
         })),
       })
     })
+  })
+
+  it('fold to the job as it was, in the second versions', () => {
+    const state = fold(frozen('whole-job', 2))
+    expect(state.seq).toBe(69)
+    expect(state.opened?.orderNumber).toBe('T-2602')
+    expect(state.diagnosis).toMatchObject({
+      outdated: false,
+      diagnosis: { ruleSet: '3', primary: 'sensor-silent' },
+    })
+    expect(state.marks.filter(({ struck }) => struck)).toHaveLength(2)
+    expect(wheelStatus(state, 'RR')).toBe('secured')
+    expect(openSteps(state)).toEqual([])
+    expect(state.holds).toEqual([])
+    expect(handBackGate(state)).toEqual([])
+    expect(state.reports.map(({ reportNumber }) => reportNumber)).toEqual(['R-2602-1'])
+    expect(nextMoves(state, '2026-01-13T00:00:00.000Z').map(({ code }) => code)).toEqual(['finished'])
+    expect(fold(frozen('stop', 2)).refusals).not.toEqual({})
+    expect(Object.keys(fold(frozen('set-aside', 2)).setAside)).toHaveLength(1)
   })
 
   it('fold to the orders that ended in words', () => {

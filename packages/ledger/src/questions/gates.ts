@@ -143,10 +143,12 @@ export const sealGate = (state: OrderState): GateReason[] => [
 ]
 
 /** What a hold says; one that version 1 of the ledger wrote in words keeps those words. */
-const heldReason = (hold: OrderState['holds'][number]): GateReason =>
-  'words' in hold
-    ? reason('wrench-doubtful', null, { asWritten: hold.words })
+export const heldReason = (hold: OrderState['holds'][number]): GateReason => {
+  if ('words' in hold) return reason('wrench-doubtful', null, { asWritten: hold.words })
+  return hold.code === 'wrench-doubtful'
+    ? reason(hold.code, hold.wheel, hold.values)
     : reason(hold.code, hold.wheel, hold.values)
+}
 
 /** The label's figure that governs a wheel, in psi; `null` where the sheet has none. */
 export const placardPsi = (state: OrderState, wheel: WheelPosition): number | null =>

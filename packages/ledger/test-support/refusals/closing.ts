@@ -10,6 +10,7 @@ export const closingRefusals: Refusals<
   | 'REPORT_SUPERSEDES_OTHER'
   | 'HAND_BACK_GATE_CLOSED'
   | 'RELEASE_NOT_AGREED'
+  | 'HOLD_UNKNOWN'
   | 'STRIKE_TARGET_UNKNOWN'
   | 'STRIKE_NOT_ALLOWED'
   | 'STRIKE_ALREADY_STRUCK'
@@ -91,6 +92,19 @@ export const closingRefusals: Refusals<
         workUntil(pen, () => false)
         stageWriters.sealed(pen)
         return pen.attempt('order.handed_back', handBack, desk)
+      },
+    ],
+  ],
+  HOLD_UNKNOWN: [
+    [
+      'a question about a time that nobody raised, settled',
+      () => {
+        const pen = oneSensorJob('written-up')
+        return pen.attempt(
+          'hold.settled',
+          { entryId: lastOf(pen, 'complaint.recorded'), words: wordsOf('looked at it') },
+          desk,
+        )
       },
     ],
   ],

@@ -45,6 +45,8 @@ export const gates: GatesWording = {
     'asWritten' in doubt
       ? doubt.asWritten
       : `The wrench ${doubt.wrench} ${because(doubt)}. Withdraw this round with a second person, then torque ${the(wheel, 'wheel')} again with another wrench.`,
+  'device-clock-doubtful': (_wheel, { writtenAt, receivedAt }) =>
+    `A device wrote an entry at ${atUtc(writtenAt)} by its own clock; we received it at ${atUtc(receivedAt)}. Set the device's clock, find out when the work was done, and settle it on the order page.`,
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
   'estimate-unanswered': (_wheel, { bundle }) =>
     `"${bundleTitle({ bundles, wheels }, bundle)}" has no answer yet. Ask the customer: Yes, No or Later.`,
@@ -54,3 +56,7 @@ export const gates: GatesWording = {
     `The working ${wheel === null ? '' : `${wheels.names[wheel]} `}sensor was broken in our hands and is not replaced; the vehicle stays.`,
   'recorded-twice': (wheel, { fact, phase }) => conflicts(fact, wheel, phase),
 }
+
+const utc = new Intl.DateTimeFormat('en-US', { timeZone: 'UTC', dateStyle: 'medium', timeStyle: 'short' })
+
+const atUtc = (instant: string): string => `${utc.format(new Date(instant))} UTC`

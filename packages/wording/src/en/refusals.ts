@@ -222,6 +222,8 @@ export const refusals: RefusalsWording = {
   HAND_BACK_GATE_CLOSED: ({ reason }) => `The vehicle may not be handed back. ${gateWords(gates, reason)}`,
   RELEASE_NOT_AGREED: () =>
     'The repair is not proven yet. A second person agrees to the release before the keys go out.',
+  HOLD_UNKNOWN: () =>
+    'No question about the time of this entry is open. Load the order again; somebody may have settled it.',
   STRIKE_TARGET_UNKNOWN: () => 'The entry to withdraw is not in this order.',
   STRIKE_NOT_ALLOWED: () =>
     'This kind of entry cannot be withdrawn: consents, seals and what the server wrote stay for good.',

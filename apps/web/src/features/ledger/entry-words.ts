@@ -46,6 +46,7 @@ const words: Readonly<Record<Kind, string>> = {
   'order.handed_back': 'Handed back',
   'order.refused': 'Declined by the shop',
   'order.withdrawn': 'Order withdrawn',
+  'hold.settled': 'Time settled',
   'entry.struck': 'Withdrawn',
 }
 

@@ -1,4 +1,5 @@
 import { type Appliers, recorded } from '../../fold/foldable.ts'
+import { isClockHold } from '../../questions/clock-holds.ts'
 import type { closingKinds } from './kinds.ts'
 
 export const applyClosing: Appliers<keyof typeof closingKinds> = {
@@ -17,6 +18,10 @@ export const applyClosing: Appliers<keyof typeof closingKinds> = {
   'order.withdrawn': (state, entry) => ({
     ...state,
     ended: recorded({ how: 'withdrawn' as const, ...entry.payload }, entry),
+  }),
+  'hold.settled': (state, entry) => ({
+    ...state,
+    holds: state.holds.filter((hold) => !isClockHold(hold, entry.payload.entryId)),
   }),
   // Which entry is struck is settled before anything is applied.
   'entry.struck': (state) => state,

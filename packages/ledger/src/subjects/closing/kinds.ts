@@ -74,6 +74,12 @@ export const closingKinds = {
     z.strictObject({ reason: z.enum(['customer', 'opened-twice', 'other']), words: PersonalDigest }),
     { ...final, sides: ['personal'], roles: deskRoles },
   ),
+  /** A person has looked into an entry whose device had the wrong time, and lets the report be sealed. */
+  'hold.settled': kind(z.strictObject({ entryId: Id, words: PersonalDigest }), {
+    writtenWhere: 'server',
+    sides: ['personal'],
+    roles: deskRoles,
+  }),
   'entry.struck': kind(
     z.strictObject({
       ...strike,

@@ -1,5 +1,6 @@
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
+import { isClockHold } from '../../questions/clock-holds.ts'
 import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../../questions/gates.ts'
 import { proofOf } from '../../questions/proof.ts'
 import { definitionOf } from '../../registry.ts'
@@ -43,6 +44,10 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
   ],
   'order.refused': [stands],
   'order.withdrawn': [stands],
+  'hold.settled': [
+    (state, { payload }) =>
+      state.holds.some((hold) => isClockHold(hold, payload.entryId)) ? null : refuse('HOLD_UNKNOWN', {}),
+  ],
   'entry.struck': [
     (state, draft) => {
       const target = state.marks.find((mark) => mark.entryId === draft.payload.entryId)

@@ -26,6 +26,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { odometerFault, odometerRead } from '../odometer.ts'
 import { useShopClock } from '../shop-clock.ts'
+import { ClockQuestions } from './clock-questions.tsx'
 import type { OrderPart } from './order-part.ts'
 
 /** Payment, the sealed report, and the keys. */
@@ -38,6 +39,7 @@ export function ReportPart({ order }: OrderPart) {
       <div className="stack">
         {state.reports.length === 0 ? (
           <>
+            <ClockQuestions order={order} />
             <Payment order={order} />
             <SealReport order={order} />
           </>

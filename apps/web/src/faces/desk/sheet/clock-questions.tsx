@@ -1,0 +1,50 @@
+import { clockHolds } from '@bayledger/ledger/questions/clock-holds'
+import { heldReason } from '@bayledger/ledger/questions/gates'
+import { gates } from '@bayledger/wording/en/gates'
+import { gateWords } from '@bayledger/wording/gates'
+import { useState } from 'react'
+import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { problemText } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import type { OrderPart } from './order-part.ts'
+
+/** Entries whose device had the wrong time: somebody finds out when the work was done and writes it down. */
+export function ClockQuestions({ order }: OrderPart) {
+  return clockHolds(order.state).map((hold) => (
+    <ClockQuestion
+      key={hold.written.entryId}
+      order={order}
+      entryId={hold.written.entryId}
+      words={gateWords(gates, heldReason(hold))}
+    />
+  ))
+}
+
+function ClockQuestion({ order, entryId, words }: OrderPart & { entryId: string; words: string }) {
+  const [answer, setAnswer] = useState('')
+  const write = useWriteEntries(order.orderId)
+  const settle = () => {
+    const said = personal(answer.trim())
+    write.mutate({
+      entries: [draftEntry(order.orderId, 'hold.settled', { entryId, words: said.digest })],
+      sides: [said],
+    })
+  }
+  return (
+    <div className="stack">
+      <p>{words}</p>
+      <TextField label="When was it really done, and how do you know?" value={answer} onChange={setAnswer} />
+      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
+      <Button
+        busy={write.isPending}
+        whyNot={answer.trim() === '' ? 'Write down what you found out.' : undefined}
+        onClick={settle}
+      >
+        Settle the time
+      </Button>
+    </div>
+  )
+}
