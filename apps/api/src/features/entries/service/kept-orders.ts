@@ -28,8 +28,17 @@ export type KeptOrders = {
   readonly verify: (shopId: string, orderId: string) => Promise<KeptOrder>
   /** The orders in doubt that were read, for whoever looks after the service. */
   readonly doubted: () => readonly KeptOrder[]
-  /** Takes over entries that are in the database; those that are known already are passed over. */
-  readonly absorb: (shopId: string, orderId: string, entries: readonly Entry[]) => KeptOrder
+  /**
+   * Takes over entries that are in the database and follow the one numbered `after`; those that are known already are
+   * passed over. `null` where the order was forgotten meanwhile, or is kept up to an earlier entry only: memory stays
+   * as it is, and the next look reads what is missing.
+   */
+  readonly absorb: (
+    shopId: string,
+    orderId: string,
+    after: number,
+    entries: readonly Entry[],
+  ) => KeptOrder | null
   /** An entry of the order by its id, among those that are in the database. */
   readonly find: (shopId: string, orderId: string, id: string) => Entry | undefined
 }
@@ -67,7 +76,8 @@ export const keepOrders = (pool: Pool): KeptOrders => {
     return judged
   }
 
-  const absorb: KeptOrders['absorb'] = (shopId, orderId, entries) => {
+  /** Takes over a whole ledger, or what follows on what is kept. */
+  const take = (shopId: string, orderId: string, entries: readonly Entry[]): KeptOrder => {
     const key = orderKey(shopId, orderId)
     const slot = slots.get(key) ?? { order: blank(shopId, orderId), places: new Map() }
     const added = entries.filter(({ seq }) => seq > seqOf(slot.order))
@@ -80,17 +90,27 @@ export const keepOrders = (pool: Pool): KeptOrders => {
     return slot.order
   }
 
+  const absorb: KeptOrders['absorb'] = (shopId, orderId, after, entries) => {
+    const kept = slots.get(orderKey(shopId, orderId))?.order
+    return after > (kept ? seqOf(kept) : 0) ? null : take(shopId, orderId, entries)
+  }
+
+  const refresh: KeptOrders['refresh'] = async (shopId, orderId) => {
+    const key = orderKey(shopId, orderId)
+    const known = slots.get(key)?.order
+    const after = known ? seqOf(known) : 0
+    const read = await listEntriesAfter(pool, shopId, orderId, after)
+    const { sound, doubt } = soundAfter(known?.last ?? null, read)
+    const order = absorb(shopId, orderId, after, sound)
+    // Forgotten while it was read: the whole of it is read.
+    if (order === null) return refresh(shopId, orderId)
+    // In memory a writer may be ahead of what was read here; an order without doubt and before it stays as it is.
+    return doubt === null && order.doubt === null ? order : judge(key, order, doubt)
+  }
+
   return {
     peek: (shopId, orderId) => slots.get(orderKey(shopId, orderId))?.order,
-    refresh: async (shopId, orderId) => {
-      const key = orderKey(shopId, orderId)
-      const known = slots.get(key)?.order
-      const read = await listEntriesAfter(pool, shopId, orderId, known ? seqOf(known) : 0)
-      const { sound, doubt } = soundAfter(known?.last ?? null, read)
-      const order = absorb(shopId, orderId, sound)
-      // In memory a writer may be ahead of what was read here; an order without doubt and before it stays as it is.
-      return doubt === null && order.doubt === null ? order : judge(key, order, doubt)
-    },
+    refresh,
     verify: async (shopId, orderId) => {
       const key = orderKey(shopId, orderId)
       const known = slots.get(key)?.order
@@ -99,10 +119,10 @@ export const keepOrders = (pool: Pool): KeptOrders => {
       const differs = known
         ? entriesOf(known).find(({ seq, hash }) => read[seq - 1]?.hash !== hash)?.seq
         : undefined
-      if (doubt === null && differs === undefined) return absorb(shopId, orderId, sound)
+      if (doubt === null && differs === undefined) return take(shopId, orderId, sound)
       const seq = Math.min(doubt?.seq ?? Number.POSITIVE_INFINITY, differs ?? Number.POSITIVE_INFINITY)
       slots.delete(key)
-      return judge(key, absorb(shopId, orderId, sound.slice(0, seq - 1)), {
+      return judge(key, take(shopId, orderId, sound.slice(0, seq - 1)), {
         code: doubt?.seq === seq ? doubt.code : 'chain-broken',
         seq,
       })

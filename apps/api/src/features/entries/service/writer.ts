@@ -124,8 +124,8 @@ const writeOf = ({
   factsVersion,
 })
 
-const settle = ({ orders }: Parts, { order, written, members }: Group): void => {
-  orders.absorb(order.shopId, order.orderId, written)
+const settle = ({ orders }: Parts, { order, base, written, members }: Group): void => {
+  orders.absorb(order.shopId, order.orderId, seqOf(base), written)
   for (const { waiting, outcome } of members) waiting.resolve(outcome)
 }
 
