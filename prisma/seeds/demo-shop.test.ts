@@ -1,4 +1,4 @@
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/digests'
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { describe, expect, it } from 'vitest'
 import { demoShop } from './demo-shop.ts'

@@ -1,8 +1,9 @@
 import { randomBytes, randomUUID } from 'node:crypto'
+import { digestOf, sideDigest } from '@bayledger/ledger/digests'
 import { fold } from '@bayledger/ledger/fold'
-import { digestOf, sideDigest } from '@bayledger/ledger/hash-chain'
 import { evidenceOf } from '@bayledger/ledger/questions/evidence-of'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
+import { type Kind, versionOf } from '@bayledger/ledger/registry'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -51,12 +52,12 @@ const lowerBy = (psi: number, lines: readonly DemoLine[]): DemoLine[] =>
     return { ...line, draft: { ...draft, writtenAt, payload: { ...draft.payload, gauge } } }
   })
 
-const post = async (caller: Caller, orderId: string, kind: string, payload: object, sides: object[] = []) => {
+const post = async (caller: Caller, orderId: string, kind: Kind, payload: object, sides: object[] = []) => {
   const entry = {
     id: randomUUID(),
     orderId,
     kind,
-    version: 1,
+    version: versionOf(kind),
     payload,
     writtenAt: shop.clock.now().toISOString(),
     restsOn: [],

@@ -1,5 +1,6 @@
 import { randomBytes, randomUUID } from 'node:crypto'
-import { sideDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/digests'
+import { sidesNamedIn } from '@bayledger/ledger/sides'
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
@@ -48,8 +49,14 @@ const saidOtherwise = (line: DemoLine, saying: string): DemoLine => {
   const salt = randomBytes(32)
   const renamed = sideDigest(saying, salt)
   let draft = JSON.stringify(line.draft)
-  for (const { digest } of line.sides) draft = draft.replaceAll(digest, renamed)
-  const sides = [{ digest: renamed, salt: salt.toString('base64'), text: saying }]
+  const personal = new Set(
+    sidesNamedIn(line.draft).flatMap(({ side, digest }) => (side === 'personal' ? [digest] : [])),
+  )
+  for (const digest of personal) draft = draft.replaceAll(digest, renamed)
+  const sides = [
+    ...line.sides.filter(({ digest }) => !personal.has(digest)),
+    { digest: renamed, salt: salt.toString('base64'), text: saying },
+  ]
   return { ...line, draft: JSON.parse(draft) as DemoLine['draft'], sides: line.sides.length > 0 ? sides : [] }
 }
 
@@ -109,11 +116,12 @@ describe('an id in upper case', () => {
       entryId: randomUUID(),
       revision: estimate.revision,
       digest: estimate.digest,
-      answers: estimate.bundles.map(({ bundle }: { bundle: { bundleKey: string } }) => ({
-        bundleKey: bundle.bundleKey,
+      shown: estimate.shown,
+      answers: estimate.bundles.map(({ bundleKey }: { bundleKey: string }) => ({
+        bundleKey,
         answer: 'authorized',
         deferredUntil: null,
-        cautionShown: null,
+        cautionsShown: [],
       })),
       name: 'W. Du\u0308nmore-Gray',
       relation: 'owner',
@@ -157,7 +165,7 @@ describe('whatever was accepted', () => {
             })
           if ((await replay.send(sent)).result === 'accepted') accepted += 1
         }
-        expect(accepted).toBeGreaterThan(20)
+        expect(accepted).toBeGreaterThan(18)
         await expectWhole()
       }),
       { seed: 20_260_112, numRuns: 8 },

@@ -61,11 +61,17 @@ describe('the demo, loaded through the service', () => {
     }
   })
 
-  it('keeps every personal word beside the chains', async () => {
+  it('keeps every side beside the chains: words, contacts, money, and what was shown', async () => {
     const sides = demo.orders.flatMap(({ lines, end }) =>
       [...lines, ...(end ? [end.handBack] : [])].flatMap(({ sides }) => sides),
     )
-    const kept = await prisma.personalText.findMany({ select: { digest: true, text: true } })
+    const select = { digest: true, text: true } as const
+    const kept = [
+      ...(await prisma.personalText.findMany({ select })),
+      ...(await prisma.contactSide.findMany({ select })),
+      ...(await prisma.moneySide.findMany({ select })),
+      ...(await prisma.shownSide.findMany({ select })),
+    ]
     expect(kept).toEqual(expect.arrayContaining(sides.map(({ digest, text }) => ({ digest, text }))))
     expect(kept.length).toBe(sides.length)
   })

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { chainEntry } from '@bayledger/ledger/append'
+import { canonicalText } from '@bayledger/ledger/digests'
 import type { Draft, Entry } from '@bayledger/ledger/entry'
-import { canonicalText } from '@bayledger/ledger/hash-chain'
 import type { Caller, TestApp } from './app.ts'
 
 /**

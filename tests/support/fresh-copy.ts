@@ -1,5 +1,5 @@
 import { randomBytes, randomUUID } from 'node:crypto'
-import { digestOf, sideDigest } from '@bayledger/ledger/hash-chain'
+import { digestOf, sideDigest } from '@bayledger/ledger/digests'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 

@@ -1,4 +1,4 @@
-import { digestOf } from './hash-chain.ts'
+import { digestOf } from './digests.ts'
 import type { Kind, PayloadOf } from './registry.ts'
 import { type AgreedKind, namedOnly, type SecondPerson } from './second-person.ts'
 

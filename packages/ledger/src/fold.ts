@@ -1,7 +1,7 @@
+import { canonicalText } from './digests.ts'
 import { conflictsIn, type Told, tell } from './fold/conflicts.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded, writtenOf } from './fold/foldable.ts'
 import { type GrowingList, growingList, membersOf, push } from './fold/growing-list.ts'
-import { canonicalText } from './hash-chain.ts'
 import { evidenceOf } from './questions/evidence-of.ts'
 import type { Kind } from './registry.ts'
 import { blankOrder, type Mark, type OrderState } from './state.ts'

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { canonicalText, sha256Hex } from './hash-chain.ts'
+import { canonicalText, sha256Hex } from './digests.ts'
 import type { Kind } from './registry.ts'
 import { definitionOf, versionOf } from './registry.ts'
 import { markers, type SideKind, sideKinds } from './side-kinds.ts'

@@ -4,9 +4,9 @@ import { keptMoney } from '../test-support/money.ts'
 import { oneSensorJob } from '../test-support/one-sensor-job.ts'
 import { orderPen } from '../test-support/order-pen.ts'
 import { commands, tryCommand } from '../test-support/random-order.ts'
+import { sha256Hex } from './digests.ts'
 import type { Entry } from './entry.ts'
 import { fold } from './fold.ts'
-import { sha256Hex } from './hash-chain.ts'
 import { unansweredBundles } from './questions/answers.ts'
 import {
   authorizedBundles,

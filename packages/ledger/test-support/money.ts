@@ -1,5 +1,5 @@
 import { hexToBytes } from '@noble/hashes/utils.js'
-import { canonicalText, sha256Hex, sideDigest } from '../src/hash-chain.ts'
+import { canonicalText, sha256Hex, sideDigest } from '../src/digests.ts'
 import type { MoneySides } from '../src/questions/money.ts'
 
 const kept = new Map<string, string>()

@@ -1,4 +1,4 @@
-import { sha256Hex } from '../src/hash-chain.ts'
+import { sha256Hex } from '../src/digests.ts'
 
 /** An id shaped like a UUIDv7 (RFC 9562, 5.7), the same for the same name. */
 export const idOf = (name: string): string => {

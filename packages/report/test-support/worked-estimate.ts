@@ -1,4 +1,4 @@
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/digests'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { IssuedBundle, IssuedEstimate } from '@bayledger/ledger/state'
 import type { BundleMoney, EstimateMoney } from '@bayledger/reckoning/estimate'

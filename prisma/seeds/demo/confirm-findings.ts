@@ -1,5 +1,5 @@
+import { digestOf } from '@bayledger/ledger/digests'
 import type { EntryOfKind } from '@bayledger/ledger/entry'
-import { digestOf } from '@bayledger/ledger/hash-chain'
 import { evidenceOf } from '@bayledger/ledger/questions/evidence-of'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'

@@ -1,4 +1,4 @@
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/digests'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { Consent } from '@bayledger/ledger/subjects/consent/kinds'

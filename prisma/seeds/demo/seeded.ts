@@ -1,4 +1,4 @@
-import { sha256Hex } from '@bayledger/ledger/hash-chain'
+import { sha256Hex } from '@bayledger/ledger/digests'
 import { nominalNow } from './calendar.ts'
 
 /**

@@ -1,5 +1,5 @@
 import { createHash, createPrivateKey, createPublicKey, type KeyObject, sign, verify } from 'node:crypto'
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/digests'
 import { Day, Digest, Id, Instant } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
 

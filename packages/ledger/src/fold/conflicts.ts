@@ -1,4 +1,4 @@
-import { canonicalText } from '../hash-chain.ts'
+import { canonicalText } from '../digests.ts'
 import type { Conflict } from '../state.ts'
 import { type Foldable, writtenOf } from './foldable.ts'
 

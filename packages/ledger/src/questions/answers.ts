@@ -1,4 +1,4 @@
-import { canonicalText } from '../hash-chain.ts'
+import { canonicalText } from '../digests.ts'
 import type { BundleDecision, IssuedBundle, OrderState } from '../state.ts'
 
 /** The bundles of the newest revision of the estimate. */

@@ -1,5 +1,5 @@
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { canonicalText } from '../hash-chain.ts'
+import { canonicalText } from '../digests.ts'
 
 /** What a diagnosis lets an estimate offer, as text to compare: codes, wheels and offers, whatever their order. */
 export const offersOf = (diagnosis: Diagnosis | undefined): string =>

@@ -1,5 +1,5 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
-import { canonicalText, sha256Hex } from '@bayledger/ledger/hash-chain'
+import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import { severityOf } from '@bayledger/ledger/questions/severity'

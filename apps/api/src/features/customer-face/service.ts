@@ -1,7 +1,7 @@
 import type { decideEstimate as decideEndpoint } from '@bayledger/contract/customer-face'
 import type { BodyOf } from '@bayledger/contract/endpoint'
+import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
-import { canonicalText, sha256Hex } from '@bayledger/ledger/hash-chain'
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { versionOf } from '@bayledger/ledger/registry'
 import { english } from '@bayledger/wording/en/english'

@@ -1,5 +1,5 @@
 import type { SentSide } from '@bayledger/contract/entries'
-import { sideDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/digests'
 import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
 import { v7 } from 'uuid'
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { cautionAsWritten } from '../../caution-as-written.ts'
-import { digestOf } from '../../hash-chain.ts'
+import { digestOf } from '../../digests.ts'
 import { namedOnly } from '../../second-person.ts'
 import { ContactDigest, PersonalDigest, ShownDigest } from '../../side-kinds.ts'
 import { Day, Digest, Id, Instant, plainText } from '../../text.ts'

@@ -1,5 +1,5 @@
 import type { PricedEstimate } from '@bayledger/reckoning/estimate'
-import { digestOf } from '../../hash-chain.ts'
+import { digestOf } from '../../digests.ts'
 import type { PayloadOf } from '../../registry.ts'
 
 /**

@@ -1,7 +1,7 @@
 import type { BundleTitle, EstimateLine, EstimateMoney } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { cautionAsWritten } from '../../caution-as-written.ts'
-import { digestOf } from '../../hash-chain.ts'
+import { digestOf } from '../../digests.ts'
 import { Digest, Id, Instant } from '../../text.ts'
 
 /**

@@ -2,7 +2,7 @@ import { workedCases } from '@bayledger/reckoning/diagnosis/cases/worked-cases.t
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
-import { digestOf } from '../../hash-chain.ts'
+import { digestOf } from '../../digests.ts'
 import { findingKinds } from './kinds.ts'
 
 /** Where a payload holds what a person typed: a code as the vehicle shows it, and why a fact could not be checked. */

@@ -1,7 +1,7 @@
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import { refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
-import { canonicalText, digestOf } from '../../hash-chain.ts'
+import { canonicalText, digestOf } from '../../digests.ts'
 import { evidenceOf } from '../../questions/evidence-of.ts'
 import { missingOnArrival } from '../../questions/gates.ts'
 import type { findingKinds } from './kinds.ts'

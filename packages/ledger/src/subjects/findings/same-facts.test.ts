@@ -2,7 +2,7 @@ import { caseNamed } from '@bayledger/reckoning/diagnosis/cases/worked-cases.tes
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import { expect, it } from 'vitest'
 import * as z from 'zod/mini'
-import { digestOf } from '../../hash-chain.ts'
+import { digestOf } from '../../digests.ts'
 import { DiagnosisIssuedVersion1, diagnosisToVersion2 } from './diagnosis-version-1.ts'
 import { areSameFacts } from './same-facts.ts'
 

@@ -1,5 +1,5 @@
 import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { canonicalText } from '../../hash-chain.ts'
+import { canonicalText } from '../../digests.ts'
 
 /**
  * Whether two diagnoses hold the same facts. One that was issued in words is compared without them and without the

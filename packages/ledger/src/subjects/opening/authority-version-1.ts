@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { digestOf } from '../../hash-chain.ts'
+import { digestOf } from '../../digests.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 
 /** Version 1 of `authority.given`, frozen: the fee for the look was inline. */

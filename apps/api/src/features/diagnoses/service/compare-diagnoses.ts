@@ -1,4 +1,4 @@
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/digests'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'

@@ -1,5 +1,5 @@
 import type { SentSide } from '@bayledger/contract/entries'
-import { sideDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/digests'
 import { AppError } from '../../../core/app-error.ts'
 
 /** A side as it came with an entry: which kind it is of, the entry's own schema says. */

@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto'
-import { sideDigest } from '@bayledger/ledger/hash-chain'
+import { sideDigest } from '@bayledger/ledger/digests'
 import type { SideKind } from '@bayledger/ledger/side-kinds'
 import type { SideToKeep } from '../store/projections/projection.ts'
 

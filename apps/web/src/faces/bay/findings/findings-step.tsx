@@ -1,4 +1,4 @@
-import { digestOf } from '@bayledger/ledger/hash-chain'
+import { digestOf } from '@bayledger/ledger/digests'
 import type { OrderState } from '@bayledger/ledger/state'
 import { checks } from '@bayledger/wording/en/checks'
 import { wheels } from '@bayledger/wording/en/wheels'

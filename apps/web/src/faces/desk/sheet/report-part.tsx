@@ -6,10 +6,10 @@ import { gateWords } from '@bayledger/wording/gates'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
+import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { orderKey } from '../../../features/ledger/order-query.ts'
+import { moneySide } from '../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { orderMoney } from '../../../features/money/order-money.ts'
-import { moneySide } from '../../../features/money/seal-money.ts'
 import {
   namedBy,
   SecondPersonFields,

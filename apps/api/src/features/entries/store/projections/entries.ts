@@ -1,4 +1,4 @@
-import { canonicalText } from '@bayledger/ledger/hash-chain'
+import { canonicalText } from '@bayledger/ledger/digests'
 import { projection } from './projection.ts'
 
 /** The entries themselves, their payloads as canonical text. */

@@ -1,6 +1,6 @@
 import { createHash, createHmac } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
-import { canonicalText, digestOf, sha256Hex, sideDigest } from './hash-chain.ts'
+import { canonicalText, digestOf, sha256Hex, sideDigest } from './digests.ts'
 
 describe('canonical text', () => {
   it("is the worked sample of RFC 8785, section 3.2.2 to 3.2.3 (from the standard's text)", () => {

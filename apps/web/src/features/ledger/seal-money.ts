@@ -1,6 +1,6 @@
 import type { SentSide } from '@bayledger/contract/entries'
-import { canonicalText } from '@bayledger/ledger/hash-chain'
-import { sealSide } from '../ledger/draft-entry.ts'
+import { canonicalText } from '@bayledger/ledger/digests'
+import { sealSide } from './draft-entry.ts'
 
 /** Money as a side: its canonical text under a fresh salt. */
 export const moneySide = (content: object): SentSide => sealSide(canonicalText(content))
