@@ -6,6 +6,8 @@ import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import { type Kind, versionOf } from '@bayledger/ledger/registry'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { english } from '@bayledger/wording/en/english'
+import { wordedDiagnosis } from '@bayledger/wording/worded-diagnosis'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
@@ -122,7 +124,7 @@ describe('what today’s rules would say', () => {
       issuedByRuleSet: issued?.ruleSet,
       todaysRuleSet: issued?.ruleSet,
       differences: [],
-      today: issued,
+      today: issued && wordedDiagnosis(english, issued),
     })
     expect((await read(second)).seq).toBe(before)
   })
