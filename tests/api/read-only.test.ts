@@ -122,6 +122,50 @@ describe('an order that was altered outside the program', () => {
     await elsewhere('post', `/api/orders/${order.orderId}/reports`, { entryId: randomUUID() }).expect(201)
   })
 
+  it.each([
+    ['names an entry that is not there', 'seq = seq + 1', (last: number) => last + 1],
+    ['names an entry before the newest', 'seq = seq - 2', (last: number) => last - 1],
+    ['has another hash than the newest entry', "hash = repeat('a', 64)", (last: number) => last],
+  ])(
+    'takes nothing where its head %s, and takes entries again once that was put right',
+    async (_, change, at) => {
+      const order = await finished()
+      const seq = at(order.entries.length)
+      const { rows } = await shop.deps.pool.query('select seq, hash from order_heads where order_id = $1', [
+        order.orderId,
+      ])
+      await alter(`update order_heads set ${change} where order_id = $1`, [order.orderId])
+      // One process has the order in memory and writes without reading it; the other has never seen it.
+      const note = noteOn(order.orderId, order.lines)
+      for (const { body } of [
+        await desk.post('/api/entries', note).expect(200),
+        await elsewhere('post', '/api/entries', note).expect(200),
+      ])
+        expect(body.results).toMatchObject([
+          {
+            result: 'not-yet',
+            words: expect.stringMatching(new RegExp(`^Entry ${seq} .*nothing can be added`)),
+          },
+        ])
+      const read = (await elsewhere('get', `/api/orders/${order.orderId}`).expect(200)).body
+      expect(read.entries).toEqual(order.entries.slice(0, seq - 1))
+      expect(read.readOnly).toMatchObject({ code: 'chain-broken', seq })
+      const named = { orderNumber: order.number, seq, code: 'chain-broken' }
+      expect((await shop.nobody.get('/readyz').expect(200)).body.readOnlyOrders).toContainEqual(named)
+      expect((await elsewhere('get', '/readyz').expect(200)).body.readOnlyOrders).toContainEqual(named)
+      await alter('update order_heads set seq = $2, hash = $3 where order_id = $1', [
+        order.orderId,
+        rows[0].seq,
+        rows[0].hash,
+      ])
+      const sent = await desk.post('/api/entries', note).expect(200)
+      expect(sent.body.results).toMatchObject([{ result: 'accepted' }])
+      const whole = (await elsewhere('get', `/api/orders/${order.orderId}`).expect(200)).body
+      expect(whole.readOnly).toBeNull()
+      expect(whole.entries.slice(0, order.entries.length)).toEqual(order.entries)
+    },
+  )
+
   it('that is altered from its first entry on cannot be shown, and says why', async () => {
     const order = await finished()
     await alter(changeWritten, [order.orderId, 1])

@@ -30,13 +30,31 @@ describe('what entries can rebuild', () => {
     expect(before.sensors.length).toBeGreaterThan(8)
     await withClient(shop.ownerUrl, async (owner) => {
       await owner.query(
-        `update order_heads set agenda = '[]', is_open = false, sealed = true, assigned_to = null, updated_at = now()`,
+        `update order_heads set seq = seq + 1, hash = repeat('a', 64), agenda = '[]', is_open = false, sealed = true,
+          assigned_to = null, updated_at = now()`,
       )
       await owner.query('delete from seen_sensors')
     })
     const pool = openPool({ url: shop.ownerUrl, size: 1, onIdleError: () => undefined })
     expect(await rebuildProjections({ pool, shopId: shop.demo.shop.id }).finally(() => pool.end())).toBe(4)
     expect(await projected()).toEqual(before)
+  })
+
+  it('is not made of an order with an altered entry, and stays as it was', async () => {
+    const before = await projected()
+    const change = (sign: '+' | '-') =>
+      withClient(shop.adminUrl, async (admin) => {
+        await admin.query("set session_replication_role = 'replica'")
+        await admin.query(
+          `update entries set written_at = written_at ${sign} interval '1 second' where seq = 5`,
+        )
+      })
+    await change('+')
+    await expect(rebuildProjections({ pool: shop.deps.pool, shopId: shop.demo.shop.id })).rejects.toThrow(
+      /^Order .*: Entry 5 of this order does not match its seal.* Nothing of it was changed\.$/,
+    )
+    expect(await projected()).toEqual(before)
+    await change('-')
   })
 
   it('holds as many clicks and parts as the entries that count them', async () => {

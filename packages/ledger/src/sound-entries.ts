@@ -8,13 +8,16 @@ export type Doubt = {
   readonly seq: number
 }
 
+/** Which entry is the newest, by its number and hash. */
+type Place = Pick<Entry, 'seq' | 'hash'>
+
 /**
  * Of entries that were just read, those that follow soundly on the ones before: numbered without a gap, chained, hashed
  * as written, and of a kind and version that this program knows. The first that is not raises a doubt; it and all after
  * it are left out.
  */
 export const soundAfter = (
-  last: Pick<Entry, 'seq' | 'hash'> | null,
+  last: Place | null,
   entries: readonly Entry[],
 ): { readonly sound: readonly Entry[]; readonly doubt: Doubt | null } => {
   let before = { seq: last?.seq ?? 0, hash: last?.hash ?? noHash }
@@ -26,10 +29,17 @@ export const soundAfter = (
   return { sound: entries, doubt: null }
 }
 
-const doubtOf = (
-  before: { readonly seq: number; readonly hash: string },
-  entry: Entry,
-): Doubt['code'] | null => {
+/**
+ * What a head that does not name the newest entry comes to: an entry was removed from the end, added to it or written
+ * anew outside the program. The doubt begins after the last entry that both agree on. `null`: there is none.
+ */
+export const doubtOfHead = (head: Place | null, last: Place | null): Doubt | null => {
+  if (head?.seq === last?.seq && head?.hash === last?.hash) return null
+  const shorter = Math.min(head?.seq ?? 0, last?.seq ?? 0)
+  return { code: 'chain-broken', seq: head?.seq === last?.seq ? shorter : shorter + 1 }
+}
+
+const doubtOf = (before: Place, entry: Entry): Doubt['code'] | null => {
   const { hash, ...rest } = entry
   if (entry.seq !== before.seq + 1 || entry.previousHash !== before.hash || hashEntry(rest) !== hash)
     return 'chain-broken'

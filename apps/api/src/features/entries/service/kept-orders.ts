@@ -1,10 +1,10 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { advance, type Folded, foldAll } from '@bayledger/ledger/fold'
 import { type GrowingList, growingList, membersOf, push } from '@bayledger/ledger/fold/growing-list'
-import { type Doubt, soundAfter } from '@bayledger/ledger/sound-entries'
+import { type Doubt, doubtOfHead, soundAfter } from '@bayledger/ledger/sound-entries'
 import { blankOrder, type OrderState } from '@bayledger/ledger/state'
 import type { Pool } from 'pg'
-import { listEntriesAfter } from '../store/read-ledger.ts'
+import { readLedgerAfter } from '../store/read-ledger.ts'
 import { orderKey } from '../store/write-entries.ts'
 
 /** An order as of one entry. Immutable: `continued` gives another one. */
@@ -95,37 +95,41 @@ export const keepOrders = (pool: Pool): KeptOrders => {
     return after > (kept ? seqOf(kept) : 0) ? null : take(shopId, orderId, entries)
   }
 
+  /** Keeps the entries before the doubt, and nothing after them. */
+  const cut = (shopId: string, orderId: string, entries: readonly Entry[], doubt: Doubt): KeptOrder => {
+    const key = orderKey(shopId, orderId)
+    slots.delete(key)
+    return judge(key, take(shopId, orderId, entries.slice(0, doubt.seq - 1)), doubt)
+  }
+
   const refresh: KeptOrders['refresh'] = async (shopId, orderId) => {
     const key = orderKey(shopId, orderId)
     const known = slots.get(key)?.order
     const after = known ? seqOf(known) : 0
-    const read = await listEntriesAfter(pool, shopId, orderId, after)
-    const { sound, doubt } = soundAfter(known?.last ?? null, read)
-    const order = absorb(shopId, orderId, after, sound)
+    const read = await readLedgerAfter(pool, shopId, orderId, after)
+    const sound = soundAfter(known?.last ?? null, read.entries)
+    const doubt = sound.doubt ?? doubtOfHead(read.head, sound.sound.at(-1) ?? known?.last ?? null)
+    if (doubt) return cut(shopId, orderId, [...(known ? entriesOf(known) : []), ...sound.sound], doubt)
+    const order = absorb(shopId, orderId, after, sound.sound)
     // Forgotten while it was read: the whole of it is read.
     if (order === null) return refresh(shopId, orderId)
-    // In memory a writer may be ahead of what was read here; an order without doubt and before it stays as it is.
-    return doubt === null && order.doubt === null ? order : judge(key, order, doubt)
+    return order.doubt ? judge(key, order, null) : order
   }
 
   return {
     peek: (shopId, orderId) => slots.get(orderKey(shopId, orderId))?.order,
     refresh,
     verify: async (shopId, orderId) => {
-      const key = orderKey(shopId, orderId)
-      const known = slots.get(key)?.order
-      const read = await listEntriesAfter(pool, shopId, orderId, 0)
-      const { sound, doubt } = soundAfter(null, read)
+      const known = slots.get(orderKey(shopId, orderId))?.order
+      const { entries, head } = await readLedgerAfter(pool, shopId, orderId, 0)
+      const { sound, doubt: broken } = soundAfter(null, entries)
+      const doubt = broken ?? doubtOfHead(head, sound.at(-1) ?? null)
       const differs = known
-        ? entriesOf(known).find(({ seq, hash }) => read[seq - 1]?.hash !== hash)?.seq
+        ? entriesOf(known).find(({ seq, hash }) => entries[seq - 1]?.hash !== hash)?.seq
         : undefined
-      if (doubt === null && differs === undefined) return take(shopId, orderId, sound)
-      const seq = Math.min(doubt?.seq ?? Number.POSITIVE_INFINITY, differs ?? Number.POSITIVE_INFINITY)
-      slots.delete(key)
-      return judge(key, take(shopId, orderId, sound.slice(0, seq - 1)), {
-        code: doubt?.seq === seq ? doubt.code : 'chain-broken',
-        seq,
-      })
+      if (differs !== undefined && (doubt === null || differs < doubt.seq))
+        return cut(shopId, orderId, sound, { code: 'chain-broken', seq: differs })
+      return doubt ? cut(shopId, orderId, sound, doubt) : take(shopId, orderId, sound)
     },
     doubted: () => [...inDoubt.values()],
     absorb,

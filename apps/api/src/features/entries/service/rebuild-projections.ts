@@ -1,23 +1,25 @@
-import { verifyChain } from '@bayledger/ledger/hash-chain'
+import { foldAll } from '@bayledger/ledger/fold'
+import { soundAfter } from '@bayledger/ledger/sound-entries'
 import type { Deps } from '../../../deps.ts'
 import { projectHead } from '../store/projections/head.ts'
-import { listOrderIds, replaceProjection } from '../store/rebuild-projections.ts'
-import { loadLedger } from './load-ledger.ts'
+import { listEntriesAfter } from '../store/read-ledger.ts'
+import { listOrders, replaceProjection } from '../store/rebuild-projections.ts'
+import { doubtWords } from './read-only-orders.ts'
 
 /**
- * Makes heads, seen sensors and reports anew from the entries alone, order by order; refuses an order whose chain does
- * not verify. Stock and wrench cycles are counted with entries and are not touched. Gives how many orders it did.
+ * Makes heads, seen sensors and reports anew from the entries alone, whatever the heads said, order by order; refuses
+ * an order with an entry that cannot be relied on. Stock and wrench cycles are counted with entries and are not
+ * touched. Gives how many orders it did.
  */
-export const rebuildProjections = async (deps: Pick<Deps, 'pool' | 'shopId'>): Promise<number> => {
-  const { pool, shopId } = deps
-  const orderIds = await listOrderIds(pool, shopId)
-  for (const orderId of orderIds) {
-    const { entries, state } = await loadLedger(deps, orderId)
-    const chain = verifyChain(entries)
-    if (!chain.whole)
-      throw new Error(
-        `Order ${state.opened?.orderNumber ?? orderId}: ${chain.words}. Nothing of it was changed.`,
-      )
+export const rebuildProjections = async ({
+  pool,
+  shopId,
+}: Pick<Deps, 'pool' | 'shopId'>): Promise<number> => {
+  const orders = await listOrders(pool, shopId)
+  for (const { orderId, number } of orders) {
+    const entries = await listEntriesAfter(pool, shopId, orderId, 0)
+    const { doubt } = soundAfter(null, entries)
+    if (doubt) throw new Error(`Order ${number}: ${doubtWords(doubt)} Nothing of it was changed.`)
     const last = entries.at(-1)
     if (!last) continue
     const byId = new Map(entries.map((entry) => [entry.id, entry]))
@@ -26,11 +28,11 @@ export const rebuildProjections = async (deps: Pick<Deps, 'pool' | 'shopId'>): P
       orderId,
       after: 0,
       entries,
-      head: projectHead(state, last.receivedAt),
+      head: projectHead(foldAll(entries).state, last.receivedAt),
       entryById: (id: string) => byId.get(id),
       sides: [],
     }
     await replaceProjection(pool, write, last)
   }
-  return orderIds.length
+  return orders.length
 }

@@ -145,7 +145,8 @@ const lookAgain = async (parts: Parts, group: Group): Promise<Waiting[]> => {
       at: tasks[0]?.deps.clock.now() ?? new Date(),
     }),
   ])
-  const unchanged = seqOf(order) === seqOf(group.base) && shop.version === group.factsVersion
+  const unchanged =
+    order.doubt === null && seqOf(order) === seqOf(group.base) && shop.version === group.factsVersion
   return group.members.flatMap(({ waiting, outcome }) => {
     const { draft, sessionId, opening } = waiting.task
     const takenBy = stale.takenIds.get(draft.id)

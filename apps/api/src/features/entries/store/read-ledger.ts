@@ -36,6 +36,30 @@ export const listEntriesAfter = async (
   return rows.map((row) => entryOf(shopId, row))
 }
 
+/** The same, with what the order's head says is its newest entry, both as of one moment. */
+export const readLedgerAfter = async (
+  pool: Pool,
+  shopId: string,
+  orderId: string,
+  after: number,
+): Promise<{ readonly entries: readonly Entry[]; readonly head: Pick<Entry, 'seq' | 'hash'> | null }> => {
+  type Found = (Row | { readonly id: null }) & { head_seq: number | null; head_hash: string | null }
+  const { rows } = await pool.query<Found>({
+    name: 'ledger-after',
+    text: `select h.seq as head_seq, h.hash as head_hash, e.*
+      from (select $1::uuid as shop_id, $2::uuid as order_id) o
+      left join order_heads h on h.shop_id = o.shop_id and h.order_id = o.order_id
+      left join (select ${columns} from entries where shop_id = $1 and order_id = $2 and seq > $3) e on true
+      order by e.seq`,
+    values: [shopId, orderId, after],
+  })
+  const { head_seq: seq = null, head_hash: hash = null } = rows[0] ?? {}
+  return {
+    entries: rows.flatMap((row) => (row.id === null ? [] : [entryOf(shopId, row)])),
+    head: seq === null || hash === null ? null : { seq, hash },
+  }
+}
+
 export const findEntryById = async (pool: Pool, shopId: string, id: string): Promise<Entry | null> => {
   const { rows } = await pool.query<Row>({
     name: 'entry-by-id',

@@ -6,13 +6,16 @@ import { buildStatement, type HeadPart } from './projections/build-statement.ts'
 import { headRow, setHead } from './projections/head.ts'
 import type { OrderWrite } from './projections/projection.ts'
 
-export const listOrderIds = async (pool: Pool, shopId: string): Promise<string[]> => {
-  const { rows } = await pool.query<{ order_id: string }>(
-    'select order_id from order_heads where shop_id = $1 order by number',
-    [shopId],
-  )
-  return rows.map(({ order_id }) => order_id)
-}
+export const listOrders = async (
+  pool: Pool,
+  shopId: string,
+): Promise<{ readonly orderId: string; readonly number: string }[]> =>
+  (
+    await pool.query<{ orderId: string; number: string }>(
+      'select order_id as "orderId", number from order_heads where shop_id = $1 order by number',
+      [shopId],
+    )
+  ).rows
 
 const rebuiltHead: HeadPart = {
   name: 'rebuild',

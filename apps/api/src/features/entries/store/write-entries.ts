@@ -33,10 +33,11 @@ const guardColumns = { entry_ids: 'uuid[]', session_ids: 'uuid[]', facts_version
 const advancedHeads: HeadPart = {
   name: 'append',
   rebuilding: false,
-  columns: guardColumns,
+  columns: { ...guardColumns, after_hash: 'text' },
   sql: `head as (
     update order_heads h set ${setHead} from asked a
-    where h.shop_id = a.shop_id and h.order_id = a.order_id and h.seq = a.after and h.vehicle_id = a.vehicle_id
+    where h.shop_id = a.shop_id and h.order_id = a.order_id and h.seq = a.after and h.hash = a.after_hash
+      and h.vehicle_id = a.vehicle_id
       and ${guards}
     returning h.shop_id, h.order_id
   )`,
@@ -92,10 +93,12 @@ const run = async (
   // In one order everywhere, so that two processes that write to the same orders do not wait for each other.
   const sorted = writes.toSorted((one, other) => (one.orderId < other.orderId ? -1 : 1))
   const heads = sorted.map((write) => {
+    const [first] = write.entries
     const last = write.entries.at(-1)
-    if (!last) throw new RangeError('a write without entries')
+    if (!first || !last) throw new RangeError('a write without entries')
     return {
       ...headRow(write, last),
+      after_hash: first.previousHash,
       entry_ids: write.entries.map(({ id }) => id),
       session_ids: write.sessionIds,
       facts_version: write.factsVersion,
