@@ -124,7 +124,7 @@ describe('a shop beside another', () => {
       writtenAt: shop.clock.now().toISOString(),
       restsOn: [],
     }
-    const { body } = await other.owner.post('/api/entries', { entries: [note], texts: [] }).expect(200)
+    const { body } = await other.owner.post('/api/entries', { entries: [note], sides: [] }).expect(200)
     expect(body.results).toMatchObject([{ code: 'ORDER_NOT_OPENED' }])
   })
 

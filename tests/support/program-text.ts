@@ -2,6 +2,8 @@
 const personWrote: readonly RegExp[] = [
   // A specification sheet is the shop's own record, typed by its people.
   /(^|\.)sheet\./,
+  // A relearn step carries the sheet's own description of the procedure.
+  /\.procedure\./,
   /\.sources?\./,
   // As a reader of trouble codes shows them.
   /\.?codes\.\d+\.text$/,
