@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import type { Server } from 'node:http'
 import { openPool } from '@bayledger/db/pool'
 import { withClient } from '@bayledger/db/with-client'
+import { versionOf } from '@bayledger/ledger/registry'
 import type { FastifyInstance } from 'fastify'
 import type { Pool } from 'pg'
 import request from 'supertest'
@@ -10,6 +11,7 @@ import { buildApp } from '../../apps/api/src/app.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { envelopeOf, type Replay, replayOn } from '../support/replay-order.ts'
+import { writeByHand } from '../support/write-by-hand.ts'
 
 /** An order whose chain does not hold is read-only, and says so; the others go on. */
 let shop: TestApp
@@ -171,5 +173,39 @@ describe('an order that was altered outside the program', () => {
     await alter(changeWritten, [order.orderId, 1])
     const { body } = await elsewhere('get', `/api/orders/${order.orderId}`).expect(423)
     expect(body.code).toBe('ORDER_READ_ONLY')
+  })
+})
+
+describe('an order with an entry that a newer program wrote', () => {
+  it.each([
+    ['kind', 'roof.rack.fitted', 1],
+    ['version', 'complaint.recorded', versionOf('complaint.recorded') + 1],
+  ])('of a %s that this one does not know is read up to it and takes nothing', async (_, kind, version) => {
+    const order = await finished()
+    const seq = order.entries.length + 1
+    await writeByHand(shop, order.entries.at(-1), { id: randomUUID(), kind, version, payload: {} })
+    const note = noteOn(order.orderId, order.lines)
+    // One process has the order in memory and writes without reading it; the other has never seen it.
+    for (const { body } of [
+      await desk.post('/api/entries', note).expect(200),
+      await elsewhere('post', '/api/entries', note).expect(200),
+    ])
+      expect(body.results).toMatchObject([
+        {
+          result: 'not-yet',
+          words: expect.stringMatching(/newer version of the program.*Update the server/),
+        },
+      ])
+    const { body } = await desk.get(`/api/orders/${order.orderId}`).expect(200)
+    expect(body.entries).toEqual(order.entries)
+    expect(body.readOnly).toMatchObject({ code: 'newer-than-this-program', seq })
+    const refused = await desk.post(`/api/orders/${order.orderId}/reports`, { entryId: randomUUID() })
+    expect(refused.status).toBe(423)
+    expect(refused.body).toMatchObject({ code: 'ORDER_READ_ONLY', reason: 'newer-than-this-program' })
+    expect((await elsewhere('get', '/readyz').expect(200)).body.readOnlyOrders).toContainEqual({
+      orderNumber: order.number,
+      seq,
+      code: 'newer-than-this-program',
+    })
   })
 })
