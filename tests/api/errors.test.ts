@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { type ErrorCode, errorCodes, errors } from '@bayledger/contract/errors'
-import { withClient } from '@bayledger/db/with-client'
 import type { Response } from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { alter } from '../support/alter.ts'
 import { type Caller, cookiesIn, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
 import { writeFirstVersionConsent } from '../support/first-version-entry.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
@@ -140,12 +140,9 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
     const replay = await replayOn(shop)
     const altered = freshCopy(shop.demo, 'T-2601')
     await replay.sendUntil(altered.lines)
-    await withClient(shop.adminUrl, async (admin) => {
-      await admin.query("set session_replication_role = 'replica'")
-      await admin.query("update entries set kind = 'note.added' where order_id = $1 and seq = 3", [
-        altered.orderId,
-      ])
-    })
+    await alter(shop, "update entries set kind = 'note.added' where order_id = $1 and seq = 3", [
+      altered.orderId,
+    ])
     return desk.post(`/api/orders/${altered.orderId}/reports`, { entryId: randomUUID() })
   },
   ENTRY_REFUSED: () =>

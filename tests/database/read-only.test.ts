@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import type { Server } from 'node:http'
 import { openPool } from '@bayledger/db/pool'
-import { withClient } from '@bayledger/db/with-client'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { FastifyInstance } from 'fastify'
 import type { Pool } from 'pg'
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../apps/api/src/app.ts'
+import { alter } from '../support/alter.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { envelopeOf, type Replay, replayOn } from '../support/replay-order.ts'
@@ -48,13 +48,6 @@ const elsewhere = (method: 'get' | 'post', path: string, body?: object) => {
   return body ? call.send(body) : call
 }
 
-/** As a superuser with every trigger off. */
-const alter = (statement: string, values: readonly unknown[]) =>
-  withClient(shop.adminUrl, async (admin) => {
-    await admin.query("set session_replication_role = 'replica'")
-    expect((await admin.query(statement, [...values])).rowCount).toBe(1)
-  })
-
 const finished = async () => {
   const order = freshCopy(shop.demo, 'T-2601')
   await replay.sendUntil(order.lines)
@@ -75,7 +68,7 @@ const noteOn = (orderId: string, lines: ReturnType<typeof freshCopy>['lines']) =
 describe('an order that was altered outside the program', () => {
   it('is read up to the entry before, takes nothing, and leaves the others alone', async () => {
     const [broken, whole] = [await finished(), await finished()]
-    await alter(changeWritten, [broken.orderId, 9])
+    await alter(shop, changeWritten, [broken.orderId, 9])
     const { body } = await elsewhere('get', `/api/orders/${broken.orderId}`).expect(200)
     expect(body.entries).toHaveLength(8)
     expect(body.readOnly).toMatchObject({
@@ -103,7 +96,7 @@ describe('an order that was altered outside the program', () => {
 
   it('is found before it is sealed, by a process that had read it when it was whole', async () => {
     const order = await finished()
-    await alter(changeWritten, [order.orderId, 4])
+    await alter(shop, changeWritten, [order.orderId, 4])
     const { body } = await desk
       .post(`/api/orders/${order.orderId}/reports`, { entryId: randomUUID() })
       .expect(423)
@@ -117,9 +110,9 @@ describe('an order that was altered outside the program', () => {
 
   it('takes entries again once it was put right', async () => {
     const order = await finished()
-    await alter(changeWritten, [order.orderId, 5])
+    await alter(shop, changeWritten, [order.orderId, 5])
     expect((await elsewhere('get', `/api/orders/${order.orderId}`).expect(200)).body.readOnly.seq).toBe(5)
-    await alter(changeWritten.replace('+ interval', '- interval'), [order.orderId, 5])
+    await alter(shop, changeWritten.replace('+ interval', '- interval'), [order.orderId, 5])
     expect((await elsewhere('get', `/api/orders/${order.orderId}`).expect(200)).body.readOnly).toBeNull()
     await elsewhere('post', `/api/orders/${order.orderId}/reports`, { entryId: randomUUID() }).expect(201)
   })
@@ -136,7 +129,7 @@ describe('an order that was altered outside the program', () => {
       const { rows } = await shop.deps.pool.query('select seq, hash from order_heads where order_id = $1', [
         order.orderId,
       ])
-      await alter(`update order_heads set ${change} where order_id = $1`, [order.orderId])
+      await alter(shop, `update order_heads set ${change} where order_id = $1`, [order.orderId])
       // One process has the order in memory and writes without reading it; the other has never seen it.
       const note = noteOn(order.orderId, order.lines)
       for (const { body } of [
@@ -155,7 +148,7 @@ describe('an order that was altered outside the program', () => {
       const named = { orderNumber: order.number, seq, code: 'chain-broken' }
       expect((await shop.nobody.get('/readyz').expect(200)).body.readOnlyOrders).toContainEqual(named)
       expect((await elsewhere('get', '/readyz').expect(200)).body.readOnlyOrders).toContainEqual(named)
-      await alter('update order_heads set seq = $2, hash = $3 where order_id = $1', [
+      await alter(shop, 'update order_heads set seq = $2, hash = $3 where order_id = $1', [
         order.orderId,
         rows[0].seq,
         rows[0].hash,
@@ -170,7 +163,7 @@ describe('an order that was altered outside the program', () => {
 
   it('that is altered from its first entry on cannot be shown, and says why', async () => {
     const order = await finished()
-    await alter(changeWritten, [order.orderId, 1])
+    await alter(shop, changeWritten, [order.orderId, 1])
     const { body } = await elsewhere('get', `/api/orders/${order.orderId}`).expect(423)
     expect(body.code).toBe('ORDER_READ_ONLY')
   })
