@@ -22,7 +22,7 @@ import { upcast } from './upcast.ts'
 
 type AnyRule = (state: OrderState, draft: Draft, facts: AdmitFacts) => Refusal | null
 
-/** Every kind has its rules, an empty list included: a kind that nobody thought about does not compile. */
+/** The rules of every kind, possibly none: a kind that is missing here does not compile. */
 const rules: Rules<Kind> = {
   ...openingRules,
   ...arrivalRules,
@@ -36,8 +36,8 @@ const rules: Rules<Kind> = {
 }
 
 /**
- * May this entry follow what the order already holds? Pure: everything outside the order comes in `facts`. It runs
- * once, when the server appends, and never when entries are replayed. The first reason against an entry is told.
+ * Whether this entry may follow what the order already holds. Pure: everything outside the order comes in `facts`. It
+ * runs once, when the server appends, and never when entries are replayed. It returns the first reason against an entry.
  */
 export const admit = (state: OrderState, written: Draft, facts: AdmitFacts): Verdict => {
   const draft = upcast(written)

@@ -10,7 +10,7 @@ export type Agreement = {
   readonly digest: string
 }
 
-/** What of an entry a second person agrees to; a device has it before the server knows who writes. */
+/** The part of an entry that a second person agrees to; a device has it before the server knows who writes. */
 export type Agreeable = {
   [K in Kind]: {
     readonly id: string
@@ -59,11 +59,11 @@ const namedIn = ({ kind, payload }: Agreeable): Named | null => {
   }
 }
 
-/** The second person whom this entry names; `null`: nobody. */
+/** The second person whom this entry names, or `null`. */
 export const secondPersonIn = (draft: Agreeable): SecondPerson | null => namedIn(draft)?.person ?? null
 
 /**
- * What the second person of this entry agrees to; `null`: it names none. The digest is SHA-256 of the payload's
+ * What the second person of this entry agrees to, or `null` if it names none. The digest is SHA-256 of the payload's
  * canonical text (RFC 8785) with `null` in place of their proof, because the proof is made from the digest.
  */
 export const agreementOf = (draft: Agreeable): Agreement | null => {

@@ -8,7 +8,7 @@ import { blankOrder, type OrderState } from './state.ts'
 
 export type Appended = { readonly admitted: true; readonly entry: Entry } | Refusal
 
-/** The state of an order's entries, an order without entries included. */
+/** The state of an order, with or without entries. */
 export const stateOf = (entries: readonly Entry[], shopId: string, orderId: string): OrderState =>
   entries.length === 0 ? blankOrder(shopId, orderId) : fold(entries)
 
@@ -28,7 +28,7 @@ export const chainEntry = (
   return { ...unhashed, hash: hashEntry(unhashed) } as Entry
 }
 
-/** Admits one draft to an order held in memory: what the server does around its one database statement. */
+/** Admits one draft to an order held in memory, as the server does around its database statement. */
 export const append = (
   entries: readonly Entry[],
   draft: Draft,

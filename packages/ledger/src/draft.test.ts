@@ -52,7 +52,7 @@ describe('a draft', () => {
     expect(faultsOf({ ...draft, payload })[0]?.field).toBe('payload.notPossible.0.why')
   })
 
-  it('of something that is no entry at all is told so', () => {
+  it('of something that is no entry at all is refused', () => {
     for (const nothing of [null, 7, 'entry', []]) expect(faultsOf(nothing).length).toBeGreaterThan(0)
   })
 })

@@ -9,10 +9,10 @@ export type DraftFault = { readonly field: string; readonly found: string; reado
 export type ParsedDraft =
   | { readonly ok: true; readonly draft: Draft }
   | { readonly ok: false; readonly faults: readonly DraftFault[] }
-  /** A newer device wrote it: the server answers "not yet", and it stays in the device's outbox. */
+  /** A newer device wrote it: the server replies "not yet", and the draft stays in the device's outbox. */
   | { readonly ok: false; readonly newer: true; readonly faults: readonly DraftFault[] }
 
-/** Reads a draft from anything a device may send; every fault is named, nothing unknown is dropped in silence. */
+/** Reads a draft from anything a device may send. It names every fault and never drops an unknown field silently. */
 export const parseDraft = (
   input: unknown,
   sender: { readonly shopId: string; readonly writtenBy: Author; readonly deviceId: string | null },

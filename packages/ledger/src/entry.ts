@@ -11,7 +11,7 @@ export const Author = z.discriminatedUnion('kind', [
 ])
 export type Author = z.infer<typeof Author>
 
-/** What only the server knows when it appends. */
+/** Values that only the server knows, when it appends. */
 export const Given = z.strictObject({
   orderNumber: z.optional(plainText(20)),
   reportNumber: z.optional(plainText(24)),

@@ -161,7 +161,7 @@ describe('withdrawing', () => {
     expect(roadGate(pen.state()).map(({ code }) => code)).toContain('wheel-off')
   })
 
-  it('of the fitting asks for every round anew', () => {
+  it('of the fitting needs every round again', () => {
     const pen = oneSensorJob('worked')
     pen.strike(lastOf(pen, 'wheel.mounted'), technician)
     expect(wheelStatus(pen.state(), 'RR')).toBe('off')
@@ -327,7 +327,7 @@ describe('findings that hold work', () => {
     expect(pen.state().work.RR?.pressure?.asLeft.value).toBeGreaterThan(35)
   })
 
-  it('are told again when the same stop concerns another wheel', () => {
+  it('must be told again when the same stop concerns another wheel', () => {
     const pen = oneSensorJob('checked')
     pen.write('tire.inspected', tireOf('LF', { stem: 'leaks' }), bay)
     const { id } = pen.write('diagnosis.issued', findingsOf(pen), bay)

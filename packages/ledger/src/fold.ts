@@ -28,10 +28,10 @@ const appliers: Appliers<Kind> = {
   ...applyMessages,
 }
 
-/** An order folded so far, with what `advance` needs to go on from it. Immutable, as everything in it. */
+/** An order folded so far, with what `advance` needs to go on from it. It and everything in it is immutable. */
 export type Folded = {
   readonly state: OrderState
-  /** The state before what is derived from the whole ledger is laid over it: what appliers read and change. */
+  /** The state without the parts that are derived from the whole ledger: what appliers read and change. */
   readonly bare: OrderState
   readonly entries: GrowingList<Foldable>
   readonly strikes: Strikes
@@ -43,8 +43,8 @@ export type Folded = {
 type Strikes = ReadonlyMap<string, FoldableOf<'entry.struck'>>
 
 /**
- * The present state of an order: a pure function of its entries, in their order, each once. Struck entries are
- * left out as if they had never been written; their marks stay, with the reason.
+ * The present state of an order: a pure function of its entries, in order, each once. Struck entries are left out as if
+ * they had never been written; their marks stay, with the reason.
  */
 export const fold = (written: readonly Foldable[]): OrderState => foldAll(written).state
 
@@ -72,8 +72,8 @@ export const foldAll = (written: readonly Foldable[]): Folded => {
 }
 
 /**
- * The order with one more entry: equal to folding all of them anew, at a cost that does not grow with their number.
- * Only an entry that strikes another is folded anew, since what was struck may be anywhere.
+ * The order with one more entry. The result equals a fold of all entries, and the cost does not grow with their number.
+ * Only an entry that strikes another causes a new fold, since the struck entry may be anywhere.
  */
 export const advance = (before: Folded | null, written: Foldable): Folded => {
   if (!before) return foldAll([written])
@@ -105,7 +105,7 @@ const applyEntry = (state: OrderState, entry: Foldable): OrderState => {
 
 const isHeld = ({ given }: Foldable): boolean => (given.holds ?? []).length > 0
 
-/** A doubt about a torque round ends when a later round has overtaken it or the wheel came off again. */
+/** A doubt about a torque round ends when a later round replaces it or the wheel comes off again. */
 const holdsLeft = ({ holds, work }: OrderState, heldKinds: ReadonlyMap<string, Kind>): OrderState['holds'] =>
   holds.length === 0
     ? holds

@@ -6,14 +6,14 @@ import type { Kind } from './registry.ts'
 /** An entry with everything but its own hash. */
 export type Unhashed = { [K in Kind]: Omit<EntryOfKind<K>, 'hash'> }[Kind]
 
-/** The hash of one entry: over everything it says, the hash of the entry before included. */
+/** The hash of one entry, taken over everything it says and the hash of the entry before. */
 export const hashEntry = (entry: Unhashed): string => digestOf(entry)
 
 export type ChainVerdict =
   | { readonly whole: true }
   | { readonly whole: false; readonly brokenAtSeq: number; readonly words: string }
 
-/** Walks a whole order's chain; a changed byte anywhere is named at the entry where it stands. */
+/** Checks a whole order's chain and names the first entry that does not hold. */
 export const verifyChain = (entries: readonly Entry[]): ChainVerdict => {
   let previousHash = noHash
   for (const [index, entry] of entries.entries()) {

@@ -2,7 +2,7 @@ import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { Instant, plainText } from './text.ts'
 
-/** What the register knew of a wrench when a round done with it arrived. */
+/** What the register knew of a wrench when a torque round with it arrived. */
 export const WrenchDoubt = z.discriminatedUnion('why', [
   z.strictObject({ why: z.literal('day'), wrench: plainText(60), dueOn: plainText(10) }),
   z.strictObject({ why: z.literal('cycles'), wrench: plainText(60), cycles: z.int(), dueAt: z.int() }),
@@ -10,7 +10,7 @@ export const WrenchDoubt = z.discriminatedUnion('why', [
 ])
 export type WrenchDoubt = z.infer<typeof WrenchDoubt>
 
-/** What a device's clock said of an entry, and when the server received it. */
+/** The time of an entry by its device's clock, and the time when the server received it. */
 export const ClockDoubt = z.strictObject({ writtenAt: Instant, receivedAt: Instant })
 export type ClockDoubt = z.infer<typeof ClockDoubt>
 

@@ -5,9 +5,9 @@ import type { SideKind } from './side-kinds.ts'
 /** One superseded version of a kind's payload, and the pure step to the version after it. */
 export type EarlierVersion = {
   readonly payload: z.ZodMiniType
-  /** Total over every payload that its schema admits; gives a payload of the next version. */
+  /** Takes every payload that its schema admits and returns a payload of the next version. */
   readonly toNext: (payload: never) => unknown
-  /** The money that it holds inline; an order with such an entry is never sent to who may not have money. */
+  /** The money that it holds inline. An order with such an entry is never sent to anyone who may not see money. */
   readonly inlineMoney: ((payload: never) => readonly unknown[]) | null
 }
 
@@ -20,17 +20,17 @@ export const earlierVersion = <Payload extends z.ZodMiniType>(
 
 /**
  * What the ledger knows about one kind of entry. `writtenWhere`: money, consent, opening, sealing and hand-back
- * need the server; bay facts may be written without a network. `strikable`: whether a later entry may withdraw
+ * need the server; facts from the bay may be written without a network. `strikable`: whether a later entry may withdraw
  * one, and whether that takes a second person.
  */
 export type KindDefinition = {
-  /** Versions before the present one, oldest first: the present version is one more than there are of them. */
+  /** Earlier versions, oldest first. The present version's number is one more than their count. */
   readonly earlier: readonly EarlierVersion[]
   readonly payload: z.ZodMiniType
   readonly writtenBy: readonly ('staff' | 'customer' | 'system')[]
-  /** A person of the shop writes it who holds one of these; nobody does where there are none. */
+  /** A person of the shop who holds one of these may write it. Empty: no person may. */
   readonly roles: readonly Role[]
-  /** The second person whom an entry of this kind may name holds one of these; none: it names nobody. */
+  /** The second person of an entry of this kind holds one of these. Empty: the kind names no second person. */
   readonly agreedBy: readonly Role[]
   readonly writtenWhere: 'anywhere' | 'server'
   readonly strikable: 'yes' | 'second-person' | 'no'
@@ -38,7 +38,7 @@ export type KindDefinition = {
   readonly sides: readonly SideKind[]
 }
 
-/** One row of the registry. Whoever adds a kind says which roles write it; everything else has a usual value. */
+/** One row of the registry. A new kind must say which roles write it; everything else has a default. */
 export const kind = <Payload extends z.ZodMiniType>(
   payload: Payload,
   rest: Pick<KindDefinition, 'roles'> & Partial<Omit<KindDefinition, 'payload' | 'roles'>>,

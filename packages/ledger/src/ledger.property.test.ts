@@ -110,7 +110,7 @@ describe('a ledger that is delivered again and again', () => {
     )
   }, 60_000)
 
-  it('shows a device what the server will show, before the network is there', () => {
+  it('shows a device what the server will show, without a network', () => {
     fc.assert(
       fc.property(readings, (some) => {
         const sound = some.filter(({ psi }) => psi > 0)
@@ -166,7 +166,7 @@ describe('the chain', () => {
     expect(verifyChain([second, first, ...rest] as Entry[])).toMatchObject({ whole: false, brokenAtSeq: 1 })
   })
 
-  it('does not cover words that stand beside it: a note names them by digest only', () => {
+  it('does not cover words kept beside it: a note names them by digest only', () => {
     expect(JSON.stringify(entries)).toContain(wordsOf('complaint'))
     expect(new Set(entries.map((entry) => entry.shopId))).toEqual(new Set([shopId]))
   })

@@ -30,7 +30,7 @@ export const kindNames = Object.keys(kinds) as Kind[]
 
 export const definitionOf = (kind: Kind): KindDefinition => kinds[kind]
 
-/** The version that a kind is written in now. */
+/** The present version of a kind. */
 export const versionOf = (kind: Kind): number => kinds[kind].earlier.length + 1
 
 export const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text)

@@ -1,12 +1,12 @@
 import * as z from 'zod/mini'
 import { Id } from './text.ts'
 
-/** How a second person showed that they agree: with their PIN, which earned a token for this entry alone. */
+/** How a second person showed that they agree: their PIN gave them a token for this entry only. */
 export const SecondPersonProof = z.discriminatedUnion('how', [
   z.strictObject({ how: z.literal('pin'), token: z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/)) }),
 ])
 
-/** A second person in a payload. `proof: null`: named only, as first versions did; nothing new is admitted so. */
+/** A second person in a payload. `proof: null`: only named, as in first versions; no new entry is admitted like that. */
 export const SecondPerson = z.strictObject({ staffId: Id, proof: z.nullable(SecondPersonProof) })
 export type SecondPerson = z.infer<typeof SecondPerson>
 

@@ -12,9 +12,9 @@ export type Doubt = {
 type Place = Pick<Entry, 'seq' | 'hash'>
 
 /**
- * Of entries that were just read, those that follow soundly on the ones before: numbered without a gap, chained, hashed
- * as written, and of a kind and version that this program knows. The first that is not raises a doubt; it and all after
- * it are left out.
+ * The leading entries of a list that was just read that are sound: numbered without a gap, chained, hashed as written,
+ * and of a kind and version that this program knows. The first unsound entry raises a doubt; it and all entries after it
+ * are left out.
  */
 export const soundAfter = (
   last: Place | null,
@@ -30,8 +30,8 @@ export const soundAfter = (
 }
 
 /**
- * What a head that does not name the newest entry comes to: an entry was removed from the end, added to it or written
- * anew outside the program. The doubt begins after the last entry that both agree on. `null`: there is none.
+ * The doubt where a head does not name the newest entry: an entry was removed from the end, added to it or rewritten
+ * outside the program. The doubt begins after the last entry that both agree on. `null`: there is none.
  */
 export const doubtOfHead = (head: Place | null, last: Place | null): Doubt | null => {
   if (head?.seq === last?.seq && head?.hash === last?.hash) return null

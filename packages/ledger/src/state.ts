@@ -9,7 +9,7 @@ import type { Author } from './entry.ts'
 import type { Hold } from './hold.ts'
 import type { Kind, PayloadOf } from './registry.ts'
 
-/** Which entry wrote a fact down: enough to show who and when, and to strike it. */
+/** The entry that recorded a fact: enough to show who and when, and to strike it. */
 export type Written = {
   readonly entryId: string
   readonly seq: number
@@ -24,7 +24,7 @@ export type Written = {
 /** A fact with the entry that recorded it. */
 export type Recorded<T> = T & { readonly written: Written }
 
-/** One line of the ledger as the margin shows it; a struck one stays, with its reason. */
+/** One line of the ledger as the margin shows it; a struck line stays, with its reason. */
 export type Mark = Written & {
   readonly kind: Kind
   readonly receivedAt: string | null
@@ -55,13 +55,13 @@ export type VehicleCheck = {
 
 export type TorqueSeal = Recorded<Omit<PayloadOf<'studs.torqued'>, 'stepKey' | 'round'>>
 
-/** A wheel's way through the work: what keeps a vehicle off the road until it is tight and checked. */
+/** A wheel's state in the work. It keeps the vehicle off the road until the wheel is torqued and checked. */
 export type WheelWork = {
   readonly removed: Recorded<{ readonly remark: PayloadOf<'wheel.removed'>['remark'] }> | null
   readonly mounted: Recorded<{ readonly cameFrom: WheelPosition }> | null
-  /** The rounds that stand since the wheel was last fitted. */
+  /** The valid rounds since the wheel was last fitted. */
   readonly rounds: Readonly<Partial<Record<PayloadOf<'studs.torqued'>['round'], TorqueSeal>>>
-  /** Rounds of this fitting that a nut which moved, or a round sealed anew, has overtaken. */
+  /** Rounds of this fitting that are no longer valid, because a nut moved or an earlier round was sealed again. */
   readonly overtaken: readonly TorqueSeal[]
   readonly checked: TorqueSeal | null
   readonly part: Recorded<PayloadOf<'part.drawn'>> | null
@@ -87,7 +87,7 @@ export type IssuedEstimate = Recorded<{
   readonly scope: ReadScope
   readonly digest: string
   readonly diagnosisId: string
-  /** What the findings offered when it was issued: while that is the same, newer findings need no new estimate. */
+  /** What the findings offered when it was issued. While newer findings offer the same, no new estimate is needed. */
   readonly offers: string
   /** The findings that it was issued on: the reason that a customer reads beside a bundle. */
   readonly findings: readonly Finding[]
@@ -106,7 +106,7 @@ type ReadScope = Omit<PayloadOf<'estimate.issued'>['scope'], 'bundles'> & {
 /** A stop that the customer was told of, for the wheels that it concerned then. */
 export type StopTold = Written & { readonly wheels: readonly WheelPosition[] }
 
-/** One fact that two devices recorded; the last of `records` stands in front until a person withdraws one. */
+/** One fact that two devices recorded; the last of `records` counts until a person withdraws one. */
 export type Conflict = {
   readonly fact:
     | 'gauge'
@@ -120,7 +120,7 @@ export type Conflict = {
     | 'warning-light'
   readonly phase: 'arrival' | 'closing'
   readonly wheel: WheelPosition | null
-  /** Both say the same: nothing to decide, though both are on record. */
+  /** Both say the same: there is nothing to decide, and both stay on record. */
   readonly agree: boolean
   readonly records: readonly Written[]
 }
@@ -132,10 +132,10 @@ export type BundleDecision = Recorded<{
   readonly cautionsShown: readonly CautionReference[]
 }>
 
-/** What closed a step; `value`: what was written down where no kind of entry of its own has a place for it. */
+/** What closed a step. `value`: what was recorded that no other kind of entry has a field for. */
 export type Closing = Recorded<{ readonly kind: Kind; readonly value: string | null }>
 
-/** An order as its entries make it: computed by `fold`, never stored as truth. */
+/** The state of an order, computed from its entries by `fold`; a stored copy is only a cache. */
 export type OrderState = {
   readonly orderId: string
   readonly shopId: string

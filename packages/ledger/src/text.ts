@@ -15,7 +15,7 @@ export const plainText = (maximum: number) =>
 
 /**
  * A UUID. Upper case is accepted and lowered here, before anything is hashed or compared, because PostgreSQL returns
- * lower case: hashed as sent, an entry would no longer verify when it is read back.
+ * lower case: an entry that was hashed as sent would not verify when it is read back.
  */
 export const Id = z.uuid().check(z.toLowerCase())
 

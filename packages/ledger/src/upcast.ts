@@ -1,8 +1,8 @@
 import { definitionOf, type Kind, versionOf } from './registry.ts'
 
 /**
- * The same entry or draft with its payload in the present version of its kind. Pure, and the identity for what is
- * already present. Everything that reads a payload reads it through here; hashing never does, since a hash is taken
+ * The same entry or draft with its payload in the present version of its kind. Pure; an entry of the present
+ * version comes back unchanged. Everything that reads a payload reads it through here, except hashing: a hash is taken
  * over what was written.
  */
 export const upcast = <

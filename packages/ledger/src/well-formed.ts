@@ -4,13 +4,13 @@ export type IllFormed = {
   readonly why: 'nul' | 'half-a-character' | 'too-deep'
 }
 
-/** Deeper than anything that a kind or a route takes, and shallow enough for every reader that calls itself. */
+/** Deeper than any payload or request, and shallow enough for every recursive reader. */
 const mostLevels = 40
 
 /**
  * Every text in a JSON value that PostgreSQL cannot keep (NUL) or that has no UTF-8 form (a lone surrogate), and every
- * place that lies deeper than 40 levels. Names of members are looked at like texts. Walks without calling itself, so
- * that depth cannot exhaust it; bytes are not looked into.
+ * place that lies deeper than 40 levels. Names of members are checked like texts. It is not recursive, so
+ * that depth cannot exhaust the stack; bytes are not checked.
  */
 export const illFormedIn = (value: unknown): IllFormed[] => {
   const found: IllFormed[] = []

@@ -9,15 +9,15 @@ import type { Kind } from '../src/registry.ts'
 import { keptMoney } from './money.ts'
 
 /**
- * What no order may ever break, looked up in the bare list of entries and not in the state, so that the fold is
- * checked by something other than itself. `entries` ends with the entry that was admitted last.
+ * The invariants of every order, checked in the bare list of entries and not in the state, so that the fold is not
+ * checked by itself. `entries` ends with the entry that was admitted last.
  */
 export const expectInvariants = (entries: readonly Entry[]): void => {
   const last = entries.at(-1)
   if (!last) return
   const before = standing(entries.slice(0, -1))
   const ids = entries.map(({ id }) => id)
-  expect(new Set(ids).size, 'each entry stands once').toBe(ids.length)
+  expect(new Set(ids).size, 'each entry is there once').toBe(ids.length)
   if ('stepKey' in last.payload && last.payload.stepKey !== null && last.kind !== 'step.set_aside')
     expectAuthorized(before, last.payload.stepKey)
   if (last.kind === 'wheel.removed') expectArrivalComplete(before)
@@ -35,7 +35,7 @@ export const expectInvariants = (entries: readonly Entry[]): void => {
     expect(['report.sealed', 'order.handed_back'], 'after the seal').toContain(last.kind)
 }
 
-/** What must hold of a whole ledger: the chain is whole, nothing vanished, folding twice gives the same. */
+/** Checks a whole ledger: the chain is whole, no entry is missing, and folding twice gives the same state. */
 export const expectWholeLedger = (entries: readonly Entry[]): void => {
   expect(verifyChain(entries)).toEqual({ whole: true })
   const state = fold(entries)

@@ -25,7 +25,7 @@ const person = fc.constantFrom(...people)
 const wheel = fc.constantFrom(...readingOrder)
 const position = fc.nat(400)
 
-/** Something that somebody tries, allowed or not: what the shop does, slips, and what a person of ill will would try. */
+/** Something that somebody tries, allowed or not: ordinary work, mistakes, and attempts to cheat. */
 const command = fc.oneof(
   {
     weight: 60,
@@ -91,7 +91,7 @@ export const commands = fc.array(command, { minLength: 20, maxLength: 60, size: 
 
 const desk = { by: advisor, deviceId: null }
 
-/** Tries one command; `null` where the order has nothing that it could be tried on. */
+/** Tries one command; `null` if the order has nothing to try it on. */
 export const tryCommand = (pen: OrderPen, command: Command): Appended | null => {
   const state = pen.state()
   switch (command.does) {

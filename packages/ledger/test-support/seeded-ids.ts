@@ -6,5 +6,5 @@ export const idOf = (name: string): string => {
   return `019bb1f0-${bits.slice(0, 4)}-7${bits.slice(4, 7)}-a${bits.slice(7, 10)}-${bits.slice(10, 22)}`
 }
 
-/** Stands for personal words: 64 hexadecimal digits of the words' own. */
+/** A digest in place of personal words: 64 hexadecimal digits that depend on the words. */
 export const wordsOf = (text: string): string => sha256Hex(`ledger-test/words/${text}`)

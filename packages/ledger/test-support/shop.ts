@@ -42,7 +42,7 @@ export const wrench: WrenchUsed = {
   rangeUnit: 'lbf·ft',
 }
 
-/** The register's side of a wrench, as `admit` is told it. */
+/** A wrench as the register has it, in the facts for `admit`. */
 export const wrenchFacts = (change: Partial<WrenchFacts> = {}): WrenchFacts => ({
   dueOn: wrench.dueOn,
   cycles: wrench.cyclesBefore,

@@ -18,7 +18,7 @@ export const inTheBay: Surroundings = {
 
 export type Written = { [K in Kind]: { readonly kind: K; readonly payload: PayloadOf<K> } }[Kind]
 
-/** What a careful technician would write to close a step, from the order as it stands. */
+/** What a careful technician would write to close a step of the order in its present state. */
 export const closingOf = (state: OrderState, step: Step): Written => {
   const { stepKey } = step
   const wheel = step.wheel ?? 'RR'

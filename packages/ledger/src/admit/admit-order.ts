@@ -8,7 +8,7 @@ import { refuseRole } from './refuse-role.ts'
 /** An addendum is a report that supersedes the one before; it may come after the keys are back. */
 const afterSealing: ReadonlySet<string> = new Set(['order.handed_back', 'report.sealed'])
 
-/** What holds for every kind: the order's own beginning and end, who writes, and what the entry rests on. */
+/** The rules for every kind: the order's beginning and end, who writes, and what the entry rests on. */
 export const admitToOrder = (state: OrderState, draft: Draft, facts: AdmitFacts): Refusal | null => {
   if (state.marks.some((mark) => mark.entryId === draft.id)) return refuse('ENTRY_ID_REUSED', {})
   if (draft.kind === 'order.opened' && state.opened) return refuse('ORDER_ALREADY_OPENED', {})

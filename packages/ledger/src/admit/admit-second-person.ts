@@ -5,8 +5,8 @@ import type { AdmitFacts } from './facts.ts'
 import { type Refusal, refuse } from './refusal.ts'
 
 /**
- * What holds for everyone whom an entry names as its second person: somebody other than its writer, who works here, may
- * agree to this, and has shown with their PIN that they agree to this very entry.
+ * The rules for the second person whom an entry names: they are not its writer, they work here, they may agree to this
+ * kind, and they have shown with their PIN that they agree to this entry.
  */
 export const admitSecondPerson = (draft: Draft, facts: AdmitFacts): Refusal | null => {
   const person = secondPersonIn(draft)

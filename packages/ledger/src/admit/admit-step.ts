@@ -4,7 +4,7 @@ import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
 import { type Refusal, refuse } from './refusal.ts'
 
-/** What holds for every entry that names a step: it is planned, of this kind, authorized, in order, and still open. */
+/** The rules for every entry that names a step: the step is planned, of this kind, authorized, in order and still open. */
 export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => {
   const stepKey = 'stepKey' in draft.payload ? draft.payload.stepKey : null
   if (stepKey === null || stepKey === undefined) return null
@@ -31,7 +31,7 @@ const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null =
   return recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft) ?? whyNot(state, step)
 }
 
-/** A closing step is not closed by what was seen on arrival, nor a look inside by one from outside. */
+/** An observation from arrival does not close a closing step, and a look from outside does not close a look inside. */
 const recordsAnotherMoment = (step: Step, draft: Draft): Refusal | null => {
   const isOther =
     ('phase' in draft.payload && draft.payload.phase !== 'closing') ||

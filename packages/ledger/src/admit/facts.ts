@@ -17,7 +17,7 @@ export type WrenchFacts = {
 /** A second person's agreement, good until `until` (UTC text). */
 export type ProvenSecondPerson = Agreement & { readonly staffId: string; readonly until: string }
 
-/** Everything outside the order that admitting needs: loaded by the caller, so that `admit` stays pure. */
+/** Everything outside the order that `admit` needs. The caller loads it, so that `admit` stays pure. */
 export type AdmitFacts = {
   /** The server's time, UTC text. */
   readonly now: string
@@ -32,7 +32,7 @@ export type AdmitFacts = {
   readonly history: HistoryEvidence | null
   /** Whether the shop demands a second person for torque; on by default. */
   readonly secondPersonRequired: boolean
-  /** Sensor IDs, upper-case hexadecimal, that live on other vehicles of this shop. */
+  /** Sensor IDs, upper-case hexadecimal, that are on record for other vehicles of this shop. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
   /** Parts that the shop's own register holds back from fitting, by part number, with the reason in words. */
   readonly heldBackParts: ReadonlyMap<string, string>

@@ -4,8 +4,8 @@ import type { Hold, WrenchDoubt } from '../hold.ts'
 import type { AdmitFacts, WrenchFacts } from './facts.ts'
 
 /**
- * Holds for a true fact whose writer could not know better. A torque round is a fact, since the nuts were turned: where
- * the register doubts its wrench, the round is kept and the road stays shut. An entry is kept however wrong its device's
+ * Holds for a true fact whose writer could not know better. A torque round is a fact, since the nuts were turned: if the
+ * register doubts its wrench, the round is kept and the road stays shut. An entry is kept however wrong its device's
  * clock is, and the report waits until a person has settled the time.
  */
 export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => [

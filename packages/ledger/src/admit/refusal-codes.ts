@@ -81,6 +81,6 @@ export const refusalCodes = [
 ] as const
 export type RefusalCode = (typeof refusalCodes)[number]
 
-/** What only a server can find: a form that cannot be read, sides that did not come along, parts it does not know. */
+/** Faults that only a server can find: an unreadable form, sides that did not come with the entry, unknown parts. */
 export const deliveryRefusalCodes = ['ENTRY_INVALID', 'SIDE_MISSING', 'ORDER_PARTS_UNKNOWN'] as const
 export type DeliveryRefusalCode = (typeof deliveryRefusalCodes)[number]

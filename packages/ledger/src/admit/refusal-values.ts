@@ -17,7 +17,7 @@ type OfStep = { readonly step: StepNamed }
 type OfBundle = { readonly bundle: BundleNamed }
 type OfGate = { readonly reason: GateReason }
 
-/** What each refusal is made of. `why` tells the cases of one code apart. */
+/** The values of each refusal. `why` distinguishes the cases of one code. */
 export type RefusalValues = {
   readonly ENTRY_ID_REUSED: NoValues
   readonly ENTRY_RESTS_ON_REFUSED: { readonly entryId: string }
@@ -45,7 +45,7 @@ export type RefusalValues = {
   readonly STEP_NOT_AUTHORIZED: OfStep
   readonly STEP_ON_OTHER_WHEEL:
     | { readonly why: 'other-wheel'; readonly wheel: WheelPosition; readonly found: WheelPosition | null }
-    /** A rotation brings the wheel that is marked so; the mark is the place that it came from. */
+    /** A rotation brings the wheel with this mark; the mark is the place that the wheel came from. */
     | { readonly why: 'other-mark'; readonly wheel: WheelPosition; readonly found: WheelPosition | null }
   readonly STEP_VALUE_MISSING: OfStep
   readonly FIGURE_UNVERIFIED: { readonly figure: SafetyFigure }
@@ -60,7 +60,7 @@ export type RefusalValues = {
   readonly GAUGE_UNKNOWN: { readonly gauge: string }
   readonly DIAGNOSIS_DIFFERS: NoValues
   readonly DIAGNOSIS_NOT_CURRENT: NoValues
-  /** `finding` as it was sent; it may be no code at all. `stops`: only findings that stop the vehicle count. */
+  /** `finding` as it was sent, which may not be a known code. `stops`: only findings that stop the vehicle count. */
   readonly STOP_NOT_FOUND: { readonly finding: string; readonly stops: boolean }
   readonly ESTIMATE_REVISION_STALE: { readonly to: 'issue' | 'show' | 'answer'; readonly newest: number }
   readonly ESTIMATE_DIGEST_DIFFERS: { readonly to: 'issue' | 'answer' }
@@ -143,7 +143,7 @@ export type RefusalValues = {
   readonly STRIKE_NOT_OWN: NoValues
   readonly STRIKE_NEEDS_SECOND_PERSON: { readonly to: 'undo' | 'withdraw' }
   readonly PLAN_NOT_BY_SYSTEM: NoValues
-  /** The fields of a draft that are not as they must be, by their paths. */
+  /** The paths of the draft's invalid fields. */
   readonly ENTRY_INVALID: { readonly fields: readonly string[] }
   readonly SIDE_MISSING: NoValues
   readonly ORDER_PARTS_UNKNOWN: { readonly part: 'customer' | 'vehicle' | 'location' }

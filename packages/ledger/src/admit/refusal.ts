@@ -9,7 +9,7 @@ export type RefusalOf<Code extends RefusalCode | DeliveryRefusalCode> = {
   readonly values: RefusalValues[Code]
 }
 export type Refusal = { [Code in RefusalCode]: RefusalOf<Code> }[RefusalCode]
-/** What a server found as it took an entry, before or after the ledger judged it. */
+/** What a server found when it received an entry, before or after the ledger judged it. */
 export type DeliveryRefusal = { [Code in DeliveryRefusalCode]: RefusalOf<Code> }[DeliveryRefusalCode]
 export type Verdict = { readonly admitted: true; readonly holds: readonly Hold[] } | Refusal
 

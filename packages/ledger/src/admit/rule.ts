@@ -4,7 +4,7 @@ import type { OrderState } from '../state.ts'
 import type { AdmitFacts } from './facts.ts'
 import type { Refusal } from './refusal.ts'
 
-/** One reason to refuse one kind of entry; `null` when it has nothing against it. */
+/** One reason to refuse one kind of entry; returns `null` when it does not apply. */
 export type Rule<K extends Kind> = (
   state: OrderState,
   draft: DraftOfKind<K>,

@@ -3,7 +3,7 @@ import { definitionOf, type Kind, kindNames, versionOf } from '../registry.ts'
 /** What each kind of entry says, for people who read a ledger. */
 const meanings: Readonly<Record<Kind, string>> = {
   'order.opened': 'whose vehicle came, where, and what was promised',
-  'complaint.recorded': "the customer's own words, the light as told, recent events",
+  'complaint.recorded': "the customer's own words, the light as they describe it, recent events",
   'authority.given': 'consent to look, or to drive, and what looking costs',
   'sheet.chosen': 'the specification sheet, with its figures by value',
   'surroundings.recorded': 'outdoor and tire temperature, altitude, how the tires came',
@@ -18,7 +18,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'photo.attached': "a photo's digest; its bytes may follow",
   'diagnosis.issued': 'evidence, findings and rule set; the server computes them again',
   'diagnosis.confirmed': "the technician's agreement, or another finding with a reason",
-  'stop.told': 'a danger was told to the customer, how, and the answer',
+  'stop.told': 'the customer was told of a danger: how, and their answer',
   'contact.made': 'a call or message, reached or not',
   'estimate.issued':
     'one frozen version: its bundles, their works and cautions; lines, totals and prices in money sides',

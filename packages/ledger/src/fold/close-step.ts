@@ -1,7 +1,7 @@
 import type { OrderState } from '../state.ts'
 import { type Foldable, recorded } from './foldable.ts'
 
-/** Closes a plan's step by the entry that did it; an entry outside any step closes none. */
+/** Closes the plan's step that the entry names; an entry that names no step closes none. */
 export const closeStep = (state: OrderState, stepKey: string | null, entry: Foldable): OrderState =>
   stepKey === null
     ? state

@@ -21,8 +21,8 @@ export const tell = (told: Told, entry: Foldable): Told => {
 }
 
 /**
- * Facts that two devices recorded, each without knowing of the other. Both are kept; the later one is in front until a
- * person withdraws one. A device that reads again corrects itself, and that is no conflict.
+ * Facts that two devices recorded, each without knowing of the other. Both are kept, and the later one counts until a
+ * person withdraws one. A device that reads again corrects itself; that is no conflict.
  */
 export const conflictsIn = (told: Told): Conflict[] =>
   [...told.values()].flatMap((records): Conflict[] => {
@@ -67,7 +67,7 @@ const factsOf = (entry: Foldable): Fact[] => {
   }
 }
 
-/** What a sensor said of itself; how often it was asked, and what drifts from minute to minute, is no disagreement. */
+/** What identifies a sensor. The number of tries, and values that drift from minute to minute, are no disagreement. */
 const heard = (sensor: { readonly answer: string; readonly id?: string | null }): unknown => ({
   answer: sensor.answer,
   id: sensor.id ?? null,

@@ -3,8 +3,8 @@ import type { Kind } from '../registry.ts'
 import type { OrderState, Recorded, Written } from '../state.ts'
 
 /**
- * What `fold` reads: an entry of the server, or a device's own unsent draft laid on top of it with the number
- * that it would get. Only a sent one has a time of receipt and a hash.
+ * What `fold` reads: an entry from the server, or a device's own unsent draft after it, with the number that it would
+ * get. Only an entry from the server has a time of receipt and a hash.
  */
 export type Foldable = {
   [K in Kind]: Omit<Extract<Draft, { kind: K }>, never> & {
@@ -16,7 +16,7 @@ export type Foldable = {
 }[Kind]
 export type FoldableOf<K extends Kind> = Extract<Foldable, { kind: K }>
 
-/** How each kind changes the state. Total: any admitted entry may come, in any admitted order. */
+/** How each kind changes the state. It handles every admitted entry in every admitted order. */
 export type Appliers<K extends Kind> = {
   readonly [Name in K]: (state: OrderState, entry: FoldableOf<Name>) => OrderState
 }
@@ -35,7 +35,7 @@ export const recorded = <T extends object>(fact: T, entry: Foldable): Recorded<T
   written: writtenOf(entry),
 })
 
-/** Lays a device's unsent drafts on top of what the server holds, numbered as they would be. */
+/** Adds a device's unsent drafts after the server's entries, numbered as the server would number them. */
 export const layOnTop = (entries: readonly Foldable[], drafts: readonly Draft[]): Foldable[] => {
   const head = entries.length
   return [

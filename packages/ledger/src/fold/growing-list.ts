@@ -1,6 +1,6 @@
 /**
- * A list that is never changed, only continued: `push` costs the same however long it is. Lists that continue one
- * another share their members, and each reads only as far as its own `length`.
+ * An immutable list that can be continued: `push` costs the same at any length. Lists that continue one another share
+ * their members, and each reads only up to its own `length`.
  */
 export type GrowingList<T> = { readonly shared: T[]; readonly length: number }
 

@@ -3,7 +3,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
 
-/** Opens again the steps of one wheel that these kinds had closed: what was done since has overtaken them. */
+/** Reopens the steps of one wheel that these kinds closed, because later work replaced them. */
 export const reopen = (
   state: OrderState,
   wheel: WheelPosition,
@@ -23,8 +23,8 @@ export const closedByAny =
     kinds.includes(step.closedBy)
 
 /**
- * After a new plan, a step that was closed is open again where the plan now puts open work before it: a vehicle
- * that gets one more sensor has to learn once more. A wheel that is off does not have to come off twice.
+ * After a new plan, a closed step is open again if the plan now puts open work before it: a vehicle that gets one more
+ * sensor needs another relearn. A wheel that is off does not have to come off twice.
  */
 export const reopenOvertaken = (state: OrderState): OrderState => {
   const done = new Set(Object.keys(state.setAside))

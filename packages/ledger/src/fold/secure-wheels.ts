@@ -3,9 +3,9 @@ import { wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
 
 /**
- * A new plan with the steps that put a wheel back, where a wheel of the plan before is not secured yet: whatever
- * the customer has answered since, a wheel that came off goes on, is torqued and is checked. From where it came is
- * open again: a rotation may no longer be wanted.
+ * A new plan, with the steps that put a wheel back added for each wheel of the earlier plan that is not secured yet.
+ * Whatever the customer has answered since, a wheel that came off must go on, be torqued and be checked. It may go to
+ * another place than planned, because the customer may no longer want a rotation.
  */
 export const withWheelsSecured = (before: OrderState, plan: PlanInForce): PlanInForce => {
   const planned = new Set(plan.steps.map(({ stepKey }) => stepKey))

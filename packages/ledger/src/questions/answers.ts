@@ -6,8 +6,8 @@ export const newestBundles = (state: OrderState): readonly IssuedBundle[] =>
   state.estimates.at(-1)?.scope.bundles ?? []
 
 /**
- * The customer's answer to a bundle of the newest revision. An answer binds to what was read: one given to an earlier
- * revision holds only while the bundle is the same to the cent; a changed one asks anew.
+ * The customer's answer to a bundle of the newest revision. An answer is bound to what the customer read: an answer to an
+ * earlier revision holds only while the bundle is the same to the cent; a changed bundle needs a new answer.
  */
 export const answerTo = (state: OrderState, bundle: IssuedBundle): BundleDecision | null => {
   const decision = state.answers[bundle.bundleKey]
@@ -23,7 +23,7 @@ export const answerTo = (state: OrderState, bundle: IssuedBundle): BundleDecisio
 export const authorizedBundles = (state: OrderState): readonly IssuedBundle[] =>
   newestBundles(state).filter((bundle) => answerTo(state, bundle)?.answer === 'authorized')
 
-/** Bundles that wait for an answer; one whose alternative was chosen is settled with it. */
+/** Bundles that wait for an answer. When one alternative is chosen, the other needs no answer. */
 export const unansweredBundles = (state: OrderState): readonly IssuedBundle[] => {
   const chosen = authorizedBundles(state)
   return newestBundles(state).filter(

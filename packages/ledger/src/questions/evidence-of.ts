@@ -7,7 +7,7 @@ import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckonin
 import type { OrderState, TireRecord, WheelReadings } from '../state.ts'
 
 /**
- * The evidence that an order's arrival facts make, in psi, degrees Fahrenheit and feet: what `diagnose` reads.
+ * The evidence for `diagnose` from an order's arrival facts, in psi, degrees Fahrenheit and feet.
  * Only facts as received enter it; what was read after the work began belongs to the closing check.
  * `history` is what other orders know (earlier readings, IDs seen elsewhere) and is loaded by the caller.
  */

@@ -4,7 +4,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
 
-/** The finding that forbids this work on a wheel (`null`: on the vehicle), unless the customer refused or work cured it. */
+/** The finding that forbids this work on a wheel (`null`: on the vehicle), unless the customer refused it or work cured it. */
 export const holdingFinding = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null) =>
   (state.diagnosis?.diagnosis.findings ?? []).find(
     (finding) =>
@@ -15,7 +15,7 @@ export const holdingFinding = (state: OrderState, gate: WorkGate, wheel: WheelPo
 
 export type WorkGate = 'wheel-removal' | 'inflation' | 'bead-break' | 'pressure-setting' | 'relearn'
 
-/** Setting the pressures, or fitting a sensor that was offered, opens the way to a relearn; else what settles this finding. */
+/** For a relearn, setting the pressures or fitting an offered sensor settles a finding on wheels; else its own settlement does. */
 const isSettled = (
   state: OrderState,
   finding: Finding,
@@ -43,7 +43,7 @@ const settlements: Readonly<Record<Settlement, Settles>> = {
 const isSoundInside = (state: OrderState, wheel: WheelPosition | null): boolean =>
   wheel !== null && state.work[wheel]?.inside?.inside === 'sound'
 
-/** The road and the keys open for a tire that was seen sound inside; being told of a danger opens neither. */
+/** Seeing a tire sound inside opens the road and the hand-back; telling the customer of a danger opens neither. */
 const isSoundEverywhere = (state: OrderState, { code, wheels }: Finding): boolean =>
   settledBy[code] === 'inside-sound' &&
   wheels.length > 0 &&

@@ -47,7 +47,7 @@ export const wheelsThatCameOff = (state: OrderState): WheelPosition[] =>
     (Object.keys(state.work) as WheelPosition[]).filter((wheel) => cameOff(state.work[wheel], wheel)),
   )
 
-/** Withdrawing the entry that took a wheel off does not put it on: what was done since tells that it was off. */
+/** Withdrawing the entry that took a wheel off does not put the wheel on: later work shows that it was off. */
 const cameOff = (work: WheelWork | undefined, wheel: WheelPosition | null): boolean =>
   work !== undefined &&
   Boolean(work.removed || work.mounted || (wheel !== 'SP' && (work.fitted || work.inside)))
@@ -69,7 +69,7 @@ export const sealsOf = (work: WheelWork | undefined): TorqueSeal[] => [
   ...(work?.overtaken ?? []),
 ]
 
-/** Who sealed any of them: none of these people may be the wheel's second person, unless they work here alone. */
+/** The people who sealed any of them. None of them may be the wheel's second person, unless they work here alone. */
 export const torquedBy = (work: WheelWork | undefined): Author[] =>
   sealsOf(work).map((seal) => seal.written.by)
 
@@ -114,7 +114,7 @@ export const openSteps = (state: OrderState) =>
     (step) => !state.closed[step.stepKey] && !state.setAside[step.stepKey],
   )
 
-/** Open steps whose forerunners are all done: what the bay may do next. */
+/** Open steps whose earlier steps are all done: what the bay may do next. */
 export const readySteps = (state: OrderState) =>
   openSteps(state).filter((step) =>
     step.waitsFor.every((key) => state.closed[key] !== undefined || state.setAside[key] !== undefined),
@@ -142,7 +142,7 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ...state.holds.filter((hold) => hold.gate === 'seal').map(heldReason),
 ]
 
-/** What a hold says; one that version 1 of the ledger wrote in words keeps those words. */
+/** A hold's code and values; a hold that version 1 wrote in words keeps those words. */
 export const heldReason = (hold: OrderState['holds'][number]): GateReason => {
   if ('words' in hold) return reason('wrench-doubtful', null, { asWritten: hold.words })
   return hold.code === 'wrench-doubtful'

@@ -57,7 +57,7 @@ describe('what the shop’s records add to the evidence', () => {
     expect(readingOf(historyOf(openedAfter(9), [unset, looked()], []), 'LF')).toBeDefined()
   })
 
-  it('says nothing of a tire that may have been moved or changed since, as told', () => {
+  it('says nothing of a tire that the customer may have had moved or changed since', () => {
     const after = (event: EventEvidence) => historyOf(openedAfter(9, [event]), [looked()], [])
     expect(after({ kind: 'rotation' }).earlierReadings).toEqual([])
     expect(after({ kind: 'rotation', daysAgo: 3 }).earlierReadings).toEqual([])

@@ -10,7 +10,7 @@ type EarlierReading = NonNullable<HistoryEvidence['earlierReadings']>[number]
 /** Work of ours that shows again within this time may be a comeback (common practice, no source). */
 export const comebackDays = 90
 
-/** Looked up, and the shop's records know nothing: that is not the same as not looked up. */
+/** Looked up, and the shop's records hold nothing. That is not the same as not looked up. */
 export const nothingOnRecord: HistoryEvidence = {
   earlierReadings: [],
   idsOnOtherVehicles: [],
@@ -20,7 +20,7 @@ export const nothingOnRecord: HistoryEvidence = {
 
 /**
  * What the shop's own records add to an order's evidence, in psi, degrees Fahrenheit and days before this order was
- * opened: the last reading of each tire, wheels that we worked on, sensor IDs that live on other vehicles. `earlier`
+ * opened: the last reading of each tire, wheels that we worked on, sensor IDs on record for other vehicles. `earlier`
  * are the vehicle's finished orders from before this one. It enters the evidence by value and stays as it was then.
  */
 export const historyOf = (
@@ -54,7 +54,7 @@ export const historyOf = (
     }),
     idsOnOtherVehicles: idsOnOtherVehicles.toSorted(),
     ourWorkOn: ourWork,
-    // How long a part is under warranty stands in no register here: where we fitted one, that stays unchecked.
+    // No register holds how long a part is under warranty: where we fitted one, the warranty stays unchecked.
     ...(fittedByUs ? {} : { partsUnderWarranty: [] }),
   }
 }
@@ -87,7 +87,8 @@ const airGauged = (order: OrderState, wheel: WheelPosition, phase: 'arrival' | '
     : null
 }
 
-/** Of the air in a tire when it was gauged: its own sensor's, else the tires', else the air's that they stood in. */
+/** The temperature of the air in a tire when it was gauged: from its own sensor, else of the tires, else of the air around
+ * them. */
 const temperatureAt = (
   order: OrderState,
   wheel: WheelPosition,
@@ -99,7 +100,7 @@ const temperatureAt = (
   return own ?? (asReceived ? airTemperature(asReceived) : null)
 }
 
-/** The tire's own, else the air outdoors where the tires stood in it. */
+/** The tires' own temperature, else the outdoor temperature if the tires were outdoors. */
 const airTemperature = ({ tire, tires, outdoor }: Surroundings): Temperature | null =>
   tire ?? (tires === 'cold' ? outdoor : null)
 
@@ -113,7 +114,7 @@ const workedAt = ({ work, relearn }: OrderState, wheel: WheelPosition): string[]
     ...(relearn?.confirmed.includes(wheel) ? [relearn.written] : []),
   ].map(({ writtenAt }) => writtenAt)
 
-/** Tires were moved or changed since that reading, or nobody can say that it was before: it tells nothing of this one. */
+/** Whether tires were, or may have been, moved or changed since that reading, so that it says nothing about this tire. */
 const isAnotherTireNow = (state: OrderState, wheel: WheelPosition, daysAgo: number): boolean =>
   (state.complaint?.events ?? []).some(
     (event) =>

@@ -44,7 +44,7 @@ describe('whose move it is, from the first row on', () => {
     expect(moves(pen)).toEqual(['bay: wheel-off', 'customer: estimate-unanswered', 'bay: step-open'])
   })
 
-  it('1: a stop that the customer was not told of', () => {
+  it('1: a stop that the customer was not told about', () => {
     const pen = leaking()
     expect(moves(pen)).toEqual(['desk: stop-untold'])
     const told = {
@@ -57,7 +57,7 @@ describe('whose move it is, from the first row on', () => {
     expect(moves(pen)).toEqual(['desk: estimate-missing'])
   })
 
-  it('1: a stop told of one wheel is told again of another', () => {
+  it('1: a stop that the customer was told about for one wheel only, and now concerns another', () => {
     const pen = leaking()
     pen.write(
       'stop.told',

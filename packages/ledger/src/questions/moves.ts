@@ -16,8 +16,8 @@ import { offersOf } from './offers-of.ts'
 import { proofOf } from './proof.ts'
 
 /**
- * What the order waits for, the first ranking it on the floor list, all of them shown. `now` only decides whether
- * a named wait has run out and whether a promise has passed; nothing is ever written because time passed.
+ * What the order waits for. The first one ranks it on the floor list, and all are shown. `now` only decides whether a
+ * named wait has run out and whether a promise has passed; nothing is ever written because time passed.
  */
 export const nextMoves = (state: OrderState, now: string): Move[] => {
   if (state.ended || state.handedBack) return [move('nobody', 'finished', {}, endOf(state))]
@@ -38,7 +38,7 @@ const wheelMoves = (state: OrderState): Move[] =>
       : move('bay', 'wheel-untorqued', {}, work?.mounted?.written, wheel)
   })
 
-/** Of everything but insecure wheels: the first that is true, and what may go on beside it. */
+/** The first move that applies apart from insecure wheels, and what may go on beside it. */
 const otherMoves = (state: OrderState, now: string): Move[] => {
   const first = stopMove(state) ?? brokenMove(state) ?? waitMove(state, now) ?? missingAtDesk(state)
   if (first) return [first]
@@ -46,7 +46,7 @@ const otherMoves = (state: OrderState, now: string): Move[] => {
   return arrival ? [arrival] : afterFindings(state)
 }
 
-/** A stop that the customer was not told of, or told of other wheels only. */
+/** A stop that the customer was not told about, or was told about for other wheels only. */
 const stopMove = ({ diagnosis, stopsTold, refusals, reports }: OrderState): Move | null => {
   if (!diagnosis || reports.length > 0) return null
   const untold = diagnosis.diagnosis.findings.find(
@@ -70,7 +70,7 @@ const waitMove = ({ wait }: OrderState, now: string): Move | null =>
     ? { ...move('waiting-until', 'wait', { reason: wait.reason }, wait.written), until: wait.until }
     : null
 
-/** What the bay owes before an estimate can be built: the arrival check, the findings, their confirmation. */
+/** What the bay must do before an estimate can be made: the arrival check, the findings, their confirmation. */
 const arrivalMove = (state: OrderState): Move | null => {
   const { diagnosis } = state
   if (diagnosis?.confirmed && !diagnosis.outdated) return null
@@ -154,7 +154,7 @@ const sealMove = (state: OrderState, since: Written | undefined): Move => {
     : move('desk', 'report-unsealed', {}, since)
 }
 
-/** Minutes of a proof drive that was begun and must go on; 0 where it is to begin, or begins again. */
+/** Minutes already driven of a proof drive that must go on; 0 if it has to start, or start again. */
 const drivenMinutes = (state: OrderState): number => {
   const proof = proofOf(state)
   return proof.verdict === 'not-yet-proven' ? proof.minutes : 0

@@ -2,7 +2,7 @@ import type { BundleTitle } from '@bayledger/reckoning/estimate'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { IssuedBundle } from '../state.ts'
 
-/** What names a bundle of the estimate in a refusal or a gate's reason. */
+/** How a refusal or a gate's reason names a bundle of the estimate. */
 export type BundleNamed = {
   readonly bundleKey: string
   readonly title: BundleTitle

@@ -44,7 +44,7 @@ describe('the pressure to set a wheel to', () => {
     })
   })
 
-  it('asks for the temperature of a warm tire that nobody measured', () => {
+  it('needs the temperature of a warm tire that nobody measured', () => {
     const unread = rightRear({ tire: null })
     expect(unread).toMatchObject({ psi: 35, quality: 'assumed' })
     expect(unread.says).toContain('Measure it.')
@@ -56,7 +56,7 @@ describe('the pressure to set a wheel to', () => {
     expect(target).toMatchObject({ psi: 36, capped: true })
   })
 
-  it('is refused in words where the label asks for more than the sidewall bears', () => {
+  it('is refused in words where the label figure is more than the sidewall allows', () => {
     const soft = { ...tarn.tire.rear, sidewallMaximumPsi: 32 }
     const target = pressureTargetFor(withSheet({ tire: { ...tarn.tire, rear: soft } }), 'RR', inTheBay)
     expect(target).toMatchObject({

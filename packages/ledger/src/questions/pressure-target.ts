@@ -14,20 +14,20 @@ export type PressureTarget =
       readonly psi: number
       readonly placardPsi: number
       readonly quality: TemperatureQuality
-      /** A cap held the target below what the temperature asks for: the tire must be finished cold. */
+      /** A cap held the target below the temperature-corrected figure: the tire must be finished cold. */
       readonly capped: boolean
       readonly says: string
     }
   | { readonly ok: false; readonly refusal: TargetRefusal; readonly says: string }
 
-/** Why a wheel has no target: the sheet has no figure for it, or one that the tire does not bear. */
+/** Why a wheel has no target: the sheet has no figure for it, or a figure that the tire cannot take. */
 export type TargetRefusal =
   | { readonly why: 'no-figure' }
   | { readonly why: 'label-over-sidewall'; readonly label: Pressure; readonly sidewallMaximum: Pressure }
 
 /**
  * The pressure to set a wheel to now: the label's figure carried from the outdoor temperature to the tire's own.
- * Refused in words where the sheet has no figure for the position, or one that the tire does not bear. The maker's
+ * Refused in words if the sheet has no figure for the position, or a figure that the tire cannot take. The maker's
  * label governs.
  */
 export const pressureTargetFor = (
@@ -69,7 +69,7 @@ export const pressureTargetFor = (
   }
 }
 
-/** A cold tire stands at the outdoor temperature; of a driven one the sensor sits on a rim that the brake heats. */
+/** A cold tire is at the outdoor temperature. After a drive, the brake heats the rim that the sensor is mounted on. */
 const tireTemperature = ({ tire, tires, outdoor }: Surroundings): TireTemperature | null => {
   if (tire) return { kelvin: inKelvin(tire), quality: tires === 'driven' ? 'estimated' : 'measured' }
   return tires === 'cold' ? { kelvin: inKelvin(outdoor), quality: 'assumed' } : null

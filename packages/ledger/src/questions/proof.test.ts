@@ -27,7 +27,7 @@ describe('the proof', () => {
     expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-fixed' })
   })
 
-  it('stands where the vehicle writes the same IDs in decimal digits, and fails where one of them is another', () => {
+  it('holds where the vehicle writes the same IDs in decimal digits, and fails where one of them differs', () => {
     const stored = { LF: '0169552912', RF: '169552913', RR: '169553143', LR: '169552915' }
     const verdictWith = (ids: Partial<typeof stored>) => {
       const pen = before('vehicle.closing.module')

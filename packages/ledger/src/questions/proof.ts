@@ -35,7 +35,7 @@ export const proofOf = (state: OrderState): Proof => {
     : { verdict: 'not-yet-proven', why: 'not-driven-enough', minutes }
 }
 
-/** No work, or a look at the torque alone: nothing was done that a light could tell of. */
+/** No work, or only a check of the torque: nothing was done that the light could show. */
 const hasNothingToProve = (state: OrderState): boolean => {
   const works = authorizedBundles(state).flatMap((bundle) => bundle.works)
   return works.length > 0
@@ -77,7 +77,7 @@ const whatFailed = (state: OrderState): Failure | null => {
   return misplaced ? { why: 'id-misplaced', wheel: misplaced } : null
 }
 
-/** Whether the vehicle's stored ID at a wheel, in the notation it was read in, is another than the wheel's own. */
+/** Whether the ID that the vehicle stores for a wheel, in the notation it was read in, differs from the wheel's own. */
 const isMisplaced = (state: OrderState, wheel: (typeof readingOrder)[number]): boolean => {
   const { module, wheels } = state.closing
   const stored = module?.state === 'read' ? module.ids[wheel] : undefined

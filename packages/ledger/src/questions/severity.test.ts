@@ -24,13 +24,13 @@ describe('how much a finding weighs', () => {
     },
   )
 
-  it('is "not checked" where a fact is asked for, and never the cause', () => {
+  it('is "not checked" where a fact is needed first, and never the cause', () => {
     expect(severityOf({ code: 'gauge-missing', kind: 'ask' }, 'gauge-missing')).toBe('not-checked')
   })
 })
 
 describe('the order of reading', () => {
-  it('puts stops first, then what explains the light, also where it must be asked further', () => {
+  it('puts stops first, then what explains the light, even where more must be checked', () => {
     const note = { code: 'tire-old', kind: 'note' } as const
     const also = { code: 'interference-suspected', kind: 'also' } as const
     const explains = { code: 'malfunction-unexplained', kind: 'ask' } as const

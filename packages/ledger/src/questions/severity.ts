@@ -1,8 +1,8 @@
 import type { Finding, FindingCode, Stop } from '@bayledger/reckoning/diagnosis/diagnosis'
 
 /**
- * How much a finding weighs, decided once for the desk, the bay, the telephone and the report. `not-checked`: a fact is
- * asked for before anyone may judge. `unexplained`: the light has a reason that the facts do not name yet.
+ * How much a finding weighs, decided once for the desk, the bay, the telephone and the report. `not-checked`: a fact
+ * is needed before anyone may judge. `unexplained`: the facts do not show yet why the light is on.
  */
 export type FindingSeverity =
   | Stop
@@ -12,14 +12,14 @@ export type FindingSeverity =
   | 'not-checked'
   | 'for-information'
 
-/** The light's own findings, where it must be asked further before there is a cause. */
+/** The findings about the light itself, where more must be checked before there is a cause. */
 const unexplained: ReadonlySet<FindingCode> = new Set<FindingCode>([
   'warning-unexplained',
   'malfunction-unexplained',
   'system-kind-contradicted',
 ])
 
-/** Only the primary finding is the cause, and what must be asked first is never called the cause. */
+/** Only the primary finding is the cause. A finding that needs another fact first is never called the cause. */
 export const severityOf = (
   finding: Pick<Finding, 'code' | 'kind' | 'stop'>,
   primary: string | null,
@@ -36,7 +36,7 @@ export const severityOf = (
   }
 }
 
-/** In the order in which findings are read. */
+/** The order in which people read findings. */
 const order: readonly FindingSeverity[] = [
   'do-not-drive',
   'do-not-open-the-tire',
@@ -49,8 +49,8 @@ const order: readonly FindingSeverity[] = [
 ]
 
 /**
- * Stops, what explains the light (also where it must be asked first), what else was found, what is not explained or
- * checked, and what is for information; within each as the rules put them.
+ * Sorts findings: stops, what explains the light (even if more must be checked first), what else was found, what is not
+ * explained or checked, and what is for information; within each, in the order of the rules.
  */
 export const inOrderOfReading = <One extends Pick<Finding, 'code' | 'kind' | 'stop'>>(
   findings: readonly One[],

@@ -8,7 +8,7 @@ import { torquedBy } from './gates.ts'
 /** How long somebody who works alone waits after the last round before they check their own torque (common practice, no source). */
 export const soleWorkerMinutes = 5
 
-/** Whether nobody else at the shop could check this person's torque. */
+/** Whether this person is the only one at the shop who could check the torque. */
 export const isSoleWorker = (
   author: Author,
   { staff }: { readonly staff: ReadonlyMap<string, readonly Role[]> },

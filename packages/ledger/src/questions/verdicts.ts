@@ -7,14 +7,14 @@ import { authorizedBundles, placardPsi, proofOf, roadGate } from './gates.ts'
 import type { Failure } from './proof.ts'
 import { isStoredAt } from './stored-id.ts'
 
-/** "Can I drive it?", for the customer who takes the vehicle: answered once for the desk, the telephone and the report. */
+/** The answer to "Can I drive it?", decided once for the desk, the telephone and the report. */
 export type DriveVerdict = 'drive-normally' | 'check-weekly' | 'do-not-drive'
 
 /** The careful answer wherever a fact is missing. */
 export const mayDrive = (state: OrderState): DriveVerdict => {
   // A refusal on record lets the customer take the vehicle; it does not make it safe.
   if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
-  // Nobody has judged the vehicle: no report says yes to that.
+  // Without a diagnosis no report may say yes.
   if (!state.diagnosis) return 'do-not-drive'
   const careful =
     isFixed(state).verdict !== 'proven' ||
@@ -38,7 +38,7 @@ const mayBeLow = (state: OrderState, wheel: WheelPosition): boolean => {
   return held === null || label === null || pressureIn('psi', held) <= label - lowBy
 }
 
-/** "Is it fixed, and how do we know?" */
+/** The answer to "Is it fixed, and how do we know?" */
 export type FixedVerdict =
   /** `sensors`: how many the vehicle is shown to recognize; `null` where it has none to recognize. */
   | { readonly verdict: 'proven'; readonly minutes: number; readonly sensors: number | null }
@@ -88,7 +88,7 @@ const provenWith = (state: OrderState, minutes: number): FixedVerdict => {
 const monitoredWheels = (state: OrderState): readonly WheelPosition[] =>
   state.sheet?.sheet.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
 
-/** The vehicle holds the wheel's ID at its place, read last; or the vehicle confirmed the wheel when it learned. */
+/** The vehicle's last reading holds the wheel's ID at its place, or the vehicle confirmed the wheel at the relearn. */
 const isRecognized = (state: OrderState, wheel: WheelPosition): boolean => {
   if (state.closing.module?.state === 'read') {
     const id =

@@ -5,9 +5,8 @@ import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
 
 /**
- * Why a step of the plan may not be closed now; `null` where it may. It depends on the order alone, so the server that
- * refuses and the bay that shows a step as shut give the same answer. Who writes, which instrument is used and what
- * is recorded are checked beside it, by `admit`.
+ * Why a step of the plan may not be closed now; `null` if it may. The answer depends on the order alone, so the server
+ * and the bay agree. `admit` also checks who writes, which instrument is used and what is recorded.
  */
 export const whyNot = (state: OrderState, step: Step): Refusal | null =>
   orderOver(state) ??
@@ -44,7 +43,7 @@ const figureUnverified = (state: OrderState, { unverified, closedBy }: Step): Re
     ? refuse('FIGURE_UNVERIFIED', { figure: unverified })
     : null
 
-/** What the vehicle, its findings and its wheels have against a step, by the kind of entry that would close it. */
+/** Reasons against a step from the vehicle, its findings and its wheels, by the kind of entry that would close it. */
 const heldByWork = (state: OrderState, step: Step): Refusal | null => {
   const { wheel } = step
   switch (step.closedBy) {
@@ -104,7 +103,7 @@ const notTorqued = (state: OrderState, { wheel }: Step): Refusal | null =>
 
 const learnsOnTheRoad = (state: OrderState): boolean => state.sheet?.sheet.relearn?.method === 'automatic'
 
-/** The road gate as a refusal, for whatever moves the vehicle on the road. */
+/** The road gate as a refusal, for everything that moves the vehicle on the road. */
 export const roadShut = (state: OrderState): Refusal | null => {
   const [first] = roadGate(state)
   return first ? refuse('ROAD_GATE_CLOSED', { reason: first }) : null

@@ -26,7 +26,7 @@ import { advisor, technician } from '../shop.ts'
 import { closingOf } from '../step-payload.ts'
 import { prices, tarn } from '../tarn.ts'
 
-/** For a code: how a person would run into it, and the values of the refusal; left out where it has none. */
+/** For each code: how a person would get it, and the values of the refusal, if it has any. */
 export type Refusals<Code extends RefusalCode> = Readonly<
   Record<
     Code,

@@ -60,7 +60,7 @@ const changeCheck = (
   change: (check: VehicleCheck) => VehicleCheck,
 ): OrderState => ({ ...state, [phase]: change(state[phase]) })
 
-/** An absent member never erases a recorded one; a later reading of the same thing stands in front of the earlier. */
+/** An absent member never erases a recorded one; a later reading of the same thing replaces the earlier one. */
 const mergeReadings = (before: WheelReadings, entry: FoldableOf<'wheel.checked'>): WheelReadings => {
   const { mounted, gauge, sensor, notPossible } = entry.payload
   return {

@@ -19,14 +19,14 @@ import { Id, plainText } from '../../text.ts'
 export const Phase = z.enum(['arrival', 'closing'])
 export type Phase = z.infer<typeof Phase>
 
-/** A gauge as it stood at the reading: its correction against the master gauge, in psi, by value. */
+/** A gauge at the time of the reading, with its correction against the master gauge, in psi. */
 export const GaugeUsed = z.strictObject({ instrumentId: Id, code: plainText(20), correctionPsi: z.number() })
 export type GaugeUsed = z.infer<typeof GaugeUsed>
 
-/** How often a sensor was asked before it was written down. */
+/** How many times a sensor was tried before the result was recorded. */
 const tries = z.int().check(z.gte(1), z.lte(99))
 
-/** What a wheel's sensor gave: a silent one gives nothing but how often it was asked. */
+/** What a wheel's sensor sent; for a silent one, only the number of tries. */
 export const SensorAnswer = z.discriminatedUnion('answer', [
   z.strictObject({
     answer: z.literal('answered'),
@@ -37,7 +37,7 @@ export const SensorAnswer = z.discriminatedUnion('answer', [
     battery: z.nullable(z.enum(['ok', 'low', 'not-reported'])),
     frequencyMHz: z.nullable(z.number().check(z.gte(1), z.lte(10_000))),
     followsPressure: z.nullable(z.boolean()),
-    /** Relearns that refused this sensor while others were learned; absent in what was written before it was asked. */
+    /** Relearns that refused this sensor while others were learned; absent in entries from before this field existed. */
     learnRefusals: z.optional(z.nullable(z.int().check(z.gte(0), z.lte(99)))),
   }),
   z.strictObject({ answer: z.literal('silent'), tries }),

@@ -7,8 +7,8 @@ import type { Rules } from '../../admit/rule.ts'
 import type { arrivalKinds, GaugeUsed } from './kinds.ts'
 
 /**
- * What can be typed as a pressure at all, in psi. Inside these bounds an implausible reading is a finding; beyond
- * them it was mistyped. A hand gauge of this shop reads to 150 (bounds are ours, no source).
+ * The pressures that can be typed, in psi. Inside these bounds an implausible reading is a finding; outside them it is a
+ * typing error. A hand gauge of this shop reads to 150 (bounds are ours, no source).
  */
 const typedPsi = {
   gauge: { lowest: -20, highest: 150 },

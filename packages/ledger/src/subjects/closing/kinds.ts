@@ -6,7 +6,7 @@ import { namedOnly, SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Digest, Id, plainText } from '../../text.ts'
 
-/** Everything of a hand-back but who agreed to it. */
+/** A hand-back without the person who agreed to it. */
 const handBack = {
   odometer: z.nullable(Distance),
   lockingKeyReturned: z.nullable(z.boolean()),
@@ -14,7 +14,7 @@ const handBack = {
   signature: z.nullable(PersonalDigest),
 }
 
-/** Everything of a withdrawal but its second person. */
+/** A withdrawal without its second person. */
 const strike = {
   entryId: Id,
   reason: z.enum([
@@ -32,7 +32,7 @@ const strike = {
 const final = { writtenWhere: 'server', strikable: 'no' } as const
 
 export const closingKinds = {
-  /** Carries the head that it was composed from; refused if the head has moved since. */
+  /** Names the head that the report was composed from; refused if the head has moved since. */
   'report.sealed': kind(
     z.strictObject({
       composedFrom: z.strictObject({ seq: z.int().check(z.positive()), hash: Digest }),

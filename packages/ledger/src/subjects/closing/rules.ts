@@ -8,7 +8,7 @@ import { isSamePerson } from '../../same-person.ts'
 import type { OrderState } from '../../state.ts'
 import type { closingKinds } from './kinds.ts'
 
-/** An order may end in words only while the vehicle could stand on the road as it came. */
+/** An order may end without a report only while every wheel is secured and every sensor that we broke was replaced. */
 const stands = (state: OrderState): Refusal | null => {
   const [wheel] = insecureWheels(state)
   if (wheel) return refuse('WHEEL_NOT_SECURED', { wheel })

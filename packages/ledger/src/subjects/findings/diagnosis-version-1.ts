@@ -98,7 +98,7 @@ export const DiagnosisIssuedVersion1 = z.strictObject({
 })
 type Version1 = z.infer<typeof DiagnosisIssuedVersion1>
 
-/** The facts as they were, and what version 1 said only in words kept as those words. */
+/** The same facts; what version 1 said only in words is kept as those words. */
 export const diagnosisToVersion2 = ({ diagnosis, ...rest }: Version1) => ({
   ...rest,
   diagnosis: {

@@ -8,7 +8,7 @@ import { Digest, Id, plainText } from '../../text.ts'
 import { DiagnosisIssuedVersion1, diagnosisToVersion2 } from './diagnosis-version-1.ts'
 
 export const findingKinds = {
-  /** The whole evidence, findings and rule set, as facts; the server recomputes them before it admits them. */
+  /** All evidence and findings and the rule set, as facts; the server recomputes the findings before it admits them. */
   'diagnosis.issued': kind(
     z.strictObject({ evidence: Evidence, diagnosis: Diagnosis, evidenceDigest: Digest }),
     {

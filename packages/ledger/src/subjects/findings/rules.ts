@@ -8,7 +8,7 @@ import type { findingKinds } from './kinds.ts'
 import { areSameFacts } from './same-facts.ts'
 
 export const findingRules: Rules<keyof typeof findingKinds> = {
-  // What was computed elsewhere is computed again here: nobody can write findings that the evidence does not make.
+  // The findings are computed again here, so that nobody can write findings that do not follow from the evidence.
   'diagnosis.issued': [
     (state, { payload }, facts) => {
       const evidence = evidenceOf(state, facts.history)

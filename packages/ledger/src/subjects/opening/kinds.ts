@@ -8,7 +8,7 @@ import { MoneyDigest, PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant } from '../../text.ts'
 import { AuthorityVersion1, authorityToVersion2 } from './authority-version-1.ts'
 
-/** Who decides for the vehicle, and by what right. The name is personal text. */
+/** Who decides for the vehicle, and with what authority. The name is personal text. */
 export const DecidedBy = z.strictObject({
   relation: z.enum(['owner', 'named-person', 'fleet-contact', 'driver']),
   name: PersonalDigest,
@@ -31,7 +31,7 @@ export const openingKinds = {
   'complaint.recorded': kind(
     z.strictObject({
       words: PersonalDigest,
-      /** As the customer tells it; `null`: not asked or not known. */
+      /** As the customer describes it; `null`: not asked or not known. */
       reportedLight: z.nullable(LightBehavior),
       events: z.array(EventEvidence).check(z.maxLength(200)),
     }),

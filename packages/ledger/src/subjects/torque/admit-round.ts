@@ -6,8 +6,8 @@ import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { OrderState, TorqueSeal } from '../../state.ts'
 
 /**
- * What holds for every torque round. The figure is the sheet's, to the digit and in its own unit: no formula, no
- * chart and no rounding stands between the vehicle maker's figure and the wrench.
+ * The rules for every torque round. The figure is the sheet's, to the digit and in its own unit: no formula, chart or
+ * rounding comes between the vehicle maker's figure and the wrench.
  */
 export const admitRound = (
   state: OrderState,
@@ -33,7 +33,7 @@ export const admitRound = (
   return admitWrench(wrench, figure, facts)
 }
 
-/** Refuses what the writer could see on the wrench's own record; what only the register knows becomes a hold. */
+/** Refuses what the writer could see on the wrench's own record; a doubt that only the register knows becomes a hold. */
 const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitFacts): Refusal | null => {
   if (!facts.wrenches.has(wrench.instrumentId)) return refuse('WRENCH_UNKNOWN', { wrench: wrench.code })
   const lapse = calibrationLapse({ dueOn: wrench.dueOn, cycles: wrench.cyclesBefore }, facts.now.slice(0, 10))

@@ -7,8 +7,8 @@ import type { OrderState, TorqueSeal, WheelWork } from '../../state.ts'
 import type { torqueKinds } from './kinds.ts'
 
 /**
- * A round sealed anew overtakes the rounds after it and the second check: the check is always of what stands now.
- * A nut that still turns on the last round sends the wheel back to the round before.
+ * A round that is sealed again invalidates the rounds after it and the second check, because the check must be of the
+ * present torque. A nut that still turns on the last round sends the wheel back to the round before.
  */
 const applyRound = (state: OrderState, entry: FoldableOf<'studs.torqued'>): OrderState => {
   const { stepKey, round, ...payload } = entry.payload
@@ -65,7 +65,7 @@ const withoutRounds = (work: WheelWork, stale: readonly TorqueRound[]): WheelWor
   checked: null,
 })
 
-/** A wheel that comes off or goes on starts its torque from nothing: the rounds before are of another fitting. */
+/** A wheel that comes off or goes on needs every torque round again: the earlier rounds belong to another fitting. */
 export const freshFitting = { rounds: {}, overtaken: [], checked: null } as const
 
 export const torqueSteps = closedByAny('studs.torqued', 'torque.checked')

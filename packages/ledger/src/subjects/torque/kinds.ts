@@ -7,7 +7,7 @@ import { kind } from '../../kind.ts'
 import { bayRoles } from '../../role.ts'
 import { Day, Id, plainText } from '../../text.ts'
 
-/** A torque wrench as its holder knew it when the round was sealed; figures in the wrench's own unit. */
+/** A torque wrench as the technician knew it when the round was sealed; figures in the wrench's own unit. */
 export const WrenchUsed = z.strictObject({
   instrumentId: Id,
   code: plainText(20),

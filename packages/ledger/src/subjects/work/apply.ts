@@ -66,7 +66,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
     ),
   'sensor.broken': (state, entry) =>
     changeWheel(state, entry.payload.wheel, (work) => ({ ...work, broken: recorded(entry.payload, entry) })),
-  // A leak that was found is recorded and leaves its step open.
+  // A leak that was found is recorded, and its step stays open.
   'leak.checked': (state, entry) => {
     const { wheel, stepKey, tight } = entry.payload
     const checked = changeWheel(state, wheel, (work) => ({ ...work, leak: recorded(entry.payload, entry) }))

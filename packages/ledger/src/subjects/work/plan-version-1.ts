@@ -5,8 +5,7 @@ import { Id } from '../../text.ts'
 
 /**
  * Version 1 of `plan.issued`, frozen: shops have plans like this on record, so nothing here follows later changes
- * elsewhere. Version 1 said in a step's key, and nowhere else, which step it is. This is the only file that reads a
- * key.
+ * elsewhere. In version 1 only a step's key says which step it is. This is the only file that parses a key.
  */
 const wheel = z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])
 const stepKey = z.string().check(z.regex(/^[A-Z][A-Za-z]*(\.[a-z-]+)+$|^vehicle(\.[a-z-]+)+$/))
@@ -71,7 +70,7 @@ export const PlanVersion1 = z.strictObject({
 
 type PlanOfSteps = { readonly plan: PlanInForce; readonly decisionId: string | null }
 
-/** Version 1 to version 2: the fields are read from the key, and what only its sentences said stays as they are. */
+/** Version 1 to version 2: reads the fields from the key, and keeps what was only in sentences as those sentences. */
 export const planToVersion2 = ({ plan, decisionId }: z.infer<typeof PlanVersion1>): PlanOfSteps => {
   const keys = new Set(plan.steps.map((one) => one.stepKey))
   return { plan: { ...plan, steps: plan.steps.map((one) => stepToVersion2(one, keys)) }, decisionId }

@@ -114,10 +114,10 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'step.set_aside': [],
 }
 
-/** What nobody reads off a part as it is drawn; its own kind of entry, or its maker's sheet, tells it later. */
+/** Facts that nobody reads off a part when it is drawn; another entry or the maker's sheet gives them later. */
 const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null } as const
 
-/** The IDs that live at a position: read on arrival and, at another wheel than the one in hand, given since. */
+/** The IDs in use at a position: the one read on arrival and, at another wheel than the one in hand, the one given since. */
 const idsAt = (state: OrderState, position: WheelPosition, inHand: boolean): string[] => {
   const reading = state.arrival.wheels[position]?.sensor?.reading
   const given = inHand ? null : (state.work[position]?.fitted ?? state.work[position]?.programmed)
