@@ -2,7 +2,6 @@ import { randomUUID } from 'node:crypto'
 import type { Server } from 'node:http'
 import { openPool } from '@bayledger/db/pool'
 import { versionOf } from '@bayledger/ledger/registry'
-import type { FastifyInstance } from 'fastify'
 import type { Pool } from 'pg'
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -18,7 +17,7 @@ let shop: TestApp
 let replay: Replay
 let desk: Caller
 let pool: Pool
-let second: FastifyInstance
+let second: Awaited<ReturnType<typeof buildApp>>
 beforeAll(async () => {
   shop = await startTestApp()
   replay = await replayOn(shop)

@@ -13,7 +13,10 @@ import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 import { BayDoor } from './session/bay-door.tsx'
 
 /** One vehicle's screens, loaded behind the list of vehicles, which is what a tablet shows first. */
-const loadOrderRoute = async () => ({ Component: (await import('./routes/bay-order.tsx')).BayOrderRoute })
+const loadOrderRoute = async () => {
+  const { BayOrderRoute } = await import('./routes/bay-order.tsx')
+  return { Component: BayOrderRoute }
+}
 
 const router = createBrowserRouter([
   {

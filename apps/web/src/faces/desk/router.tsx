@@ -15,7 +15,10 @@ import { TrayRoute } from './routes/tray.tsx'
 import { WriteUpRoute } from './routes/write-up.tsx'
 
 /** The sheet of an order, loaded behind the list of orders, which is what the desk shows first. */
-const loadOrderRoute = async () => ({ Component: (await import('./routes/desk-order.tsx')).DeskOrderRoute })
+const loadOrderRoute = async () => {
+  const { DeskOrderRoute } = await import('./routes/desk-order.tsx')
+  return { Component: DeskOrderRoute }
+}
 
 const router = createBrowserRouter([
   { path: patterns.deskSignIn, element: <SignInRoute />, errorElement: <DeskFaultRoute /> },

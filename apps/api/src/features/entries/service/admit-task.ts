@@ -6,9 +6,9 @@ import { type Draft, type Entry, noHash } from '@bayledger/ledger/entry'
 import type { ShopFacts } from '../store/read-shop-facts.ts'
 import type { Opening } from '../store/write-entries.ts'
 import { factsFor } from './admit-facts.ts'
+import type { Task } from './append-task.ts'
 import { continued, type KeptOrder, seqOf, stateOfKept } from './kept-orders.ts'
 import { planAfterDecision } from './plan-after-decision.ts'
-import type { Task } from './task.ts'
 
 export type Admission =
   | {

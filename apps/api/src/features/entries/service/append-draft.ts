@@ -3,12 +3,12 @@ import type { Deps } from '../../../deps.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { peekOrderNumber } from '../store/read-facts.ts'
 import type { Opening } from '../store/write-entries.ts'
+import type { Appended, Task } from './append-task.ts'
 import { stateOfKept } from './kept-orders.ts'
 import { loadOwnFacts } from './load-facts.ts'
 import { moneyNamedIn } from './money-named-in.ts'
 import { memoryOf } from './process-memory.ts'
 import { refuseDoubted } from './read-only-orders.ts'
-import type { Appended, Task } from './task.ts'
 
 export type { Appended }
 

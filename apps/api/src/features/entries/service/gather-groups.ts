@@ -2,9 +2,9 @@ import type { Entry } from '@bayledger/ledger/entry'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { type Opening, orderKey } from '../store/write-entries.ts'
 import { admitTask, idReused, isSameContent } from './admit-task.ts'
+import type { Appended, Task, Waiting } from './append-task.ts'
 import type { KeptFacts } from './kept-facts.ts'
 import type { KeptOrder, KeptOrders } from './kept-orders.ts'
-import type { Appended, Task, Waiting } from './task.ts'
 
 /** What one order gains in one write: all of it or nothing. */
 export type Group = {

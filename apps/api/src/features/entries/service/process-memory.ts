@@ -1,8 +1,8 @@
 import type { Pool } from 'pg'
 import { type KeptFacts, keepFacts } from './kept-facts.ts'
 import { type KeptOrders, keepOrders } from './kept-orders.ts'
-import { type Openings, takeOpeningsInTurn } from './openings.ts'
-import { startWriter, type Writer } from './writer.ts'
+import { startWriter, type Writer } from './start-writer.ts'
+import { type Openings, takeOpeningsInTurn } from './take-turns.ts'
 
 /** What one process keeps of one database, and its only writer to it. */
 export type ProcessMemory = {

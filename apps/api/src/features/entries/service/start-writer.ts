@@ -4,11 +4,11 @@ import { projectHead } from '../store/projections/head.ts'
 import { readStale } from '../store/read-stale.ts'
 import { type GuardedWrite, openOrder, orderKey, writeEntries } from '../store/write-entries.ts'
 import { idReused } from './admit-task.ts'
+import type { Appended, Task, Waiting } from './append-task.ts'
 import { type Failure, failureOf } from './failed-write.ts'
 import { type Group, gatherGroups } from './gather-groups.ts'
 import type { KeptFacts } from './kept-facts.ts'
 import { type KeptOrders, seqOf, stateOfKept } from './kept-orders.ts'
-import type { Appended, Task, Waiting } from './task.ts'
 
 export type Writer = {
   /** What became of a task, once that is on the disk; `prepare-again` where what it was prepared with has changed. */

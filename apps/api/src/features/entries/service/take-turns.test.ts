@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { takeOpeningsInTurn } from './openings.ts'
+import { takeOpeningsInTurn } from './take-turns.ts'
 
 it('opens one after the other in a shop, whatever becomes of each, and shops do not wait for each other', async () => {
   const { inTurn } = takeOpeningsInTurn()
