@@ -25,7 +25,7 @@ describe('a specification sheet', () => {
     ['stem', ['snap-in', 'clamp-in']],
     ['mounting', ['valve', 'band']],
     ['wokenBy', ['low-frequency-field', 'pressure-drop', 'magnet']],
-  ])('asks of a sensor a %s of the list', (field, members) => {
+  ])('requires of a sensor a %s of the list', (field, members) => {
     for (const member of members) expect(taken(withSensor({ [field]: member }))).toBe(true)
     expect(taken(withSensor({ [field]: '' }))).toBe(false)
   })

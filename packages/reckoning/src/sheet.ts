@@ -113,7 +113,7 @@ export const SpecificationSheet = z.strictObject({
 })
 export type SpecificationSheet = z.infer<typeof SpecificationSheet>
 
-/** The safety figures of a sheet that no second person has verified yet; one without a source is none the better. */
+/** The safety figures of a sheet that no second person has verified yet; one without a source counts as unverified. */
 export const unverifiedFigures = (sheet: SpecificationSheet): SafetyFigure[] =>
   SafetyFigure.options.filter(
     (figure) =>
@@ -121,7 +121,7 @@ export const unverifiedFigures = (sheet: SpecificationSheet): SafetyFigure[] =>
       (sheet.sources[figure]?.verifiedBy ?? null) === null,
   )
 
-/** What a tire temperature is known from, and so how far a computed target may be trusted. */
+/** The source of a tire temperature, which decides how far a computed target may be trusted. */
 export const TemperatureQuality = z.enum(['measured', 'estimated', 'assumed'])
 export type TemperatureQuality = z.infer<typeof TemperatureQuality>
 

@@ -11,7 +11,7 @@ import { WheelPosition } from './wheels.ts'
 export const StepKey = z.string().check(z.regex(/^[A-Z][A-Za-z]*(\.[a-z-]+)+$|^vehicle(\.[a-z-]+)+$/))
 export type StepKey = z.infer<typeof StepKey>
 
-/** Whose figure a step shows: what a person typed as its source, or one of the sources that the plan knows. */
+/** The source of a step's figure: as a person typed it, or one of the sources that the plan knows. */
 export const StepFigureSource = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('sheet'), reference: z.string() }),
   z.strictObject({ from: z.enum(['stem-nut', 'stem-screw', 'valve-core', 'federal-rule']) }),
@@ -169,7 +169,7 @@ export type StepOfCode<Code extends StepCode> = PlannedStep & { readonly code: C
 /** What every step has, whatever it is. */
 export type StepCommon = Pick<PlannedStep, keyof typeof common>
 
-/** A step that was planned while plans still held sentences: it is read with its own words. */
+/** A step that was planned while plans still held sentences; it is shown with its own words. */
 export type EarlierStep = StepCommon & {
   readonly code: StepCode | 'other'
   readonly values: null
@@ -181,7 +181,7 @@ export type Step = PlannedStep | EarlierStep
 
 type Naming<S> = S extends Step ? Pick<S, 'stepKey' | 'wheel' | 'code' | 'round' | 'values'> : never
 
-/** What names a step to a person: enough to make its title, and nothing that the sheet says of it. */
+/** The name of a step for a person: enough to make its title, without anything from the sheet. */
 export type StepNamed =
   | Naming<PlannedStep>
   | (Naming<EarlierStep> & { readonly asWritten: { readonly does: string } })

@@ -6,20 +6,20 @@ import type { FindingSentences } from './findings.ts'
 import { type WheelsWording, wheelList } from './wheels.ts'
 import { sentenceFor } from './worded-diagnosis.ts'
 
-/** How a language calls the bundles of an estimate. `wheels` is a list such as "left front and right rear". */
+/** What a language calls the bundles of an estimate. `wheels` is a list such as "left front and right rear". */
 export type BundlesWording = {
   readonly titles: Readonly<Record<BundleTitle, (wheels: string) => string>>
-  /** The reason of a bundle that no finding asks for: the look itself. */
+  /** The reason for a bundle that no finding needs: the inspection itself. */
   readonly nothingToSell: string
 }
 
 type Words = { readonly bundles: BundlesWording; readonly wheels: WheelsWording }
 
-/** A bundle's title; one that was issued in words keeps those. */
+/** A bundle's title; a bundle that was issued in words keeps its own. */
 export const bundleTitle = ({ bundles, wheels }: Words, bundle: Omit<BundleNamed, 'bundleKey'>): string =>
   bundle.asWritten ?? bundles.titles[bundle.title](wheelList(wheels, bundle.wheels))
 
-/** Why a bundle is offered: what the customer is told of the finding that asks for it; empty where that is not known. */
+/** Why a bundle is offered: the customer's sentence of the finding that needs it; empty if that is not known. */
 export const bundleReason = (
   words: Words & { readonly findingSentences: FindingSentences },
   bundle: Pick<IssuedBundle, 'bundleKey' | 'title' | 'works' | 'findings' | 'asWritten'>,

@@ -7,7 +7,7 @@ import type { EventKind } from '@bayledger/reckoning/evidence/evidence-schema'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { WheelsWording } from './wheels.ts'
 
-/** How a language asks for each fact that nobody has checked yet. */
+/** The request for each fact that nobody has checked yet. */
 export type ChecksWording = {
   readonly ofVehicle: Readonly<Record<VehicleField, string>>
   readonly ofWheel: Readonly<Record<WheelField, (wheel: string) => string>>
@@ -18,7 +18,7 @@ export type ChecksWording = {
 
 type Words = { readonly checks: ChecksWording; readonly wheels: WheelsWording }
 
-/** What to do to get one fact: `wheels.LF.gauge` is "Gauge the left front tire." Empty for a field that nobody asks for. */
+/** What to do to get one fact: `wheels.LF.gauge` is "Gauge the left front tire." Empty for a field that is never requested. */
 export const checkWords = ({ checks, wheels }: Words, field: string): string => {
   if (Object.hasOwn(checks.ofVehicle, field)) return checks.ofVehicle[field as VehicleField]
   const [part, name = '', fact = ''] = field.split('.')

@@ -22,5 +22,5 @@ export const cautionWords = (
   return versions[version] ?? null
 }
 
-/** How a caution is named where there is no room for its words: "CT-01 v1". */
+/** The short name of a caution, where there is no room for its words: "CT-01 v1". */
 export const cautionName = ({ number, version }: CautionReference): string => `${number} v${version}`

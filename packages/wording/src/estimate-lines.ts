@@ -1,12 +1,12 @@
 import type { EstimateLine, LineCode } from '@bayledger/reckoning/estimate'
 
-/** How a language calls the lines of an estimate. `megahertz` is of the sensor that is sold. */
+/** What a language calls the lines of an estimate. `megahertz`: the frequency of the sensor that is sold. */
 export type EstimateLinesWording = {
   readonly names: Readonly<Record<Exclude<LineCode, 'sensor'>, string>>
   readonly sensor: (megahertz: number, stem: 'snap-in' | 'clamp-in') => string
 }
 
-/** What a line is called; one that a person wrote keeps their words. */
+/** A line's name; a line that a person wrote keeps their words. */
 export const lineWords = (
   words: EstimateLinesWording,
   { code, words: written, sensor }: EstimateLine,

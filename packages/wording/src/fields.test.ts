@@ -44,7 +44,7 @@ describe('where a fact was seen', () => {
 })
 
 describe('what nobody looked at', () => {
-  it('is told in few lines: by what was not looked at on which wheels, then the rest, then what was not asked', () => {
+  it('takes few lines: what was not checked on which wheels, then the rest, then what was not asked', () => {
     expect(
       uncheckedLines(words, [
         'events.rotation',

@@ -8,7 +8,7 @@ import type { WheelsWording } from './wheels.ts'
 export type FieldsWording = {
   readonly ofVehicle: Readonly<Record<VehicleField | 'controlModule' | 'surroundings.lastSet', string>>
   readonly ofWheel: Readonly<Record<WheelField, string>>
-  /** Facts whose names are questions, named as they read once they have been answered. */
+  /** Names for facts that are phrased as questions, for use after they have been answered. */
   readonly answered: Readonly<Partial<Record<WheelField, string>>>
   readonly events: Readonly<Record<EventKind, string>>
   readonly wheel: (wheel: string) => string
@@ -87,7 +87,7 @@ const eventWords = ({ events }: FieldsWording, field: string): string => {
 const factWords = ({ ofWheel }: FieldsWording, fact: string): string =>
   Object.hasOwn(ofWheel, fact) ? ofWheel[fact as WheelField] : spaced(fact)
 
-/** A field that a person typed and that nobody has words for is read by its own name. */
+/** A field that a person typed and that has no words here is shown by its own name. */
 const spaced = (name: string): string =>
   name
     .replace(/([A-Z])/g, ' $1')

@@ -6,7 +6,7 @@ export type FindingTitles = Readonly<Record<FindingCode, string>>
 /** What the shop does next about a finding. */
 export type FindingActions = Readonly<Record<FindingCode, string>>
 
-/** What is said of one wheel or of the whole vehicle, of several wheels, and where it reads better of all four. */
+/** The sentence for one wheel or the whole vehicle, for several wheels, and for all four if that reads better. */
 export type Wordings = { readonly one: string; readonly many?: string; readonly all?: string }
 
 /**

@@ -2,13 +2,13 @@ import type { RelearnTemplate } from '@bayledger/reckoning/relearn/relearn-templ
 
 type Method = RelearnTemplate['method']
 
-/** How a vehicle is made to learn its sensors or its tires. */
+/** The words for making a vehicle learn its sensors or its tires. */
 export type RelearnWording = {
-  /** As one paragraph: what holds for the method anywhere, with the sheet's own words and figures in their places. */
+  /** One paragraph: the general words for the method, with the sheet's own words and figures filled in. */
   readonly procedure: {
     readonly [M in Method]: (template: RelearnTemplate & { readonly method: M }) => string
   }
-  /** Where the sheet has no procedure: none is guessed. */
+  /** For a sheet without a procedure: none is guessed. */
   readonly notOnSheet: string
 }
 

@@ -1,7 +1,7 @@
 import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
 
-/** What is graded beside findings: two facts that exclude each other, what could not be checked, what is good. */
+/** Grades besides those of findings: two facts that exclude each other, what could not be checked, what is good. */
 export type BesideFindings = 'contradiction' | 'could-not-be-checked' | 'good-as-measured'
 
-/** The word that is always printed with the shape of a finding. */
+/** The word that is always printed next to the shape of a finding. */
 export type SeveritiesWording = Readonly<Record<FindingSeverity | BesideFindings, string>>

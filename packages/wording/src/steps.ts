@@ -9,13 +9,13 @@ import type {
   StepOfCode,
 } from '@bayledger/reckoning/step'
 
-/** A sentence, or how it is made of a step's own values. */
+/** A sentence, or a function that makes it from a step's own values. */
 type Said<S> = string | ((step: S) => string)
 type NamedOf<Code extends StepCode> = StepNamed & { readonly code: Code; readonly values: object }
 
 /** What a person reads of the job plan's steps. */
 export type StepsWording = {
-  /** The title of a step, at most 80 characters; the wheel is said beside it. */
+  /** The title of a step, at most 80 characters; the wheel is shown beside it. */
   readonly does: { readonly [Code in StepCode]: Said<NamedOf<Code>> }
   /** How a step is done, at most 1,200 characters. */
   readonly how: { readonly [Code in StepCode]: Said<StepOfCode<Code>> }
@@ -32,11 +32,11 @@ type DoesWording = Pick<StepsWording, 'does'>
 export const stepDoes = ({ does }: DoesWording, step: StepNamed): string =>
   step.values === null ? step.asWritten.does : said(does[step.code], step)
 
-/** How a step is done; empty where nothing needs saying. A step of an earlier plan keeps its own words. */
+/** How a step is done; may be empty. A step of an earlier plan keeps its own words. */
 export const stepHow = ({ how }: Pick<StepsWording, 'how'>, step: Step): string =>
   step.values === null ? step.asWritten.how : said(how[step.code], step)
 
-/** Whose figure a step shows: what a person typed as its source, else this language's name for it. */
+/** The source of a step's figure: as a person typed it, else this language's name for it. */
 export const figureSource = ({ sources }: Pick<StepsWording, 'sources'>, source: StepFigureSource): string =>
   source.from === 'sheet' ? source.reference : sources[source.from]
 

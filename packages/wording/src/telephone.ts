@@ -1,3 +1,3 @@
-/** A North American number as people here read it; any other as it is. */
+/** A North American number in its usual form; any other number unchanged. */
 export const telephoneWords = (number: string): string =>
   number.replace(/^\+1(\d{3})(\d{3})(\d{4})$/, '($1) $2-$3')

@@ -1,10 +1,10 @@
 import type { DriveVerdict, FixedVerdict } from '@bayledger/ledger/questions/verdicts'
 
-/** What is said of a vehicle as a whole: may it be driven, and is it fixed and how do we know. */
+/** The verdicts on the whole vehicle: may it be driven, and is it fixed and how do we know. */
 export type VerdictsWording = {
   readonly drive: Readonly<Record<DriveVerdict, string>>
   readonly fixed: Readonly<Record<FixedVerdict['verdict'], string>>
-  /** Why the verdict is what it is: without a capital and without a period, to follow it after a colon. */
+  /** The reason for the verdict, without a capital or a period, so that it can follow a colon. */
   readonly because: (verdict: FixedVerdict) => string
 }
 

@@ -43,7 +43,7 @@ describe('a diagnosis in words', () => {
     })
   })
 
-  it.each(Object.keys(mustSay))('says in %s what the case asks for', (name) => {
+  it.each(Object.keys(mustSay))('says in %s what the case requires', (name) => {
     expect(mustSay[name]?.(wordedCase(name))).toBe(true)
   })
 
@@ -71,7 +71,7 @@ describe('a diagnosis in words', () => {
     )
   })
 
-  it('asks for every field that a diagnosis may list as not checked', () => {
+  it('has a request for every field that a diagnosis may list as not checked', () => {
     for (const { field } of allChecks) expect(checkWords(english, field), field).toMatch(/^[A-Z].*\.$/)
     expect(checkWords(english, 'wheels.RR.color')).toBe('')
   })

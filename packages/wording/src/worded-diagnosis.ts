@@ -91,7 +91,7 @@ export const nextAction = (
 export const sentenceFor = (words: SentenceWords, { code, figures, asWritten }: Finding): string =>
   asWritten?.customer ?? customerSentence(words, code, figures)
 
-/** What contradicts itself, and what to do about it. */
+/** What a contradiction says, and what to do about it. */
 export const wordedContradiction = (
   { contradictions }: { readonly contradictions: ContradictionsWording },
   { code, values, asWritten }: Contradiction,

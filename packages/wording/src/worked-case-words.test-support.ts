@@ -16,7 +16,7 @@ const both =
   (worded) =>
     all.every((holds) => holds(worded))
 
-/** What the remark of a worked case asks of the words, by case; its facts are held in the reckoning room. */
+/** What the remark of a worked case requires of the words, by case; the reckoning room tests its facts. */
 export const mustSay: Readonly<Record<string, Holds>> = {
   K01: next('tire-low', /leak before only filling/),
   K06: next('sensor-reads-wrong', /^Verify with the master gauge/),

@@ -3,7 +3,7 @@ import { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 /** Finding codes that are more than one plain word: none of them may reach a person. */
 const codes = FindingCode.options.filter((code) => code.includes('-'))
 
-/** What keeps a text from being read as a sentence: how it begins, how it ends, a code in it. `null`: nothing does. */
+/** Why a text is not a plain sentence: its beginning, its end or a code in it. `null`: it is one. */
 export const faultOf = (text: string): string | null => {
   if (!/^[A-Z0-9"]/.test(text)) return 'begins without a capital'
   if (!/[.?!]$/.test(text)) return 'ends without a period'

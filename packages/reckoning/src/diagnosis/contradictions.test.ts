@@ -31,7 +31,7 @@ describe('what contradicts what', () => {
     expect(voiced(changed('K08'))).toEqual(['light-on-tires-right', 'gauge-against-sensors'])
   })
 
-  it('no light against a low tire, also while something is still to be asked, of any system, and of a low spare', () => {
+  it('no light against a low tire, even while something is still to be checked, for any system, and for a low spare', () => {
     const off = { 'light.behavior': 'off' }
     expect(voiced(changed('K01', { ...off, 'light.lampCheck': null }))).toEqual(['light-off-tire-low'])
     expect(voiced(changed('K22', off))).toEqual(['light-off-tire-low'])
@@ -39,7 +39,7 @@ describe('what contradicts what', () => {
     expect(voiced(changed('K27', { ...off, 'vehicle.spareMonitored': false }))).toEqual([])
   })
 
-  it('a solid light against right tires, also while something is still to be asked', () => {
+  it('a solid light against right tires, even while something is still to be checked', () => {
     const solid = { 'light.behavior': 'solid', 'light.lampCheck': null }
     expect(voiced(changed('K24', solid))).toEqual(['light-on-tires-right'])
     expect(voiced(changed('K24', { ...solid, 'wheels.LF.gauge': null }))).toEqual([])
@@ -69,7 +69,7 @@ describe('what contradicts what', () => {
     expect(voiced(changed('K31'))).toEqual([])
   })
 
-  it('a low tire in a vehicle that was rotated and not told, or that names another one', () => {
+  it('a low tire in a vehicle that was rotated without a relearn, or that names another one', () => {
     expect(voiced(changed('K10', { 'light.behavior': 'solid', 'wheels.LF.gauge': 24 }))).toContain(
       'positions-exchanged',
     )

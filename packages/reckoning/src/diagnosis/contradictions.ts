@@ -102,7 +102,7 @@ const mayNotHaveJudgedYet = ({ events, place }: Facts): boolean =>
     events.happened(kind),
   )
 
-/** No lamp check failed, no light, and a tire at or under its warning point, whatever else is still to be asked. */
+/** No lamp check failed, no light, and a tire at or under its warning point, whatever else is still to be checked. */
 const isDarkOverLowTire = (facts: Facts): boolean =>
   facts.behavior === 'off' &&
   facts.lampCheck !== 'dark' &&

@@ -165,13 +165,13 @@ describe('what must never be said or sold', () => {
       const [before, after] = [codesByWheel(even), codesByWheel(more)]
       fc.pre(!before.some(([code]) => code === 'reading-impossible'))
       fc.pre(!after.some(([code]) => code === 'reading-impossible'))
-      // All four low alike are told as weather or altitude instead of one by one; they are low all the same.
+      // Four tires that are low alike are reported as weather or altitude instead of one by one; they are still low.
       const lowBefore = new Set(before.filter(([code]) => lowCodes.has(code)).map(([, wheel]) => wheel))
       for (const [code, wheel] of after) if (code === 'tire-low') expect(lowBefore).toContain(wheel)
     })
   })
 
-  it('the same altitude at the last setting as here, however high, is never told as a change of altitude', () => {
+  it('the same altitude at the last setting as here, however high, is never reported as a change of altitude', () => {
     fc.assert(
       fc.property(anyEvidence, fc.integer({ min: -1_000, max: 15_000 }), (evidence, feet) => {
         const altitude = evidence.units.altitude === 'ft' ? feet : feet * 0.3048
@@ -191,7 +191,7 @@ describe('what must never be said or sold', () => {
     })
   })
 
-  it('an unexplained malfunction never stands beside another cause of a flash', () => {
+  it('an unexplained malfunction is never found together with another cause of a flash', () => {
     const causes = new Set([
       ...['sensor-silent', 'no-wheel-answers', 'frequency-wrong', 'sensor-asleep', 'protocol-wrong'],
       ...['no-sensor-on-arrival', 'temporary-spare-fitted', 'sensor-does-not-follow', 'sensor-battery-low'],

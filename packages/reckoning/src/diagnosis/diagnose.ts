@@ -6,7 +6,7 @@ import type { Diagnosis } from './diagnosis.ts'
 import { judge } from './engine/judge.ts'
 import { findingOf } from './finding-of.ts'
 
-/** Raised whenever the same evidence leads to other facts; rewording raises nothing. Old orders keep the number they were issued under. */
+/** Raise it whenever the same evidence leads to other facts, not for new words. Old orders keep the number they were issued under. */
 export const ruleSetVersion = '3'
 
 /**

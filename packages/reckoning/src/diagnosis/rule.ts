@@ -61,7 +61,7 @@ export type RuleBook = Readonly<Record<FindingCode, RuleBody>>
 
 export type Rule = RuleBody & { readonly code: FindingCode }
 
-/** A match on the wheels that satisfy a test; none, no match. */
+/** A match on the wheels that satisfy a test; null if none does. */
 export const onWheels = (
   wheels: readonly WheelFacts[],
   test: (wheel: WheelFacts) => boolean,

@@ -5,8 +5,8 @@ import { isFieldPath } from './evidence-fields.ts'
 import { EventKind, type Evidence, type Units, type WheelEvidence } from './evidence-schema.ts'
 
 /**
- * What a schema of single fields cannot say: bounds that depend on the unit, fields that may stand only beside
- * others, and paths that must name a field. Inside these bounds the implausible is a finding, not a fault.
+ * What a schema of single fields cannot say: bounds that depend on the unit, fields that are allowed only with others,
+ * and paths that must name a field. Inside these bounds an implausible value is a finding, not a fault.
  */
 export const rangeFaults = (schema: z.core.$ZodType, evidence: Evidence): EvidenceFault[] => [
   ...pressures(evidence).flatMap(within(pressureBounds[evidence.units.pressure], evidence.units.pressure)),

@@ -1,7 +1,7 @@
 import { type EvidenceFault, type ParsedEvidence, parseEvidence } from './evidence.ts'
 import { mostEvidenceBytes } from './most-evidence.ts'
 
-/** What a reader says of evidence that it stopped reading. */
+/** The fault for evidence that is too large to read. */
 const tooMuchEvidence: EvidenceFault = {
   field: 'evidence',
   found: 'more than 1 MB',

@@ -80,7 +80,7 @@ export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, val
 })
 
 /**
- * The sensor is read once more before the tire closes over it: later, a silent one would cost the whole work again.
+ * Reads the sensor once more before the tire is mounted, because a silent one would cost the whole work again later.
  *
  * @source Common practice, no source.
  */
@@ -102,7 +102,7 @@ const stemFigure = ({ sensor }: SpecificationSheet, valve: Valve): StepFigure | 
   return torque ? { kind: 'torque', torque, source: { from: stemParts[valve] } } : null
 }
 
-/** The label's pressure where a rubber stem may not bear it. */
+/** The label's pressure, if it may be too high for a rubber stem. */
 const highLabelPsi = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve): number | null => {
   const label = sheet.placard[axleOf(wheel)]?.psi ?? 0
   return valve !== 'clamp-in' && label > workLimits.rubberStemPsi ? label : null

@@ -88,7 +88,7 @@ describe('one new sensor', () => {
     expect(find('RR.tire.leak', works).waitsFor).toEqual(['RR.tire.core'])
   })
 
-  it('with a clamp-in stem shows the nut’s torque and asks for a photo', () => {
+  it('with a clamp-in stem shows the nut’s torque and requires a photo', () => {
     const fit = find('RR.sensor.fit', works)
     expect(fit.figure).toMatchObject({ torque: { value: 62, unit: 'lbf·in' } })
     expect(fit.needs).toEqual(['value', 'photo'])
@@ -240,7 +240,7 @@ describe('a rotation', () => {
   const works: readonly Work[] = [{ kind: 'rotate', pattern: 'rearward-cross' }]
   const five: readonly Work[] = [{ kind: 'rotate', pattern: 'five-rearward-cross' }]
 
-  it('asks the tires, takes all wheels off, then puts each where its pattern says', () => {
+  it('checks the tires, takes all wheels off, then puts each where its pattern says', () => {
     expect(keys(works)).toEqual([
       'vehicle.rotation.tires',
       ...roadPositions.map((wheel) => `${wheel}.wheel.off`),
@@ -363,7 +363,7 @@ describe('a comeback', () => {
     expect(keys([{ kind: 'look' }])).toEqual([])
   })
 
-  it('is then the work that its cause asks for, with the keys of that work', () => {
+  it('is then the work that its cause needs, with the keys of that work', () => {
     expect(keys([{ kind: 'look' }, ...first])).toEqual(keys(first))
     const forgotten: readonly Work[] = [{ kind: 'look' }, { kind: 'relearn' }]
     expect(keysAt('RR', forgotten)).toEqual(atTheEnd)

@@ -12,10 +12,10 @@ export type JobWheels = {
   readonly opened: readonly WheelPosition[]
   /** Wheels that leave their hub; each is torqued and checked by a second person. */
   readonly cameOff: readonly RoadPosition[]
-  /** Wheels that stay on and whose torque is looked at again. */
+  /** Wheels that stay on and whose torque is checked again. */
   readonly torquedAgain: readonly RoadPosition[]
   readonly swapsSet: boolean
-  /** What the rotation, if there is one, moves; nothing where something speaks against it. */
+  /** The moves of the rotation, if there is one; empty if something speaks against it. */
   readonly moves: Moves
   readonly rotation: { readonly pattern: RotationPattern; readonly doubts: readonly RotationDoubt[] } | null
 }

@@ -215,7 +215,7 @@ describe('any job plan', () => {
     expect(roads).toBeGreaterThan(500)
   })
 
-  it('sets a tire’s pressure and drives only when its wheel stands where it stays', () => {
+  it('sets a tire’s pressure and drives only when its wheel is in its final place', () => {
     plans((steps) => {
       const before = everythingBefore(steps)
       const drive = steps.find(({ closedBy }) => closedBy === 'drive.done')

@@ -119,7 +119,7 @@ describe('a job plan', () => {
     })
   })
 
-  it('with nothing on the sheet about learning still asks for it, and guesses no procedure', () => {
+  it('with nothing on the sheet about learning still has the step, and guesses no procedure', () => {
     const [relearn] = plan(oneSensor, { ...sheet, relearn: null }).steps.filter(
       ({ closedBy }) => closedBy === 'relearn.done',
     )

@@ -7,7 +7,7 @@ import { axleOf, type WheelPosition } from '../wheels.ts'
 import { stepHeight } from './step-heights.ts'
 
 type OwnOf<S> = S extends PlannedStep ? Omit<S, keyof StepCommon> : never
-/** What a step builder says of a step; the rest has a usual value. */
+/** What a step builder must give; the rest has defaults. */
 export type StepDraft = OwnOf<PlannedStep> & {
   readonly stepKey: string
   readonly wheel?: WheelPosition
@@ -16,7 +16,7 @@ export type StepDraft = OwnOf<PlannedStep> & {
   readonly figure?: StepFigure | null
   readonly needs?: readonly PlannedStep['needs'][number][]
   readonly waitsFor?: readonly string[]
-  /** The safety figure that the step is worked by. */
+  /** The safety figure that the step uses. */
   readonly rests?: SafetyFigure
   readonly caution?: WorkCautionName
   readonly comesFrom?: WheelPosition

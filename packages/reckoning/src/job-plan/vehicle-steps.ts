@@ -8,7 +8,7 @@ import { confirmationKey, placardFigure, type StepDraft } from './step-of.ts'
 /**
  * A figure that nobody has verified is confirmed from its source by a second person before a step may use it.
  *
- * @limits The vehicle maker's figure governs; a figure inside the usual band is not verified by that.
+ * @limits The vehicle maker's figure governs; a figure inside the usual band is still not verified.
  * @source This program's own rule.
  */
 export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): StepDraft => ({
@@ -184,7 +184,7 @@ export const proveIt = (
 }
 
 /**
- * A last look for what may lie under the vehicle or be left in it.
+ * A last look for tools and parts under the vehicle or in it.
  *
  * @source Common practice, no source.
  */

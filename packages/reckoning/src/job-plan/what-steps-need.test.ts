@@ -18,7 +18,7 @@ const { steps } = planJob(
   1,
 )
 
-/** What the entry that closes a step must hold, the caution that it shows, and whose figure stands on it. */
+/** What the entry that closes a step must hold, the caution that it shows, and the source of its figure. */
 const table = [
   ['leak.find', 'value', null, null],
   ['sensor.match', 'value', null, 'frequency'],

@@ -63,7 +63,7 @@ const wheelToFit = ({ swapsSet, moves }: JobWheels, wheel: RoadPosition): WheelT
 const bundleOfAll = (authorized: readonly AuthorizedWork[]): AuthorizedWork | undefined =>
   authorized.find(({ work }) => work.kind === 'rotate' || work.kind === 'swap-wheels')
 
-/** The spare is on no hub: it is taken out where it is moved, and otherwise opened where it lies. */
+/** The spare is not on a hub: it is taken out if it is moved, and otherwise opened where it lies. */
 const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly string[]): StepDraft[] => {
   const isMoved = cameFrom(job.moves, wheel) !== wheel
   const after = [
@@ -75,7 +75,7 @@ const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly stri
   return job.cameOff.includes(wheel) ? [takeWheelOff(wheel, after)] : []
 }
 
-/** What is done before a wheel is touched for its tire's sake, and what after the look inside. */
+/** The steps for a tire before its wheel is touched, and those after the look inside. */
 const tireWork = (
   sheet: SpecificationSheet,
   wheel: WheelPosition,
@@ -101,7 +101,7 @@ const tireWork = (
   }
 }
 
-/** Whether a sensor sits in a wheel: the valve that is worked on tells, else whether the vehicle listens there. */
+/** Whether a wheel has a sensor: known from the valve that is worked on, else from whether the vehicle listens there. */
 const hasSensor = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve | null): boolean =>
   sheet.system === 'direct' && (valve === null ? wheel !== 'SP' || sheet.spareMonitored : valve !== 'plain')
 

@@ -4,7 +4,7 @@ import { airAtSeaLevel } from './air-pressure.ts'
 
 /**
  * How much less a gauge shows on the same tire, at the same temperature, where the open air is denser than where it
- * was set; negative where it is thinner. 33 psi set at 7,000 ft shows 3.1 psi less at 500 ft. Nobody lets air out for
+ * was set; negative where it is thinner. 33 psi set at 7,000 ft shows 3.1 psi less at 500 ft. Never let air out for
  * a trip into the mountains.
  *
  * @formula Pa here − Pa there

@@ -28,8 +28,8 @@ export type RotationPlan =
   | { readonly ok: false; readonly refusals: readonly RotationRefusal[] }
 
 /**
- * A rotation worked out before a wheel is touched: whether the tires allow it, where each wheel with its sensor, tire
- * and notes then stands, which IDs the vehicle must then hold at which place, and what has to follow.
+ * Computes a rotation before a wheel is touched: whether the tires allow it, where each wheel goes with its sensor, tire
+ * and notes, which IDs the vehicle must then hold at which place, and what has to follow.
  *
  * @limits Only wheels that change places are torqued; pressures are set again wherever a wheel came from another place,
  * because the label's figure belongs to the place.

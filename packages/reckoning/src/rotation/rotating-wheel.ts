@@ -1,6 +1,6 @@
 import type { TireSize } from '../tire/tire-size.ts'
 
-/** What goes with a wheel wherever it goes. */
+/** What moves together with a wheel. */
 export type RotatingWheel = {
   /** Its sensor's ID; `null` where it has none or none was read. */
   readonly sensorId: string | null

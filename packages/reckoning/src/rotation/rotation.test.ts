@@ -166,7 +166,7 @@ describe('tires', () => {
     )
   })
 
-  it('that are unknown are asked for, and a vehicle without a spare has no pattern of five', () => {
+  it('that are unknown must be found out, and a vehicle without a spare has no pattern of five', () => {
     const none = wheels({ SP: null })
     expect(faults('five-rearward-cross', none)).toEqual([
       'wheel-not-known SP to RR',

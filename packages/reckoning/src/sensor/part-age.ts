@@ -1,9 +1,9 @@
-/** How long a sensor has lain on the shelf: its cell runs down there as well. */
+/** How long a sensor has been on the shelf, where its cell runs down as well. */
 export type PartAge = 'fresh' | 'past-shelf-limit' | 'quarantine' | 'not-yet-made'
 
 /**
  * A sensor's status by its age, from the month it was made in (2025-08) and the day (2026-01-12). Months count by the
- * calendar: of a part, the day is not known.
+ * calendar, because the day of a part is not known.
  *
  * @formula months = 12 × years apart + months apart; up to 24 is fresh, over 36 is quarantine
  * @source this program's own rule; that cells run down on the shelf is common practice, no source

@@ -78,7 +78,7 @@ export type PartMatch =
 
 /**
  * Whether a part may be fitted to a vehicle. Every reason against it is named; a part that is nearly right, or of which
- * something asked is not known, does not fit. `onDay` is the day of fitting, as 2026-01-12. The vehicle maker's and the
+ * something required is not known, does not fit. `onDay` is the day of fitting, as 2026-01-12. The vehicle maker's and the
  * sensor maker's figures govern; they are in `need` and `part`.
  *
  * @units kPa gauge, cold; km/h; mm; MHz

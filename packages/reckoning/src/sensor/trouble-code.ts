@@ -10,11 +10,11 @@ export type TroubleCode = {
 export type TroubleCodeFault = 'empty' | 'no-letter' | 'shape' | 'padding'
 
 /**
- * The text of a code's two bytes: 47 50 is C0750; 00 00 is padding and no code, hence `null`. What a code means is its
- * for the maker to say: no texts are kept here.
+ * The text of a code's two bytes: 47 50 is C0750; 00 00 is padding and no code, hence `null`. The maker
+ * defines what a code means: no texts are kept here.
  *
  * @formula bits 15–14 the letter (P, C, B, U), bits 13–12 the first digit, then three hexadecimal digits
- * @limits two bytes, 0 to 255 each; of what is more only the last eight bits count
+ * @limits two bytes, 0 to 255 each; of a larger number only the last eight bits count
  * @source SAE J2012 / ISO 15031-6 (encoding read in a public decoder and its tests, the standard itself not read)
  */
 export const troubleCodeText = (high: number, low: number): string | null => {

@@ -42,7 +42,7 @@ export type LoadCheck =
 /**
  * Whether a tire of another size or load index may take the place of the original at a chosen pressure. The figures
  * that decide come from the load table of the tire's maker or its standard's body, and a person enters them: where one
- * is missing, it is asked for, and no formula replaces it. The vehicle maker's label comes first.
+ * is missing, the person must enter it, and no formula replaces it. The vehicle maker's label comes first.
  *
  * @formula passes when chosen ≤ sidewall maximum, speed symbol ≥ and load index ≥ those of the original, and table load
  * of the new tire at the chosen pressure ≥ table load of the original at the label's pressure; on a truck or

@@ -53,8 +53,8 @@ export const speedOfSymbol = (symbol: SpeedSymbol): SpeedRating => ({
 })
 
 /**
- * What ZR in a size means: more than 240 km/h (149 mph). How much more, the speed symbol beside it says or,
- * where none is printed, by the tire's maker.
+ * What ZR in a size means: more than 240 km/h (149 mph). The speed symbol beside it says how much
+ * more or, where none is printed, the tire's maker.
  *
  * @units km/h
  * @source an owner handbook's words on sizes (quoted)

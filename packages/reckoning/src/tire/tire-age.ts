@@ -6,8 +6,8 @@ import type { BuildDate } from './read-date-code.ts'
 export type TireAge = { readonly days: number; readonly fullYears: number; readonly atLeast: boolean }
 
 /**
- * How old a tire is on the day of an inspection, from the Sunday that begins the week it was made in. What age a tire
- * is to be replaced at, the vehicle's or the tire's maker says.
+ * How old a tire is on the day of an inspection, from the Sunday that begins the week it was made in. The vehicle's
+ * or the tire's maker says at what age a tire must be replaced.
  *
  * @formula days between that Sunday and the day; full years as birthdays are counted
  * @units days and years; the day as YYYY-MM-DD

@@ -8,7 +8,7 @@ export type ThreadSurface = 'dry' | 'lubricated'
 export type ClampForce = { readonly low: Newtons; readonly nominal: Newtons; readonly high: Newtons }
 
 /**
- * What has to stand beside a clamp force wherever it is shown.
+ * The caution that must be shown beside every clamp force.
  *
  * @source This program's own words.
  */

@@ -1,7 +1,7 @@
 import type { NewtonMeters } from '../units/measured.ts'
 
 /**
- * How far a torque wrench is off: what it was set to, against what the test device measured.
+ * How far a torque wrench is off: what it was set to, compared with what the test device measured.
  *
  * @formula (set − measured) / measured.
  * @units A share: 0.04 is 4 %. Above zero the wrench gives less than it is set to.
@@ -25,5 +25,5 @@ export const isWithinDeviation = (
   wrenchMaximum: NewtonMeters,
 ): boolean => Math.abs(wrenchDeviation(set, measured)) <= (wrenchMaximum > 10 ? 0.04 : 0.06) + rounding
 
-/** A share by which a quotient may miss the limit that it stands on. */
+/** The tolerance for a quotient that should be exactly on the limit. */
 const rounding = 1e-9

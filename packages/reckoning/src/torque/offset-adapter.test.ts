@@ -57,11 +57,14 @@ describe('a wrench with an offset adapter', () => {
     [adapter(-1, 50), 'a handle of -1 mm', 'more than 0 mm', 'from the middle of the hand grip'],
     [adapter(300, 50, 91), '91 degrees', '0 (in line) to 90 (across)', 'the offset is under zero'],
     [adapter(300, -310), 'an offset of -310 mm', 'more than -300 mm', 'from the square drive'],
-  ])('of %o is told what was found, what is allowed and what to measure', (odd, found, allowed, action) => {
-    const refusal = adapterReading(wanted, odd, 'other')
-    expect(refusal).toMatchObject({ ok: false, found, allowed: expect.stringContaining(allowed) })
-    expect(refusal).toMatchObject({ do: expect.stringContaining(action) })
-  })
+  ])(
+    'of %o is refused with what was found, what is allowed and what to measure',
+    (odd, found, allowed, action) => {
+      const refusal = adapterReading(wanted, odd, 'other')
+      expect(refusal).toMatchObject({ ok: false, found, allowed: expect.stringContaining(allowed) })
+      expect(refusal).toMatchObject({ do: expect.stringContaining(action) })
+    },
+  )
 
   it('gives what was wanted: one way is the inverse of the other', () => {
     const length = fc.double({ min: 50, max: 900, noNaN: true }).map(millimeters)

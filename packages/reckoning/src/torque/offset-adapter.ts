@@ -17,11 +17,11 @@ export type AdapterFault = 'road-wheel' | 'handle' | 'offset' | 'angle'
 
 /**
  * The reading at which a wrench with an offset adapter gives the torque that is wanted. The torque wanted is its
- * maker's own figure; this only says where the wrench's scale stands for it. On a road wheel it is refused: a wrong
+ * maker's own figure; this only gives the wrench's reading for it. On a road wheel it is refused: a wrong
  * length or a slanted adapter leaves a wheel loose or a stud stretched, and a plain socket needs no correction.
  *
  * @formula T · L / (L + E · cos a).
- * @units N·m; L and E in mm, a in degrees. 80 lbf·ft with L 18 in and E 3 in stands at 68.6 lbf·ft.
+ * @units N·m; L and E in mm, a in degrees. 80 lbf·ft with L 18 in and E 3 in reads 68.6 lbf·ft.
  * @limits L above 0; E · cos a above -L; a from 0 to 90. Across the wrench (90°) nothing is to be corrected.
  * @source A tool manual and US Army TM 9-254, both read online in 2026. The refusal: this program's own rule.
  */

@@ -7,7 +7,7 @@ describe('a wheel torque', () => {
     expect(torqueDoubts('M12×1.5', { value: 83, unit: 'lbf·ft' })).toEqual([])
   })
 
-  it('that is usual in both units asks which one the source prints', () => {
+  it('that is usual in both units must be checked against the unit of the source', () => {
     expect(torqueDoubts('M14×1.5', { value: 140, unit: 'lbf·ft' })).toEqual([
       '140 is usual for M14×1.5 in lbf·ft and in N·m: see which unit the source prints.',
     ])
@@ -31,7 +31,7 @@ describe('a wheel torque', () => {
     expect(torqueDoubts('M20×2.5', { value: 400, unit: 'N·m' })).toEqual([])
   })
 
-  it('for a thread that cannot be read asks for the thread', () => {
+  it('for a thread that cannot be read needs the thread first', () => {
     expect(torqueDoubts('M12', { value: 80, unit: 'lbf·ft' })).toEqual([
       expect.stringMatching(/^The thread "M12" cannot be read: it needs a metric thread with its pitch/),
     ])

@@ -5,8 +5,8 @@ import type { Thread } from './thread.ts'
 
 /**
  * What is odd about a wheel torque typed for a stud, in words for whoever confirms it from the maker's source. A
- * guard against slips of the hand, never a source: a figure inside the band is not verified by that, and the vehicle
- * maker's figure governs even outside it. Empty where nothing is odd or the table does not hold the stud's size.
+ * guard against typing errors, never a source: a figure inside the band is still not verified, and the vehicle maker's
+ * figure governs even outside it. Empty where nothing is odd or the table does not hold the stud's size.
  *
  * @units The figure in the unit that its source prints; the bands in lbf·ft.
  * @limits M10, M12, M14, M16; 7/16, 1/2, 9/16 and 5/8 inch, whatever the pitch.
@@ -19,7 +19,7 @@ export const torqueDoubts = (thread: string, torque: Torque): string[] => {
   return band ? bandDoubts(torque, band, thread, ['lbf·ft', 'N·m', 'lbf·in']) : []
 }
 
-/** A fastener of a wheel sensor whose torque stands on the sensor maker's sheet. */
+/** A fastener of a wheel sensor whose torque is on the sensor maker's sheet. */
 export type StemPart = 'stem nut' | 'stem screw' | 'valve core'
 
 /**

@@ -1,6 +1,6 @@
 /**
- * The 17 products of each character's worth and its place's weight; the ninth place, where the check digit itself
- * stands, weighs nothing. A character that no VIN has is worth nothing.
+ * The 17 products of each character's worth and its place's weight; the ninth place, which holds the check digit
+ * itself, weighs nothing. A character that no VIN has is worth nothing.
  *
  * @formula product = worth × weight; letters are worth A 1 to H 8, J 1 to N 5, P 7, R 9, S 2 to Z 9
  * @limits a VIN as `readVin` takes it: 17 capital letters and digits
@@ -10,7 +10,7 @@ export const vinProducts = (vin: string): number[] =>
   weights.map((weight, index) => weight * (worths[vin[index] ?? ''] ?? 0))
 
 /**
- * The ninth character that the other sixteen demand.
+ * The ninth character that follows from the other sixteen.
  *
  * @formula the sum of the 17 products modulo 11; X means 10
  * @limits a VIN as `readVin` takes it: 17 capital letters and digits

@@ -4,7 +4,7 @@ import { vinRegion } from './region.ts'
 
 export type VinFault = 'length' | 'character' | 'check-digit'
 
-/** A VIN that can be one, with what is odd about it all the same: worth a second look, no reason to refuse it. */
+/** A possible VIN with advice: something odd that deserves a second look but is no reason to refuse it. */
 export type Vin = { readonly vin: string; readonly advice: readonly string[] }
 
 /**
@@ -13,7 +13,7 @@ export type Vin = { readonly vin: string; readonly advice: readonly string[] }
  * elsewhere it need not be one, so a difference there is advice. A number that is one digit 17 times passes that
  * arithmetic, and no vehicle carries it: advice too.
  *
- * @limits Whether such a vehicle was ever built, the number itself does not say.
+ * @limits The number does not show whether such a vehicle was ever built.
  * @source 49 CFR 565 (characters, length and check digit: read); that other markets need no check digit: from memory
  */
 export const readVin = (typed: string): Reading<Vin, VinFault> => {

@@ -6,11 +6,11 @@ export const contradictions: ContradictionsWording = {
     do: 'Read codes, unplug added devices, drive 20 minutes and repeat; sell no part on a guess.',
   }),
   'light-off-tire-low': () => ({
-    says: 'The warning should have come, or has not had time.',
+    says: 'The warning should have come on, or has not had time to.',
     do: 'Watch the lamp check at key-on, drive 20 minutes and look again.',
   }),
   'light-on-tires-right': () => ({
-    says: 'The vehicle believes something that we cannot see.',
+    says: 'The vehicle reports something that we cannot see.',
     do: 'Look at the spare, at the distance between sensors and gauge, and at the stored places.',
   }),
   'gauge-against-sensors': () => ({
@@ -22,27 +22,27 @@ export const contradictions: ContradictionsWording = {
     do: 'Watch the light for two minutes from key-on, after 20 minutes of driving: a flash that nobody watched for looks like a steady light.',
   }),
   'lamp-dark-yet-lit': () => ({
-    says: 'The light was dark at key-on, and yet it is said to come on.',
-    do: 'Watch the lamp check again, then the light; keep both as they were seen.',
+    says: 'The light was dark at key-on, yet someone saw it come on.',
+    do: 'Watch the lamp check again, then the light; keep both records.',
   }),
   'positions-exchanged': () => ({
-    says: 'The vehicle and the gauge name different tires: the vehicle has the wheels exchanged in memory.',
-    do: 'Mend the tire that the gauge names, then relearn the places.',
+    says: 'The vehicle and the gauge name different tires: the vehicle has stored the wheels at exchanged places.',
+    do: 'Repair the tire that the gauge shows, then relearn the places.',
   }),
   'stray-sensors-heard': () => ({
-    says: 'More sensors were heard than this vehicle has wheels: other wheels lie near.',
+    says: 'More sensors were heard than this vehicle has wheels: other wheels are near.',
     do: 'Move the vehicle or the other wheels 5 ft away and read every wheel again.',
   }),
   'light-reported-otherwise': () => ({
-    says: 'The customer saw the light behave in another way than we did. Both are kept.',
+    says: 'The customer saw the light behave differently than we did. Both are kept.',
     do: 'Watch it again after 20 minutes of driving.',
   }),
   'sheet-frequency-doubtful': () => ({
-    says: 'All four sensors that the vehicle knows send on one frequency that is not the one of the sheet: the sheet is wrong, not four sensors.',
-    do: 'Verify the frequency of this vehicle type and mend the sheet; replace no sensor.',
+    says: 'All four sensors that the vehicle knows send on one frequency other than the one on the sheet: the sheet is wrong, not four sensors.',
+    do: 'Verify the frequency of this vehicle type and correct the sheet; do not replace a sensor.',
   }),
   'sensor-older-than-reported': () => ({
-    says: 'A sensor is said to have been replaced, and the one in the wheel is much older.',
-    do: 'Photograph its date of make: the part on the bill is not the part in the wheel.',
+    says: 'Someone said that a sensor was replaced, but the one in the wheel is much older.',
+    do: 'Photograph its date of manufacture: the part on the bill is not the part in the wheel.',
   }),
 }

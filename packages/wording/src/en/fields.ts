@@ -46,7 +46,7 @@ export const fields: FieldsWording = {
   ofWheel: {
     gauge: 'gauge pressure',
     answer: 'whether the sensor answers',
-    tries: 'times asked',
+    tries: 'number of tries',
     id: 'sensor ID',
     sensorPressure: 'sensor pressure',
     sensorTemperature: 'sensor temperature',

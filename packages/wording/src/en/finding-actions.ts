@@ -22,7 +22,7 @@ export const findingActions: FindingActions = {
 
   'tire-low': 'Find the leak before only filling.',
   'cold-weather': 'Set all four to the label figure, corrected for temperature.',
-  'weather-and-seepage': 'Set all four, and advise a look at them every month.',
+  'weather-and-seepage': 'Set all four, and advise a check every month.',
   'slow-loss-suspected': 'Check tread, stem, core and bead for a leak.',
   'slow-leak': 'Find the leak: tread, stem, core, bead, wheel.',
   'axle-pressures-exchanged':
@@ -47,7 +47,7 @@ export const findingActions: FindingActions = {
   'reset-and-recheck': 'Reset once, look at the pressures again in 7 days.',
 
   'sensor-silent': 'Replace it; look inside the tire while it is open.',
-  'no-wheel-answers': 'Prove the reader on a sensor known to be good; then decide.',
+  'no-wheel-answers': 'Test the reader on a sensor known to be good; then decide.',
   'sensor-battery-low': 'Offer its replacement.',
   'sensor-reads-wrong': 'Verify with the master gauge, then replace the sensor.',
   'sensors-refer-to-sea-level': 'None; explain it.',

@@ -9,8 +9,8 @@ export const findingSentences: FindingSentences = {
   },
   'light-not-witnessed': { one: 'We have not yet seen for ourselves what your warning light does.' },
   'retry-silent-wheel': {
-    one: 'The {wheel} sensor has not answered yet. We will ask again before we judge.',
-    many: 'Some sensors have not answered yet: {wheels}. We will ask again before we judge.',
+    one: 'The {wheel} sensor has not answered yet. We will try again before we judge.',
+    many: 'Some sensors have not answered yet: {wheels}. We will try again before we judge.',
   },
   'cross-read-suspected': {
     one: 'Two wheels gave the same answer. We will read them again, apart from each other.',
@@ -129,7 +129,7 @@ export const findingSentences: FindingSentences = {
     },
   },
   'axle-pressures-exchanged': {
-    one: 'Front and rear tires carry each other’s pressure: the label asks for {front} in front and {rear} {unit} behind.',
+    one: 'Front and rear tires have each other’s pressure: the label asks for {front} in front and {rear} {unit} behind.',
   },
   'cold-morning-margin': {
     one: 'At {degrees} °{temperatureUnit} tonight the {wheel} tire will show about {value:p} {unit}, low enough to light the warning.',
@@ -194,7 +194,7 @@ export const findingSentences: FindingSentences = {
     many: 'These sensors report a low battery: {wheels}. They still work, and will fail first on cold mornings.',
   },
   'sensor-reads-wrong': {
-    one: 'The {wheel} sensor tells the car {sensor:p} {unit}; the tire really holds {value:p}.',
+    one: 'The {wheel} sensor reports {sensor:p} {unit} to the car; the tire really holds {value:p}.',
   },
   'sensors-refer-to-sea-level': {
     one: 'Your dash shows about {difference:p} {unit} less than a gauge here because of altitude. That is normal.',
@@ -203,8 +203,8 @@ export const findingSentences: FindingSentences = {
     one: 'All sensors differ from our gauge by about {difference:p} {unit}. We suspect the gauge and measure again with another.',
   },
   'sensor-temperature-impossible': {
-    one: 'The {wheel} sensor reports a temperature that cannot be. It is probably failing.',
-    many: 'These sensors report temperatures that cannot be: {wheels}. They are probably failing.',
+    one: 'The {wheel} sensor reports an impossible temperature. It is probably failing.',
+    many: 'These sensors report impossible temperatures: {wheels}. They are probably failing.',
   },
   'frequency-wrong': {
     one: "The {wheel} sensor is for another radio frequency ({has} instead of {needs} MHz). Your car can't hear it.",
@@ -250,7 +250,7 @@ export const findingSentences: FindingSentences = {
     one: 'The car still looks for an earlier sensor at the {wheel} wheel; that sensor is no longer here.',
     many: 'The car still looks for earlier sensors that are no longer here: {wheels}.',
   },
-  'other-wheel-set': { one: 'The car is looking for four other sensors than those in these wheels.' },
+  'other-wheel-set': { one: 'The car is looking for four sensors other than those in these wheels.' },
   'rotated-without-relearn': {
     one: "The wheels were moved but the car wasn't told; it would name the wrong tire.",
   },
@@ -276,7 +276,7 @@ export const findingSentences: FindingSentences = {
     one: "Everything we can measure is right, yet the car reports a fault. We won't sell you a part on a guess.",
   },
   'receiver-fault': {
-    one: 'The car’s own receiver reports a fault. New sensors would not cure it; it needs the vehicle repaired.',
+    one: 'The car’s own receiver reports a fault. New sensors would not cure it; the vehicle itself needs a repair.',
   },
   'code-old-or-intermittent': {
     one: 'The car noted that it once missed the {wheel} sensor, which answers now. We clear the note and watch it.',
@@ -289,7 +289,7 @@ export const findingSentences: FindingSentences = {
     one: 'The car is still waiting to be introduced to its sensors. We finish that, then look again.',
   },
   'telltale-dark': {
-    one: "Your warning light does not come on at key-on. It can't warn you. It was so on arrival.",
+    one: "Your warning light does not come on at key-on. It can't warn you. It was like this on arrival.",
   },
   'collision-corner': {
     one: 'The {wheel} corner was struck. We look at bracket and wiring there before ordering a sensor.',

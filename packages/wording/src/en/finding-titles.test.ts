@@ -12,7 +12,7 @@ describe('the titles of findings', () => {
     expect(title.split(' ').length).toBeLessThanOrEqual(9)
   })
 
-  it('tell every finding from every other', () => {
+  it('are different for every finding', () => {
     expect(new Set(Object.values(findingTitles)).size).toBe(FindingCode.options.length)
   })
 })

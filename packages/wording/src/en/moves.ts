@@ -42,12 +42,12 @@ export const moves: MovesWording = {
   wait: (_wheel, { reason }) => waits[reason],
   complaint: () => 'Write down the complaint.',
   sheet: () => 'Choose the specification sheet.',
-  authority: () => 'Get consent to look.',
+  authority: () => 'Get consent to inspect.',
   'arrival-check': (_wheel, { left, first }) =>
     left === 1 ? gateWords(gates, first) : `Arrival check: ${left} things left. ${gateWords(gates, first)}`,
   'recorded-twice': (wheel, { fact, phase }) => conflicts(fact, wheel, phase),
   'findings-uncomputed': (_wheel, { changed }) =>
-    changed ? 'The readings changed: look at the findings again.' : 'Everything is read: see the findings.',
+    changed ? 'The readings changed: look at the findings again.' : 'All readings are in: see the findings.',
   'findings-unconfirmed': () => 'Confirm the findings.',
   'estimate-missing': () => 'Build the estimate from the findings.',
   'estimate-unshown': () => 'Show the estimate to the customer.',
@@ -57,7 +57,7 @@ export const moves: MovesWording = {
   'step-blocked': () => 'The next step waits for another; open the job plan.',
   'drive-open': (_wheel, { minutes }) =>
     minutes > 0
-      ? `Proof drive: ${minutes} minutes driven, more to come.`
+      ? `Proof drive: ${minutes} minutes driven, keep going.`
       : `Proof drive: ${proofDriveMinutes} minutes, then watch the light.`,
   'seal-gate': (_wheel, { reason }) => gateWords(gates, reason),
   'payment-open': () => 'Note the payment and seal the report.',

@@ -7,7 +7,7 @@ const ages: Readonly<Record<Of<'age'>['age'], string>> = {
   'past-shelf-limit':
     'It was made more than 24 months ago: its cell has run down on the shelf. Not for fitting.',
   quarantine: 'It was made more than 36 months ago. Not for fitting: put it into quarantine.',
-  'not-yet-made': 'The month in which it was made lies ahead. Read it again.',
+  'not-yet-made': 'The month in which it was made is in the future. Read it again.',
 }
 
 const stateWords = (refusal: Of<'state'>): string => {
@@ -17,7 +17,7 @@ const stateWords = (refusal: Of<'state'>): string => {
     case 'held-back':
       return refusal.why
     case 'fitted':
-      return 'The register has it as fitted to a vehicle: a used sensor is not fitted again.'
+      return 'The register shows it fitted to a vehicle: do not fit a used sensor again.'
     case 'returned':
       return 'It was returned: check and wipe it before it counts as blank.'
     case 'quarantine':
@@ -40,7 +40,7 @@ export const partRefusals: PartRefusalsWording = (refusal) => {
     case 'hole':
       return `It is for a ${refusal.foundMillimeters} mm valve hole; the wheel has ${refusal.wantedMillimeters} mm.`
     case 'protocol':
-      return `It does not speak ${refusal.wanted}, which the vehicle understands.`
+      return `It does not use ${refusal.wanted}, the protocol that the vehicle understands.`
     case 'age':
       return ages[refusal.age]
     case 'state':

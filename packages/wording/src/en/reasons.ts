@@ -5,8 +5,8 @@ import type { ReasonsWording } from '../reasons.ts'
 export const reasons: ReasonsWording = {
   'no-gauge-value': () => 'no gauge value was recorded',
   'not-seen-yet': () => 'not seen by us yet',
-  'silent-not-asked-twice': () => 'silent, but asked fewer than two times',
-  'plain-stem-not-asked-twice': () => 'a plain stem, and not asked twice',
+  'silent-not-asked-twice': () => 'silent, but tried fewer than two times',
+  'plain-stem-not-asked-twice': () => 'a plain stem, and not tried twice',
   'same-id-elsewhere': () => 'the same ID at another position',
   'same-id-elsewhere-read-twice': () => 'the same ID at another position, read twice',
   'label-not-verified': () => 'no verified label figures for both axles',
@@ -70,7 +70,7 @@ export const reasons: ReasonsWording = {
   'off-by-another-amount': ({ offset, median, unit }) =>
     `${offset} ${unit} from the gauge; over all wheels the middle difference is ${median} ${unit}`,
   'under-gauge': ({ offset, unit }) => `${offset} ${unit} under the gauge`,
-  'no-air-at-that-temperature': () => 'no air in a tire is at that',
+  'no-air-at-that-temperature': () => 'no air in a tire is that hot or cold',
   'did-not-follow': () => 'the value stayed while the tire changed',
   'nothing-in-inflated-tire': () => 'nothing, in an inflated tire',
 
@@ -81,7 +81,7 @@ export const reasons: ReasonsWording = {
   'unknown-other-frequency-used-wheel': () =>
     'unknown to this vehicle, on another frequency, in a used wheel',
   'on-another-vehicle': () => "on another vehicle's record in this shop",
-  'same-in-hexadecimal': ({ id }) => `in hexadecimal ${id}, as the wheel tells`,
+  'same-in-hexadecimal': ({ id }) => `in hexadecimal ${id}, as the wheel sends`,
 
   'code-stored': ({ class: codeClass }) => `a ${codeClass} code is stored`,
   'code-stored-as': ({ class: codeClass, text }) => `a ${codeClass} code: ${text}`,

@@ -52,16 +52,16 @@ export const refusals: RefusalsWording = {
       case 'author':
         return `This cannot be written by ${authors[values.author]}.`
       case 'sealed-by-the-server':
-        return 'A report is sealed from the order page; the server composes it and writes this entry itself.'
+        return 'Seal the report from the order page; the server composes it and writes this entry itself.'
       case 'link-is-the-customers':
         return 'Only the customer answers by the link. Record what they say here, or by telephone.'
       case 'written-at-the-desk':
         return 'Orders, money and consent are written at the desk. Ask an advisor there.'
     }
   },
-  ROLE_NOT_ALLOWED: ({ roles: allowed }) => `This is recorded by ${oneOf(allowed)}. Ask one of them.`,
+  ROLE_NOT_ALLOWED: ({ roles: allowed }) => `This must be recorded by ${oneOf(allowed)}. Ask one of them.`,
   REFUND_NOT_ALLOWED: ({ roles: allowed }) =>
-    `Money is given back by ${oneOf(allowed)}. Ask one of them to record it.`,
+    `A refund must be recorded by ${oneOf(allowed)}. Ask one of them to record it.`,
   ORDER_NOT_OPENED: () => 'This order has not been opened. Open it at the desk first.',
   ORDER_ALREADY_OPENED: () => 'This order is already open. Write the next entry to it.',
   ORDER_PARTS_UNKNOWN: ({ part }) =>
@@ -103,7 +103,7 @@ export const refusals: RefusalsWording = {
   DIAGNOSIS_DIFFERS: () =>
     'The readings have changed since these findings were computed. Compute them again.',
   DIAGNOSIS_NOT_CURRENT: () =>
-    'Newer readings have changed the findings. Look at the present ones and confirm those.',
+    'Newer readings have changed the findings. Look at the current ones and confirm those.',
   STOP_NOT_FOUND: ({ stops }) =>
     stops
       ? 'This names a finding that does not stop the vehicle now. Look at the present findings again.'
@@ -129,7 +129,7 @@ export const refusals: RefusalsWording = {
   ESTIMATE_BUNDLES_UNCLEAR: () =>
     'Two parts of this estimate have one key, or one replaces a part that is not there. Build it again.',
   BUNDLE_UNKNOWN: () =>
-    'One of these answers is to a line that this estimate does not have, or that is answered twice here. Open the estimate again.',
+    'One of these answers names a line that this estimate does not have, or answers a line twice. Open the estimate again.',
   BUNDLE_ALREADY_DECIDED: ({ bundle }) =>
     `"${titleOf(bundle)}" is already answered. Only what was put off can be answered again.`,
   BUNDLE_ALTERNATIVES_BOTH: ({ bundle }) =>
@@ -141,7 +141,7 @@ export const refusals: RefusalsWording = {
   SHOWN_MISSING: () =>
     'What the customer was shown did not come with the answers. Load the page again and record the answers there.',
   CONSENT_NOT_WRITERS: () =>
-    'A consent by link is written by that link alone; one at the desk or by telephone, by the staff. Record how it was given.',
+    'Only the link itself writes a consent by link; the staff writes one given at the desk or by telephone. Record how it was given.',
   WHEEL_NOT_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel was not recorded as off. Record that first.`,
   WHEEL_ALREADY_OFF: ({ wheel }) =>
@@ -189,14 +189,14 @@ export const refusals: RefusalsWording = {
   WRENCH_UNKNOWN: ({ wrench }) => `The wrench ${wrench} is not in the shop's register. Take one that is.`,
   SECOND_PERSON_IS_DOER: ({ to }) =>
     to === 'check-torque'
-      ? 'You torqued this wheel yourself. Another person checks it: let them sign in with their PIN.'
+      ? 'You torqued this wheel yourself. Another person must check it: let them sign in with their PIN.'
       : 'The second person must be somebody else.',
   SECOND_PERSON_UNKNOWN: () =>
     "The second person is not among this shop's people. Choose somebody who works here.",
   SECOND_PERSON_ROLE_NOT_ALLOWED: ({ roles: allowed }) =>
     `The second person for this is ${oneOf(allowed)}. Choose one of them.`,
   SECOND_PERSON_UNPROVEN: () =>
-    'The second person has not confirmed this with their PIN, or it was changed or left too long since. Let them type their PIN again.',
+    'The second person has not confirmed this with their PIN, or the entry was changed or the confirmation has expired. Let them type their PIN again.',
   SOLE_WORKER_TOO_SOON: ({ minutes }) =>
     `You torqued this wheel and nobody else here can check it. Wait ${minutes} minutes after the last round, then check it yourself.`,
   PRESSURE_TARGET_DIFFERS: (values) => {
@@ -223,7 +223,7 @@ export const refusals: RefusalsWording = {
   RELEASE_NOT_AGREED: () =>
     'The repair is not proven yet. A second person agrees to the release before the keys go out.',
   HOLD_UNKNOWN: () =>
-    'No question about the time of this entry is open. Load the order again; somebody may have settled it.',
+    'There is no open question about the time of this entry. Load the order again; somebody may have settled it.',
   STRIKE_TARGET_UNKNOWN: () => 'The entry to withdraw is not in this order.',
   STRIKE_NOT_ALLOWED: () =>
     'This kind of entry cannot be withdrawn: consents, seals and what the server wrote stay for good.',

@@ -59,7 +59,7 @@ export const stepHows: StepsWording['how'] = {
     ),
   'check-tires-for-rotation': ({ values }) =>
     values.doubts.length > 0
-      ? `Not ${patterns[values.pattern]}: ${joined(...values.doubts.map((doubt) => doubts[doubt]))} Nothing is moved; tell the desk.`
+      ? `Not ${patterns[values.pattern]}: ${joined(...values.doubts.map((doubt) => doubts[doubt]))} Move nothing; tell the desk.`
       : `Planned: ${patterns[values.pattern]}. Arrows that roll one way only, sizes, load marks, a spare's limits: each tire must be right for its new place. If one is not, stop. The vehicle maker's pattern governs.`,
   'take-spare-out': 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
   'stow-spare': ({ comesFrom }) =>
@@ -151,7 +151,7 @@ const figureDoubts = (part: StemPart, figure: StepFigure | null): readonly strin
 const labelDoubt = (labelPsi: number | null): string =>
   labelPsi === null
     ? ''
-    : `The label asks for ${labelPsi} psi; rubber stems are commonly good to ${rubberStemPsi} psi cold. The stem maker's limit governs: stop where it is lower.`
+    : `The label calls for ${labelPsi} psi; rubber stems are commonly good to ${rubberStemPsi} psi cold. The stem maker's limit governs: stop where it is lower.`
 
 const joined = (...sentences: readonly string[]): string =>
   sentences.filter((sentence) => sentence !== '').join(' ')

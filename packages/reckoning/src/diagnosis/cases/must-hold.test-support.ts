@@ -32,7 +32,7 @@ const near = (value: unknown, wanted: number, within = 0.05): boolean =>
   typeof value === 'number' && Math.abs(value - wanted) <= within
 
 /**
- * What each case's remark asks for beyond the names of its findings, by case: the facts of it; its words are held in
+ * What each case's remark requires beyond the names of its findings, by case: the facts of it; its words are held in
  * the wording room. False of a diagnosis that found nothing.
  */
 export const mustHold: Readonly<Record<string, Holds>> = {

@@ -33,7 +33,7 @@ export const writePin = (pin: Pin): void => writeFileSync(file, `${JSON.stringif
 
 const pinAgain = 'run npm run cases:pin'
 
-/** What is wrong between what is pinned and what the rules say now, and what to do; null where nothing is. */
+/** How the pinned diagnoses differ from what the rules say now, and what to do; null if they do not differ. */
 export const pinFault = (pinned: Pin, today: Pin): string | null => {
   const changed = Object.entries(pinned.digests)
     .filter(([name, digest]) => today.digests[name] !== undefined && today.digests[name] !== digest)

@@ -17,7 +17,7 @@ const renamedField = (field: string, names: Renaming): string =>
     .map((name) => (name in names ? names[name as WheelPosition] : name))
     .join('.')
 
-/** The same vehicle with its wheels, and all that is told of them, in each other's place. */
+/** The same vehicle with its wheels, and all facts about them, exchanged. */
 export const mirrored = (evidence: Evidence, names: Renaming): Evidence => {
   const rename = (wheel: WheelPosition | null | undefined) => (wheel ? names[wheel] : wheel)
   const { controlModule, history } = evidence

@@ -4,7 +4,7 @@ import { suppose } from '../checks/suppose.ts'
 import { uncheckedFacts } from '../checks/unchecked.ts'
 import { readFacts } from '../facts/facts.ts'
 
-/** Of facts that change no verdict nobody supposes values; these stand for them. */
+/** Values for facts that change no verdict, for which no check supposes any. */
 const plainValues: Readonly<Record<string, unknown>> = { 'light.reported': 'solid', strayIds: [] }
 
 const firstValue = ({ field, suppositions }: FieldCheck, evidence: Evidence): Evidence => {
@@ -12,7 +12,7 @@ const firstValue = ({ field, suppositions }: FieldCheck, evidence: Evidence): Ev
   return suppose(evidence, supposed)
 }
 
-/** The same evidence with every fact that nobody got given the first value that it could have. */
+/** The same evidence, with the first possible value for every missing fact. */
 export const withEverythingChecked = (evidence: Evidence): Evidence => {
   let whole = evidence
   for (

@@ -10,7 +10,7 @@ export type WorkedCase = {
   readonly title: string
   readonly evidence: Evidence
   readonly expected: z.infer<typeof Expected>
-  /** What must hold beyond the names of the findings; its test stands in must-hold.test-support.ts. */
+  /** What must hold beyond the names of the findings; its test is in must-hold.test-support.ts. */
   readonly mustHold: string | null
 }
 

@@ -18,7 +18,7 @@ export type VehicleField =
   | `surroundings.${'outdoor' | 'tires' | 'tireTemperature' | 'altitude' | 'overnightLow' | 'minutesDriven'}`
   | `surroundings.lastSet.${'temperature' | 'altitude'}`
 
-/** Events that happened to one tire or corner, so that which one is worth a question of its own. */
+/** Events that happened to one tire or corner, so that it is worth asking which one. */
 export type EventOfOneWheel = 'collision' | 'sealant' | 'driven-low'
 
 /** Every field that a diagnosis may list as not checked. */

@@ -2,7 +2,7 @@ import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import type { CheckedField, WheelField } from './checked-fields.ts'
 
-/** Fields and the values they are given to see what would follow. */
+/** Fields with supposed values, to see what would follow. */
 export type Supposition = Readonly<Record<string, unknown>>
 
 /**
@@ -23,7 +23,7 @@ export type WheelCheck = {
   readonly seconds: number
   readonly applies?: (wheel: WheelFacts, facts: Facts) => boolean
   readonly values: (wheel: WheelFacts, facts: Facts) => readonly unknown[]
-  /** Where a value alone would not be a possible state of the wheel. */
+  /** For a value that alone would not be a possible state of the wheel. */
   readonly also?: (value: unknown, wheel: WheelFacts, facts: Facts) => Supposition
 }
 

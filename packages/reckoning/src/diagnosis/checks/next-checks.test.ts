@@ -9,7 +9,7 @@ import { suppose } from './suppose.ts'
 const evidenceOf = (name: string) => caseNamed(name).evidence
 
 describe('what to check next', () => {
-  it('names the stored IDs where they would tell a new sensor from another wheel set', () => {
+  it('names the stored IDs where they would distinguish a new sensor from another wheel set', () => {
     const unread = suppose(evidenceOf('K18'), { controlModule: null })
     const ids = diagnose(unread).nextChecks.find(({ field }) => field === 'controlModule.ids')
     expect(ids?.couldChange).toContain('other-wheel-set')

@@ -3,7 +3,7 @@ import { allChecks } from './all-checks.ts'
 import type { FieldCheck } from './field-check.ts'
 
 /**
- * The facts that nobody has got and nobody has noted as impossible to get. An event counts as asked when the evidence
+ * The facts that are missing and not noted as impossible to get. An event counts as asked when the evidence
  * mentions its kind, whatever the answer.
  */
 export const uncheckedFacts = (facts: Facts): readonly FieldCheck[] => {

@@ -25,7 +25,7 @@ describe('the precedence of findings', () => {
     ])
   })
 
-  it('tells facts as received right after what to ask', () => {
+  it('puts facts as received right after what to check first', () => {
     const asked = precedence.filter((code) => ['stop', 'ask'].includes(groupOf(code))).length
     expect(precedence.slice(asked, asked + 2)).toEqual(['telltale-dark', 'no-sensor-on-arrival'])
   })

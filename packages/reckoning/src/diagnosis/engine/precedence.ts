@@ -3,7 +3,7 @@ import { codesByGroup, type FindingCode } from '../finding-codes.ts'
 /** As-received facts with legal weight, listed before what is judged from them. */
 const asReceived = ['telltale-dark', 'no-sensor-on-arrival'] as const satisfies readonly FindingCode[]
 
-/** Safety, what to ask, as-received facts, kind of system, pressure, sensors, identity, vehicle, place, history, advice. */
+/** Safety, what to check first, as-received facts, kind of system, pressure, sensors, identity, vehicle, place, history, advice. */
 export const precedence: readonly FindingCode[] = [
   ...new Set<FindingCode>([
     ...codesByGroup.stop,

@@ -6,7 +6,7 @@ import { explanationOf } from './explanation.ts'
 
 export type Matches = Map<FindingCode, Match>
 
-/** What has been found so far. It reads the map as it is now: a match that is added later is seen by the next rule. */
+/** What has been found so far. It reads the live map: the next rule sees a match that is added later. */
 export const priorFindingsOf = (facts: Facts, matches: Matches): PriorFindings => {
   const wheelsOf = (code: FindingCode): readonly WheelPosition[] => matches.get(code)?.wheels ?? []
   const has = (code: FindingCode, wheel?: WheelPosition): boolean =>

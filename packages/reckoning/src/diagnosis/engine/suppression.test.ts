@@ -53,7 +53,7 @@ const pairsIn = (text: string): [FindingCode, FindingCode][] =>
 
 type Wheels = readonly WheelPosition[]
 
-/** The wheels of what stands after each made others idle. */
+/** The wheels of the matches that are left after suppression. */
 const after = (matches: Partial<Record<FindingCode, Wheels>>): Partial<Record<FindingCode, Wheels>> => {
   const standing = new Map(
     Object.entries(matches).map(([code, wheels]) => [
@@ -80,7 +80,7 @@ describe('a finding that makes another idle', () => {
     expect(after({ [by]: ['LF'], [removed]: ['LR'] })).toEqual({ [by]: ['LF'], [removed]: ['LR'] })
   })
 
-  it('is one of these: any other two stand beside each other', () => {
+  it('is one of these: any other two are both kept', () => {
     const idle = new Set(
       [...pairsIn(everywhere), ...pairsIn(onItsWheels)].map(([by, removed]) => `${by}>${removed}`),
     )

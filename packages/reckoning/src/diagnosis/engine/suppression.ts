@@ -8,7 +8,7 @@ type Suppression = {
   readonly where: 'everywhere' | 'on-its-wheels'
 }
 
-/** In this order; what was removed removes nothing further down. */
+/** Applied in this order; a finding that was removed removes nothing further down. */
 export const suppressions: readonly Suppression[] = [
   {
     by: ['light-not-witnessed', 'retry-silent-wheel', 'cross-read-suspected', 'system-unknown'],
@@ -88,7 +88,7 @@ export const suppressions: readonly Suppression[] = [
   },
 ]
 
-/** Takes from the matches what others make idle; a match whose every wheel was taken is gone. */
+/** Removes from the matches what others make idle; a match without any wheel left is removed. */
 export const suppress = (matches: Map<FindingCode, Match>): void => {
   for (const { by, removes, where } of suppressions) {
     for (const remover of by) {

@@ -4,7 +4,7 @@ import { roadPositions, type WheelPosition } from '../../wheels.ts'
 export type EventFacts = {
   /** Whether the evidence mentions the event, as having happened or not. */
   readonly asked: (kind: string) => boolean
-  /** Whether the event is known to have happened, at this wheel where one is asked for. */
+  /** Whether the event is known to have happened, at this wheel if one is given. */
   readonly happened: (kind: EventKind, wheel?: WheelPosition) => boolean
   /** The wheels at which it is known to have happened: those named, or every road wheel where none was. */
   readonly wheelsOf: (kind: EventKind) => readonly WheelPosition[]
@@ -12,7 +12,7 @@ export type EventFacts = {
   readonly namedWheelsOf: (kind: EventKind) => readonly WheelPosition[]
 }
 
-/** What happened to the vehicle before. An event that was not asked for counts neither as yes nor as no. */
+/** What happened to the vehicle before. An event that nobody asked about counts neither as yes nor as no. */
 export const readEvents = (evidence: Evidence): EventFacts => {
   const happenings = new Map<EventKind, EventEvidence[]>()
   for (const event of evidence.events ?? []) {

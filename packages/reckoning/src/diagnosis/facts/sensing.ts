@@ -3,7 +3,7 @@ import { thresholds } from '../thresholds.ts'
 import type { Facts } from './facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
-/** Asked twice or more, spaced, and never answered. */
+/** Tried twice or more, spaced, and never answered. */
 export const isSilent = (wheel: WheelFacts): boolean =>
   wheel.sensor.silent && wheel.sensor.tries >= thresholds.spacedTries
 

@@ -42,7 +42,7 @@ describe('a slow leak', () => {
     expect(found('slow-leak', earlier(slight, large))?.confidence).toBe('firm')
   })
 
-  it('is told with the loss of the tire that loses fastest, and the days that are left', () => {
+  it('names the loss of the tire that loses fastest, and the days that are left', () => {
     const leak = found(
       'slow-leak',
       earlier({ wheel: 'LF', pressure: 37, daysAgo: 20 }, { wheel: 'RR', pressure: 38, daysAgo: 10 }),

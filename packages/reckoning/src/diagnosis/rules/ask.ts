@@ -3,7 +3,7 @@ import { wheelsSharingAnId } from '../facts/shared-ids.ts'
 import { ground, groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
-/** What to ask before judging. */
+/** What to check before judging. */
 export const askRules = {
   'gauge-missing': {
     kind: 'ask',
@@ -29,7 +29,7 @@ export const askRules = {
     confidence: 'firm',
     reads: ['light.behavior', 'light.lampCheck'],
     when: 'We have not seen the lamp check at key-on, or what the light does.',
-    means: 'The light is known from hearsay only.',
+    means: 'We know what the light does only from what the customer says.',
     offers: [],
     holds: [],
     find: (facts) => {
@@ -47,7 +47,7 @@ export const askRules = {
     kind: 'ask',
     confidence: 'firm',
     reads: ['wheels.*.answer', 'wheels.*.tries', 'wheels.*.valve', 'vehicle.sensorMounting'],
-    when: 'A wheel was silent at fewer than two spaced tries, or has a plain stem and was not asked twice.',
+    when: 'A wheel was silent at fewer than two spaced tries, or has a plain stem and was not tried twice.',
     means: 'Not yet a silent sensor, and not yet a wheel without one.',
     offers: [],
     holds: ['wheel-removal'],
@@ -93,7 +93,7 @@ export const askRules = {
     confidence: 'firm',
     reads: ['vehicle.placard.front', 'vehicle.placard.rear', 'vehicle.placard.verified'],
     when: 'The door label is missing, or its figures are not verified.',
-    means: 'No pressure can be judged or set; a stop is told all the same.',
+    means: 'No pressure can be judged or set; a stop is still reported.',
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) =>
@@ -131,7 +131,7 @@ export const askRules = {
       'surroundings.lastSet.temperature',
     ],
     when: 'A gauge value is under 0, over 100 psi on a passenger tire or over 150 on any; or a typed temperature is outside -40 to 257 °F.',
-    means: 'A slip at the keys or the wrong unit.',
+    means: 'A typing error or the wrong unit.',
     offers: [],
     holds: ['pressure-setting'],
     find: impossibleReadings,
@@ -141,7 +141,7 @@ export const askRules = {
     confidence: 'firm',
     reads: ['events.moved-since-reading', 'events.air-added'],
     when: 'Wheels were moved or air was added after the reading.',
-    means: 'The gauge value is no longer that of this wheel as received.',
+    means: 'The gauge value is no longer what this wheel had on arrival.',
     offers: [],
     holds: ['pressure-setting'],
     find: (facts) =>

@@ -12,7 +12,7 @@ export const historyAndAdviceRules = {
     confidence: 'firm',
     concludes: true,
     reads: ['history.ourWorkOn'],
-    when: 'A finding stands on a wheel that this shop worked on within 90 days.',
+    when: 'A finding is on a wheel that this shop worked on within 90 days.',
     means: 'It may be our own work that returns.',
     offers: [],
     holds: [],

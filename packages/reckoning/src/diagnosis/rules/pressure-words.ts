@@ -31,17 +31,17 @@ export const coldOf = ({ display }: Facts, { cold, label }: WheelFacts) => ({
   unit: display.unit,
 })
 
-/** The reason of most pressure findings: what the tire holds cold is not what the label asks for. */
+/** The reason for most pressure findings: the cold tire does not hold the label figure. */
 export const coldUnderLabel = (facts: Facts, wheel: WheelFacts): Shown => ({
   code: 'cold-under-label',
   values: coldOf(facts, wheel),
 })
 
-/** Of several wheels the customer's sentence gives the gauge value of the one furthest under its label. */
+/** For several wheels, the customer's sentence gives the gauge value of the one furthest under its label. */
 export const gaugeFigures = (facts: Facts, wheels: readonly WheelFacts[]): Figures =>
   figuresOf(facts, wheels, (wheel) => wheel.judged ?? wheel.seen)
 
-/** The same by what the tires hold cold; `furthest` over the label instead for tires that hold too much. */
+/** The same with cold pressures; for tires that hold too much, `furthest` picks the one furthest over its label. */
 export const coldFigures = (
   facts: Facts,
   wheels: readonly WheelFacts[],

@@ -44,7 +44,7 @@ export const sensorPresenceRules = {
     kind: 'also',
     confidence: 'possible',
     reads: [...answerFields, 'wheels.*.sensorAgeMonths', 'controlModule.codes'],
-    when: 'No wheel answers, each asked twice or more.',
+    when: 'No wheel answers, and each was tried twice or more.',
     means:
       'Reader set-up, the wrong model year, a system without sensors or radio noise come before four dead sensors.',
     offers: [],
@@ -90,7 +90,7 @@ export const sensorPresenceRules = {
     kind: 'note',
     confidence: 'firm',
     reads: ['vehicle.system', 'wheels.*.mounted'],
-    when: 'The temporary spare stands at a road position.',
+    when: 'The temporary spare is mounted at a road position.',
     means: 'It has no sensor, and its own label figure governs.',
     offers: [],
     holds: [],

@@ -19,7 +19,7 @@ export const sensorReadingRules = {
     confidence: 'likely',
     reads: offsetFields,
     when: "A sensor's distance from the gauge differs by 3 psi or more from that of the others; three sensors at least.",
-    means: 'The sensor tells the vehicle a wrong pressure.',
+    means: 'The sensor reports a wrong pressure to the vehicle.',
     offers: ['sensor', 'service-kit', 'relearn'],
     holds: [],
     find: sensorsApart,

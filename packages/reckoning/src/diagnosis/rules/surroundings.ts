@@ -4,7 +4,7 @@ import type { Match, RuleBook } from '../rule.ts'
 
 const addedDevices = ['dash-cam-added', 'charger-added', 'window-film-added'] as const
 
-/** Radio and place. Each rests on its event alone, whatever the light does. */
+/** Radio and place. Each rule depends on its event alone, whatever the light does. */
 export const surroundingsRules = {
   'one-place-only': {
     kind: 'also',

@@ -6,7 +6,7 @@ import { coldFigures, coldUnderLabel, pressureFields } from './pressure-words.ts
 
 const indirectAndSolid = (facts: Facts): boolean => facts.system === 'indirect' && facts.behavior === 'solid'
 
-/** What makes a vehicle without sensors ask for a reset although its tires are right. */
+/** Events after which a vehicle without sensors needs a reset although its tires are right. */
 const resetEvents = [
   'rotation',
   'tires-changed',
@@ -48,7 +48,7 @@ export const systemRules = {
       ...resetEvents.map((kind) => `events.${kind}`),
     ],
     when: 'The same with right pressures, after rotation, tire, inflation or battery work.',
-    means: 'The vehicle has not been told that the tires are right.',
+    means: 'The vehicle does not know yet that the tires are right.',
     offers: ['reset'],
     holds: [],
     find: (facts) =>

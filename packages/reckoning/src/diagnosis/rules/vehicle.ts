@@ -8,7 +8,7 @@ import { groundsOf, type Match, onWheels, type RuleBook, type Shown, wheelFigure
 import { thresholds } from '../thresholds.ts'
 import { pressureFields } from './pressure-words.ts'
 
-/** What lies with the vehicle rather than with its wheels. */
+/** Faults of the vehicle rather than of its wheels. */
 export const vehicleRules = {
   'receiver-fault': {
     kind: 'also',
@@ -143,8 +143,8 @@ export const vehicleRules = {
     confidence: 'possible',
     concludes: true,
     reads: ['light.behavior', ...pressureFields, 'wheels.*.sensorPressure'],
-    when: 'The light is solid, nothing is left to ask, every tire and sensor clears the warning point and its hold, and nothing else explains it.',
-    means: 'The vehicle believes something that we cannot see.',
+    when: 'The light is solid, nothing is left to check, every tire and sensor clears the warning point and its hold, and nothing else explains it.',
+    means: 'The vehicle reports something that we cannot see.',
     offers: [],
     holds: [],
     find: (facts, prior) =>
@@ -171,7 +171,7 @@ export const vehicleRules = {
       'vehicle.sensorFrequencyMHz',
       'controlModule.*',
     ],
-    when: 'The light flashes, nothing is left to ask, every sensor answers with its stored ID on the right frequency, and nothing else explains it.',
+    when: 'The light flashes, nothing is left to check, every sensor answers with its stored ID on the right frequency, and nothing else explains it.',
     means: 'The vehicle does not hear what we hear.',
     offers: [],
     holds: [],

@@ -47,7 +47,7 @@ const hasFrequency = ({ vehicle }: Evidence, { given }: Wheel): boolean | null =
   return isSameFrequency(given.frequencyMHz, needed)
 }
 
-/** All of them off one figure would speak against the figure. */
+/** If all of them differ from one figure, the figure is probably wrong. */
 const offFrequencyAlone = (evidence: Evidence, listened: readonly Wheel[]): boolean => {
   const fits = listened.map((wheel) => hasFrequency(evidence, wheel))
   return fits.includes(false) && fits.includes(true)

@@ -35,7 +35,7 @@ const underAnyLight: fc.Arbitrary<Evidence> = fc
     suppose(evidence, { 'light.behavior': behavior, 'light.lampCheck': lampCheck }),
   )
 
-describe('the light that the regulation asks for, held against the light that was seen', () => {
+describe('the light that the regulation requires, held against the light that was seen', () => {
   it('where they differ, a contradiction is voiced', () => {
     const told = new Map<ContradictionCode, number>()
     fc.assert(
@@ -69,7 +69,7 @@ describe('the light that the regulation asks for, held against the light that wa
   })
 })
 
-describe('the light that the regulation asks for', () => {
+describe('the light that the regulation requires', () => {
   const changed = (name: string, values: Record<string, unknown> = {}) =>
     predictTelltale(suppose(caseNamed(name).evidence, values))
 
