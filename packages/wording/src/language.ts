@@ -10,6 +10,7 @@ import type { FindingActions, FindingSentences, FindingTitles } from './findings
 import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
 import type { MovesWording } from './moves.ts'
+import type { NextStepsWording } from './next-steps.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
 import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
@@ -38,6 +39,7 @@ export type Language = {
   readonly gates: GatesWording
   readonly lights: LightsWording
   readonly moves: MovesWording
+  readonly nextSteps: NextStepsWording
   readonly partRefusals: PartRefusalsWording
   readonly reasons: ReasonsWording
   readonly refusals: RefusalsWording

@@ -13,6 +13,7 @@ import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { lights } from './lights.ts'
 import { moves } from './moves.ts'
+import { nextSteps } from './next-steps.ts'
 import { partRefusals } from './part-refusals.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
@@ -36,6 +37,7 @@ export const english: Language = {
   gates,
   lights,
   moves,
+  nextSteps,
   partRefusals,
   reasons,
   refusals,

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest'
+import { decide, oneSensorJob } from '../../test-support/one-sensor-job.ts'
+import type { OrderState } from '../state.ts'
+import { nextSteps } from './next-steps.ts'
+
+const codesOf = (state: OrderState): readonly string[] => nextSteps(state).map(({ code }) => code)
+
+describe('what is next for the customer', () => {
+  it('is a call first where nobody has judged the vehicle', () => {
+    expect(codesOf(oneSensorJob('written-up').state())[0]).toBe('call-before-moving')
+  })
+
+  it('is the re-torque by the sheet’s distance from the odometer at hand-back', () => {
+    expect(nextSteps(oneSensorJob('handed-back').state())[0]).toEqual({
+      code: 'retorque',
+      miles: { from: 50, to: 100 },
+      at: { from: { value: 88_206, unit: 'mi' }, to: { value: 88_256, unit: 'mi' } },
+    })
+  })
+
+  it('is a check of the pressures each month where all is proven, and each week where it is not', () => {
+    const state = oneSensorJob('handed-back').state()
+    expect(nextSteps(state)).toContainEqual({ code: 'check-pressures', every: 'month' })
+    const short = { ...state, drives: state.drives.map((drive) => ({ ...drive, minutes: 13 })) }
+    expect(nextSteps(short)).toContainEqual({ code: 'check-pressures', every: 'week' })
+    expect(codesOf(short)).toContain('report-the-light')
+    expect(codesOf(state)).not.toContain('report-the-light')
+  })
+
+  it('gives the most that a tire was set over its label', () => {
+    const state = oneSensorJob('handed-back').state()
+    const highest = Math.max(
+      ...Object.values(state.work).flatMap(({ pressure }) =>
+        pressure ? [pressure.target.psi - pressure.target.placardPsi] : [],
+      ),
+    )
+    expect(highest).toBeGreaterThan(0.5)
+    expect(nextSteps(state)).toContainEqual({ code: 'warm-tires', overPsi: highest })
+  })
+
+  it('gives the first of the days to which work was put off, and no re-torque where no wheel came off', () => {
+    const pen = oneSensorJob('shown')
+    decide(pen, 'deferred')
+    const state = pen.state()
+    const answer = Object.values(state.answers)[0]
+    if (!answer) throw new Error('the order has an answer')
+    const later = {
+      ...state,
+      answers: {
+        one: { ...answer, deferredUntil: '2026-03-02' },
+        other: { ...answer, deferredUntil: '2026-02-01' },
+      },
+    }
+    expect(nextSteps(later).at(-1)).toEqual({ code: 'deferred-work', day: '2026-02-01' })
+    expect(codesOf(later)).not.toContain('retorque')
+  })
+})
