@@ -57,7 +57,7 @@ export const createCustomer = endpoint({
 
 export const getCustomer = endpoint({
   operationId: 'getCustomer',
-  summary: 'One customer; the version stands in ETag too.',
+  summary: 'One customer; ETag holds the version too.',
   method: 'GET',
   path: '/api/customers/:customerId',
   access: { who: 'staff' },

@@ -29,8 +29,7 @@ export type RulesComparison = z.infer<typeof RulesComparison>
 
 export const compareWithTodaysRules = endpoint({
   operationId: 'compareWithTodaysRules',
-  summary:
-    "What today's rules would say of the evidence on which an order's findings stand; nothing is written.",
+  summary: "What today's rules say of the evidence behind an order's findings; nothing is written.",
   method: 'GET',
   path: '/api/orders/:orderId/diagnosis/today',
   access: { who: 'staff' },

@@ -52,7 +52,7 @@ export const createVehicle = endpoint({
 
 export const getVehicle = endpoint({
   operationId: 'getVehicle',
-  summary: 'One vehicle; the version stands in ETag too.',
+  summary: 'One vehicle; ETag holds the version too.',
   method: 'GET',
   path: '/api/vehicles/:vehicleId',
   access: { who: 'staff' },

@@ -13,9 +13,9 @@ export const accessPage = (): string =>
     '',
     '## Entries',
     '',
-    'Where: at the *desk* only, or *anywhere*, a tablet included. *Second*: may be the second person whom an entry of this',
-    'kind names, and agrees with their own PIN. A refund (`payment.noted`) takes a manager or the owner. A job plan is',
-    'written by the server alone.',
+    'Where: at the *desk* only, or *anywhere*, a tablet included. *Second*: the roles of the second person whom an entry of',
+    'this kind names, and who agrees with their own PIN. Only a manager or the owner may record a refund',
+    '(`payment.noted`). Only the server writes a job plan.',
     '',
     table(
       ['Kind', ...roles, 'Customer', 'Where', 'Second'],
@@ -33,7 +33,7 @@ export const accessPage = (): string =>
     '',
     '## Routes',
     '',
-    'What a caller gets there may be narrower still: a tablet and a technician get no prices and no telephone number.',
+    'A reply may hold less for some callers: a tablet and a technician get no prices and no telephone number.',
     '',
     table(
       ['Route', 'What it does', 'Who'],

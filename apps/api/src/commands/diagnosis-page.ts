@@ -37,9 +37,9 @@ export const diagnosisPage = (): string =>
     '',
     `Rule set ${ruleSetVersion}. This page is written by \`npm run docs:diagnosis\` from the rules themselves; edit those, not this.`,
     '',
-    'A fact that was not checked is never read as no, fine or zero. Words in braces are filled in. The vehicle maker’s own instructions and figures come before anything here.',
+    'The rules never read a fact that was not checked as no, fine or zero. Words in braces are filled in. The vehicle maker’s own instructions and figures come before anything here.',
     '',
-    'Every finding says how sure it is; the tables name what it usually is, and more or less evidence moves it:',
+    'Every finding says how sure it is. The tables give its usual confidence; more or less evidence changes it:',
     '',
     ...table(
       ['Word', 'Means'],
@@ -49,17 +49,17 @@ export const diagnosisPage = (): string =>
     ...(Object.keys(codesByGroup) as FindingGroup[]).flatMap(groupSection),
     '## Which finding explains which light',
     '',
-    'The cause that is named is the first of these that was found and is able to explain what the light does. If none is, a flash is `malfunction-unexplained` and a solid light `warning-unexplained`, where their conditions hold; else no cause is named.',
+    'The cause is the first of these findings that was found and can explain what the light does. If there is none, a flash is `malfunction-unexplained` and a solid light is `warning-unexplained`, if their conditions hold; otherwise no cause is named.',
     '',
     ...table(
       ['The light', 'Is explained by'],
       Object.entries(explains).map(([light, codes]) => [light, codes.map(named).join(' · ')]),
     ),
     '',
-    '## What makes a finding idle',
+    '## Which findings leave out others',
     '',
     ...table(
-      ['While this stands', 'This is not told', 'Where'],
+      ['While this is found', 'This is left out', 'Where'],
       suppressions.map(({ by, removes, where }) => [
         by.map(named).join(' or '),
         removes.map(named).join(', '),
@@ -67,10 +67,10 @@ export const diagnosisPage = (): string =>
       ]),
     ),
     '',
-    '## What is said aloud when facts contradict each other',
+    '## What a person reads when facts contradict each other',
     '',
     ...table(
-      ['Name', 'Is said', 'Do'],
+      ['Name', 'Says', 'Do'],
       ContradictionCode.options.map((code) => {
         const { says, do: action } = english.contradictions[code]({})
         return [named(code), says, action]
