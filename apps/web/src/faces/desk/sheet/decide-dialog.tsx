@@ -1,6 +1,5 @@
 import { canonicalText } from '@bayledger/ledger/digests'
 import { answerTo, unansweredBundles } from '@bayledger/ledger/questions/answers'
-import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { IssuedEstimate } from '@bayledger/ledger/state'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import { english } from '@bayledger/wording/en/english'
@@ -15,15 +14,22 @@ import { Button } from '../../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { type Signature, SignaturePad } from '../../../ui/signature-pad.tsx'
-import { signatureText } from '../../../ui/signature-text.ts'
+import { SignaturePad } from '../../../ui/signature-pad.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import {
+  answerFor,
+  blankDecision,
+  consentOf,
+  type DecisionChannel,
+  type DecisionForm,
+  missingInDecision,
+  scriptFor,
+} from './decision-form.ts'
 import type { OrderPart } from './order-part.ts'
 
-type Decided = PayloadOf<'estimate.decided'>
 type DecideProps = OrderPart & {
   issued: IssuedEstimate
-  channel: 'in-person' | 'telephone'
+  channel: DecisionChannel
   onClose: () => void
 }
 
@@ -42,35 +48,20 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
     .filter((bundle) => waiting.includes(bundle) || answerTo(order.state, bundle)?.answer === 'deferred')
     .map(({ bundleKey }) => bundleKey)
   const open = shown?.bundles.filter(({ bundleKey }) => askedKeys.includes(bundleKey)) ?? []
-  const [given, setGiven] = useState<Readonly<Record<string, Answer>>>({})
-  const [name, setName] = useState(order.customer.name)
-  const [relation, setRelation] = useState<Decided['by']['relation'] | null>(null)
-  const [signature, setSignature] = useState<Signature | null>(null)
-  const [number, setNumber] = useState(order.customer.phone ?? '')
-  const [said, setSaid] = useState('')
-  const [wishes, setWishes] = useState<('electronic' | 'parts')[]>([])
+  const [form, setForm] = useState<DecisionForm>(() => blankDecision(order.customer))
+  const set = (change: Partial<DecisionForm>) => setForm((before) => ({ ...before, ...change }))
   const write = useWriteEntries(order.orderId)
-  const script = scriptFor(order.vehicle.description, open, given)
+  const script = scriptFor(order.vehicle.description, open, form.given)
   const whyNot =
     shown === null
       ? 'The prices of this estimate are not shown here.'
-      : open.find(({ bundleKey }) => given[bundleKey] === undefined) !== undefined
-        ? 'Each line needs a Yes, a No or a Later.'
-        : relation === null
-          ? 'Who decides?'
-          : name.trim() === ''
-            ? 'Write the name of who decides.'
-            : channel === 'in-person' && signature === null
-              ? 'Let the customer sign.'
-              : channel === 'telephone' && (number.trim() === '' || said.trim() === '')
-                ? 'Write down the number called and the answer in words.'
-                : undefined
+      : missingInDecision(form, channel, open)
 
   const decide = () => {
-    if (relation === null || shown === null) return
+    if (form.relation === null || shown === null) return
     const read = sealSide(channel === 'telephone' ? script : canonicalText(shown))
-    const who = personal(name.trim())
-    const { consent, sides } = consentOf()
+    const who = personal(form.name.trim())
+    const { consent, sides } = consentOf(form, channel)
     write.mutate(
       {
         entries: [
@@ -78,39 +69,19 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           draftEntry(order.orderId, 'estimate.decided', {
             revision: scope.revision,
             digest: issued.digest,
-            answers: open.map((bundle) => answerFor(bundle, given[bundle.bundleKey] ?? 'declined')),
-            by: { relation, name: who.digest },
+            answers: open.map((bundle) => answerFor(bundle, form.given[bundle.bundleKey] ?? 'declined')),
+            by: { relation: form.relation, name: who.digest },
             consent,
             shown: read.digest,
             language: 'en',
-            agreesToElectronicRecord: wishes.includes('electronic'),
-            wantsRemovedParts: wishes.includes('parts'),
+            agreesToElectronicRecord: form.wishes.includes('electronic'),
+            wantsRemovedParts: form.wishes.includes('parts'),
           }),
         ],
         sides: [who, read, ...sides],
       },
       { onSuccess: onClose },
     )
-  }
-
-  const consentOf = () => {
-    if (channel === 'telephone') {
-      const [called, answered] = [sealSide(number.trim()), personal(said.trim())]
-      return {
-        consent: {
-          channel,
-          number: called.digest,
-          calledAt: new Date().toISOString(),
-          answerWords: answered.digest,
-        },
-        sides: [called, answered],
-      } as const
-    }
-    const text = personal(signature === null ? '' : signatureText(signature))
-    return {
-      consent: { channel, signature: { form: signature?.form ?? 'typed', digest: text.digest } },
-      sides: [text],
-    } as const
   }
 
   return (
@@ -120,41 +91,11 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           <BundleQuestion
             key={bundle.bundleKey}
             bundle={bundle}
-            answer={given[bundle.bundleKey] ?? null}
-            onAnswer={(answer) => setGiven({ ...given, [bundle.bundleKey]: answer })}
+            answer={form.given[bundle.bundleKey] ?? null}
+            onAnswer={(answer) => set({ given: { ...form.given, [bundle.bundleKey]: answer } })}
           />
         ))}
-        <ChoiceGroup
-          label="Who decides?"
-          options={[
-            { value: 'owner', label: 'The owner' },
-            { value: 'named-person', label: 'A person the owner named' },
-            { value: 'fleet-contact', label: 'A fleet contact' },
-          ]}
-          value={relation}
-          onChange={setRelation}
-        />
-        <TextField label="Name" value={name} onChange={setName} />
-        {channel === 'telephone' ? (
-          <>
-            <p>
-              <strong>Read out:</strong> {script}
-            </p>
-            <TextField label="Number called" type="tel" value={number} onChange={setNumber} />
-            <TextField label="The answer, in their words" value={said} onChange={setSaid} />
-          </>
-        ) : (
-          <SignaturePad label="The customer’s signature" onChange={setSignature} />
-        )}
-        <CheckGroup
-          label="Also"
-          options={[
-            { value: 'electronic', label: 'Agrees to an electronic record' },
-            { value: 'parts', label: 'Wants the removed parts' },
-          ]}
-          values={wishes}
-          onChange={setWishes}
-        />
+        <DecisionFields form={form} set={set} channel={channel} script={script} />
         {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button look="wide" whyNot={whyNot} busy={write.isPending} onClick={decide}>
           Record the decision
@@ -186,20 +127,57 @@ function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
   )
 }
 
-const answerFor = ({ bundleKey, cautions }: ShownBundle, answer: Answer): Decided['answers'][number] => ({
-  bundleKey,
-  answer,
-  deferredUntil: null,
-  cautionsShown: answer === 'authorized' ? [] : cautions.map(({ number, version }) => ({ number, version })),
-})
+type FieldsProps = {
+  form: DecisionForm
+  set: (change: Partial<DecisionForm>) => void
+  channel: DecisionChannel
+  script: string
+}
 
-const scriptFor = (
-  vehicle: string,
-  bundles: readonly ShownBundle[],
-  given: Readonly<Record<string, Answer>>,
-): string => {
-  const lines = bundles.map(({ title, totalCents }) => `${title}, ${money(totalCents)} with tax`).join('; ')
-  const yes = bundles.filter(({ bundleKey }) => given[bundleKey] === 'authorized')
-  const total = yes.reduce((sum, { totalCents }) => sum + totalCents, 0)
-  return `For your ${vehicle} I read: ${lines}. You say yes to ${yes.length === 0 ? 'none of it' : yes.map(({ title }) => title).join(' and ')}: ${money(total)} in all. Is that right?`
+/** Who decides, how they say so, and what else they want. */
+function DecisionFields({ form, set, channel, script }: FieldsProps) {
+  return (
+    <>
+      <ChoiceGroup
+        label="Who decides?"
+        options={[
+          { value: 'owner', label: 'The owner' },
+          { value: 'named-person', label: 'A person the owner named' },
+          { value: 'fleet-contact', label: 'A fleet contact' },
+        ]}
+        value={form.relation}
+        onChange={(relation) => set({ relation })}
+      />
+      <TextField label="Name" value={form.name} onChange={(name) => set({ name })} />
+      {channel === 'telephone' ? (
+        <>
+          <p>
+            <strong>Read out:</strong> {script}
+          </p>
+          <TextField
+            label="Number called"
+            type="tel"
+            value={form.number}
+            onChange={(number) => set({ number })}
+          />
+          <TextField
+            label="The answer, in their words"
+            value={form.said}
+            onChange={(said) => set({ said })}
+          />
+        </>
+      ) : (
+        <SignaturePad label="The customer’s signature" onChange={(signature) => set({ signature })} />
+      )}
+      <CheckGroup
+        label="Also"
+        options={[
+          { value: 'electronic', label: 'Agrees to an electronic record' },
+          { value: 'parts', label: 'Wants the removed parts' },
+        ]}
+        values={form.wishes}
+        onChange={(wishes) => set({ wishes })}
+      />
+    </>
+  )
 }

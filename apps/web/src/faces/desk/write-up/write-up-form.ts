@@ -41,6 +41,12 @@ export type WriteUp = {
   lookWaived: 'waived' | 'charged' | null
 }
 
+/** What each part of the form gets: the form, and how to change some of it. */
+export type WriteUpPartProps = {
+  readonly form: WriteUp
+  readonly set: (change: Partial<WriteUp>) => void
+}
+
 export const blankWriteUp: WriteUp = {
   person: { known: null, name: '', phone: '' },
   which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null },

@@ -1,0 +1,23 @@
+import { expect, it } from 'vitest'
+import { blankDecision, type DecisionForm, missingInDecision } from './decision-form.ts'
+
+const bundle = { bundleKey: 'right-rear' }
+const blank = blankDecision({ name: 'A customer', phone: '555 0100 200' })
+const answered: DecisionForm = { ...blank, given: { 'right-rear': 'declined' } }
+const decided: DecisionForm = { ...answered, relation: 'owner' }
+
+it.each([
+  ['each line needs an answer', blank, 'in-person', 'Each line needs a Yes, a No or a Later.'],
+  ['someone decides', answered, 'in-person', 'Who decides?'],
+  ['who decides has a name', { ...decided, name: ' ' }, 'in-person', 'Write the name of who decides.'],
+  ['the customer signs here', decided, 'in-person', 'Let the customer sign.'],
+  [
+    'by telephone the answer is in words',
+    decided,
+    'telephone',
+    'Write down the number called and the answer in words.',
+  ],
+  ['by telephone nobody signs', { ...decided, said: 'No, thank you.' }, 'telephone', undefined],
+] as const)('%s', (_, form, channel, missing) => {
+  expect(missingInDecision(form, channel, [bundle])).toBe(missing)
+})

@@ -1,0 +1,96 @@
+import type { PayloadOf } from '@bayledger/ledger/registry'
+import type { Answer } from '@bayledger/reckoning/estimate'
+import type { ShownBundle } from '@bayledger/wording/shown-estimate'
+import { personal, sealSide } from '../../../features/ledger/draft-entry.ts'
+import { money } from '../../../lib/format.ts'
+import type { Signature } from '../../../ui/signature-pad.tsx'
+import { signatureText } from '../../../ui/signature-text.ts'
+
+type Decided = PayloadOf<'estimate.decided'>
+
+export type DecisionChannel = 'in-person' | 'telephone'
+
+/** What is filled in while the customer decides. */
+export type DecisionForm = {
+  readonly given: Readonly<Record<string, Answer>>
+  readonly name: string
+  readonly relation: Decided['by']['relation'] | null
+  readonly signature: Signature | null
+  readonly number: string
+  readonly said: string
+  readonly wishes: readonly ('electronic' | 'parts')[]
+}
+
+/** Nothing is decided; the name and number are those of the customer on record. */
+export const blankDecision = (customer: {
+  name: string
+  phone?: string | null | undefined
+}): DecisionForm => ({
+  given: {},
+  name: customer.name,
+  relation: null,
+  signature: null,
+  number: customer.phone ?? '',
+  said: '',
+  wishes: [],
+})
+
+/** What is missing, in words; `undefined` if the decision can be recorded. */
+export const missingInDecision = (
+  { given, relation, name, signature, number, said }: DecisionForm,
+  channel: DecisionChannel,
+  asked: readonly Pick<ShownBundle, 'bundleKey'>[],
+): string | undefined => {
+  if (asked.some(({ bundleKey }) => given[bundleKey] === undefined))
+    return 'Each line needs a Yes, a No or a Later.'
+  if (relation === null) return 'Who decides?'
+  if (name.trim() === '') return 'Write the name of who decides.'
+  if (channel === 'in-person' && signature === null) return 'Let the customer sign.'
+  if (channel === 'telephone' && (number.trim() === '' || said.trim() === ''))
+    return 'Write down the number called and the answer in words.'
+  return undefined
+}
+
+/** The consent as the entry holds it, and the texts that are kept beside the entry. */
+export const consentOf = ({ number, said, signature }: DecisionForm, channel: DecisionChannel) => {
+  if (channel === 'telephone') {
+    const [called, answered] = [sealSide(number.trim()), personal(said.trim())]
+    return {
+      consent: {
+        channel,
+        number: called.digest,
+        calledAt: new Date().toISOString(),
+        answerWords: answered.digest,
+      },
+      sides: [called, answered],
+    } as const
+  }
+  const text = personal(signature === null ? '' : signatureText(signature))
+  return {
+    consent: { channel, signature: { form: signature?.form ?? 'typed', digest: text.digest } },
+    sides: [text],
+  } as const
+}
+
+/** The answer to one bundle, with the cautions that were said where it is not a Yes. */
+export const answerFor = (
+  { bundleKey, cautions }: ShownBundle,
+  answer: Answer,
+): Decided['answers'][number] => ({
+  bundleKey,
+  answer,
+  deferredUntil: null,
+  cautionsShown: answer === 'authorized' ? [] : cautions.map(({ number, version }) => ({ number, version })),
+})
+
+/** What is read out by telephone, with the answers as they are filled in. */
+export const scriptFor = (
+  vehicle: string,
+  bundles: readonly ShownBundle[],
+  given: Readonly<Record<string, Answer>>,
+): string => {
+  const lines = bundles.map(({ title, totalCents }) => `${title}, ${money(totalCents)} with tax`).join('; ')
+  const yes = bundles.filter(({ bundleKey }) => given[bundleKey] === 'authorized')
+  const total = yes.reduce((sum, { totalCents }) => sum + totalCents, 0)
+  return `For your ${vehicle} I read: ${lines}. You say yes to ${yes.length === 0 ? 'none of it' : yes.map(({ title }) => title).join(' and ')}: ${money(total)} in all. Is that right?`
+}

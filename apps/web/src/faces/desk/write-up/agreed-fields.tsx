@@ -1,0 +1,99 @@
+import type { ReactNode } from 'react'
+import { money } from '../../../lib/format.ts'
+import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
+import { NumberField } from '../../../ui/number-field.tsx'
+import { Section } from '../../../ui/section.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import type { WriteUpPartProps } from './write-up-form.ts'
+
+type AgreedProps = WriteUpPartProps & {
+  locations: readonly { readonly locationId: string; readonly name: string }[]
+  locationId: string | null
+  lookFeeCents: number
+  /** What closes the section: the problem, if any, and the button. */
+  children: ReactNode
+}
+
+/** What the desk and the customer agree on before the inspection: the stay, the place, the fee and the consent. */
+export function AgreedFields({ form, set, locations, locationId, lookFeeCents, children }: AgreedProps) {
+  return (
+    <Section title="Agreed">
+      <div className="stack">
+        <StayFields form={form} set={set} />
+        {locations.length < 2 ? null : (
+          <ChoiceGroup
+            label="At"
+            options={locations.map((location) => ({ value: location.locationId, label: location.name }))}
+            value={locationId}
+            onChange={(chosen) => set({ locationId: chosen })}
+          />
+        )}
+        <ConsentFields form={form} set={set} lookFeeCents={lookFeeCents} />
+        {children}
+      </div>
+    </Section>
+  )
+}
+
+function StayFields({ form, set }: WriteUpPartProps) {
+  return (
+    <div className="fields">
+      <ChoiceGroup
+        label="The customer"
+        options={[
+          { value: 'here', label: 'Waits here' },
+          { value: 'leaves', label: 'Leaves the vehicle' },
+        ]}
+        value={form.waitsHere}
+        onChange={(waitsHere) => set({ waitsHere })}
+      />
+      <TextField
+        label="Promised by"
+        type="time"
+        value={form.promised}
+        onChange={(promised) => set({ promised })}
+      />
+      <NumberField
+        label="Odometer"
+        unit="mi"
+        value={form.odometer}
+        onChange={(odometer) => set({ odometer })}
+      />
+    </div>
+  )
+}
+
+function ConsentFields({ form, set, lookFeeCents }: WriteUpPartProps & { lookFeeCents: number }) {
+  return (
+    <>
+      <ChoiceGroup
+        label="Inspection fee"
+        options={[
+          { value: 'charged', label: money(lookFeeCents), detail: 'charged with or without work' },
+          { value: 'waived', label: 'Nothing', detail: 'waived' },
+        ]}
+        value={form.lookWaived}
+        onChange={(lookWaived) => set({ lookWaived })}
+      />
+      <CheckGroup
+        label="The customer agrees to"
+        options={[
+          { value: 'look', label: 'Inspecting every wheel and the vehicle' },
+          { value: 'drive', label: 'A proof drive of up to 30 minutes' },
+        ]}
+        values={form.consent}
+        onChange={(consent) => set({ consent })}
+      />
+      <ChoiceGroup
+        label="Agreed by"
+        options={[
+          { value: 'owner', label: 'The owner' },
+          { value: 'named-person', label: 'A person the owner named' },
+          { value: 'fleet-contact', label: 'A fleet contact' },
+        ]}
+        value={form.consentBy}
+        onChange={(consentBy) => set({ consentBy })}
+      />
+    </>
+  )
+}
