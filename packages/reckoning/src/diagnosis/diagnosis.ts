@@ -76,7 +76,7 @@ export const Finding = z.strictObject({
   wheels: z.array(WheelPosition),
   confidence: Confidence,
   kind: FindingKind,
-  /** Of a stop only. */
+  /** For a stop only. */
   stop: z.optional(Stop),
   because: z.array(Reason),
   figures: Figures,
@@ -101,7 +101,7 @@ export const ContradictionCode = z.enum([
 ])
 export type ContradictionCode = z.infer<typeof ContradictionCode>
 
-/** Two facts that cannot both be so: both are kept and shown. */
+/** Two facts that cannot both be true; both are kept and shown. */
 export const Contradiction = z.strictObject({
   code: ContradictionCode,
   values: Figures,

@@ -39,13 +39,13 @@ const plainValue = (value: unknown): Reason['value'] => {
   return Array.isArray(value) ? value.map(listed).join(', ') : null
 }
 
-/** Of a list of codes only the class is worth repeating. */
+/** For a list of codes, only the class is repeated. */
 const listed = (one: unknown): string =>
   typeof one === 'object' && one !== null && 'class' in one ? String(one.class) : String(one)
 
 type UnitOf = (units: Evidence['units']) => string | null
 
-/** Which unit a field's value has, by how the field is called; the first that fits. */
+/** The unit of a field's value, by the field's name; the first match counts. */
 const unitsOfFields: readonly (readonly [field: RegExp, unit: UnitOf])[] = [
   [
     /(gauge|sensorPressure)$|^vehicle\.(placard|warnAt|sidewallMaximum)\.(front|rear|spare)$/,
@@ -63,7 +63,7 @@ type FieldOfReason = { readonly path: readonly string[]; readonly unit: UnitOf }
 
 const known = new Map<string, FieldOfReason>()
 
-/** Kept by field: there are few of them, and each diagnosis names the same ones. */
+/** Cached by field: there are few fields, and each diagnosis names the same ones. */
 const fieldOfReason = (field: string): FieldOfReason => {
   const found = known.get(field)
   if (found !== undefined) return found

@@ -28,7 +28,7 @@ export const ReasonCode = z.enum([
   ...(['fault-with-matching-sensors', 'corner-struck', 'our-recent-work', 'our-part-in-warranty'] as const),
   ...(['by-date-code', 'in-32nds', 'light-off-all-checked'] as const),
   ...(['happens-there-only', 'added-to-vehicle', 'fitted', 'at-the-time'] as const),
-  /** Of a diagnosis that was written in words, before reasons had codes. */
+  /** For a diagnosis that was written in words, before reasons had codes. */
   'as-written',
 ])
 export type ReasonCode = z.infer<typeof ReasonCode>

@@ -14,7 +14,7 @@ export type Shown = {
 /** A field of the evidence and what its value shows. */
 export type Ground = { readonly field: string } & Shown
 
-/** A rule that applies: where, how surely, and why. Reasons and figures are computed only for a finding that stays. */
+/** A rule that applies: where, with what confidence, and why. Reasons and figures are computed only for a finding that stays. */
 export type Match = {
   readonly wheels: readonly WheelPosition[]
   readonly confidence?: Confidence
@@ -41,7 +41,7 @@ export type PriorFindings = {
 /** One rule without its name, which is its key in the book of rules. `when` and `means` are printed in docs/diagnosis.md. */
 export type RuleBody = {
   readonly kind: FindingKind
-  /** Of a stop: what it forbids, unless a match says otherwise. */
+  /** For a stop: what it forbids, unless a match says otherwise. */
   readonly stop?: Stop
   /** Used where a match does not say otherwise. */
   readonly confidence: Confidence

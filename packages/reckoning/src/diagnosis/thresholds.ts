@@ -8,10 +8,10 @@ import { treadDueSoon, wearBar } from '../tire/tread-limits.ts'
 export const thresholds = {
   /** A lit lamp goes out only when the tire is set this far above its trigger. */
   hold: psiApart(3),
-  /** A gauge over this is a slip of the pen: on a passenger tire, on any tire. */
+  /** A gauge value over this is a typing error: on a passenger tire, on any tire. */
   passengerGaugeMost: psi(100),
   anyGaugeMost: psi(150),
-  /** Air temperatures that can be so: -40 to 257 °F (-40 to 125 °C), the range of a wheel sensor's own part. */
+  /** Possible air temperatures: -40 to 257 °F (-40 to 125 °C), the range of a wheel sensor's own part. */
   coldestPlausible: 233.15,
   hottestPlausible: 398.15,
 
@@ -57,6 +57,6 @@ export const thresholds = {
   tireOldYears: 6,
   tireVeryOldYears: 10,
   treadSoon32nds: treadDueSoon.value,
-  /** A sensor this much older than the day it is said to have been fitted is not the one on the bill. */
+  /** A sensor that is this much older than its reported fitting date is not the one on the bill. */
   shelfMonths: 48,
 } as const

@@ -7,7 +7,7 @@ import { shiftPressure } from './shift-pressure.ts'
 import { targetWords } from './target-words.ts'
 import { above } from './threshold.ts'
 
-/** Of the air in the tire, and what it is known from. */
+/** The temperature of the air in the tire, and its source. */
 export type TireTemperature = { readonly kelvin: Kelvin; readonly quality: TemperatureQuality }
 
 export type SetTargetOf = {
@@ -38,7 +38,7 @@ export type SetTarget =
       /** Gauge pressure to set now, in the label's own unit: to 0.1 psi, 1 kPa or 0.01 bar. */
       readonly target: Pressure
       readonly quality: TemperatureQuality
-      /** What kept the target below the figure for this temperature; the tire is then finished cold. */
+      /** The cap that kept the target below the figure for this temperature; the tire is then finished cold. */
       readonly cappedBy: 'sidewall-maximum' | 'allowance' | null
       readonly says: string
     }
@@ -116,7 +116,7 @@ const shiftedToTire = (
 /** Steps in one unit of what a gauge shows. */
 const stepsIn: Readonly<Record<Pressure['unit'], number>> = { psi: 10, kPa: 1, bar: 100 }
 
-/** Rounded to what a gauge shows, but down from a cap, and no rounding leads under the label. */
+/** Rounds to what a gauge shows, but down at a cap, and never below the label. */
 const toSet = (asked: GaugeKilopascals, highest: GaugeKilopascals, { value, unit }: Pressure): number => {
   const steps = stepsIn[unit]
   const nearest = Math.round(kilopascalsIn(unit, asked) * steps)

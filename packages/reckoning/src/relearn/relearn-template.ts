@@ -1,7 +1,7 @@
 import type { SheetRelearn, SpecificationSheet } from '../sheet.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
 
-/** A figure of the sheet; `null` where the sheet does not have it, which is said and never filled in. */
+/** A figure from the sheet, or `null` if the sheet lacks it; a missing figure is reported and never filled in. */
 type OnSheet = number | null
 
 type Procedure = {

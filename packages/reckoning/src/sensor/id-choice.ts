@@ -1,4 +1,4 @@
-/** What is known of the sensor that comes out when it is decided which ID the new one gets. */
+/** What is known about the old sensor when the ID of the new one is chosen. */
 export type OldSensor = {
   /** Read as received, or in the vehicle's history. */
   readonly idKnown: boolean
@@ -19,7 +19,7 @@ export type IdChoice = {
  * The two IDs that a new sensor can get, the old one's copied or a new one: which is allowed and why, and what follows
  * from it. After either, the sensor is read back by itself, five feet or more from every other.
  *
- * @limits Whether this vehicle needs a relearn after a copy is for its maker to say.
+ * @limits The vehicle's maker decides whether it needs a relearn after a copy.
  * @source common practice, no source
  */
 export const idChoices = (old: OldSensor): { readonly copy: IdChoice; readonly new: IdChoice } => {

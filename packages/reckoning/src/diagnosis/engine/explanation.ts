@@ -62,7 +62,7 @@ export const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> =
   'flash-continuous': ['learn-mode-open'],
 }
 
-/** Found only when nothing explains the light; then named in place of its cause. */
+/** Findings that apply only when nothing explains the light; then they are named instead of a cause. */
 const lastResort = [
   'malfunction-unexplained',
   'warning-unexplained',
@@ -86,7 +86,7 @@ export const explanationOf = (
   return explaining ?? lastResort.find((code) => prior.has(code)) ?? null
 }
 
-/** Low tires or a wrong sensor light a lamp only where some value is low enough to light it. */
+/** Low tires or a wrong sensor explain a lit lamp only if some value is low enough to light it. */
 const isAble = (facts: Facts, code: FindingCode, prior: Pick<PriorFindings, 'has' | 'wheelsOf'>): boolean => {
   if (facts.behavior !== 'solid') return true
   switch (code) {

@@ -2,7 +2,7 @@ import type { WheelPosition } from '../../wheels.ts'
 import type { Facts } from './facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
-/** The vehicle's stored IDs were read whole, so an ID that is not among them is known not to be stored. */
+/** Whether all of the vehicle's stored IDs were read, so that any other ID is known not to be stored. */
 export const storedIsKnown = (facts: Facts): boolean =>
   facts.sensing && facts.stored.state === 'read' && facts.stored.complete
 

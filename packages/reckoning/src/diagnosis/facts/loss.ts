@@ -4,7 +4,7 @@ import { thresholds } from '../thresholds.ts'
 import type { Facts } from './facts.ts'
 import type { WheelFacts } from './wheel-facts.ts'
 
-/** Air lost since an earlier reading, both readings taken as of the present altitude. */
+/** Air lost since an earlier reading, with both readings corrected to the present altitude. */
 export type Loss = AirLoss & {
   /** Whole days until the tire reaches its warning point; null where it has, or where that is not known. */
   readonly daysToLight: number | null

@@ -13,13 +13,13 @@ export type PlaceFacts = {
   readonly tiresWarm: boolean
   readonly tiresCold: boolean
   readonly driven: boolean
-  /** Of the sea where the altitude is not known: it changes a shift for temperature by little. */
+  /** Sea level if the altitude is not known: that changes a temperature correction very little. */
   readonly air: AbsoluteKilopascals
   readonly airKnown: AbsoluteKilopascals | null
   readonly lastSetTemperature: Kelvin | null
   readonly lastSetAir: AbsoluteKilopascals | null
   readonly minutesDriven: number | null
-  /** Typed temperatures that cannot be so, by field. */
+  /** Impossible typed temperatures, by field. */
   readonly impossibleFields: readonly string[]
 }
 
@@ -54,6 +54,6 @@ export const readPlace = (evidence: Evidence): PlaceFacts => {
   }
 }
 
-/** Bounds count as possible; a millikelvin is given for conversion between scales. */
+/** The bounds are possible values; a millikelvin of tolerance allows for conversion between scales. */
 const isPlausible = (inKelvin: Kelvin): boolean =>
   inKelvin >= thresholds.coldestPlausible - 0.001 && inKelvin <= thresholds.hottestPlausible + 0.001

@@ -11,7 +11,7 @@ export type SensorFacts = {
   readonly tries: number
   readonly idKey: string | null
   readonly pressure: GaugeKilopascals | null
-  /** Null also where the figure cannot be so. */
+  /** Also null if the figure is impossible. */
   readonly temperature: Kelvin | null
   readonly temperatureImpossible: boolean
   readonly battery: 'ok' | 'low' | 'not-reported' | null
@@ -26,7 +26,7 @@ export const readSensor = (evidence: Evidence, given: WheelEvidence | null | und
     typeof told?.sensorTemperature === 'number'
       ? kelvin(told.sensorTemperature, evidence.units.temperature)
       : null
-  // Sensors send the ends of their range when their own element has failed, so the ends themselves are no reading.
+  // A sensor sends an end of its range when its element has failed, so the ends are not readings.
   const possible =
     rawTemperature !== null &&
     rawTemperature > thresholds.coldestPlausible + 0.001 &&

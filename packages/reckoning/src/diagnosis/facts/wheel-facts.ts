@@ -28,9 +28,9 @@ export type WheelFacts = LabelFacts & {
   readonly sensor: SensorFacts
   readonly gaugeImpossible: boolean
   readonly stale: boolean
-  /** The gauge value as entered, even if stale or impossible: a stop goes by whatever is known. */
+  /** The gauge value as entered, even if stale or impossible: a stop uses whatever is known. */
   readonly entered: GaugeKilopascals | null
-  /** The gauge value where a pressure verdict may rest on it. */
+  /** The gauge value, if a pressure verdict may use it. */
   readonly judged: GaugeKilopascals | null
   readonly temperature: Kelvin | null
   /** Gauge value brought to outdoor temperature. */
@@ -109,7 +109,7 @@ const isImpossible = (
   return below(gauge, gaugeKilopascals(0)) || above(gauge, most)
 }
 
-/** Its own sensor's, else the one measured at the tires, else of warm tires the others' mean, else the air's. */
+/** The temperature from its own sensor, else as measured at the tires, else for warm tires the others' mean, else the air's. */
 const temperatureOf = (place: PlaceFacts, own: SensorAt, sensors: readonly SensorAt[]): Kelvin | null => {
   if (own.sensor.temperature !== null) return own.sensor.temperature
   if (place.tireTemperature !== null) return place.tireTemperature

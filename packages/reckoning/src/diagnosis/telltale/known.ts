@@ -1,2 +1,2 @@
-/** What a fact is worth: known to be so, known not to be so, or not known. */
+/** Whether a fact is known to be true, known to be false, or not known. */
 export type Known = 'yes' | 'no' | 'not-known'
