@@ -1,6 +1,7 @@
 import { randomBytes, randomUUID } from 'node:crypto'
 import type { PrismaClient } from '@bayledger/db/generated/client'
-import { firstPrices, firstThresholds, strictestLaw } from './first-settings.ts'
+import { firstPrices } from '@bayledger/reckoning/money/first-prices'
+import { firstThresholds, strictestLaw } from './first-settings.ts'
 
 /** What an empty shop starts from. */
 export type BaseSeeding = {

@@ -7,11 +7,12 @@ export const verifiedSource = {
   enteredBy: 'a',
   verifiedBy: 'b',
 } as const
-/** A sheet whose every figure is verified: sensors with clamp-in stems, one label for both axles. */
+
+/** An invented vehicle type whose every figure is verified: sensors with clamp-in stems, one label for both axles. */
 export const utilitySheet: SpecificationSheet = {
-  sheetId: 'sheet',
-  version: 1,
-  name: 'A utility',
+  sheetId: 'tarn-2016',
+  version: 3,
+  name: 'Vantrell Tarn utility 2016',
   system: 'direct',
   pressureDisplay: false,
   locatesWheels: false,
@@ -27,7 +28,7 @@ export const utilitySheet: SpecificationSheet = {
   },
   sensor: {
     frequencyMHz: 315,
-    protocol: 'P1',
+    protocol: 'P-315',
     stem: 'clamp-in',
     mounting: 'valve',
     wokenBy: 'low-frequency-field',
@@ -48,8 +49,8 @@ export const utilitySheet: SpecificationSheet = {
   },
   relearn: {
     method: 'automatic',
-    entry: 'Park 20 minutes.',
-    confirmation: 'The light goes out.',
+    entry: 'Park 20 minutes with the ignition off, then drive.',
+    confirmation: 'The light goes out while driving.',
     exit: 'Key off, key on.',
     timeLimitMinutes: null,
     parkMinutes: 20,
@@ -57,6 +58,6 @@ export const utilitySheet: SpecificationSheet = {
     driveSpeedMph: 20,
     knownTrap: null,
   },
-  liftNotes: '',
+  liftNotes: 'Lift at the four pads behind the wheels.',
   sources: { placard: verifiedSource, studTorque: verifiedSource, frequency: verifiedSource },
 }

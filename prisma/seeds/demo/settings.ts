@@ -1,4 +1,5 @@
-import { firstThresholds, firstPrices as prices } from '../first-settings.ts'
+import { firstPrices as prices } from '@bayledger/reckoning/money/first-prices'
+import { firstThresholds } from '../first-settings.ts'
 import { demoId } from './seeded.ts'
 
 /** The inspection fee: 0.4 h of labor, agreed with the customer before the inspection. */
