@@ -101,7 +101,7 @@ describe('one new sensor', () => {
     const lacking = find('RR.sensor.fit', rubber)
     expect(lacking.figure).toBeNull()
     expect(howOf(lacking)).toContain('The sheet has no torque for the stem screw')
-    expect(howOf(lacking)).not.toContain('The label asks')
+    expect(howOf(lacking)).not.toContain('The label calls')
     const screw = { ...sheet, sensor: sheet.sensor && { ...sheet.sensor, stemScrewTorque: newton(1.4) } }
     expect(find('RR.sensor.fit', rubber, screw).figure).toMatchObject({ torque: newton(1.4) })
     const slipped = { ...sheet, sensor: sheet.sensor && { ...sheet.sensor, stemScrewTorque: newton(14) } }
@@ -115,8 +115,8 @@ describe('one new sensor', () => {
     const high = { ...sheet, placard: { ...sheet.placard, rear: { psi, kPa: psi * 7 } } }
     const at = (valve: 'snap-in' | 'clamp-in') =>
       howOf(find('RR.sensor.fit', [{ kind: 'fit-sensor', wheel: 'RR', valve, identity: 'new' }], high))
-    expect(at('snap-in').includes(`The label asks for ${psi} psi`)).toBe(warns)
-    expect(at('clamp-in')).not.toContain('The label asks')
+    expect(at('snap-in').includes(`The label calls for ${psi} psi`)).toBe(warns)
+    expect(at('clamp-in')).not.toContain('The label calls')
   })
 })
 
