@@ -324,3 +324,21 @@ describe('the digests', () => {
     expect(await verified()).toMatchObject({ days: 3, uncovered: 0, faults: [] })
   })
 })
+
+describe('a second person', () => {
+  it('is the one whose PIN agreed to the entry, or verifying names it', async () => {
+    const { orderId, lines } = freshCopy(shop.demo, 'T-2614')
+    await replay.sendUntil(lines)
+    const desk = await replay.as('ottoline', 'desk')
+    const { number } = (await desk.get(`/api/orders/${orderId}`).expect(200)).body
+    const seq = await seqOf(orderId, 'refusal.recorded')
+    expect(await found()).toEqual([])
+    const where = `Order ${number}, entry ${seq} (refusal.recorded)`
+    expect(await altered('second_person_proofs', 'delete from second_person_proofs')).toEqual([
+      `${where}: its second person never proved by PIN that they agree`,
+    ])
+    expect(
+      await altered('second_person_proofs', "update second_person_proofs set digest = repeat('0', 64)"),
+    ).toEqual([`${where}: the PIN of its second person was given for something else`])
+  })
+})

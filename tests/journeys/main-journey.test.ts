@@ -1,7 +1,9 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type { SentEntry } from '@bayledger/contract/entries'
 import { describe, expect, it, onTestFailed } from 'vitest'
+import { programText } from '../support/program-text.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { button, checkArrival, enroll, ines, leaves, shows, signIn } from './support/bay.ts'
 import { workFigures as work, workThrough } from './support/bay-steps.ts'
@@ -74,6 +76,13 @@ describe('the whole job, from the complaint to the sealed report', () => {
     await openOrder(desk, customer)
     pdf = await sealAndDownload(desk)
     await handBack(desk, work.odometerIn)
+    const orderId = /[0-9a-f-]{36}/.exec(desk.url())?.[0] ?? ''
+    const { entries } = await desk.evaluate(
+      async (path) => (await fetch(path)).json() as Promise<{ entries: SentEntry[] }>,
+      `/api/orders/${orderId}`,
+    )
+    expect(entries.length).toBeGreaterThan(50)
+    for (const { kind, payload, given } of entries) expect(programText({ payload, given }), kind).toEqual([])
     await phone.reload()
     await phone.getByRole('link', { name: /Open the report/ }).waitFor()
     // A tablet queries the session before anyone is signed in; the browser logs the answer, 401, as an error.

@@ -86,6 +86,30 @@ export const listErased = async (
   return new Set(rows.map(({ digest }) => digest))
 }
 
+export type SecondPersonProofRow = {
+  readonly tokenHash: string
+  readonly staffId: string
+  readonly orderId: string
+  readonly entryId: string
+  readonly kind: string
+  readonly digest: string
+}
+
+/** What people agreed to with their PIN, by the digest of the token that the PIN earned. */
+export const listSecondPersonProofs = async (
+  pool: Pool,
+  shopId: string,
+  tokenHashes: readonly string[],
+): Promise<SecondPersonProofRow[]> => {
+  if (tokenHashes.length === 0) return []
+  const { rows } = await pool.query<SecondPersonProofRow>(
+    `select token_hash as "tokenHash", staff_id as "staffId", order_id as "orderId", entry_id as "entryId", kind, digest
+      from second_person_proofs where shop_id = $1 and token_hash = any ($2::text[])`,
+    [shopId, tokenHashes],
+  )
+  return rows
+}
+
 export type StoredReportRow = { readonly number: string; readonly entryId: string; readonly sha256: string }
 
 export const listReportRows = async (

@@ -11,6 +11,7 @@ import { projectHead } from '../features/entries/store/projections/head.ts'
 import { seenSensorRows } from '../features/entries/store/projections/seen-sensors.ts'
 import { wrenchCycleRows } from '../features/entries/store/projections/wrench-cycles.ts'
 import { listEntriesAfter } from '../features/entries/store/read-ledger.ts'
+import { faultOfSecondPersons } from './fault-of-second-persons.ts'
 import type { Fault } from './finding.ts'
 import {
   findBytes,
@@ -30,8 +31,8 @@ export type VerifiedOrder = {
 }
 
 /**
- * Reads one order anew and holds everything against its entries: the chain, the head, the projection, the sides, the
- * sealed files. Stops at the first thing that does not hold.
+ * Reads one order anew and holds everything against its entries: the chain, the head, the projection, the sides,
+ * the second persons, the sealed files. Stops at the first thing that does not hold.
  */
 export const verifyOrder = async (
   pool: Pool,
@@ -50,6 +51,7 @@ export const verifyOrder = async (
     faultOfChain(order) ??
     faultOfHead(order, head) ??
     (await faultOfSides(order)) ??
+    (await faultOfAgreement(order)) ??
     (await faultOfReports(order)) ??
     (await faultOfProjection(order, head))
   return { entries, reports, fault }
@@ -98,6 +100,11 @@ const faultOfSides = async ({ pool, shopId, entries, at }: Order): Promise<Fault
       return at(seq, `the ${side} text beside it does not match the digest that it names`)
   }
   return null
+}
+
+const faultOfAgreement = async ({ pool, shopId, entries, at }: Order): Promise<Fault | null> => {
+  const fault = await faultOfSecondPersons(pool, shopId, entries)
+  return fault && at(fault.seq, fault.what)
 }
 
 const faultOfReports = async ({
