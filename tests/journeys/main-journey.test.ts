@@ -73,6 +73,11 @@ describe('the whole job, from the complaint to the sealed report', () => {
       done.findIndex((title) => title.startsWith('Proof drive')),
     )
 
+    // The desk never left the order: its head follows what the bay wrote.
+    await desk
+      .locator('.order-head')
+      .getByText(/Note the payment and seal the report|Seal the report/)
+      .waitFor()
     await openOrder(desk, customer)
     pdf = await sealAndDownload(desk)
     await handBack(desk, work.odometerIn)

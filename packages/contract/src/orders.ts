@@ -58,7 +58,6 @@ export const getOrder = endpoint({
       ...sides,
       customer: Customer,
       vehicle: Vehicle,
-      moves: z.array(Move),
       /** What other orders of this shop know of the vehicle: evidence is made of it and of the ledger. */
       history: z.nullable(HistoryEvidence),
       /** Why nothing can be added: an entry cannot be relied on, and only those before it are here. */

@@ -41,7 +41,7 @@ export const listMovedSince = async (client: Client, seen: Seen): Promise<[shopI
     const orders = moved.filter(({ orderId, seq }) => (seen.named.get(orderId) ?? 0) < seq)
     const trayBefore = seen.trays.get(row.shop)
     seen.trays.set(row.shop, row.tray)
-    forgetOld(seen, moved)
+    rememberNamed(seen, moved)
     const tray = trayBefore !== undefined && trayBefore !== row.tray
     if (isFirst || (orders.length === 0 && !tray)) return []
     const all = moved.length > mostOrders
@@ -51,8 +51,8 @@ export const listMovedSince = async (client: Client, seen: Seen): Promise<[shopI
   })
 }
 
-/** Remembers only what the next look can still meet. */
-const forgetOld = ({ named }: Seen, moved: NonNullable<Row['moved']>): void => {
+/** Remembers what the next look may find again, and forgets what was named longest ago. */
+const rememberNamed = ({ named }: Seen, moved: NonNullable<Row['moved']>): void => {
   for (const { orderId, seq } of moved) named.set(orderId, seq)
   if (named.size <= 10_000) return
   for (const orderId of [...named.keys()].slice(0, named.size - 5_000)) named.delete(orderId)

@@ -145,9 +145,8 @@ export const sealGate = (state: OrderState): GateReason[] => [
 /** A hold's code and values; a hold that version 1 wrote in words keeps those words. */
 export const heldReason = (hold: OrderState['holds'][number]): GateReason => {
   if ('words' in hold) return reason('wrench-doubtful', null, { asWritten: hold.words })
-  return hold.code === 'wrench-doubtful'
-    ? reason(hold.code, hold.wheel, hold.values)
-    : reason(hold.code, hold.wheel, hold.values)
+  const { code, wheel, values } = hold
+  return { code, wheel, values } as GateReason
 }
 
 /** The label's figure that governs a wheel, in psi; `null` where the sheet has none. */

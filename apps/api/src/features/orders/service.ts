@@ -1,9 +1,7 @@
-import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { type SideKind, sideKinds } from '@bayledger/ledger/side-kinds'
 import { holdsMoneyInline } from '@bayledger/ledger/sides'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
-import { presentMove } from '../../core/present-move.ts'
 import { sidesFor } from '../../core/sides-for.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomerFor } from '../customers/service.ts'
@@ -42,7 +40,6 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     customer,
     vehicle,
     history,
-    moves: nextMoves(state, deps.clock.now().toISOString()).map(presentMove),
     readOnly: doubt ? { ...doubt, words: doubtWords(doubt) } : null,
   }
 }

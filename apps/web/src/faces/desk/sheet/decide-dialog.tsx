@@ -16,6 +16,7 @@ import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SignaturePad } from '../../../ui/signature-pad.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { whoDecides } from '../who-decides.ts'
 import {
   answerFor,
   blankDecision,
@@ -140,11 +141,7 @@ function DecisionFields({ form, set, channel, script }: FieldsProps) {
     <>
       <ChoiceGroup
         label="Who decides?"
-        options={[
-          { value: 'owner', label: 'The owner' },
-          { value: 'named-person', label: 'A person the owner named' },
-          { value: 'fleet-contact', label: 'A fleet contact' },
-        ]}
+        options={whoDecides}
         value={form.relation}
         onChange={(relation) => set({ relation })}
       />

@@ -1,3 +1,6 @@
+import { nextMoves } from '@bayledger/ledger/questions/moves'
+import { moves } from '@bayledger/wording/en/moves'
+import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
@@ -73,9 +76,13 @@ function OrderHead({ order }: { order: ReadOrder }) {
         <EditVehicle orderId={order.orderId} vehicle={vehicle} onClose={() => setEditing(null)} />
       ) : null}
       {editing === 'end' ? <EndOrder order={order} onClose={() => setEditing(null)} /> : null}
-      {order.moves.map((move) => (
+      {nextMoves(state, now).map((move) => (
         <Sentence key={`${move.code} ${move.wheel}`}>
-          {move.mover === 'customer' ? <CustomerWait order={order} words={move.words} /> : move.words}
+          {move.mover === 'customer' ? (
+            <CustomerWait order={order} words={moveWords(moves, move)} />
+          ) : (
+            moveWords(moves, move)
+          )}
           {move.since === null || move.mover === 'nobody' ? null : (
             <span className="quiet"> {minutes(ageMinutes(move.since, now))}</span>
           )}

@@ -4,6 +4,7 @@ import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { whoDecides } from '../who-decides.ts'
 import type { WriteUpPartProps } from './write-up-form.ts'
 
 type AgreedProps = WriteUpPartProps & {
@@ -86,11 +87,7 @@ function ConsentFields({ form, set, lookFeeCents }: WriteUpPartProps & { lookFee
       />
       <ChoiceGroup
         label="Agreed by"
-        options={[
-          { value: 'owner', label: 'The owner' },
-          { value: 'named-person', label: 'A person the owner named' },
-          { value: 'fleet-contact', label: 'A fleet contact' },
-        ]}
+        options={whoDecides}
         value={form.consentBy}
         onChange={(consentBy) => set({ consentBy })}
       />
