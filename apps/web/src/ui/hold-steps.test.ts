@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { type HoldEvent, type HoldState, holdStep } from './hold-steps.ts'
+import { type HoldEvent, type HoldState, holdStep, resting } from './hold-steps.ts'
 
-const run = (events: [HoldEvent['kind'], number][]) => {
-  let state: HoldState = { step: 'resting' }
+type Told = HoldEvent['kind']
+
+const run = (events: [Told, number][]) => {
+  let state: HoldState = resting
   let completions = 0
   for (const [kind, at] of events) {
-    const next = holdStep(state, { kind, at })
+    const next = holdStep(state, kind === 'call-off' ? { kind, why: 'left', at } : { kind, at })
     state = next.state
     if (next.done) completions += 1
   }
@@ -36,8 +38,28 @@ describe('press and hold', () => {
     expect(
       run([
         ['down', 0],
-        ['leave', 300],
+        ['call-off', 300],
         ['time', 700],
+      ]),
+    ).toEqual({ state: 'resting', completions: 0 })
+  })
+
+  it('says why it was called off, until it is pressed again', () => {
+    const pressed = holdStep(resting, { kind: 'down', at: 0 }).state
+    const calledOff = holdStep(pressed, { kind: 'call-off', why: 'second-finger', at: 200 }).state
+    expect(calledOff).toEqual({ step: 'resting', calledOff: 'second-finger' })
+    expect(holdStep(calledOff, { kind: 'down', at: 900 }).state).toMatchObject({
+      step: 'pressed',
+      armedAt: null,
+    })
+  })
+
+  it('takes nothing from a hold that was called off: the finger that slides back only releases', () => {
+    expect(
+      run([
+        ['down', 0],
+        ['call-off', 300],
+        ['up', 900],
       ]),
     ).toEqual({ state: 'resting', completions: 0 })
   })

@@ -7,49 +7,60 @@ export const holdMilliseconds = 600
 export const ghostMilliseconds = 60
 export const secondPressWithinMilliseconds = 8000
 
+/** What called a press off before it was complete. */
+export type CalledOff = 'left' | 'second-finger' | 'screen-turned'
+
 export type HoldState =
-  | { step: 'resting' }
+  | { step: 'resting'; calledOff: CalledOff | null }
   | { step: 'pressed'; since: number; armedAt: number | null }
   | { step: 'armed'; at: number }
 
-export type HoldEvent = { kind: 'down' | 'up' | 'leave' | 'time' | 'press'; at: number }
+export type HoldEvent =
+  | { kind: 'down' | 'up' | 'time' | 'press'; at: number }
+  | { kind: 'call-off'; why: CalledOff; at: number }
+
+export const resting: HoldState = { step: 'resting', calledOff: null }
 
 /** The next state, and whether the hold is complete. `press` is a whole press at once, as assistive technology makes it. */
 export function holdStep(state: HoldState, event: HoldEvent): { state: HoldState; done: boolean } {
-  const resting = { state: { step: 'resting' } as const, done: false }
-  const complete = { state: { step: 'resting' } as const, done: true }
-  const armedAt = state.step === 'armed' ? state.at : null
+  const complete = { state: resting, done: true }
+  const same = { state, done: false }
   switch (event.kind) {
     case 'down':
       return state.step === 'pressed'
-        ? { state, done: false }
-        : { state: { step: 'pressed', since: event.at, armedAt }, done: false }
-    case 'leave':
-      return resting
+        ? same
+        : { state: { step: 'pressed', since: event.at, armedAt: armedAtOf(state) }, done: false }
+    case 'call-off':
+      if (state.step === 'resting') return same
+      return {
+        state: { step: 'resting', calledOff: state.step === 'pressed' ? event.why : null },
+        done: false,
+      }
     case 'time':
       if (state.step === 'pressed' && event.at - state.since >= holdMilliseconds) return complete
-      if (state.step === 'armed' && event.at - state.at > secondPressWithinMilliseconds) return resting
-      return { state, done: false }
+      if (state.step === 'armed' && event.at - state.at > secondPressWithinMilliseconds)
+        return { state: resting, done: false }
+      return same
     case 'up':
-      if (state.step !== 'pressed') return { state, done: false }
+      if (state.step !== 'pressed') return same
       if (event.at - state.since >= holdMilliseconds) return complete
-      if (event.at - state.since < ghostMilliseconds) {
+      if (event.at - state.since < ghostMilliseconds)
         return {
-          state: state.armedAt === null ? { step: 'resting' } : { step: 'armed', at: state.armedAt },
+          state: state.armedAt === null ? resting : { step: 'armed', at: state.armedAt },
           done: false,
         }
-      }
       return pressed(state.armedAt, event.at)
     case 'press':
-      return pressed(armedAt, event.at)
+      return pressed(armedAtOf(state), event.at)
   }
 }
 
+const armedAtOf = (state: HoldState): number | null => (state.step === 'armed' ? state.at : null)
+
 function pressed(armedAt: number | null, at: number): { state: HoldState; done: boolean } {
   const wait = armedAt === null ? null : at - armedAt
-  if (wait !== null && wait >= holdMilliseconds && wait <= secondPressWithinMilliseconds) {
-    return { state: { step: 'resting' }, done: true }
-  }
+  if (wait !== null && wait >= holdMilliseconds && wait <= secondPressWithinMilliseconds)
+    return { state: resting, done: true }
   return {
     state: { step: 'armed', at: wait !== null && wait < holdMilliseconds ? (armedAt ?? at) : at },
     done: false,

@@ -1,6 +1,7 @@
 import { type ReactNode, useId } from 'react'
 import { FieldNotes, noteAttributes } from './field-parts.tsx'
 import { nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
+import { PressKey } from './press-key.tsx'
 import './number-pad.css'
 
 type NumberPadProps = {
@@ -20,7 +21,7 @@ type NumberPadProps = {
   children?: ReactNode
 }
 
-const digits: readonly PadKey[] = ['7', '8', '9', '4', '5', '6', '1', '2', '3']
+const digits: readonly PadKey[] = ['1', '2', '3', '4', '5', '6', '7', '8', '9']
 
 /**
  * Large keys of our own for one figure. The readout is a text field, so a real keyboard types into it and a
@@ -40,15 +41,14 @@ export function NumberPad({
 }: NumberPadProps) {
   const id = useId()
   const key = (padKey: PadKey, name: string, face: ReactNode = name) => (
-    <button
-      type="button"
+    <PressKey
       key={padKey}
-      className={`pad-key pad-key-${padKey === '.' ? 'point' : padKey}`}
-      aria-label={name}
-      onClick={() => onText(press(text, padKey, limits))}
+      look={padKey === 'clear' ? 'small' : 'usual'}
+      name={name}
+      onPress={() => onText(press(text, padKey, limits))}
     >
       {face}
-    </button>
+    </PressKey>
   )
   return (
     <fieldset className="number-pad" aria-label={label}>
@@ -82,22 +82,12 @@ export function NumberPad({
         <div className="pad-side">
           {step === null ? null : (
             <>
-              <button
-                type="button"
-                className="pad-key"
-                aria-label={`${step} more`}
-                onClick={() => onText(nudge(text, step, limits))}
-              >
+              <PressKey name={`${step} more`} onPress={() => onText(nudge(text, step, limits))}>
                 +{step}
-              </button>
-              <button
-                type="button"
-                className="pad-key"
-                aria-label={`${step} less`}
-                onClick={() => onText(nudge(text, -step, limits))}
-              >
+              </PressKey>
+              <PressKey name={`${step} less`} onPress={() => onText(nudge(text, -step, limits))}>
                 −{step}
-              </button>
+              </PressKey>
             </>
           )}
           {limits.decimals > 0 && signed ? key('sign', 'plus or minus', '±') : null}

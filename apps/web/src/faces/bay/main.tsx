@@ -1,14 +1,14 @@
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
-import { ignoreGhostTaps } from '../../lib/ghost-taps.ts'
 import { restoreLook } from '../../lib/look.ts'
 import '../../look/ground.css'
+import { guardPresses } from '../../ui/guard-presses.ts'
 import { BayApp } from './router.tsx'
 
 const root = document.getElementById('root')
 if (root === null) throw new Error('bay.html has no element with the id "root".')
 restoreLook()
-ignoreGhostTaps(document.body)
+guardPresses(window)
 createRoot(root).render(
   <StrictMode>
     <BayApp />

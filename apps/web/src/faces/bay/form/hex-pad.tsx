@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from 'react'
 import { FieldNotes, noteAttributes } from '../../../ui/field-parts.tsx'
+import { PressKey } from '../../../ui/press-key.tsx'
 import type { RowOption } from './rows.ts'
 import '../../../ui/number-pad.css'
 
@@ -14,7 +15,7 @@ type HexPadProps = {
   children: ReactNode
 }
 
-const order = ['7', '8', '9', 'A', 'B', '4', '5', '6', 'C', 'D', '1', '2', '3', 'E', 'F', '0']
+const order = ['1', '2', '3', 'A', 'B', '4', '5', '6', 'C', 'D', '7', '8', '9', 'E', 'F', '0']
 
 /** A sensor's ID: picked where it is known, else pasted or scanned into the field, else typed with these keys. */
 export function HexPad({ label, hint, fault, suggestions, text, onText, onPick, children }: HexPadProps) {
@@ -57,21 +58,16 @@ export function HexPad({ label, hint, fault, suggestions, text, onText, onPick, 
       </div>
       <div className="hex-keys">
         {order.map((sign) => (
-          <button key={sign} type="button" className="pad-key" onClick={() => onText(text + sign)}>
+          <PressKey key={sign} name={sign} onPress={() => onText(text + sign)}>
             {sign}
-          </button>
+          </PressKey>
         ))}
-        <button
-          type="button"
-          className="pad-key"
-          aria-label="erase the last sign"
-          onClick={() => onText(text.slice(0, -1))}
-        >
+        <PressKey name="erase the last sign" onPress={() => onText(text.slice(0, -1))}>
           ⌫
-        </button>
-        <button type="button" className="pad-key pad-key-small" onClick={() => onText('')}>
+        </PressKey>
+        <PressKey look="small" name="clear" onPress={() => onText('')}>
           clear
-        </button>
+        </PressKey>
       </div>
     </fieldset>
   )

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef } from 'react'
+import { PressKey } from '../../../ui/press-key.tsx'
 
 const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9'] as const
 
@@ -28,24 +29,19 @@ export function PinPad({ pin, onPin }: { pin: string; onPin: (pin: string) => vo
       />
       <div className="pin-keys">
         {keys.map((digit) => (
-          <button key={digit} type="button" className="pad-key" onClick={() => take(pin + digit)}>
+          <PressKey key={digit} name={digit} onPress={() => take(pin + digit)}>
             {digit}
-          </button>
+          </PressKey>
         ))}
-        <button type="button" className="pad-key" aria-label="clear" onClick={() => onPin('')}>
+        <PressKey look="small" name="clear" onPress={() => onPin('')}>
           clear
-        </button>
-        <button type="button" className="pad-key" onClick={() => take(`${pin}0`)}>
+        </PressKey>
+        <PressKey name="0" onPress={() => take(`${pin}0`)}>
           0
-        </button>
-        <button
-          type="button"
-          className="pad-key"
-          aria-label="erase the last digit"
-          onClick={() => onPin(pin.slice(0, -1))}
-        >
+        </PressKey>
+        <PressKey name="erase the last digit" onPress={() => onPin(pin.slice(0, -1))}>
           ⌫
-        </button>
+        </PressKey>
       </div>
     </fieldset>
   )
