@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
 import { button, greta, heading, hold, ines, leaves, signIn, type } from './bay.ts'
+import { tap } from './touch.ts'
 
 /** What the technician types while working; every one of these must be on the report. */
 type WorkFigures = {
@@ -29,69 +30,69 @@ type Doing = (page: Page, figures: WorkFigures) => Promise<void>
 
 /** One entry for each kind of step: how its screen is filled, by the words of its heading. */
 const doings: readonly (readonly [RegExp, Doing])[] = [
-  [/^Which torque wrench/, (page) => button(page, /W-07/).click()],
-  [/^Which gauge/, (page) => button(page, /GA-1/).click()],
+  [/^Which torque wrench/, (page) => tap(button(page, /W-07/))],
+  [/^Which gauge/, (page) => tap(button(page, /GA-1/))],
   [
     /^Draw the sensor/,
     async (page, { partNumber, frequency }) => {
       await page.getByRole('textbox', { name: 'Part number' }).fill(partNumber)
-      await button(page, /^Next/).click()
+      await tap(button(page, /^Next/))
       await type(page, frequency)
-      await button(page, /^Next/).click()
-      await button(page, /^Metal/).click()
-      await button(page, 'Record the part').click()
+      await tap(button(page, /^Next/))
+      await tap(button(page, /^Metal/))
+      await tap(button(page, 'Record the part'))
     },
   ],
   [
     /^Program/,
     async (page, { newId, frequency }) => {
-      if (await button(page, /^A new ID/).count()) await button(page, /^A new ID/).click()
+      if (await button(page, /^A new ID/).count()) await tap(button(page, /^A new ID/))
       await page.getByRole('textbox', { name: 'ID read back' }).fill(newId)
-      await button(page, /^Next/).click()
+      await tap(button(page, /^Next/))
       await type(page, frequency)
-      await button(page, /^Read back in hand/).click()
+      await tap(button(page, /^Read back in hand/))
     },
   ],
   [/^Take the wheel off/, (page) => hold(page, /wheel is off/)],
   [
     /^Look inside/,
     async (page) => {
-      await button(page, 'Sound').click()
-      await button(page, 'None', true).click()
-      await button(page, 'Record the inside').click()
+      await tap(button(page, 'Sound'))
+      await tap(button(page, 'None', true))
+      await tap(button(page, 'Record the inside'))
     },
   ],
   [
     /^Old sensor out/,
     async (page, { kit }) => {
       await read(page)
-      await button(page, /^Ends in/).click()
+      await tap(button(page, /^Ends in/))
       await page.getByRole('textbox', { name: 'Kit part number' }).fill(kit)
-      await button(page, /^Next/).click()
-      await button(page, /^At \d+/).click()
-      await button(page, 'Record the fitted sensor').click()
+      await tap(button(page, /^Next/))
+      await tap(button(page, /^At \d+/))
+      await tap(button(page, 'Record the fitted sensor'))
     },
   ],
   [
     /^(Read the sensor before|Torque the new valve core)/,
     async (page) => {
-      await button(page, /(answers, no pressure|lbf·in \()/).click()
-      await button(page, /^Done: record/).click()
+      await tap(button(page, /(answers, no pressure|lbf·in \()/))
+      await tap(button(page, /^Done: record/))
     },
   ],
   [
     /^Check stem, core/,
     async (page) => {
-      await button(page, /^None: it is tight/).click()
-      await button(page, 'Record the leak check').click()
+      await tap(button(page, /^None: it is tight/))
+      await tap(button(page, 'Record the leak check'))
     },
   ],
   [
     /^Wheel on/,
     async (page) => {
-      await button(page, /^Right and clean/).click()
-      await button(page, /^By hand/).click()
-      await button(page, /wheel is on: record/).click()
+      await tap(button(page, /^Right and clean/))
+      await tap(button(page, /^By hand/))
+      await tap(button(page, /wheel is on: record/))
     },
   ],
   [/^(Round at|Once more)/, (page) => hold(page, /hold to seal/)],
@@ -101,41 +102,41 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     async (page) => {
       const target = (await page.locator('.step-figure .figure-value').first().textContent()) ?? ''
       await type(page, Number(target).toFixed(1))
-      await button(page, 'Record as left').click()
+      await tap(button(page, 'Record as left'))
     },
   ],
   [
     /learn/,
     async (page) => {
       await read(page)
-      if (await button(page, /^Standing/).count()) await button(page, /^Standing/).click()
-      for (const wheel of ['LF', 'RF', 'RR', 'LR']) await button(page, wheel, true).last().click()
-      await button(page, /^Next/).click()
-      await button(page, /^Has learned/).click()
-      await button(page, 'Record the relearn').click()
+      if (await button(page, /^Standing/).count()) await tap(button(page, /^Standing/))
+      for (const wheel of ['LF', 'RF', 'RR', 'LR']) await tap(button(page, wheel, true).last())
+      await tap(button(page, /^Next/))
+      await tap(button(page, /^Has learned/))
+      await tap(button(page, 'Record the relearn'))
     },
   ],
   [
     /^Read the sensor again/,
     async (page, { closingSensor }) => {
-      await button(page, /^Answers/).click()
+      await tap(button(page, /^Answers/))
       await type(page, closingSensor)
-      await button(page, /^Next/).click()
+      await tap(button(page, /^Next/))
       await type(page, '55')
-      await button(page, /^Next/).click()
-      await page.locator('.hex-suggestions button').first().click()
-      await button(page, 'Good').click()
-      await button(page, /^Record/).click()
+      await tap(button(page, /^Next/))
+      await tap(page.locator('.hex-suggestions button').first())
+      await tap(button(page, 'Good'))
+      await tap(button(page, /^Record/))
     },
   ],
   [
     /^Compare/,
     async (page) => {
-      await button(page, /^Can be read/).click()
-      await button(page, /^With letters/).click()
-      for (let wheel = 0; wheel < 4; wheel += 1) await page.locator('.hex-suggestions button').first().click()
-      await button(page, 'No codes').click()
-      await button(page, 'Record what is stored').click()
+      await tap(button(page, /^Can be read/))
+      await tap(button(page, /^With letters/))
+      for (let wheel = 0; wheel < 4; wheel += 1) await tap(page.locator('.hex-suggestions button').first())
+      await tap(button(page, 'No codes'))
+      await tap(button(page, 'Record what is stored'))
     },
   ],
   [
@@ -143,38 +144,38 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     async (page, { odometerOut, odometerIn, minutes }) => {
       for (const figure of [odometerOut, minutes, odometerIn]) {
         await type(page, figure)
-        await button(page, /^Next/).click()
+        await tap(button(page, /^Next/))
       }
-      await button(page, 'Off', true).click()
-      await button(page, /^Lights and goes/).click()
-      await button(page, 'Record the drive').click()
+      await tap(button(page, 'Off', true))
+      await tap(button(page, /^Lights and goes/))
+      await tap(button(page, 'Record the drive'))
     },
   ],
   [
     /^See the light/,
     async (page) => {
-      await button(page, /^Lights at key-on/).click()
-      await button(page, /^Off/).click()
-      await button(page, 'Record the light').click()
+      await tap(button(page, /^Lights at key-on/))
+      await tap(button(page, /^Off/))
+      await tap(button(page, 'Record the light'))
     },
   ],
 ]
 
 /** Long words have the screen for themselves first. */
 const read = async (page: Page): Promise<void> => {
-  if (await button(page, 'I have read it: go on').count()) await button(page, 'I have read it: go on').click()
+  if (await button(page, 'I have read it: go on').count()) await tap(button(page, 'I have read it: go on'))
 }
 
 /** Ines, who torqued, is offered no seal. Greta signs in on the same tablet, goes round, and gives it back to Ines. */
 const secondPerson = async (page: Page): Promise<void> => {
   await page.getByText(/You torqued the .* wheel yourself/).waitFor()
   expect(await button(page, /hold to seal/).count()).toBe(0)
-  await button(page, 'Second person: sign in').click()
+  await tap(button(page, 'Second person: sign in'))
   await signIn(page, greta)
   const title = (await heading(page).textContent()) ?? ''
   await hold(page, /hold to seal/)
   await leaves(page, title)
-  await button(page, /Change person/).click()
+  await tap(button(page, /Change person/))
   await signIn(page, ines)
 }
 
@@ -194,7 +195,7 @@ export const workThrough = async (
     if (until.test(title)) return done
     if (done.length > 60) throw new Error(`no end of it: ${done.join(' | ')}`)
     const doing =
-      doings.find(([words]) => words.test(title))?.[1] ?? ((at: Page) => button(at, 'Done', true).click())
+      doings.find(([words]) => words.test(title))?.[1] ?? ((at: Page) => tap(button(at, 'Done', true)))
     await doing(page, figures)
     done.push(title)
     await leaves(page, title)

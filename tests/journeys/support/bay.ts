@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core'
+import { tap, touchAndHold } from './touch.ts'
 
 export type Person = { readonly name: string; readonly pin: string }
 export const ines: Person = { name: 'Ines Halloran-Voss', pin: '264903' }
@@ -10,7 +11,7 @@ export const heading = (page: Page) => page.locator('h1').first()
 
 /** Presses the pad's keys, one after the other. */
 export const type = async (page: Page, figure: string): Promise<void> => {
-  for (const key of figure) await button(page, key === '.' ? 'point' : key, true).click()
+  for (const key of figure) await tap(button(page, key === '.' ? 'point' : key, true))
 }
 
 export const shows = (page: Page, title: string | RegExp): Promise<void> =>
@@ -22,27 +23,16 @@ export const leaves = async (page: Page, title: string): Promise<void> => {
 }
 
 /** Presses and holds until the button has taken it, as a round is sealed and a wheel is reported off. */
-export const hold = async (page: Page, name: string | RegExp): Promise<void> => {
-  const target = button(page, name)
-  await target.scrollIntoViewIfNeeded()
-  const box = await target.boundingBox()
-  if (box === null) throw new Error(`nothing to hold: ${name}`)
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
-  const pressed = page.locator('.hold-pressed')
-  await page.mouse.down()
-  await pressed.waitFor()
-  await pressed.waitFor({ state: 'detached' })
-  await page.mouse.up()
-}
+export const hold = (page: Page, name: string | RegExp): Promise<void> => touchAndHold(button(page, name))
 
 export const enroll = async (page: Page, code: string): Promise<void> => {
   await page.getByLabel('Code from the desk').fill(code)
   await page.getByLabel('Name of this tablet').fill('Bay 9')
-  await button(page, 'Enroll').click()
+  await tap(button(page, 'Enroll'))
 }
 
 export const signIn = async (page: Page, person: Person): Promise<void> => {
-  await button(page, person.name).last().click()
+  await tap(button(page, person.name).last())
   await type(page, person.pin)
   await button(page, new RegExp(`Signed in: ${person.name}`)).waitFor()
 }
@@ -59,15 +49,15 @@ export type Wheels = Readonly<Record<keyof typeof names, WheelAsRead>> & {
 export const checkArrival = async (page: Page, wheels: Wheels, temperature: string): Promise<void> => {
   await shows(page, 'Note the temperatures')
   await type(page, temperature)
-  await button(page, /^Next/).click()
-  await button(page, /^Cold/).click()
-  await button(page, 'Record the temperatures').click()
+  await tap(button(page, /^Next/))
+  await tap(button(page, /^Cold/))
+  await tap(button(page, 'Record the temperatures'))
   await shows(page, 'Watch the warning light')
-  await button(page, /^Lights at key-on/).click()
-  await button(page, /^Flashes, then solid/).click()
-  await button(page, 'Record the light').click()
+  await tap(button(page, /^Lights at key-on/))
+  await tap(button(page, /^Flashes, then solid/))
+  await tap(button(page, 'Record the light'))
   await shows(page, /Which gauge/)
-  await button(page, /GA-1/).click()
+  await tap(button(page, /GA-1/))
   for (const [wheel, name] of Object.entries(names))
     await gauge(page, name, wheels[wheel as keyof typeof names].gauge)
   await gauge(page, 'spare', wheels.SP.gauge)
@@ -79,42 +69,42 @@ export const checkArrival = async (page: Page, wheels: Wheels, temperature: stri
 const gauge = async (page: Page, name: string, figure: string): Promise<void> => {
   await shows(page, `Gauge the ${name} tire`)
   await type(page, figure)
-  await button(page, /^Record/).click()
+  await tap(button(page, /^Record/))
 }
 
 const ask = async (page: Page, name: string, { sensor, id }: WheelAsRead): Promise<void> => {
   await shows(page, `Ask the ${name} sensor`)
   if (sensor === null) {
-    await button(page, /^Silent/).click()
-    for (let tries = 0; tries < 3; tries += 1) await button(page, '1 more').click()
-    await button(page, /^Record/).click()
+    await tap(button(page, /^Silent/))
+    for (let tries = 0; tries < 3; tries += 1) await tap(button(page, '1 more'))
+    await tap(button(page, /^Record/))
     return
   }
-  await button(page, /^Answers/).click()
+  await tap(button(page, /^Answers/))
   await type(page, sensor)
-  await button(page, /^Next/).click()
+  await tap(button(page, /^Next/))
   await type(page, '27')
-  await button(page, /^Next/).click()
+  await tap(button(page, /^Next/))
   await page.getByRole('textbox', { name: 'Sensor ID' }).fill(id)
-  await button(page, /^Next/).click()
-  await button(page, 'Good').click()
-  await button(page, /^Record/).click()
+  await tap(button(page, /^Next/))
+  await tap(button(page, 'Good'))
+  await tap(button(page, /^Record/))
 }
 
 const readModule = async (page: Page, wheels: Wheels): Promise<void> => {
   await shows(page, 'Read what the vehicle stored')
-  await button(page, /^Can be read/).click()
-  await button(page, /^With letters/).click()
+  await tap(button(page, /^Can be read/))
+  await tap(button(page, /^With letters/))
   for (const wheel of ['LF', 'RF', 'RR', 'LR'] as const) {
     if (wheels[wheel].sensor !== null) {
-      await button(page, /same as heard/).click()
+      await tap(button(page, /same as heard/))
       continue
     }
     await page.getByRole('textbox', { name: `Stored for ${wheel}` }).fill(wheels[wheel].id)
-    await button(page, /^Next/).click()
+    await tap(button(page, /^Next/))
   }
-  await button(page, /^No signal/).click()
-  await button(page, /^Next/).click()
-  await button(page, 'RR', true).click()
-  await button(page, 'Record what is stored').click()
+  await tap(button(page, /^No signal/))
+  await tap(button(page, /^Next/))
+  await tap(button(page, 'RR', true))
+  await tap(button(page, 'Record what is stored'))
 }

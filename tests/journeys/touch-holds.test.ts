@@ -1,0 +1,151 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { button, enroll, heading, ines, leaves, shows, signIn } from './support/bay.ts'
+import { workFigures, workThrough } from './support/bay-steps.ts'
+import { enrollmentCode, signInAtDesk } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+import { centerOf, handOf, tap, touchAndHold } from './support/touch.ts'
+
+const browser = setStage()
+
+/** A demo vehicle whose right rear wheel is still on. */
+const vehicle = /S\. Achterberg/
+
+const holdMilliseconds = 700
+
+describe('a hold by finger', () => {
+  let bay: Page
+  const off = () => button(bay, /wheel is off · hold/)
+  const title = async () => (await heading(bay).textContent()) ?? ''
+  const note = () => bay.locator('.hold .button-reason')
+  /** What the server has by now, from another page: nothing is closed by accident where nothing was written. */
+  const entries = () =>
+    bay.evaluate(async () => {
+      const orderId = /[0-9a-f-]{36}/.exec(location.pathname)?.[0]
+      const reply = (await (
+        await fetch(`/api/orders/${orderId}`, { headers: { 'bayledger-face': 'bay' } })
+      ).json()) as {
+        entries: unknown[]
+      }
+      return reply.entries.length
+    })
+
+  beforeAll(async () => {
+    const desk = await browser().open('desk', '/desk/sign-in')
+    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+    bay = await browser().open('bay', '/bay/enroll')
+    await enroll(bay, await enrollmentCode(desk))
+    await signIn(bay, ines)
+    await shows(bay, 'My vehicles')
+    await tap(bay.getByRole('link', { name: vehicle }))
+    await workThrough(bay, workFigures, /^Take the wheel off/)
+  })
+
+  it('that is released outside the button records nothing and says so', async () => {
+    const [hand, at, before] = [await handOf(bay), await centerOf(off()), await entries()]
+    await hand.down(at)
+    await bay.locator('.hold-pressed').waitFor()
+    await hand.move({ x: at.x, y: at.y - 200 })
+    await bay.waitForTimeout(holdMilliseconds)
+    await hand.up()
+    expect(await note().textContent()).toMatch(/the finger left the button/)
+    expect(await title()).toMatch(/^Take the wheel off/)
+    expect(await entries()).toBe(before)
+    await bay.waitForTimeout(350)
+  })
+
+  it('is called off by a second finger, whose tap does nothing either', async () => {
+    const [hand, at, before] = [await handOf(bay), await centerOf(off()), await entries()]
+    const other = await centerOf(button(bay, 'Job plan'))
+    await hand.down(at, 1)
+    await bay.locator('.hold-pressed').waitFor()
+    await hand.down(other, 2)
+    await hand.up(2)
+    await bay.waitForTimeout(holdMilliseconds)
+    await hand.up(1)
+    expect(await note().textContent()).toMatch(/second finger/)
+    expect(await title()).toMatch(/^Take the wheel off/)
+    expect(await entries()).toBe(before)
+    await bay.waitForTimeout(350)
+  })
+
+  it('does not begin with a second finger while the first is on the screen', async () => {
+    const [hand, at, before] = [await handOf(bay), await centerOf(off()), await entries()]
+    await hand.down({ x: at.x, y: at.y - 200 }, 1)
+    await hand.down(at, 2)
+    await bay.waitForTimeout(holdMilliseconds)
+    await hand.up(2)
+    await hand.up(1)
+    expect(await note().textContent()).toMatch(/second finger/)
+    expect(await entries()).toBe(before)
+  })
+
+  it('is called off when the screen is turned', async () => {
+    const [hand, at, before] = [await handOf(bay), await centerOf(off()), await entries()]
+    await hand.down(at)
+    await bay.locator('.hold-pressed').waitFor()
+    await bay.setViewportSize({ width: 768, height: 1024 })
+    await bay.waitForTimeout(holdMilliseconds)
+    await hand.up()
+    await bay.setViewportSize({ width: 1024, height: 768 })
+    expect(await note().textContent()).toMatch(/the screen turned/)
+    expect(await title()).toMatch(/^Take the wheel off/)
+    expect(await entries()).toBe(before)
+    await bay.waitForTimeout(350)
+  })
+
+  it('shorter than it must be only arms the button, and a double tap confirms nothing', async () => {
+    const before = await entries()
+    await tap(off())
+    await tap(button(bay, /^Press again/))
+    expect(await title()).toMatch(/^Take the wheel off/)
+    expect(await entries()).toBe(before)
+  })
+
+  it('that goes on long after it counted closes this step only, and nothing under the finger', async () => {
+    const [hand, at, before] = [await handOf(bay), await centerOf(off()), await entries()]
+    const was = await title()
+    await hand.down(at)
+    await leaves(bay, was)
+    const next = await title()
+    // Whatever lies under the finger now was not there when it came down.
+    await bay.waitForTimeout(900)
+    await hand.up()
+    await tap(bay.locator('.bay-pad button').last())
+    expect(await title()).toBe(next)
+    expect(await entries()).toBe(before + 1)
+  })
+
+  it('and when the finger has left and a moment has passed, a tap counts again', async () => {
+    await bay.waitForTimeout(350)
+    await tap(button(bay, 'Job plan'))
+    await shows(bay, /^Job plan/)
+    const plan = await title()
+    await tap(button(bay, 'Back to the step'))
+    await leaves(bay, plan)
+  })
+
+  it('each round needs a hold of its own; pressing twice with a pause does as well', async () => {
+    await workThrough(bay, workFigures, /^Round at half/)
+    const hand = await handOf(bay)
+    const seal = () => button(bay, /hold to seal/)
+    await hand.down(await centerOf(seal()))
+    await shows(bay, /^Round at the figure/)
+    await bay.waitForTimeout(900)
+    await hand.up()
+    await bay.waitForTimeout(350)
+    expect(await bay.locator('.hold-resting').count()).toBe(1)
+    await tap(seal())
+    expect(await title()).toMatch(/^Round at the figure/)
+    await bay.waitForTimeout(650)
+    await tap(button(bay, /^Press again/))
+    await shows(bay, /^Once more round/)
+    await bay.waitForTimeout(350)
+    await touchAndHold(seal())
+    await bay
+      .getByText(/torqued the .* wheel yourself/)
+      .or(button(bay, /hold to seal/))
+      .first()
+      .waitFor()
+  })
+})
