@@ -20,41 +20,69 @@ type Parts = { readonly pool: Pool; readonly orders: KeptOrders; readonly facts:
 /** As many entries as one statement writes at most; what is left goes with the next. */
 const mostAtOnce = 256
 
+/** While one waits for the disk or for a locked order, the other goes on; more only make each statement smaller. */
+const mostInFlight = 2
+
 /** More rounds than this for one entry would be a fault of ours, not a busy day. */
 const mostTries = 60
 
 /**
- * The only writer of this process. One write is in flight at a time; whatever arrives meanwhile is admitted in its
- * order against the orders in memory and written together by the next one, so that all who wait share one flush to
- * disk. Memory may be behind the database: nothing is written unless it was right, and nothing is refused for good
+ * The only writer of this process. Two writes at most are in flight, never two of one order; whatever arrives meanwhile
+ * is admitted in its order against the orders in memory and written together by the next one, so that all who wait share
+ * one flush to disk. Memory may be behind the database: nothing is written unless it was right, and nothing is refused for good
  * before that was looked up.
  */
 export const startWriter = (parts: Parts): Writer => {
   let queue: Waiting[] = []
-  let running = false
+  let inFlight = 0
+  /** The orders of the writes in flight: what else comes for one of them waits for that write. */
+  const busy = new Set<string>()
+  let isWoken = false
 
-  const run = async (): Promise<void> => {
-    running = true
-    while (queue.length > 0) {
-      const batch = queue.slice(0, mostAtOnce)
-      queue = queue.slice(mostAtOnce)
-      queue = [...(await writeBatch(parts, batch)), ...queue]
-    }
-    running = false
+  const wake = (): void => {
+    if (isWoken) return
+    isWoken = true
+    // After the sockets were read: what came at the same moment goes together.
+    setImmediate(() => {
+      isWoken = false
+      while (inFlight < mostInFlight) {
+        const batch = take()
+        if (batch.length === 0) return
+        void write(batch)
+      }
+    })
+  }
+
+  const take = (): readonly Waiting[] => {
+    const batch: Waiting[] = []
+    const left: Waiting[] = []
+    for (const waiting of queue)
+      (batch.length < mostAtOnce && !busy.has(keyOf(waiting)) ? batch : left).push(waiting)
+    queue = left
+    return batch
+  }
+
+  const write = async (batch: readonly Waiting[]): Promise<void> => {
+    const keys = new Set(batch.map(keyOf))
+    inFlight += 1
+    for (const key of keys) busy.add(key)
+    const again = await writeBatch(parts, batch)
+    for (const key of keys) busy.delete(key)
+    inFlight -= 1
+    queue = [...again, ...queue]
+    wake()
   }
 
   return {
     append: (task) =>
       new Promise((resolve, reject) => {
         queue.push({ task, resolve, reject, alone: false, tries: 0 })
-        // After the sockets were read: what came at the same moment goes together.
-        if (!running) {
-          running = true
-          setImmediate(() => void run())
-        }
+        wake()
       }),
   }
 }
+
+const keyOf = ({ task }: Waiting): string => orderKey(task.deps.shopId, task.draft.orderId)
 
 /** Writes what can be written of a batch and settles it; gives back, in order, what has to be admitted again. */
 const writeBatch = async (parts: Parts, batch: readonly Waiting[]): Promise<Waiting[]> => {
