@@ -2,6 +2,7 @@ import { Link, useLocation } from 'react-router'
 import { useLook } from '../../lib/look.ts'
 import { patterns } from '../../lib/paths.ts'
 import { Button } from '../../ui/button.tsx'
+import { useOutbox } from './record/bay-outbox.ts'
 import { UndoButton } from './record/undo-button.tsx'
 import { askForPerson, useDoor } from './session/lock-store.ts'
 import { useSignedIn } from './session/signed-in.ts'
@@ -11,6 +12,7 @@ export function BottomEdge() {
   const [look, setLook] = useLook()
   const door = useDoor()
   const person = useSignedIn()
+  const { stuck } = useOutbox()
   const { pathname } = useLocation()
   const other = look === 'dark-bay' ? 'bright-apron' : 'dark-bay'
   const isOpen = door === 'open' && person !== null
@@ -22,6 +24,11 @@ export function BottomEdge() {
         </Link>
       ) : null}
       {isOpen ? <UndoButton /> : null}
+      {stuck > 0 ? (
+        <span className="bay-unsent" role="status">
+          Not yet sent: {stuck}
+        </span>
+      ) : null}
       <span className="bay-edge-end">
         {isOpen ? (
           <Button onClick={askForPerson} aria-label={`Signed in: ${person.name}. Change person`}>

@@ -1,8 +1,9 @@
 import type { ReplyOf } from '@bayledger/contract/endpoint'
-import type { SentEntry } from '@bayledger/contract/entries'
+import type { SentEntry, SentSide } from '@bayledger/contract/entries'
 import { getEntriesAfter, getOrder } from '@bayledger/contract/orders'
+import type { Draft } from '@bayledger/ledger/entry'
 import { fold } from '@bayledger/ledger/fold'
-import type { Foldable } from '@bayledger/ledger/fold/foldable'
+import { type Foldable, layOnTop } from '@bayledger/ledger/fold/foldable'
 import type { OrderState } from '@bayledger/ledger/state'
 import { type QueryClient, queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
@@ -23,10 +24,13 @@ export const orderQuery = (orderId: string) =>
     queryKey: orderKey(orderId),
     queryFn: async ({ signal }): Promise<ReplyOf<typeof getOrder>> =>
       call(getOrder, { params: { orderId }, signal }),
-    select: readOrder,
+    select: (reply: OrderReply) => readOrder(reply),
   })
 
-type OrderReply = ReplyOf<typeof getOrder>
+export type OrderReply = ReplyOf<typeof getOrder>
+
+/** What a device wrote and has not sent yet, after the server's entries. */
+export type Unsent = { readonly drafts: readonly Draft[]; readonly sides: readonly SentSide[] }
 
 /**
  * Reads what an order gained after the last entry that is held here, and adds it. Where that is not possible (a gap, a
@@ -74,10 +78,11 @@ export const withGained = (held: OrderReply, gained: ReplyOf<typeof getEntriesAf
   }
 }
 
-const readOrder = (reply: ReplyOf<typeof getOrder>): ReadOrder => {
+/** The order as a screen reads it, with a device's own unsent drafts on top. */
+export const readOrder = (reply: OrderReply, unsent: Unsent = { drafts: [], sides: [] }): ReadOrder => {
   const { entries, ...rest } = reply
-  const words = new Map(rest.sides.map(({ digest, text }) => [digest, text]))
-  const folded = entries.map(asFoldable)
+  const words = new Map([...rest.sides, ...unsent.sides].map(({ digest, text }) => [digest, text]))
+  const folded = layOnTop(entries.map(asFoldable), unsent.drafts)
   return {
     ...rest,
     entries: folded,

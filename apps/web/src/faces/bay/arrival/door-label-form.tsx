@@ -42,11 +42,12 @@ export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: ()
       recordWord="I read the same figures: confirm"
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const taken = await record(
           'figure.confirmed',
           { figure: 'placard', reference: (values.reference ?? '').trim(), stepKey: null },
           'door label',
+          restore,
         )
         if (taken) onDone()
         return taken

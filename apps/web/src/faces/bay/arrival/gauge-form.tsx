@@ -70,7 +70,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
           recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
           busy={busy}
           problem={problem}
-          onRecord={async (values) => {
+          onRecord={async (values, restore) => {
             const pressure = numberFrom(values.pressure ?? '')
             if (pressure === null) return false
             const taken = await record(
@@ -85,6 +85,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
                 notPossible: [],
               },
               `${wheel} ${pressure} psi`,
+              restore,
             )
             if (taken) onDone()
             return taken

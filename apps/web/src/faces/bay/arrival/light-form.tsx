@@ -32,7 +32,7 @@ export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFo
       recordWord="Record the light"
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const taken = await record(
           'telltale.observed',
           {
@@ -42,6 +42,7 @@ export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFo
             behavior: behaviorOptions.find(({ value }) => value === values.behavior)?.value ?? null,
           },
           'warning light',
+          restore,
         )
         if (taken) onDone()
         return taken

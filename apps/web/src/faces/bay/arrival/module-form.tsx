@@ -28,11 +28,12 @@ export function ModuleForm({ state, phase, stepKey, title, how, row, onDone }: M
       recordWord="Record what is stored"
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const taken = await record(
           'module.read',
           { phase, stepKey, ...moduleReadOf(state, values) },
           'stored IDs',
+          restore,
         )
         if (taken) onDone()
         return taken

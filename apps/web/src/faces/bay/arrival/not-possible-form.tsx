@@ -44,7 +44,7 @@ export function NotPossibleForm({
       recordWord="Record the reason"
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const taken = await record(
           'wheel.checked',
           {
@@ -57,6 +57,7 @@ export function NotPossibleForm({
             notPossible: [{ field, why: (values.why ?? '').trim() }],
           },
           field === 'gauge' ? `${wheel} cannot be gauged` : `${wheel} cannot be asked`,
+          restore,
         )
         if (taken) onDone()
         return taken

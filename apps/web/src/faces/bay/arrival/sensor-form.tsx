@@ -71,13 +71,14 @@ export function SensorForm({
       recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const reading = sensorAnswerOf(values, known, heard ? heard.tries - 1 : silentTries)
         if (reading === null) return false
         const taken = await record(
           'wheel.checked',
           { phase, stepKey, wheel, mounted: null, gauge: null, sensor: reading, notPossible: [] },
           `${wheel} sensor`,
+          restore,
         )
         if (taken) onDone()
         return taken

@@ -77,7 +77,7 @@ export function SurroundingsForm({
       }
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         if (place === undefined) return false
         const taken = await record(
           'surroundings.recorded',
@@ -93,6 +93,7 @@ export function SurroundingsForm({
             lastSet: lastSetOf(values),
           },
           'temperatures',
+          restore,
         )
         if (taken) onDone()
         return taken

@@ -129,8 +129,10 @@ export function TireForm({
       }
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
-        const taken = await recordAll(entriesOf(state.orderId, wheel, values, today), `${wheel} tire`)
+      onRecord={async (values, restore) => {
+        const taken = await recordAll(entriesOf(state.orderId, wheel, values, today), `${wheel} tire`, {
+          restore,
+        })
         if (taken) onDone()
         return taken
       }}

@@ -50,7 +50,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
           const taken = await recordAll(
             write({ agrees: false, ownFinding, reason: reason.digest }),
             'findings',
-            [reason],
+            { sides: [reason] },
           )
           if (taken) onDone()
           return taken

@@ -24,15 +24,18 @@ export type DraftHandle<T> = {
   readonly discard: () => void
 }
 
+/** Fills a form in from outside its screen. */
+export const keepDraft = <T>(key: string, draft: T): void => {
+  drafts.set(key, draft)
+  tell()
+}
+
 /** The draft under a key; `blank` until something is typed. A key is always used with the same type. */
 export const useDraft = <T>(key: string, blank: T): DraftHandle<T> => {
   const kept = useSyncExternalStore(subscribe, () => drafts.get(key)) as T | undefined
   return {
     draft: kept ?? blank,
-    change: (draft) => {
-      drafts.set(key, draft)
-      tell()
-    },
+    change: (draft) => keepDraft(key, draft),
     discard: () => {
       drafts.delete(key)
       tell()

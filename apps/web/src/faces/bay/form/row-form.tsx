@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from 'react'
-import { useDraft } from './draft-store.ts'
+import { keepDraft, useDraft } from './draft-store.ts'
 import { RowCells } from './row-cells.tsx'
 import { RowPad } from './row-pad.tsx'
 import { type Row, type RowValues, rowAfter, rowsOpen } from './rows.ts'
@@ -19,8 +19,11 @@ type RowFormProps = Omit<StepHead, 'figure'> & {
   firstRow?: string | undefined
   figure?: (values: RowValues) => ReactNode
   recordWord: string | ((values: RowValues) => string)
-  /** Gives back whether the ledger took it; only then is the form emptied. */
-  onRecord: (values: RowValues) => Promise<boolean>
+  /**
+   * Gives back whether the screen may go on; only then is the form emptied. `restore` fills it in again, should the
+   * ledger refuse later what was filled in.
+   */
+  onRecord: (values: RowValues, restore: () => void) => Promise<boolean>
   busy: boolean
   problem: unknown
   /** What else keeps it from being recorded, with what to do. */
@@ -78,7 +81,6 @@ export function RowForm({
       howBelow={figure !== undefined && rows.length > 3}
       pad={
         <RowPad
-          key={active.key}
           row={active}
           value={values[active.key]}
           onValue={put}
@@ -87,7 +89,8 @@ export function RowForm({
           whyNot={held}
           busy={busy}
           onRecord={async () => {
-            if (await onRecord(values)) discard()
+            const restore = () => keepDraft<RowDraft>(draftKey, { values, active: null })
+            if (await onRecord(values, restore)) discard()
           }}
         />
       }

@@ -12,6 +12,7 @@ import { FindingsStep } from '../findings/findings-step.tsx'
 import { useDiagnosis } from '../findings/use-diagnosis.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { HistoryScreen } from '../record/history-screen.tsx'
+import { RefusedNotices } from '../record/refused-notices.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
 import { LoudBand } from '../vehicle/loud-band.tsx'
 import { StopBand } from '../vehicle/stop-band.tsx'
@@ -104,6 +105,7 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
         <>
           <LoudBand state={state} />
           <StopBand stops={stopsToShow(state, computed?.diagnosis ?? null)} />
+          <RefusedNotices orderId={order.orderId} />
         </>
       }
       vehicle={

@@ -24,7 +24,10 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
   const takesTwo = definitionOf(entry.kind).strikable === 'second-person'
   const title = `Withdraw: ${entryWords(entry)}`
   const send = async ({ draft, sides }: Strike, pin?: string): Promise<boolean> => {
-    const taken = await recordAll([draft], 'withdrawal', sides, pin)
+    const taken = await recordAll([draft], 'withdrawal', {
+      sides,
+      ...(pin === undefined ? {} : { pin }),
+    })
     if (taken) onDone()
     return taken
   }

@@ -1,14 +1,18 @@
 import { useQuery } from '@tanstack/react-query'
+import { useCallback } from 'react'
 import { useParams } from 'react-router'
-import { orderQuery } from '../../../features/ledger/order-query.ts'
+import { type OrderReply, orderQuery, readOrder } from '../../../features/ledger/order-query.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { OrderScreen } from '../order/order-screen.tsx'
+import { unsentOf, useOutbox } from '../record/bay-outbox.ts'
 
 export function BayOrderRoute() {
   const { orderId = '' } = useParams()
-  const order = useQuery(orderQuery(orderId))
+  const { onTop } = useOutbox()
+  const select = useCallback((reply: OrderReply) => readOrder(reply, unsentOf(onTop, reply)), [onTop])
+  const order = useQuery({ ...orderQuery(orderId), select })
   if (order.data === undefined)
     return (
       <main className="bay-step">

@@ -8,6 +8,7 @@ import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { bayOutbox } from '../record/bay-outbox.ts'
 import { deviceQuery } from './device-query.ts'
 import { openDoor } from './lock-store.ts'
 import { PinPad } from './pin-pad.tsx'
@@ -34,11 +35,14 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
     setBusy(true)
     setProblem(null)
     try {
+      // What was written here goes out under its writer's own session.
+      await bayOutbox.drained()
       // Cancel pending requests: they belong to the person who leaves and would be refused.
       await client.cancelQueries({ queryKey: ['orders'] })
       const session = await call(signInAtBay, { body: { staffId, pin: typed } })
       client.setQueryData(sessionQuery.queryKey, session)
       openDoor()
+      bayOutbox.wake()
       void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' })
     } catch (thrown) {
       setProblem(thrown)

@@ -35,13 +35,13 @@ export function SetAsideForm({ state, step, onDone, onBack }: WorkFormProps & { 
       recordWord="Set the step aside"
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const reason = personal((values.reason ?? '').trim())
         const draft = draftEntry(state.orderId, 'step.set_aside', {
           stepKey: step.stepKey,
           reason: reason.digest,
         })
-        const taken = await recordAll([draft], 'step set aside', [reason])
+        const taken = await recordAll([draft], 'step set aside', { sides: [reason], restore })
         if (taken) onDone()
         return taken
       }}

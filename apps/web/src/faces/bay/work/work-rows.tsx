@@ -74,10 +74,10 @@ export function WorkRows<K extends Kind>({
       {...(whyNot === undefined ? {} : { whyNot })}
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, restore) => {
         const entry = payload(values)
         if (entry === null) return false
-        const taken = await record(kind, entry, undoWords(kind, step))
+        const taken = await record(kind, entry, undoWords(kind, step), restore)
         if (taken) onDone()
         return taken
       }}
