@@ -1,0 +1,50 @@
+import { gaugeOf } from './air.test-support.ts'
+import { warningPointAt } from './instruments.test-support.ts'
+import { axleOfCorner, type Corner, corners, type TrueVehicle } from './vehicle.test-support.ts'
+
+/** What a tire truly holds where it stands, in psi. */
+export type TireTruth = {
+  readonly corner: Corner
+  readonly label: number
+  readonly warnAt: number
+  /** At the temperature outdoors, and what it lacks there of the label. */
+  readonly cold: number
+  readonly deficit: number
+  /** As it is gauged, warm or cold. */
+  readonly now: number
+  /** At the temperature and height at which it was set. */
+  readonly asSet: number
+}
+
+export const tireTruth = (vehicle: TrueVehicle, corner: Corner): TireTruth => {
+  const { sheet, here, lastSet, air, airTemperature } = vehicle
+  const label = sheet.label[axleOfCorner(corner)]
+  const cold = gaugeOf(air[corner], here)
+  return {
+    corner,
+    label,
+    warnAt: warningPointAt(vehicle, corner),
+    cold,
+    deficit: label - cold,
+    now: gaugeOf(air[corner], { ...here, fahrenheit: airTemperature[corner] }),
+    asSet: gaugeOf(air[corner], { fahrenheit: lastSet.fahrenheit, meters: here.meters }),
+  }
+}
+
+export const tireTruths = (vehicle: TrueVehicle): TireTruth[] =>
+  corners.map((corner) => tireTruth(vehicle, corner))
+
+/**
+ * Whether a tire was run low: at or under half of its label or 15 psi, and, on a light truck whose sidewall does not say
+ * polyester, at or under 80 % of what it was set to. `unsure`: nearer to such a limit than instruments tell.
+ */
+export const runLow = ({ sheet }: TrueVehicle, { label, now, asSet }: TireTruth): boolean | 'unsure' => {
+  const limits = [
+    { over: now - Math.max(label / 2, 15), unsure: 1.5 * Math.max(1, label / 50) },
+    ...(sheet.loadClass.startsWith('LT') && sheet.casing !== 'polyester'
+      ? [{ over: asSet - 0.8 * label, unsure: 0.06 * label }]
+      : []),
+  ]
+  if (limits.some(({ over, unsure }) => over < -unsure)) return true
+  return limits.some(({ over, unsure }) => over <= unsure) ? 'unsure' : false
+}
