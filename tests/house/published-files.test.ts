@@ -58,6 +58,8 @@ describe('npm run check:published', () => {
   const plant = (name: string, text: string) => writeFileSync(join(planted, name), `${imports}${text}\n`)
   const under = (document: string, checks: string) =>
     `published({ document: '${document}', certainty: 'read' }, () => { ${checks} })`
+  const convention = (document: string, checks: string) =>
+    under(document, checks).replace("'read'", "'our convention, not counted'")
   const run = () =>
     spawnSync(process.execPath, ['tests/published/check-published.ts', relative(root, planted)], {
       cwd: root,
@@ -74,6 +76,7 @@ describe('npm run check:published', () => {
       plant('empty.test.ts', under('Empty', ''))
       plant('outside.test.ts', "it('is nowhere', () => expect(1).toBe(1))")
       plant('broken.test.ts', "import './nowhere.ts'")
+      plant('ours.test.ts', convention('Ours', "it('holds', () => expect(1).toBe(1))"))
       said = run()
     })
 
@@ -92,6 +95,13 @@ describe('npm run check:published', () => {
       expect(said.stdout).toContain('Good [read]: 1 checks, 1 passed\n')
       expect(said.stdout).toMatch(/\n2 passed, [1-9]\d* failed\n$/)
       expect(said.status).toBe(1)
+    })
+
+    it('prints a convention of our own and does not count it', () => {
+      expect(said.stdout).toContain('Ours [our convention, not counted]: 1 checks, 1 passed\n')
+      expect(said.stdout).toContain(
+        '\n1 conventions of our own, held by 1 checks that are not counted\n2 passed,',
+      )
     })
   })
 })

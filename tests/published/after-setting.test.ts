@@ -1,17 +1,17 @@
 /**
- * How near its target a tire is left, and a sensor to the gauge; common practice, no source. A shop may set its own.
+ * How near its target a tire is left, and a sensor to the gauge; our convention, after common practice without a source. A shop may set its own.
  */
 import { isAxleAlike, judgeAsLeft, sensorAgrees } from '@bayledger/reckoning/pressure/after-set'
 import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { expect, it } from 'vitest'
-import { published } from './published.ts'
+import { ownConvention, published } from './published.ts'
 
 const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
 const atAMile = airPressureAtAltitude(metersFromFeet(5_280))
 
-published({ document: 'How a tire is left after setting', certainty: 'common practice, no source' }, () => {
+published({ document: 'How a tire is left after setting', certainty: ownConvention }, () => {
   it.each([
     [35, 'on-target'],
     [36.5, 'on-target'],

@@ -1,5 +1,8 @@
 import { describe } from 'vitest'
 
+/** What this program or the shop has settled for itself: it is held, but it proves nothing and is not counted. */
+export const ownConvention = 'our convention, not counted'
+
 /** How the value came to us. A fact of the trade that nobody has published is common practice, with no source. */
 export type Certainty =
   | 'read'
@@ -7,6 +10,7 @@ export type Certainty =
   | 'from memory'
   | 'computed from definition'
   | 'common practice, no source'
+  | typeof ownConvention
 
 /** Something outside this project that a file of checks holds our computations against. */
 export type Source = {

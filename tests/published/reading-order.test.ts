@@ -1,9 +1,9 @@
-/** Source: common practice, no source: sensors are read around the vehicle from the driver's wheel on, the spare last. */
+/** Our convention, after common practice without a source: around the vehicle from the driver's wheel on, the spare last. */
 import { inReadingOrder, readingOrder } from '@bayledger/reckoning/wheels'
 import { expect, it } from 'vitest'
-import { published } from './published.ts'
+import { ownConvention, published } from './published.ts'
 
-published({ document: 'Order in which sensors are read', certainty: 'common practice, no source' }, () => {
+published({ document: 'Order in which sensors are read', certainty: ownConvention }, () => {
   it.each(['LF', 'RF', 'RR', 'LR', 'SP'].map((wheel, index) => [index + 1, wheel]))(
     'number %i is %s',
     (place, wheel) => {

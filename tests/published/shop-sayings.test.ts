@@ -1,11 +1,12 @@
 /**
- * What every shop says of pressure and weather; common practice, no source. About is taken as half a psi.
+ * What every shop says of pressure and weather: common practice without a source. That "about" is half a psi, and which
+ * tire was low before, is our convention.
  */
 import { atOrBelow } from '@bayledger/reckoning/pressure/threshold'
 import { warningPoint } from '@bayledger/reckoning/pressure/warning-point'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { expect, it } from 'vitest'
-import { published } from './published.ts'
+import { ownConvention, published } from './published.ts'
 import { shownPsi } from './shifted.ts'
 
 const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
@@ -13,7 +14,7 @@ const psi = (value: number) => inKilopascals({ value, unit: 'psi' })
 published(
   {
     document: 'What shops say of pressure and weather',
-    certainty: 'common practice, no source',
+    certainty: ownConvention,
   },
   () => {
     it('32 psi reads about 31 after 10 °F colder', () => {

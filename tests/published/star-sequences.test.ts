@@ -26,6 +26,11 @@ published(
       expect(hasStarSequence(studs)).toBe(true)
     })
 
+    it.each([9, 11, 12])('there is none for %i studs, for which no source gives one', (studs) => {
+      expect(hasStarSequence(studs)).toBe(false)
+      expect(() => starSequence(studs)).toThrow('no source gives one')
+    })
+
     it.each(steps)('of %i studs, step %i goes across or at least two places on', (studs, step) => {
       const order = starSequence(studs)
       const places = Math.abs((order[step] ?? 0) - (order[step - 1] ?? 0))

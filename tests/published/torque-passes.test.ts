@@ -5,7 +5,6 @@
  */
 
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
-import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { expect, it } from 'vitest'
 import { published } from './published.ts'
 
@@ -16,11 +15,7 @@ published({ document: "A trailer's manual", section: 'p. 40', certainty: 'read' 
     expect(half).toBeLessThanOrEqual(60)
   })
 
-  it.each([90, 120])('for %i lbf·ft the last pass is at the figure itself', (value) => {
+  it.each([90, 100, 110, 120])('for %i lbf·ft the last pass is at the figure itself', (value) => {
     expect(roundTorque('full', { value, unit: 'lbf·ft' }).value).toBe(value)
-  })
-
-  it('there are three passes', () => {
-    expect(torqueRounds).toHaveLength(3)
   })
 })

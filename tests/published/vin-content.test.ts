@@ -5,7 +5,7 @@
  * trucks of 4,536 kg or less.
  */
 import { makerCode } from '@bayledger/reckoning/vehicle/maker-code'
-import { modelYear, modelYearHoldsFor } from '@bayledger/reckoning/vehicle/model-year'
+import { modelYear } from '@bayledger/reckoning/vehicle/model-year'
 import { expect, it } from 'vitest'
 import { published } from './published.ts'
 
@@ -15,13 +15,6 @@ published(
     it.each([...'ABCDEFGHJKLMNPRSTUVWXYZ'])('%s at place 7 is of the years from 2010 on', (seventh) => {
       expect(modelYear(`1ZZ000${seventh}00A0000000`)).toBe(2010)
     })
-
-    it.each(['passenger cars', 'multipurpose vehicles', 'trucks', '4,536 kg', '10,000 lb'])(
-      'the rule is said to hold for: %s',
-      (words) => {
-        expect(modelYearHoldsFor).toContain(words)
-      },
-    )
 
     it.each([
       ['1Z900000000ABC000', '1Z9ABC', true],

@@ -74,13 +74,16 @@ export const SheetStuds = z
   })
   .check(
     z.refine(
-      ({ count, makersSequence }) =>
-        makersSequence === null ? hasStarSequence(count) : sequenceDoubt(makersSequence, count) === null,
+      ({ count, makersSequence }) => makersSequence === null || sequenceDoubt(makersSequence, count) === null,
       {
         path: ['makersSequence'],
         error: 'the order of tightening names each fastener once and goes across the wheel at each step',
       },
     ),
+    z.refine(({ count, makersSequence }) => makersSequence !== null || hasStarSequence(count), {
+      path: ['makersSequence'],
+      error: "no source gives an order for this many fasteners: enter the vehicle maker's own",
+    }),
   )
 export type SheetStuds = z.infer<typeof SheetStuds>
 

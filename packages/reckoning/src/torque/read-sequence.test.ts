@@ -34,10 +34,38 @@ describe("a maker's order of tightening", () => {
     expect(read.do).toContain(action)
   })
 
-  const nearly = fc
-    .array(fc.oneof(fc.integer({ min: 0, max: 11 }).map(String), fc.constantFrom('-', ',', ' ', '–', 'x')), {
-      maxLength: 20,
+  it.each([
+    '1+6, 3+8, 5+10, 2+7, 4+9',
+    '1&6-3&8-5&10-2&7-4&9',
+    '(1, 6) (3, 8) (5, 10) (2, 7) (4, 9)',
+    '1 and 6, 3 and 8',
+    '1-6-9-4-7-2-5-10-3-8 / 1-2-3-4-5-6-7-8-9-10',
+    '1-6-9-4-7-2-5-10-3-8; then 1-2-3-4-5-6-7-8-9-10',
+    '1-6-9-4-7-2-5-10-3-8-1-6-9-4-7-2-5-10-3-8',
+  ])('"%s" is refused as a compound pattern, with the reason', (typed) => {
+    const read = readSequence(typed, 10)
+    expect(read).toMatchObject({
+      ok: false,
+      fault: 'compound',
+      allowed: 'one order, in which each fastener is tightened alone and once',
     })
+    if (!read.ok) expect(read.do).toContain('no source says which single order replaces it')
+  })
+
+  it('that names every fastener twice is refused as one also where it is given in numbers', () => {
+    expect(readSequence([1, 3, 5, 2, 4, 1, 3, 5, 2, 4], 5)).toMatchObject({
+      fault: 'compound',
+      found: '1-3-5-2-4-1-3-5-2-4',
+    })
+  })
+
+  const nearly = fc
+    .array(
+      fc.oneof(fc.integer({ min: 0, max: 11 }).map(String), fc.constantFrom('-', ',', ' ', '–', 'x', '+')),
+      {
+        maxLength: 20,
+      },
+    )
     .map((parts) => parts.join(''))
   const shuffled = fc.shuffledSubarray([1, 2, 3, 4, 5], { minLength: 4 }).map((order) => order.join('-'))
 

@@ -18,7 +18,9 @@ describe('a star sequence', () => {
   it.each([0, 2, 9, 11])('does not exist for %i fasteners', (studs) => {
     expect(hasStarSequence(studs)).toBe(false)
     expect(() => starSequence(studs)).toThrow(
-      new RangeError(`no star for ${studs} fasteners; wheels of this shop have 3 to 8, or 10`),
+      new RangeError(
+        `no star for ${studs} fasteners: no source gives one, and none is made up; the vehicle maker's own order is needed`,
+      ),
     )
   })
 
@@ -51,11 +53,22 @@ describe('the fasteners on a specification sheet', () => {
   })
 
   it.each([
-    [9, null],
     [5, [1, 2, 3, 4, 5]],
     [5, [1, 3, 5, 2]],
+    [5, [1, 3, 5, 2, 4, 1, 3, 5, 2, 4]],
   ])('%i with the order %j are not', (count, order) => {
     const read = studs(count, order)
-    expect(read.error?.issues).toMatchObject([{ path: ['makersSequence'], code: 'custom' }])
+    expect(read.error?.issues).toMatchObject([
+      { path: ['makersSequence'], message: expect.stringMatching(/^the order of tightening names each/) },
+    ])
+  })
+
+  it("nine without the vehicle maker's order are not, and the reason is given", () => {
+    expect(studs(9, null).error?.issues).toMatchObject([
+      {
+        path: ['makersSequence'],
+        message: "no source gives an order for this many fasteners: enter the vehicle maker's own",
+      },
+    ])
   })
 })

@@ -2,21 +2,26 @@
  * The order in which the fasteners of a wheel are tightened: 1 is nearest the valve, counted clockwise. A sequence
  * that the vehicle maker publishes goes before it.
  *
- * @limits 3 to 8 and 10 fasteners; a `RangeError` for any other count, which no specification sheet can hold.
+ * @limits 3 to 8 and 10 fasteners; a `RangeError` with the reason for any other count, which a specification sheet holds
+ * only with the vehicle maker's own order.
  * @source Common practice, no source. The orders of 4 and 5 were read in print, those of 6, 8 and 10 are from memory,
  * that of 7 is made to the same rule.
  */
 export const starSequence = (studs: number): readonly number[] => {
   const sequence = sequences[studs]
-  if (!sequence)
-    throw new RangeError(`no star for ${studs} fasteners; wheels of this shop have 3 to 8, or 10`)
+  if (!sequence) throw new RangeError(noStar(studs))
   return sequence
 }
 
+/** Why there is no star for a count of fasteners. */
+const noStar = (studs: number): string =>
+  `no star for ${studs} fasteners: no source gives one, and none is made up; the vehicle maker's own order is needed`
+
 /**
- * Whether there is a star for this many fasteners.
+ * Whether there is a star for this many fasteners. There is none for 9: no published order of tightening for it was
+ * found, and one that this program made up could draw a wheel on crooked.
  *
- * @source This program's own rule: the counts that road wheels of cars, vans and pickups have.
+ * @source This program's own rule: the counts for which an order was read or is common practice.
  */
 export const hasStarSequence = (studs: number): boolean => sequences[studs] !== undefined
 
