@@ -55,14 +55,19 @@ export type VehicleCheck = {
 
 export type TorqueSeal = Recorded<Omit<PayloadOf<'studs.torqued'>, 'stepKey' | 'round'>>
 
+/** A sealed round that no longer counts; `check` is the second person's round. */
+export type OvertakenRound = TorqueSeal & { readonly round: PayloadOf<'studs.torqued'>['round'] | 'check' }
+
 /** A wheel's state in the work. It keeps the vehicle off the road until the wheel is torqued and checked. */
 export type WheelWork = {
   readonly removed: Recorded<{ readonly remark: PayloadOf<'wheel.removed'>['remark'] }> | null
   readonly mounted: Recorded<{ readonly cameFrom: WheelPosition }> | null
   /** The valid rounds since the wheel was last fitted. */
   readonly rounds: Readonly<Partial<Record<PayloadOf<'studs.torqued'>['round'], TorqueSeal>>>
-  /** Rounds of this fitting that are no longer valid, because a nut moved or an earlier round was sealed again. */
-  readonly overtaken: readonly TorqueSeal[]
+  /** Rounds of this fitting that are no longer valid: a fastener moved, or an earlier round was sealed again. */
+  readonly overtaken: readonly OvertakenRound[]
+  /** Rounds of earlier fittings: sealed before the wheel came off or went on again. */
+  readonly earlierFittings: readonly OvertakenRound[]
   readonly checked: TorqueSeal | null
   readonly part: Recorded<PayloadOf<'part.drawn'>> | null
   readonly programmed: Recorded<PayloadOf<'sensor.programmed'>> | null
@@ -238,6 +243,7 @@ export const untouchedWheel: WheelWork = {
   mounted: null,
   rounds: {},
   overtaken: [],
+  earlierFittings: [],
   checked: null,
   part: null,
   programmed: null,

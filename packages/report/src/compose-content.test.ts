@@ -36,7 +36,7 @@ describe('page one', () => {
     expect(content.pageOne.canDrive.words).toBe('Yes, drive normally.')
     expect(content.pageOne.fixed).toEqual({
       word: 'Proven',
-      words: 'car recognizes all 4 sensors and the light stayed off for 23 minutes',
+      words: 'car recognizes all 4 sensors and the light was off at the end of 23 minutes of driving',
     })
   })
 
@@ -57,22 +57,23 @@ describe('page one', () => {
   })
 
   it('names the cause with one number that proves it', () => {
-    expect(content.pageOne.found.severity).toBe('cause')
-    expect(content.pageOne.found.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
+    expect(content.pageOne.found[0]?.severity).toBe('cause')
+    expect(content.pageOne.found[0]?.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
   })
 
-  it('says what was done in at most four lines, each with its figures', () => {
+  it('says what was done in few lines, each with its figures, and the price', () => {
     expect(content.pageOne.did).toEqual([
       'Fitted a new sensor: right rear (new ID …2CF7).',
       'Took off the right rear wheel; torqued to 100 lbf·ft, checked by a second person.',
-      'Set for today’s temperature: all four tires to 37.5 psi.',
+      'Set for today’s temperature, all four tires to 37.5 psi.',
       'The car accepted its sensors; we drove 23 minutes and the warning light was off at the end.',
+      'Price with tax: $203.40. Paid: $0.00.',
     ])
   })
 
   it('lists what was answered No or Later', () => {
     expect(content.pageOne.notDone).toEqual([
-      { title: 'New sensors in all wheels', answer: 'Later, until Apr 1, 2026' },
+      { title: 'New sensors in all wheels, $567.00', answer: 'Later, until Apr 1, 2026' },
     ])
   })
 
@@ -80,7 +81,7 @@ describe('page one', () => {
     expect(wheel(content, 'RR')).toEqual({
       position: 'RR',
       name: 'right rear',
-      marked: 'cause',
+      marked: { severity: 'cause', word: 'Cause' },
       before: psi('32.7'),
       after: psi('37.7'),
       label: psi('35'),
@@ -185,10 +186,14 @@ describe('the torque', () => {
     const seal = RR?.rounds.again
     if (!RR || !seal) throw new Error('the worked state has a sealed round')
     const stayed = { ...RR, removed: null, mounted: null, fitted: null, inside: null, checked: null }
-    const again = { ...stayed, rounds: { again: seal }, overtaken: [{ ...seal, moved: [3] }] }
+    const again = {
+      ...stayed,
+      rounds: { again: seal },
+      overtaken: [{ ...seal, round: 'again' as const, moved: [3] }],
+    }
     expect(rowsOf(composed({ work: { RR: again } }))).toEqual([
-      ['RR', 'after the miles', '100', '5 of 5', 'nut 3'],
-      ['RR', 'after the miles', '100', '5 of 5', 'none'],
+      ['RR', 'after the miles', '100', '5 of 5 nuts', 'nut 3'],
+      ['RR', 'after the miles', '100', '5 of 5 nuts', 'none'],
     ])
   })
 
@@ -283,7 +288,7 @@ describe('"Can I drive it?" is careful', () => {
       },
     })
     expect(report.pageOne.canDrive.answer).toBe('do-not-drive')
-    expect(report.pageOne.found.severity).toBe('do-not-drive')
+    expect(report.pageOne.found[0]?.severity).toBe('do-not-drive')
   })
 
   it('when the drive was too short, the light came back, or a tire is under its label', () => {
@@ -293,8 +298,8 @@ describe('"Can I drive it?" is careful', () => {
     const short = composed({ drives: [{ ...drive, minutes: 13 }] })
     expect(short.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
     expect(short.pageOne.fixed.word).toBe('Not yet proven')
-    expect(short.pageOne.next).toContain(
-      'Check all pressures once a week with cold tires, against the door label.',
+    expect(short.pageOne.next.join()).toContain(
+      'once a week, first by Jan 19, 2026, because the repair is not proven yet',
     )
     const lit = composed({ drives: [{ ...drive, lightAtEnd: 'solid' }] })
     expect(lit.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
@@ -312,7 +317,7 @@ describe('"Can I drive it?" is careful', () => {
   it('when no findings were issued', () => {
     const report = composed({ diagnosis: null })
     expect(report.pageOne.canDrive.answer).toBe('do-not-drive')
-    expect(report.pageOne.next[0]).toContain('Call us before the car is moved')
+    expect(report.pageOne.next[0]).toContain('Before it is moved, call us, (555) 555-0100')
   })
 })
 
@@ -342,7 +347,7 @@ describe('"Is it fixed?" is proven only by what the car holds', () => {
     expect(report.pageOne.fixed).toEqual({
       word: 'Not yet proven',
       words:
-        'the light stayed off for 23 minutes, but only 3 of 4 sensors are shown to be recognized by the car',
+        'the light was off at the end of 23 minutes of driving, but only 3 of 4 sensors are shown to be recognized by the car',
     })
   })
 
@@ -366,7 +371,7 @@ describe('the customer’s copy', () => {
     expect(content.composedAtWords).toBe('Jan 12, 2026, 12:52 PM EST')
     expect(cellOf(content, 'Rounds', 'RR', 'Who and when')).toEqual({
       kind: 'words',
-      text: 'Rufus Kettleby, 10:27 AM',
+      text: 'Rufus Kettleby, Jan 12, 2026, 10:27 AM',
     })
   })
 
@@ -376,7 +381,7 @@ describe('the customer’s copy', () => {
     ).toEqual([
       { kind: 'words', text: '7, wheel checked' },
       { kind: 'words', text: 'wrong wheel' },
-      { kind: 'words', text: 'Rufus Kettleby, 10:08 AM' },
+      { kind: 'words', text: 'Rufus Kettleby, Jan 12, 2026, 10:08 AM' },
     ])
   })
 

@@ -5,6 +5,7 @@ import type { ReportContext } from './compose/context.ts'
 import { clockWords } from './compose/figures.ts'
 import { findingsSection } from './compose/findings-section.ts'
 import { genuineSection } from './compose/genuine-section.ts'
+import { moneySection } from './compose/money-section.ts'
 import { composePageOne } from './compose/page-one.ts'
 import { peopleSection } from './compose/people-section.ts'
 import { pressureSection } from './compose/pressure-section.ts'
@@ -34,14 +35,15 @@ export const composeReportContent = (state: OrderState, context: ReportContext):
   pageOne: composePageOne(state, context),
   sections: [
     arrivalSection(state, context),
-    readingsSection(state, 'arrival'),
+    readingsSection(state, context, 'arrival'),
     findingsSection(state, context),
     workSection(state),
     torqueSection(state, context),
-    pressureSection(state),
+    pressureSection(state, context),
     proofSection(state, context),
-    readingsSection(state, 'closing'),
+    readingsSection(state, context, 'closing'),
     answersSection(state, context),
+    moneySection(state, context),
     peopleSection(state, context),
     genuineSection(state, context),
   ],

@@ -1,4 +1,5 @@
 import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
+import type { DriveVerdict } from '@bayledger/ledger/questions/verdicts'
 import type { BesideFindings } from '@bayledger/wording/severities'
 /**
  * Everything a report says, as plain values already in words and figures: composing it reads the ledger,
@@ -38,33 +39,41 @@ export type Cell =
   | { readonly kind: 'gap'; readonly text: string }
   | { readonly kind: 'good'; readonly text: string }
 
-export type DriveAnswer = 'drive-normally' | 'check-weekly' | 'do-not-drive'
-
 export type PageOne = {
-  readonly canDrive: { readonly answer: DriveAnswer; readonly words: string }
+  readonly canDrive: { readonly answer: DriveVerdict; readonly words: string }
   readonly shop: { readonly name: string; readonly lines: readonly string[] }
   readonly facts: readonly { readonly label: string; readonly value: Cell }[]
   readonly told: { readonly text: Cell; readonly entry: number | null }
-  readonly found: {
-    readonly severity: Severity
-    readonly sentence: string
-    readonly proof: { readonly figure: Figure; readonly says: string } | null
-    readonly entry: number | null
-  }
+  /** Dangers first, then the warning light, then what was left low: each is a thing of its own and reads as one. */
+  readonly found: readonly FoundPart[]
   readonly did: readonly string[]
   readonly notDone: readonly { readonly title: string; readonly answer: string }[]
   readonly fixed: { readonly word: string; readonly words: string }
   readonly wheels: readonly WheelLine[]
   readonly next: readonly string[]
   readonly signatures: readonly { readonly label: string; readonly name: string | null }[]
+  /** What a signature means. */
+  readonly signing: string
+  /** What the QR code opens, and what can be checked there. */
+  readonly check: string
+}
+
+/** One thing that was found: its word, its sentence, the number that proves it, and what was or can be done about it. */
+export type FoundPart = {
+  readonly severity: Severity
+  readonly word: string
+  readonly sentence: string
+  readonly proof: { readonly figure: Figure; readonly says: string } | null
+  readonly remedy: readonly string[]
+  readonly entry: number | null
 }
 
 /** One wheel before and after, against the door label. */
 export type WheelLine = {
   readonly position: 'LF' | 'RF' | 'RR' | 'LR' | 'SP'
   readonly name: string
-  /** Set where the primary cause or a stop names this wheel. */
-  readonly marked: Severity | null
+  /** Set where the primary cause or a stop names this wheel: drawn by its shape, with this word. */
+  readonly marked: { readonly severity: Severity; readonly word: string } | null
   readonly before: Cell
   readonly after: Cell
   readonly label: Cell

@@ -12,7 +12,7 @@ const wheel = (
 ): WheelLine => ({
   position,
   name,
-  marked: 'cause',
+  marked: { severity: 'cause', word: 'Cause' },
   before: psi(before),
   after: psi(after),
   label: psi('33'),
@@ -52,24 +52,28 @@ export const finishedOrder: ReportContent = {
       text: words('The light came on this morning when I left for work. It stayed on the whole way.'),
       entry: 2,
     },
-    found: {
-      severity: 'cause',
-      sentence:
-        'All four tires are low by about 8.6 psi. Cold explains half of it; the rest is slow seepage.',
-      proof: {
-        figure: { kind: 'figure', value: '24.3', unit: 'psi' },
-        says: 'right front tire as received; the door label asks for 33 psi',
+    found: [
+      {
+        severity: 'cause',
+        word: 'Cause of the light',
+        sentence:
+          'All four tires are low by about 8.6 psi. Cold explains half of it; the rest is slow seepage.',
+        proof: {
+          figure: { kind: 'figure', value: '24.3', unit: 'psi' },
+          says: 'right front tire as received; the door label asks for 33 psi',
+        },
+        remedy: ['Done about it: set all pressures for the day.'],
+        entry: 19,
       },
-      entry: 19,
-    },
+    ],
     did: [
       'Set all four tires to 35.9 psi for today’s temperature.',
-      'Drove 22 minutes; the light stayed off.',
+      'Drove 22 minutes; the light was off at the end.',
     ],
     notDone: [{ title: 'Wiper blades, for information', answer: 'Later, until Mar 1, 2026' }],
     fixed: {
       word: 'Proven',
-      words: 'car recognizes all 4 sensors and the light stayed off for 22 minutes',
+      words: 'car recognizes all 4 sensors and the light was off at the end of 22 minutes of driving',
     },
     wheels: [
       wheel('LF', 'left front', '24.5', '35.9', '3C10'),
@@ -95,6 +99,8 @@ export const finishedOrder: ReportContent = {
       { label: 'Customer', name: null },
       { label: 'For the shop', name: 'Ottoline Pask' },
     ],
+    signing: 'Signing says only that you were given this report.',
+    check: 'The code opens https://desk.tamber.example/check. Choose this PDF there.',
   },
   sections: [
     {

@@ -4,8 +4,35 @@ import { faultOf } from '../test-support/plain-sentence.ts'
 import { english } from './en/english.ts'
 import { nextStepWords } from './next-steps.ts'
 
+const contact = { telephone: '+15555550100', person: 'Ottoline Pask' }
+
 const said: readonly (readonly [NextStep, string])[] = [
-  [{ code: 'call-before-moving' }, 'Call us before the car is moved; we tell you how it gets home or to us.'],
+  [
+    { code: 'call-before-moving' },
+    'Before it is moved, call us, (555) 555-0100, or ask for Ottoline Pask at the counter.',
+  ],
+  [
+    { code: 'tow-or-spare', spare: 'full-size', psi: 63.8 },
+    'Have it towed, or have us fit the spare in its place: full size, 63.8 psi, no damage seen.',
+  ],
+  [
+    { code: 'tow-or-spare', spare: 'temporary', psi: 60 },
+    'Have it towed, or have us fit the temporary spare (60.0 psi). Obey the limits of speed and distance on its sidewall.',
+  ],
+  [
+    { code: 'tow-or-spare', spare: 'low', psi: 8, label: 60 },
+    'Have it towed. The spare cannot be used as it is: it has 8.0 psi of 60.',
+  ],
+  [
+    { code: 'tow-or-spare', spare: 'damaged' },
+    'Have it towed. The spare cannot be used: its tire is damaged.',
+  ],
+  [
+    { code: 'tow-or-spare', spare: 'not-checked' },
+    'Have it towed. We did not check the spare; do not count on it.',
+  ],
+  [{ code: 'tow-or-spare', spare: 'none' }, 'Have it towed. It has no spare.'],
+  [{ code: 'tow-or-spare', spare: 'no-help' }, 'Have it towed. The spare does not help here.'],
   [
     {
       code: 'retorque',
@@ -18,14 +45,51 @@ const said: readonly (readonly [NextStep, string])[] = [
     { code: 'retorque', miles: { from: 50, to: 100 }, at: null },
     'In 50 to 100 miles: come back for a free check of the wheel torque, no appointment.',
   ],
-  [{ code: 'report-the-light' }, 'Tell us what the warning light does on the next 20 minutes of driving.'],
   [
-    { code: 'warm-tires', overPsi: 1.91 },
-    'The tires may read up to 2.0 psi over the label while warm. That is on purpose; do not let air out.',
+    { code: 'report-the-light' },
+    'Drive 20 minutes to be sure. If the warning light is on then, gauge the tires and call us, (555) 555-0100.',
   ],
   [
-    { code: 'check-pressures', every: 'week' },
-    'Check all pressures once a week with cold tires, against the door label.',
+    { code: 'if-light-returns' },
+    'If the light comes back, gauge all tires cold and call us, (555) 555-0100.',
+  ],
+  [
+    {
+      code: 'warm-tires',
+      wheels: ['LF', 'RF', 'RR', 'LR'],
+      psi: 35.9,
+      labelPsi: 33,
+      outdoor: { value: 19, unit: 'F' },
+      coldPsi: 33.03,
+      tonight: { low: { value: -4, unit: 'F' }, psi: 30.76 },
+      afterADrive: { air: { value: 100, unit: 'F' }, psi: 41.02 },
+    },
+    'The label says 33 and we set 35.9, because the tires were warmer than the 19 °F outdoors. Cold, expect 33.0 psi at 19 °F, 30.8 at −4 °F tonight; after a drive, with their air at 100 °F, up to 41.0. Do not let air out of a warm tire.',
+  ],
+  [
+    {
+      code: 'warm-tires',
+      wheels: ['LF', 'RF'],
+      psi: 37.9,
+      labelPsi: 36,
+      outdoor: { value: 19, unit: 'F' },
+      coldPsi: null,
+      tonight: null,
+      afterADrive: null,
+    },
+    'Left front and right front: the label says 36 and we set 37.9, because the tires were warmer than the 19 °F outdoors. Do not let air out of a warm tire.',
+  ],
+  [
+    { code: 'set-again-cold', wheels: ['SP'], psi: 60, coldPsi: 55.81 },
+    'Spare: set to the limit, 60.0 psi, which is 55.8 cold. Have it set again cold.',
+  ],
+  [
+    { code: 'check-pressures', every: 'week', why: 'tire-low', firstBy: '2026-01-19' },
+    'Check all pressures with a gauge once a week, first by Jan 19, 2026, because a tire was left low: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
+  ],
+  [
+    { code: 'check-pressures', every: 'month', why: null, firstBy: '2026-02-11' },
+    'Check all pressures with a gauge once a month, first by Feb 11, 2026: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
   ],
   [
     { code: 'deferred-work', day: '2026-12-01' },
@@ -34,7 +98,7 @@ const said: readonly (readonly [NextStep, string])[] = [
 ]
 
 it.each(said)('%j is said to the customer in a plain sentence', (step, words) => {
-  expect(nextStepWords(english.nextSteps, step)).toBe(words)
+  expect(nextStepWords(english.nextSteps, step, contact)).toBe(words)
   expect(faultOf(words)).toBeNull()
 })
 

@@ -17,6 +17,7 @@ describe('whether it is fixed', () => {
     { verdict: 'not-yet-proven', why: 'nothing-found' },
     { verdict: 'not-yet-proven', why: 'sensors-unrecognized', minutes: 22, recognized: 3, sensors: 4 },
     { verdict: 'not-fixed', why: 'nothing-authorized' },
+    { verdict: 'not-fixed', why: 'danger-left' },
     { verdict: 'not-fixed', why: 'light-on-drive' },
     { verdict: 'not-fixed', why: 'light-on-at-closing' },
     { verdict: 'not-fixed', why: 'lamp-dark' },

@@ -8,7 +8,7 @@ export type VerdictsWording = {
   readonly because: (verdict: FixedVerdict) => string
 }
 
-/** "Not yet proven" and "not driven yet; a warning may take 20 minutes to come". */
+/** "Not yet proven" and "drive 20 minutes to be sure; a warning may take that long to come". */
 export const fixedWords = (
   words: VerdictsWording,
   verdict: FixedVerdict,
@@ -17,6 +17,6 @@ export const fixedWords = (
   words: words.because(verdict),
 })
 
-/** "Proven: the light stayed off for 22 minutes." */
+/** "Proven: the light was off at the end of 22 minutes of driving." */
 export const fixedSentence = (words: VerdictsWording, verdict: FixedVerdict): string =>
   `${words.fixed[verdict.verdict]}: ${words.because(verdict)}.`

@@ -7,12 +7,11 @@ import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { type DemoShop, demoShop } from '../../../../prisma/seeds/demo-shop.ts'
 import { presentShopHead } from '../features/settings/present.ts'
 
-const usage = 'usage: npm run -s report:sample -- out.pdf'
+const usage = 'usage: npm run -s report:sample -- out.pdf [order]'
 const demoDay = '2026-01-12T11:40:00-05:00'
-const orderNumber = 'T-2601'
 
-/** Writes the sealed report of the demo's finished order: no server, no database, and a key made for this one file. */
-const writeSample = async (path: string): Promise<void> => {
+/** Writes the sealed report of one of the demo's finished orders: no server, no database, and a key made for this one file. */
+const writeSample = async (path: string, orderNumber: string): Promise<void> => {
   const shop = demoShop(demoDay)
   const order = shop.orders.find(({ number }) => number === orderNumber)
   if (!order?.end) throw new Error(`The demo has no finished order ${orderNumber}.`)
@@ -62,13 +61,13 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
   }
 }
 
-const path = process.argv[2]
-if (!path || process.argv.length > 3) {
+const [path, orderNumber = 'T-2601', ...more] = process.argv.slice(2)
+if (!path || more.length > 0) {
   console.error(`Name one file to write the sealed report to; ${usage}`)
   process.exitCode = 2
 } else {
   try {
-    await writeSample(path)
+    await writeSample(path, orderNumber)
   } catch (error) {
     console.error(
       `The sample report was not written to ${path}: ${error instanceof Error ? error.message : error}`,

@@ -53,8 +53,12 @@ const isSoundEverywhere = (state: OrderState, { code, wheels }: Finding): boolea
 export const openStops = (state: OrderState, gate: 'road' | 'hand-back'): FindingCode[] =>
   (state.diagnosis?.diagnosis.findings ?? [])
     .filter((finding) => finding.holds.includes(gate) && !state.refusals[finding.code])
-    .filter((finding) => !cured(state, finding.code) && !isSoundEverywhere(state, finding))
+    .filter((finding) => !isSettledByWork(state, finding))
     .map((finding) => finding.code)
+
+/** Cured by authorized and finished work, or looked at and found sound; a refusal settles nothing. */
+export const isSettledByWork = (state: OrderState, finding: Finding): boolean =>
+  cured(state, finding.code) || isSoundEverywhere(state, finding)
 
 const cured = (state: OrderState, code: string): boolean => {
   const curing = authorizedBundles(state).filter((bundle) => bundle.findings.includes(code))

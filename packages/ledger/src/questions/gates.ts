@@ -66,7 +66,7 @@ export const wheelStatus = (state: OrderState, wheel: WheelPosition): WheelStatu
 /** Every torque round of a wheel since it was fitted. */
 export const sealsOf = (work: WheelWork | undefined): TorqueSeal[] => [
   ...Object.values(work?.rounds ?? {}),
-  ...(work?.overtaken ?? []),
+  ...(work?.overtaken ?? []).filter(({ round }) => round !== 'check'),
 ]
 
 /** The people who sealed any of them. None of them may be the wheel's second person, unless they work here alone. */

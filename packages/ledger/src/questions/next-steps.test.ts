@@ -3,7 +3,9 @@ import { decide, oneSensorJob } from '../../test-support/one-sensor-job.ts'
 import type { OrderState } from '../state.ts'
 import { nextSteps } from './next-steps.ts'
 
-const codesOf = (state: OrderState): readonly string[] => nextSteps(state).map(({ code }) => code)
+const today = '2026-01-12'
+
+const codesOf = (state: OrderState): readonly string[] => nextSteps(state, today).map(({ code }) => code)
 
 describe('what is next for the customer', () => {
   it('is a call first where nobody has judged the vehicle', () => {
@@ -11,7 +13,7 @@ describe('what is next for the customer', () => {
   })
 
   it('is the re-torque by the sheet’s distance from the odometer at hand-back', () => {
-    expect(nextSteps(oneSensorJob('handed-back').state())[0]).toEqual({
+    expect(nextSteps(oneSensorJob('handed-back').state(), today)[0]).toEqual({
       code: 'retorque',
       miles: { from: 50, to: 100 },
       at: { from: { value: 88_206, unit: 'mi' }, to: { value: 88_256, unit: 'mi' } },
@@ -20,22 +22,35 @@ describe('what is next for the customer', () => {
 
   it('is a check of the pressures each month where all is proven, and each week where it is not', () => {
     const state = oneSensorJob('handed-back').state()
-    expect(nextSteps(state)).toContainEqual({ code: 'check-pressures', every: 'month' })
+    expect(nextSteps(state, today)).toContainEqual({
+      code: 'check-pressures',
+      every: 'month',
+      why: null,
+      firstBy: '2026-02-11',
+    })
     const short = { ...state, drives: state.drives.map((drive) => ({ ...drive, minutes: 13 })) }
-    expect(nextSteps(short)).toContainEqual({ code: 'check-pressures', every: 'week' })
+    expect(nextSteps(short, today)).toContainEqual({
+      code: 'check-pressures',
+      every: 'week',
+      why: 'not-proven',
+      firstBy: '2026-01-19',
+    })
     expect(codesOf(short)).toContain('report-the-light')
     expect(codesOf(state)).not.toContain('report-the-light')
   })
 
-  it('gives the most that a tire was set over its label', () => {
+  it('gives the figure that a warm tire was set to, with the label’s and the one to expect cold', () => {
     const state = oneSensorJob('handed-back').state()
     const highest = Math.max(
       ...Object.values(state.work).flatMap(({ pressure }) =>
-        pressure ? [pressure.target.psi - pressure.target.placardPsi] : [],
+        pressure && pressure.wheel !== 'SP' ? [pressure.target.psi - pressure.target.placardPsi] : [],
       ),
     )
     expect(highest).toBeGreaterThan(0.5)
-    expect(nextSteps(state)).toContainEqual({ code: 'warm-tires', overPsi: highest })
+    const warm = nextSteps(state, today).find(({ code }) => code === 'warm-tires')
+    if (warm?.code !== 'warm-tires') throw new Error('nothing is said of warm tires')
+    expect(warm.psi - warm.labelPsi).toBe(highest)
+    expect(warm.coldPsi).toBeCloseTo(warm.labelPsi, 1)
   })
 
   it('gives the first of the days to which work was put off, and no re-torque where no wheel came off', () => {
@@ -51,7 +66,7 @@ describe('what is next for the customer', () => {
         other: { ...answer, deferredUntil: '2026-02-01' },
       },
     }
-    expect(nextSteps(later).at(-1)).toEqual({ code: 'deferred-work', day: '2026-02-01' })
+    expect(nextSteps(later, today).at(-1)).toEqual({ code: 'deferred-work', day: '2026-02-01' })
     expect(codesOf(later)).not.toContain('retorque')
   })
 })

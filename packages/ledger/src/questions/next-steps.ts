@@ -1,14 +1,18 @@
-import type { Distance } from '@bayledger/reckoning/quantity'
+import type { Distance, Temperature } from '@bayledger/reckoning/quantity'
 import type { RetorqueMiles } from '@bayledger/reckoning/torque/retorque'
 import { retorqueWindow } from '@bayledger/reckoning/torque/retorque'
-import { readingOrder } from '@bayledger/reckoning/wheels'
-import type { OrderState } from '../state.ts'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { OrderState, WheelWork } from '../state.ts'
+import { airAfterADrive, carriedPsi } from './carried-pressure.ts'
+import { dangersOf, isUnsafeToTake, type SpareHelp, spareHelp } from './dangers.ts'
 import { proofOf, wheelsThatCameOff } from './gates.ts'
-import { mayDrive } from './verdicts.ts'
+import { lastOdometer } from './odometer.ts'
+import { type Gauging, gaugingDue, mayDrive } from './verdicts.ts'
 
-/** One thing for the customer to do after the visit: a code and its figures. */
+/** One thing for the customer to do after the visit: a code and its figures. Days are YYYY-MM-DD. */
 export type NextStep =
   | { readonly code: 'call-before-moving' }
+  | ({ readonly code: 'tow-or-spare' } & SpareHelp)
   /** `miles`: the vehicle maker's distance. `at`: as odometer readings, unrounded; `null` where no odometer was read. */
   | {
       readonly code: 'retorque'
@@ -16,26 +20,60 @@ export type NextStep =
       readonly at: { readonly from: Distance; readonly to: Distance } | null
     }
   | { readonly code: 'report-the-light' }
-  /** `overPsi`: the most that a tire was set over its label, psi, unrounded. */
-  | { readonly code: 'warm-tires'; readonly overPsi: number }
-  | { readonly code: 'check-pressures'; readonly every: 'week' | 'month' }
-  /** `day`: the first day that the customer agreed to, YYYY-MM-DD. */
+  | { readonly code: 'if-light-returns' }
+  | WarmTires
+  /** Set to a limit under the figure for its temperature. psi: as left, and once as cold as the outdoors. */
+  | {
+      readonly code: 'set-again-cold'
+      readonly wheels: readonly WheelPosition[]
+      readonly psi: number
+      readonly coldPsi: number | null
+    }
+  | ({ readonly code: 'check-pressures'; readonly firstBy: string } & Gauging)
+  /** `day`: the first day that the customer agreed to. */
   | { readonly code: 'deferred-work'; readonly day: string }
+
+/** The road tires that were set furthest over their label while warm; psi unrounded. */
+export type WarmTires = {
+  readonly code: 'warm-tires'
+  readonly wheels: readonly WheelPosition[]
+  readonly psi: number
+  readonly labelPsi: number
+  readonly outdoor: Temperature
+  /** Once its air is as cold as the outdoors were. */
+  readonly coldPsi: number | null
+  readonly tonight: { readonly low: Temperature; readonly psi: number } | null
+  readonly afterADrive: { readonly air: Temperature; readonly psi: number } | null
+}
 
 /**
  * "What is next?", for the customer who takes the vehicle, in the order in which it is read: what concerns safety first,
- * then the advice on pressures, then the agreed day.
+ * then the advice on pressures, then the agreed day. `today` is the shop's own day. A vehicle that must not be driven gets
+ * no advice about driving.
  */
-export const nextSteps = (state: OrderState): readonly NextStep[] => {
-  const drive = mayDrive(state)
+export const nextSteps = (state: OrderState, today: string): readonly NextStep[] => {
+  if (mayDrive(state) === 'do-not-drive')
+    return [{ code: 'call-before-moving' }, ...towOrSpare(state), ...retorque(state), ...deferredWork(state)]
+  const gauging = gaugingDue(state)
   return [
-    ...(drive === 'do-not-drive' ? [{ code: 'call-before-moving' } as const] : []),
     ...retorque(state),
-    ...(proofOf(state).verdict === 'not-yet-proven' ? [{ code: 'report-the-light' } as const] : []),
+    proofOf(state).verdict === 'not-yet-proven' ? { code: 'report-the-light' } : { code: 'if-light-returns' },
     ...warmTires(state),
-    { code: 'check-pressures', every: drive === 'check-weekly' ? 'week' : 'month' },
+    ...setAgainCold(state),
+    { code: 'check-pressures', ...gauging, firstBy: laterBy(today, gauging.every) },
     ...deferredWork(state),
   ]
+}
+
+const towOrSpare = (state: OrderState): readonly NextStep[] =>
+  dangersOf(state).some(isUnsafeToTake) ? [{ code: 'tow-or-spare', ...spareHelp(state) }] : []
+
+/** The day by which pressures are gauged the first time. */
+const laterBy = (today: string, every: Gauging['every']): string => {
+  const day = new Date(`${today}T00:00:00.000Z`)
+  if (every === 'month') day.setUTCDate(day.getUTCDate() + 30)
+  if (every === 'week') day.setUTCDate(day.getUTCDate() + 7)
+  return day.toISOString().slice(0, 10)
 }
 
 /** The maker's own distance, as the specification sheet has it. */
@@ -43,23 +81,54 @@ const retorque = (state: OrderState): readonly NextStep[] => {
   const sheet = state.sheet?.sheet
   if (!sheet || wheelsThatCameOff(state).length === 0) return []
   const miles = sheet.studs.retorqueMiles
-  const odometer = state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn ?? state.opened?.odometer
+  const odometer = lastOdometer(state)?.distance
   return [{ code: 'retorque', miles, at: odometer ? retorqueWindow(odometer, miles) : null }]
 }
 
 /** Under half a psi no gauge of a customer shows it. */
 const worthSayingPsi = 0.5
 
+const setOnRoad = (state: OrderState): readonly NonNullable<WheelWork['pressure']>[] =>
+  readingOrder.flatMap((wheel) => (wheel === 'SP' ? [] : (state.work[wheel]?.pressure ?? [])))
+
 /** Tires set while warmer than the outdoors read above their label until they are cold. */
-const warmTires = (state: OrderState): readonly NextStep[] => {
-  const overPsi = Math.max(
-    0,
-    ...readingOrder.map((wheel) => {
-      const target = state.work[wheel]?.pressure?.target
-      return target ? target.psi - target.placardPsi : 0
-    }),
-  )
-  return overPsi < worthSayingPsi ? [] : [{ code: 'warm-tires', overPsi }]
+const warmTires = (state: OrderState): readonly WarmTires[] => {
+  const over = ({ target }: NonNullable<WheelWork['pressure']>) => target.psi - target.placardPsi
+  const [most] = setOnRoad(state).toSorted((one, other) => over(other) - over(one))
+  if (!most || over(most) < worthSayingPsi) return []
+  const { outdoor, overnightLow } = most.surroundings
+  const air = airAfterADrive(outdoor)
+  const tonight = overnightLow && carriedPsi(most, overnightLow)
+  const driven = carriedPsi(most, air)
+  return [
+    {
+      code: 'warm-tires',
+      wheels: setOnRoad(state)
+        .filter(
+          ({ target }) => target.psi === most.target.psi && target.placardPsi === most.target.placardPsi,
+        )
+        .map(({ wheel }) => wheel),
+      psi: most.target.psi,
+      labelPsi: most.target.placardPsi,
+      outdoor,
+      coldPsi: carriedPsi(most, outdoor),
+      tonight: overnightLow && tonight !== null ? { low: overnightLow, psi: tonight } : null,
+      afterADrive: driven === null ? null : { air, psi: driven },
+    },
+  ]
+}
+
+const setAgainCold = (state: OrderState): readonly NextStep[] => {
+  const capped = readingOrder.flatMap((wheel) => {
+    const set = state.work[wheel]?.pressure
+    return set?.target.capped ? [set] : []
+  })
+  return [...Map.groupBy(capped, ({ target }) => target.psi)].map(([psi, sets]) => ({
+    code: 'set-again-cold',
+    wheels: sets.map(({ wheel }) => wheel),
+    psi,
+    coldPsi: sets[0] ? carriedPsi(sets[0], sets[0].surroundings.outdoor) : null,
+  }))
 }
 
 const deferredWork = (state: OrderState): readonly NextStep[] => {

@@ -1,14 +1,17 @@
+import { type GaugingEvery, gaugingAskedBy } from '@bayledger/reckoning/cautions/gauging-asked'
 import type { Work } from '@bayledger/reckoning/estimate'
-import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
+import { answerTo, newestBundles } from './answers.ts'
 import { pressureAsLeft } from './as-left.ts'
+import { dangersOf, isUnsafeToTake } from './dangers.ts'
 import { authorizedBundles, placardPsi, proofOf, roadGate } from './gates.ts'
+import { lowAsLeft } from './low-wheels.ts'
 import type { Failure } from './proof.ts'
 import { isStoredAt } from './stored-id.ts'
 
 /** The answer to "Can I drive it?", decided once for the desk, the telephone and the report. */
-export type DriveVerdict = 'drive-normally' | 'check-weekly' | 'do-not-drive'
+export type DriveVerdict = 'drive-normally' | 'check-weekly' | 'check-each-trip' | 'do-not-drive'
 
 /** The careful answer wherever a fact is missing. */
 export const mayDrive = (state: OrderState): DriveVerdict => {
@@ -16,12 +19,57 @@ export const mayDrive = (state: OrderState): DriveVerdict => {
   if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
   // Without a diagnosis no report may say yes.
   if (!state.diagnosis) return 'do-not-drive'
-  const careful =
-    isFixed(state).verdict !== 'proven' ||
-    state.diagnosis.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
-    safetyLeftUndone(state) ||
-    roadPositions.some((wheel) => mayBeLow(state, wheel))
-  return careful ? 'check-weekly' : 'drive-normally'
+  return driveBy[gaugingDue(state).every]
+}
+
+/** How often the customer gauges the tires, and the reason where it is more often than each month. */
+export type Gauging =
+  | { readonly every: 'month'; readonly why: null }
+  | { readonly every: GaugingEvery; readonly why: GaugingReason }
+
+export type GaugingReason =
+  | 'tire-low'
+  | 'cannot-warn'
+  | 'safety-left'
+  | 'work-left'
+  | 'not-gauged'
+  | 'not-proven'
+
+const driveBy: Readonly<Record<Gauging['every'], DriveVerdict>> = {
+  trip: 'check-each-trip',
+  week: 'check-weekly',
+  month: 'drive-normally',
+}
+
+/** Never less often than a caution says that was shown with a No or Later. */
+export const gaugingDue = (state: OrderState): Gauging => {
+  const shown = openCautions(state).flatMap((caution) => gaugingAskedBy(caution) ?? [])
+  const [why = null] = reasonsToGauge(state)
+  if (shown.includes('trip')) return { every: 'trip', why: why ?? 'work-left' }
+  if (why !== null) return { every: 'week', why }
+  return shown.includes('week') ? { every: 'week', why: 'work-left' } : { every: 'month', why: null }
+}
+
+const openCautions = (state: OrderState) =>
+  newestBundles(state).flatMap((bundle) => {
+    const decision = answerTo(state, bundle)
+    return decision && decision.answer !== 'authorized' ? decision.cautionsShown : []
+  })
+
+/** The reasons that hold, the one that concerns safety most first. */
+const reasonsToGauge = (state: OrderState): GaugingReason[] => {
+  const low = lowAsLeft(state).some(({ wheel }) => wheel !== 'SP')
+  const { verdict } = isFixed(state)
+  return [
+    ...(low ? (['tire-low'] as const) : []),
+    ...(state.diagnosis?.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
+    verdict === 'not-fixed'
+      ? (['cannot-warn'] as const)
+      : []),
+    ...(safetyLeftUndone(state) ? (['safety-left'] as const) : []),
+    ...(roadPositions.some((wheel) => isUnknown(state, wheel)) ? (['not-gauged'] as const) : []),
+    ...(verdict === 'not-yet-proven' ? (['not-proven'] as const) : []),
+  ]
 }
 
 const safetyLeftUndone = (state: OrderState): boolean =>
@@ -29,14 +77,9 @@ const safetyLeftUndone = (state: OrderState): boolean =>
     ({ safety, bundleKey }) => safety && state.answers[bundleKey]?.answer !== 'authorized',
   )
 
-/** 2 psi under the label is where the findings begin to call a tire low. */
-const lowBy = 2
-
-const mayBeLow = (state: OrderState, wheel: WheelPosition): boolean => {
-  const held = pressureAsLeft(state, wheel) ?? state.arrival.wheels[wheel]?.gauge?.pressure ?? null
-  const label = placardPsi(state, wheel)
-  return held === null || label === null || pressureIn('psi', held) <= label - lowBy
-}
+const isUnknown = (state: OrderState, wheel: WheelPosition): boolean =>
+  (pressureAsLeft(state, wheel) ?? state.arrival.wheels[wheel]?.gauge ?? null) === null ||
+  placardPsi(state, wheel) === null
 
 /** The answer to "Is it fixed, and how do we know?" */
 export type FixedVerdict =
@@ -52,11 +95,12 @@ export type FixedVerdict =
       readonly recognized: number
       readonly sensors: number
     }
-  | { readonly verdict: 'not-fixed'; readonly why: 'nothing-authorized' }
+  | { readonly verdict: 'not-fixed'; readonly why: 'nothing-authorized' | 'danger-left' }
   | ({ readonly verdict: 'not-fixed' } & Failure)
 
 /** Proven, not yet proven or not fixed, and nothing softer. */
 export const isFixed = (state: OrderState): FixedVerdict => {
+  if (dangersOf(state).some(isUnsafeToTake)) return { verdict: 'not-fixed', why: 'danger-left' }
   const proof = proofOf(state)
   switch (proof.verdict) {
     case 'not-fixed':

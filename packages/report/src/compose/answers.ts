@@ -1,3 +1,4 @@
+import { answerTo } from '@bayledger/ledger/questions/answers'
 import { bundleTotals, estimateMoney } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -6,10 +7,12 @@ import { bundleTitle } from '@bayledger/wording/bundles'
 import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
 import { english } from '@bayledger/wording/en/english'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
-import type { Block, Cell, Row, Section } from '../content.ts'
+import type { Block, Cell, PageOne, Row, Section } from '../content.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
-import { dayWords, dollars, words } from './figures.ts'
+import { dayWords, sentence, words } from './figures.ts'
+import { findingName } from './found-parts.ts'
 import { authorName } from './people.ts'
+import { sumWords } from './price-line.ts'
 
 export type NotDoneLine = {
   readonly title: string
@@ -23,7 +26,7 @@ export type NotDoneLine = {
 /** Every bundle of the newest estimate that was not authorized, with the answer and the caution that was shown. */
 export const notDoneLines = (state: OrderState, context: ReportContext): NotDoneLine[] =>
   (state.estimates.at(-1)?.scope.bundles ?? []).flatMap((bundle) => {
-    const decision = state.answers[bundle.bundleKey]
+    const decision = answerTo(state, bundle)
     if (decision?.answer === 'authorized') return []
     const shown = decision?.cautionsShown ?? []
     return [
@@ -37,7 +40,29 @@ export const notDoneLines = (state: OrderState, context: ReportContext): NotDone
     ]
   })
 
-const answerWords = (decision: OrderState['answers'][string] | undefined): string => {
+/** The same on page one, with prices, and each refusal of safety work with its proof. */
+export const notDoneOnPageOne = (state: OrderState, context: ReportContext): PageOne['notDone'] => [
+  ...Object.entries(state.refusals).map(([code, { proof }]) => ({
+    answer: 'Refused although unsafe',
+    title: `${refusedName(state, code)}. ${refusalProof(context, proof)}`,
+  })),
+  ...notDoneLines(state, context).map(({ title, answer, totalCents }) => ({
+    answer,
+    title: `${title}, ${sumWords(totalCents)}`,
+  })),
+]
+
+const refusedName = (state: OrderState, code: string): string => {
+  const found = state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)
+  return found ? findingName(found) : sentence(code.replaceAll('-', ' '))
+}
+
+const refusalProof = (context: ReportContext, proof: OrderState['refusals'][string]['proof']): string =>
+  proof.kind === 'signed'
+    ? 'Signed by the customer.'
+    : `Refused to sign; witness: ${context.staff[proof.witness.staffId] ?? 'name not on file'}.`
+
+const answerWords = (decision: OrderState['answers'][string] | null): string => {
   if (!decision) return 'Not answered'
   if (decision.answer === 'declined') return 'No'
   return decision.deferredUntil ? `Later, until ${dayWords(decision.deferredUntil)}` : 'Later'
@@ -48,10 +73,6 @@ const cautionText = (caution: CautionReference): string => {
   const text = cautionWords(english.customerCautions, caution)
   return text ? `${cautionName(caution)}: ${text}` : cautionName(caution)
 }
-
-/** A sum as printed; one that was erased says so. */
-const sumWords = (cents: number | null | undefined): string =>
-  typeof cents === 'number' ? dollars(cents) : 'erased on request'
 
 /** What was declined or deferred, every consent, and every refusal of safety work. */
 export const answersSection = (state: OrderState, context: ReportContext): Section => {
@@ -127,11 +148,7 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
       entry: refusal.written.seq,
       cells: [
         words(findingSentence(state, code)),
-        refusal.proof.kind === 'signed'
-          ? words('signed by the customer')
-          : words(
-              `refused to sign; witness ${context.staff[refusal.proof.witness.staffId] ?? 'name not on file'}`,
-            ),
+        words(refusalProof(context, refusal.proof)),
         words(cautionText(refusal.cautionShown)),
         words(`${authorName(context, refusal.written.by)}, ${writtenMoment(context, refusal.written)}`),
       ],

@@ -78,7 +78,7 @@ const damageTable = (state: OrderState): Block => ({
   caption: 'Tires, stems and wheels, present on arrival',
   columns: [
     { title: 'Wheel', share: 9 },
-    { title: 'Tire size (sheet)', share: 21 },
+    { title: 'Size by the sheet', share: 21 },
     { title: 'Tire age', share: 15.5 },
     { title: 'Tread', share: 15.5 },
     { title: 'Stem', share: 21 },

@@ -7,9 +7,9 @@ import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { inKilopascals, kilopascalsIn } from '@bayledger/reckoning/units/pressure-units'
 import { inKelvin, kelvinIn } from '@bayledger/reckoning/units/temperature-units'
-import { axleOf, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { axleOf, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block } from '../content.ts'
-import { number } from './figures.ts'
+import { listed, number } from './figures.ts'
 
 /**
  * How far the road tires were left from lighting the warning light, and at what cold it would come on with no leak at
@@ -19,16 +19,24 @@ export const coldMargin = (state: OrderState): Block[] => {
   const sheet = state.sheet?.sheet
   if (sheet?.system !== 'direct') return []
   const stands = roadPositions.flatMap((wheel) => standOf(sheet, wheel, state.work[wheel]?.pressure ?? null))
-  const [nearest] = stands.sort((one, other) => other.warnsAt - one.warnsAt)
+  const [nearest] = stands.toSorted((one, other) => one.marginPsi - other.marginPsi)
   if (nearest === undefined) return []
-  const { wheel, marginPsi, warnsAt, byMaker } = nearest
+  const { marginPsi, warnsAt, byMaker } = nearest
+  const alike = stands.filter((stand) => stand.marginPsi === marginPsi)
   return [
     {
       kind: 'paragraph',
-      text: `Nearest to the warning light is ${wheel}: as left it stands, once cold, ${number(marginPsi, 'psi')} psi over ${byMaker ? 'the maker’s warning point' : 'the warning point of the rule; the maker’s own may lie higher'}. ${coldWords(warnsAt)}`,
+      text: `${nearestWords(alike, stands.length)} once cold, as left, ${number(marginPsi, 'psi')} psi over ${byMaker ? 'the maker’s warning point' : 'the warning point of the rule; the maker’s own may lie higher'}. ${coldWords(warnsAt)}`,
       entry: null,
     },
   ]
+}
+
+/** Tires that are alike to a tenth are named together. */
+const nearestWords = (alike: readonly Stand[], all: number): string => {
+  if (alike.length === all && all > 1) return `All ${all} road tires are alike, each`
+  const wheels = listed(alike.map(({ wheel }) => wheelNames[wheel]))
+  return `Nearest to the warning light ${alike.length > 1 ? 'are' : 'is'} the ${wheels},`
 }
 
 /** The lower limit: no margin is given for colder nights. */

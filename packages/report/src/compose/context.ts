@@ -38,7 +38,6 @@ export type ReportContext = {
 export const personalText = (context: ReportContext, digest: string): string =>
   context.texts[digest] ?? 'erased on request'
 
-/** When something was written down, by the shop's clock; the report's own day is not repeated. */
 /** More than this between a device's clock and the server's, and paper shows both. */
 const clocksAgreeMs = 2 * 60_000
 
@@ -53,5 +52,6 @@ export const writtenMoment = (
     : written
 }
 
+/** An instant by the shop's clock, with its day. */
 export const moment = (context: ReportContext, instant: string): string =>
-  momentWords(instant, context.composedAt, context.timeZone)
+  momentWords(instant, context.timeZone)

@@ -65,18 +65,27 @@ export const clockWords = (instant: string, timeZone: string): string =>
     timeZoneName: 'short',
   }).format(new Date(instant))
 
-/** The time alone for an instant of the same day as `today`, else the day as well. */
-export const momentWords = (instant: string, today: string, timeZone: string): string => {
-  const [day, time] = dayAndTime(instant, timeZone)
-  return day === dayAndTime(today, timeZone)[0] ? time : `${day}, ${time}`
-}
+/** An instant by the shop's clock, its day always with it: the report is read years later. */
+export const momentWords = (instant: string, timeZone: string): string =>
+  new Intl.DateTimeFormat('en-US', {
+    timeZone,
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: '2-digit',
+  }).format(new Date(instant))
 
-const dayAndTime = (instant: string, timeZone: string): readonly [string, string] => {
-  const at = new Date(instant)
-  return [
-    at.toLocaleDateString('en-US', { timeZone, year: 'numeric', month: 'short', day: 'numeric' }),
-    at.toLocaleTimeString('en-US', { timeZone, hour: 'numeric', minute: '2-digit' }),
-  ]
+/** The shop's own day of an instant, YYYY-MM-DD. */
+export const dayOf = (instant: string, timeZone: string): string => {
+  const parts = new Intl.DateTimeFormat('en-US', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).formatToParts(new Date(instant))
+  const part = (type: string) => parts.find((one) => one.type === type)?.value ?? ''
+  return `${part('year')}-${part('month')}-${part('day')}`
 }
 
 /** A calendar day, YYYY-MM-DD, in words. */

@@ -80,7 +80,7 @@ describe('the findings of a report', () => {
     ] satisfies Reason[]
     const [line] = linesOf(withDiagnosis({ findings: [{ ...silent, because }] }))
     expect(line?.reasons.slice(1, 3)).toEqual([
-      'Right rear sensor silent: silent at 3 tries',
+      'Right rear sensor: silent at 3 tries',
       'Trouble codes stored in the vehicle no signal: the vehicle misses the right rear too',
     ])
   })
@@ -131,18 +131,27 @@ describe('the findings of a report', () => {
       `${name} does not agree and finds: A bent antenna ring. Reason: Seen with my own eyes.`,
     )
     expect(linesOf(differing)[0]?.severity).toBe('cause')
-    expect(composePageOne(differing, context).found.sentence).toContain('A bent antenna ring')
+    expect(composePageOne(differing, context).found[0]?.sentence).toContain('A bent antenna ring')
   })
 
-  it('put the stops before the cause on page one, with the number that proves the cause', () => {
+  it('put the danger and the cause of the light on page one as two things, the danger first', () => {
     const { found } = composePageOne(
       withDiagnosis({ findings: [stop, ...issued.diagnosis.findings] }),
       context,
     )
-    expect(found.severity).toBe('repair-before-release')
-    expect(found.sentence).toBe(
-      'The valve stem on the left front wheel is leaking. It can let go without warning. Please have it replaced before you drive. Cause: The sensor in the right rear wheel no longer answers. We asked 3 times; the others answered.',
-    )
-    expect(found.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
+    expect(found.map(({ severity, sentence }) => [severity, sentence])).toEqual([
+      [
+        'repair-before-release',
+        'The valve stem on the left front wheel is leaking. It can let go without warning. Please have it replaced before you drive.',
+      ],
+      [
+        'cause',
+        'The sensor in the right rear wheel no longer answers. We asked 3 times; the others answered.',
+      ],
+    ])
+    expect(found[0]?.remedy).toEqual([
+      'What removes it: renew the valve stem, left front. No price was given; we price it when you ask.',
+    ])
+    expect(found[1]?.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
   })
 })

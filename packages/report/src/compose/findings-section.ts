@@ -8,8 +8,8 @@ import { nextAction, sentenceFor, wordedContradiction } from '@bayledger/wording
 import type { FindingLine, Section } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { number, sentence } from './figures.ts'
-import { unitWords } from './page-one.ts'
 import { authorName } from './people.ts'
+import { unitWords } from './proof-figure.ts'
 
 /** Findings with their reasons, what contradicts itself, and what is not known. */
 export const findingsSection = (state: OrderState, context: ReportContext): Section => {
@@ -74,9 +74,10 @@ const reasonLine = (reason: Reason): string => {
     typeof reason.value === 'number'
       ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
       : plainValue(reason)
-  return sentence(
-    `${seenWords(english, reason.field)}${value === '' ? '' : ` ${value}`}: ${reasonWords(english, reason)}`,
-  )
+  const says = reasonWords(english, reason)
+  // "Left front damage to the tire: a bulge" says it once.
+  const isSaidThere = value === '' || (typeof reason.value !== 'number' && says.includes(value))
+  return sentence(`${seenWords(english, reason.field)}${isSaidThere ? '' : ` ${value}`}: ${says}`)
 }
 
 /** A sensor's ID is shortened here too: this is the customer's copy. */

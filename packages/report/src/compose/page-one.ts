@@ -1,17 +1,14 @@
-import { severityOf } from '@bayledger/ledger/questions/severity'
+import { lastOdometer } from '@bayledger/ledger/questions/odometer'
 import type { OrderState } from '@bayledger/ledger/state'
-import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { english } from '@bayledger/wording/en/english'
-import { fieldWords } from '@bayledger/wording/fields'
-import { reasonWords } from '@bayledger/wording/reasons'
 import { telephoneWords } from '@bayledger/wording/telephone'
-import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { Cell, PageOne } from '../content.ts'
-import { notDoneLines } from './answers.ts'
+import { notDoneOnPageOne } from './answers.ts'
 import { personalText, type ReportContext } from './context.ts'
-import { clockWords, distance, number, recordedOr, sentence, words } from './figures.ts'
+import { clockWords, distance, gap, recordedOr, words } from './figures.ts'
+import { foundParts } from './found-parts.ts'
 import { nextLines } from './next-lines.ts'
 import { authorName } from './people.ts'
+import { priceLine } from './price-line.ts'
 import { canDrive, fixed } from './verdicts.ts'
 import { whatWeDid } from './what-we-did.ts'
 import { wheelLines } from './wheel-lines.ts'
@@ -21,16 +18,18 @@ export const composePageOne = (state: OrderState, context: ReportContext): PageO
   shop: shopHead(context),
   facts: facts(state, context),
   told: told(state, context),
-  found: found(state, context),
-  did: whatWeDid(state),
-  notDone: notDoneLines(state, context).map(({ title, answer }) => ({ title, answer })),
+  found: foundParts(state, context),
+  did: [...whatWeDid(state), priceLine(state, context)],
+  notDone: notDoneOnPageOne(state, context),
   fixed: fixed(state),
   wheels: wheelLines(state),
-  next: nextLines(state),
+  next: nextLines(state, context),
   signatures: [
     { label: 'Customer', name: context.customerName },
     { label: 'For the shop', name: state.opened ? authorName(context, state.opened.written.by) : null },
   ],
+  signing: 'Signing says only that you were given this report. It agrees to no work and gives up no right.',
+  check: `The code opens ${context.checkAddress}. Choose this PDF there, and the page says whether it is the one that we sealed. A paper copy cannot be checked: ask us for the file.`,
 })
 
 const shopHead = ({ shop }: ReportContext): PageOne['shop'] => ({
@@ -50,71 +49,21 @@ const facts = (state: OrderState, context: ReportContext): PageOne['facts'] => [
   { label: 'Vehicle', value: words(context.vehicle.description) },
   { label: 'Plate', value: recordedOr(context.vehicle.plate, id) },
   { label: 'VIN, last 6', value: recordedOr(context.vehicle.vinLastSix, id) },
-  { label: 'Odometer in', value: recordedOr(state.opened?.odometer, distance) },
-  {
-    label: 'Odometer out',
-    value: recordedOr(state.handedBack?.odometer ?? state.drives.at(-1)?.odometerIn, distance),
-  },
+  { label: 'Odometer when it came', value: recordedOr(state.opened?.odometer, distance) },
+  odometerOut(state),
 ]
+
+/** The last reading before the report was sealed, named for when it was read. */
+const odometerOut = (state: OrderState): PageOne['facts'][number] => {
+  const last = lastOdometer(state)
+  if (!last || last.at === 'write-up') return { label: 'Odometer when it left', value: gap('not read again') }
+  return {
+    label: last.at === 'hand-back' ? 'Odometer when it left' : 'Odometer after our drive',
+    value: distance(last.distance),
+  }
+}
 
 const told = (state: OrderState, context: ReportContext): PageOne['told'] => ({
   text: recordedOr(state.complaint, ({ words: digest }) => words(personalText(context, digest))),
   entry: state.complaint?.written.seq ?? null,
 })
-
-/** The technician's own finding where they disagreed; else the stops and the cause, or whatever was found first. */
-const found = (state: OrderState, context: ReportContext): PageOne['found'] => {
-  const issued = state.diagnosis
-  if (!issued)
-    return {
-      severity: 'not-checked',
-      sentence: 'No findings were issued on this order.',
-      proof: null,
-      entry: null,
-    }
-  const entry = issued.written.seq
-  if (issued.confirmed?.agrees === false)
-    return {
-      severity: 'cause',
-      sentence: `${issued.confirmed.ownFinding} (the technician’s own finding: ${personalText(context, issued.confirmed.reason)})`,
-      proof: null,
-      entry: issued.confirmed.written.seq,
-    }
-  const { findings, primary } = issued.diagnosis
-  const cause = findings.find(({ code }) => code === primary)
-  const stops = findings.filter(({ kind }) => kind === 'stop')
-  const [first = cause ?? findings[0]] = stops
-  if (!first)
-    return {
-      severity: 'for-information',
-      sentence: 'Nothing was found that explains the warning light.',
-      proof: null,
-      entry,
-    }
-  const told = (stops.length === 0 ? [first] : stops).map((finding) => sentenceFor(english, finding))
-  const alsoCause = cause && cause.kind !== 'stop' && stops.length > 0
-  return {
-    severity: severityOf(first, primary),
-    sentence: [
-      ...told,
-      ...(alsoCause ? [`${english.severities.cause}: ${sentenceFor(english, cause)}`] : []),
-    ].join(' '),
-    proof: proofOfFinding(cause ?? first),
-    entry,
-  }
-}
-
-/** The first number among the finding's reasons, with what it says. */
-const proofOfFinding = ({ because }: Finding): PageOne['found']['proof'] => {
-  const reason = because.find(({ value }) => typeof value === 'number')
-  if (!reason || typeof reason.value !== 'number') return null
-  return {
-    figure: { kind: 'figure', value: number(reason.value, reason.unit ?? ''), unit: unitWords(reason) },
-    says: sentence(`${fieldWords(english, reason.field)}: ${reasonWords(english, reason)}`),
-  }
-}
-
-export const unitWords = ({ unit }: Reason): string => {
-  if (unit === 'F' || unit === 'C') return `°${unit}`
-  return unit ?? ''
-}

@@ -63,8 +63,8 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
         columns: [
           { title: 'Driven by', share: 24 },
           { title: 'Minutes', share: 13 },
-          { title: 'Odometer out', share: 15 },
-          { title: 'Odometer in', share: 15 },
+          { title: 'Odometer at its start', share: 15 },
+          { title: 'Odometer at its end', share: 15 },
           { title: 'Light at the end', share: 15 },
           { title: 'Key off, key on', share: 18 },
         ],

@@ -1,11 +1,13 @@
 import { isStoredAt } from '@bayledger/ledger/questions/stored-id'
-import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
+import type { OrderState, VehicleCheck, Written } from '@bayledger/ledger/state'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import { fieldWords } from '@bayledger/wording/fields'
 import type { Block, Cell, Row, Section } from '../content.ts'
+import { type ReportContext, writtenMoment } from './context.ts'
 import {
+  figureWords,
   gap,
   good,
   lastFour,
@@ -18,10 +20,15 @@ import {
   temperature,
   words,
 } from './figures.ts'
+import { authorName } from './people.ts'
 import { expectsSensor, gaugeCell, wheelsOf, whyNot } from './wheel-lines.ts'
 
 /** Gauge and sensor of every wheel, and what the vehicle had stored, before anything was touched or after. */
-export const readingsSection = (state: OrderState, phase: 'arrival' | 'closing'): Section => {
+export const readingsSection = (
+  state: OrderState,
+  context: ReportContext,
+  phase: 'arrival' | 'closing',
+): Section => {
   const check = state[phase]
   if (phase === 'closing' && Object.keys(check.wheels).length === 0 && !check.module)
     return {
@@ -45,15 +52,55 @@ export const readingsSection = (state: OrderState, phase: 'arrival' | 'closing')
           { title: 'ID, last 4', share: 11 },
           { title: 'Stored in vehicle', share: 14 },
         ],
-        rows: wheelsOf(state).map((wheel) => readingRow(state, check, wheel)),
+        rows: wheelsOf(state).map((wheel) => readingRow(state, phase, wheel)),
       },
+      whenTable(state, context, phase),
       ...reasonBlocks(state, check),
       codesBlock(check),
     ],
   }
 }
 
-const readingRow = (state: OrderState, check: VehicleCheck, wheel: WheelPosition): Row => {
+/** When each reading was taken, with which gauge, and by whom. */
+const whenTable = (state: OrderState, context: ReportContext, phase: 'arrival' | 'closing'): Block => ({
+  kind: 'table',
+  caption: 'When, with what and by whom',
+  columns: [
+    { title: 'Wheel', share: 9 },
+    { title: 'Gauge', share: 15 },
+    { title: 'Gauged', share: 38 },
+    { title: 'Sensor read', share: 38 },
+  ],
+  rows: wheelsOf(state).map((wheel): Row => {
+    const readings = state[phase].wheels[wheel]
+    const set = phase === 'closing' ? setInstead(state, wheel) : null
+    const gauged = set ?? readings?.gauge ?? null
+    const taken = ({ written }: { readonly written: Written }): Cell =>
+      words(`${authorName(context, written.by)}, ${writtenMoment(context, written)}`)
+    return {
+      entry: gauged?.written.seq ?? readings?.sensor?.written.seq ?? null,
+      cells: [
+        words(wheel),
+        orNotChecked(gauged, ({ instrument }) => words(instrument.code)),
+        orNotChecked(gauged, taken),
+        readings?.sensor || expectsSensor(state, wheel) !== false
+          ? orNotChecked(readings?.sensor, taken)
+          : words('none expected'),
+      ],
+    }
+  }),
+})
+
+/** A tire that was not gauged again after it was set holds what it was set to. */
+const setInstead = (state: OrderState, wheel: WheelPosition) => {
+  const set = state.work[wheel]?.pressure ?? null
+  const gauge = state.closing.wheels[wheel]?.gauge
+  return set && !(gauge && gauge.written.seq > set.written.seq) ? set : null
+}
+
+const readingRow = (state: OrderState, phase: 'arrival' | 'closing', wheel: WheelPosition): Row => {
+  const check = state[phase]
+  const set = phase === 'closing' ? setInstead(state, wheel) : null
   const readings = check.wheels[wheel]
   const reading = readings?.sensor?.reading
   const answered = reading?.answer === 'answered' ? reading : null
@@ -68,7 +115,7 @@ const readingRow = (state: OrderState, check: VehicleCheck, wheel: WheelPosition
     entry: readings?.sensor?.written.seq ?? readings?.gauge?.written.seq ?? null,
     cells: [
       words(wheel),
-      gaugeCell(readings),
+      set ? words(`${figureWords(pressure(set.asLeft))}, as set`) : gaugeCell(readings),
       ofSensor(answered?.pressure, pressure),
       ofSensor(answered?.temperature, temperature),
       ofSensor(answered?.battery, batteryCell),

@@ -1,17 +1,18 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
 import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
-import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
-import { type TorqueRound, torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
+import type { OrderState, OvertakenRound, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
+import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, gap, listed, number, torque, words } from './figures.ts'
 import { authorName } from './people.ts'
 
-const roundWords: Readonly<Record<TorqueRound, string>> = {
+const roundWords: Readonly<Record<OvertakenRound['round'], string>> = {
   half: 'about half',
   full: 'full figure',
   again: 'check round',
+  check: 'second person',
 }
 
 /** Every sealed round of every removed wheel, and the second person's check; for a wheel that stayed on, its rounds only. */
@@ -39,18 +40,14 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
         caption: 'Rounds',
         columns: [
           { title: 'Wheel', share: 8 },
-          { title: 'Round', share: 16 },
-          { title: 'Set to', share: 16 },
-          { title: 'Clicked', share: 12 },
-          { title: 'Moved', share: 11 },
-          { title: 'Wrench', share: 11 },
-          { title: 'Who and when', share: 33 },
+          { title: 'Round', share: 19 },
+          { title: 'Set to', share: 15 },
+          { title: 'Clicked', share: 14 },
+          { title: 'Moved', share: 10 },
+          { title: 'Wrench', share: 10 },
+          { title: 'Who and when', share: 31 },
         ],
-        rows: torqued.flatMap((wheel) =>
-          cameOff.includes(wheel)
-            ? roundRows(context, wheel, state.work[wheel], alone.includes(wheel))
-            : torquedAgainRows(context, wheel, state.work[wheel]),
-        ),
+        rows: torqued.flatMap((wheel) => wheelRows(state, context, wheel, cameOff, alone.includes(wheel))),
       },
       ...aloneLine(state, alone),
       ...wrenchLines(state, torqued),
@@ -58,28 +55,47 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
   }
 }
 
-const roundRows = (
+/**
+ * The rounds of a wheel in the order of their sealing: those that no longer count, with the reason, then those that do. A
+ * wheel that came off shows what is missing; one that stayed on was only looked at again.
+ */
+const wheelRows = (
+  state: OrderState,
   context: ReportContext,
   wheel: WheelPosition,
-  work: WheelWork | undefined,
+  cameOff: readonly WheelPosition[],
   isAlone: boolean,
-): Row[] => [
-  ...torqueRounds.map((round) => sealRow(context, wheel, roundWords[round], work?.rounds[round] ?? null)),
-  sealRow(context, wheel, isAlone ? 'own check' : 'second person', work?.checked ?? null),
-]
+): Row[] => {
+  const work = state.work[wheel]
+  const row = (round: string, seal: TorqueSeal | null) =>
+    sealRow(context, state.sheet?.sheet.studs.fastener ?? 'nut', wheel, round, seal)
+  const stale = [
+    ...(work?.earlierFittings ?? []).map((seal) => ({ seal, why: 'the wheel came off again' })),
+    ...(work?.overtaken ?? []).map((seal) => ({ seal, why: 'overtaken' })),
+  ].toSorted((one, other) => one.seal.written.seq - other.seal.written.seq)
+  if (!cameOff.includes(wheel))
+    return [
+      ...stale.map(({ seal }) => row('after the miles', seal)),
+      ...Object.values(work?.rounds ?? {}).map((seal) => row('after the miles', seal)),
+    ]
+  return [
+    ...stale.map(({ seal, why }) => row(`${roundWords[seal.round]}; ${why}`, seal)),
+    ...torqueRounds.map((round) => row(roundWords[round], work?.rounds[round] ?? null)),
+    row(isAlone ? 'own check' : roundWords.check, work?.checked ?? null),
+  ]
+}
 
-/** A wheel that stayed on: what was looked at again, and nothing is missing. */
-const torquedAgainRows = (context: ReportContext, wheel: WheelPosition, work: WheelWork | undefined): Row[] =>
-  roundsOf(work).map((seal) => sealRow(context, wheel, 'after the miles', seal))
-
-/** The rounds that a moved nut made invalid, and the valid ones. */
+/** Every sealed round of a wheel, whether it still counts or not. */
 const roundsOf = (work: WheelWork | undefined): TorqueSeal[] => [
+  ...(work?.earlierFittings ?? []),
   ...(work?.overtaken ?? []),
   ...Object.values(work?.rounds ?? {}),
+  ...(work?.checked ? [work.checked] : []),
 ]
 
 const sealRow = (
   context: ReportContext,
+  fastener: 'nut' | 'bolt',
   wheel: WheelPosition,
   round: string,
   seal: TorqueSeal | null,
@@ -94,8 +110,8 @@ const sealRow = (
       words(wheel),
       words(round),
       torque(seal.figure),
-      words(`${seal.clicked} of ${seal.total}`),
-      words(seal.moved.length === 0 ? 'none' : `nut ${listed(seal.moved.map(String))}`),
+      words(`${seal.clicked} of ${seal.total} ${fastener}s`),
+      words(seal.moved.length === 0 ? 'none' : `${fastener} ${listed(seal.moved.map(String))}`),
       words(seal.wrench.code),
       words(`${authorName(context, seal.written.by)}, ${writtenMoment(context, seal.written)}`),
     ],
@@ -116,10 +132,7 @@ const aloneLine = (state: OrderState, alone: readonly WheelPosition[]): Block[] 
 
 /** Each wrench once: whether it was within its calibration when it was used. */
 const wrenchLines = (state: OrderState, off: readonly WheelPosition[]): Block[] => {
-  const seals = off.flatMap((wheel) => {
-    const work = state.work[wheel]
-    return [...Object.values(work?.rounds ?? {}), ...(work?.checked ? [work.checked] : [])]
-  })
+  const seals = off.flatMap((wheel) => roundsOf(state.work[wheel]))
   const first = new Map(seals.map((seal) => [seal.wrench.code, seal] as const).reverse())
   return [...first.values()].map(({ wrench, written }) => ({
     kind: 'paragraph',

@@ -1,12 +1,23 @@
-import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import { airWhenSet } from '@bayledger/ledger/questions/carried-pressure'
+import { authorizedBundles, wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
+import { namedBundle } from '@bayledger/ledger/questions/named'
 import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
-import type { OrderState } from '@bayledger/ledger/state'
+import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { bundleTitle } from '@bayledger/wording/bundles'
+import { english } from '@bayledger/wording/en/english'
+import { isDone } from './done-bundles.ts'
 import { figureWords, lastFour, listed, number, plural, sentence, torque } from './figures.ts'
 
-/** The work in at most four lines, each from what was recorded; nothing recorded is said to be nothing done. */
+/** The work in a few lines, each from what was recorded; nothing recorded is said to be nothing done. */
 export const whatWeDid = (state: OrderState): string[] => {
-  const lines = [...sensorLine(state), ...torqueLine(state), ...pressureLine(state), ...proofLine(state)]
+  const lines = [
+    ...sensorLine(state),
+    ...otherWorkLine(state),
+    ...torqueLine(state),
+    ...pressureLine(state),
+    ...proofLine(state),
+  ]
   if (lines.length > 0) return lines
   const isLookedAt = Object.keys(state.arrival.wheels).length > 0
   return [isLookedAt ? 'Looked and measured. No work was done.' : 'Nothing is recorded.']
@@ -20,6 +31,16 @@ const sensorLine = (state: OrderState): string[] => {
   if (fitted.length === 0) return []
   return [`Fitted a new sensor: ${listed(fitted)}.`]
 }
+
+/** Finished work that no other line tells of, by the title under which it was agreed to. */
+const otherWorkLine = (state: OrderState): string[] => {
+  const done = authorizedBundles(state)
+    .filter((bundle) => ownTitles.has(bundle.title) && isDone(state, bundle))
+    .map((bundle) => bundleTitle(english, namedBundle(bundle)))
+  return done.length === 0 ? [] : [`Done: ${listed(done)}.`]
+}
+
+const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set(['stem', 'leak', 'tire', 'season', 'rotation'])
 
 const torqueLine = (state: OrderState): string[] => {
   const off = wheelsThatCameOff(state)
@@ -40,18 +61,36 @@ const torqueLine = (state: OrderState): string[] => {
 const namesOf = (wheels: readonly WheelPosition[]): string =>
   `the ${listed(wheels.map((wheel) => wheelNames[wheel]))} wheel${wheels.length === 1 ? '' : 's'}`
 
-/** Wheels set to one target are named together. */
+/** Wheels set to one target are named together; one that a limit held back is not said to be set for the day. */
 const pressureLine = (state: OrderState): string[] => {
-  const byTarget = new Map<number, WheelPosition[]>()
+  const forTheDay = new Map<number, WheelPosition[]>()
+  const byTheLabel = new Map<number, WheelPosition[]>()
+  const atItsLimit = new Map<number, WheelPosition[]>()
   for (const wheel of readingOrder) {
-    const target = state.work[wheel]?.pressure?.target.psi
-    if (target !== undefined) byTarget.set(target, [...(byTarget.get(target) ?? []), wheel])
+    const target = state.work[wheel]?.pressure?.target
+    if (!target) continue
+    const { psi, capped } = target
+    const group = capped ? atItsLimit : isForTheDay(state, wheel) ? forTheDay : byTheLabel
+    group.set(psi, [...(group.get(psi) ?? []), wheel])
   }
-  if (byTarget.size === 0) return []
-  const parts = [...byTarget].map(
-    ([psi, wheels]) => `${setNames(wheels)} to ${number(Math.round(psi * 10) / 10, 'psi')} psi`,
+  const groups = [
+    { said: 'for today’s temperature', group: forTheDay },
+    { said: 'by the label', group: byTheLabel },
+    { said: 'only up to the limit', group: atItsLimit },
+  ]
+  const parts = groups.flatMap(({ said, group }) =>
+    group.size === 0 ? [] : [`${said}, ${listed([...group].map(setTo))}`],
   )
-  return [`Set for today’s temperature: ${listed(parts)}.`]
+  return parts.length === 0 ? [] : [`Set ${parts.join('; ')}.`]
+}
+
+const setTo = ([psi, wheels]: readonly [number, readonly WheelPosition[]]): string =>
+  `${setNames(wheels)} to ${number(Math.round(psi * 10) / 10, 'psi')} psi`
+
+/** The target is for the tire's own temperature, where that was read. */
+const isForTheDay = (state: OrderState, wheel: WheelPosition): boolean => {
+  const set = state.work[wheel]?.pressure
+  return set ? airWhenSet(set) !== null : false
 }
 
 const setNames = (wheels: readonly WheelPosition[]): string => {

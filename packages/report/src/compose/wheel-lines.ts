@@ -1,8 +1,10 @@
 import { pressureAsLeft } from '@bayledger/ledger/questions/as-left'
+import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
 import { axleOf, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
-import type { Cell, Severity, WheelLine } from '../content.ts'
-import { gap, labelPressure, lastFour, notChecked, plural, pressure, words } from './figures.ts'
+import { english } from '@bayledger/wording/en/english'
+import type { Cell, WheelLine } from '../content.ts'
+import { gap, labelPressure, lastFour, notChecked, plural, pressure, sentence, words } from './figures.ts'
 
 /** The wheels a report speaks of: the four, and the spare unless the sheet says there is none. */
 export const wheelsOf = (state: OrderState): readonly WheelPosition[] =>
@@ -20,13 +22,21 @@ export const wheelLines = (state: OrderState): WheelLine[] =>
     sensorAfter: sensorCell(state, wheel, 'closing'),
   }))
 
-/** A stop or the primary cause that names this wheel. */
-const markedAs = (state: OrderState, wheel: WheelPosition): Severity | null => {
+/** A stop or the primary cause that names this wheel: a damaged tire by its damage, all else by its grade. */
+const markedAs = (state: OrderState, wheel: WheelPosition): WheelLine['marked'] => {
   const diagnosis = state.diagnosis?.diagnosis
   const naming = (diagnosis?.findings ?? []).filter(({ wheels }) => wheels.includes(wheel))
   const stop = naming.find(({ kind }) => kind === 'stop')
-  if (stop) return stop.stop ?? 'do-not-drive'
-  return naming.some(({ code }) => code === diagnosis?.primary) ? 'cause' : null
+  if (stop) {
+    const severity = severityOf(stop, diagnosis?.primary ?? null)
+    const [damage] = state.arrival.tires[wheel]?.tireDamage ?? []
+    const seen = stop.code === 'tire-unsafe' && damage ? sentence(damage.replaceAll('-', ' ')) : null
+    return { severity, word: seen ?? english.severities[severity] }
+  }
+  const cause = naming.find(({ code }) => code === diagnosis?.primary)
+  if (!cause) return null
+  const severity = severityOf(cause, diagnosis?.primary ?? null)
+  return { severity, word: english.severities[severity] }
 }
 
 /** Why a field of one check could not be had, or `null`. */

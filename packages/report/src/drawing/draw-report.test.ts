@@ -207,7 +207,12 @@ describe('any text', () => {
         ...pageOne,
         shop: { name: hostile, lines: [hostile] },
         told: { text: { kind: 'words', text: hostile.repeat(40) }, entry: 2 },
-        found: { ...pageOne.found, sentence: hostile },
+        found: pageOne.found.map((part) => ({
+          ...part,
+          word: hostile,
+          sentence: hostile,
+          remedy: [hostile],
+        })),
         did: [hostile, hostile, hostile, hostile],
         notDone: [{ title: hostile, answer: 'No' }],
         next: [hostile],

@@ -16,14 +16,13 @@ export const drawReport = (report: ReportContent): Promise<Uint8Array> => {
     margin: 0,
     autoFirstPage: false,
     pdfVersion: '1.7',
-    subset: 'PDF/UA' as 'PDF/A-1',
     tagged: true,
     lang: report.language === 'en' ? 'en-US' : report.language,
     displayTitle: true,
     fontLayoutCache: true,
     info: {
-      Title: plainName(`Tire-pressure report ${report.reportNumber}, order ${report.orderNumber}`),
-      Author: plainName(report.pageOne.shop.name),
+      Title: printable(`Tire-pressure report ${report.reportNumber}, order ${report.orderNumber}`),
+      Author: printable(report.pageOne.shop.name),
       Creator: 'Bayledger',
       Producer: 'Bayledger',
       CreationDate: new Date(report.composedAt),
@@ -31,6 +30,7 @@ export const drawReport = (report: ReportContent): Promise<Uint8Array> => {
   })
   const bytes = collect(pdf)
   registerFaces(pdf)
+  withEscapedMetadata(pdf)
 
   let page = 0
   const turnTo = (wanted: number): void => {
@@ -90,8 +90,21 @@ const corners = ({ x, y, width, height }: Box): [number, number, number, number]
 const firstPageOf = (item: Item): number | null =>
   item.kind === 'element' ? (item.children.map(firstPageOf).find((page) => page !== null) ?? null) : item.page
 
-/** pdfkit writes names into XML metadata as they are, so characters with a meaning there are left out. */
-const plainName = (text: string): string => printable(text).replace(/[<>&"']/g, ' ')
+/**
+ * pdfkit writes title and author into the XML metadata as they are. By then they are already in the document's own
+ * information, so they are escaped for XML there and only there.
+ */
+const withEscapedMetadata = (pdf: PDFKit.PDFDocument): void => {
+  const inside = pdf as PDFKit.PDFDocument & { endMetadata: () => void }
+  const end = inside.endMetadata
+  inside.endMetadata = () => {
+    for (const key of ['Title', 'Author'] as const) pdf.info[key] = inXml(pdf.info[key] ?? '')
+    end.call(pdf)
+  }
+}
+
+const inXml = (text: string): string =>
+  text.replace(/[<>&"']/g, (character) => `&#${character.codePointAt(0) ?? 0};`)
 
 const collect = (pdf: PDFKit.PDFDocument): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {

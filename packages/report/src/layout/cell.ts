@@ -82,7 +82,8 @@ export const figureMarks = (
     {
       ...number,
       x: x + widthOf(value, style.typeface, style.size),
-      text: ` ${unit}`,
+      // The space after it keeps what follows on the line apart when the text is read back.
+      text: ` ${unit} `,
       size: style.size * unitScale,
     },
   ]

@@ -126,7 +126,10 @@ describe('page one', () => {
     pageOne: {
       ...finishedOrder.pageOne,
       told: { text: { kind: 'words', text: told }, entry: 2 },
-      found: { ...finishedOrder.pageOne.found, sentence: 'A long sentence about the cause. '.repeat(6) },
+      found: finishedOrder.pageOne.found.map((part) => ({
+        ...part,
+        sentence: 'A long sentence about the cause. '.repeat(6),
+      })),
       did: Array.from(
         { length: lines },
         () => 'Something that was done and takes nearly two lines of the column to say.',

@@ -8,15 +8,15 @@ const body: Style = { typeface: 'regular', size: sizes.body }
 const small: Style = { typeface: 'regular', size: 8.5 }
 const strong: Style = { typeface: 'bold', size: sizes.body }
 
-const qrSide = 64
-const qrColumn = 236
-const lineWidth = 126
+const qrSide = 58
+const qrColumn = 244
+const lineWidth = 122
 
 /** Signature lines on the left; on the right how anyone can have the file checked. */
 export const layFoot = (report: ReportContent, top: number): Item[] => [
   ...report.pageOne.signatures.slice(0, 2).flatMap((signature, index) => {
     const x = sheet.left + index * (lineWidth + 16)
-    const y = top + 36
+    const y = top + 28
     return [
       furniture(1, [rule(x, y, x + lineWidth, y, 0.8)]),
       element('P', [
@@ -34,6 +34,17 @@ export const layFoot = (report: ReportContent, top: number): Item[] => [
       ]),
     ]
   }),
+  element('P', [
+    content(
+      1,
+      lineMarks(
+        linesOf(report.pageOne.signing, small, 2 * lineWidth + 16).slice(0, 2),
+        sheet.left,
+        top + 28 + 3 + lineHeight(body) + lineHeight(small),
+        small,
+      ),
+    ),
+  ]),
   ...layCheck(report, sheet.right - qrColumn, top),
 ]
 
@@ -46,7 +57,7 @@ const layCheck = (report: ReportContent, x: number, top: number): Item[] => {
     fill: 'ink',
     stroke: null,
   }
-  const lines = linesOf(`Drop the file at ${report.checkAddress} to have it checked.`, small, width)
+  const lines = linesOf(report.pageOne.check, small, width)
   return [
     element('Figure', [content(1, [code])], {
       alt: `QR code of the address ${report.checkAddress}, where this file can be checked.`,
@@ -54,8 +65,8 @@ const layCheck = (report: ReportContent, x: number, top: number): Item[] => {
     }),
     element('P', [
       content(1, [
-        textMark('Is this report genuine? ', textX, top + 4, strong),
-        ...lineMarks(lines, textX, top + 19, small),
+        textMark('Is this report genuine? ', textX, top + 2, strong),
+        ...lineMarks(lines, textX, top + 15, small),
       ]),
     ]),
   ]

@@ -1,5 +1,4 @@
-import { severities } from '@bayledger/wording/en/severities'
-import type { PageOne } from '../content.ts'
+import type { FoundPart, PageOne } from '../content.ts'
 import { cellWords, figureMarks, layCell, widthOfFigure } from './cell.ts'
 import { entryMark } from './entry-mark.ts'
 import type { Flow } from './flow.ts'
@@ -15,6 +14,9 @@ const proofStyle: Style = { typeface: 'bold', size: 17 }
 
 const rest = 'the whole of it further on'
 
+/** Points between the parts of page one. */
+const partGap = 4
+
 const title = (flow: Flow, words: string): Item => {
   const mark = textMark(words, sheet.left, flow.y, heading)
   flow.y += lineHeight(heading) + 1
@@ -27,32 +29,33 @@ export const layTold = (flow: Flow, { told }: PageOne, width: number, most: numb
   if (told.text.kind === 'gap') {
     const gap = layCell(told.text, width, body)
     items.push(element('P', [content(1, gap.marksAt(sheet.left, flow.y))]))
-    flow.y += gap.height + 6
+    flow.y += gap.height + partGap
     return items
   }
   const lines = cutTo(linesOf(`“${cellWords(told.text)}”`, body, width), most, body, width, rest)
   items.push(element('P', [content(1, lineMarks(lines, sheet.left, flow.y, body))]))
-  flow.y += lines.length * lineHeight(body) + 6
+  flow.y += lines.length * lineHeight(body) + partGap
   return items
 }
 
-/** The cause in one sentence, in its shape, and the one number that proves it. */
-export const layFound = (flow: Flow, { found }: PageOne, width: number, most: number): Item[] => {
-  const items = [title(flow, 'What we found'), ...entryMark(found.entry, 1, flow.y)]
+/** Each thing that was found, in its own shape with its own word: a danger and the light's cause are never one text. */
+export const layFound = (flow: Flow, { found }: PageOne, width: number, most: number): Item[] => [
+  title(flow, 'What we found'),
+  ...found.flatMap((part) => layPart(flow, part, width, most)),
+]
+
+const layPart = (flow: Flow, found: FoundPart, width: number, most: number): Item[] => {
+  const items: Item[] = [...entryMark(found.entry, 1, flow.y)]
   const tone = shapeOf[found.severity] === 'solid-bar' ? 'paper' : 'ink'
   const x = sheet.left + shapeInset
   const inner = width - shapeInset - 4
   const style: Style = { ...strong, size: 10.5, tone }
-  const lines = cutTo(
-    linesOf(`${severities[found.severity]}. ${found.sentence}`, style, inner),
-    most,
-    style,
-    inner,
-    rest,
-  )
+  const lines = cutTo(linesOf(`${found.word}: ${found.sentence}`, style, inner), most, style, inner, rest)
   const sentenceHeight = lines.length * lineHeight(style)
   const proof = found.proof ? layProof(found.proof, inner) : null
-  const height = 4 + sentenceHeight + (proof ? proof.height + 2 : 0) + 3
+  const then = found.remedy.flatMap((text) => linesOf(text, body, inner))
+  const thenHeight = then.length * lineHeight(body)
+  const height = 4 + sentenceHeight + (proof ? proof.height + 2 : 0) + thenHeight + 3
   items.push(
     furniture(1, shapeMarks(found.severity, { x: sheet.left, y: flow.y, width, height })),
     element('P', [content(1, lineMarks(lines, x, flow.y + 3, style))]),
@@ -63,11 +66,15 @@ export const layFound = (flow: Flow, { found }: PageOne, width: number, most: nu
       .map((mark): Mark => (mark.kind === 'text' ? { ...mark, tone } : mark))
     items.push(element('P', [content(1, marks)]))
   }
-  flow.y += height + 6
+  if (then.length > 0)
+    items.push(
+      element('P', [content(1, lineMarks(then, x, flow.y + height - thenHeight - 2, { ...body, tone }))]),
+    )
+  flow.y += height + 4
   return items
 }
 
-const layProof = ({ figure, says }: NonNullable<PageOne['found']['proof']>, width: number) => {
+const layProof = ({ figure, says }: NonNullable<FoundPart['proof']>, width: number) => {
   const figureWidth = widthOfFigure(figure.value, figure.unit, proofStyle) + 8
   const lines = linesOf(says, body, width - figureWidth).slice(0, 2)
   const height = Math.max(lineHeight(proofStyle), lines.length * lineHeight(body))
@@ -90,7 +97,7 @@ export const layNotDone = (flow: Flow, { notDone }: PageOne, width: number, most
   title(flow, 'What you answered No or Later'),
   ...layList(
     flow,
-    notDone.length === 0 ? ['Nothing.'] : notDone.map((line) => `${line.answer}: ${line.title}`),
+    notDone.length === 0 ? ['You refused nothing.'] : notDone.map((line) => `${line.answer}: ${line.title}`),
     width,
     most,
   ),
@@ -121,7 +128,7 @@ const layList = (flow: Flow, texts: readonly string[], width: number, most: numb
     used += lines.length
     flow.y += lines.length * lineHeight(body)
   }
-  flow.y += 6
+  flow.y += partGap
   return [list]
 }
 
@@ -144,6 +151,6 @@ export const layFixed = (flow: Flow, { fixed }: PageOne, width: number): Item[] 
 
 /** Never cut: these lines appear nowhere else. */
 export const layNext = (flow: Flow, { next }: PageOne): Item[] => {
-  flow.y += 6
+  flow.y += partGap
   return [title(flow, 'Do this next'), ...layList(flow, next, sheetWidth, Number.POSITIVE_INFINITY)]
 }

@@ -11,16 +11,19 @@ import { layTable } from './table.ts'
 
 /** How many lines each part may take; a cut part says where the whole of it is. */
 export type LineLimits = {
+  /** Without the drawing, the words take the whole width; the table says all that it shows. */
+  readonly isDrawn: boolean
   readonly told: number
   readonly found: number
   readonly did: number
   readonly notDone: number
 }
 
-const tightest: LineLimits = { told: 2, found: 3, did: 4, notDone: 4 }
+const tightest: LineLimits = { isDrawn: false, told: 2, found: 3, did: 4, notDone: 4 }
 const limits: readonly LineLimits[] = [
-  { told: 5, found: 4, did: 8, notDone: 8 },
-  { told: 3, found: 4, did: 6, notDone: 6 },
+  { isDrawn: true, told: 5, found: 4, did: 8, notDone: 8 },
+  { isDrawn: true, told: 3, found: 4, did: 6, notDone: 6 },
+  { isDrawn: true, told: 2, found: 3, did: 5, notDone: 4 },
   tightest,
 ]
 
@@ -29,7 +32,7 @@ const planWidth = planView.width * planScale
 const columnGap = 14
 const leftWidth = sheetWidth - planWidth - columnGap
 
-const footHeight = 76
+const footHeight = 72
 
 /** The page that a customer reads in a minute; it takes the most generous limits that leave room for its foot. */
 export const layPageOne = (report: ReportContent): Element => {
@@ -45,16 +48,19 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
   const flow: Flow = { page: 1, y: sheet.top }
   const head = [layCanDrive(flow, pageOne), layShop(flow, pageOne), layFacts(flow, pageOne)]
   const top = flow.y + 4
-  const plan = layPlanFigure(1, pageOne.wheels, sheet.right - planWidth, top, planScale)
+  const plan = lines.isDrawn
+    ? [layPlanFigure(1, pageOne.wheels, sheet.right - planWidth, top, planScale)]
+    : []
+  const width = lines.isDrawn ? leftWidth : sheetWidth
   flow.y = top
   const left: Item[] = [
-    ...layTold(flow, pageOne, leftWidth, lines.told),
-    ...layFound(flow, pageOne, leftWidth, lines.found),
-    ...layDid(flow, pageOne, leftWidth, lines.did),
-    ...layNotDone(flow, pageOne, leftWidth, lines.notDone),
-    ...layFixed(flow, pageOne, leftWidth),
+    ...layTold(flow, pageOne, width, lines.told),
+    ...layFound(flow, pageOne, width, lines.found),
+    ...layDid(flow, pageOne, width, lines.did),
+    ...layNotDone(flow, pageOne, width, lines.notDone),
+    ...layFixed(flow, pageOne, width),
   ]
-  flow.y = Math.max(flow.y, top + planView.height * planScale) + 4
+  flow.y = Math.max(flow.y, lines.isDrawn ? top + planView.height * planScale : 0) + 4
   const rest = [layWheelTable(flow, pageOne), ...layNext(flow, pageOne)]
   const bottom = flow.page === 1 ? flow.y : Number.POSITIVE_INFINITY
   return {
@@ -62,9 +68,9 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
     page: element('Sect', [
       ...head.flat(),
       ...left,
-      plan,
+      ...plan,
       ...rest,
-      ...layFoot(report, sheet.bottom - footHeight + 6),
+      ...layFoot(report, sheet.bottom - footHeight + 3),
     ]),
   }
 }
@@ -77,6 +83,9 @@ const wheelColumns: readonly Column[] = [
   { title: 'Sensor before', share: 20 },
   { title: 'Sensor after', share: 20 },
 ]
+
+/** Points over and under a row's text: page one has to hold the whole of it. */
+const tightRows = 1.4
 
 const layWheelTable = (flow: Flow, { wheels }: PageOne): Element => {
   flow.y += 4
@@ -94,5 +103,6 @@ const layWheelTable = (flow: Flow, { wheels }: PageOne): Element => {
         wheel.sensorAfter,
       ],
     })),
+    tightRows,
   )
 }

@@ -8,15 +8,17 @@ import {
   content,
   type Element,
   element,
+  filledBox,
   type Mark,
   outlinedBox,
   rule,
 } from './page-elements.ts'
 import { lineHeight, type Style, textMark } from './paragraph.ts'
-import { shapeMarks } from './severity-shape.ts'
+import { shapeMarks, shapeOf } from './severity-shape.ts'
 
 const label: Style = { typeface: 'bold', size: 10 }
 const small: Style = { typeface: 'regular', size: 8.5 }
+const mark: Style = { typeface: 'bold', size: 9 }
 const value: Style = { typeface: 'regular', size: 10.5 }
 const after: Style = { typeface: 'bold', size: 10.5 }
 
@@ -46,14 +48,17 @@ export const layPlanFigure = (
     'The vehicle from above, nose up.',
     ...wheels.map(
       (wheel) =>
-        `${wheel.name}: before ${cellWords(wheel.before)}, after ${cellWords(wheel.after)}, label ${cellWords(wheel.label)}.`,
+        `${wheel.name}: ${wheel.marked ? `${wheel.marked.word}; ` : ''}before ${cellWords(wheel.before)}, after ${cellWords(wheel.after)}, label ${cellWords(wheel.label)}.`,
     ),
   ].join(' ')
   return element('Figure', [content(page, marks)], { alt, box })
 }
 
 const wheelMarks = (wheel: WheelLine, box: Box): Mark[] => {
-  const inset = wheel.marked ? 8 : 5
+  const { marked } = wheel
+  const isStop = marked !== null && shapeOf[marked.severity] === 'solid-bar'
+  const inset = marked ? 8 : 5
+  const tone = isStop ? 'paper' : 'ink'
   const line = (words: string, cell: Cell, top: number, style: Style): Mark[] => [
     textMark(`${words} `, box.x + inset, top + 1.5, small),
     ...readingMarks(cell, box.x + inset + labelColumn, top, style),
@@ -61,16 +66,26 @@ const wheelMarks = (wheel: WheelLine, box: Box): Mark[] => {
   const top = box.y + 3
   return [
     { kind: 'path', d: boxPath(box), fill: 'paper', stroke: { width: 0.6, dash: null } },
-    ...(wheel.marked === 'cause' ? shapeMarks('cause', box) : []),
-    ...(wheel.marked && wheel.marked !== 'cause'
-      ? [outlinedBox({ x: box.x + 1, y: box.y + 1, width: box.width - 2, height: box.height - 2 }, 2)]
-      : []),
-    textMark(wheel.position, box.x + inset, top, label),
-    textMark(` ${wheel.name} `, box.x + inset + 17, top + 1.2, small),
+    ...(marked ? markMarks(marked, isStop, box) : []),
+    textMark(`${wheel.position} `, box.x + inset, top, { ...label, tone }),
+    // The name yields to the word of the mark: it is in the table on the same page.
+    textMark(marked ? `${marked.word} ` : `${wheel.name} `, box.x + inset + 19, top + (marked ? 0.6 : 1.2), {
+      ...(marked ? mark : small),
+      tone,
+    }),
     ...line('before', wheel.before, top + lineHeight(label) + 1, value),
     ...line('after', wheel.after, top + lineHeight(label) + 17, after),
   ]
 }
+
+/** A stop's cell has a solid bar across its top and a heavy outline; a cause has the rule at its left. */
+const markMarks = ({ severity }: NonNullable<WheelLine['marked']>, isStop: boolean, box: Box): Mark[] =>
+  isStop
+    ? [
+        filledBox({ ...box, height: lineHeight(label) + 4 }),
+        outlinedBox({ x: box.x + 1, y: box.y + 1, width: box.width - 2, height: box.height - 2 }, 2),
+      ]
+    : shapeMarks(severity, box)
 
 const labelColumn = 28
 const gapWords = 'no reading'

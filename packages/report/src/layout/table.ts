@@ -15,19 +15,24 @@ const rowPadding = 2.6
  * A ruled table across the sheet, its first column naming each row. The heading is repeated on every further
  * page, as furniture there, so that a reader hears it once.
  */
-export const layTable = (flow: Flow, columns: readonly Column[], rows: readonly Row[]): Element => {
+export const layTable = (
+  flow: Flow,
+  columns: readonly Column[],
+  rows: readonly Row[],
+  padding = rowPadding,
+): Element => {
   const edges = edgesOf(columns)
   const headings = columns.map(({ title }, index) =>
     layCell({ kind: 'words', text: title }, widthAt(edges, index), head),
   )
-  const headingHeight = Math.max(...headings.map(({ height }) => height)) + 2 * rowPadding
+  const headingHeight = Math.max(...headings.map(({ height }) => height)) + 2 * padding
   const digits = columns.map((_, index) => widestWholePart(rows.map(({ cells }) => cells[index])))
-  const laidRows = rows.map((row) => layRow(row, edges, digits))
+  const laidRows = rows.map((row) => layRow(row, edges, digits, padding))
 
   ensure(flow, headingHeight + (laidRows[0]?.height ?? 0))
   const table = element('Table')
   const headingMarks = (): Mark[][] =>
-    headings.map((heading, index) => [...heading.marksAt(edges[index] ?? 0, flow.y + rowPadding)])
+    headings.map((heading, index) => [...heading.marksAt(edges[index] ?? 0, flow.y + padding)])
   table.children.push(
     element(
       'TR',
@@ -67,22 +72,22 @@ const widthAt = (edges: readonly number[], index: number): number =>
 const widestWholePart = (cells: readonly (Cell | undefined)[]): number =>
   Math.max(0, ...cells.map((cell) => (cell?.kind === 'figure' ? wholePartWidth(cell.value, body) : 0)))
 
-const layRow = (row: Row, edges: readonly number[], digits: readonly number[]) => {
+const layRow = (row: Row, edges: readonly number[], digits: readonly number[], padding: number) => {
   const cells = row.cells.map((cell, index) =>
     layCell(cell, widthAt(edges, index), index === 0 ? head : body, digits[index]),
   )
   return {
-    height: Math.max(...cells.map(({ height }) => height)) + 2 * rowPadding,
+    height: Math.max(...cells.map(({ height }) => height)) + 2 * padding,
     elementAt: (page: number, top: number): Element =>
       element('TR', [
         ...cells.map((cell, index) =>
           element(
             index === 0 ? 'TH' : 'TD',
-            [content(page, cell.marksAt(edges[index] ?? 0, top + rowPadding))],
+            [content(page, cell.marksAt(edges[index] ?? 0, top + padding))],
             index === 0 ? { scope: 'Row' } : {},
           ),
         ),
-        ...entryMark(row.entry, page, top + rowPadding),
+        ...entryMark(row.entry, page, top + padding),
       ]),
   }
 }

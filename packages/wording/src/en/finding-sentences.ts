@@ -164,7 +164,7 @@ export const findingSentences: FindingSentences = {
     one: 'Your car compares its wheels. We set the tires to the label, then tell it that they are right.',
   },
   'reset-only': {
-    one: 'Your car has no sensors in its wheels. It only needs to be told that the tires are right.',
+    one: 'Your car watches its tires by wheel speed. It does not know yet that they are right: its system must be reset.',
   },
   'wheel-speed-fault': {
     one: 'Your car watches its tires through wheel speed, and reports a fault there. That needs a look at the brake system.',

@@ -1,12 +1,21 @@
+import type { SpareHelp } from '@bayledger/ledger/questions/dangers'
+import type { WarmTires } from '@bayledger/ledger/questions/next-steps'
 import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
-import type { NextStepsWording } from '../next-steps.ts'
+import type { Gauging, GaugingReason } from '@bayledger/ledger/questions/verdicts'
+import type { Temperature } from '@bayledger/reckoning/quantity'
+import { capitalized } from '../capitalized.ts'
+import type { Contact, NextStepsWording } from '../next-steps.ts'
+import { telephoneWords } from '../telephone.ts'
+import { wheelList } from '../wheels.ts'
+import { wheels as wheelNames } from './wheels.ts'
 
 /** No digit that was entered is dropped, up to three decimals. */
-const number = (value: number, leastDecimals = 0): string =>
-  value.toLocaleString('en-US', { minimumFractionDigits: leastDecimals, maximumFractionDigits: 3 })
+const number = (value: number): string => value.toLocaleString('en-US', { maximumFractionDigits: 3 })
 
-/** Rounded up to a tenth, so that the gauge never shows more than was said. */
-const upToTenth = (psi: number): number => Math.ceil(psi * 10) / 10
+const tenth = (psi: number): string =>
+  psi.toLocaleString('en-US', { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+
+const degrees = ({ value, unit }: Temperature): string => `${number(value).replace('-', '−')} °${unit}`
 
 const dayWords = (day: string): string =>
   new Intl.DateTimeFormat('en-US', {
@@ -16,19 +25,72 @@ const dayWords = (day: string): string =>
     day: 'numeric',
   }).format(new Date(`${day}T00:00:00.000Z`))
 
+const callUs = ({ telephone }: Contact): string =>
+  telephone === null ? 'call us' : `call us, ${telephoneWords(telephone)}`
+
+const tow = 'Have it towed'
+
+const towOrSpare = (help: SpareHelp): string => {
+  switch (help.spare) {
+    case 'full-size':
+      return `${tow}, or have us fit the spare in its place: full size, ${tenth(help.psi)} psi, no damage seen.`
+    case 'temporary':
+      return `${tow}, or have us fit the temporary spare (${tenth(help.psi)} psi). Obey the limits of speed and distance on its sidewall.`
+    case 'low':
+      return `${tow}. The spare cannot be used as it is: it has ${tenth(help.psi)} psi of ${number(help.label)}.`
+    case 'damaged':
+      return `${tow}. The spare cannot be used: its tire is damaged.`
+    case 'not-checked':
+      return `${tow}. We did not check the spare; do not count on it.`
+    case 'none':
+      return `${tow}. It has no spare.`
+    case 'no-help':
+      return `${tow}. The spare does not help here.`
+  }
+}
+
+const warmTires = ({ wheels, psi, labelPsi, outdoor, coldPsi, tonight, afterADrive }: WarmTires): string => {
+  const cold =
+    coldPsi === null
+      ? ''
+      : ` Cold, expect ${tenth(coldPsi)} psi at ${degrees(outdoor)}${tonight ? `, ${tenth(tonight.psi)} at ${degrees(tonight.low)} tonight` : ''}${afterADrive ? `; after a drive, with their air at ${degrees(afterADrive.air)}, up to ${tenth(afterADrive.psi)}` : ''}.`
+  const names = wheelList(wheelNames, wheels)
+  const of = names === wheelNames.allFour ? 'The' : `${capitalized(names)}: the`
+  return `${of} label says ${number(labelPsi)} and we set ${tenth(psi)}, because the tires were warmer than the ${degrees(outdoor)} outdoors.${cold} Do not let air out of a warm tire.`
+}
+
+const often: Readonly<Record<Gauging['every'], string>> = {
+  trip: 'before every trip',
+  week: 'once a week',
+  month: 'once a month',
+}
+
+const because: Readonly<Record<GaugingReason, string>> = {
+  'tire-low': 'because a tire was left low',
+  'cannot-warn': 'because the warning light cannot be relied on',
+  'safety-left': 'because safety work was not done',
+  'work-left': 'because of work that was not done',
+  'not-gauged': 'because not every tire could be gauged',
+  'not-proven': 'because the repair is not proven yet',
+}
+
 export const nextSteps: NextStepsWording = {
-  'call-before-moving': () => 'Call us before the car is moved; we tell you how it gets home or to us.',
+  'call-before-moving': (_, contact) =>
+    `Before it is moved, ${callUs(contact)}${contact.person === null ? '' : `, or ask for ${contact.person} at the counter`}.`,
+  'tow-or-spare': towOrSpare,
   retorque: ({ miles, at }) => {
     const readings = at
       ? `, at ${number(Math.round(at.from.value))} to ${number(Math.round(at.to.value))} ${at.to.unit}`
       : ''
     return `In ${number(miles.from)} to ${number(miles.to)} miles${readings}: come back for a free check of the wheel torque, no appointment.`
   },
-  'report-the-light': () =>
-    `Tell us what the warning light does on the next ${proofDriveMinutes} minutes of driving.`,
-  'warm-tires': ({ overPsi }) =>
-    `The tires may read up to ${number(upToTenth(overPsi), 1)} psi over the label while warm. That is on purpose; do not let air out.`,
-  'check-pressures': ({ every }) =>
-    `Check all pressures once a ${every} with cold tires, against the door label.`,
+  'report-the-light': (_, contact) =>
+    `Drive ${proofDriveMinutes} minutes to be sure. If the warning light is on then, gauge the tires and ${callUs(contact)}.`,
+  'if-light-returns': (_, contact) => `If the light comes back, gauge all tires cold and ${callUs(contact)}.`,
+  'warm-tires': warmTires,
+  'set-again-cold': ({ wheels, psi, coldPsi }) =>
+    `${capitalized(wheelList(wheelNames, wheels))}: set to the limit, ${tenth(psi)} psi${coldPsi === null ? '' : `, which is ${tenth(coldPsi)} cold`}. Have it set again cold.`,
+  'check-pressures': ({ every, why, firstBy }) =>
+    `Check all pressures with a gauge ${often[every]}, first by ${dayWords(firstBy)}${why === null ? '' : `, ${because[why]}`}: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.`,
   'deferred-work': ({ day }) => `What you answered with Later comes up again on ${dayWords(day)}.`,
 }

@@ -3,7 +3,7 @@ import type { FixedVerdict } from '@bayledger/ledger/questions/verdicts'
 import type { VerdictsWording } from '../verdicts.ts'
 import { wheels } from './wheels.ts'
 
-const off = (minutes: number): string => `the light stayed off for ${minutes} minutes`
+const off = (minutes: number): string => `the light was off at the end of ${minutes} minutes of driving`
 
 const failures = {
   'light-on-drive': 'the warning light did not stay off on the proof drive',
@@ -11,6 +11,7 @@ const failures = {
   'lamp-dark': 'the warning light does not come on at the lamp check',
   'relearn-refused': 'the vehicle did not accept its sensors',
   'nothing-authorized': 'the cause is found and no work on it was authorized',
+  'danger-left': 'what makes it unsafe was not repaired',
 } as const
 
 const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): string => {
@@ -31,7 +32,7 @@ const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven'
     case 'not-driven-enough':
       return verdict.minutes > 0
         ? `driven ${verdict.minutes} of the ${proofDriveMinutes} minutes that a warning may take`
-        : `not driven yet; a warning may take ${proofDriveMinutes} minutes to come`
+        : `drive ${proofDriveMinutes} minutes to be sure; a warning may take that long to come`
     case 'no-findings':
       return 'no findings were issued'
     case 'nothing-found':
@@ -45,6 +46,7 @@ export const verdicts: VerdictsWording = {
   drive: {
     'drive-normally': 'Yes, drive normally.',
     'check-weekly': 'Yes, but check pressures weekly.',
+    'check-each-trip': 'Yes, but check pressures before every trip.',
     'do-not-drive': 'No. Please do not drive it. Call us.',
   },
   fixed: { proven: 'Proven', 'not-yet-proven': 'Not yet proven', 'not-fixed': 'Not fixed' },

@@ -3,7 +3,7 @@ import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, type FoldableOf, recorded } from '../../fold/foldable.ts'
 import { closedByAny, reopen } from '../../fold/reopen.ts'
-import type { OrderState, TorqueSeal, WheelWork } from '../../state.ts'
+import type { OrderState, OvertakenRound, TorqueSeal, WheelWork } from '../../state.ts'
 import type { torqueKinds } from './kinds.ts'
 
 /**
@@ -16,8 +16,7 @@ const applyRound = (state: OrderState, entry: FoldableOf<'studs.torqued'>): Orde
   const moved = round === 'again' && seal.moved.length > 0
   const from = moved ? 'full' : round
   const overtaken = overtake(state, seal, from)
-  if (moved)
-    return changeWheel(overtaken, seal.wheel, (work) => ({ ...work, overtaken: [...work.overtaken, seal] }))
+  if (moved) return withOvertaken(overtaken, { ...seal, round })
   const sealed = changeWheel(overtaken, seal.wheel, (work) => ({
     ...work,
     rounds: { ...work.rounds, [round]: seal },
@@ -29,13 +28,16 @@ const applyRound = (state: OrderState, entry: FoldableOf<'studs.torqued'>): Orde
 const applyCheck = (state: OrderState, entry: FoldableOf<'torque.checked'>): OrderState => {
   const { stepKey, ...payload } = entry.payload
   const seal = recorded(payload, entry)
-  if (seal.moved.length > 0) return overtake(state, seal, 'full')
+  if (seal.moved.length > 0) return withOvertaken(overtake(state, seal, 'full'), { ...seal, round: 'check' })
   return closeStep(
     changeWheel(state, seal.wheel, (work) => ({ ...work, checked: seal })),
     stepKey,
     entry,
   )
 }
+
+const withOvertaken = (state: OrderState, seal: OvertakenRound): OrderState =>
+  changeWheel(state, seal.wheel, (work) => ({ ...work, overtaken: [...work.overtaken, seal] }))
 
 /** Sets aside the rounds of a wheel from one round on, with its second check, and opens their steps again. */
 const overtake = (state: OrderState, { wheel }: TorqueSeal, from: TorqueRound): OrderState => {
@@ -57,16 +59,29 @@ const withoutRounds = (work: WheelWork, stale: readonly TorqueRound[]): WheelWor
   ),
   overtaken: [
     ...work.overtaken,
-    ...stale.flatMap((round) => {
-      const seal = work.rounds[round]
-      return seal ? [seal] : []
-    }),
+    ...validRounds(work).filter(({ round }) => round === 'check' || stale.includes(round)),
   ],
   checked: null,
 })
 
+/** The rounds that count, in the order of the work, the second person's check last. */
+const validRounds = ({ rounds, checked }: WheelWork): OvertakenRound[] => [
+  ...torqueRounds.flatMap((round) => {
+    const seal = rounds[round]
+    return seal ? [{ ...seal, round }] : []
+  }),
+  ...(checked ? [{ ...checked, round: 'check' as const }] : []),
+]
+
 /** A wheel that comes off or goes on needs every torque round again: the earlier rounds belong to another fitting. */
-export const freshFitting = { rounds: {}, overtaken: [], checked: null } as const
+export const freshFitting = (
+  work: WheelWork,
+): Pick<WheelWork, 'rounds' | 'overtaken' | 'earlierFittings' | 'checked'> => ({
+  rounds: {},
+  overtaken: [],
+  earlierFittings: [...work.earlierFittings, ...work.overtaken, ...validRounds(work)],
+  checked: null,
+})
 
 export const torqueSteps = closedByAny('studs.torqued', 'torque.checked')
 

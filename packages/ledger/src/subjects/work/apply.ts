@@ -30,7 +30,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
     const { wheel, remark, stepKey } = entry.payload
     const off = changeWheel(state, wheel, (work) => ({
       ...work,
-      ...freshFitting,
+      ...freshFitting(work),
       removed: recorded({ remark }, entry),
       mounted: null,
     }))
@@ -41,7 +41,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
     const { wheel, cameFrom, stepKey } = entry.payload
     const mounted = changeWheel(state, wheel, (work) => ({
       ...work,
-      ...freshFitting,
+      ...freshFitting(work),
       mounted: recorded({ cameFrom }, entry),
     }))
     return closeStep(reopen(mounted, wheel, torqueSteps), stepKey, entry)

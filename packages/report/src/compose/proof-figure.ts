@@ -1,0 +1,27 @@
+import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { english } from '@bayledger/wording/en/english'
+import { fieldWords } from '@bayledger/wording/fields'
+import { reasonWords } from '@bayledger/wording/reasons'
+import type { FoundPart } from '../content.ts'
+import { number, sentence } from './figures.ts'
+
+/** The number among a finding's reasons that says most, with what it says: of several gauge readings the lowest. */
+export const proofOfFinding = ({ because }: Finding): FoundPart['proof'] => {
+  const numbers = because.flatMap((reason) =>
+    typeof reason.value === 'number' ? [{ reason, value: reason.value }] : [],
+  )
+  const gauged = numbers.filter(({ reason }) => /^wheels\.\w+\.gauge$/.test(reason.field))
+  const [lowest] = gauged.toSorted((one, other) => one.value - other.value)
+  const shown = gauged.length > 1 && numbers[0] === gauged[0] ? lowest : numbers[0]
+  if (!shown) return null
+  const { reason, value } = shown
+  const which = shown === lowest && gauged.length > 1 ? `, the lowest of ${gauged.length}` : ''
+  return {
+    figure: { kind: 'figure', value: number(value, reason.unit ?? ''), unit: unitWords(reason) },
+    says: sentence(`${fieldWords(english, reason.field)}${which}: ${reasonWords(english, reason)}`),
+  }
+}
+
+/** A reason's unit as it is printed. */
+export const unitWords = ({ unit }: Reason): string =>
+  unit === 'F' || unit === 'C' ? `°${unit}` : (unit ?? '')
