@@ -150,7 +150,7 @@ describe('the findings of a report', () => {
       ],
     ])
     expect(found[0]?.remedy).toEqual([
-      'What removes it: renew the valve stem, left front. No price was given; we price it when you ask.',
+      'What removes it: a repair. No price was given; we price it when you ask.',
     ])
     expect(found[1]?.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
   })
