@@ -79,7 +79,7 @@ const vehicleOf = (random: Random, story: Story): TrueVehicle => {
     sheet,
     lastSet: {
       ...lastSet,
-      temperatureKnown: random.chance(0.6),
+      temperatureKnown: story.lastSetKnown === true || random.chance(0.6),
       altitudeKnown: story.descent === true ? random.chance(0.8) : random.chance(0.3),
     },
     here,
@@ -148,7 +148,7 @@ const leakingOf = (random: Random, { leaking }: Story): readonly Corner[] =>
 const seepageShare = (random: Random, { seepage, farDown, cold, truck }: Story): number => {
   if (farDown === true) return random.between(0.55, 0.8)
   if (seepage === true) return random.between(0.14, 0.2)
-  if (cold === true && truck !== true) return random.between(0, 0.1)
+  if (cold === true && truck !== true) return random.between(0, 0.06)
   return random.between(0, 0.02)
 }
 
@@ -198,12 +198,12 @@ const warmth = (
     airTemperature: eachCorner((corner) => usual() + (isDragging(corner) ? brake * heatInTire : 0)),
     rimHotter: eachCorner((corner) => {
       if (isDragging(corner)) return brake * (1 - heatInTire)
-      return arrival === 'driven' ? random.between(0, 6) : 0
+      return arrival === 'driven' ? random.between(0, 3) : 0
     }),
   }
 }
 
-/** An earlier visit, before a leak began; an ordinary tire has since lost 1 to 2 psi a month (trade-wide figure, from memory). */
+/** An earlier visit, before a leak began; an ordinary tire has since lost about 1 psi a month (common practice, no source). */
 const earlierVisit = (
   random: Random,
   story: Story,
@@ -212,7 +212,7 @@ const earlierVisit = (
 ): TrueVehicle['earlier'] => {
   const daysAgo = Math.round(random.between(3, 30))
   const place = { fahrenheit: here.fahrenheit + random.between(-10, 25), meters: here.meters }
-  const seeped = story.overfilled === undefined ? (daysAgo / 30) * random.between(1, 1.8) : 0
+  const seeped = story.overfilled === undefined ? (daysAgo / 30) * random.between(0.5, 1.3) : 0
   const before = eachCorner((corner) => airOf(gaugeOf(filled[corner], place) + seeped, place))
   return story.farDown === true ? null : { daysAgo, place, air: before }
 }

@@ -9,7 +9,7 @@ import { type Corner, corners, type TrueVehicle } from './vehicle.test-support.t
 export type Expectation = {
   /** One of these explains the light; none: there is no light to explain. */
   readonly primary: readonly FindingCode[]
-  /** Each of these is found, by one of its codes, on exactly these wheels (anywhere, where no wheels are given). */
+  /** Each of these is found, by one or more of its codes, on exactly these wheels (anywhere, where no wheels are given). */
   readonly names: readonly Named[]
   /** What each wheel's true state asks for. */
   readonly asks: ReadonlyMap<Corner, ReadonlySet<Offer>>
@@ -18,8 +18,14 @@ export type Expectation = {
 
 export type Named = { readonly codes: readonly FindingCode[]; readonly wheels: readonly Corner[] }
 
-/** From this lack on, in psi, setting a tire is asked for; a good shop sets it anyway. */
-const worthSetting = 1
+/**
+ * From this lack on, in psi, setting a tire is asked for: 2 psi is worth a word, and a gauge may be wrong by 1 psi, or 2 %
+ * above 50.
+ */
+const worthSetting = (label: number): number => 2 - Math.max(1, label / 50)
+
+/** Beside a tire that leaks, what the others lack may be told tire by tire, as long as no leak is seen in it. */
+const toldAlone = ['under-placard', 'warm-tire-hides-low'] as const
 
 /** A lack common to several tires that no error of instruments hides, in psi. */
 const plainlyLow = 3.5
@@ -68,7 +74,8 @@ const commonlyLow = (vehicle: TrueVehicle, tires: readonly TireTruth[]): Named[]
   const apart = [...leaking, ...overfilled, ...dragging]
   const together = tires.filter(({ corner }) => !apart.includes(corner))
   if (together.length < 3 || together.some(({ deficit }) => deficit < plainlyLow)) return []
-  return [{ codes: commonCodes(vehicle, together), wheels: together.map(({ corner }) => corner) }]
+  const codes: FindingCode[] = [...commonCodes(vehicle, together), ...(leaking.length > 0 ? toldAlone : [])]
+  return [{ codes, wheels: together.map(({ corner }) => corner) }]
 }
 
 const commonCodes = (vehicle: TrueVehicle, together: readonly TireTruth[]): readonly FindingCode[] => {
@@ -84,9 +91,13 @@ const commonCodes = (vehicle: TrueVehicle, together: readonly TireTruth[]): read
   return share < 0.45 ? ['weather-and-seepage'] : ['cold-weather', 'weather-and-seepage']
 }
 
-const askedBy = (vehicle: TrueVehicle, { corner, deficit }: TireTruth, allRanLow: boolean): Set<Offer> => {
+const askedBy = (
+  vehicle: TrueVehicle,
+  { corner, label, deficit }: TireTruth,
+  allRanLow: boolean,
+): Set<Offer> => {
   const { leaking, overfilled, dead, dragging } = vehicle
-  const isOff = Math.abs(deficit) >= worthSetting || overfilled.includes(corner)
+  const isOff = Math.abs(deficit) >= worthSetting(label) || overfilled.includes(corner)
   return new Set<Offer>([
     ...(leaking.includes(corner) || allRanLow ? (['leak-find', 'pressure-set'] as const) : []),
     ...(isOff ? (['pressure-set'] as const) : []),

@@ -13,8 +13,10 @@ export const scoreOf = (
   expected: Expectation,
   { primary, findings }: { readonly primary: FindingCode | null; readonly findings: readonly Finding[] },
 ): Score => {
-  const isFound = ({ codes, wheels }: Named): boolean =>
-    findings.some((finding) => codes.includes(finding.code) && sameWheels(finding.wheels, wheels))
+  const isFound = ({ codes, wheels }: Named): boolean => {
+    const found = findings.filter(({ code }) => codes.includes(code))
+    return found.length > 0 && sameWheels(new Set(found.flatMap((finding) => finding.wheels)), wheels)
+  }
   const missedStops = expected.stops
     .filter(({ codes, wheels }) => !wheels.every((wheel) => stoppedAt(findings, codes, wheel)))
     .map(inWords)
@@ -38,8 +40,8 @@ const inWords = ({ codes, wheels }: Named): string => `${codes.join('/')}@${whee
 
 const isVerdict = ({ kind }: Finding): boolean => kind === 'stop' || kind === 'cause' || kind === 'also'
 
-const sameWheels = (found: readonly string[], wanted: readonly string[]): boolean =>
-  wanted.length === 0 || (found.length === wanted.length && wanted.every((wheel) => found.includes(wheel)))
+const sameWheels = (found: ReadonlySet<string>, wanted: readonly string[]): boolean =>
+  wanted.length === 0 || (found.size === wanted.length && wanted.every((wheel) => found.has(wheel)))
 
 const stoppedAt = (findings: readonly Finding[], codes: readonly FindingCode[], wheel: string): boolean =>
   findings.some(

@@ -20,6 +20,8 @@ export type Story = {
   readonly dragging?: true
   /** How many tires somebody filled far over the label. */
   readonly overfilled?: 2 | 3 | 4
+  /** Somebody remembers how warm it was when the tires were set; else that is as it comes. */
+  readonly lastSetKnown?: true
   /** Whether the light must be on or off; else it is as it comes. */
   readonly light?: 'on' | 'off'
 }
@@ -68,7 +70,8 @@ export const harderStories: readonly Story[] = [
   { name: 'two leaks', leaking: 2, light: 'on' },
   { name: 'two leaks of one axle', leaking: 'axle', light: 'on' },
   { name: 'two leaks, warm bay', arrival: 'indoor-warmed', leaking: 2, light: 'on' },
-  { name: 'two leaks and cold', leaking: 2, cold: true, light: 'on' },
+  // Two that are cold beside two that leak: without the temperature at which they were set nobody can tell them apart.
+  { name: 'two leaks and cold', leaking: 2, cold: true, lastSetKnown: true, light: 'on' },
   { name: 'all four far down', farDown: true, light: 'on' },
   { name: 'overfilled', overfilled: 4, light: 'off' },
   { name: 'two overfilled', overfilled: 2, light: 'off' },

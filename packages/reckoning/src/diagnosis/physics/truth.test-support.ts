@@ -12,8 +12,8 @@ export type TireTruth = {
   readonly deficit: number
   /** As it is gauged, warm or cold. */
   readonly now: number
-  /** At the temperature and height at which it was set. */
-  readonly asSet: number
+  /** At the temperature at which it was set; at 68 °F too, from which the trade reckons where nobody remembers. */
+  readonly asSet: readonly number[]
 }
 
 export const tireTruth = (vehicle: TrueVehicle, corner: Corner): TireTruth => {
@@ -27,7 +27,9 @@ export const tireTruth = (vehicle: TrueVehicle, corner: Corner): TireTruth => {
     cold,
     deficit: label - cold,
     now: gaugeOf(air[corner], { ...here, fahrenheit: airTemperature[corner] }),
-    asSet: gaugeOf(air[corner], { fahrenheit: lastSet.fahrenheit, meters: here.meters }),
+    asSet: [lastSet.fahrenheit, ...(lastSet.temperatureKnown ? [] : [68])].map((fahrenheit) =>
+      gaugeOf(air[corner], { fahrenheit, meters: here.meters }),
+    ),
   }
 }
 
@@ -39,12 +41,15 @@ export const tireTruths = (vehicle: TrueVehicle): TireTruth[] =>
  * polyester, at or under 80 % of what it was set to. `unsure`: nearer to such a limit than instruments tell.
  */
 export const runLow = ({ sheet }: TrueVehicle, { label, now, asSet }: TireTruth): boolean | 'unsure' => {
-  const limits = [
-    { over: now - Math.max(label / 2, 15), unsure: 1.5 * Math.max(1, label / 50) },
-    ...(sheet.loadClass.startsWith('LT') && sheet.casing !== 'polyester'
-      ? [{ over: asSet - 0.8 * label, unsure: 0.06 * label }]
-      : []),
-  ]
-  if (limits.some(({ over, unsure }) => over < -unsure)) return true
-  return limits.some(({ over, unsure }) => over <= unsure) ? 'unsure' : false
+  const half = sideOf(now, Math.max(label / 2, 15), 1.5 * Math.max(1, label / 50))
+  const isSteel = sheet.loadClass.startsWith('LT') && sheet.casing !== 'polyester'
+  const sides = isSteel ? asSet.map((psi) => sideOf(psi, 0.8 * label, 0.06 * label)) : ['over' as const]
+  if (half === 'under' || sides.every((side) => side === 'under')) return true
+  return half === 'over' && sides.every((side) => side === 'over') ? false : 'unsure'
+}
+
+/** On which side of a limit a pressure is; near it no instrument tells. */
+const sideOf = (psi: number, limit: number, near: number): 'over' | 'under' | 'unsure' => {
+  if (psi <= limit - near) return 'under'
+  return psi > limit + near ? 'over' : 'unsure'
 }
