@@ -105,7 +105,7 @@ describe('T-2601, the cold morning', () => {
       history: null,
       secondPersonRequired: true,
       idsOnOtherVehicles: new Set<string>(),
-      heldBackParts: new Map<string, string>(),
+      stock: new Map(),
       money: new Map<string, string>(),
     })
     const seal: DraftOfKind<'report.sealed'> = {

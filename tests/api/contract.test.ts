@@ -169,6 +169,7 @@ describe('who may call what', () => {
         "staff: GET /api/settings",
         "staff: GET /api/sheets",
         "staff: GET /api/sheets/:sheetId",
+        "staff: GET /api/stock",
         "staff: GET /api/vehicles",
         "staff: GET /api/vehicles/:vehicleId",
         "staff: POST /api/diagnoses",

@@ -20,6 +20,7 @@ import {
 } from './support/desk.ts'
 import { customer, plate, wheels } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
+import { handOf } from './support/touch.ts'
 
 const words = 'The tire light flashes for about a minute, then it stays on.'
 
@@ -46,7 +47,13 @@ describe('the whole job, from the complaint to the sealed report', () => {
     await enroll(bay, code)
     await signIn(bay, ines)
     await button(bay, `Take it: ${plate}`).click()
+    const hand = await handOf(bay)
+    const before = hand.touches()
     await checkArrival(bay, wheels, '27')
+    expect(
+      hand.touches() - before,
+      'touches of the arrival, five wheels and their tires',
+    ).toBeLessThanOrEqual(70)
     await shows(bay, /readings say/)
     expect(await bay.locator('body').textContent()).toMatch(/right rear/)
     await button(bay, 'I agree: confirm the findings').click()
@@ -138,7 +145,9 @@ describe('the whole job, from the complaint to the sealed report', () => {
         rowsOf(wheel).some((row) => row.includes(`${work.closingSensor} psi`) && row.includes('55 °F')),
         `${wheel} as left`,
       ).toBe(true)
-      expect(rowsOf(wheel).some((row) => row.includes('27 °F') && row.includes('MHz'))).toBe(wheel !== 'RR')
+      const { sensor } = wheels[wheel]
+      if (sensor !== null)
+        expect(rowsOf(wheel).some((row) => row.includes('27 °F') && row.includes(sensor))).toBe(true)
     }
     expect(text).toMatch(/Outdoors 27 °F/)
     expect(rowsOf('RR').some((row) => row.includes('silent, 3 tries'))).toBe(true)

@@ -12,7 +12,7 @@ import { getEntriesAfter, getOrder, listFloor } from './orders.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
 import { getSession, listShops, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
-import { getSettings, listInstruments } from './settings.ts'
+import { getSettings, listInstruments, listStock } from './settings.ts'
 import { createSheet, createSheetVersion, getSheet, listSheets } from './sheets.ts'
 import { listStaff, proveSecondPerson } from './staff.ts'
 import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
@@ -49,6 +49,7 @@ export const contract = [
   getSheet,
   createSheetVersion,
   listInstruments,
+  listStock,
   getSettings,
   computeDiagnosis,
   compareWithTodaysRules,

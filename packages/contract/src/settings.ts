@@ -38,6 +38,30 @@ export const listInstruments = endpoint({
   problems: [],
 })
 
+/** A line of a place's stock list; `words` are the shop's own. No prices: whoever draws parts needs none. */
+export const StockPart = z.strictObject({
+  partNumber: z.string(),
+  locationId: Id,
+  kind: z.enum(['sensor', 'kit', 'repair-unit']),
+  words: z.string(),
+  frequenciesMHz: z.array(z.number()),
+  stem: z.nullable(z.enum(['snap-in', 'clamp-in'])),
+  madeMonth: z.nullable(z.string()),
+  heldBack: z.nullable(z.string()),
+  onHand: z.int(),
+})
+export type StockPart = z.infer<typeof StockPart>
+
+export const listStock = endpoint({
+  operationId: 'listStock',
+  summary: 'The stock lists of all places: what each part is, and how many are there.',
+  method: 'GET',
+  path: '/api/stock',
+  access: { who: 'staff' },
+  replies: { 200: z.strictObject({ parts: z.array(StockPart) }) },
+  problems: [],
+})
+
 export const Location = z.strictObject({
   locationId: Id,
   name: z.string(),

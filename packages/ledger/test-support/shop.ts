@@ -67,7 +67,7 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   history: null,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
-  heldBackParts: new Map(),
+  stock: new Map(),
   money: keptMoney,
   ...change,
 })

@@ -19,6 +19,7 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
   'warning-light': [{}],
   gauge: [{}],
   sensor: [{}],
+  tire: [{}],
   'control-module': [{}],
   'wheel-off': [{}],
   'wheel-untorqued': [{}],

@@ -186,7 +186,7 @@ const factsAt = (
   history: nothingOnRecord,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
-  heldBackParts: new Map(),
+  stock: new Map(),
   money,
 })
 

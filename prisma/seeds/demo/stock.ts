@@ -6,6 +6,8 @@ export type PartFamily = {
   readonly kind: 'sensor' | 'kit' | 'repair-unit'
   readonly words: string
   readonly frequencyMHz: number | null
+  /** A dual part's second frequency. */
+  readonly alsoMHz: number | null
   readonly stem: 'snap-in' | 'clamp-in' | null
   readonly priceCode: string
   readonly madeMonth: string | null
@@ -33,7 +35,7 @@ const sensor = (
   priceCode: string,
   madeMonth: string | null,
   blocked: string | null = null,
-): PartFamily => ({ kind: 'sensor', words, frequencyMHz, stem, priceCode, madeMonth, blocked })
+): PartFamily => ({ kind: 'sensor', words, frequencyMHz, alsoMHz: null, stem, priceCode, madeMonth, blocked })
 
 const supply = (
   kind: 'kit' | 'repair-unit',
@@ -44,6 +46,7 @@ const supply = (
   kind,
   words,
   frequencyMHz: null,
+  alsoMHz: null,
   stem,
   priceCode,
   madeMonth: null,
@@ -91,17 +94,16 @@ export const stock = (calendar: DemoCalendar): readonly DemoStockItem[] => [
       'Programmed for a Vantrell Linnet 2019: wipe it before it counts as blank.',
     ),
   ),
-  item(
-    'TS-DUAL-C',
-    4,
-    sensor(
+  item('TS-DUAL-C', 4, {
+    ...sensor(
       'Sensor 315 or 433.92 MHz, clamp-in, programmable',
       315,
       'clamp-in',
       'sensor.clamp-in',
       calendar.inMonth('2025-10'),
     ),
-  ),
+    alsoMHz: 433.92,
+  }),
   item('TS-2400-C', 0, sensor('Sensor 2.4 GHz, clamp-in', 2_400, 'clamp-in', 'sensor.two-point-four', null)),
   item('TK-C', 22, supply('kit', 'Service kit, clamp-in', 'clamp-in', 'kit.clamp-in')),
   item('TK-S', 31, supply('kit', 'Service kit, snap-in', 'snap-in', 'kit.snap-in')),

@@ -40,7 +40,7 @@ export const signIn = async (page: Page, person: Person): Promise<void> => {
 /** What a technician read at one wheel; `null` for a sensor that stayed silent. */
 export type WheelAsRead = { readonly gauge: string; readonly sensor: string | null; readonly id: string }
 
-const names = { LF: 'left front', RF: 'right front', RR: 'right rear', LR: 'left rear' } as const
+export const names = { LF: 'left front', RF: 'right front', RR: 'right rear', LR: 'left rear' } as const
 export type Wheels = Readonly<Record<keyof typeof names, WheelAsRead>> & {
   readonly SP: { readonly gauge: string }
 }
@@ -55,7 +55,7 @@ export const checkArrival = async (page: Page, wheels: Wheels, temperature: stri
   await shows(page, 'Watch the warning light')
   await tap(button(page, /^Lights at key-on/))
   await tap(button(page, /^Flashes, then solid/))
-  await tap(button(page, 'Record the light'))
+  await readModule(page, wheels)
   await shows(page, /Which gauge/)
   await tap(button(page, /GA-1/))
   for (const [wheel, name] of Object.entries(names))
@@ -63,48 +63,48 @@ export const checkArrival = async (page: Page, wheels: Wheels, temperature: stri
   await gauge(page, 'spare', wheels.SP.gauge)
   for (const [wheel, name] of Object.entries(names))
     await ask(page, name, wheels[wheel as keyof typeof names])
-  await readModule(page, wheels)
+  for (const name of [...Object.values(names), 'spare']) await look(page, name)
 }
 
+/** The last decimal records it. */
 const gauge = async (page: Page, name: string, figure: string): Promise<void> => {
   await shows(page, `Gauge the ${name} tire`)
   await type(page, figure)
-  await tap(button(page, /^Record/))
 }
 
 const ask = async (page: Page, name: string, { sensor, id }: WheelAsRead): Promise<void> => {
   await shows(page, `Ask the ${name} sensor`)
   if (sensor === null) {
     await tap(button(page, /^Silent/))
-    for (let tries = 0; tries < 3; tries += 1) await tap(button(page, '1 more'))
-    await tap(button(page, /^Record/))
+    await tap(button(page, '3×', true))
     return
   }
-  await tap(button(page, /^Answers/))
+  await tap(button(page, new RegExp(`same as stored.*${id.slice(-4)}`)))
+  await tap(button(page, /^27 °F/))
   await type(page, sensor)
-  await tap(button(page, /^Next/))
-  await type(page, '27')
-  await tap(button(page, /^Next/))
-  await page.getByRole('textbox', { name: 'Sensor ID' }).fill(id)
-  await tap(button(page, /^Next/))
-  await tap(button(page, 'Good'))
-  await tap(button(page, /^Record/))
 }
 
+/** Nothing wrong with any tire of this vehicle; the tread is seven thirty-seconds. */
+const look = async (page: Page, name: string): Promise<void> => {
+  await shows(page, `Look at the ${name} tire`)
+  await tap(button(page, /^All sound/))
+  await tap(button(page, '7', true))
+}
+
+/** The reader's list is scanned or pasted at once. */
 const readModule = async (page: Page, wheels: Wheels): Promise<void> => {
   await shows(page, 'Read what the vehicle stored')
   await tap(button(page, /^Can be read/))
-  await tap(button(page, /^With letters/))
-  for (const wheel of ['LF', 'RF', 'RR', 'LR'] as const) {
-    if (wheels[wheel].sensor !== null) {
-      await tap(button(page, /same as heard/))
-      continue
-    }
-    await page.getByRole('textbox', { name: `Stored for ${wheel}` }).fill(wheels[wheel].id)
-    await tap(button(page, /^Next/))
-  }
+  await paste(page, (['LF', 'RF', 'RR', 'LR'] as const).map((wheel) => wheels[wheel].id).join('\n'))
   await tap(button(page, /^No signal/))
   await tap(button(page, /^Next/))
   await tap(button(page, 'RR', true))
   await tap(button(page, 'Record what is stored'))
+}
+
+/** Pastes by the pad's own button, as after "copy" in the reader's program. */
+export const paste = async (page: Page, text: string): Promise<void> => {
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write'])
+  await page.evaluate((copied) => navigator.clipboard.writeText(copied), text)
+  await tap(button(page, 'Paste', true))
 }

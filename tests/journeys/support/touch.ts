@@ -27,7 +27,7 @@ export const handOf = (page: Page): Promise<Hand> => {
 const makeHand = (session: CDPSession): Hand => {
   const fingers = new Map<number, Point>()
   let touches = 0
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd') =>
+  const send = (type: 'touchStart' | 'touchMove') =>
     session.send('Input.dispatchTouchEvent', {
       type,
       touchPoints: [...fingers].map(([id, point]) => ({ id, ...point })),
@@ -43,8 +43,11 @@ const makeHand = (session: CDPSession): Hand => {
       await send('touchMove')
     },
     up: async (finger = 1) => {
+      const left = fingers.get(finger)
       fingers.delete(finger)
-      await send('touchEnd')
+      // While others stay, the browser is told which finger leaves; the last one needs no name.
+      const touchPoints = fingers.size > 0 && left ? [{ id: finger, ...left }] : []
+      await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints })
     },
     tap: async (target) => {
       await hand.down(await centerOf(target))

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { ageMinutes, clockTime, clockTimeOrDay, day, minutes, money } from './format.ts'
+import { ageMinutes, clockTime, clockTimeOrDay, day, minutes, money, pressureText } from './format.ts'
 
 const shop = { timeZone: 'America/Chicago' }
 const now = '2026-01-12T17:40:00.000Z'
@@ -35,5 +35,17 @@ describe('money', () => {
       '$1,234,567.89',
       '−$12.00',
     ])
+  })
+})
+
+describe('pressures in a column', () => {
+  it.each([
+    [33, 'psi', '33.0'],
+    [33.5, 'psi', '33.5'],
+    [27.97, 'psi', '28.0'],
+    [241.3, 'kPa', '241'],
+    [2.4, 'bar', '2.40'],
+  ] as const)('%d %s is shown as %s', (value, unit, text) => {
+    expect(pressureText({ value, unit })).toBe(text)
   })
 })

@@ -1,3 +1,4 @@
+import type { Pressure } from '@bayledger/reckoning/quantity'
 /** Words for times and money. The time zone is the shop's, never the reader's device. */
 export type Clock = { timeZone: string }
 
@@ -44,3 +45,9 @@ function dayOf(instant: string, { timeZone }: Clock): string {
     new Date(instant),
   )
 }
+
+/** How many decimals each unit of pressure is shown with, so that figures in a column are alike. */
+const pressureDecimals: Readonly<Record<Pressure['unit'], number>> = { psi: 1, kPa: 0, bar: 2 }
+
+/** "33.0" for 33 psi: a pressure's figure, without its unit. */
+export const pressureText = ({ value, unit }: Pressure): string => value.toFixed(pressureDecimals[unit])

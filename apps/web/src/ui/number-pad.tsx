@@ -1,6 +1,6 @@
 import { type ReactNode, useId } from 'react'
 import { FieldNotes, noteAttributes } from './field-parts.tsx'
-import { nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
+import { isFull, nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
 import { PressKey } from './press-key.tsx'
 import './number-pad.css'
 
@@ -9,7 +9,8 @@ type NumberPadProps = {
   unit: string
   /** The text typed so far. It lives with the caller, so that a half-typed figure outlasts a change of person. */
   text: string
-  onText: (text: string) => void
+  /** `isFull`: a key of the pad typed the last decimal there is. */
+  onText: (text: string, isFull: boolean) => void
   limits?: PadLimits
   /** How far "more" and "less" move the figure; `null` for no such keys. */
   step?: number | null
@@ -45,7 +46,10 @@ export function NumberPad({
       key={padKey}
       look={padKey === 'clear' ? 'small' : 'usual'}
       name={name}
-      onPress={() => onText(press(text, padKey, limits))}
+      onPress={() => {
+        const next = press(text, padKey, limits)
+        onText(next, /\d/.test(padKey) && next !== text && isFull(next, limits))
+      }}
     >
       {face}
     </PressKey>
@@ -63,7 +67,7 @@ export function NumberPad({
               inputMode="none"
               autoComplete="off"
               value={text.replace('-', '−')}
-              onChange={(event) => onText(typedOver(text, event.currentTarget.value, limits))}
+              onChange={(event) => onText(typedOver(text, event.currentTarget.value, limits), false)}
             />
             <span className="figure-unit">{unit}</span>
           </span>
@@ -82,10 +86,10 @@ export function NumberPad({
         <div className="pad-side">
           {step === null ? null : (
             <>
-              <PressKey name={`${step} more`} onPress={() => onText(nudge(text, step, limits))}>
+              <PressKey name={`${step} more`} onPress={() => onText(nudge(text, step, limits), false)}>
                 +{step}
               </PressKey>
-              <PressKey name={`${step} less`} onPress={() => onText(nudge(text, -step, limits))}>
+              <PressKey name={`${step} less`} onPress={() => onText(nudge(text, -step, limits), false)}>
                 −{step}
               </PressKey>
             </>

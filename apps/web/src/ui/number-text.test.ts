@@ -1,6 +1,6 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
+import { isFull, nudge, numberFrom, type PadKey, type PadLimits, press } from './number-text.ts'
 
 const psi = { whole: 3, decimals: 1 }
 const type = (keys: PadKey[], limits: PadLimits = psi) =>
@@ -9,6 +9,14 @@ const type = (keys: PadKey[], limits: PadLimits = psi) =>
 describe('the number pad’s text', () => {
   it('is what its keys spell', () => {
     expect(type(['3', '4', '.', '5'])).toBe('34.5')
+  })
+
+  it('is full with its last decimal, never without a point', () => {
+    expect(
+      [type(['3', '1']), type(['3', '1', '.']), type(['3', '1', '.', '6'])].map((text) => isFull(text, psi)),
+    ).toEqual([false, false, true])
+    expect(isFull('3.1', { whole: 3, decimals: 2 })).toBe(false)
+    expect(isFull('123', { whole: 3, decimals: 0 })).toBe(false)
   })
 
   it('takes no second point and no digit beyond its limits', () => {

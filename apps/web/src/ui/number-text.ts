@@ -37,6 +37,10 @@ export function press(text: string, key: PadKey, { whole, decimals, leadingZeros
   return before.length > whole || after.length > decimals ? text : typed
 }
 
+/** Whether no further digit fits: every decimal that the pad allows was typed. A whole figure may always go on. */
+export const isFull = (text: string, { decimals }: PadLimits): boolean =>
+  decimals > 0 && (text.split('.')[1] ?? '').length === decimals
+
 /** The text moved by a step, such as +0.5 or -0.5; from an empty text a step starts at 0. */
 export function nudge(text: string, step: number, limits: PadLimits): string {
   const moved = (numberFrom(text) ?? 0) + step

@@ -17,6 +17,15 @@ export type WrenchFacts = {
 /** A second person's agreement, good until `until` (UTC text). */
 export type ProvenSecondPerson = Agreement & { readonly staffId: string; readonly until: string }
 
+/** What the shop's stock list knows of a part; null where it does not say. */
+export type PartOnStock = {
+  readonly frequenciesMHz: readonly number[] | null
+  readonly stem: 'snap-in' | 'clamp-in' | null
+  readonly madeMonth: string | null
+  /** Why it is held back from fitting, in words. */
+  readonly heldBack: string | null
+}
+
 /** Everything outside the order that `admit` needs. The caller loads it, so that `admit` stays pure. */
 export type AdmitFacts = {
   /** The server's time, UTC text. */
@@ -34,8 +43,8 @@ export type AdmitFacts = {
   readonly secondPersonRequired: boolean
   /** Sensor IDs, upper-case hexadecimal, that are on record for other vehicles of this shop. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
-  /** Parts that the shop's own register holds back from fitting, by part number, with the reason in words. */
-  readonly heldBackParts: ReadonlyMap<string, string>
+  /** Parts on the shop's own stock list, by part number. */
+  readonly stock: ReadonlyMap<string, PartOnStock>
   /** The money sides that the entry names, whether they came with it or are kept already. */
   readonly money: MoneySides
 }

@@ -14,6 +14,7 @@ export type GateValues = {
   readonly 'warning-light': NoValues
   readonly gauge: NoValues
   readonly sensor: NoValues
+  readonly tire: NoValues
   readonly 'control-module': NoValues
   readonly 'wheel-off': NoValues
   readonly 'wheel-untorqued': NoValues

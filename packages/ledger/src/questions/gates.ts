@@ -29,9 +29,18 @@ export const missingOnArrival = (state: OrderState): GateReason[] => {
     ...heard
       .filter((wheel) => !sensorSettled(state, wheel) && !excused(state, wheel, 'answer'))
       .map((wheel) => reason('sensor', wheel)),
+    ...gauged.filter((wheel) => !tireLookedAt(state, wheel)).map((wheel) => reason('tire', wheel)),
     ...(sheet.system !== 'direct' || state.arrival.module ? [] : [reason('control-module', null)]),
   ]
 }
+
+/** What is looked at on every wheel before anything is touched; a spare has no nuts of its own. */
+export const lookedAt = ['stem', 'treadDepth32nds', 'tireDamage', 'fastenerDamage'] as const
+
+const tireLookedAt = (state: OrderState, wheel: WheelPosition): boolean =>
+  lookedAt
+    .filter((part) => part !== 'fastenerDamage' || wheel !== 'SP')
+    .every((part) => (state.arrival.tires[wheel]?.[part] ?? null) !== null || excused(state, wheel, part))
 
 const sensorSettled = (state: OrderState, wheel: WheelPosition): boolean => {
   const sensor = state.arrival.wheels[wheel]?.sensor?.reading

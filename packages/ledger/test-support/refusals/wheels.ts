@@ -1,3 +1,4 @@
+import type { AdmitFacts, PartOnStock } from '../../src/admit/facts.ts'
 import { arrivalOf, findingsOf, oneSensorJob, tireOf, workUntil } from '../one-sensor-job.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { gauge, lead } from '../shop.ts'
@@ -216,9 +217,29 @@ export const wheelsRefusals: Refusals<
           before('RR.sensor.match'),
           'RR.sensor.match',
           {},
-          { ...bay, facts: { heldBackParts: new Map([['TS-315-C', 'Programmed for another vehicle.']]) } },
+          { ...bay, facts: { stock: stockOf({ heldBack: 'Programmed for another vehicle.' }) } },
         ),
       { refusals: [{ aspect: 'state', state: 'held-back', why: 'Programmed for another vehicle.' }] },
+    ],
+    [
+      'a part without marks that the stock list knows to be another',
+      () =>
+        closeStep<'part.drawn'>(
+          before('RR.sensor.match'),
+          'RR.sensor.match',
+          { matches: { frequencyMHz: null, stem: null }, madeMonth: null },
+          {
+            ...bay,
+            facts: { stock: stockOf({ frequenciesMHz: [433.92], stem: 'snap-in', madeMonth: '2023-11' }) },
+          },
+        ),
+      {
+        refusals: [
+          { aspect: 'frequency', foundMHz: [433.92], wantedMHz: 315 },
+          { aspect: 'stem', found: 'snap-in', wanted: ['clamp-in'] },
+          { aspect: 'age', age: 'past-shelf-limit' },
+        ],
+      },
     ],
   ],
   PRESSURE_TARGET_DIFFERS: [
@@ -282,3 +303,8 @@ export const wheelsRefusals: Refusals<
     ],
   ],
 }
+
+const stockOf = (change: Partial<PartOnStock>): AdmitFacts['stock'] =>
+  new Map([
+    ['TS-315-C', { frequenciesMHz: [315], stem: 'clamp-in', madeMonth: null, heldBack: null, ...change }],
+  ])

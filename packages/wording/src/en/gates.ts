@@ -33,6 +33,7 @@ export const gates: GatesWording = {
   'warning-light': () => 'Turn the key on and record what the warning light does.',
   gauge: (wheel) => `Gauge ${the(wheel, 'tire')}.`,
   sensor: (wheel) => `Trigger ${the(wheel, 'sensor')}; silent counts after two spaced tries.`,
+  tire: (wheel) => `Look at ${the(wheel, 'tire')}: stem, damage, nuts and studs, tread.`,
   'control-module': () => 'Read what the vehicle has stored, or record why it cannot be read.',
   'wheel-off': (wheel) => `${The(wheel, 'wheel')} is off.`,
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is not torqued.`,

@@ -1,6 +1,7 @@
-import { Instrument } from '@bayledger/contract/settings'
+import { Instrument, type StockPart } from '@bayledger/contract/settings'
 import * as z from 'zod/mini'
-import type { InstrumentRow, LocationRow } from './store.ts'
+import { frequenciesOf, PartFamily } from '../../core/part-family.ts'
+import type { InstrumentRow, LocationRow, StockRow } from './store.ts'
 
 export const presentInstrument = (row: InstrumentRow): Instrument => {
   const body = row.body as Record<string, unknown>
@@ -23,6 +24,27 @@ export const presentInstrument = (row: InstrumentRow): Instrument => {
           rangeUnit: body.rangeUnit,
         },
   )
+}
+
+/** None for a line that says nothing of its part. */
+export const presentStockPart = (row: StockRow): StockPart[] => {
+  const family = PartFamily.safeParse(row.family)
+  if (!family.success) return []
+  const { kind, words, stem, madeMonth, blocked } = family.data
+  const { partNumber, locationId, onHand } = row
+  return [
+    {
+      partNumber,
+      locationId,
+      kind,
+      words,
+      frequenciesMHz: frequenciesOf(family.data),
+      stem,
+      madeMonth,
+      heldBack: blocked,
+      onHand,
+    },
+  ]
 }
 
 export const presentLocation = (row: LocationRow) => ({

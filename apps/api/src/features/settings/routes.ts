@@ -9,6 +9,10 @@ export const settingRoutes: readonly Binding[] = [
     status: 200,
     body: { instruments: await service.listInstruments(deps) },
   })),
+  bind(contract.listStock)(async ({ deps }) => ({
+    status: 200,
+    body: { parts: await service.listStock(deps) },
+  })),
   bind(contract.getSettings)(async ({ deps, actor }) => {
     const { shop, settings } = await service.getSettings(deps)
     return {

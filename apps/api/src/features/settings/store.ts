@@ -8,6 +8,11 @@ export const listInstruments = (prisma: PrismaClient, shopId: string) =>
 
 export type InstrumentRow = Awaited<ReturnType<typeof listInstruments>>[number]
 
+export const listStock = (prisma: PrismaClient, shopId: string) =>
+  prisma.stockItem.findMany({ where: { shopId }, orderBy: { partNumber: 'asc' } })
+
+export type StockRow = Awaited<ReturnType<typeof listStock>>[number]
+
 export const findShop = (prisma: PrismaClient, shopId: string) =>
   prisma.shop.findUniqueOrThrow({
     where: { id: shopId },

@@ -16,13 +16,18 @@ export type Pace = 'task-by-task' | 'wheel-by-wheel'
 /** What is still to be looked at, in the order of the chosen pace. */
 export const tasksLeft = (state: OrderState, pace: Pace): ArrivalTask[] => {
   const tasks = missingOnArrival(state).flatMap(tasksOf)
-  if (pace === 'task-by-task') return tasks
+  // What the vehicle stored comes first: then each sensor is "same as stored", or not.
+  const ofVehicle = wholeVehicle.flatMap((what) => tasks.filter((task) => task.what === what))
+  if (pace === 'task-by-task')
+    return [...ofVehicle, ...perWheel.flatMap((what) => tasks.filter((task) => task.what === what))]
   return [
-    ...tasks.filter(({ what }) => what === 'surroundings' || what === 'warning-light'),
+    ...ofVehicle,
     ...readingOrder.flatMap((wheel) => tasks.filter((task) => 'wheel' in task && task.wheel === wheel)),
-    ...tasks.filter(({ what }) => what === 'control-module'),
   ]
 }
+
+const wholeVehicle = ['surroundings', 'warning-light', 'control-module'] as const
+const perWheel = ['gauge', 'sensor', 'tire'] as const
 
 /**
  * What comes after a task was recorded: going task by task, the same task on the next wheel that lacks it, round the
@@ -98,7 +103,7 @@ const rows: Readonly<Record<'surroundings' | 'sensor' | 'tire', Readonly<Record<
   tire: {
     valve: 'valve',
     stem: 'stem',
-    treadDepth32nds: 'tread',
+    treadDepth32nds: 'treadTyped',
     tireAgeYears: 'dateCode',
     sensorAgeMonths: 'sensorAge',
     sealantSeen: 'sealant',
@@ -114,7 +119,8 @@ const isAlike = (task: ArrivalTask, done: ArrivalTask, pace: Pace): boolean =>
     : 'wheel' in task && 'wheel' in done && task.wheel === done.wheel
 
 const tasksOf = ({ code, wheel }: { code: string; wheel: WheelPosition | null }): ArrivalTask[] => {
-  if (wheel !== null && (code === 'gauge' || code === 'sensor')) return [{ what: code, wheel }]
+  if (wheel !== null && (code === 'gauge' || code === 'sensor' || code === 'tire'))
+    return [{ what: code, wheel }]
   if (code === 'surroundings' || code === 'warning-light' || code === 'control-module')
     return [{ what: code }]
   return []

@@ -1,5 +1,6 @@
 import { type FindingSeverity, severityOf } from '@bayledger/ledger/questions/severity'
 import type { Finding, Hold, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Pressure } from '@bayledger/reckoning/quantity'
 import { inReadingOrder } from '@bayledger/reckoning/wheels'
 import { capitalized } from '@bayledger/wording/capitalized'
 import { fields } from '@bayledger/wording/en/fields'
@@ -7,6 +8,7 @@ import { findingTitles } from '@bayledger/wording/en/finding-titles'
 import { severities } from '@bayledger/wording/en/severities'
 import { wheels as wheelsWording } from '@bayledger/wording/en/wheels'
 import { seenWords } from '@bayledger/wording/fields'
+import { pressureText } from '../../lib/format.ts'
 import type { Severity } from './severity-mark.tsx'
 
 /** The shape of each weight, of the six that there are. */
@@ -60,7 +62,10 @@ const isId = (field: string): boolean => /(^|\.)ids?(\.|$)|^strayIds/.test(field
 
 /** With at least the decimals that its unit is read to. */
 export const figureText = (value: number, unit: string | null): string =>
-  (unit === 'psi' && Number.isInteger(value) ? value.toFixed(1) : String(value)).replace('-', '−')
+  (isPressureUnit(unit) ? pressureText({ value, unit }) : String(value)).replace('-', '−')
+
+const isPressureUnit = (unit: string | null): unit is Pressure['unit'] =>
+  unit === 'psi' || unit === 'kPa' || unit === 'bar'
 
 export const unitWords = (unit: string | null): string =>
   unit === 'F' || unit === 'C' ? `°${unit}` : (unit ?? '')

@@ -21,8 +21,8 @@ export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) 
       <details className="finding">
         <summary className="finding-summary">
           {isOver
-            ? `${thingsOf(unchecked.length)} not checked at the time; the findings stood without ${unchecked.length === 1 ? 'it' : 'them'}`
-            : `${thingsOf(unchecked.length)} that nobody has looked at`}
+            ? `${factsOf(unchecked.length)} not read; the findings were made without ${unchecked.length === 1 ? 'it' : 'them'}`
+            : `${factsOf(unchecked.length)} can still be read`}
         </summary>
         {uncheckedLines({ fields, wheels }, unchecked).map((line) => (
           <p key={line}>{line}</p>
@@ -45,4 +45,4 @@ export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) 
   )
 }
 
-const thingsOf = (count: number): string => (count === 1 ? 'One thing' : `${count} things`)
+const factsOf = (count: number): string => (count === 1 ? 'One more fact' : `${count} more facts`)

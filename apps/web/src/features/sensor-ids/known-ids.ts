@@ -14,6 +14,18 @@ export const knownIds = (state: OrderState, wheel: WheelPosition): KnownId[] => 
   ])
 }
 
+/**
+ * The IDs that are to be expected at a wheel, the likeliest first: the one that was programmed for it, else those of the
+ * sensor that came with the wheel that is there now.
+ */
+export const expectedIds = (state: OrderState, wheel: WheelPosition): KnownId[] => {
+  const cameFrom = state.work[wheel]?.mounted?.cameFrom ?? wheel
+  const programmed = state.work[cameFrom]?.programmed
+  return programmed
+    ? [{ id: programmed.sensorId, says: 'as programmed' }]
+    : withoutRepeats(oldIds(state, cameFrom))
+}
+
 /** "same as stored · 3C12" */
 export const knownIdWords = ({ id, says }: KnownId): string => `${says} · ${lastFour(id)}`
 
@@ -36,6 +48,22 @@ export const oldIds = (state: OrderState, wheel: WheelPosition): KnownId[] => {
     ...(heard?.answer === 'answered' && heard.id ? [{ id: heard.id, says: 'as heard on arrival' }] : []),
   ]
 }
+
+/** IDs that other wheels of this vehicle came with or were given since. */
+export const idsElsewhere = (
+  state: OrderState,
+  wheel: WheelPosition,
+): readonly { readonly wheel: WheelPosition; readonly id: string }[] =>
+  readingOrder
+    .filter((position) => position !== wheel)
+    .flatMap((position) => {
+      const { fitted, programmed } = state.work[position] ?? {}
+      const given = fitted ?? programmed
+      return [...(given ? [{ id: given.sensorId }] : []), ...oldIds(state, position)].map(({ id }) => ({
+        wheel: position,
+        id,
+      }))
+    })
 
 /** What the vehicle holds for a wheel: a decimal ID as its number in hexadecimal, as the sensor itself is read. */
 const storedIn = (module: VehicleCheck['module'], wheel: WheelPosition): string | null => {

@@ -1,4 +1,4 @@
-import { getSettings, listInstruments } from '@bayledger/contract/settings'
+import { getSettings, listInstruments, listStock } from '@bayledger/contract/settings'
 import { listSheets } from '@bayledger/contract/sheets'
 import { PriceList } from '@bayledger/reckoning/money/price-list'
 import { queryOptions } from '@tanstack/react-query'
@@ -19,6 +19,12 @@ export const sheetsQuery = queryOptions({
 export const instrumentsQuery = queryOptions({
   queryKey: ['instruments'],
   queryFn: ({ signal }) => call(listInstruments, { signal }),
+  staleTime: 15_000,
+})
+
+export const stockQuery = queryOptions({
+  queryKey: ['stock'],
+  queryFn: ({ signal }) => call(listStock, { signal }),
   staleTime: 15_000,
 })
 

@@ -4,6 +4,7 @@ import { type Appliers, recorded } from '../../fold/foldable.ts'
 import { reopen, reopenOvertaken } from '../../fold/reopen.ts'
 import { withWheelsSecured } from '../../fold/secure-wheels.ts'
 import { isDriven } from '../../questions/proof.ts'
+import type { OrderState } from '../../state.ts'
 import { freshFitting, torqueSteps } from '../torque/apply.ts'
 import type { workKinds } from './kinds.ts'
 
@@ -47,14 +48,17 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
     return closeStep(reopen(mounted, wheel, torqueSteps), stepKey, entry)
   },
   'sensor.programmed': (state, entry) =>
-    closeStep(
-      changeWheel(state, entry.payload.wheel, (work) => ({
-        ...work,
-        programmed: recorded(entry.payload, entry),
-      })),
-      entry.payload.stepKey,
-      entry,
-    ),
+    // Of a part that was withdrawn since, the ID is worth nothing: the part that is drawn now is blank.
+    isPartMissing(state, entry.payload.stepKey)
+      ? state
+      : closeStep(
+          changeWheel(state, entry.payload.wheel, (work) => ({
+            ...work,
+            programmed: recorded(entry.payload, entry),
+          })),
+          entry.payload.stepKey,
+          entry,
+        ),
   'sensor.fitted': (state, entry) =>
     closeStep(
       changeWheel(state, entry.payload.wheel, (work) => ({
@@ -100,4 +104,17 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       [entry.payload.stepKey]: recorded({ reason: entry.payload.reason }, entry),
     },
   }),
+}
+
+/** Whether the step waits for a part that is not drawn. */
+const isPartMissing = ({ plan, closed, setAside }: OrderState, stepKey: string): boolean => {
+  const steps = plan?.plan.steps ?? []
+  const waitsFor = steps.find((step) => step.stepKey === stepKey)?.waitsFor ?? []
+  return steps.some(
+    (step) =>
+      step.closedBy === 'part.drawn' &&
+      waitsFor.includes(step.stepKey) &&
+      !closed[step.stepKey] &&
+      !setAside[step.stepKey],
+  )
 }

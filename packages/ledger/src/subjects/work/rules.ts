@@ -1,6 +1,11 @@
 import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
-import { matchPart } from '@bayledger/reckoning/sensor/part-match'
+import {
+  matchPart,
+  type PartRefusal,
+  type SensorNeed,
+  type SensorPart,
+} from '@bayledger/reckoning/sensor/part-match'
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
@@ -28,20 +33,24 @@ export const workRules: Rules<keyof typeof workKinds> = {
       const need = state.sheet ? sensorNeed(state.sheet.sheet) : null
       if (need === null) return null
       const { frequencyMHz, stem } = payload.matches
-      const why = facts.heldBackParts.get(payload.partNumber)
-      const match = matchPart(
-        need,
-        {
-          ...notMarked,
-          frequenciesMHz: frequencyMHz === null ? null : [frequencyMHz],
-          stem,
-          madeMonth: payload.madeMonth,
-          state: why === undefined ? null : { state: 'held-back', why },
-        },
-        facts.now,
-      )
-      if (match.fits || match.refusals.length === 0) return null
-      return refuse('PART_DOES_NOT_MATCH', { refusals: match.refusals })
+      const known = facts.stock.get(payload.partNumber)
+      const asRead: SensorPart = {
+        ...notMarked,
+        frequenciesMHz: frequencyMHz === null ? null : [frequencyMHz],
+        stem,
+        madeMonth: payload.madeMonth,
+        state: null,
+      }
+      // What the stock list knows of the part counts beside what is marked on it: "not marked" never hides it.
+      const asListed: SensorPart = {
+        ...asRead,
+        frequenciesMHz: known?.frequenciesMHz ?? null,
+        stem: known?.stem ?? null,
+        madeMonth: known?.madeMonth ?? null,
+        state: known?.heldBack == null ? null : { state: 'held-back', why: known.heldBack },
+      }
+      const refusals = refusalsOf(need, [asRead, asListed], facts.now)
+      return refusals.length === 0 ? null : refuse('PART_DOES_NOT_MATCH', { refusals })
     },
   ],
   'wheel.removed': [],
@@ -112,6 +121,17 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'sensor.broken': [],
   'leak.checked': [],
   'step.set_aside': [],
+}
+
+/** What speaks against a part by any of what is known of it, each aspect once. */
+const refusalsOf = (need: SensorNeed, knownAs: readonly SensorPart[], now: string): PartRefusal[] => {
+  const refusals = knownAs.flatMap((part) => {
+    const match = matchPart(need, part, now)
+    return match.fits ? [] : match.refusals
+  })
+  return refusals.filter(
+    ({ aspect }, index) => refusals.findIndex((other) => other.aspect === aspect) === index,
+  )
 }
 
 /** Facts that nobody reads off a part when it is drawn; another entry or the maker's sheet gives them later. */

@@ -37,7 +37,7 @@ export const factsFor = (
     history,
     secondPersonRequired: place?.secondPersonRequired ?? true,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,
-    heldBackParts: place?.heldBackParts ?? new Map(),
+    stock: place?.stock ?? new Map(),
     money,
   }
 }

@@ -1,6 +1,7 @@
-import type { WrenchFacts } from '@bayledger/ledger/admit/facts'
+import type { PartOnStock, WrenchFacts } from '@bayledger/ledger/admit/facts'
 import type { Role } from '@bayledger/ledger/role'
 import type { Pool } from 'pg'
+import { partOnStock } from '../../../core/part-family.ts'
 
 /** What admitting needs to know of a shop, whatever the entry: kept in memory as long as `version` is still the shop's. */
 export type ShopFacts = {
@@ -14,8 +15,8 @@ export type ShopFacts = {
 }
 
 export type PlaceFacts = {
-  /** Parts that the shop's register holds back, by number, with the reason. */
-  readonly heldBackParts: ReadonlyMap<string, string>
+  /** The place's stock list, by part number. */
+  readonly stock: ReadonlyMap<string, PartOnStock>
   readonly secondPersonRequired: boolean
 }
 
@@ -32,7 +33,7 @@ type Row = {
         body: Record<string, unknown>
       }[]
     | null
-  held_back: { place: string; number: string; why: string }[] | null
+  stock: { place: string; number: string; family: unknown }[] | null
   places: { id: string; second_person: boolean | null }[] | null
 }
 
@@ -44,8 +45,8 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
       (select json_agg(json_build_object('id', id, 'roles', roles)) from staff where shop_id = $1 and active) as staff,
       (select json_agg(json_build_object('id', id, 'kind', kind, 'due_on', due_on, 'cycles', cycles,
         'quarantined', quarantined, 'body', body)) from instruments where shop_id = $1) as instruments,
-      (select json_agg(json_build_object('place', location_id, 'number', part_number, 'why', family ->> 'blocked'))
-        from stock_items where shop_id = $1 and family ->> 'blocked' is not null) as held_back,
+      (select json_agg(json_build_object('place', location_id, 'number', part_number, 'family', family))
+        from stock_items where shop_id = $1) as stock,
       (select json_agg(json_build_object('id', id,
         'second_person', (law_profile ->> 'secondPersonForTorque')::boolean)) from locations where shop_id = $1) as places
       from shops where id = $1`,
@@ -79,10 +80,10 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
       (row.places ?? []).map(({ id, second_person }) => [
         id,
         {
-          heldBackParts: new Map(
-            (row.held_back ?? [])
+          stock: new Map(
+            (row.stock ?? [])
               .filter(({ place }) => place === id)
-              .map(({ number, why }): [string, string] => [number, why]),
+              .map(({ number, family }): [string, PartOnStock] => [number, partOnStock(family)]),
           ),
           secondPersonRequired: second_person ?? true,
         },

@@ -67,9 +67,7 @@ export function ArrivalStep({ state, task, question, pace, onOpen, onDone }: Arr
   const tabs = <WheelTabs state={state} wheel={wheel} at={task.what} onOpen={onOpen} />
   const nextWords = nextTaskWords(state, task, pace)
   if (task.what === 'gauge')
-    return (
-      <GaugeForm key={wheel} state={state} wheel={wheel} tabs={tabs} nextWords={nextWords} onDone={done} />
-    )
+    return <GaugeForm state={state} wheel={wheel} tabs={tabs} nextWords={nextWords} onDone={done} />
   if (task.what === 'sensor')
     return (
       <SensorForm
@@ -85,7 +83,17 @@ export function ArrivalStep({ state, task, question, pace, onOpen, onDone }: Arr
         onDone={done}
       />
     )
-  return <TireForm key={wheel} state={state} wheel={wheel} tabs={tabs} row={row} onDone={done} />
+  return (
+    <TireForm
+      key={`${wheel} ${row}`}
+      state={state}
+      wheel={wheel}
+      tabs={tabs}
+      row={row}
+      nextWords={nextWords}
+      onDone={done}
+    />
+  )
 }
 
 const nextTaskWords = (

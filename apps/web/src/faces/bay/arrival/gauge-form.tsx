@@ -21,7 +21,7 @@ type GaugeFormProps = {
   onDone: () => void
 }
 
-/** One tire's gauge pressure as received. */
+/** One tire's gauge pressure as received. The last decimal records it and brings up the next tire on the same keys. */
 export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
   const [cannot, setCannot] = useState(false)
@@ -36,7 +36,10 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
         title={`Why can the ${name} tire not be gauged?`}
         reasons={['valve seized', 'cap stuck', 'valve out of reach', 'tire missing', 'locked away']}
         onBack={() => setCannot(false)}
-        onDone={onDone}
+        onDone={() => {
+          setCannot(false)
+          onDone()
+        }}
       />
     )
   return (
@@ -67,6 +70,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
               step: 0.5,
             },
           ]}
+          recordsItself
           recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
           busy={busy}
           problem={problem}
@@ -84,7 +88,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
                 sensor: null,
                 notPossible: [],
               },
-              `${wheel} ${pressure} psi`,
+              `${wheel} gauge, ${pressure.toFixed(1)} psi`,
               restore,
             )
             if (taken) onDone()

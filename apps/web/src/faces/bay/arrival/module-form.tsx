@@ -1,7 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
+import { laidOut, moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
 
 type ModuleFormProps = {
   state: OrderState
@@ -22,7 +22,9 @@ export function ModuleForm({ state, phase, stepKey, title, how, row, onDone }: M
       draftKey={`${state.orderId}/${stepKey ?? 'module'}`}
       title={title}
       how={how}
-      rows={(values) => moduleRows(state, values)}
+      rows={(values) => moduleRows(state, values, phase)}
+      derive={(values) => laidOut(state, values)}
+      recordsItself
       blank={row === undefined ? {} : rowsAsRead(state, state[phase].module)}
       firstRow={row}
       recordWord="Record what is stored"

@@ -1,9 +1,11 @@
 import { blankOrder } from '@bayledger/ledger/state'
 import { describe, expect, it } from 'vitest'
-import { moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
+import { rowsOpen } from '../form/rows.ts'
+import { laidOut, moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
 
 const order = blankOrder('shop', 'order')
-const keys = (values: Record<string, string | null>) => moduleRows(order, values).map(({ key }) => key)
+const keys = (values: Record<string, string | null>) =>
+  moduleRows(order, values, 'arrival').map(({ key }) => key)
 
 describe('the form for what the vehicle stored', () => {
   it('asks why where nothing can be read, and for no IDs where there are none', () => {
@@ -51,11 +53,35 @@ describe('the form for what the vehicle stored', () => {
     const sensor = { reading: { answer: 'answered', id: '1A2B3C10' } }
     const heard = { ...order, arrival: { ...order.arrival, wheels: { LF: { sensor } } } } as typeof order
     const values = { state: 'read', notation: 'decimal', 'id.LF': '439041040', 'id.RF': '439041041' }
-    const [row] = moduleRows(heard, values).filter(({ key }) => key === 'id.LF')
+    const [row] = moduleRows(heard, values, 'arrival').filter(({ key }) => key === 'id.LF')
     expect(row).toMatchObject({ suggestions: [{ value: '439041040', label: 'same as heard · 1040' }] })
     expect(moduleReadOf(heard, values)).toMatchObject({
       notation: 'decimal',
       ids: { LF: '439041040', RF: '439041041' },
+    })
+  })
+
+  it('takes all IDs from one text; one that is typed for a wheel since counts more', () => {
+    const values = { state: 'read', all: '1A2B3C10 1A2B3C11 1A2B3C12 1A2B3C13', codes: 'none' }
+    expect(rowsOpen(moduleRows(order, laidOut(order, values), 'arrival'), laidOut(order, values))).toEqual([])
+    expect(moduleReadOf(order, values)).toMatchObject({
+      notation: 'hex',
+      ids: { LF: '1A2B3C10', RF: '1A2B3C11', RR: '1A2B3C12', LR: '1A2B3C13' },
+    })
+    expect(moduleReadOf(order, { ...values, 'id.RR': '5D00AA01' }).ids.RR).toBe('5D00AA01')
+    expect(moduleReadOf(order, { ...values, all: 'LF 1A2B3C10' }).ids).toEqual({ LF: '1A2B3C10' })
+  })
+
+  it('offers all as expected by one press after the work, never on arrival', () => {
+    const ids = { LF: '1A2B3C10', RF: '1A2B3C11', RR: '1A2B3C12', LR: '1A2B3C13' }
+    const module = { state: 'read', notation: 'hex', ids, codes: [], strayIds: [] }
+    const stored = { ...order, arrival: { ...order.arrival, module } } as unknown as typeof order
+    const worked = { ...stored, work: { RR: { programmed: { sensorId: '5D00AA01' } } } } as typeof order
+    const offered = (phase: 'arrival' | 'closing') =>
+      moduleRows(worked, { state: 'read' }, phase).find(({ key }) => key === 'all')
+    expect(offered('arrival')).toMatchObject({ suggestions: [] })
+    expect(offered('closing')).toMatchObject({
+      suggestions: [{ value: 'LF 1A2B3C10 RF 1A2B3C11 RR 5D00AA01 LR 1A2B3C13' }],
     })
   })
 

@@ -1,5 +1,6 @@
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
+import type { Phase } from '@bayledger/ledger/subjects/arrival/kinds'
 import type { CodeClass, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
 import type { IdNotation } from '@bayledger/reckoning/sensor/sensor-id'
 import { readingOrder, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
@@ -11,8 +12,9 @@ import {
   severalIds,
   severalIdsFault,
 } from '../../../features/sensor-ids/id-text.ts'
-import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
-import { noneOfThem, type Row, type RowValues } from '../form/rows.ts'
+import { idsAtOnce, orderWords } from '../../../features/sensor-ids/ids-at-once.ts'
+import { expectedIds, knownIds } from '../../../features/sensor-ids/known-ids.ts'
+import { noneOfThem, type Row, type RowOption, type RowValues } from '../form/rows.ts'
 import { codeTextFault } from './code-text.ts'
 
 /** Wheels whose IDs the vehicle can hold. */
@@ -83,7 +85,7 @@ const state: Row = {
 }
 
 /** Rows for what the vehicle has stored; nothing is cleared before it is recorded. */
-export const moduleRows = (order: OrderState, values: RowValues): readonly Row[] => {
+export const moduleRows = (order: OrderState, values: RowValues, phase: Phase): readonly Row[] => {
   if (values.state === undefined || values.state === null) return [state]
   if (values.state === 'unreadable')
     return [
@@ -103,19 +105,35 @@ export const moduleRows = (order: OrderState, values: RowValues): readonly Row[]
   const wheels = storedWheels(order)
   const codes = codeRows(wheels, values)
   if (values.state === 'blank') return [state, ...codes]
+  const taken = takenAtOnce(values, wheels)
   return [
     state,
+    {
+      kind: 'text',
+      suggestions: asExpected(order, wheels, phase),
+      key: 'all',
+      label: 'All IDs at once',
+      exact: true,
+      paste: true,
+      optional: 'one by one',
+      hint: `Paste or scan them: ${orderWords(wheels)}, or each after its wheel. No paste: go on one by one.`,
+      fault: (text) => {
+        const read = idsAtOnce(text, wheels)
+        return read.ok ? undefined : read.says
+      },
+    },
     {
       kind: 'choice',
       key: 'notation',
       label: 'IDs are shown',
       optional: 'not shown',
+      ...(taken?.notation ? { aside: true } : {}),
       options: [
         { value: 'hex', label: 'With letters', detail: 'hexadecimal' },
         { value: 'decimal', label: 'Digits only', detail: 'decimal' },
       ],
     },
-    ...wheels.map((wheel): Row => idRow(order, wheel, notationOf(values))),
+    ...wheels.map((wheel): Row => idRow(order, wheel, notationOf(values, wheels))),
     ...codes,
     {
       kind: 'text',
@@ -123,6 +141,7 @@ export const moduleRows = (order: OrderState, values: RowValues): readonly Row[]
       label: 'IDs of no wheel',
       exact: true,
       optional: 'none heard',
+      aside: true,
       hint: 'IDs that were heard nearby and belong to none of these wheels, with a space between.',
       fault: severalIdsFault,
     },
@@ -151,16 +170,60 @@ const idRow = (order: OrderState, wheel: WheelPosition, notation: IdNotation): R
   }
 }
 
+/** At the closing check, one press for who has compared every wheel with what is to be expected there. */
+const asExpected = (
+  order: OrderState,
+  wheels: readonly WheelPosition[],
+  phase: Phase,
+): readonly RowOption[] => {
+  const expected = wheels.flatMap((wheel) => {
+    const [first] = expectedIds(order, wheel)
+    return first ? [{ wheel, id: first.id }] : []
+  })
+  return phase === 'arrival' || expected.length < wheels.length
+    ? []
+    : [
+        {
+          value: expected.map(({ wheel, id }) => `${wheel} ${id}`).join(' '),
+          label: 'All as expected',
+          detail: expected.map(({ wheel, id }) => `${wheel} ${lastFour(id)}`).join(' · '),
+        },
+      ]
+}
+
+/** The IDs that came in one text, if they did. */
+const takenAtOnce = ({ all }: RowValues, wheels: readonly WheelPosition[]) => {
+  const read = all ? idsAtOnce(all, wheels) : null
+  return read?.ok ? read : null
+}
+
+/**
+ * The values with the IDs of one text laid out by wheel; an ID that was typed for a wheel since counts more. A wheel that
+ * the text leaves out is not shown.
+ */
+export const laidOut = (order: OrderState, values: RowValues): RowValues => {
+  const wheels = storedWheels(order)
+  const taken = takenAtOnce(values, wheels)
+  if (taken === null) return values
+  return {
+    ...(taken.notation === null ? {} : { notation: taken.notation }),
+    ...Object.fromEntries(wheels.map((wheel) => [`id.${wheel}`, taken.ids[wheel] ?? null])),
+    ...values,
+  }
+}
+
 /** The notation in which the vehicle shows its IDs; a reader's usual one where unknown. */
-const notationOf = (values: RowValues): IdNotation => (values.notation === 'decimal' ? 'decimal' : 'hex')
+const notationOf = (values: RowValues, wheels: readonly WheelPosition[]): IdNotation =>
+  (values.notation ?? takenAtOnce(values, wheels)?.notation) === 'decimal' ? 'decimal' : 'hex'
 
 type ModuleRead = Omit<PayloadOf<'module.read'>, 'phase' | 'stepKey'>
 
 /** What was filled in, as the ledger takes it: stored IDs in the notation in which the vehicle shows them. */
-export const moduleReadOf = (order: OrderState, values: RowValues): ModuleRead => {
+export const moduleReadOf = (order: OrderState, filled: RowValues): ModuleRead => {
   const wheels = storedWheels(order)
+  const values = laidOut(order, filled)
   const ids = wheels.flatMap((wheel): [WheelPosition, string][] => {
-    const notation = notationOf(values)
+    const notation = notationOf(values, wheels)
     const known = knownIn(knownIds(order, wheel), notation)
     const id = idMeant(values[`id.${wheel}`] ?? '', known, notation)
     return id === null ? [] : [[wheel, id]]
@@ -193,6 +256,7 @@ export const rowsAsRead = (order: OrderState, read: Omit<ModuleRead, 'why'> | nu
   if (read === null || read.state === 'unreadable') return {}
   return {
     state: read.state,
+    ...(read.state === 'read' ? { all: null } : {}),
     ...(read.notation === null ? {} : { notation: read.notation }),
     ...Object.fromEntries(
       storedWheels(order).flatMap((wheel) => (read.ids[wheel] ? [[`id.${wheel}`, read.ids[wheel]]] : [])),

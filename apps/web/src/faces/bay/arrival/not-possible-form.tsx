@@ -1,3 +1,4 @@
+import { lookedAt } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { Button } from '../../../ui/button.tsx'
@@ -7,13 +8,22 @@ import { useRecord } from '../record/use-record.ts'
 type NotPossibleFormProps = {
   state: OrderState
   wheel: WheelPosition
-  /** The field of the evidence that stays empty, with a reason. */
-  field: 'gauge' | 'answer'
+  /** What stays empty, with a reason. */
+  field: keyof typeof fields
   title: string
   reasons: readonly string[]
   onBack: () => void
   onDone: () => void
 }
+
+/** The fields of the evidence that each of them leaves empty. */
+const fields = { gauge: ['gauge'], answer: ['answer'], tire: lookedAt } as const
+
+const cannot = {
+  gauge: 'cannot be gauged',
+  answer: 'cannot be asked',
+  tire: 'cannot be looked at',
+} as const
 
 /** What could not be checked is recorded with its reason: it is neither a no nor a yes. */
 export function NotPossibleForm({
@@ -54,9 +64,9 @@ export function NotPossibleForm({
             mounted: null,
             gauge: null,
             sensor: null,
-            notPossible: [{ field, why: (values.why ?? '').trim() }],
+            notPossible: fields[field].map((one) => ({ field: one, why: (values.why ?? '').trim() })),
           },
-          field === 'gauge' ? `${wheel} cannot be gauged` : `${wheel} cannot be asked`,
+          `${wheel} ${cannot[field]}`,
           restore,
         )
         if (taken) onDone()

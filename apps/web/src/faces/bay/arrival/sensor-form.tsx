@@ -1,12 +1,13 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { type ReactNode, useState } from 'react'
-import { knownIds } from '../../../features/sensor-ids/known-ids.ts'
+import { expectedIds, knownIds } from '../../../features/sensor-ids/known-ids.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { NotPossibleForm } from './not-possible-form.tsx'
 import { rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
+import { likelyTemperatures } from './temperatures.ts'
 
 type SensorFormProps = {
   state: OrderState
@@ -36,6 +37,12 @@ export function SensorForm({
   const { record, busy, problem } = useRecord(state.orderId)
   const [cannot, setCannot] = useState(false)
   const known = knownIds(state, wheel)
+  const question = {
+    known,
+    expected: expectedIds(state, wheel).slice(0, 2),
+    temperatures: likelyTemperatures(state, phase),
+    asked: row,
+  }
   const before = state[phase].wheels[wheel]?.sensor?.reading
   const heard = before?.answer === 'answered' && row !== undefined ? before : null
   const silentTries = before?.answer === 'silent' ? before.tries : 0
@@ -62,12 +69,10 @@ export function SensorForm({
           ? `Silent so far, asked ${silentTries} times.`
           : wakeWords[sensor?.wokenBy ?? 'unknown']
       }
-      rows={(values) => sensorRows(values, known)}
-      blank={{
-        ...(sensor ? { frequency: String(sensor.frequencyMHz) } : {}),
-        ...(heard ? rowsAsHeard(heard) : {}),
-      }}
+      rows={(values) => sensorRows(values, question)}
+      blank={heard ? rowsAsHeard(heard) : {}}
       firstRow={row}
+      recordsItself
       recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
       busy={busy}
       problem={problem}

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { rowsOpen } from '../form/rows.ts'
+import { rowAfter, rowsOpen } from '../form/rows.ts'
 import { rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 
 const known = [{ id: '1A2B3C12', says: 'same as stored' }]
-const keys = (values: Record<string, string | null>) => sensorRows(values, known).map(({ key }) => key)
+const question = { known, expected: known, temperatures: [], asked: undefined }
+const keys = (values: Record<string, string | null>, asked?: string) =>
+  sensorRows(values, { ...question, asked }).map(({ key }) => key)
 
 describe('the sensor form', () => {
   it('asks a silent sensor for nothing but how often it was asked', () => {
@@ -12,12 +14,31 @@ describe('the sensor form', () => {
   })
 
   it('lets figures be left out only on purpose', () => {
-    const values = { answer: 'answered', battery: 'ok' }
-    expect(rowsOpen(sensorRows(values, known), values).map(({ key }) => key)).toEqual([
-      'pressure',
-      'temperature',
+    const values = { answer: 'answered' }
+    expect(rowsOpen(sensorRows(values, question), values).map(({ key }) => key)).toEqual([
       'id',
+      'temperature',
+      'pressure',
     ])
+  })
+
+  it('takes an ID that is stored by the press that says that it answers', () => {
+    const [answer] = sensorRows({}, question)
+    expect(answer).toMatchObject({
+      options: [{ value: 'same:1A2B3C12' }, { value: 'answered' }, { value: 'silent' }],
+    })
+    const values = { answer: 'same:1A2B3C12', temperature: '27', pressure: '31.2' }
+    expect(keys(values)).not.toContain('id')
+    expect(sensorAnswerOf(values, [], 0)).toMatchObject({ answer: 'answered', tries: 1, id: '1A2B3C12' })
+  })
+
+  it('fills in no frequency and no battery for anyone, and asks for what few readers show only by name', () => {
+    const values = { answer: 'answered', id: '1A2B3C12', temperature: '27', pressure: '31.2' }
+    expect(sensorAnswerOf(values, known, 0)).toMatchObject({ frequencyMHz: null, battery: null })
+    expect(rowAfter(sensorRows(values, question), values, 'pressure')).toBeNull()
+    expect(keys(values)).toEqual(['answer', 'id', 'temperature', 'pressure', 'battery', 'frequency'])
+    expect(keys(values, 'follows')).toContain('follows')
+    expect(keys(values, 'learnRefusals')).toContain('learnRefusals')
   })
 
   it('makes of it what the ledger takes; what was left out stays null', () => {

@@ -2,7 +2,7 @@ import { type ReactNode, useState } from 'react'
 import { keepDraft, useDraft } from './draft-store.ts'
 import { RowCells } from './row-cells.tsx'
 import { RowPad } from './row-pad.tsx'
-import { type Row, type RowValues, rowAfter, rowsOpen } from './rows.ts'
+import { isAnswered, type Row, type RowValues, rowAfter, rowsOpen, rowToShow } from './rows.ts'
 import { type StepHead, StepScreen } from './step-screen.tsx'
 import './row-form.css'
 
@@ -15,10 +15,14 @@ type RowFormProps = Omit<StepHead, 'figure'> & {
   rows: (values: RowValues) => readonly Row[]
   /** The rows' values before anyone types. */
   blank?: RowValues
+  /** What follows from what is filled in: one pasted text fills several rows. */
+  derive?: (values: RowValues) => RowValues
   /** The row to open first, even if others are still open. */
   firstRow?: string | undefined
   figure?: (values: RowValues) => ReactNode
   recordWord: string | ((values: RowValues) => string)
+  /** It records as soon as the last row that must be answered is; undo takes it back. */
+  recordsItself?: boolean
   /**
    * Gives back whether the screen may go on; only then is the form emptied. `restore` fills it in again, should the
    * ledger refuse later what was filled in.
@@ -36,9 +40,11 @@ export function RowForm({
   draftKey,
   rows: rowsFor,
   blank = {},
+  derive = asFilled,
   firstRow,
   figure,
   recordWord,
+  recordsItself = false,
   onRecord,
   busy,
   problem,
@@ -52,24 +58,31 @@ export function RowForm({
     setFirst(undefined)
     keep(next)
   }
-  const values = { ...blank, ...draft.values }
+  const filled = { ...blank, ...draft.values }
+  const values = derive(filled)
   const rows = rowsFor(values)
   const open = rowsOpen(rows, values)
   const active =
     rows.find(({ key }) => key === first) ??
     rows.find(({ key }) => key === draft.active) ??
-    rows.find((row) => values[row.key] === undefined) ??
-    open[0] ??
-    rows.at(-1)
+    rowToShow(rows, values)
   if (active === undefined) throw new Error(`the form ${draftKey} has no rows`)
 
+  const send = async (all: RowValues) => {
+    const restore = () => keepDraft<RowDraft>(draftKey, { values: all, active: null })
+    if (await onRecord(all, restore)) discard()
+  }
   const put = (value: string | null | undefined, goOn: boolean) => {
-    // What is typed while this is being recorded was meant for the next pad, or for none: it is not taken half.
     if (busy) return
-    const { [active.key]: _before, ...others } = values
-    const next: RowValues = value === undefined ? others : { ...others, [active.key]: value }
-    const after = goOn ? rowAfter(rowsFor(next), next, active.key) : null
-    change({ values: next, active: after?.key ?? active.key })
+    const { [active.key]: _before, ...others } = filled
+    const kept: RowValues = value === undefined ? others : { ...others, [active.key]: value }
+    const next = derive(kept)
+    const rowsNow = rowsFor(next)
+    const isDone = goOn && isAnswered(active, value)
+    const after = isDone ? rowAfter(rowsNow, next, active.key) : null
+    change({ values: kept, active: after?.key ?? active.key })
+    const isWhole = isDone && after === null && rowsOpen(rowsNow, next).length === 0
+    if (recordsItself && isWhole && whyNot?.(next) === undefined) void send(next)
   }
   const held = open[0] === undefined ? whyNot?.(values) : `Still to answer: ${open[0].label}.`
 
@@ -88,10 +101,7 @@ export function RowForm({
           recordWord={typeof recordWord === 'string' ? recordWord : recordWord(values)}
           whyNot={held}
           busy={busy}
-          onRecord={async () => {
-            const restore = () => keepDraft<RowDraft>(draftKey, { values, active: null })
-            if (await onRecord(values, restore)) discard()
-          }}
+          onRecord={() => send(values)}
         />
       }
     >
@@ -107,3 +117,5 @@ export function RowForm({
     </StepScreen>
   )
 }
+
+const asFilled = (values: RowValues): RowValues => values

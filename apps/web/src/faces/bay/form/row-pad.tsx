@@ -3,7 +3,7 @@ import { Button } from '../../../ui/button.tsx'
 import { NumberPad } from '../../../ui/number-pad.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { HexPad } from './hex-pad.tsx'
-import { isAnswered, noneOfThem, type Row, rowFault, toggled } from './rows.ts'
+import { isAnswered, noneOfThem, type Row, type RowOption, rowFault, toggled } from './rows.ts'
 
 type RowPadProps = {
   row: Row
@@ -45,13 +45,18 @@ function Keys(props: RowPadProps) {
         label={row.label}
         unit={row.unit}
         text={value ?? ''}
-        onText={(text) => onValue(text, false)}
+        onText={onValue}
         limits={row.limits ?? { whole: 3, decimals: 1 }}
         step={row.step === undefined ? null : row.step}
         signed={row.signed ?? false}
         hint={row.hint}
         fault={rowFault(row, value)}
       >
+        <OptionList
+          options={row.suggestions ?? []}
+          chosen={value}
+          onPick={(picked) => onValue(picked, true)}
+        />
         <Onward {...props} />
       </NumberPad>
     )
@@ -116,73 +121,100 @@ type PartProps<K extends Row['kind']> = Pick<RowPadProps, 'value' | 'onValue'> &
 
 function Options({ row, value, onValue }: PartProps<'choice' | 'several'>) {
   const chosen = (value ?? '').split(',')
-  const one = (
-    option: { value: string; label: string; detail?: string },
-    pressed: boolean,
-    onClick: () => void,
-  ) => (
-    <li key={option.value}>
-      <button type="button" className="row-option" aria-pressed={pressed} onClick={onClick}>
-        {option.label}
-        {option.detail === undefined ? null : <span className="row-option-detail">{option.detail}</span>}
-      </button>
-    </li>
-  )
   return (
     <fieldset className="row-options-field" aria-label={row.label}>
       <p className="row-options-label" aria-hidden="true">
         {row.label}
       </p>
-      <ul className="row-options">
-        {row.kind === 'several'
-          ? one({ value: noneOfThem, label: sentenceCase(row.noneWord) }, value === noneOfThem, () =>
-              onValue(noneOfThem, true),
-            )
-          : null}
-        {row.options.map((option) =>
-          one(option, chosen.includes(option.value), () =>
-            row.kind === 'several'
-              ? onValue(toggled(value, option.value), false)
-              : onValue(option.value, true),
-          ),
-        )}
+      {row.kind === 'choice' && row.hint !== undefined ? (
+        <p className="row-options-hint">{row.hint}</p>
+      ) : null}
+      <ul className={row.kind === 'choice' && row.isShort ? 'row-options row-options-short' : 'row-options'}>
+        {row.kind === 'several' ? (
+          <OptionButton
+            option={{ value: noneOfThem, label: sentenceCase(row.noneWord) }}
+            isChosen={value === noneOfThem}
+            onPick={() => onValue(noneOfThem, true)}
+          />
+        ) : null}
+        {row.options.map((option) => (
+          <OptionButton
+            key={option.value}
+            option={option}
+            isChosen={chosen.includes(option.value)}
+            onPick={() =>
+              row.kind === 'several'
+                ? onValue(toggled(value, option.value), false)
+                : onValue(option.value, true)
+            }
+          />
+        ))}
       </ul>
     </fieldset>
+  )
+}
+
+function OptionButton(props: { option: RowOption; isChosen: boolean; onPick: () => void }) {
+  const { option, isChosen, onPick } = props
+  return (
+    <li>
+      <button type="button" className="row-option" aria-pressed={isChosen} onClick={onPick}>
+        {option.label}
+        {option.detail === undefined ? null : <span className="row-option-detail">{option.detail}</span>}
+      </button>
+    </li>
+  )
+}
+
+type OptionListProps = {
+  options: readonly RowOption[]
+  chosen: string | null | undefined
+  onPick: (value: string) => void
+}
+
+function OptionList({ options, chosen, onPick }: OptionListProps) {
+  if (options.length === 0) return null
+  return (
+    <ul className="row-options">
+      {options.map((option) => (
+        <OptionButton
+          key={option.value}
+          option={option}
+          isChosen={option.value === chosen}
+          onPick={() => onPick(option.value)}
+        />
+      ))}
+    </ul>
   )
 }
 
 function TextPad({ row, value, onValue }: PartProps<'text'>) {
   return (
     <div className="row-text">
-      {(row.suggestions ?? []).length === 0 ? null : (
-        <ul className="row-options">
-          {(row.suggestions ?? []).map((option) => (
-            <li key={option.value}>
-              <button
-                type="button"
-                className="row-option"
-                aria-pressed={option.value === value}
-                onClick={() => onValue(option.value, true)}
-              >
-                {option.label}
-                {option.detail === undefined ? null : (
-                  <span className="row-option-detail">{option.detail}</span>
-                )}
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
+      <OptionList options={row.suggestions ?? []} chosen={value} onPick={(picked) => onValue(picked, true)} />
+      {row.paste && canPaste ? (
+        <Button
+          look="wide"
+          onClick={async () => onValue((await navigator.clipboard.readText()).trim(), true)}
+        >
+          Paste
+        </Button>
+      ) : null}
       <TextField
+        key={row.key}
         label={row.label}
         hint={row.hint}
         fault={rowFault(row, value)}
         value={value ?? ''}
         onChange={(text) => onValue(text, false)}
         {...(row.exact ? { exact: true } : {})}
+        {...(row.paste ? { autoFocus: true, inputMode: 'none' } : {})}
       />
     </div>
   )
 }
+
+/** A browser gives the clipboard to pages from a secure address only; a scanner types, and needs none. */
+const canPaste = globalThis.navigator?.clipboard?.readText !== undefined
 
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import { isAnswered, noneOfThem, type Row, rowAfter, rowFault, rowsOpen, rowWords, toggled } from './rows.ts'
+import {
+  isAnswered,
+  noneOfThem,
+  type Row,
+  rowAfter,
+  rowFault,
+  rowsOpen,
+  rowToShow,
+  rowWords,
+  toggled,
+} from './rows.ts'
 
 const pressure: Row = { kind: 'number', key: 'pressure', label: 'Pressure', unit: 'psi', low: 0, high: 150 }
 const temperature: Row = {
@@ -71,7 +81,18 @@ describe('a form of rows', () => {
   it('goes on to the next row without an answer and passes what was left out', () => {
     expect(rowAfter(rows, { pressure: '31' }, 'pressure')?.key).toBe('temperature')
     expect(rowAfter(rows, { pressure: '31', temperature: null }, 'pressure')?.key).toBe('battery')
-    expect(rowAfter(rows, { battery: 'ok', damage: 'none' }, 'battery')).toBeNull()
+    const rest = { battery: 'ok', damage: 'none' }
+    expect(rowAfter(rows, { ...rest, pressure: '31' }, 'battery')).toBeNull()
+    // One before it that must be answered and is not.
+    expect(rowAfter(rows, rest, 'battery')?.key).toBe('pressure')
+  })
+
+  it('brings up what few readers show only by a tap on its cell', () => {
+    const aside = [pressure, { ...battery, optional: 'not shown', aside: true } as const]
+    expect(rowAfter(aside, { pressure: '31' }, 'pressure')).toBeNull()
+    expect(rowToShow(aside, { pressure: '31' })?.key).toBe('pressure')
+    expect(rowToShow(rows, {})?.key).toBe('pressure')
+    expect(rowToShow(rows, { pressure: '31', temperature: null })?.key).toBe('battery')
   })
 
   it('takes several, and a tap again takes one back', () => {

@@ -7,6 +7,8 @@ type RowBase = {
   readonly optional?: string
   /** Leaving it out must be said; silence is not enough. */
   readonly asked?: true
+  /** Comes up only when its cell is tapped: what few readers show. */
+  readonly aside?: true
 }
 
 /** One thing that a step records. All values are kept as the text that was typed or the value that was chosen. */
@@ -19,12 +21,20 @@ export type Row =
       readonly high: number
       readonly limits?: PadLimits
       readonly step?: number | null
+      /** Figures that one press may take, each with what it is the same as. */
+      readonly suggestions?: readonly RowOption[]
       readonly signed?: boolean
       readonly hint?: string | undefined
       /** What is wrong with it, where more than its range decides. */
       readonly fault?: (text: string) => string | undefined
     })
-  | (RowBase & { readonly kind: 'choice'; readonly options: readonly RowOption[] })
+  | (RowBase & {
+      readonly kind: 'choice'
+      readonly options: readonly RowOption[]
+      /** Many short options: figures. */
+      readonly isShort?: true
+      readonly hint?: string
+    })
   /** Any number of a few; `noneWord` says that none of them is so. */
   | (RowBase & {
       readonly kind: 'several'
@@ -36,6 +46,8 @@ export type Row =
       readonly exact?: boolean
       /** A sensor's ID: keys of our own for its sixteen signs. */
       readonly hex?: boolean
+      /** Filled by one paste or scan: a button for it, and the field is ready for a scanner. */
+      readonly paste?: true
       readonly hint?: string
       readonly suggestions?: readonly RowOption[]
       readonly fault?: (text: string) => string | undefined
@@ -76,12 +88,25 @@ export const rowsOpen = (rows: readonly Row[], values: RowValues): Row[] =>
       : (values[row.key] ?? '') !== '' && !isAnswered(row, values[row.key]),
   )
 
-/** The row to go to after one is answered: the next that has no answer yet, or none. */
+/**
+ * The row to go to after one is answered: the next that has no answer yet, else an earlier one that must be answered, or
+ * none.
+ */
 export const rowAfter = (rows: readonly Row[], values: RowValues, key: string): Row | null => {
   const at = rows.findIndex((row) => row.key === key)
   return (
-    rows.slice(at + 1).find((row) => values[row.key] !== null && !isAnswered(row, values[row.key])) ?? null
+    rows
+      .slice(at + 1)
+      .find((row) => !row.aside && values[row.key] !== null && !isAnswered(row, values[row.key])) ??
+    rowsOpen(rows, values).find((row) => row.key !== key) ??
+    null
   )
+}
+
+/** The row to show where nobody has chosen one: the first without an answer, else the last that comes up by itself. */
+export const rowToShow = (rows: readonly Row[], values: RowValues): Row | undefined => {
+  const usual = rows.filter(({ aside }) => !aside)
+  return usual.find((row) => values[row.key] === undefined) ?? rowsOpen(rows, values)[0] ?? usual.at(-1)
 }
 
 /** What a row says in its cell; `null` while it is not answered. */

@@ -9,6 +9,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { rulesQuery } from '../findings/use-diagnosis.ts'
 import { deviceQuery } from './device-query.ts'
+import { LockHead } from './lock-head.tsx'
 import { openDoor, useDoor } from './lock-store.ts'
 import { PinSignIn } from './pin-sign-in.tsx'
 import { useIdleLock } from './use-idle-lock.ts'
@@ -49,11 +50,16 @@ export function BayDoor() {
       <div className="bay-behind" inert={!isOpen} hidden={!isOpen}>
         <Work isSeen={isOpen} />
       </div>
-      {door === 'locked' ? (
-        <PinSignIn title="Locked. Who is here?" likely={person} />
-      ) : door === 'switching' ? (
-        <PinSignIn title="Who takes over?" likely={null} onLeave={openDoor} />
-      ) : null}
+      {door === 'open' ? null : (
+        <div className="bay-locked">
+          <LockHead />
+          {door === 'locked' ? (
+            <PinSignIn title="Locked. Who is here?" likely={person} />
+          ) : (
+            <PinSignIn title="Who takes over?" likely={null} onLeave={openDoor} />
+          )}
+        </div>
+      )}
     </>
   )
 }

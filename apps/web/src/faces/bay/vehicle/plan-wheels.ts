@@ -3,6 +3,7 @@ import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
 import { axleOf, readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { PlanLine, PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { lastFour } from '../../../features/sensor-ids/id-text.ts'
+import { pressureText } from '../../../lib/format.ts'
 
 /** The order's wheels as the drawing shows them; `current` is the one at work. */
 export const planWheels = (
@@ -43,12 +44,12 @@ const loudWords: Partial<Record<ReturnType<typeof wheelStatus>, { word: string; 
 const linesOf = (state: OrderState, wheel: WheelPosition): PlanLine[] => {
   const set = state.work[wheel]?.pressure
   if (set)
-    return [{ text: String(set.asLeft.value), unit: set.asLeft.unit, isFigure: true }, { text: 'as left' }]
+    return [{ text: pressureText(set.asLeft), unit: set.asLeft.unit, isFigure: true }, { text: 'as left' }]
   const arrival = state.arrival.wheels[wheel]
   const gauge = arrival?.gauge
   const sensor = isHeard(state, wheel) ? sensorWords(arrival) : null
   const figure: PlanLine[] = gauge
-    ? [{ text: String(gauge.pressure.value), unit: gauge.pressure.unit, isFigure: true }]
+    ? [{ text: pressureText(gauge.pressure), unit: gauge.pressure.unit, isFigure: true }]
     : [{ text: arrival?.notPossible.some(({ field }) => field === 'gauge') ? 'gauge: cannot' : 'not gauged' }]
   return sensor === null ? figure : [...figure, { text: sensor }]
 }

@@ -41,14 +41,7 @@ export function CloseForm(props: WorkFormProps) {
           look="wide"
           busy={busy}
           onClick={async () => {
-            if (
-              await record(
-                'step.closed',
-                { stepKey: step.stepKey, value: null },
-                undoWords('step.closed', step),
-              )
-            )
-              onDone()
+            if (await record('step.closed', { stepKey: step.stepKey, value: null }, undoWords(step))) onDone()
           }}
         >
           Done

@@ -1,16 +1,30 @@
 import { lastFour } from '../../../features/sensor-ids/id-text.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row } from '../form/rows.ts'
+import type { Row, RowValues } from '../form/rows.ts'
+import { kitsFor, partOption, useStock } from './stock-here.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
+
+const stemRow: Row = {
+  kind: 'choice',
+  key: 'valve',
+  label: 'Stem fitted',
+  options: [
+    { value: 'snap-in', label: 'Rubber, snap-in' },
+    { value: 'clamp-in', label: 'Metal, clamp-in' },
+  ],
+}
 
 /** Old sensor out, new one in: the sensor that was programmed for this wheel, its kit and its torque. */
 export function FitForm(props: WheelFormProps) {
   const { state, step, wheel } = props
   const programmed = state.work[wheel]?.programmed
   const valve = state.sheet?.sheet.sensor?.stem ?? null
+  const stock = useStock(state.locationId)
   const onSheet = step.figure?.kind === 'torque' ? step.figure.torque : null
-  const rows: readonly Row[] = [
+  const kitOf = (values: RowValues) =>
+    stock.find(({ kind, partNumber }) => kind === 'kit' && partNumber === (values.kit ?? '').trim())
+  const rows = (values: RowValues): readonly Row[] => [
     {
       kind: 'choice',
       key: 'sensor',
@@ -26,22 +40,16 @@ export function FitForm(props: WheelFormProps) {
         : [],
     },
     {
-      kind: 'choice',
-      key: 'valve',
-      label: 'Stem fitted',
-      options: [
-        { value: 'snap-in', label: 'Rubber, snap-in' },
-        { value: 'clamp-in', label: 'Metal, clamp-in' },
-      ],
-    },
-    {
       kind: 'text',
       key: 'kit',
       label: 'Kit part number',
       exact: true,
       hint: 'Grommet, washer, nut, core and cap, or stem and screw: each works once.',
+      suggestions: kitsFor(stock, valve).map(partOption),
       fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
     },
+    // A kit on the stock list says for which stem it is; of another one the stem is asked.
+    ...(kitOf(values) ? [] : [stemRow]),
     ...(onSheet === null
       ? [
           {
@@ -67,8 +75,8 @@ export function FitForm(props: WheelFormProps) {
     <WorkRows
       {...props}
       kind="sensor.fitted"
-      rows={() => rows}
-      blank={valve === null ? {} : { valve }}
+      rows={rows}
+      recordsItself
       recordWord="Record the fitted sensor"
       payload={(values) => {
         const typed = numberFrom(values.torque ?? '')
@@ -78,7 +86,7 @@ export function FitForm(props: WheelFormProps) {
           stepKey: step.stepKey,
           wheel,
           sensorId: values.sensor,
-          valve: values.valve === 'clamp-in' ? 'clamp-in' : 'snap-in',
+          valve: kitOf(values)?.stem ?? (values.valve === 'clamp-in' ? 'clamp-in' : 'snap-in'),
           kitPart: (values.kit ?? '').trim(),
           torque,
         }

@@ -29,6 +29,7 @@ export function InsideForm(props: WheelFormProps) {
       {...props}
       kind="tire.inspected"
       rows={() => rows}
+      recordsItself
       recordWord="Record the inside"
       payload={(values) => ({
         when: 'inside',

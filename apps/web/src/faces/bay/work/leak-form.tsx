@@ -1,4 +1,5 @@
 import type { Row } from '../form/rows.ts'
+import { StepTimer } from '../form/step-timer.tsx'
 import { howWords } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -17,6 +18,9 @@ const rows: readonly Row[] = [
   },
 ]
 
+/** As long as soapy water is watched (common practice, no source). */
+const leakSeconds = 120
+
 /** A leak that was found is recorded and keeps the step open. */
 export function LeakForm(props: WheelFormProps) {
   const { state, step, wheel } = props
@@ -25,7 +29,11 @@ export function LeakForm(props: WheelFormProps) {
     <WorkRows
       {...props}
       kind="leak.checked"
+      beside={
+        <StepTimer draftKey={`${state.orderId}/${step.stepKey}`} label="Soapy water" target={leakSeconds} />
+      }
       rows={() => rows}
+      recordsItself
       recordWord="Record the leak check"
       how={
         before && !before.tight

@@ -1,17 +1,12 @@
+import type { StockPart } from '@bayledger/contract/settings'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row } from '../form/rows.ts'
+import type { Row, RowValues } from '../form/rows.ts'
+import { frequencyFor, partOption, sensorsFor, useStock } from './stock-here.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
-const rows: readonly Row[] = [
-  {
-    kind: 'text',
-    key: 'partNumber',
-    label: 'Part number',
-    exact: true,
-    hint: 'Scan or type what stands on the part itself.',
-    fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
-  },
+/** What is marked on a part is read only where the stock list does not know it. */
+const marks: readonly Row[] = [
   {
     kind: 'number',
     key: 'frequency',
@@ -34,40 +29,63 @@ const rows: readonly Row[] = [
       { value: 'clamp-in', label: 'Metal, clamp-in' },
     ],
   },
-  { kind: 'text', key: 'lot', label: 'Lot', exact: true, optional: 'not marked' },
   {
     kind: 'text',
     key: 'madeMonth',
     label: 'Made in',
     exact: true,
     optional: 'not marked',
+    aside: true,
     hint: 'Year and month, as 2025-08.',
     fault: (text) =>
       /^\d{4}-(0[1-9]|1[0-2])$/.test(text) ? undefined : 'Type year and month like 2025-08, or leave it out.',
   },
 ]
 
-/** Matches the part in hand against the sheet by the number printed on it. */
+const lot: Row = { kind: 'text', key: 'lot', label: 'Lot', exact: true, optional: 'not marked', aside: true }
+
+/**
+ * The part in hand, matched against the sheet: picked from the stock list, or scanned, or typed as it stands on the part.
+ * A part that the list knows is what the list says; the ledger compares both.
+ */
 export function PartForm(props: WorkFormProps) {
-  const { step } = props
+  const { state, step } = props
+  const stock = useStock(state.locationId)
+  const offered = sensorsFor(stock, state.sheet?.sheet ?? null)
+  const listed = (values: RowValues): StockPart | undefined =>
+    stock.find(({ partNumber }) => partNumber === (values.partNumber ?? '').trim())
+  const number: Row = {
+    kind: 'text',
+    key: 'partNumber',
+    label: 'Part number',
+    exact: true,
+    hint: 'Pick it, or scan or type what stands on the part itself.',
+    suggestions: offered.map(partOption),
+    fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
+  }
   return (
     <WorkRows
       {...props}
       kind="part.drawn"
-      rows={() => rows}
+      rows={(values) => [number, ...(listed(values) ? [] : marks), lot]}
       recordWord="Record the part"
-      payload={(values) => ({
-        stepKey: step.stepKey,
-        wheel: step.wheel,
-        partNumber: (values.partNumber ?? '').trim(),
-        lot: values.lot?.trim() || null,
-        madeMonth: values.madeMonth || null,
-        quantity: 1,
-        matches: {
-          frequencyMHz: numberFrom(values.frequency ?? ''),
-          stem: values.stem === 'snap-in' || values.stem === 'clamp-in' ? values.stem : null,
-        },
-      })}
+      payload={(values) => {
+        const part = listed(values)
+        return {
+          stepKey: step.stepKey,
+          wheel: step.wheel,
+          partNumber: (values.partNumber ?? '').trim(),
+          lot: values.lot?.trim() || null,
+          madeMonth: part ? part.madeMonth : values.madeMonth || null,
+          quantity: 1,
+          matches: part
+            ? { frequencyMHz: frequencyFor(part, state.sheet?.sheet ?? null), stem: part.stem }
+            : {
+                frequencyMHz: numberFrom(values.frequency ?? ''),
+                stem: values.stem === 'snap-in' || values.stem === 'clamp-in' ? values.stem : null,
+              },
+        }
+      }}
     />
   )
 }

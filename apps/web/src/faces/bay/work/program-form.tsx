@@ -1,9 +1,10 @@
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import { idChoices } from '@bayledger/reckoning/sensor/id-choice'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
+import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'
-import { knownIds, knownIdWords, oldIds } from '../../../features/sensor-ids/known-ids.ts'
+import { idsElsewhere, knownIdWords, oldIds } from '../../../features/sensor-ids/known-ids.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { Row, RowOption } from '../form/rows.ts'
 import type { WheelFormProps } from './work-form.ts'
@@ -12,8 +13,9 @@ import { WorkRows } from './work-rows.tsx'
 /** A sensor is programmed and read back in the hand, before it is mounted. */
 export function ProgramForm(props: WheelFormProps) {
   const { state, step, wheel } = props
-  const known = knownIds(state, wheel)
-  const rows: readonly Row[] = [
+  // Only this wheel's own: an ID that is in use at another wheel cannot be given to this one.
+  const known = oldIds(state, wheel)
+  const rowsFor = (identity: string | null | undefined): readonly Row[] => [
     {
       kind: 'choice',
       key: 'identity',
@@ -26,8 +28,9 @@ export function ProgramForm(props: WheelFormProps) {
       label: 'ID read back',
       hex: true,
       hint: 'As the reader shows it now, with the sensor in your hand.',
-      suggestions: known.slice(0, 2).map((one) => ({ value: one.id, label: knownIdWords(one) })),
-      fault: (text) => idFault(text, known),
+      suggestions:
+        identity === 'copy' ? known.map((one) => ({ value: one.id, label: knownIdWords(one) })) : [],
+      fault: (text) => idFault(text, known) ?? takenFault(text),
     },
     {
       kind: 'number',
@@ -40,11 +43,22 @@ export function ProgramForm(props: WheelFormProps) {
     },
   ]
   const identity = plannedIdentity(state, wheel)
+  const elsewhere = idsElsewhere(state, wheel)
+  const takenFault = (text: string): string | undefined => {
+    const meant = idMeant(text, known)
+    const taken =
+      meant === null ? undefined : elsewhere.find(({ id }) => idKey(id, 'hex') === idKey(meant, 'hex'))
+    return (
+      taken &&
+      `This ID is in use at the ${wheelNames[taken.wheel]} wheel. Read back again: is it this sensor?`
+    )
+  }
   return (
     <WorkRows
       {...props}
       kind="sensor.programmed"
-      rows={() => rows}
+      rows={({ identity: chosen }) => rowsFor(chosen)}
+      draftOf={state.work[wheel]?.part?.written.entryId}
       blank={identity === null ? {} : { identity }}
       recordWord="Read back in hand: record"
       payload={(values) => {

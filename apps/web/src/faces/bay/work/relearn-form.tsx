@@ -1,5 +1,6 @@
 import { inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Row } from '../form/rows.ts'
+import { StepTimer } from '../form/step-timer.tsx'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -25,6 +26,7 @@ const results: Row = {
 export function RelearnForm(props: WorkFormProps) {
   const { state, step } = props
   const sheet = state.sheet?.sheet
+  const limit = sheet?.relearn?.timeLimitMinutes ?? sheet?.relearn?.parkMinutes ?? null
   const wheels: readonly WheelPosition[] = sheet?.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
   const rows = (method: string | null | undefined): readonly Row[] => [
     { kind: 'choice', key: 'method', label: 'Method', options: methods },
@@ -45,6 +47,13 @@ export function RelearnForm(props: WorkFormProps) {
     <WorkRows
       {...props}
       kind="relearn.done"
+      beside={
+        <StepTimer
+          draftKey={`${state.orderId}/${step.stepKey}`}
+          label={limit === null ? 'Watch' : 'Time to learn'}
+          target={limit === null ? null : limit * 60}
+        />
+      }
       rows={(values) => rows(values.method)}
       blank={sheet?.relearn ? { method: sheet.relearn.method } : {}}
       recordWord="Record the relearn"

@@ -1,4 +1,3 @@
-import type { Kind } from '@bayledger/ledger/registry'
 import type { Step } from '@bayledger/reckoning/step'
 import { steps } from '@bayledger/wording/en/steps'
 import { wheels } from '@bayledger/wording/en/wheels'
@@ -21,6 +20,6 @@ export const cautionWords = ({ cautions }: Step): string | null => {
 /** Whose figure a step shows; empty for a step without one. */
 export const sourceWords = ({ figure }: Step): string => (figure ? figureSource(steps, figure.source) : '')
 
-/** The short name of a step's entry in the undo button: "RR part". */
-export const undoWords = (kind: Kind, { wheel }: Step): string =>
-  [wheel, kind.replace('.', ' ')].filter((part) => part !== null).join(' ')
+/** The step in the undo button: "RR · Balance the wheel". */
+export const undoWords = (step: Step): string =>
+  step.wheel === null ? stepDoes(steps, step) : `${step.wheel} · ${stepDoes(steps, step)}`

@@ -38,7 +38,7 @@ export function WheelOnForm(props: WheelFormProps) {
       kind: 'choice',
       key: 'cameFrom',
       label: 'This wheel came from',
-      options: readingOrder.map((from) => ({
+      options: [comesFrom, ...readingOrder.filter((from) => from !== comesFrom)].map((from) => ({
         value: from,
         label: from,
         ...(from === wheel ? { detail: 'the same place' } : {}),
@@ -50,7 +50,7 @@ export function WheelOnForm(props: WheelFormProps) {
       {...props}
       kind="wheel.mounted"
       rows={() => rows}
-      blank={{ cameFrom: comesFrom }}
+      recordsItself
       recordWord={`${wheel} wheel is on: record`}
       payload={(values) =>
         values.seats === 'match' && values.hand === 'started'

@@ -15,6 +15,9 @@ type WorkRowsProps<K extends Kind> = WorkFormProps & {
   rows: (values: RowValues) => readonly Row[]
   blank?: RowValues
   recordWord: string
+  /** What the form is about, where that may change: of another part, nothing filled in counts. */
+  draftOf?: string | undefined
+  recordsItself?: boolean
   /** `null` while it cannot be made of what is filled in. */
   payload: (values: RowValues) => PayloadOf<K> | null
   whyNot?: (values: RowValues) => string | undefined
@@ -35,6 +38,8 @@ export function WorkRows<K extends Kind>({
   rows,
   blank,
   recordWord,
+  draftOf,
+  recordsItself = false,
   payload,
   whyNot,
   beside,
@@ -62,7 +67,8 @@ export function WorkRows<K extends Kind>({
     )
   return (
     <RowForm
-      draftKey={`${state.orderId}/${step.stepKey}`}
+      draftKey={[state.orderId, step.stepKey, draftOf ?? ''].join('/')}
+      recordsItself={recordsItself}
       title={stepTitle(step)}
       {...(beside === undefined ? {} : { beside })}
       {...(shownFigure === undefined ? {} : { figure: shownFigure })}
@@ -77,7 +83,7 @@ export function WorkRows<K extends Kind>({
       onRecord={async (values, restore) => {
         const entry = payload(values)
         if (entry === null) return false
-        const taken = await record(kind, entry, undoWords(kind, step), restore)
+        const taken = await record(kind, entry, undoWords(step), restore)
         if (taken) onDone()
         return taken
       }}
