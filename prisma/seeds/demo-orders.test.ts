@@ -4,7 +4,7 @@ import { parseDraft } from '@bayledger/ledger/draft'
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { verifyChain } from '@bayledger/ledger/hash-chain'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
-import { bundleTotals, estimateMoney } from '@bayledger/ledger/questions/money'
+import { bundleTotals, dueCents, estimateMoney, owedCents } from '@bayledger/ledger/questions/money'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
 import { roadPositions } from '@bayledger/reckoning/wheels'
@@ -260,8 +260,9 @@ describe('the other orders of the morning', () => {
     },
   )
 
-  it('let T-2603 take two sensors, defer the set of four for 567.00, and have its left front wheel off', () => {
+  it('let T-2603 take two sensors, defer the set of four for 567.00 with the look, and have its left front wheel off', () => {
     const { answers, estimates, work, closed } = state('T-2603')
+    expect(dueCents(state('T-2603'), order('T-2603').money)).toBe(32_490)
     const bundles = estimates
       .at(-1)
       ?.scope.bundles.map((bundle) => [
@@ -269,8 +270,9 @@ describe('the other orders of the morning', () => {
         bundleTotals(order('T-2603').money, bundle)?.totalCents,
       ])
     expect(bundles).toEqual([
-      ['authorized', 32_490],
-      ['deferred', 56_700],
+      ['authorized', 27_290],
+      ['deferred', 51_500],
+      [undefined, 5_200],
     ])
     expect(nextMoves(state('T-2603'), shop.calendar.now)[0]).toMatchObject({ code: 'wheel-off', wheel: 'LF' })
     expect(work.LF?.fitted?.torque).toEqual({ value: 48, unit: 'lbf·in' })
@@ -297,6 +299,9 @@ describe('the other orders of the morning', () => {
       kind: 'refused-to-sign',
       witness: { staffId: devin?.id, proof: { how: 'pin' } },
     })
+    expect(state('T-2614').answers['tire.LF']?.answer).toBe('declined')
+    expect(dueCents(state('T-2614'), order('T-2614').money)).toBe(5_200)
+    expect(owedCents(state('T-2614'), order('T-2614').money)).toBe(0)
     expect(sealGate(state('T-2614'))).toEqual([])
   })
 

@@ -66,6 +66,8 @@ export const CustomerOrder = z.strictObject({
           totalCents: z.int(),
           cautions: z.array(z.strictObject({ number: z.string(), version: z.int(), words: z.string() })),
           answer: z.nullable(Answer),
+          /** The inspection, which was agreed to before it began: it needs no answer. */
+          agreedBefore: z.boolean(),
           answerable: z.boolean(),
         }),
       ),

@@ -250,7 +250,7 @@ describe('answers', () => {
 describe('a new plan', () => {
   it('keeps the steps that put a wheel back, whatever the customer answers while it is off', () => {
     const pen = before('RR.sensor.fit')
-    pen.write('estimate.issued', estimateOf(pen), desk)
+    pen.write('estimate.issued', changedEstimate(pen, dearer), desk)
     decide(pen, 'declined')
     const rest = openSteps(pen.state())
     expect(rest.map(({ closedBy }) => closedBy)).toEqual([

@@ -6,7 +6,7 @@ import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { digestOf } from '../src/digests.ts'
 import type { Entry } from '../src/entry.ts'
-import { authorizedBundles, newestBundles } from '../src/questions/answers.ts'
+import { authorizedBundles, isLook, newestBundles } from '../src/questions/answers.ts'
 import { evidenceOf } from '../src/questions/evidence-of.ts'
 import { readySteps } from '../src/questions/gates.ts'
 import type { PayloadOf } from '../src/registry.ts'
@@ -100,7 +100,7 @@ const writeUp = (pen: OrderPen): void => {
       by: owner,
       channel: 'in-person',
       money: sealMoney({ lookFeeCents: 5_200 }),
-      lookFeeWaivedWithWork: false,
+      lookFee: 'charged',
     },
     atTheDesk,
   )
@@ -239,12 +239,14 @@ type GivenAnswer = PayloadOf<'estimate.decided'>['answers'][number]
 
 /** One answer to every bundle that waits for one. */
 export const answersOf = (pen: OrderPen, answer: GivenAnswer['answer']): GivenAnswer[] =>
-  newestBundles(pen.state()).map(({ bundleKey, cautions }) => ({
-    bundleKey,
-    answer,
-    deferredUntil: answer === 'deferred' ? '2026-03-01' : null,
-    cautionsShown: answer === 'authorized' ? [] : cautions,
-  }))
+  newestBundles(pen.state())
+    .filter((bundle) => !isLook(bundle))
+    .map(({ bundleKey, cautions }) => ({
+      bundleKey,
+      answer,
+      deferredUntil: answer === 'deferred' ? '2026-03-01' : null,
+      cautionsShown: answer === 'authorized' ? [] : cautions,
+    }))
 
 export const decisionOf = (
   pen: OrderPen,

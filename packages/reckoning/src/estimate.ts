@@ -17,6 +17,7 @@ export type TaxClass = z.infer<typeof TaxClass>
 export const LineCode = z.enum([
   'look',
   'look-waived',
+  'look-waived-with-work',
   'sensor',
   'wheel-service',
   'wheel-service-low',
@@ -28,6 +29,8 @@ export const LineCode = z.enum([
   'kit-clamp-in',
   'kit-rubber',
   'sensor-disposal',
+  'tire',
+  'tire-disposal',
   'pressures',
   'pressures-alone',
   'supplies',

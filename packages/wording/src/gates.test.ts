@@ -37,6 +37,7 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
     { why: 'quarantined', wrench: 'TW-1' },
   ],
   'findings-unconfirmed': [{}],
+  'estimate-missing': [{}],
   'estimate-unanswered': [
     { bundle: { bundleKey: 'sensor', title: 'sensor', wheels: ['RR'], asWritten: null } },
   ],

@@ -1,10 +1,12 @@
 import { canonicalText } from '@bayledger/ledger/digests'
+import { isLook } from '@bayledger/ledger/questions/answers'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
-import type { Consent } from '@bayledger/ledger/subjects/consent/kinds'
+import type { BundleAnswer, Consent } from '@bayledger/ledger/subjects/consent/kinds'
+import type { Bundle } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { firstPrices as prices } from '@bayledger/reckoning/money/first-prices'
-import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
+import { type OfferOf, offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import { english } from '@bayledger/wording/en/english'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
@@ -16,7 +18,7 @@ type Issue = {
   readonly at: string
   readonly by: DemoPerson
   readonly readyAt: string
-  readonly look: 'charged' | 'waived'
+  readonly look: OfferOf['look']
 }
 
 /** Freezes what the confirmed findings offer into the next version of the estimate; answers its number. */
@@ -49,7 +51,32 @@ type Decision = {
  * Shows the newest version and records a Yes to all of it, and Later to what would replace a line; the server then
  * issues the job plan.
  */
-export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }: Decision): void => {
+export const authorizeAll = (pen: OrderPen, decision: Decision): void =>
+  answerAll(pen, decision, ({ bundleKey, alternativeTo, cautions }) =>
+    alternativeTo === null
+      ? { bundleKey, answer: 'authorized', deferredUntil: null, cautionsShown: [] }
+      : {
+          bundleKey,
+          answer: 'deferred',
+          deferredUntil: pen.calendar.on('2026-07-13'),
+          cautionsShown: cautions,
+        },
+  )
+
+/** Shows the newest version and records a No to all of it, with its cautions. */
+export const declineAll = (pen: OrderPen, decision: Decision): void =>
+  answerAll(pen, decision, ({ bundleKey, cautions }) => ({
+    bundleKey,
+    answer: 'declined',
+    deferredUntil: null,
+    cautionsShown: cautions,
+  }))
+
+const answerAll = (
+  pen: OrderPen,
+  { by, shownAt, decidedAt, channel }: Decision,
+  answerTo: (bundle: Bundle) => BundleAnswer,
+): void => {
   const issued = pen.state().estimates.at(-1)
   const sheet = pen.state().sheet?.sheet
   const customer = customerOf(pen.state().opened?.customerId ?? '')
@@ -63,16 +90,7 @@ export const authorizeAll = (pen: OrderPen, { by, shownAt, decidedAt, channel }:
     {
       revision,
       digest: issued.digest,
-      answers: bundles.map(({ bundleKey, alternativeTo, cautions }) =>
-        alternativeTo === null
-          ? { bundleKey, answer: 'authorized', deferredUntil: null, cautionsShown: [] }
-          : {
-              bundleKey,
-              answer: 'deferred',
-              deferredUntil: pen.calendar.on('2026-07-13'),
-              cautionsShown: cautions,
-            },
-      ),
+      answers: bundles.filter((bundle) => !isLook(bundle)).map(answerTo),
       by: { relation: 'owner', name: pen.personal(customer.name) },
       consent: consentOf(pen, customer, channel, shownAt),
       shown: pen.shown(channel === 'telephone' ? readOut(shown) : canonicalText(shown)),

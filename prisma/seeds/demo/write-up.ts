@@ -1,3 +1,4 @@
+import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import { vehicleOf } from './customers.ts'
 import type { OrderPen } from './order-pen.ts'
@@ -17,7 +18,7 @@ type WriteUp = {
   readonly reportedLight: LightBehavior
   readonly events: readonly EventEvidence[]
   readonly consentBy: 'in-person' | 'telephone'
-  readonly lookFeeWaivedWithWork: boolean
+  readonly lookFee: LookFeeTerms
 }
 
 /** The desk's part: who, which vehicle, the complaint in the customer's words, consent to look and to drive. */
@@ -49,7 +50,7 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
       by: { relation: 'owner', name: pen.personal(ownerName) },
       channel: told.consentBy,
       money: pen.money({ lookFeeCents }),
-      lookFeeWaivedWithWork: told.lookFeeWaivedWithWork,
+      lookFee: told.lookFee,
     },
     { at: consent, by: told.by },
   )

@@ -69,8 +69,12 @@ export type RefusalValues = {
   readonly ESTIMATE_SENSOR_FORBIDDEN: NoValues
   readonly ESTIMATE_SENSOR_SILENCED: { readonly wheels: readonly WheelPosition[] }
   readonly ESTIMATE_BUNDLES_UNCLEAR: NoValues
+  readonly ESTIMATE_SAFETY_DROPPED: OfBundle
   readonly BUNDLE_UNKNOWN: { readonly bundleKey: string }
-  readonly BUNDLE_ALREADY_DECIDED: OfBundle
+  /** A refusal that was kept before reasons were named has no `why`. */
+  readonly BUNDLE_ALREADY_DECIDED: OfBundle & {
+    readonly why?: 'authorized' | 'declined' | 'agreed-before'
+  }
   readonly BUNDLE_ALTERNATIVES_BOTH: OfBundle
   readonly CAUTION_NOT_SHOWN: OfBundle
   readonly MONEY_MISSING: NoValues

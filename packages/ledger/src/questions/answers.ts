@@ -1,3 +1,4 @@
+import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
 import { canonicalText } from '../digests.ts'
 import type { BundleDecision, IssuedBundle, OrderState } from '../state.ts'
 
@@ -23,11 +24,16 @@ export const answerTo = (state: OrderState, bundle: IssuedBundle): BundleDecisio
 export const authorizedBundles = (state: OrderState): readonly IssuedBundle[] =>
   newestBundles(state).filter((bundle) => answerTo(state, bundle)?.answer === 'authorized')
 
+/** The inspection alone: the customer agreed to it before anybody looked, so nobody asks for it again. */
+export const isLook = ({ works }: Pick<IssuedBundle, 'works'>): boolean =>
+  works.length > 0 && works.every(({ kind }) => kind === 'look')
+
 /** Bundles that wait for an answer. When one alternative is chosen, the other needs no answer. */
 export const unansweredBundles = (state: OrderState): readonly IssuedBundle[] => {
   const chosen = authorizedBundles(state)
   return newestBundles(state).filter(
     (bundle) =>
+      !isLook(bundle) &&
       answerTo(state, bundle) === null &&
       !chosen.some(
         ({ bundleKey, alternativeTo }) =>
@@ -35,3 +41,44 @@ export const unansweredBundles = (state: OrderState): readonly IssuedBundle[] =>
       ),
   )
 }
+
+/** How far the customer may still answer a bundle. */
+export type Answerable =
+  /** There is no answer yet, or it was put off: Yes, No or Later. */
+  | 'any'
+  /** The customer said No, and may call back and say Yes. */
+  | 'yes-only'
+  | 'no'
+
+/** How far a bundle of the newest revision may still be answered. A Yes stays: work may have begun on it. */
+export const answerable = (state: OrderState, bundle: IssuedBundle): Answerable => {
+  if (isLook(bundle)) return 'no'
+  switch (answerTo(state, bundle)?.answer) {
+    case 'authorized':
+      return 'no'
+    case 'declined':
+      return 'yes-only'
+    default:
+      return 'any'
+  }
+}
+
+type Replaceable = {
+  readonly bundleKey: string
+  readonly alternativeTo: string | null
+}
+
+/**
+ * The cautions that go with a No or a Later to a bundle. None where the customer said Yes to what replaces it: whoever
+ * takes four sensors is warned of a low tire, although they do not take the one.
+ */
+export const cautionsOwed = <Caution extends Pick<CautionReference, 'number'>>(
+  bundle: Replaceable & { readonly cautions: readonly Caution[] },
+  bundles: readonly Replaceable[],
+  authorized: ReadonlySet<string>,
+): readonly Caution[] =>
+  bundles.some(
+    ({ bundleKey, alternativeTo }) => alternativeTo === bundle.bundleKey && authorized.has(bundleKey),
+  )
+    ? []
+    : bundle.cautions

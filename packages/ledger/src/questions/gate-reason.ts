@@ -23,6 +23,7 @@ export type GateValues = {
   readonly 'wrench-doubtful': WrenchDoubt | { readonly asWritten: string }
   readonly 'device-clock-doubtful': ClockDoubt
   readonly 'findings-unconfirmed': NoValues
+  readonly 'estimate-missing': NoValues
   readonly 'estimate-unanswered': { readonly bundle: BundleNamed }
   readonly 'step-open': { readonly step: StepNamed }
   readonly 'sensor-broken': NoValues

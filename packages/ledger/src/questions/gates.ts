@@ -4,6 +4,7 @@ import type { Author } from '../entry.ts'
 import type { OrderState, TorqueSeal, WheelWork } from '../state.ts'
 import { unansweredBundles } from './answers.ts'
 import { openConflicts } from './conflicts.ts'
+import { estimateIsMissing } from './estimate-is-missing.ts'
 import { openStops } from './finding-holds.ts'
 import { type GateReason, reason } from './gate-reason.ts'
 import { namedBundle } from './named.ts'
@@ -135,6 +136,7 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ...(state.diagnosis && !state.diagnosis.outdated && state.diagnosis.confirmed
     ? []
     : [reason('findings-unconfirmed', null)]),
+  ...(estimateIsMissing(state) ? [reason('estimate-missing', null)] : []),
   ...unansweredBundles(state).map((bundle) =>
     reason('estimate-unanswered', null, {
       bundle: namedBundle(bundle),

@@ -30,7 +30,7 @@ describe('the money of an order', () => {
       { by: advisor, deviceId: null },
     )
     expect(paidCents(pen.state(), keptMoney)).toBe(5_000)
-    expect(owedCents(pen.state(), keptMoney)).toBe((authorized ?? 0) - 5_000)
+    expect(owedCents(pen.state(), keptMoney)).toBe((authorized ?? 0) + 5_200 - 5_000)
   })
 
   it('that was withheld reads as withheld, never as nothing', () => {

@@ -10,7 +10,8 @@ import * as z from 'zod/mini'
 import type { Foldable } from '../fold/foldable.ts'
 import { inlineMoneyIn } from '../sides.ts'
 import type { IssuedEstimate, OrderState } from '../state.ts'
-import { authorizedBundles } from './answers.ts'
+import { answerTo, authorizedBundles, isLook, newestBundles } from './answers.ts'
+import { lookIsOwed } from './look-is-owed.ts'
 
 /** What looking costs, told before anybody looks. */
 export const LookFee = z.strictObject({ lookFeeCents: Cents.check(z.gte(0)) })
@@ -102,9 +103,29 @@ export const authorizedCents = (state: OrderState, sides: MoneySides): number | 
 export const paidCents = (state: OrderState, sides: MoneySides): number | null =>
   sumOf(state.payments.map(({ money }) => payment(sides, money)?.amountCents))
 
-/** What is authorized and not yet paid, cents; `null` where that cannot be known. */
+/**
+ * What is owed for the look, cents, as far as no authorized bundle holds it; `null` where that cannot be known. An
+ * estimate names it in a bundle of its own. Estimates of earlier versions had it in their first bundle.
+ */
+export const lookOwedCents = (state: OrderState, sides: MoneySides): number | null => {
+  const told = state.authority.look
+  if (!told || !lookIsOwed(state)) return 0
+  const own = newestBundles(state).find(isLook)
+  if (told.lookFee === 'charged' && own)
+    return answerTo(state, own)?.answer === 'authorized' ? 0 : (bundleTotals(sides, own)?.totalCents ?? null)
+  const authorized = authorizedBundles(state).map((bundle) => bundleMoney(sides, bundle.money))
+  if (authorized.includes(null)) return null
+  const isCharged = authorized.some((money) => money?.lines.some(({ kind }) => kind === 'look'))
+  return isCharged ? 0 : (lookFee(sides, told.money)?.lookFeeCents ?? null)
+}
+
+/** What the customer owes for everything so far, paid or not, cents; `null` where that cannot be known. */
+export const dueCents = (state: OrderState, sides: MoneySides): number | null =>
+  sumOf([authorizedCents(state, sides), lookOwedCents(state, sides)])
+
+/** What is due and not yet paid, cents; under zero where too much was paid; `null` where that cannot be known. */
 export const owedCents = (state: OrderState, sides: MoneySides): number | null => {
-  const authorized = authorizedCents(state, sides)
+  const due = dueCents(state, sides)
   const paid = paidCents(state, sides)
-  return authorized === null || paid === null ? null : authorized - paid
+  return due === null || paid === null ? null : due - paid
 }

@@ -177,10 +177,12 @@ describe('whose move it is, from the first row on', () => {
     expect(moves(pen)).toEqual(['nobody: finished'])
   })
 
-  it('13: after a No to everything there is still a report to seal', () => {
+  it('13: after a No to everything the inspection is still to be paid, and then the report is sealed', () => {
     const pen = oneSensorJob('shown')
     pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
     workUntil(pen, () => false)
+    expect(moves(pen)).toEqual(['desk: payment-open'])
+    pen.write('payment.noted', { money: seal({ amountCents: 5_200 }), method: 'cash' }, desk)
     expect(moves(pen)).toEqual(['desk: report-unsealed'])
   })
 })

@@ -2,6 +2,7 @@ import { namedStep } from '@bayledger/reckoning/step'
 import type { OrderState, Written } from '../state.ts'
 import { authorizedBundles, unansweredBundles } from './answers.ts'
 import { openConflicts } from './conflicts.ts'
+import { estimateIsMissing } from './estimate-is-missing.ts'
 import {
   brokenSensors,
   insecureWheels,
@@ -11,8 +12,8 @@ import {
   sealGate,
   wheelStatus,
 } from './gates.ts'
+import { lookIsOwed } from './look-is-owed.ts'
 import { type Move, move } from './move.ts'
-import { offersOf } from './offers-of.ts'
 import { proofOf } from './proof.ts'
 
 /**
@@ -102,9 +103,7 @@ const afterFindings = (state: OrderState): Move[] => {
 
 const estimateMove = (state: OrderState): Move | null => {
   const issued = state.estimates.at(-1)
-  const diagnosis = state.diagnosis?.diagnosis
-  const offered = (diagnosis?.findings ?? []).some(({ offers }) => offers.length > 0)
-  if (offered && issued?.offers !== offersOf(diagnosis))
+  if (estimateIsMissing(state))
     return move('desk', 'estimate-missing', {}, state.diagnosis?.confirmed?.written)
   if (!issued || unansweredBundles(state).length === 0) return null
   return issued.shown.length > 0
@@ -149,7 +148,8 @@ const sealMove = (state: OrderState, since: Written | undefined): Move => {
     )
   const [shut] = sealGate(state)
   if (shut) return move('desk', 'seal-gate', { reason: shut }, since, shut.wheel)
-  return authorizedBundles(state).length > 0 && state.payments.length === 0
+  const isOwed = authorizedBundles(state).length > 0 || lookIsOwed(state)
+  return isOwed && state.payments.length === 0
     ? move('desk', 'payment-open', {}, since)
     : move('desk', 'report-unsealed', {}, since)
 }

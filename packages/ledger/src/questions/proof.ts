@@ -37,10 +37,12 @@ export const proofOf = (state: OrderState): Proof => {
 
 /** No work, or only a check of the torque: nothing was done that the light could show. */
 const hasNothingToProve = (state: OrderState): boolean => {
-  const works = authorizedBundles(state).flatMap((bundle) => bundle.works)
+  const works = authorizedBundles(state)
+    .flatMap((bundle) => bundle.works)
+    .filter(({ kind }) => kind !== 'look')
   return works.length > 0
     ? works.every(({ kind }) => kind === 'torque-again')
-    : (state.plan?.plan.steps ?? []).length === 0 && authorizedBundles(state).length === 0
+    : (state.plan?.plan.steps ?? []).length === 0
 }
 
 /** Whether the minutes that a warning may take have been driven with the light off. */

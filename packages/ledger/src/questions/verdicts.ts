@@ -1,7 +1,7 @@
 import { type GaugingEvery, gaugingAskedBy } from '@bayledger/reckoning/cautions/gauging-asked'
 import type { Work } from '@bayledger/reckoning/estimate'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
-import type { OrderState } from '../state.ts'
+import type { IssuedBundle, OrderState } from '../state.ts'
 import { answerTo, newestBundles } from './answers.ts'
 import { pressureAsLeft } from './as-left.ts'
 import { dangersOf, isUnsafeToTake } from './dangers.ts'
@@ -73,8 +73,15 @@ const reasonsToGauge = (state: OrderState): GaugingReason[] => {
 }
 
 const safetyLeftUndone = (state: OrderState): boolean =>
-  (state.estimates.at(-1)?.scope.bundles ?? []).some(
-    ({ safety, bundleKey }) => safety && state.answers[bundleKey]?.answer !== 'authorized',
+  newestBundles(state).some((bundle) => bundle.safety && !isDone(state, bundle))
+
+/** Authorized itself, or its alternative is. */
+const isDone = (state: OrderState, bundle: IssuedBundle): boolean =>
+  authorizedBundles(state).some(
+    ({ bundleKey, alternativeTo }) =>
+      bundleKey === bundle.bundleKey ||
+      alternativeTo === bundle.bundleKey ||
+      bundle.alternativeTo === bundleKey,
   )
 
 const isUnknown = (state: OrderState, wheel: WheelPosition): boolean =>

@@ -16,6 +16,7 @@ import {
   bay,
   before,
   changedEstimate,
+  dearer,
   desk,
   replanned,
   unverified,
@@ -64,11 +65,7 @@ const compared = (pen: OrderPen): string[] => {
 /** The customer has taken the work back, and the plan does not know it yet. */
 const declined = (): OrderPen => {
   const pen = before('RR.tire.open')
-  pen.write(
-    'estimate.issued',
-    changedEstimate(pen, (estimate) => estimate),
-    desk,
-  )
+  pen.write('estimate.issued', changedEstimate(pen, dearer), desk)
   pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
   return pen
 }

@@ -1,6 +1,7 @@
 import { namedStep, type Step } from '@bayledger/reckoning/step'
 import { type Refusal, refuse } from '../admit/refusal.ts'
 import type { OrderState } from '../state.ts'
+import { authorizedBundles } from './answers.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
 
@@ -34,9 +35,18 @@ const forerunnerOpen = (state: OrderState, step: Step): Refusal | null => {
 }
 
 const notAuthorized = (state: OrderState, step: Step): Refusal | null =>
-  step.bundleKey && state.answers[step.bundleKey]?.answer !== 'authorized'
-    ? refuse('STEP_NOT_AUTHORIZED', { step: namedStep(step) })
-    : null
+  step.bundleKey === null || securesAgain(state, step) || isAuthorized(state, step.bundleKey)
+    ? null
+    : refuse('STEP_NOT_AUTHORIZED', { step: namedStep(step) })
+
+const isAuthorized = (state: OrderState, bundleKey: string): boolean =>
+  authorizedBundles(state).some((bundle) => bundle.bundleKey === bundleKey)
+
+/** A wheel that came off goes on, is torqued and is checked, whatever became of the estimate meanwhile. */
+const securesAgain = (state: OrderState, { wheel, closedBy }: Step): boolean =>
+  wheel !== null &&
+  (closedBy === 'wheel.mounted' || closedBy === 'studs.torqued' || closedBy === 'torque.checked') &&
+  ['off', 'untorqued', 'unchecked'].includes(wheelStatus(state, wheel))
 
 const figureUnverified = (state: OrderState, { unverified, closedBy }: Step): Refusal | null =>
   unverified && !state.figures[unverified] && closedBy !== 'figure.confirmed'

@@ -3,6 +3,7 @@ import { keptMoney } from '../money.ts'
 import {
   answersOf,
   arrivalOf,
+  decide,
   decisionOf,
   estimateOf,
   findingsOf,
@@ -19,6 +20,7 @@ import {
   changedEstimate,
   desk,
   lastOf,
+  onlyTheLook,
   plainStem,
   type Refusals,
   withAlternative,
@@ -38,6 +40,7 @@ export const estimatesRefusals: Refusals<
   | 'ESTIMATE_SENSOR_FORBIDDEN'
   | 'ESTIMATE_SENSOR_SILENCED'
   | 'ESTIMATE_BUNDLES_UNCLEAR'
+  | 'ESTIMATE_SAFETY_DROPPED'
   | 'BUNDLE_UNKNOWN'
   | 'BUNDLE_ALREADY_DECIDED'
   | 'BUNDLE_ALTERNATIVES_BOTH'
@@ -245,6 +248,34 @@ export const estimatesRefusals: Refusals<
         })),
     ],
   ],
+  ESTIMATE_SAFETY_DROPPED: [
+    [
+      'a new version without the sensor that the findings ask for',
+      () => {
+        const pen = oneSensorJob('shown')
+        return pen.attempt('estimate.issued', changedEstimate(pen, onlyTheLook), desk)
+      },
+      { bundle: { bundleKey: 'sensor.RR' } },
+    ],
+    [
+      'the same after a No, which would go with it',
+      () => {
+        const pen = oneSensorJob('shown')
+        decide(pen, 'declined')
+        return pen.attempt('estimate.issued', changedEstimate(pen, onlyTheLook), desk)
+      },
+      { bundle: { bundleKey: 'sensor.RR' } },
+    ],
+    [
+      'a new version whose sensor is for another wheel',
+      () => {
+        const pen = oneSensorJob('shown')
+        const elsewhere = workedBy([{ kind: 'fit-sensor', wheel: 'LF', valve: 'clamp-in', identity: 'new' }])
+        return pen.attempt('estimate.issued', changedEstimate(pen, elsewhere), desk)
+      },
+      { bundle: { bundleKey: 'sensor.RR' } },
+    ],
+  ],
   BUNDLE_UNKNOWN: [
     [
       'an answer to something that was not offered',
@@ -268,7 +299,45 @@ export const estimatesRefusals: Refusals<
         const pen = oneSensorJob('decided')
         return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
       },
-      { bundle: { bundleKey: 'sensor.RR' } },
+      { bundle: { bundleKey: 'sensor.RR' }, why: 'authorized' },
+    ],
+    [
+      'another No after a No',
+      () => {
+        const pen = oneSensorJob('shown')
+        decide(pen, 'declined')
+        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
+      },
+      { bundle: { bundleKey: 'sensor.RR' }, why: 'declined' },
+    ],
+    [
+      'a Yes after a No that comes by the link',
+      () => {
+        const pen = oneSensorJob('shown')
+        decide(pen, 'declined')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, answersOf(pen, 'authorized'), {
+            consent: { channel: 'link', linkId, signature: { form: 'typed', digest: wordsOf('name') } },
+          }),
+          { by: { linkId } },
+        )
+      },
+      { bundle: { bundleKey: 'sensor.RR' }, why: 'declined' },
+    ],
+    [
+      'a No to the inspection that was agreed to before',
+      () => {
+        const pen = oneSensorJob('shown')
+        return pen.attempt(
+          'estimate.decided',
+          decisionOf(pen, [
+            { bundleKey: 'look', answer: 'declined', deferredUntil: null, cautionsShown: [] },
+          ]),
+          desk,
+        )
+      },
+      { bundle: { bundleKey: 'look' }, why: 'agreed-before' },
     ],
   ],
   BUNDLE_ALTERNATIVES_BOTH: [
@@ -319,7 +388,7 @@ export const estimatesRefusals: Refusals<
             by: owner,
             channel: 'in-person',
             money: '0'.repeat(64),
-            lookFeeWaivedWithWork: false,
+            lookFee: 'charged',
           },
           desk,
         ),

@@ -7,7 +7,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { RefusalCode } from '../../src/admit/refusal-codes.ts'
 import type { Appended } from '../../src/append.ts'
 import type { Entry } from '../../src/entry.ts'
-import { authorizedBundles } from '../../src/questions/answers.ts'
+import { authorizedBundles, isLook } from '../../src/questions/answers.ts'
 import type { Kind, PayloadOf } from '../../src/registry.ts'
 import { estimatePayload } from '../../src/subjects/consent/estimate-payload.ts'
 import { seal } from '../money.ts'
@@ -73,7 +73,17 @@ export const workedBy =
   (works: readonly Work[]) =>
   (estimate: PricedEstimate): PricedEstimate => ({
     ...estimate,
-    bundles: estimate.bundles.map((bundle) => ({ ...bundle, works: [...works] })),
+    bundles: estimate.bundles.map((bundle) => (isLook(bundle) ? bundle : { ...bundle, works: [...works] })),
+  })
+
+/** The estimate with nothing but the inspection. */
+export const onlyTheLook = (estimate: PricedEstimate): PricedEstimate =>
+  priceEstimate({
+    ...estimate,
+    prices,
+    bundles: estimate.bundles
+      .filter(({ bundleKey }) => bundleKey === 'look')
+      .map(({ money, ...bundle }) => ({ ...bundle, lines: money.lines })),
   })
 
 /** The estimate with a dollar more for each unit of each line, before tax. */

@@ -6,6 +6,7 @@ import {
   before,
   changedEstimate,
   closeStep,
+  dearer,
   desk,
   lastOf,
   type Refusals,
@@ -80,11 +81,7 @@ export const stepsRefusals: Refusals<
       'a step of a bundle that is declined now',
       () => {
         const pen = before('RR.wheel.off')
-        pen.write(
-          'estimate.issued',
-          changedEstimate(pen, (estimate) => estimate),
-          desk,
-        )
+        pen.write('estimate.issued', changedEstimate(pen, dearer), desk)
         pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
         return closeStep(pen, 'RR.wheel.off')
       },

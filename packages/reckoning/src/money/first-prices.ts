@@ -1,7 +1,7 @@
 import type { PriceList } from './price-list.ts'
 
 /** First prices of a shop, for its owner to change: tax of 6.25 % on parts only, supplies of 5 % of labor, at most 12 dollars. */
-export const firstPrices: PriceList = {
+export const firstPrices = {
   version: 1,
   taxRatePercentThousandths: 6_250,
   taxedClasses: ['parts'],
@@ -20,6 +20,8 @@ export const firstPrices: PriceList = {
     kitClampIn: 750,
     repairUnit: 600,
     sensorDisposal: 200,
+    tire: 14_800,
+    tireDisposal: 400,
   },
   supplies: { percentThousandths: 5_000, capCents: 1_200 },
-}
+} satisfies PriceList

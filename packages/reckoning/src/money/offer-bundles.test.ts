@@ -7,7 +7,7 @@ import { type OfferOf, offerBundles } from './offer-bundles.ts'
 const sheet = sheetWith('235/60R18', 315, 'clamp-in')
 const noSensors = { ...sheet, sensor: null }
 
-const offered = (findings: Finding[], of: Partial<OfferOf> = {}) =>
+const withLook = (findings: Finding[], of: Partial<OfferOf> = {}) =>
   offerBundles({
     diagnosis: { ruleSet: '1', primary: null, findings, contradictions: [], unchecked: [], nextChecks: [] },
     sheet,
@@ -16,10 +16,22 @@ const offered = (findings: Finding[], of: Partial<OfferOf> = {}) =>
     ...of,
   })
 
+/** What is offered beside the look. */
+const offered = (findings: Finding[], of: Partial<OfferOf> = {}) =>
+  withLook(findings, of).filter(({ bundleKey }) => bundleKey !== 'look')
+
 const silent = (...wheels: WheelPosition[]) => finding('sensor-silent', wheels, ['sensor', 'relearn'])
 const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
 const leak = (wheel: WheelPosition) => finding('slow-leak', [wheel], ['leak-find'])
 const stem = (wheel: WheelPosition) => finding('stem-corroded', [wheel], ['stem'])
+const dangerous = (wheel: WheelPosition): Finding => ({
+  ...finding('tire-unsafe', [wheel], ['tire']),
+  kind: 'stop',
+})
+const dueSoon = (...wheels: WheelPosition[]): Finding => ({
+  ...finding('tread-low-soon', wheels, ['tire']),
+  kind: 'note',
+})
 const low = finding('cold-weather', ['LF'], ['pressure-set'])
 
 const lineKeys = ({ lines }: { lines: readonly { lineKey: string }[] }) => lines.map(({ lineKey }) => lineKey)
@@ -43,7 +55,6 @@ describe('what is offered for a silent sensor', () => {
         { kind: 'set-pressures' },
       ],
       lines: [
-        { lineKey: 'look', kind: 'no-charge' },
         { lineKey: 'sensor', quantityHundredths: 200 },
         { lineKey: 'wheel-service', quantityHundredths: 200 },
         { lineKey: 'relearn', quantityHundredths: 40 },
@@ -71,12 +82,6 @@ describe('what is offered for a silent sensor', () => {
       'set-pressures',
     ])
     expect(bundles[1]?.lines.find(({ lineKey }) => lineKey === 'relearn')?.quantityHundredths).toBe(60)
-  })
-
-  it('charges the look in the bundle and in its alternative, since only one of them is taken', () => {
-    const bundles = offered([silent('RR'), four, leak('LF')], { look: 'charged' })
-    expect(bundles.map((bundle) => lineKeys(bundle)[0])).toEqual(['look', 'look', 'repair-labor'])
-    expect(bundles[0]?.lines[0]).toMatchObject({ kind: 'look', quantityHundredths: 40, amountCents: 5_200 })
   })
 
   it('includes the spare in a set where it is the silent one', () => {
@@ -109,7 +114,7 @@ describe('what is offered for a leak', () => {
       ],
     })
     expect(bundles.map(lineKeys)).toEqual([
-      ['look', 'repair-labor', 'repair-unit', 'kit', 'pressures'],
+      ['repair-labor', 'repair-unit', 'kit', 'pressures'],
       ['repair-labor', 'repair-unit', 'kit', 'pressures'],
     ])
   })
@@ -142,7 +147,7 @@ describe('what is offered for a stem', () => {
       works: [{ kind: 'service-stem', wheel: 'RR', valve: 'clamp-in' }, { kind: 'set-pressures' }],
     })
     expect(bundles.map(lineKeys)).toEqual([
-      ['look', 'wheel-service', 'kit', 'pressures'],
+      ['wheel-service', 'kit', 'pressures'],
       ['wheel-service', 'kit', 'pressures'],
     ])
     expect(bundles[1]?.lines[0]?.quantityHundredths).toBe(100)
@@ -175,7 +180,6 @@ describe('what is offered where nothing is to be fitted', () => {
         alternativeTo: null,
         works: [{ kind: 'relearn' }, { kind: 'set-pressures' }],
         lines: [
-          { lineKey: 'look' },
           { lineKey: 'relearn', quantityHundredths: 30 },
           { lineKey: 'pressures', amountCents: 0 },
         ],
@@ -202,7 +206,6 @@ describe('what is offered where nothing is to be fitted', () => {
         alternativeTo: null,
         works: [{ kind: 'reset' }, { kind: 'set-pressures' }],
         lines: [
-          { lineKey: 'look' },
           { lineKey: 'reset', quantityHundredths: 20 },
           { lineKey: 'pressures', amountCents: 0 },
         ],
@@ -219,7 +222,7 @@ describe('what is offered where nothing is to be fitted', () => {
         cautions: [],
         alternativeTo: null,
         works: [{ kind: 'set-pressures' }],
-        lines: [{ lineKey: 'look' }, { lineKey: 'pressures', kind: 'no-charge', amountCents: 0 }],
+        lines: [{ lineKey: 'pressures', kind: 'no-charge', amountCents: 0 }],
       },
     ])
   })
@@ -233,19 +236,61 @@ describe('what is offered where nothing is to be fitted', () => {
     expect(keys(offered([low, other]))).toEqual(expected)
   })
 
-  it('is the look itself where that is charged, and nothing where it is waived', () => {
-    expect(offered([], { look: 'charged' })).toMatchObject([
-      {
-        bundleKey: 'look',
-        findings: [],
-        safety: false,
-        cautions: [],
-        alternativeTo: null,
-        works: [{ kind: 'look' }],
-        lines: [{ lineKey: 'look', kind: 'look', amountCents: 5_200 }],
-      },
+  it('sets the pressures beside a tire that is only due soon, because the customer may say No to it', () => {
+    expect(keys(offered([low, dueSoon('LF')]))).toEqual(['tire.LF', 'pressures'])
+  })
+})
+
+describe('the look', () => {
+  it.each([
+    ['a sensor', [silent('RR')]],
+    ['nothing', []],
+  ])('is a bundle of its own beside %s, at its price or at none', (_, findings) => {
+    expect(withLook(findings, { look: 'charged' }).at(-1)).toMatchObject({
+      bundleKey: 'look',
+      findings: [],
+      safety: false,
+      cautions: [],
+      alternativeTo: null,
+      works: [{ kind: 'look' }],
+      lines: [{ lineKey: 'look', kind: 'look', quantityHundredths: 40, amountCents: 5_200 }],
+    })
+    expect(withLook(findings).at(-1)?.lines).toMatchObject([{ code: 'look-waived', amountCents: 0 }])
+  })
+})
+
+describe('what is offered for a tire', () => {
+  it('that is dangerous comes first, with its own caution, and nothing else is sold for that tire', () => {
+    const bundles = offered([leak('LF'), stem('LF'), dangerous('LF'), silent('LF')])
+    expect(keys(bundles)).toEqual(['tire.LF', 'sensor.LF'])
+    expect(bundles[0]).toMatchObject({
+      title: 'tire',
+      findings: ['tire-unsafe'],
+      safety: true,
+      cautions: [{ number: 'CT-04', version: 1 }],
+      works: [
+        { kind: 'fit-tire', wheel: 'LF' },
+        { kind: 'service-stem', wheel: 'LF', valve: 'clamp-in' },
+        { kind: 'set-pressures' },
+      ],
+    })
+    expect(bundles.map(lineKeys)).toEqual([
+      ['tire', 'tire-disposal', 'wheel-service', 'kit', 'pressures'],
+      ['sensor', 'relearn', 'sensor-disposal', 'pressures'],
     ])
-    expect(offered([], { look: 'charged' })[0]?.findings).toEqual([])
-    expect(offered([])).toEqual([])
+  })
+
+  it('that is due soon is offered without urgency, and not on a wheel that other work opens', () => {
+    const bundles = offered([dueSoon('LF', 'RR'), leak('RR')])
+    expect(keys(bundles)).toEqual(['leak.RR', 'tire.LF'])
+    expect(bundles[1]).toMatchObject({ safety: false, cautions: [{ number: 'CT-03', version: 1 }] })
+  })
+
+  it('is none where the shop has no price for a tire', () => {
+    const { tire: _tire, ...rest } = prices.prices
+    const without = { ...prices, prices: rest }
+    expect(keys(offered([dangerous('LF'), dueSoon('RF'), leak('LF')], { prices: without }))).toEqual([
+      'leak.LF',
+    ])
   })
 })

@@ -4,6 +4,7 @@ import type { Diagnosis, Finding, Offer } from '../diagnosis/diagnosis.ts'
 import type { Bundle, EstimateLine, Work } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
+import { dangerousTires, dueTireBundles, urgentTireBundles } from './offer-tires.ts'
 import {
   disposalLine,
   kitLine,
@@ -14,6 +15,7 @@ import {
   wheelServiceLines,
 } from './price-lines.ts'
 import type { PriceList } from './price-list.ts'
+import { stemOf, usualStem } from './stem-of.ts'
 
 /** A bundle with its lines, before the supplies fee and the totals are known. */
 export type OfferedBundle = Bundle & { readonly lines: readonly EstimateLine[] }
@@ -22,32 +24,30 @@ export type OfferOf = {
   readonly diagnosis: Diagnosis
   readonly sheet: SpecificationSheet
   readonly prices: PriceList
-  /** Whether the look is charged with the first priced bundle; waived, it stands there at no charge. */
-  readonly look: 'charged' | 'waived'
+  /**
+   * The terms that the customer agreed to. Only where it is charged whatever is authorized does the estimate hold its
+   * price; where work waives it, it is due by the consent to look.
+   */
+  readonly look: 'charged' | 'waived-with-work' | 'waived'
 }
 
 /**
  * What may be offered for the findings, each as lines that only make sense together: nobody can say Yes to a
  * sensor and No to the relearn it needs. Where a finding offers no part, no bundle holds one. Offers that this
- * shop has no price for (a tire, a repaired fastener, work done elsewhere) are left to the advisor.
+ * shop has no price for (a repaired fastener, work done elsewhere) are left to the advisor.
  *
  * @source This program's own rule: the parts that the findings offer and no others.
  */
 export const offerBundles = (of: OfferOf): OfferedBundle[] => {
-  const bundles = [...sensorBundles(of), ...leakBundles(of), ...stemBundles(of), ...settingBundles(of)]
-  const [first, ...rest] = bundles
-  if (!first) return of.look === 'charged' ? [lookBundle(of)] : []
-  const withLook = (bundle: OfferedBundle): OfferedBundle => ({
-    ...bundle,
-    lines: [lookLine(of), ...bundle.lines],
-  })
-  return [
-    withLook(first),
-    ...rest.map((bundle) => (bundle.alternativeTo === first.bundleKey ? withLook(bundle) : bundle)),
-  ]
+  const atWheels = [...urgentTireBundles(of), ...sensorBundles(of), ...leakBundles(of), ...stemBundles(of)]
+  const bundles = [...atWheels, ...dueTireBundles(of, openedBy(atWheels))]
+  return [...bundles, ...settingBundles(of, atWheels), lookBundle(of)]
 }
 
-/** Where the findings offer nothing to do, the look itself is what the customer agreed to pay for. */
+/**
+ * The look is a bundle of its own: the customer agreed to it before anybody looked, and pays for it whatever they answer
+ * to the rest.
+ */
 const lookBundle = (of: OfferOf): OfferedBundle => ({
   bundleKey: 'look',
   title: 'look',
@@ -59,10 +59,13 @@ const lookBundle = (of: OfferOf): OfferedBundle => ({
   lines: [lookLine(of)],
 })
 
+const openedBy = (bundles: readonly Bundle[]): WheelPosition[] =>
+  bundles.flatMap(({ works }) => works.flatMap((work) => ('wheel' in work ? [work.wheel] : [])))
+
 const lookLine = ({ prices, look }: OfferOf): EstimateLine =>
   look === 'charged'
     ? laborLine(prices, 'look', 'look', prices.hours.look)
-    : noChargeLine('look', 'look-waived')
+    : noChargeLine('look', look === 'waived' ? 'look-waived' : 'look-waived-with-work')
 
 const offering = ({ diagnosis }: OfferOf, offer: Offer): Finding[] =>
   diagnosis.findings.filter((finding) => finding.offers.includes(offer))
@@ -114,7 +117,12 @@ const fitSensors = (
     ],
     lines: [
       sensorLine(prices, sheet, wheels),
-      ...wheelServiceLines(prices, sheet, wheels),
+      // A wheel that gets another tire is demounted, mounted and balanced once.
+      ...wheelServiceLines(
+        prices,
+        sheet,
+        wheels.filter((wheel) => !dangerousTires(of).includes(wheel)),
+      ),
       laborLine(prices, 'relearn', 'program-and-relearn', hours),
       disposalLine(prices, wheels),
       noChargeLine('pressures', 'pressures'),
@@ -122,42 +130,42 @@ const fitSensors = (
   }
 }
 
-/** Offered where the sheet does not say which stem its sensors have. */
-const usualStem = 'snap-in'
-
-/** The stem of a vehicle's wheels: a plain one only where it listens to no sensor. */
-const stemOf = ({ system, sensor }: SpecificationSheet): 'snap-in' | 'clamp-in' | 'plain' =>
-  sensor?.stem ?? (system === 'direct' ? usualStem : 'plain')
-
 const leakBundles = (of: OfferOf): OfferedBundle[] => {
   const findings = offering(of, 'leak-find')
-  return wheelsOf(findings).map((wheel) => {
-    const here = findings.filter(({ wheels }) => wheels.includes(wheel))
-    const valve = stemOf(of.sheet)
-    return {
-      bundleKey: `leak.${wheel}`,
-      title: 'leak',
-      findings: codesOf(here),
-      safety: true,
-      cautions: shownBefore('CT-16'),
-      alternativeTo: null,
-      works: [
-        { kind: 'find-leak', wheel },
-        { kind: 'service-stem', wheel, valve },
-        { kind: 'set-pressures' },
-      ],
-      lines: [
-        ...repairLines(of.prices, wheel),
-        kitLine(of.prices, valve, [wheel]),
-        noChargeLine('pressures', 'pressures'),
-      ],
-    }
-  })
+  const dangerous = dangerousTires(of)
+  return wheelsOf(findings)
+    .filter((wheel) => !dangerous.includes(wheel))
+    .map((wheel) => {
+      const here = findings.filter(({ wheels }) => wheels.includes(wheel))
+      const valve = stemOf(of.sheet)
+      return {
+        bundleKey: `leak.${wheel}`,
+        title: 'leak',
+        findings: codesOf(here),
+        safety: true,
+        cautions: shownBefore('CT-16'),
+        alternativeTo: null,
+        works: [
+          { kind: 'find-leak', wheel },
+          { kind: 'service-stem', wheel, valve },
+          { kind: 'set-pressures' },
+        ],
+        lines: [
+          ...repairLines(of.prices, wheel),
+          kitLine(of.prices, valve, [wheel]),
+          noChargeLine('pressures', 'pressures'),
+        ],
+      }
+    })
 }
 
 const stemBundles = (of: OfferOf): OfferedBundle[] => {
   const findings = [...offering(of, 'stem'), ...offering(of, 'service-kit')]
-  const covered = new Set([...wheelsOf(offering(of, 'sensor')), ...wheelsOf(offering(of, 'leak-find'))])
+  const covered = new Set([
+    ...wheelsOf(offering(of, 'sensor')),
+    ...wheelsOf(offering(of, 'leak-find')),
+    ...dangerousTires(of),
+  ])
   return wheelsOf(findings)
     .filter((wheel) => !covered.has(wheel))
     .map((wheel) => {
@@ -181,7 +189,7 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
 }
 
 /** Relearn, reset and pressures: only where no bundle above already brings them along. */
-const settingBundles = (of: OfferOf): OfferedBundle[] => {
+const settingBundles = (of: OfferOf, before: readonly Bundle[]): OfferedBundle[] => {
   const { prices } = of
   const hasSensor = wheelsOf(offering(of, 'sensor')).length > 0 && of.sheet.sensor !== null
   const relearn = [...offering(of, 'relearn'), ...offering(of, 'reprogram')]
@@ -218,10 +226,7 @@ const settingBundles = (of: OfferOf): OfferedBundle[] => {
         ],
       },
     ]
-  const elsewhere =
-    hasSensor ||
-    wheelsOf([...offering(of, 'leak-find'), ...offering(of, 'stem'), ...offering(of, 'service-kit')]).length >
-      0
+  const elsewhere = before.some(({ works }) => works.some(({ kind }) => kind === 'set-pressures'))
   if (pressures.length === 0 || elsewhere) return []
   return [
     {

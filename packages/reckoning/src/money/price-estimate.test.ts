@@ -83,7 +83,7 @@ describe('an estimate', () => {
   it('offers a set of four beside one, each with its whole price, and counts only the one', () => {
     const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
     const estimate = estimateFor(sheetWith('225/65R17', 315, 'clamp-in'), [silent('LF', 'RR'), four])
-    expect(estimate.bundles.map(({ money }) => money.totals.totalCents)).toEqual([32_490, 56_700])
+    expect(estimate.bundles.map(({ money }) => money.totals.totalCents)).toEqual([27_290, 51_500, 5_200])
     expect(estimate.money.totals.totalCents).toBe(32_490)
   })
 
@@ -129,8 +129,23 @@ describe('an estimate', () => {
     })
   })
 
-  it('offers nothing at all where nothing is to be done and the look is waived', () => {
-    expect(estimateFor(utility, [], 'waived').bundles).toEqual([])
+  it('costs nothing where nothing is to be done and the look is waived', () => {
+    expect(estimateFor(utility, [], 'waived').money.totals.totalCents).toBe(0)
+  })
+
+  it('counts the labor of the look in the supplies fee of the first work and of its alternative, once', () => {
+    const four = finding('set-of-four-worth-offering', ['LF', 'RF', 'RR', 'LR'], ['set-of-four'])
+    const fees = (look: 'charged' | 'waived') =>
+      estimateFor(
+        utility,
+        [silent('RR'), four, finding('slow-leak', ['LF'], ['leak-find'])],
+        look,
+      ).bundles.map(
+        ({ money }) => money.lines.find(({ lineKey }) => lineKey === 'supplies')?.amountCents ?? 0,
+      )
+    // 5 % of the look's 52.00 is 2.60; the set is at the cap of 12.00 either way.
+    expect(fees('charged')).toEqual([615, 1_200, 190, 0])
+    expect(fees('waived')).toEqual([355, 1_030, 190, 0])
   })
 
   it('sells no part where no finding offers one', () => {

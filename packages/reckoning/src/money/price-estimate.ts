@@ -24,6 +24,7 @@ export type PriceEstimateOf = {
  */
 export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstimateOf): PricedEstimate => {
   const priced: PricedBundle[] = []
+  const looks = bundles.filter(isLook).flatMap(({ lines }) => lines)
   for (const bundle of bundles) {
     const beside = priced.filter(
       (other) => other.alternativeTo === null && other.bundleKey !== bundle.alternativeTo,
@@ -35,7 +36,11 @@ export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstim
         .map(({ amountCents }) => amountCents),
     )
     const { lines: offered, ...scope } = bundle
-    const fee = suppliesFeeCents(offered, prices.supplies, charged)
+    const fee = suppliesFeeCents(
+      isFirst(bundle, priced) ? [...offered, ...looks] : offered,
+      prices.supplies,
+      charged,
+    )
     const lines = fee > 0 ? [...offered, feeLine(suppliesKey, fee)] : [...offered]
     priced.push({ ...scope, money: { lines, totals: totalsOfLines(lines, prices) } })
   }
@@ -54,3 +59,11 @@ export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstim
 }
 
 const suppliesKey = 'supplies'
+
+const isLook = ({ works }: OfferedBundle): boolean =>
+  works.length > 0 && works.every(({ kind }) => kind === 'look')
+
+/** The first work, or what replaces it: its fee counts the labor of the look too, because there is work now. */
+const isFirst = (bundle: OfferedBundle, priced: readonly PricedBundle[]): boolean =>
+  !isLook(bundle) &&
+  (priced.length === 0 || (bundle.alternativeTo !== null && bundle.alternativeTo === priced[0]?.bundleKey))

@@ -114,6 +114,20 @@ export const repairLines = (prices: PriceList, wheel: WheelPosition): EstimateLi
 ]
 
 /**
+ * A tire, with the fee for the disposal of the old one; none where the shop has no price for it.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
+export const tireLines = ({ prices }: PriceList, wheel: WheelPosition): EstimateLine[] =>
+  prices.tire === undefined
+    ? []
+    : [
+        flat('tire', 'tire', 'tire', prices.tire, [wheel], 'part'),
+        flat('tire-disposal', 'tire-disposal', 'fee', prices.tireDisposal ?? 0, [wheel], 'fee'),
+      ]
+
+/**
  * The fee for the disposal of old sensors, shown as a fee and never inside labor.
  *
  * @units Cents.

@@ -36,6 +36,9 @@ export const PriceList = z.strictObject({
     kitClampIn: price,
     repairUnit: price,
     sensorDisposal: price,
+    /** Absent in a list from before tires were offered; then no estimate offers one. */
+    tire: z.optional(price),
+    tireDisposal: z.optional(price),
   }),
   supplies: z.strictObject({ percentThousandths: z.int().check(z.gte(0), z.lte(50_000)), capCents: price }),
 })

@@ -1,7 +1,7 @@
-import { answerTo } from '@bayledger/ledger/questions/answers'
+import { answerTo, isLook } from '@bayledger/ledger/questions/answers'
 import { bundleTotals, estimateMoney } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
-import type { OrderState } from '@bayledger/ledger/state'
+import type { BundleDecision, OrderState } from '@bayledger/ledger/state'
 import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
@@ -27,7 +27,7 @@ export type NotDoneLine = {
 export const notDoneLines = (state: OrderState, context: ReportContext): NotDoneLine[] =>
   (state.estimates.at(-1)?.scope.bundles ?? []).flatMap((bundle) => {
     const decision = answerTo(state, bundle)
-    if (decision?.answer === 'authorized') return []
+    if (decision?.answer === 'authorized' || isLook(bundle)) return []
     const shown = decision?.cautionsShown ?? []
     return [
       {
@@ -62,7 +62,7 @@ const refusalProof = (context: ReportContext, proof: OrderState['refusals'][stri
     ? 'Signed by the customer.'
     : `Refused to sign; witness: ${context.staff[proof.witness.staffId] ?? 'name not on file'}.`
 
-const answerWords = (decision: OrderState['answers'][string] | null): string => {
+const answerWords = (decision: BundleDecision | null): string => {
   if (!decision) return 'Not answered'
   if (decision.answer === 'declined') return 'No'
   return decision.deferredUntil ? `Later, until ${dayWords(decision.deferredUntil)}` : 'Later'

@@ -2,7 +2,7 @@ import type { BundlesWording } from '../bundles.ts'
 
 export const bundles: BundlesWording = {
   titles: {
-    look: () => 'The inspection itself',
+    look: () => 'Inspection',
     sensor: (wheels) => `New sensor, ${wheels}`,
     'set-of-four': () => 'New sensors in all wheels',
     stem: (wheels) => `Renew the valve stem, ${wheels}`,

@@ -49,6 +49,7 @@ export const gates: GatesWording = {
   'device-clock-doubtful': (_wheel, { writtenAt, receivedAt }) =>
     `A device wrote an entry at ${atUtc(writtenAt)} by its own clock; we received it at ${atUtc(receivedAt)}. Set the device's clock, find out when the work was done, and settle it on the order page.`,
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
+  'estimate-missing': () => 'Build the estimate from the findings and let the customer answer it.',
   'estimate-unanswered': (_wheel, { bundle }) =>
     `"${bundleTitle({ bundles, wheels }, bundle)}" has no answer yet. Ask the customer: Yes, No or Later.`,
   'step-open': (wheel, { step }) =>

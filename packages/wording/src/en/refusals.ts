@@ -128,10 +128,20 @@ export const refusals: RefusalsWording = {
     `A plain stem would silence a sensor that is not known to be dead: ${silenced.map((wheel) => wheels.names[wheel]).join(', ')}. Trigger it twice, name the stem of its sensor on the vehicle's sheet, or decline the work.`,
   ESTIMATE_BUNDLES_UNCLEAR: () =>
     'Two parts of this estimate have one key, or one replaces a part that is not there. Build it again.',
+  ESTIMATE_SAFETY_DROPPED: ({ bundle }) =>
+    `"${titleOf(bundle)}" concerns safety and was offered before. Keep it in the new version: the customer answers it.`,
   BUNDLE_UNKNOWN: () =>
     'One of these answers names a line that this estimate does not have, or answers a line twice. Open the estimate again.',
-  BUNDLE_ALREADY_DECIDED: ({ bundle }) =>
-    `"${titleOf(bundle)}" is already answered. Only what was put off can be answered again.`,
+  BUNDLE_ALREADY_DECIDED: ({ bundle, why }) => {
+    switch (why) {
+      case 'agreed-before':
+        return `"${titleOf(bundle)}" was agreed to before the inspection. Leave it out of the answers.`
+      case 'declined':
+        return `"${titleOf(bundle)}" is answered with No. Only a Yes can replace that, given to the shop at the desk or by telephone.`
+      default:
+        return `"${titleOf(bundle)}" is already answered. Only what was put off or declined can be answered again.`
+    }
+  },
   BUNDLE_ALTERNATIVES_BOTH: ({ bundle }) =>
     `"${titleOf(bundle)}" replaces another line. Say Yes to one of the two.`,
   CAUTION_NOT_SHOWN: ({ bundle }) =>

@@ -24,7 +24,7 @@ export const writeT2601 = (pen: OrderPen): DemoEnd => {
     reportedLight: 'solid',
     events: askedAbout(),
     consentBy: 'in-person',
-    lookFeeWaivedWithWork: true,
+    lookFee: 'waived-with-work',
   })
   pen.write('order.assigned', { staffId: people.rufus.id, bay: 1 }, { at: '07:13', by: people.ottoline })
   arrivalCheck(pen, {
@@ -50,7 +50,7 @@ export const writeT2601 = (pen: OrderPen): DemoEnd => {
     codes: [],
   })
   confirmFindings(pen, { by: people.rufus, deviceId: tabletId(1), issuedAt: '07:24', confirmedAt: '07:26' })
-  issueEstimate(pen, { at: '07:31', by: people.ottoline, readyAt: '09:00', look: 'waived' })
+  issueEstimate(pen, { at: '07:31', by: people.ottoline, readyAt: '09:00', look: 'waived-with-work' })
   authorizeAll(pen, {
     by: people.ottoline,
     shownAt: '07:34',

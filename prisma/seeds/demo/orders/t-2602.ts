@@ -22,7 +22,7 @@ export const writeT2602 = (pen: OrderPen): void => {
     reportedLight: 'flash-then-solid',
     events: askedAbout(),
     consentBy: 'telephone',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   pen.write('order.assigned', { staffId: people.bo.id, bay: 2 }, { at: '08:20', by: people.ottoline })
   arrivalCheck(pen, {

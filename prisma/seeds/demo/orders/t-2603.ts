@@ -23,7 +23,7 @@ export const writeT2603 = (pen: OrderPen): void => {
     reportedLight: 'flash-then-solid',
     events: askedAbout(),
     consentBy: 'telephone',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   pen.write('order.assigned', { staffId: people.ines.id, bay: 6 }, { at: '08:44', by: people.ottoline })
   arrivalCheck(pen, {

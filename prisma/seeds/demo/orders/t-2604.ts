@@ -21,7 +21,7 @@ export const writeT2604 = (pen: OrderPen): void => {
     reportedLight: 'solid',
     events: askedAbout(),
     consentBy: 'telephone',
-    lookFeeWaivedWithWork: true,
+    lookFee: 'waived-with-work',
   })
   arrivalCheck(pen, {
     ...midMorning,
@@ -45,6 +45,6 @@ export const writeT2604 = (pen: OrderPen): void => {
     codes: [],
   })
   confirmFindings(pen, { by: people.bo, deviceId: tabletId(3), issuedAt: '09:16', confirmedAt: '09:18' })
-  issueEstimate(pen, { at: '09:41', by: people.devin, readyAt: '13:00', look: 'waived' })
+  issueEstimate(pen, { at: '09:41', by: people.devin, readyAt: '13:00', look: 'waived-with-work' })
   authorizeAll(pen, { by: people.devin, shownAt: '10:20', decidedAt: '10:22', channel: 'telephone' })
 }

@@ -21,7 +21,7 @@ export const writeT2605 = (pen: OrderPen): DemoEnd => {
     reportedLight: 'solid',
     events: askedAbout({ kind: 'rotation', happened: true, daysAgo: 3 }),
     consentBy: 'in-person',
-    lookFeeWaivedWithWork: true,
+    lookFee: 'waived-with-work',
   })
   pen.write('order.assigned', { staffId: people.rufus.id, bay: 1 }, { at: '09:20', by: people.ottoline })
   arrivalCheck(pen, {
@@ -46,7 +46,7 @@ export const writeT2605 = (pen: OrderPen): DemoEnd => {
     codes: [],
   })
   confirmFindings(pen, { by: people.rufus, deviceId: tabletId(1), issuedAt: '09:33', confirmedAt: '09:35' })
-  issueEstimate(pen, { at: '09:50', by: people.ottoline, readyAt: '11:00', look: 'waived' })
+  issueEstimate(pen, { at: '09:50', by: people.ottoline, readyAt: '11:00', look: 'waived-with-work' })
   authorizeAll(pen, { by: people.ottoline, shownAt: '09:54', decidedAt: '09:55', channel: 'in-person' })
   workThrough(pen, {
     by: people.rufus,

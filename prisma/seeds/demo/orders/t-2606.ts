@@ -22,7 +22,7 @@ export const writeT2606 = (pen: OrderPen): void => {
     reportedLight: 'off',
     events: askedAbout(),
     consentBy: 'telephone',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   pen.write('order.assigned', { staffId: people.rufus.id, bay: 4 }, { at: '09:50', by: people.devin })
   arrivalCheck(pen, {

@@ -22,7 +22,7 @@ export const writeT2607 = (pen: OrderPen): void => {
     reportedLight: 'flash-then-solid',
     events: askedAbout({ kind: 'sensor-replaced-elsewhere', happened: true, wheel: 'LF', daysAgo: 24 }),
     consentBy: 'telephone',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   arrivalCheck(pen, {
     ...midMorning,

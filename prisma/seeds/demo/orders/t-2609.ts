@@ -22,7 +22,7 @@ export const writeT2609 = (pen: OrderPen): void => {
     reportedLight: 'flash-then-solid',
     events: askedAbout({ kind: 'sensor-replaced-elsewhere', happened: true, wheel: 'RF', daysAgo: 11 }),
     consentBy: 'in-person',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   pen.write('order.assigned', { staffId: people.bo.id, bay: 2 }, { at: '10:30', by: people.ottoline })
   arrivalCheck(pen, {

@@ -23,7 +23,7 @@ export const writeT2610 = (pen: OrderPen): void => {
     reportedLight: 'flash-then-solid',
     events: askedAbout({ kind: 'seasonal-wheels', happened: true, daysAgo: 2 }),
     consentBy: 'in-person',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   pen.write('order.assigned', { staffId: people.ines.id, bay: 5 }, { at: '09:10', by: people.devin })
   arrivalCheck(pen, {

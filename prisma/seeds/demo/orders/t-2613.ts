@@ -1,6 +1,6 @@
 import { arrivalCheck, midMorning } from '../arrival-check.ts'
 import { confirmFindings } from '../confirm-findings.ts'
-import { authorizeAll, issueEstimate } from '../issue-estimate.ts'
+import { issueEstimate } from '../issue-estimate.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
@@ -24,7 +24,7 @@ export const writeT2613 = (pen: OrderPen): void => {
       { kind: 'charger-added', happened: true, daysAgo: 30 },
     ),
     consentBy: 'telephone',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   arrivalCheck(pen, {
     ...midMorning,
@@ -49,7 +49,11 @@ export const writeT2613 = (pen: OrderPen): void => {
   })
   confirmFindings(pen, { by: people.ines, deviceId: tabletId(5), issuedAt: '08:36', confirmedAt: '08:41' })
   issueEstimate(pen, { at: '08:55', by: people.devin, readyAt: '10:30', look: 'charged' })
-  authorizeAll(pen, { by: people.devin, shownAt: '09:20', decidedAt: '09:22', channel: 'telephone' })
+  pen.write(
+    'estimate.shown',
+    { revision: 1, channel: 'telephone', linkId: null },
+    { at: '09:20', by: people.devin },
+  )
   pen.write(
     'contact.made',
     {

@@ -2,10 +2,12 @@ import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions
 import { arrivalCheck, midMorning } from '../arrival-check.ts'
 import { confirmFindings } from '../confirm-findings.ts'
 import { type DemoEnd, endOf } from '../hand-back.ts'
+import { declineAll, issueEstimate } from '../issue-estimate.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
 import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
+import { lookFeeCents } from '../settings.ts'
 import { askedAbout, writeUp } from '../write-up.ts'
 
 /** Haywain B: a bulge in the left front sidewall. Told "do not drive", refused before a witness, taken away. */
@@ -22,7 +24,7 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
     reportedLight: 'off',
     events: askedAbout({ kind: 'collision', happened: true, wheel: 'LF', daysAgo: 2 }),
     consentBy: 'in-person',
-    lookFeeWaivedWithWork: true,
+    lookFee: 'waived-with-work',
   })
   arrivalCheck(pen, {
     ...midMorning,
@@ -61,6 +63,8 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
     },
     { at: '10:09', by: people.ottoline },
   )
+  issueEstimate(pen, { at: '10:11', by: people.ottoline, readyAt: '11:30', look: 'waived-with-work' })
+  declineAll(pen, { by: people.ottoline, shownAt: '10:13', decidedAt: '10:16', channel: 'in-person' })
   pen.write(
     'refusal.recorded',
     {
@@ -69,6 +73,11 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
       proof: { kind: 'refused-to-sign', witness: pen.agreedBy(people.devin) },
     },
     { at: '10:18', by: people.ottoline },
+  )
+  pen.write(
+    'payment.noted',
+    { money: pen.money({ amountCents: lookFeeCents }), method: 'card' },
+    { at: '10:24', by: people.ottoline },
   )
   return endOf(pen, {
     by: people.ottoline,

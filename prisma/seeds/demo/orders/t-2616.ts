@@ -23,7 +23,7 @@ export const writeT2616 = (pen: OrderPen): void => {
     reportedLight: 'off',
     events: askedAbout({ kind: 'rotation', happened: true, daysAgo: 12 }),
     consentBy: 'in-person',
-    lookFeeWaivedWithWork: false,
+    lookFee: 'charged',
   })
   pen.write('order.assigned', { staffId: people.bo.id, bay: 3 }, { at: '09:24', by: people.devin })
   arrivalCheck(pen, {

@@ -1,5 +1,6 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
+import { answerable, answerTo, isLook } from '@bayledger/ledger/questions/answers'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import { severityOf } from '@bayledger/ledger/questions/severity'
@@ -98,14 +99,15 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
     readyAt: issued.scope.readyAt,
     totalCents,
     bundles: bundles.map((bundle) => {
-      const decision = state.answers[bundle.bundleKey]
-      const answer = decision?.revision === revision ? decision.answer : null
+      const own = issued.scope.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
+      const answer = own ? (answerTo(state, own)?.answer ?? null) : null
       return {
         ...bundle,
         lines: [...bundle.lines],
         cautions: [...bundle.cautions],
         answer,
-        answerable: state.reports.length === 0 && (answer === null || answer === 'deferred'),
+        agreedBefore: own !== undefined && isLook(own),
+        answerable: state.reports.length === 0 && own !== undefined && answerable(state, own) === 'any',
       }
     }),
   }

@@ -4,10 +4,13 @@ import { refuse } from '../../admit/refusal.ts'
 import { holdsOneOf } from '../../admit/refuse-role.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { digestOf } from '../../digests.ts'
-import { answerTo, newestBundles } from '../../questions/answers.ts'
+import { answerable, answerTo, cautionsOwed, isLook, newestBundles } from '../../questions/answers.ts'
 import { payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
+import type { PayloadOf } from '../../registry.ts'
 import { refundRoles } from '../../role.ts'
+import type { IssuedBundle, OrderState } from '../../state.ts'
+import { droppedSafety } from './dropped-safety.ts'
 import type { consentKinds } from './kinds.ts'
 import { silencedWheels } from './silenced-wheels.ts'
 
@@ -46,6 +49,10 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
         ? refuse('ESTIMATE_SENSOR_FORBIDDEN', {})
         : null,
     (state, { payload }) => {
+      const [dropped] = droppedSafety(state, payload.scope.bundles)
+      return dropped ? refuse('ESTIMATE_SAFETY_DROPPED', { bundle: namedBundle(dropped) }) : null
+    },
+    (state, { payload }) => {
       const silenced = silencedWheels(state, payload.scope.bundles)
       return silenced.length === 0 ? null : refuse('ESTIMATE_SENSOR_SILENCED', { wheels: silenced })
     },
@@ -66,28 +73,29 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
     },
     (state, { payload }) => {
       const bundles = newestBundles(state)
+      const yes = yesAfter(state, payload.answers)
+      const owed = (bundle: IssuedBundle) => cautionsOwed(bundle, bundles, yes)
       const asked = new Set<string>()
       for (const { bundleKey, answer, cautionsShown } of payload.answers) {
         const bundle = bundles.find((candidate) => candidate.bundleKey === bundleKey)
         if (!bundle || asked.has(bundleKey)) return refuse('BUNDLE_UNKNOWN', { bundleKey })
         asked.add(bundleKey)
-        const earlier = state.answers[bundleKey]
-        if (earlier && earlier.revision === payload.revision && earlier.answer !== 'deferred')
-          return refuse('BUNDLE_ALREADY_DECIDED', { bundle: namedBundle(bundle) })
-        if (answer !== 'authorized' && bundle.safety && !showsAll(bundle.cautions, cautionsShown))
+        if (isLook(bundle))
+          return refuse('BUNDLE_ALREADY_DECIDED', { bundle: namedBundle(bundle), why: 'agreed-before' })
+        const open = answerable(state, bundle)
+        const reverses = open === 'yes-only' && answer === 'authorized' && payload.consent.channel !== 'link'
+        if (open !== 'any' && !reverses)
+          return refuse('BUNDLE_ALREADY_DECIDED', {
+            bundle: namedBundle(bundle),
+            why: open === 'yes-only' ? 'declined' : 'authorized',
+          })
+        if (answer !== 'authorized' && bundle.safety && !showsAll(owed(bundle), cautionsShown))
           return refuse('CAUTION_NOT_SHOWN', { bundle: namedBundle(bundle) })
       }
       return null
     },
     (state, { payload }) => {
-      const answers = new Map(payload.answers.map(({ bundleKey, answer }) => [bundleKey, answer]))
-      const yes = new Set(
-        newestBundles(state)
-          .filter(
-            (bundle) => (answers.get(bundle.bundleKey) ?? answerTo(state, bundle)?.answer) === 'authorized',
-          )
-          .map(({ bundleKey }) => bundleKey),
-      )
+      const yes = yesAfter(state, payload.answers)
       const both = newestBundles(state).find(
         ({ bundleKey, alternativeTo }) =>
           alternativeTo !== null && yes.has(bundleKey) && yes.has(alternativeTo),
@@ -118,6 +126,19 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
         : null
     },
   ],
+}
+
+/** The bundles that are authorized once these answers are recorded. */
+const yesAfter = (
+  state: OrderState,
+  given: PayloadOf<'estimate.decided'>['answers'],
+): ReadonlySet<string> => {
+  const answers = new Map(given.map(({ bundleKey, answer }) => [bundleKey, answer]))
+  return new Set(
+    newestBundles(state)
+      .filter((bundle) => (answers.get(bundle.bundleKey) ?? answerTo(state, bundle)?.answer) === 'authorized')
+      .map(({ bundleKey }) => bundleKey),
+  )
 }
 
 /** Whether every caution of a bundle was shown, in the version that the bundle names. */

@@ -7,6 +7,7 @@ import { bayRoles, deskRoles, roles } from '../../role.ts'
 import { MoneyDigest, PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant } from '../../text.ts'
 import { AuthorityVersion1, authorityToVersion2 } from './authority-version-1.ts'
+import { AuthorityVersion2, authorityToVersion3 } from './authority-version-2.ts'
 
 /** Who decides for the vehicle, and with what authority. The name is personal text. */
 export const DecidedBy = z.strictObject({
@@ -14,6 +15,13 @@ export const DecidedBy = z.strictObject({
   name: PersonalDigest,
 })
 export type DecidedBy = z.infer<typeof DecidedBy>
+
+/**
+ * When the look is charged: always, only where no work is authorized, or never. The customer is told before anybody
+ * looks.
+ */
+export const LookFeeTerms = z.enum(['charged', 'waived-with-work', 'waived'])
+export type LookFeeTerms = z.infer<typeof LookFeeTerms>
 
 export const openingKinds = {
   'order.opened': kind(
@@ -44,7 +52,7 @@ export const openingKinds = {
       channel: z.enum(['in-person', 'telephone', 'link']),
       /** What the look costs, in a side: `LookFee`. */
       money: MoneyDigest,
-      lookFeeWaivedWithWork: z.boolean(),
+      lookFee: LookFeeTerms,
     }),
     {
       roles: deskRoles,
@@ -53,6 +61,7 @@ export const openingKinds = {
       sides: ['personal', 'money'],
       earlier: [
         earlierVersion(AuthorityVersion1, authorityToVersion2, ({ lookFeeCents }) => [{ lookFeeCents }]),
+        earlierVersion(AuthorityVersion2, authorityToVersion3),
       ],
     },
   ),

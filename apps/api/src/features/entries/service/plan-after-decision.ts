@@ -7,7 +7,8 @@ import { v7 as newId } from 'uuid'
 
 /**
  * The job plan that follows from a customer's answers: written by the server itself with the decision, all or
- * nothing, so that no bay ever works from yesterday's answers.
+ * nothing, so that no bay ever works from yesterday's answers. A new version of the estimate that changes what was
+ * authorized needs another answer; until then its steps leave the plan.
  */
 export const planAfterDecision = (
   state: OrderState,
@@ -15,7 +16,7 @@ export const planAfterDecision = (
   at: string,
 ): DraftOfKind<'plan.issued'> | null => {
   const sheet = state.sheet?.sheet
-  if (decision.kind !== 'estimate.decided' || !sheet) return null
+  if (!sheet || !changesThePlan(state, decision)) return null
   const works = authorizedBundles(state).flatMap(({ bundleKey, works }) =>
     works.map((work) => ({ work, bundleKey })),
   )
@@ -26,10 +27,22 @@ export const planAfterDecision = (
     orderId: decision.orderId,
     kind: 'plan.issued',
     version: versionOf('plan.issued'),
-    payload: { plan: planJob(sheet, works, planVersion), decisionId: decision.id },
+    payload: {
+      plan: planJob(sheet, works, planVersion),
+      decisionId: decision.kind === 'estimate.decided' ? decision.id : null,
+    },
     restsOn: [decision.id],
     writtenBy: { kind: 'system' },
     deviceId: null,
     writtenAt: at,
   }
+}
+
+const changesThePlan = (state: OrderState, { kind }: Draft): boolean => {
+  if (kind === 'estimate.decided') return true
+  if (kind !== 'estimate.issued') return false
+  const authorized = new Set(authorizedBundles(state).map(({ bundleKey }) => bundleKey))
+  return (state.plan?.plan.steps ?? []).some(
+    ({ bundleKey }) => bundleKey !== null && !authorized.has(bundleKey),
+  )
 }

@@ -43,7 +43,7 @@ const consent: PayloadOf<'authority.given'> = {
   by: { relation: 'owner', name: '0'.repeat(64) },
   channel: 'in-person',
   money: '0'.repeat(64),
-  lookFeeWaivedWithWork: false,
+  lookFee: 'charged',
 }
 
 const orderWith = (steps: readonly Step[], rest: Partial<OrderState> = {}): OrderState => ({

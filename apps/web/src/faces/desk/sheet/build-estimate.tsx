@@ -44,7 +44,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     diagnosis: state.diagnosis.diagnosis,
     sheet,
     prices,
-    look: state.authority.look?.lookFeeWaivedWithWork ? 'waived' : 'charged',
+    look: state.authority.look?.lookFee ?? 'waived',
   })
   if (offered.length === 0) return <p>The findings offer nothing that this shop sells: no part, no work.</p>
   const kept = offered.filter(

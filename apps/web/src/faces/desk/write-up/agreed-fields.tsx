@@ -71,10 +71,15 @@ function ConsentFields({ form, set, lookFeeCents }: WriteUpPartProps & { lookFee
         label="Inspection fee"
         options={[
           { value: 'charged', label: money(lookFeeCents), detail: 'charged with or without work' },
+          {
+            value: 'waived-with-work',
+            label: `${money(lookFeeCents)} without work`,
+            detail: 'waived if the customer says Yes to work',
+          },
           { value: 'waived', label: 'Nothing', detail: 'waived' },
         ]}
-        value={form.lookWaived}
-        onChange={(lookWaived) => set({ lookWaived })}
+        value={form.lookFee}
+        onChange={(lookFee) => set({ lookFee })}
       />
       <CheckGroup
         label="The customer agrees to"
@@ -91,6 +96,13 @@ function ConsentFields({ form, set, lookFeeCents }: WriteUpPartProps & { lookFee
         value={form.consentBy}
         onChange={(consentBy) => set({ consentBy })}
       />
+      {form.consentBy === null || form.consentBy === 'owner' ? null : (
+        <TextField
+          label="Name of the person who agreed"
+          value={form.consentName}
+          onChange={(consentName) => set({ consentName })}
+        />
+      )}
     </>
   )
 }

@@ -10,7 +10,7 @@ const whole: WriteUp = {
   waitsHere: 'here',
   consent: ['look'],
   consentBy: 'owner',
-  lookWaived: 'charged',
+  lookFee: 'charged',
 }
 
 describe('a write-up', () => {

@@ -1,5 +1,6 @@
 import { type Customer, CustomerContent, createCustomer } from '@bayledger/contract/customers'
 import { createVehicle, type Vehicle } from '@bayledger/contract/vehicles'
+import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
@@ -38,7 +39,9 @@ export type WriteUp = {
   odometer: TypedFigure
   consent: ('look' | 'drive')[]
   consentBy: 'owner' | 'named-person' | 'fleet-contact' | 'driver' | null
-  lookWaived: 'waived' | 'charged' | null
+  lookFee: LookFeeTerms | null
+  /** Of whoever gave the consent, where that is not the customer. */
+  consentName: string
 }
 
 /** What each part of the form gets: the form, and how to change some of it. */
@@ -61,7 +64,8 @@ export const blankWriteUp: WriteUp = {
   odometer: null,
   consent: [],
   consentBy: null,
-  lookWaived: null,
+  lookFee: null,
+  consentName: '',
 }
 
 /** What is missing or not acceptable, in words; `undefined` if the order can be opened. */
@@ -80,7 +84,9 @@ export const missingInWriteUp = (form: WriteUp): string | undefined => {
   const odometer = odometerFault(form.odometer)
   if (odometer !== undefined) return odometer
   if (form.consentBy === null) return 'Who gave the consent?'
-  if (form.lookWaived === null) return 'Choose the inspection fee before the inspection begins.'
+  if (form.consentBy !== 'owner' && form.consentName.trim() === '')
+    return 'Write the name of the person who gave the consent.'
+  if (form.lookFee === null) return 'Choose the inspection fee before the inspection begins.'
   return undefined
 }
 
@@ -157,8 +163,8 @@ const openingEntries = (
   vehicle: Vehicle,
 ): Writing => {
   const words = personal(form.words.trim())
-  const name = personal(customer.name)
-  const fee = moneySide({ lookFeeCents: form.lookWaived === 'waived' ? 0 : lookFeeCents })
+  const name = personal(form.consentBy === 'owner' ? customer.name : form.consentName.trim())
+  const fee = moneySide({ lookFeeCents: form.lookFee === 'waived' ? 0 : lookFeeCents })
   return {
     entries: [
       draftEntry(orderId, 'order.opened', {
@@ -181,7 +187,7 @@ const openingEntries = (
         by: { relation: form.consentBy ?? 'owner', name: name.digest },
         channel: 'in-person',
         money: fee.digest,
-        lookFeeWaivedWithWork: form.lookWaived === 'waived',
+        lookFee: form.lookFee ?? 'charged',
       }),
     ],
     sides: [words, name, fee],
