@@ -25,7 +25,15 @@ const shownOrder = async () => {
   return { orderId, link, phone: shop.withCookies(cookiesIn(opened)) }
 }
 
-type ShownBundle = { bundleKey: string; cautions: { number: string; version: number }[] }
+type ShownBundle = {
+  bundleKey: string
+  agreedBefore: boolean
+  answer: string | null
+  answerable: boolean
+  cautions: { number: string; version: number }[]
+}
+const isAsked = ({ agreedBefore }: Pick<ShownBundle, 'agreedBefore'>) => !agreedBefore
+
 const decisionOn = async (phone: Caller, answer: 'authorized' | 'declined' | 'deferred' = 'authorized') => {
   const { body: order } = await phone.get('/api/customer/order').expect(200)
   return {
@@ -33,7 +41,7 @@ const decisionOn = async (phone: Caller, answer: 'authorized' | 'declined' | 'de
     revision: order.estimate.revision,
     digest: order.estimate.digest,
     shown: order.estimate.shown,
-    answers: order.estimate.bundles.map(({ bundleKey, cautions }: ShownBundle) => ({
+    answers: order.estimate.bundles.filter(isAsked).map(({ bundleKey, cautions }: ShownBundle) => ({
       bundleKey,
       answer,
       deferredUntil: answer === 'deferred' ? '2026-02-12' : null,
@@ -136,13 +144,15 @@ describe('deciding by link', () => {
       language: 'en',
       revision: 1,
       totalCents: 20_340,
-      bundles: [{ title: 'New sensor, right rear', totalCents: 20_340 }],
+      bundles: [
+        { title: 'New sensor, right rear', totalCents: 15_140 },
+        { title: 'Inspection', totalCents: 5_200 },
+      ],
     })
     expect(nextMoves(fold(body.entries), shop.clock.now().toISOString())[0]?.mover).toBe('bay')
     const shown = (await phone.get('/api/customer/order').expect(200)).body
-    expect(shown.estimate.bundles.every(({ answer }: { answer: string }) => answer === 'authorized')).toBe(
-      true,
-    )
+    expect(shown.estimate.bundles.map(({ answer }: ShownBundle) => answer)).toEqual(['authorized', null])
+    expect(shown.estimate.look).toEqual({ terms: 'charged', cents: 5_200 })
     expect(shown.estimate.bundles.every(({ answerable }: { answerable: boolean }) => !answerable)).toBe(true)
   })
 

@@ -117,12 +117,14 @@ describe('an id in upper case', () => {
       revision: estimate.revision,
       digest: estimate.digest,
       shown: estimate.shown,
-      answers: estimate.bundles.map(({ bundleKey }: { bundleKey: string }) => ({
-        bundleKey,
-        answer: 'authorized',
-        deferredUntil: null,
-        cautionsShown: [],
-      })),
+      answers: estimate.bundles
+        .filter(({ agreedBefore }: { agreedBefore: boolean }) => !agreedBefore)
+        .map(({ bundleKey }: { bundleKey: string }) => ({
+          bundleKey,
+          answer: 'authorized',
+          deferredUntil: null,
+          cautionsShown: [],
+        })),
       name: 'W. Du\u0308nmore-Gray',
       relation: 'owner',
       signature: { form: 'typed', text: 'W. Dünmore-Gray' },

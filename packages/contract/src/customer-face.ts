@@ -72,6 +72,11 @@ export const CustomerOrder = z.strictObject({
         }),
       ),
       totalCents: z.int(),
+      /** The inspection: when it is charged, and how much, in cents with tax. */
+      look: z.strictObject({
+        terms: z.enum(['charged', 'waived-with-work', 'waived']),
+        cents: z.int(),
+      }),
     }),
   ),
   report: z.nullable(z.strictObject({ number: z.string(), sealedAt: Instant })),

@@ -2,7 +2,7 @@ import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import { answerable, answerTo, isLook } from '@bayledger/ledger/questions/answers'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
-import type { MoneySides } from '@bayledger/ledger/questions/money'
+import { bundleTotals, lookFee, type MoneySides } from '@bayledger/ledger/questions/money'
 import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
@@ -98,6 +98,7 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
     issuedAt: issued.written.writtenAt,
     readyAt: issued.scope.readyAt,
     totalCents,
+    look: presentLook(state, money),
     bundles: bundles.map((bundle) => {
       const own = issued.scope.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
       const answer = own ? (answerTo(state, own)?.answer ?? null) : null
@@ -111,6 +112,21 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
       }
     }),
   }
+}
+
+/** The inspection as the customer agreed to it. Its price is in the estimate only where it is charged in any case. */
+const presentLook = (
+  state: OrderState,
+  money: MoneySides,
+): NonNullable<CustomerOrder['estimate']>['look'] => {
+  const told = state.authority.look
+  if (!told) return { terms: 'waived', cents: 0 }
+  const own = state.estimates.at(-1)?.scope.bundles.find(isLook)
+  const cents =
+    told.lookFee === 'charged' && own
+      ? bundleTotals(money, own)?.totalCents
+      : lookFee(money, told.money)?.lookFeeCents
+  return { terms: told.lookFee, cents: cents ?? 0 }
 }
 
 const presentReport = (state: OrderState): CustomerOrder['report'] => {

@@ -1,9 +1,7 @@
-import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import { money } from '../../lib/format.ts'
 import { ChoiceGroup } from '../../ui/choice-group.tsx'
-
-type Offer = NonNullable<CustomerOrder['estimate']>['bundles'][number]
+import type { Estimate, Offer } from './estimate-answers.ts'
 
 const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const satisfies Record<
   Answer,
@@ -11,10 +9,18 @@ const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as 
 >
 const options = (Object.keys(answerWords) as Answer[]).map((value) => ({ value, label: answerWords[value] }))
 
-type BundleQuestionProps = { offer: Offer; answer: Answer | null; onAnswer: (answer: Answer) => void }
+type BundleQuestionProps = {
+  offer: Offer
+  look: Estimate['look']
+  /** What a No or a Later to this offer is warned of, with the other answers as they are. */
+  cautions: readonly Offer['cautions'][number][]
+  isAsked: boolean
+  answer: Answer | null
+  onAnswer: (answer: Answer) => void
+}
 
 /** One decision: its price first, why, what is in it, and Yes, No or Later. A No or Later shows its caution once, in the same type. */
-export function BundleQuestion({ offer, answer, onAnswer }: BundleQuestionProps) {
+export function BundleQuestion({ offer, look, cautions, isAsked, answer, onAnswer }: BundleQuestionProps) {
   const given = answer ?? offer.answer
   return (
     <article className="bundle">
@@ -36,7 +42,9 @@ export function BundleQuestion({ offer, answer, onAnswer }: BundleQuestionProps)
           </li>
         </ul>
       </details>
-      {offer.answerable ? (
+      {offer.agreedBefore ? (
+        <p>{lookWords(look)}</p>
+      ) : isAsked ? (
         <ChoiceGroup
           label={`${offer.title}: your answer`}
           options={options}
@@ -49,7 +57,7 @@ export function BundleQuestion({ offer, answer, onAnswer }: BundleQuestionProps)
         </p>
       )}
       {given !== null && given !== 'authorized'
-        ? offer.cautions.map(({ number, words }) => (
+        ? cautions.map(({ number, words }) => (
             <p key={number} className="bundle-caution">
               {words}
             </p>
@@ -57,4 +65,15 @@ export function BundleQuestion({ offer, answer, onAnswer }: BundleQuestionProps)
         : null}
     </article>
   )
+}
+
+const lookWords = ({ terms, cents }: Estimate['look']): string => {
+  switch (terms) {
+    case 'charged':
+      return 'You agreed to this before we began. It is charged whatever you answer.'
+    case 'waived-with-work':
+      return `You agreed to this before we began. It is free if you say Yes to any work, and ${money(cents)} if not.`
+    case 'waived':
+      return 'This is free of charge.'
+  }
 }

@@ -1,5 +1,5 @@
 import { type CustomerOrder, decideEstimate } from '@bayledger/contract/customer-face'
-import type { Answer } from '@bayledger/reckoning/estimate'
+import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
 import { useState } from 'react'
 import { v7 } from 'uuid'
 import { call } from '../../lib/api-client.ts'
@@ -13,8 +13,16 @@ import { type Signature, SignaturePad } from '../../ui/signature-pad.tsx'
 import { signatureText } from '../../ui/signature-text.ts'
 import { TextField } from '../../ui/text-field.tsx'
 import { BundleQuestion } from './bundle-question.tsx'
+import {
+  type Answers,
+  askedOf,
+  type Estimate,
+  type Offer,
+  sumsOf,
+  wantedIn,
+  withAnswer,
+} from './estimate-answers.ts'
 
-type Estimate = NonNullable<CustomerOrder['estimate']>
 type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided: () => Promise<void> }
 
 const relations = [
@@ -25,19 +33,28 @@ const relations = [
 
 /** Each bundle with its price and its question, then the sum of what is wanted, then a signature under exactly that. */
 export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps) {
-  const [answers, setAnswers] = useState<Readonly<Record<string, Answer>>>({})
-  const open = estimate.bundles.filter(({ answerable }) => answerable)
-  const choose = (bundleKey: string, answer: Answer) =>
-    setAnswers(withAnswer(estimate, answers, bundleKey, answer))
-  const wanted = estimate.bundles.filter(
-    ({ bundleKey, answer }) => (answers[bundleKey] ?? answer) === 'authorized',
-  )
-  const total = wanted.reduce((sum, { totalCents }) => sum + totalCents, 0)
-  const unanswered = open.filter(({ bundleKey }) => answers[bundleKey] === undefined)
+  const [answers, setAnswers] = useState<Answers>({})
+  const [again, setAgain] = useState(false)
+  const asked = askedOf(estimate, again)
+  const answered = estimate.bundles.filter(({ answer }) => answer !== null)
+  const wanted = wantedIn(estimate, answers)
+  const { lookCents, totalCents } = sumsOf(estimate, answers)
+  const unanswered = asked.filter(({ bundleKey }) => answers[bundleKey] === undefined)
+  const decided = async () => {
+    setAnswers({})
+    setAgain(false)
+    await onDecided()
+  }
   return (
     <>
+      {answered.length === 0 ? null : (
+        <YourAnswer
+          answered={answered}
+          onAgain={again || askedOf(estimate, true).length === asked.length ? null : () => setAgain(true)}
+        />
+      )}
       <Section title="What it costs" note={`Version ${estimate.revision}`}>
-        {estimate.readyAt === null ? null : (
+        {estimate.readyAt === null || !asked.some(({ answer }) => answer === null) ? null : (
           <p>
             If you say yes now, it will be ready by{' '}
             {clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order)}.
@@ -47,57 +64,68 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
           <BundleQuestion
             key={offer.bundleKey}
             offer={offer}
+            look={estimate.look}
+            cautions={cautionsOwed(offer, estimate.bundles, wanted)}
+            isAsked={asked.includes(offer)}
             answer={answers[offer.bundleKey] ?? null}
-            onAnswer={(answer) => choose(offer.bundleKey, answer)}
+            onAnswer={(answer) => setAnswers(withAnswer(estimate, answers, offer.bundleKey, answer))}
           />
         ))}
-        <p className="customer-total">
-          <span>What you say yes to, with tax</span> <strong>{money(total)}</strong>
-        </p>
-      </Section>
-      {open.length === 0 ? (
-        <Section title="Your answer">
-          <p role="status">
-            Thank you. Your answer is recorded, with this version of the estimate and your signature.
+        {lookCents === 0 ? null : (
+          <p className="customer-total">
+            <span>The inspection, as agreed</span> <span className="bundle-amount">{money(lookCents)}</span>
           </p>
-        </Section>
-      ) : (
-        <SignSheet estimate={estimate} answers={answers} waiting={unanswered.length} onDecided={onDecided} />
+        )}
+        {asked.length > 0 && unanswered.length === asked.length ? null : (
+          <p className="customer-total">
+            <span>What you pay, with tax</span> <strong>{money(totalCents)}</strong>
+          </p>
+        )}
+      </Section>
+      {asked.length === 0 ? null : (
+        <SignSheet
+          estimate={estimate}
+          answers={answers}
+          wanted={wanted}
+          waiting={unanswered.length}
+          onDecided={decided}
+        />
       )}
     </>
   )
 }
 
-/** A Yes to one of two alternatives is a No to the other: they cannot both be wanted. */
-const withAnswer = (
-  estimate: Estimate,
-  answers: Readonly<Record<string, Answer>>,
-  bundleKey: string,
-  answer: Answer,
-): Readonly<Record<string, Answer>> => {
-  const others = estimate.bundles.filter(
-    (other) =>
-      other.bundleKey !== bundleKey &&
-      (other.alternativeTo === bundleKey ||
-        estimate.bundles.some(
-          (bundle) => bundle.bundleKey === bundleKey && bundle.alternativeTo === other.bundleKey,
-        )),
+const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
+
+/** That the answer arrived, and what it was; what was put off can be answered again. */
+function YourAnswer({ answered, onAgain }: { answered: readonly Offer[]; onAgain: (() => void) | null }) {
+  return (
+    <Section title="Your answer">
+      <p role="status">We have your answer, with your name and this version of the estimate.</p>
+      <ul className="bundle-lines">
+        {answered.map(({ bundleKey, title, answer }) => (
+          <li key={bundleKey}>
+            <span>{title}</span> <strong>{answer === null ? '' : answerWords[answer]}</strong>
+          </li>
+        ))}
+      </ul>
+      {answered.some(({ answer }) => answer === 'declined') ? (
+        <p>If you change your mind about a No, call the shop.</p>
+      ) : null}
+      {onAgain === null ? null : <Button onClick={onAgain}>Answer what you put off</Button>}
+    </Section>
   )
-  const declined =
-    answer === 'authorized'
-      ? Object.fromEntries(others.map((other) => [other.bundleKey, 'declined' as const]))
-      : {}
-  return { ...answers, ...declined, [bundleKey]: answer }
 }
 
 type SignSheetProps = {
   estimate: Estimate
-  answers: Readonly<Record<string, Answer>>
+  answers: Answers
+  wanted: ReadonlySet<string>
   waiting: number
   onDecided: () => Promise<void>
 }
 
-function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
+function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetProps) {
   // Made once: however often the button is pressed on a bad network, one answer is written.
   const [entryId] = useState(() => v7())
   const [name, setName] = useState('')
@@ -132,14 +160,17 @@ function SignSheet({ estimate, answers, waiting, onDecided }: SignSheetProps) {
           shown: estimate.shown,
           answers: estimate.bundles
             .filter(({ bundleKey }) => answers[bundleKey] !== undefined)
-            .map(({ bundleKey, cautions }) => ({
-              bundleKey,
-              answer: answers[bundleKey] ?? 'declined',
+            .map((offer) => ({
+              bundleKey: offer.bundleKey,
+              answer: answers[offer.bundleKey] ?? 'declined',
               deferredUntil: null,
               cautionsShown:
-                answers[bundleKey] === 'authorized'
+                answers[offer.bundleKey] === 'authorized'
                   ? []
-                  : cautions.map(({ number, version }) => ({ number, version })),
+                  : cautionsOwed(offer, estimate.bundles, wanted).map(({ number, version }) => ({
+                      number,
+                      version,
+                    })),
             })),
           name: name.trim(),
           relation,

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { askedOf, type Offer, sumsOf, wantedIn, withAnswer } from './estimate-answers.ts'
+
+const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
+  bundleKey,
+  title: bundleKey,
+  reason: '',
+  alternativeTo: null,
+  lines: [],
+  taxCents: 0,
+  totalCents: 10_000,
+  cautions: [],
+  answer: null,
+  agreedBefore: false,
+  answerable: true,
+  ...change,
+})
+
+const look = offer('look', { totalCents: 5_200, agreedBefore: true, answerable: false })
+const bundles = [offer('one'), offer('four', { alternativeTo: 'one', totalCents: 40_000 }), look]
+const charged = { terms: 'charged', cents: 5_200 } as const
+const withWork = { terms: 'waived-with-work', cents: 5_200 } as const
+
+describe('an answer on the phone', () => {
+  it('is asked once for each offer, and again only for what was put off, on request', () => {
+    const later = [offer('one', { answer: 'deferred' }), offer('two'), look]
+    expect(askedOf({ bundles: later }, false).map(({ bundleKey }) => bundleKey)).toEqual(['two'])
+    expect(askedOf({ bundles: later }, true).map(({ bundleKey }) => bundleKey)).toEqual(['one', 'two'])
+  })
+
+  it('takes one of two alternatives', () => {
+    const one = withAnswer({ bundles }, {}, 'one', 'authorized')
+    expect(one).toEqual({ one: 'authorized', four: 'declined' })
+    expect(withAnswer({ bundles }, one, 'four', 'authorized')).toEqual({
+      one: 'declined',
+      four: 'authorized',
+    })
+    expect(withAnswer({ bundles }, {}, 'one', 'declined')).toEqual({ one: 'declined' })
+  })
+
+  it('does not answer again what was answered before', () => {
+    const before = [offer('one', { answer: 'declined', answerable: false }), bundles[1] as Offer]
+    expect(withAnswer({ bundles: before }, {}, 'four', 'authorized')).toEqual({ four: 'authorized' })
+  })
+
+  it.each([
+    [charged, {}, 5_200, 5_200],
+    [charged, { one: 'authorized' }, 5_200, 15_200],
+    [charged, { one: 'declined', four: 'declined' }, 5_200, 5_200],
+    [withWork, { one: 'authorized' }, 0, 10_000],
+    [withWork, { one: 'declined', four: 'deferred' }, 5_200, 5_200],
+    [{ terms: 'waived', cents: 0 } as const, { one: 'declined' }, 0, 0],
+  ] as const)(
+    'with the inspection %o and the answers %o costs %i of %i cents',
+    (terms, answers, lookCents, totalCents) => {
+      expect(sumsOf({ bundles, look: terms }, answers)).toEqual({ lookCents, totalCents })
+    },
+  )
+
+  it('counts what was answered before', () => {
+    const before = [offer('one', { answer: 'authorized', answerable: false }), offer('two'), look]
+    expect([...wantedIn({ bundles: before }, {})]).toEqual(['one'])
+    expect(sumsOf({ bundles: before, look: withWork }, { two: 'declined' }).totalCents).toBe(10_000)
+  })
+})

@@ -1,0 +1,51 @@
+import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import type { Answer } from '@bayledger/reckoning/estimate'
+
+export type Estimate = NonNullable<CustomerOrder['estimate']>
+export type Offer = Estimate['bundles'][number]
+export type Answers = Readonly<Record<string, Answer>>
+
+/** The offers that this page asks about: those without an answer, and on request those that were put off. */
+export const askedOf = ({ bundles }: Pick<Estimate, 'bundles'>, again: boolean): readonly Offer[] =>
+  bundles.filter(({ answerable, answer }) => answerable && (again || answer === null))
+
+/** A Yes to one of two alternatives is a No to the other: they cannot both be wanted. */
+export const withAnswer = (
+  { bundles }: Pick<Estimate, 'bundles'>,
+  answers: Answers,
+  bundleKey: string,
+  answer: Answer,
+): Answers => {
+  const others = bundles.filter(
+    (other) =>
+      other.bundleKey !== bundleKey &&
+      other.answerable &&
+      (other.alternativeTo === bundleKey ||
+        bundles.some((bundle) => bundle.bundleKey === bundleKey && bundle.alternativeTo === other.bundleKey)),
+  )
+  const declined =
+    answer === 'authorized'
+      ? Object.fromEntries(others.map((other) => [other.bundleKey, 'declined' as const]))
+      : {}
+  return { ...answers, ...declined, [bundleKey]: answer }
+}
+
+/** The keys of what is wanted, with the answers given on this page. */
+export const wantedIn = ({ bundles }: Pick<Estimate, 'bundles'>, answers: Answers): ReadonlySet<string> =>
+  new Set(
+    bundles
+      .filter(({ bundleKey, answer }) => (answers[bundleKey] ?? answer) === 'authorized')
+      .map(({ bundleKey }) => bundleKey),
+  )
+
+/** What the inspection costs with these answers, and what everything costs, in cents with tax. */
+export const sumsOf = (
+  { bundles, look }: Pick<Estimate, 'bundles' | 'look'>,
+  answers: Answers,
+): { readonly lookCents: number; readonly totalCents: number } => {
+  const wanted = wantedIn({ bundles }, answers)
+  const isCharged = look.terms === 'charged' || (look.terms === 'waived-with-work' && wanted.size === 0)
+  const lookCents = isCharged ? look.cents : 0
+  const work = bundles.filter(({ bundleKey }) => wanted.has(bundleKey))
+  return { lookCents, totalCents: work.reduce((sum, { totalCents }) => sum + totalCents, lookCents) }
+}
