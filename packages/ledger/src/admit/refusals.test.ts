@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { answersRefusals } from '../../test-support/refusals/answers.ts'
 import { closingRefusals } from '../../test-support/refusals/closing.ts'
 import { estimatesRefusals } from '../../test-support/refusals/estimates.ts'
 import { orderRefusals } from '../../test-support/refusals/order.ts'
@@ -11,6 +12,7 @@ const refusals = {
   ...orderRefusals,
   ...stepsRefusals,
   ...estimatesRefusals,
+  ...answersRefusals,
   ...wheelsRefusals,
   ...torqueRefusals,
   ...closingRefusals,

@@ -11,8 +11,8 @@ import {
   owner,
   stageWriters,
 } from '../one-sensor-job.ts'
-import { idOf, wordsOf } from '../seeded-ids.ts'
-import { agreedBy, gauge, lead, linkId } from '../shop.ts'
+import { wordsOf } from '../seeded-ids.ts'
+import { agreedBy, gauge, lead } from '../shop.ts'
 import { tarn } from '../tarn.ts'
 import {
   attemptEstimate,
@@ -23,7 +23,6 @@ import {
   onlyTheLook,
   plainStem,
   type Refusals,
-  withAlternative,
   workedBy,
 } from './setting.ts'
 
@@ -41,13 +40,7 @@ export const estimatesRefusals: Refusals<
   | 'ESTIMATE_SENSOR_SILENCED'
   | 'ESTIMATE_BUNDLES_UNCLEAR'
   | 'ESTIMATE_SAFETY_DROPPED'
-  | 'BUNDLE_UNKNOWN'
-  | 'BUNDLE_ALREADY_DECIDED'
-  | 'BUNDLE_ALTERNATIVES_BOTH'
-  | 'CAUTION_NOT_SHOWN'
   | 'MONEY_MISSING'
-  | 'SHOWN_MISSING'
-  | 'CONSENT_NOT_WRITERS'
 > = {
   DIAGNOSIS_DIFFERS: [
     [
@@ -276,91 +269,6 @@ export const estimatesRefusals: Refusals<
       { bundle: { bundleKey: 'sensor.RR' } },
     ],
   ],
-  BUNDLE_UNKNOWN: [
-    [
-      'an answer to something that was not offered',
-      () => {
-        const pen = oneSensorJob('shown')
-        return pen.attempt(
-          'estimate.decided',
-          decisionOf(pen, [
-            { bundleKey: 'wipers', answer: 'authorized', deferredUntil: null, cautionsShown: [] },
-          ]),
-          desk,
-        )
-      },
-      { bundleKey: 'wipers' },
-    ],
-  ],
-  BUNDLE_ALREADY_DECIDED: [
-    [
-      'a second answer to the same version',
-      () => {
-        const pen = oneSensorJob('decided')
-        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
-      },
-      { bundle: { bundleKey: 'sensor.RR' }, why: 'authorized' },
-    ],
-    [
-      'another No after a No',
-      () => {
-        const pen = oneSensorJob('shown')
-        decide(pen, 'declined')
-        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
-      },
-      { bundle: { bundleKey: 'sensor.RR' }, why: 'declined' },
-    ],
-    [
-      'a Yes after a No that comes by the link',
-      () => {
-        const pen = oneSensorJob('shown')
-        decide(pen, 'declined')
-        return pen.attempt(
-          'estimate.decided',
-          decisionOf(pen, answersOf(pen, 'authorized'), {
-            consent: { channel: 'link', linkId, signature: { form: 'typed', digest: wordsOf('name') } },
-          }),
-          { by: { linkId } },
-        )
-      },
-      { bundle: { bundleKey: 'sensor.RR' }, why: 'declined' },
-    ],
-    [
-      'a No to the inspection that was agreed to before',
-      () => {
-        const pen = oneSensorJob('shown')
-        return pen.attempt(
-          'estimate.decided',
-          decisionOf(pen, [
-            { bundleKey: 'look', answer: 'declined', deferredUntil: null, cautionsShown: [] },
-          ]),
-          desk,
-        )
-      },
-      { bundle: { bundleKey: 'look' }, why: 'agreed-before' },
-    ],
-  ],
-  BUNDLE_ALTERNATIVES_BOTH: [
-    [
-      'a Yes to both of two alternatives',
-      () => {
-        const pen = withAlternative()
-        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
-      },
-      { bundle: { bundleKey: 'sensor.other' } },
-    ],
-  ],
-  CAUTION_NOT_SHOWN: [
-    [
-      'a No to safety work without its caution',
-      () => {
-        const pen = oneSensorJob('shown')
-        const answers = answersOf(pen, 'declined').map((answer) => ({ ...answer, cautionsShown: [] }))
-        return pen.attempt('estimate.decided', decisionOf(pen, answers), desk)
-      },
-      { bundle: { bundleKey: 'sensor.RR' } },
-    ],
-  ],
   MONEY_MISSING: [
     [
       'an estimate whose prices did not come with it',
@@ -396,51 +304,6 @@ export const estimatesRefusals: Refusals<
     [
       'a payment whose amount did not come with it',
       () => oneSensorJob('worked').attempt('payment.noted', { money: '0'.repeat(64), method: 'card' }, desk),
-    ],
-  ],
-  SHOWN_MISSING: [
-    [
-      'answers without what the customer was shown',
-      () => {
-        const pen = oneSensorJob('shown')
-        return pen.attempt(
-          'estimate.decided',
-          decisionOf(pen, answersOf(pen, 'authorized'), { shown: null }),
-          desk,
-        )
-      },
-    ],
-  ],
-  CONSENT_NOT_WRITERS: [
-    [
-      'a consent by link that the desk writes',
-      () => {
-        const pen = oneSensorJob('shown')
-        return pen.attempt(
-          'estimate.decided',
-          decisionOf(pen, answersOf(pen, 'authorized'), {
-            consent: { channel: 'link', linkId, signature: { form: 'typed', digest: wordsOf('name') } },
-          }),
-          desk,
-        )
-      },
-    ],
-    [
-      'a link that writes for another link',
-      () => {
-        const pen = oneSensorJob('shown')
-        return pen.attempt(
-          'estimate.decided',
-          decisionOf(pen, answersOf(pen, 'authorized'), {
-            consent: {
-              channel: 'link',
-              linkId: idOf('other-link'),
-              signature: { form: 'typed', digest: wordsOf('name') },
-            },
-          }),
-          { by: { linkId } },
-        )
-      },
     ],
   ],
 }

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { finding, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
-import { type OfferOf, offerBundles } from './offer-bundles.ts'
+import type { OfferOf } from './offer.ts'
+import { offerBundles } from './offer-bundles.ts'
 
 const sheet = sheetWith('235/60R18', 315, 'clamp-in')
 const noSensors = { ...sheet, sensor: null }

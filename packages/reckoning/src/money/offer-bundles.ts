@@ -1,9 +1,9 @@
 import type { CautionReference } from '../cautions/caution-reference.ts'
 import { type CustomerCautionNumber, customerCaution } from '../cautions/customer-cautions.ts'
-import type { Diagnosis, Finding, Offer } from '../diagnosis/diagnosis.ts'
+import type { Finding, Offer } from '../diagnosis/diagnosis.ts'
 import type { Bundle, EstimateLine, Work } from '../estimate.ts'
-import type { SpecificationSheet } from '../sheet.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
+import type { OfferedBundle, OfferOf } from './offer.ts'
 import { dangerousTires, dueTireBundles, urgentTireBundles } from './offer-tires.ts'
 import {
   disposalLine,
@@ -14,22 +14,7 @@ import {
   sensorLine,
   wheelServiceLines,
 } from './price-lines.ts'
-import type { PriceList } from './price-list.ts'
 import { stemOf, usualStem } from './stem-of.ts'
-
-/** A bundle with its lines, before the supplies fee and the totals are known. */
-export type OfferedBundle = Bundle & { readonly lines: readonly EstimateLine[] }
-
-export type OfferOf = {
-  readonly diagnosis: Diagnosis
-  readonly sheet: SpecificationSheet
-  readonly prices: PriceList
-  /**
-   * The terms that the customer agreed to. Only where it is charged whatever is authorized does the estimate hold its
-   * price; where work waives it, it is due by the consent to look.
-   */
-  readonly look: 'charged' | 'waived-with-work' | 'waived'
-}
 
 /**
  * What may be offered for the findings, each as lines that only make sense together: nobody can say Yes to a

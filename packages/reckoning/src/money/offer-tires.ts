@@ -2,7 +2,7 @@ import { customerCaution } from '../cautions/customer-cautions.ts'
 import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { Work } from '../estimate.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
-import type { OfferedBundle, OfferOf } from './offer-bundles.ts'
+import type { OfferedBundle, OfferOf } from './offer.ts'
 import { kitLine, noChargeLine, tireLines, wheelServiceLines } from './price-lines.ts'
 import { stemOf } from './stem-of.ts'
 

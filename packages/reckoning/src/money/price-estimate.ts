@@ -1,6 +1,6 @@
 import type { PricedBundle, PricedEstimate } from '../estimate.ts'
 import { sumCents } from './cents.ts'
-import type { OfferedBundle } from './offer-bundles.ts'
+import type { OfferedBundle } from './offer.ts'
 import { feeLine } from './price-lines.ts'
 import type { PriceList } from './price-list.ts'
 import { suppliesFeeCents } from './supplies-fee.ts'
