@@ -101,7 +101,9 @@ const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as 
 function YourAnswer({ answered, onAgain }: { answered: readonly Offer[]; onAgain: (() => void) | null }) {
   return (
     <Section title="Your answer">
-      <p role="status">We have your answer, with your name and this version of the estimate.</p>
+      <p role="status">
+        Thank you. Your answer is recorded, with your name and this version of the estimate.
+      </p>
       <ul className="bundle-lines">
         {answered.map(({ bundleKey, title, answer }) => (
           <li key={bundleKey}>
