@@ -1,8 +1,9 @@
 import { newestBundles } from '@bayledger/ledger/questions/answers'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import {
-  authorizedCents,
   bundleMoney,
+  dueCents,
+  lookOwedCents,
   owedCents,
   paidCents,
   payment,
@@ -21,7 +22,7 @@ import { sumWords } from './price-line.ts'
 /** Each line of what the customer said Yes to with its price, and each payment. */
 export const moneySection = (state: OrderState, context: ReportContext): Section => {
   const { money } = context
-  const totals = `Price with tax: ${sumWords(authorizedCents(state, money))}. Paid: ${sumWords(paidCents(state, money))}. Open: ${sumWords(owedCents(state, money))}.`
+  const totals = `Price with tax: ${sumWords(dueCents(state, money))}. Paid: ${sumWords(paidCents(state, money))}. Open: ${sumWords(owedCents(state, money))}.`
   return {
     title: 'Price and payments',
     blocks: [
@@ -47,6 +48,12 @@ const priceTable = (state: OrderState, { money }: ReportContext): Block[] => {
       { entry, cells: [title, words('Total with tax'), words(sumWords(priced.totals.totalCents))] },
     ]
   })
+  const look = lookOwedCents(state, money)
+  if (look !== 0)
+    rows.push({
+      entry: state.authority.look?.written.seq ?? null,
+      cells: [words('Inspection'), words('as agreed before it began, with tax'), words(sumWords(look))],
+    })
   if (rows.length === 0)
     return [
       {

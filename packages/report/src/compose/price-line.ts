@@ -1,11 +1,11 @@
-import { authorizedCents, paidCents } from '@bayledger/ledger/questions/money'
+import { dueCents, paidCents } from '@bayledger/ledger/questions/money'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { ReportContext } from './context.ts'
 import { dollars } from './figures.ts'
 
 /** What the customer owes for the visit and has paid, on one line. */
 export const priceLine = (state: OrderState, { money }: ReportContext): string => {
-  const price = authorizedCents(state, money)
+  const price = dueCents(state, money)
   const paid = paidCents(state, money)
   return `Price with tax: ${sumWords(price)}. Paid: ${sumWords(paid)}.`
 }
