@@ -65,7 +65,7 @@ describe('page one', () => {
     expect(content.pageOne.did).toEqual([
       'Fitted a new sensor: right rear (new ID …2CF7).',
       'Took off the right rear wheel; torqued to 100 lbf·ft, checked by a second person.',
-      'Set for today’s temperature, all four tires to 37.5 psi.',
+      'Set all four tires to 37.5 psi for today’s temperature.',
       'The car accepted its sensors; we drove 23 minutes and the warning light was off at the end.',
       'Price with tax: $203.40. Paid: $0.00.',
     ])

@@ -99,7 +99,7 @@ export const finishedOrder: ReportContent = {
       { label: 'Customer', name: null },
       { label: 'For the shop', name: 'Ottoline Pask' },
     ],
-    signing: 'Signing says only that you were given this report.',
+    signing: 'Signing says that you were given this report, and nothing else.',
     check: 'The code opens https://desk.tamber.example/check. Choose this PDF there.',
   },
   sections: [

@@ -46,7 +46,7 @@ export const workedScope: IssuedEstimate['scope'] = {
   money: digest('3'),
 }
 
-const moneyOf = (bundleKey: string, totalCents: number): BundleMoney => ({
+export const moneyOf = (bundleKey: string, totalCents: number): BundleMoney => ({
   lines: [
     {
       lineKey: `${bundleKey}-line`,

@@ -6,6 +6,7 @@ import {
   type WheelReadings,
   type WheelWork,
 } from '@bayledger/ledger/state'
+import type { Step } from '@bayledger/reckoning/step'
 import type { TorqueRound } from '@bayledger/reckoning/torque/torque-rounds'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { workedScope } from './worked-estimate.ts'
@@ -118,6 +119,23 @@ const arrivalModule = {
   strayIds: [],
   why: null,
   written: written(12),
+}
+
+const fitStep: Step = {
+  stepKey: 'RR.sensor.fit',
+  code: 'fit-sensor',
+  round: null,
+  opensTire: true,
+  height: 'lifted',
+  wheel: 'RR',
+  values: { valve: 'clamp-in', highLabelPsi: null },
+  closedBy: 'sensor.fitted',
+  figure: null,
+  needs: [],
+  waitsFor: [],
+  unverified: null,
+  cautions: [],
+  bundleKey: 'sensor-rr',
 }
 
 /** A right rear sensor found silent, replaced, torqued, checked by a second person, learned and driven 23 minutes. */
@@ -278,7 +296,8 @@ export const workedState: OrderState = {
     },
   ],
   answers: { ...decision('sensor-rr', 'authorized'), ...decision('sensor-set', 'deferred') },
-  plan: { plan: { planVersion: 1, steps: [] }, written: written(22) },
+  plan: { plan: { planVersion: 1, steps: [fitStep] }, written: written(22) },
+  closed: { [fitStep.stepKey]: { kind: 'sensor.fitted', value: null, written: written(25) } },
   work: {
     LF: setWheel(31, 'LF', 37.5, 37.6),
     RF: setWheel(32, 'RF', 37.5, 37.5),

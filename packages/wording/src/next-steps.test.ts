@@ -64,7 +64,7 @@ const said: readonly (readonly [NextStep, string])[] = [
       tonight: { low: { value: -4, unit: 'F' }, psi: 30.76 },
       afterADrive: { air: { value: 100, unit: 'F' }, psi: 41.02 },
     },
-    'The label says 33 and we set 35.9, because the tires were warmer than the 19 °F outdoors. Cold, expect 33.0 psi at 19 °F, 30.8 at −4 °F tonight; after a drive, with their air at 100 °F, up to 41.0. Do not let air out of a warm tire.',
+    'The label says 33 and we set 35.9, because the tires were warm: cold, expect 33.0 psi at 19 °F, 30.8 at −4 °F tonight; after a drive (air at 100 °F) up to 41.0. Do not let air out of a warm tire.',
   ],
   [
     {
@@ -77,7 +77,7 @@ const said: readonly (readonly [NextStep, string])[] = [
       tonight: null,
       afterADrive: null,
     },
-    'Left front and right front: the label says 36 and we set 37.9, because the tires were warmer than the 19 °F outdoors. Do not let air out of a warm tire.',
+    'Left front and right front: the label says 36 and we set 37.9, because the tires were warm. Do not let air out of a warm tire.',
   ],
   [
     { code: 'set-again-cold', wheels: ['SP'], psi: 60, coldPsi: 55.81 },
@@ -86,6 +86,10 @@ const said: readonly (readonly [NextStep, string])[] = [
   [
     { code: 'check-pressures', every: 'week', why: 'tire-low', firstBy: '2026-01-19' },
     'Check all pressures with a gauge once a week, first by Jan 19, 2026, because a tire was left low: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
+  ],
+  [
+    { code: 'check-pressures', every: 'trip', why: 'work-left', firstBy: '2026-01-12' },
+    'Check all pressures with a gauge before every trip, because of work that was not done: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
   ],
   [
     { code: 'check-pressures', every: 'month', why: null, firstBy: '2026-02-11' },

@@ -139,16 +139,21 @@ const withoutCause = (state: OrderState): string => {
 
 /** The sentence that joins the cause and what was done about it. */
 const doneAbout = (state: OrderState, cause: Finding): string[] => {
-  const done = authorizedBundles(state)
-    .filter((bundle) => bundle.findings.includes(cause.code) && isDone(state, bundle))
-    .map((bundle) => uncapitalized(bundleTitle(english, namedBundle(bundle))))
-  return done.length === 0 ? ['Nothing was done about it.'] : [`Done about it: ${listed(done)}.`]
+  const agreed = authorizedBundles(state).filter(({ findings }) => findings.includes(cause.code))
+  const titles = (bundles: readonly IssuedBundle[]) =>
+    listed(bundles.map((bundle) => uncapitalized(bundleTitle(english, namedBundle(bundle)))))
+  const done = agreed.filter((bundle) => isDone(state, bundle))
+  if (done.length > 0) return [`Done about it: ${titles(done)}.`]
+  return agreed.length > 0 ? [`Agreed and not finished: ${titles(agreed)}.`] : ['Nothing was done about it.']
 }
 
-/** Tires that came in low beside those of the cause; every low tire is named once. */
+/** Tires that came in low beside those of the cause: the spare, and any that a finding names for more than information. */
 const alsoLow = (state: OrderState, cause: Finding | null): string[] => {
   const left = new Set(lowAsLeft(state).map(({ wheel }) => wheel))
-  const low = lowOnArrival(state).filter(({ wheel }) => !left.has(wheel) && !cause?.wheels.includes(wheel))
+  const found = (state.diagnosis?.diagnosis.findings ?? []).filter(({ kind }) => kind !== 'note')
+  const low = lowOnArrival(state)
+    .filter(({ wheel }) => !left.has(wheel) && !cause?.wheels.includes(wheel))
+    .filter(({ wheel }) => wheel === 'SP' || found.some(({ wheels }) => wheels.includes(wheel)))
   return low.length === 0 ? [] : [`Also low when it came: ${lowWords(low)}.`]
 }
 

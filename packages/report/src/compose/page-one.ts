@@ -28,8 +28,8 @@ export const composePageOne = (state: OrderState, context: ReportContext): PageO
     { label: 'Customer', name: context.customerName },
     { label: 'For the shop', name: state.opened ? authorName(context, state.opened.written.by) : null },
   ],
-  signing: 'Signing says only that you were given this report. It agrees to no work and gives up no right.',
-  check: `The code opens ${context.checkAddress}. Choose this PDF there, and the page says whether it is the one that we sealed. A paper copy cannot be checked: ask us for the file.`,
+  signing: 'Signing says that you were given this report, and nothing else.',
+  check: `The code opens ${context.checkAddress}: choose this PDF there to see whether it is ours, unchanged. A paper copy cannot be checked.`,
 })
 
 const shopHead = ({ shop }: ReportContext): PageOne['shop'] => ({

@@ -74,12 +74,12 @@ const pressureLine = (state: OrderState): string[] => {
     group.set(psi, [...(group.get(psi) ?? []), wheel])
   }
   const groups = [
-    { said: 'for today’s temperature', group: forTheDay },
-    { said: 'by the label', group: byTheLabel },
-    { said: 'only up to the limit', group: atItsLimit },
+    { group: forTheDay, how: ' for today’s temperature' },
+    { group: byTheLabel, how: ' by the label' },
+    { group: atItsLimit, how: ', as far as its limit allows' },
   ]
-  const parts = groups.flatMap(({ said, group }) =>
-    group.size === 0 ? [] : [`${said}, ${listed([...group].map(setTo))}`],
+  const parts = groups.flatMap(({ group, how }) =>
+    group.size === 0 ? [] : [`${listed([...group].map(setTo))}${how}`],
   )
   return parts.length === 0 ? [] : [`Set ${parts.join('; ')}.`]
 }

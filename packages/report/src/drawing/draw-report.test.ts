@@ -34,6 +34,31 @@ describe('a drawn report', () => {
     expect(info).toMatch(/^JavaScript: +no$/m)
   })
 
+  it('keeps every character of the shop’s name as its author, in the metadata too', () => {
+    expect(saidAbout('pdfinfo', bytes)).toMatch(/^Author: +Tamber Street Tire & Wheel$/m)
+    const metadata = saidAbout('pdfinfo', bytes, '-meta')
+    expect(metadata).toContain('<rdf:li>Tamber Street Tire &#38; Wheel</rdf:li>')
+  })
+
+  it('claims no standard that nobody has verified', () => {
+    expect(saidAbout('pdfinfo', bytes, '-meta')).not.toMatch(/pdfuaid|pdfaid/)
+    expect(saidAbout('pdfinfo', bytes)).not.toMatch(/^PDF subtype/m)
+  })
+
+  it('has a bookmark for page one and for each section', () => {
+    const titles = [...unpacked(bytes).matchAll(/\/Title \((.*)\)/g)].map(([, title]) => title)
+    expect(titles).toContain('Page one: can I drive it?')
+    for (const { title } of finishedOrder.sections) expect(titles).toContain(title)
+  })
+
+  it('keeps a figure’s unit apart from the words after it when it is read back', () => {
+    for (const options of [[], ['-raw'], ['-layout']]) {
+      const text = textOf(bytes, ...options)
+      expect(text).not.toMatch(/psi[A-Za-z]/)
+    }
+    expect(textOf(bytes, '-raw')).toMatch(/24\.3 psi right front tire/i)
+  })
+
   it('has a structure tree of headings, tables with row and column headings, lists and described figures', () => {
     const tree = saidAbout('pdfinfo', bytes, '-struct')
     for (const role of [

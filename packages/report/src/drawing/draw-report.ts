@@ -44,7 +44,11 @@ export const drawReport = (report: ReportContent): Promise<Uint8Array> => {
   }
   const root = pdf.struct('Document')
   pdf.addStructure(root)
-  for (const item of laid.root.children) drawItem(pdf, root, 'Document', item, turnTo)
+  for (const [index, item] of laid.root.children.entries()) {
+    turnTo(firstPageOf(item) ?? 0)
+    pdf.outline.addItem(laid.bookmarks[index] ?? '')
+    drawItem(pdf, root, 'Document', item, turnTo)
+  }
   turnTo(laid.pages)
   root.end()
   pdf.end()

@@ -156,7 +156,7 @@ describe('page one', () => {
           .flatMap(({ marks }) => marks.flatMap(pointsOf))
           .map(([, y]) => y),
       )
-      expect(lowest).toBeLessThan(sheet.bottom - 70)
+      expect(lowest).toBeLessThan(sheet.bottom - 62)
     }
   })
 

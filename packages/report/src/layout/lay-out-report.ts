@@ -1,4 +1,5 @@
 import type { ReportContent } from '../content.ts'
+import { printable } from '../fonts/printable.ts'
 import type { Flow } from './flow.ts'
 import { type Element, element, type Mark, rule } from './page-elements.ts'
 import { layPageOne } from './page-one.ts'
@@ -9,6 +10,8 @@ import { laySection } from './section.ts'
 export type LaidReport = {
   readonly pages: number
   readonly root: Element
+  /** The name of each child of `root`, by which a reader turns to it. */
+  readonly bookmarks: readonly string[]
   /** What every page carries besides its text: the margin rule and the foot line. */
   readonly furnitureOf: (page: number) => readonly Mark[]
 }
@@ -21,7 +24,8 @@ export const layOutReport = (report: ReportContent): LaidReport => {
     ...report.sections.map((section) => laySection(flow, section)),
   ])
   const pages = report.sections.length === 0 ? 1 : flow.page
-  return { pages, root, furnitureOf: (page) => pageFurniture(report, page, pages) }
+  const bookmarks = ['Page one: can I drive it?', ...report.sections.map(({ title }) => printable(title))]
+  return { pages, root, bookmarks, furnitureOf: (page) => pageFurniture(report, page, pages) }
 }
 
 const foot = { typeface: 'regular', size: sizes.small } as const

@@ -16,7 +16,7 @@ const lineWidth = 122
 export const layFoot = (report: ReportContent, top: number): Item[] => [
   ...report.pageOne.signatures.slice(0, 2).flatMap((signature, index) => {
     const x = sheet.left + index * (lineWidth + 16)
-    const y = top + 28
+    const y = top + 20
     return [
       furniture(1, [rule(x, y, x + lineWidth, y, 0.8)]),
       element('P', [
@@ -40,7 +40,7 @@ export const layFoot = (report: ReportContent, top: number): Item[] => [
       lineMarks(
         linesOf(report.pageOne.signing, small, 2 * lineWidth + 16).slice(0, 2),
         sheet.left,
-        top + 28 + 3 + lineHeight(body) + lineHeight(small),
+        top + 20 + 3 + lineHeight(body) + lineHeight(small),
         small,
       ),
     ),

@@ -52,7 +52,7 @@ const layPart = (flow: Flow, found: FoundPart, width: number, most: number): Ite
   const style: Style = { ...strong, size: 10.5, tone }
   const lines = cutTo(linesOf(`${found.word}: ${found.sentence}`, style, inner), most, style, inner, rest)
   const sentenceHeight = lines.length * lineHeight(style)
-  const proof = found.proof ? layProof(found.proof, inner) : null
+  const proof = found.proof ? layProof(found.proof, inner, most < 4 ? strong : proofStyle) : null
   const then = found.remedy.flatMap((text) => linesOf(text, body, inner))
   const thenHeight = then.length * lineHeight(body)
   const height = 4 + sentenceHeight + (proof ? proof.height + 2 : 0) + thenHeight + 3
@@ -74,15 +74,15 @@ const layPart = (flow: Flow, found: FoundPart, width: number, most: number): Ite
   return items
 }
 
-const layProof = ({ figure, says }: NonNullable<FoundPart['proof']>, width: number) => {
-  const figureWidth = widthOfFigure(figure.value, figure.unit, proofStyle) + 8
+const layProof = ({ figure, says }: NonNullable<FoundPart['proof']>, width: number, style: Style) => {
+  const figureWidth = widthOfFigure(figure.value, figure.unit, style) + 8
   const lines = linesOf(says, body, width - figureWidth).slice(0, 2)
-  const height = Math.max(lineHeight(proofStyle), lines.length * lineHeight(body))
-  const dropped = lines.length === 1 ? 6 : 0
+  const height = Math.max(lineHeight(style), lines.length * lineHeight(body))
+  const dropped = lines.length === 1 ? 0.9 * (style.size - body.size) : 0
   return {
     height,
     marksAt: (x: number, top: number): Mark[] => [
-      ...figureMarks(figure.value, figure.unit, x, top, proofStyle),
+      ...figureMarks(figure.value, figure.unit, x, top, style),
       ...lineMarks(lines, x + figureWidth, top + dropped, body),
     ],
   }

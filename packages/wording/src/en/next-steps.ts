@@ -53,10 +53,10 @@ const warmTires = ({ wheels, psi, labelPsi, outdoor, coldPsi, tonight, afterADri
   const cold =
     coldPsi === null
       ? ''
-      : ` Cold, expect ${tenth(coldPsi)} psi at ${degrees(outdoor)}${tonight ? `, ${tenth(tonight.psi)} at ${degrees(tonight.low)} tonight` : ''}${afterADrive ? `; after a drive, with their air at ${degrees(afterADrive.air)}, up to ${tenth(afterADrive.psi)}` : ''}.`
+      : `: cold, expect ${tenth(coldPsi)} psi at ${degrees(outdoor)}${tonight ? `, ${tenth(tonight.psi)} at ${degrees(tonight.low)} tonight` : ''}${afterADrive ? `; after a drive (air at ${degrees(afterADrive.air)}) up to ${tenth(afterADrive.psi)}` : ''}`
   const names = wheelList(wheelNames, wheels)
   const of = names === wheelNames.allFour ? 'The' : `${capitalized(names)}: the`
-  return `${of} label says ${number(labelPsi)} and we set ${tenth(psi)}, because the tires were warmer than the ${degrees(outdoor)} outdoors.${cold} Do not let air out of a warm tire.`
+  return `${of} label says ${number(labelPsi)} and we set ${tenth(psi)}, because the tires were warm${cold}. Do not let air out of a warm tire.`
 }
 
 const often: Readonly<Record<Gauging['every'], string>> = {
@@ -91,6 +91,6 @@ export const nextSteps: NextStepsWording = {
   'set-again-cold': ({ wheels, psi, coldPsi }) =>
     `${capitalized(wheelList(wheelNames, wheels))}: set to the limit, ${tenth(psi)} psi${coldPsi === null ? '' : `, which is ${tenth(coldPsi)} cold`}. Have it set again cold.`,
   'check-pressures': ({ every, why, firstBy }) =>
-    `Check all pressures with a gauge ${often[every]}, first by ${dayWords(firstBy)}${why === null ? '' : `, ${because[why]}`}: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.`,
+    `Check all pressures with a gauge ${often[every]}${every === 'trip' ? '' : `, first by ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.`,
   'deferred-work': ({ day }) => `What you answered with Later comes up again on ${dayWords(day)}.`,
 }
