@@ -106,6 +106,7 @@ describe('T-2601, the cold morning', () => {
       secondPersonRequired: true,
       idsOnOtherVehicles: new Set<string>(),
       stock: new Map(),
+      sheetsOnFile: new Set<string>(),
       money: new Map<string, string>(),
     })
     const seal: DraftOfKind<'report.sealed'> = {

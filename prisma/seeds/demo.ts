@@ -1,5 +1,8 @@
 import { randomBytes } from 'node:crypto'
 import type { PrismaClient } from '@bayledger/db/generated/client'
+import { sha256Hex } from '@bayledger/ledger/digests'
+import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
+import { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { DemoLine } from './demo/order-pen.ts'
 import type { DemoLink } from './demo/orders.ts'
 import { type DemoShop, demoShop } from './demo-shop.ts'
@@ -106,6 +109,7 @@ export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSee
         createdAt,
       })),
     }),
+    prisma.secondPersonProof.createMany({ data: sheetProofs(demo, new Date(createdAt)) }),
     prisma.settingVersion.createMany({
       data: demo.settings.map((setting) => ({ shopId, ...setting, createdBy, createdAt })),
     }),
@@ -132,3 +136,26 @@ export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSee
     prisma.orderNumber.create({ data: { shopId, ...demo.numbering } }),
   ])
 }
+
+/** What the PIN of whoever verified a figure of a sheet would have left behind. */
+const sheetProofs = (demo: DemoShop, createdAt: Date) =>
+  demo.sheets.flatMap((sheet) =>
+    SafetyFigure.options.flatMap((figure) => {
+      const staffId = sheet.sources[figure]?.verifiedBy ?? null
+      const digest = sheetFigureDigest(sheet, figure)
+      if (staffId === null || digest === null) return []
+      return [
+        {
+          shopId: demo.shop.id,
+          tokenHash: sha256Hex(`${sheet.sheetId}/${figure}`),
+          staffId,
+          orderId: sheet.sheetId,
+          entryId: sheet.sheetId,
+          kind: 'sheet-figure',
+          digest,
+          createdAt,
+          expiresAt: new Date(createdAt.getTime() + 600_000),
+        },
+      ]
+    }),
+  )

@@ -7,6 +7,7 @@ import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, cookiesIn, type Method, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'
+import { sheetContent } from '../support/sheet-content.ts'
 
 /** One database with the demo shop and an empty one beside it. */
 let shop: TestApp
@@ -155,8 +156,8 @@ const bodyFor = (operationId: string): object => {
         sheetId: null,
       }
     case 'createSheetVersion': {
-      const { sheetId: _sheetId, version: _version, ...content } = shop.demo.sheets[0] ?? {}
-      return content
+      const [sheet] = shop.demo.sheets
+      return sheet ? sheetContent(sheet) : {}
     }
     case 'sealOrderReport':
       return { entryId: newId() }

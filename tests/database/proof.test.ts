@@ -334,11 +334,28 @@ describe('a second person', () => {
     const seq = await seqOf(orderId, 'refusal.recorded')
     expect(await found()).toEqual([])
     const where = `Order ${number}, entry ${seq} (refusal.recorded)`
-    expect(await altered('second_person_proofs', 'delete from second_person_proofs')).toEqual([
-      `${where}: its second person never proved by PIN that they agree`,
-    ])
     expect(
-      await altered('second_person_proofs', "update second_person_proofs set digest = repeat('0', 64)"),
+      await altered('second_person_proofs', `delete from second_person_proofs where kind <> 'sheet-figure'`),
+    ).toEqual([`${where}: its second person never proved by PIN that they agree`])
+    expect(
+      await altered(
+        'second_person_proofs',
+        "update second_person_proofs set digest = repeat('0', 64) where kind <> 'sheet-figure'",
+      ),
     ).toEqual([`${where}: the PIN of its second person was given for something else`])
+  })
+
+  it('of a figure on a sheet is the one whose PIN was typed for it, or verifying names every order that uses it', async () => {
+    const seq = await seqOf(open, 'sheet.chosen')
+    expect(await found()).toEqual([])
+    const faults = await altered(
+      'second_person_proofs',
+      "delete from second_person_proofs where kind = 'sheet-figure'",
+    )
+    expect(faults).toContainEqual(
+      expect.stringContaining(
+        `Order ${openNumber}, entry ${seq} (sheet.chosen): whoever verified a figure of its sheet never proved it by PIN`,
+      ),
+    )
   })
 })

@@ -1,4 +1,5 @@
-import { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { SecondPersonToken } from '@bayledger/ledger/second-person'
+import { FigureSource, SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
@@ -13,8 +14,20 @@ const readableSizes = z.superRefine<Pick<SpecificationSheet, 'tire'>>(({ tire },
   }
 })
 
-/** A sheet as it is edited: the server gives its id and version. */
-export const SheetContent = z.omit(SpecificationSheet, { sheetId: true, version: true }).check(readableSizes)
+/** Where a figure was read. Who entered it is who is signed in; who verified it is proven by `verified`. */
+const ReadFrom = z.pick(FigureSource, { kind: true, reference: true })
+
+/**
+ * A sheet as it is edited: the server gives its id, its version and who entered each figure. `verified`: by figure, the
+ * second person and the token that their PIN earned for it (`sheetFigureDigest` in the ledger). A figure that is as in
+ * the version before keeps its people.
+ */
+export const SheetContent = z
+  .extend(z.omit(SpecificationSheet, { sheetId: true, version: true, sources: true }), {
+    sources: z.strictObject({ placard: ReadFrom, studTorque: ReadFrom, frequency: z.nullable(ReadFrom) }),
+    verified: z.partialRecord(SafetyFigure, z.strictObject({ staffId: Id, token: SecondPersonToken })),
+  })
+  .check(readableSizes)
 export type SheetContent = z.infer<typeof SheetContent>
 
 export const StoredSheet = z.strictObject({ sheet: SpecificationSheet, createdAt: Instant })
@@ -39,7 +52,7 @@ export const createSheet = endpoint({
   once: true,
   body: SheetContent,
   replies: { 201: StoredSheet },
-  problems: [],
+  problems: ['SECOND_PERSON_REFUSED'],
 })
 
 export const getSheet = endpoint({
@@ -64,5 +77,5 @@ export const createSheetVersion = endpoint({
   params: z.strictObject({ sheetId: Id }),
   body: SheetContent,
   replies: { 201: StoredSheet },
-  problems: ['SHEET_NOT_FOUND'],
+  problems: ['SHEET_NOT_FOUND', 'SECOND_PERSON_REFUSED'],
 })

@@ -1,4 +1,4 @@
-import { agreedKinds } from '@bayledger/ledger/second-person'
+import { provenKinds } from '@bayledger/ledger/second-person'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Digest, Id, Instant, StaffMember } from './identity.ts'
@@ -13,10 +13,10 @@ export const listStaff = endpoint({
   problems: [],
 })
 
-/** What a second person agrees to; `digest` is that of `agreementOf` in the ledger. */
+/** What a second person agrees to; `digest` is that of `agreementOf` or `sheetFigureDigest` in the ledger. */
 export const AgreesTo = z.strictObject({
   orderId: Id,
-  kind: z.enum(agreedKinds),
+  kind: z.enum(provenKinds),
   entryId: Id,
   digest: Digest,
 })
@@ -24,7 +24,7 @@ export const AgreesTo = z.strictObject({
 export const proveSecondPerson = endpoint({
   operationId: 'proveSecondPerson',
   summary:
-    'A second person types their PIN for one entry that somebody else writes. The token goes into that entry and is good for it alone, for ten minutes.',
+    'A second person types their PIN for one entry, or one figure of a sheet, that somebody else writes. The token is sent with it and is good for it alone, for ten minutes.',
   method: 'POST',
   path: '/api/second-person',
   access: { who: 'staff' },

@@ -1,12 +1,15 @@
 import { digestOf } from './digests.ts'
 import type { Kind, PayloadOf } from './registry.ts'
-import { type AgreedKind, namedOnly, type SecondPerson } from './second-person.ts'
+import { type AgreedKind, namedOnly, type ProvenKind, type SecondPerson } from './second-person.ts'
 
-/** What a second person agrees to: which entry of which order, and the digest of what it says. */
+/**
+ * What a second person agrees to: which entry of which order, and the digest of what it says. A figure of a sheet belongs
+ * to no order: there both ids are one that its sender makes, and the digest is that of the figure.
+ */
 export type Agreement = {
   readonly orderId: string
   readonly entryId: string
-  readonly kind: AgreedKind
+  readonly kind: ProvenKind
   readonly digest: string
 }
 

@@ -1,9 +1,12 @@
 import * as z from 'zod/mini'
 import { Id } from './text.ts'
 
+/** What a second person's PIN earns for one thing that they agree to. */
+export const SecondPersonToken = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/))
+
 /** How a second person showed that they agree: their PIN gave them a token for this entry only. */
 export const SecondPersonProof = z.discriminatedUnion('how', [
-  z.strictObject({ how: z.literal('pin'), token: z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/)) }),
+  z.strictObject({ how: z.literal('pin'), token: SecondPersonToken }),
 ])
 
 /** A second person in a payload. `proof: null`: only named, as in first versions; no new entry is admitted like that. */
@@ -13,6 +16,10 @@ export type SecondPerson = z.infer<typeof SecondPerson>
 /** The kinds of entry that may name a second person. */
 export const agreedKinds = ['entry.struck', 'order.handed_back', 'refusal.recorded'] as const
 export type AgreedKind = (typeof agreedKinds)[number]
+
+/** What a PIN can prove: that a person agrees to an entry, or that they have verified a figure of a sheet. */
+export const provenKinds = [...agreedKinds, 'sheet-figure'] as const
+export type ProvenKind = (typeof provenKinds)[number]
 
 /** A second person before they have shown that they agree. */
 export const namedOnly = (staffId: string): SecondPerson => ({ staffId, proof: null })

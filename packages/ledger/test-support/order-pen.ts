@@ -1,6 +1,7 @@
 import type { AdmitFacts } from '../src/admit/facts.ts'
 import { agreementOf, secondPersonIn } from '../src/agreement.ts'
 import { type Appended, append, stateOf } from '../src/append.ts'
+import { digestOf } from '../src/digests.ts'
 import type { Author, Draft, Entry, EntryOfKind, Given } from '../src/entry.ts'
 import { type Kind, type PayloadOf, versionOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
@@ -62,7 +63,11 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
     const appended = append(
       entries,
       ready,
-      factsAt(ready.writtenAt, ready.writtenBy, { secondPersons: provenIn(ready), ...how.facts }),
+      factsAt(ready.writtenAt, ready.writtenBy, {
+        secondPersons: provenIn(ready),
+        sheetsOnFile: sheetsIn(ready),
+        ...how.facts,
+      }),
       how.given,
     )
     if (appended.admitted) entries.push(appended.entry)
@@ -99,6 +104,10 @@ export const provenIn = (draft: Draft): AdmitFacts['secondPersons'] => {
   const staffId = secondPersonIn(draft)?.staffId
   return new Map(agreement && staffId ? [[draft.id, { ...agreement, staffId, until: draft.writtenAt }]] : [])
 }
+
+/** The sheet that this entry names is on file. */
+const sheetsIn = (draft: Draft): ReadonlySet<string> =>
+  new Set(draft.kind === 'sheet.chosen' ? [digestOf(draft.payload.sheet)] : [])
 
 const isPerson = (by: How['by']): by is Person => by !== 'system' && 'roles' in by
 

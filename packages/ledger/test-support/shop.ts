@@ -68,6 +68,7 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   stock: new Map(),
+  sheetsOnFile: new Set(),
   money: keptMoney,
   ...change,
 })

@@ -76,6 +76,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { why: 'other-mark', wheel: 'RR', found: null },
   ],
   STEP_VALUE_MISSING: [{ step }],
+  SHEET_NOT_ON_FILE: [{}],
   FIGURE_UNVERIFIED: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   FIGURE_CONFIRMED_BY_WRITER: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   ARRIVAL_INCOMPLETE: [

@@ -1,7 +1,7 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import { append, stateOf } from '@bayledger/ledger/append'
-import { canonicalText, sideDigest } from '@bayledger/ledger/digests'
+import { canonicalText, digestOf, sideDigest } from '@bayledger/ledger/digests'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
@@ -14,6 +14,7 @@ import type { DemoInstrument } from './instruments.ts'
 import { type DemoPerson, people } from './people.ts'
 import { shopId } from './places.ts'
 import { demoId, demoSalt } from './seeded.ts'
+import { sheets } from './sheets.ts'
 
 /** A side that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
 export type DemoSide = { readonly digest: string; readonly salt: string; readonly text: string }
@@ -187,6 +188,7 @@ const factsAt = (
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   stock: new Map(),
+  sheetsOnFile: new Set(Object.values(sheets).map(digestOf)),
   money,
 })
 

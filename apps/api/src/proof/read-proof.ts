@@ -110,6 +110,21 @@ export const listSecondPersonProofs = async (
   return rows
 }
 
+/** Who verified which figure of a sheet with their PIN, by the digest of the figure. */
+export const listFigureProofs = async (
+  pool: Pool,
+  shopId: string,
+  digests: readonly string[],
+): Promise<{ readonly staffId: string; readonly digest: string }[]> => {
+  if (digests.length === 0) return []
+  const { rows } = await pool.query<{ staffId: string; digest: string }>(
+    `select staff_id as "staffId", digest from second_person_proofs
+      where shop_id = $1 and kind = 'sheet-figure' and digest = any ($2::text[])`,
+    [shopId, digests],
+  )
+  return rows
+}
+
 export type StoredReportRow = { readonly number: string; readonly entryId: string; readonly sha256: string }
 
 export const listReportRows = async (

@@ -12,6 +12,7 @@ import { seenSensorRows } from '../features/entries/store/projections/seen-senso
 import { wrenchCycleRows } from '../features/entries/store/projections/wrench-cycles.ts'
 import { listEntriesAfter } from '../features/entries/store/read-ledger.ts'
 import { faultOfSecondPersons } from './fault-of-second-persons.ts'
+import { faultOfSheets } from './fault-of-sheets.ts'
 import type { Fault } from './finding.ts'
 import {
   findBytes,
@@ -103,7 +104,8 @@ const faultOfSides = async ({ pool, shopId, entries, at }: Order): Promise<Fault
 }
 
 const faultOfAgreement = async ({ pool, shopId, entries, at }: Order): Promise<Fault | null> => {
-  const fault = await faultOfSecondPersons(pool, shopId, entries)
+  const fault =
+    (await faultOfSecondPersons(pool, shopId, entries)) ?? (await faultOfSheets(pool, shopId, entries))
   return fault && at(fault.seq, fault.what)
 }
 

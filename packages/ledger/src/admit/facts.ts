@@ -45,6 +45,8 @@ export type AdmitFacts = {
   readonly idsOnOtherVehicles: ReadonlySet<string>
   /** Parts on the shop's own stock list, by part number. */
   readonly stock: ReadonlyMap<string, PartOnStock>
+  /** Digests of the specification sheets that the entry names, as the shop has them on file. */
+  readonly sheetsOnFile: ReadonlySet<string>
   /** The money sides that the entry names, whether they came with it or are kept already. */
   readonly money: MoneySides
 }

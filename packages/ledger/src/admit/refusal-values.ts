@@ -48,6 +48,7 @@ export type RefusalValues = {
     /** A rotation brings the wheel with this mark; the mark is the place that the wheel came from. */
     | { readonly why: 'other-mark'; readonly wheel: WheelPosition; readonly found: WheelPosition | null }
   readonly STEP_VALUE_MISSING: OfStep
+  readonly SHEET_NOT_ON_FILE: NoValues
   readonly FIGURE_UNVERIFIED: { readonly figure: SafetyFigure }
   readonly FIGURE_CONFIRMED_BY_WRITER: { readonly figure: SafetyFigure }
   readonly ARRIVAL_INCOMPLETE: OfGate & { readonly before: 'findings' | 'wheel-removal' }

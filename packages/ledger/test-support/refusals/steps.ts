@@ -1,6 +1,8 @@
+import { digestOf } from '../../src/digests.ts'
 import { answersOf, decisionOf, findingsOf, oneSensorJob, workUntil } from '../one-sensor-job.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { advisor, technician } from '../shop.ts'
+import { tarn } from '../tarn.ts'
 import {
   bay,
   before,
@@ -22,6 +24,7 @@ export const stepsRefusals: Refusals<
   | 'STEP_NOT_AUTHORIZED'
   | 'STEP_ON_OTHER_WHEEL'
   | 'STEP_VALUE_MISSING'
+  | 'SHEET_NOT_ON_FILE'
   | 'FIGURE_UNVERIFIED'
   | 'FIGURE_CONFIRMED_BY_WRITER'
   | 'ARRIVAL_INCOMPLETE'
@@ -122,6 +125,21 @@ export const stepsRefusals: Refusals<
       'a look inside that says nothing',
       () => closeStep<'tire.inspected'>(before('RR.tire.inside'), 'RR.tire.inside', { inside: null }),
       { step: { stepKey: 'RR.tire.inside' } },
+    ],
+  ],
+  SHEET_NOT_ON_FILE: [
+    [
+      'a sheet whose figures somebody verified without ever having typed their PIN for it',
+      () => {
+        const pen = oneSensorJob('confirmed', 'unfiled')
+        const { placard, ...sources } = tarn.sources
+        const forged = { ...tarn, sources: { ...sources, placard: { ...placard, verifiedBy: advisor.id } } }
+        return pen.attempt(
+          'sheet.chosen',
+          { sheet: forged },
+          { ...desk, facts: { sheetsOnFile: new Set([digestOf(tarn)]) } },
+        )
+      },
     ],
   ],
   FIGURE_UNVERIFIED: [

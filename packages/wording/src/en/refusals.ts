@@ -88,6 +88,8 @@ export const refusals: RefusalsWording = {
       : `The rotation brings the wheel marked ${wheel} here, not ${found === null ? 'another one' : `the one marked ${found}`}. Look at the mark on the tire.`,
   STEP_VALUE_MISSING: ({ step }) =>
     `The step "${named(step)}" records a value. Write down what you saw, or that it could not be checked and why.`,
+  SHEET_NOT_ON_FILE: () =>
+    'The specification sheet differs from the one on file. Load the page again and choose the sheet anew.',
   FIGURE_UNVERIFIED: ({ figure }) =>
     `The ${figures[figure]} on this sheet is not verified. A second person confirms it from the maker's source first.`,
   FIGURE_CONFIRMED_BY_WRITER: ({ figure }) =>

@@ -1,10 +1,13 @@
 import type { SheetContent, StoredSheet } from '@bayledger/contract/sheets'
+import type { Prisma } from '@bayledger/db/generated/client'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { once } from '../../core/once.ts'
 import { staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
+import { figureSources } from './figure-sources.ts'
 import { presentSheet, presentStoredSheet } from './present.ts'
 import * as store from './store.ts'
 
@@ -31,8 +34,9 @@ export const createSheet = (
   return once(deps.prisma, { shopId: deps.shopId, actor: actor.staffId, ...key, at }, async (tx) => {
     const sheetId = newId()
     await store.insertSheet(tx, deps.shopId, sheetId)
+    const by = { shopId: deps.shopId, staffId: actor.staffId, at }
     return presentStoredSheet(
-      await store.insertVersion(tx, deps.shopId, sheetId, 1, content, { staffId: actor.staffId, at }),
+      await store.insertVersion(tx, sheetId, 1, await bodyOf(tx, by, content, null), by),
     )
   })
 }
@@ -50,11 +54,21 @@ export const createVersion = (
     if (!newest) throw notFound()
     if (newest.version !== given.version)
       throw staleVersion('sheet', presentStoredSheet(newest), given.content)
-    const by = { staffId: actor.staffId, at }
-    return presentStoredSheet(
-      await store.insertVersion(tx, deps.shopId, given.sheetId, newest.version + 1, given.content, by),
-    )
+    const by = { shopId: deps.shopId, staffId: actor.staffId, at }
+    const body = await bodyOf(tx, by, given.content, presentSheet(newest))
+    return presentStoredSheet(await store.insertVersion(tx, given.sheetId, newest.version + 1, body, by))
   })
+}
+
+/** What is stored: the figures as sent, each with the people whom the server knows of. */
+const bodyOf = async (
+  tx: Prisma.TransactionClient,
+  by: { readonly shopId: string; readonly staffId: string; readonly at: Date },
+  content: SheetContent,
+  before: SpecificationSheet | null,
+): Promise<store.SheetBody> => {
+  const { verified: _verified, ...figures } = content
+  return { ...figures, sources: await figureSources(tx, by, content, before) }
 }
 
 const notFound = () => new AppError('SHEET_NOT_FOUND', 'Choose a sheet from the list, or add a new one.')

@@ -1,5 +1,5 @@
-import type { SheetContent } from '@bayledger/contract/sheets'
 import type { Prisma, PrismaClient } from '@bayledger/db/generated/client'
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 
 /** The newest version of every sheet, in one query. */
 export const listNewestSheets = (prisma: PrismaClient, shopId: string) =>
@@ -32,17 +32,19 @@ export const lockNewestVersion = async (
   return tx.sheetVersion.findFirst({ where: { shopId, sheetId }, orderBy: { version: 'desc' } })
 }
 
+/** A sheet without its id and version, which its row has. */
+export type SheetBody = Omit<SpecificationSheet, 'sheetId' | 'version'>
+
 export const insertVersion = (
   tx: Prisma.TransactionClient,
-  shopId: string,
   sheetId: string,
   version: number,
-  body: SheetContent,
-  by: { staffId: string; at: Date },
+  body: SheetBody,
+  by: { readonly shopId: string; readonly staffId: string; readonly at: Date },
 ) =>
   tx.sheetVersion.create({
     data: {
-      shopId,
+      shopId: by.shopId,
       sheetId,
       version,
       body: body as Prisma.InputJsonValue,

@@ -1,3 +1,4 @@
+import type { Prisma } from '@bayledger/db/generated/client'
 import type { Agreement } from '@bayledger/ledger/agreement'
 import type { Deps } from '../../deps.ts'
 
@@ -19,3 +20,20 @@ export const insertProof = async (
     data: { shopId: deps.shopId, tokenHash, staffId, ...agreesTo, createdAt: now, expiresAt },
   })
 }
+
+/** Whether this token was earned by this person for this figure, and may still be used. */
+export const findFigureProof = (
+  tx: Prisma.TransactionClient,
+  shopId: string,
+  of: { readonly tokenHash: string; readonly staffId: string; readonly digest: string; readonly now: Date },
+) =>
+  tx.secondPersonProof.findFirst({
+    where: {
+      shopId,
+      tokenHash: of.tokenHash,
+      staffId: of.staffId,
+      digest: of.digest,
+      kind: 'sheet-figure',
+      expiresAt: { gte: of.now },
+    },
+  })

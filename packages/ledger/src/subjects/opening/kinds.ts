@@ -65,7 +65,11 @@ export const openingKinds = {
       ],
     },
   ),
-  'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), { roles: deskRoles }),
+  /** The sheet by value, as it is on file. In the first version a figure's `verifiedBy` was only named, not proven. */
+  'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), {
+    roles: deskRoles,
+    earlier: [earlierVersion(z.strictObject({ sheet: SpecificationSheet }), (payload) => payload)],
+  }),
   'surroundings.recorded': kind(
     z.strictObject({
       surroundings: Surroundings,

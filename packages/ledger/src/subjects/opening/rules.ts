@@ -1,5 +1,6 @@
 import { refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
+import { digestOf } from '../../digests.ts'
 import { lookFee } from '../../questions/money.ts'
 import type { openingKinds } from './kinds.ts'
 
@@ -10,7 +11,11 @@ export const openingRules: Rules<keyof typeof openingKinds> = {
     (_state, { payload }, facts) =>
       lookFee(facts.money, payload.money) ? null : refuse('MONEY_MISSING', {}),
   ],
-  'sheet.chosen': [],
+  // Who verified a figure is proven on the sheet that the shop has on file, so an order may use no other.
+  'sheet.chosen': [
+    (_state, { payload }, facts) =>
+      facts.sheetsOnFile.has(digestOf(payload.sheet)) ? null : refuse('SHEET_NOT_ON_FILE', {}),
+  ],
   'surroundings.recorded': [],
   'order.assigned': [],
   'wait.set': [],

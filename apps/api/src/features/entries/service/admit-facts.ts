@@ -38,6 +38,7 @@ export const factsFor = (
     secondPersonRequired: place?.secondPersonRequired ?? true,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,
     stock: place?.stock ?? new Map(),
+    sheetsOnFile: entry.sheetsOnFile,
     money,
   }
 }

@@ -3,9 +3,11 @@ import type { Draft } from '@bayledger/ledger/entry'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { OrderState } from '@bayledger/ledger/state'
+import { Id } from '@bayledger/ledger/text'
 import { upcast } from '@bayledger/ledger/upcast'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
+import * as z from 'zod/mini'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
@@ -26,6 +28,7 @@ export const loadOwnFacts = async (
     sensorIds: sensorIdsIn(draft),
     wrenchIds: wrenchIdsIn(draft),
     secondPersonTokens: secondPersonTokensIn(draft),
+    sheet: sheetIn(draft),
   })
   return draft.kind === 'diagnosis.issued'
     ? { entry, money, history: await loadHistory(deps, state), ofSeq: state.seq }
@@ -44,6 +47,7 @@ export const loadHistory = async (
       sensorIds: sensorIdsRead(state),
       wrenchIds: [],
       secondPersonTokens: [],
+      sheet: null,
     }),
     listEarlierOrders(deps.pool, deps.shopId, state.orderId),
   ])
@@ -73,3 +77,13 @@ const secondPersonTokensIn = (draft: Draft): string[] => {
   const proof = secondPersonIn(upcast(draft))?.proof
   return proof ? [tokenDigest(proof.token)] : []
 }
+
+/** The version of a sheet that an order is to use; `null` also where its id could be nobody's. */
+const sheetIn = (draft: Draft): { readonly sheetId: string; readonly version: number } | null => {
+  if (draft.kind !== 'sheet.chosen') return null
+  const { sheetId, version } = draft.payload.sheet
+  return z.safeParse(Id, sheetId).success && version <= largestVersion ? { sheetId, version } : null
+}
+
+/** What a version's column can hold. */
+const largestVersion = 2_147_483_647

@@ -1,4 +1,5 @@
 import type { ProvenSecondPerson } from '@bayledger/ledger/admit/facts'
+import { digestOf } from '@bayledger/ledger/digests'
 import type { Pool } from 'pg'
 
 /** What only some kinds of entry need to know of the world outside their order. */
@@ -9,6 +10,8 @@ export type EntryFacts = {
   readonly refusedIds: ReadonlySet<string>
   /** Of the sensor IDs asked for, those last seen on another vehicle. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
+  /** The digest of the sheet asked for, as it is on file. */
+  readonly sheetsOnFile: ReadonlySet<string>
   /** Clicks of the wrenches asked for, by now. */
   readonly cycles: ReadonlyMap<string, number>
 }
@@ -20,23 +23,26 @@ export type AskedFacts = {
   readonly wrenchIds: readonly string[]
   /** Digests of the tokens in the entry. */
   readonly secondPersonTokens: readonly string[]
+  readonly sheet: { readonly sheetId: string; readonly version: number } | null
 }
 
 export const noEntryFacts: EntryFacts = {
   secondPersons: new Map(),
   refusedIds: new Set(),
+  sheetsOnFile: new Set(),
   idsOnOtherVehicles: new Set(),
   cycles: new Map(),
 }
 
 /** Reads what one entry needs, in one prepared statement; none where nothing is asked for. */
 export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFacts): Promise<EntryFacts> => {
-  const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens } = asked
-  if (restsOn.length + sensorIds.length + wrenchIds.length + secondPersonTokens.length === 0)
-    return noEntryFacts
+  const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens, sheet } = asked
+  const count = restsOn.length + sensorIds.length + wrenchIds.length + secondPersonTokens.length
+  if (count === 0 && sheet === null) return noEntryFacts
   const { rows } = await pool.query<{
     second_persons: ProvenSecondPerson[] | null
     refused: string[] | null
+    sheet: object | null
     ids_elsewhere: string[] | null
     cycles: { id: string; cycles: number }[] | null
   }>({
@@ -45,6 +51,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
       (select json_agg(json_build_object('staffId', staff_id, 'orderId', order_id, 'entryId', entry_id, 'kind', kind,
         'digest', digest, 'until', expires_at)) from second_person_proofs
         where shop_id = $1 and token_hash = any ($6::text[])) as second_persons,
+      (select body from sheet_versions where shop_id = $1 and sheet_id = $7 and version = $8) as sheet,
       (select array_agg(id::text) from refused_entries where shop_id = $1 and id = any ($2::uuid[])) as refused,
       (select array_agg(sensor_id order by sensor_id) from (
         select distinct on (sensor_id) sensor_id, vehicle_id from seen_sensors
@@ -52,7 +59,16 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
         where vehicle_id <> $3) as ids_elsewhere,
       (select json_agg(json_build_object('id', id, 'cycles', cycles)) from instruments
         where shop_id = $1 and id = any ($5::uuid[])) as cycles`,
-    values: [shopId, restsOn, vehicleId, sensorIds, wrenchIds, secondPersonTokens],
+    values: [
+      shopId,
+      restsOn,
+      vehicleId,
+      sensorIds,
+      wrenchIds,
+      secondPersonTokens,
+      sheet?.sheetId ?? null,
+      sheet?.version ?? null,
+    ],
   })
   const [row] = rows
   return {
@@ -63,6 +79,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
       ]),
     ),
     refusedIds: new Set(row?.refused ?? []),
+    sheetsOnFile: new Set(row?.sheet && sheet ? [digestOf({ ...row.sheet, ...sheet })] : []),
     idsOnOtherVehicles: new Set(row?.ids_elsewhere ?? []),
     cycles: new Map((row?.cycles ?? []).map(({ id, cycles }) => [id, cycles])),
   }

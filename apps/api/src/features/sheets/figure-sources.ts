@@ -1,0 +1,62 @@
+import type { SheetContent } from '@bayledger/contract/sheets'
+import type { Prisma } from '@bayledger/db/generated/client'
+import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
+import { type FigureSource, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { AppError } from '../../core/app-error.ts'
+import { tokenDigest } from '../../core/tokens.ts'
+import { findFigureProof } from '../staff/store.ts'
+
+type Sources = SpecificationSheet['sources']
+type Saving = { readonly shopId: string; readonly staffId: string; readonly at: Date }
+
+/**
+ * Who entered and who verified each figure of a sheet that is being saved. A figure that is as in the version before
+ * keeps both; any other was entered by who saves it, and verified only by a second person whose PIN was typed for it.
+ */
+export const figureSources = async (
+  tx: Prisma.TransactionClient,
+  saving: Saving,
+  content: SheetContent,
+  before: SpecificationSheet | null,
+): Promise<Sources> => {
+  const sources = new Map<SafetyFigure, FigureSource>()
+  for (const figure of SafetyFigure.options) {
+    const source = await sourceOf(tx, saving, content, before, figure)
+    if (source !== null) sources.set(figure, source)
+  }
+  return Object.fromEntries(
+    SafetyFigure.options.map((figure) => [figure, sources.get(figure) ?? null]),
+  ) as Sources
+}
+
+const sourceOf = async (
+  tx: Prisma.TransactionClient,
+  saving: Saving,
+  content: SheetContent,
+  before: SpecificationSheet | null,
+  figure: SafetyFigure,
+): Promise<FigureSource | null> => {
+  const readFrom = content.sources[figure]
+  const digest = sheetFigureDigest(content, figure)
+  if (readFrom === null || digest === null) return null
+  const kept = before && sheetFigureDigest(before, figure) === digest ? before.sources[figure] : null
+  const { enteredBy, verifiedBy } = kept ?? { enteredBy: saving.staffId, verifiedBy: null }
+  const verified = content.verified[figure]
+  if (verified === undefined) return { ...readFrom, enteredBy, verifiedBy }
+  const { staffId, token } = verified
+  const proof =
+    staffId === enteredBy
+      ? null
+      : await findFigureProof(tx, saving.shopId, {
+          tokenHash: tokenDigest(token),
+          staffId,
+          digest,
+          now: saving.at,
+        })
+  if (proof === null)
+    throw new AppError(
+      'SECOND_PERSON_REFUSED',
+      'A figure is verified by somebody who did not enter it, with their PIN, for this very figure. Ask them to type it again.',
+    )
+  return { ...readFrom, enteredBy, verifiedBy: staffId }
+}
