@@ -17,6 +17,7 @@ import { messageRules } from './subjects/messages/rules.ts'
 import { openingRules } from './subjects/opening/rules.ts'
 import { photoRules } from './subjects/photos/rules.ts'
 import { torqueRules } from './subjects/torque/rules.ts'
+import { troubleRules } from './subjects/trouble/rules.ts'
 import { workRules } from './subjects/work/rules.ts'
 import { upcast } from './upcast.ts'
 
@@ -33,6 +34,7 @@ const rules: Rules<Kind> = {
   ...closingRules,
   ...photoRules,
   ...messageRules,
+  ...troubleRules,
 }
 
 /**

@@ -13,6 +13,7 @@ import { applyMessages } from './subjects/messages/apply.ts'
 import { applyOpening } from './subjects/opening/apply.ts'
 import { applyPhotos } from './subjects/photos/apply.ts'
 import { applyTorque } from './subjects/torque/apply.ts'
+import { applyTrouble } from './subjects/trouble/apply.ts'
 import { applyWork } from './subjects/work/apply.ts'
 import { upcast } from './upcast.ts'
 
@@ -26,6 +27,7 @@ const appliers: Appliers<Kind> = {
   ...applyClosing,
   ...applyPhotos,
   ...applyMessages,
+  ...applyTrouble,
 }
 
 /** An order folded so far, with what `advance` needs to go on from it. It and everything in it is immutable. */
@@ -146,4 +148,5 @@ const makesTheSameEvidence = (before: OrderState, now: OrderState): boolean =>
   now.complaint === before.complaint &&
   now.surroundings === before.surroundings &&
   now.figures === before.figures &&
+  now.troubles === before.troubles &&
   now.diagnosis?.evidence === before.diagnosis?.evidence

@@ -8,6 +8,7 @@ import { messageKinds } from './subjects/messages/kinds.ts'
 import { openingKinds } from './subjects/opening/kinds.ts'
 import { photoKinds } from './subjects/photos/kinds.ts'
 import { torqueKinds } from './subjects/torque/kinds.ts'
+import { troubleKinds } from './subjects/trouble/kinds.ts'
 import { workKinds } from './subjects/work/kinds.ts'
 
 /** Every kind of entry there is. */
@@ -21,6 +22,7 @@ export const kinds = {
   ...closingKinds,
   ...photoKinds,
   ...messageKinds,
+  ...troubleKinds,
 } satisfies Record<string, KindDefinition>
 
 export type Kind = keyof typeof kinds

@@ -8,6 +8,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from './entry.ts'
 import type { Hold } from './hold.ts'
 import type { Kind, PayloadOf } from './registry.ts'
+import type { TroubleKind } from './subjects/trouble/kinds.ts'
 
 /** The entry that recorded a fact: enough to show who and when, and to strike it. */
 export type Written = {
@@ -137,6 +138,12 @@ export type BundleDecision = Recorded<{
   readonly cautionsShown: readonly CautionReference[]
 }>
 
+/** What can be wrong with a wheel: what is found at a step, and a bulge that was seen on arrival. */
+export type FoundKind = TroubleKind | 'bulge'
+
+/** Something that is not right, found at a step or by a look inside a tire. */
+export type FoundTrouble = Recorded<Omit<PayloadOf<'trouble.found'>, 'what'> & { readonly what: FoundKind }>
+
 /** What closed a step. `value`: what was recorded that no other kind of entry has a field for. */
 export type Closing = Recorded<{ readonly kind: Kind; readonly value: string | null }>
 
@@ -167,7 +174,10 @@ export type OrderState = {
   readonly conflicts: readonly Conflict[]
   readonly diagnosis: IssuedDiagnosis | null
   readonly stopsTold: Readonly<Record<string, StopTold>>
-  readonly refusals: Readonly<Record<string, Recorded<PayloadOf<'refusal.recorded'>>>>
+  /** By finding: the refusal, with the wheels that the finding concerned then. */
+  readonly refusals: Readonly<
+    Record<string, Recorded<PayloadOf<'refusal.recorded'> & { readonly wheels: readonly WheelPosition[] }>>
+  >
   readonly contacts: readonly Recorded<PayloadOf<'contact.made'>>[]
   readonly estimates: readonly IssuedEstimate[]
   readonly decisions: readonly Recorded<PayloadOf<'estimate.decided'>>[]
@@ -178,6 +188,7 @@ export type OrderState = {
   readonly figures: Readonly<Partial<Record<SafetyFigure, Recorded<{ readonly reference: string }>>>>
   readonly promised: Recorded<PayloadOf<'part.promised'>> | null
   readonly work: Readonly<Partial<Record<WheelPosition, WheelWork>>>
+  readonly troubles: readonly FoundTrouble[]
   readonly relearn: Recorded<PayloadOf<'relearn.done'>> | null
   readonly drives: readonly Recorded<PayloadOf<'drive.done'>>[]
   readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
@@ -227,6 +238,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   figures: {},
   promised: null,
   work: {},
+  troubles: [],
   relearn: null,
   drives: [],
   photos: [],

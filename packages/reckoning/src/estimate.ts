@@ -31,6 +31,8 @@ export const LineCode = z.enum([
   'sensor-disposal',
   'tire',
   'tire-disposal',
+  'fastener-labor',
+  'fastener-parts',
   'pressures',
   'pressures-alone',
   'supplies',
@@ -75,6 +77,8 @@ export const Work = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('find-leak'), wheel: WheelPosition }),
   /** A new tire on the wheel that is there; its sensor, if it has one, stays. */
   z.strictObject({ kind: z.literal('fit-tire'), wheel: WheelPosition }),
+  /** Damaged studs, nuts or bolts of a hub are renewed, the wheel being off. */
+  z.strictObject({ kind: z.literal('repair-fastener'), wheel: RoadPosition }),
   /** The other season's wheels go on, all four, each with its own sensor where the vehicle listens for one. */
   z.strictObject({ kind: z.literal('swap-wheels') }),
   z.strictObject({ kind: z.literal('rotate'), pattern: RotationPattern }),
@@ -94,6 +98,7 @@ export const BundleTitle = z.enum([
   'stem',
   'leak',
   'tire',
+  'fastener',
   'season',
   'rotation',
   'torque-again',

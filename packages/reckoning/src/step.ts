@@ -107,6 +107,7 @@ export const PlannedStep = z.discriminatedUnion('code', [
       'take-spare-out',
       'stow-spare',
       'take-wheel-off',
+      'repair-fastener',
       'open-tire',
       'look-inside',
       'judge-leak',

@@ -283,6 +283,8 @@ describe('"Can I drive it?" is careful', () => {
           codes: ['tire-unsafe'],
           cautionShown: { number: 'CT-04', version: 1 },
           proof: { kind: 'signed', digest: 'f'.repeat(64) },
+          leaves: 'as-it-is',
+          wheels: bulge.wheels,
           written: diagnosis.written,
         },
       },

@@ -24,6 +24,10 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
   'wheel-off': [{}],
   'wheel-untorqued': [{}],
   'wheel-unchecked': [{}],
+  'wheel-parked': [
+    { what: 'stud', waitsFor: 'repair' },
+    { what: 'run-low-inside', waitsFor: 'answer' },
+  ],
   'stop-open': [
     { finding: 'stem-leaking', keeps: 'here' },
     { finding: 'run-low-damage-possible', keeps: 'off-the-road' },

@@ -18,6 +18,10 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   'torque-check': [{ step: null }, { step }],
   'wheel-off': [{}],
   'wheel-untorqued': [{}],
+  'wheel-parked': [
+    { what: 'stud', waitsFor: 'answer' },
+    { what: 'other', waitsFor: 'answer' },
+  ],
   'stop-untold': [
     { finding: 'stem-leaking', wheels: ['LF'] },
     { finding: 'run-low-damage-possible', wheels: [] },

@@ -116,6 +116,12 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   MONEY_MISSING: [{}],
   SHOWN_MISSING: [{}],
   CONSENT_NOT_WRITERS: [{}],
+  TROUBLE_WITHOUT_WHEEL: [{}],
+  WHEEL_PARKED: [
+    { wheel: 'LF', what: 'stud', waitsFor: 'answer' },
+    { wheel: 'LF', what: 'cord', waitsFor: 'part' },
+    { wheel: 'RR', what: 'thread', waitsFor: 'repair' },
+  ],
   WHEEL_NOT_OFF: [{ wheel: 'LF' }],
   WHEEL_ALREADY_OFF: [{ wheel: 'LF' }],
   WHEEL_HELD_BY_FINDING: [{ wheel: 'LF', finding: 'run-low-damage-possible' }],

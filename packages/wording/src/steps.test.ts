@@ -37,7 +37,10 @@ const anyWorks: fc.Arbitrary<Work[]> = fc.array(
       kind: fc.constant('rotate' as const),
       pattern: fc.constantFrom(...RotationPattern.options),
     }),
-    fc.record({ kind: fc.constant('torque-again' as const), wheel: fc.constantFrom(...roadPositions) }),
+    fc.record({
+      kind: fc.constantFrom('torque-again' as const, 'repair-fastener' as const),
+      wheel: fc.constantFrom(...roadPositions),
+    }),
   ),
   { maxLength: 8 },
 )

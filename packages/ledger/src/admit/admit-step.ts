@@ -1,4 +1,5 @@
 import { namedStep, type Step } from '@bayledger/reckoning/step'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Draft } from '../entry.ts'
 import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
@@ -10,18 +11,15 @@ export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => 
   if (stepKey === null || stepKey === undefined) return null
   const step = state.plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
   if (!step) return refuse('STEP_NOT_PLANNED', { stepKey })
+  if (draft.kind === 'trouble.found') return onOtherWheel(step, draft.payload.wheel)
   return draft.kind === 'step.set_aside' ? alreadyClosed(state, step) : mayClose(state, step, draft)
 }
 
 const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null => {
   if (draft.kind !== step.closedBy)
     return refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
-  if ('wheel' in draft.payload && step.wheel && draft.payload.wheel !== step.wheel)
-    return refuse('STEP_ON_OTHER_WHEEL', {
-      why: 'other-wheel',
-      wheel: step.wheel,
-      found: draft.payload.wheel,
-    })
+  const otherWheel = 'wheel' in draft.payload ? onOtherWheel(step, draft.payload.wheel) : null
+  if (otherWheel) return otherWheel
   if (draft.kind === 'wheel.mounted' && step.comesFrom && draft.payload.cameFrom !== step.comesFrom)
     return refuse('STEP_ON_OTHER_WHEEL', {
       why: 'other-mark',
@@ -30,6 +28,11 @@ const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null =
     })
   return recordsAnotherMoment(step, draft) ?? lacksItsValue(step, draft) ?? whyNot(state, step)
 }
+
+const onOtherWheel = (step: Step, found: WheelPosition | null): Refusal | null =>
+  step.wheel && found !== step.wheel
+    ? refuse('STEP_ON_OTHER_WHEEL', { why: 'other-wheel', wheel: step.wheel, found })
+    : null
 
 /** An observation from arrival does not close a closing step, and a look from outside does not close a look inside. */
 const recordsAnotherMoment = (step: Step, draft: Draft): Refusal | null => {

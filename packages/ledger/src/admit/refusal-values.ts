@@ -6,7 +6,7 @@ import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { WorkGate } from '../questions/finding-holds.ts'
-import type { GateReason } from '../questions/gate-reason.ts'
+import type { GateReason, Parked } from '../questions/gate-reason.ts'
 import type { BundleNamed } from '../questions/named.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
@@ -81,6 +81,9 @@ export type RefusalValues = {
   readonly MONEY_MISSING: NoValues
   readonly SHOWN_MISSING: NoValues
   readonly CONSENT_NOT_WRITERS: NoValues
+  readonly TROUBLE_WITHOUT_WHEEL: NoValues
+  /** Something is not right at this wheel, and its work waits until that is put right. */
+  readonly WHEEL_PARKED: OfWheel & Parked
   readonly WHEEL_NOT_OFF: OfWheel
   readonly WHEEL_ALREADY_OFF: OfWheel
   readonly WHEEL_HELD_BY_FINDING: {

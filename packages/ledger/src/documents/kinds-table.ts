@@ -42,6 +42,8 @@ const meanings: Readonly<Record<Kind, string>> = {
   'relearn.done': 'how the vehicle was made to learn, and its answer',
   'drive.done': 'minutes, odometer, the light at the end',
   'step.closed': 'a step for which no other kind fits',
+  'trouble.found':
+    'something that is not right at a step: it parks the wheel until it is decided and put right',
   'step.set_aside': 'a step that is not done, and why',
   'report.sealed': "the sealed PDF's digest and the head it was composed from",
   'order.handed_back': 'the keys are back with the customer',

@@ -5,10 +5,12 @@ import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState, TireRecord, WheelReadings } from '../state.ts'
+import { foundAt, withFound } from './found-evidence.ts'
 
 /**
  * The evidence for `diagnose` from an order's arrival facts, in psi, degrees Fahrenheit and feet.
- * Only facts as received enter it; what was read after the work began belongs to the closing check.
+ * Only facts as received enter it, and what was found wrong during the work; what was read after the work began belongs
+ * to the closing check.
  * `history` is what other orders know (earlier readings, IDs seen elsewhere) and is loaded by the caller.
  */
 export const evidenceOf = (state: OrderState, history: HistoryEvidence | null): Evidence => {
@@ -16,7 +18,10 @@ export const evidenceOf = (state: OrderState, history: HistoryEvidence | null): 
     readingOrder.flatMap((wheel) => {
       const readings = state.arrival.wheels[wheel]
       const tire = state.arrival.tires[wheel]
-      return readings || tire ? [[wheel, wheelEvidence(readings ?? null, tire ?? null)]] : []
+      const found = foundAt(state, wheel)
+      return readings || tire || found.length > 0
+        ? [[wheel, withFound(wheelEvidence(readings ?? null, tire ?? null), found)]]
+        : []
     }),
   )
   const module = state.arrival.module

@@ -3,6 +3,7 @@ import { type Settlement, settledBy } from '@bayledger/reckoning/diagnosis/settl
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
+import { isPutRight } from './troubles.ts'
 
 /** The finding that forbids this work on a wheel (`null`: on the vehicle), unless the customer refused it or work cured it. */
 export const holdingFinding = (state: OrderState, gate: WorkGate, wheel: WheelPosition | null) =>
@@ -49,16 +50,23 @@ const isSoundEverywhere = (state: OrderState, { code, wheels }: Finding): boolea
   wheels.length > 0 &&
   wheels.every((wheel) => isSoundInside(state, wheel))
 
-/** Findings that hold a gate, were not cured by authorized and finished work, and were not refused on record. */
+/** Whether the customer refused a finding on record, for every wheel that it concerns now. */
+export const isRefusedFinding = ({ refusals }: OrderState, { code, wheels }: Finding): boolean =>
+  refusals[code] !== undefined && wheels.every((wheel) => refusals[code]?.wheels.includes(wheel))
+
+/**
+ * Findings that hold a gate and were not cured by authorized and finished work. A refusal on record lets the customer
+ * take the vehicle; it never lets us drive it.
+ */
 export const openStops = (state: OrderState, gate: 'road' | 'hand-back'): FindingCode[] =>
   (state.diagnosis?.diagnosis.findings ?? [])
-    .filter((finding) => finding.holds.includes(gate) && !state.refusals[finding.code])
+    .filter((finding) => finding.holds.includes(gate))
     .filter((finding) => !isSettledByWork(state, finding))
     .map((finding) => finding.code)
 
-/** Cured by authorized and finished work, or looked at and found sound; a refusal settles nothing. */
+/** Cured by authorized and finished work, put right, or looked at and found sound; a refusal settles nothing. */
 export const isSettledByWork = (state: OrderState, finding: Finding): boolean =>
-  cured(state, finding.code) || isSoundEverywhere(state, finding)
+  cured(state, finding.code) || isPutRight(state, finding) || isSoundEverywhere(state, finding)
 
 const cured = (state: OrderState, code: string): boolean => {
   const curing = authorizedBundles(state).filter((bundle) => bundle.findings.includes(code))

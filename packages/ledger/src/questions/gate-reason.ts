@@ -4,8 +4,12 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { ClockDoubt, WrenchDoubt } from '../hold.ts'
 import type { Conflict } from '../state.ts'
 import type { BundleNamed } from './named.ts'
+import type { OpenTrouble } from './troubles.ts'
 
 type NoValues = Readonly<Record<string, never>>
+
+/** What is not right, and what the wheel waits for. */
+export type Parked = Pick<OpenTrouble, 'what' | 'waitsFor'>
 
 /** What each reason for a shut gate is made of, beside its wheel. */
 export type GateValues = {
@@ -19,6 +23,7 @@ export type GateValues = {
   readonly 'wheel-off': NoValues
   readonly 'wheel-untorqued': NoValues
   readonly 'wheel-unchecked': NoValues
+  readonly 'wheel-parked': Parked
   readonly 'stop-open': { readonly finding: FindingCode; readonly keeps: 'off-the-road' | 'here' }
   readonly 'wrench-doubtful': WrenchDoubt | { readonly asWritten: string }
   readonly 'device-clock-doubtful': ClockDoubt

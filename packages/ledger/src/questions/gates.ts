@@ -1,13 +1,15 @@
-import { namedStep } from '@bayledger/reckoning/step'
+import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { namedStep, type Step } from '@bayledger/reckoning/step'
 import { axleOf, inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { OrderState, TorqueSeal, WheelWork } from '../state.ts'
 import { unansweredBundles } from './answers.ts'
 import { openConflicts } from './conflicts.ts'
 import { estimateIsMissing } from './estimate-is-missing.ts'
-import { openStops } from './finding-holds.ts'
+import { isRefusedFinding, openStops } from './finding-holds.ts'
 import { type GateReason, reason } from './gate-reason.ts'
 import { namedBundle } from './named.ts'
+import { leavesBy, type OpenTrouble, parkedBy, troublesOnTheRoad } from './troubles.ts'
 
 export { authorizedBundles } from './answers.ts'
 export { proofOf } from './proof.ts'
@@ -94,29 +96,63 @@ export const brokenSensors = (state: OrderState): WheelPosition[] =>
     return broken && !(fitted && fitted.written.seq > broken.written.seq)
   })
 
-/** Why the vehicle may not move on the road; empty when it may. */
-export const roadGate = (state: OrderState): GateReason[] => [
-  ...wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
+const wheelReasons = (state: OrderState): GateReason[] =>
+  wheelsThatCameOff(state).flatMap((wheel): GateReason[] => {
     const status = wheelStatus(state, wheel)
     if (status === 'off') return [reason('wheel-off', wheel)]
     if (status === 'untorqued') return [reason('wheel-untorqued', wheel)]
     if (status === 'unchecked') return [reason('wheel-unchecked', wheel)]
     return []
-  }),
-  ...openStops(state, 'road').map((stop) =>
-    reason('stop-open', null, { finding: stop, keeps: 'off-the-road' }),
-  ),
-  ...state.holds.filter((hold) => hold.gate === 'road').map(heldReason),
+  })
+
+const parkedReason = ({ wheel, what, waitsFor }: OpenTrouble): GateReason =>
+  reason('wheel-parked', wheel, { what, waitsFor })
+
+const offTheRoad = (finding: FindingCode): GateReason =>
+  reason('stop-open', null, { finding, keeps: 'off-the-road' })
+
+const held = (state: OrderState, gate: 'road' | 'hand-back'): GateReason[] =>
+  state.holds.filter((hold) => hold.gate === gate).map(heldReason)
+
+/** Why the vehicle may not move on the road; empty when it may. No refusal opens it. */
+export const roadGate = (state: OrderState): GateReason[] => [
+  ...wheelReasons(state),
+  ...troublesOnTheRoad(state).map(parkedReason),
+  ...openStops(state, 'road').map(offTheRoad),
+  ...held(state, 'road'),
 ]
 
+/** What keeps the vehicle here. What the customer refused on record does not; a towed vehicle may lack a wheel. */
+const leavingGate = (state: OrderState): GateReason[] => {
+  const troubles = troublesOnTheRoad(state)
+  const refused = (state.diagnosis?.diagnosis.findings ?? [])
+    .filter((finding) => isRefusedFinding(state, finding))
+    .map(({ code }) => code)
+  return [
+    ...wheelReasons(state).filter(
+      ({ wheel }) =>
+        !troubles.some((trouble) => trouble.wheel === wheel && leavesBy(state, trouble) === 'towed'),
+    ),
+    ...troubles.filter((trouble) => leavesBy(state, trouble) === null).map(parkedReason),
+    ...openStops(state, 'road')
+      .filter((code) => !refused.includes(code))
+      .map(offTheRoad),
+    ...held(state, 'road'),
+  ]
+}
+
 /** Why the keys may not be given back; empty when they may. */
-export const handBackGate = (state: OrderState): GateReason[] => [
-  ...roadGate(state),
-  ...openStops(state, 'hand-back')
-    .filter((code) => !openStops(state, 'road').includes(code))
-    .map((code) => reason('stop-open', null, { finding: code, keeps: 'here' })),
-  ...state.holds.filter((hold) => hold.gate === 'hand-back').map(heldReason),
-]
+export const handBackGate = (state: OrderState): GateReason[] => {
+  const onTheRoad = openStops(state, 'road')
+  return [
+    ...leavingGate(state),
+    ...(state.diagnosis?.diagnosis.findings ?? [])
+      .filter((finding) => openStops(state, 'hand-back').includes(finding.code))
+      .filter((finding) => !onTheRoad.includes(finding.code) && !isRefusedFinding(state, finding))
+      .map(({ code }) => reason('stop-open', null, { finding: code, keeps: 'here' })),
+    ...held(state, 'hand-back'),
+  ]
+}
 
 /** Steps of the plan that are neither closed nor set aside, in the plan's order. */
 export const openSteps = (state: OrderState) =>
@@ -132,7 +168,7 @@ export const readySteps = (state: OrderState) =>
 
 /** Why the report may not be sealed; empty when it may. */
 export const sealGate = (state: OrderState): GateReason[] => [
-  ...roadGate(state),
+  ...leavingGate(state),
   ...(state.diagnosis && !state.diagnosis.outdated && state.diagnosis.confirmed
     ? []
     : [reason('findings-unconfirmed', null)]),
@@ -142,7 +178,9 @@ export const sealGate = (state: OrderState): GateReason[] => [
       bundle: namedBundle(bundle),
     }),
   ),
-  ...openSteps(state).map((step) => reason('step-open', step.wheel, { step: namedStep(step) })),
+  ...openSteps(state)
+    .filter((step) => !isLeftUndone(state, step))
+    .map((step) => reason('step-open', step.wheel, { step: namedStep(step) })),
   ...brokenSensors(state).map((wheel) => reason('sensor-broken', wheel)),
   ...openConflicts(state).map((conflict) =>
     reason('recorded-twice', conflict.wheel, {
@@ -152,6 +190,12 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ),
   ...state.holds.filter((hold) => hold.gate === 'seal').map(heldReason),
 ]
+
+/** Work on a wheel that the customer refused to have put right stays undone. */
+const isLeftUndone = (state: OrderState, step: Step): boolean => {
+  const trouble = parkedBy(state, step)
+  return trouble !== null && leavesBy(state, trouble) !== null
+}
 
 /** A hold's code and values; a hold that version 1 wrote in words keeps those words. */
 export const heldReason = (hold: OrderState['holds'][number]): GateReason => {

@@ -3,7 +3,7 @@ import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { PayloadOf } from '../registry.ts'
 import type { Conflict, Written } from '../state.ts'
-import type { GateReason } from './gate-reason.ts'
+import type { GateReason, Parked } from './gate-reason.ts'
 
 /** Who must act next. Computed, never set: a status set by hand lies by lunchtime. */
 export type Mover =
@@ -26,6 +26,8 @@ export type MoveValues = {
   readonly 'torque-check': { readonly step: StepNamed | null }
   readonly 'wheel-off': NoValues
   readonly 'wheel-untorqued': NoValues
+  /** The desk tells the customer, and decides with them. */
+  readonly 'wheel-parked': Parked
   readonly 'stop-untold': { readonly finding: FindingCode; readonly wheels: readonly WheelPosition[] }
   readonly 'sensor-broken': NoValues
   readonly wait: { readonly reason: PayloadOf<'wait.set'>['reason'] }

@@ -15,6 +15,7 @@ import {
 import { lookIsOwed } from './look-is-owed.ts'
 import { type Move, move } from './move.ts'
 import { proofOf } from './proof.ts'
+import { leavesBy, openTroubles, parkedBy } from './troubles.ts'
 
 /**
  * What the order waits for. The first one ranks it on the floor list, and all are shown. `now` only decides whether a
@@ -22,10 +23,24 @@ import { proofOf } from './proof.ts'
  */
 export const nextMoves = (state: OrderState, now: string): Move[] => {
   if (state.ended || state.handedBack) return [move('nobody', 'finished', {}, endOf(state))]
-  const wheels = wheelMoves(state)
+  const parked = parkedMoves(state)
+  const wheels = wheelMoves(state).filter(({ wheel }) => !parked.some((one) => one.wheel === wheel))
   const others = otherMoves(state, now)
-  return [...wheels, ...others.filter(({ code }) => !wheels.some((shown) => shown.code === code))]
+  return [...parked, ...wheels, ...others.filter(({ code }) => !wheels.some((shown) => shown.code === code))]
 }
+
+/** What is not right at a wheel, until the customer has answered: the bay can do nothing there meanwhile. */
+const parkedMoves = (state: OrderState): Move[] =>
+  state.reports.length > 0
+    ? []
+    : openTroubles(state)
+        .filter(
+          (trouble) =>
+            trouble.waitsFor === 'answer' && leavesBy(state, trouble) === null && trouble.since > 0,
+        )
+        .map(({ wheel, what, waitsFor, written }) =>
+          move('desk', 'wheel-parked', { what, waitsFor }, written, wheel),
+        )
 
 /** A wheel off, untorqued or unchecked is shown beside any other move, and before it. */
 const wheelMoves = (state: OrderState): Move[] =>
@@ -117,7 +132,7 @@ const workMoves = (state: OrderState): Move[] => {
     const parts = move('parts', 'part-promised', { partCode }, written)
     return [{ ...parts, until: promisedAt }]
   }
-  const ready = readySteps(state)
+  const ready = readySteps(state).filter((step) => parkedBy(state, step) === null)
   const since = state.marks.at(-1)
   const check = ready.find(({ closedBy }) => closedBy === 'torque.checked')
   const work = ready.find(({ closedBy }) => closedBy !== 'drive.done' && closedBy !== 'torque.checked')

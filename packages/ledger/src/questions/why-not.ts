@@ -4,6 +4,7 @@ import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
+import { parkedBy } from './troubles.ts'
 
 /**
  * Why a step of the plan may not be closed now; `null` if it may. The answer depends on the order alone, so the server
@@ -15,6 +16,7 @@ export const whyNot = (state: OrderState, step: Step): Refusal | null =>
   forerunnerOpen(state, step) ??
   notAuthorized(state, step) ??
   figureUnverified(state, step) ??
+  parked(state, step) ??
   heldByWork(state, step)
 
 const orderOver = ({ handedBack, ended, reports }: OrderState): Refusal | null => {
@@ -53,6 +55,14 @@ const figureUnverified = (state: OrderState, { unverified, closedBy }: Step): Re
     ? refuse('FIGURE_UNVERIFIED', { figure: unverified })
     : null
 
+const parked = (state: OrderState, step: Step): Refusal | null => {
+  const { wheel } = step
+  const trouble = wheel === null ? null : parkedBy(state, step)
+  return wheel === null || trouble === null
+    ? null
+    : refuse('WHEEL_PARKED', { wheel, what: trouble.what, waitsFor: trouble.waitsFor })
+}
+
 /** Reasons against a step from the vehicle, its findings and its wheels, by the kind of entry that would close it. */
 const heldByWork = (state: OrderState, step: Step): Refusal | null => {
   const { wheel } = step
@@ -72,6 +82,7 @@ const heldByWork = (state: OrderState, step: Step): Refusal | null => {
     case 'drive.done':
       return roadShut(state) ?? noConsentToDrive(state)
     case 'step.closed':
+      if (step.code === 'repair-fastener') return stillOn(state, step)
       return step.opensTire ? held(state, 'bead-break', step) : null
     default:
       return null
@@ -100,6 +111,9 @@ const alreadyOff = (state: OrderState, { wheel }: Step): Refusal | null =>
 
 const noSheet = (state: OrderState): Refusal | null =>
   state.sheet ? null : refuse('STEP_OUT_OF_ORDER', { why: 'no-sheet' })
+
+const stillOn = (state: OrderState, { wheel }: Step): Refusal | null =>
+  wheel === null || wheelStatus(state, wheel) === 'off' ? null : refuse('WHEEL_NOT_OFF', { wheel })
 
 const stillOff = (state: OrderState, { wheel }: Step): Refusal | null =>
   wheel !== null && wheelStatus(state, wheel) === 'off'

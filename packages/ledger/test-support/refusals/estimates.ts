@@ -98,6 +98,7 @@ export const estimatesRefusals: Refusals<
             codes: ['tire-unsafe'],
             cautionShown: { number: 'CT-04', version: 1 },
             proof: { kind: 'refused-to-sign', witness: agreedBy(lead) },
+            leaves: 'towed',
           },
           desk,
         ),

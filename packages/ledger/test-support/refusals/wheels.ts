@@ -4,7 +4,11 @@ import { wordsOf } from '../seeded-ids.ts'
 import { gauge, lead } from '../shop.ts'
 import { bay, before, closeStep, desk, type Refusals, stepsOf } from './setting.ts'
 
+const snappedStud = { stepKey: null, wheel: 'RR', what: 'stud', words: null } as const
+
 export const wheelsRefusals: Refusals<
+  | 'TROUBLE_WITHOUT_WHEEL'
+  | 'WHEEL_PARKED'
   | 'WHEEL_NOT_OFF'
   | 'WHEEL_ALREADY_OFF'
   | 'WHEEL_HELD_BY_FINDING'
@@ -21,6 +25,23 @@ export const wheelsRefusals: Refusals<
   | 'ROAD_GATE_CLOSED'
   | 'ODOMETER_BACKWARDS'
 > = {
+  TROUBLE_WITHOUT_WHEEL: [
+    [
+      'a broken stud of no wheel',
+      () => oneSensorJob('decided').attempt('trouble.found', { ...snappedStud, wheel: null }, bay),
+    ],
+  ],
+  WHEEL_PARKED: [
+    [
+      'work on a wheel with a broken stud',
+      () => {
+        const pen = before('RR.wheel.off')
+        pen.write('trouble.found', snappedStud, bay)
+        return closeStep(pen, 'RR.wheel.off')
+      },
+      { wheel: 'RR', what: 'stud', waitsFor: 'answer' },
+    ],
+  ],
   WHEEL_NOT_OFF: [
     [
       'a wheel put on that never came off',

@@ -5,6 +5,7 @@ import { patternMoves, type RotationPattern } from '../rotation/rotation-pattern
 import { sheetDoubts } from '../rotation/sheet-doubts.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { inReadingOrder, type RoadPosition, roadPositions, type WheelPosition } from '../wheels.ts'
+import { repairFastenerKey } from './step-keys.ts'
 
 /** Which wheels a job touches, and how. */
 export type JobWheels = {
@@ -14,6 +15,8 @@ export type JobWheels = {
   readonly cameOff: readonly RoadPosition[]
   /** Wheels that stay on and whose torque is checked again. */
   readonly torquedAgain: readonly RoadPosition[]
+  /** Hubs of which damaged fasteners are renewed. */
+  readonly fastened: readonly RoadPosition[]
   readonly swapsSet: boolean
   /** The moves of the rotation, if there is one; empty if something speaks against it. */
   readonly moves: Moves
@@ -31,15 +34,19 @@ export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): Jo
   const swapsSet = works.some(({ kind }) => kind === 'swap-wheels')
   const rotation = rotationOf(sheet, works, swapsSet)
   const moves = rotation && rotation.doubts.length === 0 ? patternMoves(rotation.pattern) : {}
+  const fastened = roadPositions.filter((wheel) =>
+    works.some((work) => work.kind === 'repair-fastener' && work.wheel === wheel),
+  )
   const leaves = new Set<WheelPosition>([
     ...opened,
+    ...fastened,
     ...movedPlaces(moves),
     ...(swapsSet ? roadPositions : []),
   ])
   const cameOff = roadPositions.filter((wheel) => leaves.has(wheel))
   const again = new Set(works.flatMap((work) => (work.kind === 'torque-again' ? [work.wheel] : [])))
   const torquedAgain = roadPositions.filter((wheel) => again.has(wheel) && !leaves.has(wheel))
-  return { opened, cameOff, torquedAgain, swapsSet, moves, rotation }
+  return { opened, cameOff, torquedAgain, fastened, swapsSet, moves, rotation }
 }
 
 /**
@@ -61,7 +68,8 @@ export const beforeFitting = (job: JobWheels, place: WheelPosition): string[] =>
   const own = place === 'SP' ? 'SP.wheel.out' : `${place}.wheel.off`
   const from = cameFrom(job.moves, place)
   const ready = readyKey(job, from)
-  return from === place ? [ready] : [own, ready]
+  const repaired = job.fastened.some((wheel) => wheel === place) ? [repairFastenerKey(place)] : []
+  return [...(from === place ? [ready] : [own, ready]), ...repaired]
 }
 
 type TireWork = Extract<Work, { kind: 'fit-sensor' | 'service-stem' | 'find-leak' | 'fit-tire' }>

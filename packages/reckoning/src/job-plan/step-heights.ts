@@ -22,6 +22,7 @@ const heights: Readonly<Record<StepCode, StepHeight>> = {
   'check-tires-for-rotation': 'floor',
   'take-spare-out': 'floor',
   'take-wheel-off': 'lifted',
+  'repair-fastener': 'lifted',
   'open-tire': 'lifted',
   'look-inside': 'lifted',
   'judge-leak': 'lifted',

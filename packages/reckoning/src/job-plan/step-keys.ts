@@ -15,3 +15,10 @@ export const torqueRoundKey = (wheel: WheelPosition, round: TorqueRound): string
  * @source This program's own rule.
  */
 export const torqueCheckKey = (wheel: WheelPosition): string => `${wheel}.studs.second-check`
+
+/**
+ * The key of the step in which damaged fasteners of a wheel are renewed.
+ *
+ * @source This program's own rule.
+ */
+export const repairFastenerKey = (wheel: WheelPosition): string => `${wheel}.studs.repair`

@@ -7,6 +7,7 @@ import { fitSensor, readInRim, serviceStem, type Valve } from './fit-sensor.ts'
 import { beforeFitting, type JobWheels } from './job-wheels.ts'
 import { closeTire, openTire, takeWheelOff } from './open-tire.ts'
 import { matchTire, otherReadKey, rotationTiresKey, takeSpareOut } from './other-wheels.ts'
+import { repairFastener } from './repair-fastener.ts'
 import { findLeak, repairLeak } from './repair-leak.ts'
 import { type StepDraft, stepOf } from './step-of.ts'
 import { tightenWheel, torqueAgain, type WheelToFit } from './tighten-wheel.ts'
@@ -29,7 +30,12 @@ export const stepsOffHub = (
   const off = leavesPlace(job, wheel, keysOf(before))
   const opensAfter = off.length > 0 ? keysOf(off) : keysOf(before)
   const drafts = [...before, ...off, ...(tire ? [...openTire(wheel, opensAfter), ...tire.after] : [])]
-  return drafts.map((step) => stepOf(sheet, bundleKey, step))
+  return [
+    ...drafts.map((step) => stepOf(sheet, bundleKey, step)),
+    ...here.flatMap(({ work, bundleKey: own }) =>
+      work.kind === 'repair-fastener' ? [stepOf(sheet, own, repairFastener(work.wheel))] : [],
+    ),
+  ]
 }
 
 /**

@@ -22,6 +22,8 @@ export const firstPrices = {
     sensorDisposal: 200,
     tire: 14_800,
     tireDisposal: 400,
+    fastener: 900,
+    fastenerLabor: 4_500,
   },
   supplies: { percentThousandths: 5_000, capCents: 1_200 },
 } satisfies PriceList

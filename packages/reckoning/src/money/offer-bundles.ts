@@ -4,6 +4,7 @@ import type { Finding, Offer } from '../diagnosis/diagnosis.ts'
 import type { Bundle, EstimateLine, Work } from '../estimate.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import type { OfferedBundle, OfferOf } from './offer.ts'
+import { fastenerBundles } from './offer-fasteners.ts'
 import { dangerousTires, dueTireBundles, urgentTireBundles } from './offer-tires.ts'
 import {
   disposalLine,
@@ -19,12 +20,18 @@ import { stemOf, usualStem } from './stem-of.ts'
 /**
  * What may be offered for the findings, each as lines that only make sense together: nobody can say Yes to a
  * sensor and No to the relearn it needs. Where a finding offers no part, no bundle holds one. Offers that this
- * shop has no price for (a repaired fastener, work done elsewhere) are left to the advisor.
+ * shop has no price for (work done elsewhere) are left to the advisor.
  *
  * @source This program's own rule: the parts that the findings offer and no others.
  */
 export const offerBundles = (of: OfferOf): OfferedBundle[] => {
-  const atWheels = [...urgentTireBundles(of), ...sensorBundles(of), ...leakBundles(of), ...stemBundles(of)]
+  const atWheels = [
+    ...urgentTireBundles(of),
+    ...sensorBundles(of),
+    ...leakBundles(of),
+    ...stemBundles(of),
+    ...fastenerBundles(of),
+  ]
   const bundles = [...atWheels, ...dueTireBundles(of, openedBy(atWheels))]
   return [...bundles, ...settingBundles(of, atWheels), lookBundle(of)]
 }

@@ -128,6 +128,20 @@ export const tireLines = ({ prices }: PriceList, wheel: WheelPosition): Estimate
       ]
 
 /**
+ * Renewing damaged fasteners of one wheel: the work, and one stud with its nut. None where this shop has no price for it.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
+export const fastenerLines = ({ prices }: PriceList, wheel: WheelPosition): EstimateLine[] =>
+  prices.fastener === undefined || prices.fastenerLabor === undefined
+    ? []
+    : [
+        flat('fastener-labor', 'fastener-labor', 'labor', prices.fastenerLabor, [wheel]),
+        flat('fastener-parts', 'fastener-parts', 'parts', prices.fastener, [wheel], 'part'),
+      ]
+
+/**
  * The fee for the disposal of old sensors, shown as a fee and never inside labor.
  *
  * @units Cents.

@@ -39,6 +39,9 @@ export const PriceList = z.strictObject({
     /** Absent in a list from before tires were offered; then no estimate offers one. */
     tire: z.optional(price),
     tireDisposal: z.optional(price),
+    /** One stud with its nut, or one bolt; absent in lists from before it was sold. */
+    fastener: z.optional(price),
+    fastenerLabor: z.optional(price),
   }),
   supplies: z.strictObject({ percentThousandths: z.int().check(z.gte(0), z.lte(50_000)), capCents: price }),
 })

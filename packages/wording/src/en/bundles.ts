@@ -8,6 +8,7 @@ export const bundles: BundlesWording = {
     stem: (wheels) => `Renew the valve stem, ${wheels}`,
     leak: (wheels) => `Find and repair the leak, ${wheels}`,
     tire: (wheels) => `New tire, ${wheels}`,
+    fastener: (wheels) => `Renew damaged studs or nuts, ${wheels}`,
     season: () => 'Change to the other season’s wheels',
     rotation: () => 'Rotate the tires',
     'torque-again': (wheels) => `Check the torque again, ${wheels}`,

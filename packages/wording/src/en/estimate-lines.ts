@@ -14,6 +14,8 @@ export const estimateLines: EstimateLinesWording = {
     'repair-unit': 'Combined plug and patch',
     'kit-clamp-in': 'Stem service kit, clamp-in',
     'kit-rubber': 'Rubber stem and core',
+    'fastener-labor': 'Renew a damaged stud, wheel off',
+    'fastener-parts': 'Stud with its nut, or bolt',
     'sensor-disposal': 'Disposal of the old sensor',
     tire: 'New tire in the size of the vehicle’s sheet',
     'tire-disposal': 'Disposal of the old tire',

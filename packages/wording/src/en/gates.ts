@@ -7,6 +7,7 @@ import { bundles } from './bundles.ts'
 import { conflicts } from './conflicts.ts'
 import { findingTitles } from './finding-titles.ts'
 import { steps } from './steps.ts'
+import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
 
 /** "the left front wheel", or "a wheel" where none is named. */
@@ -38,6 +39,7 @@ export const gates: GatesWording = {
   'wheel-off': (wheel) => `${The(wheel, 'wheel')} is off.`,
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is not torqued.`,
   'wheel-unchecked': (wheel) => `${The(wheel, 'wheel')} is torqued and unchecked: a second person checks it.`,
+  'wheel-parked': parkedWords,
   'stop-open': (_wheel, { finding, keeps }) =>
     keeps === 'here'
       ? `A finding keeps the vehicle here: ${findingTitles[finding]}. Repair it or record the refusal.`

@@ -2,7 +2,7 @@ import type { MoveValues } from '@bayledger/ledger/questions/move'
 import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { capitalized } from '../capitalized.ts'
+import { capitalized, uncapitalized } from '../capitalized.ts'
 import { gateWords } from '../gates.ts'
 import type { MovesWording } from '../moves.ts'
 import { stepDoes } from '../steps.ts'
@@ -11,6 +11,7 @@ import { conflicts } from './conflicts.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { steps } from './steps.ts'
+import { troubles } from './troubles.ts'
 import { wheels } from './wheels.ts'
 
 const The = (wheel: WheelPosition | null, thing: string): string =>
@@ -35,6 +36,8 @@ export const moves: MovesWording = {
       : `Second person: ${stepDoes(steps, step)}.`,
   'wheel-off': (wheel) => `${The(wheel, 'wheel')} is off.`,
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is on and not torqued.`,
+  'wheel-parked': (wheel, { what }) =>
+    `${The(wheel, 'wheel')} is parked, ${uncapitalized(troubles.names[what])}: decide with the customer.`,
   'stop-untold': (_wheel, { finding, wheels: where }) =>
     `Call the customer now: ${findingTitles[finding]}${where.length === 0 ? '' : `, ${wheelList(wheels, where)}`}.`,
   'sensor-broken': (wheel) =>

@@ -12,6 +12,7 @@ import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
 import { steps } from './steps.ts'
+import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
 
 const named = (step: StepNamed): string =>
@@ -154,6 +155,8 @@ export const refusals: RefusalsWording = {
     'What the customer was shown did not come with the answers. Load the page again and record the answers there.',
   CONSENT_NOT_WRITERS: () =>
     'Only the link itself writes a consent by link; the staff writes one given at the desk or by telephone. Record how it was given.',
+  TROUBLE_WITHOUT_WHEEL: () => 'Say at which wheel it is.',
+  WHEEL_PARKED: ({ wheel, ...parked }) => parkedWords(wheel, parked),
   WHEEL_NOT_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel was not recorded as off. Record that first.`,
   WHEEL_ALREADY_OFF: ({ wheel }) =>

@@ -66,6 +66,8 @@ export const stepHows: StepsWording['how'] = {
     `The wheel marked ${comesFrom ?? 'for it'} becomes the spare. Hold it as the vehicle maker says, so that it cannot come loose.`,
   'take-wheel-off': ({ wheel }) =>
     `Mark the tire ${wheel ?? ''}. Note a seized or over-tight fastener or a damaged stud.`,
+  'repair-fastener':
+    "Every damaged stud, nut or bolt of this hub, by the vehicle maker's part and instructions. Threads clean and dry, seats of the right shape. Record which. Photo.",
   'open-tire':
     "Cap and core out first, your face clear of the stem, until no air comes. Keep the shovel and the tool head away from the sensor; the machine maker's positions govern.",
   'look-inside':

@@ -17,6 +17,7 @@ export const steps: StepsWording = {
     'take-spare-out': 'Take the spare out',
     'stow-spare': 'Stow the new spare',
     'take-wheel-off': 'Take the wheel off',
+    'repair-fastener': 'Renew the damaged studs or nuts',
     'open-tire': 'Let the air off, break the bead',
     'look-inside': 'Look inside the tire',
     'judge-leak': 'Decide whether it may be repaired',

@@ -71,6 +71,7 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
       codes: ['tire-unsafe'],
       cautionShown: customerCaution('CT-04'),
       proof: { kind: 'refused-to-sign', witness: pen.agreedBy(people.devin) },
+      leaves: 'as-it-is',
     },
     { at: '10:18', by: people.ottoline },
   )

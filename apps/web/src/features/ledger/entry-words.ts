@@ -41,6 +41,7 @@ const words: Readonly<Record<Kind, string>> = {
   'relearn.done': 'Relearn',
   'drive.done': 'Proof drive',
   'step.closed': 'Step done',
+  'trouble.found': 'Not right',
   'step.set_aside': 'Step set aside',
   'report.sealed': 'Report sealed',
   'order.handed_back': 'Handed back',

@@ -2,7 +2,8 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded } from '../../fold/foldable.ts'
-import type { OrderState, TireRecord, VehicleCheck, WheelReadings } from '../../state.ts'
+import { parkWheel } from '../../fold/park-wheel.ts'
+import type { FoundKind, OrderState, TireRecord, VehicleCheck, WheelReadings } from '../../state.ts'
 import { unreadWheel } from '../../state.ts'
 import type { arrivalKinds } from './kinds.ts'
 
@@ -19,10 +20,7 @@ export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
     const { when, wheel, stepKey, ...tire } = entry.payload
     const inspected =
       when === 'inside'
-        ? changeWheel(state, wheel, (work) => ({
-            ...work,
-            inside: recorded(mergeTire(work.inside, tire), entry),
-          }))
+        ? lookedInside(state, wheel, tire, entry)
         : changeCheck(state, 'arrival', (check) => ({
             ...check,
             tires: { ...check.tires, [wheel]: mergedTire(check, wheel, tire, entry) },
@@ -52,6 +50,30 @@ export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
     }))
     return closeStep(observed, stepKey, entry)
   },
+}
+
+/** What a look inside must not find, as the trouble that it is. */
+const insideTrouble = {
+  'run-low-damage': 'run-low-inside',
+  cord: 'cord',
+  separation: 'separation',
+} as const satisfies Readonly<Partial<Record<NonNullable<TireRecord['inside']>, FoundKind>>>
+
+/** Damage inside a tire parks its wheel: a later look cannot make the same tire sound again. */
+const lookedInside = (
+  state: OrderState,
+  wheel: WheelPosition,
+  tire: TireRecord,
+  entry: Foldable,
+): OrderState => {
+  const looked = changeWheel(state, wheel, (work) => ({
+    ...work,
+    inside: recorded(mergeTire(work.inside, tire), entry),
+  }))
+  const { inside } = tire
+  if (inside !== 'run-low-damage' && inside !== 'cord' && inside !== 'separation') return looked
+  const stepKey = entry.kind === 'tire.inspected' ? entry.payload.stepKey : null
+  return parkWheel(looked, recorded({ stepKey, wheel, what: insideTrouble[inside], words: null }, entry))
 }
 
 const changeCheck = (
@@ -84,4 +106,10 @@ const mergeTire = (before: TireRecord | null, now: TireRecord): TireRecord => ({
   tireDamage: now.tireDamage ?? before?.tireDamage ?? null,
   fastenerDamage: now.fastenerDamage ?? before?.fastenerDamage ?? null,
   inside: now.inside ?? before?.inside ?? null,
+  ...punctures(before, now),
 })
+
+const punctures = (before: TireRecord | null, now: TireRecord): Pick<TireRecord, 'punctures'> => {
+  const seen = now.punctures ?? before?.punctures
+  return seen === undefined ? {} : { punctures: seen }
+}

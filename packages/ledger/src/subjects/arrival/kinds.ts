@@ -11,7 +11,7 @@ import { Pressure, Temperature } from '@bayledger/reckoning/quantity'
 import { StepKey } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
+import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, roles } from '../../role.ts'
 import { Id, plainText } from '../../text.ts'
 
@@ -49,6 +49,31 @@ export const CouldNotBeChecked = z.strictObject({ field: plainText(60), why: pla
 
 const stepKey = z.nullable(StepKey)
 
+const tireSeen = {
+  when: z.enum(['arrival', 'inside']),
+  stepKey,
+  wheel: WheelPosition,
+  valve: z.nullable(ValveKind),
+  stem: z.nullable(StemCondition),
+  treadDepth32nds: z.nullable(z.number().check(z.gte(0), z.lte(40))),
+  tireAgeYears: z.nullable(z.number().check(z.gte(0), z.lte(60))),
+  sensorAgeMonths: z.nullable(z.int().check(z.gte(0), z.lte(400))),
+  sealantSeen: z.nullable(z.boolean()),
+  tireDamage: z.nullable(z.array(TireDamage).check(z.maxLength(20))),
+  fastenerDamage: z.nullable(z.array(FastenerDamage).check(z.maxLength(20))),
+}
+
+/** One hole through a tire. What nobody has looked at is absent. */
+export const PunctureRecord = z.strictObject({
+  place: z.enum(['crown', 'shoulder', 'sidewall']),
+  /** Of the hole, the object being out; in millimeters. */
+  millimeters: z.nullable(z.number().check(z.positive(), z.lte(999))),
+  /** From straight through the tread, in degrees. */
+  degrees: z.nullable(z.number().check(z.gte(0), z.lte(90))),
+  overlapsRepair: z.nullable(z.boolean()),
+})
+export type PunctureRecord = z.infer<typeof PunctureRecord>
+
 export const arrivalKinds = {
   /** Each member may be absent (null): an absent one never erases what an earlier entry recorded. */
   'wheel.checked': kind(
@@ -65,20 +90,25 @@ export const arrivalKinds = {
   ),
   'tire.inspected': kind(
     z.strictObject({
-      when: z.enum(['arrival', 'inside']),
-      stepKey,
-      wheel: WheelPosition,
-      valve: z.nullable(ValveKind),
-      stem: z.nullable(StemCondition),
-      treadDepth32nds: z.nullable(z.number().check(z.gte(0), z.lte(40))),
-      tireAgeYears: z.nullable(z.number().check(z.gte(0), z.lte(60))),
-      sensorAgeMonths: z.nullable(z.int().check(z.gte(0), z.lte(400))),
-      sealantSeen: z.nullable(z.boolean()),
-      tireDamage: z.nullable(z.array(TireDamage).check(z.maxLength(20))),
-      fastenerDamage: z.nullable(z.array(FastenerDamage).check(z.maxLength(20))),
-      inside: z.nullable(z.enum(['sound', 'run-low-damage', 'earlier-repair', 'foreign-body'])),
+      ...tireSeen,
+      inside: z.nullable(
+        z.enum(['sound', 'run-low-damage', 'cord', 'separation', 'earlier-repair', 'foreign-body']),
+      ),
+      /** Absent: nobody looked for holes. */
+      punctures: z.optional(z.array(PunctureRecord).check(z.maxLength(20))),
     }),
-    { roles },
+    {
+      roles,
+      earlier: [
+        earlierVersion(
+          z.strictObject({
+            ...tireSeen,
+            inside: z.nullable(z.enum(['sound', 'run-low-damage', 'earlier-repair', 'foreign-body'])),
+          }),
+          (payload) => payload,
+        ),
+      ],
+    },
   ),
   'module.read': kind(
     z.strictObject({

@@ -1,5 +1,6 @@
 import { type Appliers, recorded } from '../../fold/foldable.ts'
 import { offersOf } from '../../questions/offers-of.ts'
+import { wheelsOfFinding } from '../../questions/wheels-of-finding.ts'
 import type { consentKinds } from './kinds.ts'
 
 export const applyConsent: Appliers<keyof typeof consentKinds> = {
@@ -49,7 +50,12 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
     ...state,
     refusals: {
       ...state.refusals,
-      ...Object.fromEntries(entry.payload.codes.map((code) => [code, recorded(entry.payload, entry)])),
+      ...Object.fromEntries(
+        entry.payload.codes.map((code) => [
+          code,
+          recorded({ ...entry.payload, wheels: wheelsOfFinding(state, code) }, entry),
+        ]),
+      ),
     },
   }),
   'payment.noted': (state, entry) => ({

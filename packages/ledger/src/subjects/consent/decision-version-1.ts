@@ -1,7 +1,8 @@
+import { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
 import * as z from 'zod/mini'
 import { cautionAsWritten } from '../../caution-as-written.ts'
 import { digestOf } from '../../digests.ts'
-import { namedOnly } from '../../second-person.ts'
+import { namedOnly, SecondPerson } from '../../second-person.ts'
 import { ContactDigest, PersonalDigest, ShownDigest } from '../../side-kinds.ts'
 import { Day, Digest, Id, Instant, plainText } from '../../text.ts'
 
@@ -71,6 +72,15 @@ export const RefusalVersion1 = z.strictObject({
   proof: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest }),
     z.strictObject({ kind: z.literal('refused-to-sign'), witnessId: Id }),
+  ]),
+})
+
+export const RefusalVersion2 = z.strictObject({
+  codes: z.array(plainText(60)).check(z.minLength(1)),
+  cautionShown: CautionReference,
+  proof: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest }),
+    z.strictObject({ kind: z.literal('refused-to-sign'), witness: SecondPerson }),
   ]),
 })
 

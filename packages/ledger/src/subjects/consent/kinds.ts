@@ -13,6 +13,7 @@ import {
   PaymentVersion1,
   paymentToVersion2,
   RefusalVersion1,
+  RefusalVersion2,
   refusalToVersion2,
 } from './decision-version-1.ts'
 import { EstimateVersion1, estimateToVersion2, inlineMoneyOf } from './estimate-version-1.ts'
@@ -104,13 +105,18 @@ export const consentKinds = {
         z.strictObject({ kind: z.literal('signed'), digest: PersonalDigest }),
         z.strictObject({ kind: z.literal('refused-to-sign'), witness: SecondPerson }),
       ]),
+      /** How the vehicle leaves; `null` where an earlier version did not say. */
+      leaves: z.nullable(z.enum(['towed', 'sound-spare', 'as-it-is'])),
     }),
     {
       roles: deskRoles,
       ...server,
       sides: ['personal'],
       agreedBy: roles,
-      earlier: [earlierVersion(RefusalVersion1, refusalToVersion2)],
+      earlier: [
+        earlierVersion(RefusalVersion1, refusalToVersion2),
+        earlierVersion(RefusalVersion2, (payload) => ({ ...payload, leaves: null })),
+      ],
     },
   ),
   'payment.noted': kind(

@@ -1,5 +1,5 @@
 import { type Appliers, recorded, writtenOf } from '../../fold/foldable.ts'
-import type { OrderState } from '../../state.ts'
+import { wheelsOfFinding } from '../../questions/wheels-of-finding.ts'
 import type { findingKinds } from './kinds.ts'
 
 export const applyFinding: Appliers<keyof typeof findingKinds> = {
@@ -26,12 +26,9 @@ export const applyFinding: Appliers<keyof typeof findingKinds> = {
       ...Object.fromEntries(
         entry.payload.codes.map((code) => [
           code,
-          { ...writtenOf(entry), wheels: findingNow(state, code)?.wheels ?? [] },
+          { ...writtenOf(entry), wheels: wheelsOfFinding(state, code) },
         ]),
       ),
     },
   }),
 }
-
-const findingNow = (state: OrderState, code: string) =>
-  state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)

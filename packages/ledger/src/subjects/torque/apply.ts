@@ -5,6 +5,7 @@ import { type Appliers, type FoldableOf, recorded } from '../../fold/foldable.ts
 import { closedByAny, reopen } from '../../fold/reopen.ts'
 import type { OrderState, OvertakenRound, TorqueSeal, WheelWork } from '../../state.ts'
 import type { torqueKinds } from './kinds.ts'
+import { validRounds, withoutRounds } from './rounds.ts'
 
 /**
  * A round that is sealed again invalidates the rounds after it and the second check, because the check must be of the
@@ -51,27 +52,6 @@ const overtake = (state: OrderState, { wheel }: TorqueSeal, from: TorqueRound): 
       (step.closedBy === 'studs.torqued' && step.round !== null && stale.includes(step.round)),
   )
 }
-
-const withoutRounds = (work: WheelWork, stale: readonly TorqueRound[]): WheelWork => ({
-  ...work,
-  rounds: Object.fromEntries(
-    Object.entries(work.rounds).filter(([round]) => !stale.includes(round as TorqueRound)),
-  ),
-  overtaken: [
-    ...work.overtaken,
-    ...validRounds(work).filter(({ round }) => round === 'check' || stale.includes(round)),
-  ],
-  checked: null,
-})
-
-/** The rounds that count, in the order of the work, the second person's check last. */
-const validRounds = ({ rounds, checked }: WheelWork): OvertakenRound[] => [
-  ...torqueRounds.flatMap((round) => {
-    const seal = rounds[round]
-    return seal ? [{ ...seal, round }] : []
-  }),
-  ...(checked ? [{ ...checked, round: 'check' as const }] : []),
-]
 
 /** A wheel that comes off or goes on needs every torque round again: the earlier rounds belong to another fitting. */
 export const freshFitting = (

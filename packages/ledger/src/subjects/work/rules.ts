@@ -14,6 +14,7 @@ import { readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { pressureTargetFor } from '../../questions/pressure-target.ts'
+import { tireTroubleAt } from '../../questions/troubles.ts'
 import { roadShut } from '../../questions/why-not.ts'
 import type { OrderState } from '../../state.ts'
 import { knownGauge } from '../arrival/rules.ts'
@@ -54,7 +55,15 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
   ],
   'wheel.removed': [],
-  'wheel.mounted': [],
+  'wheel.mounted': [
+    (state, { payload }) => {
+      const { wheel, cameFrom } = payload
+      const damaged = cameFrom === 'SP' ? undefined : tireTroubleAt(state, wheel)
+      return damaged
+        ? refuse('WHEEL_PARKED', { wheel, what: damaged.what, waitsFor: damaged.waitsFor })
+        : null
+    },
+  ],
   'sensor.programmed': [
     (state, { payload }, facts) => {
       const wanted = state.sheet?.sheet.sensor?.frequencyMHz

@@ -1,3 +1,4 @@
+import type { PayloadOf } from '@bayledger/ledger/registry'
 import { type CustomerCautionNumber, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { cautionWords } from '@bayledger/wording/customer-cautions'
@@ -17,6 +18,7 @@ import {
 } from '../../../features/people/second-person-fields.tsx'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
+import { ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { type Signature, SignaturePad } from '../../../ui/signature-pad.tsx'
@@ -33,6 +35,14 @@ const cautionOf: Readonly<Record<string, CustomerCautionNumber>> = {
 }
 const anyDanger = 'CT-04'
 
+type Leaving = NonNullable<PayloadOf<'refusal.recorded'>['leaves']>
+
+const waysToLeave: readonly { readonly value: Leaving; readonly label: string }[] = [
+  { value: 'towed', label: 'It is towed' },
+  { value: 'sound-spare', label: 'On a sound spare' },
+  { value: 'as-it-is', label: 'As it is' },
+]
+
 /** The stops that the customer was told about and has not refused and that no work settled. */
 export const refusableStops = ({ order }: OrderPart): Finding[] =>
   (order.state.diagnosis?.diagnosis.findings ?? []).filter(
@@ -42,6 +52,7 @@ export const refusableStops = ({ order }: OrderPart): Finding[] =>
 /** A customer may refuse what is dangerous to leave: read aloud, then signed, or witnessed where they will not sign. */
 export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Finding; onClose: () => void }) {
   const [signature, setSignature] = useState<Signature | null>(null)
+  const [leaves, setLeaves] = useState<Leaving | null>(null)
   const witness = useSecondPersonTyped()
   const write = useWriteEntries(order.orderId)
   const caution = customerCaution(cautionOf[stop.code] ?? anyDanger)
@@ -52,7 +63,7 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
       signed !== null
         ? { kind: 'signed' as const, digest: signed.digest }
         : named && { kind: 'refused-to-sign' as const, witness: named }
-    if (proof === null) return
+    if (proof === null || leaves === null) return
     write.mutate(
       {
         entries: [
@@ -60,6 +71,7 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
             codes: [stop.code],
             cautionShown: caution,
             proof,
+            leaves,
           }),
         ],
         ...(signed === null ? { pin: witness.pin } : { sides: [signed] }),
@@ -74,6 +86,12 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
           <strong>Read aloud:</strong> {sentenceFor({ findingSentences, wheels }, stop)}{' '}
           {cautionWords(customerCautions, caution)}
         </p>
+        <ChoiceGroup
+          label="How does the vehicle leave?"
+          options={waysToLeave}
+          value={leaves}
+          onChange={setLeaves}
+        />
         <SignaturePad label="The customer’s signature" onChange={setSignature} />
         {signature === null ? (
           <SecondPersonFields
@@ -88,11 +106,13 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
           look="main"
           busy={write.isPending}
           whyNot={
-            signature !== null
-              ? undefined
-              : witness.staffId === null
-                ? 'Let the customer sign, or name a witness.'
-                : secondPersonFault(witness)
+            leaves === null
+              ? 'Say how the vehicle leaves.'
+              : signature !== null
+                ? undefined
+                : witness.staffId === null
+                  ? 'Let the customer sign, or name a witness.'
+                  : secondPersonFault(witness)
           }
           onClick={record}
         >
