@@ -24,6 +24,7 @@ export const parkWheel = (before: OrderState, trouble: FoundTrouble): OrderState
   if (remedy === 'decision') return state
   const comesOffAgain = reopenRemoval(state, wheel)
   if (remedy === 'fastener') return withoutTorque(comesOffAgain, wheel)
+  if (!hasRemedyPlanned(state, wheel, remedy)) return comesOffAgain
   if (isSeated(state, wheel))
     return reopen(comesOffAgain, wheel, ({ closedBy }) => closedBy !== 'wheel.removed')
   return remedy === 'part' ? reopen(comesOffAgain, wheel, sensorSteps) : comesOffAgain

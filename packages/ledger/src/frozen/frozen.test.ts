@@ -7,6 +7,7 @@ import { fold } from '../fold.ts'
 import { verifyChain } from '../hash-chain.ts'
 import { handBackGate, openSteps, proofOf, wheelStatus } from '../questions/gates.ts'
 import { nextMoves } from '../questions/moves.ts'
+import { openTroubles } from '../questions/troubles.ts'
 import { kindNames } from '../registry.ts'
 import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-1.ts'
 
@@ -15,7 +16,7 @@ import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-
  * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
-const frozen = (name: string, version: 1 | 2 = 1): Entry[] =>
+const frozen = (name: string, version: 1 | 2 | 3 = 1): Entry[] =>
   JSON.parse(readFileSync(`${here}/version-${version}-${name}.json`, 'utf8')) as Entry[]
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.json'))
@@ -72,6 +73,15 @@ describe('the frozen ledgers', () => {
     expect(handBackGate(state)).toEqual([])
     expect(state.reports.map(({ reportNumber }) => reportNumber)).toEqual(['R-2602-1', 'R-2602-2'])
     expect(nextMoves(state, '2026-01-13T00:00:00.000Z').map(({ code }) => code)).toEqual(['finished'])
+  })
+
+  it('fold to a wheel that was parked by a broken stud, and repaired', () => {
+    const state = fold(frozen('trouble', 3))
+    expect(state.headHash).toBe('defc715cf417d2d75b7322859bc14cbe4336cdcf0da761fbed80ca0c229711fc')
+    expect(state.troubles).toMatchObject([{ stepKey: 'RR.wheel.off', wheel: 'RR', what: 'stud' }])
+    expect(state.answers['fastener.RR']?.answer).toBe('authorized')
+    expect(openTroubles(state)).toEqual([])
+    expect(wheelStatus(state, 'RR')).toBe('off')
   })
 
   it('keep the words that version 1 said of a diagnosis, beside the same facts', () => {
