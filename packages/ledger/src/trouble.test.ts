@@ -17,7 +17,7 @@ import type { OrderPen } from '../test-support/order-pen.ts'
 import { bay, before, changedEstimate, closeStep, desk } from '../test-support/refusals/setting.ts'
 import { wordsOf } from '../test-support/seeded-ids.ts'
 import { agreedBy, lead } from '../test-support/shop.ts'
-import { newestBundles } from './questions/answers.ts'
+import { newestBundles, unansweredBundles } from './questions/answers.ts'
 import { handBackGate, roadGate, sealGate, wheelStatus } from './questions/gates.ts'
 import { nextMoves } from './questions/moves.ts'
 import { openTroubles } from './questions/troubles.ts'
@@ -36,7 +36,12 @@ const offer = (pen: OrderPen): void => {
   stageWriters.estimated(pen)
 }
 
-const declineAll = (pen: OrderPen): void => decide(pen, 'declined')
+/** One answer to whatever still waits for one. */
+const answerRest = (pen: OrderPen, answer: 'authorized' | 'declined'): void => {
+  const open = unansweredBundles(pen.state()).map(({ bundleKey }) => bundleKey)
+  const answers = answersOf(pen, answer).filter(({ bundleKey }) => open.includes(bundleKey))
+  issuePlan(pen, pen.write('estimate.decided', decisionOf(pen, answers), desk).id)
+}
 
 /** The customer agrees to what was agreed on before and to these works besides. */
 const agreeOn = (pen: OrderPen, works: readonly Work[]): void => {
@@ -52,8 +57,9 @@ const agreeOn = (pen: OrderPen, works: readonly Work[]): void => {
 }
 
 const offerAndAgree = (pen: OrderPen): void => {
-  judgeAgain(pen)
-  for (const stage of ['estimated', 'shown', 'decided'] as const) stageWriters[stage](pen)
+  offer(pen)
+  stageWriters.shown(pen)
+  answerRest(pen, 'authorized')
 }
 
 /** Why each step of a wheel that is still open may not be closed, by its key. */
@@ -279,7 +285,7 @@ describe('a refusal on record', () => {
     find(pen, 'stud')
     offer(pen)
     stageWriters.shown(pen)
-    declineAll(pen)
+    answerRest(pen, 'declined')
     refuse(pen, 'towed', 'wheel-not-secure')
     for (const step of pen.state().plan?.plan.steps ?? [])
       if (!pen.state().closed[step.stepKey] && step.wheel !== 'RR')
