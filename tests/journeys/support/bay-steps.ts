@@ -92,9 +92,15 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   [
     /^Set the pressure/,
     async (page) => {
+      if (await button(page, /^(Still as on arrival|Same as)/).count())
+        await tap(button(page, /^(Still as on arrival|Same as)/))
+      else {
+        await tap(button(page, /^Cold/))
+        await type(page, '27')
+        await tap(button(page, /^Next/))
+      }
       const target = (await page.locator('.step-figure .figure-value').first().textContent()) ?? ''
       await type(page, Number(target).toFixed(1))
-      await tap(button(page, 'Record as left'))
     },
   ],
   [

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { inTheBay } from '../../test-support/step-payload.ts'
 import { tarn } from '../../test-support/tarn.ts'
 import { blankOrder, type OrderState } from '../state.ts'
-import { pressureTargetFor } from './pressure-target.ts'
+import { overTargetPsi, pressureTargetFor } from './pressure-target.ts'
 
 const withSheet = (change: Partial<typeof tarn> = {}): OrderState => ({
   ...blankOrder('shop', 'order'),
@@ -75,5 +75,16 @@ describe('the pressure to set a wheel to', () => {
 
   it('knows no limit of a spare whose tire the sheet does not name', () => {
     expect(pressureTargetFor(withSheet(), 'SP', inTheBay)).toMatchObject({ psi: 63.8, placardPsi: 60 })
+  })
+})
+
+describe('how far over its target a tire may be left', () => {
+  it.each([
+    ['cold', 'cold', null, 1.5],
+    ['warm by what was measured', 'indoor-warmed', { value: 52, unit: 'F' }, 1.5],
+    ['warm by an unknown amount: it is not bled', 'indoor-warmed', null, 3],
+    ['driven and not measured: it is not bled', 'driven', null, 3],
+  ] as const)('where it is %s', (_words, tires, tire, psi) => {
+    expect(overTargetPsi({ ...inTheBay, tires, tire })).toBe(psi)
   })
 })

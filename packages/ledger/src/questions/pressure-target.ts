@@ -1,4 +1,5 @@
-import { setTarget, type TireTemperature } from '@bayledger/reckoning/pressure/set-target'
+import { usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
+import { setTarget, type TireTemperature, usualCaps } from '@bayledger/reckoning/pressure/set-target'
 import type { Pressure } from '@bayledger/reckoning/quantity'
 import type { Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
@@ -68,6 +69,14 @@ export const pressureTargetFor = (
     says: set.says,
   }
 }
+
+/**
+ * How far over its target a tire may be left, in psi. A tire that is warm by an amount that nobody measured gets the
+ * label's figure as its target, and a warm tire is not bled: what its warmth may add is allowed, as far as an assumed
+ * temperature allows at all.
+ */
+export const overTargetPsi = ({ tire, tires }: Surroundings): number =>
+  tire === null && tires !== 'cold' ? usualCaps.overAssumedPsi : usualAfterSetLimits.overPsi
 
 /** A cold tire is at the outdoor temperature. After a drive, the brake heats the rim that the sensor is mounted on. */
 const tireTemperature = ({ tire, tires, outdoor }: Surroundings): TireTemperature | null => {

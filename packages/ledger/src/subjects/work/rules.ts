@@ -13,7 +13,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
-import { pressureTargetFor } from '../../questions/pressure-target.ts'
+import { overTargetPsi, pressureTargetFor } from '../../questions/pressure-target.ts'
 import { tireTroubleAt } from '../../questions/troubles.ts'
 import { roadShut } from '../../questions/why-not.ts'
 import type { OrderState } from '../../state.ts'
@@ -105,14 +105,15 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
     (_state, { payload }) => {
       const target = inKilopascals({ value: payload.target.psi, unit: 'psi' })
-      const left = judgeAsLeft(target, inKilopascals(payload.asLeft))
+      const overPsi = overTargetPsi(payload.surroundings)
+      const left = judgeAsLeft(target, inKilopascals(payload.asLeft), { ...usualAfterSetLimits, overPsi })
       return left === 'on-target'
         ? null
         : refuse('PRESSURE_NOT_ON_TARGET', {
             side: left,
             found: payload.asLeft,
             targetPsi: payload.target.psi,
-            overPsi: usualAfterSetLimits.overPsi,
+            overPsi,
           })
     },
   ],

@@ -1,15 +1,13 @@
-import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
-import type { OrderState } from '@bayledger/ledger/state'
+import { overTargetPsi, pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
 import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
-import type { Surroundings } from '@bayledger/reckoning/sheet'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { Figure } from '../../../ui/figure.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
-import { fahrenheitOf, tiresOptions } from '../arrival/temperatures.ts'
-import type { Row, RowValues } from '../form/rows.ts'
+import type { RowValues } from '../form/rows.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { GaugeInHand } from '../instruments/gauge-in-hand.tsx'
 import { gaugeUsed } from '../instruments/gauge-words.ts'
+import { latestSurroundings, pressureRows, surroundingsOf } from './pressure-rows.ts'
 import { stepTitle } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -25,7 +23,11 @@ export function PressureForm(props: WheelFormProps) {
         how="The temperatures were withdrawn. Set this step aside or have them recorded again before any pressure is set."
       />
     )
-  const targetOf = (values: RowValues) => pressureTargetFor(state, wheel, surroundingsOf(values, before))
+  const asNow = (values: RowValues) => surroundingsOf(values, before.surroundings)
+  const targetOf = (values: RowValues) => {
+    const surroundings = asNow(values)
+    return surroundings === null ? null : pressureTargetFor(state, wheel, surroundings)
+  }
   return (
     <GaugeInHand>
       {(gauge, change) => (
@@ -33,15 +35,14 @@ export function PressureForm(props: WheelFormProps) {
           {...props}
           kind="pressure.set"
           beside={change}
-          rows={() => rows}
-          blank={{
-            tires: before.tires,
-            outdoor: fahrenheitOf(before.outdoor),
-            ...(before.tire ? { tire: fahrenheitOf(before.tire) } : { tire: null }),
-          }}
+          rows={(values) => pressureRows(values, before)}
           how=""
           figure={(values) => {
             const target = targetOf(values)
+            if (target === null)
+              return (
+                <span className="step-source">First: how warm is the tire? The target follows from it.</span>
+              )
             return (
               <>
                 {target.ok ? <Figure value={target.psi.toFixed(1)} unit="psi" size="step" /> : null}
@@ -49,20 +50,27 @@ export function PressureForm(props: WheelFormProps) {
               </>
             )
           }}
+          recordsItself
           recordWord="Record as left"
           whyNot={(values) => {
-            const target = targetOf(values)
+            const [target, surroundings] = [targetOf(values), asNow(values)]
             const asLeft = numberFrom(values.asLeft ?? '')
+            if (target === null || surroundings === null) return undefined
             if (!target.ok) return target.says
             if (asLeft === null) return undefined
-            return judgeAsLeft(inPsi(target.psi), inPsi(asLeft)) === 'on-target'
-              ? undefined
-              : `Set ${target.psi.toFixed(1)} psi, at most ${usualAfterSetLimits.overPsi} over, and gauge again.`
+            const overPsi = overTargetPsi(surroundings)
+            const left = judgeAsLeft(inPsi(target.psi), inPsi(asLeft), { ...usualAfterSetLimits, overPsi })
+            if (left === 'on-target') return undefined
+            if (left === 'under' || surroundings.tires === 'cold')
+              return `Set ${target.psi.toFixed(1)} psi, at most ${overPsi} over, and gauge again.`
+            return surroundings.tire === null
+              ? `A warm tire is not bled. Over ${(target.psi + overPsi).toFixed(1)} psi: measure the air in the tire, and the target follows it.`
+              : 'A warm tire is not bled. Set this step aside and set the tire when it is cold.'
           }}
           payload={(values) => {
-            const target = targetOf(values)
+            const [target, surroundings] = [targetOf(values), asNow(values)]
             const asLeft = numberFrom(values.asLeft ?? '')
-            if (!target.ok || asLeft === null) return null
+            if (!target?.ok || surroundings === null || asLeft === null) return null
             const { psi, placardPsi, quality, capped } = target
             return {
               stepKey: step.stepKey,
@@ -70,7 +78,7 @@ export function PressureForm(props: WheelFormProps) {
               target: { psi, placardPsi, quality, capped },
               asLeft: { value: asLeft, unit: 'psi' },
               instrument: gaugeUsed(gauge),
-              surroundings: surroundingsOf(values, before),
+              surroundings,
             }
           }}
         />
@@ -80,34 +88,3 @@ export function PressureForm(props: WheelFormProps) {
 }
 
 const inPsi = (value: number) => inKilopascals({ value, unit: 'psi' })
-
-const temperature = { kind: 'number', unit: '°F', signed: true, limits: { whole: 3, decimals: 1 } } as const
-
-const rows: readonly Row[] = [
-  { kind: 'number', key: 'asLeft', label: 'As left', unit: 'psi', low: 0, high: 150, step: 0.5 },
-  { ...temperature, key: 'tire', label: 'Air in the tire', low: -60, high: 250, optional: 'not read' },
-  { kind: 'choice', key: 'tires', label: 'The tires are', options: tiresOptions },
-  { ...temperature, key: 'outdoor', label: 'Outdoors', low: -60, high: 130 },
-]
-
-/** As the last tire was set, else as noted on arrival. */
-const latestSurroundings = (state: OrderState): Surroundings | null => {
-  const set = Object.values(state.work)
-    .flatMap((work) => (work.pressure ? [work.pressure] : []))
-    .sort((one, other) => other.written.seq - one.written.seq)[0]
-  const noted = state.surroundings
-  return set && set.written.seq > (noted?.written.seq ?? 0)
-    ? set.surroundings
-    : (noted?.surroundings ?? set?.surroundings ?? null)
-}
-
-const surroundingsOf = (values: RowValues, before: Surroundings): Surroundings => {
-  const outdoor = numberFrom(values.outdoor ?? '')
-  const tire = numberFrom(values.tire ?? '')
-  return {
-    ...before,
-    outdoor: outdoor === null ? before.outdoor : { value: outdoor, unit: 'F' },
-    tires: tiresOptions.find(({ value }) => value === values.tires)?.value ?? before.tires,
-    tire: tire === null ? null : { value: tire, unit: 'F' },
-  }
-}
