@@ -2,12 +2,15 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { tighteningOrder } from '@bayledger/reckoning/torque/star-sequence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { useState } from 'react'
 import { StudCircle } from '../../../features/torque/stud-circle.tsx'
 import { type Wrench, wrenchUsed } from '../../../features/torque/wrench-fit.ts'
 import { HoldButton } from '../../../ui/hold-button.tsx'
 import { useDraft } from '../form/draft-store.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
+import { isPinFresh } from '../session/lock-store.ts'
+import { PinAgain } from '../session/pin-again.tsx'
 import { cautionWords, stepTitle } from '../work/step-words.ts'
 import { movedWords, type RoundAtHand, sealWords } from './round-words.ts'
 import { TorqueFigure } from './torque-figure.tsx'
@@ -24,6 +27,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
     change,
     discard,
   } = useDraft<readonly number[]>(`${state.orderId}/${step.stepKey}`, [])
+  const [sealing, setSealing] = useState<Wrench | null>(null)
   const sheet = state.sheet?.sheet
   if (!sheet) return <StepScreen title={stepTitle(step)} how="The order has no specification sheet." />
   const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
@@ -31,7 +35,11 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   const round: RoundAtHand = step.closedBy === 'torque.checked' ? 'check' : (step.round ?? 'full')
   const seal = sealWords(round, torque, count, moved)
 
-  const onHeld = async (wrench: Wrench) => {
+  const onHeld = (wrench: Wrench) => {
+    if (round === 'check' && !isPinFresh()) setSealing(wrench)
+    else void write(wrench)
+  }
+  const write = async (wrench: Wrench) => {
     const sealed = {
       stepKey: step.stepKey,
       wheel,
@@ -51,6 +59,17 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
     }
   }
 
+  if (sealing !== null)
+    return (
+      <PinAgain
+        title={stepTitle(step)}
+        onBack={() => setSealing(null)}
+        onProven={() => {
+          setSealing(null)
+          void write(sealing)
+        }}
+      />
+    )
   return (
     <WrenchInHand figure={torque}>
       {(wrench, changeWrench) => (
@@ -78,7 +97,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
               }
             />
           }
-          pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => void onHeld(wrench)} />}
+          pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => onHeld(wrench)} />}
         >
           <div className="torque-words">
             <p role="status">

@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { button, enroll, heading, ines, shows, signIn, type } from './support/bay.ts'
+import { enrollmentCode, signInAtDesk, writeUp } from './support/desk.ts'
+import { customer, plate } from './support/silent-right-rear.ts'
+import { setStage } from './support/stage.ts'
+import { tap } from './support/touch.ts'
+
+const browser = setStage()
+
+/** What reaches beyond the screen's side, or is cut off: a button whose words do not fit it. */
+const faultsOf = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth > window.innerWidth ? ['the page scrolls sideways'] : []
+    const seen = [...document.querySelectorAll('button, a[href], h1')].filter(
+      (one) => one.getBoundingClientRect().width > 0 && !one.classList.contains('plan-button'),
+    )
+    const cut = seen.flatMap((one) => {
+      const { left, right } = one.getBoundingClientRect()
+      const isOutside = left < -1 || right > window.innerWidth + 1
+      const isCut = one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).overflow !== 'visible'
+      return isOutside || isCut ? [`${one.textContent}`] : []
+    })
+    return [...wide, ...cut]
+  })
+
+/** Whether the heading of the step can be seen where the step is scrolled to its end. */
+const headingStays = (page: Page): Promise<boolean> =>
+  page.evaluate(() => {
+    const step = document.querySelector('.bay-step')
+    step?.scrollTo(0, step.scrollHeight)
+    const { top, bottom } = document.querySelector('.bay-step h1')?.getBoundingClientRect() ?? {
+      top: -1,
+      bottom: -1,
+    }
+    const box = step?.getBoundingClientRect()
+    return box !== undefined && top >= box.top - 1 && bottom <= box.bottom + 1
+  })
+
+describe('the bay in portrait', () => {
+  let bay: Page
+  beforeAll(async () => {
+    const desk = await browser().open('desk', '/desk/sign-in')
+    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+    const code = await enrollmentCode(desk)
+    await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
+    bay = await browser().open('bay', '/bay/enroll')
+    await enroll(bay, code)
+    await signIn(bay, ines)
+    await bay.setViewportSize({ width: 768, height: 1024 })
+    await tap(button(bay, `Take it: ${plate}`))
+    await shows(bay, 'Note the temperatures')
+  })
+
+  it('has no sideways scrolling, whole buttons and a heading that stays, on each kind of pad', async () => {
+    onTestFailed(() => browser().picture('out'))
+    const look = async () => {
+      const title = (await heading(bay).textContent()) ?? ''
+      expect(await faultsOf(bay), title).toEqual([])
+      expect(await headingStays(bay), title).toBe(true)
+    }
+    await look()
+    await tap(button(bay, /^Light/))
+    await shows(bay, 'Watch the warning light')
+    await look()
+    await tap(button(bay, /^Stored IDs/))
+    await look()
+    await tap(button(bay, /^Can be read/))
+    await tap(button(bay, 'One by one'))
+    await tap(button(bay, /^With letters/))
+    await look()
+    await tap(button(bay, /^right rear/i))
+    await tap(button(bay, /GA-1/))
+    await look()
+    await tap(button(bay, 'Sensor', true))
+    await shows(bay, /^Ask the right rear/)
+    await look()
+    await tap(button(bay, 'Tire', true))
+    await look()
+    await tap(button(bay, 'More of this tire'))
+    await look()
+  })
+
+  it('keeps what is half typed when the screen is turned', async () => {
+    await tap(button(bay, /^left front/i))
+    await type(bay, '31')
+    await bay.setViewportSize({ width: 1024, height: 768 })
+    expect(await bay.locator('.pad-entry').inputValue()).toBe('31')
+    await bay.setViewportSize({ width: 768, height: 1024 })
+    await type(bay, '.6')
+    await shows(bay, 'Gauge the right front tire')
+  })
+
+  it('shows the vehicle on the lock too, and the wheel that is off', async () => {
+    await tap(button(bay, /Change person/))
+    await bay.locator('.lock-vehicle').getByText(plate).waitFor()
+    await tap(button(bay, 'Back to the work'))
+    await tap(button(bay, /^Bright look|^Dark look/))
+    await bay.goto('/bay')
+    await shows(bay, /vehicles/)
+    await tap(bay.getByRole('link', { name: /S\. Achterberg/ }))
+    await bay.locator('.loud-band').first().waitFor()
+    await tap(button(bay, /Change person/))
+    await bay
+      .locator('.bay-locked .loud-band')
+      .getByText(/is OFF/)
+      .waitFor()
+    expect(await bay.locator('.bay-locked .lock-vehicle').textContent()).toContain('BRF 3952')
+  })
+})
