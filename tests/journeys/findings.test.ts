@@ -39,6 +39,7 @@ describe('findings', () => {
 
     await shows(bay, /readings say/)
     await bay.getByText('Sensor does not answer: right rear').waitFor()
+    await bay.getByText(/\d+ more facts can still be read/).waitFor()
     await openFirst(bay)
     expect(await bay.locator('.finding-evidence').first().textContent()).toMatch(/right rear: Cause, silent/)
     expect(await violationsOn(bay)).toEqual([])

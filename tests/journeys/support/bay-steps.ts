@@ -51,6 +51,14 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
   [/^Take the wheel off/, (page) => hold(page, /wheel is off/)],
   [
+    /^Let the air off/,
+    async (page) => {
+      await tap(button(page, 'Done', true))
+      // Undo names the step and its wheel.
+      await button(page, /^Undo (LF|RF|RR|LR|SP) · Let the air off/).waitFor()
+    },
+  ],
+  [
     /^Look inside/,
     async (page) => {
       await tap(button(page, 'Sound'))

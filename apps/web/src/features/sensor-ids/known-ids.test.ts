@@ -1,6 +1,6 @@
 import { blankOrder } from '@bayledger/ledger/state'
 import { describe, expect, it } from 'vitest'
-import { knownIds, oldIds } from './known-ids.ts'
+import { expectedIds, idsElsewhere, knownIds, oldIds } from './known-ids.ts'
 
 const order = blankOrder('shop', 'order')
 const heard = { sensor: { reading: { answer: 'answered', id: '1A2B3C13' } } }
@@ -33,5 +33,29 @@ describe('the IDs that an order knows', () => {
       { id: '1A2B3C13', says: 'as heard on arrival' },
     ])
     expect(oldIds(order, 'RR')).toEqual([])
+  })
+})
+
+describe('the IDs of one wheel and of the others', () => {
+  const stored = arrived({ notation: 'hex', ids: { LF: '1A2B3C12', RF: '1A2B3C13', RR: '1A2B3C14' } })
+  const worked = (work: object) => ({ ...stored, work }) as unknown as typeof order
+
+  it('expect what was programmed, else what the wheel that is there now came with', () => {
+    expect(expectedIds(stored, 'LF')).toEqual([{ id: '1A2B3C12', says: 'same as stored' }])
+    expect(expectedIds(worked({ RR: { programmed: { sensorId: '5D00AA01' } } }), 'RR')).toEqual([
+      { id: '5D00AA01', says: 'as programmed' },
+    ])
+    expect(expectedIds(worked({ LF: { mounted: { cameFrom: 'RR' } } }), 'LF')).toEqual([
+      { id: '1A2B3C14', says: 'same as stored' },
+    ])
+  })
+
+  it('name for a wheel in hand every ID that is in use elsewhere, old and new', () => {
+    const ids = idsElsewhere(worked({ RF: { fitted: { sensorId: '5D00AA01' } } }), 'RR')
+    expect([...new Set(ids.map(({ wheel, id }) => `${wheel} ${id}`))]).toEqual([
+      'LF 1A2B3C12',
+      'RF 5D00AA01',
+      'RF 1A2B3C13',
+    ])
   })
 })
