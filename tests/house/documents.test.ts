@@ -97,6 +97,8 @@ const shortCode =
 
 /** Prose of a file: a document whole, of code only the comments (data such as sensor IDs look like short codes). */
 const proseOf = (file: string, text: string): string => {
+  // The lines of the trials have such numbers too; that page alone names them.
+  if (file === 'docs/trials.md') return ''
   if (file.endsWith('.md')) return text
   return /\.(ts|tsx|mjs|css|prisma)$/.test(file)
     ? [...text.matchAll(/\/\*[\s\S]*?\*\/|(?:^|\s)\/\/.*$/gm)].map(([comment]) => comment).join('\n')
