@@ -18,7 +18,7 @@ export type FigureSource = z.infer<typeof FigureSource>
 export const SafetyFigure = z.enum(['placard', 'studTorque', 'frequency'])
 export type SafetyFigure = z.infer<typeof SafetyFigure>
 
-export const LoadClass = z.enum(['SL', 'XL', 'LT-C', 'LT-D', 'LT-E'])
+export const LoadClass = z.enum(['SL', 'XL', 'HL', 'LT-C', 'LT-D', 'LT-E', 'LT-F', 'C'])
 export type LoadClass = z.infer<typeof LoadClass>
 
 /** A tire as the placard names it; pressures in psi, cold. */

@@ -2,9 +2,11 @@ import type { LightBehavior } from '../evidence/evidence-schema.ts'
 import { type Contradiction, ContradictionCode, type Figures, type FindingCode } from './diagnosis.ts'
 import type { Judgment } from './engine/judge.ts'
 import type { Facts } from './facts/facts.ts'
+import { excessOver, isHotCorner } from './facts/hot-corner.ts'
 import { storedIsKnown } from './facts/identity.ts'
 import { clearsLamp, warns } from './facts/lamp-threshold.ts'
 import { frequencyFits, sheetFrequencyDoubtful } from './facts/sensing.ts'
+import { unsupportedGauges } from './facts/unsupported-gauge.ts'
 import { thresholds } from './thresholds.ts'
 
 type Test = {
@@ -67,6 +69,31 @@ const tests: Readonly<Record<ContradictionCode, Test>> = {
   },
   'sensor-older-than-reported': {
     holds: (facts) => facts.wheels.some((wheel) => isOlderThanReported(facts, wheel.position)),
+  },
+  'gauge-unsupported': {
+    holds: (facts) => unsupportedGauges(facts).length > 0,
+    values: (facts) => {
+      const [wheel] = unsupportedGauges(facts)
+      if (wheel === undefined) return {}
+      return {
+        wheel: wheel.position,
+        value: facts.display.pressure(wheel.entered ?? 0),
+        sensor: facts.display.pressure(wheel.sensor.pressure ?? 0),
+        unit: facts.display.unit,
+      }
+    },
+  },
+  'hot-corner-tires-cold': {
+    holds: (facts, { has }) => facts.place.tiresCold && has('hot-corner'),
+    values: (facts) => {
+      const wheel = facts.road.find((one) => isHotCorner(facts.road, one))
+      if (wheel === undefined) return {}
+      return {
+        wheel: wheel.position,
+        degrees: facts.display.degrees(excessOver(facts.road, wheel) ?? 0),
+        temperatureUnit: facts.display.temperatureUnit,
+      }
+    },
   },
 }
 

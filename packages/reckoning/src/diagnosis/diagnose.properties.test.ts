@@ -265,7 +265,7 @@ const expectMirrored = (evidence: Evidence, names: Renaming): void => {
 const floorGoverns = ({ vehicle, units }: Evidence): boolean =>
   units.pressure !== 'psi' ||
   (['front', 'rear', 'spare'] as const).some((axle) => {
-    const floors = { SL: 20, XL: 23, 'LT-C': 29, 'LT-D': 38, 'LT-E': 46 }
+    const floors: Readonly<Record<string, number>> = { SL: 20, XL: 23, 'LT-C': 29, 'LT-D': 38, 'LT-E': 46 }
     const loadClass = vehicle?.loadClass?.[axle]
-    return loadClass ? 0.75 * (vehicle?.placard?.[axle] ?? 0) <= floors[loadClass] + 0.5 : false
+    return loadClass ? 0.75 * (vehicle?.placard?.[axle] ?? 0) <= (floors[loadClass] ?? 0) + 0.5 : false
   })

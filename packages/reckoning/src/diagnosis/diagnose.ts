@@ -7,7 +7,7 @@ import { judge } from './engine/judge.ts'
 import { findingOf } from './finding-of.ts'
 
 /** Raise it whenever the same evidence leads to other facts, not for new words. Old orders keep the number they were issued under. */
-export const ruleSetVersion = '3'
+export const ruleSetVersion = '4'
 
 /**
  * What the evidence says: findings with their reasons, which of them explains the light, what contradicts what, what

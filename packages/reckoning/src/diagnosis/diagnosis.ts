@@ -98,6 +98,8 @@ export const ContradictionCode = z.enum([
   'light-reported-otherwise',
   'sheet-frequency-doubtful',
   'sensor-older-than-reported',
+  'gauge-unsupported',
+  'hot-corner-tires-cold',
 ])
 export type ContradictionCode = z.infer<typeof ContradictionCode>
 

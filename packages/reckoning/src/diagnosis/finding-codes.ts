@@ -19,6 +19,7 @@ export const codesByGroup = {
     'stem-leaking',
     'tire-unsafe',
     'wheel-not-secure',
+    'puncture-not-repairable',
   ],
   pressure: [
     'tire-low',
@@ -35,6 +36,8 @@ export const codesByGroup = {
     'no-warning-given',
     'warning-unexplained',
     'under-placard',
+    'puncture-found',
+    'spare-under-label',
   ],
   system: [
     'set-then-reset',

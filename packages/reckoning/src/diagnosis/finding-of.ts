@@ -5,7 +5,7 @@ import type { Judged, Judgment } from './engine/judge.ts'
 import type { Ground } from './rule.ts'
 
 /** A finding with its reasons and figures, from a rule that applies. */
-export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged): Finding => {
+export const findingOf = ({ facts, primary, judged }: Judgment, { rule, match }: Judged): Finding => {
   const wheels = facts.wheels.filter((wheel) => match.wheels.includes(wheel.position))
   return {
     code: rule.code,
@@ -14,7 +14,7 @@ export const findingOf = ({ facts, primary }: Judgment, { rule, match }: Judged)
     kind: kindOf(match.kind ?? rule.kind, rule.code, primary),
     ...(rule.stop === undefined ? {} : { stop: match.stop ?? rule.stop }),
     because: match.because(wheels).map((ground) => reasonOf(facts.evidence, ground)),
-    figures: match.figures?.(wheels) ?? {},
+    figures: match.figures?.(wheels, { stop: judged.some((one) => one.rule.kind === 'stop') }) ?? {},
     offers: [...(match.offers ?? rule.offers)],
     holds: [...(match.holds ?? rule.holds)],
   }

@@ -9,7 +9,7 @@ export const ReasonCode = z.enum([
   ...(['no-tire-holds-that', 'temperature-out-of-range', 'read-before-change'] as const),
   ...(['at-or-under-share-of-label', 'at-or-under-limit', 'driven-low', 'run-low-dust'] as const),
   ...(['sealant-seen', 'sealant-reported', 'hotter-than-others', 'stem-cracked', 'stem-leaks'] as const),
-  ...(['fasteners-damaged', 'tire-damaged', 'tread-worn-out'] as const),
+  ...(['fasteners-damaged', 'tire-damaged', 'tread-worn-out', 'damaged-inside'] as const),
   ...(['at-or-under-warning-point', 'cold-at-or-under-warning-point', 'within-hold'] as const),
   ...(['sensor-within-hold', 'no-light', 'cold-under-label', 'cold-above-sidewall-maximum'] as const),
   ...(['cold-at-sidewall-maximum', 'cold-under-mate', 'cold-as-other-axle', 'lost-since-reading'] as const),
@@ -26,6 +26,7 @@ export const ReasonCode = z.enum([
   ...(['answers-despite-code', 'no-ids-stored', 'never-stops-flashing', 'dark-at-key-on'] as const),
   ...(['changed-just-now', 'not-driven-long-enough', 'solid-with-clear-tires'] as const),
   ...(['fault-with-matching-sensors', 'corner-struck', 'our-recent-work', 'our-part-in-warranty'] as const),
+  ...(['beyond-repair-limits', 'puncture-seen', 'under-label'] as const),
   ...(['by-date-code', 'in-32nds', 'light-off-all-checked'] as const),
   ...(['happens-there-only', 'added-to-vehicle', 'fitted', 'at-the-time'] as const),
   /** For a diagnosis that was written in words, before reasons had codes. */
@@ -51,6 +52,7 @@ export type ReasonFigures = {
   readonly 'within-hold': Hold
   readonly 'sensor-within-hold': Hold
   readonly 'cold-under-label': Cold
+  readonly 'under-label': Unit & { readonly label: number }
   readonly 'cold-above-sidewall-maximum': Sidewall
   readonly 'cold-at-sidewall-maximum': Sidewall
   readonly 'cold-under-mate': Cold

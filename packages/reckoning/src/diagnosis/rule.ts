@@ -14,6 +14,9 @@ export type Shown = {
 /** A field of the evidence and what its value shows. */
 export type Ground = { readonly field: string } & Shown
 
+/** What else was found. */
+export type Beside = { readonly stop: boolean }
+
 /** A rule that applies: where, with what confidence, and why. Reasons and figures are computed only for a finding that stays. */
 export type Match = {
   readonly wheels: readonly WheelPosition[]
@@ -24,7 +27,7 @@ export type Match = {
   readonly holds?: readonly Hold[]
   /** Called with the wheels that are left when another finding has made this one idle on some of them. */
   readonly because: (wheels: readonly WheelFacts[]) => readonly Ground[]
-  readonly figures?: (wheels: readonly WheelFacts[]) => Figures
+  readonly figures?: (wheels: readonly WheelFacts[], beside: Beside) => Figures
 }
 
 /** What earlier rules have found so far; only a rule marked `concludes` reads it. */

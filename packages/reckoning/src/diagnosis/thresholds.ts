@@ -1,5 +1,6 @@
 import { psi, psiApart } from '../evidence/si.ts'
 import { treadDueSoon, wearBar } from '../tire/tread-limits.ts'
+import { kelvins } from '../units/measured.ts'
 
 /**
  * Every limit that the rules compare with. Pressures in kPa, temperatures and their differences in kelvin. Where
@@ -27,9 +28,19 @@ export const thresholds = {
   alikeDeficit: psiApart(2.5),
   alikeSpread: psiApart(2),
   coldShare: 0.6,
+  /** How far a tire that is only cold may lie from what cold alone takes from it. */
+  coldPredictsUnder: psiApart(1.5),
+  coldPredictsOver: psiApart(2.5),
+  /** 68 °F, where nobody knows how warm it was when the tires were set. */
+  usualSetting: kelvins(293.15),
+  /** Of the label figure, what seepage and neglect take; more has another cause. */
+  seepageMost: 0.25,
   slowLossUnderMate: psiApart(3),
   slowLossDeficit: psiApart(3),
-  leakDrop: psiApart(1.6),
+  /** The errors of two gauges and two thermometers, by which two readings differ without a leak: 1 psi and 5 °F. */
+  gaugeError: psiApart(1),
+  temperatureError: 5 / 1.8,
+  leakDaysLeast: 0.5,
   leakDropFirm: psiApart(3),
   leakPerDay: psiApart(0.07),
   splitPlacard: psiApart(3),
@@ -41,6 +52,11 @@ export const thresholds = {
   overInflatedShare: 1.2,
   nearSidewall: psiApart(1),
   underPlacard: psiApart(2),
+  spareUnder: psiApart(5),
+  spareUnderShare: 0.15,
+  /** A gauge value so far from its own sensor's, and from every sensor's, is read again before it is believed. */
+  gaugeFromOwnSensor: psiApart(10),
+  gaugeFromAnySensor: psiApart(5),
   pressureRight: psiApart(1.5),
 
   offsetDiffers: psiApart(3),

@@ -47,6 +47,8 @@ const allowed = (issue: z.core.$ZodIssue): string => {
       return `at most ${issue.maximum}`
     case 'invalid_format':
       return 'hexadecimal digits, 0-9 and A-F, at most 16 of them'
+    case 'custom':
+      return 'the ID of a sensor; all zeros or all ones is what a reader shows when it read none'
     default:
       return 'another value'
   }

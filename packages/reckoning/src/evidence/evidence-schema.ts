@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { isOfASensor } from '../sensor/sensor-id.ts'
 import { LoadClass } from '../sheet.ts'
 import { WheelPosition } from '../wheels.ts'
 
@@ -8,7 +9,7 @@ import { WheelPosition } from '../wheels.ts'
  */
 const text = z.string().check(z.minLength(1), z.maxLength(200))
 /** A sensor's ID as hexadecimal text, leading zeros kept. */
-export const SensorId = z.string().check(z.regex(/^[0-9A-Fa-f]{1,16}$/))
+export const SensorId = z.string().check(z.regex(/^[0-9A-Fa-f]{1,16}$/), z.refine(isOfASensor))
 const count = z.int().check(z.gte(0), z.lte(999))
 const days = z.number().check(z.gte(0), z.lte(36_500))
 const megahertz = z.number().check(z.gte(1), z.lte(10_000))
@@ -33,6 +34,10 @@ export const LightBehavior = z.enum([
 ])
 export type LightBehavior = z.infer<typeof LightBehavior>
 
+/** What the body plies are made of, as the sidewall prints it. */
+export const Casing = z.enum(['steel', 'polyester'])
+export type Casing = z.infer<typeof Casing>
+
 export const VehicleEvidence = z.strictObject({
   system: z.nullish(z.enum(['direct', 'indirect', 'none', 'unknown'])),
   sensorFrequencyMHz: z.nullish(megahertz),
@@ -50,6 +55,7 @@ export const VehicleEvidence = z.strictObject({
   ),
   warnAt: z.nullish(perAxle(z.number().check(z.positive()))),
   loadClass: z.nullish(perAxle(LoadClass)),
+  casing: z.nullish(perAxle(Casing)),
   sidewallMaximum: z.nullish(perAxle(z.number().check(z.positive()))),
 })
 export type VehicleEvidence = z.infer<typeof VehicleEvidence>
@@ -63,6 +69,22 @@ export type LightEvidence = z.infer<typeof LightEvidence>
 
 export const TireDamage = z.enum(['bulge', 'cord-showing', 'cut-to-cord', 'puncture', 'run-low-dust'])
 export type TireDamage = z.infer<typeof TireDamage>
+
+/** Where an object went through the tread side of a tire: the crown is the tread between the shoulder grooves. */
+export const PuncturePlace = z.enum(['crown', 'shoulder', 'sidewall'])
+export type PuncturePlace = z.infer<typeof PuncturePlace>
+
+/** One hole. A width is of the hole once the object is out, in millimeters. */
+export const Puncture = z.strictObject({
+  place: z.nullish(PuncturePlace),
+  millimeters: z.nullish(z.number().check(z.gt(0), z.lte(50))),
+  overlapsRepair: z.nullish(z.boolean()),
+})
+export type Puncture = z.infer<typeof Puncture>
+
+/** A tire looked at from inside, off the wheel. */
+export const InsideTire = z.enum(['sound', 'run-low-damage', 'cord', 'separation'])
+export type InsideTire = z.infer<typeof InsideTire>
 
 export const FastenerDamage = z.enum([
   'stud-missing',
@@ -97,6 +119,8 @@ export const WheelEvidence = z.strictObject({
   treadDepth32nds: z.nullish(z.number().check(z.gte(0), z.lte(64))),
   sealantSeen: z.nullish(z.boolean()),
   tireDamage: z.nullish(z.array(TireDamage).check(z.maxLength(20))),
+  punctures: z.nullish(z.array(Puncture).check(z.maxLength(20))),
+  insideTire: z.nullish(InsideTire),
   fastenerDamage: z.nullish(z.array(FastenerDamage).check(z.maxLength(20))),
   learnRefusals: z.nullish(count),
 })
@@ -133,7 +157,7 @@ export type ModuleCode = z.infer<typeof ModuleCode>
 export const ControlModuleEvidence = z.strictObject({
   state: z.nullish(z.enum(['read', 'blank', 'unreadable'])),
   notation: z.nullish(z.enum(['hex', 'decimal'])),
-  ids: z.nullish(perWheel(z.string().check(z.regex(/^[0-9A-Fa-f]{1,20}$/)))),
+  ids: z.nullish(perWheel(z.string().check(z.regex(/^[0-9A-Fa-f]{1,20}$/), z.refine(isOfASensor)))),
   codes: z.nullish(z.array(ModuleCode).check(z.maxLength(100))),
 })
 export type ControlModuleEvidence = z.infer<typeof ControlModuleEvidence>
@@ -191,6 +215,8 @@ export const HistoryEvidence = z.strictObject({
           wheel: WheelPosition,
           pressure: z.number(),
           temperature: z.nullish(z.number()),
+          altitude: z.nullish(z.number()),
+          gauge: z.nullish(text),
           daysAgo: days,
         }),
       )

@@ -19,8 +19,11 @@ const table1 = (psi: number, kPa: number, doubt: string): WarningFloor => ({
 
 const fromMemory = 'from memory; the table itself was not read'
 
+/** The classes that the table has a row for, as far as it is remembered: none for HL, load range F and commercial C tires. */
+type FlooredClass = Exclude<LoadClass, 'HL' | 'LT-F' | 'C'>
+
 /** By the tire's class. Both columns are rounded, so each unit goes by its own. */
-export const warningFloors: Readonly<Record<LoadClass, WarningFloor>> = {
+export const warningFloors: Readonly<Record<FlooredClass, WarningFloor>> = {
   SL: table1(20, 140, fromMemory),
   XL: table1(23, 160, fromMemory),
   'LT-C': table1(29, 200, fromMemory),
@@ -29,13 +32,16 @@ export const warningFloors: Readonly<Record<LoadClass, WarningFloor>> = {
 }
 
 /**
- * The floor of a tire's class in kPa, out of the column of the label's own unit.
+ * The floor of a tire's class in kPa, out of the column of the label's own unit; 0 for a class without a row, where
+ * the label's share alone counts.
  *
  * @units psi or kPa column to kPa gauge
- * @limits SL, XL and light-truck load ranges C, D and E
+ * @limits rows for SL, XL and light-truck load ranges C, D and E
  * @source 49 CFR 571.138, Table 1 (from memory, least sure for load range E)
  */
-export const warningFloor = (loadClass: LoadClass, column: 'psi' | 'kPa'): GaugeKilopascals =>
-  column === 'psi'
-    ? inKilopascals({ value: warningFloors[loadClass].psi, unit: 'psi' })
-    : gaugeKilopascals(warningFloors[loadClass].kPa)
+export const warningFloor = (loadClass: LoadClass, column: 'psi' | 'kPa'): GaugeKilopascals => {
+  const floors: Readonly<Partial<Record<LoadClass, WarningFloor>>> = warningFloors
+  const floor = floors[loadClass]
+  if (floor === undefined) return gaugeKilopascals(0)
+  return column === 'psi' ? inKilopascals({ value: floor.psi, unit: 'psi' }) : gaugeKilopascals(floor.kPa)
+}

@@ -1,10 +1,10 @@
 import { type Reading, refused, taken } from '../reading.ts'
-import { type IdNotation, idKey } from './sensor-id.ts'
+import { type IdNotation, idKey, isOfASensor } from './sensor-id.ts'
 
 /** An ID as it was entered (upper case, leading zeros kept, separators dropped) and the number it means. */
 export type SensorIdText = { readonly text: string; readonly key: string }
 
-export type SensorIdFault = 'empty' | 'character' | 'length' | 'notation'
+export type SensorIdFault = 'empty' | 'character' | 'length' | 'notation' | 'none'
 
 /**
  * Reads a sensor's ID as a reader, a label or a vehicle shows it. Blanks, colons, points and hyphens between the digits
@@ -49,7 +49,14 @@ export const readSensorId = (typed: string, notation: IdNotation): Reading<Senso
       allowed: 'an ID of which it is clear whether it is hexadecimal or decimal',
       do: `Decimal, it is the sensor ${idKey(text, 'decimal')}: type that. If it is hexadecimal after all, type 0x${text}.`,
     })
-  return taken({ text, key: idKey(text, notation) })
+  const key = idKey(text, notation)
+  if (!isOfASensor(key))
+    return refused('none', {
+      found: typed,
+      allowed: 'the ID of one sensor',
+      do: 'All zeros or all ones is what a reader shows when it read none. Trigger the sensor again; until then it is not checked.',
+    })
+  return taken({ text, key })
 }
 
 /** More digits than 32 bits have in hexadecimal, no letter among them, and a number of 32 bits if read as decimal. */

@@ -30,3 +30,10 @@ export const idText = (key: string, notation: IdNotation): string =>
  * @source this program's own rule; eight digits (32 bits) are common practice, no source
  */
 export const listedId = (id: string): string => idKey(id, 'hex').padStart(8, '0')
+
+/**
+ * Whether an ID can be a sensor's. All zeros or all ones is what a reader shows when it read none.
+ *
+ * @source common practice, no source
+ */
+export const isOfASensor = (id: string): boolean => !/^(0+|(ff){4,})$/i.test(id)

@@ -41,6 +41,14 @@ export const contradictions: ContradictionsWording = {
     says: 'All four sensors that the vehicle knows send on one frequency other than the one on the sheet: the sheet is wrong, not four sensors.',
     do: 'Verify the frequency of this vehicle type and correct the sheet; do not replace a sensor.',
   }),
+  'gauge-unsupported': ({ wheel, value, sensor, unit }) => ({
+    says: `Gauge that wheel again, ${wheel}: ${value} ${unit} was typed, its sensor says ${sensor}, and no sensor on the vehicle is near it.`,
+    do: 'Gauge it again before anything else. Until then the reading counts, with its stop.',
+  }),
+  'hot-corner-tires-cold': ({ wheel, degrees, temperatureUnit }) => ({
+    says: `The tires were said to be cold, and the ${wheel} wheel is ${degrees} °${temperatureUnit} hotter than the others.`,
+    do: 'Do not touch wheel or brake: measure by infrared or let it cool. Look at the brake first.',
+  }),
   'sensor-older-than-reported': () => ({
     says: 'Someone said that a sensor was replaced, but the one in the wheel is much older.',
     do: 'Photograph its date of manufacture: the part on the bill is not the part in the wheel.',

@@ -15,28 +15,35 @@ export const findingActions: FindingActions = {
     'Do not bring it to working pressure before it was inspected inside. Light truck or unknown cord: restrain it, remote valve, stop at 20 psi, look and listen. Do not drive.',
   'sealant-inside':
     'No flame, spark, hot work, plug or reamer. Let down and refill with air four times outdoors before the bead is broken; then clean and judge the sensor.',
-  'hot-corner': "Do not drive. Have that corner checked; do not set that tire's pressure hot.",
+  'hot-corner':
+    "Do not drive. Do not touch wheel or brake: measure by infrared or let it cool. Have that corner checked, brake first; do not set that tire's pressure hot.",
   'stem-leaking': 'Do not pull or bend it. Renew the stem, or the sensor it belongs to, before release.',
-  'tire-unsafe': 'Cord, bulge or cut: do not drive. Worn out: replace before release, or record the refusal.',
+  'tire-unsafe':
+    'Cord, bulge, cut or damage inside: do not drive; replace it. Worn out: replace before release, or record the refusal. A stowed spare: do not fit it.',
   'wheel-not-secure': "Do not drive. Repair it to the vehicle maker's instructions before release.",
+  'puncture-not-repairable': 'Replace the tire. Nothing is plugged, from outside or inside.',
 
   'tire-low': 'Find the leak before only filling.',
-  'cold-weather': 'Set all four to the label figure, corrected for temperature.',
-  'weather-and-seepage': 'Set all four, and advise a check every month.',
+  'cold-weather': 'Set these tires to the label figure, corrected for temperature.',
+  'weather-and-seepage': 'Set these tires, and advise a check every month.',
   'slow-loss-suspected': 'Check tread, stem, core and bead for a leak.',
   'slow-leak': 'Find the leak: tread, stem, core, bead, wheel.',
   'axle-pressures-exchanged':
     'Set each axle to its own figure, then see whether the vehicle learned the new places.',
   'cold-morning-margin': 'Set the tires; the light then stays out on cold mornings.',
-  'altitude-change': 'Set all four here.',
+  'altitude-change': 'Set these tires here.',
   'spare-low': 'Set the spare to its own label figure, and find out why it was low.',
   'warm-tire-hides-low': 'Set to the target for this temperature, finish cold. Never bleed a warm tire.',
   'over-inflated':
     'Let down only when cold. Above the sidewall maximum: let down now, to the target for this temperature and never under it.',
-  'no-warning-given': 'Watch the lamp check at key-on, drive 20 minutes and look again.',
+  'no-warning-given':
+    'Set the tire first. Watch the lamp check at key-on; only then drive 20 minutes and look again.',
   'warning-unexplained':
     'Gauge against the master, look at the spare, at stored places and at a reset; drive.',
   'under-placard': 'Set it to the label figure for the temperature of the day.',
+  'puncture-found':
+    'Leave the object in until the customer has decided. Then look inside, and repair it from inside.',
+  'spare-under-label': 'Set the spare to its own label figure.',
 
   'set-then-reset': 'Set all tires, then reset the system.',
   'reset-only': 'Reset the system. There is no sensor to sell.',

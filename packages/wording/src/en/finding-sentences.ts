@@ -78,6 +78,21 @@ export const findingSentences: FindingSentences = {
         one: 'The {wheel} tire is worn out, {tread}/32. It grips poorly in rain. Please replace it now.',
         many: 'These tires are worn out: {wheels}. They grip poorly in rain. Please replace them now.',
       },
+      'run-low-damage': {
+        one: 'The {wheel} tire is damaged inside from running low. It can fail suddenly. Please do not drive on it.',
+        many: 'These tires are damaged inside: {wheels}. They can fail suddenly. Please do not drive on them.',
+      },
+      cord: {
+        one: 'The {wheel} tire shows cord inside. It can fail suddenly. Please do not drive on it.',
+        many: 'These tires are damaged inside: {wheels}. They can fail suddenly. Please do not drive on them.',
+      },
+      separation: {
+        one: 'The {wheel} tire is coming apart inside. It can fail suddenly. Please do not drive on it.',
+        many: 'These tires are damaged inside: {wheels}. They can fail suddenly. Please do not drive on them.',
+      },
+      stowed: {
+        one: 'The {wheel} tire is damaged and can fail suddenly. Please do not fit it; have it replaced.',
+      },
     },
   },
   'wheel-not-secure': {
@@ -93,6 +108,10 @@ export const findingSentences: FindingSentences = {
         one: 'Your {wheel} tire has {value:p} {unit}; the door label asks for {label}. The flashing fault was hiding this.',
         many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}. The flashing fault was hiding this.',
       },
+      'only-cold': {
+        one: 'Your {wheel} tire shows {warm:p} {unit} warm; cold that is {value:p}, under the {point:p} at which the light comes on.',
+        many: 'These tires are low once cold: {wheels}. The lowest then has {value:p} {unit}; the light comes on at {point:p}.',
+      },
       'without-light': {
         one: 'Your {wheel} tire has {value:p} {unit}; the door label asks for {label}.',
         many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}.',
@@ -100,19 +119,35 @@ export const findingSentences: FindingSentences = {
     },
   },
   'cold-weather': {
-    one: 'All four tires are low by about {difference:p} {unit}. It has turned {degrees} °{temperatureUnit} colder since they were set; nothing is broken.',
+    one: 'These tires are low by about {difference:p} {unit}. It has turned {degrees} °{temperatureUnit} colder since they were set.',
+    many: 'Low by about {difference:p} {unit}: {wheels}. It has turned {degrees} °{temperatureUnit} colder since they were set.',
+    all: 'All four tires are low by about {difference:p} {unit}. It has turned {degrees} °{temperatureUnit} colder since they were set; nothing is broken.',
+    forms: {
+      'beside-a-stop': {
+        one: 'The {wheel} tire is low by about {difference:p} {unit} from colder air.',
+        many: 'Low by about {difference:p} {unit} from colder air: {wheels}.',
+      },
+    },
   },
   'weather-and-seepage': {
-    one: 'All four tires are low by about {difference:p} {unit}: colder air and months of ordinary seepage. Nothing is broken.',
+    one: 'These tires are low by about {difference:p} {unit}: colder air and months of ordinary seepage.',
+    many: 'Low by about {difference:p} {unit}: {wheels}. That is colder air and months of ordinary seepage.',
+    all: 'All four tires are low by about {difference:p} {unit}: colder air and months of ordinary seepage. Nothing is broken.',
     forms: {
       'temperature-unknown': {
-        one: 'All four tires are low by about {difference:p} {unit}, as happens over months. Nothing points to a leak.',
+        one: 'These tires are low by about {difference:p} {unit}, as happens over months.',
+        many: 'Low by about {difference:p} {unit}, as happens over months: {wheels}.',
+        all: 'All four tires are low by about {difference:p} {unit}, as happens over months. Nothing points to a leak.',
+      },
+      'beside-a-stop': {
+        one: 'The {wheel} tire is low by about {difference:p} {unit}, as happens over months.',
+        many: 'Low by about {difference:p} {unit}, as happens over months: {wheels}.',
       },
     },
   },
   'slow-loss-suspected': {
-    one: 'The {wheel} tire is {difference:p} {unit} under the label and lower than its neighbor. We should look for a slow leak.',
-    many: 'These tires are lower than their neighbors: {wheels}. We should look for a slow leak.',
+    one: 'The {wheel} tire is {difference:p} {unit} under the label and lower than others. We should look for a slow leak.',
+    many: 'These tires are lower than the others: {wheels}. We should look for slow leaks.',
   },
   'slow-leak': {
     one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather. At that rate the light returns in {days} days.',
@@ -136,7 +171,15 @@ export const findingSentences: FindingSentences = {
     many: 'At {degrees} °{temperatureUnit} tonight your tires will show about {value:p} {unit}, low enough to light the warning.',
   },
   'altitude-change': {
-    one: 'All four tires are low by about {difference:p} {unit} because you came down in altitude. Nothing is broken.',
+    one: 'These tires are low by about {difference:p} {unit} because you came down in altitude.',
+    many: 'Low by about {difference:p} {unit} because you came down in altitude: {wheels}.',
+    all: 'All four tires are low by about {difference:p} {unit} because you came down in altitude. Nothing is broken.',
+    forms: {
+      'beside-a-stop': {
+        one: 'The {wheel} tire is low by about {difference:p} {unit} because you came down in altitude.',
+        many: 'Low by about {difference:p} {unit} because you came down in altitude: {wheels}.',
+      },
+    },
   },
   'spare-low': { one: 'The light is for your spare, which has {value:p} of {label} {unit}.' },
   'warm-tire-hides-low': {
@@ -158,6 +201,17 @@ export const findingSentences: FindingSentences = {
     one: 'The {wheel} tire is {difference:p} {unit} under the door label; not enough to light the warning. We can set it.',
     many: 'These tires are a little under the label: {wheels}. Not enough to light the warning. We can set them.',
     all: 'All four tires are a little under the door label. Not enough to light the warning. We can set them.',
+  },
+  'puncture-not-repairable': {
+    one: 'The hole in the {wheel} tire is beyond what may be repaired. The tire has to be replaced before you drive.',
+    many: 'These tires have holes beyond what may be repaired: {wheels}. They have to be replaced before you drive.',
+  },
+  'puncture-found': {
+    one: 'There is a puncture in the {wheel} tire. We look inside first; then we can say whether it may be repaired.',
+    many: 'These tires have punctures: {wheels}. We look inside first; then we can say whether they may be repaired.',
+  },
+  'spare-under-label': {
+    one: 'Your spare has {value:p} of {label} {unit}. No light says so. We can set it.',
   },
 
   'set-then-reset': {
@@ -227,6 +281,9 @@ export const findingSentences: FindingSentences = {
     forms: {
       several: {
         one: '{count} have failed; the others are the same age. Replacing those cures the light today. Your choice.',
+      },
+      'none-answers': {
+        one: 'None answers, and all four are old. Once our reader is proven, a set of four is worth a look.',
       },
     },
   },

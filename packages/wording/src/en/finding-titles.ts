@@ -16,6 +16,7 @@ export const findingTitles: FindingTitles = {
   'stem-leaking': 'Valve stem cracked or leaking',
   'tire-unsafe': 'Tire unsafe',
   'wheel-not-secure': 'Wheel not held safely',
+  'puncture-not-repairable': 'Puncture beyond repair',
 
   'tire-low': 'Tire low',
   'cold-weather': 'All four low from colder weather',
@@ -31,6 +32,8 @@ export const findingTitles: FindingTitles = {
   'no-warning-given': 'Tire low and no warning given',
   'warning-unexplained': 'Solid light unexplained',
   'under-placard': 'Under the label, above the warning point',
+  'puncture-found': 'Puncture found',
+  'spare-under-label': 'Spare under its label',
 
   'set-then-reset': 'Set the pressures, then reset the system',
   'reset-only': 'Only a reset is due',

@@ -30,17 +30,23 @@ export const reasons: ReasonsWording = {
   'tire-damaged': ({ damage }) => damage.map((one) => tireDamage[one]).join(', '),
   'tread-worn-out': () => 'at or under the 2/32 in at which a tire is worn out',
 
+  'damaged-inside': () => 'damaged inside',
+  'beyond-repair-limits': () =>
+    'beyond the limits of a repair: crown only, 6 mm (1/4 in), no overlap, tread over 2/32 in, sound inside',
+  'puncture-seen': () => 'a puncture was seen',
+
   'at-or-under-warning-point': (values) => atWarningPoint(values),
   'cold-at-or-under-warning-point': (values) => `${coldWords(values)}, ${atWarningPoint(values)}`,
   'within-hold': (values) => withinHold(values),
   'sensor-within-hold': (values) => `the vehicle sees this value, ${withinHold(values)}`,
   'no-light': () => 'and yet no light',
   'cold-under-label': (values) => coldWords(values),
+  'under-label': ({ label, unit }) => `under the label figure of ${label} ${unit}`,
   'cold-above-sidewall-maximum': (values) =>
     `${coldWords(values)}, above the sidewall maximum of ${values.sidewall} ${values.unit}`,
   'cold-at-sidewall-maximum': (values) =>
     `${coldWords(values)}, set to the sidewall figure of ${values.sidewall} ${values.unit}`,
-  'cold-under-mate': (values) => `${coldWords(values)}, 3 psi or more under its axle mate`,
+  'cold-under-mate': (values) => `${coldWords(values)}, 3 psi or more under its axle mate or two other tires`,
   'cold-as-other-axle': (values) => `${coldWords(values)}, as on the other axle`,
   'lost-since-reading': ({ drop, days, perDay, unit }) =>
     `${drop} ${unit} lost in ${days} days, ${perDay} ${unit} a day, weather taken out`,

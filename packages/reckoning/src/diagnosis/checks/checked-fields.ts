@@ -10,7 +10,7 @@ export type VehicleField =
   | `vehicle.${'system' | 'sensorFrequencyMHz' | 'pressureDisplay' | 'sensorMounting'}`
   | `vehicle.${'spare' | 'spareMonitored'}`
   | `vehicle.placard.${Axle | 'verified'}`
-  | `vehicle.${'warnAt' | 'loadClass'}.${Axle}`
+  | `vehicle.${'warnAt' | 'loadClass' | 'casing'}.${Axle}`
   | `vehicle.sidewallMaximum.${'front' | 'rear'}`
   | `controlModule.${'state' | 'notation' | 'ids' | 'codes'}`
   | 'strayIds'

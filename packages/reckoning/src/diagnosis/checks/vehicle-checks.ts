@@ -1,4 +1,4 @@
-import { LightBehavior } from '../../evidence/evidence-schema.ts'
+import { Casing, LightBehavior } from '../../evidence/evidence-schema.ts'
 import { fromKilopascals, psi } from '../../evidence/si.ts'
 import { LoadClass } from '../../sheet.ts'
 import type { Facts } from '../facts/facts.ts'
@@ -107,6 +107,12 @@ export const vehicleChecks: readonly FieldCheck[] = [
       seconds: 20,
       applies: axle === 'spare' ? mayHaveSpare : () => true,
       suppositions: () => each(`vehicle.loadClass.${axle}`, LoadClass.options),
+    },
+    {
+      field: `vehicle.casing.${axle}`,
+      seconds: 20,
+      applies: axle === 'spare' ? mayHaveSpare : () => true,
+      suppositions: () => each(`vehicle.casing.${axle}`, Casing.options),
     },
   ]),
   ...(['front', 'rear'] as const).map(

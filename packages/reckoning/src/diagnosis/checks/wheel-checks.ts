@@ -1,4 +1,4 @@
-import { FastenerDamage, TireDamage } from '../../evidence/evidence-schema.ts'
+import { FastenerDamage, InsideTire, TireDamage } from '../../evidence/evidence-schema.ts'
 import { fromKilopascals, psi } from '../../evidence/si.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
@@ -108,6 +108,27 @@ export const wheelChecks: readonly WheelCheck[] = [
     values: () => [[], ...TireDamage.options.map((damage) => [damage])],
   },
   {
+    name: 'punctures',
+    seconds: 60,
+    values: ({ given }) =>
+      given.tireDamage?.includes('puncture')
+        ? [
+            { place: 'crown', millimeters: 3, overlapsRepair: false },
+            { place: 'crown', millimeters: 8, overlapsRepair: false },
+            { place: 'shoulder', millimeters: 3, overlapsRepair: false },
+          ].map((hole) => [hole])
+        : [],
+  },
+  {
+    name: 'insideTire',
+    // Off the wheel, so only where something asks for it.
+    seconds: 900,
+    values: (wheel, facts) =>
+      wheel.given.tireDamage?.includes('puncture') || facts.events.happened('driven-low', wheel.position)
+        ? InsideTire.options
+        : [],
+  },
+  {
     name: 'fastenerDamage',
     seconds: 10,
     values: () => [[], ...FastenerDamage.options.map((damage) => [damage])],
@@ -139,7 +160,7 @@ function plausibleIds(wheel: WheelFacts, facts: Facts): readonly string[] {
 
 /** An ID that no other wheel of the supposition has. */
 const unknownId = (wheel: WheelFacts): string =>
-  `FFFF${wheel.position === 'SP' ? '0E' : hexOf[wheel.position]}`
+  `F0FF${wheel.position === 'SP' ? '0E' : hexOf[wheel.position]}`
 
 const hexOf = { LF: '0A', RF: '0B', RR: '0C', LR: '0D' } as const
 

@@ -1,5 +1,5 @@
 import type { LightBehavior } from '../../evidence/evidence-schema.ts'
-import { predictedOvernight } from '../facts/alike.ts'
+import { predictedOvernight } from '../facts/cold-group.ts'
 import type { Facts } from '../facts/facts.ts'
 import { keepsLampLit } from '../facts/lamp-threshold.ts'
 import type { FindingCode } from '../finding-codes.ts'
@@ -50,6 +50,7 @@ export const explains: Readonly<Record<LightBehavior, readonly FindingCode[]>> =
     'cold-weather',
     'weather-and-seepage',
     'sensor-battery-low',
+    'sensor-silent',
     'code-old-or-intermittent',
   ],
   'intermittent-other': [
@@ -95,7 +96,9 @@ const isAble = (facts: Facts, code: FindingCode, prior: Pick<PriorFindings, 'has
     case 'weather-and-seepage':
       return facts.road.some(
         (wheel) =>
-          keepsLampLit(wheel.judged, wheel) || keepsLampLit(predictedOvernight(facts.place, wheel), wheel),
+          keepsLampLit(wheel.judged, wheel) ||
+          keepsLampLit(wheel.cold, wheel) ||
+          keepsLampLit(predictedOvernight(facts.place, wheel), wheel),
       )
     case 'sensor-reads-wrong':
     case 'sensor-does-not-follow':

@@ -5,7 +5,7 @@ import type { Match } from '../rule.ts'
 type Suppression = {
   readonly by: readonly FindingCode[]
   readonly removes: readonly FindingCode[]
-  readonly where: 'everywhere' | 'on-its-wheels'
+  readonly where: 'everywhere' | 'on-its-wheels' | 'everywhere-if-it-shares-a-wheel'
 }
 
 /** Applied in this order; a finding that was removed removes nothing further down. */
@@ -17,14 +17,25 @@ export const suppressions: readonly Suppression[] = [
   },
   {
     by: ['system-kind-contradicted'],
-    removes: ['set-then-reset', 'reset-only', 'reset-and-recheck'],
+    removes: ['set-then-reset', 'reset-only', 'reset-and-recheck', 'no-warning-given'],
     where: 'everywhere',
+  },
+  {
+    by: ['sensor-does-not-follow', 'sensor-reads-wrong'],
+    removes: ['no-warning-given'],
+    where: 'on-its-wheels',
+  },
+  // "Nothing is broken" is never said beside a tire that may be broken inside.
+  {
+    by: ['run-low-damage-possible'],
+    removes: ['cold-weather', 'weather-and-seepage', 'altitude-change'],
+    where: 'everywhere-if-it-shares-a-wheel',
   },
   { by: ['altitude-change'], removes: ['cold-weather', 'weather-and-seepage'], where: 'everywhere' },
   {
     by: ['cold-weather', 'weather-and-seepage', 'altitude-change'],
     removes: ['tire-low'],
-    where: 'everywhere',
+    where: 'on-its-wheels',
   },
   {
     by: ['hot-corner'],
@@ -53,7 +64,12 @@ export const suppressions: readonly Suppression[] = [
   },
   { by: ['no-wheel-answers'], removes: ['sensor-silent'], where: 'everywhere' },
   {
-    by: ['no-sensor-on-arrival', 'temporary-spare-fitted'],
+    by: ['temporary-spare-fitted'],
+    removes: ['over-inflated', 'under-placard', 'sensor-silent', 'no-sensor-on-arrival'],
+    where: 'on-its-wheels',
+  },
+  {
+    by: ['no-sensor-on-arrival'],
     removes: ['sensor-silent'],
     where: 'on-its-wheels',
   },
@@ -67,7 +83,7 @@ export const suppressions: readonly Suppression[] = [
     removes: ['sensor-reads-wrong'],
     where: 'on-its-wheels',
   },
-  { by: ['sensor-asleep'], removes: ['protocol-wrong'], where: 'on-its-wheels' },
+  { by: ['sensor-asleep'], removes: ['protocol-wrong', 'id-not-stored'], where: 'on-its-wheels' },
   { by: ['control-module-blank'], removes: ['other-wheel-set'], where: 'everywhere' },
   {
     by: ['control-module-blank', 'other-wheel-set'],
@@ -97,7 +113,9 @@ export const suppress = (matches: Map<FindingCode, Match>): void => {
       for (const code of removes) {
         const match = matches.get(code)
         if (match === undefined) continue
-        const wheels = where === 'everywhere' ? [] : match.wheels.filter((wheel) => !at.includes(wheel))
+        const left = match.wheels.filter((wheel) => !at.includes(wheel))
+        if (where === 'everywhere-if-it-shares-a-wheel' && left.length === match.wheels.length) continue
+        const wheels = where === 'on-its-wheels' ? left : []
         if (wheels.length === 0) matches.delete(code)
         else if (wheels.length < match.wheels.length) matches.set(code, { ...match, wheels })
       }

@@ -1,13 +1,16 @@
 import type { Evidence, LightBehavior } from '../../evidence/evidence-schema.ts'
 import { readingOrder, type WheelPosition } from '../../wheels.ts'
-import { type AlikeLow, readAlikeLow } from './alike.ts'
+import { type ColdGroup, readColdGroup } from './cold-group.ts'
 import { type DisplayUnits, displayUnits } from './display-units.ts'
 import { type EventFacts, readEvents } from './event-facts.ts'
 import { isPlacardVerified } from './label-facts.ts'
+import { type LowTires, readLowTires } from './low-tires.ts'
 import { isNotPossible } from './not-checkable.ts'
 import { type Offsets, readOffsets } from './offsets.ts'
 import { type PlaceFacts, readPlace } from './place-facts.ts'
+import { wheelsWithDoubtfulSensor } from './sensor-doubts.ts'
 import { readStored, type StoredFacts } from './stored-facts.ts'
+import { unsupportedGauges } from './unsupported-gauge.ts'
 import { readWheels, type WheelFacts } from './wheel-facts.ts'
 
 /** Evidence in SI units with everything derived from it that more than one rule needs. */
@@ -29,7 +32,8 @@ export type Facts = {
   readonly wheel: (position: WheelPosition) => WheelFacts | undefined
   readonly place: PlaceFacts
   readonly offsets: Offsets | null
-  readonly alikeLow: AlikeLow | null
+  readonly lowTires: LowTires
+  readonly coldGroup: ColdGroup | null
   readonly events: EventFacts
   readonly stored: StoredFacts
   readonly codes: NonNullable<NonNullable<Evidence['controlModule']>['codes']>
@@ -47,6 +51,13 @@ export const readFacts = (evidence: Evidence): Facts => {
   const positions = evidence.vehicle?.spare === 'none' ? readingOrder.slice(0, 4) : readingOrder
   const wheels = readWheels({ evidence, place, events, sensing }, positions)
   const road = wheels.filter((wheel) => wheel.road)
+  const unsupported = unsupportedGauges({ road, events })
+  const offsets = readOffsets(
+    road.filter((wheel) => !unsupported.includes(wheel)),
+    place.airKnown,
+  )
+  const behavior = evidence.light?.behavior ?? null
+  const lowTires = readLowTires(road, behavior, wheelsWithDoubtfulSensor({ road, offsets, events }))
   const heard = new Set(wheels.flatMap((wheel) => wheel.sensor.idKey ?? []))
   return {
     evidence,
@@ -55,7 +66,7 @@ export const readFacts = (evidence: Evidence): Facts => {
     sensing,
     spareMonitored,
     placardVerified: isPlacardVerified(evidence),
-    behavior: evidence.light?.behavior ?? null,
+    behavior,
     lampCheck: evidence.light?.lampCheck ?? null,
     wheels,
     road,
@@ -63,8 +74,9 @@ export const readFacts = (evidence: Evidence): Facts => {
     monitored: wheels.filter((wheel) => wheel.monitored),
     wheel: (position) => wheels.find((wheel) => wheel.position === position),
     place,
-    offsets: readOffsets(road, place.airKnown),
-    alikeLow: readAlikeLow(road, place),
+    offsets,
+    lowTires,
+    coldGroup: readColdGroup(road, place, [...lowTires.firm, ...lowTires.likely]),
     events,
     stored: readStored(evidence, spareMonitored, heard),
     codes: evidence.controlModule?.codes ?? [],

@@ -24,26 +24,24 @@ export const isStoredUnheard = (facts: Facts, wheel: WheelFacts): boolean => {
   )
 }
 
-/** Positions whose sensor the vehicle holds at another position, where the IDs heard and stored are the same set. */
-export const permutedPositions = (facts: Facts, among: readonly WheelFacts[]): WheelPosition[] => {
-  const isInPlace = (wheel: WheelFacts): boolean => wheel.sensor.idKey === facts.stored.keys[wheel.position]
-  if (!facts.sensing || among.every(isInPlace)) return []
-  const heard = among.map((wheel) => wheel.sensor.idKey)
-  const stored = new Set(among.map((wheel) => facts.stored.keys[wheel.position]))
-  const sameSet =
-    new Set(heard).size === among.length &&
-    stored.size === among.length &&
-    heard.every((key) => key !== null && stored.has(key))
-  if (!sameSet) return []
-  return among.filter((wheel) => !isInPlace(wheel)).map((wheel) => wheel.position)
+/** Wheels whose sensor the vehicle holds at another of these positions, also while a third wheel is silent. */
+export const movedPositions = (facts: Facts, among: readonly WheelFacts[]): WheelPosition[] => {
+  if (!facts.sensing) return []
+  const { keys } = facts.stored
+  return among
+    .filter(
+      ({ position, sensor }) =>
+        sensor.idKey !== null &&
+        keys[position] !== sensor.idKey &&
+        among.some((other) => other.position !== position && keys[other.position] === sensor.idKey),
+    )
+    .map(({ position }) => position)
 }
 
-/** Every monitored wheel sent exactly the ID that the vehicle holds for its position. */
-export const allIdsInPlace = (facts: Facts): boolean =>
+/** Every monitored wheel sent an ID that the vehicle holds, at whatever position. */
+export const allIdsStored = (facts: Facts): boolean =>
   storedIsKnown(facts) &&
-  facts.monitored.every(
-    (wheel) => wheel.sensor.idKey !== null && wheel.sensor.idKey === facts.stored.keys[wheel.position],
-  )
+  facts.monitored.every(({ sensor }) => sensor.idKey !== null && facts.stored.all.has(sensor.idKey))
 
 /** Its ID is on another vehicle's record in this shop. */
 export const isKnownElsewhere = (facts: Facts, wheel: WheelFacts, elsewhere: ReadonlySet<string>): boolean =>

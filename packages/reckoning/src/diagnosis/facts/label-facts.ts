@@ -1,4 +1,4 @@
-import type { Evidence } from '../../evidence/evidence-schema.ts'
+import type { Casing, Evidence } from '../../evidence/evidence-schema.ts'
 import { kilopascals } from '../../evidence/si.ts'
 import { warningPoint } from '../../pressure/warning-point.ts'
 import type { LoadClass } from '../../sheet.ts'
@@ -13,6 +13,7 @@ export type LabelFacts = {
   readonly warn: GaugeKilopascals | null
   readonly sidewallMaximum: GaugeKilopascals | null
   readonly loadClass: LoadClass | null
+  readonly casing: Casing | null
 }
 
 /** Whether pressures can be judged at all: both axles' figures are there and verified. */
@@ -29,7 +30,9 @@ export const readLabel = (evidence: Evidence, position: WheelPosition, carriesSp
     value === null || value === undefined ? null : kilopascals(value, units.pressure)
   const labelAsGiven = figure(vehicle?.placard?.[axle])
   const label = isPlacardVerified(evidence) ? labelAsGiven : null
-  const loadClass = vehicle?.loadClass?.[axle] ?? null
+  // A full-size spare is as a rule one of the vehicle's own tires.
+  const asRear = axle === 'spare' && vehicle?.spare === 'full-size'
+  const loadClass = vehicle?.loadClass?.[axle] ?? (asRear ? vehicle?.loadClass?.rear : null) ?? null
   const column = units.pressure === 'psi' ? 'psi' : 'kPa'
   return {
     label,
@@ -45,5 +48,6 @@ export const readLabel = (evidence: Evidence, position: WheelPosition, carriesSp
           }),
     sidewallMaximum: figure(vehicle?.sidewallMaximum?.[axle]),
     loadClass,
+    casing: vehicle?.casing?.[axle] ?? (asRear ? vehicle?.casing?.rear : null) ?? null,
   }
 }

@@ -46,3 +46,7 @@ export const hasCode = (
   codeClass: Facts['codes'][number]['class'],
   wheel: WheelFacts,
 ): boolean => facts.codes.some((code) => code.class === codeClass && code.wheel === wheel.position)
+
+/** The vehicle itself does not hear, or says so. */
+export const hasReceiverFault = (facts: Facts): boolean =>
+  facts.sensing && facts.codes.some((code) => code.class === 'receiver' || code.class === 'communication')

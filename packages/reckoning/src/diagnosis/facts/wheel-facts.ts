@@ -105,7 +105,10 @@ const isImpossible = (
 ): boolean => {
   const { front, rear } = evidence.vehicle?.loadClass ?? {}
   const known = loadClass ?? (position === 'SP' && front === rear ? front : null)
-  const most = known === 'SL' || known === 'XL' ? thresholds.passengerGaugeMost : thresholds.anyGaugeMost
+  const most =
+    known === 'SL' || known === 'XL' || known === 'HL'
+      ? thresholds.passengerGaugeMost
+      : thresholds.anyGaugeMost
   return below(gauge, gaugeKilopascals(0)) || above(gauge, most)
 }
 

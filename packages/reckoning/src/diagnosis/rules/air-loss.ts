@@ -1,8 +1,9 @@
 import { above, atOrAbove } from '../../pressure/threshold.ts'
+import { kilopascalsApart } from '../../units/measured.ts'
 import { kilopascalsOver } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
-import { type Loss, steepestLoss } from '../facts/loss.ts'
+import { type Loss, lossesOf } from '../facts/loss.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { groundsOf, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
@@ -14,24 +15,14 @@ export const airLossRules = {
     kind: 'also',
     confidence: 'likely',
     reads: pressureFields,
-    when: 'A tire is 3 psi or more under its axle mate and under its label figure, and not low.',
+    when: 'A tire is 3 psi or more under its label figure, and 3 psi under its axle mate or lacks 3 psi more than two other tires; and it is not low.',
     means: 'It probably loses air slowly.',
     offers: ['leak-find'],
     holds: [],
     find: (facts) =>
       onWheels(
         facts.road,
-        (wheel) => {
-          const mate = mateOf(facts, wheel)
-          return (
-            wheel.cold !== null &&
-            wheel.deficit !== null &&
-            mate !== null &&
-            mate.cold !== null &&
-            atOrAbove(kilopascalsOver(mate.cold, wheel.cold), thresholds.slowLossUnderMate) &&
-            atOrAbove(wheel.deficit, thresholds.slowLossDeficit)
-          )
-        },
+        (wheel) => isUnderItsMates(facts, wheel),
         () => ({
           because: (wheels) =>
             groundsOf(wheels, 'gauge', (wheel) => ({
@@ -46,19 +37,20 @@ export const airLossRules = {
     kind: 'also',
     confidence: 'likely',
     reads: [...pressureFields, 'history.earlierReadings'],
-    when: 'Since an earlier reading a tire lost more than 1.6 psi, and more than 0.07 psi a day, both readings brought to 68 °F.',
+    when: 'Since a reading at least 12 hours old a tire lost more than two gauges and two temperatures can be off by, and more than 0.07 psi a day, both readings brought to 68 °F and one altitude; four alike are weather or the gauge.',
     means: 'It loses air faster than tires do; two gauges and two temperatures do not explain it.',
     offers: ['leak-find'],
     holds: [],
     find: (facts) => {
-      const lossOf = (wheel: WheelFacts) => (wheel.label === null ? null : steepestLoss(facts, wheel))
+      const losses = lossesOf(facts)
+      const lossOf = (wheel: WheelFacts) => losses.get(wheel) ?? null
       return onWheels(
         facts.wheels,
         (wheel) => lossOf(wheel) !== null,
         (wheels) => {
-          const losses = wheels.flatMap((wheel) => lossOf(wheel) ?? [])
+          const found = wheels.flatMap((wheel) => lossOf(wheel) ?? [])
           return {
-            confidence: losses.some((loss) => above(loss.drop, thresholds.leakDropFirm)) ? 'firm' : 'likely',
+            confidence: found.some((loss) => above(loss.drop, thresholds.leakDropFirm)) ? 'firm' : 'likely',
             because: (wheels) =>
               wheels.flatMap((wheel) => {
                 const loss = lossOf(wheel)
@@ -81,6 +73,22 @@ const lossReason = ({ display }: Facts, { drop, days, perDay }: Loss): Shown => 
     unit: display.unit,
   },
 })
+
+const isUnderItsMates = (facts: Facts, wheel: WheelFacts): boolean => {
+  const { cold, deficit } = wheel
+  if (cold === null || deficit === null || !atOrAbove(deficit, thresholds.slowLossDeficit)) return false
+  const mate = mateOf(facts, wheel)?.cold ?? null
+  if (mate !== null && atOrAbove(kilopascalsOver(mate, cold), thresholds.slowLossUnderMate)) return true
+  // Both tires of an axle can leak: then they show against the others.
+  const lackLess = facts.road.filter(
+    (other) =>
+      other !== wheel &&
+      !other.carriesSpare &&
+      other.deficit !== null &&
+      atOrAbove(kilopascalsApart(deficit - other.deficit), thresholds.slowLossDeficit),
+  )
+  return lackLess.length >= 2
+}
 
 /** The other wheel of the axle, unless a temporary spare is mounted there. */
 const mateOf = (facts: Facts, wheel: WheelFacts): WheelFacts | null => {

@@ -3,10 +3,18 @@ import { atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
 import { kilopascalsApart } from '../../units/measured.ts'
 import { kilopascalsOver, magnitude } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
-import { type AlikeLow, predictedOvernight } from '../facts/alike.ts'
+import { type ColdGroup, predictedOvernight } from '../facts/cold-group.ts'
 import type { Facts } from '../facts/facts.ts'
 import { warns } from '../facts/lamp-threshold.ts'
-import { groundsOf, type Match, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
+import {
+  type Beside,
+  groundsOf,
+  type Match,
+  onWheels,
+  positionsOf,
+  type RuleBook,
+  wheelFigures,
+} from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { coldOf, coldUnderLabel, pressureFields, warningPointOf } from './pressure-words.ts'
 
@@ -16,38 +24,39 @@ export const allTiresRules = {
     kind: 'also',
     confidence: 'firm',
     reads: [...pressureFields, 'surroundings.lastSet.temperature'],
-    when: 'All four tires are 2.5 psi or more under the label, alike within 2 psi, and colder air since they were set explains 60 % of it.',
+    when: 'Tires are 2.5 psi or more under the label together: all four alike within 2 psi, or those that lack what colder air alone takes, or three alike; and colder air since they were set explains 60 % of it.',
     means: 'The weather did it; nothing leaks.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
-      const low = facts.alikeLow
-      return low?.coldShare != null && isMostlyCold(low) ? alikeMatch(facts, low) : null
+      const low = facts.coldGroup
+      if (low === null || !isMostlyCold(low)) return null
+      return { ...groupMatch(facts, low), confidence: low.wheels.length === 4 ? 'firm' : 'likely' }
     },
   },
   'weather-and-seepage': {
     kind: 'also',
     confidence: 'likely',
     reads: [...pressureFields, 'surroundings.lastSet.temperature'],
-    when: 'All four are low alike as in cold-weather, and the cold explains less, or nobody knows when they were set.',
+    when: 'Tires are low together as in cold-weather, and the cold explains less, or nobody knows when they were set; what neither cold nor descent explains is 25 % of the label at most.',
     means: 'Weather and the ordinary seepage of months, not a leak.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
-      const low = facts.alikeLow
-      return low === null || isMostlyCold(low) ? null : alikeMatch(facts, low)
+      const low = facts.coldGroup
+      return low === null || isMostlyCold(low) ? null : groupMatch(facts, low)
     },
   },
   'altitude-change': {
     kind: 'also',
     confidence: 'likely',
     reads: [...pressureFields, 'surroundings.lastSet.altitude'],
-    when: 'All four are low alike, the air here is denser by 0.5 psi or more than where they were set, and the lack is within 1.5 psi of that.',
+    when: 'Tires are low together as in cold-weather, the air here is denser by 0.5 psi or more than where they were set, and the lack is within 1.5 psi of that.',
     means: 'The vehicle came down in altitude.',
     offers: ['pressure-set'],
     holds: [],
     find: (facts) => {
-      const low = facts.alikeLow
+      const low = facts.coldGroup
       const { airKnown, lastSetAir } = facts.place
       if (low === null || airKnown === null || lastSetAir === null) return null
       const rise = lostToAltitude(lastSetAir, airKnown)
@@ -55,9 +64,9 @@ export const allTiresRules = {
       if (!atOrBelow(kilopascalsApart(Math.abs(low.meanDeficit - rise)), thresholds.altitudeWithin))
         return null
       return {
-        ...alikeMatch(facts, low),
+        ...groupMatch(facts, low),
         because: () => [
-          ...groundsOf(facts.road, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
+          ...groundsOf(low.wheels, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
           {
             field: 'surroundings.lastSet.altitude',
             code: 'air-denser-here',
@@ -89,13 +98,13 @@ export const allTiresRules = {
   },
 } satisfies Partial<RuleBook>
 
-const isMostlyCold = (low: AlikeLow): boolean =>
+const isMostlyCold = (low: ColdGroup): boolean =>
   low.coldShare !== null && low.coldShare >= thresholds.coldShare - 1e-6
 
-const alikeMatch = (facts: Facts, low: AlikeLow): Match => ({
-  wheels: positionsOf(facts.road),
+const groupMatch = (facts: Facts, low: ColdGroup): Match => ({
+  wheels: positionsOf(low.wheels),
   because: () => [
-    ...groundsOf(facts.road, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
+    ...groundsOf(low.wheels, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),
     ...(low.coldShare === null
       ? []
       : [
@@ -106,19 +115,20 @@ const alikeMatch = (facts: Facts, low: AlikeLow): Match => ({
           },
         ]),
   ],
-  figures: () => alikeFigures(facts, low),
+  figures: (_wheels, beside) => groupFigures(facts, low, beside),
 })
 
-const alikeFigures = (facts: Facts, low: AlikeLow): Figures => {
+const groupFigures = (facts: Facts, low: ColdGroup, { stop }: Beside): Figures => {
   const { lastSetTemperature, outdoor } = facts.place
   const colder = lastSetTemperature === null || outdoor === null ? 0 : lastSetTemperature - outdoor
   return {
-    ...wheelFigures(facts.road),
+    ...wheelFigures(low.wheels),
     difference: facts.display.pressure(low.meanDeficit),
     unit: facts.display.unit,
     ...(colder > 0
       ? { degrees: facts.display.degrees(colder), temperatureUnit: facts.display.temperatureUnit }
       : { form: 'temperature-unknown' }),
+    ...(stop ? { form: 'beside-a-stop' } : {}),
   }
 }
 

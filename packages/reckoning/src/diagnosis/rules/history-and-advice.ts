@@ -118,6 +118,7 @@ export const historyAndAdviceRules = {
     find: (facts, prior) =>
       lightIsNotOn(facts) &&
       everythingChecked(facts) &&
+      !prior.has('system-kind-contradicted') &&
       prior.codes().every((code) => !faultGroups.has(groupOf(code)) || harmless.has(code))
         ? {
             wheels: [],

@@ -5,7 +5,7 @@ import {
   isOtherWheelSet,
   isStoredUnheard,
   isUnknownToVehicle,
-  permutedPositions,
+  movedPositions,
 } from '../facts/identity.ts'
 import { frequencyFits } from '../facts/sensing.ts'
 import { wheelsSharingAnId } from '../facts/shared-ids.ts'
@@ -83,7 +83,7 @@ export const identityRules = {
     kind: 'also',
     confidence: 'firm',
     reads: [...idFields, 'vehicle.pressureDisplay', 'vehicle.placard.*', 'light.behavior'],
-    when: 'The vehicle holds the same IDs as the wheels send, at other positions.',
+    when: 'A wheel sends an ID that the vehicle holds for another position, also while a third wheel is silent.',
     means: 'Wheels were moved without a relearn; the vehicle names the wrong tire.',
     offers: ['relearn'],
     holds: [],
@@ -191,7 +191,7 @@ const idsElsewhere = (facts: Facts): ReadonlySet<string> =>
   new Set((facts.evidence.history?.idsOnOtherVehicles ?? []).map((id) => idKey(id, 'hex')))
 
 const rotated = (facts: Facts, among: readonly WheelFacts[]): Match | null => {
-  const moved = permutedPositions(facts, among)
+  const moved = movedPositions(facts, among)
   if (moved.length === 0) return null
   return {
     wheels: moved,

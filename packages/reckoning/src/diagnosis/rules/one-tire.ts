@@ -1,9 +1,9 @@
 import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
-import { gaugeKilopascals } from '../../units/measured.ts'
+import { gaugeKilopascals, kilopascalsApart } from '../../units/measured.ts'
 import { kilopascalsOver, magnitude, raisedBy } from '../../units/pressure-difference.ts'
+import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
 import { keepsLampLit, warns } from '../facts/lamp-threshold.ts'
-import { wheelsWithDoubtfulSensor } from '../facts/sensor-doubts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import {
   type Ground,
@@ -23,6 +23,7 @@ import {
   pressureFields,
   warningPointOf,
 } from './pressure-words.ts'
+import { punctureRule } from './puncture.ts'
 
 /** What the tires hold, one wheel at a time. A wheel without a usable gauge value gets no verdict. */
 export const oneTireRules = {
@@ -30,7 +31,7 @@ export const oneTireRules = {
     kind: 'also',
     confidence: 'firm',
     reads: [...pressureFields, 'light.behavior', 'wheels.*.sensorPressure'],
-    when: 'A tire is at or under its warning point, by gauge or once brought to outdoor temperature; while the light is solid, also within its hold of 3 psi.',
+    when: 'A tire is at or under its warning point, by gauge or once brought to outdoor temperature; while the light is solid and no tire is that low, also within its hold of 3 psi. Not by the heat of a hot corner.',
     means: 'The tire is low and the light is right.',
     offers: ['leak-find'],
     holds: [],
@@ -151,28 +152,72 @@ export const oneTireRules = {
         }),
       ),
   },
+  'puncture-found': punctureRule,
+  'spare-under-label': {
+    kind: 'note',
+    confidence: 'firm',
+    reads: ['vehicle.spare', 'vehicle.spareMonitored', ...pressureFields],
+    when: 'A spare that the vehicle does not listen to is 5 psi or 15 % or more under its label figure.',
+    means: 'No lamp says so; it is set before somebody needs it.',
+    offers: ['pressure-set'],
+    holds: [],
+    find: (facts) => {
+      const { spare } = facts
+      if (facts.spareMonitored || spare === null || !isUnderLabel(spare)) return null
+      return {
+        wheels: ['SP'],
+        because: () =>
+          groundsOf([spare], 'gauge', ({ label }) => ({
+            code: 'under-label',
+            values: { label: facts.display.pressure(label ?? 0), unit: facts.display.unit },
+          })),
+        figures: () => gaugeFigures(facts, [spare]),
+      }
+    },
+  },
 } satisfies Partial<RuleBook>
 
-function tireLow(facts: Facts): Match | null {
-  const solid = facts.behavior === 'solid'
-  const firm = facts.road.filter((wheel) => warns(wheel.judged, wheel) || warns(wheel.cold, wheel))
-  const doubtful = solid ? wheelsWithDoubtfulSensor(facts) : new Set<WheelFacts>()
-  const heldByGauge = (wheel: WheelFacts) => keepsLampLit(wheel.judged, wheel)
-  const heldBySensor = (wheel: WheelFacts) =>
-    wheel.judged !== null && !doubtful.has(wheel) && keepsLampLit(wheel.seen, wheel)
-  const wheels = facts.road.filter(
-    (wheel) => firm.includes(wheel) || (solid && (heldByGauge(wheel) || heldBySensor(wheel))),
+/** As gauged: a spare is set by its label whatever the weather. */
+const isUnderLabel = ({ judged, label }: WheelFacts): boolean => {
+  if (judged === null || label === null) return false
+  const lack = kilopascalsOver(label, judged)
+  return (
+    atOrAbove(lack, thresholds.spareUnder) ||
+    atOrAbove(lack, kilopascalsApart(thresholds.spareUnderShare * label))
   )
-  if (wheels.length === 0) return null
+}
+
+function tireLow(facts: Facts): Match | null {
+  const { firm, likely } = facts.lowTires
+  const low = [...firm, ...likely]
+  if (low.length === 0) return null
   return {
-    wheels: positionsOf(wheels),
+    wheels: positionsOf(low),
     confidence: firm.length > 0 ? 'firm' : 'likely',
-    because: () => wheels.map((wheel) => lowGround(facts, wheel)),
-    figures: () => ({
-      ...gaugeFigures(facts, wheels),
-      ...(solid ? {} : { form: facts.behavior?.startsWith('flash') ? 'under-flash' : 'without-light' }),
-    }),
+    because: (wheels) => wheels.map((wheel) => lowGround(facts, wheel)),
+    figures: (wheels) => ({ ...lowFigures(facts, wheels), ...lowForm(facts, wheels) }),
   }
+}
+
+/** Only brought to outdoor temperature is it as low as that. */
+const isLowOnlyCold = (wheel: WheelFacts): boolean => !warns(wheel.judged, wheel) && warns(wheel.cold, wheel)
+
+/** Where every low tire reads well enough while warm, the cold figure is what proves it. */
+const lowFigures = (facts: Facts, wheels: readonly WheelFacts[]): Figures => {
+  if (!wheels.every(isLowOnlyCold)) return gaugeFigures(facts, wheels)
+  const figures = coldFigures(facts, wheels)
+  const [worst] = [...wheels].sort((one, other) => (one.cold ?? 0) - (other.cold ?? 0))
+  return {
+    ...figures,
+    warm: facts.display.pressure(worst?.judged ?? 0),
+    point: facts.display.pressure(worst?.warn ?? 0),
+  }
+}
+
+const lowForm = (facts: Facts, wheels: readonly WheelFacts[]): Figures => {
+  if (wheels.every(isLowOnlyCold)) return { form: 'only-cold' }
+  if (facts.behavior?.startsWith('flash')) return { form: 'under-flash' }
+  return facts.behavior === 'solid' && facts.system !== 'none' ? {} : { form: 'without-light' }
 }
 
 const lowGround = (facts: Facts, wheel: WheelFacts): Ground => {
@@ -184,7 +229,7 @@ const lowGround = (facts: Facts, wheel: WheelFacts): Ground => {
     return { field: gauge, code: 'cold-at-or-under-warning-point', values }
   }
   const values = { hold: facts.display.pressure(thresholds.hold), ...point }
-  return keepsLampLit(wheel.judged, wheel)
+  return keepsLampLit(wheel.judged, wheel) || keepsLampLit(wheel.cold, wheel)
     ? { field: gauge, code: 'within-hold', values }
     : { field: `wheels.${wheel.position}.sensorPressure`, code: 'sensor-within-hold', values }
 }

@@ -1,5 +1,6 @@
+import { shiftPressure } from '../../pressure/shift-pressure.ts'
 import { atOrBelow } from '../../pressure/threshold.ts'
-import { gaugeKilopascals } from '../../units/measured.ts'
+import { type GaugeKilopascals, gaugeKilopascals } from '../../units/measured.ts'
 import type { Facts } from '../facts/facts.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import {
@@ -24,8 +25,11 @@ export const runLowRule: RuleBody = {
     'events.driven-low',
     'vehicle.placard.*',
     'vehicle.loadClass.*',
+    'vehicle.casing.*',
+    'wheels.*.sensorTemperature',
+    'surroundings.*',
   ],
-  when: 'A road tire holds half its label figure or less (steel-cord light truck: 80 %), or 15 psi or less, or was driven low.',
+  when: 'A road tire holds half its label figure or less (light truck, steel cord or plies not read: 80 %, brought to the temperature at which it was set), or 15 psi or less, or was driven low.',
   means: 'The tire may be damaged inside and may burst when inflated.',
   offers: ['leak-find'],
   holds: ['inflation', 'road'],
@@ -74,20 +78,45 @@ const runLowGrounds = (facts: Facts, wheel: WheelFacts, drivenLow: boolean): Gro
 }
 
 const runLowGround = (facts: Facts, wheel: WheelFacts): Shown | null => {
+  const { display } = facts
   if (wheel.entered === null) return null
-  const steelCord = !wheel.carriesSpare && wheel.loadClass?.startsWith('LT') === true
-  const share = steelCord ? thresholds.runLowShareSteelCord : thresholds.runLowShare
-  if (wheel.labelAsGiven !== null && atOrBelow(wheel.entered, gaugeKilopascals(share * wheel.labelAsGiven))) {
-    const label = facts.display.pressure(wheel.labelAsGiven)
-    return {
-      code: 'at-or-under-share-of-label',
-      values: { percent: share * 100, label, unit: facts.display.unit },
-    }
-  }
+  const { labelAsGiven } = wheel
+  const isUnder = (pressure: GaugeKilopascals, share: number) =>
+    labelAsGiven !== null && atOrBelow(pressure, gaugeKilopascals(share * labelAsGiven))
+  const shareReason = (share: number): Shown => ({
+    code: 'at-or-under-share-of-label',
+    values: { percent: share * 100, label: display.pressure(labelAsGiven ?? 0), unit: display.unit },
+  })
+  if (isUnder(wheel.entered, thresholds.runLowShare)) return shareReason(thresholds.runLowShare)
+  if (
+    mayHaveSteelPlies(wheel) &&
+    isUnder(asWhenSet(facts, wheel, wheel.entered), thresholds.runLowShareSteelCord)
+  )
+    return shareReason(thresholds.runLowShareSteelCord)
   return atOrBelow(wheel.entered, thresholds.runLowAlways)
     ? {
         code: 'at-or-under-limit',
-        values: { limit: facts.display.pressure(thresholds.runLowAlways), unit: facts.display.unit },
+        values: { limit: display.pressure(thresholds.runLowAlways), unit: display.unit },
       }
     : null
 }
+
+/** A light-truck tire, unless its sidewall was read and says polyester. */
+const mayHaveSteelPlies = (wheel: WheelFacts): boolean =>
+  !wheel.carriesSpare && wheel.loadClass?.startsWith('LT-') === true && wheel.casing !== 'polyester'
+
+/** What the tire would show at the temperature at which it was set: cold air alone is not running low. */
+const asWhenSet = (
+  { place }: Facts,
+  { temperature }: WheelFacts,
+  entered: GaugeKilopascals,
+): GaugeKilopascals =>
+  temperature === null
+    ? entered
+    : shiftPressure({
+        gauge: entered,
+        from: temperature,
+        to: place.lastSetTemperature ?? thresholds.usualSetting,
+        airBefore: place.air,
+        airAfter: place.air,
+      })

@@ -100,12 +100,13 @@ export const sensorFitRules = {
     confidence: 'firm',
     concludes: true,
     reads: ['wheels.*.sensorAgeMonths'],
-    when: 'All sensors are 96 months old or more, and one has failed or is low.',
+    when: 'All sensors are 96 months old or more, and one has failed or is low, or none answers.',
     means: 'A set is worth offering; one is enough to cure it.',
     offers: ['set-of-four'],
     holds: [],
     find: (facts, prior) =>
-      allNearUsualLife(facts) && failureCodes.some((code) => prior.has(code))
+      allNearUsualLife(facts) &&
+      [...failureCodes, 'no-wheel-answers' as const].some((code) => prior.has(code))
         ? {
             wheels: facts.road.map((wheel) => wheel.position),
             because: () =>
@@ -161,5 +162,6 @@ const failedCount = (facts: Facts, prior: PriorFindings): Figures => {
   const failed = facts.road.filter((wheel) =>
     failureCodes.some((code) => prior.has(code, wheel.position)),
   ).length
+  if (prior.has('no-wheel-answers')) return { form: 'none-answers' }
   return failed > 1 ? { form: 'several', count: failed } : { count: failed }
 }

@@ -1,7 +1,7 @@
 import type { Facts } from '../facts/facts.ts'
-import { hasCode, hasNoSensor, isSilent } from '../facts/sensing.ts'
+import { hasCode, hasNoSensor, hasReceiverFault, isSilent } from '../facts/sensing.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import { groundsOf, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
+import { groundsOf, onWheels, positionsOf, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 
 const answerFields = ['vehicle.system', 'wheels.*.answer', 'wheels.*.tries'] as const
@@ -19,6 +19,8 @@ export const sensorPresenceRules = {
     find: (facts) =>
       facts.wheels.some((wheel) => wheel.sensor.answered)
         ? onWheels(facts.monitored, isSilent, (wheels) => ({
+            // Until the vehicle's own receiver is settled, a new sensor would cure nothing for certain.
+            ...(hasReceiverFault(facts) ? { offers: [] } : {}),
             confidence: wheels.every((wheel) => isConfirmedSilent(facts, wheel)) ? 'firm' : 'likely',
             because: (wheels) => [
               ...groundsOf(wheels, 'answer', ({ sensor }) => ({
@@ -59,9 +61,10 @@ export const sensorPresenceRules = {
           hasCode(facts, 'no-signal', wheel),
       )
       return {
-        wheels: [],
+        wheels: positionsOf(expected),
         confidence: oldAndMissed ? 'likely' : 'possible',
         because: () => groundsOf(expected, 'answer', silentReason),
+        figures: () => wheelFigures(expected),
       }
     },
   },

@@ -1,18 +1,10 @@
 import type { Facts } from '../facts/facts.ts'
+import { excessOver, isHotCorner } from '../facts/hot-corner.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
-import type { UnsafeDamage } from '../reason-codes.ts'
-import {
-  type Ground,
-  ground,
-  groundsOf,
-  type Match,
-  onWheels,
-  positionsOf,
-  type RuleBook,
-  wheelFigures,
-} from '../rule.ts'
-import { thresholds } from '../thresholds.ts'
+import { ground, groundsOf, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
+import { notRepairableRule } from './puncture.ts'
 import { runLowRule } from './run-low.ts'
+import { unsafeTireRule } from './unsafe-tire.ts'
 
 /** What must not wait: computed from whatever is known, whatever else is still open. */
 export const stopRules = {
@@ -48,16 +40,16 @@ export const stopRules = {
     stop: 'do-not-drive',
     confidence: 'likely',
     reads: ['surroundings.tires', 'wheels.*.sensorTemperature'],
-    when: 'After driving, one sensor is 30 °F (17 °C) or more over the mean of the others.',
+    when: 'One sensor is 30 °F (17 °C) or more over the mean of the others, two at least; likely after driving, possible otherwise.',
     means: 'A brake or a wheel bearing may drag there.',
     offers: ['outside-work'],
     holds: ['road', 'pressure-setting'],
-    find: (facts) => {
-      if (!facts.place.driven) return null
-      return onWheels(
+    find: (facts) =>
+      onWheels(
         facts.road,
-        (wheel) => (excessOver(facts.road, wheel) ?? 0) >= thresholds.hotCornerExcess - 0.01,
+        (wheel) => isHotCorner(facts.road, wheel),
         (wheels) => ({
+          confidence: facts.place.driven ? 'likely' : 'possible',
           because: () =>
             groundsOf(wheels, 'sensorTemperature', (wheel) => ({
               code: 'hotter-than-others',
@@ -72,8 +64,7 @@ export const stopRules = {
             temperatureUnit: facts.display.temperatureUnit,
           }),
         }),
-      )
-    },
+      ),
   },
   'stem-leaking': {
     kind: 'stop',
@@ -83,12 +74,13 @@ export const stopRules = {
     when: 'A valve stem is cracked or leaks.',
     means: 'It may let go without warning.',
     offers: ['stem'],
-    holds: ['hand-back'],
+    holds: ['road', 'hand-back'],
     find: (facts) =>
       onWheels(
         facts.wheels,
         (wheel) => wheel.given.stem === 'cracked' || wheel.given.stem === 'leaks',
         (wheels) => ({
+          ...(wheels.some(({ road }) => road) ? {} : { holds: [] }),
           offers: wheels.some((wheel) => hasSensorValve(wheel)) ? ['stem', 'service-kit'] : ['stem'],
           because: () =>
             groundsOf(wheels, 'stem', (wheel) => ({
@@ -101,17 +93,7 @@ export const stopRules = {
         }),
       ),
   },
-  'tire-unsafe': {
-    kind: 'stop',
-    stop: 'do-not-drive',
-    confidence: 'firm',
-    reads: ['wheels.*.tireDamage', 'wheels.*.treadDepth32nds'],
-    when: 'A tire shows cord, a bulge or a cut to the cord, or has 2/32 in of tread or less.',
-    means: 'It can fail suddenly, or grips poorly in rain.',
-    offers: ['tire'],
-    holds: ['hand-back'],
-    find: unsafeTires,
-  },
+  'tire-unsafe': unsafeTireRule,
   'wheel-not-secure': {
     kind: 'stop',
     stop: 'do-not-drive',
@@ -135,55 +117,11 @@ export const stopRules = {
         }),
       ),
   },
+  'puncture-not-repairable': notRepairableRule,
 } satisfies Partial<RuleBook>
 
 const hasSensorValve = (wheel: WheelFacts): boolean =>
   wheel.given.valve === 'snap-in' || wheel.given.valve === 'clamp-in'
 
-/** Kelvin over the mean of the other road wheels; null with fewer than two of them to compare with. */
-const excessOver = (road: readonly WheelFacts[], wheel: WheelFacts): number | null => {
-  const others = road.flatMap((other) => (other === wheel ? [] : (other.sensor.temperature ?? [])))
-  if (wheel.sensor.temperature === null || others.length < 2) return null
-  return wheel.sensor.temperature - others.reduce((sum, one) => sum + one, 0) / others.length
-}
-
 const degreesOver = (facts: Facts, wheel: WheelFacts): number =>
   facts.display.degrees(excessOver(facts.road, wheel) ?? 0)
-
-const unsafeDamage = ['bulge', 'cord-showing', 'cut-to-cord'] as const satisfies readonly UnsafeDamage[]
-
-function unsafeTires(facts: Facts): Match | null {
-  const damageOf = (wheel: WheelFacts) =>
-    unsafeDamage.filter((damage) => wheel.given.tireDamage?.includes(damage))
-  const isWorn = (wheel: WheelFacts) =>
-    typeof wheel.given.treadDepth32nds === 'number' && wheel.given.treadDepth32nds <= thresholds.wornOut32nds
-  const damaged = facts.wheels.filter((wheel) => damageOf(wheel).length > 0)
-  const worn = facts.wheels.filter(isWorn)
-  const wheels = facts.wheels.filter((wheel) => damaged.includes(wheel) || worn.includes(wheel))
-  if (wheels.length === 0) return null
-  const grounds = (): Ground[] => [
-    ...groundsOf(damaged, 'tireDamage', (wheel) => ({
-      code: 'tire-damaged',
-      values: { damage: damageOf(wheel) },
-    })),
-    ...groundsOf(worn, 'treadDepth32nds', () => ({ code: 'tread-worn-out' })),
-  ]
-  if (damaged.length > 0) {
-    return {
-      wheels: positionsOf(wheels),
-      holds: ['road', 'hand-back'],
-      because: grounds,
-      figures: () => ({ ...wheelFigures(damaged), form: damaged.flatMap(damageOf)[0] ?? 'bulge' }),
-    }
-  }
-  return {
-    wheels: positionsOf(wheels),
-    stop: 'repair-before-release',
-    because: grounds,
-    figures: () => ({
-      ...wheelFigures(worn),
-      form: 'worn',
-      tread: Math.min(...worn.map((wheel) => wheel.given.treadDepth32nds ?? 0)),
-    }),
-  }
-}

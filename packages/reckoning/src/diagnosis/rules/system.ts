@@ -114,7 +114,7 @@ export const systemRules = {
     offers: ['pressure-set'],
     holds: [],
     find: (facts) =>
-      facts.system === 'indirect' && facts.behavior === 'off' && facts.alikeLow !== null
+      facts.system === 'indirect' && facts.behavior === 'off' && facts.coldGroup?.wheels.length === 4
         ? {
             wheels: [],
             because: () => groundsOf(facts.road, 'gauge', (wheel) => coldUnderLabel(facts, wheel)),

@@ -1,9 +1,9 @@
 import { inReadingOrder, type WheelPosition } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
-import { allIdsInPlace } from '../facts/identity.ts'
+import { allIdsStored } from '../facts/identity.ts'
 import { pressuresRight } from '../facts/label-match.ts'
 import { clearsLamp } from '../facts/lamp-threshold.ts'
-import { frequencyFits, hasCode } from '../facts/sensing.ts'
+import { frequencyFits, hasCode, hasReceiverFault } from '../facts/sensing.ts'
 import { groundsOf, type Match, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
 import { pressureFields } from './pressure-words.ts'
@@ -19,8 +19,8 @@ export const vehicleRules = {
     offers: ['outside-work'],
     holds: [],
     find: (facts) => {
+      if (!hasReceiverFault(facts)) return null
       const codes = facts.codes.filter((code) => code.class === 'receiver' || code.class === 'communication')
-      if (!facts.sensing || codes.length === 0) return null
       return {
         wheels: [],
         because: () => codes.map((code) => ({ field: 'controlModule.codes', ...codeReason(code) })),
@@ -143,16 +143,20 @@ export const vehicleRules = {
     confidence: 'possible',
     concludes: true,
     reads: ['light.behavior', ...pressureFields, 'wheels.*.sensorPressure'],
-    when: 'The light is solid, nothing is left to check, every tire and sensor clears the warning point and its hold, and nothing else explains it.',
+    when: 'The light is solid, nothing is left to check, every tire, as read and cold, and every sensor clears the warning point and its hold, and nothing else explains it.',
     means: 'The vehicle reports something that we cannot see.',
     offers: [],
     holds: [],
     find: (facts, prior) =>
       facts.behavior === 'solid' &&
       facts.system !== 'none' &&
+      !prior.has('system-kind-contradicted') &&
       !prior.askOpen() &&
       !prior.explained() &&
-      facts.road.every((wheel) => clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.seen, wheel))
+      facts.road.every(
+        (wheel) =>
+          clearsLamp(wheel.judged, wheel) && clearsLamp(wheel.cold, wheel) && clearsLamp(wheel.seen, wheel),
+      )
         ? {
             wheels: [],
             because: () => [{ field: 'light.behavior', code: 'solid-with-clear-tires' }],
@@ -171,7 +175,7 @@ export const vehicleRules = {
       'vehicle.sensorFrequencyMHz',
       'controlModule.*',
     ],
-    when: 'The light flashes, nothing is left to check, every sensor answers with its stored ID on the right frequency, and nothing else explains it.',
+    when: 'The light flashes, nothing is left to check, every sensor answers on the right frequency with an ID that is stored, at whatever position, and nothing else explains it.',
     means: 'The vehicle does not hear what we hear.',
     offers: [],
     holds: [],
@@ -181,7 +185,7 @@ export const vehicleRules = {
       !prior.explained() &&
       facts.monitored.length > 0 &&
       facts.monitored.every((wheel) => frequencyFits(facts, wheel) === true) &&
-      allIdsInPlace(facts)
+      allIdsStored(facts)
         ? {
             wheels: [],
             because: () => [{ field: 'light.behavior', code: 'fault-with-matching-sensors' }],
