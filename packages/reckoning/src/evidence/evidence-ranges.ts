@@ -15,6 +15,7 @@ export const rangeFaults = (schema: z.core.$ZodType, evidence: Evidence): Eviden
   ),
   ...altitudes(evidence).flatMap(within(altitudeBounds[evidence.units.altitude], evidence.units.altitude)),
   ...answersOnly(evidence),
+  ...puncturesOnly(evidence),
   ...decimalIds(evidence),
   ...unknownPaths(schema, evidence),
 ]
@@ -90,6 +91,10 @@ const temperatures = (evidence: Evidence): Entry[] => [
 const altitudes = (evidence: Evidence): Entry[] => [
   { field: 'surroundings.altitude', value: evidence.surroundings?.altitude },
   { field: 'surroundings.lastSet.altitude', value: evidence.surroundings?.lastSet?.altitude },
+  ...(evidence.history?.earlierReadings ?? []).map((reading, index) => ({
+    field: `history.earlierReadings.${index}.altitude`,
+    value: reading.altitude,
+  })),
 ]
 
 /** Members that only an answering sensor can have. */
@@ -105,6 +110,19 @@ const answersOnly = (evidence: Evidence): EvidenceFault[] =>
           const field = `wheels.${position}.${name}`
           return [{ field, found: String(value), allowed: 'only on a wheel whose answer is answered' }]
         }),
+  )
+
+const puncturesOnly = (evidence: Evidence): EvidenceFault[] =>
+  wheelsOf(evidence).flatMap(([position, { punctures, tireDamage }]) =>
+    (punctures ?? []).length === 0 || tireDamage?.includes('puncture')
+      ? []
+      : [
+          {
+            field: `wheels.${position}.punctures`,
+            found: `a list of ${punctures?.length}`,
+            allowed: 'only on a wheel whose tireDamage names a puncture',
+          },
+        ],
   )
 
 const decimalIds = (evidence: Evidence): EvidenceFault[] => {

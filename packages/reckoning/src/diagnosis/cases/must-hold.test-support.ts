@@ -142,18 +142,22 @@ export const mustHold: Readonly<Record<string, Holds>> = {
   M10: (found) => hasFound(found, 'retry-silent-wheel') && !hasFound(found, 'no-sensor-on-arrival'),
   T01: (found) => found.primary === 'weather-and-seepage' && !hasFound(found, 'warning-unexplained'),
   T02: (found) =>
+    hasFound(found, 'cold-weather') &&
     found.findings.every(({ code, offers }) => offers.includes('leak-find') === (code === 'tire-low')),
   T03: (found) =>
     leads(found, 'hot-corner') &&
     !offered(found).includes('leak-find') &&
     found.findings.every(({ code, wheels }) => code === 'hot-corner' || !wheels.includes('LF')),
-  T04: (found) => !hasFound(found, 'weather-and-seepage') && !hasFound(found, 'cold-weather'),
+  T04: (found) =>
+    leads(found, 'run-low-damage-possible') &&
+    !hasFound(found, 'weather-and-seepage') &&
+    !hasFound(found, 'cold-weather'),
   T05: (found) => offered(found).includes('tire') && !offered(found).includes('leak-find'),
   T06: (found) => hasFound(found, 'cold-weather') && found.findings.every(({ stop }) => stop === undefined),
   T07: (found) => found.primary === 'malfunction-unexplained' && sellsNoPart(found),
   T08: (found) => of(found, 'rotated-without-relearn')?.wheels.includes('LR') === true,
-  T09: (found) => !hasFound(found, 'nothing-found-today'),
-  T10: (found) => !offered(found).includes('relearn'),
+  T09: (found) => hasFound(found, 'spare-under-label') && !hasFound(found, 'nothing-found-today'),
+  T10: (found) => hasFound(found, 'sensor-asleep') && !offered(found).includes('relearn'),
   T11: (found) => hasFound(found, 'sensor-silent') && sellsNoPart(found),
   T12: (found) =>
     hasFound(found, 'tire-low', 'sensor-does-not-follow') && !hasFound(found, 'no-warning-given'),

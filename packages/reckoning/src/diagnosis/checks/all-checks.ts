@@ -16,6 +16,10 @@ const atWheel = (check: WheelCheck, position: WheelPosition): FieldCheck => {
       const wheel = facts.wheel(position)
       return wheel !== undefined && (check.applies?.(wheel, facts) ?? true)
     },
+    isWorthIt: (facts) => {
+      const wheel = facts.wheel(position)
+      return wheel === undefined || (check.isWorthIt?.(wheel, facts) ?? true)
+    },
     suppositions: (facts) => {
       const wheel = facts.wheel(position)
       if (wheel === undefined) return []

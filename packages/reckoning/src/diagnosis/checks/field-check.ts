@@ -14,6 +14,8 @@ export type FieldCheck = {
   /** At the vehicle, walking included (common practice, no source). */
   readonly seconds: number
   readonly applies?: (facts: Facts) => boolean
+  /** Whether anything makes it worth its time; where this is absent, it always is. It counts as unchecked either way. */
+  readonly isWorthIt?: (facts: Facts) => boolean
   readonly suppositions: (facts: Facts) => readonly Supposition[]
 }
 
@@ -22,6 +24,7 @@ export type WheelCheck = {
   readonly name: WheelField
   readonly seconds: number
   readonly applies?: (wheel: WheelFacts, facts: Facts) => boolean
+  readonly isWorthIt?: (wheel: WheelFacts, facts: Facts) => boolean
   readonly values: (wheel: WheelFacts, facts: Facts) => readonly unknown[]
   /** For a value that alone would not be a possible state of the wheel. */
   readonly also?: (value: unknown, wheel: WheelFacts, facts: Facts) => Supposition

@@ -1,27 +1,50 @@
+import { readingOrder } from '../../wheels.ts'
 import type { FindingCode, NextCheck } from '../diagnosis.ts'
 import { type Judgment, rejudge } from '../engine/judge.ts'
 import { rankOf } from '../engine/precedence.ts'
+import { unsupportedGauges } from '../facts/unsupported-gauge.ts'
 import { groupOf } from '../finding-codes.ts'
+import { allChecks } from './all-checks.ts'
 import type { FieldCheck, Supposition } from './field-check.ts'
 import { suppose } from './suppose.ts'
 
 /**
  * What to check next, and why: for each unchecked fact the rules are run again with each value that it could
- * plausibly have. What leads to more different verdicts comes first, then what takes fewer seconds. A fact that
- * changes no verdict is left out.
+ * plausibly have. What leads to more different verdicts comes first, then what is at a wheel of which something was
+ * found, then what takes fewer seconds. A fact that changes no verdict is left out, and what one look answers for
+ * all wheels is one question. A gauge value that no sensor supports is read again before all else.
  */
-export const nextChecksOf = (judgment: Judgment, unchecked: readonly FieldCheck[]): NextCheck[] =>
-  unchecked
-    .flatMap((check): NextCheck[] => {
-      const outcomes = check
-        .suppositions(judgment.facts)
-        .map((supposition) => outcomeOf(judgment, supposition))
+export const nextChecksOf = (judgment: Judgment, unchecked: readonly FieldCheck[]): NextCheck[] => {
+  const { facts, judged } = judgment
+  const again = unsupportedGauges(facts).map(({ position }) => `wheels.${position}.gauge`)
+  const named = new Set(judged.flatMap(({ match }) => match.wheels))
+  const isAtNamedWheel = (field: string): boolean =>
+    readingOrder.some((position) => named.has(position) && field.startsWith(`wheels.${position}.`))
+  const checks = [...allChecks.filter(({ field }) => again.includes(field)), ...unchecked]
+    .filter((check) => check.isWorthIt?.(facts) ?? true)
+    .flatMap((check): (NextCheck & { readonly place: number })[] => {
+      const outcomes = check.suppositions(facts).map((supposition) => outcomeOf(judgment, supposition))
       const verdicts = new Set(outcomes.map(verdictOf)).size
-      if (verdicts < 2) return []
       const { field, seconds } = check
-      return [{ field, couldChange: codesThatDiffer(outcomes), verdicts, seconds }]
+      if (verdicts < 2 && !again.includes(field)) return []
+      const place = again.includes(field) ? -1 : isAtNamedWheel(field) ? 0 : 1
+      return [{ field, couldChange: codesThatDiffer(outcomes), verdicts, seconds, place }]
     })
-    .sort((one, other) => other.verdicts - one.verdicts || one.seconds - other.seconds)
+    .sort(
+      (one, other) =>
+        Math.min(one.place, 0) - Math.min(other.place, 0) ||
+        other.verdicts - one.verdicts ||
+        one.place - other.place ||
+        one.seconds - other.seconds,
+    )
+    .map(({ place: _place, ...check }) => check)
+  return checks.filter(
+    ({ field }, index) => !isOneLook(field) || checks.findIndex((other) => isOneLook(other.field)) === index,
+  )
+}
+
+/** Whether the temporary spare is on the vehicle, and where, shows at one look. */
+const isOneLook = (field: string): boolean => field.endsWith('.mounted')
 
 const outcomeOf = (judgment: Judgment, supposition: Supposition): Judgment =>
   rejudge(judgment, suppose(judgment.facts.evidence, supposition), Object.keys(supposition))

@@ -1,9 +1,12 @@
 import { Casing, LightBehavior } from '../../evidence/evidence-schema.ts'
 import { fromKilopascals, psi } from '../../evidence/si.ts'
 import { LoadClass } from '../../sheet.ts'
+import { axleOf } from '../../wheels.ts'
 import type { Facts } from '../facts/facts.ts'
+import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { each, type FieldCheck } from './field-check.ts'
 
+const isLightTruck = ({ loadClass }: WheelFacts): boolean => loadClass?.startsWith('LT-') === true
 const sensing = (facts: Facts): boolean => facts.sensing
 const mayHaveSpare = (facts: Facts): boolean => facts.spare !== null
 
@@ -111,7 +114,8 @@ export const vehicleChecks: readonly FieldCheck[] = [
     {
       field: `vehicle.casing.${axle}`,
       seconds: 20,
-      applies: axle === 'spare' ? mayHaveSpare : () => true,
+      applies: (facts) =>
+        facts.wheels.some((wheel) => axleOf(wheel.position) === axle && isLightTruck(wheel)),
       suppositions: () => each(`vehicle.casing.${axle}`, Casing.options),
     },
   ]),

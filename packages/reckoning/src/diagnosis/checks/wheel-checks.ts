@@ -110,23 +110,19 @@ export const wheelChecks: readonly WheelCheck[] = [
   {
     name: 'punctures',
     seconds: 60,
-    values: ({ given }) =>
-      given.tireDamage?.includes('puncture')
-        ? [
-            { place: 'crown', millimeters: 3, overlapsRepair: false },
-            { place: 'crown', millimeters: 8, overlapsRepair: false },
-            { place: 'shoulder', millimeters: 3, overlapsRepair: false },
-          ].map((hole) => [hole])
-        : [],
+    applies: isPunctured,
+    values: () =>
+      [
+        { place: 'crown', millimeters: 3, overlapsRepair: false },
+        { place: 'crown', millimeters: 8, overlapsRepair: false },
+        { place: 'shoulder', millimeters: 3, overlapsRepair: false },
+      ].map((hole) => [hole]),
   },
   {
     name: 'insideTire',
-    // Off the wheel, so only where something asks for it.
     seconds: 900,
-    values: (wheel, facts) =>
-      wheel.given.tireDamage?.includes('puncture') || facts.events.happened('driven-low', wheel.position)
-        ? InsideTire.options
-        : [],
+    isWorthIt: (wheel, facts) => isPunctured(wheel) || facts.events.happened('driven-low', wheel.position),
+    values: () => InsideTire.options,
   },
   {
     name: 'fastenerDamage',
@@ -140,6 +136,10 @@ export const wheelChecks: readonly WheelCheck[] = [
     values: () => [0, 2],
   },
 ]
+
+function isPunctured({ given }: WheelFacts): boolean {
+  return given.tireDamage?.includes('puncture') === true
+}
 
 /** At the warning point half a psi under and over, at the label figure and at half of it. */
 function plausibleGauges(wheel: WheelFacts, facts: Facts): readonly number[] {

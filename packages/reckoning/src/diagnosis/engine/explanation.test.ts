@@ -15,7 +15,7 @@ const tradeOrder: Readonly<Record<LightBehavior, string>> = {
   'flash-then-solid':
     'sensor-silent no-wheel-answers frequency-wrong sensor-asleep protocol-wrong no-sensor-on-arrival temporary-spare-fitted sensor-does-not-follow sensor-battery-low other-wheel-set id-duplicated wheel-from-another-vehicle id-not-stored spare-rotated-without-relearn control-module-blank receiver-fault code-old-or-intermittent stored-id-unheard not-driven-yet wheel-speed-fault',
   'intermittent-cold':
-    'cold-morning-margin cold-weather weather-and-seepage sensor-battery-low code-old-or-intermittent',
+    'cold-morning-margin cold-weather weather-and-seepage sensor-battery-low sensor-silent code-old-or-intermittent',
   'intermittent-other':
     'one-place-only interference-suspected snow-or-chains sensor-battery-low code-old-or-intermittent',
   'flash-continuous': 'learn-mode-open',

@@ -10,10 +10,8 @@ const everywhere = `
   retry-silent-wheel > no-warning-given
   cross-read-suspected > no-warning-given
   system-unknown > no-warning-given
-  system-kind-contradicted > set-then-reset reset-only reset-and-recheck
-  altitude-change > cold-weather weather-and-seepage tire-low
-  cold-weather > tire-low
-  weather-and-seepage > tire-low
+  system-kind-contradicted > set-then-reset reset-only reset-and-recheck no-warning-given
+  altitude-change > cold-weather weather-and-seepage
   no-wheel-answers > sensor-silent
   sensors-refer-to-sea-level > sensor-reads-wrong
   gauge-suspect > sensor-reads-wrong
@@ -23,6 +21,11 @@ const everywhere = `
 
 const onItsWheels = `
   hot-corner > slow-loss-suspected slow-leak warm-tire-hides-low over-inflated under-placard
+  altitude-change > tire-low
+  cold-weather > tire-low
+  weather-and-seepage > tire-low
+  sensor-does-not-follow > no-warning-given
+  sensor-reads-wrong > no-warning-given
   tire-low > warm-tire-hides-low slow-loss-suspected under-placard
   cold-weather > slow-loss-suspected under-placard
   weather-and-seepage > slow-loss-suspected under-placard
@@ -32,13 +35,17 @@ const onItsWheels = `
   warm-tire-hides-low > under-placard
   run-low-damage-possible > under-placard
   no-sensor-on-arrival > sensor-silent
-  temporary-spare-fitted > sensor-silent
+  temporary-spare-fitted > over-inflated under-placard sensor-silent no-sensor-on-arrival
   sensor-does-not-follow > sensor-reads-wrong
-  sensor-asleep > sensor-reads-wrong protocol-wrong
+  sensor-asleep > sensor-reads-wrong protocol-wrong id-not-stored
   cross-read-suspected > id-not-stored stored-id-unheard rotated-without-relearn id-duplicated
   id-duplicated > id-not-stored rotated-without-relearn
   frequency-wrong > id-not-stored
   wheel-from-another-vehicle > id-not-stored`
+
+/** Everywhere, as soon as the two share a wheel. */
+const ifShared = `
+  run-low-damage-possible > cold-weather weather-and-seepage altitude-change`
 
 const pairsIn = (text: string): [FindingCode, FindingCode][] =>
   text
@@ -80,9 +87,19 @@ describe('a finding that makes another idle', () => {
     expect(after({ [by]: ['LF'], [removed]: ['LR'] })).toEqual({ [by]: ['LF'], [removed]: ['LR'] })
   })
 
+  it.each(pairsIn(ifShared))('%s takes %s away everywhere once they share a wheel', (by, removed) => {
+    expect(after({ [by]: ['LF'], [removed]: ['LF', 'RR'] })).toEqual({ [by]: ['LF'] })
+    expect(after({ [by]: ['SP'], [removed]: ['LF', 'RR'] })).toEqual({
+      [by]: ['SP'],
+      [removed]: ['LF', 'RR'],
+    })
+  })
+
   it('is one of these: any other two are both kept', () => {
     const idle = new Set(
-      [...pairsIn(everywhere), ...pairsIn(onItsWheels)].map(([by, removed]) => `${by}>${removed}`),
+      [...pairsIn(everywhere), ...pairsIn(onItsWheels), ...pairsIn(ifShared)].map(
+        ([by, removed]) => `${by}>${removed}`,
+      ),
     )
     for (const by of FindingCode.options)
       for (const other of FindingCode.options) {
@@ -97,8 +114,8 @@ describe('a finding that makes another idle', () => {
   })
 
   it('removes nothing any more once it was removed itself', () => {
-    const standing = after({ 'altitude-change': ['LF'], 'cold-weather': ['LF'], 'tire-low': ['RR'] })
-    expect(standing).toEqual({ 'altitude-change': ['LF'] })
+    const standing = after({ 'altitude-change': ['LF'], 'cold-weather': ['RR'], 'tire-low': ['RR'] })
+    expect(standing).toEqual({ 'altitude-change': ['LF'], 'tire-low': ['RR'] })
     expect(after({ 'control-module-blank': [], 'other-wheel-set': ['LF'], 'id-not-stored': ['LF'] })).toEqual(
       {
         'control-module-blank': [],

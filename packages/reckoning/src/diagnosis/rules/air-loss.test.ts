@@ -82,7 +82,7 @@ describe('a slow loss', () => {
     ['2.9 psi under its mate and its label', 32.1, 35, false],
     ['3 psi under both', 32, 35, true],
     ['3 psi under its mate but not under its label', 35.5, 38.5, false],
-    ['3 psi under its label, as its mate is', 32, 32, false],
+    ['2.9 psi under its label, as its mate is', 32.1, 32.1, false],
   ])('is suspected, or not, of a tire %s', (_, gauge, mate, suspected) => {
     expect(
       found('slow-loss-suspected', { 'wheels.LF.gauge': gauge, 'wheels.RF.gauge': mate })?.wheels,
@@ -97,7 +97,16 @@ describe('a slow loss', () => {
     ])
   })
 
-  it('is not suspected where the mate has no reading', () => {
-    expect(found('slow-loss-suspected', { 'wheels.LF.gauge': 31, 'wheels.RF.gauge': null })).toBeUndefined()
+  it('is suspected of both tires of an axle that lack 3 psi more than the two others', () => {
+    expect(found('slow-loss-suspected', { 'wheels.LF.gauge': 32, 'wheels.RF.gauge': 32 })?.wheels).toEqual([
+      'LF',
+      'RF',
+    ])
+  })
+
+  it('is suspected without a reading of the mate only against two other tires', () => {
+    const noMate = { 'wheels.LF.gauge': 31, 'wheels.RF.gauge': null }
+    expect(found('slow-loss-suspected', noMate)?.wheels).toEqual(['LF'])
+    expect(found('slow-loss-suspected', { ...noMate, 'wheels.RR.gauge': null })).toBeUndefined()
   })
 })

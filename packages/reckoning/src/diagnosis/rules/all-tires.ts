@@ -16,14 +16,14 @@ import {
   wheelFigures,
 } from '../rule.ts'
 import { thresholds } from '../thresholds.ts'
-import { coldOf, coldUnderLabel, pressureFields, warningPointOf } from './pressure-words.ts'
+import { coldGroupFields, coldOf, coldUnderLabel, pressureFields, warningPointOf } from './pressure-words.ts'
 
 /** What shows only when all four road tires are looked at together. */
 export const allTiresRules = {
   'cold-weather': {
     kind: 'also',
     confidence: 'firm',
-    reads: [...pressureFields, 'surroundings.lastSet.temperature'],
+    reads: coldGroupFields,
     when: 'Tires are 2.5 psi or more under the label together: all four alike within 2 psi, or those that lack what colder air alone takes, or three alike; and colder air since they were set explains 60 % of it.',
     means: 'The weather did it; nothing leaks.',
     offers: ['pressure-set'],
@@ -37,7 +37,7 @@ export const allTiresRules = {
   'weather-and-seepage': {
     kind: 'also',
     confidence: 'likely',
-    reads: [...pressureFields, 'surroundings.lastSet.temperature'],
+    reads: coldGroupFields,
     when: 'Tires are low together as in cold-weather, and the cold explains less, or nobody knows when they were set; what neither cold nor descent explains is 25 % of the label at most.',
     means: 'Weather and the ordinary seepage of months, not a leak.',
     offers: ['pressure-set'],
@@ -50,7 +50,7 @@ export const allTiresRules = {
   'altitude-change': {
     kind: 'also',
     confidence: 'likely',
-    reads: [...pressureFields, 'surroundings.lastSet.altitude'],
+    reads: coldGroupFields,
     when: 'Tires are low together as in cold-weather, the air here is denser by 0.5 psi or more than where they were set, and the lack is within 1.5 psi of that.',
     means: 'The vehicle came down in altitude.',
     offers: ['pressure-set'],

@@ -20,6 +20,7 @@ import {
   coldOf,
   coldUnderLabel,
   gaugeFigures,
+  lowTireFields,
   pressureFields,
   warningPointOf,
 } from './pressure-words.ts'
@@ -30,7 +31,7 @@ export const oneTireRules = {
   'tire-low': {
     kind: 'also',
     confidence: 'firm',
-    reads: [...pressureFields, 'light.behavior', 'wheels.*.sensorPressure'],
+    reads: lowTireFields,
     when: 'A tire is at or under its warning point, by gauge or once brought to outdoor temperature; while the light is solid and no tire is that low, also within its hold of 3 psi. Not by the heat of a hot corner.',
     means: 'The tire is low and the light is right.',
     offers: ['leak-find'],

@@ -18,6 +18,24 @@ export const pressureFields = [
   'surroundings.altitude',
 ] as const
 
+/** Beside those, what tells a low tire from a sensor that reads low. */
+export const lowTireFields = [
+  ...pressureFields,
+  'light.behavior',
+  'wheels.*.sensorPressure',
+  'wheels.*.followsPressure',
+  'wheels.*.sensorAgeMonths',
+  'events.sensor-fitted-today',
+  'events.sensor-replaced-elsewhere',
+] as const
+
+/** Beside those, what tells tires that are only cold. */
+export const coldGroupFields = [
+  ...lowTireFields,
+  'surroundings.lastSet.temperature',
+  'surroundings.lastSet.altitude',
+] as const
+
 /** The warning point of a wheel, as a reason gives it. */
 export const warningPointOf = ({ display }: Facts, { warn }: WheelFacts) => ({
   point: display.pressure(warn ?? 0),

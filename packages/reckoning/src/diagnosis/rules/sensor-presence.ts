@@ -45,7 +45,13 @@ export const sensorPresenceRules = {
   'no-wheel-answers': {
     kind: 'also',
     confidence: 'possible',
-    reads: [...answerFields, 'wheels.*.sensorAgeMonths', 'controlModule.codes'],
+    reads: [
+      ...answerFields,
+      'wheels.*.valve',
+      'vehicle.sensorMounting',
+      'wheels.*.sensorAgeMonths',
+      'controlModule.codes',
+    ],
     when: 'No wheel answers, and each was tried twice or more.',
     means:
       'Reader set-up, the wrong model year, a system without sensors or radio noise come before four dead sensors.',

@@ -10,6 +10,10 @@ const offsetFields = [
   'wheels.*.sensorPressure',
   'events.moved-since-reading',
   'events.air-added',
+  'wheels.*.followsPressure',
+  'wheels.*.sensorAgeMonths',
+  'events.sensor-fitted-today',
+  'events.sensor-replaced-elsewhere',
 ] as const
 
 /** Whether the pressures and temperatures that the sensors send can be right. */

@@ -2,7 +2,7 @@ import type { EventKind } from '../../evidence/evidence-schema.ts'
 import type { Facts } from '../facts/facts.ts'
 import { isOffLabel, pressuresRight } from '../facts/label-match.ts'
 import { groundsOf, onWheels, positionsOf, type RuleBook, wheelFigures } from '../rule.ts'
-import { coldFigures, coldUnderLabel, pressureFields } from './pressure-words.ts'
+import { coldFigures, coldGroupFields, coldUnderLabel, pressureFields } from './pressure-words.ts'
 
 const indirectAndSolid = (facts: Facts): boolean => facts.system === 'indirect' && facts.behavior === 'solid'
 
@@ -108,7 +108,7 @@ export const systemRules = {
   'equal-loss-unseen': {
     kind: 'note',
     confidence: 'firm',
-    reads: ['vehicle.system', 'light.behavior', ...pressureFields],
+    reads: ['vehicle.system', 'light.behavior', ...coldGroupFields],
     when: 'A vehicle without wheel sensors shows no light although all four tires are low together.',
     means: 'It compares wheels, so an equal loss is hard for it to see.',
     offers: ['pressure-set'],
