@@ -12,6 +12,7 @@ const others: [ReasonCode, Record<string, string | number | string[]>, string][]
   ['temperature-out-of-range', {}, 'outside -40 to 257 °F (-40 to 125 °C)'],
   ['at-or-under-limit', { limit: 15, unit: 'psi' }, '15 psi or less'],
   ['run-low-dust', {}, 'rubber dust of a tire that ran low'],
+  ['damaged-inside', {}, 'damaged inside'],
   ['stem-cracked', {}, 'the stem is cracked'],
   ['tire-damaged', { damage: ['bulge', 'cord-showing'] }, 'a bulge, cord showing'],
   [

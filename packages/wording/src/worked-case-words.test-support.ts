@@ -52,8 +52,10 @@ export const mustSay: Readonly<Record<string, Holds>> = {
   M03: (worded) =>
     of(worded, 'tire-low')?.because.some(({ says }) => /cold it holds 24\.2\d* psi/.test(says)) === true,
   M06: next('not-driven-yet', /^Drive 20 minutes, then judge again/),
-  T01: ({ findings }) => !findings.some(({ customer }) => /every tire is right/i.test(customer)),
-  T04: ({ findings }) => !findings.some(({ customer }) => /nothing is broken/i.test(customer)),
-  T12: ({ findings }) => !findings.some(({ next }) => /drive 20 minutes/i.test(next)),
+  T01: ({ findings }) =>
+    findings.length > 0 && !findings.some(({ customer }) => /every tire is right/i.test(customer)),
+  T04: ({ findings }) =>
+    findings.length > 0 && !findings.some(({ customer }) => /nothing is broken/i.test(customer)),
+  T12: ({ findings }) => findings.length > 0 && !findings.some(({ next }) => /drive 20 minutes/i.test(next)),
   T13: next('puncture-found', /look inside/),
 }

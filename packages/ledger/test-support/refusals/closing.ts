@@ -76,7 +76,13 @@ export const closingRefusals: Refusals<
         pen.write('report.sealed', sealOf(pen), { ...desk, given: { reportNumber: 'R-1' } })
         return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: agreedBy(lead) }, desk)
       },
-      { reason: { code: 'stop-open', wheel: null, values: { finding: 'stem-leaking', keeps: 'here' } } },
+      {
+        reason: {
+          code: 'stop-open',
+          wheel: null,
+          values: { finding: 'stem-leaking', keeps: 'off-the-road' },
+        },
+      },
     ],
   ],
   RELEASE_NOT_AGREED: [

@@ -136,16 +136,14 @@ describe('the diagnosis', () => {
 })
 
 describe('what to check next', () => {
-  it('is the same whatever the order of the wheels, most telling first, then quickest', () => {
+  it('is the same whatever the order of the wheels, most telling first', () => {
     for (const { evidence } of workedCases.slice(0, 8)) {
       const { nextChecks, unchecked } = diagnose(evidence)
       const reversed = Object.fromEntries(Object.entries(evidence.wheels ?? {}).reverse())
       expect(diagnose({ ...evidence, wheels: reversed }).nextChecks).toEqual(nextChecks)
       expect(unchecked).toEqual(expect.arrayContaining(nextChecks.map(({ field }) => field)))
-      const sorted = [...nextChecks].sort(
-        (one, other) => other.verdicts - one.verdicts || one.seconds - other.seconds,
-      )
-      expect(nextChecks).toEqual(sorted)
+      const verdicts = nextChecks.map((check) => check.verdicts)
+      expect(verdicts).toEqual(verdicts.toSorted((one, other) => other - one))
     }
   })
 })

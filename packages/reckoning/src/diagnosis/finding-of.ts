@@ -39,9 +39,12 @@ const plainValue = (value: unknown): Reason['value'] => {
   return Array.isArray(value) ? value.map(listed).join(', ') : null
 }
 
-/** For a list of codes, only the class is repeated. */
-const listed = (one: unknown): string =>
-  typeof one === 'object' && one !== null && 'class' in one ? String(one.class) : String(one)
+/** Of a code its class, of a puncture its place. */
+const listed = (one: unknown): string => {
+  if (typeof one !== 'object' || one === null) return String(one)
+  if ('class' in one) return String(one.class)
+  return 'place' in one && typeof one.place === 'string' ? one.place : 'not-placed'
+}
 
 type UnitOf = (units: Evidence['units']) => string | null
 

@@ -36,12 +36,12 @@ describe('a typed sensor ID', () => {
     ['0x123456789', 'hex', '123456789', '123456789'],
     ['4294967296', 'hex', '4294967296', '4294967296'],
     ['12345678901', 'hex', '12345678901', '12345678901'],
-    ['4294967295', 'decimal', '4294967295', 'FFFFFFFF'],
+    ['4294967294', 'decimal', '4294967294', 'FFFFFFFE'],
     ['0305419896', 'decimal', '0305419896', '12345678'],
     ['1234567890123456', 'decimal', '1234567890123456', '462D53C8ABAC0'],
     ['1234567890A', 'hex', '1234567890A', '1234567890A'],
     ['A123456789', 'hex', 'A123456789', 'A123456789'],
-    ['FFFFFFFFFFFFFFFF', 'hex', 'FFFFFFFFFFFFFFFF', 'FFFFFFFFFFFFFFFF'],
+    ['FFFFFFFFFFFFFFFE', 'hex', 'FFFFFFFFFFFFFFFE', 'FFFFFFFFFFFFFFFE'],
   ] as const)('%s, %s, is taken as %s', (typed, notation, text, key) => {
     expect(readSensorId(typed, notation)).toEqual({ ok: true, value: { text, key } })
   })
@@ -57,6 +57,9 @@ describe('a typed sensor ID', () => {
     ['0x12345678', 'decimal', 'notation', /digits only/],
     ['439041042', 'hex', 'notation', /clear whether/],
     ['4294967295', 'hex', 'notation', /clear whether/],
+    ['4294967295', 'decimal', 'none', /the ID of one sensor/],
+    ['00000000', 'hex', 'none', /the ID of one sensor/],
+    ['FFFFFFFF', 'hex', 'none', /the ID of one sensor/],
   ] as const)('"%s", %s, is refused: %s', (typed, notation, fault, allowed) => {
     expect(readSensorId(typed, notation)).toMatchObject({
       ok: false,

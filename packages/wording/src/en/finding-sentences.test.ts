@@ -13,7 +13,18 @@ const sentences: Readonly<Record<FindingCode, Sentence>> = findingSentences
 
 /** What the slots of a sentence hold at their longest. */
 const figures = {
-  ...{ value: 22, label: 35, difference: 13, perDay: 0.9, sensor: 26, front: 36, rear: 42, unit: 'psi' },
+  ...{
+    value: 22,
+    label: 35,
+    difference: 13,
+    perDay: 0.9,
+    sensor: 26,
+    warm: 28,
+    point: 26.2,
+    front: 36,
+    rear: 42,
+    unit: 'psi',
+  },
   ...{
     degrees: 54,
     temperatureUnit: 'F',
