@@ -1,5 +1,6 @@
 import { caseNamed } from '@bayledger/reckoning/diagnosis/cases/worked-cases.test-support'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
+import type { Diagnosis } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { expect, it } from 'vitest'
 import * as z from 'zod/mini'
 import { digestOf } from '../../digests.ts'
@@ -7,7 +8,8 @@ import { DiagnosisIssuedVersion1, diagnosisToVersion2 } from './diagnosis-versio
 import { areSameFacts } from './same-facts.ts'
 
 const { evidence } = caseNamed('K24')
-const today = { ...diagnose(evidence), nextChecks: [] }
+/** Without next checks, which may name findings that version 1 did not know. */
+const today: Diagnosis = { ...diagnose(evidence), nextChecks: [] }
 
 /** The same diagnosis as version 1 wrote it, whatever its words were. */
 const inWords = () => {
