@@ -73,7 +73,6 @@ export const closingRefusals: Refusals<
         )
         stageWriters.estimated(pen)
         decide(pen, 'declined')
-        pen.write('report.sealed', sealOf(pen), { ...desk, given: { reportNumber: 'R-1' } })
         return pen.attempt('order.handed_back', { ...handBack, releaseAgreedBy: agreedBy(lead) }, desk)
       },
       {

@@ -32,11 +32,12 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
     },
   ],
   'order.handed_back': [
-    (state) => (state.reports.length > 0 ? null : refuse('REPORT_NOT_SEALED', {})),
+    // The danger is named first; the report is not sealed over it either.
     (state) => {
       const [first] = handBackGate(state)
       return first ? refuse('HAND_BACK_GATE_CLOSED', { reason: first }) : null
     },
+    (state) => (state.reports.length > 0 ? null : refuse('REPORT_NOT_SEALED', {})),
     (state, { payload }) =>
       proofOf(state).verdict === 'not-yet-proven' && payload.releaseAgreedBy === null
         ? refuse('RELEASE_NOT_AGREED', {})
