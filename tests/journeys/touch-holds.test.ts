@@ -38,6 +38,7 @@ describe('a hold by finger', () => {
     await signIn(bay, ines)
     await shows(bay, 'My vehicles')
     await tap(bay.getByRole('link', { name: vehicle }))
+    await leaves(bay, 'My vehicles')
     await workThrough(bay, workFigures, /^Take the wheel off/)
   })
 

@@ -4,6 +4,7 @@
  * of tread, not run low. The tire maker's own rules govern.
  */
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { noDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import { expect, it } from 'vitest'
 import { howOf } from '../../packages/reckoning/test-support/in-words.ts'
 import { utilitySheet } from '../../packages/reckoning/test-support/utility-sheet.ts'
@@ -13,6 +14,7 @@ const { steps } = planJob(
   utilitySheet,
   [{ work: { kind: 'find-leak', wheel: 'LF' }, bundleKey: 'leak.LF' }],
   1,
+  noDangers,
 )
 const step = (key: string) => steps.filter(({ stepKey }) => stepKey === `LF.${key}`)
 const place = (key: string) => steps.findIndex(({ stepKey }) => stepKey === `LF.${key}`)

@@ -4,6 +4,7 @@
  * vehicle maker's and the tire maker's figures govern.
  */
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { noDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import type { Torque } from '@bayledger/reckoning/quantity'
 import { stemTorqueDoubts } from '@bayledger/reckoning/torque/plausible-torque'
 import { workCautions } from '@bayledger/wording/en/work-cautions'
@@ -18,6 +19,7 @@ const planOf = (valve: 'snap-in' | 'clamp-in') =>
     utilitySheet,
     [{ work: { kind: 'fit-sensor', wheel: 'RR', valve, identity: 'new' }, bundleKey: 'sensor.RR' }],
     1,
+    noDangers,
   ).steps
 const order = (valve: 'snap-in' | 'clamp-in') => planOf(valve).map(({ stepKey }) => stepKey)
 const words = (valve: 'snap-in' | 'clamp-in') =>

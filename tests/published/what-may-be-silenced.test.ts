@@ -6,6 +6,7 @@
  */
 import { sealGate } from '@bayledger/ledger/questions/gates'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { noDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { expect, it } from 'vitest'
 import { oneSensorJob } from '../../packages/ledger/test-support/one-sensor-job.ts'
@@ -54,7 +55,12 @@ published(
     it.each(roadPositions)(
       'a %s wheel without a sensor stops a change of wheels where the system works',
       (wheel) => {
-        const { steps } = planJob(tarn, [{ work: { kind: 'swap-wheels' }, bundleKey: 'wheels' }], 1)
+        const { steps } = planJob(
+          tarn,
+          [{ work: { kind: 'swap-wheels' }, bundleKey: 'wheels' }],
+          1,
+          noDangers,
+        )
         const read = steps.find(({ stepKey }) => stepKey === `${wheel}.other.read`)
         expect(read && howOf(read)).toMatch(/No sensor, or silent twice: stop/)
         expect(read?.needs).toContain('value')

@@ -4,6 +4,8 @@ const personWrote: readonly RegExp[] = [
   /(^|\.)sheet\./,
   // A relearn step carries the sheet's own description of the procedure.
   /\.procedure\./,
+  // The lift's step carries what the sheet says of lifting this vehicle.
+  /\.liftNotes$/,
   /\.sources?\./,
   // As a reader of trouble codes shows them.
   /\.?codes\.\d+\.text$/,

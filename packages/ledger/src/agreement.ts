@@ -48,6 +48,8 @@ const namedIn = ({ kind, payload }: Agreeable): Named | null => {
           replacedBy: (releaseAgreedBy) => ({ ...payload, releaseAgreedBy }),
         }
       )
+    case 'sealant.purged':
+      return { kind, person: payload.aware, replacedBy: (aware) => ({ ...payload, aware }) }
     case 'refusal.recorded': {
       const { proof } = payload
       if (proof.kind !== 'refused-to-sign') return null

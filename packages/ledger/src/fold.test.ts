@@ -1,4 +1,5 @@
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { noDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import { describe, expect, it } from 'vitest'
 import {
   answersOf,
@@ -212,10 +213,10 @@ describe('a wrench that only the register doubts', () => {
   it('is admitted with a hold that keeps the road shut until the round is withdrawn and done again', () => {
     const pen = before('RR.studs.torque-again')
     expect(closeStep(pen, 'RR.studs.torque-again', {}, doubtful)).toMatchObject({ admitted: true })
-    workUntil(pen, (key) => key === 'vehicle.relearn.done')
+    workUntil(pen, (key) => key === 'vehicle.proof.drive')
     expect(roadGate(pen.state()).map(({ code }) => code)).toEqual(['wrench-doubtful'])
     pen.strike(lastOf(pen, 'studs.torqued'), technician, lead)
-    workUntil(pen, (key) => key === 'vehicle.relearn.done')
+    workUntil(pen, (key) => key === 'vehicle.proof.drive')
     expect(roadGate(pen.state())).toEqual([])
   })
 
@@ -253,12 +254,14 @@ describe('a new plan', () => {
     pen.write('estimate.issued', changedEstimate(pen, dearer), desk)
     decide(pen, 'declined')
     const rest = openSteps(pen.state())
-    expect(rest.map(({ closedBy }) => closedBy)).toEqual([
-      'wheel.mounted',
-      'studs.torqued',
-      'studs.torqued',
-      'studs.torqued',
-      'torque.checked',
+    expect(rest.map(({ code }) => code)).toEqual([
+      'put-wheel-on',
+      'lower-to-touching',
+      'torque-studs',
+      'torque-studs',
+      'torque-studs',
+      'check-torque',
+      'lower-fully',
     ])
     workUntil(pen, () => false)
     expect(roadGate(pen.state())).toEqual([])
@@ -273,6 +276,7 @@ describe('a new plan', () => {
       tarn,
       [{ work: { kind: 'find-leak', wheel: 'LF' }, bundleKey: 'sensor.RR' }],
       2,
+      noDangers,
     ).steps
     if (!first) throw new Error('a leak is found by a step')
     pen.write(

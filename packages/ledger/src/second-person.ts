@@ -14,7 +14,12 @@ export const SecondPerson = z.strictObject({ staffId: Id, proof: z.nullable(Seco
 export type SecondPerson = z.infer<typeof SecondPerson>
 
 /** The kinds of entry that may name a second person. */
-export const agreedKinds = ['entry.struck', 'order.handed_back', 'refusal.recorded'] as const
+export const agreedKinds = [
+  'entry.struck',
+  'order.handed_back',
+  'refusal.recorded',
+  'sealant.purged',
+] as const
 export type AgreedKind = (typeof agreedKinds)[number]
 
 /** What a PIN can prove: that a person agrees to an entry, or that they have verified a figure of a sheet. */

@@ -9,6 +9,7 @@ import type { Entry } from '../src/entry.ts'
 import { authorizedBundles, isLook, newestBundles } from '../src/questions/answers.ts'
 import { evidenceOf } from '../src/questions/evidence-of.ts'
 import { readySteps } from '../src/questions/gates.ts'
+import { tireDangers } from '../src/questions/tire-dangers.ts'
 import type { PayloadOf } from '../src/registry.ts'
 import { estimatePayload } from '../src/subjects/consent/estimate-payload.ts'
 import { seal as sealMoney } from './money.ts'
@@ -285,7 +286,10 @@ export const issuePlan = (pen: OrderPen, decisionId: string): void => {
   const planVersion = (pen.state().plan?.plan.planVersion ?? 0) + 1
   pen.write(
     'plan.issued',
-    { plan: planJob(pen.state().sheet?.sheet ?? tarn, works, planVersion), decisionId },
+    {
+      plan: planJob(pen.state().sheet?.sheet ?? tarn, works, planVersion, tireDangers(pen.state())),
+      decisionId,
+    },
     { by: 'system' },
   )
 }

@@ -4,7 +4,7 @@ import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { pressureTargetFor } from '../src/questions/pressure-target.ts'
 import type { Kind, PayloadOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
-import { gauge, wrench } from './shop.ts'
+import { agreedBy, gauge, lead, wrench } from './shop.ts'
 import { asReceived, newRightRearId } from './tarn.ts'
 
 /** The air outside and in a tire that stood in the bay for an hour. */
@@ -75,12 +75,21 @@ export const closingOf = (state: OrderState, step: Step): Written => {
           torque: { value: 62, unit: 'lbf·in' },
         },
       }
+    case 'sealant.purged':
+      return {
+        kind: 'sealant.purged',
+        payload: { stepKey, wheel, outdoors: true, times: 4, aware: agreedBy(lead) },
+      }
     case 'leak.checked':
       return { kind: 'leak.checked', payload: { stepKey, wheel, tight: true, where: null } }
     case 'studs.torqued':
       return {
         kind: 'studs.torqued',
-        payload: { ...roundOf(wheel, stepKey), round: step.round ?? 'again' },
+        payload: {
+          ...roundOf(wheel, stepKey),
+          figure: step.figure?.kind === 'torque' ? step.figure.torque : { value: 100, unit: 'lbf·ft' },
+          round: step.round ?? 'again',
+        },
       }
     case 'torque.checked':
       return { kind: 'torque.checked', payload: roundOf(wheel, stepKey) }

@@ -14,6 +14,8 @@ export type StepKey = z.infer<typeof StepKey>
 /** The source of a step's figure: as a person typed it, or one of the sources that the plan knows. */
 export const StepFigureSource = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('sheet'), reference: z.string() }),
+  /** About half of the sheet's figure, for the first round of tightening. */
+  z.strictObject({ from: z.literal('half-of-sheet'), reference: z.string() }),
   z.strictObject({ from: z.enum(['stem-nut', 'stem-screw', 'valve-core', 'federal-rule']) }),
 ])
 export type StepFigureSource = z.infer<typeof StepFigureSource>
@@ -51,6 +53,7 @@ export const ClosingKind = z.enum([
   'module.read',
   'telltale.observed',
   'drive.done',
+  'sealant.purged',
   'tire.inspected',
   'figure.confirmed',
   'step.closed',
@@ -89,6 +92,9 @@ const rubberOrMetal = z.enum(['snap-in', 'clamp-in'])
 /** The label's pressure, in psi, where it is higher than rubber stems usually bear. */
 const highLabelPsi = z.nullable(z.number())
 
+/** The sheet's own procedure for learning; `null` where it has none. */
+const procedure = z.nullable(SheetRelearn)
+
 const stepOf = <Code extends z.ZodMiniType, Values extends z.core.$ZodLooseShape>(
   code: Code,
   values: Values,
@@ -104,16 +110,25 @@ export const PlannedStep = z.discriminatedUnion('code', [
       'confirm-placard',
       'confirm-frequency',
       'find-leak',
+      'find-leak-after-look',
       'take-spare-out',
       'stow-spare',
+      'put-spare-back',
+      'lower-to-touching',
+      'lower-fully',
       'take-wheel-off',
       'repair-fastener',
+      'purge-sealant',
+      'purge-in-restraint',
       'open-tire',
       'look-inside',
       'judge-leak',
       'repair-leak',
       'read-in-rim',
       'torque-core',
+      'put-core-back',
+      'inflate-tire',
+      'inflate-in-restraint',
       'check-leaks',
       'balance-wheel',
       'set-pressure',
@@ -124,6 +139,8 @@ export const PlannedStep = z.discriminatedUnion('code', [
     ]),
     {},
   ),
+  /** `liftNotes`: what the sheet says of lifting this vehicle; may be empty. */
+  stepOf(z.literal('lift-vehicle'), { liftNotes: z.string() }),
   stepOf(z.literal('confirm-stud-torque'), { torque: Torque, thread: z.string() }),
   stepOf(z.literal('match-tire'), {
     tire: z.nullable(z.strictObject({ size: z.string(), loadClass: LoadClass })),
@@ -137,7 +154,7 @@ export const PlannedStep = z.discriminatedUnion('code', [
   }),
   stepOf(z.literal('fit-sensor'), { valve: rubberOrMetal, highLabelPsi }),
   stepOf(z.literal('renew-stem'), { valve: z.enum(['snap-in', 'clamp-in', 'plain']), highLabelPsi }),
-  stepOf(z.literal('seat-tire'), { keepsStem: z.boolean() }),
+  stepOf(z.enum(['seat-tire', 'seat-in-restraint']), { keepsStem: z.boolean() }),
   stepOf(z.literal('put-wheel-on'), {
     which: z.enum(['own', 'from-another-place', 'other-set']),
     fastener,
@@ -152,9 +169,12 @@ export const PlannedStep = z.discriminatedUnion('code', [
       method: z.enum(['automatic', 'stationary', 'connector', 'reset']),
       order: z.array(WheelPosition),
     }),
-    /** The sheet's own procedure; `null` where it has none. */
-    procedure: z.nullable(SheetRelearn),
+    procedure,
   }),
+  /** One drive in which the vehicle learns its sensors and the light is proven to stay off. */
+  z.strictObject({ ...common, code: z.literal('learning-drive'), values: z.strictObject({}), procedure }),
+  /** After that drive: whether the vehicle has learned. */
+  stepOf(z.literal('confirm-learned'), { order: z.array(WheelPosition) }),
   stepOf(z.literal('compare-stored'), {
     moved: z.array(z.strictObject({ place: WheelPosition, from: WheelPosition })),
   }),

@@ -77,6 +77,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ],
   STEP_VALUE_MISSING: [{ step }],
   SHEET_NOT_ON_FILE: [{}],
+  STEP_NOT_SET_ASIDE: [{ step }],
   FIGURE_UNVERIFIED: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   FIGURE_CONFIRMED_BY_WRITER: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   ARRIVAL_INCOMPLETE: [
@@ -127,6 +128,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   WHEEL_HELD_BY_FINDING: [{ wheel: 'LF', finding: 'run-low-damage-possible' }],
   WHEEL_NOT_TORQUED: [
     { why: 'off', wheel: 'LF' },
+    { why: 'lowering', wheel: 'LF' },
     { why: 'not-torqued', wheel: 'LF' },
   ],
   WHEEL_NOT_SECURED: [{ wheel: 'LF' }],

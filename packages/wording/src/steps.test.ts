@@ -1,5 +1,6 @@
 import type { Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import type { TireDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import { RotationPattern } from '@bayledger/reckoning/rotation/rotation-pattern'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
@@ -53,11 +54,17 @@ const anySheet: fc.Arbitrary<SpecificationSheet> = fc
     hasSensor: fc.boolean(),
     method: fc.constantFrom(null, 'automatic', 'stationary', 'connector', 'reset'),
     longest: fc.boolean(),
+    isTruck: fc.boolean(),
   })
-  .map(({ hasSensor, method, longest, ...rest }) => ({
+  .map(({ hasSensor, method, longest, isTruck, ...rest }) => ({
     ...utilitySheet,
     ...rest,
-    tire: { ...utilitySheet.tire, spare: rest.spare === 'full-size' ? utilitySheet.tire.front : null },
+    liftNotes: longest ? 'n'.repeat(500) : '',
+    tire: {
+      ...utilitySheet.tire,
+      front: { ...utilitySheet.tire.front, loadClass: isTruck ? 'LT-E' : 'SL' },
+      spare: rest.spare === 'full-size' ? utilitySheet.tire.front : null,
+    },
     sources: { placard: unread, studTorque: unread, frequency: unread },
     sensor: hasSensor ? utilitySheet.sensor : null,
     relearn:
@@ -65,6 +72,10 @@ const anySheet: fc.Arbitrary<SpecificationSheet> = fc
         ? { ...utilitySheet.relearn, method, ...(longest ? longestTexts : {}) }
         : null,
   }))
+const anyDangers: fc.Arbitrary<TireDangers> = fc.record({
+  sealant: fc.subarray([...readingOrder]),
+  runLow: fc.subarray([...readingOrder]),
+})
 const longestTexts = {
   entry: 'e'.repeat(200),
   confirmation: 'c'.repeat(200),
@@ -76,11 +87,12 @@ describe('a step of any plan', () => {
   it('has a title of at most 80 characters and, in at most 1,200, how it is done', () => {
     const seen = new Set<string>()
     fc.assert(
-      fc.property(anySheet, anyWorks, (sheet, works) => {
+      fc.property(anySheet, anyWorks, anyDangers, (sheet, works, dangers) => {
         for (const step of planJob(
           sheet,
           works.map((work) => ({ work, bundleKey: 'one' })),
           1,
+          dangers,
         ).steps) {
           seen.add(step.code)
           const [does, how] = [stepDoes(steps, step), stepHow(steps, step)]

@@ -21,7 +21,9 @@ export type StepsWording = {
   readonly how: { readonly [Code in StepCode]: Said<StepOfCode<Code>> }
   readonly patterns: Readonly<Record<RotationPattern, string>>
   readonly doubts: Readonly<Record<RotationDoubt, string>>
-  readonly sources: Readonly<Record<Exclude<StepFigureSource['from'], 'sheet'>, string>>
+  readonly sources: Readonly<Record<Exclude<StepFigureSource['from'], 'sheet' | 'half-of-sheet'>, string>>
+  /** The source of the first round's figure, from the words of the figure's own source. */
+  readonly halfOf: (reference: string) => string
   /** The unit that is shown after a number of minutes. */
   readonly minutes: Readonly<Record<(StepFigure & { readonly kind: 'minutes' })['of'], string>>
 }
@@ -37,8 +39,13 @@ export const stepHow = ({ how }: Pick<StepsWording, 'how'>, step: Step): string 
   step.values === null ? step.asWritten.how : said(how[step.code], step)
 
 /** The source of a step's figure: as a person typed it, else this language's name for it. */
-export const figureSource = ({ sources }: Pick<StepsWording, 'sources'>, source: StepFigureSource): string =>
-  source.from === 'sheet' ? source.reference : sources[source.from]
+export const figureSource = (
+  { sources, halfOf }: Pick<StepsWording, 'sources' | 'halfOf'>,
+  source: StepFigureSource,
+): string => {
+  if (source.from === 'half-of-sheet') return halfOf(source.reference)
+  return source.from === 'sheet' ? source.reference : sources[source.from]
+}
 
 const said = (words: Said<never>, step: object): string =>
   typeof words === 'function' ? words(step as never) : words

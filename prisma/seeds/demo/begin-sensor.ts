@@ -16,7 +16,7 @@ type Begun = {
   readonly kitPart: string
 }
 
-/** A new sensor on its way into a wheel, up to its seat: matched, programmed, wheel off, tire open and seen, fitted. */
+/** A new sensor on its way into a wheel, up to its seat: matched, programmed, vehicle lifted, wheel off, tire open and seen, fitted. */
 export const beginSensor = (pen: OrderPen, begun: Begun): void => {
   const { wheel, sensorId } = begun
   const sensor = pen.state().sheet?.sheet.sensor
@@ -43,6 +43,7 @@ export const beginSensor = (pen: OrderPen, begun: Begun): void => {
     frequencyMHz: sensor.frequencyMHz,
     readBack: true,
   })
+  write('step.closed', { stepKey: 'vehicle.lift.up', value: null })
   write('wheel.removed', { stepKey: `${wheel}.wheel.off`, wheel, remark: null })
   write('step.closed', { stepKey: `${wheel}.tire.open`, value: null })
   write('tire.inspected', {

@@ -1,6 +1,7 @@
 import { canonicalText } from '@bayledger/ledger/digests'
 import { isLook } from '@bayledger/ledger/questions/answers'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import { tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { BundleAnswer, Consent } from '@bayledger/ledger/subjects/consent/kinds'
 import type { Bundle } from '@bayledger/reckoning/estimate'
@@ -106,7 +107,7 @@ const answerAll = (
   )
   pen.write(
     'plan.issued',
-    { plan: planJob(sheet, works, 1), decisionId: decided.id },
+    { plan: planJob(sheet, works, 1, tireDangers(pen.state())), decisionId: decided.id },
     { at: decidedAt, restsOn: [decided.id] },
   )
 }

@@ -116,7 +116,7 @@ export const sheets = {
     relearn: stationaryRelearn(
       'Key on, engine off, parking brake set. Turn the lamp switch from off to parking lamps four times within four seconds.',
       5,
-      'Aged stems corrode at the nut: say so before loosening one.',
+      null,
     ),
     liftNotes: 'Lift at the marked seams; the rear ones rust, look before loading them.',
     sources: {

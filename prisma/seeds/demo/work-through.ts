@@ -80,7 +80,7 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
         )
         return
       case 'step.closed':
-        write('step.closed', { stepKey, value: null }, paces.after())
+        write('step.closed', { stepKey, value: null }, paces.pressure())
         return
       default:
         throw new RangeError(`${pen.number}: the demo does not know how ${stepKey} was done`)
@@ -94,7 +94,7 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
   }
 }
 
-const beforeClosing: ReadonlySet<Step['closedBy']> = new Set(['pressure.set', 'relearn.done'])
+const beforeClosing: ReadonlySet<Step['closedBy']> = new Set(['pressure.set', 'step.closed', 'relearn.done'])
 
 const pressureSet = (
   pen: OrderPen,

@@ -75,9 +75,9 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     },
   ],
   [
-    /^(Read the sensor before|Torque the new valve core)/,
+    /^(Read the sensor before|Torque the new valve core|Fill to|Balance)/,
     async (page) => {
-      await tap(button(page, /(answers, no pressure|lbf·in \()/))
+      await tap(button(page, /(answers, no pressure|lbf·in \(|^filled to|^0 oz left)/))
       await tap(button(page, /^Done: record/))
     },
   ],

@@ -1,6 +1,7 @@
 import { namedStep, type Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Draft } from '../entry.ts'
+import { maySetAside } from '../questions/passed-steps.ts'
 import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
 import { type Refusal, refuse } from './refusal.ts'
@@ -12,8 +13,12 @@ export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => 
   const step = state.plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
   if (!step) return refuse('STEP_NOT_PLANNED', { stepKey })
   if (draft.kind === 'trouble.found') return onOtherWheel(step, draft.payload.wheel)
-  return draft.kind === 'step.set_aside' ? alreadyClosed(state, step) : mayClose(state, step, draft)
+  return draft.kind === 'step.set_aside' ? setsAside(state, step) : mayClose(state, step, draft)
 }
+
+const setsAside = (state: OrderState, step: Step): Refusal | null =>
+  alreadyClosed(state, step) ??
+  (maySetAside(step) ? null : refuse('STEP_NOT_SET_ASIDE', { step: namedStep(step) }))
 
 const mayClose = (state: OrderState, step: Step, draft: Draft): Refusal | null => {
   if (draft.kind !== step.closedBy)

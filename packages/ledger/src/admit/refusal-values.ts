@@ -49,6 +49,7 @@ export type RefusalValues = {
     | { readonly why: 'other-mark'; readonly wheel: WheelPosition; readonly found: WheelPosition | null }
   readonly STEP_VALUE_MISSING: OfStep
   readonly SHEET_NOT_ON_FILE: NoValues
+  readonly STEP_NOT_SET_ASIDE: OfStep
   readonly FIGURE_UNVERIFIED: { readonly figure: SafetyFigure }
   readonly FIGURE_CONFIRMED_BY_WRITER: { readonly figure: SafetyFigure }
   readonly ARRIVAL_INCOMPLETE: OfGate & { readonly before: 'findings' | 'wheel-removal' }
@@ -90,7 +91,7 @@ export type RefusalValues = {
     readonly wheel: WheelPosition | null
     readonly finding: FindingCode
   }
-  readonly WHEEL_NOT_TORQUED: OfWheel & { readonly why: 'off' | 'not-torqued' }
+  readonly WHEEL_NOT_TORQUED: OfWheel & { readonly why: 'off' | 'lowering' | 'not-torqued' }
   readonly WHEEL_NOT_SECURED: OfWheel
   readonly WORK_HELD_BY_FINDING: {
     readonly gate: WorkGate

@@ -34,6 +34,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'wheel.mounted': 'a wheel is on, every fastener started by hand',
   'sensor.programmed': 'a sensor got its ID and was read back',
   'sensor.fitted': 'a sensor sits in the wheel, with its torque',
+  'sealant.purged': 'a sealant’s gas was let out outdoors, four times; a second person knew',
   'sensor.broken': 'a working sensor was broken in our hands',
   'leak.checked': 'tight, or where it leaks',
   'pressure.set': 'target, how it was computed, and the pressure as left',

@@ -2,6 +2,7 @@ import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
+import { liftedAgain, lowers, movesLift } from './lift.ts'
 
 /** Reopens the steps of one wheel that these kinds closed, because later work replaced them. */
 export const reopen = (
@@ -24,20 +25,50 @@ export const closedByAny =
 
 /**
  * After a new plan, a closed step is open again if the plan now puts open work before it: a vehicle that gets one more
- * sensor needs another relearn. A wheel that is off does not have to come off twice.
+ * sensor needs another relearn. A wheel that is off does not have to come off twice. A step that only prepares for the
+ * one after it comes too late once that is closed: work that is done is not done again because the vehicle is lifted
+ * again, or because an earlier plan did not have the step.
  */
 export const reopenOvertaken = (state: OrderState): OrderState => {
-  const done = new Set(Object.keys(state.setAside))
+  const steps = state.plan?.plan.steps ?? []
+  const done = new Set([
+    ...Object.keys(state.setAside),
+    ...steps.filter(onlyPrepares).map(({ stepKey }) => stepKey),
+  ])
   const stale = new Set<string>()
-  for (const step of state.plan?.plan.steps ?? []) {
+  for (const step of steps) {
     if (!state.closed[step.stepKey]) continue
     const isOffAlready =
       step.closedBy === 'wheel.removed' && step.wheel !== null && wheelStatus(state, step.wheel) === 'off'
-    if (isOffAlready || step.waitsFor.every((key) => done.has(key))) done.add(step.stepKey)
+    if (isOffAlready || onlyPrepares(step) || step.waitsFor.every((key) => done.has(key)))
+      done.add(step.stepKey)
     else stale.add(step.stepKey)
   }
-  return stale.size === 0 ? state : { ...state, closed: without(state.closed, stale) }
+  return reopenLift(stale.size === 0 ? state : { ...state, closed: without(state.closed, stale) })
 }
+
+const onlyPrepares = (step: Step): boolean => movesLift(step) || preparing.has(step.code)
+
+const preparing: ReadonlySet<Step['code']> = new Set([
+  'purge-sealant',
+  'purge-in-restraint',
+  'inflate-tire',
+  'inflate-in-restraint',
+])
+
+const reopenLift = (state: OrderState): OrderState => {
+  const keys = new Set(liftedAgain(state))
+  return keys.size === 0 ? state : { ...state, closed: without(state.closed, keys) }
+}
+
+/** A wheel that comes off has to be lowered onto again, whatever was lowered before. */
+export const reopenLowering = (state: OrderState): OrderState => ({
+  ...state,
+  closed: without(
+    state.closed,
+    new Set((state.plan?.plan.steps ?? []).filter(lowers).map(({ stepKey }) => stepKey)),
+  ),
+})
 
 const without = <T>(
   record: Readonly<Record<string, T>>,

@@ -1,9 +1,11 @@
 import type { PlanInForce, Step } from '@bayledger/reckoning/step'
-import { wheelStatus } from '../questions/gates.ts'
+import { insecureWheels, wheelStatus } from '../questions/gates.ts'
 import type { OrderState } from '../state.ts'
+import { lowers } from './lift.ts'
 
 /**
- * A new plan, with the steps that put a wheel back added for each wheel of the earlier plan that is not secured yet.
+ * A new plan, with the steps that put a wheel back, and lower the vehicle onto it, added for each wheel of the earlier
+ * plan that is not secured yet.
  * Whatever the customer has answered since, a wheel that came off must go on, be torqued and be checked. It may go to
  * another place than planned, because the customer may no longer want a rotation.
  */
@@ -12,9 +14,10 @@ export const withWheelsSecured = (before: OrderState, plan: PlanInForce): PlanIn
   const kept = (before.plan?.plan.steps ?? []).filter(
     (step) =>
       !planned.has(step.stepKey) &&
-      step.wheel !== null &&
-      securing.has(step.closedBy) &&
-      ['off', 'untorqued', 'unchecked'].includes(wheelStatus(before, step.wheel)),
+      ((lowers(step) && before.closed[step.stepKey] === undefined && insecureWheels(before).length > 0) ||
+        (step.wheel !== null &&
+          securing.has(step.closedBy) &&
+          ['off', 'untorqued', 'unchecked'].includes(wheelStatus(before, step.wheel)))),
   )
   if (kept.length === 0) return plan
   const keys = new Set(kept.map(({ stepKey }) => stepKey))

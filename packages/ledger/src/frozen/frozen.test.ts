@@ -5,14 +5,15 @@ import { parseDraft } from '../draft.ts'
 import type { Entry } from '../entry.ts'
 import { fold } from '../fold.ts'
 import { verifyChain } from '../hash-chain.ts'
-import { handBackGate, openSteps, proofOf, wheelStatus } from '../questions/gates.ts'
+import { handBackGate, openSteps, proofOf, readySteps, wheelStatus } from '../questions/gates.ts'
 import { nextMoves } from '../questions/moves.ts'
 import { openTroubles } from '../questions/troubles.ts'
 import { kindNames } from '../registry.ts'
 import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-1.ts'
 
 /**
- * Ledgers as they were written by the first version of every kind, and by the versions of late 2026. They are never
+ * Ledgers as they were written by the first version of every kind, by the versions of late 2026, and by kinds added
+ * after those. They are never
  * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
@@ -120,6 +121,15 @@ describe('the frozen ledgers', () => {
     expect(nextMoves(state, '2026-01-13T00:00:00.000Z').map(({ code }) => code)).toEqual(['finished'])
     expect(fold(frozen('stop', 2)).refusals).not.toEqual({})
     expect(Object.keys(fold(frozen('set-aside', 2)).setAside)).toHaveLength(1)
+  })
+
+  it('fold to the plan by lift, at the look inside a tire that was purged of a sealant’s gas', () => {
+    const state = fold(frozen('sealant', 3))
+    expect(readySteps(state).map(({ stepKey }) => stepKey)).toEqual(['RR.tire.inside'])
+    expect(state.closed['RR.tire.purge']).toMatchObject({ kind: 'sealant.purged' })
+    expect(state.plan?.plan.steps.map(({ height }) => height).join(' ')).toMatch(
+      /^(floor )*(lifted )*(touching )*(floor ?)*$/,
+    )
   })
 
   it('fold to the orders that ended in words', () => {

@@ -73,8 +73,16 @@ const cured = (state: OrderState, code: string): boolean => {
   const steps = (state.plan?.plan.steps ?? []).filter((step) =>
     curing.some((bundle) => bundle.bundleKey === step.bundleKey),
   )
-  const beforeTheRoad = steps.filter(
-    (step) => step.closedBy !== 'drive.done' && step.closedBy !== 'relearn.done',
-  )
+  const onTheRoad = afterTheRoad(state)
+  const beforeTheRoad = steps.filter(({ stepKey }) => !onTheRoad.has(stepKey))
   return beforeTheRoad.length > 0 && beforeTheRoad.every((step) => state.closed[step.stepKey])
+}
+
+/** The steps that are done on the road or after it: they cannot open it. */
+const afterTheRoad = ({ plan }: OrderState): ReadonlySet<string> => {
+  const after = new Set<string>()
+  for (const { stepKey, closedBy, waitsFor } of plan?.plan.steps ?? [])
+    if (closedBy === 'drive.done' || closedBy === 'relearn.done' || waitsFor.some((key) => after.has(key)))
+      after.add(stepKey)
+  return after
 }

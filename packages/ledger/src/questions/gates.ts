@@ -9,6 +9,7 @@ import { estimateIsMissing } from './estimate-is-missing.ts'
 import { isRefusedFinding, openStops } from './finding-holds.ts'
 import { type GateReason, reason } from './gate-reason.ts'
 import { namedBundle } from './named.ts'
+import { isPassed, isSetAside } from './passed-steps.ts'
 import { leavesBy, type OpenTrouble, parkedBy, troublesOnTheRoad } from './troubles.ts'
 
 export { authorizedBundles } from './answers.ts'
@@ -156,15 +157,11 @@ export const handBackGate = (state: OrderState): GateReason[] => {
 
 /** Steps of the plan that are neither closed nor set aside, in the plan's order. */
 export const openSteps = (state: OrderState) =>
-  (state.plan?.plan.steps ?? []).filter(
-    (step) => !state.closed[step.stepKey] && !state.setAside[step.stepKey],
-  )
+  (state.plan?.plan.steps ?? []).filter((step) => !state.closed[step.stepKey] && !isSetAside(state, step))
 
 /** Open steps whose earlier steps are all done: what the bay may do next. */
 export const readySteps = (state: OrderState) =>
-  openSteps(state).filter((step) =>
-    step.waitsFor.every((key) => state.closed[key] !== undefined || state.setAside[key] !== undefined),
-  )
+  openSteps(state).filter((step) => step.waitsFor.every((key) => isPassed(state, key)))
 
 /** Why the report may not be sealed; empty when it may. */
 export const sealGate = (state: OrderState): GateReason[] => [

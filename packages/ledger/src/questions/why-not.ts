@@ -1,9 +1,11 @@
 import { namedStep, type Step } from '@bayledger/reckoning/step'
+import { roadPositions } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../admit/refusal.ts'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
+import { isPassed, keptClosedBy } from './passed-steps.ts'
 import { parkedBy } from './troubles.ts'
 
 /**
@@ -30,7 +32,10 @@ export const alreadyClosed = (state: OrderState, step: Step): Refusal | null =>
 
 /** The first step that must be closed or set aside before this one. */
 const forerunnerOpen = (state: OrderState, step: Step): Refusal | null => {
-  const waiting = step.waitsFor.find((key) => !state.closed[key] && !state.setAside[key])
+  const keptClosed = keptClosedBy(state, step)
+  if (keptClosed && keptClosed !== step)
+    return refuse('STEP_OUT_OF_ORDER', { why: 'forerunner', first: namedStep(keptClosed) })
+  const waiting = step.waitsFor.find((key) => !isPassed(state, key))
   if (waiting === undefined) return null
   const first = state.plan?.plan.steps.find(({ stepKey }) => stepKey === waiting)
   return refuse('STEP_OUT_OF_ORDER', { why: 'forerunner', first: first ? namedStep(first) : null })
@@ -83,10 +88,33 @@ const heldByWork = (state: OrderState, step: Step): Refusal | null => {
       return roadShut(state) ?? noConsentToDrive(state)
     case 'step.closed':
       if (step.code === 'repair-fastener') return stillOn(state, step)
-      return step.opensTire ? held(state, 'bead-break', step) : null
+      return heldByCode(state, step)
     default:
       return null
   }
+}
+
+/** A tire that may be damaged inside gets no air, whatever for, until somebody has looked and it is sound. */
+const heldByCode = (state: OrderState, step: Step): Refusal | null => {
+  if (step.opensTire) return held(state, 'bead-break', step)
+  if (bringsAir.has(step.code)) return held(state, 'inflation', step)
+  if (step.code === 'lift-vehicle') return arrivalIncomplete(state)
+  return step.code === 'lower-to-touching' || step.code === 'lower-fully' ? aWheelOff(state) : null
+}
+
+const bringsAir: ReadonlySet<Step['code']> = new Set([
+  'find-leak',
+  'find-leak-after-look',
+  'seat-tire',
+  'seat-in-restraint',
+  'inflate-tire',
+  'inflate-in-restraint',
+])
+
+/** A vehicle is not lowered while a hub has no wheel, or one whose fasteners were not started by hand. */
+const aWheelOff = (state: OrderState): Refusal | null => {
+  const off = roadPositions.find((wheel) => wheelStatus(state, wheel) === 'off')
+  return off === undefined ? null : refuse('WHEEL_NOT_TORQUED', { why: 'lowering', wheel: off })
 }
 
 const arrivalIncomplete = (state: OrderState): Refusal | null => {

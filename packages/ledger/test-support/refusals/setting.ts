@@ -1,5 +1,6 @@
 import type { PricedEstimate, Work } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { noDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { PlannedStep } from '@bayledger/reckoning/step'
@@ -153,6 +154,7 @@ export const replanned = (works: readonly Work[], sheet: SpecificationSheet = ta
     sheet,
     works.map((work) => ({ work, bundleKey })),
     2,
+    noDangers,
   )
   pen.write('plan.issued', { plan, decisionId: null }, { by: 'system' })
   return pen

@@ -1,5 +1,7 @@
+import type { Appended } from '../../src/append.ts'
 import { digestOf } from '../../src/digests.ts'
 import { answersOf, decisionOf, findingsOf, oneSensorJob, workUntil } from '../one-sensor-job.ts'
+import type { OrderPen } from '../order-pen.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { advisor, technician } from '../shop.ts'
 import { tarn } from '../tarn.ts'
@@ -25,6 +27,7 @@ export const stepsRefusals: Refusals<
   | 'STEP_ON_OTHER_WHEEL'
   | 'STEP_VALUE_MISSING'
   | 'SHEET_NOT_ON_FILE'
+  | 'STEP_NOT_SET_ASIDE'
   | 'FIGURE_UNVERIFIED'
   | 'FIGURE_CONFIRMED_BY_WRITER'
   | 'ARRIVAL_INCOMPLETE'
@@ -142,6 +145,18 @@ export const stepsRefusals: Refusals<
       },
     ],
   ],
+  STEP_NOT_SET_ASIDE: [
+    [
+      'the look inside a tire that was opened, as not needed',
+      () => setAside(before('RR.tire.inside'), 'RR.tire.inside'),
+      { step: { stepKey: 'RR.tire.inside' } },
+    ],
+    [
+      'the look inside while the tire is still to be opened',
+      () => setAside(before('RR.tire.open'), 'RR.tire.inside'),
+      { step: { stepKey: 'RR.tire.inside' } },
+    ],
+  ],
   FIGURE_UNVERIFIED: [
     [
       'a torque round at a figure that nobody confirmed',
@@ -187,3 +202,6 @@ export const stepsRefusals: Refusals<
     ],
   ],
 }
+
+const setAside = (pen: OrderPen, stepKey: string): Appended =>
+  pen.attempt('step.set_aside', { stepKey, reason: wordsOf('why') }, bay)

@@ -47,12 +47,13 @@ export const wheelsRefusals: Refusals<
       'a wheel put on that never came off',
       () => {
         const pen = before('RR.wheel.off')
-        pen.write('step.set_aside', { stepKey: 'RR.wheel.off', reason: wordsOf('why') }, bay)
-        workUntil(pen, (key) => key === 'RR.tire.inside')
-        pen.write('step.set_aside', { stepKey: 'RR.tire.inside', reason: wordsOf('why') }, bay)
-        workUntil(pen, (key) => key === 'RR.sensor.fit')
-        pen.write('step.set_aside', { stepKey: 'RR.sensor.fit', reason: wordsOf('why') }, bay)
-        workUntil(pen, (key) => key === 'RR.wheel.on')
+        for (const { stepKey, wheel, height, closedBy } of stepsOf(pen))
+          if (
+            wheel === 'RR' &&
+            height === 'lifted' &&
+            !['wheel.mounted', 'tire.inspected'].includes(closedBy)
+          )
+            pen.write('step.set_aside', { stepKey, reason: wordsOf('why') }, bay)
         return closeStep(pen, 'RR.wheel.on')
       },
       { wheel: 'RR' },
@@ -127,10 +128,20 @@ export const wheelsRefusals: Refusals<
       'a round on a wheel that is off',
       () => {
         const pen = before('RR.wheel.on')
-        pen.write('step.set_aside', { stepKey: 'RR.wheel.on', reason: wordsOf('why') }, bay)
+        for (const stepKey of ['RR.wheel.on', 'vehicle.lift.touching'])
+          pen.write('step.set_aside', { stepKey, reason: wordsOf('why') }, bay)
         return closeStep(pen, 'RR.studs.torque-half')
       },
       { why: 'off', wheel: 'RR' },
+    ],
+    [
+      'a vehicle lowered while a wheel is off',
+      () => {
+        const pen = before('RR.wheel.on')
+        pen.write('step.set_aside', { stepKey: 'RR.wheel.on', reason: wordsOf('why') }, bay)
+        return closeStep(pen, 'vehicle.lift.touching')
+      },
+      { why: 'lowering', wheel: 'RR' },
     ],
   ],
   WHEEL_NOT_SECURED: [
@@ -308,7 +319,8 @@ export const wheelsRefusals: Refusals<
           { stepKey: 'RR.studs.second-check', reason: wordsOf('nobody there') },
           bay,
         )
-        workUntil(pen, (key) => key === 'vehicle.relearn.done')
+        workUntil(pen, (key) => key === 'vehicle.proof.drive')
+        pen.write('step.set_aside', { stepKey: 'vehicle.proof.drive', reason: wordsOf('why') }, bay)
         return closeStep(pen, 'vehicle.relearn.done')
       },
       { reason: { code: 'wheel-unchecked', wheel: 'RR', values: {} } },

@@ -4,7 +4,7 @@
  * caution it carries, in which version; the words are the wording room's.
  */
 export const issuedWorkCautions = {
-  'CW-01': [1],
+  'CW-01': [1, 2],
   'CW-02': [1],
   'CW-03': [1, 2],
   'CW-04': [1],
@@ -13,6 +13,11 @@ export const issuedWorkCautions = {
   'CW-07': [1],
   'CW-08': [1],
   'CW-09': [1],
+  'CW-10': [1],
+  'CW-11': [1],
+  'CW-12': [1],
+  'CW-13': [1],
+  'CW-14': [1],
 } as const
 
 export type WorkCautionNumber = keyof typeof issuedWorkCautions
@@ -23,7 +28,7 @@ export type WorkCaution = { readonly number: WorkCautionNumber; readonly version
 
 /** The cautions that plans carry now, by what they are about. */
 export const workCautions = {
-  lift: { number: 'CW-01', version: 1 },
+  lift: { number: 'CW-01', version: 2 },
   open: { number: 'CW-02', version: 1 },
   seat: { number: 'CW-03', version: 2 },
   torque: { number: 'CW-04', version: 1 },
@@ -32,6 +37,11 @@ export const workCautions = {
   road: { number: 'CW-07', version: 1 },
   torqueAgain: { number: 'CW-08', version: 1 },
   repair: { number: 'CW-09', version: 1 },
+  lower: { number: 'CW-10', version: 1 },
+  purge: { number: 'CW-11', version: 1 },
+  runLow: { number: 'CW-12', version: 1 },
+  restraint: { number: 'CW-13', version: 1 },
+  inflate: { number: 'CW-14', version: 1 },
 } as const satisfies Record<string, WorkCaution>
 
 export type WorkCautionName = keyof typeof workCautions

@@ -54,7 +54,7 @@ export const fitSensor = (
         figure: stemFigure(sheet, valve),
         needs: ['value', 'photo'],
         waitsFor: [`${wheel}.sensor.program`, `${wheel}.tire.inside`],
-        caution: 'stem',
+        cautions: ['stem'],
       },
     ],
   }
@@ -76,7 +76,7 @@ export const serviceStem = (sheet: SpecificationSheet, wheel: WheelPosition, val
   figure: stemFigure(sheet, valve),
   needs: ['value', 'photo'],
   waitsFor: [`${wheel}.tire.inside`],
-  caution: 'stem',
+  cautions: ['stem'],
 })
 
 /**

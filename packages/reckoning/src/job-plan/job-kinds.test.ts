@@ -1,63 +1,21 @@
 import { describe, expect, it } from 'vitest'
 import { doesOf, howOf } from '../../test-support/in-words.ts'
+import {
+  atTheEnd,
+  closed,
+  find,
+  hub,
+  indirect,
+  keys,
+  keysAt,
+  lift,
+  onTheRoad,
+  standing,
+  steps,
+} from '../../test-support/planned.ts'
 import { utilitySheet as sheet } from '../../test-support/utility-sheet.ts'
 import type { Work } from '../estimate.ts'
-import type { SpecificationSheet } from '../sheet.ts'
-import { JobPlan, type Step } from '../step.ts'
 import { type RoadPosition, roadPositions } from '../wheels.ts'
-import { planJob } from './plan-job.ts'
-
-const indirect: SpecificationSheet = {
-  ...sheet,
-  system: 'indirect',
-  sensor: null,
-  relearn: {
-    method: 'reset',
-    entry: 'Hold the button.',
-    confirmation: 'The light flashes three times.',
-    exit: 'Key off.',
-    timeLimitMinutes: null,
-    parkMinutes: null,
-    driveMinutes: 30,
-    driveSpeedMph: null,
-    knownTrap: null,
-  },
-  sources: { ...sheet.sources, frequency: null },
-}
-const fiveAlike: SpecificationSheet = {
-  ...sheet,
-  spare: 'full-size',
-  tire: { ...sheet.tire, spare: sheet.tire.front },
-}
-
-const steps = (works: readonly Work[], on: SpecificationSheet = sheet): readonly Step[] =>
-  JobPlan.parse(
-    planJob(
-      on,
-      works.map((work) => ({ work, bundleKey: work.kind })),
-      1,
-    ),
-  ).steps
-const keys = (works: readonly Work[], on?: SpecificationSheet) =>
-  steps(works, on).map(({ stepKey }) => stepKey)
-const keysAt = (place: string, works: readonly Work[], on?: SpecificationSheet) =>
-  keys(works, on).flatMap((key) => (key.startsWith(`${place}.`) ? [key.slice(3)] : []))
-const find = (key: string, works: readonly Work[], on?: SpecificationSheet): Step => {
-  const step = steps(works, on).find(({ stepKey }) => stepKey === key)
-  if (!step) throw new Error(`no step ${key}`)
-  return step
-}
-
-const hub = ['wheel.on', 'studs.torque-half', 'studs.torque-full', 'studs.torque-again', 'studs.second-check']
-const atTheEnd = ['pressure.set', 'closing.read']
-const closed = ['tire.seat', 'tire.core', 'tire.leak', 'tire.balance']
-const vehicleEnd = [
-  'vehicle.relearn.done',
-  'vehicle.closing.module',
-  'vehicle.proof.drive',
-  'vehicle.closing.light',
-  'vehicle.last.look',
-]
 
 describe('one new sensor', () => {
   const works: readonly Work[] = [
@@ -85,7 +43,48 @@ describe('one new sensor', () => {
   it('is read before the tire goes on, and its core is torqued before the leak check', () => {
     expect(find('RR.tire.seat', works).waitsFor).toEqual(['RR.sensor.read-in-rim'])
     expect(find('RR.sensor.read-in-rim', works).waitsFor).toEqual(['RR.sensor.fit'])
-    expect(find('RR.tire.leak', works).waitsFor).toEqual(['RR.tire.core'])
+    expect(find('RR.tire.inflate', works).waitsFor).toEqual(['RR.tire.core'])
+  })
+
+  it('is brought to the label’s pressure before it is checked for leaks and balanced', () => {
+    expect(find('RR.tire.inflate', works)).toMatchObject({
+      figure: { kind: 'placard', psi: sheet.placard.rear.psi },
+      needs: ['value'],
+    })
+    expect(find('RR.tire.leak', works).waitsFor).toEqual(['RR.tire.inflate'])
+    expect(find('RR.tire.balance', works)).toMatchObject({ needs: ['value'], waitsFor: ['RR.tire.leak'] })
+  })
+
+  it('is learned on the proof drive where the vehicle learns by driving, else standing before it', () => {
+    expect(find('vehicle.proof.drive', works)).toMatchObject({
+      code: 'learning-drive',
+      figure: { kind: 'minutes', minutes: 20, of: 'proof-drive' },
+    })
+    expect(howOf(find('vehicle.proof.drive', works))).toMatch(/Park 20 minutes.*The same drive proves/s)
+    expect(find('vehicle.relearn.done', works)).toMatchObject({
+      code: 'confirm-learned',
+      waitsFor: ['vehicle.proof.drive'],
+    })
+    const longer = { ...sheet, relearn: sheet.relearn && { ...sheet.relearn, driveMinutes: 30 } }
+    expect(find('vehicle.proof.drive', works, longer).figure).toMatchObject({ minutes: 30 })
+    expect(find('vehicle.proof.drive', works, standing).code).toBe('proof-drive')
+    expect(find('vehicle.relearn.done', works, standing)).toMatchObject({ code: 'relearn' })
+    expect(find('vehicle.proof.drive', works, standing).waitsFor).toContain('vehicle.relearn.done')
+  })
+
+  it('is followed by the last look before anything moves', () => {
+    for (const on of [sheet, standing]) {
+      expect(find('vehicle.proof.drive', works, on).waitsFor).toEqual(
+        expect.arrayContaining([on === sheet ? 'vehicle.last.look' : 'vehicle.relearn.done']),
+      )
+      expect(find('vehicle.last.look', works, on).waitsFor).toContain('SP.pressure.set')
+    }
+    expect(find('vehicle.relearn.done', works, standing).waitsFor).toContain('vehicle.last.look')
+  })
+
+  it('shows the sheet’s stem only as the one that was agreed', () => {
+    const rubber: readonly Work[] = [{ kind: 'fit-sensor', wheel: 'RR', valve: 'snap-in', identity: 'new' }]
+    expect(howOf(find('RR.sensor.match', rubber))).toContain('Stem: the one that was agreed, snap-in.')
   })
 
   it('with a clamp-in stem shows the nut’s torque and requires a photo', () => {
@@ -128,8 +127,32 @@ describe('a set of four', () => {
       valve: 'clamp-in',
       identity: 'new',
     }))
-    for (const wheel of roadPositions) expect(keysAt(wheel, works)).toHaveLength(18)
-    expect(keys(works).filter((key) => key.startsWith('vehicle.'))).toEqual(vehicleEnd)
+    for (const wheel of roadPositions) expect(keysAt(wheel, works)).toHaveLength(19)
+    expect(keys(works).filter((key) => key.startsWith('vehicle.'))).toEqual([
+      ...lift,
+      'vehicle.last.look',
+      ...onTheRoad,
+    ])
+    expect(keys(works)).toHaveLength(85)
+  })
+
+  it('takes four off, opens four, puts four on, lowers once and goes round four', () => {
+    const works: readonly Work[] = roadPositions.map((wheel) => ({
+      kind: 'service-stem',
+      wheel,
+      valve: 'clamp-in',
+    }))
+    const codes = steps(works).map(({ code }) => code)
+    expect(codes.slice(0, 5)).toEqual(['lift-vehicle', ...roadPositions.map(() => 'take-wheel-off')])
+    const lowered = codes.indexOf('lower-to-touching')
+    expect(codes.slice(lowered - 4, lowered)).toEqual(roadPositions.map(() => 'put-wheel-on'))
+    expect(codes.slice(lowered + 1, lowered + 17)).toEqual([
+      ...roadPositions.flatMap(() => ['torque-studs', 'torque-studs', 'torque-studs']),
+      ...roadPositions.map(() => 'check-torque'),
+    ])
+    expect(codes[lowered + 17]).toBe('lower-fully')
+    expect(find('vehicle.lift.up', works)).toMatchObject({ values: { liftNotes: sheet.liftNotes } })
+    expect(howOf(find('vehicle.lift.up', works))).toContain(sheet.liftNotes)
   })
 })
 
@@ -171,6 +194,17 @@ describe('a plain stem', () => {
     expect(howOf(find('LR.stem.renew', works))).toContain('silent when read twice')
     expect(keysAt('LR', works)).not.toContain('sensor.read-in-rim')
   })
+
+  it('leaves no sensor to be read at the end, unless a sensor goes in as well', () => {
+    const works: readonly Work[] = [{ kind: 'service-stem', wheel: 'LR', valve: 'plain' }]
+    expect(keysAt('LR', works)).not.toContain('closing.read')
+    expect(keysAt('RR', works)).toContain('closing.read')
+    const both: readonly Work[] = [
+      ...works,
+      { kind: 'fit-sensor', wheel: 'LR', valve: 'snap-in', identity: 'new' },
+    ]
+    expect(keysAt('LR', both)).toContain('closing.read')
+  })
 })
 
 describe('new tires with the sensors kept', () => {
@@ -198,129 +232,16 @@ describe('new tires with the sensors kept', () => {
     )
   })
 
+  it('whose stem parts were not authorized get their old valve core back', () => {
+    expect(doesOf(find('RF.tire.core', works))).toBe('Torque the new valve core')
+    const alone: readonly Work[] = [{ kind: 'fit-tire', wheel: 'RF' }]
+    expect(doesOf(find('RF.tire.core', alone))).toBe('Put the valve core back, torque it')
+    expect(find('RF.tire.core', alone).figure).toEqual(find('RF.tire.core', works).figure)
+  })
+
   it('need no relearn where each sensor stays, and a reset where there is none', () => {
     expect(keys(works)).not.toContain('vehicle.relearn.done')
     expect(keys([{ kind: 'fit-tire', wheel: 'LF' }], indirect)).toContain('vehicle.relearn.done')
-  })
-})
-
-describe('the other season’s wheels', () => {
-  const works: readonly Work[] = [{ kind: 'swap-wheels' }]
-
-  it('are all read before the first wheel comes off, and the vehicle learns them', () => {
-    expect(keys(works).slice(0, 4)).toEqual([
-      'LF.other.read',
-      'RF.other.read',
-      'RR.other.read',
-      'LR.other.read',
-    ])
-    for (const wheel of roadPositions) {
-      expect(find(`${wheel}.wheel.off`, works).waitsFor).toEqual(keys(works).slice(0, 4))
-      expect(howOf(find(`${wheel}.wheel.on`, works))).toContain("The other set's wheel")
-      expect(keysAt(wheel, works)).toEqual(['other.read', 'wheel.off', ...hub, ...atTheEnd])
-    }
-    expect(keys(works)).toContain('vehicle.relearn.done')
-  })
-
-  it('do not go on without sensors where the vehicle listens for them', () => {
-    expect(howOf(find('LF.other.read', works))).toContain('No sensor, or silent twice: stop')
-    expect(find('LF.other.read', works).figure).toMatchObject({ megahertz: 315 })
-    expect(howOf(find('LF.other.read', works, indirect))).not.toContain('sensor')
-    expect(find('LF.other.read', works, indirect).figure).toBeNull()
-  })
-
-  it('are not rotated in the same order', () => {
-    const both: readonly Work[] = [...works, { kind: 'rotate', pattern: 'front-to-back' }]
-    expect(howOf(find('vehicle.rotation.tires', both))).toContain('The other set goes on')
-    expect(steps(both).some(({ comesFrom }) => comesFrom)).toBe(false)
-  })
-})
-
-describe('a rotation', () => {
-  const works: readonly Work[] = [{ kind: 'rotate', pattern: 'rearward-cross' }]
-  const five: readonly Work[] = [{ kind: 'rotate', pattern: 'five-rearward-cross' }]
-
-  it('checks the tires, takes all wheels off, then puts each where its pattern says', () => {
-    expect(keys(works)).toEqual([
-      'vehicle.rotation.tires',
-      ...roadPositions.map((wheel) => `${wheel}.wheel.off`),
-      ...roadPositions.map((wheel) => `${wheel}.wheel.on`),
-      ...roadPositions.flatMap((wheel) => hub.slice(1, 4).map((key) => `${wheel}.${key}`)),
-      ...roadPositions.map((wheel) => `${wheel}.studs.second-check`),
-      ...[...roadPositions, 'SP'].map((wheel) => `${wheel}.pressure.set`),
-      'vehicle.relearn.done',
-      ...roadPositions.map((wheel) => `${wheel}.closing.read`),
-      ...vehicleEnd.slice(1),
-    ])
-    const on = find('LF.wheel.on', works)
-    expect(on.comesFrom).toBe('LR')
-    expect(on.waitsFor).toEqual(['LF.wheel.off', 'LR.wheel.off'])
-    expect(howOf(on)).toContain('The wheel marked LR, from the left rear, goes on here.')
-    for (const wheel of roadPositions)
-      expect(find(`${wheel}.wheel.off`, works).waitsFor).toEqual(['vehicle.rotation.tires'])
-  })
-
-  it('says which ID the vehicle must then hold where', () => {
-    expect(howOf(find('vehicle.closing.module', works))).toContain(
-      'After this rotation: LF the ID that was read at LR, RF the ID that was read at RR',
-    )
-    expect(howOf(find('vehicle.closing.module', [{ kind: 'relearn' }]))).not.toContain('rotation')
-  })
-
-  it('of a wheel whose tire is opened waits for that tire at the wheel’s new place', () => {
-    const withTire: readonly Work[] = [...works, { kind: 'fit-tire', wheel: 'LR' }]
-    expect(find('LF.wheel.on', withTire).waitsFor).toEqual(['LF.wheel.off', 'LR.tire.balance'])
-    expect(find('LR.wheel.on', withTire).waitsFor).toEqual(['LR.wheel.off', 'RF.wheel.off'])
-  })
-
-  it('of five takes the spare out and stows another, which is set there', () => {
-    expect(keysAt('SP', five, fiveAlike)).toEqual(['wheel.out', 'wheel.stow', 'pressure.set'])
-    expect(find('RR.wheel.on', five, fiveAlike).waitsFor).toEqual(['RR.wheel.off', 'SP.wheel.out'])
-    expect(howOf(find('RR.wheel.on', five, fiveAlike))).toContain('marked SP, the spare,')
-    expect(find('SP.wheel.stow', five, fiveAlike)).toMatchObject({
-      comesFrom: 'LF',
-      waitsFor: ['SP.wheel.out', 'LF.wheel.off'],
-    })
-    expect(find('SP.pressure.set', five, fiveAlike).waitsFor).toEqual(['SP.wheel.stow'])
-    const opened: readonly Work[] = [...five, { kind: 'fit-tire', wheel: 'SP' }]
-    expect(find('SP.tire.open', opened, fiveAlike).waitsFor).toEqual(['SP.wheel.out'])
-    expect(find('RR.wheel.on', opened, fiveAlike).waitsFor).toEqual(['RR.wheel.off', 'SP.tire.balance'])
-    expect(find('SP.pressure.set', opened, fiveAlike).waitsFor).toEqual(['SP.wheel.stow'])
-  })
-
-  it('that the sheet refuses moves nothing and says why', () => {
-    const refused = (on: SpecificationSheet, pattern: 'front-to-back' | 'five-forward-cross') => {
-      const works: readonly Work[] = [{ kind: 'rotate', pattern }]
-      expect(steps(works, on).some(({ closedBy }) => closedBy === 'wheel.removed')).toBe(false)
-      return howOf(find('vehicle.rotation.tires', works, on))
-    }
-    expect(refused({ ...sheet, staggered: true }, 'front-to-back')).toContain('no wheel leaves its axle')
-    const wide = { ...sheet, tire: { ...sheet.tire, rear: { ...sheet.tire.rear, size: '275/35R18' } } }
-    expect(refused(wide, 'front-to-back')).toContain('no wheel leaves its axle')
-    expect(refused(sheet, 'five-forward-cross')).toContain('temporary')
-    expect(refused({ ...sheet, spare: 'none' }, 'five-forward-cross')).toContain('has no spare')
-    expect(refused({ ...fiveAlike, tire: sheet.tire }, 'five-forward-cross')).toContain('not of the size')
-    expect(keysAt('LF', [{ kind: 'rotate', pattern: 'side-to-side' }], wide)).toContain('wheel.off')
-  })
-
-  it('by two patterns at once is none', () => {
-    const two: readonly Work[] = [...works, { kind: 'rotate', pattern: 'cross' }]
-    expect(howOf(find('vehicle.rotation.tires', two))).toContain('Two patterns are authorized.')
-    expect(keys(two)).not.toContain('LF.wheel.off')
-  })
-
-  it('is followed by a reset without sensors, and by nothing to learn without a system', () => {
-    expect(doesOf(find('vehicle.relearn.done', works, indirect))).toBe('Tell the vehicle its tires are right')
-    expect(keys(works, { ...sheet, system: 'none', sensor: null })).not.toContain('vehicle.relearn.done')
-  })
-})
-
-describe('the spare alone', () => {
-  it('is opened where it lies and torqued nowhere', () => {
-    const works: readonly Work[] = [{ kind: 'service-stem', wheel: 'SP', valve: 'plain' }]
-    expect(keysAt('SP', works)).toEqual(['tire.open', 'tire.inside', 'stem.renew', ...closed, 'pressure.set'])
-    expect(find('SP.tire.open', works).waitsFor).toEqual([])
-    expect(find('SP.pressure.set', works).waitsFor).toEqual(['SP.tire.balance'])
   })
 })
 
@@ -348,7 +269,7 @@ describe('the torque looked at after some miles', () => {
     const works: readonly Work[] = [again('RF'), { kind: 'fit-tire', wheel: 'RF' }, again('LF')]
     expect(keys(works).filter((key) => key === 'RF.studs.torque-again')).toHaveLength(1)
     expect(find('RF.studs.torque-again', works).waitsFor).toEqual(['RF.studs.torque-full'])
-    expect(find('LF.pressure.set', works).waitsFor).toEqual(['LF.studs.torque-again'])
+    expect(find('LF.pressure.set', works).waitsFor).toEqual(['LF.studs.torque-again', 'vehicle.lift.down'])
   })
 })
 

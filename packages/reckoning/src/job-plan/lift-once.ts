@@ -1,9 +1,10 @@
-import type { PlannedStep } from '../step.ts'
+import type { PlannedStep, StepCode } from '../step.ts'
 
 /**
- * The steps of all wheels, ordered so that the vehicle goes up once and comes down once: what is done on the floor
- * first, then every wheel off, the work on the bench, every wheel on, and after one lowering the torque rounds and the
- * second person's check. Within each of these the steps keep their order, wheel by wheel.
+ * The steps, ordered so that the vehicle goes up once and comes down once: what is done on the floor first, then the
+ * lift, every wheel off, the work on the bench, every wheel on, and after one lowering the torque rounds and the second
+ * person's check; then what is done on the floor afterwards. Within each of these the steps keep their order, wheel by
+ * wheel.
  *
  * @limits The vehicle maker's lift points and instructions govern.
  * @source Common practice, no source.
@@ -11,12 +12,31 @@ import type { PlannedStep } from '../step.ts'
 export const liftOnce = (steps: readonly PlannedStep[]): PlannedStep[] =>
   steps.toSorted((one, other) => places.indexOf(placeOf(one)) - places.indexOf(placeOf(other)))
 
-const places = ['floor', 'off', 'bench', 'on', 'rounds', 'check', 'floor-after'] as const
+const places = [
+  'floor',
+  'lift',
+  'off',
+  'bench',
+  'on',
+  'touching',
+  'rounds',
+  'check',
+  'down',
+  'after',
+] as const
 type Place = (typeof places)[number]
 
-const placeOf = ({ code, height }: PlannedStep): Place => {
-  if (height === 'floor') return code === 'stow-spare' ? 'floor-after' : 'floor'
-  if (height === 'touching') return code === 'check-torque' ? 'check' : 'rounds'
-  if (code === 'take-wheel-off') return 'off'
-  return code === 'put-wheel-on' ? 'on' : 'bench'
+const placeOf = ({ code, height }: PlannedStep): Place =>
+  placesOfCodes[code] ?? (height === 'floor' ? 'floor' : 'bench')
+
+const placesOfCodes: Readonly<Partial<Record<StepCode, Place>>> = {
+  'lift-vehicle': 'lift',
+  'take-wheel-off': 'off',
+  'put-wheel-on': 'on',
+  'lower-to-touching': 'touching',
+  'torque-studs': 'rounds',
+  'check-torque': 'check',
+  'lower-fully': 'down',
+  'stow-spare': 'after',
+  'put-spare-back': 'after',
 }

@@ -67,7 +67,7 @@ export const checkTires = (pattern: RotationPattern, doubts: readonly RotationDo
 })
 
 /**
- * The spare leaves its place for a rotation of five.
+ * The spare leaves its place: for a rotation of five, or to be opened.
  *
  * @source Common practice, no source.
  */
@@ -81,17 +81,34 @@ export const takeSpareOut = (after: readonly string[]): StepDraft => ({
   waitsFor: after,
 })
 
+/** The step in which a wheel is stowed as the spare. */
+export const spareStowKey = 'SP.wheel.stow'
+
 /**
  * Another wheel becomes the spare.
  *
  * @source Common practice, no source.
  */
 export const stowSpare = (from: WheelPosition, after: readonly string[]): StepDraft => ({
-  stepKey: 'SP.wheel.stow',
+  stepKey: spareStowKey,
   code: 'stow-spare',
   values: {},
   wheel: 'SP',
   closedBy: 'step.closed',
   waitsFor: after,
   comesFrom: from,
+})
+
+/**
+ * The spare goes back to where it was.
+ *
+ * @source Common practice, no source.
+ */
+export const putSpareBack = (after: readonly string[]): StepDraft => ({
+  stepKey: spareStowKey,
+  code: 'put-spare-back',
+  values: {},
+  wheel: 'SP',
+  closedBy: 'step.closed',
+  waitsFor: after,
 })

@@ -5,12 +5,14 @@ import type { Work } from '../estimate.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { JobPlan, type PlannedStep } from '../step.ts'
 import { planJob } from './plan-job.ts'
+import { noDangers } from './tire-dangers.ts'
 
 const plan = (works: readonly Work[], on: SpecificationSheet = sheet) =>
   planJob(
     on,
     works.map((work) => ({ work, bundleKey: 'one' })),
     1,
+    noDangers,
   )
 const first = ([step]: readonly PlannedStep[]): PlannedStep => {
   if (!step) throw new Error('the plan has no step')
@@ -38,7 +40,7 @@ describe('a job plan', () => {
     expect(steps.map(({ stepKey }) => stepKey).slice(0, 3)).toEqual([
       'RR.sensor.match',
       'RR.sensor.program',
-      'RR.wheel.off',
+      'vehicle.lift.up',
     ])
   })
 
@@ -58,8 +60,9 @@ describe('a job plan', () => {
 
   it('puts the second check of every wheel that came off before any road movement', () => {
     const { steps } = plan(oneSensor)
-    for (const kind of ['drive.done', 'relearn.done'] as const)
-      expect(steps.find(({ closedBy }) => closedBy === kind)?.waitsFor).toContain('RR.studs.second-check')
+    expect(steps.find(({ closedBy }) => closedBy === 'drive.done')?.waitsFor).toContain(
+      'RR.studs.second-check',
+    )
   })
 
   it('for pressures only takes no wheel off and still proves the light', () => {
@@ -116,6 +119,15 @@ describe('a job plan', () => {
       kind: 'torque',
       torque: { value: 100, unit: 'lbf·ft' },
       source: { from: 'sheet', reference: 'manual p. 12' },
+    })
+  })
+
+  it('shows about half of it on the first round, with whose figure it is half of', () => {
+    const round = plan(oneSensor).steps.find(({ stepKey }) => stepKey === 'RR.studs.torque-half')
+    expect(round?.figure).toEqual({
+      kind: 'torque',
+      torque: { value: 50, unit: 'lbf·ft' },
+      source: { from: 'half-of-sheet', reference: 'manual p. 12' },
     })
   })
 

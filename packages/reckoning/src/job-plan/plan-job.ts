@@ -2,29 +2,30 @@ import type { Work } from '../estimate.ts'
 import { cameFrom, movedPlaces } from '../rotation/moves.ts'
 import { type SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
 import type { JobPlan, PlannedStep } from '../step.ts'
-import { inReadingOrder, type WheelPosition } from '../wheels.ts'
+import { inReadingOrder, readingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import { type AuthorizedWork, inOneOrder } from './authorized-work.ts'
 import { beforeFitting, type JobWheels, jobWheels, readyKey } from './job-wheels.ts'
+import { learnAndProve } from './learn-and-prove.ts'
 import { liftOnce } from './lift-once.ts'
-import { checkTires, readOtherWheel, stowSpare } from './other-wheels.ts'
+import { afterLift, liftSteps } from './lift-steps.ts'
+import { checkTires, putSpareBack, readOtherWheel, stowSpare } from './other-wheels.ts'
 import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
 import { type StepDraft, stepOf } from './step-of.ts'
+import type { TireDangers } from './tire-dangers.ts'
 import {
   confirmFigure,
   lastLook,
+  lastLookKey,
   placardWheels,
   pressureKey,
-  proveIt,
-  relearnKey,
-  relearnStep,
   setPressures,
 } from './vehicle-steps.ts'
 import { stepsAtHub, stepsOffHub } from './wheel-plan.ts'
 
 /**
  * The steps for exactly the authorized works, in order, each once however many works need it. Pure: the same set of
- * works and the same sheet give the same plan, and keys never change from one plan to the next, so that what is
- * closed stays closed.
+ * works, the same sheet and the same dangers give the same plan, and keys never change from one plan to the next, so
+ * that what is closed stays closed.
  *
  * @limits A rotation that the sheet refuses moves no wheel; its step says why. Where the tires refuse, see
  * `planRotation`.
@@ -34,15 +35,17 @@ export const planJob = (
   sheet: SpecificationSheet,
   authorized: readonly AuthorizedWork[],
   planVersion: number,
+  dangers: TireDangers,
 ): JobPlan => {
   const works = inOneOrder(authorized)
   const job = jobWheels(
     sheet,
     works.map(({ work }) => work),
   )
-  const steps = [...wheelSteps(sheet, job, works), ...vehicleSteps(sheet, job, works)]
+  const steps = [...wheelSteps(sheet, job, works, dangers), ...vehicleSteps(sheet, job, works)]
+  const bundleKey = steps.find((step) => step.bundleKey !== null)?.bundleKey ?? null
   const confirmations = figuresThatRest(steps, sheet).map((figure) =>
-    stepOf(sheet, steps[0]?.bundleKey ?? null, confirmFigure(sheet, figure)),
+    stepOf(sheet, bundleKey, confirmFigure(sheet, figure)),
   )
   return { planVersion, steps: [...confirmations, ...steps] }
 }
@@ -52,6 +55,7 @@ const wheelSteps = (
   sheet: SpecificationSheet,
   job: JobWheels,
   works: readonly AuthorizedWork[],
+  dangers: TireDangers,
 ): PlannedStep[] => {
   const bundleKey = bundleOf(works, 'rotate')
   const asked = [
@@ -68,12 +72,28 @@ const wheelSteps = (
     ...job.torquedAgain,
     ...movedPlaces(job.moves),
   ])
-  const offHub = (wheel: WheelPosition) => stepsOffHub(sheet, job, wheel, works)
+  const offHub = (wheel: WheelPosition) => stepsOffHub(sheet, job, wheel, works, dangers)
   const atHub = (wheel: WheelPosition) => (wheel === 'SP' ? [] : stepsAtHub(sheet, job, wheel, works))
-  const spare = cameFrom(job.moves, 'SP')
-  const stowed = spare === 'SP' ? [] : [stepOf(sheet, bundleKey, stowSpare(spare, beforeFitting(job, 'SP')))]
-  return liftOnce([...asked, ...touched.flatMap(offHub), ...touched.flatMap(atHub), ...stowed])
+  // No bundle's: whatever the customer answers since, a vehicle that was lifted is lowered.
+  const lift = liftSteps(sheet, job).map((step) => stepOf(sheet, null, step))
+  return liftOnce([
+    ...asked,
+    ...lift,
+    ...touched.flatMap(offHub),
+    ...touched.flatMap(atHub),
+    ...spareBack(job).map((step) => stepOf(sheet, bundleOfSpare(works) ?? bundleKey, step)),
+  ])
 }
+
+/** The spare's place is filled again: with a wheel from another place, or with itself where only its tire was opened. */
+const spareBack = (job: JobWheels): StepDraft[] => {
+  const from = cameFrom(job.moves, 'SP')
+  if (from !== 'SP') return [stowSpare(from, beforeFitting(job, 'SP'))]
+  return job.opened.includes('SP') ? [putSpareBack([readyKey(job, 'SP')])] : []
+}
+
+const bundleOfSpare = (works: readonly AuthorizedWork[]): string | null =>
+  works.find(({ work }) => 'wheel' in work && work.wheel === 'SP')?.bundleKey ?? null
 
 const vehicleSteps = (
   sheet: SpecificationSheet,
@@ -86,30 +106,46 @@ const vehicleSteps = (
   if (works.every(({ work }) => work.kind === 'look' || work.kind === 'torque-again'))
     return [lastLook(job.torquedAgain.map((wheel) => torqueRoundKey(wheel, 'again')))].map(stepFor(first))
   const checks = job.cameOff.map(torqueCheckKey)
-  const pressures = setPressures(sheet, (wheel) => standsAfter(job, wheel))
+  const pressures = setPressures(sheet, (wheel) => [...standsAfter(job, wheel), ...afterLift(job)])
   const settled = [...placardWheels(sheet).map(pressureKey), ...stowedKey(job)]
-  const relearnBundle = relearnBundleOf(sheet, job, works)
-  const relearn = relearnBundle === null ? [] : relearnStep(sheet, settled, checks)
-  const after = relearn.length > 0 ? [relearnKey] : settled
+  const learns = relearnBundleOf(sheet, job, works)
+  const { learning, proving } = learnAndProve({
+    sheet,
+    heard: heardAtTheEnd(sheet, works),
+    moves: job.moves,
+    learns,
+    after: [...settled, lastLookKey],
+    checks,
+  })
   return [
     ...pressures.map(stepFor(bundleOf(works, 'set-pressures') ?? first)),
-    ...relearn.map(stepFor(relearnBundle)),
-    ...proveIt(sheet, after, checks, job.moves).map(stepFor(first)),
+    ...[lastLook(settled)].map(stepFor(first)),
+    ...learning.map(stepFor(learns)),
+    ...proving.map((step) => stepFor(step.code === 'confirm-learned' ? learns : first)(step)),
   ]
+}
+
+/** The wheels whose sensor must answer at the end; a wheel that got a plain stem has none. */
+const heardAtTheEnd = (sheet: SpecificationSheet, works: readonly AuthorizedWork[]): WheelPosition[] => {
+  if (sheet.system !== 'direct') return []
+  const fitted = new Set(works.flatMap(({ work }) => (work.kind === 'fit-sensor' ? [work.wheel] : [])))
+  const silenced = new Set(
+    works.flatMap(({ work }) =>
+      work.kind === 'service-stem' && work.valve === 'plain' && !fitted.has(work.wheel) ? [work.wheel] : [],
+    ),
+  )
+  const monitored: readonly WheelPosition[] = sheet.spareMonitored ? readingOrder : roadPositions
+  return monitored.filter((wheel) => !silenced.has(wheel))
 }
 
 /** The step after which the wheel at a place stays there. */
 const standsAfter = (job: JobWheels, wheel: WheelPosition): string[] => {
-  if (wheel === 'SP') {
-    const stowed = stowedKey(job)
-    return stowed.length > 0 || !job.opened.includes('SP') ? stowed : [readyKey(job, 'SP')]
-  }
+  if (wheel === 'SP') return stowedKey(job)
   const isTorqued = job.cameOff.includes(wheel) || job.torquedAgain.includes(wheel)
   return isTorqued ? [torqueRoundKey(wheel, 'again')] : []
 }
 
-const stowedKey = ({ moves }: JobWheels): string[] =>
-  movedPlaces(moves).includes('SP') ? ['SP.wheel.stow'] : []
+const stowedKey = (job: JobWheels): string[] => spareBack(job).map(({ stepKey }) => stepKey)
 
 /**
  * The bundle whose work the vehicle must learn of: new IDs, wheels at other places, or, where there are no sensors,

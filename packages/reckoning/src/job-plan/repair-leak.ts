@@ -1,18 +1,23 @@
 import type { WheelPosition } from '../wheels.ts'
+import { insideKey } from './step-keys.ts'
 import type { StepDraft } from './step-of.ts'
+import type { TireCare } from './tire-dangers.ts'
 
 /**
- * Where the air goes: stem and core, tread, beads, rim, sidewall, in that order.
+ * Where the air goes: stem and core, tread, beads, rim, sidewall, in that order. Spray finds a leak with the air that is
+ * in the tire already; a tire that was run low gets none before somebody has looked inside.
  *
- * @source Common practice, no source.
+ * @source Common practice, no source. The look first: see `careOf`.
  */
-export const findLeak = (wheel: WheelPosition): StepDraft => ({
+export const findLeak = (wheel: WheelPosition, { runLow }: TireCare): StepDraft => ({
   stepKey: `${wheel}.leak.find`,
-  code: 'find-leak',
+  code: runLow ? 'find-leak-after-look' : 'find-leak',
   values: {},
   wheel,
   closedBy: 'step.closed',
   needs: ['value'],
+  waitsFor: runLow ? [insideKey(wheel)] : [],
+  cautions: runLow ? ['runLow'] : [],
 })
 
 /**
@@ -30,8 +35,8 @@ export const repairLeak = (wheel: WheelPosition): StepDraft[] => [
     wheel,
     closedBy: 'step.closed',
     needs: ['value', 'photo'],
-    waitsFor: [`${wheel}.leak.find`, `${wheel}.tire.inside`],
-    caution: 'repair',
+    waitsFor: [`${wheel}.leak.find`, insideKey(wheel)],
+    cautions: ['repair'],
   },
   {
     stepKey: `${wheel}.leak.repair`,
@@ -41,6 +46,6 @@ export const repairLeak = (wheel: WheelPosition): StepDraft[] => [
     closedBy: 'step.closed',
     needs: ['value'],
     waitsFor: [`${wheel}.leak.judge`],
-    caution: 'repair',
+    cautions: ['repair'],
   },
 ]

@@ -22,3 +22,28 @@ export const torqueCheckKey = (wheel: WheelPosition): string => `${wheel}.studs.
  * @source This program's own rule.
  */
 export const repairFastenerKey = (wheel: WheelPosition): string => `${wheel}.studs.repair`
+
+/**
+ * The key of the step in which a wheel goes on its hub.
+ *
+ * @source This program's own rule.
+ */
+export const wheelOnKey = (wheel: WheelPosition): string => `${wheel}.wheel.on`
+
+/**
+ * The keys of the steps that move the vehicle on the lift.
+ *
+ * @source This program's own rule.
+ */
+export const liftKeys = {
+  up: 'vehicle.lift.up',
+  touching: 'vehicle.lift.touching',
+  down: 'vehicle.lift.down',
+} as const
+
+/**
+ * The key of a wheel's look inside its tire.
+ *
+ * @source This program's own rule.
+ */
+export const insideKey = (wheel: WheelPosition): string => `${wheel}.tire.inside`

@@ -2,6 +2,7 @@ import { type WorkCautionName, workCautions } from '../cautions/work-cautions.ts
 import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
 import { unverifiedFigures } from '../sheet.ts'
 import type { ClosingKind, PlannedStep, StepCommon, StepFigure } from '../step.ts'
+import { roundTorque } from '../torque/rounds.ts'
 import type { TorqueRound } from '../torque/torque-rounds.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { stepHeight } from './step-heights.ts'
@@ -18,7 +19,7 @@ export type StepDraft = OwnOf<PlannedStep> & {
   readonly waitsFor?: readonly string[]
   /** The safety figure that the step uses. */
   readonly rests?: SafetyFigure
-  readonly caution?: WorkCautionName
+  readonly cautions?: readonly WorkCautionName[]
   readonly comesFrom?: WheelPosition
 }
 
@@ -30,7 +31,7 @@ export type StepDraft = OwnOf<PlannedStep> & {
 export const stepOf = (
   sheet: SpecificationSheet,
   bundleKey: string | null,
-  { rests, caution, comesFrom, waitsFor = [], needs = [], ...draft }: StepDraft,
+  { rests, cautions = [], comesFrom, waitsFor = [], needs = [], ...draft }: StepDraft,
 ): PlannedStep => {
   const unverified = rests && unverifiedFigures(sheet).includes(rests) ? rests : null
   return {
@@ -43,7 +44,7 @@ export const stepOf = (
     needs: [...needs],
     waitsFor: [...waitsFor, ...(unverified ? [confirmationKey(unverified)] : [])],
     unverified,
-    cautions: caution ? [workCautions[caution]] : [],
+    cautions: cautions.map((name) => workCautions[name]),
     bundleKey,
     ...(comesFrom ? { comesFrom } : {}),
   }
@@ -73,6 +74,21 @@ export const studTorque = (sheet: SpecificationSheet): StepFigure => ({
   torque: sheet.studs.torque,
   source: { from: 'sheet', reference: sheet.sources.studTorque.reference },
 })
+
+/**
+ * The figure of one round of tightening: the sheet's, or about half of it for the first round.
+ *
+ * @units As the maker prints it.
+ * @source The sheet; the share of the first round, see `roundTorque`.
+ */
+export const roundFigure = (sheet: SpecificationSheet, round: TorqueRound): StepFigure =>
+  round === 'half'
+    ? {
+        kind: 'torque',
+        torque: roundTorque(round, sheet.studs.torque),
+        source: { from: 'half-of-sheet', reference: sheet.sources.studTorque.reference },
+      }
+    : studTorque(sheet)
 
 /**
  * The label's pressure for a wheel's place; `null` where the sheet has none.

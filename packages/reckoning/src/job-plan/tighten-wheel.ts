@@ -1,8 +1,8 @@
 import type { SpecificationSheet } from '../sheet.ts'
 import { tighteningOrder } from '../torque/star-sequence.ts'
 import type { RoadPosition, WheelPosition } from '../wheels.ts'
-import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
-import { type StepDraft, studTorque } from './step-of.ts'
+import { liftKeys, torqueCheckKey, torqueRoundKey, wheelOnKey } from './step-keys.ts'
+import { roundFigure, type StepDraft, studTorque } from './step-of.ts'
 
 /** Which wheel goes on: the one that came off here, one from another place, or one of the other season's set. */
 export type WheelToFit =
@@ -34,7 +34,7 @@ export const tightenWheel = (
   ] as const
   return [
     {
-      stepKey: `${wheel}.wheel.on`,
+      stepKey: wheelOnKey(wheel),
       code: 'put-wheel-on',
       values: { which: whichWheel[fit.kind], fastener, handTurns, order },
       wheel,
@@ -48,10 +48,11 @@ export const tightenWheel = (
       stepKey: half,
       code: 'torque-studs',
       values: { fastener, order },
+      figure: roundFigure(sheet, 'half'),
       round: 'half',
       closedBy: 'studs.torqued',
       needs: ['value'],
-      waitsFor: [`${wheel}.wheel.on`],
+      waitsFor: [wheelOnKey(wheel), liftKeys.touching],
     },
     {
       ...torque,
@@ -100,10 +101,10 @@ export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): Ste
   round: 'again',
   closedBy: 'studs.torqued',
   needs: ['value'],
-  caution: 'torqueAgain',
+  cautions: ['torqueAgain'],
 })
 
 const torqueOf = (sheet: SpecificationSheet, wheel: RoadPosition) =>
-  ({ wheel, figure: studTorque(sheet), rests: 'studTorque', caution: 'torque' }) as const
+  ({ wheel, figure: studTorque(sheet), rests: 'studTorque', cautions: ['torque'] }) as const
 
 const whichWheel = { own: 'own', from: 'from-another-place', 'other-set': 'other-set' } as const

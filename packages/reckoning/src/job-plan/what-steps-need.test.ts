@@ -3,7 +3,9 @@ import { howOf } from '../../test-support/in-words.ts'
 import { utilitySheet as sheet } from '../../test-support/utility-sheet.ts'
 import { workCautions } from '../cautions/work-cautions.ts'
 import type { Work } from '../estimate.ts'
+import type { SpecificationSheet } from '../sheet.ts'
 import { planJob } from './plan-job.ts'
+import { noDangers } from './tire-dangers.ts'
 
 const works: readonly Work[] = [
   { kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' },
@@ -12,10 +14,15 @@ const works: readonly Work[] = [
   { kind: 'relearn' },
   { kind: 'set-pressures' },
 ]
+const standing: SpecificationSheet = {
+  ...sheet,
+  relearn: sheet.relearn && { ...sheet.relearn, method: 'stationary', timeLimitMinutes: 5 },
+}
 const { steps } = planJob(
-  sheet,
+  standing,
   works.map((work) => ({ work, bundleKey: work.kind })),
   1,
+  noDangers,
 )
 
 /** What the entry that closes a step must hold, the caution that it shows, and the source of its figure. */
@@ -23,7 +30,10 @@ const table = [
   ['leak.find', 'value', null, null],
   ['sensor.match', 'value', null, 'frequency'],
   ['sensor.program', 'value', null, 'frequency'],
-  ['wheel.off', 'value', 'lift', null],
+  ['lift.up', '', 'lift', null],
+  ['lift.touching', '', 'lower', null],
+  ['lift.down', '', 'lower', null],
+  ['wheel.off', 'value', null, null],
   ['tire.open', '', 'open', null],
   ['tire.inside', 'value photo', null, null],
   ['leak.judge', 'value photo', 'repair', null],
@@ -33,15 +43,16 @@ const table = [
   ['sensor.read-in-rim', 'value', null, null],
   ['tire.seat', '', 'seat', null],
   ['tire.core', 'value', 'stem', 'torque'],
+  ['tire.inflate', 'value', 'inflate', 'placard'],
   ['tire.leak', 'value', null, null],
-  ['tire.balance', '', null, null],
+  ['tire.balance', 'value', null, null],
   ['wheel.on', 'value', null, null],
   ['studs.torque-half', 'value', 'torque', 'torque'],
   ['studs.torque-full', 'value', 'torque', 'torque'],
   ['studs.torque-again', 'value', 'torque', 'torque'],
   ['studs.second-check', 'value second-person', 'torque', 'torque'],
   ['pressure.set', 'value', 'pressure', 'placard'],
-  ['relearn.done', 'value', 'road', 'minutes'],
+  ['relearn.done', 'value', null, 'minutes'],
   ['closing.read', 'value', null, null],
   ['closing.module', 'value', null, null],
   ['proof.drive', 'value', 'road', 'minutes'],

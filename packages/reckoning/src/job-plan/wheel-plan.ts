@@ -11,6 +11,7 @@ import { repairFastener } from './repair-fastener.ts'
 import { findLeak, repairLeak } from './repair-leak.ts'
 import { type StepDraft, stepOf } from './step-of.ts'
 import { tightenWheel, torqueAgain, type WheelToFit } from './tighten-wheel.ts'
+import { careOf, type TireCare, type TireDangers } from './tire-dangers.ts'
 
 /**
  * A wheel's steps up to where it is ready to go on: off, its tire opened, worked on and closed, as far as authorized.
@@ -22,14 +23,16 @@ export const stepsOffHub = (
   job: JobWheels,
   wheel: WheelPosition,
   authorized: readonly AuthorizedWork[],
+  dangers: TireDangers,
 ): PlannedStep[] => {
   const here = authorized.filter(({ work }) => 'wheel' in work && work.wheel === wheel)
   const bundleKey = (here[0] ?? bundleOfAll(authorized))?.bundleKey ?? null
-  const tire = job.opened.includes(wheel) ? tireWork(sheet, wheel, here) : null
+  const care = careOf(sheet, dangers, wheel)
+  const tire = job.opened.includes(wheel) ? tireWork(sheet, wheel, here, care) : null
   const before = tire?.before ?? []
   const off = leavesPlace(job, wheel, keysOf(before))
   const opensAfter = off.length > 0 ? keysOf(off) : keysOf(before)
-  const drafts = [...before, ...off, ...(tire ? [...openTire(wheel, opensAfter), ...tire.after] : [])]
+  const drafts = [...before, ...off, ...(tire ? [...openTire(wheel, care, opensAfter), ...tire.after] : [])]
   return [
     ...drafts.map((step) => stepOf(sheet, bundleKey, step)),
     ...here.flatMap(({ work, bundleKey: own }) =>
@@ -69,7 +72,7 @@ const wheelToFit = ({ swapsSet, moves }: JobWheels, wheel: RoadPosition): WheelT
 const bundleOfAll = (authorized: readonly AuthorizedWork[]): AuthorizedWork | undefined =>
   authorized.find(({ work }) => work.kind === 'rotate' || work.kind === 'swap-wheels')
 
-/** The spare is not on a hub: it is taken out if it is moved, and otherwise opened where it lies. */
+/** The spare is not on a hub: it is taken out to be moved or opened. */
 const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly string[]): StepDraft[] => {
   const isMoved = cameFrom(job.moves, wheel) !== wheel
   const after = [
@@ -77,7 +80,7 @@ const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly stri
     ...(isMoved ? [rotationTiresKey] : []),
     ...(job.swapsSet ? job.cameOff.map(otherReadKey) : []),
   ]
-  if (wheel === 'SP') return isMoved ? [takeSpareOut(after)] : []
+  if (wheel === 'SP') return isMoved || job.opened.includes('SP') ? [takeSpareOut(after)] : []
   return job.cameOff.includes(wheel) ? [takeWheelOff(wheel, after)] : []
 }
 
@@ -86,6 +89,7 @@ const tireWork = (
   sheet: SpecificationSheet,
   wheel: WheelPosition,
   here: readonly AuthorizedWork[],
+  care: TireCare,
 ): { readonly before: StepDraft[]; readonly after: StepDraft[] } => {
   const works = here.map(({ work }) => work)
   const fit = works.find((work) => work.kind === 'fit-sensor')
@@ -93,13 +97,14 @@ const tireWork = (
   const hasLeak = works.some(({ kind }) => kind === 'find-leak')
   const sensor = fit ? fitSensor(sheet, wheel, fit.valve, fit.identity) : { before: [], inside: [] }
   const parts = [...sensor.inside, ...(stem && !fit ? [serviceStem(sheet, wheel, stem.valve)] : [])]
-  const worked = [...(hasLeak ? repairLeak(wheel) : []), ...parts]
+  const find = hasLeak ? [findLeak(wheel, care)] : []
+  const worked = [...(care.runLow ? find : []), ...(hasLeak ? repairLeak(wheel) : []), ...parts]
   const afterWork = worked.length > 0 ? keysOf(worked) : [`${wheel}.tire.inside`]
   const read = hasSensor(sheet, wheel, fit?.valve ?? stem?.valve ?? null) ? [readInRim(wheel, afterWork)] : []
-  const closed = closeTire(sheet, wheel, read.length > 0 ? keysOf(read) : afterWork, parts.length === 0)
+  const closed = closeTire(sheet, wheel, care, read.length > 0 ? keysOf(read) : afterWork, parts.length === 0)
   return {
     before: [
-      ...(hasLeak ? [findLeak(wheel)] : []),
+      ...(care.runLow ? [] : find),
       ...(works.some(({ kind }) => kind === 'fit-tire') ? [matchTire(sheet, wheel)] : []),
       ...sensor.before,
     ],

@@ -91,6 +91,8 @@ export const refusals: RefusalsWording = {
     `The step "${named(step)}" records a value. Write down what you saw, or that it could not be checked and why.`,
   SHEET_NOT_ON_FILE: () =>
     'The specification sheet differs from the one on file. Load the page again and choose the sheet anew.',
+  STEP_NOT_SET_ASIDE: ({ step }) =>
+    `The step "${named(step)}" cannot be set aside: a tire that is opened is looked at. If it stays closed, set aside its opening.`,
   FIGURE_UNVERIFIED: ({ figure }) =>
     `The ${figures[figure]} on this sheet is not verified. A second person confirms it from the maker's source first.`,
   FIGURE_CONFIRMED_BY_WRITER: ({ figure }) =>
@@ -163,10 +165,13 @@ export const refusals: RefusalsWording = {
     `The ${wheels.names[wheel]} wheel is already off. Take the next step of the plan.`,
   WHEEL_HELD_BY_FINDING: ({ wheel, finding }) =>
     `Keep ${wheel === null ? 'this wheel' : `the ${wheels.names[wheel]} wheel`} on until this is settled: ${findingTitles[finding]}. ${findingActions[finding]}`,
-  WHEEL_NOT_TORQUED: ({ why, wheel }) =>
-    why === 'off'
+  WHEEL_NOT_TORQUED: ({ why, wheel }) => {
+    if (why === 'not-torqued')
+      return `The ${wheels.names[wheel]} wheel is not torqued yet. Torque it before the second check.`
+    return why === 'off'
       ? `The ${wheels.names[wheel]} wheel is off. Fit it before torquing it.`
-      : `The ${wheels.names[wheel]} wheel is not torqued yet. Torque it before the second check.`,
+      : `The ${wheels.names[wheel]} wheel is off. Put it on, every fastener started by hand, before the vehicle is lowered.`
+  },
   WHEEL_NOT_SECURED: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel is off, untorqued or unchecked. Put it on, torque it and let a second person check it first.`,
   WORK_HELD_BY_FINDING: ({ finding }) =>
@@ -184,7 +189,7 @@ export const refusals: RefusalsWording = {
   PART_DOES_NOT_MATCH: ({ refusals: against }) =>
     `${against.map(partRefusals).join(' ')} Take the right part.`,
   TORQUE_DIFFERS_FROM_SHEET: ({ sheet, found }) =>
-    `The sheet says ${sheet.value} ${sheet.unit}; ${found.value} ${found.unit} was recorded. Set the wrench to the sheet's figure and do the round again.`,
+    `By the sheet this round is at ${sheet.value} ${sheet.unit}; ${found.value} ${found.unit} was recorded. Set the wrench to the sheet's figure and do the round again.`,
   TORQUE_ROUND_INCOMPLETE: (values) => {
     switch (values.why) {
       case 'count':

@@ -14,6 +14,7 @@ import { doubts, patterns } from './rotation.ts'
 import { wheels } from './wheels.ts'
 
 const { largestHole, leastTread32nds, rubberStemPsi, programmingDistanceFeet, closingReadPsi } = workLimits
+const { purgeTimes, restraintStopPsi, seatingPsi, leakCheckMinutes } = workLimits
 
 const readSource =
   "A second person reads the figure in the maker's own source and names the page. The maker's figure governs."
@@ -43,12 +44,21 @@ export const stepHows: StepsWording['how'] = {
       `The sheet has ${torqueWords(torque)} for ${thread}.`,
       ...torqueDoubts(thread, torque),
     ),
+  'lift-vehicle': ({ values: { liftNotes } }) =>
+    joined(
+      liftNotes,
+      'Before it goes up: every tire marked with its place, the key of the locking fasteners found, doors shut, nothing loose.',
+    ),
+  'lower-to-touching':
+    'Until the tires just hold and the wheels cannot turn. The torque rounds follow, wheel by wheel.',
+  'lower-fully': 'Onto its own weight; arms or pads clear before it moves.',
   'find-leak':
-    'Stem and core, tread, beads, rim, sidewall, in that order; spray or dunk. Record the place. Filling alone is not a repair.',
+    'Spray finds a leak with the air that is in the tire; add none yet. Stem and core, tread, beads, rim, sidewall, in that order. Record the place. Filling alone is not a repair.',
+  'find-leak-after-look': `From inside first: tread, bead seats, rim, stem. If it does not show, seat the tire in the way of its next steps, at most ${restraintStopPsi} psi, spray or dunk, and open it again. Record the place.`,
   'match-tire': ({ values: { tire } }) =>
     `The sheet has ${tire ? `${tire.size}, ${tire.loadClass}` : 'no tire for this place: read the label'}. Load index and speed symbol at least the label's. Record the whole identification number.`,
   'match-sensor': ({ values: { frequencyMHz, valve } }) =>
-    `Frequency and stem must be the sheet's: ${frequencyMHz ?? 'not on the sheet'} MHz, ${valve}. "Something close" does not fit.`,
+    `Frequency: the sheet's, ${frequencyMHz === null ? 'but it has none' : `${frequencyMHz} MHz`}. Stem: the one that was agreed, ${valve}. "Something close" does not fit.`,
   'program-sensor': `Before it is mounted, at least ${programmingDistanceFeet} feet from every other sensor. Then read it back in your hand.`,
   'read-other-wheel': ({ values }) =>
     joined(
@@ -64,10 +74,14 @@ export const stepHows: StepsWording['how'] = {
   'take-spare-out': 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
   'stow-spare': ({ comesFrom }) =>
     `The wheel marked ${comesFrom ?? 'for it'} becomes the spare. Hold it as the vehicle maker says, so that it cannot come loose.`,
+  'put-spare-back':
+    'Held as the vehicle maker says, so that it cannot come loose, its valve where it can be reached. Read its label again for the pressure.',
   'take-wheel-off': ({ wheel }) =>
     `Mark the tire ${wheel ?? ''}. Note a seized or over-tight fastener or a damaged stud.`,
   'repair-fastener':
     "Every damaged stud, nut or bolt of this hub, by the vehicle maker's part and instructions. Threads clean and dry, seats of the right shape. Record which. Photo.",
+  'purge-sealant': `Carry the wheel outdoors. Let all air off, fill it with air, ${purgeTimes} times; the core stays in until the last time. Catch what comes out. Then bring it in and open it.`,
+  'purge-in-restraint': `Carry the wheel outdoors, put it in the restraining device, use a remote valve. Let all air off, fill it to no more than ${restraintStopPsi} psi, ${purgeTimes} times; look and listen each time. Then the core out; only then is the bead broken.`,
   'open-tire':
     "Cap and core out first, your face clear of the stem, until no air comes. Keep the shovel and the tool head away from the sensor; the machine maker's positions govern.",
   'look-inside':
@@ -88,20 +102,36 @@ export const stepHows: StepsWording['how'] = {
   'seat-tire': ({ values }) =>
     joined(
       'Lubricate. Arrow and outer side as the tire is marked. Keep the last part to go over the rim away from the sensor.',
-      values.keepsStem
-        ? "The stem parts work once and are not authorized: without the customer's written No, stop."
-        : '',
+      keptStem(values),
+    ),
+  'seat-in-restraint': ({ values }) =>
+    joined(
+      `Lubricate, mount, then into the restraining device with a remote valve. Fill to ${restraintStopPsi} psi and stop: look and listen. Nothing snaps, bulges or ripples: on, at most ${seatingPsi} psi, until the beads are seated. Record what you saw and heard.`,
+      keptStem(values),
     ),
   'torque-core': ({ figure }) =>
     joined(
       'With a core driver; nickel-plated in an aluminum stem. Record the torque.',
-      ...(figure?.kind === 'torque'
-        ? stemTorqueDoubts('valve core', figure.torque)
-        : ["The sheet has no figure: the valve maker's governs."]),
+      ...coreDoubts(figure),
     ),
-  'check-leaks':
-    'Soapy water, two minutes. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.',
-  'balance-wheel': 'Record what imbalance is left, if the machine shows it.',
+  'put-core-back': ({ figure }) =>
+    joined(
+      'The stem parts were not authorized, so the old core goes back: clean, its seal whole, else stop and tell the desk. With a core driver. Record the torque.',
+      ...coreDoubts(figure),
+    ),
+  'inflate-tire': ({ figure }) =>
+    joined(
+      "To the pressure of the label before it is checked for leaks and balanced: what leaks at full pressure may hold at half. The day's target is set later.",
+      labelMissing(figure),
+    ),
+  'inflate-in-restraint': ({ figure }) =>
+    joined(
+      `Still in the restraining device, by the remote valve. Stop at ${restraintStopPsi} psi, look and listen; then on to the label's pressure. Record the pressure, and what you saw and heard.`,
+      labelMissing(figure),
+    ),
+  'check-leaks': `Soapy water on stem, core, beads and any repair, ${leakCheckMinutes} minutes at the working pressure. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.`,
+  'balance-wheel':
+    'Record what imbalance is left, inner and outer, as the machine shows it; or that it shows none.',
   'put-wheel-on': ({ wheel, comesFrom, values: { which, handTurns, order } }) =>
     joined(
       which === 'other-set'
@@ -114,7 +144,7 @@ export const stepHows: StepsWording['how'] = {
     ),
   'torque-studs': ({ round, values: { fastener, order } }) => {
     if (round === 'half')
-      return `Lower until the tire just holds. About half of the figure shown, in the order ${inOrder(order)}.`
+      return `At the figure shown, which is about half, in the order ${inOrder(order)}. It draws the wheel flat; it is not tight.`
     return round === 'full'
       ? `Pull smoothly, one click, stop. In the order ${inOrder(order)}. The locking ${fastener} gets the same figure with its key.`
       : `Every ${fastener} clicks without turning. One that turns sends the wheel back to the round before.`
@@ -127,6 +157,13 @@ export const stepHows: StepsWording['how'] = {
     "To the target shown, which carries the label's cold figure to this tire's temperature. Then gauge it.",
   relearn: ({ procedure, values }) =>
     procedure === null ? relearn.notOnSheet : relearnWords(relearn, relearnTemplate(procedure, values.order)),
+  'learning-drive': ({ procedure }) =>
+    joined(
+      procedure === null ? relearn.notOnSheet : relearnWords(relearn, relearnTemplate(procedure, [])),
+      'The same drive proves the light: between 30 and 60 mph, with no long stops. Record minutes and odometer; key off, key on, watch the lamp.',
+    ),
+  'confirm-learned':
+    'Parked again: the display shows every wheel, or the stored IDs are those of the wheels. If not, record that it did not accept.',
   'read-sensor': `As left: it answers, and its pressure agrees with the gauge within ${closingReadPsi} psi.`,
   'compare-stored': ({ values: { moved } }) =>
     joined(
@@ -140,8 +177,19 @@ export const stepHows: StepsWording['how'] = {
     'Between 30 and 60 mph, with no long stops. Record minutes and odometer; key off, key on, watch the lamp.',
   'see-light': 'Key off, key on: the warning light comes on for the lamp check and goes out.',
   'last-look':
-    'Caps on, nothing under the vehicle, locking key back in its place, spare stowed, hand tools counted.',
+    'Before it moves: caps on, weights on, hand tools counted, locking key back in its place, spare stowed, nothing under the vehicle, on it or leaning against it.',
 }
+
+const keptStem = ({ keepsStem }: { readonly keepsStem: boolean }): string =>
+  keepsStem ? "The stem parts work once and are not authorized: without the customer's written No, stop." : ''
+
+const coreDoubts = (figure: StepFigure | null): readonly string[] =>
+  figure?.kind === 'torque'
+    ? stemTorqueDoubts('valve core', figure.torque)
+    : ["The sheet has no figure: the valve maker's governs."]
+
+const labelMissing = (figure: StepFigure | null): string =>
+  figure === null ? "The sheet has no pressure for this place: read the tire's own label first." : ''
 
 const inOrder = (studs: readonly number[]): string => studs.join(' · ')
 

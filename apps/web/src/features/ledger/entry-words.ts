@@ -33,6 +33,7 @@ const words: Readonly<Record<Kind, string>> = {
   'wheel.mounted': 'Wheel on',
   'sensor.programmed': 'Sensor programmed',
   'sensor.fitted': 'Sensor fitted',
+  'sealant.purged': 'Sealant gas purged',
   'sensor.broken': 'Sensor broken in our hands',
   'leak.checked': 'Leak check',
   'pressure.set': 'Pressure set',

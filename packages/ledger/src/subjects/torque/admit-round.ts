@@ -1,5 +1,6 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
 import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
+import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
@@ -7,18 +8,22 @@ import type { OrderState, TorqueSeal } from '../../state.ts'
 
 /**
  * The rules for every torque round. The figure is the sheet's, to the digit and in its own unit: no formula, chart or
- * rounding comes between the vehicle maker's figure and the wrench.
+ * rounding comes between the vehicle maker's figure and the wrench. Only the first round has a figure of its own, about
+ * half; in a plan of an earlier version that round still had the whole figure.
  */
 export const admitRound = (
   state: OrderState,
-  round: Omit<TorqueSeal, 'written'>,
+  round: Omit<TorqueSeal, 'written'> & { readonly stepKey: string },
   facts: AdmitFacts,
 ): Refusal | null => {
   const studs = state.sheet?.sheet.studs
   if (!studs) return null
   const { figure, wrench } = round
-  if (figure.value !== studs.torque.value || figure.unit !== studs.torque.unit)
-    return refuse('TORQUE_DIFFERS_FROM_SHEET', { sheet: studs.torque, found: figure })
+  const step = state.plan?.plan.steps.find(({ stepKey }) => stepKey === round.stepKey)
+  const wanted = roundTorque(step?.round ?? 'full', studs.torque)
+  const planned = step?.figure?.kind === 'torque' ? step.figure.torque : wanted
+  const isFigure = isSame(figure, wanted) || (step?.round === 'half' && isSame(figure, planned))
+  if (!isFigure) return refuse('TORQUE_DIFFERS_FROM_SHEET', { sheet: wanted, found: figure })
   if (round.total !== studs.count)
     return refuse('TORQUE_ROUND_INCOMPLETE', {
       why: 'count',
@@ -30,8 +35,11 @@ export const admitRound = (
     return refuse('TORQUE_ROUND_INCOMPLETE', { why: 'clicks', clicked: round.clicked, total: round.total })
   if (round.moved.some((stud) => stud > round.total) || new Set(round.moved).size !== round.moved.length)
     return refuse('TORQUE_ROUND_INCOMPLETE', { why: 'moved', fastener: studs.fastener, total: round.total })
-  return admitWrench(wrench, figure, facts)
+  // The first round need not be exact, so its wrench is the one that is right for the figure itself.
+  return admitWrench(wrench, studs.torque, facts)
 }
+
+const isSame = (one: Torque, other: Torque): boolean => one.value === other.value && one.unit === other.unit
 
 /** Refuses what the writer could see on the wrench's own record; a doubt that only the register knows becomes a hold. */
 const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitFacts): Refusal | null => {

@@ -1,7 +1,7 @@
 import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
-import { reopen, reopenOvertaken } from '../../fold/reopen.ts'
+import { reopen, reopenLowering, reopenOvertaken } from '../../fold/reopen.ts'
 import { withWheelsSecured } from '../../fold/secure-wheels.ts'
 import { isDriven } from '../../questions/proof.ts'
 import type { OrderState } from '../../state.ts'
@@ -36,7 +36,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       mounted: null,
     }))
     const opened = reopen(off, wheel, (step) => step.closedBy === 'wheel.mounted' || torqueSteps(step))
-    return closeStep(opened, stepKey, entry)
+    return closeStep(reopenLowering(opened), stepKey, entry)
   },
   'wheel.mounted': (state, entry) => {
     const { wheel, cameFrom, stepKey } = entry.payload
@@ -68,6 +68,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       entry.payload.stepKey,
       entry,
     ),
+  'sealant.purged': (state, entry) => closeStep(state, entry.payload.stepKey, entry),
   'sensor.broken': (state, entry) =>
     changeWheel(state, entry.payload.wheel, (work) => ({ ...work, broken: recorded(entry.payload, entry) })),
   // A leak that was found is recorded, and its step stays open.

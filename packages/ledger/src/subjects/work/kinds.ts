@@ -1,4 +1,5 @@
 import { SensorId } from '@bayledger/reckoning/evidence/evidence'
+import { workLimits } from '@bayledger/reckoning/job-plan/work-limits'
 import { Distance, Pressure, Torque } from '@bayledger/reckoning/quantity'
 import { SafetyFigure, Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
 import { JobPlan, StepKey } from '@bayledger/reckoning/step'
@@ -6,14 +7,16 @@ import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, judgeRoles, roles } from '../../role.ts'
+import { SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant, plainText } from '../../text.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
+import { PlanVersion2, planToVersion3 } from './plan-version-2.ts'
 
 export const workKinds = {
   'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
-    earlier: [earlierVersion(PlanVersion1, planToVersion2)],
+    earlier: [earlierVersion(PlanVersion1, planToVersion2), earlierVersion(PlanVersion2, planToVersion3)],
     roles: [],
     writtenBy: ['system'],
     writtenWhere: 'server',
@@ -78,6 +81,17 @@ export const workKinds = {
       torque: Torque,
     }),
     { roles: bayRoles },
+  ),
+  /** The gas of a sealant was let out and replaced by air, outdoors; a second person knew of it. */
+  'sealant.purged': kind(
+    z.strictObject({
+      stepKey: StepKey,
+      wheel: WheelPosition,
+      outdoors: z.literal(true),
+      times: z.literal(workLimits.purgeTimes),
+      aware: SecondPerson,
+    }),
+    { roles: bayRoles, agreedBy: roles },
   ),
   'sensor.broken': kind(z.strictObject({ wheel: WheelPosition, how: plainText(200) }), {
     roles: bayRoles,

@@ -128,6 +128,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
   ],
   'plan.issued': [],
   'part.promised': [],
+  'sealant.purged': [],
   'sensor.broken': [],
   'leak.checked': [],
   'step.set_aside': [],

@@ -1,5 +1,6 @@
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import { tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
@@ -28,7 +29,7 @@ export const planAfterDecision = (
     kind: 'plan.issued',
     version: versionOf('plan.issued'),
     payload: {
-      plan: planJob(sheet, works, planVersion),
+      plan: planJob(sheet, works, planVersion, tireDangers(state)),
       decisionId: decision.kind === 'estimate.decided' ? decision.id : null,
     },
     restsOn: [decision.id],

@@ -1,3 +1,4 @@
+import { maySetAside } from '@bayledger/ledger/questions/passed-steps'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { Pace } from '../../../features/arrival/arrival-tasks.ts'
@@ -47,7 +48,7 @@ export function OrderActions({ stage, state, step, pace, onPace, onOpen }: Order
         </Button>
       ) : null}
       <Button onClick={() => onOpen({ at: 'history' })}>History</Button>
-      {step === null || neverAside.has(step.closedBy) ? null : (
+      {step === null || neverAside.has(step.closedBy) || !maySetAside(step) ? null : (
         <Button
           aria-label="Set aside this step"
           onClick={() => onOpen({ at: 'aside', stepKey: step.stepKey })}

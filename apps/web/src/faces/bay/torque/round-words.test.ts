@@ -9,8 +9,9 @@ describe('a round in words', () => {
     expect(sealWords('check', figure, 5, [2])).toBe('Check at 83 lbf·ft: 5 of 5 clicked · 1 moved')
   })
 
-  it('shows about half in the first round and never calls it the figure', () => {
-    expect(sealWords('half', figure, 5, [])).toBe('Round at about 45 lbf·ft: all 5 snug')
+  it('calls the figure of the first round about half', () => {
+    const half = { value: 45, unit: 'lbf·ft' } as const
+    expect(sealWords('half', half, 5, [])).toBe('Round at 45 lbf·ft, about half: all 5 snug')
   })
 
   it('says what follows from a nut that moved', () => {

@@ -1,5 +1,4 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
-import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 import type { TorqueRound } from '@bayledger/reckoning/torque/torque-rounds'
 
 export type RoundAtHand = TorqueRound | 'check'
@@ -12,8 +11,7 @@ export const sealWords = (
   moved: readonly number[],
 ): string => {
   const at = `${figure.value} ${figure.unit}`
-  if (round === 'half')
-    return `Round at about ${roundTorque(round, figure).value} ${figure.unit}: all ${count} snug`
+  if (round === 'half') return `Round at ${at}, about half: all ${count} snug`
   const name = round === 'check' ? `Check at ${at}` : `Round at ${at}`
   return `${name}: ${count} of ${count} clicked · ${moved.length} moved`
 }

@@ -1,8 +1,10 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
+import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 import { tighteningOrder } from '@bayledger/reckoning/torque/star-sequence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { useState } from 'react'
+import { steps } from '@bayledger/wording/en/steps'
 import { StudCircle } from '../../../features/torque/stud-circle.tsx'
 import { type Wrench, wrenchUsed } from '../../../features/torque/wrench-fit.ts'
 import { HoldButton } from '../../../ui/hold-button.tsx'
@@ -33,7 +35,9 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
   const order = tighteningOrder(sheet.studs)
   const round: RoundAtHand = step.closedBy === 'torque.checked' ? 'check' : (step.round ?? 'full')
-  const seal = sealWords(round, torque, count, moved)
+  const figure = round === 'half' ? roundTorque(round, torque) : torque
+  const { reference } = sheet.sources.studTorque
+  const seal = sealWords(round, figure, count, moved)
 
   const onHeld = (wrench: Wrench) => {
     if (round === 'check' && !isPinFresh()) setSealing(wrench)
@@ -43,7 +47,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
     const sealed = {
       stepKey: step.stepKey,
       wheel,
-      figure: torque,
+      figure,
       wrench: wrenchUsed(wrench),
       clicked: count,
       total: count,
@@ -77,7 +81,13 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
           title={stepTitle(step)}
           beside={changeWrench}
           problem={problem}
-          figure={<TorqueFigure torque={torque} of="wheel" source={sheet.sources.studTorque.reference} />}
+          figure={
+            <TorqueFigure
+              torque={figure}
+              of="wheel"
+              source={round === 'half' ? steps.halfOf(reference) : reference}
+            />
+          }
           caution={cautionWords(step)}
           drawing={
             <StudCircle
@@ -113,7 +123,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
 }
 
 const roundHow: Readonly<Record<RoundAtHand, string>> = {
-  half: 'Lower until the tire just holds, then about half of the figure.',
+  half: 'About half, to draw the wheel flat. It is not tight yet.',
   full: 'Pull smoothly, one click, stop. Tap a {fastener} only if it moved late.',
   again: 'Every {fastener} clicks without turning. Tap one that turned.',
   check: 'Go round yourself with the wrench. Tap a {fastener} that turned.',

@@ -1,4 +1,5 @@
 import { readySteps } from '@bayledger/ledger/questions/gates'
+import { isSetAside } from '@bayledger/ledger/questions/passed-steps'
 import type { OrderState } from '@bayledger/ledger/state'
 import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
@@ -28,7 +29,7 @@ export function PlanScreen({ state, onOpen, onBack }: PlanScreenProps) {
                   <span aria-hidden="true">✓</span> <span>{stepTitle(step)}</span>
                   <span className="quiet">done</span>
                 </>
-              ) : state.setAside[step.stepKey] ? (
+              ) : isSetAside(state, step) ? (
                 <>
                   <span aria-hidden="true">–</span> <s>{stepTitle(step)}</s>
                   <span className="quiet">set aside</span>

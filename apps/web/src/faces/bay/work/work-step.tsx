@@ -20,6 +20,7 @@ import { LeakForm } from './leak-form.tsx'
 import { PartForm } from './part-form.tsx'
 import { PressureForm } from './pressure-form.tsx'
 import { ProgramForm } from './program-form.tsx'
+import { PurgeForm } from './purge-form.tsx'
 import { RelearnForm } from './relearn-form.tsx'
 import { cautionWords, howWords, stepTitle } from './step-words.ts'
 import { WheelOffForm } from './wheel-off-form.tsx'
@@ -48,6 +49,8 @@ export function WorkStep(props: WorkFormProps) {
       return <WheelOffForm {...wheelProps} />
     case 'tire.inspected':
       return <InsideForm {...wheelProps} />
+    case 'sealant.purged':
+      return <PurgeForm {...wheelProps} />
     case 'sensor.fitted':
       return <FitForm {...wheelProps} />
     case 'leak.checked':

@@ -1,4 +1,5 @@
 import { roadGate } from '@bayledger/ledger/questions/gates'
+import { keptClosedBy } from '@bayledger/ledger/questions/passed-steps'
 import { isFixed } from '@bayledger/ledger/questions/verdicts'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
@@ -52,7 +53,8 @@ function StepLine({ step, order }: OrderPart & { step: Step }) {
   const nameOf = useStaffNames()
   const clock = useShopClock()
   const closing = order.state.closed[step.stepKey]
-  const aside = order.state.setAside[step.stepKey]
+  const kept = keptClosedBy(order.state, step)
+  const aside = order.state.setAside[step.stepKey] ?? (kept && order.state.setAside[kept.stepKey])
   const by = closing?.written.by
   return (
     <li className={closing ? 'step step-closed' : 'step'}>
