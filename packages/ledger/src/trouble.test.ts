@@ -263,6 +263,7 @@ describe('a refusal on record', () => {
     refuse(pen, 'sound-spare', 'tire-unsafe')
     expect(closeStep(pen, 'RR.wheel.on')).toMatchObject({ code: 'WHEEL_PARKED' })
     expect(closeStep(pen, 'RR.wheel.on', { cameFrom: 'SP' }).admitted).toBe(true)
+    expect(closeStep(pen, 'vehicle.lift.touching').admitted).toBe(true)
     expect(closeStep(pen, 'RR.studs.torque-half').admitted).toBe(true)
     expect(roadGate(pen.state()).map(({ code }) => code)).toContain('wheel-parked')
   })
