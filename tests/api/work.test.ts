@@ -72,6 +72,7 @@ const round = (stepKey: string, change: object = {}) => ({
   clicked: 5,
   total: 5,
   moved: [],
+  timed: null,
   ...change,
 })
 const halfRound = () => round('LF.studs.torque-half', atHalf)

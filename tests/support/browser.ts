@@ -32,8 +32,14 @@ export type TestBrowser = {
   readonly close: () => Promise<void>
 }
 
-/** A real Chromium against a running server. */
-export const startBrowser = async (address: string): Promise<TestBrowser> => {
+/**
+ * A real Chromium against a running server. `minutesBehind`: how slow the clocks of its devices are, so that a test may
+ * let them run forward as far, over a drive, and they are never ahead of the server's; `null`: they run by themselves.
+ */
+export const startBrowser = async (
+  address: string,
+  minutesBehind: number | null = null,
+): Promise<TestBrowser> => {
   const profile = mkdtempSync(join(tmpdir(), 'bayledger-chromium-'))
   const browser: Browser = await chromium.launch({
     executablePath: outsideTool('chromium'),
@@ -52,6 +58,7 @@ export const startBrowser = async (address: string): Promise<TestBrowser> => {
       timezoneId: 'America/New_York',
       acceptDownloads: true,
     })
+    if (minutesBehind !== null) await made.clock.install({ time: Date.now() - minutesBehind * 60_000 })
     contexts.set(face, made)
     return made
   }

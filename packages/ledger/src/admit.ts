@@ -50,6 +50,6 @@ export const admit = (state: OrderState, written: Draft, facts: AdmitFacts): Ver
     const refusal = rule(state, draft, facts)
     if (refusal) return refusal
   }
-  const holds: readonly Hold[] = holdsFor(draft, facts)
+  const holds: readonly Hold[] = holdsFor(state, draft, facts)
   return { admitted: true, holds }
 }

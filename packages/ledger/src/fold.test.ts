@@ -87,7 +87,11 @@ describe('an absent member', () => {
       tireOf('LF', { valve: null, stem: null, treadDepth32nds: null, tireDamage: null }),
       bay,
     )
-    pen.write('telltale.observed', { phase: 'arrival', stepKey: null, lampCheck: null, behavior: null }, bay)
+    pen.write(
+      'telltale.observed',
+      { phase: 'arrival', stepKey: null, lampCheck: null, behavior: null, timed: null },
+      bay,
+    )
     const { arrival } = pen.state()
     expect(arrival.wheels.LF).toEqual(earlier.wheels.LF)
     expect(arrival.tires.LF).toMatchObject({

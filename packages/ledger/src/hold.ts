@@ -14,11 +14,23 @@ export type WrenchDoubt = z.infer<typeof WrenchDoubt>
 export const ClockDoubt = z.strictObject({ writtenAt: Instant, receivedAt: Instant })
 export type ClockDoubt = z.infer<typeof ClockDoubt>
 
+/**
+ * The minutes of a drive as they were typed, and the most that the clock allows: the whole minutes between leaving and
+ * coming back, or, where nobody timed the drive, those since the vehicle was last worked on.
+ */
+export const DriveDoubt = z.strictObject({
+  typed: z.number(),
+  clock: z.int(),
+  by: z.enum(['timed', 'entries']),
+})
+export type DriveDoubt = z.infer<typeof DriveDoubt>
+
 const gate = z.enum(['road', 'hand-back', 'seal'])
 
 /**
- * A gate that stays closed until a person settles a true fact whose writer could not know better: codes and values.
- * Entries of an older ledger hold it in words, which are printed as they were written.
+ * A gate that stays closed until a person settles a true fact whose writer could not know better: codes and values. A hold
+ * on the proof closes no gate: the light is not proven to stay off meanwhile. Entries of an older ledger hold it in words,
+ * which are printed as they were written.
  */
 export const Hold = z.union([
   z.strictObject({
@@ -32,6 +44,12 @@ export const Hold = z.union([
     gate,
     wheel: z.null(),
     values: ClockDoubt,
+  }),
+  z.strictObject({
+    code: z.literal('drive-minutes-doubtful'),
+    gate: z.literal('proof'),
+    wheel: z.null(),
+    values: DriveDoubt,
   }),
   z.strictObject({ code: plainText(60), gate, words: plainText(300) }),
 ])

@@ -9,6 +9,7 @@ import type { Author } from './entry.ts'
 import type { Hold } from './hold.ts'
 import type { Kind, PayloadOf } from './registry.ts'
 import type { TroubleKind } from './subjects/trouble/kinds.ts'
+import type { Timed } from './timed.ts'
 
 /** The entry that recorded a fact: enough to show who and when, and to strike it. */
 export type Written = {
@@ -51,6 +52,8 @@ export type VehicleCheck = {
   readonly telltale: Recorded<{
     readonly lampCheck: 'lights' | 'dark' | null
     readonly behavior: LightBehavior | null
+    /** For how long it was watched, by the tablet's clock. */
+    readonly timed: Timed
   }> | null
 }
 

@@ -187,7 +187,7 @@ const checkArrival = (pen: OrderPen): void => {
   pen.write('surroundings.recorded', surroundings, { by })
   pen.write(
     'telltale.observed',
-    { phase: 'arrival', stepKey: null, lampCheck: 'lights', behavior: 'flash-then-solid' },
+    { phase: 'arrival', stepKey: null, lampCheck: 'lights', behavior: 'flash-then-solid', timed: null },
     { by },
   )
   const wheels: readonly WheelPosition[] = [...roadPositions, 'SP']

@@ -19,7 +19,10 @@ export type How = {
   readonly id?: string
 }
 
-/** Writes one order in memory through `append`, twenty seconds an entry, with ids that are the same at every run. */
+/**
+ * Writes one order in memory through `append`, twenty seconds an entry and as long as the entry says, with ids that are the same at
+ * every run.
+ */
 export type OrderPen = {
   readonly orderId: string
   readonly entries: () => readonly Entry[]
@@ -40,10 +43,12 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
   const entries: Entry[] = [...before]
   let drafts = before.length
 
-  const now = () => new Date(Date.UTC(2026, 0, 12, 15) + drafts * 20_000).toISOString()
+  let clock = Date.parse(before.at(-1)?.writtenAt ?? '2026-01-12T15:00:00.000Z')
+  const now = () => new Date(clock).toISOString()
 
   const draft: OrderPen['draft'] = (kind, payload, how) => {
     drafts += 1
+    clock += 20_000 + secondsOf(payload) * 1_000
     return {
       id: how.id ?? idOf(`entry/${name}/${entries.length}/${drafts}/${kind}`),
       shopId,
@@ -97,6 +102,9 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
       ),
   }
 }
+
+const secondsOf = (payload: object): number =>
+  'timed' in payload && payload.timed !== null ? (payload.timed as { seconds: number }).seconds : 0
 
 /** What the server knows after the second person of this entry has typed their PIN. */
 export const provenIn = (draft: Draft): AdmitFacts['secondPersons'] => {

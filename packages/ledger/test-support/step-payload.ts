@@ -103,6 +103,7 @@ export const closingOf = (state: OrderState, step: Step): Written => {
           method: 'automatic',
           confirmed: [...roadPositions],
           result: 'learns-while-driven',
+          timed: took(150),
         },
       }
     case 'wheel.checked':
@@ -131,12 +132,13 @@ export const closingOf = (state: OrderState, step: Step): Written => {
           odometerIn: { value: 88_156, unit: 'mi' },
           lightAtEnd: 'off',
           lampCheckAfter: 'lights-and-goes-out',
+          timed: took(23 * 60 + 20),
         },
       }
     case 'telltale.observed':
       return {
         kind: 'telltale.observed',
-        payload: { phase: 'closing', stepKey, lampCheck: 'lights', behavior: 'off' },
+        payload: { phase: 'closing', stepKey, lampCheck: 'lights', behavior: 'off', timed: took(125) },
       }
     case 'figure.confirmed':
       return {
@@ -163,7 +165,11 @@ const roundOf = (wheel: WheelPosition, stepKey: string): PayloadOf<'torque.check
   clicked: 5,
   total: 5,
   moved: [],
+  timed: took(16),
 })
+
+/** Timed by the tablet. When it began is read by nothing that a test decides. */
+const took = (seconds: number) => ({ startedAt: '2026-01-12T15:30:00.000Z', seconds })
 
 const insideOf = (wheel: WheelPosition) => ({
   when: 'inside' as const,

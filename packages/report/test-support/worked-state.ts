@@ -57,6 +57,7 @@ const round = (seq: number, staffId = technician): TorqueSeal => ({
   clicked: 5,
   total: 5,
   moved: [],
+  timed: { startedAt: '2026-01-12T16:20:00.000Z', seconds: 16 },
   written: written(seq, staffId),
 })
 
@@ -220,7 +221,7 @@ export const workedState: OrderState = {
       },
     },
     module: arrivalModule,
-    telltale: { lampCheck: 'lights', behavior: 'flash-then-solid', written: written(13) },
+    telltale: { lampCheck: 'lights', behavior: 'flash-then-solid', timed: null, written: written(13) },
   },
   diagnosis: {
     evidence: {
@@ -335,6 +336,7 @@ export const workedState: OrderState = {
     method: 'stationary',
     confirmed: ['LF', 'RF', 'RR', 'LR'],
     result: 'learned',
+    timed: { startedAt: '2026-01-12T16:20:00.000Z', seconds: 200 },
     written: written(35),
   },
   closing: {
@@ -352,7 +354,12 @@ export const workedState: OrderState = {
       codes: [],
       written: written(40),
     },
-    telltale: { lampCheck: 'lights', behavior: 'off', written: written(40) },
+    telltale: {
+      lampCheck: 'lights',
+      behavior: 'off',
+      timed: { startedAt: '2026-01-12T16:20:00.000Z', seconds: 125 },
+      written: written(40),
+    },
   },
   drives: [
     {
@@ -362,6 +369,7 @@ export const workedState: OrderState = {
       odometerIn: { value: 88_156, unit: 'mi' },
       lightAtEnd: 'off',
       lampCheckAfter: 'lights-and-goes-out',
+      timed: { startedAt: '2026-01-12T16:20:00.000Z', seconds: 1420 },
       written: written(41),
     },
   ],

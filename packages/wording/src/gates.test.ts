@@ -35,6 +35,10 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
   'device-clock-doubtful': [
     { writtenAt: '1970-01-01T00:00:00.000Z', receivedAt: '2026-01-12T16:40:00.000Z' },
   ],
+  'drive-minutes-doubtful': [
+    { typed: 22, clock: 3, by: 'timed' },
+    { typed: 22, clock: 0, by: 'entries' },
+  ],
   'wrench-doubtful': [
     { why: 'day', wrench: 'TW-1', dueOn: '2026-01-01' },
     { why: 'cycles', wrench: 'TW-1', cycles: 5_001, dueAt: 5_000 },

@@ -51,6 +51,7 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   'step-open': [{ step }, { step: { ...step, wheel: null } }],
   'step-blocked': [{}],
   'drive-open': [{ minutes: 0 }, { minutes: 13 }],
+  'drive-doubtful': [{ typed: 22, clock: 3, by: 'timed' }],
   'seal-gate': [{ reason: { code: 'findings-unconfirmed', wheel: null, values: {} } }],
   'payment-open': [{}],
   'report-unsealed': [{}],

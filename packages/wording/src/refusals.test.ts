@@ -163,6 +163,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   PRESSURE_NOT_ON_TARGET: [{ side: 'under', found: psi(34), targetPsi: 36.5, overPsi: 1.5 }],
   ROAD_GATE_CLOSED: [{ reason }],
   ODOMETER_BACKWARDS: [{}],
+  DRIVE_LONGER_THAN_ORDER: [{ minutes: 600, orderMinutes: 38 }],
   REPORT_HEAD_MOVED: [{}],
   SEAL_GATE_CLOSED: [{ reason }],
   REPORT_NOT_SEALED: [{}],

@@ -13,6 +13,7 @@ describe('whether it is fixed', () => {
     { verdict: 'not-yet-proven', why: 'relearn-set-aside' },
     { verdict: 'not-yet-proven', why: 'not-driven-enough', minutes: 0 },
     { verdict: 'not-yet-proven', why: 'not-driven-enough', minutes: 13 },
+    { verdict: 'not-yet-proven', why: 'drive-doubtful', minutes: 3 },
     { verdict: 'not-yet-proven', why: 'no-findings' },
     { verdict: 'not-yet-proven', why: 'nothing-found' },
     { verdict: 'not-yet-proven', why: 'sensors-unrecognized', minutes: 22, recognized: 3, sensors: 4 },

@@ -83,7 +83,13 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       ? { temperature: fahrenheit(seen.lastSet.temperature), altitudeFeet: tamberStreet.altitudeFeet }
       : null,
   })
-  write('telltale.observed', { phase: 'arrival', stepKey: null, lampCheck: 'lights', behavior: seen.light })
+  write('telltale.observed', {
+    phase: 'arrival',
+    stepKey: null,
+    lampCheck: 'lights',
+    behavior: seen.light,
+    timed: null,
+  })
   for (const { wheel, gauge, ...sensor } of seen.wheels)
     write('wheel.checked', wheelChecked(wheel, gauge, sensorAnswer(seen, gauge, sensor)))
   const spare = typeof seen.spare === 'number' ? { gauge: seen.spare, id: null } : seen.spare

@@ -75,7 +75,7 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
       case 'telltale.observed':
         write(
           'telltale.observed',
-          { phase: 'closing', stepKey, lampCheck: 'lights', behavior: 'off' },
+          { phase: 'closing', stepKey, lampCheck: 'lights', behavior: 'off', timed: null },
           paces.after(),
         )
         return
@@ -172,8 +172,8 @@ const relearned = (pen: OrderPen, stepKey: string): PayloadOf<'relearn.done'> =>
   const method = pen.state().sheet?.sheet.relearn?.method
   if (!method) throw new RangeError(`${pen.number}: the sheet does not say how the vehicle learns`)
   return method === 'reset'
-    ? { stepKey, method, confirmed: [], result: 'learns-while-driven' }
-    : { stepKey, method, confirmed: [...roadPositions], result: 'learned' }
+    ? { stepKey, method, confirmed: [], result: 'learns-while-driven', timed: null }
+    : { stepKey, method, confirmed: [...roadPositions], result: 'learned', timed: null }
 }
 
 const driveOut = (
@@ -195,7 +195,14 @@ const driveOut = (
       odometerIn: { value: drive.odometerIn, unit: 'mi' },
       lightAtEnd: 'off',
       lampCheckAfter: 'lights-and-goes-out',
+      timed: leftBefore(pen.calendar.at(drive.at), drive.minutes),
     },
     drive.at,
   )
+}
+
+/** The tablet's clock of a drive: the minutes that count and three quarters of one to leave the yard. */
+const leftBefore = (back: string, minutes: number): PayloadOf<'drive.done'>['timed'] => {
+  const seconds = minutes * 60 + 45
+  return { startedAt: new Date(Date.parse(back) - seconds * 1_000).toISOString(), seconds }
 }

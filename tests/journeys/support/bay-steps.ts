@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
-import { button, greta, heading, hold, ines, leaves, signIn, type } from './bay.ts'
+import { button, greta, heading, hold, ines, leaves, signIn, type, unlock } from './bay.ts'
 import { tap } from './touch.ts'
 
 /** What the technician types while working; every one of these must be on the report. */
@@ -145,10 +145,15 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   [
     /^Proof drive/,
     async (page, { odometerOut, odometerIn, minutes }) => {
-      for (const figure of [odometerOut, minutes, odometerIn]) {
-        await type(page, figure)
-        await tap(button(page, /^Next/))
-      }
+      await type(page, odometerOut)
+      await tap(button(page, 'Leave: start the clock'))
+      await button(page, 'Back: stop the clock').waitFor()
+      await page.clock.fastForward(Number(minutes) * 60_000 + 10_000)
+      // Nobody touched the tablet for so long: it has locked itself.
+      await unlock(page, ines)
+      await tap(button(page, 'Back: stop the clock'))
+      await type(page, odometerIn)
+      await tap(button(page, /^Next/))
       await tap(button(page, 'Off', true))
       await tap(button(page, /^Lights and goes/))
       await tap(button(page, 'Record the drive'))

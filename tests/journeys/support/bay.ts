@@ -37,6 +37,13 @@ export const signIn = async (page: Page, person: Person): Promise<void> => {
   await button(page, new RegExp(`Signed in: ${person.name}`)).waitFor()
 }
 
+/** The tablet has locked itself and shows the pad of whoever worked on it. */
+export const unlock = async (page: Page, { name, pin }: Person): Promise<void> => {
+  await shows(page, name)
+  await type(page, pin)
+  await button(page, new RegExp(`Signed in: ${name}`)).waitFor()
+}
+
 /** What a technician read at one wheel; `null` for a sensor that stayed silent. */
 export type WheelAsRead = { readonly gauge: string; readonly sensor: string | null; readonly id: string }
 

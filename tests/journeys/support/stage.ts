@@ -3,15 +3,18 @@ import { startBrowser, type TestBrowser } from '../../support/browser.ts'
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts'
 import { type RunningService, startService } from '../../support/start-service.ts'
 
-/** The product with the demo shop on a database of its own, and a real browser before it, for one test file. */
-export const setStage = (): (() => TestBrowser) => {
+/**
+ * The product with the demo shop on a database of its own, and a real browser before it, for one test file;
+ * `minutesBehind`: how slow the clocks of its devices are, which the test then moves; `null`: they run by themselves.
+ */
+export const setStage = (minutesBehind: number | null = null): (() => TestBrowser) => {
   let database: TestDatabase | undefined
   let service: RunningService | undefined
   let browser: TestBrowser | undefined
   beforeAll(async () => {
     database = await createTestDatabase('empty')
     service = await startService({ ownerUrl: database.url, serviceUrl: database.serviceUrl })
-    browser = await startBrowser(service.address)
+    browser = await startBrowser(service.address, minutesBehind)
   })
   afterAll(async () => {
     await browser?.close()

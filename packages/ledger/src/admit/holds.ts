@@ -1,17 +1,27 @@
 import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
 import type { Draft } from '../entry.ts'
 import type { Hold, WrenchDoubt } from '../hold.ts'
+import { driveDoubt } from '../questions/drive-clock.ts'
+import type { OrderState } from '../state.ts'
 import type { AdmitFacts, WrenchFacts } from './facts.ts'
 
 /**
  * Holds for a true fact whose writer could not know better. A torque round is a fact, since the nuts were turned: if the
  * register doubts its wrench, the round is kept and the road stays shut. An entry is kept however wrong its device's
- * clock is, and the report waits until a person has settled the time.
+ * clock is, and the report waits until a person has settled the time. A drive is kept with its minutes as they were typed;
+ * where the clock contradicts them, they prove nothing until a person has settled them.
  */
-export const holdsFor = (draft: Draft, facts: AdmitFacts): Hold[] => [
+export const holdsFor = (state: OrderState, draft: Draft, facts: AdmitFacts): Hold[] => [
   ...wrenchHold(draft, facts),
   ...clockHold(draft, facts),
+  ...driveHold(state, draft, facts),
 ]
+
+const driveHold = (state: OrderState, draft: Draft, { now }: AdmitFacts): Hold[] => {
+  if (draft.kind !== 'drive.done') return []
+  const values = driveDoubt(state, draft.payload, { writtenAt: draft.writtenAt, now })
+  return values === null ? [] : [{ code: 'drive-minutes-doubtful', gate: 'proof', wheel: null, values }]
+}
 
 const wrenchHold = (draft: Draft, facts: AdmitFacts): Hold[] => {
   if (draft.kind !== 'studs.torqued' && draft.kind !== 'torque.checked') return []

@@ -139,6 +139,8 @@ export type RefusalValues = {
   }
   readonly ROAD_GATE_CLOSED: OfGate
   readonly ODOMETER_BACKWARDS: NoValues
+  /** Both in whole minutes or as typed. */
+  readonly DRIVE_LONGER_THAN_ORDER: { readonly minutes: number; readonly orderMinutes: number }
   readonly REPORT_HEAD_MOVED: NoValues
   readonly SEAL_GATE_CLOSED: OfGate
   readonly REPORT_NOT_SEALED: NoValues

@@ -1,7 +1,7 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { ClockDoubt, WrenchDoubt } from '../hold.ts'
+import type { ClockDoubt, DriveDoubt, WrenchDoubt } from '../hold.ts'
 import type { Conflict } from '../state.ts'
 import type { BundleNamed } from './named.ts'
 import type { OpenTrouble } from './troubles.ts'
@@ -27,6 +27,7 @@ export type GateValues = {
   readonly 'stop-open': { readonly finding: FindingCode; readonly keeps: 'off-the-road' | 'here' }
   readonly 'wrench-doubtful': WrenchDoubt | { readonly asWritten: string }
   readonly 'device-clock-doubtful': ClockDoubt
+  readonly 'drive-minutes-doubtful': DriveDoubt
   readonly 'findings-unconfirmed': NoValues
   readonly 'estimate-missing': NoValues
   readonly 'estimate-unanswered': { readonly bundle: BundleNamed }

@@ -1,6 +1,7 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { DriveDoubt } from '../hold.ts'
 import type { PayloadOf } from '../registry.ts'
 import type { Conflict, Written } from '../state.ts'
 import type { GateReason, Parked } from './gate-reason.ts'
@@ -47,6 +48,8 @@ export type MoveValues = {
   readonly 'step-blocked': NoValues
   /** Minutes driven so far with the light off. */
   readonly 'drive-open': { readonly minutes: number }
+  /** The clock contradicts the minutes of a drive. */
+  readonly 'drive-doubtful': DriveDoubt
   readonly 'seal-gate': { readonly reason: GateReason }
   readonly 'payment-open': NoValues
   readonly 'report-unsealed': NoValues

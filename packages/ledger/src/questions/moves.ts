@@ -2,6 +2,7 @@ import { namedStep } from '@bayledger/reckoning/step'
 import type { OrderState, Written } from '../state.ts'
 import { authorizedBundles, unansweredBundles } from './answers.ts'
 import { openConflicts } from './conflicts.ts'
+import { doubtedDrives, doubtOf } from './drive-clock.ts'
 import { estimateIsMissing } from './estimate-is-missing.ts'
 import {
   brokenSensors,
@@ -142,14 +143,24 @@ const workMoves = (state: OrderState): Move[] => {
   ]
   if (inTheBay.length > 0) return inTheBay
   if (ready.length > 0)
-    return [move('out-on-the-road', 'drive-open', { minutes: drivenMinutes(state) }, since)]
+    return [
+      move('out-on-the-road', 'drive-open', { minutes: drivenMinutes(state) }, since),
+      ...doubtMoves(state),
+    ]
   if (openSteps(state).length > 0) return [move('bay', 'step-blocked', {}, since)]
   return [
-    state.reports.length > 0
-      ? move('desk', 'keys', {}, state.reports.at(-1)?.written)
-      : sealMove(state, since),
+    ...(state.reports.length > 0
+      ? [move('desk', 'keys', {}, state.reports.at(-1)?.written)]
+      : [...doubtMoves(state), sealMove(state, since)]),
   ]
 }
+
+/** The desk settles minutes that the clock contradicts; the bay may drive again instead. */
+const doubtMoves = (state: OrderState): Move[] =>
+  doubtedDrives(state).flatMap(({ written }) => {
+    const doubt = doubtOf(state, written.entryId)
+    return doubt ? [move('desk', 'drive-doubtful', doubt, written)] : []
+  })
 
 const sealMove = (state: OrderState, since: Written | undefined): Move => {
   const [conflict] = openConflicts(state)

@@ -2,6 +2,7 @@ import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
+import { countedMinutes, doubtOf } from './drive-clock.ts'
 
 /** How far it is proven that the light is out and will stay out. */
 export type Proof =
@@ -9,7 +10,7 @@ export type Proof =
   /** `minutes`: those driven so far with the light off. */
   | {
       readonly verdict: 'not-yet-proven'
-      readonly why: 'relearn-set-aside' | 'not-driven-enough'
+      readonly why: 'relearn-set-aside' | 'not-driven-enough' | 'drive-doubtful'
       readonly minutes: number
     }
   | ({ readonly verdict: 'not-fixed' } & Failure)
@@ -26,9 +27,13 @@ export const proofDriveMinutes = 20
 export const proofOf = (state: OrderState): Proof => {
   const failure = whatFailed(state)
   if (failure) return { verdict: 'not-fixed', ...failure }
-  const minutes = provingMinutes(state)
+  const drives = provingDrives(state)
+  const undoubted = drives.filter(({ written }) => doubtOf(state, written.entryId) === null)
+  const isDoubted = undoubted.length < drives.length && minutesOf(state, undoubted) < proofDriveMinutes
+  const minutes = minutesOf(state, isDoubted ? drives : undoubted)
   const isDone = minutes >= proofDriveMinutes
   if (hasNothingToProve(state) && !isDone) return { verdict: 'nothing-to-prove' }
+  if (isDoubted) return { verdict: 'not-yet-proven', why: 'drive-doubtful', minutes }
   if (relearnIsSetAside(state)) return { verdict: 'not-yet-proven', why: 'relearn-set-aside', minutes }
   return isDone
     ? { verdict: 'proven', minutes }
@@ -46,18 +51,20 @@ const hasNothingToProve = (state: OrderState): boolean => {
 }
 
 /** Whether the minutes that a warning may take have been driven with the light off. */
-export const isDriven = (state: OrderState): boolean => provingMinutes(state) >= proofDriveMinutes
+export const isDriven = (state: OrderState): boolean =>
+  minutesOf(state, provingDrives(state)) >= proofDriveMinutes
 
-/** Minutes driven with the light off, since it last came on and since a wheel last came off, went on or got a sensor. */
-const provingMinutes = (state: OrderState): number => {
+/** Drives with the light off, since it last came on and since a wheel last came off, went on or got a sensor. */
+const provingDrives = (state: OrderState): OrderState['drives'] => {
   const worked = Object.values(state.work).flatMap(({ removed, mounted, fitted }) =>
     [removed, mounted, fitted].map((fact) => fact?.written.seq ?? 0),
   )
   const after = Math.max(0, state.drives.findLast((drive) => !isGood(drive))?.written.seq ?? 0, ...worked)
-  return state.drives
-    .filter((drive) => drive.written.seq > after)
-    .reduce((sum, { minutes }) => sum + minutes, 0)
+  return state.drives.filter((drive) => drive.written.seq > after)
 }
+
+const minutesOf = (state: OrderState, drives: OrderState['drives']): number =>
+  drives.reduce((sum, drive) => sum + countedMinutes(state, drive), 0)
 
 const isGood = ({ lightAtEnd, lampCheckAfter }: OrderState['drives'][number]): boolean =>
   lightAtEnd === 'off' && lampCheckAfter === 'lights-and-goes-out'

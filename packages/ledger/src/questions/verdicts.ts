@@ -93,7 +93,11 @@ export type FixedVerdict =
   /** `sensors`: how many the vehicle is shown to recognize; `null` where it has none to recognize. */
   | { readonly verdict: 'proven'; readonly minutes: number; readonly sensors: number | null }
   | { readonly verdict: 'not-yet-proven'; readonly why: 'relearn-set-aside' }
-  | { readonly verdict: 'not-yet-proven'; readonly why: 'not-driven-enough'; readonly minutes: number }
+  | {
+      readonly verdict: 'not-yet-proven'
+      readonly why: 'not-driven-enough' | 'drive-doubtful'
+      readonly minutes: number
+    }
   | { readonly verdict: 'not-yet-proven'; readonly why: 'no-findings' | 'nothing-found' }
   | {
       readonly verdict: 'not-yet-proven'

@@ -24,6 +24,7 @@ export const wheelsRefusals: Refusals<
   | 'PRESSURE_NOT_ON_TARGET'
   | 'ROAD_GATE_CLOSED'
   | 'ODOMETER_BACKWARDS'
+  | 'DRIVE_LONGER_THAN_ORDER'
 > = {
   TROUBLE_WITHOUT_WHEEL: [
     [
@@ -324,6 +325,16 @@ export const wheelsRefusals: Refusals<
         return closeStep(pen, 'vehicle.relearn.done')
       },
       { reason: { code: 'wheel-unchecked', wheel: 'RR', values: {} } },
+    ],
+  ],
+  DRIVE_LONGER_THAN_ORDER: [
+    [
+      'a drive longer than the order is old',
+      () =>
+        closeStep<'drive.done'>(before('vehicle.proof.drive'), 'vehicle.proof.drive', {
+          minutes: 600,
+        }),
+      { minutes: 600 },
     ],
   ],
   ODOMETER_BACKWARDS: [

@@ -50,6 +50,8 @@ export const gates: GatesWording = {
       : `The wrench ${doubt.wrench} ${because(doubt)}. Withdraw this round with a second person, then torque ${the(wheel, 'wheel')} again with another wrench.`,
   'device-clock-doubtful': (_wheel, { writtenAt, receivedAt }) =>
     `A device wrote an entry at ${atUtc(writtenAt)} by its own clock; we received it at ${atUtc(receivedAt)}. Set the device's clock, find out when the work was done, and settle it on the order page.`,
+  'drive-minutes-doubtful': (_wheel, { typed, clock, by }) =>
+    `A drive of ${typed} min was written down; ${by === 'timed' ? `by the tablet's clock it took ${clock} min` : `only ${clock} min had passed since the vehicle was last in the shop`}. Find out how long it was driven, and settle it on the order page or drive again.`,
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
   'estimate-missing': () => 'Build the estimate from the findings and let the customer answer it.',
   'estimate-unanswered': (_wheel, { bundle }) =>

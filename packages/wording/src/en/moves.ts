@@ -62,6 +62,8 @@ export const moves: MovesWording = {
     minutes > 0
       ? `Proof drive: ${minutes} minutes driven, keep going.`
       : `Proof drive: ${proofDriveMinutes} minutes, then watch the light.`,
+  'drive-doubtful': (_wheel, values) =>
+    gateWords(gates, { code: 'drive-minutes-doubtful', wheel: null, values }),
   'seal-gate': (_wheel, { reason }) => gateWords(gates, reason),
   'payment-open': () => 'Note the payment and seal the report.',
   'report-unsealed': () => 'Seal the report.',

@@ -232,6 +232,8 @@ export const refusals: RefusalsWording = {
   PRESSURE_NOT_ON_TARGET: ({ side, found, targetPsi, overPsi }) =>
     `${found.value} ${found.unit} is ${side} the target of ${targetPsi.toFixed(1)} psi. Set it to the target, at most ${overPsi} psi above, and read again.`,
   ROAD_GATE_CLOSED: ({ reason }) => `The vehicle may not move on the road. ${gateWords(gates, reason)}`,
+  DRIVE_LONGER_THAN_ORDER: ({ minutes, orderMinutes }) =>
+    `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
   REPORT_HEAD_MOVED: () => 'Something was written since the report was composed. Compose it again.',

@@ -33,6 +33,8 @@ const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven'
       return verdict.minutes > 0
         ? `driven ${verdict.minutes} of the ${proofDriveMinutes} minutes that a warning may take`
         : `drive ${proofDriveMinutes} minutes to be sure; a warning may take that long to come`
+    case 'drive-doubtful':
+      return 'the minutes that were written down for the drive and those of the clock differ'
     case 'no-findings':
       return 'no findings were issued'
     case 'nothing-found':

@@ -37,13 +37,14 @@ export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
       entry,
     ),
   'telltale.observed': (state, entry) => {
-    const { phase, stepKey, lampCheck, behavior } = entry.payload
+    const { phase, stepKey, lampCheck, behavior, timed } = entry.payload
     const observed = changeCheck(state, phase, (check) => ({
       ...check,
       telltale: recorded(
         {
           lampCheck: lampCheck ?? check.telltale?.lampCheck ?? null,
           behavior: behavior ?? check.telltale?.behavior ?? null,
+          timed: timed ?? check.telltale?.timed ?? null,
         },
         entry,
       ),

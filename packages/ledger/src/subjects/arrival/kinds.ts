@@ -14,6 +14,7 @@ import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, roles } from '../../role.ts'
 import { Id, plainText } from '../../text.ts'
+import { Timed, untimed } from '../../timed.ts'
 
 /** The whole-vehicle check before anything is touched, or the one after the work. */
 export const Phase = z.enum(['arrival', 'closing'])
@@ -74,6 +75,13 @@ export const PunctureRecord = z.strictObject({
 })
 export type PunctureRecord = z.infer<typeof PunctureRecord>
 
+const telltale = {
+  phase: Phase,
+  stepKey,
+  lampCheck: z.nullable(z.enum(['lights', 'dark'])),
+  behavior: z.nullable(LightBehavior),
+}
+
 export const arrivalKinds = {
   /** Each member may be absent (null): an absent one never erases what an earlier entry recorded. */
   'wheel.checked': kind(
@@ -123,13 +131,9 @@ export const arrivalKinds = {
     }),
     { roles: bayRoles },
   ),
-  'telltale.observed': kind(
-    z.strictObject({
-      phase: Phase,
-      stepKey,
-      lampCheck: z.nullable(z.enum(['lights', 'dark'])),
-      behavior: z.nullable(LightBehavior),
-    }),
-    { roles: bayRoles },
-  ),
+  /** `timed`: for how long the light was watched. */
+  'telltale.observed': kind(z.strictObject({ ...telltale, timed: Timed }), {
+    earlier: [earlierVersion(z.strictObject(telltale), untimed)],
+    roles: bayRoles,
+  }),
 }

@@ -1,5 +1,7 @@
+import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
 import { isClockHold } from '../../questions/clock-holds.ts'
+import { isDriven } from '../../questions/proof.ts'
 import type { closingKinds } from './kinds.ts'
 
 export const applyClosing: Appliers<keyof typeof closingKinds> = {
@@ -19,10 +21,14 @@ export const applyClosing: Appliers<keyof typeof closingKinds> = {
     ...state,
     ended: recorded({ how: 'withdrawn' as const, ...entry.payload }, entry),
   }),
-  'hold.settled': (state, entry) => ({
-    ...state,
-    holds: state.holds.filter((hold) => !isClockHold(hold, entry.payload.entryId)),
-  }),
+  // A drive whose minutes are settled may be all that the proof waited for.
+  'hold.settled': (state, entry) => {
+    const { entryId } = entry.payload
+    const settled = { ...state, holds: state.holds.filter((hold) => !isClockHold(hold, entryId)) }
+    const drive = state.drives.find(({ written }) => written.entryId === entryId)
+    const ends = drive && !state.closed[drive.stepKey] && isDriven(settled)
+    return closeStep(settled, ends ? drive.stepKey : null, entry)
+  },
   // Which entry is struck is settled before anything is applied.
   'entry.struck': (state) => state,
 }

@@ -3,9 +3,10 @@ import { StepKey } from '@bayledger/reckoning/step'
 import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
-import { kind } from '../../kind.ts'
+import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles } from '../../role.ts'
 import { Day, Id, plainText } from '../../text.ts'
+import { Timed, untimed } from '../../timed.ts'
 
 /** A torque wrench as the technician knew it when the round was sealed; figures in the wrench's own unit. */
 export const WrenchUsed = z.strictObject({
@@ -34,10 +35,16 @@ const round = {
 }
 
 export const torqueKinds = {
-  'studs.torqued': kind(z.strictObject({ ...round, round: TorqueRound }), {
+  /** `timed`: from the moment when the round came up on the tablet until it was sealed. */
+  'studs.torqued': kind(z.strictObject({ ...round, round: TorqueRound, timed: Timed }), {
+    earlier: [earlierVersion(z.strictObject({ ...round, round: TorqueRound }), untimed)],
     roles: bayRoles,
     strikable: 'second-person',
   }),
   /** The second person's own round, at the full figure. */
-  'torque.checked': kind(z.strictObject(round), { roles: bayRoles, strikable: 'second-person' }),
+  'torque.checked': kind(z.strictObject({ ...round, timed: Timed }), {
+    earlier: [earlierVersion(z.strictObject(round), untimed)],
+    roles: bayRoles,
+    strikable: 'second-person',
+  }),
 }

@@ -10,9 +10,27 @@ import { bayRoles, judgeRoles, roles } from '../../role.ts'
 import { SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant, plainText } from '../../text.ts'
+import { Timed, untimed } from '../../timed.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 import { PlanVersion2, planToVersion3 } from './plan-version-2.ts'
+
+const relearn = {
+  stepKey: StepKey,
+  method: z.enum(['automatic', 'stationary', 'connector', 'reset']),
+  confirmed: z.array(WheelPosition),
+  result: z.enum(['learned', 'refused', 'learns-while-driven']),
+}
+
+const drive = {
+  stepKey: StepKey,
+  /** As the driver says them: those at a speed at which they count. */
+  minutes: z.number().check(z.gte(0), z.lte(600)),
+  odometerOut: Distance,
+  odometerIn: Distance,
+  lightAtEnd: z.enum(['off', 'solid', 'flash-then-solid']),
+  lampCheckAfter: z.enum(['lights-and-goes-out', 'stays-lit', 'dark']),
+}
 
 export const workKinds = {
   'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
@@ -122,26 +140,16 @@ export const workKinds = {
     }),
     { roles: bayRoles },
   ),
-  'relearn.done': kind(
-    z.strictObject({
-      stepKey: StepKey,
-      method: z.enum(['automatic', 'stationary', 'connector', 'reset']),
-      confirmed: z.array(WheelPosition),
-      result: z.enum(['learned', 'refused', 'learns-while-driven']),
-    }),
-    { roles: bayRoles },
-  ),
-  'drive.done': kind(
-    z.strictObject({
-      stepKey: StepKey,
-      minutes: z.number().check(z.gte(0), z.lte(600)),
-      odometerOut: Distance,
-      odometerIn: Distance,
-      lightAtEnd: z.enum(['off', 'solid', 'flash-then-solid']),
-      lampCheckAfter: z.enum(['lights-and-goes-out', 'stays-lit', 'dark']),
-    }),
-    { roles },
-  ),
+  /** `timed`: from the start of the procedure until the vehicle answered. */
+  'relearn.done': kind(z.strictObject({ ...relearn, timed: Timed }), {
+    earlier: [earlierVersion(z.strictObject(relearn), untimed)],
+    roles: bayRoles,
+  }),
+  /** `timed`: from leaving until coming back. */
+  'drive.done': kind(z.strictObject({ ...drive, timed: Timed }), {
+    earlier: [earlierVersion(z.strictObject(drive), untimed)],
+    roles,
+  }),
   'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }), {
     roles: bayRoles,
   }),

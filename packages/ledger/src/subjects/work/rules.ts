@@ -13,6 +13,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
+import { fitsInto, orderMinutes } from '../../questions/drive-clock.ts'
 import { overTargetPsi, pressureTargetFor } from '../../questions/pressure-target.ts'
 import { tireTroubleAt } from '../../questions/troubles.ts'
 import { roadShut } from '../../questions/why-not.ts'
@@ -125,6 +126,12 @@ export const workRules: Rules<keyof typeof workKinds> = {
       payload.odometerIn.value < payload.odometerOut.value
         ? refuse('ODOMETER_BACKWARDS', {})
         : null,
+    (state, { payload, writtenAt }, { now }) => {
+      const open = orderMinutes(state, { writtenAt, now })
+      return open === null || fitsInto(payload.minutes, open)
+        ? null
+        : refuse('DRIVE_LONGER_THAN_ORDER', { minutes: payload.minutes, orderMinutes: Math.floor(open) })
+    },
   ],
   'plan.issued': [],
   'part.promised': [],

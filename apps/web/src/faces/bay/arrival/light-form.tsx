@@ -1,4 +1,5 @@
 import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
+import { useWatch } from '../clock/use-watch.ts'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row, RowValues } from '../form/rows.ts'
 import { StepTimer } from '../form/step-timer.tsx'
@@ -30,11 +31,13 @@ export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFo
   const { record, busy, problem } = useRecord(state.orderId)
   const key = `${state.orderId}/${stepKey ?? 'light'}`
   const afterDrive = phase === 'closing' ? lampAfterDrive(state) : null
+  const watchKey = `${key}/${state[phase].telltale?.written.entryId ?? 'first'}`
+  const { stop } = useWatch(watchKey)
   return (
     <RowForm
       draftKey={key}
       title={title}
-      beside={<StepTimer draftKey={key} label="Watch the light" target={watchSeconds} />}
+      beside={<StepTimer watchKey={watchKey} label="Watch the light" target={watchSeconds} />}
       how={
         afterDrive === null
           ? 'Key on, engine off: does the warning light come on? Then start and watch two minutes.'
@@ -55,6 +58,7 @@ export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFo
             stepKey,
             lampCheck: afterDrive ?? (values.lampCheck === 'dark' ? 'dark' : 'lights'),
             behavior: behaviorOptions.find(({ value }) => value === values.behavior)?.value ?? null,
+            timed: stop(),
           },
           'warning light',
           restore,

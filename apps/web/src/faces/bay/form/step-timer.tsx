@@ -1,18 +1,16 @@
 import { Timer } from '../../../ui/timer.tsx'
-import { useDraft } from './draft-store.ts'
+import { useWatch } from '../clock/use-watch.ts'
 
 type StepTimerProps = {
-  /** Under which the moment of the start is kept on this tablet: it goes on while another screen is shown. */
-  draftKey: string
+  /** Under which the watch is kept on this tablet: it goes on while another screen is shown. */
+  watchKey: string
   label: string
   /** In seconds; `null`: it only counts. */
   target: number | null
 }
 
 /** The watch of one step. It tells whoever waits; it closes nothing. */
-export function StepTimer({ draftKey, label, target }: StepTimerProps) {
-  const started = useDraft<number | null>(`${draftKey}/watch`, null)
-  return (
-    <Timer label={label} target={target} startedAt={started.draft} onStart={(at) => started.change(at)} />
-  )
+export function StepTimer({ watchKey, label, target }: StepTimerProps) {
+  const { watch, start } = useWatch(watchKey)
+  return <Timer label={label} target={target} startedAt={watch?.startedAt ?? null} onStart={() => start()} />
 }

@@ -1,3 +1,4 @@
+import { sealsOf } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
@@ -8,6 +9,8 @@ import { useState } from 'react'
 import { StudCircle } from '../../../features/torque/stud-circle.tsx'
 import { type Wrench, wrenchUsed } from '../../../features/torque/wrench-fit.ts'
 import { HoldButton } from '../../../ui/hold-button.tsx'
+import { StartsWatch } from '../clock/starts-watch.tsx'
+import { useWatch } from '../clock/use-watch.ts'
 import { useDraft } from '../form/draft-store.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
@@ -30,6 +33,8 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
     discard,
   } = useDraft<readonly number[]>(`${state.orderId}/${step.stepKey}`, [])
   const [sealing, setSealing] = useState<Wrench | null>(null)
+  const watchKey = `${state.orderId}/${step.stepKey}/${lastSealOf(state, wheel)}`
+  const { stop } = useWatch(watchKey)
   const sheet = state.sheet?.sheet
   if (!sheet) return <StepScreen title={stepTitle(step)} how="The order has no specification sheet." />
   const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
@@ -52,6 +57,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
       clicked: count,
       total: count,
       moved: [...moved],
+      timed: stop(),
     }
     const taken =
       round === 'check'
@@ -109,6 +115,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
           }
           pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => onHeld(wrench)} />}
         >
+          <StartsWatch watchKey={watchKey} />
           <div className="torque-words">
             <p role="status">
               {movedWords(round, moved, fastener) ?? roundHow[round].replaceAll('{fastener}', fastener)}
@@ -120,6 +127,14 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
       )}
     </WrenchInHand>
   )
+}
+
+/** The entry that sealed the newest round of a wheel: each round is timed for itself. */
+const lastSealOf = (state: OrderState, wheel: WheelPosition): string => {
+  const work = state.work[wheel]
+  const seals = [...sealsOf(work), ...(work?.earlierFittings ?? []), ...(work?.checked ? [work.checked] : [])]
+  const newest = seals.toSorted((one, other) => one.written.seq - other.written.seq).at(-1)
+  return newest?.written.entryId ?? 'first'
 }
 
 const roundHow: Readonly<Record<RoundAtHand, string>> = {

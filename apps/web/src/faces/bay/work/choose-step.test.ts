@@ -70,6 +70,7 @@ const sealed = {
   clicked: 5,
   total: 5,
   moved: [],
+  timed: null,
   written: written('ines'),
 } as const
 const torquedByInes: Partial<OrderState> = {

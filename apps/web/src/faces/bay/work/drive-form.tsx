@@ -2,8 +2,12 @@ import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
 import { isFixed } from '@bayledger/ledger/questions/verdicts'
 import { lights } from '@bayledger/wording/en/lights'
 import { verdicts } from '@bayledger/wording/en/verdicts'
+import { Button } from '../../../ui/button.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
+import { useWatch } from '../clock/use-watch.ts'
+import { useDraft } from '../form/draft-store.ts'
 import type { Row } from '../form/rows.ts'
+import { LeaveForm, OutOnTheRoad } from './leave-and-back.tsx'
 import { howWords, sourceWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -26,8 +30,10 @@ const lamps = [
   { value: 'dark', label: 'Stays dark' },
 ] as const
 
-const rows: readonly Row[] = [
-  { ...odometer, key: 'out', label: 'Odometer out' },
+const out: Row = { ...odometer, key: 'out', label: 'Odometer out' }
+
+const rowsAfter = (clock: number | null): readonly Row[] => [
+  out,
   {
     kind: 'number',
     key: 'minutes',
@@ -36,7 +42,10 @@ const rows: readonly Row[] = [
     low: 0,
     high: 600,
     limits: { whole: 3, decimals: 0 },
-    hint: 'Only minutes between 30 and 60 mph count.',
+    hint:
+      clock === null
+        ? 'Only minutes between 30 and 60 mph count.'
+        : `${clock} min by the clock. Only minutes between 30 and 60 mph count.`,
   },
   { ...odometer, key: 'in', label: 'Odometer in' },
   { kind: 'choice', key: 'light', label: 'Light at the end', options: lightsAtEnd },
@@ -47,42 +56,69 @@ const rows: readonly Row[] = [
 export function DriveForm(props: WorkFormProps) {
   const { state, step } = props
   const verdict = isFixed(state)
+  const key = `${state.orderId}/${step.stepKey}/${state.drives.at(-1)?.written.entryId ?? 'first'}`
+  const clock = useWatch(key)
+  const untimed = useDraft(`${key}/untimed`, false)
+  const minutes = step.figure?.kind === 'minutes' ? step.figure.minutes : proofDriveMinutes
+  const how =
+    state.drives.length > 0 && verdict.verdict !== 'proven'
+      ? `So far: ${verdicts.because(verdict)}. ${howWords(step)}`
+      : howWords(step)
+  const { watch } = clock
+  if (watch === null && !untimed.draft)
+    return (
+      <LeaveForm
+        {...props}
+        clock={clock}
+        odometerOut={out}
+        how={how}
+        onUntimed={() => untimed.change(true)}
+      />
+    )
+  if (watch !== null && watch.stoppedAfter === null)
+    return <OutOnTheRoad {...props} clock={clock} minutes={minutes} />
+  const byClock = watch?.stoppedAfter == null ? null : Math.floor(watch.stoppedAfter / 60)
   return (
     <WorkRows
       {...props}
       kind="drive.done"
-      rows={() => rows}
-      recordWord="Record the drive"
-      how={
-        state.drives.length > 0 && verdict.verdict !== 'proven'
-          ? `So far: ${verdicts.because(verdict)}. ${howWords(step)}`
-          : howWords(step)
+      rows={() => rowsAfter(byClock)}
+      blank={byClock === null ? {} : { out: watch?.kept.out ?? '', minutes: String(byClock) }}
+      beside={
+        byClock === null ? (
+          <Button onClick={() => untimed.change(false)}>Use the clock</Button>
+        ) : (
+          <Button onClick={clock.goOn}>Not back yet</Button>
+        )
       }
+      recordWord="Record the drive"
+      how={how}
       whyNot={(values) => {
-        const [out, back] = [numberFrom(values.out ?? ''), numberFrom(values.in ?? '')]
-        return out !== null && back !== null && back < out
+        const [before, after] = [numberFrom(values.out ?? ''), numberFrom(values.in ?? '')]
+        return before !== null && after !== null && after < before
           ? 'The odometer reads less after the drive than before. Read both again.'
           : undefined
       }}
       payload={(values) => {
-        const [out, minutes, back] = [values.out, values.minutes, values.in].map((text) =>
+        const [before, driven, after] = [values.out, values.minutes, values.in].map((text) =>
           numberFrom(text ?? ''),
         )
         const light = lightsAtEnd.find(({ value }) => value === values.light)
         const lamp = lamps.find(({ value }) => value === values.lamp)
-        if (out == null || minutes == null || back == null || !light || !lamp) return null
+        if (before == null || driven == null || after == null || !light || !lamp) return null
         return {
           stepKey: step.stepKey,
-          minutes,
-          odometerOut: { value: out, unit: 'mi' },
-          odometerIn: { value: back, unit: 'mi' },
+          minutes: driven,
+          odometerOut: { value: before, unit: 'mi' },
+          odometerIn: { value: after, unit: 'mi' },
           lightAtEnd: light.value,
           lampCheckAfter: lamp.value,
+          timed: clock.stop(),
         }
       }}
       figure={() => (
         <p>
-          <strong>{proofDriveMinutes} min</strong> <span className="step-source">{sourceWords(step)}</span>
+          <strong>{minutes} min</strong> <span className="step-source">{sourceWords(step)}</span>
         </p>
       )}
     />

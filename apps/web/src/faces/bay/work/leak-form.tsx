@@ -30,7 +30,11 @@ export function LeakForm(props: WheelFormProps) {
       {...props}
       kind="leak.checked"
       beside={
-        <StepTimer draftKey={`${state.orderId}/${step.stepKey}`} label="Soapy water" target={leakSeconds} />
+        <StepTimer
+          watchKey={`${state.orderId}/${step.stepKey}/${before?.written.entryId ?? 'first'}`}
+          label="Soapy water"
+          target={leakSeconds}
+        />
       }
       rows={() => rows}
       recordsItself

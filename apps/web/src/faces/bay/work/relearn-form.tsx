@@ -1,4 +1,5 @@
 import { inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { useWatch } from '../clock/use-watch.ts'
 import type { Row } from '../form/rows.ts'
 import { StepTimer } from '../form/step-timer.tsx'
 import type { WorkFormProps } from './work-form.ts'
@@ -27,6 +28,8 @@ export function RelearnForm(props: WorkFormProps) {
   const { state, step } = props
   const sheet = state.sheet?.sheet
   const limit = sheet?.relearn?.timeLimitMinutes ?? sheet?.relearn?.parkMinutes ?? null
+  const watchKey = `${state.orderId}/${step.stepKey}/${state.relearn?.written.entryId ?? 'first'}`
+  const { stop } = useWatch(watchKey)
   const wheels: readonly WheelPosition[] = sheet?.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
   const rows = (method: string | null | undefined): readonly Row[] => [
     { kind: 'choice', key: 'method', label: 'Method', options: methods },
@@ -49,8 +52,8 @@ export function RelearnForm(props: WorkFormProps) {
       kind="relearn.done"
       beside={
         <StepTimer
-          draftKey={`${state.orderId}/${step.stepKey}`}
-          label={limit === null ? 'Watch' : 'Time to learn'}
+          watchKey={watchKey}
+          label={limit === null ? 'Time it' : 'Time to learn'}
           target={limit === null ? null : limit * 60}
         />
       }
@@ -69,6 +72,7 @@ export function RelearnForm(props: WorkFormProps) {
         method: methods.find(({ value }) => value === method)?.value ?? 'stationary',
         confirmed: inReadingOrder(wheels.filter((wheel) => (confirmed ?? '').split(',').includes(wheel))),
         result: result === 'learned' || result === 'refused' ? result : 'learns-while-driven',
+        timed: stop(),
       })}
     />
   )

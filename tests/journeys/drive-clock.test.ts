@@ -1,0 +1,102 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { button, enroll, ines, leaves, shows, signIn, type, unlock } from './support/bay.ts'
+import { enrollmentCode, signInAtDesk } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+import { tap } from './support/touch.ts'
+
+/** Over both drives the tablet's clock gets nine minutes ahead of the server's, which it may. */
+const browser = setStage(0)
+
+/** A demo vehicle of whose proof drive 13 of 20 minutes are driven. */
+const vehicle = /C\. Abernethy-Wu/
+
+const minute = 60_000
+
+type Written = {
+  readonly kind: string
+  readonly payload: { readonly minutes?: number; readonly timed?: { readonly seconds: number } }
+  readonly given: unknown
+}
+
+describe('a proof drive by the clock of the tablet', () => {
+  let bay: Page
+  const drives = async (): Promise<Written[]> => {
+    const entries = await bay.evaluate(async () => {
+      const orderId = /[0-9a-f-]{36}/.exec(location.pathname)?.[0]
+      const reply = await fetch(`/api/orders/${orderId}`, { headers: { 'bayledger-face': 'bay' } })
+      return ((await reply.json()) as { entries: Written[] }).entries
+    })
+    return entries.filter(({ kind }) => kind === 'drive.done')
+  }
+  const leave = async (odometer: string) => {
+    await type(bay, odometer)
+    await tap(button(bay, 'Leave: start the clock'))
+    await button(bay, 'Back: stop the clock').waitFor()
+  }
+  const back = async () => {
+    await unlock(bay, ines)
+    await tap(button(bay, 'Back: stop the clock'))
+  }
+  const recordWith = async (odometer: string) => {
+    await type(bay, odometer)
+    await tap(button(bay, /^Next/))
+    await tap(button(bay, 'Off', true))
+    await tap(button(bay, /^Lights and goes/))
+    await tap(button(bay, 'Record the drive'))
+  }
+
+  beforeAll(async () => {
+    const desk = await browser().open('desk', '/desk/sign-in')
+    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+    bay = await browser().open('bay', '/bay/enroll')
+    await enroll(bay, await enrollmentCode(desk))
+    await signIn(bay, ines)
+    await shows(bay, 'My vehicles')
+    await tap(bay.getByRole('link', { name: vehicle }))
+    await button(bay, 'Leave: start the clock').waitFor()
+  })
+
+  it('goes on while the tablet is loaded anew, and ends on Back', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await leave('71947')
+    await bay.clock.fastForward(minute)
+    await bay.reload()
+    await button(bay, 'Back: stop the clock').waitFor()
+    await bay.clock.fastForward(minute)
+    await tap(button(bay, 'Back: stop the clock'))
+    await bay.getByText(/^2 min$/).waitFor()
+  })
+
+  it('keeps minutes as typed that the clock contradicts, and is not proven by them', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await tap(button(bay, /^Driven/))
+    await tap(button(bay, 'erase the last digit'))
+    await type(bay, '9')
+    await tap(button(bay, /^Next/))
+    await recordWith('71949')
+    await button(bay, 'Leave: start the clock').waitFor()
+    await expect.poll(drives).toHaveLength(2)
+    expect((await drives()).at(-1)).toMatchObject({
+      payload: { minutes: 9, timed: { seconds: expect.any(Number) } },
+      given: {
+        holds: [{ code: 'drive-minutes-doubtful', values: { typed: 9, clock: 2, by: 'timed' } }],
+      },
+    })
+    await bay
+      .getByText(/the minutes that were written down for the drive and those of the clock differ/)
+      .waitFor()
+  })
+
+  it('is proven by the clock when the rest is driven', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await leave('71949')
+    await bay.clock.fastForward(7 * minute)
+    await back()
+    await bay.getByText(/^7 min$/).waitFor()
+    await recordWith('71953')
+    await leaves(bay, 'Proof drive')
+    await shows(bay, /^See the light/)
+    expect((await drives()).at(-1)).toMatchObject({ payload: { minutes: 7 }, given: {} })
+  })
+})
