@@ -67,8 +67,8 @@ describe('a drive that the tablet timed', () => {
 
 describe('a drive that nobody timed', () => {
   it('a few minutes after the vehicle was last worked on is contradicted by the entries', () => {
-    const { pen, holds } = driven(22, null)
-    expect(holds).toMatchObject([{ code: 'drive-minutes-doubtful', values: { typed: 22, by: 'entries' } }])
+    const { pen, holds } = driven(18, null)
+    expect(holds).toMatchObject([{ code: 'drive-minutes-doubtful', values: { typed: 18, by: 'entries' } }])
     expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven', why: 'drive-doubtful' })
   })
 
