@@ -45,6 +45,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   const seal = sealWords(round, figure, count, moved)
 
   const onHeld = (wrench: Wrench) => {
+    stop()
     if (round === 'check' && !isPinFresh()) setSealing(wrench)
     else void write(wrench)
   }
