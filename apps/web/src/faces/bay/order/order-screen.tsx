@@ -15,9 +15,11 @@ import { HistoryScreen } from '../record/history-screen.tsx'
 import { RefusedNotices } from '../record/refused-notices.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
 import { LoudBand } from '../vehicle/loud-band.tsx'
+import { ParkedBand } from '../vehicle/parked-band.tsx'
 import { StopBand } from '../vehicle/stop-band.tsx'
 import { stopsToShow } from '../vehicle/stops-to-show.ts'
 import { VehicleSide } from '../vehicle/vehicle-side.tsx'
+import { NotRightForm } from '../work/not-right-form.tsx'
 import { PlanScreen } from '../work/plan-screen.tsx'
 import { SetAsideForm } from '../work/set-aside-form.tsx'
 import { WorkStep } from '../work/work-step.tsx'
@@ -57,7 +59,19 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
     setSelected(following === null ? null : { at: 'task', task: following })
   }
 
+  const current = task && 'wheel' in task ? task.wheel : (step?.wheel ?? null)
+
   const shown = () => {
+    if (selected?.at === 'not-right')
+      return (
+        <NotRightForm
+          orderId={order.orderId}
+          stepKey={selected.stepKey}
+          wheel={selected.wheel}
+          onBack={next}
+          onDone={next}
+        />
+      )
     if (selected?.at === 'history') return <HistoryScreen order={order} onBack={next} />
     if (selected?.at === 'plan')
       return (
@@ -104,16 +118,13 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       band={
         <>
           <LoudBand state={state} />
+          <ParkedBand state={state} />
           <StopBand stops={stopsToShow(state, computed?.diagnosis ?? null)} />
           <RefusedNotices orderId={order.orderId} />
         </>
       }
       vehicle={
-        <VehicleSide
-          order={order}
-          current={task && 'wheel' in task ? task.wheel : (step?.wheel ?? null)}
-          onWheel={openWheel}
-        >
+        <VehicleSide order={order} current={current} onWheel={openWheel}>
           <OrderActions
             stage={stage}
             state={state}
@@ -123,6 +134,16 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
             onOpen={setSelected}
           />
         </VehicleSide>
+      }
+      fixed={
+        stage === 'waiting' && step === null && task === null ? null : (
+          <Button
+            look="wide"
+            onClick={() => setSelected({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
+          >
+            Not right
+          </Button>
+        )
       }
     >
       {shown()}

@@ -10,6 +10,7 @@ export type SelectedScreen =
   | { readonly at: 'task'; readonly task: ArrivalTask; readonly question?: string }
   | { readonly at: 'wheel'; readonly wheel: WheelPosition }
   | { readonly at: 'step' | 'aside'; readonly stepKey: string }
+  | { readonly at: 'not-right'; readonly stepKey: string | null; readonly wheel: WheelPosition | null }
   | { readonly at: 'plan' | 'history' | 'findings' }
 
 /** The task of the arrival check to show. */

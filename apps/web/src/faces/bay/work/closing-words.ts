@@ -21,6 +21,7 @@ const usual: Partial<Readonly<Record<Step['code'], readonly string[]>>> = {
   'seat-in-restraint': [`nothing seen or heard at ${restraintStopPsi} psi, beads seated`],
   'balance-wheel': ['0 oz left, inner and outer', 'the machine shows no figure'],
   'judge-leak': ['repairable', 'not repairable', 'no hole in the tire'],
+  'repair-fastener': ['stud and nut renewed', 'nut renewed', 'bolt renewed', 'thread repaired'],
   'repair-leak': ['plug and patch together', 'bead cleaned and sealed', 'stem parts renewed'],
   'check-tires-for-rotation': ['every tire may go where it is to go', 'stopped: the desk knows'],
   'torque-core': ['to the valve maker’s figure'],

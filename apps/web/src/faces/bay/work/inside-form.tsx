@@ -5,6 +5,8 @@ import { WorkRows } from './work-rows.tsx'
 const insides = [
   { value: 'sound', label: 'Sound' },
   { value: 'run-low-damage', label: 'Damage from running low' },
+  { value: 'cord', label: 'Cord showing' },
+  { value: 'separation', label: 'Coming apart' },
   { value: 'earlier-repair', label: 'Earlier repair' },
   { value: 'foreign-body', label: 'Foreign body' },
 ] as const

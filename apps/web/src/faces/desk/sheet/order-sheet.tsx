@@ -17,6 +17,7 @@ import { EndOrder } from './end-order.tsx'
 import { EstimatePart } from './estimate-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
+import { ParkedPart } from './parked-part.tsx'
 import { ReportPart } from './report-part.tsx'
 import { WorkPart } from './work-part.tsx'
 import './order-sheet.css'
@@ -31,6 +32,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
         {order.readOnly ? <Sentence>{order.readOnly.words}</Sentence> : null}
         <ComplaintPart order={order} />
         <AsReceived order={order} />
+        <ParkedPart order={order} />
         <FindingsPart order={order} />
         <EstimatePart order={order} />
         <WorkPart order={order} />

@@ -1,0 +1,33 @@
+import { openTroubles } from '@bayledger/ledger/questions/troubles'
+import { parkedWords, troubles } from '@bayledger/wording/en/troubles'
+import { Section } from '../../../ui/section.tsx'
+import type { OrderPart } from './order-part.ts'
+
+/** What the bay found and stopped for: what it waits for, the sentence for the customer, the technician's words. */
+export function ParkedPart({ order }: OrderPart) {
+  const { state } = order
+  const parked = openTroubles(state).filter(({ since }) => since > 0)
+  if (parked.length === 0 || state.reports.length > 0) return null
+  const saidOf = (entryId: string): string | null => {
+    const words = state.troubles.find(({ written }) => written.entryId === entryId)?.words ?? null
+    return words === null ? null : order.personalText(words)
+  }
+  return (
+    <Section title="Not right" id="not-right" note="the wheel is parked">
+      {parked.map(({ wheel, written, ...trouble }) => {
+        const said = saidOf(written.entryId)
+        return (
+          <div key={written.entryId} className="stack">
+            <p>{parkedWords(wheel, trouble)}</p>
+            {trouble.waitsFor === 'answer' ? (
+              <p>
+                <strong>Say to the customer:</strong> {troubles.told[trouble.what](wheel)}
+              </p>
+            ) : null}
+            {said === null ? null : <p className="quiet">The technician wrote: {said}</p>}
+          </div>
+        )
+      })}
+    </Section>
+  )
+}
