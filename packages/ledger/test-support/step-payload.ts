@@ -183,6 +183,7 @@ const insideOf = (wheel: WheelPosition) => ({
   tireDamage: null,
   fastenerDamage: null,
   inside: 'sound' as const,
+  punctures: [],
 })
 
 const pressureOf = (state: OrderState, wheel: WheelPosition, stepKey: string): PayloadOf<'pressure.set'> => {

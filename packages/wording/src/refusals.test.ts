@@ -123,6 +123,13 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { wheel: 'LF', what: 'cord', waitsFor: 'part' },
     { wheel: 'RR', what: 'thread', waitsFor: 'repair' },
   ],
+  PUNCTURE_IMPOSSIBLE: [{ wheel: 'LF', millimeters: 60, mostMillimeters: 50 }],
+  PUNCTURE_CONTRADICTED: [{ wheel: 'LF' }],
+  REPAIR_NOT_JUDGED: [
+    { wheel: 'LF', because: ['holes'] },
+    { wheel: 'LF', because: ['width', 'overlap', 'inside', 'tread'] },
+  ],
+  PUNCTURE_NOT_REPAIRABLE: [{ wheel: 'LF', because: ['place', 'width'] }],
   WHEEL_NOT_OFF: [{ wheel: 'LF' }],
   WHEEL_ALREADY_OFF: [{ wheel: 'LF' }],
   WHEEL_HELD_BY_FINDING: [{ wheel: 'LF', finding: 'run-low-damage-possible' }],

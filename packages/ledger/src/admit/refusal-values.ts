@@ -3,11 +3,13 @@ import type { Pressure, Torque } from '@bayledger/reckoning/quantity'
 import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
+import type { RepairDoubt } from '@bayledger/reckoning/tire/puncture-verdict'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { WorkGate } from '../questions/finding-holds.ts'
 import type { GateReason, Parked } from '../questions/gate-reason.ts'
 import type { BundleNamed } from '../questions/named.ts'
+import type { RepairUnjudged } from '../questions/puncture.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
 
@@ -85,6 +87,11 @@ export type RefusalValues = {
   readonly TROUBLE_WITHOUT_WHEEL: NoValues
   /** Something is not right at this wheel, and its work waits until that is put right. */
   readonly WHEEL_PARKED: OfWheel & Parked
+  readonly PUNCTURE_IMPOSSIBLE: OfWheel & { readonly millimeters: number; readonly mostMillimeters: number }
+  /** A hole is recorded, and beside it that the tire has none. */
+  readonly PUNCTURE_CONTRADICTED: OfWheel
+  readonly REPAIR_NOT_JUDGED: OfWheel & { readonly because: readonly RepairUnjudged[] }
+  readonly PUNCTURE_NOT_REPAIRABLE: OfWheel & { readonly because: readonly RepairDoubt[] }
   readonly WHEEL_NOT_OFF: OfWheel
   readonly WHEEL_ALREADY_OFF: OfWheel
   readonly WHEEL_HELD_BY_FINDING: {

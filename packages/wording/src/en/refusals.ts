@@ -11,6 +11,7 @@ import { findingActions } from './finding-actions.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
+import { repairDoubts } from './repair-doubts.ts'
 import { steps } from './steps.ts'
 import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
@@ -42,6 +43,8 @@ const figures: Readonly<Record<SafetyFigure, string>> = {
   studTorque: 'torque',
   frequency: "sensor's frequency",
 }
+
+const listed = (words: readonly string[]): string => new Intl.ListFormat('en-US').format(words)
 
 export const refusals: RefusalsWording = {
   ENTRY_ID_REUSED: () =>
@@ -159,6 +162,14 @@ export const refusals: RefusalsWording = {
     'Only the link itself writes a consent by link; the staff writes one given at the desk or by telephone. Record how it was given.',
   TROUBLE_WITHOUT_WHEEL: () => 'Say at which wheel it is.',
   WHEEL_PARKED: ({ wheel, ...parked }) => parkedWords(wheel, parked),
+  PUNCTURE_IMPOSSIBLE: ({ wheel, millimeters, mostMillimeters }) =>
+    `A hole of ${millimeters} mm in the ${wheels.names[wheel]} tire is no puncture; at most ${mostMillimeters} mm can be typed. Measure it again, or record a cut.`,
+  PUNCTURE_CONTRADICTED: ({ wheel }) =>
+    `A hole in the ${wheels.names[wheel]} tire is recorded, and beside it damage without a puncture. Add the puncture, or take the hole out.`,
+  REPAIR_NOT_JUDGED: ({ wheel, because }) =>
+    `Nobody has recorded everything that decides whether the ${wheels.names[wheel]} tire may be repaired. Look at ${listed(because.map((one) => repairDoubts[one].look))} first.`,
+  PUNCTURE_NOT_REPAIRABLE: ({ wheel, because }) =>
+    `The ${wheels.names[wheel]} tire must not be repaired: ${listed(because.map((one) => repairDoubts[one].why))}. Press Not right, or tell the desk: it needs another tire.`,
   WHEEL_NOT_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel was not recorded as off. Record that first.`,
   WHEEL_ALREADY_OFF: ({ wheel }) =>

@@ -23,10 +23,28 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
     (_state, { payload }, facts) => (payload.gauge ? knownGauge(payload.gauge.instrument, facts) : null),
     (state) => (state.authority.look ? null : refuse('AUTHORITY_MISSING', { to: 'look' })),
   ],
-  'tire.inspected': [],
+  'tire.inspected': [
+    (_state, { payload: { wheel, punctures = [] } }) => {
+      const wide = punctures.find(({ millimeters }) => (millimeters ?? 0) > widestHoleMillimeters)
+      return wide
+        ? refuse('PUNCTURE_IMPOSSIBLE', {
+            wheel,
+            millimeters: wide.millimeters ?? 0,
+            mostMillimeters: widestHoleMillimeters,
+          })
+        : null
+    },
+    (_state, { payload: { wheel, punctures = [], tireDamage } }) =>
+      punctures.length > 0 && tireDamage !== null && !tireDamage.includes('puncture')
+        ? refuse('PUNCTURE_CONTRADICTED', { wheel })
+        : null,
+  ],
   'module.read': [],
   'telltale.observed': [],
 }
+
+/** A wider opening is no puncture: it is a cut, or a typing error (our own bound, no source). */
+const widestHoleMillimeters = 50
 
 const impossible = (
   wheel: WheelPosition,

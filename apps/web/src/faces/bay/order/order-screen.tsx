@@ -138,7 +138,6 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       fixed={
         stage === 'waiting' && step === null && task === null ? null : (
           <Button
-            look="wide"
             onClick={() => setSelected({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
           >
             Not right

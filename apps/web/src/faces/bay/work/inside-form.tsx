@@ -1,4 +1,5 @@
 import type { Row } from '../form/rows.ts'
+import { punctureRows, puncturesOf } from './puncture-rows.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -25,12 +26,15 @@ const rows: readonly Row[] = [
 ]
 
 export function InsideForm(props: WheelFormProps) {
-  const { step, wheel } = props
+  const { state, step, wheel } = props
+  const asksForHoles = (state.plan?.plan.steps ?? []).some(
+    (one) => one.wheel === wheel && one.code === 'repair-leak',
+  )
   return (
     <WorkRows
       {...props}
       kind="tire.inspected"
-      rows={() => rows}
+      rows={(values) => (asksForHoles ? [...rows, ...punctureRows(values)] : rows)}
       recordsItself
       recordWord="Record the inside"
       payload={(values) => ({
@@ -45,6 +49,7 @@ export function InsideForm(props: WheelFormProps) {
         sealantSeen: values.sealant === 'yes',
         tireDamage: null,
         fastenerDamage: null,
+        ...(asksForHoles ? { punctures: puncturesOf(values) } : {}),
         inside: insides.find(({ value }) => value === values.inside)?.value ?? null,
       })}
     />
