@@ -1,3 +1,4 @@
+import { readingOrder } from '@bayledger/reckoning/wheels'
 import { canonicalText } from './digests.ts'
 import { conflictsIn, type Told, tell } from './fold/conflicts.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded, writtenOf } from './fold/foldable.ts'
@@ -149,4 +150,5 @@ const makesTheSameEvidence = (before: OrderState, now: OrderState): boolean =>
   now.surroundings === before.surroundings &&
   now.figures === before.figures &&
   now.troubles === before.troubles &&
+  readingOrder.every((wheel) => now.work[wheel]?.inside === before.work[wheel]?.inside) &&
   now.diagnosis?.evidence === before.diagnosis?.evidence

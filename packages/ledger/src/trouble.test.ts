@@ -172,6 +172,10 @@ describe('damage inside a tire', () => {
   it('stays until another tire was agreed on, matched and mounted', () => {
     const pen = before('RR.tire.inside')
     find(pen, 'run-low-inside', { stepKey: 'RR.tire.inside' })
+    judgeAgain(pen)
+    expect(pen.state().diagnosis?.diagnosis.findings).toContainEqual(
+      expect.objectContaining({ code: 'tire-unsafe', wheels: ['RR'], offers: ['tire'] }),
+    )
     const works = [{ kind: 'fit-tire' as const, wheel: 'RR' as const }]
     agreeOn(pen, works)
     expect(openTroubles(pen.state())).toMatchObject([{ waitsFor: 'part' }])
@@ -191,6 +195,22 @@ describe('damage inside a tire', () => {
     find(pen, 'separation', { stepKey: 'RR.wheel.on' })
     expect(openTroubles(pen.state()).map(({ waitsFor }) => waitsFor)).toEqual(['part', 'part'])
     expect(closeStep(pen, 'RR.wheel.on')).toMatchObject({ admitted: false })
+  })
+})
+
+describe('a hole that the look inside measures', () => {
+  const holed = (millimeters: number): OrderPen => {
+    const pen = before('RR.tire.inside')
+    const hole = { place: 'crown' as const, millimeters, degrees: 10, overlapsRepair: false }
+    closeStep<'tire.inspected'>(pen, 'RR.tire.inside', { punctures: [hole] })
+    judgeAgain(pen)
+    return pen
+  }
+  const found = (pen: OrderPen) => pen.state().diagnosis?.diagnosis.findings.map(({ code }) => code)
+
+  it('is evidence for the findings: over 6 mm it needs another tire', () => {
+    expect(found(holed(6))).toContain('puncture-found')
+    expect(found(holed(7))).toContain('puncture-not-repairable')
   })
 })
 

@@ -5,7 +5,7 @@ import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState, TireRecord, WheelReadings } from '../state.ts'
-import { foundAt, withFound } from './found-evidence.ts'
+import { foundAt, holesIn, withFound } from './found-evidence.ts'
 
 /**
  * The evidence for `diagnose` from an order's arrival facts, in psi, degrees Fahrenheit and feet.
@@ -19,8 +19,9 @@ export const evidenceOf = (state: OrderState, history: HistoryEvidence | null): 
       const readings = state.arrival.wheels[wheel]
       const tire = state.arrival.tires[wheel]
       const found = foundAt(state, wheel)
-      return readings || tire || found.length > 0
-        ? [[wheel, withFound(wheelEvidence(readings ?? null, tire ?? null), found)]]
+      const holes = holesIn(state, wheel)
+      return readings || tire || found.length > 0 || holes.punctures
+        ? [[wheel, withFound({ ...wheelEvidence(readings ?? null, tire ?? null), ...holes }, found)]]
         : []
     }),
   )

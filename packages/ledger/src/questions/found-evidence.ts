@@ -16,9 +16,30 @@ export const withFound = (evidence: WheelEvidence, found: readonly FoundKind[]):
     : {
         ...evidence,
         ...(found.includes('silent') ? silent(evidence) : {}),
+        ...insideDamage(found),
         tireDamage: merged(evidence.tireDamage, found, tireDamageOf),
         fastenerDamage: merged(evidence.fastenerDamage, found, fastenerDamageOf),
       }
+
+/** A tire that comes apart inside, or was run low; cord counts as showing wherever it is seen. */
+const insideDamage = (found: readonly FoundKind[]): Partial<WheelEvidence> => {
+  if (found.includes('run-low-inside')) return { insideTire: 'run-low-damage' }
+  return found.includes('separation') ? { insideTire: 'separation' } : {}
+}
+
+/** The holes of a tire as the last look recorded them, from inside if somebody has looked there. */
+export const holesIn = (state: OrderState, wheel: WheelPosition): Pick<WheelEvidence, 'punctures'> => {
+  const holes = state.work[wheel]?.inside?.punctures ?? state.arrival.tires[wheel]?.punctures ?? []
+  return holes.length === 0
+    ? {}
+    : {
+        punctures: holes.map(({ place, millimeters, overlapsRepair }) => ({
+          place,
+          millimeters,
+          overlapsRepair,
+        })),
+      }
+}
 
 const tireDamageOf: Readonly<Partial<Record<FoundKind, TireDamage>>> = {
   cut: 'cut-to-cord',
