@@ -107,6 +107,7 @@ const beforeNewTire: ReadonlySet<Step['closedBy']> = new Set([
   'tire.inspected',
   'figure.confirmed',
   'sensor.programmed',
+  'sealant.purged',
 ])
 const ontoTheHub: ReadonlySet<Step['closedBy']> = new Set([
   'wheel.mounted',
