@@ -99,7 +99,7 @@ describe('minutes that the clock contradicts', () => {
     )
     expect(clockHolds(pen.state())).toEqual([])
     expect(proofOf(pen.state())).toEqual({ verdict: 'proven', minutes: 22 })
-    expect(openSteps(pen.state())[0]?.stepKey).toBe('vehicle.closing.light')
+    expect(openSteps(pen.state())[0]?.stepKey).toBe('vehicle.relearn.done')
     pen.strike(settled.id, advisor)
     expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven', why: 'drive-doubtful' })
     expect(openSteps(pen.state())[0]?.stepKey).toBe(drive)
