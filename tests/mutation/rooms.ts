@@ -27,10 +27,13 @@ export const rooms = (root: string): Room[] => [
     [`${sources}/*.test.ts`, ...testsIn(...otherFolders(root)), ...quickTests, published],
   ),
   ...foldersIn(join(root, sources, 'diagnosis'))
-    .filter((name) => name !== 'cases')
+    .filter((name) => !onlyTests.includes(name))
     .map((name) => roomOf(`diagnosis/${name}`, [`diagnosis/${name}/**/*.ts`], diagnosisTests(name))),
   roomOf('diagnosis/beside', ['diagnosis/*.ts'], diagnosisTests('beside')),
 ]
+
+/** Folders of the diagnosis that hold nothing but tests and their data. */
+const onlyTests = ['cases', 'physics']
 
 const otherFolders = (root: string): string[] =>
   foldersIn(join(root, sources)).filter((name) => name !== 'diagnosis')
