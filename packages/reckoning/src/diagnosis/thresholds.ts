@@ -51,6 +51,9 @@ export const thresholds = {
   warmDeficit: psiApart(2),
   overInflatedShare: 1.2,
   nearSidewall: psiApart(1),
+  /** Over the sidewall's maximum by more than a gauge and a thermometer may be wrong: the greater of 1 psi and 3 %. */
+  overSidewall: psiApart(1),
+  overSidewallShare: 0.03,
   underPlacard: psiApart(2),
   spareUnder: psiApart(5),
   spareUnderShare: 0.15,

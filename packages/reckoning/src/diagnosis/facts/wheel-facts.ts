@@ -13,6 +13,7 @@ import { kilopascalsOver } from '../../units/pressure-difference.ts'
 import type { WheelPosition } from '../../wheels.ts'
 import { thresholds } from '../thresholds.ts'
 import type { EventFacts } from './event-facts.ts'
+import { isHotCorner } from './hot-corner.ts'
 import { type LabelFacts, readLabel } from './label-facts.ts'
 import type { PlaceFacts } from './place-facts.ts'
 import { readSensor, type SensorFacts } from './sensor-facts.ts'
@@ -54,20 +55,21 @@ export const readWheels = (
   const { wheels } = context.evidence
   const sensors = positions.map((position) => ({
     position,
+    road: position !== 'SP',
     sensor: readSensor(context.evidence, wheels?.[position]),
   }))
   return sensors.map((own) => readWheel(context, own, sensors))
 }
 
-type SensorAt = { readonly position: WheelPosition; readonly sensor: SensorFacts }
+type SensorAt = { readonly position: WheelPosition; readonly road: boolean; readonly sensor: SensorFacts }
 
 const readWheel = (
   { evidence, events, sensing, place }: WheelContext,
-  { position, sensor }: SensorAt,
+  own: SensorAt,
   sensors: readonly SensorAt[],
 ): WheelFacts => {
+  const { position, road, sensor } = own
   const given = evidence.wheels?.[position] ?? {}
-  const road = position !== 'SP'
   const carriesSpare = road && given.mounted === 'temporary-spare'
   const label = readLabel(evidence, position, carriesSpare)
   const entered = typeof given.gauge === 'number' ? kilopascals(given.gauge, evidence.units.pressure) : null
@@ -75,7 +77,7 @@ const readWheel = (
   const stale =
     road && (events.happened('moved-since-reading', position) || events.happened('air-added', position))
   const judged = stale || gaugeImpossible ? null : entered
-  const temperature = temperatureOf(place, { position, sensor }, sensors)
+  const temperature = temperatureOf(place, own, sensors)
   const cold = coldPressure(place, judged, temperature)
   return {
     ...label,
@@ -112,17 +114,22 @@ const isImpossible = (
   return below(gauge, gaugeKilopascals(0)) || above(gauge, most)
 }
 
-/** The temperature from its own sensor, else as measured at the tires, else for warm tires the others' mean, else the air's. */
+/**
+ * The temperature of a tire's air: from its own sensor, else as measured at the tires, else for warm tires the others'
+ * mean, else the open air's. In a hot corner the sensor measures the rim and not the air, so there the others' mean
+ * counts, and a hot corner enters no mean.
+ */
 const temperatureOf = (place: PlaceFacts, own: SensorAt, sensors: readonly SensorAt[]): Kelvin | null => {
+  const road = sensors.filter((one) => one.road)
+  const others = road.flatMap((one) =>
+    one === own || isHotCorner(road, one) ? [] : (one.sensor.temperature ?? []),
+  )
+  const othersMean =
+    others.length === 0 ? null : kelvins(others.reduce((sum, one) => sum + one, 0) / others.length)
+  if (isHotCorner(road, own) && othersMean !== null) return othersMean
   if (own.sensor.temperature !== null) return own.sensor.temperature
   if (place.tireTemperature !== null) return place.tireTemperature
-  const others = place.tiresWarm
-    ? sensors.flatMap(({ position, sensor }) =>
-        position === 'SP' || position === own.position ? [] : (sensor.temperature ?? []),
-      )
-    : []
-  if (others.length > 0) return kelvins(others.reduce((sum, one) => sum + one, 0) / others.length)
-  return place.outdoor
+  return (place.tiresWarm ? othersMean : null) ?? place.outdoor
 }
 
 /** Cold tires are at outdoor temperature, so their gauge value needs no outdoor figure. */

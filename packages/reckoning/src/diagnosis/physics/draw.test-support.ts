@@ -68,7 +68,7 @@ const vehicleOf = (random: Random, story: Story): TrueVehicle => {
     const to = overfilled.includes(corner)
       ? Math.max(sheet.sidewallMaximum * random.between(0.97, 1.01), label * random.between(1.25, 1.35))
       : label + random.between(-0.5, 0.5)
-    const seeped = overfilled.includes(corner) ? 0 : label * share * random.between(0.94, 1.06)
+    const seeped = overfilled.includes(corner) ? 0 : label * share * random.between(0.96, 1.04)
     return airOf(to - seeped, lastSet)
   })
   const air = eachCorner((corner) =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { parseEvidence } from '../../evidence/evidence.ts'
 import { diagnose } from '../diagnose.ts'
 import type { Finding } from '../diagnosis.ts'
 import { airOf, gaugeOf, seaLevelGaugeOf, warningPoint } from './air.test-support.ts'
@@ -46,7 +47,18 @@ const errors = (all: readonly Judged[]): string[] =>
 
 describe('vehicles of which the truth is known', () => {
   it.each(judged)('$name: the diagnosis names the truth and offers what it asks for', ({ all }) => {
-    expect(rate(all), errors(all).slice(0, 20).join('\n')).toBeGreaterThanOrEqual(0.7)
+    expect(rate(all), errors(all).slice(0, 20).join('\n')).toBeGreaterThanOrEqual(0.99)
+  })
+
+  it.each(judged)('$name: no stop that is due is missed', ({ all }) => {
+    expect(all.filter(({ expected }) => expected.stops.length > 0).length).toBeGreaterThan(500)
+    expect(all.flatMap(({ story, score }) => score.missedStops.map((stop) => `${story}: ${stop}`))).toEqual([])
+  })
+
+  it('leave evidence as a shop would send it', () => {
+    for (const { evidence } of every.filter((_, index) => index % 100 === 0)) {
+      expect(parseEvidence(evidence)).toEqual({ ok: true, evidence })
+    }
   })
 
   it('are the same in every run', () => {

@@ -3,6 +3,7 @@ import { kilopascalsApart } from '../../units/measured.ts'
 import { kilopascalsOver } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
+import { isHotCorner } from '../facts/hot-corner.ts'
 import { type Loss, lossesOf } from '../facts/loss.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { groundsOf, onWheels, type RuleBook, type Shown, wheelFigures } from '../rule.ts'
@@ -90,11 +91,11 @@ const isUnderItsMates = (facts: Facts, wheel: WheelFacts): boolean => {
   return lackLess.length >= 2
 }
 
-/** The other wheel of the axle, unless a temporary spare is mounted there. */
+/** The other wheel of the axle, unless a temporary spare is mounted there or a dragging brake heats it. */
 const mateOf = (facts: Facts, wheel: WheelFacts): WheelFacts | null => {
   const mates = { LF: 'RF', RF: 'LF', RR: 'LR', LR: 'RR', SP: 'SP' } as const
   const mate = facts.wheel(mates[wheel.position])
-  return mate === undefined || mate.carriesSpare ? null : mate
+  return mate === undefined || mate.carriesSpare || isHotCorner(facts.road, mate) ? null : mate
 }
 
 const leakFigures = (

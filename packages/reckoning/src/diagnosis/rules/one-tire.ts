@@ -1,5 +1,10 @@
 import { above, atOrAbove, atOrBelow } from '../../pressure/threshold.ts'
-import { gaugeKilopascals, kilopascalsApart } from '../../units/measured.ts'
+import {
+  type GaugeKilopascals,
+  gaugeKilopascals,
+  type KilopascalsApart,
+  kilopascalsApart,
+} from '../../units/measured.ts'
 import { kilopascalsOver, magnitude, raisedBy } from '../../units/pressure-difference.ts'
 import type { Figures } from '../diagnosis.ts'
 import type { Facts } from '../facts/facts.ts'
@@ -67,7 +72,7 @@ export const oneTireRules = {
     kind: 'also',
     confidence: 'firm',
     reads: [...pressureFields, 'vehicle.sidewallMaximum.*'],
-    when: 'A cold tire holds 1.2 times its label figure or more, or more than its sidewall allows.',
+    when: 'A cold tire holds 1.2 times its label figure or more, or is over the maximum on its sidewall by more than 1 psi and 3 %.',
     means: "Too hard; within 1 psi of it, somebody set it to the sidewall's figure.",
     offers: ['pressure-set'],
     holds: [],
@@ -241,7 +246,13 @@ const atWarningPoint = (facts: Facts, wheel: WheelFacts): Shown => ({
 })
 
 const overSidewall = (wheel: WheelFacts): boolean =>
-  wheel.cold !== null && wheel.sidewallMaximum !== null && above(wheel.cold, wheel.sidewallMaximum)
+  wheel.cold !== null &&
+  wheel.sidewallMaximum !== null &&
+  above(kilopascalsOver(wheel.cold, wheel.sidewallMaximum), overSidewallBy(wheel.sidewallMaximum))
+
+/** Many trucks' labels ask for the sidewall's maximum itself, so what instruments may be wrong by is no danger yet. */
+const overSidewallBy = (maximum: GaugeKilopascals): KilopascalsApart =>
+  kilopascalsApart(Math.max(thresholds.overSidewall, thresholds.overSidewallShare * maximum))
 
 /** Whether a hard tire was set to the figure on its sidewall, or above it. */
 const besideSidewall = (facts: Facts, wheel: WheelFacts): Shown => {
