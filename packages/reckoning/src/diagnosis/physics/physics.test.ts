@@ -52,7 +52,9 @@ describe('vehicles of which the truth is known', () => {
 
   it.each(judged)('$name: no stop that is due is missed', ({ all }) => {
     expect(all.filter(({ expected }) => expected.stops.length > 0).length).toBeGreaterThan(500)
-    expect(all.flatMap(({ story, score }) => score.missedStops.map((stop) => `${story}: ${stop}`))).toEqual([])
+    expect(all.flatMap(({ story, score }) => score.missedStops.map((stop) => `${story}: ${stop}`))).toEqual(
+      [],
+    )
   })
 
   it('leave evidence as a shop would send it', () => {
