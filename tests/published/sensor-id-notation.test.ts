@@ -19,7 +19,7 @@ const pairs = [
   ['7FFFFFFF', '2147483647', '7FFFFFFF'],
   ['80000000', '2147483648', '80000000'],
   ['DEADBEEF', '3735928559', 'DEADBEEF'],
-  ['FFFFFFFF', '4294967295', 'FFFFFFFF'],
+  ['FFFFFFFE', '4294967294', 'FFFFFFFE'],
 ] as const
 
 published(
