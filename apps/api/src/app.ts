@@ -26,6 +26,7 @@ import { settingRoutes } from './features/settings/routes.ts'
 import { sheetRoutes } from './features/sheets/routes.ts'
 import { staffRoutes } from './features/staff/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
+import { compressReplies } from './http/compress-replies.ts'
 import { handleErrors } from './http/error-handler.ts'
 import { identifyWith } from './http/identify.ts'
 import { guardReplies, registerContract } from './http/register-contract.ts'
@@ -74,6 +75,8 @@ export const buildApp = async ({
   })
   logRequests(app)
   guardReplies(app, contract)
+  // After the guard, which may put another reply in the place of one that it refuses.
+  compressReplies(app)
   registerContract(app, contract, bindings(parts), {
     tls: parts.tls,
     checksEveryReply,

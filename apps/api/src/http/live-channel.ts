@@ -1,0 +1,82 @@
+import type { Wake } from '@bayledger/contract/live'
+import { Client } from 'pg'
+import { listMovedSince, type Seen } from './moved-since.ts'
+import { fromMessage } from './wake-message.ts'
+
+/** The one connection over which the processes of a database wake each other. */
+export type LiveChannel = {
+  readonly send: (messages: readonly string[]) => Promise<unknown>
+  readonly close: () => Promise<void>
+}
+
+type Hearing = {
+  readonly wake: (shopId: string, what: Wake) => void
+  readonly problem: (words: string, error: unknown) => void
+}
+
+const channel = 'bayledger_wrote'
+const pollMs = 2_000
+
+/**
+ * Listens, and also looks up every 2 s what moved: a message may be lost with the connection. An order that a message
+ * has named is not named again. Rejects if the database cannot be reached.
+ */
+export const openChannel = async (url: string, { wake, problem }: Hearing): Promise<LiveChannel> => {
+  const seen: Seen = { since: null, trays: new Map(), named: new Map() }
+  const inTurn = oneAfterTheOther()
+  let client: Client | null = null
+  let closed = false
+
+  const hear = (shopId: string, what: Wake) => {
+    for (const { orderId, seq } of what.orders) seen.named.set(orderId, seq)
+    wake(shopId, what)
+  }
+
+  const connect = async (): Promise<Client> => {
+    const next = new Client({ connectionString: url, application_name: 'bayledger live' })
+    next.on('notification', ({ payload }) => {
+      const message = fromMessage(payload ?? '')
+      if (message) hear(message.shopId, message.wake)
+    })
+    next.on('error', (error) => {
+      client = null
+      if (!closed) problem('the live connection was lost', error)
+    })
+    await next.connect()
+    await next.query(`listen ${channel}`)
+    return next
+  }
+
+  const poll = async (): Promise<void> => {
+    client ??= await connect()
+    for (const [shopId, moved] of await listMovedSince(client, seen)) hear(shopId, moved)
+  }
+
+  const polling = setInterval(
+    () => inTurn(poll).catch((error) => problem('looking for changes failed', error)),
+    pollMs,
+  )
+  await inTurn(poll)
+
+  return {
+    send: (messages) =>
+      inTurn(async () =>
+        client?.query('select pg_notify($1, message) from unnest($2::text[]) message', [channel, messages]),
+      ),
+    close: async () => {
+      closed = true
+      clearInterval(polling)
+      await inTurn(async () => client?.end())
+    },
+  }
+}
+
+/** One statement after the other: the connection is for waiting, not for speed. */
+const oneAfterTheOther = () => {
+  let turn: Promise<unknown> = Promise.resolve()
+  return <T>(work: () => Promise<T>): Promise<T> => {
+    const next = turn.then(work)
+    turn = next.catch(() => undefined)
+    return next
+  }
+}
