@@ -2,9 +2,9 @@ import type { SheetContent } from '@bayledger/contract/sheets'
 import type { Prisma } from '@bayledger/db/generated/client'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
 import { type FigureSource, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
-import { AppError } from '../../core/app-error.ts'
-import { tokenDigest } from '../../core/tokens.ts'
-import { findFigureProof } from '../staff/store.ts'
+import { AppError } from '../../../core/app-error.ts'
+import { tokenDigest } from '../../../core/tokens.ts'
+import { findFigureProof } from '../../staff/store.ts'
 
 type Sources = SpecificationSheet['sources']
 type Saving = { readonly shopId: string; readonly staffId: string; readonly at: Date }
