@@ -7,8 +7,8 @@ import { AppError } from '../../core/app-error.ts'
 import { once } from '../../core/once.ts'
 import { staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
-import { figureSources } from './service/figure-sources.ts'
 import { presentSheet, presentStoredSheet } from './present.ts'
+import { figureSources } from './service/figure-sources.ts'
 import * as store from './store.ts'
 
 type Key = { readonly key: string; readonly requestHash: string }
