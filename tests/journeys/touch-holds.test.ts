@@ -1,10 +1,10 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { button, enroll, heading, ines, leaves, shows, signIn } from './support/bay.ts'
+import { button, enroll, heading, ines, leaves, shows, signIn, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
 import { enrollmentCode, signInAtDesk } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
-import { centerOf, handOf, tap, touchAndHold } from './support/touch.ts'
+import { centerOf, handOf, slowNetwork, tap, touchAndHold } from './support/touch.ts'
 
 const browser = setStage()
 
@@ -39,6 +39,39 @@ describe('a hold by finger', () => {
     await shows(bay, 'My vehicles')
     await tap(bay.getByRole('link', { name: vehicle }))
     await leaves(bay, 'My vehicles')
+    await workThrough(bay, workFigures, /^Program/)
+  })
+
+  it('comes after a figure that the ledger refused: it is said, stays said, and the step is filled in again', async () => {
+    await slowNetwork(bay, 700)
+    if (await button(bay, /^A new ID/).count()) await tap(button(bay, /^A new ID/))
+    await bay.getByRole('textbox', { name: 'ID read back' }).fill(workFigures.newId)
+    await tap(button(bay, /^Next/))
+    await type(bay, '433.92')
+    const was = await title()
+    await tap(button(bay, /^Read back in hand/))
+    // The screen goes on at once; the refusal comes later, and brings the step back as it was filled in.
+    await leaves(bay, was)
+    await bay
+      .getByRole('alert')
+      .getByText(/Not taken/)
+      .waitFor()
+    await bay.waitForTimeout(1_000)
+    expect(await bay.getByRole('alert').textContent()).toMatch(/433\.92/)
+    await leaves(bay, '')
+    if ((await title()) !== was) {
+      await tap(button(bay, 'Job plan'))
+      await tap(bay.locator('.plan-steps').getByRole('button', { name: was }))
+    }
+    await shows(bay, was)
+    expect(await bay.locator('.row-cells').textContent()).toContain(workFigures.newId)
+    await tap(button(bay, 'I have read it'))
+    await slowNetwork(bay, 0)
+    await tap(bay.locator('.row-cell', { hasText: 'Frequency' }))
+    await tap(button(bay, 'clear', true))
+    await type(bay, workFigures.frequency)
+    await tap(button(bay, /^Read back in hand/))
+    await leaves(bay, was)
     await workThrough(bay, workFigures, /^Take the wheel off/)
   })
 
@@ -126,8 +159,9 @@ describe('a hold by finger', () => {
     await leaves(bay, plan)
   })
 
-  it('each round needs a hold of its own; pressing twice with a pause does as well', async () => {
+  it('each round needs a hold of its own, with the server 700 ms away too; pressing twice with a pause does as well', async () => {
     await workThrough(bay, workFigures, /^Round at half/)
+    await slowNetwork(bay, 700)
     const hand = await handOf(bay)
     const seal = () => button(bay, /hold to seal/)
     await hand.down(await centerOf(seal()))

@@ -87,9 +87,13 @@ export const touchAndHold = async (target: Locator): Promise<void> => {
 
 const restMilliseconds = 320
 
+/** One session a page: each keeps its own slowness until it is told otherwise. */
+const networks = new WeakMap<Page, CDPSession>()
+
 /** Makes every answer of the server come so much later, as behind a lifted truck; 0 takes it back. */
 export const slowNetwork = async (page: Page, milliseconds: number): Promise<void> => {
-  const session = await page.context().newCDPSession(page)
+  const session = networks.get(page) ?? (await page.context().newCDPSession(page))
+  networks.set(page, session)
   await session.send('Network.enable')
   await session.send('Network.emulateNetworkConditions', {
     offline: false,
