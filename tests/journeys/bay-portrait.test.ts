@@ -11,15 +11,25 @@ const browser = setStage()
 /** What reaches beyond the screen's side, or is cut off: a button whose words do not fit it. */
 const faultsOf = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
-    const wide = document.documentElement.scrollWidth > window.innerWidth ? ['the page scrolls sideways'] : []
+    // A page that is too wide makes a tablet zoom out: its own width is what counts, not that of the zoomed window.
+    const width = document.documentElement.clientWidth
+    const wide = document.documentElement.scrollWidth > width ? ['the page scrolls sideways'] : []
     const seen = [...document.querySelectorAll('button, a[href], h1')].filter(
       (one) => one.getBoundingClientRect().width > 0 && !one.classList.contains('plan-button'),
     )
     const cut = seen.flatMap((one) => {
-      const { left, right } = one.getBoundingClientRect()
-      const isOutside = left < -1 || right > window.innerWidth + 1
-      const isCut = one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).overflow !== 'visible'
-      return isOutside || isCut ? [`${one.textContent}`] : []
+      const { left, right, top, bottom } = one.getBoundingClientRect()
+      // Half under the pad: its upper edge can be seen, its lower one cannot. A long list of rows scrolls by itself.
+      const pad = document.querySelector('.bay-pad')?.getBoundingClientRect()
+      const isUnderPad =
+        pad !== undefined &&
+        one.closest('.bay-step') !== null &&
+        one.closest('.row-cells') === null &&
+        top < pad.top - 1 &&
+        bottom > pad.top + 1
+      const isOutside = left < -1 || right > width + 1
+      const isCut = one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1
+      return isOutside || isCut || isUnderPad ? [`${one.textContent}`] : []
     })
     return [...wide, ...cut]
   })
@@ -74,6 +84,8 @@ describe('the bay in portrait', () => {
     await look()
     await tap(button(bay, 'Sensor', true))
     await shows(bay, /^Ask the right rear/)
+    await look()
+    await tap(button(bay, /^Answers/).first())
     await look()
     await tap(button(bay, 'Tire', true))
     await look()

@@ -17,11 +17,10 @@ type NotPossibleFormProps = {
 }
 
 /** The fields of the evidence that each of them leaves empty. */
-const fields = { gauge: ['gauge'], answer: ['answer'], tire: lookedAt } as const
+const fields = { gauge: ['gauge'], tire: lookedAt } as const
 
 const cannot = {
   gauge: 'cannot be gauged',
-  answer: 'cannot be asked',
   tire: 'cannot be looked at',
 } as const
 

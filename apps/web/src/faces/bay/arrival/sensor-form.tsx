@@ -1,12 +1,10 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
-import { type ReactNode, useState } from 'react'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { ReactNode } from 'react'
 import { expectedIds, knownIds } from '../../../features/sensor-ids/known-ids.ts'
-import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { NotPossibleForm } from './not-possible-form.tsx'
-import { rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
+import { cannotBeAsked, rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 import { likelyTemperatures } from './temperatures.ts'
 
 type SensorFormProps = {
@@ -35,30 +33,18 @@ export function SensorForm({
   onDone,
 }: SensorFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
-  const [cannot, setCannot] = useState(false)
   const known = knownIds(state, wheel)
   const question = {
     known,
     expected: expectedIds(state, wheel).slice(0, 2),
     temperatures: likelyTemperatures(state, phase),
+    mayBeExcused: phase === 'arrival',
     asked: row,
   }
   const before = state[phase].wheels[wheel]?.sensor?.reading
   const heard = before?.answer === 'answered' && row !== undefined ? before : null
   const silentTries = before?.answer === 'silent' ? before.tries : 0
   const sensor = state.sheet?.sheet.sensor
-  if (cannot)
-    return (
-      <NotPossibleForm
-        state={state}
-        wheel={wheel}
-        field="answer"
-        title={`Why can the ${wheelNames[wheel]} sensor not be asked?`}
-        reasons={['no reader for it here', 'wheel out of reach', 'no sensor fitted', 'reader out of order']}
-        onBack={() => setCannot(false)}
-        onDone={onDone}
-      />
-    )
   return (
     <RowForm
       draftKey={`${state.orderId}/${stepKey ?? `sensor/${wheel}`}`}
@@ -77,6 +63,24 @@ export function SensorForm({
       busy={busy}
       problem={problem}
       onRecord={async (values, restore) => {
+        if (values.answer === cannotBeAsked) {
+          const excused = await record(
+            'wheel.checked',
+            {
+              phase,
+              stepKey,
+              wheel,
+              mounted: null,
+              gauge: null,
+              sensor: null,
+              notPossible: [{ field: 'answer', why: (values.why ?? '').trim() }],
+            },
+            `${wheel} cannot be asked`,
+            restore,
+          )
+          if (excused) onDone()
+          return excused
+        }
         const reading = sensorAnswerOf(values, known, heard ? heard.tries - 1 : silentTries)
         if (reading === null) return false
         const taken = await record(
@@ -88,13 +92,7 @@ export function SensorForm({
         if (taken) onDone()
         return taken
       }}
-    >
-      {phase === 'arrival' ? (
-        <div className="row">
-          <Button onClick={() => setCannot(true)}>Cannot be asked</Button>
-        </div>
-      ) : null}
-    </RowForm>
+    />
   )
 }
 

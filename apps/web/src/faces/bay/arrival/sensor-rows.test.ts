@@ -3,7 +3,7 @@ import { rowAfter, rowsOpen } from '../form/rows.ts'
 import { rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 
 const known = [{ id: '1A2B3C12', says: 'same as stored' }]
-const question = { known, expected: known, temperatures: [], asked: undefined }
+const question = { known, expected: known, temperatures: [], mayBeExcused: true, asked: undefined }
 const keys = (values: Record<string, string | null>, asked?: string) =>
   sensorRows(values, { ...question, asked }).map(({ key }) => key)
 
@@ -25,7 +25,7 @@ describe('the sensor form', () => {
   it('takes an ID that is stored by the press that says that it answers', () => {
     const [answer] = sensorRows({}, question)
     expect(answer).toMatchObject({
-      options: [{ value: 'same:1A2B3C12' }, { value: 'answered' }, { value: 'silent' }],
+      options: [{ value: 'same:1A2B3C12' }, { value: 'answered' }, { value: 'silent' }, { value: 'cannot' }],
     })
     const values = { answer: 'same:1A2B3C12', temperature: '27', pressure: '31.2' }
     expect(keys(values)).not.toContain('id')

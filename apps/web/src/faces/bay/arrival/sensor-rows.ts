@@ -11,7 +11,7 @@ import { highestTirePsi } from './pressure-bounds.ts'
 /** What one press may say of a sensor: that it answers with an ID that is stored or expected here. */
 const sameAs = 'same:'
 
-const answerRow = (expected: readonly KnownId[]): Row => ({
+const answerRow = (expected: readonly KnownId[], mayBeExcused: boolean): Row => ({
   kind: 'choice',
   key: 'answer',
   label: 'Sensor',
@@ -27,8 +27,23 @@ const answerRow = (expected: readonly KnownId[]): Row => ({
       ...(expected.length === 0 ? {} : { detail: 'with another ID, or none shown' }),
     },
     { value: 'silent', label: 'Silent', detail: 'asked and did not answer' },
+    ...(mayBeExcused ? [{ value: cannotBeAsked, label: 'Cannot be asked', detail: 'say why' }] : []),
   ],
 })
+
+/** Not asked at all, with a reason: neither a no nor a yes. */
+export const cannotBeAsked = 'cannot'
+
+const why: Row = {
+  kind: 'text',
+  key: 'why',
+  label: 'Reason',
+  hint: 'It is recorded as could not be checked, and stays so on the report.',
+  suggestions: ['no reader for it here', 'wheel out of reach', 'no sensor fitted', 'reader out of order'].map(
+    (reason) => ({ value: reason, label: reason }),
+  ),
+  fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+}
 
 const tries: Row = {
   kind: 'choice',
@@ -45,15 +60,18 @@ type SensorQuestion = {
   readonly expected: readonly KnownId[]
   /** Temperatures that one press may take. */
   readonly temperatures: readonly RowOption[]
+  /** On arrival a sensor that cannot be asked is excused with a reason. */
+  readonly mayBeExcused: boolean
   /** The row that is asked for by name: only then are rare readings asked. */
   readonly asked: string | undefined
 }
 
 /** Rows for a sensor reading; a silent sensor has only its number of tries. */
 export const sensorRows = (values: RowValues, question: SensorQuestion): readonly Row[] => {
-  const { known, expected, temperatures, asked } = question
-  const answer = answerRow(expected)
+  const { known, expected, temperatures, mayBeExcused, asked } = question
+  const answer = answerRow(expected, mayBeExcused)
   if (values.answer === 'silent') return [answer, tries]
+  if (values.answer === cannotBeAsked) return [answer, why]
   if (!values.answer) return [answer]
   const isSame = values.answer.startsWith(sameAs)
   const id: Row = {
@@ -155,7 +173,7 @@ export const sensorAnswerOf = (
 ): SensorAnswer | null => {
   if (values.answer === 'silent')
     return { answer: 'silent', tries: numberFrom(values.tries ?? '') ?? triesBefore + 1 }
-  if (!values.answer) return null
+  if (!values.answer || values.answer === cannotBeAsked) return null
   const pressure = numberFrom(values.pressure ?? '')
   const temperature = numberFrom(values.temperature ?? '')
   return {

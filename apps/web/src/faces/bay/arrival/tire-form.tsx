@@ -69,10 +69,12 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
         return taken
       }}
     >
-      <div className="row">
-        {byPart ? null : <Button onClick={() => setOther('parts')}>More of this tire</Button>}
-        <Button onClick={() => setOther('cannot')}>Cannot be looked at</Button>
-      </div>
+      {byPart ? null : (
+        <div className="row">
+          <Button onClick={() => setOther('parts')}>More of this tire</Button>
+          <Button onClick={() => setOther('cannot')}>Cannot be looked at</Button>
+        </div>
+      )}
     </RowForm>
   )
 }
