@@ -64,9 +64,9 @@ describe('page one', () => {
   it('says what was done in few lines, each with its figures, and the price', () => {
     expect(content.pageOne.did).toEqual([
       'Fitted a new sensor: right rear (new ID …2CF7).',
-      'Took off the right rear wheel; torqued to 100 lbf·ft, checked by a second person.',
+      'Took off the right rear wheel; torqued to 100 lbf·ft in 48 s, checked by a second person 1 min later.',
       'Set all four tires to 37.5 psi for today’s temperature.',
-      'The car accepted its sensors; we drove 23 minutes and the warning light was off at the end.',
+      'The car accepted its sensors; we drove 23 minutes (23 by the clock) and the warning light was off at the end.',
       'Price with tax: $203.40. Paid: $0.00.',
     ])
   })
@@ -217,7 +217,7 @@ describe('the torque', () => {
       'No second person was available: whoever torqued the right rear wheel checked it again.',
     )
     expect(report.pageOne.did).toContain(
-      'Took off the right rear wheel; torqued to 100 lbf·ft, checked again; no second person was available.',
+      'Took off the right rear wheel; torqued to 100 lbf·ft in 48 s, checked again 1 min later; no second person was available.',
     )
   })
 })

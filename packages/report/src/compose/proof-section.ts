@@ -1,9 +1,11 @@
+import { doubtedDrives, doubtOf } from '@bayledger/ledger/questions/drive-clock'
 import type { OrderState } from '@bayledger/ledger/state'
 import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import type { Block, Section } from '../content.ts'
+import { durationWords, tookWords } from './clock-words.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
-import { distance, listed, number, words } from './figures.ts'
+import { distance, gap, listed, number, words } from './figures.ts'
 import { authorName } from './people.ts'
 import { fixed } from './verdicts.ts'
 
@@ -36,14 +38,14 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
     {
       kind: 'paragraph',
       text: relearn
-        ? `Relearn: ${methods[relearn.method]}; ${results[relearn.result]}; positions confirmed: ${confirmedWords(relearn.confirmed)}. ${authorName(context, relearn.written.by)}, ${writtenMoment(context, relearn.written)}.`
+        ? `Relearn: ${methods[relearn.method]}; ${results[relearn.result]}; positions confirmed: ${confirmedWords(relearn.confirmed)}${tookWords(relearn.timed, 'it took')}. ${authorName(context, relearn.written.by)}, ${writtenMoment(context, relearn.written)}.`
         : 'Relearn: none recorded.',
       entry: relearn?.written.seq ?? null,
     },
     {
       kind: 'paragraph',
       text: light
-        ? `The warning light at the closing check: at key-on ${light.lampCheck === null ? 'not checked' : light.lampCheck === 'lights' ? 'it lights' : 'it stays dark'}; with the engine running ${light.behavior ? english.lights.does[light.behavior] : 'not checked'}.`
+        ? `The warning light at the closing check: at key-on ${light.lampCheck === null ? 'not checked' : light.lampCheck === 'lights' ? 'it lights' : 'it stays dark'}; with the engine running ${light.behavior ? english.lights.does[light.behavior] : 'not checked'}${tookWords(light.timed, 'watched for')}.`
         : 'The warning light at the closing check: not checked.',
       entry: light?.written.seq ?? null,
     },
@@ -61,18 +63,20 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
         kind: 'table',
         caption: 'Proof drive',
         columns: [
-          { title: 'Driven by', share: 24 },
-          { title: 'Minutes', share: 13 },
+          { title: 'Driven by', share: 20 },
+          { title: 'Driven', share: 9 },
+          { title: 'By the clock', share: 11 },
           { title: 'Odometer at its start', share: 15 },
           { title: 'Odometer at its end', share: 15 },
           { title: 'Light at the end', share: 15 },
-          { title: 'Key off, key on', share: 18 },
+          { title: 'Key off, key on', share: 15 },
         ],
         rows: state.drives.map((drive) => ({
           entry: drive.written.seq,
           cells: [
             words(authorName(context, drive.written.by)),
             { kind: 'figure', value: number(drive.minutes), unit: 'min' },
+            drive.timed === null ? gap('not timed') : words(durationWords(drive.timed.seconds)),
             distance(drive.odometerOut),
             distance(drive.odometerIn),
             words(drive.lightAtEnd === 'off' ? 'off' : english.lights.does[drive.lightAtEnd]),
@@ -80,9 +84,25 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
           ],
         })),
       },
+      ...doubtLines(state),
     ],
   }
 }
+
+/** Minutes that the clock contradicts are printed as they were typed, with what it says, until somebody settles them. */
+const doubtLines = (state: OrderState): Block[] =>
+  doubtedDrives(state).flatMap(({ written }): Block[] => {
+    const doubt = doubtOf(state, written.entryId)
+    return doubt === null
+      ? []
+      : [
+          {
+            kind: 'paragraph',
+            text: `${number(doubt.typed)} min were written down for this drive; the clock has time for ${number(doubt.clock)}. The minutes do not count for the proof.`,
+            entry: written.seq,
+          },
+        ]
+  })
 
 const confirmedWords = (confirmed: readonly WheelPosition[]): string =>
   confirmed.length === 0 ? 'none' : listed(confirmed.map((wheel) => wheelNames[wheel]))

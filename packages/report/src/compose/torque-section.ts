@@ -1,9 +1,11 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
 import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
+import { torqueClock } from '@bayledger/ledger/questions/torque-clock'
 import type { OrderState, OvertakenRound, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
 import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import type { Block, Row, Section } from '../content.ts'
+import { torqueClockWords } from './clock-words.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
 import { dayWords, gap, listed, number, torque, words } from './figures.ts'
 import { authorName } from './people.ts'
@@ -49,6 +51,7 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
         ],
         rows: torqued.flatMap((wheel) => wheelRows(state, context, wheel, cameOff, alone.includes(wheel))),
       },
+      ...clockLines(state, cameOff),
       ...aloneLine(state, alone),
       ...wrenchLines(state, torqued),
     ],
@@ -117,6 +120,17 @@ const sealRow = (
     ],
   }
 }
+
+/** How long the rounds took and when they were checked, for each wheel of which it is known. */
+const clockLines = (state: OrderState, cameOff: readonly WheelPosition[]): Block[] =>
+  cameOff.flatMap((wheel): Block[] => {
+    const said = torqueClockWords(torqueClock(state, wheel))
+    const { checked, rounds } = state.work[wheel] ?? {}
+    const entry = (checked ?? rounds?.again)?.written.seq ?? null
+    return said === null
+      ? []
+      : [{ kind: 'paragraph', text: `By the tablet’s clock, ${wheelNames[wheel]}: ${said}.`, entry }]
+  })
 
 /** Said plainly where nobody else could check a wheel. */
 const aloneLine = (state: OrderState, alone: readonly WheelPosition[]): Block[] =>

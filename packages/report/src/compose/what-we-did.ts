@@ -2,10 +2,12 @@ import { airWhenSet } from '@bayledger/ledger/questions/carried-pressure'
 import { authorizedBundles, wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
+import { torqueClock } from '@bayledger/ledger/questions/torque-clock'
 import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
+import { durationWords } from './clock-words.ts'
 import { isDone } from './done-bundles.ts'
 import { figureWords, lastFour, listed, number, plural, sentence, torque } from './figures.ts'
 
@@ -48,14 +50,27 @@ const torqueLine = (state: OrderState): string[] => {
   const sealed = off.filter((wheel) => state.work[wheel]?.rounds.again)
   const figure = state.work[sealed[0] ?? 'SP']?.rounds.again?.figure
   if (!figure) return [`Took off ${namesOf(off)}; not yet torqued.`]
+  const { took, later } = oneWheelClock(state, off)
   const checked = sealed.filter((wheel) => state.work[wheel]?.checked)
   const check =
     checked.length < off.length
       ? ''
       : checkedAlone(state).length > 0
-        ? ', checked again; no second person was available'
-        : ', checked by a second person'
-  return [`Took off ${namesOf(off)}; torqued to ${figureWords(torque(figure))}${check}.`]
+        ? `, checked again${later}; no second person was available`
+        : `, checked by a second person${later}`
+  return [`Took off ${namesOf(off)}; torqued to ${figureWords(torque(figure))}${took}${check}.`]
+}
+
+/** Where one wheel came off, how long its torque took and how long after it was checked. */
+const oneWheelClock = (
+  state: OrderState,
+  [wheel, ...others]: readonly WheelPosition[],
+): { readonly took: string; readonly later: string } => {
+  const clock = wheel && others.length === 0 ? torqueClock(state, wheel) : null
+  return {
+    took: clock?.seconds == null ? '' : ` in ${durationWords(clock.seconds)}`,
+    later: clock?.checkedAfterMinutes ? ` ${clock.checkedAfterMinutes} min later` : '',
+  }
 }
 
 const namesOf = (wheels: readonly WheelPosition[]): string =>
@@ -108,6 +123,13 @@ const relearnWords = {
   'learns-while-driven': 'the car learns its sensors while it is driven',
 } as const
 
+/** Said where the clock of the tablet ran on every drive. */
+const clockWords = ({ drives }: OrderState): string => {
+  const seconds = drives.flatMap(({ timed }) => (timed === null ? [] : [timed.seconds]))
+  const sum = seconds.reduce((total, one) => total + one, 0)
+  return seconds.length < drives.length ? '' : ` (${Math.floor(sum / 60)} by the clock)`
+}
+
 const proofLine = (state: OrderState): string[] => {
   const relearn = state.relearn
     ? state.relearn.method === 'reset'
@@ -118,7 +140,7 @@ const proofLine = (state: OrderState): string[] => {
   const last = state.drives.at(-1)
   const drive = last
     ? [
-        `we drove ${plural(minutes, 'minute')} and the warning light was ${last.lightAtEnd === 'off' ? 'off' : 'on'} at the end`,
+        `we drove ${plural(minutes, 'minute')}${clockWords(state)} and the warning light was ${last.lightAtEnd === 'off' ? 'off' : 'on'} at the end`,
       ]
     : []
   const parts = [...relearn, ...drive]

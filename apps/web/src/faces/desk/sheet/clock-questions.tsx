@@ -11,7 +11,10 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 
-/** Entries whose device had the wrong time: somebody finds out when the work was done and writes it down. */
+/**
+ * Entries whose device had the wrong time, and drives whose minutes the clock contradicts: somebody finds out how it was
+ * and writes it down.
+ */
 export function ClockQuestions({ order }: OrderPart) {
   return clockHolds(order.state).map((hold) => (
     <ClockQuestion
@@ -19,11 +22,25 @@ export function ClockQuestions({ order }: OrderPart) {
       order={order}
       entryId={hold.written.entryId}
       words={gateWords(gates, heldReason(hold))}
+      asks={hold.code === 'drive-minutes-doubtful' ? aboutTheDrive : aboutTheTime}
     />
   ))
 }
 
-function ClockQuestion({ order, entryId, words }: OrderPart & { entryId: string; words: string }) {
+type Asks = { readonly question: string; readonly settle: string }
+
+const aboutTheTime: Asks = {
+  question: 'When was it really done, and how do you know?',
+  settle: 'Settle the time',
+}
+const aboutTheDrive: Asks = {
+  question: 'How long was it driven, and how do you know?',
+  settle: 'Settle: the minutes count as typed',
+}
+
+type ClockQuestionProps = OrderPart & { entryId: string; words: string; asks: Asks }
+
+function ClockQuestion({ order, entryId, words, asks }: ClockQuestionProps) {
   const [answer, setAnswer] = useState('')
   const write = useWriteEntries(order.orderId)
   const settle = () => {
@@ -36,14 +53,14 @@ function ClockQuestion({ order, entryId, words }: OrderPart & { entryId: string;
   return (
     <div className="stack">
       <p>{words}</p>
-      <TextField label="When was it really done, and how do you know?" value={answer} onChange={setAnswer} />
+      <TextField label={asks.question} value={answer} onChange={setAnswer} />
       {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <Button
         busy={write.isPending}
         whyNot={answer.trim() === '' ? 'Write down what you found out.' : undefined}
         onClick={settle}
       >
-        Settle the time
+        {asks.settle}
       </Button>
     </div>
   )
