@@ -30,18 +30,28 @@ export const nextChecksOf = (judgment: Judgment, unchecked: readonly FieldCheck[
       const place = again.includes(field) ? -1 : isAtNamedWheel(field) ? 0 : 1
       return [{ field, couldChange: codesThatDiffer(outcomes), verdicts, seconds, place }]
     })
+  // The same look at several wheels is as telling as at its best one, and begins where something was found.
+  const most = new Map<string, number>()
+  for (const { field, verdicts } of checks)
+    most.set(memberOf(field), Math.max(verdicts, most.get(memberOf(field)) ?? 0))
+  const telling = ({ field }: NextCheck): number => most.get(memberOf(field)) ?? 0
+  return checks
     .sort(
       (one, other) =>
         Math.min(one.place, 0) - Math.min(other.place, 0) ||
-        other.verdicts - one.verdicts ||
+        telling(other) - telling(one) ||
         one.place - other.place ||
+        other.verdicts - one.verdicts ||
         one.seconds - other.seconds,
     )
     .map(({ place: _place, ...check }) => check)
-  return checks.filter(
-    ({ field }, index) => !isOneLook(field) || checks.findIndex((other) => isOneLook(other.field)) === index,
-  )
+    .filter(
+      ({ field }, index, all) => !isOneLook(field) || all.findIndex((one) => isOneLook(one.field)) === index,
+    )
 }
+
+/** A field of a wheel without the wheel: the same fact at any of them. */
+const memberOf = (field: string): string => field.replace(/^wheels\.[A-Z]{2}\./, 'wheels.')
 
 /** Whether the temporary spare is on the vehicle, and where, shows at one look. */
 const isOneLook = (field: string): boolean => field.endsWith('.mounted')

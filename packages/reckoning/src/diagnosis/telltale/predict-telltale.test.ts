@@ -88,6 +88,22 @@ describe('the light that the regulation requires', () => {
       expect(changed(name).state, name).toBe('off')
   })
 
+  it('may be lit over tires that are low only cold, and is lit over one that leaks among cold ones', () => {
+    expect(changed('T01').allows).toContain('solid')
+    expect(changed('T02').state).toBe('solid')
+  })
+
+  it('is a flash for a silent wheel, whatever was rotated beside it, and not for IDs at exchanged places', () => {
+    expect(changed('T08').state).toBe('flash')
+    expect(changed('T11').state).toBe('flash')
+    expect(changed('T07').allows).not.toContain('flash')
+  })
+
+  it('is not known of a low tire whose sensor does not follow, and does not hear an unmonitored spare', () => {
+    expect(changed('T12').allows).toContain('off')
+    expect(changed('T09').state).toBe('off')
+  })
+
   // 49 CFR 571.138 S4.2(a): "equal to or less than ... 25 percent below" (read): of 35 psi that is 26.25 psi.
   it.each([
     [26.2, ['solid']],
