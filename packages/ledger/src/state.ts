@@ -2,6 +2,7 @@ import type { CautionReference } from '@bayledger/reckoning/cautions/caution-ref
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import type { EventEvidence, Evidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import type { Distance } from '@bayledger/reckoning/quantity'
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { PlanInForce } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
@@ -134,6 +135,13 @@ export type Conflict = {
   readonly records: readonly Written[]
 }
 
+/** A payment as it counts now. `corrections`: what it was before each correction, and who corrected it, oldest first. */
+export type NotedPayment = Recorded<
+  PayloadOf<'payment.noted'> & {
+    readonly corrections: readonly Recorded<PayloadOf<'payment.noted'> & { readonly why: string }>[]
+  }
+>
+
 export type BundleDecision = Recorded<{
   readonly revision: number
   readonly answer: Answer
@@ -193,11 +201,13 @@ export type OrderState = {
   readonly work: Readonly<Partial<Record<WheelPosition, WheelWork>>>
   readonly troubles: readonly FoundTrouble[]
   readonly relearn: Recorded<PayloadOf<'relearn.done'>> | null
+  /** As the vehicle leaves, where it was read before the hand-back. */
+  readonly odometerLeaving: Recorded<{ readonly odometer: Distance }> | null
   readonly drives: readonly Recorded<PayloadOf<'drive.done'>>[]
   readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
   readonly notes: readonly Recorded<{ readonly words: string }>[]
-  /** That money was received or given back; how much is in the money side that each names. */
-  readonly payments: readonly Recorded<PayloadOf<'payment.noted'>>[]
+  /** That money was received or given back, as corrected; how much is in the money side that each names. */
+  readonly payments: readonly NotedPayment[]
   readonly holds: readonly Recorded<Hold>[]
   readonly reports: readonly Recorded<PayloadOf<'report.sealed'> & { readonly reportNumber: string | null }>[]
   readonly handedBack: Recorded<PayloadOf<'order.handed_back'>> | null
@@ -243,6 +253,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   work: {},
   troubles: [],
   relearn: null,
+  odometerLeaving: null,
   drives: [],
   photos: [],
   notes: [],

@@ -1,9 +1,10 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
-import type { Pressure, Torque } from '@bayledger/reckoning/quantity'
+import type { Distance, Pressure, Torque } from '@bayledger/reckoning/quantity'
 import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { RepairDoubt } from '@bayledger/reckoning/tire/puncture-verdict'
+import type { OdometerVerdict } from '@bayledger/reckoning/vehicle/judge-odometer'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { WorkGate } from '../questions/finding-holds.ts'
@@ -148,6 +149,14 @@ export type RefusalValues = {
   readonly ODOMETER_BACKWARDS: NoValues
   /** Both in whole minutes or as typed. */
   readonly DRIVE_LONGER_THAN_ORDER: { readonly minutes: number; readonly orderMinutes: number }
+  /** `before`: what it read last in this order. */
+  readonly ODOMETER_IMPLAUSIBLE: {
+    readonly why: Exclude<OdometerVerdict, 'plausible'>
+    readonly read: Distance
+    readonly before: Distance | null
+  }
+  readonly PAYMENT_UNKNOWN: NoValues
+  readonly PAYMENT_CHANGES_NOTHING: NoValues
   readonly REPORT_HEAD_MOVED: NoValues
   readonly SEAL_GATE_CLOSED: OfGate
   readonly REPORT_NOT_SEALED: NoValues

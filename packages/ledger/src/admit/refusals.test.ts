@@ -3,6 +3,7 @@ import { answersRefusals } from '../../test-support/refusals/answers.ts'
 import { closingRefusals } from '../../test-support/refusals/closing.ts'
 import { estimatesRefusals } from '../../test-support/refusals/estimates.ts'
 import { orderRefusals } from '../../test-support/refusals/order.ts'
+import { paymentsRefusals } from '../../test-support/refusals/payments.ts'
 import { stepsRefusals } from '../../test-support/refusals/steps.ts'
 import { torqueRefusals } from '../../test-support/refusals/torque.ts'
 import { wheelsRefusals } from '../../test-support/refusals/wheels.ts'
@@ -13,6 +14,7 @@ const refusals = {
   ...stepsRefusals,
   ...estimatesRefusals,
   ...answersRefusals,
+  ...paymentsRefusals,
   ...wheelsRefusals,
   ...torqueRefusals,
   ...closingRefusals,

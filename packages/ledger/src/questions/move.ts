@@ -5,6 +5,7 @@ import type { DriveDoubt } from '../hold.ts'
 import type { PayloadOf } from '../registry.ts'
 import type { Conflict, Written } from '../state.ts'
 import type { GateReason, Parked } from './gate-reason.ts'
+import type { Care } from './handle-with-care.ts'
 
 /** Who must act next. Computed, never set: a status set by hand lies by lunchtime. */
 export type Mover =
@@ -29,6 +30,8 @@ export type MoveValues = {
   readonly 'wheel-untorqued': NoValues
   /** The desk tells the customer, and decides with them. */
   readonly 'wheel-parked': Parked
+  /** Said beside whatever the order waits for: nobody touches that tire without knowing it. */
+  readonly 'handle-with-care': Care
   readonly 'stop-untold': { readonly finding: FindingCode; readonly wheels: readonly WheelPosition[] }
   readonly 'sensor-broken': NoValues
   readonly wait: { readonly reason: PayloadOf<'wait.set'>['reason'] }

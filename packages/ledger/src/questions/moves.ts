@@ -13,6 +13,7 @@ import {
   sealGate,
   wheelStatus,
 } from './gates.ts'
+import { handleWithCare } from './handle-with-care.ts'
 import { lookIsOwed } from './look-is-owed.ts'
 import { type Move, move } from './move.ts'
 import { proofOf } from './proof.ts'
@@ -27,8 +28,17 @@ export const nextMoves = (state: OrderState, now: string): Move[] => {
   const parked = parkedMoves(state)
   const wheels = wheelMoves(state).filter(({ wheel }) => !parked.some((one) => one.wheel === wheel))
   const others = otherMoves(state, now)
-  return [...parked, ...wheels, ...others.filter(({ code }) => !wheels.some((shown) => shown.code === code))]
+  return [
+    ...parked,
+    ...wheels,
+    ...others.filter(({ code }) => !wheels.some((shown) => shown.code === code)),
+    ...careMoves(state),
+  ]
 }
+
+/** Last, so that they rank no order: they are cautions to read and nothing to wait for. */
+const careMoves = (state: OrderState): Move[] =>
+  handleWithCare(state).map((care) => move('bay', 'handle-with-care', care, null, care.wheels[0] ?? null))
 
 /** What is not right at a wheel, until the customer has answered: the bay can do nothing there meanwhile. */
 const parkedMoves = (state: OrderState): Move[] =>

@@ -11,7 +11,10 @@ export type OdometerReading = {
 export const lastOdometer = (state: OrderState): OdometerReading | null => {
   const handBack = state.handedBack?.odometer
   if (handBack) return { distance: handBack, at: 'hand-back' }
+  const leaving = state.odometerLeaving
   const drive = state.drives.at(-1)
+  if (leaving && !(drive && drive.written.seq > leaving.written.seq))
+    return { distance: leaving.odometer, at: 'hand-back' }
   if (drive) return { distance: drive.odometerIn, at: 'after-our-drive' }
   const opened = state.opened?.odometer
   return opened ? { distance: opened, at: 'write-up' } : null

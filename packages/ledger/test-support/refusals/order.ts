@@ -1,5 +1,4 @@
 import { definitionOf } from '../../src/registry.ts'
-import { seal } from '../money.ts'
 import {
   arrivalOf,
   decide,
@@ -20,7 +19,6 @@ export const orderRefusals: Refusals<
   | 'ENTRY_RESTS_ON_UNKNOWN'
   | 'ENTRY_KIND_NOT_ALLOWED'
   | 'ROLE_NOT_ALLOWED'
-  | 'REFUND_NOT_ALLOWED'
   | 'ORDER_NOT_OPENED'
   | 'ORDER_ALREADY_OPENED'
   | 'ORDER_ENDED'
@@ -80,18 +78,6 @@ export const orderRefusals: Refusals<
       'a person who no longer works here',
       () => oneSensorJob('written-up').attempt('note.added', note, { ...desk, facts: { staff: new Map() } }),
       { roles: ['advisor', 'technician', 'lead', 'manager', 'owner'] },
-    ],
-  ],
-  REFUND_NOT_ALLOWED: [
-    [
-      'an advisor who gives money back',
-      () =>
-        oneSensorJob('written-up').attempt(
-          'payment.noted',
-          { money: seal({ amountCents: -50_000 }), method: 'cash' },
-          desk,
-        ),
-      { roles: ['manager', 'owner'] },
     ],
   ],
   ORDER_NOT_OPENED: [

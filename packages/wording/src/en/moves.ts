@@ -38,6 +38,12 @@ export const moves: MovesWording = {
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is on and not torqued.`,
   'wheel-parked': (wheel, { what }) =>
     `${The(wheel, 'wheel')} is parked, ${uncapitalized(troubles.names[what])}: decide with the customer.`,
+  'handle-with-care': (_wheel, { danger, wheels: where }) => {
+    const tire = where.length === 0 ? 'a tire' : `the ${wheelList(wheels, where)} tire`
+    return danger === 'sealant'
+      ? `Caution: sealant in ${tire}. Its gas can burn: no spark, no heat, purge it outdoors before the tire is opened.`
+      : `Caution: ${tire} was driven low. No air before somebody has looked inside; it can burst.`
+  },
   'stop-untold': (_wheel, { finding, wheels: where }) =>
     `Call the customer now: ${findingTitles[finding]}${where.length === 0 ? '' : `, ${wheelList(wheels, where)}`}.`,
   'sensor-broken': (wheel) =>

@@ -247,6 +247,22 @@ export const refusals: RefusalsWording = {
     `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
+  ODOMETER_IMPLAUSIBLE: ({ why, read, before }) => {
+    const figure = (distance: typeof read) => `${distance.value.toLocaleString('en-US')} ${distance.unit}`
+    switch (why) {
+      case 'impossible':
+        return `${figure(read)} is what a display shows at its end. Read the odometer again, or leave it empty if nobody can read it.`
+      case 'backwards':
+        return `The odometer read ${before === null ? 'more' : figure(before)} before, and ${figure(read)} is less. Read it again.`
+      case 'unlikely':
+        return before === null
+          ? `${figure(read)} is more than nearly any vehicle reads. Read the odometer again and confirm it.`
+          : `${figure(read)} is far more than ${figure(before)}, which it read before. Read the odometer again and confirm it.`
+    }
+  },
+  PAYMENT_UNKNOWN: () =>
+    'This order has no such payment, or it was corrected since. Load the order again and correct what it shows.',
+  PAYMENT_CHANGES_NOTHING: () => 'The payment already says this. Change its amount or how it was paid.',
   REPORT_HEAD_MOVED: () => 'Something was written since the report was composed. Compose it again.',
   SEAL_GATE_CLOSED: ({ reason }) => `The report cannot be sealed yet. ${gateWords(gates, reason)}`,
   REPORT_NOT_SEALED: () => 'Seal the report first; the customer takes it along.',

@@ -60,6 +60,25 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
   }),
   'payment.noted': (state, entry) => ({
     ...state,
-    payments: [...state.payments, recorded(entry.payload, entry)],
+    payments: [...state.payments, recorded({ ...entry.payload, corrections: [] }, entry)],
   }),
+  'payment.corrected': (state, entry) => {
+    const { paymentId, money, method, why } = entry.payload
+    return {
+      ...state,
+      payments: state.payments.map((payment) =>
+        payment.written.entryId === paymentId
+          ? {
+              ...payment,
+              money,
+              method,
+              corrections: [
+                ...payment.corrections,
+                recorded({ money: payment.money, method: payment.method, why }, entry),
+              ],
+            }
+          : payment,
+      ),
+    }
+  },
 }

@@ -132,4 +132,17 @@ export const consentKinds = {
       earlier: [earlierVersion(PaymentVersion1, paymentToVersion2, ({ amountCents }) => [{ amountCents }])],
     },
   ),
+  /** A payment that was noted wrongly, with what is right; both stay on record. */
+  'payment.corrected': kind(
+    z.strictObject({
+      paymentId: Id,
+      /** The side that the payment named until now, so that both sums are known where this is admitted. */
+      replaces: MoneyDigest,
+      /** What was really received, in a side: `Payment`. */
+      money: MoneyDigest,
+      method: z.enum(['cash', 'card', 'check', 'account', 'none-due']),
+      why: PersonalDigest,
+    }),
+    { ...server, roles: moneyRoles, sides: ['personal', 'money'] },
+  ),
 }

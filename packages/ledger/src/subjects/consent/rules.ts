@@ -127,6 +127,23 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
         : null
     },
   ],
+  'payment.corrected': [
+    (state, { payload }) => {
+      const noted = state.payments.find(({ written }) => written.entryId === payload.paymentId)
+      return noted && noted.money === payload.replaces ? null : refuse('PAYMENT_UNKNOWN', {})
+    },
+    // Whoever makes a payment smaller gives money back, as far as the record goes.
+    (state, { payload }, facts) => {
+      const [before, now] = [payment(facts.money, payload.replaces), payment(facts.money, payload.money)]
+      if (!before || !now) return refuse('MONEY_MISSING', {})
+      const method = state.payments.find(({ written }) => written.entryId === payload.paymentId)?.method
+      if (before.amountCents === now.amountCents && method === payload.method)
+        return refuse('PAYMENT_CHANGES_NOTHING', {})
+      return now.amountCents < before.amountCents && !holdsOneOf(refundRoles, facts)
+        ? refuse('REFUND_NOT_ALLOWED', { roles: refundRoles })
+        : null
+    },
+  ],
 }
 
 /** The bundles that are authorized once these answers are recorded. */

@@ -40,5 +40,12 @@ export const applyOpening: Appliers<keyof typeof openingKinds> = {
   },
   'order.assigned': (state, entry) => ({ ...state, assigned: recorded(entry.payload, entry) }),
   'wait.set': (state, entry) => ({ ...state, wait: recorded(entry.payload, entry) }),
+  'stay.changed': (state, entry) =>
+    state.opened ? { ...state, opened: { ...state.opened, ...entry.payload } } : state,
+  'odometer.read': (state, entry) => {
+    const { when, odometer } = entry.payload
+    if (when === 'leaving') return { ...state, odometerLeaving: recorded({ odometer }, entry) }
+    return state.opened ? { ...state, opened: { ...state.opened, odometer } } : state
+  },
   'order.moved': (state, entry) => ({ ...state, locationId: entry.payload.locationId }),
 }

@@ -86,6 +86,16 @@ export const openingKinds = {
     }),
     { roles },
   ),
+  /** Whether the customer waits, and what was promised, written anew. */
+  'stay.changed': kind(z.strictObject({ waitsHere: z.boolean(), promisedAt: z.nullable(Instant) }), {
+    roles: deskRoles,
+    writtenWhere: 'server',
+  }),
+  /** The odometer as it came, written anew or read later, or as it leaves. `confirmed`: an unlikely one was read twice. */
+  'odometer.read': kind(
+    z.strictObject({ when: z.enum(['arrival', 'leaving']), odometer: Distance, confirmed: z.boolean() }),
+    { roles },
+  ),
   'order.moved': kind(z.strictObject({ locationId: Id }), {
     roles: deskRoles,
     writtenWhere: 'server',

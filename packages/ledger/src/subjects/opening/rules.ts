@@ -1,11 +1,13 @@
 import { refuse } from '../../admit/refusal.ts'
+import { refuseOdometer } from '../../admit/refuse-odometer.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { digestOf } from '../../digests.ts'
 import { lookFee } from '../../questions/money.ts'
+import { lastOdometer } from '../../questions/odometer.ts'
 import type { openingKinds } from './kinds.ts'
 
 export const openingRules: Rules<keyof typeof openingKinds> = {
-  'order.opened': [],
+  'order.opened': [(_state, { payload }) => payload.odometer && refuseOdometer(payload.odometer, null, true)],
   'complaint.recorded': [],
   'authority.given': [
     (_state, { payload }, facts) =>
@@ -19,5 +21,14 @@ export const openingRules: Rules<keyof typeof openingKinds> = {
   'surroundings.recorded': [],
   'order.assigned': [],
   'wait.set': [],
+  'stay.changed': [],
+  'odometer.read': [
+    (state, { payload: { when, odometer, confirmed } }) =>
+      refuseOdometer(
+        odometer,
+        when === 'leaving' ? (lastOdometer(state)?.distance ?? null) : null,
+        confirmed,
+      ),
+  ],
   'order.moved': [],
 }
