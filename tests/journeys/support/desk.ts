@@ -68,8 +68,10 @@ export const customerLink = async (page: Page): Promise<string> => {
 
 /** Notes the payment, seals the report and downloads it; gives the file's path. */
 export const sealAndDownload = async (page: Page): Promise<string> => {
-  await button(page, 'Paid by card').click()
-  await button(page, 'Paid by card').waitFor({ state: 'detached' })
+  await page.getByRole('radio', { name: 'card', exact: true }).check()
+  await button(page, 'Note the payment').click()
+  await button(page, 'Yes, note it').click()
+  await page.getByText('Nothing is owed.').waitFor()
   await button(page, 'Seal the report').click()
   const link = page.getByRole('link', { name: /Sealed report/ })
   await link.waitFor({ timeout: 60_000 })

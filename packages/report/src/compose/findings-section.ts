@@ -64,7 +64,7 @@ const unchecked = (fields: readonly string[]): FindingLine[] =>
     : [
         {
           severity: 'not-checked',
-          sentence: 'What nobody looked at or asked on arrival:',
+          sentence: 'Not checked in this visit; the findings do not rest on these:',
           reasons: uncheckedLines(english, fields),
         },
       ]

@@ -1,5 +1,6 @@
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
+import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import { bundleReason, bundleTitle } from '@bayledger/wording/bundles'
@@ -46,10 +47,11 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     prices,
     look: state.authority.look?.lookFee ?? 'waived',
   })
-  if (offered.length === 0) return <p>The findings offer nothing that this shop sells: no part, no work.</p>
   const kept = offered.filter(
-    ({ bundleKey, alternativeTo }) =>
-      !left.includes(bundleKey) && !(alternativeTo !== null && left.includes(alternativeTo)),
+    (bundle) =>
+      staysOn(bundle) ||
+      (!left.includes(bundle.bundleKey) &&
+        !(bundle.alternativeTo !== null && left.includes(bundle.alternativeTo))),
   )
   const estimate = priceEstimate({
     bundles: kept,
@@ -74,6 +76,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     <div className="stack">
       <CheckGroup
         label="What the findings offer"
+        hint="The inspection and every line that concerns safety stay on the estimate: the customer answers them."
         flow="column"
         options={offered.map((bundle) => {
           const priced = estimate.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
@@ -107,3 +110,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     </div>
   )
 }
+
+/** A line for safety is the customer's to decline, and the inspection was agreed to before. */
+const staysOn = ({ safety, alternativeTo, works }: OfferedBundle): boolean =>
+  (safety && alternativeTo === null) || works.every(({ kind }) => kind === 'look')

@@ -6,12 +6,13 @@ import { moneyWords } from '../../../lib/money-words.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
+import { WriteComplaint } from './write-complaint.tsx'
 import './complaint-part.css'
 
 /** The complaint in the customer's words, and what was agreed before the inspection. */
 export function ComplaintPart({ order }: OrderPart) {
   const { complaint, authority } = order.state
-  if (complaint === null) return null
+  if (complaint === null) return <WriteComplaint order={order} />
   const happened = complaint.events.filter((event) => event.happened !== false)
   return (
     <Section title="Complaint" id="complaint">

@@ -1,6 +1,13 @@
 import { canonicalText } from '@bayledger/ledger/digests'
-import { answerTo, unansweredBundles } from '@bayledger/ledger/questions/answers'
-import type { IssuedEstimate } from '@bayledger/ledger/state'
+import {
+  answerable,
+  answerTo,
+  authorizedBundles,
+  newestBundles,
+  unansweredBundles,
+} from '@bayledger/ledger/questions/answers'
+import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
+import type { IssuedBundle, IssuedEstimate, OrderState } from '@bayledger/ledger/state'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import { english } from '@bayledger/wording/en/english'
 import { type ShownBundle, shownEstimate } from '@bayledger/wording/shown-estimate'
@@ -40,15 +47,29 @@ const answers = [
   { value: 'deferred', label: 'Later' },
 ] as const
 
+/** After a No there is only a Yes to record. */
+const onlyYes = [{ value: 'authorized', label: 'Yes, after a No' }] as const
+
+/** What needs an answer now, and what was answered with No and may become a Yes. */
+const askedBundles = (state: OrderState, shown: readonly ShownBundle[]) => {
+  const waiting = unansweredBundles(state)
+  const ofKeys = (bundles: readonly IssuedBundle[]) =>
+    shown.filter((one) => bundles.some(({ bundleKey }) => bundleKey === one.bundleKey))
+  const newest = newestBundles(state)
+  return {
+    required: ofKeys(
+      newest.filter((bundle) => waiting.includes(bundle) || answerTo(state, bundle)?.answer === 'deferred'),
+    ),
+    reversible: ofKeys(newest.filter((bundle) => answerable(state, bundle) === 'yes-only')),
+  }
+}
+
 /** Consent at the desk with a signature, or by telephone with a script that is filled in. */
 export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const { scope } = issued
   const shown = shownEstimate(english, issued, orderMoney(order))
-  const waiting = unansweredBundles(order.state)
-  const askedKeys = scope.bundles
-    .filter((bundle) => waiting.includes(bundle) || answerTo(order.state, bundle)?.answer === 'deferred')
-    .map(({ bundleKey }) => bundleKey)
-  const open = shown?.bundles.filter(({ bundleKey }) => askedKeys.includes(bundleKey)) ?? []
+  const asked = askedBundles(order.state, shown?.bundles ?? [])
+  const open = [...asked.required, ...asked.reversible]
   const [form, setForm] = useState<DecisionForm>(() => blankDecision(order.customer))
   const set = (change: Partial<DecisionForm>) => setForm((before) => ({ ...before, ...change }))
   const write = useWriteEntries(order.orderId)
@@ -56,7 +77,14 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const whyNot =
     shown === null
       ? 'The prices of this estimate are not shown here.'
-      : missingInDecision(form, channel, open)
+      : missingInDecision(form, channel, asked.required)
+  const yes = new Set([
+    ...authorizedBundles(order.state).map(({ bundleKey }) => bundleKey),
+    ...open
+      .filter(({ bundleKey }) => form.given[bundleKey] === 'authorized')
+      .map(({ bundleKey }) => bundleKey),
+  ])
+  const owed = (bundle: ShownBundle) => cautionsOwed(bundle, shown?.bundles ?? [], yes)
 
   const decide = () => {
     if (form.relation === null || shown === null) return
@@ -70,7 +98,10 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           draftEntry(order.orderId, 'estimate.decided', {
             revision: scope.revision,
             digest: issued.digest,
-            answers: open.map((bundle) => answerFor(bundle, form.given[bundle.bundleKey] ?? 'declined')),
+            answers: open.flatMap((bundle) => {
+              const answer = form.given[bundle.bundleKey]
+              return answer === undefined ? [] : [answerFor(bundle.bundleKey, answer, owed(bundle))]
+            }),
             by: { relation: form.relation, name: who.digest },
             consent,
             shown: read.digest,
@@ -92,11 +123,19 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           <BundleQuestion
             key={bundle.bundleKey}
             bundle={bundle}
+            cautions={owed(bundle)}
+            options={asked.reversible.includes(bundle) ? onlyYes : answers}
             answer={form.given[bundle.bundleKey] ?? null}
             onAnswer={(answer) => set({ given: { ...form.given, [bundle.bundleKey]: answer } })}
           />
         ))}
-        <DecisionFields form={form} set={set} channel={channel} script={script} />
+        <DecisionFields
+          form={form}
+          set={set}
+          channel={channel}
+          script={script}
+          customerName={order.customer.name}
+        />
         {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
         <Button look="wide" whyNot={whyNot} busy={write.isPending} onClick={decide}>
           Record the decision
@@ -106,19 +145,25 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   )
 }
 
-type QuestionProps = { bundle: ShownBundle; answer: Answer | null; onAnswer: (answer: Answer) => void }
+type QuestionProps = {
+  bundle: ShownBundle
+  cautions: readonly ShownBundle['cautions'][number][]
+  options: readonly { readonly value: Answer; readonly label: string }[]
+  answer: Answer | null
+  onAnswer: (answer: Answer) => void
+}
 
-function BundleQuestion({ bundle, answer, onAnswer }: QuestionProps) {
+function BundleQuestion({ bundle, cautions, options, answer, onAnswer }: QuestionProps) {
   return (
     <div>
       <ChoiceGroup
         label={`${bundle.title}, ${money(bundle.totalCents)}`}
-        options={answers}
+        options={options}
         value={answer}
         onChange={onAnswer}
       />
       {answer !== null && answer !== 'authorized'
-        ? bundle.cautions.map(({ number, words }) => (
+        ? cautions.map(({ number, words }) => (
             <p key={number}>
               <strong>Say this:</strong> {words}
             </p>
@@ -133,17 +178,21 @@ type FieldsProps = {
   set: (change: Partial<DecisionForm>) => void
   channel: DecisionChannel
   script: string
+  /** Another person than the owner is asked for their own name. */
+  customerName: string
 }
 
 /** Who decides, how they say so, and what else they want. */
-function DecisionFields({ form, set, channel, script }: FieldsProps) {
+function DecisionFields({ form, set, channel, script, customerName }: FieldsProps) {
   return (
     <>
       <ChoiceGroup
         label="Who decides?"
         options={whoDecides}
         value={form.relation}
-        onChange={(relation) => set({ relation })}
+        onChange={(relation) =>
+          set(relation !== 'owner' && form.name === customerName ? { relation, name: '' } : { relation })
+        }
       />
       <TextField label="Name" value={form.name} onChange={(name) => set({ name })} />
       {channel === 'telephone' ? (

@@ -43,6 +43,7 @@ export const missingInDecision = (
 ): string | undefined => {
   if (asked.some(({ bundleKey }) => given[bundleKey] === undefined))
     return 'Each line needs a Yes, a No or a Later.'
+  if (Object.keys(given).length === 0) return 'Choose what the customer now says Yes to.'
   if (relation === null) return 'Who decides?'
   if (name.trim() === '') return 'Write the name of who decides.'
   if (channel === 'in-person' && signature === null) return 'Let the customer sign.'
@@ -74,8 +75,9 @@ export const consentOf = ({ number, said, signature }: DecisionForm, channel: De
 
 /** The answer to one bundle, with the cautions that were said where it is not a Yes. */
 export const answerFor = (
-  { bundleKey, cautions }: ShownBundle,
+  bundleKey: string,
   answer: Answer,
+  cautions: readonly { readonly number: string; readonly version: number }[],
 ): Decided['answers'][number] => ({
   bundleKey,
   answer,

@@ -1,5 +1,14 @@
-import { answerTo, authorizedBundles, unansweredBundles } from '@bayledger/ledger/questions/answers'
-import { authorizedCents, bundleMoney, estimateMoney } from '@bayledger/ledger/questions/money'
+import {
+  answerable,
+  answerTo,
+  authorizedBundles,
+  isLook,
+  newestBundles,
+  unansweredBundles,
+} from '@bayledger/ledger/questions/answers'
+import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
+import { lookIsOwed } from '@bayledger/ledger/questions/look-is-owed'
+import { authorizedCents, bundleMoney, estimateMoney, lookOwedCents } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { IssuedBundle, IssuedEstimate } from '@bayledger/ledger/state'
 import { bundleTitle } from '@bayledger/wording/bundles'
@@ -51,7 +60,9 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const sides = orderMoney(order)
   const unanswered = unansweredBundles(order.state)
   const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
-  const askable = unanswered.length + postponed.length > 0 && order.state.reports.length === 0
+  const isOpen = order.state.reports.length === 0 && order.state.ended === null
+  const asks = unanswered.length + postponed.length > 0
+  const declined = scope.bundles.some((bundle) => answerable(order.state, bundle) === 'yes-only')
   const authorized = authorizedBundles(order.state)
   return (
     <div className="stack">
@@ -67,19 +78,30 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
           <span>Authorized, with tax</span> <strong>{moneyWords(authorizedCents(order.state, sides))}</strong>
         </p>
       )}
+      {lookIsOwed(order.state) ? (
+        <p className="estimate-total">
+          <span>Inspection, as agreed</span> <strong>{moneyWords(lookOwedCents(order.state, sides))}</strong>
+        </p>
+      ) : null}
       {issued.shown.map((shown) => (
         <p key={shown.written.entryId} className="quiet">
           Shown {shown.channel === 'in-person' ? 'at the desk' : `by ${shown.channel}`} at{' '}
           {clockTime(shown.written.writtenAt, clock)}
         </p>
       ))}
-      {askable ? (
+      {isOpen ? (
         <div className="row">
-          <Button look="main" onClick={() => setOpen('link')}>
-            Send the customer a link
-          </Button>
-          <Button onClick={() => setOpen('in-person')}>Decide here</Button>
-          <Button onClick={() => setOpen('telephone')}>Decide by telephone</Button>
+          {asks ? (
+            <Button look="main" onClick={() => setOpen('link')}>
+              Send the customer a link
+            </Button>
+          ) : null}
+          {asks || declined ? (
+            <>
+              <Button onClick={() => setOpen('in-person')}>Decide here</Button>
+              <Button onClick={() => setOpen('telephone')}>Decide by telephone</Button>
+            </>
+          ) : null}
           <Button onClick={() => setOpen('revise')}>New version</Button>
         </div>
       ) : null}
@@ -99,7 +121,11 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
 function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
   const decision = answerTo(order.state, bundle)
   const priced = bundleMoney(orderMoney(order), bundle.money)
-  const shown = decision !== null && decision.answer !== 'authorized' ? bundle.cautions : []
+  const authorized = new Set(authorizedBundles(order.state).map(({ bundleKey }) => bundleKey))
+  const shown =
+    decision !== null && decision.answer !== 'authorized'
+      ? cautionsOwed(bundle, newestBundles(order.state), authorized)
+      : []
   return (
     <article className="bundle-sheet">
       <header className="estimate-total">
@@ -109,7 +135,11 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
         </h3>
         <span>
           <strong>{moneyWords(priced?.totals.totalCents)}</strong> ·{' '}
-          {decision !== null ? answerWords[decision.answer] : 'no answer yet'}
+          {isLook(bundle)
+            ? 'agreed at the write-up'
+            : decision !== null
+              ? answerWords[decision.answer]
+              : 'no answer yet'}
         </span>
       </header>
       {priced === null ? null : (

@@ -11,8 +11,10 @@ import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { AsReceived } from './as-received.tsx'
+import { ChooseSheet } from './choose-sheet.tsx'
 import { ComplaintPart } from './complaint-part.tsx'
 import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
+import { EditStay } from './edit-stay.tsx'
 import { EndOrder } from './end-order.tsx'
 import { EstimatePart } from './estimate-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
@@ -31,6 +33,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
         <OrderHead order={order} />
         {order.readOnly ? <Sentence>{order.readOnly.words}</Sentence> : null}
         <ComplaintPart order={order} />
+        <ChooseSheet order={order} />
         <AsReceived order={order} />
         <ParkedPart order={order} />
         <FindingsPart order={order} />
@@ -48,7 +51,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()
   const odometer = state.opened?.odometer
-  const [editing, setEditing] = useState<'customer' | 'vehicle' | 'end' | null>(null)
+  const [editing, setEditing] = useState<'customer' | 'vehicle' | 'stay' | 'end' | null>(null)
   return (
     <header className="order-head">
       <h1>
@@ -68,6 +71,9 @@ function OrderHead({ order }: { order: ReadOrder }) {
         <Button onClick={() => setEditing('customer')}>Edit the customer</Button>
         <Button onClick={() => setEditing('vehicle')}>Edit the vehicle</Button>
         {state.reports.length === 0 && state.ended === null ? (
+          <Button onClick={() => setEditing('stay')}>Edit the stay</Button>
+        ) : null}
+        {state.reports.length === 0 && state.ended === null ? (
           <Button onClick={() => setEditing('end')}>End without a report</Button>
         ) : null}
       </p>
@@ -77,6 +83,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
       {editing === 'vehicle' ? (
         <EditVehicle orderId={order.orderId} vehicle={vehicle} onClose={() => setEditing(null)} />
       ) : null}
+      {editing === 'stay' ? <EditStay order={order} onClose={() => setEditing(null)} /> : null}
       {editing === 'end' ? <EndOrder order={order} onClose={() => setEditing(null)} /> : null}
       {nextMoves(state, now).map((move) => (
         <Sentence key={`${move.code} ${move.wheel}`}>

@@ -1,14 +1,12 @@
 import { sealOrderReport } from '@bayledger/contract/reports'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
-import { owedCents } from '@bayledger/ledger/questions/money'
+import { lastOdometer } from '@bayledger/ledger/questions/odometer'
 import { gates } from '@bayledger/wording/en/gates'
 import { gateWords } from '@bayledger/wording/gates'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
-import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { orderKey } from '../../../features/ledger/order-query.ts'
-import { moneySide } from '../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import {
   namedBy,
@@ -17,17 +15,18 @@ import {
   useSecondPersonTyped,
 } from '../../../features/people/second-person-fields.tsx'
 import { call } from '../../../lib/api-client.ts'
-import { clockTime, money } from '../../../lib/format.ts'
+import { clockTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
-import { NumberField } from '../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { odometerFault, odometerRead } from '../odometer.ts'
+import { OdometerField } from '../odometer-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { ClockQuestions } from './clock-questions.tsx'
 import type { OrderPart } from './order-part.ts'
+import { PaymentPart } from './payment-part.tsx'
 
 /** Payment, the sealed report, and the keys. */
 export function ReportPart({ order }: OrderPart) {
@@ -37,13 +36,9 @@ export function ReportPart({ order }: OrderPart) {
   return (
     <Section title="Report" id="report">
       <div className="stack">
-        {state.reports.length === 0 ? (
-          <>
-            <ClockQuestions order={order} />
-            <Payment order={order} />
-            <SealReport order={order} />
-          </>
-        ) : null}
+        {state.reports.length === 0 ? <ClockQuestions order={order} /> : null}
+        <PaymentPart order={order} />
+        {state.reports.length === 0 ? <SealReport order={order} /> : null}
         {state.reports.map((report) => (
           <p key={report.written.entryId}>
             <a
@@ -61,35 +56,6 @@ export function ReportPart({ order }: OrderPart) {
         )}
       </div>
     </Section>
-  )
-}
-
-function Payment({ order }: OrderPart) {
-  const write = useWriteEntries(order.orderId)
-  const owed = owedCents(order.state, orderMoney(order))
-  if (owed === null) return <p className="quiet">What is owed is not shown here.</p>
-  if (owed <= 0) return null
-  const pay = (method: 'cash' | 'card' | 'check' | 'account') => {
-    const amount = moneySide({ amountCents: owed })
-    write.mutate({
-      entries: [draftEntry(order.orderId, 'payment.noted', { money: amount.digest, method })],
-      sides: [amount],
-    })
-  }
-  return (
-    <div>
-      <p>
-        Authorized and not yet paid: <strong>{money(owed)}</strong>
-      </p>
-      <div className="row">
-        {(['card', 'cash', 'check', 'account'] as const).map((method) => (
-          <Button key={method} busy={write.isPending} onClick={() => pay(method)}>
-            Paid by {method === 'account' ? 'account' : method}
-          </Button>
-        ))}
-      </div>
-      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
-    </div>
   )
 }
 
@@ -123,7 +89,9 @@ function SealReport({ order }: OrderPart) {
 function HandBack({ order }: OrderPart) {
   const write = useWriteEntries(order.orderId)
   const [odometer, setOdometer] = useState<TypedFigure>(null)
+  const [twice, setTwice] = useState(false)
   const agreed = useSecondPersonTyped()
+  const before = lastOdometer(order.state)?.distance ?? null
   const unproven = proofOf(order.state).verdict === 'not-yet-proven'
   const wheelsOff = Object.values(order.state.work).some((work) => work.removed)
   return (
@@ -138,12 +106,19 @@ function HandBack({ order }: OrderPart) {
           typed={agreed}
         />
       ) : null}
-      <NumberField label="Odometer at hand-back" unit="mi" value={odometer} onChange={setOdometer} />
+      <OdometerField
+        label="Odometer at hand-back"
+        value={odometer}
+        before={before}
+        confirmed={twice}
+        onChange={setOdometer}
+        onConfirm={setTwice}
+      />
       {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <Button
         look="main"
         busy={write.isPending}
-        whyNot={(unproven ? secondPersonFault(agreed) : undefined) ?? odometerFault(odometer)}
+        whyNot={(unproven ? secondPersonFault(agreed) : undefined) ?? odometerFault(odometer, before, twice)}
         onClick={() =>
           write.mutate({
             entries: [

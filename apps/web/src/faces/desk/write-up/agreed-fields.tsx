@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react'
 import { money } from '../../../lib/format.ts'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
-import { NumberField } from '../../../ui/number-field.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { OdometerField } from '../odometer-field.tsx'
 import { whoDecides } from '../who-decides.ts'
 import type { WriteUpPartProps } from './write-up-form.ts'
 
@@ -54,11 +54,13 @@ function StayFields({ form, set }: WriteUpPartProps) {
         value={form.promised}
         onChange={(promised) => set({ promised })}
       />
-      <NumberField
+      <OdometerField
         label="Odometer"
-        unit="mi"
         value={form.odometer}
+        before={null}
+        confirmed={form.odometerTwice}
         onChange={(odometer) => set({ odometer })}
+        onConfirm={(odometerTwice) => set({ odometerTwice })}
       />
     </div>
   )

@@ -1,20 +1,31 @@
 import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { capitalized } from '@bayledger/wording/capitalized'
 import { lights } from '@bayledger/wording/en/lights'
+import type { ReactNode } from 'react'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextArea } from '../../../ui/text-field.tsx'
 import { askedEvents } from './events.ts'
-import type { WriteUpPartProps } from './write-up-form.ts'
+import type { WriteUp } from './write-up-form.ts'
 
 const behaviors = (
   ['flash-then-solid', 'solid', 'intermittent-cold', 'intermittent-other', 'flash-continuous', 'off'] as const
 ).map((value) => ({ value, label: capitalized(lights.does[value]) }))
 const reportedLights = [...behaviors, { value: 'not-known', label: 'Does not know' } as const]
 
+/** What the complaint needs of the write-up, so that a withdrawn one is written anew with the same fields. */
+export type ComplaintForm = Pick<WriteUp, 'words' | 'light' | 'events' | 'eventWheels' | 'askedEach'>
+
+type ComplaintProps = {
+  readonly form: ComplaintForm
+  readonly set: (change: Partial<ComplaintForm>) => void
+  /** What closes the section. */
+  readonly children?: ReactNode
+}
+
 /** The complaint in the customer's words, what the light does, and what happened lately. */
-export function ComplaintFields({ form, set }: WriteUpPartProps) {
+export function ComplaintFields({ form, set, children }: ComplaintProps) {
   return (
     <Section title="Complaint">
       <div className="stack">
@@ -43,12 +54,13 @@ export function ComplaintFields({ form, set }: WriteUpPartProps) {
           values={form.askedEach ? ['each'] : []}
           onChange={(values) => set({ askedEach: values.length > 0 })}
         />
+        {children}
       </div>
     </Section>
   )
 }
 
-function EventWheels({ form, set }: WriteUpPartProps) {
+function EventWheels({ form, set }: ComplaintProps) {
   return (
     <div className="fields">
       {askedEvents

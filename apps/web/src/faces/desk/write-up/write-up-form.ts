@@ -37,6 +37,8 @@ export type WriteUp = {
   locationId: string | null
   promised: string
   odometer: TypedFigure
+  /** An unlikely odometer was read a second time. */
+  odometerTwice: boolean
   consent: ('look' | 'drive')[]
   consentBy: 'owner' | 'named-person' | 'fleet-contact' | 'driver' | null
   lookFee: LookFeeTerms | null
@@ -62,6 +64,7 @@ export const blankWriteUp: WriteUp = {
   locationId: null,
   promised: '',
   odometer: null,
+  odometerTwice: false,
   consent: [],
   consentBy: null,
   lookFee: null,
@@ -81,7 +84,7 @@ export const missingInWriteUp = (form: WriteUp): string | undefined => {
   if (form.light === null) return 'Ask what the light does; "does not know" is an answer.'
   if (form.waitsHere === null) return 'Does the customer wait here?'
   if (!form.consent.includes('look')) return 'Record consent to inspect first.'
-  const odometer = odometerFault(form.odometer)
+  const odometer = odometerFault(form.odometer, null, form.odometerTwice)
   if (odometer !== undefined) return odometer
   if (form.consentBy === null) return 'Who gave the consent?'
   if (form.consentBy !== 'owner' && form.consentName.trim() === '')

@@ -1,0 +1,126 @@
+import { lastOdometer } from '@bayledger/ledger/questions/odometer'
+import { useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
+import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { settingsQuery } from '../../../features/settings/queries.ts'
+import { clockTime } from '../../../lib/format.ts'
+import { problemText } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ChoiceGroup } from '../../../ui/choice-group.tsx'
+import { Dialog } from '../../../ui/dialog.tsx'
+import type { TypedFigure } from '../../../ui/number-text.ts'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { TextField } from '../../../ui/text-field.tsx'
+import { odometerFault, odometerRead } from '../odometer.ts'
+import { OdometerField } from '../odometer-field.tsx'
+import type { OrderPart } from './order-part.ts'
+
+/** Promise, waiting, place and odometer, written anew; only what was changed is written. */
+export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }) {
+  const { state } = order
+  const settings = useQuery(settingsQuery)
+  const here = { timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone }
+  const promisedAt = state.opened?.promisedAt ?? null
+  const before = {
+    waits: state.opened?.waitsHere ? ('here' as const) : ('leaves' as const),
+    promised: promisedAt === null ? '' : clockTime(promisedAt, here),
+    place: state.locationId,
+    came: state.opened?.odometer?.value ?? null,
+  }
+  const [waits, setWaits] = useState(before.waits as 'here' | 'leaves')
+  const [promised, setPromised] = useState(before.promised)
+  const [place, setPlace] = useState(before.place)
+  const [came, setCame] = useState<TypedFigure>(before.came)
+  const [leaves, setLeaves] = useState<TypedFigure>(state.odometerLeaving?.odometer.value ?? null)
+  const [twice, setTwice] = useState({ came: false, leaves: false })
+  const write = useWriteEntries(order.orderId)
+  const last = lastOdometer(state)?.distance ?? null
+  const wasLeaving = state.odometerLeaving?.odometer.value ?? null
+
+  const entries: WrittenDraft[] = [
+    ...(waits === before.waits && promised === before.promised
+      ? []
+      : [
+          draftEntry(order.orderId, 'stay.changed', {
+            waitsHere: waits === 'here',
+            promisedAt: promised === before.promised ? promisedAt : promiseAt(promised),
+          }),
+        ]),
+    ...(place === null || place === before.place
+      ? []
+      : [draftEntry(order.orderId, 'order.moved', { locationId: place })]),
+    ...odometerEntry(order.orderId, 'arrival', came, before.came, twice.came),
+    ...odometerEntry(order.orderId, 'leaving', leaves, wasLeaving, twice.leaves),
+  ]
+  const locations = settings.data?.locations ?? []
+  return (
+    <Dialog title="The stay" onClose={onClose}>
+      <div className="stack">
+        <ChoiceGroup
+          label="The customer"
+          options={[
+            { value: 'here', label: 'Waits here' },
+            { value: 'leaves', label: 'Leaves the vehicle' },
+          ]}
+          value={waits}
+          onChange={setWaits}
+        />
+        <TextField label="Promised by" type="time" value={promised} onChange={setPromised} />
+        {locations.length < 2 ? null : (
+          <ChoiceGroup
+            label="At"
+            options={locations.map(({ locationId, name }) => ({ value: locationId, label: name }))}
+            value={place}
+            onChange={setPlace}
+          />
+        )}
+        <OdometerField
+          label="Odometer as it came"
+          value={came}
+          before={null}
+          confirmed={twice.came}
+          onChange={setCame}
+          onConfirm={(confirmed) => setTwice((now) => ({ ...now, came: confirmed }))}
+        />
+        <OdometerField
+          label="Odometer as it leaves"
+          value={leaves}
+          before={leaves === wasLeaving ? null : last}
+          confirmed={twice.leaves}
+          onChange={setLeaves}
+          onConfirm={(confirmed) => setTwice((now) => ({ ...now, leaves: confirmed }))}
+        />
+        {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
+        <Button
+          look="main"
+          busy={write.isPending}
+          whyNot={
+            odometerFault(came, null, twice.came) ??
+            (leaves === wasLeaving ? undefined : odometerFault(leaves, last, twice.leaves)) ??
+            (entries.length === 0 ? 'Nothing is changed yet.' : undefined)
+          }
+          onClick={() => write.mutate({ entries }, { onSuccess: onClose })}
+        >
+          Save
+        </Button>
+      </div>
+    </Dialog>
+  )
+}
+
+const promiseAt = (promised: string): string | null =>
+  promised === '' ? null : new Date(`${new Date().toLocaleDateString('en-CA')}T${promised}`).toISOString()
+
+const odometerEntry = (
+  orderId: string,
+  when: 'arrival' | 'leaving',
+  typed: TypedFigure,
+  before: number | null,
+  confirmed: boolean,
+): WrittenDraft[] => {
+  const odometer = odometerRead(typed)
+  return odometer === null || typed === before
+    ? []
+    : [draftEntry(orderId, 'odometer.read', { when, odometer, confirmed })]
+}

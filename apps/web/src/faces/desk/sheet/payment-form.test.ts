@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest'
+import { centsOf, missingInPayment } from './payment-form.ts'
+
+describe('a payment as it is typed', () => {
+  it.each([
+    [203.4, 20_340],
+    [0.29, 29],
+    [1_234_567.89, 123_456_789],
+    [-52, -5_200],
+    [1.005, null],
+    [null, null],
+    ['unreadable', null],
+  ] as const)('of %s is %s cents', (typed, cents) => {
+    expect(centsOf(typed)).toBe(cents)
+  })
+
+  it('needs an amount and how it was paid', () => {
+    expect(missingInPayment(null, 'cash')).toMatch(/amount in dollars/)
+    expect(missingInPayment(0, 'cash')).toMatch(/amount that was received/)
+    expect(missingInPayment(52, null)).toBe('How was it paid?')
+    expect(missingInPayment(52, 'cash')).toBeUndefined()
+  })
+})

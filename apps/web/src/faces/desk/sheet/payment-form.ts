@@ -1,0 +1,32 @@
+import type { PayloadOf } from '@bayledger/ledger/registry'
+import type { TypedFigure } from '../../../ui/number-text.ts'
+
+export type PaymentMethod = PayloadOf<'payment.noted'>['method']
+
+export const methodWords: Readonly<Record<PaymentMethod, string>> = {
+  card: 'card',
+  cash: 'cash',
+  check: 'check',
+  account: 'account',
+  'none-due': 'nothing due',
+}
+
+export const paymentMethods = (['card', 'cash', 'check', 'account'] as const).map((value) => ({
+  value,
+  label: methodWords[value],
+}))
+
+/** Whole cents from dollars as typed; `null` where it is no amount with at most two decimals. */
+export const centsOf = (typed: TypedFigure): number | null => {
+  if (typeof typed !== 'number') return null
+  const cents = Math.round(typed * 100)
+  return Math.abs(typed * 100 - cents) < 0.000_01 ? cents : null
+}
+
+/** What is missing before a payment can be noted, in words. */
+export const missingInPayment = (typed: TypedFigure, method: PaymentMethod | null): string | undefined => {
+  const cents = centsOf(typed)
+  if (cents === null) return 'Type the amount in dollars, with at most two decimals.'
+  if (cents === 0) return 'Type the amount that was received.'
+  return method === null ? 'How was it paid?' : undefined
+}

@@ -1,0 +1,125 @@
+import { owedCents, payment } from '@bayledger/ledger/questions/money'
+import type { NotedPayment } from '@bayledger/ledger/state'
+import { useState } from 'react'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
+import { orderMoney } from '../../../features/ledger/order-money.ts'
+import { moneySide } from '../../../features/ledger/seal-money.ts'
+import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { useStaffNames } from '../../../features/people/queries.ts'
+import { clockTime, money } from '../../../lib/format.ts'
+import { moneyWords } from '../../../lib/money-words.ts'
+import { problemText } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
+import { ChoiceGroup } from '../../../ui/choice-group.tsx'
+import { NumberField } from '../../../ui/number-field.tsx'
+import type { TypedFigure } from '../../../ui/number-text.ts'
+import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { CorrectPayment } from './correct-payment.tsx'
+import type { OrderPart } from './order-part.ts'
+import { centsOf, methodWords, missingInPayment, type PaymentMethod, paymentMethods } from './payment-form.ts'
+
+/** What is owed, what was paid and how, with corrections; and the next payment. */
+export function PaymentPart({ order }: OrderPart) {
+  const [correcting, setCorrecting] = useState<NotedPayment | null>(null)
+  const owed = owedCents(order.state, orderMoney(order))
+  return (
+    <div className="stack">
+      {order.state.payments.map((noted) => (
+        <PaymentLine
+          key={noted.written.entryId}
+          order={order}
+          noted={noted}
+          onCorrect={() => setCorrecting(noted)}
+        />
+      ))}
+      {owed === null ? <p className="quiet">What is owed is not shown here.</p> : <Owed cents={owed} />}
+      {owed === null || owed <= 0 ? null : (
+        <NotePayment key={order.state.payments.length} order={order} owed={owed} />
+      )}
+      {correcting === null ? null : (
+        <CorrectPayment order={order} noted={correcting} onClose={() => setCorrecting(null)} />
+      )}
+    </div>
+  )
+}
+
+function Owed({ cents }: { cents: number }) {
+  if (cents === 0) return <p>Nothing is owed.</p>
+  return (
+    <p>
+      {cents > 0 ? 'Owed and not yet paid' : 'Paid more than is owed'}:{' '}
+      <strong>{money(Math.abs(cents))}</strong>
+    </p>
+  )
+}
+
+type LineProps = OrderPart & { noted: NotedPayment; onCorrect: () => void }
+
+function PaymentLine({ order, noted, onCorrect }: LineProps) {
+  const clock = useShopClock()
+  const nameOf = useStaffNames()
+  const sides = orderMoney(order)
+  const sum = (digest: string) => moneyWords(payment(sides, digest)?.amountCents)
+  const who = ({ written }: { written: NotedPayment['written'] }) =>
+    written.by.kind === 'staff' ? nameOf(written.by.staffId) : 'the shop'
+  return (
+    <div>
+      <p>
+        Paid <strong>{sum(noted.money)}</strong> by {methodWords[noted.method]}{' '}
+        <span className="quiet">
+          {clockTime(noted.written.writtenAt, clock)}, {who(noted)}
+        </span>
+      </p>
+      {noted.corrections.map((before) => (
+        <p key={before.written.entryId} className="quiet">
+          Noted before as {sum(before.money)} by {methodWords[before.method]}; corrected at{' '}
+          {clockTime(before.written.writtenAt, clock)} by {who(before)}: {order.personalText(before.why)}
+        </p>
+      ))}
+      <Button onClick={onCorrect}>Correct this payment</Button>
+    </div>
+  )
+}
+
+function NotePayment({ order, owed }: OrderPart & { owed: number }) {
+  const [amount, setAmount] = useState<TypedFigure>(owed / 100)
+  const [method, setMethod] = useState<PaymentMethod | null>(null)
+  const [asking, setAsking] = useState(false)
+  const write = useWriteEntries(order.orderId)
+  const cents = centsOf(amount) ?? 0
+  const note = () => {
+    if (method === null) return
+    const side = moneySide({ amountCents: cents })
+    write.mutate(
+      {
+        entries: [draftEntry(order.orderId, 'payment.noted', { money: side.digest, method })],
+        sides: [side],
+      },
+      { onSettled: () => setAsking(false) },
+    )
+  }
+  return (
+    <div className="stack">
+      <NumberField label="Amount received" unit="$" value={amount} onChange={setAmount} />
+      <ChoiceGroup label="Paid by" options={paymentMethods} value={method} onChange={setMethod} />
+      {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
+      {asking && method !== null ? (
+        <div className="row">
+          <p>
+            {money(cents)} by {methodWords[method]}
+            {cents === owed ? '' : `; ${money(owed)} is owed`}. Is this right?
+          </p>
+          <Button look="main" autoFocus busy={write.isPending} onClick={note}>
+            Yes, note it
+          </Button>
+          <Button onClick={() => setAsking(false)}>No, change it</Button>
+        </div>
+      ) : (
+        <Button whyNot={missingInPayment(amount, method)} onClick={() => setAsking(true)}>
+          Note the payment
+        </Button>
+      )}
+    </div>
+  )
+}
