@@ -35,7 +35,7 @@ export function PaymentPart({ order }: OrderPart) {
       ))}
       {owed === null ? <p className="quiet">What is owed is not shown here.</p> : <Owed cents={owed} />}
       {owed === null || owed <= 0 ? null : (
-        <NotePayment key={order.state.payments.length} order={order} owed={owed} />
+        <NotePayment key={`${order.state.payments.length} ${owed}`} order={order} owed={owed} />
       )}
       {correcting === null ? null : (
         <CorrectPayment order={order} noted={correcting} onClose={() => setCorrecting(null)} />
