@@ -24,6 +24,18 @@ describe('a write-up', () => {
     expect(missingInWriteUp({ ...whole, odometer: -5 })).toMatch(/odometer is no figure/)
   })
 
+  it('does not open with an odometer of nines, and with an unlikely one only when it was read twice', () => {
+    expect(missingInWriteUp({ ...whole, odometer: 999_999 })).toMatch(/display shows at its end/)
+    expect(missingInWriteUp({ ...whole, odometer: 640_000 })).toMatch(/confirm it/)
+    expect(missingInWriteUp({ ...whole, odometer: 640_000, odometerTwice: true })).toBeUndefined()
+  })
+
+  it('does not open on the consent of a person without a name who is not the owner', () => {
+    const named = { ...whole, consentBy: 'named-person' as const }
+    expect(missingInWriteUp(named)).toBe('Write the name of the person who gave the consent.')
+    expect(missingInWriteUp({ ...named, consentName: 'B. Driver' })).toBeUndefined()
+  })
+
   it('does not open with a VIN that cannot be one', () => {
     const withVin = (vin: string) => missingInWriteUp({ ...whole, which: { ...whole.which, vin } })
     expect(withVin('1VA')).toMatch(/VIN/)
