@@ -206,3 +206,19 @@ describe('what to check next', () => {
     expect(stems[0]).toBe('wheels.RR.stem')
   })
 })
+
+describe('the kind of system', () => {
+  it('none leaves a low tire low, and says nothing of a light that does its job', () => {
+    const evidence = changed('K01', { 'vehicle.system': 'none' })
+    expect(found(evidence, 'tire-low')?.figures).toMatchObject({ wheel: 'LF', form: 'without-light' })
+  })
+
+  it('indirect, where sensors answer, is settled before anything else is said to be right', () => {
+    const { findings, primary } = diagnose(
+      changed('K49', { 'vehicle.system': 'indirect', 'light.behavior': 'solid' }),
+    )
+    expect(findings.map(({ code }) => code)).toContain('system-kind-contradicted')
+    expect(primary).toBeNull()
+    expect(findings.map(({ code }) => code)).not.toContain('warning-unexplained')
+  })
+})
