@@ -1,4 +1,5 @@
 import type { FindingSentences } from '../findings.ts'
+import { ageSentences } from './age-sentences.ts'
 
 /** What an English-speaking customer reads for each finding: at most 25 words, no blame, no alarm without cause. */
 export const findingSentences: FindingSentences = {
@@ -373,30 +374,7 @@ export const findingSentences: FindingSentences = {
     one: 'We worked on the {wheel} wheel recently. We first find out whether this is ours to put right.',
     many: 'We worked on these wheels recently: {wheels}. We first find out whether this is ours to put right.',
   },
-  'under-warranty': {
-    one: 'A part that we fitted on the {wheel} wheel is in warranty; covered parts cost you nothing.',
-    many: 'Parts that we fitted are in warranty: {wheels}. Covered parts cost you nothing.',
-  },
-  'tire-old': {
-    one: 'The {wheel} tire is {years} years old. Several vehicle makers advise replacing tires from six years on.',
-    many: 'These tires are up to {years} years old: {wheels}. Several vehicle makers advise replacing them from six on.',
-    all: 'All four tires are up to {years} years old. Several vehicle makers advise replacing tires from six years on.',
-    forms: {
-      'very-old': {
-        one: 'The {wheel} tire is {years} years old. Many tire makers advise replacing tires at ten at the latest.',
-        many: 'These tires are up to {years} years old: {wheels}. Many tire makers advise ten years at the most.',
-        all: 'All four tires are up to {years} years old. Many tire makers advise replacing tires at ten at the latest.',
-      },
-    },
-  },
-  'sensors-near-usual-life': {
-    one: 'All sensors work. At {years} years their batteries are near their usual life; think of them at the next tires.',
-  },
-  'tread-low-soon': {
-    one: 'The {wheel} tire has {tread}/32 of tread left. It will be due soon.',
-    many: 'These tires will be due soon: {wheels}. The least has {tread}/32 of tread left.',
-    all: 'All four tires will be due soon. The least has {tread}/32 of tread left.',
-  },
+  ...ageSentences,
   'nothing-found-today': {
     one: 'We could not make it happen today. Here is what to note when it does.',
   },
