@@ -4,8 +4,11 @@ import { describe, expect, it } from 'vitest'
 import {
   arrivalOf,
   decide,
+  findingsOf,
+  issuePlan,
   oneSensorJob,
   stageWriters,
+  tireOf,
   workUntil,
 } from '../../test-support/one-sensor-job.ts'
 import type { OrderPen } from '../../test-support/order-pen.ts'
@@ -22,6 +25,7 @@ import { wordsOf } from '../../test-support/seeded-ids.ts'
 import { technician } from '../../test-support/shop.ts'
 import { tarn } from '../../test-support/tarn.ts'
 import { openSteps, readySteps, roadGate } from './gates.ts'
+import { planLacksCare } from './tire-dangers.ts'
 import { whyNot } from './why-not.ts'
 
 const setAside = (pen: OrderPen, stepKey: string) =>
@@ -70,6 +74,19 @@ describe('a tire that was run low', () => {
     }
     closeStep<'tire.inspected'>(pen, 'RR.tire.inside', { inside: 'run-low-damage' })
     expect(shutBy(pen, 'RR.leak.find')).toMatchObject({ code: 'WHEEL_PARKED' })
+  })
+})
+
+describe('a plan in force', () => {
+  it('lacks care once a tire that is still to be opened is found to hold sealant, until it is issued anew', () => {
+    const pen = before('RR.wheel.off')
+    expect(planLacksCare(pen.state())).toBe(false)
+    pen.write('tire.inspected', tireOf('RR', { sealantSeen: true }), bay)
+    pen.write('diagnosis.issued', findingsOf(pen), bay)
+    expect(planLacksCare(pen.state())).toBe(true)
+    issuePlan(pen, lastOf(pen, 'estimate.decided'))
+    expect(planLacksCare(pen.state())).toBe(false)
+    expect(stepAt(pen, 'RR.tire.open').waitsFor).toEqual(['RR.tire.purge'])
   })
 })
 

@@ -99,6 +99,13 @@ describe('what is offered for a silent sensor', () => {
 })
 
 describe('what is offered for a leak', () => {
+  it('carries the caution of a leak, and for a tire that was run low that one’s own', () => {
+    const cautions = (code: Finding['code']) =>
+      offered([finding(code, ['LR'], ['leak-find'])])[0]?.cautions.map(({ number }) => number)
+    expect(cautions('slow-leak')).toEqual(['CT-16'])
+    expect(cautions('run-low-damage-possible')).toEqual(['CT-14'])
+  })
+
   it('is to find and repair it, wheel by wheel', () => {
     const bundles = offered([leak('LR'), leak('LF')])
     expect(keys(bundles)).toEqual(['leak.LF', 'leak.LR'])

@@ -122,6 +122,10 @@ const fitSensors = (
   }
 }
 
+/** A tire that was driven low may be damaged inside: that is what its customer must have read, not a leak's caution. */
+const wasRunLow = (findings: readonly Finding[]): boolean =>
+  findings.some(({ code }) => code === 'run-low-damage-possible')
+
 const leakBundles = (of: OfferOf): OfferedBundle[] => {
   const findings = offering(of, 'leak-find')
   const dangerous = dangerousTires(of)
@@ -135,7 +139,7 @@ const leakBundles = (of: OfferOf): OfferedBundle[] => {
         title: 'leak',
         findings: codesOf(here),
         safety: true,
-        cautions: shownBefore('CT-16'),
+        cautions: shownBefore(wasRunLow(here) ? 'CT-14' : 'CT-16'),
         alternativeTo: null,
         works: [
           { kind: 'find-leak', wheel },

@@ -98,7 +98,7 @@ export const stepHows: StepsWording['how'] = {
       labelDoubt(highLabelPsi),
     ),
   'read-in-rim':
-    "Its ID, the sheet's frequency, no pressure, and a temperature like the air around it. Silent at the second try: stop and tell the desk.",
+    "Its ID, the sheet's frequency, no pressure, and a temperature like the air around it. Silent at the second try: it is not right; record it as silent, and the wheel waits for the desk.",
   'seat-tire': ({ values }) =>
     joined(
       'Lubricate. Arrow and outer side as the tire is marked. Keep the last part to go over the rim away from the sensor.',

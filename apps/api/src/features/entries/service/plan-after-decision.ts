@@ -1,6 +1,6 @@
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
-import { tireDangers } from '@bayledger/ledger/questions/tire-dangers'
+import { planLacksCare, tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
@@ -9,7 +9,8 @@ import { v7 as newId } from 'uuid'
 /**
  * The job plan that follows from a customer's answers: written by the server itself with the decision, all or
  * nothing, so that no bay ever works from yesterday's answers. A new version of the estimate that changes what was
- * authorized needs another answer; until then its steps leave the plan.
+ * authorized needs another answer; until then its steps leave the plan. New findings that make a tire dangerous to open
+ * or to fill put its purge or its look inside into the plan at once.
  */
 export const planAfterDecision = (
   state: OrderState,
@@ -41,6 +42,7 @@ export const planAfterDecision = (
 
 const changesThePlan = (state: OrderState, { kind }: Draft): boolean => {
   if (kind === 'estimate.decided') return true
+  if (kind === 'diagnosis.issued') return planLacksCare(state)
   if (kind !== 'estimate.issued') return false
   const authorized = new Set(authorizedBundles(state).map(({ bundleKey }) => bundleKey))
   return (state.plan?.plan.steps ?? []).some(
