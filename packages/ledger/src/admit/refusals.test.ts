@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { answersRefusals } from '../../test-support/refusals/answers.ts'
 import { closingRefusals } from '../../test-support/refusals/closing.ts'
+import { damageRefusals } from '../../test-support/refusals/damage.ts'
 import { estimatesRefusals } from '../../test-support/refusals/estimates.ts'
 import { orderRefusals } from '../../test-support/refusals/order.ts'
 import { paymentsRefusals } from '../../test-support/refusals/payments.ts'
@@ -15,6 +16,7 @@ const refusals = {
   ...estimatesRefusals,
   ...answersRefusals,
   ...paymentsRefusals,
+  ...damageRefusals,
   ...wheelsRefusals,
   ...torqueRefusals,
   ...closingRefusals,

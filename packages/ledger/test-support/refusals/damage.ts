@@ -1,0 +1,89 @@
+import type { PunctureRecord } from '../../src/subjects/arrival/kinds.ts'
+import { oneSensorJob, tireOf, workUntil } from '../one-sensor-job.ts'
+import { bay, before, closeStep, type Refusals, replanned } from './setting.ts'
+
+const nailHole = { place: 'crown', millimeters: 5, degrees: 0, overlapsRepair: false } as const
+
+const lookedAt = (hole: PunctureRecord) =>
+  oneSensorJob('written-up').attempt(
+    'tire.inspected',
+    tireOf('LF', { tireDamage: ['puncture'], punctures: [hole] }),
+    bay,
+  )
+
+/** A leak is found and its tire looked at inside, with these holes; then its repair is closed. */
+const repaired = (punctures: PunctureRecord[] | undefined) => {
+  const pen = replanned([{ kind: 'find-leak', wheel: 'LF' }])
+  workUntil(pen, (key) => key === 'LF.tire.inside')
+  closeStep<'tire.inspected'>(pen, 'LF.tire.inside', { punctures })
+  workUntil(pen, (key) => key === 'LF.leak.repair')
+  return closeStep(pen, 'LF.leak.repair')
+}
+
+const snappedStud = { stepKey: null, wheel: 'RR', what: 'stud', words: null } as const
+
+/** What is wrong with a tire or a wheel, and what may not be done to it. */
+export const damageRefusals: Refusals<
+  | 'TROUBLE_WITHOUT_WHEEL'
+  | 'WHEEL_PARKED'
+  | 'PUNCTURE_IMPOSSIBLE'
+  | 'PUNCTURE_CONTRADICTED'
+  | 'REPAIR_NOT_JUDGED'
+  | 'PUNCTURE_NOT_REPAIRABLE'
+> = {
+  TROUBLE_WITHOUT_WHEEL: [
+    [
+      'a broken stud of no wheel',
+      () => oneSensorJob('decided').attempt('trouble.found', { ...snappedStud, wheel: null }, bay),
+    ],
+  ],
+  WHEEL_PARKED: [
+    [
+      'work on a wheel with a broken stud',
+      () => {
+        const pen = before('RR.wheel.off')
+        pen.write('trouble.found', snappedStud, bay)
+        return closeStep(pen, 'RR.wheel.off')
+      },
+      { wheel: 'RR', what: 'stud', waitsFor: 'answer' },
+    ],
+  ],
+  PUNCTURE_IMPOSSIBLE: [
+    [
+      'a hole of 60 mm',
+      () => lookedAt({ ...nailHole, millimeters: 60 }),
+      { wheel: 'LF', millimeters: 60, mostMillimeters: 50 },
+    ],
+  ],
+  PUNCTURE_CONTRADICTED: [
+    [
+      'a hole beside a look that saw no damage',
+      () =>
+        oneSensorJob('written-up').attempt(
+          'tire.inspected',
+          tireOf('LF', { tireDamage: [], punctures: [nailHole] }),
+          bay,
+        ),
+      { wheel: 'LF' },
+    ],
+  ],
+  REPAIR_NOT_JUDGED: [
+    [
+      'a repair of a hole that nobody has measured',
+      () => repaired([{ ...nailHole, millimeters: null }]),
+      { wheel: 'LF', because: ['width'] },
+    ],
+    [
+      'a repair where nobody has looked for holes',
+      () => repaired(undefined),
+      { wheel: 'LF', because: ['holes'] },
+    ],
+  ],
+  PUNCTURE_NOT_REPAIRABLE: [
+    [
+      'a plug in the shoulder',
+      () => repaired([{ ...nailHole, place: 'shoulder', millimeters: 7 }]),
+      { wheel: 'LF', because: ['place', 'width'] },
+    ],
+  ],
+}
