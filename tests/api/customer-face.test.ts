@@ -70,6 +70,7 @@ describe('a customer link', () => {
         severity: 'cause',
         wheels: ['RR'],
         sentence: expect.stringContaining('right rear'),
+        remedies: [],
       },
     ])
     expect(body.technicianDiffers).toBe(false)
@@ -109,8 +110,32 @@ describe('a customer link', () => {
         severity: 'unexplained',
         wheels: [],
         sentence: expect.stringContaining('sell you a part on a guess'),
+        remedies: [],
       },
     ])
+  })
+
+  it('shows a danger with what removes it and its price, and how the vehicle gets away', async () => {
+    const { orderId, lines } = freshCopy(shop.demo, 'T-2614')
+    await replay.sendUntil(lines, ({ draft }) => draft.kind === 'estimate.shown')
+    const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const { body } = await shop.withCookies(cookiesIn(opened)).get('/api/customer/order').expect(200)
+    expect(body.drive).toMatchObject({
+      verdict: 'do-not-drive',
+      advice: [
+        'Before it is moved, call us, (555) 555-0100.',
+        'Have it towed, or have us fit the spare in its place: full size, 63.8 psi, no damage seen.',
+      ],
+    })
+    expect(body.findings).toMatchObject([
+      {
+        code: 'tire-unsafe',
+        remedies: ['What removes it: new tire, left front, $193.57 with tax. You have not answered.'],
+      },
+    ])
+    const tire = body.estimate.bundles.find(({ title }: { title: string }) => title.startsWith('New tire'))
+    expect(tire.removesDanger).toBe(true)
   })
 
   it('shows no findings before they are confirmed', async () => {

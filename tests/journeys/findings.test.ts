@@ -99,6 +99,16 @@ describe('findings', () => {
       'To be repaired before it leaves',
       'The cause',
     ])
+    const headings = await phone.getByRole('heading', { level: 2 }).allTextContents()
+    expect(headings.slice(0, 4)).toEqual([
+      'Can I drive it?',
+      'What is dangerous',
+      'The warning light',
+      'What it costs',
+    ])
+    const dangerous = phone.getByRole('region', { name: 'What is dangerous' })
+    expect(await dangerous.textContent()).toMatch(/What removes it: .+ with tax\. You have not answered\./)
+    await phone.getByText('A Yes to other work does not make the vehicle safe to drive.').waitFor()
     await phone.getByText(/Our technician sees the cause otherwise/).waitFor()
     expect(await violationsOn(phone)).toEqual([])
   }, 120_000)

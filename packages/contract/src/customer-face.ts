@@ -18,6 +18,8 @@ export const CustomerOrder = z.strictObject({
   drive: z.strictObject({
     verdict: z.enum(['do-not-drive', 'may-drive', 'not-yet-known']),
     sentence: z.string(),
+    /** What to do now: how a vehicle that must not be driven gets away, or how often its tires are gauged and why. */
+    advice: z.array(z.string()),
   }),
   light: z.nullable(z.string()),
   /** What stops the vehicle and what explains the light, and nothing else that was found. */
@@ -34,6 +36,8 @@ export const CustomerOrder = z.strictObject({
       ]),
       wheels: z.array(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
       sentence: z.string(),
+      /** Of a danger: what removes it, with its price or that there is none yet. */
+      remedies: z.array(z.string()),
     }),
   ),
   /** The technician disagrees with the rules, and the customer reads so. */
@@ -60,6 +64,8 @@ export const CustomerOrder = z.strictObject({
           bundleKey: z.string(),
           title: z.string(),
           reason: z.string(),
+          /** The work removes a danger; it is asked about first. */
+          removesDanger: z.boolean(),
           alternativeTo: z.nullable(z.string()),
           lines: z.array(z.strictObject({ lineKey: z.string(), words: z.string(), amountCents: z.int() })),
           taxCents: z.int(),

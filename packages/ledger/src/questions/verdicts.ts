@@ -17,6 +17,8 @@ export type DriveVerdict = 'drive-normally' | 'check-weekly' | 'check-each-trip'
 export const mayDrive = (state: OrderState): DriveVerdict => {
   // A refusal on record lets the customer take the vehicle; it does not make it safe.
   if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
+  // What must be repaired before the keys go back is not driven either.
+  if (dangersOf(state).some(isUnsafeToTake)) return 'do-not-drive'
   // Without a diagnosis no report may say yes.
   if (!state.diagnosis) return 'do-not-drive'
   return driveBy[gaugingDue(state).every]

@@ -64,7 +64,10 @@ export const findingName = ({ code, wheels }: Finding): string =>
   `${english.findingTitles[code]}${wheels.length === 0 ? '' : `, ${wheelList(english.wheels, wheels)}`}`
 
 /** What removes a danger comes before everything else, with its price, or that it has none yet. */
-const remedyLines = ({ finding, remedies }: Danger, context: ReportContext): string[] => {
+export const remedyLines = (
+  { finding, remedies }: Danger,
+  context: Pick<ReportContext, 'money'>,
+): string[] => {
   if (remedies.length === 0)
     return [`What removes it: ${unpriced(finding)}. No price was given; we price it when you ask.`]
   return remedies.map(
@@ -88,7 +91,7 @@ const unpriced = ({ offers, wheels }: Finding): string => {
 }
 
 /** "new tire, left front, $214.50 with tax" */
-const offerWords = (bundle: IssuedBundle, { money }: ReportContext): string => {
+const offerWords = (bundle: IssuedBundle, { money }: Pick<ReportContext, 'money'>): string => {
   const cents = bundleTotals(money, bundle)?.totalCents ?? null
   const price = cents === null ? 'price erased on request' : `${dollars(cents)} with tax`
   return `${uncapitalized(bundleTitle(english, namedBundle(bundle)))}, ${price}`

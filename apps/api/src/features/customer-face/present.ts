@@ -1,14 +1,18 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import { answerable, answerTo, isLook } from '@bayledger/ledger/questions/answers'
+import { dangersOf } from '@bayledger/ledger/questions/dangers'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import { bundleTotals, lookFee, type MoneySides } from '@bayledger/ledger/questions/money'
+import { nextSteps } from '@bayledger/ledger/questions/next-steps'
 import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
+import { remedyLines } from '@bayledger/report/compose/found-parts'
 import { canDrive } from '@bayledger/report/compose/verdicts'
 import { english } from '@bayledger/wording/en/english'
+import { nextStepWords } from '@bayledger/wording/next-steps'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
@@ -16,6 +20,8 @@ export type CustomerContext = {
   readonly shopName: string
   readonly shopPhone: string | null
   readonly timeZone: string
+  /** The shop's own day, YYYY-MM-DD. */
+  readonly today: string
   readonly customerName: string
   readonly vehicleDescription: string
   readonly color: string | null
@@ -27,11 +33,16 @@ export const presentCustomerOrder = (
   money: MoneySides,
   context: CustomerContext,
 ): CustomerOrder => ({
-  ...context,
+  shopName: context.shopName,
+  shopPhone: context.shopPhone,
+  timeZone: context.timeZone,
+  customerName: context.customerName,
+  vehicleDescription: context.vehicleDescription,
+  color: context.color,
   orderNumber: state.opened?.orderNumber ?? '',
-  drive: presentDrive(state),
+  drive: presentDrive(state, context),
   light: state.arrival.telltale?.behavior ?? null,
-  findings: presentFindings(state),
+  findings: presentFindings(state, money),
   technicianDiffers: confirmedDiagnosis(state) !== null && state.diagnosis?.confirmed?.agrees === false,
   gauges: Object.fromEntries(
     readingOrder.flatMap((wheel) => {
@@ -47,21 +58,51 @@ export const presentCustomerOrder = (
 const confirmedDiagnosis = (state: OrderState) =>
   state.diagnosis?.confirmed && !state.diagnosis.outdated ? state.diagnosis.diagnosis : null
 
-const presentDrive = (state: OrderState): CustomerOrder['drive'] => {
+const presentDrive = (state: OrderState, context: CustomerContext): CustomerOrder['drive'] => {
   if (!confirmedDiagnosis(state))
-    return { verdict: 'not-yet-known', sentence: 'We are still checking your car. Please wait for us.' }
+    return {
+      verdict: 'not-yet-known',
+      sentence: 'We are still checking your car. Please wait for us.',
+      advice: [],
+    }
   const { answer, words } = canDrive(state)
-  return { verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive', sentence: words }
+  return {
+    verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive',
+    sentence: words,
+    advice: adviceOn(state, context),
+  }
 }
 
+/** What a person with the page in hand needs now; the rest of what comes next is on the report. */
+const adviceOn = (state: OrderState, { today, shopPhone }: CustomerContext): string[] =>
+  nextSteps(state, today)
+    .filter(
+      (step) =>
+        step.code === 'call-before-moving' ||
+        step.code === 'tow-or-spare' ||
+        (step.code === 'check-pressures' && step.every !== 'month'),
+    )
+    .map((step) => nextStepWords(english.nextSteps, step, { telephone: shopPhone, person: null }))
+
 /** Stops first, then what explains the light: what else was found is the shop's own matter until it is offered. */
-const presentFindings = (state: OrderState): CustomerOrder['findings'] => {
+const presentFindings = (state: OrderState, money: MoneySides): CustomerOrder['findings'] => {
   const diagnosis = confirmedDiagnosis(state)
+  const dangers = dangersOf(state)
   const told = (diagnosis?.findings ?? []).flatMap((finding) => {
     const severity = toldAs(finding, diagnosis?.primary ?? null)
     return severity === null
       ? []
-      : [{ code: finding.code, severity, wheels: finding.wheels, sentence: sentenceFor(english, finding) }]
+      : [
+          {
+            code: finding.code,
+            severity,
+            wheels: finding.wheels,
+            sentence: sentenceFor(english, finding),
+            remedies: dangers
+              .filter((danger) => danger.finding === finding && danger.isOpen)
+              .flatMap((danger) => remedyLines(danger, { money })),
+          },
+        ]
   })
   const isStop = ({ severity }: (typeof told)[number]) => severity !== 'cause' && severity !== 'unexplained'
   return [...told.filter(isStop), ...told.filter((finding) => !isStop(finding))]
@@ -91,6 +132,7 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
   const shown = shownToCustomer(state, money)
   if (!issued || !shown) return null
   const { revision, bundles, totalCents } = shown.estimate
+  const dangers = new Set<string>(dangersOf(state).map(({ finding }) => finding.code))
   return {
     revision,
     digest: issued.digest,
@@ -104,6 +146,7 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
       const answer = own ? (answerTo(state, own)?.answer ?? null) : null
       return {
         ...bundle,
+        removesDanger: own?.findings.some((code) => dangers.has(code)) ?? false,
         lines: [...bundle.lines],
         cautions: [...bundle.cautions],
         answer,

@@ -4,6 +4,7 @@ import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { versionOf } from '@bayledger/ledger/registry'
+import { dayOf } from '@bayledger/report/compose/figures'
 import { english } from '@bayledger/wording/en/english'
 import { refusalWords } from '@bayledger/wording/refusals'
 import type { CustomerActor } from '../../core/actor.ts'
@@ -33,10 +34,12 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
   ])
+  const timeZone = shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC'
   return presentCustomerOrder(state, money, {
     shopName: shop.name,
     shopPhone: head.telephone,
-    timeZone: shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC',
+    timeZone,
+    today: dayOf(deps.clock.now().toISOString(), timeZone),
     customerName: customer.name,
     vehicleDescription: vehicle.description,
     color: vehicle.color,

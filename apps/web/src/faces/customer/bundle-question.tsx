@@ -15,12 +15,22 @@ type BundleQuestionProps = {
   /** What a No or a Later to this offer is warned of, with the other answers as they are. */
   cautions: readonly Offer['cautions'][number][]
   isAsked: boolean
+  /** Where it must not be driven, advice about driving holds only afterwards. */
+  mayDrive: boolean
   answer: Answer | null
   onAnswer: (answer: Answer) => void
 }
 
 /** One decision: its price first, why, what is in it, and Yes, No or Later. A No or Later shows its caution once, in the same type. */
-export function BundleQuestion({ offer, look, cautions, isAsked, answer, onAnswer }: BundleQuestionProps) {
+export function BundleQuestion({
+  offer,
+  look,
+  cautions,
+  isAsked,
+  mayDrive,
+  answer,
+  onAnswer,
+}: BundleQuestionProps) {
   const given = answer ?? offer.answer
   return (
     <article className="bundle">
@@ -30,7 +40,7 @@ export function BundleQuestion({ offer, look, cautions, isAsked, answer, onAnswe
       </header>
       <p>{offer.reason}</p>
       <details>
-        <summary>What is in it</summary>
+        <summary>See each price</summary>
         <ul className="bundle-lines">
           {offer.lines.map((line) => (
             <li key={line.lineKey}>
@@ -59,6 +69,7 @@ export function BundleQuestion({ offer, look, cautions, isAsked, answer, onAnswe
       {given !== null && given !== 'authorized'
         ? cautions.map(({ number, words }) => (
             <p key={number} className="bundle-caution">
+              {mayDrive || offer.removesDanger ? '' : 'Once it may be driven again: '}
               {words}
             </p>
           ))

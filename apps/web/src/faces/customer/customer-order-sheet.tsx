@@ -12,6 +12,8 @@ type CustomerOrderSheetProps = { order: CustomerOrder; onDecided: () => Promise<
 
 /** In the order of a customer's questions: can I drive it, what is wrong, what does it cost, what do I sign. */
 export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps) {
+  const dangers = order.findings.filter(isDanger)
+  const aboutLight = order.findings.filter((finding) => !isDanger(finding))
   return (
     <>
       <header className="customer-head">
@@ -31,20 +33,26 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
         ) : (
           <p className="customer-answer">{order.drive.sentence}</p>
         )}
+        {order.drive.advice.map((advice) => (
+          <p key={advice}>{advice}</p>
+        ))}
       </Section>
-      <Section title="What is wrong">
-        {order.findings.length === 0 ? (
+      {dangers.length === 0 ? null : (
+        <Section title="What is dangerous">
+          <Findings findings={dangers} />
+        </Section>
+      )}
+      <Section title="The warning light">
+        {aboutLight.length === 0 ? (
           <p>
             {order.drive.verdict === 'not-yet-known'
               ? 'The shop is still looking. This page will say what was found.'
-              : 'So far we found nothing that explains the warning light.'}
+              : order.light === 'off'
+                ? 'It was off when we looked, so there is no cause of a light to name.'
+                : 'So far we found nothing that explains it.'}
           </p>
         ) : null}
-        {order.findings.map(({ code, severity, sentence }) => (
-          <SeverityMark key={code} severity={told[severity].shape} word={told[severity].word}>
-            <p>{sentence}</p>
-          </SeverityMark>
-        ))}
+        <Findings findings={aboutLight} />
         {order.technicianDiffers ? (
           <p>
             Our technician sees the cause otherwise and will explain it to you. Call us if we have not yet.
@@ -90,6 +98,22 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
   )
 }
 
+type Finding = CustomerOrder['findings'][number]
+
+/** A danger is one thing and the light another: neither is the cause of the other. */
+const isDanger = ({ severity }: Finding): boolean => severity !== 'cause' && severity !== 'unexplained'
+
+function Findings({ findings }: { findings: readonly Finding[] }) {
+  return findings.map(({ code, severity, sentence, remedies }) => (
+    <SeverityMark key={code} severity={told[severity].shape} word={told[severity].word}>
+      <p>{sentence}</p>
+      {remedies.map((remedy) => (
+        <p key={remedy}>{remedy}</p>
+      ))}
+    </SeverityMark>
+  ))
+}
+
 type Told = CustomerOrder['findings'][number]['severity']
 
 /** How each kind of finding is shown: its word and shape, and its mark at the wheels that it names. */
@@ -130,7 +154,7 @@ function Measured({ order }: { order: CustomerOrder }) {
       const gauge = order.gauges[position]
       if (gauge === undefined) return []
       const mark = markAt(order.findings, position)
-      const label = gauge.labelPsi === null ? 'no label figure' : `label ${gauge.labelPsi}`
+      const label = gauge.labelPsi === null ? 'no figure on the label' : `should be ${gauge.labelPsi}`
       return [
         [
           position,
@@ -149,7 +173,9 @@ function Measured({ order }: { order: CustomerOrder }) {
     <figure className="customer-measured">
       <PlanDrawing wheels={wheels} />
       <figcaption className="quiet">
-        Measured by gauge when your vehicle came in, nose up, and what the label in the door asks for, in psi.
+        The air in each tire when your vehicle came in, and what the label in the door asks for, in psi. The
+        drawing is seen from above, front at the top: LF is the left front wheel, RR the right rear, SP the
+        spare.
       </figcaption>
     </figure>
   )

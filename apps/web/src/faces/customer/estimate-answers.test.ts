@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { askedOf, type Offer, sumsOf, wantedIn, withAnswer } from './estimate-answers.ts'
+import { askedOf, dangerFirst, type Offer, sumsOf, wantedIn, withAnswer } from './estimate-answers.ts'
 
 const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
   bundleKey,
   title: bundleKey,
   reason: '',
+  removesDanger: false,
   alternativeTo: null,
   lines: [],
   taxCents: 0,
@@ -62,4 +63,9 @@ describe('an answer on the phone', () => {
     expect([...wantedIn({ bundles: before }, {})]).toEqual(['one'])
     expect(sumsOf({ bundles: before, look: withWork }, { two: 'declined' }).totalCents).toBe(10_000)
   })
+})
+
+it('what removes a danger is asked about before the rest', () => {
+  const bundles = [offer('sensor'), offer('tire', { removesDanger: true })]
+  expect(dangerFirst(bundles).map(({ bundleKey }) => bundleKey)).toEqual(['tire', 'sensor'])
 })

@@ -9,6 +9,10 @@ export type Answers = Readonly<Record<string, Answer>>
 export const askedOf = ({ bundles }: Pick<Estimate, 'bundles'>, again: boolean): readonly Offer[] =>
   bundles.filter(({ answerable, answer }) => answerable && (again || answer === null))
 
+/** What removes a danger is asked about before everything else. */
+export const dangerFirst = (bundles: readonly Offer[]): readonly Offer[] =>
+  bundles.toSorted((one, other) => Number(other.removesDanger) - Number(one.removesDanger))
+
 /** A Yes to one of two alternatives is a No to the other: they cannot both be wanted. */
 export const withAnswer = (
   { bundles }: Pick<Estimate, 'bundles'>,

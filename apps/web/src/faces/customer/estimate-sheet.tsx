@@ -16,6 +16,7 @@ import { BundleQuestion } from './bundle-question.tsx'
 import {
   type Answers,
   askedOf,
+  dangerFirst,
   type Estimate,
   type Offer,
   sumsOf,
@@ -28,7 +29,7 @@ type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided:
 const relations = [
   { value: 'owner', label: 'The owner of this vehicle' },
   { value: 'named-person', label: 'Somebody the owner named to decide' },
-  { value: 'fleet-contact', label: 'A fleet’s contact' },
+  { value: 'fleet-contact', label: 'I manage company cars' },
 ] as const
 
 /** Each bundle with its price and its question, then the sum of what is wanted, then a signature under exactly that. */
@@ -60,13 +61,19 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
             {clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order)}.
           </p>
         )}
-        {estimate.bundles.map((offer) => (
+        {order.drive.verdict === 'do-not-drive' ? (
+          <p>
+            <strong>A Yes to other work does not make the vehicle safe to drive.</strong>
+          </p>
+        ) : null}
+        {dangerFirst(estimate.bundles).map((offer) => (
           <BundleQuestion
             key={offer.bundleKey}
             offer={offer}
             look={estimate.look}
             cautions={cautionsOwed(offer, estimate.bundles, wanted)}
             isAsked={asked.includes(offer)}
+            mayDrive={order.drive.verdict !== 'do-not-drive'}
             answer={answers[offer.bundleKey] ?? null}
             onAnswer={(answer) => setAnswers(withAnswer(estimate, answers, offer.bundleKey, answer))}
           />
@@ -208,7 +215,7 @@ function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetP
             {
               value: 'electronic',
               label: 'I agree to decide and to be given the record electronically.',
-              detail: 'You may ask for paper and may withdraw this at any time by calling the shop.',
+              detail: 'You may ask for paper, and you may change your mind at any time: call the shop.',
             },
             { value: 'parts', label: 'I want the removed parts back.' },
           ]}
