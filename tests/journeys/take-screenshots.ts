@@ -1,7 +1,4 @@
-import { execFileSync } from 'node:child_process'
-import { mkdirSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { mkdirSync } from 'node:fs'
 import { startBrowser } from '../support/browser.ts'
 import { startService } from '../support/start-service.ts'
 import { button, enroll, ines, shows, signIn } from './support/bay.ts'
@@ -37,11 +34,9 @@ try {
   await button(bay, /hold to seal/).waitFor()
   await bay.screenshot({ path: `${folder}/bay.png` })
 
-  const sample = join(tmpdir(), `bayledger-sample-${process.pid}.pdf`)
-  execFileSync(process.execPath, ['apps/api/src/commands/sample-report.ts', sample])
-  execFileSync('pdftoppm', ['-png', '-r', '80', '-f', '1', '-singlefile', sample, `${folder}/report`])
-  rmSync(sample)
-  console.log(`Wrote desk.png, bay.png, customer.png and report.png to ${folder}`)
+  console.log(
+    `Wrote desk.png, bay.png and customer.png to ${folder}; npm run screenshots:reports takes those of the reports`,
+  )
 } finally {
   await browser.close()
   await service.stop()

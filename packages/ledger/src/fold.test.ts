@@ -181,6 +181,18 @@ describe('withdrawing', () => {
   })
 })
 
+describe('a wheel that is fitted once more', () => {
+  it('keeps every round of its earlier fitting, the second person’s too', () => {
+    const pen = oneSensorJob('worked')
+    pen.strike(lastOf(pen, 'wheel.mounted'), technician)
+    closeStep(pen, 'RR.wheel.on')
+    const work = pen.state().work.RR
+    expect(work?.rounds).toEqual({})
+    expect(work?.checked).toBeNull()
+    expect(work?.earlierFittings.map(({ round }) => round)).toEqual(['half', 'full', 'again', 'check'])
+  })
+})
+
 describe('a nut that moves', () => {
   it('on the last round sends the wheel back to the round at the figure', () => {
     const pen = before('RR.studs.torque-again')
@@ -198,6 +210,7 @@ describe('a nut that moves', () => {
     const pen = before('RR.studs.second-check')
     closeStep<'torque.checked'>(pen, 'RR.studs.second-check', { moved: [1] }, { by: lead })
     expect(wheelStatus(pen.state(), 'RR')).toBe('untorqued')
+    expect(pen.state().work.RR?.overtaken.at(-1)).toMatchObject({ round: 'check', moved: [1] })
     closeStep(pen, 'RR.studs.torque-full', {}, { by: colleague })
     closeStep(pen, 'RR.studs.torque-again', {}, { by: colleague })
     expect(closeStep(pen, 'RR.studs.second-check', {}, { by: technician })).toMatchObject({

@@ -25,9 +25,17 @@ export const arrivalSection = (state: OrderState, context: ReportContext): Secti
     ...toldBlocks(state, context),
     ...lightBlocks(state, context),
     damageTable(state),
+    onTheTires,
     ...photoBlocks(state, context),
   ],
 })
+
+/** What the ledger has no field for is said to be missing, so that nobody takes the sheet's size for one that was seen. */
+const onTheTires: Block = {
+  kind: 'paragraph',
+  text: 'The size is the specification sheet’s. The size and the date code on the tires themselves were not recorded; an age is as it was entered.',
+  entry: null,
+}
 
 const toldBlocks = (state: OrderState, context: ReportContext): Block[] => {
   const complaint = state.complaint

@@ -57,6 +57,17 @@ describe('the findings of a report', () => {
     expect(lines[1]?.reasons[0]).toBe('Sensor does not answer. Firm.')
   })
 
+  it.each(['warning-unexplained', 'malfunction-unexplained', 'system-kind-contradicted'] as const)(
+    '%s is graded as at the desk: it explains nothing yet, and is no cause',
+    (code) => {
+      const asked: Finding = { ...silent, code, kind: 'ask', wheels: [], figures: {}, because: [] }
+      const [line] = linesOf(withDiagnosis({ primary: code, findings: [asked] }))
+      expect(line?.severity).toBe('unexplained')
+      const [part] = composePageOne(withDiagnosis({ primary: code, findings: [asked] }), context).found
+      expect(part?.word).toBe('Not explained yet')
+    },
+  )
+
   it('put what explains the light before what else was found, also where it must be asked first', () => {
     const also: Finding = { ...silent, code: 'interference-suspected', kind: 'also' }
     const asks: Finding = { ...silent, code: 'malfunction-unexplained', kind: 'ask' }

@@ -96,3 +96,10 @@ describe('the words of a finding', () => {
     expect(title('events.sealant')).toBe('As told: sealant')
   })
 })
+
+it.each(['warning-unexplained', 'malfunction-unexplained', 'system-kind-contradicted'] as const)(
+  '%s has the word that the report prints for it, as the primary finding too',
+  (code) => {
+    expect(wordOf(finding({ code, kind: 'ask' }), code)).toBe('Not explained yet')
+  },
+)
