@@ -76,7 +76,7 @@ export default {
         pathNot: [
           `${api}[^/]+/store(\\.ts$|/)`,
           '^apps/api/src/(main|app)\\.ts$',
-          '^apps/api/src/http/live\\.ts$',
+          '^apps/api/src/http/live(-channel)?\\.ts$',
           '^apps/api/src/commands/',
           test,
         ],

@@ -72,7 +72,7 @@ describe('the demo orders as the shop finds them at 11:40', () => {
 describe('T-2601, the cold morning', () => {
   it('finds weather and seepage on all four', () => {
     expect(gauges('T-2601')).toEqual([24.5, 24.3, 24.6, 24.4])
-    expect(findings('T-2601')).toEqual([`weather-and-seepage@${all}`])
+    expect(findings('T-2601')).toEqual([`weather-and-seepage@${all}`, 'spare-under-label@SP'])
     expect(state('T-2601').diagnosis?.diagnosis.primary).toBe('weather-and-seepage')
   })
 

@@ -1,3 +1,4 @@
+import type { Prisma } from '@bayledger/db/generated/client'
 import type { Agreement } from '@bayledger/ledger/agreement'
 import type { Role } from '@bayledger/ledger/role'
 import type { StaffActor } from '../../core/actor.ts'
@@ -33,4 +34,14 @@ export const proveSecondPerson = async (
   const expiresAt = new Date(now.getTime() + agreementMinutes * 60_000)
   await store.insertProof(deps, { tokenHash: tokenDigest(token), staffId, agreesTo, now, expiresAt })
   return { token, expiresAt: expiresAt.toISOString() }
+}
+
+/** Whether a second person earned this token with their PIN for this very figure, and it may still be used. */
+export const hasProvenFigure = async (
+  tx: Prisma.TransactionClient,
+  shopId: string,
+  of: { readonly token: string; readonly staffId: string; readonly digest: string; readonly now: Date },
+): Promise<boolean> => {
+  const { token, ...rest } = of
+  return (await store.findFigureProof(tx, shopId, { tokenHash: tokenDigest(token), ...rest })) !== null
 }

@@ -3,8 +3,7 @@ import type { Prisma } from '@bayledger/db/generated/client'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
 import { type FigureSource, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { AppError } from '../../../core/app-error.ts'
-import { tokenDigest } from '../../../core/tokens.ts'
-import { findFigureProof } from '../../staff/store.ts'
+import { hasProvenFigure } from '../../staff/service.ts'
 
 type Sources = SpecificationSheet['sources']
 type Saving = { readonly shopId: string; readonly staffId: string; readonly at: Date }
@@ -44,16 +43,10 @@ const sourceOf = async (
   const verified = content.verified[figure]
   if (verified === undefined) return { ...readFrom, enteredBy, verifiedBy }
   const { staffId, token } = verified
-  const proof =
-    staffId === enteredBy
-      ? null
-      : await findFigureProof(tx, saving.shopId, {
-          tokenHash: tokenDigest(token),
-          staffId,
-          digest,
-          now: saving.at,
-        })
-  if (proof === null)
+  const isProven =
+    staffId !== enteredBy &&
+    (await hasProvenFigure(tx, saving.shopId, { token, staffId, digest, now: saving.at }))
+  if (!isProven)
     throw new AppError(
       'SECOND_PERSON_REFUSED',
       'A figure is verified by somebody who did not enter it, with their PIN, for this very figure. Ask them to type it again.',
