@@ -52,6 +52,8 @@ const rowsAfter = (clock: number | null): readonly Row[] => [
   { kind: 'choice', key: 'lamp', label: 'Key off, key on: the lamp', options: lamps },
 ]
 
+const back = 'Key off, key on: watch the lamp. Note the odometer and what the light did at the end.'
+
 /** The proof drive: drives add up until the light has stayed off for the minutes that a warning may take. */
 export function DriveForm(props: WorkFormProps) {
   const { state, step } = props
@@ -92,7 +94,8 @@ export function DriveForm(props: WorkFormProps) {
         )
       }
       recordWord="Record the drive"
-      how={how}
+      // Whoever left by the clock has read the rest before leaving.
+      how={byClock === null ? how : back}
       whyNot={(values) => {
         const [before, after] = [numberFrom(values.out ?? ''), numberFrom(values.in ?? '')]
         return before !== null && after !== null && after < before
