@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, enroll, ines, leaves, shows, signIn, type, unlock } from './support/bay.ts'
+import { button, enroll, ines, shows, signIn, type, unlock } from './support/bay.ts'
 import { enrollmentCode, signInAtDesk } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
