@@ -5,7 +5,7 @@ export type PuncturePlace = 'crown' | 'shoulder' | 'sidewall'
 
 /** One hole as it was looked at; `null`: nobody has looked. */
 export type SeenPuncture = {
-  readonly place: PuncturePlace
+  readonly place: PuncturePlace | null
   /** Width in millimeters, the object being out. */
   readonly millimeters: number | null
   readonly overlapsRepair: boolean | null
@@ -42,7 +42,7 @@ export const judgePuncture = ({
 }: PuncturedTire): PunctureVerdict => {
   const known: readonly (readonly [RepairDoubt, boolean | null])[] = [
     ...punctures.flatMap(({ place, millimeters, overlapsRepair }) => [
-      ['place', place === 'crown'] as const,
+      ['place', place === null ? null : place === 'crown'] as const,
       ['width', millimeters === null ? null : millimeters <= punctureLimits.widestMillimeters] as const,
       ['overlap', overlapsRepair === null ? null : !overlapsRepair] as const,
     ]),

@@ -53,8 +53,12 @@ export const figureWords = ({ value, unit }: Figure): string => `${value} ${unit
 /** The last four characters of a sensor's ID: the whole of it is a radio mark of the customer's vehicle. */
 export const lastFour = (sensorId: string): string => `…${sensorId.slice(-4).toUpperCase()}`
 
-/** An instant as the shop's clock shows it, with its zone. */
-export const clockWords = (instant: string, timeZone: string): string =>
+/** An instant by the shop's clock, its day always with it: the report is read years later. */
+export const momentWords = (
+  instant: string,
+  timeZone: string,
+  zone: Pick<Intl.DateTimeFormatOptions, 'timeZoneName'> = {},
+): string =>
   new Intl.DateTimeFormat('en-US', {
     timeZone,
     year: 'numeric',
@@ -62,19 +66,12 @@ export const clockWords = (instant: string, timeZone: string): string =>
     day: 'numeric',
     hour: 'numeric',
     minute: '2-digit',
-    timeZoneName: 'short',
+    ...zone,
   }).format(new Date(instant))
 
-/** An instant by the shop's clock, its day always with it: the report is read years later. */
-export const momentWords = (instant: string, timeZone: string): string =>
-  new Intl.DateTimeFormat('en-US', {
-    timeZone,
-    year: 'numeric',
-    month: 'short',
-    day: 'numeric',
-    hour: 'numeric',
-    minute: '2-digit',
-  }).format(new Date(instant))
+/** The same with its zone. */
+export const clockWords = (instant: string, timeZone: string): string =>
+  momentWords(instant, timeZone, { timeZoneName: 'short' })
 
 /** The shop's own day of an instant, YYYY-MM-DD. */
 export const dayOf = (instant: string, timeZone: string): string => {

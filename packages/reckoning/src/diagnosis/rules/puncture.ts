@@ -1,7 +1,6 @@
-import { punctureLimits } from '../../tire/puncture-limits.ts'
+import { judgePuncture } from '../../tire/puncture-verdict.ts'
 import type { WheelFacts } from '../facts/wheel-facts.ts'
 import { groundsOf, onWheels, type RuleBody, wheelFigures } from '../rule.ts'
-import { insideDamage, isWornOut } from './unsafe-tire.ts'
 
 const punctureFields = [
   'wheels.*.tireDamage',
@@ -57,13 +56,13 @@ const isPunctured = ({ given }: WheelFacts): boolean =>
   (given.tireDamage ?? []).includes('puncture') || (given.punctures ?? []).length > 0
 
 /** Some fact that is known rules a repair out; what is not known does not. */
-const isBeyondRepair = (wheel: WheelFacts): boolean =>
-  isWornOut(wheel) ||
-  insideDamage(wheel) !== null ||
-  (wheel.given.punctures ?? []).some(
-    ({ place, millimeters, overlapsRepair }) =>
-      place === 'shoulder' ||
-      place === 'sidewall' ||
-      overlapsRepair === true ||
-      (typeof millimeters === 'number' && millimeters > punctureLimits.widestMillimeters),
-  )
+const isBeyondRepair = ({ given }: WheelFacts): boolean =>
+  judgePuncture({
+    punctures: (given.punctures ?? []).map(({ place, millimeters, overlapsRepair }) => ({
+      place: place ?? null,
+      millimeters: millimeters ?? null,
+      overlapsRepair: overlapsRepair ?? null,
+    })),
+    treadDepth32nds: given.treadDepth32nds ?? null,
+    isSoundInside: given.insideTire == null ? null : given.insideTire === 'sound',
+  }).verdict === 'not-repairable'

@@ -25,13 +25,13 @@ const damageOf = ({ given }: WheelFacts) =>
   unsafeDamage.filter((damage) => given.tireDamage?.includes(damage))
 
 /** What was found inside a tire that must not be driven on; null where it was not looked at, or is sound. */
-export const insideDamage = ({ given }: WheelFacts): Exclude<InsideTire, 'sound'> | null =>
+const insideDamage = ({ given }: WheelFacts): Exclude<InsideTire, 'sound'> | null =>
   given.insideTire === null || given.insideTire === undefined || given.insideTire === 'sound'
     ? null
     : given.insideTire
 
 /** At the wear bars. */
-export const isWornOut = ({ given }: WheelFacts): boolean =>
+const isWornOut = ({ given }: WheelFacts): boolean =>
   typeof given.treadDepth32nds === 'number' && given.treadDepth32nds <= thresholds.wornOut32nds
 
 function unsafeTires(facts: Facts): Match | null {
