@@ -45,7 +45,7 @@ const marks: readonly Row[] = [
 const lot: Row = { kind: 'text', key: 'lot', label: 'Lot', exact: true, optional: 'not marked', aside: true }
 
 /**
- * The part in hand, matched against the sheet: picked from the stock list, or scanned, or typed as it stands on the part.
+ * The part in hand, matched against the sheet: picked from the stock list, or scanned, or typed as printed on the part.
  * A part that the list knows is what the list says; the ledger compares both.
  */
 export function PartForm(props: WorkFormProps) {
@@ -59,7 +59,7 @@ export function PartForm(props: WorkFormProps) {
     key: 'partNumber',
     label: 'Part number',
     exact: true,
-    hint: 'Pick it, or scan or type what stands on the part itself.',
+    hint: 'Pick it, or scan or type what is printed on the part itself.',
     suggestions: offered.map(partOption),
     fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
   }
