@@ -1,6 +1,7 @@
 import { contract } from '@bayledger/contract/contract'
 import type { Endpoint } from '@bayledger/contract/endpoint'
-import { errors, isErrorCode } from '@bayledger/contract/errors'
+import { isErrorCode } from '@bayledger/contract/errors'
+import { english } from '@bayledger/wording/en/english'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, type Method, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
@@ -226,7 +227,7 @@ describe('a problem', () => {
     expect(isErrorCode(reply.body.code)).toBe(true)
     expect(reply.body).toMatchObject({
       type: '/docs/errors#SESSION_MISSING',
-      title: errors.SESSION_MISSING.title,
+      title: english.problems.SESSION_MISSING.title,
       status: 401,
       requestId: expect.stringMatching(/^[0-9a-f-]{36}$/),
     })

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
-import { type ErrorCode, errorCodes, errors } from '@bayledger/contract/errors'
+import { type ErrorCode, errorCodes, errorStatuses } from '@bayledger/contract/errors'
+import { english } from '@bayledger/wording/en/english'
 import type { Response } from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
@@ -179,9 +180,9 @@ describe('the list of errors', () => {
   it.each(inOrder)('%s is answered by a request of ours, with its own status and words', async (code) => {
     const { status, body, text } = await await producers[code]()
     expect({ status, code: body.code, title: body.title }, text).toEqual({
-      status: errors[code].status,
+      status: errorStatuses[code],
       code,
-      title: errors[code].title,
+      title: english.problems[code].title,
     })
     expect(body.detail.length).toBeGreaterThan(15)
     expect(text).not.toMatch(/ at .*\.ts:\d+/)
@@ -191,6 +192,8 @@ describe('the list of errors', () => {
     const documented = [
       ...readFileSync('docs/errors.md', 'utf8').matchAll(/^\| `([A-Z_]+)` \| (\d{3}) \| ([^|]+) \|/gm),
     ].map(([, code, status, title]) => [code, Number(status), title?.trim()])
-    expect(documented).toEqual(errorCodes.map((code) => [code, errors[code].status, errors[code].title]))
+    expect(documented).toEqual(
+      errorCodes.map((code) => [code, errorStatuses[code], english.problems[code].title]),
+    )
   })
 })

@@ -125,9 +125,7 @@ const acceptJsonAndPdfOnly = (app: FastifyInstance): void => {
 
 const tooMany = (_request: unknown, { ttl }: { ttl: number }) => {
   const seconds = Math.max(1, Math.ceil(ttl / 1000))
-  return new AppError('TOO_MANY_REQUESTS', `Wait ${seconds} seconds, then try again.`, {
-    retryAfterSeconds: seconds,
-  })
+  return new AppError({ code: 'TOO_MANY_REQUESTS', seconds }, { retryAfterSeconds: seconds })
 }
 
 /** One line a request; neither bodies nor cookies nor the query, which may hold a name. */

@@ -4,6 +4,7 @@ import type { ConfidenceWording } from './confidence.ts'
 import type { ConflictsWording } from './conflicts.ts'
 import type { ContradictionsWording } from './contradictions.ts'
 import type { CustomerCautionsWording } from './customer-cautions.ts'
+import type { DoubtsWording } from './doubts.ts'
 import type { EstimateLinesWording } from './estimate-lines.ts'
 import type { FieldsWording } from './fields.ts'
 import type { FindingActions, FindingSentences, FindingTitles } from './findings.ts'
@@ -12,9 +13,11 @@ import type { LightsWording } from './lights.ts'
 import type { MovesWording } from './moves.ts'
 import type { NextStepsWording } from './next-steps.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
+import type { ProblemsWording } from './problems.ts'
 import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
 import type { RelearnWording } from './relearn.ts'
+import type { ReportsWording } from './reports.ts'
 import type { SeveritiesWording } from './severities.ts'
 import type { StepsWording } from './steps.ts'
 import type { VerdictsWording } from './verdicts.ts'
@@ -32,6 +35,7 @@ export type Language = {
   readonly confidence: ConfidenceWording
   readonly conflicts: ConflictsWording
   readonly contradictions: ContradictionsWording
+  readonly doubts: DoubtsWording
   readonly fields: FieldsWording
   readonly findingActions: FindingActions
   readonly findingSentences: FindingSentences
@@ -41,9 +45,11 @@ export type Language = {
   readonly moves: MovesWording
   readonly nextSteps: NextStepsWording
   readonly partRefusals: PartRefusalsWording
+  readonly problems: ProblemsWording
   readonly reasons: ReasonsWording
   readonly refusals: RefusalsWording
   readonly relearn: RelearnWording
+  readonly reports: ReportsWording
   readonly severities: SeveritiesWording
   readonly steps: StepsWording
   readonly bundles: BundlesWording

@@ -3,6 +3,8 @@ import type { DriveVerdict, FixedVerdict } from '@bayledger/ledger/questions/ver
 /** The verdicts on the whole vehicle: may it be driven, and is it fixed and how do we know. */
 export type VerdictsWording = {
   readonly drive: Readonly<Record<DriveVerdict, string>>
+  /** Before the technician has confirmed what was found. */
+  readonly driveNotYetKnown: string
   readonly fixed: Readonly<Record<FixedVerdict['verdict'], string>>
   /** The reason for the verdict, without a capital or a period, so that it can follow a colon. */
   readonly because: (verdict: FixedVerdict) => string

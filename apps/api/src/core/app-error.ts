@@ -1,5 +1,7 @@
-import { type ErrorCode, errors } from '@bayledger/contract/errors'
+import { type ErrorCode, errorStatuses } from '@bayledger/contract/errors'
 import type { FieldProblem, Problem } from '@bayledger/contract/problem'
+import { english } from '@bayledger/wording/en/english'
+import { problemDetail, type SaidProblem } from '@bayledger/wording/problems'
 
 type Extras = Partial<
   Pick<Problem, 'current' | 'sent' | 'reason' | 'retryAfterSeconds'> & {
@@ -8,30 +10,27 @@ type Extras = Partial<
   }
 >
 
-/**
- * The one error that is thrown on purpose; it becomes a problem reply. `detail` says what is wrong here,
- * what is allowed and what to do.
- */
+/** The one error that is thrown on purpose: a code and what it is about. It becomes a problem reply, worded at the edge. */
 export class AppError extends Error {
   readonly code: ErrorCode
-  readonly detail: string
+  readonly said: SaidProblem
   readonly extras: Omit<Extras, 'cause'>
 
-  constructor(code: ErrorCode, detail: string, { cause, ...extras }: Extras = {}) {
-    super(code, { cause })
+  constructor(said: SaidProblem, { cause, ...extras }: Extras = {}) {
+    super(said.code, { cause })
     this.name = 'AppError'
-    this.code = code
-    this.detail = detail
+    this.code = said.code
+    this.said = said
     this.extras = extras
   }
 }
 
-export const problemOf = (error: AppError, requestId: string): Problem => ({
-  type: `/docs/errors#${error.code}`,
-  title: errors[error.code].title,
-  status: errors[error.code].status,
-  code: error.code,
-  detail: error.detail,
+export const problemOf = ({ code, said, extras }: AppError, requestId: string): Problem => ({
+  type: `/docs/errors#${code}`,
+  title: english.problems[code].title,
+  status: errorStatuses[code],
+  code,
+  detail: problemDetail(english.problems, said),
   requestId,
-  ...error.extras,
+  ...extras,
 })

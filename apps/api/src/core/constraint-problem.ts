@@ -1,4 +1,5 @@
-import { isErrorCode } from '@bayledger/contract/errors'
+import { type ErrorCode, isErrorCode } from '@bayledger/contract/errors'
+import type { SaidProblem } from '@bayledger/wording/problems'
 import { AppError } from './app-error.ts'
 import { constraintNamed } from './constraint-named.ts'
 
@@ -9,16 +10,29 @@ export const constraintProblem = (
 ): AppError | null => {
   const name = constraintNamed(error)
   const code = name === null ? undefined : codeOf(name)
-  if (code === undefined || code === 'INTERNAL_FAULT' || !isErrorCode(code)) return null
-  return new AppError(code, words[code] ?? 'The database did not take this. Correct it and send it again.', {
-    cause: error,
-  })
+  const said = code !== undefined && isErrorCode(code) ? saidOf(code) : null
+  return said && new AppError(said, { cause: error })
 }
 
-const words: Readonly<Record<string, string>> = {
-  CUSTOMER_NOT_FOUND: 'Search for the customer again, or add a new one.',
-  VEHICLE_NOT_FOUND: 'Search for the vehicle again, or add a new one.',
-  SHEET_NOT_FOUND: 'Choose a sheet from the list, or leave it empty.',
-  ORDER_NOT_FOUND: 'Look for the order on the floor list, or search for its number.',
-  VIN_TAKEN: 'Search for the VIN and open that vehicle, or read this one again.',
+/** Each problem that a broken constraint can mean to the writer. */
+const saidOf = (code: ErrorCode): SaidProblem | null => {
+  switch (code) {
+    case 'CUSTOMER_NOT_FOUND':
+    case 'DEVICE_UNKNOWN':
+    case 'IDEMPOTENCY_KEY_REUSED':
+    case 'LINK_NOT_FOUND':
+    case 'ORDER_NOT_FOUND':
+    case 'SHEET_NOT_FOUND':
+    case 'VEHICLE_NOT_FOUND':
+    case 'VIN_TAKEN':
+      return { code }
+    case 'FIELDS_INVALID':
+      return { code, what: 'values' }
+    case 'ENTRY_REFUSED':
+      return { code, why: 'known-before' }
+    case 'VERSION_STALE':
+      return { code, what: 'order' }
+    default:
+      return null
+  }
 }

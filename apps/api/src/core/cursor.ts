@@ -1,3 +1,4 @@
+import { allowedWords } from '../words/field-words.ts'
 import { AppError } from './app-error.ts'
 
 /** Where the next page begins, as text that means nothing to a client. */
@@ -10,11 +11,12 @@ export const fromCursor = (cursor: string | undefined, parts: number): readonly 
   const place = read(cursor)
   if (Array.isArray(place) && place.length === parts && place.every((part) => typeof part === 'string'))
     return place
-  throw new AppError('FIELDS_INVALID', 'The cursor is not one of ours. Begin the list again.', {
-    fields: [
-      { field: 'cursor', found: cursor.slice(0, 80), allowed: 'the `next` of the page before, unchanged' },
-    ],
-  })
+  throw new AppError(
+    { code: 'FIELDS_INVALID', what: 'cursor' },
+    {
+      fields: [{ field: 'cursor', found: cursor.slice(0, 80), allowed: allowedWords.nextCursor }],
+    },
+  )
 }
 
 const read = (cursor: string): unknown => {

@@ -26,11 +26,7 @@ export const once = async <Reply extends object>(
     const where = { shopId_actor_key: { shopId, actor, key } }
     if (inserted === 0) {
       const stored = await tx.idempotencyKey.findUniqueOrThrow({ where })
-      if (stored.requestHash !== requestHash)
-        throw new AppError(
-          'IDEMPOTENCY_KEY_REUSED',
-          'This key was used for another request. Make a new key for what you want to do now.',
-        )
+      if (stored.requestHash !== requestHash) throw new AppError({ code: 'IDEMPOTENCY_KEY_REUSED' })
       return stored.reply as Reply
     }
     const reply = await work(tx)

@@ -7,22 +7,19 @@ export const refuseUnlessAllowed = (access: Access, actor: Actor): void => {
   if (access.who === 'public') return
   if (access.who === 'customer-link') {
     if (actor.who === 'customer') return
-    throw new AppError('LINK_REFUSED', 'Open the link from the shop again, or ask the shop for a new one.')
+    throw new AppError({ code: 'LINK_REFUSED' })
   }
   if (actor.who === 'nobody' || actor.who === 'customer')
     throw access.who === 'device'
-      ? new AppError('DEVICE_UNKNOWN', 'Enroll this tablet with a code from the desk, then try again.')
-      : new AppError('SESSION_MISSING', 'Sign in and try again. Nothing was changed.')
+      ? new AppError({ code: 'DEVICE_UNKNOWN' })
+      : new AppError({ code: 'SESSION_MISSING', signInBy: 'password' })
   if (actor.who === 'device') {
     if (access.who === 'device') return
-    throw new AppError('SESSION_MISSING', 'Sign in with your PIN and try again. Nothing was changed.')
+    throw new AppError({ code: 'SESSION_MISSING', signInBy: 'pin' })
   }
   if (access.who === 'desk' && actor.kind !== 'desk')
-    throw new AppError('ACCESS_REFUSED', 'This is done at the desk. Sign in there, or ask an advisor.')
+    throw new AppError({ code: 'ACCESS_REFUSED', needs: 'desk' })
   const roles = 'roles' in access ? access.roles : undefined
   if (roles && !actor.roles.some((role) => roles.includes(role)))
-    throw new AppError(
-      'ACCESS_REFUSED',
-      `This takes one of these roles: ${roles.join(', ')}. Ask someone who has one.`,
-    )
+    throw new AppError({ code: 'ACCESS_REFUSED', needs: roles })
 }

@@ -17,21 +17,15 @@ export const handleErrors = (app: FastifyInstance, codeOf: CodeOfConstraint): vo
       return sendProblem(known, request, reply)
     }
     request.log.error({ err: error }, 'failed')
-    return sendProblem(
-      new AppError(
-        'INTERNAL_FAULT',
-        `Try again. If it fails again, tell the shop's owner this number: ${request.id}. What was acknowledged before is kept.`,
-      ),
-      request,
-      reply,
-    )
+    return sendProblem(new AppError({ code: 'INTERNAL_FAULT', requestId: request.id }), request, reply)
   })
   app.setNotFoundHandler((request, reply) =>
     sendProblem(
-      new AppError(
-        'ROUTE_NOT_FOUND',
-        `${request.method} ${request.url.split('?')[0]?.slice(0, 200)} is not answered here.`,
-      ),
+      new AppError({
+        code: 'ROUTE_NOT_FOUND',
+        method: request.method,
+        path: request.url.split('?')[0]?.slice(0, 200) ?? '',
+      }),
       request,
       reply,
     ),
@@ -54,18 +48,14 @@ const translated = (error: FastifyError | Error, codeOf: CodeOfConstraint): AppE
   const code = 'code' in error ? String(error.code) : ''
   const status = 'statusCode' in error ? error.statusCode : undefined
   if (code === 'FST_ERR_CTP_BODY_TOO_LARGE' || status === 413)
-    return new AppError('REQUEST_TOO_LARGE', 'Send less at once: fewer entries, or a smaller file.')
+    return new AppError({ code: 'REQUEST_TOO_LARGE' })
   if (code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE' || status === 415)
-    return new AppError(
-      'REQUEST_NOT_JSON',
-      'Send the body as application/json (a report to be checked as application/pdf).',
-    )
+    return new AppError({ code: 'REQUEST_NOT_JSON' })
   if (status === 429)
-    return new AppError('TOO_MANY_REQUESTS', 'Wait a minute, then try again.', { retryAfterSeconds: 60 })
+    return new AppError({ code: 'TOO_MANY_REQUESTS', seconds: 60 }, { retryAfterSeconds: 60 })
   if (isDatabaseAway(error))
     return new AppError(
-      'SERVICE_UNAVAILABLE',
-      'The database does not answer. Try again in a moment; nothing was lost.',
+      { code: 'SERVICE_UNAVAILABLE' },
       {
         retryAfterSeconds: 5,
         cause: error,
@@ -74,9 +64,12 @@ const translated = (error: FastifyError | Error, codeOf: CodeOfConstraint): AppE
   const broken = constraintProblem(error, codeOf)
   if (broken) return broken
   if (status === 400)
-    return new AppError('REQUEST_UNREADABLE', 'The request is not well formed. Send JSON text in UTF-8.', {
-      cause: error,
-    })
+    return new AppError(
+      { code: 'REQUEST_UNREADABLE' },
+      {
+        cause: error,
+      },
+    )
   return null
 }
 

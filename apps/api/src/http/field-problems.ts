@@ -1,6 +1,14 @@
 import type { FieldProblem } from '@bayledger/contract/problem'
 import { illFormedIn } from '@bayledger/ledger/well-formed'
 import type * as z from 'zod/mini'
+import {
+  allowedFormats,
+  allowedTypes,
+  allowedWords,
+  illFormedWords,
+  unknownField,
+  wordless,
+} from '../words/field-words.ts'
 
 /** Every fault of one part of a request in words: the field, its value, and what is allowed. */
 export const fieldProblems = (
@@ -14,8 +22,7 @@ export const fieldProblems = (
     if (issue.code === 'unrecognized_keys')
       return issue.keys.map((key) => ({
         field: [...path, key].join('.'),
-        found: 'an unknown field',
-        allowed: 'no such field; check its spelling or leave it out',
+        ...unknownField,
       }))
     if (issue.code === 'invalid_union') {
       const branch = issue.errors.toSorted((one, other) => one.length - other.length)[0]
@@ -37,12 +44,6 @@ export const illFormedProblems = (part: string, input: unknown): FieldProblem[] 
     ...illFormedWords[why],
   }))
 
-const illFormedWords = {
-  nul: { found: 'a NUL character', allowed: 'text without NUL' },
-  'half-a-character': { found: 'half of a character', allowed: 'text of whole characters' },
-  'too-deep': { found: 'more than 40 levels', allowed: 'lists and objects up to 40 levels deep' },
-} as const
-
 const valueAt = (input: unknown, path: readonly string[]): unknown =>
   path.reduce<unknown>(
     (value, key) =>
@@ -55,45 +56,22 @@ const shown = (value: unknown): string => {
   return text.length > 80 ? `${text.slice(0, 77)}...` : text
 }
 
-const typeWords: Readonly<Record<string, string>> = {
-  string: 'text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-  array: 'a list',
-  object: 'an object',
-}
-
-const formatWords: Readonly<Record<string, string>> = {
-  uuid: 'an id (UUID)',
-  datetime: 'an instant in UTC with milliseconds, as 2026-01-12T16:40:00.000Z',
-  date: 'a day, as 2026-01-12',
-  email: 'an e-mail address',
-  regex: 'the form that this field takes',
-}
-
-/** What an issue says where its schema gives no words of its own. */
-const wordless = 'Invalid input'
-
 const allowed = (issue: z.core.$ZodIssue): string => {
   switch (issue.code) {
     case 'invalid_type':
-      return typeWords[issue.expected] ?? issue.expected
+      return allowedTypes[issue.expected] ?? issue.expected
     case 'invalid_value':
       return issue.values.length === 1
         ? JSON.stringify(issue.values[0])
-        : `one of ${issue.values.map((value) => JSON.stringify(value)).join(', ')}`
+        : allowedWords.oneOf(issue.values.map((value) => JSON.stringify(value)))
     case 'too_small':
-      return `${unitOf(issue.origin)}${issue.minimum} or more`
+      return allowedWords.atLeast(issue.origin, issue.minimum)
     case 'too_big':
-      return `${unitOf(issue.origin)}${issue.maximum} or less`
+      return allowedWords.atMost(issue.origin, issue.maximum)
     case 'invalid_format':
       if (issue.format === 'regex' && issue.message !== wordless) return issue.message
-      return formatWords[issue.format] ?? `text of the form ${issue.format}`
+      return allowedFormats[issue.format] ?? allowedWords.form(issue.format)
     default:
-      return issue.message === '' ? 'another form' : issue.message
+      return issue.message === '' ? allowedWords.other : issue.message
   }
 }
-
-const unitOf = (origin: string): string =>
-  origin === 'string' ? 'a length of ' : origin === 'array' ? 'a number of members of ' : ''

@@ -47,7 +47,7 @@ export const identifyWith =
     const token = readCookie(request, 'device', tls)
     const device = token === null ? null : await credentials.findDevice(tokenDigest(token))
     if (device && access.who === 'device') return mint<DeviceActor>({ who: 'device', ...device })
-    if (staff === 'over') throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+    if (staff === 'over') throw new AppError({ code: 'SESSION_EXPIRED' })
     return device ? mint<DeviceActor>({ who: 'device', ...device }) : nobody
   }
 

@@ -11,7 +11,7 @@ export type LiveChannel = {
 
 type Hearing = {
   readonly wake: (shopId: string, what: Wake) => void
-  readonly problem: (words: string, error: unknown) => void
+  readonly reportFault: (words: string, error: unknown) => void
 }
 
 const channel = 'bayledger_wrote'
@@ -21,7 +21,7 @@ const pollMs = 2_000
  * Listens, and also looks up every 2 s what moved: a message may be lost with the connection. An order that a message
  * has named is not named again. Rejects if the database cannot be reached.
  */
-export const openChannel = async (url: string, { wake, problem }: Hearing): Promise<LiveChannel> => {
+export const openChannel = async (url: string, { wake, reportFault }: Hearing): Promise<LiveChannel> => {
   const seen: Seen = { since: null, trays: new Map(), named: new Map() }
   const inTurn = oneAfterTheOther()
   let client: Client | null = null
@@ -33,14 +33,14 @@ export const openChannel = async (url: string, { wake, problem }: Hearing): Prom
   }
 
   const connect = async (): Promise<Client> => {
-    const next = new Client({ connectionString: url, application_name: 'bayledger live' })
+    const next = new Client({ connectionString: url, application_name: 'bayledger-live' })
     next.on('notification', ({ payload }) => {
       const message = fromMessage(payload ?? '')
       if (message) hear(message.shopId, message.wake)
     })
     next.on('error', (error) => {
       client = null
-      if (!closed) problem('the live connection was lost', error)
+      if (!closed) reportFault('the live connection was lost', error)
     })
     await next.connect()
     await next.query(`listen ${channel}`)
@@ -53,7 +53,7 @@ export const openChannel = async (url: string, { wake, problem }: Hearing): Prom
   }
 
   const polling = setInterval(
-    () => inTurn(poll).catch((error) => problem('looking for changes failed', error)),
+    () => inTurn(poll).catch((error) => reportFault('looking for changes failed', error)),
     pollMs,
   )
   await inTurn(poll)

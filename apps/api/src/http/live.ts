@@ -21,10 +21,10 @@ const gatherMs = 20
  */
 export const startLiveHub = async (
   url: string,
-  problem: (words: string, error: unknown) => void,
+  reportFault: (words: string, error: unknown) => void,
 ): Promise<LiveHub> => {
   const streams = openStreams()
-  const channel = await openChannel(url, { wake: streams.wake, problem }).catch((error) => {
+  const channel = await openChannel(url, { wake: streams.wake, reportFault }).catch((error) => {
     streams.close()
     throw error
   })
@@ -45,7 +45,7 @@ export const startLiveHub = async (
       else for (const { orderId, seq } of what) gathered.orders.set(orderId, seq)
       waiting.set(shopId, gathered)
       timer ??= setTimeout(() => {
-        notify().catch((error) => problem('waking failed', error))
+        notify().catch((error) => reportFault('waking failed', error))
       }, gatherMs)
     },
     join: streams.join,

@@ -1,7 +1,9 @@
 import { type Endpoint, openApiPath } from '@bayledger/contract/endpoint'
-import { errors } from '@bayledger/contract/errors'
+import { errorStatuses } from '@bayledger/contract/errors'
 import { Problem } from '@bayledger/contract/problem'
+import { english } from '@bayledger/wording/en/english'
 import * as z from 'zod/mini'
+import { openApiWords } from '../words/open-api-words.ts'
 import { problemsOf } from './route-problems.ts'
 
 type Json = Record<string, unknown>
@@ -18,7 +20,7 @@ export const openApiDocument = (contract: readonly Endpoint[], address: string):
     info: {
       title: 'Bayledger',
       version: '0.1.0',
-      description: 'The service of one shop. Every error is a problem (RFC 9457) with a stable code.',
+      description: openApiWords.service,
     },
     servers: [{ url: address }],
     paths,
@@ -43,8 +45,8 @@ const operation = (endpoint: Endpoint): Json => ({
   parameters: [
     ...parametersIn('path', endpoint.params),
     ...parametersIn('query', endpoint.query),
-    ...(endpoint.ifMatch ? [header('If-Match', 'The version that was read, as "3".')] : []),
-    ...(endpoint.once ? [header('Idempotency-Key', 'Made once for what the person does.')] : []),
+    ...(endpoint.ifMatch ? [header('If-Match', openApiWords.ifMatch)] : []),
+    ...(endpoint.once ? [header('Idempotency-Key', openApiWords.idempotencyKey)] : []),
   ],
   ...(endpoint.body ? { requestBody: { required: true, content: bodyContent(endpoint) } } : {}),
   responses: { ...successes(endpoint), ...failures(endpoint) },
@@ -93,7 +95,7 @@ const successes = (endpoint: Endpoint): Json =>
         return [
           status,
           {
-            description: 'As it is.',
+            description: openApiWords.file,
             content: { [reply.contentType]: { schema: { type: 'string', format: 'binary' } } },
           },
         ]
@@ -105,12 +107,12 @@ const successes = (endpoint: Endpoint): Json =>
   )
 
 const failures = (endpoint: Endpoint): Json => {
-  const byStatus = Map.groupBy(problemsOf(endpoint), (code) => errors[code].status)
+  const byStatus = Map.groupBy(problemsOf(endpoint), (code) => errorStatuses[code])
   return Object.fromEntries(
     [...byStatus].map(([status, codes]) => [
       String(status),
       {
-        description: codes.map((code) => `${code}: ${errors[code].title}.`).join(' '),
+        description: codes.map((code) => `${code}: ${english.problems[code].title}.`).join(' '),
         content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
       },
     ]),

@@ -12,8 +12,5 @@ export const refuseForeignWrite = (request: FastifyRequest): void => {
   const ours = `${request.protocol}://${request.host}`
   const isOurs = site !== undefined ? site === 'same-origin' : origin === ours
   if (!isOurs || (origin !== undefined && origin !== ours))
-    throw new AppError(
-      'REQUEST_FROM_ELSEWHERE',
-      'Only pages of this service may write to it. Open the service itself and do it there.',
-    )
+    throw new AppError({ code: 'REQUEST_FROM_ELSEWHERE' })
 }

@@ -1,10 +1,10 @@
 import type { Endpoint } from '@bayledger/contract/endpoint'
-import { errors } from '@bayledger/contract/errors'
-import type { FieldProblem, Problem } from '@bayledger/contract/problem'
+import { errorStatuses } from '@bayledger/contract/errors'
+import type { FieldProblem } from '@bayledger/contract/problem'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import * as z from 'zod/mini'
 import type { Actor } from '../core/actor.ts'
-import { AppError } from '../core/app-error.ts'
+import { AppError, problemOf } from '../core/app-error.ts'
 import type { Deps } from '../deps.ts'
 import { refuseUnlessAllowed } from './access-guard.ts'
 import type { AnyAnswer, Binding, Call } from './binding.ts'
@@ -104,11 +104,7 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<E
   const faults = [...params.faults, ...query.faults, ...body.faults]
   if (faults.length > 0)
     throw new AppError(
-      'FIELDS_INVALID',
-      `${faults.length === 1 ? 'One field is' : `${faults.length} fields are`} not right: ${faults
-        .map(({ field }) => field)
-        .slice(0, 5)
-        .join(', ')}. Correct what is named and send it again.`,
+      { code: 'FIELDS_INVALID', what: 'fields', fields: faults.map(({ field }) => field) },
       { fields: faults },
     )
   const { actor } = request
@@ -172,7 +168,7 @@ export const guardReplies = (app: FastifyInstance, contract: readonly Endpoint[]
       `${endpoint.method} ${endpoint.path}`,
       new Set([
         ...Object.keys(endpoint.replies).map(Number),
-        ...problemsOf(endpoint).map((code) => errors[code].status),
+        ...problemsOf(endpoint).map((code) => errorStatuses[code]),
       ]),
     ]),
   )
@@ -181,14 +177,9 @@ export const guardReplies = (app: FastifyInstance, contract: readonly Endpoint[]
     if (!statuses || statuses.has(reply.statusCode)) return payload
     request.log.error({ status: reply.statusCode }, 'a reply at an undeclared status was refused')
     reply.code(500).type('application/problem+json; charset=utf-8')
-    return JSON.stringify({
-      type: '/docs/errors#INTERNAL_FAULT',
-      title: errors.INTERNAL_FAULT.title,
-      status: 500,
-      code: 'INTERNAL_FAULT',
-      detail: `Try again. If it fails again, tell the shop's owner this number: ${request.id}.`,
-      requestId: request.id,
-    } satisfies Problem)
+    return JSON.stringify(
+      problemOf(new AppError({ code: 'INTERNAL_FAULT', requestId: request.id }), request.id),
+    )
   })
 }
 

@@ -22,7 +22,7 @@ const readUpTo = async (body: AsyncIterable<Buffer>, most: number): Promise<Uint
   for await (const chunk of body) {
     size += chunk.length
     if (size > most * patience)
-      throw new AppError('REQUEST_TOO_LARGE', `At most ${most / 1_000_000} MB are read here. Send less.`)
+      throw new AppError({ code: 'REQUEST_TOO_LARGE', limitMegabytes: most / 1_000_000 })
     if (size <= most) chunks.push(chunk)
     else chunks.length = 0
   }

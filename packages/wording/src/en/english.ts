@@ -5,6 +5,7 @@ import { confidence } from './confidence.ts'
 import { conflicts } from './conflicts.ts'
 import { contradictions } from './contradictions.ts'
 import { customerCautions } from './customer-cautions.ts'
+import { doubts } from './doubts.ts'
 import { estimateLines } from './estimate-lines.ts'
 import { fields } from './fields.ts'
 import { findingActions } from './finding-actions.ts'
@@ -15,9 +16,11 @@ import { lights } from './lights.ts'
 import { moves } from './moves.ts'
 import { nextSteps } from './next-steps.ts'
 import { partRefusals } from './part-refusals.ts'
+import { problems } from './problems.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
+import { reports } from './reports.ts'
 import { severities } from './severities.ts'
 import { steps } from './steps.ts'
 import { verdicts } from './verdicts.ts'
@@ -30,6 +33,7 @@ export const english: Language = {
   confidence,
   conflicts,
   contradictions,
+  doubts,
   fields,
   findingActions,
   findingSentences,
@@ -39,9 +43,11 @@ export const english: Language = {
   moves,
   nextSteps,
   partRefusals,
+  problems,
   reasons,
   refusals,
   relearn,
+  reports,
   severities,
   steps,
   bundles,

@@ -45,6 +45,7 @@ const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven'
 }
 
 export const verdicts: VerdictsWording = {
+  driveNotYetKnown: 'We are still checking your car. Please wait for us.',
   drive: {
     'drive-normally': 'Yes, drive normally.',
     'check-weekly': 'Yes, but check pressures weekly.',

@@ -62,7 +62,7 @@ const presentDrive = (state: OrderState, context: CustomerContext): CustomerOrde
   if (!confirmedDiagnosis(state))
     return {
       verdict: 'not-yet-known',
-      sentence: 'We are still checking your car. Please wait for us.',
+      sentence: english.verdicts.driveNotYetKnown,
       advice: [],
     }
   const { answer, words } = canDrive(state)

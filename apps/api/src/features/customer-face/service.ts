@@ -5,8 +5,6 @@ import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { versionOf } from '@bayledger/ledger/registry'
 import { dayOf } from '@bayledger/report/compose/figures'
-import { english } from '@bayledger/wording/en/english'
-import { refusalWords } from '@bayledger/wording/refusals'
 import type { CustomerActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
@@ -58,11 +56,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
   const shownNow = shownToCustomer(ledger.state, await moneyOf(deps, ledger))
   const isNewest = shownNow?.estimate.revision === decision.revision
   if (!shownNow || (isNewest && sha256Hex(shownNow.text) !== decision.shown))
-    throw new AppError(
-      'ENTRY_REFUSED',
-      'The estimate is no longer what this page showed you. Load the page again, read it and answer it.',
-      { reason: 'SHOWN_MISSING' },
-    )
+    throw new AppError({ code: 'ENTRY_REFUSED', why: 'estimate-changed' }, { reason: 'SHOWN_MISSING' })
   const shown = sealSide('shown', shownNow.text)
   const name = sealSide('personal', decision.name)
   const signature = sealSide('personal', decision.signature.text)
@@ -94,7 +88,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
   }
   const appended = await appendDraft(deps, draft, { sides: [name, signature, shown] })
   if (!appended.admitted)
-    throw new AppError('ENTRY_REFUSED', refusalWords(english.refusals, appended), { reason: appended.code })
+    throw new AppError({ code: 'ENTRY_REFUSED', why: 'ledger', refusal: appended }, { reason: appended.code })
   return { entry: appended.entry, orderId: actor.orderId }
 }
 
@@ -106,9 +100,7 @@ const repeated = (entry: Entry, decision: Decision): Entry => {
     canonicalText(entry.payload.answers) === canonicalText(decision.answers)
   )
     return entry
-  throw new AppError('ENTRY_REFUSED', 'Your answer was already received. Load the page again to see it.', {
-    reason: 'ENTRY_ID_REUSED',
-  })
+  throw new AppError({ code: 'ENTRY_REFUSED', why: 'answered-before' }, { reason: 'ENTRY_ID_REUSED' })
 }
 
 export const getCustomerReport = async (deps: Deps, actor: CustomerActor) =>

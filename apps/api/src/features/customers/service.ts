@@ -41,7 +41,7 @@ export const createCustomer = (
 
 export const getCustomer = async (deps: Deps, customerId: string): Promise<Customer> => {
   const row = await store.findCustomer(deps.prisma, deps.shopId, customerId)
-  if (!row) throw new AppError('CUSTOMER_NOT_FOUND', 'Search for the customer again, or add a new one.')
+  if (!row) throw new AppError({ code: 'CUSTOMER_NOT_FOUND' })
   return presentCustomer(row)
 }
 

@@ -3,6 +3,7 @@ import type { DeviceActor, StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import type { Deps, Parts } from '../../deps.ts'
+import { allowedWords } from '../../words/field-words.ts'
 import { codeMinutes, newCode, plainCode } from './policy.ts'
 import * as store from './store.ts'
 
@@ -12,9 +13,12 @@ export const createEnrollmentCode = async (
   { locationId }: { locationId: string },
 ) => {
   if (!(await store.findLocation(deps, locationId)))
-    throw new AppError('FIELDS_INVALID', 'The place is not one of this shop. Choose one of its places.', {
-      fields: [{ field: 'locationId', found: locationId, allowed: 'the id of a place of this shop' }],
-    })
+    throw new AppError(
+      { code: 'FIELDS_INVALID', what: 'location' },
+      {
+        fields: [{ field: 'locationId', found: locationId, allowed: allowedWords.location }],
+      },
+    )
   const code = newCode()
   const expiresAt = new Date(deps.clock.now().getTime() + codeMinutes * 60_000)
   await store.insertCode(deps, {
@@ -35,17 +39,12 @@ export const enrollDevice = async (parts: Parts, { code, name }: { code: string;
     name,
     tokenHash: tokenDigest(token),
   })
-  if (!location)
-    throw new AppError(
-      'ENROLLMENT_CODE_REFUSED',
-      `Make a new code at the desk and type it within ${codeMinutes} minutes. A code works once.`,
-    )
+  if (!location) throw new AppError({ code: 'ENROLLMENT_CODE_REFUSED', minutes: codeMinutes })
   return { token, deviceId, name, location }
 }
 
 export const getDevice = async (deps: Deps, actor: StaffActor | DeviceActor) => {
   const device = actor.deviceId === null ? null : await store.findDevice(deps, actor.deviceId)
-  if (!device)
-    throw new AppError('DEVICE_UNKNOWN', 'Enroll this tablet with a code from the desk, then try again.')
+  if (!device) throw new AppError({ code: 'DEVICE_UNKNOWN' })
   return device
 }

@@ -17,11 +17,7 @@ export const computeDiagnosis = (bytes: Uint8Array | null): WordedDiagnosis =>
 const diagnosisOf = (read: ParsedEvidence): Diagnosis => {
   if (read.ok) return diagnose(read.evidence)
   const fields = [...read.faults]
-  throw new AppError(
-    'EVIDENCE_INVALID',
-    `${fields.length === 1 ? 'One field is' : `${fields.length} fields are`} not right. Correct what is named and send it again.`,
-    { fields },
-  )
+  throw new AppError({ code: 'EVIDENCE_INVALID', count: fields.length }, { fields })
 }
 
 /**

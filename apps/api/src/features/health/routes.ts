@@ -9,10 +9,13 @@ export const healthRoutes = (parts: Parts): Binding[] => [
   bind(contract.health)(async () => ({ status: 200, body: { status: 'alive' } })),
   bind(contract.readiness)(async () => {
     await pingDatabase(parts.pool).catch((cause: unknown) => {
-      throw new AppError('SERVICE_UNAVAILABLE', 'The database does not answer. Try again in a moment.', {
-        retryAfterSeconds: 5,
-        cause,
-      })
+      throw new AppError(
+        { code: 'SERVICE_UNAVAILABLE' },
+        {
+          retryAfterSeconds: 5,
+          cause,
+        },
+      )
     })
     return { status: 200, body: { status: 'ready', readOnlyOrders: listReadOnlyOrders(parts.pool) } }
   }),

@@ -33,15 +33,13 @@ export const listLinks = async (deps: Deps, orderId: string): Promise<store.Link
 }
 
 export const revokeLink = async (deps: Deps, orderId: string, linkId: string): Promise<void> => {
-  if (!(await store.markRevoked(deps, orderId, linkId)))
-    throw new AppError('LINK_NOT_FOUND', 'Load the order again; this link is not one of its links.')
+  if (!(await store.markRevoked(deps, orderId, linkId))) throw new AppError({ code: 'LINK_NOT_FOUND' })
 }
 
 /** Exchanges a link's secret for a session of that phone. The reply never says why a link does not open. */
 export const openLink = async (parts: Parts, secret: string): Promise<{ token: string; expiresAt: Date }> => {
   const link = await store.findOpenLink(parts, tokenDigest(secret))
-  if (!link)
-    throw new AppError('LINK_REFUSED', 'Open the newest link from the shop, or call the shop for a new one.')
+  if (!link) throw new AppError({ code: 'LINK_REFUSED' })
   const token = newToken()
   const expiresAt = new Date(Math.min(parts.clock.now().getTime() + openedMs, link.expiresAt.getTime()))
   await store.insertOpening(forShop(parts, link.shopId), {

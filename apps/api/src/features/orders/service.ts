@@ -1,5 +1,7 @@
 import { type SideKind, sideKinds } from '@bayledger/ledger/side-kinds'
 import { holdsMoneyInline } from '@bayledger/ledger/sides'
+import { doubtWords } from '@bayledger/wording/doubts'
+import { english } from '@bayledger/wording/en/english'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { sidesFor } from '../../core/sides-for.ts'
@@ -8,7 +10,7 @@ import { getCustomerFor } from '../customers/service.ts'
 import { loadHistory } from '../entries/service/load-facts.ts'
 import { type Ledger, loadLedger } from '../entries/service/load-ledger.ts'
 import { presentEntry } from '../entries/service/present-entry.ts'
-import { doubtWords, refuseDoubted } from '../entries/service/read-only-orders.ts'
+import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
 import { getVehicle } from '../vehicles/service.ts'
 
@@ -17,7 +19,7 @@ export const getLedger = async (deps: Deps, orderId: string): Promise<Ledger> =>
   const ledger = await loadLedger(deps, orderId)
   if (ledger.entries.length > 0) return ledger
   refuseDoubted(ledger)
-  throw new AppError('ORDER_NOT_FOUND', 'Look for the order on the floor list, or search for its number.')
+  throw new AppError({ code: 'ORDER_NOT_FOUND' })
 }
 
 export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) => {
@@ -40,7 +42,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     customer,
     vehicle,
     history,
-    readOnly: doubt ? { ...doubt, words: doubtWords(doubt) } : null,
+    readOnly: doubt ? { ...doubt, words: doubtWords(english.doubts, doubt) } : null,
   }
 }
 
@@ -65,10 +67,7 @@ export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: st
 const getLedgerFor = async (deps: Deps, actor: StaffActor, orderId: string): Promise<Ledger> => {
   const ledger = await getLedger(deps, orderId)
   if (sidesFor(actor).has('money') || !ledger.entries.some(holdsMoneyInline)) return ledger
-  throw new AppError(
-    'ORDER_WITHHELD',
-    'This order was begun before prices were kept apart, and holds some among its facts. Ask an advisor to open it at the desk.',
-  )
+  throw new AppError({ code: 'ORDER_WITHHELD' })
 }
 
 const withheldFrom = (actor: StaffActor): SideKind[] => sideKinds.filter((side) => !sidesFor(actor).has(side))

@@ -1,9 +1,6 @@
 /** Raised whenever a report's content or layout changes; every sealed report's entry carries it. */
 export const templateVersion = 2
 
-/** What the seal says it is for. */
-export const sealReason = 'Sealed by the shop when the order was finished'
-
 /** A report's number: its order's, and how many went before it. */
 export const reportNumber = (orderNumber: string, earlier: number): string => `${orderNumber}-R${earlier + 1}`
 

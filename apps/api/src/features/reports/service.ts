@@ -5,15 +5,13 @@ import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
 import { english } from '@bayledger/wording/en/english'
-import { gateWords } from '@bayledger/wording/gates'
-import { refusalWords } from '@bayledger/wording/refusals'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps, Parts } from '../../deps.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
 import { verifyLedger } from '../entries/service/load-ledger.ts'
 import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { getLedger } from '../orders/service.ts'
-import { claimedNumber, reportNumber, sealReason, templateVersion } from './policy.ts'
+import { claimedNumber, reportNumber, templateVersion } from './policy.ts'
 import { loadContext } from './service/load-context.ts'
 import { sealInWorker } from './service/seal-in-worker.ts'
 import * as store from './store.ts'
@@ -33,12 +31,9 @@ export const sealOrderReport = async (
 ): Promise<store.StoredReport & { seq: number; byteLength: number }> => {
   for (let attempt = 0; attempt < mostTries; attempt += 1) {
     const done = await sealHead(deps, request)
-    if (done !== 'head moved') return done
+    if (done !== 'head-moved') return done
   }
-  throw new AppError(
-    'REPORT_NOT_DUE',
-    'This order is being written to. Wait until the bay is finished, then seal again.',
-  )
+  throw new AppError({ code: 'REPORT_NOT_DUE', why: 'order-is-written-to' })
 }
 
 const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) => {
@@ -50,7 +45,8 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const earlier = reports.find((report) => report.entryId === entryId)
   if (earlier) return describe(deps, earlier, entries.find(({ id }) => id === entryId)?.seq ?? 0)
   const [closed] = sealGate(state)
-  if (closed) throw new AppError('REPORT_NOT_DUE', gateWords(english.gates, closed), { reason: closed.code })
+  if (closed)
+    throw new AppError({ code: 'REPORT_NOT_DUE', why: 'gate', gate: closed }, { reason: closed.code })
   const now = deps.clock.now()
   const at = now.toISOString()
   const number = reportNumber(state.opened?.orderNumber ?? '', reports.length)
@@ -59,7 +55,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const bytes = await sealInWorker({
     content: composeReportContent(state, context),
     signing: await deps.signing(),
-    reason: sealReason,
+    reason: english.reports.sealReason,
     signedAt: at,
   })
   const sha256 = digestOf(bytes)
@@ -86,8 +82,8 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const appended = await appendDraft(deps, draft, { sides: [], given: { reportNumber: number } })
   if (appended.admitted)
     return describe(deps, { number, orderId, entryId, sha256, sealedAt: now }, appended.entry.seq)
-  if (appended.code === 'REPORT_HEAD_MOVED') return 'head moved'
-  throw new AppError('ENTRY_REFUSED', refusalWords(english.refusals, appended), { reason: appended.code })
+  if (appended.code === 'REPORT_HEAD_MOVED') return 'head-moved'
+  throw new AppError({ code: 'ENTRY_REFUSED', why: 'ledger', refusal: appended }, { reason: appended.code })
 }
 
 const describe = async (deps: Deps, report: store.StoredReport, seq: number) => {
@@ -125,9 +121,7 @@ export const checkReport = async (
     const supersededBy = newest && newest.number !== genuine.number ? newest.number : null
     return {
       verdict: 'genuine',
-      words: supersededBy
-        ? `Genuine: this is report ${genuine.number} as this shop sealed it. A newer one, ${supersededBy}, replaces it.`
-        : `Genuine: this is report ${genuine.number}, byte for byte as this shop sealed it.`,
+      words: english.reports.checked({ verdict: 'genuine', number: genuine.number, supersededBy }),
       number: genuine.number,
       sealedAt: genuine.sealedAt.toISOString(),
       supersededBy,
@@ -138,15 +132,14 @@ export const checkReport = async (
   if (claimed)
     return {
       verdict: 'changed',
-      words: `Changed: this file says it is report ${claimed.number}, and it is not what this shop sealed. Ask the shop for the original.`,
+      words: english.reports.checked({ verdict: 'changed', number: claimed.number }),
       number: claimed.number,
       sealedAt: claimed.sealedAt.toISOString(),
       supersededBy: null,
     }
   return {
     verdict: 'unknown',
-    words:
-      'Unknown: this shop has sealed no such file. Check that it is the report itself, not a scan or a print of it.',
+    words: english.reports.checked({ verdict: 'unknown' }),
     number: null,
     sealedAt: null,
     supersededBy: null,
@@ -155,5 +148,4 @@ export const checkReport = async (
 
 const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
 
-const notFound = () =>
-  new AppError('REPORT_NOT_FOUND', 'No such report is sealed. Open the order to see what is.')
+const notFound = () => new AppError({ code: 'REPORT_NOT_FOUND' })

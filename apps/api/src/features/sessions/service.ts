@@ -3,6 +3,7 @@ import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
+import { allowedWords } from '../../words/field-words.ts'
 import { bayLimits, deskLimits, freeTries } from './policy.ts'
 import { passwordMatches, spendPasswordTime } from './service/hash-password.ts'
 import * as store from './store.ts'
@@ -25,8 +26,7 @@ export const signInAtDesk = async (
     staff?.active && staff.passwordHash
       ? await passwordMatches(password, staff.passwordHash)
       : await spendPasswordTime(password)
-  if (!staff || !right)
-    throw new AppError('SIGN_IN_REFUSED', 'Check both and try again. After five wrong tries there is a wait.')
+  if (!staff || !right) throw new AppError({ code: 'SIGN_IN_REFUSED' })
   await store.clearFailures(deps, who, 'desk')
   return openSession(deps, { staffId: staff.id, deviceId: null, kind: 'desk' })
 }
@@ -38,8 +38,7 @@ export const signInAtBay = async (
   { staffId, pin }: { staffId: string; pin: string },
 ): Promise<SignedIn> => {
   const device = deviceToken === null ? null : await store.findDevice(deps, tokenDigest(deviceToken))
-  if (!device)
-    throw new AppError('DEVICE_UNKNOWN', 'Enroll this tablet with a code from the desk, then try again.')
+  if (!device) throw new AppError({ code: 'DEVICE_UNKNOWN' })
   const staff = await checkPin(deps, { staffId, pin, place: device.deviceId })
   await store.endSessionsOfDevice(deps, device.deviceId)
   return openSession(deps, { staffId: staff.id, deviceId: device.deviceId, kind: 'bay' })
@@ -57,8 +56,7 @@ export const checkPin = async (
   const staff = await store.findStaffById(deps, staffId)
   const right =
     staff?.active && staff.pinHash ? await passwordMatches(pin, staff.pinHash) : await spendPasswordTime(pin)
-  if (!staff || !right)
-    throw new AppError('PIN_REFUSED', 'Type the six digits again. After five wrong tries there is a wait.')
+  if (!staff || !right) throw new AppError({ code: 'PIN_REFUSED' })
   await store.clearFailures(deps, staffId, place)
   return staff
 }
@@ -68,7 +66,7 @@ export const signOut = (deps: Deps, actor: StaffActor): Promise<void> =>
 
 export const getSession = async (deps: Deps, sessionId: string): Promise<store.SessionRow> => {
   const session = await store.findSessionById(deps, sessionId)
-  if (!session) throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+  if (!session) throw new AppError({ code: 'SESSION_EXPIRED' })
   return session
 }
 
@@ -79,11 +77,8 @@ const shopToEnter = async (parts: Parts, named: string | undefined): Promise<str
     named === undefined ? shops.length === 1 && shops[0] : shops.find((one) => one.shopId === named)
   if (shop) return shop.shopId
   throw new AppError(
-    'FIELDS_INVALID',
-    named === undefined
-      ? 'This service has several shops. Choose the shop that you work for, then sign in.'
-      : 'This service has no such shop. Choose one from the list, then sign in.',
-    { fields: [{ field: 'shopId', found: named ?? 'nothing', allowed: 'the id of a shop of this service' }] },
+    { code: 'FIELDS_INVALID', what: named === undefined ? 'shop-not-named' : 'shop-unknown' },
+    { fields: [{ field: 'shopId', found: named ?? 'nothing', allowed: allowedWords.shop }] },
   )
 }
 
@@ -111,11 +106,5 @@ const takeTry = async (deps: Deps, who: string, place: string): Promise<void> =>
   const blocked = await store.takeTry(deps, { who, place, freeTries })
   if (!blocked) return
   const seconds = Math.max(1, Math.ceil((blocked.getTime() - deps.clock.now().getTime()) / 1000))
-  throw new AppError(
-    'SIGN_IN_BLOCKED',
-    `Wait ${seconds} seconds, then try again. Other tablets are not affected.`,
-    {
-      retryAfterSeconds: seconds,
-    },
-  )
+  throw new AppError({ code: 'SIGN_IN_BLOCKED', seconds }, { retryAfterSeconds: seconds })
 }

@@ -71,4 +71,4 @@ const bodyOf = async (
   return { ...figures, sources: await figureSources(tx, by, content, before) }
 }
 
-const notFound = () => new AppError('SHEET_NOT_FOUND', 'Choose a sheet from the list, or add a new one.')
+const notFound = () => new AppError({ code: 'SHEET_NOT_FOUND' })

@@ -6,7 +6,7 @@ import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import type { Deps } from '../../deps.ts'
 import { checkPin } from '../sessions/service.ts'
-import { agreementMinutes, refuseSecondPerson } from './policy.ts'
+import { agreementMinutes, rolesLacking } from './policy.ts'
 import * as store from './store.ts'
 
 /** Everyone who works here now, by name. */
@@ -21,14 +21,10 @@ export const proveSecondPerson = async (
   actor: StaffActor,
   { staffId, pin, agreesTo }: { staffId: string; pin: string; agreesTo: Agreement },
 ): Promise<{ token: string; expiresAt: string }> => {
-  if (staffId === actor.staffId)
-    throw new AppError(
-      'SECOND_PERSON_REFUSED',
-      'The second person must be somebody else. Choose another one.',
-    )
+  if (staffId === actor.staffId) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'is-the-writer' })
   const { roles } = await checkPin(deps, { staffId, pin, place: actor.deviceId ?? 'desk-pin' })
-  const refusal = refuseSecondPerson(agreesTo.kind, roles as Role[])
-  if (refusal !== null) throw new AppError('SECOND_PERSON_REFUSED', refusal)
+  const needed = rolesLacking(agreesTo.kind, roles as Role[])
+  if (needed) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'lacks-the-role', roles: needed })
   const token = newToken()
   const now = deps.clock.now()
   const expiresAt = new Date(now.getTime() + agreementMinutes * 60_000)

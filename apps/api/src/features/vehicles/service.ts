@@ -27,7 +27,7 @@ export const createVehicle = (
 
 export const getVehicle = async (deps: Deps, vehicleId: string): Promise<Vehicle> => {
   const row = await store.findVehicle(deps.prisma, deps.shopId, vehicleId)
-  if (!row) throw new AppError('VEHICLE_NOT_FOUND', 'Search for the vehicle again, or add a new one.')
+  if (!row) throw new AppError({ code: 'VEHICLE_NOT_FOUND' })
   return presentVehicle(row)
 }
 
@@ -57,7 +57,8 @@ const withPlainVin = (content: VehicleContent): VehicleContent =>
 const plainVin = (typed: string): string => {
   const read = readVin(typed)
   if (read.ok) return read.value.vin
-  throw new AppError('VIN_INVALID', `A VIN has ${read.allowed}. ${read.do}`, {
-    fields: [{ field: 'vin', found: read.found, allowed: read.allowed }],
-  })
+  throw new AppError(
+    { code: 'VIN_INVALID', ...read },
+    { fields: [{ field: 'vin', found: read.found, allowed: read.allowed }] },
+  )
 }

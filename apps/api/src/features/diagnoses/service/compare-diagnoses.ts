@@ -3,30 +3,25 @@ import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosi
 import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import { wordedContradiction } from '@bayledger/wording/worded-diagnosis'
+import { differenceWords } from '../../../words/difference-words.ts'
 
 /** What two diagnoses of the same evidence say differently, a sentence each; empty where they say the same. */
 export const differencesBetween = (issued: Diagnosis, today: Diagnosis): string[] => [
-  ...(issued.primary === today.primary
-    ? []
-    : [`The cause was ${causeWords(issued)}; today it is ${causeWords(today)}.`]),
-  ...issued.findings.filter(isNotIn(today)).map((finding) => `No longer found today: ${named(finding)}.`),
-  ...today.findings.filter(isNotIn(issued)).map((finding) => `Found today only: ${named(finding)}.`),
+  ...(issued.primary === today.primary ? [] : [differenceWords.cause(causeWords(issued), causeWords(today))]),
+  ...issued.findings.filter(isNotIn(today)).map((finding) => differenceWords.onlyThen(named(finding))),
+  ...today.findings.filter(isNotIn(issued)).map((finding) => differenceWords.onlyNow(named(finding))),
   ...issued.findings.flatMap((finding) => {
     const now = today.findings.find(({ code }) => code === finding.code)
     return now ? changesOf(finding, now) : []
   }),
-  ...onlyIn(issued, today).map((says) => `No longer a contradiction today: ${says}`),
-  ...onlyIn(today, issued).map((says) => `A contradiction today only: ${says}`),
-  ...(canonicalText(issued.unchecked) === canonicalText(today.unchecked)
-    ? []
-    : ['What counts as not checked differs.']),
-  ...(canonicalText(checksOf(issued)) === canonicalText(checksOf(today))
-    ? []
-    : ['What is worth checking next differs.']),
+  ...onlyIn(issued, today).map(differenceWords.contradictionOnlyThen),
+  ...onlyIn(today, issued).map(differenceWords.contradictionOnlyNow),
+  ...(canonicalText(issued.unchecked) === canonicalText(today.unchecked) ? [] : [differenceWords.unchecked]),
+  ...(canonicalText(checksOf(issued)) === canonicalText(checksOf(today)) ? [] : [differenceWords.nextChecks]),
 ]
 
 const causeWords = ({ primary }: Diagnosis): string =>
-  primary === null ? 'not named' : `“${english.findingTitles[primary]}”`
+  primary === null ? differenceWords.noCause : differenceWords.titled(english.findingTitles[primary])
 
 const isNotIn =
   ({ findings }: Diagnosis) =>
@@ -38,7 +33,7 @@ const named = ({ code, wheels }: Finding): string =>
 
 const placesOf = (wheels: Finding['wheels']): string =>
   wheels.length === 0
-    ? 'no wheel'
+    ? differenceWords.noWheel
     : inReadingOrder(wheels)
         .map((wheel) => wheelNames[wheel])
         .join(', ')
@@ -54,14 +49,18 @@ const changesOf = (then: Finding, now: Finding): string[] => {
     ['holds', listed(then.holds), listed(now.holds)],
   ].filter(([, before, after]) => before !== after)
   if (acted.length > 0)
-    return acted.map(([what, before, after]) => `${title}, ${what}: was ${before}; today ${after}.`)
+    return acted.map(([what = '', before = '', after = '']) =>
+      differenceWords.changed(title, what, before, after),
+    )
   return canonicalText(comparable(then, now)) === canonicalText(comparable(now, then))
     ? []
-    : [`${title}: the reasons differ, what follows does not.`]
+    : [differenceWords.reasons(title)]
 }
 
 const listed = (members: readonly string[]): string =>
-  members.length === 0 ? 'none' : members.map((member) => member.replaceAll('-', ' ')).join(', ')
+  members.length === 0
+    ? differenceWords.none
+    : members.map((member) => member.replaceAll('-', ' ')).join(', ')
 
 /** The contradictions of one that the other does not have, in words. */
 const onlyIn = (one: Diagnosis, other: Diagnosis): string[] =>

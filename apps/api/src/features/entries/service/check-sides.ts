@@ -1,6 +1,7 @@
 import type { SentSide } from '@bayledger/contract/entries'
 import { sideDigest } from '@bayledger/ledger/digests'
 import { AppError } from '../../../core/app-error.ts'
+import { allowedWords } from '../../../words/field-words.ts'
 
 /** A side as it came with an entry: which kind it is of, the entry's own schema says. */
 export type Side = { readonly digest: string; readonly salt: Uint8Array; readonly text: string }
@@ -15,15 +16,10 @@ export const checkSides = (sides: readonly SentSide[]): ReadonlyMap<string, Side
           {
             field: `sides.${index}.digest`,
             found: digest,
-            allowed: 'HMAC-SHA-256 of the text under its salt',
+            allowed: allowedWords.sideDigest,
           },
         ],
   )
-  if (fields.length > 0)
-    throw new AppError(
-      'FIELDS_INVALID',
-      'Words or prices arrived changed: their digest does not match. Send them again.',
-      { fields },
-    )
+  if (fields.length > 0) throw new AppError({ code: 'FIELDS_INVALID', what: 'sides' }, { fields })
   return new Map(read.map((side) => [side.digest, side]))
 }

@@ -5,6 +5,7 @@ import { parseDraft } from '@bayledger/ledger/draft'
 import type { Draft, DraftEnvelope } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { english } from '@bayledger/wording/en/english'
+import { problemDetail } from '@bayledger/wording/problems'
 import { refusalWords } from '@bayledger/wording/refusals'
 import type { StaffActor } from '../../../core/actor.ts'
 import { AppError } from '../../../core/app-error.ts'
@@ -46,8 +47,7 @@ const deliverOne = async (
       return {
         result: 'not-yet',
         id: envelope.id,
-        words:
-          'This was written by a newer version than the server runs. It stays here until the server is updated.',
+        words: english.doubts.tooNew,
       }
     }
     const fields = parsed.faults.map(({ field }) => field)
@@ -60,7 +60,7 @@ const deliverOne = async (
   } catch (error) {
     // Nothing of it is refused for good: it stays where it was written until the order is put right.
     if (error instanceof AppError && error.code === 'ORDER_READ_ONLY')
-      return { result: 'not-yet', id: envelope.id, words: error.detail }
+      return { result: 'not-yet', id: envelope.id, words: problemDetail(english.problems, error.said) }
     throw error
   }
 }
@@ -129,7 +129,7 @@ const keep = async (
 const refuseEndedSession = async (deps: Deps, { sessionId }: StaffActor): Promise<void> => {
   const asked = { entryIds: [], sessionIds: [sessionId], at: deps.clock.now() }
   const { endedSessions } = await readStale(deps.pool, deps.shopId, asked)
-  if (endedSessions.size > 0) throw new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+  if (endedSessions.size > 0) throw new AppError({ code: 'SESSION_EXPIRED' })
 }
 
 const refusedResult = (

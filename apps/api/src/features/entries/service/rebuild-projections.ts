@@ -1,10 +1,11 @@
 import { foldAll } from '@bayledger/ledger/fold'
 import { soundAfter } from '@bayledger/ledger/sound-entries'
+import { doubtWords } from '@bayledger/wording/doubts'
+import { english } from '@bayledger/wording/en/english'
 import type { Deps } from '../../../deps.ts'
 import { projectHead } from '../store/projections/head.ts'
 import { listEntriesAfter } from '../store/read-ledger.ts'
 import { listOrders, replaceProjection } from '../store/rebuild-projections.ts'
-import { doubtWords } from './read-only-orders.ts'
 
 /**
  * Makes heads, seen sensors and reports anew from the entries alone, whatever the heads said, order by order; refuses
@@ -19,7 +20,8 @@ export const rebuildProjections = async ({
   for (const { orderId, number } of orders) {
     const entries = await listEntriesAfter(pool, shopId, orderId, 0)
     const { doubt } = soundAfter(null, entries)
-    if (doubt) throw new Error(`Order ${number}: ${doubtWords(doubt)} Nothing of it was changed.`)
+    if (doubt)
+      throw new Error(`Order ${number}: ${doubtWords(english.doubts, doubt)} Nothing of it was changed.`)
     const last = entries.at(-1)
     if (!last) continue
     const byId = new Map(entries.map((entry) => [entry.id, entry]))

@@ -9,6 +9,6 @@ export const listRefused = (deps: Deps, staffId: string | null) =>
 /** Throws `REFUSED_ENTRY_NOT_FOUND` where there is none of this id. */
 export const settleRefused = async (deps: Deps, entryId: string): Promise<void> => {
   if (!(await markSettled(deps.pool, deps.shopId, entryId, deps.clock.now())))
-    throw new AppError('REFUSED_ENTRY_NOT_FOUND', 'Load the tray again; somebody may have settled it.')
+    throw new AppError({ code: 'REFUSED_ENTRY_NOT_FOUND' })
   deps.live.wrote('tray')
 }

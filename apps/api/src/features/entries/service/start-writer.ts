@@ -206,7 +206,7 @@ const again = (waiting: Waiting): Waiting[] => {
   return []
 }
 
-const sessionOver = () => new AppError('SESSION_EXPIRED', 'Sign in again. Nothing was changed.')
+const sessionOver = () => new AppError({ code: 'SESSION_EXPIRED' })
 
 const inTurn = async (
   groups: readonly Group[],

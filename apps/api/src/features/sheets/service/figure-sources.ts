@@ -46,10 +46,6 @@ const sourceOf = async (
   const isProven =
     staffId !== enteredBy &&
     (await hasProvenFigure(tx, saving.shopId, { token, staffId, digest, now: saving.at }))
-  if (!isProven)
-    throw new AppError(
-      'SECOND_PERSON_REFUSED',
-      'A figure is verified by somebody who did not enter it, with their PIN, for this very figure. Ask them to type it again.',
-    )
+  if (!isProven) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'figure-not-agreed' })
   return { ...readFrom, enteredBy, verifiedBy: staffId }
 }

@@ -1,0 +1,219 @@
+import { gateWords } from '../gates.ts'
+import type { ProblemsWording, ProblemValues } from '../problems.ts'
+import { refusalWords } from '../refusals.ts'
+import { doubts } from './doubts.ts'
+import { gates } from './gates.ts'
+import { refusals } from './refusals.ts'
+
+/** At most this many fields are named in a sentence; the reply lists them all. */
+const mostNamed = 5
+
+const wrongFields = (count: number): string => (count === 1 ? 'One field is' : `${count} fields are`)
+
+const fieldsInvalid = (values: ProblemValues['FIELDS_INVALID']): string => {
+  switch (values.what) {
+    case 'fields':
+      return `${wrongFields(values.fields.length)} not right: ${values.fields.slice(0, mostNamed).join(', ')}. Correct what is named and send it again.`
+    case 'cursor':
+      return 'The cursor is not one of ours. Begin the list again.'
+    case 'if-match':
+      return 'The header If-Match must hold one version in quotation marks.'
+    case 'idempotency-key':
+      return 'The header Idempotency-Key is not usable.'
+    case 'location':
+      return 'This shop has no such place. Choose one of its places.'
+    case 'sides':
+      return 'Words or prices arrived changed: their digest does not match. Send them again.'
+    case 'values':
+      return 'The database did not take this. Correct it and send it again.'
+    case 'shop-not-named':
+      return 'This service has several shops. Choose the shop that you work for, then sign in.'
+    case 'shop-unknown':
+      return 'This service has no such shop. Choose one from the list, then sign in.'
+  }
+}
+
+const secondPersonRefused = (values: ProblemValues['SECOND_PERSON_REFUSED']): string => {
+  switch (values.why) {
+    case 'is-the-writer':
+      return 'The second person must be somebody else. Choose another one.'
+    case 'figure-not-agreed':
+      return 'A figure is verified by somebody who did not enter it, with their PIN, for this very figure. Ask them to type it again.'
+    case 'lacks-the-role':
+      return `The second person must be one of these here: ${values.roles.join(', ')}. Ask one of them.`
+  }
+}
+
+const entryRefused = (values: ProblemValues['ENTRY_REFUSED']): string => {
+  switch (values.why) {
+    case 'ledger':
+      return refusalWords(refusals, values.refusal)
+    case 'estimate-changed':
+      return 'The estimate is no longer what this page showed you. Load the page again, read it and answer it.'
+    case 'answered-before':
+      return 'Your answer was already received. Load the page again to see it.'
+    case 'known-before':
+      return 'Something was already written under this id. Load the order again to see it.'
+  }
+}
+
+export const problems: ProblemsWording = {
+  REQUEST_UNREADABLE: {
+    title: 'The request cannot be read',
+    detail: () => 'The request is not well formed. Send JSON text in UTF-8.',
+  },
+  REQUEST_TOO_LARGE: {
+    title: 'The request is larger than this route takes',
+    detail: ({ limitMegabytes }) =>
+      limitMegabytes === undefined
+        ? 'Send less at once: fewer entries, or a smaller file.'
+        : `At most ${limitMegabytes} MB are read here. Send less.`,
+  },
+  REQUEST_NOT_JSON: {
+    title: 'This route takes JSON only',
+    detail: () => 'Send the body as application/json (a report to be checked as application/pdf).',
+  },
+  FIELDS_INVALID: { title: 'Some fields are missing, unknown or out of range', detail: fieldsInvalid },
+  ROUTE_NOT_FOUND: {
+    title: 'There is no such address here',
+    detail: ({ method, path }) => `${method} ${path} is not answered here.`,
+  },
+  TOO_MANY_REQUESTS: {
+    title: 'Too many tries in a short time',
+    detail: ({ seconds }) => `Wait ${seconds} seconds, then try again.`,
+  },
+  SERVICE_UNAVAILABLE: {
+    title: 'The service cannot work just now',
+    detail: () => 'The database does not answer. Try again in a moment; nothing was lost.',
+  },
+  INTERNAL_FAULT: {
+    title: 'Something went wrong here',
+    detail: ({ requestId }) =>
+      `Try again. If it fails again, give the shop's owner this number: ${requestId}. What was acknowledged before is kept.`,
+  },
+  REQUEST_FROM_ELSEWHERE: {
+    title: 'The request came from another site',
+    detail: () => 'Only pages of this service may write to it. Open the service itself and do it there.',
+  },
+  SESSION_MISSING: {
+    title: 'Nobody is signed in',
+    detail: ({ signInBy }) =>
+      signInBy === 'pin'
+        ? 'Sign in with your PIN and try again. Nothing was changed.'
+        : 'Sign in and try again. Nothing was changed.',
+  },
+  SESSION_EXPIRED: {
+    title: 'The session has ended',
+    detail: () => 'Sign in again. Nothing was changed.',
+  },
+  SIGN_IN_REFUSED: {
+    title: 'The name or the password is wrong',
+    detail: () => 'Check both and try again. After five wrong tries there is a wait.',
+  },
+  PIN_REFUSED: {
+    title: 'The PIN is wrong',
+    detail: () => 'Type the six digits again. After five wrong tries there is a wait.',
+  },
+  SIGN_IN_BLOCKED: {
+    title: 'Too many wrong tries',
+    detail: ({ seconds }) => `Wait ${seconds} seconds, then try again. Other tablets are not affected.`,
+  },
+  SECOND_PERSON_REFUSED: {
+    title: 'This person cannot be the second person here',
+    detail: secondPersonRefused,
+  },
+  DEVICE_UNKNOWN: {
+    title: 'This tablet is not enrolled',
+    detail: () => 'Enroll this tablet with a code from the desk, then try again.',
+  },
+  ENROLLMENT_CODE_REFUSED: {
+    title: 'The enrollment code is wrong, used or too old',
+    detail: ({ minutes }) =>
+      `Make a new code at the desk and type it within ${minutes} minutes. A code works once.`,
+  },
+  ACCESS_REFUSED: {
+    title: 'This is not open to you',
+    detail: ({ needs }) =>
+      needs === 'desk'
+        ? 'This is done at the desk. Sign in there, or ask an advisor.'
+        : `This takes one of these roles: ${needs.join(', ')}. Ask someone who has one.`,
+  },
+  LINK_REFUSED: {
+    title: 'The link is unknown, has ended or was withdrawn',
+    detail: () => 'Open the newest link from the shop, or ask the shop for a new one.',
+  },
+  CUSTOMER_NOT_FOUND: {
+    title: 'There is no such customer',
+    detail: () => 'Search for the customer again, or add a new one.',
+  },
+  VEHICLE_NOT_FOUND: {
+    title: 'There is no such vehicle',
+    detail: () => 'Search for the vehicle again, or add a new one.',
+  },
+  SHEET_NOT_FOUND: {
+    title: 'There is no such specification sheet',
+    detail: () => 'Choose a sheet from the list, or add a new one.',
+  },
+  ORDER_NOT_FOUND: {
+    title: 'There is no such order',
+    detail: () => 'Look for the order on the floor list, or search for its number.',
+  },
+  ORDER_WITHHELD: {
+    title: 'This order is read at the desk only',
+    detail: () =>
+      'This order was begun before prices were kept apart, and holds some among its facts. Ask an advisor to open it at the desk.',
+  },
+  REPORT_NOT_FOUND: {
+    title: 'There is no such report',
+    detail: () => 'No such report is sealed. Open the order to see what is.',
+  },
+  LINK_NOT_FOUND: {
+    title: 'There is no such link',
+    detail: () => 'Load the order again; this link is not one of its links.',
+  },
+  REFUSED_ENTRY_NOT_FOUND: {
+    title: 'There is no such refused entry',
+    detail: () => 'Load the tray again; somebody may have settled it.',
+  },
+  VERSION_MISSING: {
+    title: 'The version that you read is missing',
+    detail: () => 'Send the version that you read in If-Match, as "3". Read it again first.',
+  },
+  VERSION_STALE: {
+    title: 'Someone saved this in the meantime',
+    detail: ({ what }) =>
+      `Someone saved this ${what} since you read it. Look at both versions, keep what is right, and save again.`,
+  },
+  IDEMPOTENCY_KEY_MISSING: {
+    title: 'The request carries no Idempotency-Key',
+    detail: () => 'Send an Idempotency-Key, made once when the form was opened.',
+  },
+  IDEMPOTENCY_KEY_REUSED: {
+    title: 'The same Idempotency-Key came with other content',
+    detail: () => 'This key was used for another request. Make a new key for what you want to do now.',
+  },
+  VIN_INVALID: {
+    title: 'The VIN cannot be right',
+    detail: (refusal) => `A VIN has ${refusal.allowed}. ${refusal.do}`,
+  },
+  VIN_TAKEN: {
+    title: 'Another vehicle carries this VIN',
+    detail: () => 'Search for the VIN and open that vehicle, or read this one again.',
+  },
+  ORDER_READ_ONLY: {
+    title: 'Nothing can be added to this order',
+    detail: ({ doubt }) => doubts.order[doubt.code](doubt.seq),
+  },
+  ENTRY_REFUSED: { title: 'The ledger does not take this now', detail: entryRefused },
+  EVIDENCE_INVALID: {
+    title: 'The evidence cannot be read',
+    detail: ({ count }) => `${wrongFields(count)} not right. Correct what is named and send it again.`,
+  },
+  REPORT_NOT_DUE: {
+    title: 'The report cannot be sealed yet',
+    detail: (values) =>
+      values.why === 'gate'
+        ? gateWords(gates, values.gate)
+        : 'This order is being written to. Wait until the bay is finished, then seal again.',
+  },
+}
