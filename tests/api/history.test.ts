@@ -91,11 +91,18 @@ describe('what this shop knows of a vehicle from before', () => {
     expect((await read(first)).history).toEqual(nothingOnRecord)
   })
 
-  it('is every tire’s last reading, with its temperature and the days since', async () => {
+  it('is every tire’s last reading, with its temperature, altitude and gauge and the days since', async () => {
     const { state, history } = await read(second)
     const gauge = state.arrival.wheels.RR?.gauge?.pressure.value ?? 0
     const RR = history.earlierReadings?.find(({ wheel }) => wheel === 'RR')
-    expect(RR).toEqual({ wheel: 'RR', pressure: gauge + 6, temperature: 27, daysAgo: expect.any(Number) })
+    expect(RR).toEqual({
+      wheel: 'RR',
+      pressure: gauge + 6,
+      temperature: 27,
+      altitude: 820,
+      gauge: 'GA-1',
+      daysAgo: expect.any(Number),
+    })
     expect(RR?.daysAgo).toBeCloseTo(9, 1)
   })
 

@@ -124,6 +124,8 @@ export type Conflict = {
     | 'stem'
     | 'valve'
     | 'tread'
+    | 'tire-size'
+    | 'date-code'
     | 'tire-damage'
     | 'fastener-damage'
     | 'control-module'

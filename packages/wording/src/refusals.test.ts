@@ -125,6 +125,8 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ],
   PUNCTURE_IMPOSSIBLE: [{ wheel: 'LF', millimeters: 60, mostMillimeters: 50 }],
   PUNCTURE_CONTRADICTED: [{ wheel: 'LF' }],
+  TIRE_SIZE_UNREAD: [{ wheel: 'LF', found: '215/60' }],
+  TIRE_DATE_UNREAD: [{ wheel: 'LF', found: '5420' }],
   REPAIR_NOT_JUDGED: [
     { wheel: 'LF', because: ['holes'] },
     { wheel: 'LF', because: ['width', 'overlap', 'inside', 'tread'] },

@@ -91,6 +91,9 @@ export type RefusalValues = {
   readonly PUNCTURE_IMPOSSIBLE: OfWheel & { readonly millimeters: number; readonly mostMillimeters: number }
   /** A hole is recorded, and beside it that the tire has none. */
   readonly PUNCTURE_CONTRADICTED: OfWheel
+  /** What was typed as the size or the date code of a tire, and is neither. */
+  readonly TIRE_SIZE_UNREAD: OfWheel & { readonly found: string }
+  readonly TIRE_DATE_UNREAD: OfWheel & { readonly found: string }
   readonly REPAIR_NOT_JUDGED: OfWheel & { readonly because: readonly RepairUnjudged[] }
   readonly PUNCTURE_NOT_REPAIRABLE: OfWheel & { readonly because: readonly RepairDoubt[] }
   readonly WHEEL_NOT_OFF: OfWheel

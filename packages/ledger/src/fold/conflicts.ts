@@ -50,7 +50,7 @@ const factsOf = (entry: Foldable): Fact[] => {
       const { when, wheel, stepKey: _step, ...seen } = entry.payload
       return when === 'arrival'
         ? tireFacts.flatMap(([fact, member]): Fact[] =>
-            seen[member] === null ? [] : [{ fact, phase: 'arrival', wheel, value: seen[member] }],
+            (seen[member] ?? null) === null ? [] : [{ fact, phase: 'arrival', wheel, value: seen[member] }],
           )
         : []
     }
@@ -77,6 +77,8 @@ const tireFacts = [
   ['stem', 'stem'],
   ['valve', 'valve'],
   ['tread', 'treadDepth32nds'],
+  ['tire-size', 'sizeSeen'],
+  ['date-code', 'dateCodeSeen'],
   ['tire-damage', 'tireDamage'],
   ['fastener-damage', 'fastenerDamage'],
 ] as const

@@ -1,11 +1,12 @@
-import type { Evidence, HistoryEvidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { Casing, Evidence, HistoryEvidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { Pressure, Temperature } from '@bayledger/reckoning/quantity'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
-import { type Axle, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
-import type { OrderState, TireRecord, WheelReadings } from '../state.ts'
+import { type Axle, axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { OrderState, Recorded, TireRecord, VehicleCheck, WheelReadings } from '../state.ts'
 import { foundAt, holesIn, withFound } from './found-evidence.ts'
+import { tireAgeSeen } from './sidewall-seen.ts'
 
 /**
  * The evidence for `diagnose` from an order's arrival facts, in psi, degrees Fahrenheit and feet.
@@ -65,11 +66,38 @@ const vehicleEvidence = (sheet: SpecificationSheet, state: OrderState): Evidence
     },
     warnAt: sheet.warnAtPsi,
     loadClass: perAxle((axle) => sheet.tire[axle]?.loadClass),
+    casing: casingsOf(state),
     sidewallMaximum: perAxle((axle) => sheet.tire[axle]?.sidewallMaximumPsi),
   }
 }
 
-const wheelEvidence = (readings: WheelReadings | null, tire: TireRecord | null): WheelEvidence => {
+/** By axle, where any sidewall was read; an order on which none was has no such member. */
+const casingsOf = ({ arrival }: OrderState): NonNullable<Evidence['vehicle']>['casing'] => {
+  const isRead = Object.values(arrival.tires).some((tire) => tire.casing !== undefined)
+  return isRead
+    ? {
+        front: casingOf(arrival, 'front'),
+        rear: casingOf(arrival, 'rear'),
+        spare: casingOf(arrival, 'spare'),
+      }
+    : null
+}
+
+/**
+ * What the sidewalls of an axle say of their body plies. Steel where one of them says so; polyester only where every tire
+ * of the axle does, because a tire that nobody read may be of steel.
+ */
+const casingOf = ({ tires }: VehicleCheck, axle: Axle): Casing | null => {
+  const read = readingOrder.filter((wheel) => axleOf(wheel) === axle).map((wheel) => tires[wheel]?.casing)
+  if (read.includes('steel')) return 'steel'
+  return read.every((casing) => casing === 'polyester') ? 'polyester' : null
+}
+
+/** Full years by the date code, where an age was not entered beside it. */
+const yearsByPrint = (tire: Recorded<TireRecord> | null): number | null =>
+  tire ? (tireAgeSeen(tire)?.fullYears ?? null) : null
+
+const wheelEvidence = (readings: WheelReadings | null, tire: Recorded<TireRecord> | null): WheelEvidence => {
   const sensor = readings?.sensor?.reading
   const answered = sensor?.answer === 'answered' ? sensor : null
   return {
@@ -87,7 +115,7 @@ const wheelEvidence = (readings: WheelReadings | null, tire: TireRecord | null):
     valve: tire?.valve,
     stem: tire?.stem,
     sensorAgeMonths: tire?.sensorAgeMonths,
-    tireAgeYears: tire?.tireAgeYears,
+    tireAgeYears: tire?.tireAgeYears ?? yearsByPrint(tire),
     treadDepth32nds: tire?.treadDepth32nds,
     sealantSeen: tire?.sealantSeen,
     tireDamage: tire?.tireDamage,

@@ -1,8 +1,10 @@
+import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import type { EventEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { describe, expect, it } from 'vitest'
 import { oneSensorJob } from '../../test-support/one-sensor-job.ts'
 import { asReceived } from '../../test-support/tarn.ts'
 import type { OrderState } from '../state.ts'
+import { evidenceOf } from './evidence-of.ts'
 import { comebackDays, historyOf, nothingOnRecord } from './history-of.ts'
 
 const day = 86_400_000
@@ -30,14 +32,43 @@ describe('what the shop’s records add to the evidence', () => {
     expect(historyOf(openedAfter(9), [], [])).toEqual(nothingOnRecord)
   })
 
-  it('holds the last gauge reading of each tire with its own temperature and its age in days', () => {
+  it('holds the last gauge reading of each tire with its temperature, altitude, gauge and age in days', () => {
     const history = historyOf(openedAfter(9), [looked()], [])
     expect(readingOf(history, 'LF')).toEqual({
       wheel: 'LF',
       pressure: asReceived.LF.psi,
       temperature: 27,
+      altitude: 820,
+      gauge: 'GA-1',
       daysAgo: 9,
     })
+  })
+
+  it('takes a reading from higher up for what it is: the air there pushes back less', () => {
+    const { surroundings, ...here } = looked()
+    if (!surroundings) throw new RangeError('the surroundings were not recorded')
+    const higher = {
+      ...here,
+      surroundings: {
+        ...surroundings,
+        surroundings: { ...surroundings.surroundings, altitudeFeet: 7_000 },
+      },
+    }
+    const now = evidenceOf(looked(), historyOf(openedAfter(9), [higher], []))
+    const readings = now.history?.earlierReadings ?? []
+    expect(readings.map(({ altitude }) => altitude)).toEqual(readings.map(() => 7_000))
+    // At 820 ft a gauge shows 2.9 psi less than at 7,000 ft of the same air: 14.27 − 11.34.
+    const lost = (altitude: number | null) => {
+      const earlierReadings = readings.map((one) =>
+        one.wheel === 'LF' ? { ...one, altitude, pressure: asReceived.LF.psi + 2.9 } : one,
+      )
+      return diagnose({ ...now, history: { ...now.history, earlierReadings } }).findings.map(
+        ({ code }) => code,
+      )
+    }
+    expect(lost(820)).toContain('slow-leak')
+    expect(lost(null)).toContain('slow-leak')
+    expect(lost(7_000)).not.toContain('slow-leak')
   })
 
   it('holds what we left in a tire where we set it, not what it came with', () => {

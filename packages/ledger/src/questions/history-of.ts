@@ -20,7 +20,7 @@ export const nothingOnRecord: HistoryEvidence = {
 
 /**
  * What the shop's own records add to an order's evidence, in psi, degrees Fahrenheit and days before this order was
- * opened: the last reading of each tire, wheels that we worked on, sensor IDs on record for other vehicles. `earlier`
+ * opened: the last reading of each tire with its altitude and gauge, wheels that we worked on, sensor IDs on record for other vehicles. `earlier`
  * are the vehicle's finished orders from before this one. It enters the evidence by value and stays as it was then.
  */
 export const historyOf = (
@@ -40,7 +40,7 @@ export const historyOf = (
     earlierReadings: readingOrder.flatMap((wheel): EarlierReading[] => {
       const last = newestFirst.map((order) => lastAir(order, wheel)).find((air) => air !== null)
       if (!last || last === 'unknown') return []
-      const { pressure, temperature, written } = last
+      const { pressure, temperature, altitudeFeet, gauge, written } = last
       const daysAgo = daysBefore(written.writtenAt)
       if (isAnotherTireNow(state, wheel, daysAgo)) return []
       return [
@@ -48,6 +48,8 @@ export const historyOf = (
           wheel,
           pressure: psi(pressure),
           ...(temperature ? { temperature: fahrenheit(temperature) } : {}),
+          ...(altitudeFeet === null ? {} : { altitude: altitudeFeet }),
+          gauge,
           daysAgo,
         },
       ]
@@ -64,6 +66,10 @@ const openingOf = ({ opened }: OrderState): string => opened?.written.writtenAt 
 type Air = {
   readonly pressure: Pressure
   readonly temperature: Temperature | null
+  /** Of the place where the pressure was read or set; `null`: not recorded. */
+  readonly altitudeFeet: number | null
+  /** The code of the gauge. */
+  readonly gauge: string
   readonly written: Written
 }
 
@@ -78,12 +84,26 @@ const lastAir = (order: OrderState, wheel: WheelPosition): Air | 'unknown' | nul
 }
 
 const airSet = (set: WheelWork['pressure'] | undefined): Air | null =>
-  set ? { pressure: set.asLeft, temperature: airTemperature(set.surroundings), written: set.written } : null
+  set
+    ? {
+        pressure: set.asLeft,
+        temperature: airTemperature(set.surroundings),
+        altitudeFeet: set.surroundings.altitudeFeet,
+        gauge: set.instrument.code,
+        written: set.written,
+      }
+    : null
 
 const airGauged = (order: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): Air | null => {
   const gauge = order[phase].wheels[wheel]?.gauge
   return gauge
-    ? { pressure: gauge.pressure, temperature: temperatureAt(order, wheel, phase), written: gauge.written }
+    ? {
+        pressure: gauge.pressure,
+        temperature: temperatureAt(order, wheel, phase),
+        altitudeFeet: altitudeOf(order),
+        gauge: gauge.instrument.code,
+        written: gauge.written,
+      }
     : null
 }
 
@@ -99,6 +119,10 @@ const temperatureAt = (
   const asReceived = phase === 'arrival' ? order.surroundings?.surroundings : undefined
   return own ?? (asReceived ? airTemperature(asReceived) : null)
 }
+
+/** An order is worked on at one place, so what was noted of its air on arrival holds for the closing check as well. */
+const altitudeOf = ({ surroundings }: OrderState): number | null =>
+  surroundings?.surroundings.altitudeFeet ?? null
 
 /** The tires' own temperature, else the outdoor temperature if the tires were outdoors. */
 const airTemperature = ({ tire, tires, outdoor }: Surroundings): Temperature | null =>

@@ -11,6 +11,10 @@ const lookedAt = (hole: PunctureRecord) =>
     bay,
   )
 
+/** A tire is looked at on which this is printed. */
+const sawPrint = (printed: Parameters<typeof tireOf>[1]) =>
+  oneSensorJob('written-up').attempt('tire.inspected', tireOf('LF', printed), bay)
+
 /** A leak is found and its tire looked at inside, with these holes; then its repair is closed. */
 const repaired = (punctures: PunctureRecord[] | undefined) => {
   const pen = replanned([{ kind: 'find-leak', wheel: 'LF' }])
@@ -28,6 +32,8 @@ export const damageRefusals: Refusals<
   | 'WHEEL_PARKED'
   | 'PUNCTURE_IMPOSSIBLE'
   | 'PUNCTURE_CONTRADICTED'
+  | 'TIRE_SIZE_UNREAD'
+  | 'TIRE_DATE_UNREAD'
   | 'REPAIR_NOT_JUDGED'
   | 'PUNCTURE_NOT_REPAIRABLE'
 > = {
@@ -65,6 +71,20 @@ export const damageRefusals: Refusals<
           bay,
         ),
       { wheel: 'LF' },
+    ],
+  ],
+  TIRE_SIZE_UNREAD: [
+    [
+      'half of a tire size',
+      () => sawPrint({ sizeSeen: { readable: true, text: '215/60' } }),
+      { wheel: 'LF', found: '215/60' },
+    ],
+  ],
+  TIRE_DATE_UNREAD: [
+    [
+      'a week that no year has',
+      () => sawPrint({ dateCodeSeen: { readable: true, text: '5420' } }),
+      { wheel: 'LF', found: '5420' },
     ],
   ],
   REPAIR_NOT_JUDGED: [

@@ -8,6 +8,8 @@ const facts: Readonly<Record<Conflict['fact'], string>> = {
   stem: 'stem',
   valve: 'valve',
   tread: 'tread depth',
+  'tire-size': 'size of the tire',
+  'date-code': 'date code of the tire',
   'tire-damage': 'tire damage',
   'fastener-damage': 'fastener damage',
   'control-module': "vehicle's stored IDs and codes",

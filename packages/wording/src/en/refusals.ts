@@ -166,6 +166,10 @@ export const refusals: RefusalsWording = {
     `A hole of ${millimeters} mm in the ${wheels.names[wheel]} tire is no puncture; at most ${mostMillimeters} mm can be typed. Measure it again, or record a cut.`,
   PUNCTURE_CONTRADICTED: ({ wheel }) =>
     `A hole in the ${wheels.names[wheel]} tire is recorded, and beside it damage without a puncture. Add the puncture, or take the hole out.`,
+  TIRE_SIZE_UNREAD: ({ wheel, found }) =>
+    `"${found}" is not a tire size. Read the ${wheels.names[wheel]} tire again and type the size alone, as 215/60R16 95H, or record why it cannot be read.`,
+  TIRE_DATE_UNREAD: ({ wheel, found }) =>
+    `"${found}" is neither the date code of a tire nor its whole number. Read the ${wheels.names[wheel]} tire again: the last four digits after DOT are week and year. Or record why it cannot be read.`,
   REPAIR_NOT_JUDGED: ({ wheel, because }) =>
     `Nobody has recorded everything that decides whether the ${wheels.names[wheel]} tire may be repaired. Look at ${listed(because.map((one) => repairDoubts[one].look))} first.`,
   PUNCTURE_NOT_REPAIRABLE: ({ wheel, because }) =>

@@ -107,10 +107,14 @@ const mergeTire = (before: TireRecord | null, now: TireRecord): TireRecord => ({
   tireDamage: now.tireDamage ?? before?.tireDamage ?? null,
   fastenerDamage: now.fastenerDamage ?? before?.fastenerDamage ?? null,
   inside: now.inside ?? before?.inside ?? null,
-  ...punctures(before, now),
+  ...lastSaid(before, now),
 })
 
-const punctures = (before: TireRecord | null, now: TireRecord): Pick<TireRecord, 'punctures'> => {
-  const seen = now.punctures ?? before?.punctures
-  return seen === undefined ? {} : { punctures: seen }
-}
+/** What a later version of the entry added: absent where no entry said it. */
+const lastSaid = (before: TireRecord | null, now: TireRecord): Partial<TireRecord> =>
+  Object.fromEntries(
+    (['punctures', 'sizeSeen', 'dateCodeSeen', 'casing'] as const).flatMap((member) => {
+      const seen = now[member] ?? before?.[member]
+      return seen === undefined ? [] : [[member, seen]]
+    }),
+  )

@@ -1,4 +1,5 @@
 import {
+  Casing,
   FastenerDamage,
   LightBehavior,
   ModuleCode,
@@ -15,6 +16,7 @@ import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles, roles } from '../../role.ts'
 import { Id, plainText } from '../../text.ts'
 import { Timed, untimed } from '../../timed.ts'
+import { SidewallPrint } from './sidewall.ts'
 
 /** The whole-vehicle check before anything is touched, or the one after the work. */
 export const Phase = z.enum(['arrival', 'closing'])
@@ -75,6 +77,14 @@ export const PunctureRecord = z.strictObject({
 })
 export type PunctureRecord = z.infer<typeof PunctureRecord>
 
+const insideAndHoles = {
+  inside: z.nullable(
+    z.enum(['sound', 'run-low-damage', 'cord', 'separation', 'earlier-repair', 'foreign-body']),
+  ),
+  /** Absent: nobody looked for holes. */
+  punctures: z.optional(z.array(PunctureRecord).check(z.maxLength(20))),
+}
+
 const telltale = {
   phase: Phase,
   stepKey,
@@ -99,11 +109,13 @@ export const arrivalKinds = {
   'tire.inspected': kind(
     z.strictObject({
       ...tireSeen,
-      inside: z.nullable(
-        z.enum(['sound', 'run-low-damage', 'cord', 'separation', 'earlier-repair', 'foreign-body']),
-      ),
-      /** Absent: nobody looked for holes. */
-      punctures: z.optional(z.array(PunctureRecord).check(z.maxLength(20))),
+      ...insideAndHoles,
+      /** Size with load index and speed symbol, as the tire says it. Absent: nobody read it. */
+      sizeSeen: z.optional(SidewallPrint),
+      /** The whole identification number, or its date code alone. Absent: nobody read it. */
+      dateCodeSeen: z.optional(SidewallPrint),
+      /** The body plies, as the sidewall says. Absent: nobody read it. */
+      casing: z.optional(Casing),
     }),
     {
       roles,
@@ -115,6 +127,7 @@ export const arrivalKinds = {
           }),
           (payload) => payload,
         ),
+        earlierVersion(z.strictObject({ ...tireSeen, ...insideAndHoles }), (payload) => payload),
       ],
     },
   ),

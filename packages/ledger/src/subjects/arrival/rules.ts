@@ -1,10 +1,12 @@
 import type { Pressure } from '@bayledger/reckoning/quantity'
+import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import type { arrivalKinds, GaugeUsed } from './kinds.ts'
+import { latestDayAt, readMade } from './sidewall.ts'
 
 /**
  * The pressures that can be typed, in psi. Inside these bounds an implausible reading is a finding; outside them it is a
@@ -37,6 +39,14 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
     (_state, { payload: { wheel, punctures = [], tireDamage } }) =>
       punctures.length > 0 && tireDamage !== null && !tireDamage.includes('puncture')
         ? refuse('PUNCTURE_CONTRADICTED', { wheel })
+        : null,
+    (_state, { payload: { wheel, sizeSeen } }) =>
+      sizeSeen?.readable && !readTireSize(sizeSeen.text).ok
+        ? refuse('TIRE_SIZE_UNREAD', { wheel, found: sizeSeen.text })
+        : null,
+    (_state, { payload: { wheel, dateCodeSeen } }, { now }) =>
+      dateCodeSeen?.readable && readMade(dateCodeSeen.text, latestDayAt(now)) === null
+        ? refuse('TIRE_DATE_UNREAD', { wheel, found: dateCodeSeen.text })
         : null,
   ],
   'module.read': [],

@@ -61,12 +61,18 @@ export const EstimateScope = z.strictObject({
 })
 export type EstimateScope = z.infer<typeof EstimateScope>
 
+const EstimateIssued = z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest })
+
 export const consentKinds = {
-  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest }), {
+  /** Version 3 only says that a reader must know the repair of fasteners; a few of version 2 hold one already. */
+  'estimate.issued': kind(EstimateIssued, {
     ...server,
     roles: deskRoles,
     sides: ['money'],
-    earlier: [earlierVersion(EstimateVersion1, estimateToVersion2, inlineMoneyOf)],
+    earlier: [
+      earlierVersion(EstimateVersion1, estimateToVersion2, inlineMoneyOf),
+      earlierVersion(EstimateIssued, (payload) => payload),
+    ],
   }),
   'estimate.shown': kind(
     z.strictObject({

@@ -6,13 +6,17 @@ import { bayRoles, roles } from '../../role.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
 import { Digest, Id, plainText } from '../../text.ts'
 import { DiagnosisIssuedVersion1, diagnosisToVersion2 } from './diagnosis-version-1.ts'
+import { DiagnosisIssuedVersion2, diagnosisToVersion3 } from './diagnosis-version-2.ts'
 
 export const findingKinds = {
   /** All evidence and findings and the rule set, as facts; the server recomputes the findings before it admits them. */
   'diagnosis.issued': kind(
     z.strictObject({ evidence: Evidence, diagnosis: Diagnosis, evidenceDigest: Digest }),
     {
-      earlier: [earlierVersion(DiagnosisIssuedVersion1, diagnosisToVersion2)],
+      earlier: [
+        earlierVersion(DiagnosisIssuedVersion1, diagnosisToVersion2),
+        earlierVersion(DiagnosisIssuedVersion2, diagnosisToVersion3),
+      ],
       roles: bayRoles,
       writtenBy: ['staff', 'system'],
     },

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest'
+import { oneSensorJob, tireOf } from '../test-support/one-sensor-job.ts'
+import { parseDraft } from './draft.ts'
+import type { Entry } from './entry.ts'
+import { versionOf } from './registry.ts'
+
+/** An entry of a whole job as a draft, said to be of an earlier version and changed. */
+const asVersion = (kind: Entry['kind'], version: number, change: (payload: never) => unknown) => {
+  const entry = oneSensorJob('handed-back')
+    .entries()
+    .find((one) => one.kind === kind)
+  if (!entry) throw new RangeError(`the job has no ${kind}`)
+  const { id, orderId, payload, writtenAt, restsOn, shopId, writtenBy, deviceId } = entry
+  return parseDraft(
+    { id, orderId, kind, version, payload: change(structuredClone(payload) as never), writtenAt, restsOn },
+    { shopId, writtenBy, deviceId },
+  )
+}
+const same = (payload: never) => payload
+
+describe('what an earlier version of an entry did not know', () => {
+  it('is refused under the number of that version', () => {
+    const findings = asVersion(
+      'diagnosis.issued',
+      2,
+      (payload: { diagnosis: { findings: { code: string }[] } }) => {
+        for (const finding of payload.diagnosis.findings) finding.code = 'puncture-found'
+        return payload
+      },
+    )
+    expect(findings.ok).toBe(false)
+    const evidence = asVersion('diagnosis.issued', 2, (payload: { evidence: { vehicle: object } }) => {
+      Object.assign(payload.evidence.vehicle, { casing: { front: 'steel' } })
+      return payload
+    })
+    expect(evidence).toMatchObject({ faults: [{ field: 'payload.evidence.vehicle.casing' }] })
+    const sheet = asVersion('sheet.chosen', 2, (payload: { sheet: { tire: { front: object } } }) => {
+      Object.assign(payload.sheet.tire.front, { loadClass: 'HL' })
+      return payload
+    })
+    expect(sheet.ok).toBe(false)
+    const tire = asVersion('tire.inspected', 2, () =>
+      tireOf('LF', { sizeSeen: { readable: true, text: '215/60R16 95H' } }),
+    )
+    expect(tire).toMatchObject({ faults: [{ field: 'payload.sizeSeen' }] })
+  })
+
+  it('has a version of its own, which a reader that does not know it puts off', () => {
+    for (const kind of ['diagnosis.issued', 'sheet.chosen', 'estimate.issued', 'tire.inspected'] as const) {
+      expect(versionOf(kind)).toBe(3)
+      expect(asVersion(kind, 3, same).ok, kind).toBe(true)
+      expect(asVersion(kind, 4, same), kind).toMatchObject({ ok: false, newer: true })
+    }
+  })
+})
