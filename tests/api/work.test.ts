@@ -1,11 +1,15 @@
 import { randomBytes, randomUUID } from 'node:crypto'
 import type { AppendResult, SentSide } from '@bayledger/contract/entries'
+import { type Agreement, agreementOf, withProof } from '@bayledger/ledger/agreement'
 import { sideDigest } from '@bayledger/ledger/digests'
+import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
+import { namedOnly } from '@bayledger/ledger/second-person'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
-import { replayOn } from '../support/replay-order.ts'
+import { envelopeOf, replayOn } from '../support/replay-order.ts'
 
 /** One wheel from its tire's seat to the second person's check, over HTTP: every rule of the torque said and held. */
 let shop: TestApp
@@ -75,6 +79,31 @@ const round = (stepKey: string, change: object = {}) => ({
   timed: null,
   ...change,
 })
+/** The check of the left front wheel that is made next: it keeps its id until it is sealed. */
+let nextCheck: DraftOfKind<'torque.checked'>
+/** Types a person's PIN for that check; `change` makes it one for something else. */
+const checkProven = (caller: Caller, person: PersonKey, change: (agreesTo: Agreement) => Agreement) => {
+  const { id: staffId, pin } = people[person]
+  nextCheck = {
+    id: randomUUID(),
+    shopId: shop.demo.shop.id,
+    orderId,
+    kind: 'torque.checked',
+    version: versionOf('torque.checked'),
+    payload: { ...round('LF.studs.second-check'), checkedBy: namedOnly(staffId) },
+    writtenBy: { kind: 'staff', staffId },
+    deviceId: null,
+    writtenAt: shop.clock.now().toISOString(),
+    restsOn: [],
+  }
+  const agreesTo = agreementOf(nextCheck)
+  if (agreesTo === null) throw new RangeError('the check names nobody')
+  return caller.post('/api/second-person', { staffId, pin, agreesTo: change(agreesTo) })
+}
+const sealed = async (caller: Caller, token: string): Promise<AppendResult> => {
+  const entries = [envelopeOf(withProof(nextCheck, token))]
+  return (await caller.post('/api/entries', { entries, sides: [] }).expect(200)).body.results[0]
+}
 const halfRound = () => round('LF.studs.torque-half', atHalf)
 const cyclesOf = async (code: string) => {
   const { body } = await desk.get('/api/instruments').expect(200)
@@ -194,12 +223,42 @@ describe('one wheel, step by step', () => {
     expect(await cyclesOf('W-07')).toBe(before + 15)
   })
 
-  it('refuses the doer as second person, also on another tablet, and accepts someone else', async () => {
-    const check = round('LF.studs.second-check')
-    expect(await write(ines, 'torque.checked', check)).toMatchObject(refused('SECOND_PERSON_IS_DOER'))
+  it('takes no torque check without the PIN of whoever made it, signed in or not', async () => {
+    const check = (checkedBy: PayloadOf<'torque.checked'>['checkedBy']) => ({
+      ...round('LF.studs.second-check'),
+      checkedBy,
+    })
+    const unproven = refused('SECOND_PERSON_UNPROVEN')
+    expect(await write(greta, 'torque.checked', check(null))).toMatchObject(unproven)
+    expect(await write(greta, 'torque.checked', check(namedOnly(people.greta.id)))).toMatchObject(unproven)
+    const { body } = await checkProven(greta, 'devin', (agreesTo) => agreesTo).expect(422)
+    expect(body).toMatchObject({ code: 'SECOND_PERSON_REFUSED' })
+  })
+
+  it('refuses the PIN that was typed for another step or another wheel', async () => {
+    for (const elsewhere of [{ entryId: randomUUID() }, { digest: '0'.repeat(64) }]) {
+      const { token } = (
+        await checkProven(ines, 'greta', (agreesTo) => ({ ...agreesTo, ...elsewhere })).expect(201)
+      ).body
+      expect(await sealed(ines, token)).toMatchObject(refused('SECOND_PERSON_UNPROVEN'))
+    }
+  })
+
+  it('refuses the doer as second person, also on another tablet, and accepts someone else on the doer’s own', async () => {
+    const doer = refused('SECOND_PERSON_IS_DOER')
     const otherTablet = await (await shop.tablet()).signIn('ines')
-    expect(await write(otherTablet, 'torque.checked', check)).toMatchObject(refused('SECOND_PERSON_IS_DOER'))
-    expect(await write(greta, 'torque.checked', check)).toMatchObject(accepted)
+    for (const caller of [ines, otherTablet, greta]) {
+      const { token } = (await checkProven(caller, 'ines', (agreesTo) => agreesTo).expect(201)).body
+      expect(await sealed(caller, token)).toMatchObject(doer)
+    }
+    const { token } = (await checkProven(ines, 'greta', (agreesTo) => agreesTo).expect(201)).body
+    expect(await sealed(ines, token)).toMatchObject(accepted)
+    const entries = (await desk.get(`/api/orders/${orderId}`).expect(200)).body.entries
+    expect(entries.at(-1)).toMatchObject({
+      kind: 'torque.checked',
+      writtenBy: { staffId: people.ines.id },
+      payload: { checkedBy: { staffId: people.greta.id } },
+    })
   })
 
   it('draws a part from stock and puts it back when the entry is withdrawn', async () => {

@@ -50,6 +50,14 @@ const namedIn = ({ kind, payload }: Agreeable): Named | null => {
       )
     case 'sealant.purged':
       return { kind, person: payload.aware, replacedBy: (aware) => ({ ...payload, aware }) }
+    case 'torque.checked':
+      return (
+        payload.checkedBy && {
+          kind,
+          person: payload.checkedBy,
+          replacedBy: (checkedBy) => ({ ...payload, checkedBy }),
+        }
+      )
     case 'refusal.recorded': {
       const { proof } = payload
       if (proof.kind !== 'refused-to-sign') return null

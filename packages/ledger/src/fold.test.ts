@@ -27,6 +27,7 @@ import {
 import { wordsOf } from '../test-support/seeded-ids.ts'
 import {
   advisor,
+  agreedBy,
   colleague,
   gauge,
   lead,
@@ -217,6 +218,18 @@ describe('a nut that moves', () => {
       code: 'SECOND_PERSON_IS_DOER',
     })
     expect(closeStep(pen, 'RR.studs.second-check', {}, { by: lead })).toMatchObject({ admitted: true })
+    expect(wheelStatus(pen.state(), 'RR')).toBe('secured')
+  })
+})
+
+describe('a check that is sealed on the tablet of whoever torqued', () => {
+  it('is of the person whose PIN sealed it, wherever the order says who did what', () => {
+    const pen = before('RR.studs.second-check')
+    const checked = closeStep<'torque.checked'>(pen, 'RR.studs.second-check', { checkedBy: agreedBy(lead) })
+    expect(checked).toMatchObject({ admitted: true })
+    const { work, marks } = pen.state()
+    expect(work.RR?.checked?.written.by).toEqual({ kind: 'staff', staffId: lead.id })
+    expect(marks.at(-1)).toMatchObject({ kind: 'torque.checked', by: { staffId: lead.id } })
     expect(wheelStatus(pen.state(), 'RR')).toBe('secured')
   })
 })

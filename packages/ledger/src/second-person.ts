@@ -19,8 +19,15 @@ export const agreedKinds = [
   'order.handed_back',
   'refusal.recorded',
   'sealant.purged',
+  'torque.checked',
 ] as const
 export type AgreedKind = (typeof agreedKinds)[number]
+
+/**
+ * Kinds in which a PIN stands for the very person who did what the entry says. Whoever writes it may be that person: on a
+ * tablet that was left open, being signed in proves nothing.
+ */
+export const provenByDoer: ReadonlySet<ProvenKind> = new Set(['torque.checked'])
 
 /** What a PIN can prove: that a person agrees to an entry, or that they have verified a figure of a sheet. */
 export const provenKinds = [...agreedKinds, 'sheet-figure'] as const

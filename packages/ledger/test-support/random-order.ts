@@ -99,9 +99,9 @@ export const tryCommand = (pen: OrderPen, command: Command): Appended | null => 
       const [step] = readySteps(state)
       if (!step) return null
       const { kind, payload } = closingOf(state, step)
-      return pen.attempt(kind, payload, {
-        by: step.closedBy === 'torque.checked' ? command.check : command.by,
-      })
+      // Whoever checks seals with their own PIN, on anybody's tablet.
+      const said = kind === 'torque.checked' ? { ...payload, checkedBy: agreedBy(command.check) } : payload
+      return pen.attempt(kind, said, { by: command.by })
     }
     case 'some-step': {
       const step = pick(state.plan?.plan.steps, command.at)

@@ -92,7 +92,10 @@ export const closingOf = (state: OrderState, step: Step): Written => {
         },
       }
     case 'torque.checked':
-      return { kind: 'torque.checked', payload: roundOf(wheel, stepKey) }
+      return {
+        kind: 'torque.checked',
+        payload: { ...roundOf(wheel, stepKey), checkedBy: agreedBy(lead) },
+      }
     case 'pressure.set':
       return { kind: 'pressure.set', payload: pressureOf(state, wheel, stepKey) }
     case 'relearn.done':
@@ -157,7 +160,7 @@ export const closingOf = (state: OrderState, step: Step): Written => {
 const idFor = (wheel: WheelPosition): string =>
   wheel === 'SP' ? '0A1B2CFF' : (asReceived[wheel].id ?? newRightRearId)
 
-const roundOf = (wheel: WheelPosition, stepKey: string): PayloadOf<'torque.checked'> => ({
+const roundOf = (wheel: WheelPosition, stepKey: string): Omit<PayloadOf<'studs.torqued'>, 'round'> => ({
   stepKey,
   wheel,
   figure: { value: 100, unit: 'lbf·ft' },

@@ -1,19 +1,20 @@
 import { agreementOf, secondPersonIn } from '../agreement.ts'
 import type { Draft } from '../entry.ts'
 import { definitionOf } from '../registry.ts'
+import { provenByDoer } from '../second-person.ts'
 import type { AdmitFacts } from './facts.ts'
 import { type Refusal, refuse } from './refusal.ts'
 
 /**
- * The rules for the second person whom an entry names: they are not its writer, they work here, they may agree to this
- * kind, and they have shown with their PIN that they agree to this entry.
+ * The rules for the second person whom an entry names: they are not its writer, unless the kind is proven by its doer; they
+ * work here, they may agree to this kind, and they have shown with their PIN that they agree to this entry.
  */
 export const admitSecondPerson = (draft: Draft, facts: AdmitFacts): Refusal | null => {
   const person = secondPersonIn(draft)
   const agreement = agreementOf(draft)
   if (!person || !agreement) return null
-  if (facts.author.kind === 'staff' && facts.author.staffId === person.staffId)
-    return refuse('SECOND_PERSON_IS_DOER', { to: 'agree' })
+  const isWriter = facts.author.kind === 'staff' && facts.author.staffId === person.staffId
+  if (isWriter && !provenByDoer.has(agreement.kind)) return refuse('SECOND_PERSON_IS_DOER', { to: 'agree' })
   const held = facts.staff.get(person.staffId)
   if (!held) return refuse('SECOND_PERSON_UNKNOWN', {})
   const { agreedBy } = definitionOf(draft.kind)

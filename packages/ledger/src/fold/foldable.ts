@@ -1,4 +1,4 @@
-import type { Draft, Entry, Given } from '../entry.ts'
+import type { Author, Draft, Entry, Given } from '../entry.ts'
 import type { Kind } from '../registry.ts'
 import type { OrderState, Recorded, Written } from '../state.ts'
 
@@ -21,10 +21,16 @@ export type Appliers<K extends Kind> = {
   readonly [Name in K]: (state: OrderState, entry: FoldableOf<Name>) => OrderState
 }
 
+/** Who did what an entry says: its writer, or the person who sealed a torque check with their PIN on another's tablet. */
+export const doerOf = (entry: Foldable | Entry): Author =>
+  entry.kind === 'torque.checked' && entry.payload.checkedBy
+    ? { kind: 'staff', staffId: entry.payload.checkedBy.staffId }
+    : entry.writtenBy
+
 export const writtenOf = (entry: Foldable | Entry): Written => ({
   entryId: entry.id,
   seq: entry.seq,
-  by: entry.writtenBy,
+  by: doerOf(entry),
   deviceId: entry.deviceId,
   writtenAt: entry.writtenAt,
   receivedAt: entry.receivedAt,

@@ -10,7 +10,7 @@ import {
   stages,
   workUntil,
 } from '../../test-support/one-sensor-job.ts'
-import { type OrderPen, orderPen } from '../../test-support/order-pen.ts'
+import { type OrderPen, orderPen, provenIn } from '../../test-support/order-pen.ts'
 import { commands, tryCommand } from '../../test-support/random-order.ts'
 import {
   bay,
@@ -22,7 +22,7 @@ import {
   unverified,
 } from '../../test-support/refusals/setting.ts'
 import { wordsOf } from '../../test-support/seeded-ids.ts'
-import { colleague, factsAt, lead, type Person, technician } from '../../test-support/shop.ts'
+import { agreedBy, colleague, factsAt, lead, type Person, technician } from '../../test-support/shop.ts'
 import { closingOf } from '../../test-support/step-payload.ts'
 import { admit } from '../admit.ts'
 import type { OrderState } from '../state.ts'
@@ -53,8 +53,11 @@ const compared = (pen: OrderPen): string[] => {
   )
   return steps.map((step) => {
     const { kind, payload } = closingOf(state, step)
-    const draft = pen.draft(kind, payload, { by: personFor(state, step) })
-    const verdict = admit(state, draft, factsAt(draft.writtenAt, draft.writtenBy))
+    const by = personFor(state, step)
+    const said = kind === 'torque.checked' ? { ...payload, checkedBy: agreedBy(by) } : payload
+    const draft = pen.draft(kind, said, { by })
+    const facts = factsAt(draft.writtenAt, draft.writtenBy, { secondPersons: provenIn(draft) })
+    const verdict = admit(state, draft, facts)
     const shut = whyNot(state, step)
     const refused = verdict.admitted || aboutTheEntry.has(verdict.code) ? null : verdict
     expect(shut, step.stepKey).toEqual(refused)

@@ -23,7 +23,7 @@ import {
 } from '../one-sensor-job.ts'
 import { type How, type OrderPen, orderPen } from '../order-pen.ts'
 import { wordsOf } from '../seeded-ids.ts'
-import { advisor, technician } from '../shop.ts'
+import { advisor, agreedBy, technician } from '../shop.ts'
 import { closingOf } from '../step-payload.ts'
 import { prices, tarn } from '../tarn.ts'
 
@@ -48,7 +48,16 @@ export const closeStep = <K extends Kind>(
   const step = pen.state().plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
   if (!step) throw new RangeError(`no step ${stepKey}`)
   const { kind, payload } = closingOf(pen.state(), step)
-  return pen.attempt(kind, { ...payload, ...change } as PayloadOf<K> & PayloadOf<typeof kind>, how)
+  // Whoever writes a check has made it, unless the test says otherwise.
+  const checked =
+    kind === 'torque.checked' && how.by !== 'system' && 'roles' in how.by
+      ? { checkedBy: agreedBy(how.by) }
+      : {}
+  return pen.attempt(
+    kind,
+    { ...payload, ...checked, ...change } as PayloadOf<K> & PayloadOf<typeof kind>,
+    how,
+  )
 }
 
 /** The job up to the moment before one of its steps. */

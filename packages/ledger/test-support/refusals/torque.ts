@@ -121,6 +121,17 @@ export const torqueRefusals: Refusals<
       { to: 'check-torque' },
     ],
     [
+      "a check with the doer's own PIN, written by somebody else",
+      () =>
+        closeStep<'torque.checked'>(
+          before('RR.studs.second-check'),
+          'RR.studs.second-check',
+          { checkedBy: agreedBy(technician) },
+          { by: lead },
+        ),
+      { to: 'check-torque' },
+    ],
+    [
       'a withdrawal confirmed by whoever writes it',
       () => {
         const pen = before('RR.tire.open')
@@ -153,6 +164,14 @@ export const torqueRefusals: Refusals<
   ],
   SECOND_PERSON_ROLE_NOT_ALLOWED: [
     [
+      "a torque check with an advisor's PIN",
+      () =>
+        closeStep<'torque.checked'>(before('RR.studs.second-check'), 'RR.studs.second-check', {
+          checkedBy: agreedBy(advisor),
+        }),
+      { roles: ['technician', 'lead'] },
+    ],
+    [
       'a withdrawal confirmed by an advisor',
       () => {
         const pen = before('RR.tire.open')
@@ -162,6 +181,48 @@ export const torqueRefusals: Refusals<
     ],
   ],
   SECOND_PERSON_UNPROVEN: [
+    [
+      'a torque check that nobody sealed with a PIN',
+      () =>
+        closeStep<'torque.checked'>(
+          before('RR.studs.second-check'),
+          'RR.studs.second-check',
+          { checkedBy: null },
+          { by: lead },
+        ),
+    ],
+    [
+      'a torque check by whoever is signed in, without their PIN',
+      () =>
+        closeStep<'torque.checked'>(
+          before('RR.studs.second-check'),
+          'RR.studs.second-check',
+          { checkedBy: namedOnly(lead.id) },
+          { by: lead },
+        ),
+    ],
+    [
+      'a torque check sealed with the PIN that was typed for another entry',
+      () => {
+        const pen = before('RR.studs.second-check')
+        const other = provenIn(
+          pen.draft(
+            'entry.struck',
+            strikeOf(lastOf(pen, 'wheel.removed'), { secondPerson: agreedBy(lead) }),
+            bay,
+          ),
+        )
+        const id = idOf('entry/check')
+        const [proven] = other.values()
+        if (!proven) throw new RangeError('the withdrawal names nobody')
+        return closeStep(
+          pen,
+          'RR.studs.second-check',
+          {},
+          { by: lead, id, facts: { secondPersons: new Map([[id, proven]]) } },
+        )
+      },
+    ],
     ['a withdrawal in the name of somebody who proved nothing', () => strikeWith(() => new Map())],
     [
       'a withdrawal that carries no proof at all',

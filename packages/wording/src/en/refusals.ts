@@ -224,14 +224,14 @@ export const refusals: RefusalsWording = {
   WRENCH_UNKNOWN: ({ wrench }) => `The wrench ${wrench} is not in the shop's register. Take one that is.`,
   SECOND_PERSON_IS_DOER: ({ to }) =>
     to === 'check-torque'
-      ? 'You torqued this wheel yourself. Another person must check it: let them sign in with their PIN.'
+      ? 'Whoever torqued this wheel cannot check it. Another person goes round and seals it with their PIN.'
       : 'The second person must be somebody else.',
   SECOND_PERSON_UNKNOWN: () =>
     "The second person is not among this shop's people. Choose somebody who works here.",
   SECOND_PERSON_ROLE_NOT_ALLOWED: ({ roles: allowed }) =>
     `The second person for this is ${oneOf(allowed)}. Choose one of them.`,
   SECOND_PERSON_UNPROVEN: () =>
-    'The second person has not confirmed this with their PIN, or the entry was changed or the confirmation has expired. Let them type their PIN again.',
+    'This needs the PIN of the person who confirms it. It was not typed, or the entry was changed or the confirmation has expired. Let them type their PIN again.',
   SOLE_WORKER_TOO_SOON: ({ minutes }) =>
     `You torqued this wheel and nobody else here can check it. Wait ${minutes} minutes after the last round, then check it yourself.`,
   PRESSURE_TARGET_DIFFERS: (values) => {

@@ -1,6 +1,7 @@
 import type { Prisma } from '@bayledger/db/generated/client'
 import type { Agreement } from '@bayledger/ledger/agreement'
 import type { Role } from '@bayledger/ledger/role'
+import { provenByDoer } from '@bayledger/ledger/second-person'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
@@ -13,7 +14,7 @@ import * as store from './store.ts'
 export const listStaff = (deps: Deps) => store.listStaff(deps)
 
 /**
- * Lets a second person agree to one entry with their PIN. The token is bound to them and to the entry's order, id, kind
+ * Lets a second person agree to one entry with their PIN; whoever seals a torque check proves with it that it was them. The token is bound to them and to the entry's order, id, kind
  * and content; since an id is written once, it is good once.
  */
 export const proveSecondPerson = async (
@@ -21,7 +22,8 @@ export const proveSecondPerson = async (
   actor: StaffActor,
   { staffId, pin, agreesTo }: { staffId: string; pin: string; agreesTo: Agreement },
 ): Promise<{ token: string; expiresAt: string }> => {
-  if (staffId === actor.staffId) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'is-the-writer' })
+  if (staffId === actor.staffId && !provenByDoer.has(agreesTo.kind))
+    throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'is-the-writer' })
   const { roles } = await checkPin(deps, { staffId, pin, place: actor.deviceId ?? 'desk-pin' })
   const needed = rolesLacking(agreesTo.kind, roles as Role[])
   if (needed) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'lacks-the-role', roles: needed })

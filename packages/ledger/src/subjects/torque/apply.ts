@@ -27,7 +27,7 @@ const applyRound = (state: OrderState, entry: FoldableOf<'studs.torqued'>): Orde
 
 /** The second person's round: a nut that turns under it sends the wheel back to the round at the figure. */
 const applyCheck = (state: OrderState, entry: FoldableOf<'torque.checked'>): OrderState => {
-  const { stepKey, ...payload } = entry.payload
+  const { stepKey, checkedBy: _proven, ...payload } = entry.payload
   const seal = recorded(payload, entry)
   if (seal.moved.length > 0) return withOvertaken(overtake(state, seal, 'full'), { ...seal, round: 'check' })
   return closeStep(

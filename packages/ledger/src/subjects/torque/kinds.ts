@@ -5,6 +5,7 @@ import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
 import { bayRoles } from '../../role.ts'
+import { SecondPerson } from '../../second-person.ts'
 import { Day, Id, plainText } from '../../text.ts'
 import { Timed, untimed } from '../../timed.ts'
 
@@ -41,10 +42,20 @@ export const torqueKinds = {
     roles: bayRoles,
     strikable: 'second-person',
   }),
-  /** The second person's own round, at the full figure. */
-  'torque.checked': kind(z.strictObject({ ...round, timed: Timed }), {
-    earlier: [earlierVersion(z.strictObject(round), untimed)],
+  /**
+   * The second person's own round, at the full figure. `checkedBy` went round and sealed it with their PIN, on whichever
+   * tablet; `null` in earlier versions, where it was whoever wrote the entry.
+   */
+  'torque.checked': kind(z.strictObject({ ...round, timed: Timed, checkedBy: z.nullable(SecondPerson) }), {
+    earlier: [
+      earlierVersion(z.strictObject(round), untimed),
+      earlierVersion(z.strictObject({ ...round, timed: Timed }), (payload) => ({
+        ...payload,
+        checkedBy: null,
+      })),
+    ],
     roles: bayRoles,
+    agreedBy: bayRoles,
     strikable: 'second-person',
   }),
 }

@@ -11,11 +11,13 @@ export const torqueRules: Rules<keyof typeof torqueKinds> = {
   'torque.checked': [
     (state, draft, facts) => admitRound(state, draft.payload, facts),
     (state, draft, facts) => {
-      const work = state.work[draft.payload.wheel]
-      const isDoer = torquedBy(work).some((doer) => isSamePerson(doer, draft.writtenBy))
+      const { wheel, checkedBy } = draft.payload
+      if (checkedBy === null) return refuse('SECOND_PERSON_UNPROVEN', {})
+      const checker = { kind: 'staff' as const, staffId: checkedBy.staffId }
+      const work = state.work[wheel]
+      const isDoer = torquedBy(work).some((doer) => isSamePerson(doer, checker))
       if (!isDoer || !facts.secondPersonRequired) return null
-      if (!isSoleWorker(draft.writtenBy, facts))
-        return refuse('SECOND_PERSON_IS_DOER', { to: 'check-torque' })
+      if (!isSoleWorker(checker, facts)) return refuse('SECOND_PERSON_IS_DOER', { to: 'check-torque' })
       const torquedAt = Math.max(...sealsOf(work).map(({ written }) => Date.parse(written.writtenAt)))
       return Date.parse(draft.writtenAt) - torquedAt >= soleWorkerMinutes * 60_000
         ? null

@@ -1,3 +1,4 @@
+import { doerOf } from '@bayledger/ledger/fold/foldable'
 import { definitionOf } from '@bayledger/ledger/registry'
 import { useState } from 'react'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
@@ -32,8 +33,8 @@ export function HistoryScreen({ order, onBack }: { order: ReadOrder; onBack: () 
       <ol className="history">
         {[...order.entries].reverse().map((line) => {
           const strike = struck.get(line.id)
-          const author =
-            line.writtenBy.kind === 'staff' ? nameOf(line.writtenBy.staffId) : line.writtenBy.kind
+          const doer = doerOf(line)
+          const author = doer.kind === 'staff' ? nameOf(doer.staffId) : doer.kind
           const mayWithdraw = !strike && definitionOf(line.kind).strikable !== 'no'
           return (
             <li key={line.id} className="history-line">

@@ -6,6 +6,7 @@ import { useState } from 'react'
 import { draftEntry, personal, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
 import { strikeReasons } from '../../../features/ledger/strike-reasons.ts'
+import { useSecondPeople } from '../../../features/people/second-person-fields.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { SecondPersonPin } from './second-person-pin.tsx'
@@ -20,6 +21,7 @@ type Strike = { readonly draft: WrittenDraft<'entry.struck'>; readonly sides: re
  */
 export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormProps) {
   const { recordAll, busy, problem } = useRecord(orderId)
+  const people = useSecondPeople('entry.struck')
   const [waiting, setWaiting] = useState<Strike | null>(null)
   const takesTwo = definitionOf(entry.kind).strikable === 'second-person'
   const title = `Withdraw: ${entryWords(entry)}`
@@ -34,7 +36,7 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
   if (waiting !== null)
     return (
       <SecondPersonPin
-        kind="entry.struck"
+        people={people}
         title={title}
         onBack={() => setWaiting(null)}
         busy={busy}

@@ -20,19 +20,6 @@ export const askForPerson = (): void => {
 }
 export const openDoor = (): void => set('open')
 
-let pinAt: number | null = null
-
-/** The person who is signed in has just typed their PIN. */
-export const notePin = (): void => {
-  pinAt = performance.now()
-}
-
-/** How long a PIN that was typed stands for the person at the tablet (our own bound, no source). */
-const pinStandsMilliseconds = 120_000
-
-/** Whether the PIN was typed so lately that the person at the tablet is the one who is signed in. */
-export const isPinFresh = (): boolean => pinAt !== null && performance.now() - pinAt <= pinStandsMilliseconds
-
 export const useDoor = (): Door =>
   useSyncExternalStore(
     (listener) => {

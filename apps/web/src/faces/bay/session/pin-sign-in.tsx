@@ -10,7 +10,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { bayOutbox } from '../record/bay-outbox.ts'
 import { deviceQuery } from './device-query.ts'
-import { notePin, openDoor } from './lock-store.ts'
+import { openDoor } from './lock-store.ts'
 import { PinPad } from './pin-pad.tsx'
 import './pin-sign-in.css'
 
@@ -41,7 +41,6 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
       await client.cancelQueries({ queryKey: ['orders'] })
       const session = await call(signInAtBay, { body: { staffId, pin: typed } })
       client.setQueryData(sessionQuery.queryKey, session)
-      notePin()
       openDoor()
       bayOutbox.wake()
       void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' })

@@ -24,3 +24,19 @@ export const movedWords = (round: RoundAtHand, moved: readonly number[], fastene
   if (round === 'check') return `${named}: the wheel goes back to its round at the figure.`
   return `${named}: on record; the next round must find all of them tight.`
 }
+
+/** What to do in this round. Whoever torqued the wheel reads of the check that it is another person's. */
+export const roundHow = (round: RoundAtHand, fastener: string, isDoer: boolean): string => {
+  switch (round) {
+    case 'half':
+      return 'About half, to draw the wheel flat. It is not tight yet.'
+    case 'full':
+      return `Pull smoothly, one click, stop. Tap a ${fastener} only if it moved late.`
+    case 'again':
+      return `Every ${fastener} clicks without turning. Tap one that turned.`
+    case 'check':
+      return isDoer
+        ? `You torqued this wheel: another person goes round with the wrench, taps a ${fastener} that turned, and seals it with their own PIN.`
+        : `Go round yourself with the wrench. Tap a ${fastener} that turned, then seal it with your PIN.`
+  }
+}

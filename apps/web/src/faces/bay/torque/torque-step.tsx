@@ -1,4 +1,5 @@
 import { sealsOf } from '@bayledger/ledger/questions/gates'
+import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
@@ -14,14 +15,16 @@ import { useWatch } from '../clock/use-watch.ts'
 import { useDraft } from '../form/draft-store.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { isPinFresh } from '../session/lock-store.ts'
-import { PinAgain } from '../session/pin-again.tsx'
+import { useSignedIn } from '../session/signed-in.ts'
+import { hasTorqued } from '../work/choose-step.ts'
 import { cautionWords, stepTitle } from '../work/step-words.ts'
-import { movedWords, type RoundAtHand, sealWords } from './round-words.ts'
+import { movedWords, type RoundAtHand, roundHow, sealWords } from './round-words.ts'
+import { SealCheck, useCheckers } from './seal-check.tsx'
 import { TorqueFigure } from './torque-figure.tsx'
 import { WrenchInHand } from './wrench-in-hand.tsx'
 import './torque-step.css'
 
+type TorqueSealed = PayloadOf<'torque.checked'>
 type TorqueStepProps = { state: OrderState; step: Step; wheel: WheelPosition; onDone: () => void }
 
 /** One round of a wheel, sealed at once; a single nut is tapped only if it moved. */
@@ -32,7 +35,9 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
     change,
     discard,
   } = useDraft<readonly number[]>(`${state.orderId}/${step.stepKey}`, [])
-  const [sealing, setSealing] = useState<Wrench | null>(null)
+  const [sealing, setSealing] = useState<Omit<TorqueSealed, 'checkedBy'> | null>(null)
+  const person = useSignedIn()
+  const checkers = useCheckers(state, wheel)
   const watchKey = `${state.orderId}/${step.stepKey}/${lastSealOf(state, wheel)}`
   const { stop } = useWatch(watchKey)
   const sheet = state.sheet?.sheet
@@ -44,12 +49,17 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   const { reference } = sheet.sources.studTorque
   const seal = sealWords(round, figure, count, moved)
 
-  const onHeld = (wrench: Wrench) => {
-    stop()
-    if (round === 'check' && !isPinFresh()) setSealing(wrench)
-    else void write(wrench)
+  const isDoer = hasTorqued(state, wheel, person?.staffId ?? '')
+  const shut =
+    round === 'check' && checkers.length === 0
+      ? 'Everybody here who could check this wheel has torqued it. It takes one more person.'
+      : undefined
+
+  const done = () => {
+    discard()
+    onDone()
   }
-  const write = async (wrench: Wrench) => {
+  const onHeld = async (wrench: Wrench) => {
     const sealed = {
       stepKey: step.stepKey,
       wheel,
@@ -60,25 +70,19 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
       moved: [...moved],
       timed: stop(),
     }
-    const taken =
-      round === 'check'
-        ? await record('torque.checked', sealed, `${wheel} check`)
-        : await record('studs.torqued', { ...sealed, round }, `${wheel} round`)
-    if (taken) {
-      discard()
-      onDone()
-    }
+    if (round === 'check') setSealing(sealed)
+    else if (await record('studs.torqued', { ...sealed, round }, `${wheel} round`)) done()
   }
 
   if (sealing !== null)
     return (
-      <PinAgain
+      <SealCheck
+        state={state}
+        wheel={wheel}
         title={stepTitle(step)}
+        round={sealing}
         onBack={() => setSealing(null)}
-        onProven={() => {
-          setSealing(null)
-          void write(sealing)
-        }}
+        onSealed={done}
       />
     )
   return (
@@ -114,13 +118,18 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
               }
             />
           }
-          pad={<HoldButton label={`${seal} · hold to seal`} busy={busy} onHeld={() => onHeld(wrench)} />}
+          pad={
+            <HoldButton
+              label={`${seal} · hold to seal`}
+              busy={busy}
+              onHeld={() => void onHeld(wrench)}
+              {...(shut === undefined ? {} : { whyNot: shut })}
+            />
+          }
         >
           <StartsWatch watchKey={watchKey} />
           <div className="torque-words">
-            <p role="status">
-              {movedWords(round, moved, fastener) ?? roundHow[round].replaceAll('{fastener}', fastener)}
-            </p>
+            <p role="status">{movedWords(round, moved, fastener) ?? roundHow(round, fastener, isDoer)}</p>
             {makersSequence === null ? null : <p>In the maker's own order.</p>}
             {lockingFastener ? <p>The locking {fastener} too, with its key.</p> : null}
           </div>
@@ -136,11 +145,4 @@ const lastSealOf = (state: OrderState, wheel: WheelPosition): string => {
   const seals = [...sealsOf(work), ...(work?.earlierFittings ?? []), ...(work?.checked ? [work.checked] : [])]
   const newest = seals.toSorted((one, other) => one.written.seq - other.written.seq).at(-1)
   return newest?.written.entryId ?? 'first'
-}
-
-const roundHow: Readonly<Record<RoundAtHand, string>> = {
-  half: 'About half, to draw the wheel flat. It is not tight yet.',
-  full: 'Pull smoothly, one click, stop. Tap a {fastener} only if it moved late.',
-  again: 'Every {fastener} clicks without turning. Tap one that turned.',
-  check: 'Go round yourself with the wrench. Tap a {fastener} that turned.',
 }

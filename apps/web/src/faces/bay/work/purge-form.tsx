@@ -1,6 +1,7 @@
 import { namedOnly } from '@bayledger/ledger/second-person'
 import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
+import { useSecondPeople } from '../../../features/people/second-person-fields.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row } from '../form/rows.ts'
 import { SecondPersonPin } from '../record/second-person-pin.tsx'
@@ -26,6 +27,7 @@ const rows: readonly Row[] = [
 /** The purge of a sealant's gas: nobody does it alone, so a second person says with their PIN that they know of it. */
 export function PurgeForm({ state, step, wheel, onDone }: WheelFormProps) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
+  const people = useSecondPeople('sealant.purged')
   const [waiting, setWaiting] = useState<WrittenDraft<'sealant.purged'> | null>(null)
   const naming = (staffId: string, known: WrittenDraft<'sealant.purged'> | null) =>
     known?.payload.aware.staffId === staffId
@@ -41,7 +43,7 @@ export function PurgeForm({ state, step, wheel, onDone }: WheelFormProps) {
   if (isFilledIn)
     return (
       <SecondPersonPin
-        kind="sealant.purged"
+        people={people}
         title={stepTitle(step)}
         onBack={() => setFilledIn(false)}
         busy={busy}

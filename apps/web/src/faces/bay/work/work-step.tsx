@@ -1,16 +1,12 @@
 import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { Step } from '@bayledger/reckoning/step'
-import { wheelNames } from '@bayledger/reckoning/wheels'
 import { refusals } from '@bayledger/wording/en/refusals'
 import { refusalWords } from '@bayledger/wording/refusals'
 import { LightForm } from '../arrival/light-form.tsx'
 import { ModuleForm } from '../arrival/module-form.tsx'
 import { SensorForm } from '../arrival/sensor-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
-import { useSignedIn, useWorksAlone } from '../session/signed-in.ts'
-import { SecondPersonStep } from '../torque/second-person-step.tsx'
 import { TorqueStep } from '../torque/torque-step.tsx'
-import { hasTorqued } from './choose-step.ts'
 import { CloseForm } from './close-form.tsx'
 import { DriveForm } from './drive-form.tsx'
 import { FigureForm } from './figure-form.tsx'
@@ -30,8 +26,6 @@ import type { WorkFormProps } from './work-form.ts'
 /** The form by which a step of the plan is closed, by the kind of entry that closes it. */
 export function WorkStep(props: WorkFormProps) {
   const { state, step, onDone } = props
-  const person = useSignedIn()
-  const worksAlone = useWorksAlone()
   const { wheel } = step
   const shut = whyNot(state, step)
   if (shut !== null)
@@ -60,16 +54,8 @@ export function WorkStep(props: WorkFormProps) {
     case 'pressure.set':
       return <PressureForm {...wheelProps} />
     case 'studs.torqued':
-      return <TorqueStep {...wheelProps} />
     case 'torque.checked':
-      return hasTorqued(state, wheel, person?.staffId ?? '') && !worksAlone ? (
-        <SecondPersonStep
-          step={step}
-          why={`You torqued the ${wheelNames[wheel]} wheel yourself. Another person goes round with the wrench: let them sign in with their PIN.`}
-        />
-      ) : (
-        <TorqueStep {...wheelProps} />
-      )
+      return <TorqueStep {...wheelProps} />
     case 'wheel.checked':
       return (
         <SensorForm
