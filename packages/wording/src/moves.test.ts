@@ -50,7 +50,10 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   'part-promised': [{ partCode: 'TS-315-C' }],
   'step-open': [{ step }, { step: { ...step, wheel: null } }],
   'step-blocked': [{}],
-  'drive-open': [{ minutes: 0 }, { minutes: 13 }],
+  'drive-open': [
+    { minutes: 0, needed: 20 },
+    { minutes: 13, needed: 30 },
+  ],
   'drive-doubtful': [{ typed: 22, clock: 3, by: 'timed' }],
   'seal-gate': [{ reason: { code: 'findings-unconfirmed', wheel: null, values: {} } }],
   'payment-open': [{}],

@@ -46,7 +46,7 @@ const said: readonly (readonly [NextStep, string])[] = [
     'In 50 to 100 miles: come back for a free check of the wheel torque, no appointment.',
   ],
   [
-    { code: 'report-the-light' },
+    { code: 'report-the-light', minutes: 20 },
     'Drive 20 minutes to be sure. If the warning light is on then, gauge the tires and call us, (555) 555-0100.',
   ],
   [

@@ -169,6 +169,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { why: 'no-figure' },
     { why: 'label-over-sidewall', label: psi(80), sidewallMaximum: psi(51) },
   ],
+  PRESSURE_OVER_SIDEWALL: [{ wheel: 'LF', found: psi(52), maximumPsi: 51 }],
   PRESSURE_NOT_ON_TARGET: [{ side: 'under', found: psi(34), targetPsi: 36.5, overPsi: 1.5 }],
   ROAD_GATE_CLOSED: [{ reason }],
   ODOMETER_BACKWARDS: [{}],

@@ -142,6 +142,7 @@ export type RefusalValues = {
   readonly PRESSURE_TARGET_DIFFERS:
     | { readonly why: 'changed' | 'no-figure' }
     | { readonly why: 'label-over-sidewall'; readonly label: Pressure; readonly sidewallMaximum: Pressure }
+  readonly PRESSURE_OVER_SIDEWALL: OfWheel & { readonly found: Pressure; readonly maximumPsi: number }
   readonly PRESSURE_NOT_ON_TARGET: {
     readonly side: 'under' | 'over'
     readonly found: Pressure

@@ -39,7 +39,12 @@ describe('a drive that the tablet timed', () => {
 
   it('of 20 min that were a few seconds under 20 by the clock is not yet proven', () => {
     const { pen } = driven(20, timed(19, 50))
-    expect(proofOf(pen.state())).toEqual({ verdict: 'not-yet-proven', why: 'not-driven-enough', minutes: 19 })
+    expect(proofOf(pen.state())).toEqual({
+      verdict: 'not-yet-proven',
+      why: 'not-driven-enough',
+      minutes: 19,
+      needed: 20,
+    })
   })
 
   it('is kept with the minutes as typed where the clock contradicts them, and proves nothing', () => {
@@ -54,7 +59,12 @@ describe('a drive that the tablet timed', () => {
     ])
     const state = pen.state()
     expect(state.drives).toMatchObject([{ minutes: 22, timed: { seconds: 190 } }])
-    expect(proofOf(state)).toEqual({ verdict: 'not-yet-proven', why: 'drive-doubtful', minutes: 3 })
+    expect(proofOf(state)).toEqual({
+      verdict: 'not-yet-proven',
+      why: 'drive-doubtful',
+      minutes: 3,
+      needed: 20,
+    })
     expect(openSteps(state)[0]?.stepKey).toBe(drive)
     expect(nextMoves(state, pen.now()).map(({ code }) => code)).toEqual(['drive-open', 'drive-doubtful'])
   })
@@ -115,7 +125,12 @@ describe('minutes that the clock contradicts', () => {
     const { pen } = driven(22, timed(3))
     pen.strike(lastOf(pen, 'drive.done'), advisor)
     expect(clockHolds(pen.state())).toEqual([])
-    expect(proofOf(pen.state())).toEqual({ verdict: 'not-yet-proven', why: 'not-driven-enough', minutes: 0 })
+    expect(proofOf(pen.state())).toEqual({
+      verdict: 'not-yet-proven',
+      why: 'not-driven-enough',
+      minutes: 0,
+      needed: 20,
+    })
   })
 })
 

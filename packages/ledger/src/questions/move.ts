@@ -49,8 +49,8 @@ export type MoveValues = {
   readonly 'part-promised': { readonly partCode: string }
   readonly 'step-open': { readonly step: StepNamed }
   readonly 'step-blocked': NoValues
-  /** Minutes driven so far with the light off. */
-  readonly 'drive-open': { readonly minutes: number }
+  /** Minutes driven so far with the light off, and those that the drive takes. */
+  readonly 'drive-open': { readonly minutes: number; readonly needed: number }
   /** The clock contradicts the minutes of a drive. */
   readonly 'drive-doubtful': DriveDoubt
   readonly 'seal-gate': { readonly reason: GateReason }

@@ -158,7 +158,7 @@ describe('whose move it is, from the first row on', () => {
     const pen = before('vehicle.proof.drive')
     expect(moves(pen)).toEqual(['out-on-the-road: drive-open'])
     closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 13 })
-    expect(nextMoves(pen.state(), pen.now())[0]?.values).toEqual({ minutes: 13 })
+    expect(nextMoves(pen.state(), pen.now())[0]?.values).toEqual({ minutes: 13, needed: 20 })
   })
 
   it('13: the report, the payment, the keys', () => {

@@ -16,7 +16,7 @@ import {
 import { handleWithCare } from './handle-with-care.ts'
 import { lookIsOwed } from './look-is-owed.ts'
 import { type Move, move } from './move.ts'
-import { proofOf } from './proof.ts'
+import { minutesToDrive, proofOf } from './proof.ts'
 import { leavesBy, openTroubles, parkedBy } from './troubles.ts'
 
 /**
@@ -154,7 +154,12 @@ const workMoves = (state: OrderState): Move[] => {
   if (inTheBay.length > 0) return inTheBay
   if (ready.length > 0)
     return [
-      move('out-on-the-road', 'drive-open', { minutes: drivenMinutes(state) }, since),
+      move(
+        'out-on-the-road',
+        'drive-open',
+        { minutes: drivenMinutes(state), needed: minutesToDrive(state) },
+        since,
+      ),
       ...doubtMoves(state),
     ]
   if (openSteps(state).length > 0) return [move('bay', 'step-blocked', {}, since)]

@@ -7,6 +7,7 @@ import { airAfterADrive, carriedPsi } from './carried-pressure.ts'
 import { dangersOf, isUnsafeToTake, type SpareHelp, spareHelp } from './dangers.ts'
 import { proofOf, wheelsThatCameOff } from './gates.ts'
 import { lastOdometer } from './odometer.ts'
+import { minutesToDrive } from './proof.ts'
 import { type Gauging, gaugingDue, mayDrive } from './verdicts.ts'
 
 /** One thing for the customer to do after the visit: a code and its figures. Days are YYYY-MM-DD. */
@@ -19,7 +20,7 @@ export type NextStep =
       readonly miles: RetorqueMiles
       readonly at: { readonly from: Distance; readonly to: Distance } | null
     }
-  | { readonly code: 'report-the-light' }
+  | { readonly code: 'report-the-light'; readonly minutes: number }
   | { readonly code: 'if-light-returns' }
   | WarmTires
   /** Set to a limit under the figure for its temperature. psi: as left, and once as cold as the outdoors. */
@@ -57,7 +58,9 @@ export const nextSteps = (state: OrderState, today: string): readonly NextStep[]
   const gauging = gaugingDue(state)
   return [
     ...retorque(state),
-    proofOf(state).verdict === 'not-yet-proven' ? { code: 'report-the-light' } : { code: 'if-light-returns' },
+    proofOf(state).verdict === 'not-yet-proven'
+      ? { code: 'report-the-light', minutes: minutesToDrive(state) }
+      : { code: 'if-light-returns' },
     ...warmTires(state),
     ...setAgainCold(state),
     { code: 'check-pressures', ...gauging, firstBy: laterBy(today, gauging.every) },

@@ -14,6 +14,8 @@ export type PressureTarget =
       /** Gauge pressure to set now, in psi, to a tenth. */
       readonly psi: number
       readonly placardPsi: number
+      /** What the sidewall allows at most; `null`: the sheet does not say. */
+      readonly sidewallMaximumPsi: number | null
       readonly quality: TemperatureQuality
       /** A cap held the target below the temperature-corrected figure: the tire must be finished cold. */
       readonly capped: boolean
@@ -64,6 +66,7 @@ export const pressureTargetFor = (
     ok: true,
     psi: set.target.value,
     placardPsi: placard.value,
+    sidewallMaximumPsi: maximum ?? null,
     quality: set.quality,
     capped: set.cappedBy !== null,
     says: set.says,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { decide, oneSensorJob, workUntil } from '../../test-support/one-sensor-job.ts'
-import { before, closeStep } from '../../test-support/refusals/setting.ts'
+import { before, closeStep, stepsOf } from '../../test-support/refusals/setting.ts'
 import { wordsOf } from '../../test-support/seeded-ids.ts'
 import { technician } from '../../test-support/shop.ts'
 import { proofOf } from './gates.ts'
@@ -18,6 +18,35 @@ describe('the proof', () => {
     expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven' })
     closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 5 })
     expect(proofOf(pen.state())).toEqual({ verdict: 'proven', minutes: 20 })
+  })
+
+  it('takes the minutes of the sheet where the vehicle learns on the same drive and needs longer', () => {
+    const pen = before('vehicle.proof.drive')
+    const steps = stepsOf(pen).map((step) =>
+      step.stepKey === 'vehicle.proof.drive'
+        ? {
+            ...step,
+            figure: {
+              kind: 'minutes' as const,
+              minutes: 30,
+              of: 'proof-drive' as const,
+              source: { from: 'sheet' as const, reference: 'the sheet' },
+            },
+          }
+        : step,
+    )
+    pen.write('plan.issued', { plan: { planVersion: 3, steps }, decisionId: null }, { by: 'system' })
+    closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 22 })
+    expect(pen.state().closed['vehicle.proof.drive']).toBeUndefined()
+    expect(proofOf(pen.state())).toEqual({
+      verdict: 'not-yet-proven',
+      why: 'not-driven-enough',
+      minutes: 22,
+      needed: 30,
+    })
+    closeStep<'drive.done'>(pen, 'vehicle.proof.drive', { minutes: 8 })
+    expect(pen.state().closed['vehicle.proof.drive']).toBeDefined()
+    expect(proofOf(pen.state())).toEqual({ verdict: 'proven', minutes: 30 })
   })
 
   it('fails where the vehicle stored another ID than the wheel sends', () => {

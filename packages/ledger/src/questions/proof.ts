@@ -7,11 +7,12 @@ import { countedMinutes, doubtOf } from './drive-clock.ts'
 /** How far it is proven that the light is out and will stay out. */
 export type Proof =
   | { readonly verdict: 'proven'; readonly minutes: number }
-  /** `minutes`: those driven so far with the light off. */
+  /** `minutes`: those driven so far with the light off; `needed`: those that the drive takes. */
   | {
       readonly verdict: 'not-yet-proven'
       readonly why: 'relearn-set-aside' | 'not-driven-enough' | 'drive-doubtful'
       readonly minutes: number
+      readonly needed: number
     }
   | ({ readonly verdict: 'not-fixed' } & Failure)
   | { readonly verdict: 'nothing-to-prove' }
@@ -24,20 +25,33 @@ export type Failure =
 /** Minutes of driving after which a warning would have come: 49 CFR 571.138 S4.2 allows the system 20. */
 export const proofDriveMinutes = 20
 
+/**
+ * Minutes that the drive of this order takes: the 20 of the rule or, where the vehicle learns on the same drive and the
+ * sheet says more, the sheet's. The plan's step shows the same figure.
+ */
+export const minutesToDrive = ({ plan }: OrderState): number =>
+  (plan?.plan.steps ?? []).reduce(
+    (most, { closedBy, figure }) =>
+      closedBy === 'drive.done' && figure?.kind === 'minutes' ? Math.max(most, figure.minutes) : most,
+    proofDriveMinutes,
+  )
+
 export const proofOf = (state: OrderState): Proof => {
   const failure = whatFailed(state)
   if (failure) return { verdict: 'not-fixed', ...failure }
   const drives = provingDrives(state)
+  const needed = minutesToDrive(state)
   const undoubted = drives.filter(({ written }) => doubtOf(state, written.entryId) === null)
-  const isDoubted = undoubted.length < drives.length && minutesOf(state, undoubted) < proofDriveMinutes
+  const isDoubted = undoubted.length < drives.length && minutesOf(state, undoubted) < needed
   const minutes = minutesOf(state, isDoubted ? drives : undoubted)
-  const isDone = minutes >= proofDriveMinutes
+  const isDone = minutes >= needed
   if (hasNothingToProve(state) && !isDone) return { verdict: 'nothing-to-prove' }
-  if (isDoubted) return { verdict: 'not-yet-proven', why: 'drive-doubtful', minutes }
-  if (relearnIsSetAside(state)) return { verdict: 'not-yet-proven', why: 'relearn-set-aside', minutes }
+  if (isDoubted) return { verdict: 'not-yet-proven', why: 'drive-doubtful', minutes, needed }
+  if (relearnIsSetAside(state))
+    return { verdict: 'not-yet-proven', why: 'relearn-set-aside', minutes, needed }
   return isDone
     ? { verdict: 'proven', minutes }
-    : { verdict: 'not-yet-proven', why: 'not-driven-enough', minutes }
+    : { verdict: 'not-yet-proven', why: 'not-driven-enough', minutes, needed }
 }
 
 /** No work, or only a check of the torque: nothing was done that the light could show. */
@@ -50,9 +64,9 @@ const hasNothingToProve = (state: OrderState): boolean => {
     : (state.plan?.plan.steps ?? []).length === 0
 }
 
-/** Whether the minutes that a warning may take have been driven with the light off. */
+/** Whether the minutes that the drive takes have been driven with the light off. */
 export const isDriven = (state: OrderState): boolean =>
-  minutesOf(state, provingDrives(state)) >= proofDriveMinutes
+  minutesOf(state, provingDrives(state)) >= minutesToDrive(state)
 
 /** Drives with the light off, since it last came on and since a wheel last came off, went on or got a sensor. */
 const provingDrives = (state: OrderState): OrderState['drives'] => {

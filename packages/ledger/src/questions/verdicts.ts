@@ -99,6 +99,7 @@ export type FixedVerdict =
       readonly verdict: 'not-yet-proven'
       readonly why: 'not-driven-enough' | 'drive-doubtful'
       readonly minutes: number
+      readonly needed: number
     }
   | { readonly verdict: 'not-yet-proven'; readonly why: 'no-findings' | 'nothing-found' }
   | {
@@ -121,7 +122,7 @@ export const isFixed = (state: OrderState): FixedVerdict => {
     case 'not-yet-proven':
       return proof.why === 'relearn-set-aside'
         ? { verdict: proof.verdict, why: proof.why }
-        : { verdict: proof.verdict, why: proof.why, minutes: proof.minutes }
+        : { verdict: proof.verdict, why: proof.why, minutes: proof.minutes, needed: proof.needed }
     case 'nothing-to-prove':
       if (!state.diagnosis) return { verdict: 'not-yet-proven', why: 'no-findings' }
       return state.diagnosis.diagnosis.primary

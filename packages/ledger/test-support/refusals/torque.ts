@@ -89,6 +89,14 @@ export const torqueRefusals: Refusals<
         }),
       { wrench: 'W-07', found: { value: 100, unit: 'lbf·ft' }, low: 16, high: 80, unit: 'lbf·ft' },
     ],
+    [
+      'a wrench on whose scale half the figure is not',
+      () =>
+        closeStep<'studs.torqued'>(before('RR.studs.torque-half'), 'RR.studs.torque-half', {
+          wrench: { ...wrench, rangeLow: 60, rangeHigh: 300 },
+        }),
+      { wrench: 'W-07', found: { value: 50, unit: 'lbf·ft' }, low: 60, high: 300, unit: 'lbf·ft' },
+    ],
   ],
   WRENCH_UNKNOWN: [
     [

@@ -17,6 +17,7 @@ export const wheelsRefusals: Refusals<
   | 'SENSOR_ID_DIFFERS'
   | 'PART_DOES_NOT_MATCH'
   | 'PRESSURE_TARGET_DIFFERS'
+  | 'PRESSURE_OVER_SIDEWALL'
   | 'PRESSURE_NOT_ON_TARGET'
   | 'ROAD_GATE_CLOSED'
   | 'ODOMETER_BACKWARDS'
@@ -262,6 +263,16 @@ export const wheelsRefusals: Refusals<
           target: { psi: 35, placardPsi: 35, quality: 'measured', capped: false },
         }),
       { why: 'changed' },
+    ],
+  ],
+  PRESSURE_OVER_SIDEWALL: [
+    [
+      'a tire left over what its sidewall allows',
+      () =>
+        closeStep<'pressure.set'>(before('LF.pressure.set'), 'LF.pressure.set', {
+          asLeft: { value: 51.5, unit: 'psi' },
+        }),
+      { wheel: 'LF', found: { value: 51.5, unit: 'psi' }, maximumPsi: 51 },
     ],
   ],
   PRESSURE_NOT_ON_TARGET: [

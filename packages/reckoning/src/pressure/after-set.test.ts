@@ -20,6 +20,15 @@ describe('a tire as it was left', () => {
     expect(judgeAsLeft(psi(35), psi(left))).toBe(verdict)
   })
 
+  it('is over what the sidewall allows, however little that is over the target', () => {
+    const within = (left: number, maximum: number) =>
+      judgeAsLeft(psi(50), psi(left), usualAfterSetLimits, psi(maximum))
+    expect(within(51, 51)).toBe('on-target')
+    expect(within(51.1, 51)).toBe('over-sidewall')
+    expect(within(52, 51)).toBe('over-sidewall')
+    expect(within(49, 51)).toBe('under')
+  })
+
   it('is judged by the limits of the shop', () => {
     expect(judgeAsLeft(psi(35), psi(36.5), { ...usualAfterSetLimits, overPsi: 1 })).toBe('over')
     expect(judgeAsLeft(psi(35), psi(36.5), { ...usualAfterSetLimits, overPsi: 2 })).toBe('on-target')

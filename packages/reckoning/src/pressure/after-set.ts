@@ -7,6 +7,7 @@ import {
 import { kilopascalsOver, magnitude } from '../units/pressure-difference.ts'
 import { inKilopascals } from '../units/pressure-units.ts'
 import { shownTooLowBySeaLevelSensor } from './altitude-change.ts'
+import { above } from './threshold.ts'
 
 /** How near its target a tire must be left, in psi. */
 export type AfterSetLimits = {
@@ -18,18 +19,22 @@ export type AfterSetLimits = {
 export const usualAfterSetLimits: AfterSetLimits = { overPsi: 1.5, acrossAxlePsi: 1, sensorPsi: 2 }
 
 /**
- * Whether a tire was left on its target: never under it, at most 1.5 psi over it.
+ * Whether a tire was left on its target: never under it, at most 1.5 psi over it, and never over what its sidewall allows.
  *
- * @formula −0.05 psi ≤ as left − target ≤ limit + 0.05 psi: half of the tenth that a gauge shows, either way
+ * @formula −0.05 psi ≤ as left − target ≤ limit + 0.05 psi: half of the tenth that a gauge shows, either way; as left ≤
+ * sidewall maximum
  * @units kPa gauge
- * @limits the limit is a setting of the shop
- * @source common practice, no source; the half digit is this program's own rule
+ * @limits the limit is a setting of the shop; `sidewallMaximum` null: not known
+ * @source common practice, no source; the half digit is this program's own rule; that the sidewall's figure is the tire's
+ * limit: 49 CFR 571.139 S5.5, from memory
  */
 export const judgeAsLeft = (
   target: GaugeKilopascals,
   asLeft: GaugeKilopascals,
   { overPsi }: AfterSetLimits = usualAfterSetLimits,
-): 'on-target' | 'under' | 'over' => {
+  sidewallMaximum: GaugeKilopascals | null = null,
+): 'on-target' | 'under' | 'over' | 'over-sidewall' => {
+  if (sidewallMaximum !== null && above(asLeft, sidewallMaximum)) return 'over-sidewall'
   const over = kilopascalsOver(asLeft, target)
   if (over < -halfDigit) return 'under'
   return over <= psi(overPsi) + halfDigit ? 'on-target' : 'over'

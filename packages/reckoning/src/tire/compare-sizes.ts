@@ -28,7 +28,11 @@ export const compareSizes = (bySheet: TireSize, onTire: TireSize): SizeCompariso
   }
 }
 
-/** Whether nothing that could be compared differs. A higher load index or speed symbol is no difference to anyone. */
+/**
+ * Whether nothing that could be compared differs. A higher load index or a faster speed symbol is no difference.
+ *
+ * @source this program's own rule
+ */
 export const isAsNamed = ({ isOtherSize, loadIndexApart, isSlower }: SizeComparison): boolean =>
   !isOtherSize && (loadIndexApart ?? 0) >= 0 && isSlower !== true
 

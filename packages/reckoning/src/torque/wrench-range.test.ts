@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isInSpan, usableSpan } from './wrench-range.ts'
+import { isInSpan, spanForRound, usableSpan } from './wrench-range.ts'
 
 const wrench = { rangeLow: 30, rangeHigh: 250, rangeUnit: 'lbf·ft' } as const
 
@@ -7,6 +7,13 @@ describe('a torque wrench', () => {
   it('is good from a fifth of its highest figure, or from where its scale begins', () => {
     expect(usableSpan(wrench)).toEqual({ low: 50, high: 250, unit: 'lbf·ft' })
     expect(usableSpan({ ...wrench, rangeLow: 60 }).low).toBe(60)
+  })
+
+  it('is good for the first round on all of its scale, and for the rounds that count on its tested span', () => {
+    const fits = (value: number, round: 'half' | 'full') =>
+      isInSpan({ value, unit: 'lbf·ft' }, spanForRound(round, wrench))
+    expect([fits(30, 'half'), fits(29, 'half'), fits(251, 'half')]).toEqual([true, false, false])
+    expect([fits(49, 'full'), fits(50, 'full')]).toEqual([false, true])
   })
 
   it.each([

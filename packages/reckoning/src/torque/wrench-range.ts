@@ -1,5 +1,6 @@
 import type { Torque } from '../quantity.ts'
 import { torqueIn } from '../units/torque-units.ts'
+import type { TorqueRound } from './torque-rounds.ts'
 
 /** A torque wrench's scale, in its own unit. */
 export type WrenchScale = {
@@ -23,6 +24,17 @@ export const usableSpan = ({ rangeLow, rangeHigh, rangeUnit }: WrenchScale): Tor
   high: rangeHigh,
   unit: rangeUnit,
 })
+
+/**
+ * The part of a wrench's scale that is good for one round. A round whose figure counts needs the tested span. The first
+ * round only draws the wheel flat and need not be exact: it may be set anywhere on the scale, and nowhere beside it.
+ *
+ * @formula half: lowest to highest; the others: `usableSpan`
+ * @units The wrench's own.
+ * @source ISO 6789-1:2017, as for `usableSpan`; that the first round need not be exact: common practice, no source.
+ */
+export const spanForRound = (round: TorqueRound, scale: WrenchScale): TorqueSpan =>
+  round === 'half' ? { low: scale.rangeLow, high: scale.rangeHigh, unit: scale.rangeUnit } : usableSpan(scale)
 
 /**
  * Whether a figure may be set on a wrench; its ends belong to the span.

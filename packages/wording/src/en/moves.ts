@@ -1,5 +1,4 @@
 import type { MoveValues } from '@bayledger/ledger/questions/move'
-import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { capitalized, uncapitalized } from '../capitalized.ts'
@@ -64,10 +63,10 @@ export const moves: MovesWording = {
   'part-promised': (_wheel, { partCode }) => `Waiting for the part ${partCode}.`,
   'step-open': (_wheel, { step }) => `${named(step)}.`,
   'step-blocked': () => 'The next step waits for another; open the job plan.',
-  'drive-open': (_wheel, { minutes }) =>
+  'drive-open': (_wheel, { minutes, needed }) =>
     minutes > 0
-      ? `Proof drive: ${minutes} minutes driven, keep going.`
-      : `Proof drive: ${proofDriveMinutes} minutes, then watch the light.`,
+      ? `Proof drive: ${minutes} of ${needed} minutes driven, keep going.`
+      : `Proof drive: ${needed} minutes, then watch the light.`,
   'drive-doubtful': (_wheel, values) =>
     gateWords(gates, { code: 'drive-minutes-doubtful', wheel: null, values }),
   'seal-gate': (_wheel, { reason }) => gateWords(gates, reason),

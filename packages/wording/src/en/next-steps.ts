@@ -1,6 +1,5 @@
 import type { SpareHelp } from '@bayledger/ledger/questions/dangers'
 import type { WarmTires } from '@bayledger/ledger/questions/next-steps'
-import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
 import type { Gauging, GaugingReason } from '@bayledger/ledger/questions/verdicts'
 import type { Temperature } from '@bayledger/reckoning/quantity'
 import { capitalized } from '../capitalized.ts'
@@ -84,8 +83,8 @@ export const nextSteps: NextStepsWording = {
       : ''
     return `In ${number(miles.from)} to ${number(miles.to)} miles${readings}: come back for a free check of the wheel torque, no appointment.`
   },
-  'report-the-light': (_, contact) =>
-    `Drive ${proofDriveMinutes} minutes to be sure. If the warning light is on then, gauge the tires and ${callUs(contact)}.`,
+  'report-the-light': ({ minutes }, contact) =>
+    `Drive ${minutes} minutes to be sure. If the warning light is on then, gauge the tires and ${callUs(contact)}.`,
   'if-light-returns': (_, contact) => `If the light comes back, gauge all tires cold and ${callUs(contact)}.`,
   'warm-tires': warmTires,
   'set-again-cold': ({ wheels, psi, coldPsi }) =>

@@ -244,6 +244,8 @@ export const refusals: RefusalsWording = {
         return `The label says ${values.label.value} ${values.label.unit} and this tire's sidewall allows ${values.sidewallMaximum.value} ${values.sidewallMaximum.unit} at most. Do not inflate it. Read both figures again: the tire or one of them is wrong.`
     }
   },
+  PRESSURE_OVER_SIDEWALL: ({ wheel, found, maximumPsi }) =>
+    `${found.value} ${found.unit} is over the ${maximumPsi} psi that the sidewall of the ${wheels.names[wheel]} tire allows. Let air out until it is under that, and gauge again.`,
   PRESSURE_NOT_ON_TARGET: ({ side, found, targetPsi, overPsi }) =>
     `${found.value} ${found.unit} is ${side} the target of ${targetPsi.toFixed(1)} psi. Set it to the target, at most ${overPsi} psi above, and read again.`,
   ROAD_GATE_CLOSED: ({ reason }) => `The vehicle may not move on the road. ${gateWords(gates, reason)}`,

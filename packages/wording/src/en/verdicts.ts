@@ -1,4 +1,3 @@
-import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
 import type { FixedVerdict } from '@bayledger/ledger/questions/verdicts'
 import type { VerdictsWording } from '../verdicts.ts'
 import { wheels } from './wheels.ts'
@@ -31,8 +30,8 @@ const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven'
       return 'the vehicle was not made to learn its sensors or tires here'
     case 'not-driven-enough':
       return verdict.minutes > 0
-        ? `driven ${verdict.minutes} of the ${proofDriveMinutes} minutes that a warning may take`
-        : `drive ${proofDriveMinutes} minutes to be sure; a warning may take that long to come`
+        ? `driven ${verdict.minutes} of the ${verdict.needed} minutes that a warning may take`
+        : `drive ${verdict.needed} minutes to be sure; a warning may take that long to come`
     case 'drive-doubtful':
       return 'the minutes that were written down for the drive and those of the clock differ'
     case 'no-findings':

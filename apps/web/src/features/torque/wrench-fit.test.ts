@@ -28,6 +28,9 @@ describe('a wrench', () => {
     expect(whyNotWrench({ ...wrench, cycles: 5_000 }, figure, today)).toMatch(/5,000 clicks/)
     expect(whyNotWrench({ ...wrench, quarantined: true }, figure, today)).toMatch(/Quarantined/)
     expect(whyNotWrench({ ...wrench, rangeLow: 100 }, figure, today)).toMatch(/100 to 250/)
+    const half = { ...figure, value: figure.value / 2 }
+    expect(whyNotWrench({ ...wrench, rangeLow: 60 }, half, today, 'half')).toMatch(/60 to 250/)
+    expect(whyNotWrench({ ...wrench, rangeLow: 30, rangeHigh: 300 }, half, today, 'half')).toBeUndefined()
   })
 
   it('is compared in its own unit', () => {

@@ -1,7 +1,7 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
 import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
-import { isInSpan, usableSpan } from '@bayledger/reckoning/torque/wrench-range'
+import { isInSpan, spanForRound, type TorqueSpan } from '@bayledger/reckoning/torque/wrench-range'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { OrderState, TorqueSeal } from '../../state.ts'
@@ -35,14 +35,18 @@ export const admitRound = (
     return refuse('TORQUE_ROUND_INCOMPLETE', { why: 'clicks', clicked: round.clicked, total: round.total })
   if (round.moved.some((stud) => stud > round.total) || new Set(round.moved).size !== round.moved.length)
     return refuse('TORQUE_ROUND_INCOMPLETE', { why: 'moved', fastener: studs.fastener, total: round.total })
-  // The first round need not be exact, so its wrench is the one that is right for the figure itself.
-  return admitWrench(wrench, studs.torque, facts)
+  return admitWrench(wrench, figure, spanForRound(step?.round ?? 'full', wrench), facts)
 }
 
 const isSame = (one: Torque, other: Torque): boolean => one.value === other.value && one.unit === other.unit
 
 /** Refuses what the writer could see on the wrench's own record; a doubt that only the register knows becomes a hold. */
-const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitFacts): Refusal | null => {
+const admitWrench = (
+  wrench: TorqueSeal['wrench'],
+  figure: Torque,
+  span: TorqueSpan,
+  facts: AdmitFacts,
+): Refusal | null => {
   if (!facts.wrenches.has(wrench.instrumentId)) return refuse('WRENCH_UNKNOWN', { wrench: wrench.code })
   const lapse = calibrationLapse({ dueOn: wrench.dueOn, cycles: wrench.cyclesBefore }, facts.now.slice(0, 10))
   if (lapse === 'day')
@@ -54,7 +58,6 @@ const admitWrench = (wrench: TorqueSeal['wrench'], figure: Torque, facts: AdmitF
       cycles: wrench.cyclesBefore,
       dueAt: usualInterval.cycles,
     })
-  const span = usableSpan(wrench)
   return isInSpan(figure, span)
     ? null
     : refuse('WRENCH_OUT_OF_RANGE', {

@@ -10,7 +10,7 @@ import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { readingOrder } from '@bayledger/reckoning/wheels'
+import { axleOf, readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { fitsInto, orderMinutes } from '../../questions/drive-clock.ts'
@@ -104,11 +104,19 @@ export const workRules: Rules<keyof typeof workKinds> = {
         ? null
         : refuse('PRESSURE_TARGET_DIFFERS', { why: 'changed' })
     },
-    (_state, { payload }) => {
+    (state, { payload }) => {
       const target = inKilopascals({ value: payload.target.psi, unit: 'psi' })
       const overPsi = overTargetPsi(payload.surroundings)
-      const left = judgeAsLeft(target, inKilopascals(payload.asLeft), { ...usualAfterSetLimits, overPsi })
-      return left === 'on-target'
+      const maximumPsi = state.sheet?.sheet.tire[axleOf(payload.wheel)]?.sidewallMaximumPsi ?? null
+      const left = judgeAsLeft(
+        target,
+        inKilopascals(payload.asLeft),
+        { ...usualAfterSetLimits, overPsi },
+        maximumPsi === null ? null : inKilopascals({ value: maximumPsi, unit: 'psi' }),
+      )
+      if (left === 'over-sidewall' && maximumPsi !== null)
+        return refuse('PRESSURE_OVER_SIDEWALL', { wheel: payload.wheel, found: payload.asLeft, maximumPsi })
+      return left === 'on-target' || left === 'over-sidewall'
         ? null
         : refuse('PRESSURE_NOT_ON_TARGET', {
             side: left,

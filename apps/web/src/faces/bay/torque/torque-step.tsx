@@ -86,7 +86,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
       />
     )
   return (
-    <WrenchInHand figure={torque}>
+    <WrenchInHand figure={figure} round={round === 'check' ? 'full' : round}>
       {(wrench, changeWrench) => (
         <StepScreen
           title={stepTitle(step)}

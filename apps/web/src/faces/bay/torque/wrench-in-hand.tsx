@@ -1,4 +1,5 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
+import type { TorqueRound } from '@bayledger/reckoning/torque/torque-rounds'
 import { type ReactNode, useState } from 'react'
 import { type Wrench, whyNotWrench, wrenchWords } from '../../../features/torque/wrench-fit.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -8,21 +9,22 @@ import { useToday } from '../session/today.ts'
 
 type WrenchInHandProps = {
   figure: Torque
+  round: TorqueRound
   children: (wrench: Wrench, change: ReactNode) => ReactNode
 }
 
 /** Asks which torque wrench is in the hand; one that is overdue, quarantined or out of range cannot be taken. */
-export function WrenchInHand({ figure, children }: WrenchInHandProps) {
+export function WrenchInHand({ figure, round, children }: WrenchInHandProps) {
   const { chosen, all, choose, problem } = useInstrument('wrench')
   const today = useToday()
   const [changing, setChanging] = useState(false)
-  if (changing || chosen === null || whyNotWrench(chosen, figure, today) !== undefined)
+  if (changing || chosen === null || whyNotWrench(chosen, figure, today, round) !== undefined)
     return (
       <InstrumentList
         title="Which torque wrench is in your hand?"
         all={all}
         detailOf={wrenchWords}
-        whyNotOf={(wrench) => whyNotWrench(wrench, figure, today)}
+        whyNotOf={(wrench) => whyNotWrench(wrench, figure, today, round)}
         onChoose={(wrench) => {
           choose(wrench)
           setChanging(false)

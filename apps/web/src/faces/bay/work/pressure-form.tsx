@@ -59,8 +59,16 @@ export function PressureForm(props: WheelFormProps) {
             if (!target.ok) return target.says
             if (asLeft === null) return undefined
             const overPsi = overTargetPsi(surroundings)
-            const left = judgeAsLeft(inPsi(target.psi), inPsi(asLeft), { ...usualAfterSetLimits, overPsi })
+            const maximumPsi = target.sidewallMaximumPsi
+            const left = judgeAsLeft(
+              inPsi(target.psi),
+              inPsi(asLeft),
+              { ...usualAfterSetLimits, overPsi },
+              maximumPsi === null ? null : inPsi(maximumPsi),
+            )
             if (left === 'on-target') return undefined
+            if (left === 'over-sidewall')
+              return `The sidewall allows ${maximumPsi} psi at most. Let air out until it is under that, and gauge again.`
             if (left === 'under' || surroundings.tires === 'cold')
               return `Set ${target.psi.toFixed(1)} psi, at most ${overPsi} over, and gauge again.`
             return surroundings.tire === null
