@@ -1,9 +1,12 @@
 import type { ErrorCode } from '@bayledger/contract/errors'
 import type { Problem } from '@bayledger/contract/problem'
 
-/** A problem as this page knows it: the server's (RFC 9457), or that the server could not be reached (status 0). */
+/**
+ * A problem as this page knows it: the server's (RFC 9457), that the server could not be reached, or that this device
+ * could not keep something (status 0 both).
+ */
 export type ProblemBody = Omit<Problem, 'code' | 'type' | 'requestId'> & {
-  code: ErrorCode | 'UNREACHABLE' | 'REPLY_UNREADABLE'
+  code: ErrorCode | 'UNREACHABLE' | 'REPLY_UNREADABLE' | 'TABLET_FULL'
   requestId?: string | undefined
 }
 

@@ -1,37 +1,48 @@
 import { type AppendResult, appendEntries, type SentSide } from '@bayledger/contract/entries'
 import type { Agreeable } from '@bayledger/ledger/agreement'
+import type { DraftEnvelope } from '@bayledger/ledger/entry'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 import { CallProblem } from '../../lib/problem.ts'
-import type { WrittenDraft } from './draft-entry.ts'
 import { catchUpOrder } from './order-query.ts'
 import { proveEntry } from './prove-entry.ts'
 
 export type Writing = {
-  readonly entries: readonly WrittenDraft[]
+  readonly entries: readonly DraftEnvelope[]
   readonly sides?: readonly SentSide[]
   /** Of the second person whom the entries name. */
   readonly pin?: string
 }
 
 /**
- * Sends entries in order. The first that is refused throws a `CallProblem` with the ledger's own words; those
- * before it are kept. The same entries may be sent again: the server answers those it has as known.
+ * Delivers entries in order and gives what became of each. The same entries may be sent again: the server answers those
+ * it has as known. Throws a `CallProblem` where the server does not take the delivery as a whole.
  */
-export const sendEntries = async ({ entries, sides = [], pin }: Writing): Promise<AppendResult[]> => {
+export const deliverEntries = async ({ entries, sides = [], pin }: Writing): Promise<AppendResult[]> => {
   const proven =
     pin === undefined
       ? entries
-      : await Promise.all(entries.map((entry) => proveEntry(entry as Agreeable, pin)))
-  const { results } = await call(appendEntries, {
-    body: { entries: proven as WrittenDraft[], sides: [...sides] },
-  })
-  const refused = results.find((result) => result.result === 'refused' || result.result === 'not-yet')
+      : await Promise.all(entries.map((entry) => proveEntry(entry as DraftEnvelope & Agreeable, pin)))
+  const { results } = await call(appendEntries, { body: { entries: [...proven], sides: [...sides] } })
+  return results
+}
+
+export type NotTaken = Extract<AppendResult, { words: string }>
+
+/** The first entry of a delivery that the ledger did not take; those before it are kept. */
+export const firstNotTaken = (results: readonly AppendResult[]): NotTaken | null =>
+  results.find((result) => result.result === 'refused' || result.result === 'not-yet') ?? null
+
+/** Delivers entries; the first that is not taken throws a `CallProblem` with the ledger's own words. */
+export const sendEntries = async (writing: Writing): Promise<AppendResult[]> => {
+  const results = await deliverEntries(writing)
+  const refused = firstNotTaken(results)
   if (refused) throw refusalProblem(refused)
   return results
 }
 
-const refusalProblem = (refused: Extract<AppendResult, { words: string }>): CallProblem =>
+/** What a person reads of an entry that was not taken. */
+export const refusalProblem = (refused: NotTaken): CallProblem =>
   new CallProblem({
     status: 422,
     code: 'ENTRY_REFUSED',

@@ -42,12 +42,12 @@ export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: ()
       recordWord="I read the same figures: confirm"
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const taken = await record(
           'figure.confirmed',
           { figure: 'placard', reference: (values.reference ?? '').trim(), stepKey: null },
           'door label',
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

@@ -31,7 +31,7 @@ export function EventForm({ state, event, question, row, onDone }: EventFormProp
       whyNot={() => (complaint === null ? 'The desk has not written up the complaint yet.' : undefined)}
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         if (complaint === null) return false
         const taken = await record(
           'complaint.recorded',
@@ -41,7 +41,7 @@ export function EventForm({ state, event, question, row, onDone }: EventFormProp
             events: withEvent(complaint.events, eventOf(event, values)),
           },
           'what was told',
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

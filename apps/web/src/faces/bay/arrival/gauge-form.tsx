@@ -74,7 +74,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
           recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
           busy={busy}
           problem={problem}
-          onRecord={async (values, restore) => {
+          onRecord={async (values, form) => {
             const pressure = numberFrom(values.pressure ?? '')
             if (pressure === null) return false
             const taken = await record(
@@ -89,7 +89,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
                 notPossible: [],
               },
               `${wheel} gauge, ${pressure.toFixed(1)} psi`,
-              restore,
+              form,
             )
             if (taken) onDone()
             return taken

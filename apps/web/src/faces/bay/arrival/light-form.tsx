@@ -50,7 +50,7 @@ export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFo
       recordWord="Record the light"
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const taken = await record(
           'telltale.observed',
           {
@@ -61,7 +61,7 @@ export function LightForm({ state, phase, stepKey, title, row, onDone }: LightFo
             timed: stop(),
           },
           'warning light',
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

@@ -30,12 +30,12 @@ export function ModuleForm({ state, phase, stepKey, title, how, row, onDone }: M
       recordWord="Record what is stored"
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const taken = await record(
           'module.read',
           { phase, stepKey, ...moduleReadOf(state, values) },
           'stored IDs',
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

@@ -53,7 +53,7 @@ export function NotPossibleForm({
       recordWord="Record the reason"
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const taken = await record(
           'wheel.checked',
           {
@@ -66,7 +66,7 @@ export function NotPossibleForm({
             notPossible: fields[field].map((one) => ({ field: one, why: (values.why ?? '').trim() })),
           },
           `${wheel} ${cannot[field]}`,
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

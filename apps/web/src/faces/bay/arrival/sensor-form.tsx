@@ -62,7 +62,7 @@ export function SensorForm({
       recordWord={nextWords === null ? 'Record' : `Record · next ${nextWords}`}
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         if (values.answer === cannotBeAsked) {
           const excused = await record(
             'wheel.checked',
@@ -76,7 +76,7 @@ export function SensorForm({
               notPossible: [{ field: 'answer', why: (values.why ?? '').trim() }],
             },
             `${wheel} cannot be asked`,
-            restore,
+            form,
           )
           if (excused) onDone()
           return excused
@@ -87,7 +87,7 @@ export function SensorForm({
           'wheel.checked',
           { phase, stepKey, wheel, mounted: null, gauge: null, sensor: reading, notPossible: [] },
           `${wheel} sensor`,
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

@@ -77,7 +77,7 @@ export function SurroundingsForm({
       }
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         if (place === undefined) return false
         const taken = await record(
           'surroundings.recorded',
@@ -93,7 +93,7 @@ export function SurroundingsForm({
             lastSet: lastSetOf(values),
           },
           'temperatures',
-          restore,
+          form,
         )
         if (taken) onDone()
         return taken

@@ -61,9 +61,9 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
       }
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const taken = await recordAll(entriesOf(state.orderId, wheel, values, today), `${wheel} tire`, {
-          restore,
+          form,
         })
         if (taken) leave()
         return taken

@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react'
-import { keepDraft, useDraft } from './draft-store.ts'
+import type { FilledForm } from '../../../ledger/parcel.ts'
+import { useDraft } from './draft-store.ts'
 import { RowCells } from './row-cells.tsx'
 import { RowPad } from './row-pad.tsx'
 import { isAnswered, type Row, type RowValues, rowAfter, rowsOpen, rowToShow } from './rows.ts'
@@ -24,10 +25,10 @@ type RowFormProps = Omit<StepHead, 'figure'> & {
   /** It records as soon as the last row that must be answered is; undo takes it back. */
   recordsItself?: boolean
   /**
-   * Gives back whether the screen may go on; only then is the form emptied. `restore` fills it in again, should the
-   * ledger refuse later what was filled in.
+   * Gives back whether the screen may go on; only then is the form emptied. `form` is what it is filled in with again,
+   * should the ledger refuse later what was filled in.
    */
-  onRecord: (values: RowValues, restore: () => void) => Promise<boolean>
+  onRecord: (values: RowValues, form: FilledForm) => Promise<boolean>
   busy: boolean
   problem: unknown
   /** What else keeps it from being recorded, with what to do. */
@@ -69,8 +70,8 @@ export function RowForm({
   if (active === undefined) throw new Error(`the form ${draftKey} has no rows`)
 
   const send = async (all: RowValues) => {
-    const restore = () => keepDraft<RowDraft>(draftKey, { values: all, active: null })
-    if (await onRecord(all, restore)) discard()
+    const content: RowDraft = { values: all, active: null }
+    if (await onRecord(all, { key: draftKey, content })) discard()
   }
   const put = (value: string | null | undefined, goOn: boolean) => {
     if (busy) return

@@ -3,23 +3,23 @@ import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/regis
 import { useQuery } from '@tanstack/react-query'
 import { useRef, useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
+import type { FilledForm, Parcel } from '../../../ledger/parcel.ts'
 import { isCallProblem } from '../../../lib/problem.ts'
 import { deviceQuery } from '../session/device-query.ts'
 import { useSignedIn } from '../session/signed-in.ts'
 import { bayOutbox } from './bay-outbox.ts'
-import type { Parcel } from './outbox.ts'
 import { offerUndo, undoMilliseconds } from './undo-store.ts'
 
 export type Recorder = {
   /**
    * Writes one entry; `says` names it in the undo button: "left front gauge". Resolves to whether the screen may go on.
-   * `restore` fills the form in again, should the ledger refuse the entry after the screen has gone on.
+   * `form` is filled in again, should the ledger refuse the entry after the screen has gone on.
    */
   readonly record: <K extends Kind>(
     kind: K,
     payload: PayloadOf<K>,
     says: string,
-    restore?: () => void,
+    form?: FilledForm,
   ) => Promise<boolean>
   /** Writes entries that go together, with the personal words that they name. */
   readonly recordAll: (
@@ -29,7 +29,7 @@ export type Recorder = {
       readonly sides?: readonly SentSide[]
       /** Of the second person whom they name. */
       readonly pin?: string
-      readonly restore?: () => void
+      readonly form?: FilledForm
     },
   ) => Promise<boolean>
   readonly busy: boolean
@@ -53,7 +53,7 @@ export const useRecord = (orderId: string): Recorder => {
   const [busy, setBusy] = useState(false)
   const unanswered = useRef<{ content: string; draft: WrittenDraft } | null>(null)
 
-  const recordAll: Recorder['recordAll'] = async (drafts, says, { sides = [], pin, restore } = {}) => {
+  const recordAll: Recorder['recordAll'] = async (drafts, says, { sides = [], pin, form } = {}) => {
     if (person === null) return false
     setProblem(null)
     const { staffId } = person
@@ -64,17 +64,16 @@ export const useRecord = (orderId: string): Recorder => {
       says,
       staffId,
       deviceId: device?.deviceId ?? null,
-      restore: restore ?? (() => undefined),
+      form: form ?? null,
     }
     const [only, ...others] = drafts
     if (pin === undefined && drafts.every(goesBehind)) {
-      bayOutbox.post(parcel)
-      if (only !== undefined)
-        offerUndo(
-          others.length > 0
-            ? null
-            : { entryId: only.id, orderId, says, staffId, until: performance.now() + undoMilliseconds },
-        )
+      offerUndo(null)
+      // The screen goes on, and the next key falls on the next row. Undo is offered once nothing can lose the entry.
+      void bayOutbox.post(parcel).then((isKept) => {
+        if (isKept && only !== undefined && others.length === 0)
+          offerUndo({ entryId: only.id, orderId, says, staffId, until: performance.now() + undoMilliseconds })
+      })
       return true
     }
     setBusy(true)
@@ -95,13 +94,13 @@ export const useRecord = (orderId: string): Recorder => {
 
   return {
     recordAll,
-    record: (kind, payload, says, restore) => {
+    record: (kind, payload, says, form) => {
       // What failed for want of a network keeps its id: the server answers a second delivery as known.
       const content = JSON.stringify([kind, payload])
       const again = unanswered.current?.content === content ? unanswered.current.draft : null
       const draft: WrittenDraft = again ?? draftEntry(orderId, kind, payload)
       unanswered.current = goesBehind(draft) ? null : { content, draft }
-      return recordAll([draft], says, restore === undefined ? {} : { restore })
+      return recordAll([draft], says, form === undefined ? {} : { form })
     },
     busy,
     problem,

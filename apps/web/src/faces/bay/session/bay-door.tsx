@@ -1,4 +1,5 @@
 import { usePrefetchQuery, useQuery } from '@tanstack/react-query'
+import { useEffect } from 'react'
 import { Navigate, Outlet } from 'react-router'
 import { refreshFloorRows } from '../../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
@@ -8,6 +9,7 @@ import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { rulesQuery } from '../findings/use-diagnosis.ts'
+import { bayOutbox } from '../record/bay-outbox.ts'
 import { deviceQuery } from './device-query.ts'
 import { LockHead } from './lock-head.tsx'
 import { openDoor, useDoor } from './lock-store.ts'
@@ -28,6 +30,11 @@ export function BayDoor() {
   const door = useDoor()
   const person = session.data?.staff ?? null
   useIdleLock(door !== 'locked' && person !== null)
+  const staffId = person?.staffId
+  // What its writer left here goes out as soon as they are known again: after a reload, too.
+  useEffect(() => {
+    if (staffId !== undefined) bayOutbox.wake()
+  }, [staffId])
 
   if (isCallProblem(device.error, 'DEVICE_UNKNOWN') || isCallProblem(device.error, 'SESSION_MISSING'))
     return <Navigate to={patterns.enroll} replace />

@@ -32,7 +32,7 @@ export function NotRightForm({ orderId, stepKey, wheel, onBack, onDone }: NotRig
       recordWord={(values) => parkWord(whereOf(values))}
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const what = TroubleKind.options.find((one) => one === values.what)
         if (what === undefined) return false
         const said = (values.words ?? '').trim()
@@ -45,7 +45,7 @@ export function NotRightForm({ orderId, stepKey, wheel, onBack, onDone }: NotRig
         })
         const taken = await recordAll([draft], `${whereOf(values) ?? 'vehicle'} not right`, {
           sides: words === null ? [] : [words],
-          restore,
+          form,
         })
         if (taken) onDone()
         return taken

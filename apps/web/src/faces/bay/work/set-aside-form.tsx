@@ -35,13 +35,13 @@ export function SetAsideForm({ state, step, onDone, onBack }: WorkFormProps & { 
       recordWord="Set the step aside"
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const reason = personal((values.reason ?? '').trim())
         const draft = draftEntry(state.orderId, 'step.set_aside', {
           stepKey: step.stepKey,
           reason: reason.digest,
         })
-        const taken = await recordAll([draft], 'step set aside', { sides: [reason], restore })
+        const taken = await recordAll([draft], 'step set aside', { sides: [reason], form })
         if (taken) onDone()
         return taken
       }}

@@ -80,10 +80,10 @@ export function WorkRows<K extends Kind>({
       {...(whyNot === undefined ? {} : { whyNot })}
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
+      onRecord={async (values, form) => {
         const entry = payload(values)
         if (entry === null) return false
-        const taken = await record(kind, entry, undoWords(step), restore)
+        const taken = await record(kind, entry, undoWords(step), form)
         if (taken) onDone()
         return taken
       }}

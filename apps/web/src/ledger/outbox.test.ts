@@ -1,0 +1,275 @@
+import { describe, expect, it } from 'vitest'
+import { type Delivery, makeOutbox } from './outbox.ts'
+import type { Parcel, ParcelStore, RefusalText } from './parcel.ts'
+
+const parcel = (says: string, { staffId = 'ines', orderId = 'order' } = {}): Parcel => ({
+  orderId,
+  entries: [
+    {
+      id: says,
+      orderId,
+      kind: 'step.closed',
+      version: 1,
+      payload: { stepKey: says, value: null },
+      writtenAt: '2026-01-12T16:40:00.000Z',
+      restsOn: [],
+    },
+  ],
+  sides: [],
+  says,
+  staffId,
+  deviceId: null,
+  form: { key: `${orderId}/${says}`, content: says },
+})
+
+/** What survives a reboot: a disk that a test may fill up. */
+const disk = () => {
+  const rows = new Map<number, { parcel: Parcel; refused: RefusalText | null }>()
+  let last = 0
+  let isFull = false
+  const store: ParcelStore = {
+    load: async () => {
+      const all = [...rows].map(([number, row]) => ({ number, ...row }))
+      return {
+        waiting: all.filter(({ refused }) => refused === null),
+        refused: all.flatMap(({ refused, ...row }) => (refused ? [{ ...row, problem: refused }] : [])),
+      }
+    },
+    keep: async (kept) => {
+      if (isFull) throw new Error('full')
+      last += 1
+      rows.set(last, { parcel: kept, refused: null })
+      return last
+    },
+    statusOf: async (number) => {
+      const row = rows.get(number)
+      return row === undefined ? 'gone' : row.refused === null ? 'waiting' : 'refused'
+    },
+    refuse: async (number, refused) => {
+      const row = rows.get(number)
+      if (row) rows.set(number, { ...row, refused })
+    },
+    drop: async (number) => void rows.delete(number),
+  }
+  return {
+    store,
+    waiting: () => [...rows.values()].filter(({ refused }) => refused === null).map((row) => row.parcel.says),
+    fill: () => {
+      isFull = true
+    },
+  }
+}
+
+const taken: Delivery = { became: 'taken' }
+const refused: Delivery = { became: 'refused', problem: 'No.' }
+const notYet: Delivery = { became: 'not-yet', problem: 'Later.' }
+const outOfReach: Delivery = { became: 'out-of-reach', problem: 'No answer.' }
+
+/** A server that answers when it is told to, a person who is signed in, and a clock that is set by hand. */
+const bench = async (kept = disk()) => {
+  const ledger: string[] = []
+  const retries: (() => void)[] = []
+  const refilled: unknown[] = []
+  const waiting: { says: string; answer: (delivery: Delivery) => void }[] = []
+  let person = 'ines'
+  const outbox = makeOutbox({
+    store: kept.store,
+    send: (sent) =>
+      new Promise((resolve) => {
+        waiting.push({
+          says: sent.says,
+          answer: (delivery) => {
+            if (delivery.became === 'taken') ledger.push(sent.says)
+            resolve(delivery)
+          },
+        })
+      }),
+    isRead: (_orderId, entryId) => ledger.includes(entryId),
+    signedIn: () => person,
+    retryAfter: (_milliseconds, retry) => retries.push(retry),
+    alone: (work) => work(),
+    refill: ({ content }) => void refilled.push(content),
+    textOf: (problem) => ({ title: String(problem), detail: '' }),
+    notKept: (cause) => `Not kept: ${String(cause)}`,
+  })
+  await settled()
+  return {
+    outbox,
+    ledger,
+    refilled,
+    retries,
+    disk: kept,
+    post: async (...posted: Parcel[]) => {
+      const answers = posted.map(outbox.post)
+      await settled()
+      return Promise.all(answers)
+    },
+    onItsWay: () => waiting.map(({ says }) => says),
+    answer: async (delivery: Delivery = taken) => {
+      waiting.shift()?.answer(delivery)
+      await settled()
+    },
+    retry: async () => {
+      retries.shift()?.()
+      await settled()
+    },
+    signIn: async (staffId: string) => {
+      person = staffId
+      outbox.wake()
+      await settled()
+    },
+    shown: () => outbox.content().onTop.map(({ says }) => says),
+  }
+}
+
+/** Every promise that can go on has gone on. */
+const settled = () => new Promise((resolve) => setTimeout(resolve))
+
+describe('the outbox of a tablet', () => {
+  it('shows at once what was posted, and sends it in order, one after the other', async () => {
+    const { outbox, shown, onItsWay, answer, ledger } = await bench()
+    for (const wheel of ['LF', 'RF', 'RR']) void outbox.post(parcel(wheel))
+    expect(shown()).toEqual(['LF', 'RF', 'RR'])
+    await settled()
+    expect(onItsWay()).toEqual(['LF'])
+    await answer()
+    expect(onItsWay()).toEqual(['RF'])
+    await answer()
+    await answer()
+    expect(ledger).toEqual(['LF', 'RF', 'RR'])
+    expect(shown()).toEqual([])
+  })
+
+  it('sends nothing before it is kept, and forgets nothing before the server has answered', async () => {
+    const { post, onItsWay, answer, disk } = await bench()
+    expect(await post(parcel('LF'))).toEqual([true])
+    expect(disk.waiting()).toEqual(['LF'])
+    expect(onItsWay()).toEqual(['LF'])
+    await answer()
+    expect(disk.waiting()).toEqual([])
+  })
+
+  it('goes on after a reboot with what it kept, in the order of writing', async () => {
+    const before = await bench()
+    await before.post(parcel('LF'), parcel('RF'))
+    const after = await bench(before.disk)
+    expect(after.shown()).toEqual(['LF', 'RF'])
+    await after.post(parcel('RR'))
+    for (const _ of ['LF', 'RF', 'RR']) await after.answer()
+    expect(after.ledger).toEqual(['LF', 'RF', 'RR'])
+    expect(after.disk.waiting()).toEqual([])
+  })
+
+  it('says so where the tablet cannot keep it, fills the form in again and sends nothing', async () => {
+    const { post, onItsWay, shown, outbox, refilled, disk } = await bench()
+    disk.fill()
+    expect(await post(parcel('LF'))).toEqual([false])
+    expect(shown()).toEqual([])
+    expect(onItsWay()).toEqual([])
+    expect(refilled).toEqual(['LF'])
+    expect(outbox.content().refused.map(({ problem }) => problem.title)).toEqual(['Not kept: Error: full'])
+  })
+
+  it('keeps what is out of reach, says how much it is, and sends the same again', async () => {
+    const { outbox, post, shown, answer, retry, retries, ledger } = await bench()
+    await post(parcel('LF'), parcel('RF'))
+    await answer(outOfReach)
+    expect(shown()).toEqual(['LF', 'RF'])
+    expect(outbox.content().stuck).toBe(1)
+    await post(parcel('RR'))
+    await answer(outOfReach)
+    expect(retries.length).toBe(1)
+    await retry()
+    for (const _ of ['LF', 'RF', 'RR']) await answer()
+    expect(ledger).toEqual(['LF', 'RF', 'RR'])
+    expect(outbox.content().stuck).toBe(0)
+  })
+
+  it('keeps what the server does not take yet, and sends what belongs to other orders', async () => {
+    const { post, answer, ledger, onItsWay, outbox, disk } = await bench()
+    await post(parcel('LF'), parcel('RF'), parcel('other', { orderId: 'second' }))
+    await answer(notYet)
+    expect(onItsWay()).toEqual(['other'])
+    await answer()
+    expect(ledger).toEqual(['other'])
+    expect(disk.waiting()).toEqual(['LF', 'RF'])
+    expect(outbox.content().refused).toEqual([])
+    outbox.wake()
+    await settled()
+    await answer()
+    await answer()
+    expect(ledger).toEqual(['other', 'LF', 'RF'])
+  })
+
+  it('takes a refused entry back, fills its form in again, keeps the reason through a reboot, and goes on', async () => {
+    const { outbox, post, shown, answer, ledger, refilled, disk } = await bench()
+    await post(parcel('LF'), parcel('RF'))
+    await answer(refused)
+    await answer()
+    expect(ledger).toEqual(['RF'])
+    expect(shown()).toEqual([])
+    expect(refilled).toEqual(['LF'])
+    expect(outbox.content().refused.map((one) => one.parcel.says)).toEqual(['LF'])
+    const later = await bench(disk)
+    const [kept] = later.outbox.content().refused
+    expect(kept?.problem.title).toBe('No.')
+    if (kept) later.outbox.dismiss(kept)
+    await settled()
+    expect((await bench(disk)).outbox.content().refused).toEqual([])
+  })
+
+  it('sends nothing under another person’s session', async () => {
+    const { outbox, post, answer, onItsWay, signIn, ledger } = await bench()
+    await post(parcel('LF'), parcel('RF'))
+    await signIn('greta')
+    await answer()
+    expect(onItsWay()).toEqual([])
+    expect(outbox.content().stuck).toBe(1)
+    await post(parcel('RR', { staffId: 'greta' }))
+    await answer()
+    expect(ledger).toEqual(['LF', 'RR'])
+    await signIn('ines')
+    await answer()
+    expect(ledger).toEqual(['LF', 'RR', 'RF'])
+  })
+
+  it('sends a seal after everything before it, shows it only when it is taken, and gives it up out of reach', async () => {
+    const { outbox, post, shown, answer, ledger } = await bench()
+    await post(parcel('LF'))
+    const seal = outbox.sendAndWait(parcel('seal'))
+    expect(shown()).toEqual(['LF'])
+    await answer()
+    await answer()
+    expect(await seal).toBeNull()
+    expect(ledger).toEqual(['LF', 'seal'])
+
+    const second = outbox.sendAndWait(parcel('second seal'))
+    await settled()
+    await answer(outOfReach)
+    expect(await second).toBe('No answer.')
+    expect(shown()).toEqual([])
+  })
+
+  it('does not send again what another page of this tablet has sent', async () => {
+    const first = await bench()
+    await first.post(parcel('LF'), parcel('RF'))
+    const second = await bench(first.disk)
+    for (const _ of ['LF', 'RF']) await second.answer()
+    expect(second.ledger).toEqual(['LF', 'RF'])
+    await first.answer()
+    expect(first.onItsWay()).toEqual([])
+  })
+
+  it('is drained when nothing is on its way', async () => {
+    const { outbox, post, answer } = await bench()
+    await post(parcel('LF'))
+    let isDrained = false
+    void outbox.drained().then(() => {
+      isDrained = true
+    })
+    await settled()
+    expect(isDrained).toBe(false)
+    await answer()
+    expect(isDrained).toBe(true)
+  })
+})
