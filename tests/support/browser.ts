@@ -5,7 +5,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { outsideTool } from './outside-tools.ts'
 
 /** The three faces as they are used: a desk screen, a tablet under a finger, a phone under a thumb. */
-const faces = {
+export const faces = {
   desk: { viewport: { width: 1280, height: 800 } },
   bay: { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true },
   customer: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
@@ -13,7 +13,7 @@ const faces = {
 export type Face = keyof typeof faces
 
 /** Background requests of the browser's own would be refused here by the hundred; they are switched off. */
-const flags = [
+export const browserFlags = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -43,7 +43,7 @@ export const startBrowser = async (
   const profile = mkdtempSync(join(tmpdir(), 'bayledger-chromium-'))
   const browser: Browser = await chromium.launch({
     executablePath: outsideTool('chromium'),
-    args: flags,
+    args: browserFlags,
     env: { ...process.env, HOME: profile },
   })
   const contexts = new Map<Face, BrowserContext>()
