@@ -144,9 +144,15 @@ export default {
     ),
     rule(
       'web-layers',
-      { path: `${web}(features|ui|lib|outbox)/` },
+      { path: `${web}(features|ui|lib|ledger)/` },
       { path: `${web}faces/` },
-      'ui, lib <- features <- faces.',
+      'ui, lib <- ledger <- features <- faces.',
+    ),
+    rule(
+      'the-client-ledger-knows-no-screen',
+      { path: `${web}ledger/`, pathNot: test },
+      { path: [`${web}(features|ui)/`, 'node_modules/(react|@tanstack)/'] },
+      'It must run in a simulation, without a browser.',
     ),
     rule(
       'ui-has-no-domain-words',

@@ -163,6 +163,12 @@ const planted: readonly (readonly [rule: string, from: string, imports: string, 
     'apps/web/src/faces/desk/main.ts',
   ],
   [
+    'the-client-ledger-knows-no-screen',
+    'apps/web/src/ledger/outbox.ts',
+    '../features/people/list.ts',
+    'apps/web/src/features/people/list.ts',
+  ],
+  [
     'ui-has-no-domain-words',
     'apps/web/src/ui/button.ts',
     '../features/orders/list.ts',
