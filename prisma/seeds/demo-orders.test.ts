@@ -103,6 +103,7 @@ describe('T-2601, the cold morning', () => {
       wrenches: new Map(),
       gauges: new Set<string>(),
       history: null,
+      earlierOdometer: null,
       secondPersonRequired: true,
       idsOnOtherVehicles: new Set<string>(),
       stock: new Map(),

@@ -173,6 +173,7 @@ describe('who may call what', () => {
         "staff: GET /api/stock",
         "staff: GET /api/vehicles",
         "staff: GET /api/vehicles/:vehicleId",
+        "staff: GET /api/vehicles/:vehicleId/last-odometer",
         "staff: POST /api/diagnoses",
         "staff: POST /api/entries",
         "staff: POST /api/second-person",

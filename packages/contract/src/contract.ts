@@ -8,7 +8,7 @@ import { health, readiness } from './health.ts'
 import { createLink, listLinks, revokeLink } from './links.ts'
 import { live } from './live.ts'
 import { openApi } from './open-api.ts'
-import { getEntriesAfter, getOrder, listFloor } from './orders.ts'
+import { getEntriesAfter, getLastOdometer, getOrder, listFloor } from './orders.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
 import { getSession, listShops, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
@@ -36,6 +36,7 @@ export const contract = [
   settleRefusedEntry,
   getOrder,
   getEntriesAfter,
+  getLastOdometer,
   listCustomers,
   createCustomer,
   getCustomer,

@@ -1,5 +1,6 @@
 import { sideKinds } from '@bayledger/ledger/side-kinds'
 import { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import { Distance } from '@bayledger/reckoning/quantity'
 import * as z from 'zod/mini'
 import { Customer } from './customers.ts'
 import { endpoint } from './endpoint.ts'
@@ -39,6 +40,9 @@ export type ReadSide = z.infer<typeof ReadSide>
 /** The sides of an order, and the kinds of side that this session is not given. */
 const sides = { sides: z.array(ReadSide), withheld: z.array(z.enum(sideKinds)) }
 
+/** A reading of an odometer, and when it was received. */
+const ReadOdometer = z.strictObject({ distance: Distance, readAt: Instant })
+
 const params = z.strictObject({ orderId: Id })
 
 export const getOrder = endpoint({
@@ -60,6 +64,8 @@ export const getOrder = endpoint({
       vehicle: Vehicle,
       /** What other orders of this shop know of the vehicle: evidence is made of it and of the ledger. */
       history: z.nullable(HistoryEvidence),
+      /** What the vehicle's odometer read last at an earlier visit. */
+      earlierOdometer: z.nullable(ReadOdometer),
       /** Why nothing can be added: an entry cannot be relied on, and only those before it are here. */
       readOnly: z.nullable(
         z.strictObject({
@@ -91,6 +97,17 @@ export const getEntriesAfter = endpoint({
     }),
   },
   problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'ORDER_WITHHELD'],
+})
+
+export const getLastOdometer = endpoint({
+  operationId: 'getLastOdometer',
+  summary: 'What a vehicle’s odometer read last at a visit of this shop.',
+  method: 'GET',
+  path: '/api/vehicles/:vehicleId/last-odometer',
+  access: { who: 'staff' },
+  params: z.strictObject({ vehicleId: Id }),
+  replies: { 200: z.strictObject({ last: z.nullable(ReadOdometer) }) },
+  problems: [],
 })
 
 /** One row of the floor list; the first move ranks it, all are shown. */

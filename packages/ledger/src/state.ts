@@ -204,7 +204,7 @@ export type OrderState = {
   readonly troubles: readonly FoundTrouble[]
   readonly relearn: Recorded<PayloadOf<'relearn.done'>> | null
   /** As the vehicle leaves, where it was read before the hand-back. */
-  readonly odometerLeaving: Recorded<{ readonly odometer: Distance }> | null
+  readonly odometerLeaving: Recorded<{ readonly odometer: Distance; readonly confirmed: boolean }> | null
   readonly drives: readonly Recorded<PayloadOf<'drive.done'>>[]
   readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
   readonly notes: readonly Recorded<{ readonly words: string }>[]

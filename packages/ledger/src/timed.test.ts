@@ -15,11 +15,16 @@ it.each([
   const pen = before(stepKey)
   const step = pen.state().plan?.plan.steps.find((one) => one.stepKey === stepKey)
   if (!step) throw new RangeError(stepKey)
-  const { timed, checkedBy, ...first } = closingOf(pen.state(), step).payload as {
+  const { timed, checkedBy, odometerConfirmed, ...first } = closingOf(pen.state(), step).payload as {
     timed: unknown
     checkedBy?: unknown
+    odometerConfirmed?: boolean
   }
-  const unknownThen = { timed: null, ...(checkedBy === undefined ? {} : { checkedBy: null }) }
+  const unknownThen = {
+    timed: null,
+    ...(checkedBy === undefined ? {} : { checkedBy: null }),
+    ...(odometerConfirmed === undefined ? {} : { odometerConfirmed: false }),
+  }
   expect(timed).toMatchObject({ seconds: expect.any(Number) })
   const { shopId, writtenBy, deviceId, ...envelope } = pen.draft(
     kind,
@@ -32,5 +37,5 @@ it.each([
     version: versionOf(kind),
     payload: { ...first, ...unknownThen },
   })
-  expect(versionOf(kind)).toBe(kind === 'torque.checked' ? 3 : 2)
+  expect(versionOf(kind)).toBe(kind === 'torque.checked' || kind === 'drive.done' ? 3 : 2)
 })

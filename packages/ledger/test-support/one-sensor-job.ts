@@ -71,6 +71,7 @@ export const handBack: PayloadOf<'order.handed_back'> = {
   retorqueAdvised: true,
   signature: wordsOf('signature'),
   releaseAgreedBy: null,
+  odometerConfirmed: false,
 }
 
 export const opening: PayloadOf<'order.opened'> = {
@@ -80,6 +81,7 @@ export const opening: PayloadOf<'order.opened'> = {
   waitsHere: true,
   promisedAt: '2026-01-12T20:00:00.000Z',
   odometer: { value: 88_141, unit: 'mi' },
+  odometerConfirmed: false,
   comebackOf: null,
 }
 

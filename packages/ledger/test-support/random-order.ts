@@ -3,6 +3,7 @@ import { readingOrder } from '@bayledger/reckoning/wheels'
 import fc from 'fast-check'
 import type { Appended } from '../src/append.ts'
 import { readySteps } from '../src/questions/gates.ts'
+import { lastOdometer } from '../src/questions/odometer.ts'
 import type { PayloadOf } from '../src/registry.ts'
 import {
   answersOf,
@@ -174,7 +175,11 @@ export const tryCommand = (pen: OrderPen, command: Command): Appended | null => 
     case 'hand-back':
       return pen.attempt(
         'order.handed_back',
-        { ...handBack, releaseAgreedBy: agreedBy(command.agreed) },
+        {
+          ...handBack,
+          odometer: lastOdometer(state)?.distance ?? null,
+          releaseAgreedBy: agreedBy(command.agreed),
+        },
         desk,
       )
     case 'withdraw-order':

@@ -65,6 +65,7 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   wrenches: new Map([[wrench.instrumentId, wrenchFacts()]]),
   gauges: new Set([gauge.instrumentId]),
   history: null,
+  earlierOdometer: null,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   stock: new Map(),

@@ -1,6 +1,7 @@
 import type { Surroundings } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { lastOdometer } from '../src/questions/odometer.ts'
 import { pressureTargetFor } from '../src/questions/pressure-target.ts'
 import type { Kind, PayloadOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
@@ -131,8 +132,9 @@ export const closingOf = (state: OrderState, step: Step): Written => {
         payload: {
           stepKey,
           minutes: 23,
-          odometerOut: { value: 88_141, unit: 'mi' },
-          odometerIn: { value: 88_156, unit: 'mi' },
+          odometerOut: { value: lastMiles(state), unit: 'mi' },
+          odometerIn: { value: lastMiles(state) + 15, unit: 'mi' },
+          odometerConfirmed: false,
           lightAtEnd: 'off',
           lampCheckAfter: 'lights-and-goes-out',
           timed: took(23 * 60 + 20),
@@ -230,3 +232,6 @@ const closingReadOf = (
     notPossible: [],
   }
 }
+
+/** What the odometer read last, miles. */
+const lastMiles = (state: OrderState): number => lastOdometer(state)?.distance.value ?? 88_141

@@ -97,6 +97,20 @@ describe('page one', () => {
   })
 })
 
+describe('an odometer', () => {
+  const labels = (report: ReportContent) => report.pageOne.facts.map(({ label }) => label)
+
+  it('that was unlikely and was read twice says so, as it came and at the end of our drive', () => {
+    const opened = workedState.opened && { ...workedState.opened, odometerConfirmed: true }
+    const drives = workedState.drives.map((drive) => ({ ...drive, odometerConfirmed: true }))
+    const report = composed({ opened, drives })
+    expect(labels(report)).toContain('Odometer when it came (unlikely, read twice)')
+    expect(labels(report)).toContain('Odometer after our drive (unlikely, read twice)')
+    expect(JSON.stringify(report.sections)).toContain('It was read a second time.')
+    expect(labels(content)).toContain('Odometer when it came')
+  })
+})
+
 describe('a fact that is absent', () => {
   it('is "not checked" where nobody looked', () => {
     expect(wheel(content, 'SP')?.after).toEqual(gap('not checked'))

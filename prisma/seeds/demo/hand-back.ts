@@ -22,6 +22,7 @@ export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
     'order.handed_back',
     {
       odometer: { value: end.odometerMiles, unit: 'mi' },
+      odometerConfirmed: false,
       lockingKeyReturned: null,
       retorqueAdvised: false,
       signature: end.signedBy === null ? null : pen.personal(end.signedBy),

@@ -185,6 +185,7 @@ const factsAt = (
     instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
   ),
   history: nothingOnRecord,
+  earlierOdometer: null,
   secondPersonRequired: true,
   idsOnOtherVehicles: new Set(),
   stock: new Map(),

@@ -193,6 +193,7 @@ const driveOut = (
       minutes: drive.minutes,
       odometerOut: { value: drive.odometerOut, unit: 'mi' },
       odometerIn: { value: drive.odometerIn, unit: 'mi' },
+      odometerConfirmed: false,
       lightAtEnd: 'off',
       lampCheckAfter: 'lights-and-goes-out',
       timed: leftBefore(pen.calendar.at(drive.at), drive.minutes),

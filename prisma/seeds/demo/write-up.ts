@@ -34,6 +34,7 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
       waitsHere: told.waitsHere,
       promisedAt: pen.calendar.at(told.promisedAt),
       odometer: { value: told.odometerMiles, unit: 'mi' },
+      odometerConfirmed: false,
       comebackOf: null,
     },
     { at: opened, by: told.by },

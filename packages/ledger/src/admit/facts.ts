@@ -2,6 +2,7 @@ import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { Agreement } from '../agreement.ts'
 import type { Author } from '../entry.ts'
 import type { MoneySides } from '../questions/money.ts'
+import type { EarlierOdometer } from '../questions/odometer.ts'
 import type { Role } from '../role.ts'
 
 /** A wrench as the shop's register knows it now; figures in `rangeUnit`. */
@@ -39,6 +40,8 @@ export type AdmitFacts = {
   readonly wrenches: ReadonlyMap<string, WrenchFacts>
   readonly gauges: ReadonlySet<string>
   readonly history: HistoryEvidence | null
+  /** What the vehicle's odometer read last at an earlier visit; loaded for entries that hold a reading. */
+  readonly earlierOdometer: EarlierOdometer | null
   /** Whether the shop demands a second person for torque; on by default. */
   readonly secondPersonRequired: boolean
   /** Sensor IDs, upper-case hexadecimal, that are on record for other vehicles of this shop. */

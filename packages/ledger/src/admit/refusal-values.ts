@@ -1,15 +1,15 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
-import type { Distance, Pressure, Torque } from '@bayledger/reckoning/quantity'
+import type { Pressure, Torque } from '@bayledger/reckoning/quantity'
 import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { RepairDoubt } from '@bayledger/reckoning/tire/puncture-verdict'
-import type { OdometerVerdict } from '@bayledger/reckoning/vehicle/judge-odometer'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { WorkGate } from '../questions/finding-holds.ts'
 import type { GateReason, Parked } from '../questions/gate-reason.ts'
 import type { BundleNamed } from '../questions/named.ts'
+import type { OdometerDoubt } from '../questions/odometer.ts'
 import type { RepairUnjudged } from '../questions/puncture.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
@@ -153,12 +153,8 @@ export type RefusalValues = {
   readonly ODOMETER_BACKWARDS: NoValues
   /** Both in whole minutes or as typed. */
   readonly DRIVE_LONGER_THAN_ORDER: { readonly minutes: number; readonly orderMinutes: number }
-  /** `before`: what it read last in this order. */
-  readonly ODOMETER_IMPLAUSIBLE: {
-    readonly why: Exclude<OdometerVerdict, 'plausible'>
-    readonly read: Distance
-    readonly before: Distance | null
-  }
+  /** A refusal that was kept before earlier visits were looked at has no `daysAgo`. */
+  readonly ODOMETER_IMPLAUSIBLE: Omit<OdometerDoubt, 'daysAgo'> & Partial<Pick<OdometerDoubt, 'daysAgo'>>
   readonly PAYMENT_UNKNOWN: NoValues
   readonly PAYMENT_CHANGES_NOTHING: NoValues
   readonly REPORT_HEAD_MOVED: NoValues

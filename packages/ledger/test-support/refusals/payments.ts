@@ -1,7 +1,10 @@
+import { readySteps } from '../../src/questions/gates.ts'
 import { seal } from '../money.ts'
-import { oneSensorJob, opening } from '../one-sensor-job.ts'
+import { handBack, oneSensorJob, opening, workUntil } from '../one-sensor-job.ts'
 import { type OrderPen, orderPen } from '../order-pen.ts'
 import { idOf, wordsOf } from '../seeded-ids.ts'
+import { technician } from '../shop.ts'
+import { closingOf } from '../step-payload.ts'
 import { desk, type Refusals } from './setting.ts'
 
 const fifty = { amountCents: 5_000 }
@@ -31,6 +34,22 @@ const correct = (change: {
     desk,
   )
 }
+
+/** The proof drive of a job that is otherwise done. */
+const driveFrom = (out: number, back: number, odometerConfirmed: boolean) => {
+  const pen = oneSensorJob('decided')
+  workUntil(pen, isProofDrive)
+  const step = readySteps(pen.state()).find(({ stepKey }) => isProofDrive(stepKey))
+  const drive = step && closingOf(pen.state(), step)
+  if (drive?.kind !== 'drive.done') throw new RangeError('no drive is ready')
+  return pen.attempt(
+    'drive.done',
+    { ...drive.payload, odometerOut: mi(out), odometerIn: mi(back), odometerConfirmed },
+    { by: technician },
+  )
+}
+
+const isProofDrive = (stepKey: string) => stepKey === 'vehicle.proof.drive'
 
 const mi = (value: number) => ({ value, unit: 'mi' as const })
 
@@ -77,18 +96,7 @@ export const paymentsRefusals: Refusals<
     ],
     [
       'a hand-back that reads less than the end of our own drive',
-      () =>
-        oneSensorJob('sealed').attempt(
-          'order.handed_back',
-          {
-            odometer: mi(88_141),
-            lockingKeyReturned: null,
-            retorqueAdvised: true,
-            signature: null,
-            releaseAgreedBy: null,
-          },
-          desk,
-        ),
+      () => oneSensorJob('sealed').attempt('order.handed_back', { ...handBack, odometer: mi(88_141) }, desk),
       { why: 'backwards', read: mi(88_141) },
     ],
     [
@@ -100,6 +108,49 @@ export const paymentsRefusals: Refusals<
           desk,
         ),
       { why: 'unlikely', before: null },
+    ],
+    [
+      'a vehicle that comes with less than it left with at an earlier visit',
+      () =>
+        orderPen().attempt('order.opened', opening, {
+          ...desk,
+          facts: { earlierOdometer: { distance: mi(88_200), readAt: '2025-12-13T15:00:00.000Z' } },
+        }),
+      { why: 'lower', before: mi(88_200), daysAgo: 31 },
+    ],
+    [
+      'a vehicle that comes with more than it can have been driven since',
+      () =>
+        orderPen().attempt('order.opened', opening, {
+          ...desk,
+          facts: { earlierOdometer: { distance: mi(80_000), readAt: '2026-01-11T15:30:00.000Z' } },
+        }),
+      { why: 'unlikely', before: mi(80_000), daysAgo: 1 },
+    ],
+    [
+      'nothing but five nines that nobody has read twice',
+      () => orderPen().attempt('order.opened', { ...opening, odometer: mi(99_999) }, desk),
+      { why: 'nines' },
+    ],
+    [
+      'an arrival that is written anew over what our own drive read later',
+      () =>
+        oneSensorJob('worked').attempt(
+          'odometer.read',
+          { when: 'arrival', odometer: mi(88_150), confirmed: true },
+          desk,
+        ),
+      { why: 'beyond-drive', before: mi(88_141) },
+    ],
+    [
+      'a drive that begins at less than the vehicle came with',
+      () => driveFrom(88_140, 88_150, false),
+      { why: 'backwards', before: mi(88_141) },
+    ],
+    [
+      'a drive that adds more than a visit does',
+      () => driveFrom(88_141, 88_242, false),
+      { why: 'unlikely', before: mi(88_141) },
     ],
   ],
 }

@@ -49,7 +49,10 @@ const facts = (state: OrderState, context: ReportContext): PageOne['facts'] => [
   { label: 'Vehicle', value: words(context.vehicle.description) },
   { label: 'Plate', value: recordedOr(context.vehicle.plate, id) },
   { label: 'VIN, last 6', value: recordedOr(context.vehicle.vinLastSix, id) },
-  { label: 'Odometer when it came', value: recordedOr(state.opened?.odometer, distance) },
+  {
+    label: readTwice('Odometer when it came', state.opened?.odometerConfirmed),
+    value: recordedOr(state.opened?.odometer, distance),
+  },
   odometerOut(state),
 ]
 
@@ -58,10 +61,17 @@ const odometerOut = (state: OrderState): PageOne['facts'][number] => {
   const last = lastOdometer(state)
   if (!last || last.at === 'write-up') return { label: 'Odometer when it left', value: gap('not read again') }
   return {
-    label: last.at === 'hand-back' ? 'Odometer when it left' : 'Odometer after our drive',
+    label: readTwice(
+      last.at === 'hand-back' ? 'Odometer when it left' : 'Odometer after our drive',
+      last.confirmed,
+    ),
     value: distance(last.distance),
   }
 }
+
+/** A reading that was unlikely and was confirmed says so. */
+const readTwice = (label: string, confirmed = false): string =>
+  confirmed ? `${label} (unlikely, read twice)` : label
 
 const told = (state: OrderState, context: ReportContext): PageOne['told'] => ({
   text: recordedOr(state.complaint, ({ words: digest }) => words(personalText(context, digest))),

@@ -84,10 +84,21 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
           ],
         })),
       },
+      ...odometerLines(state),
       ...doubtLines(state),
     ],
   }
 }
+
+/** A reading that was unlikely is printed as it was read, and that it was read twice. */
+const odometerLines = ({ drives }: OrderState): Block[] =>
+  drives
+    .filter(({ odometerConfirmed }) => odometerConfirmed)
+    .map(({ written }) => ({
+      kind: 'paragraph',
+      text: 'The odometer of this drive was unlikely beside what it read before. It was read a second time.',
+      entry: written.seq,
+    }))
 
 /** Minutes that the clock contradicts are printed as they were typed, with what it says, until somebody settles them. */
 const doubtLines = (state: OrderState): Block[] =>

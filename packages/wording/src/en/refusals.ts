@@ -253,17 +253,24 @@ export const refusals: RefusalsWording = {
     `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
-  ODOMETER_IMPLAUSIBLE: ({ why, read, before }) => {
+  ODOMETER_IMPLAUSIBLE: ({ why, read, before, daysAgo = null }) => {
     const figure = (distance: typeof read) => `${distance.value.toLocaleString('en-US')} ${distance.unit}`
+    const visit = daysAgo === null ? 'before' : `at a visit ${daysAgo} ${daysAgo === 1 ? 'day' : 'days'} ago`
     switch (why) {
       case 'impossible':
         return `${figure(read)} is what a display shows at its end. Read the odometer again, or leave it empty if nobody can read it.`
       case 'backwards':
         return `The odometer read ${before === null ? 'more' : figure(before)} before, and ${figure(read)} is less. Read it again.`
+      case 'beyond-drive':
+        return `It read ${before === null ? 'less' : figure(before)} later in this visit, so it did not come with ${figure(read)}. Read it again, or correct the later reading.`
+      case 'lower':
+        return `The odometer read ${before === null ? 'more' : figure(before)} ${visit}, and ${figure(read)} is less. Read it again and confirm it: another instrument may have been fitted since.`
+      case 'nines':
+        return `${figure(read)} is nothing but nines. Read the odometer again and confirm it.`
       case 'unlikely':
-        return before === null
+        return before === null || read.value < before.value
           ? `${figure(read)} is more than nearly any vehicle reads. Read the odometer again and confirm it.`
-          : `${figure(read)} is far more than ${figure(before)}, which it read before. Read the odometer again and confirm it.`
+          : `${figure(read)} is far more than ${figure(before)}, which it read ${visit}. Read the odometer again and confirm it.`
     }
   },
   PAYMENT_UNKNOWN: () =>

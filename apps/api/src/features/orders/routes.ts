@@ -7,6 +7,10 @@ export const orderRoutes: readonly Binding[] = [
     status: 200,
     body: await service.getOrder(deps, actor, params.orderId),
   })),
+  bind(contract.getLastOdometer)(async ({ deps, params }) => ({
+    status: 200,
+    body: { last: await service.getLastOdometer(deps, params.vehicleId) },
+  })),
   bind(contract.getEntriesAfter)(async ({ deps, actor, params, query }) => ({
     status: 200,
     body: await service.getEntriesAfter(deps, actor, params.orderId, Number(query.after)),

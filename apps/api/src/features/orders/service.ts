@@ -9,6 +9,7 @@ import type { Deps } from '../../deps.ts'
 import { getCustomerFor } from '../customers/service.ts'
 import { loadHistory } from '../entries/service/load-facts.ts'
 import { type Ledger, loadLedger } from '../entries/service/load-ledger.ts'
+import { loadEarlierOdometer } from '../entries/service/load-odometer.ts'
 import { presentEntry } from '../entries/service/present-entry.ts'
 import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
@@ -26,11 +27,13 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
   const { entries, state, doubt } = await getLedgerFor(deps, actor, orderId)
   const { opened } = state
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
-  const [sides, customer, vehicle, history] = await Promise.all([
+  const { vehicleId } = opened
+  const [sides, customer, vehicle, history, earlierOdometer] = await Promise.all([
     sidesOf(deps, entries, sidesFor(actor)),
     getCustomerFor(deps, actor, opened.customerId),
-    getVehicle(deps, opened.vehicleId),
+    getVehicle(deps, vehicleId),
     loadHistory(deps, state),
+    loadEarlierOdometer(deps, { vehicleId, orderId }),
   ])
   return {
     orderId,
@@ -42,6 +45,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     customer,
     vehicle,
     history,
+    earlierOdometer,
     readOnly: doubt ? { ...doubt, words: doubtWords(english.doubts, doubt) } : null,
   }
 }
@@ -62,6 +66,10 @@ export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: st
     history,
   }
 }
+
+/** What a vehicle's odometer read last, before another order is opened for it. */
+export const getLastOdometer = (deps: Deps, vehicleId: string) =>
+  loadEarlierOdometer(deps, { vehicleId, orderId: null })
 
 /** First versions of some kinds hold prices inline; a payload is never cut, so such an order is not sent at all. */
 const getLedgerFor = async (deps: Deps, actor: StaffActor, orderId: string): Promise<Ledger> => {

@@ -1,34 +1,32 @@
-import type { Distance } from '@bayledger/reckoning/quantity'
 import { CheckGroup } from '../../ui/choice-group.tsx'
 import { NumberField } from '../../ui/number-field.tsx'
 import type { TypedFigure } from '../../ui/number-text.ts'
-import { isUnlikely, odometerFault } from './odometer.ts'
+import { isUnlikely, type JudgeOdometer, odometerFault } from './odometer.ts'
 
 type OdometerProps = {
   label: string
   value: TypedFigure
-  /** What it read last in this order. */
-  before: Distance | null
+  judge: JudgeOdometer
   confirmed: boolean
   onChange: (typed: TypedFigure) => void
   onConfirm: (confirmed: boolean) => void
 }
 
 /** An odometer in miles. A figure that cannot be right is refused here in words; an unlikely one is read twice. */
-export function OdometerField({ label, value, before, confirmed, onChange, onConfirm }: OdometerProps) {
+export function OdometerField({ label, value, judge, confirmed, onChange, onConfirm }: OdometerProps) {
   return (
     <>
       <NumberField
         label={label}
         unit="mi"
         value={value}
-        fault={value === 'unreadable' ? undefined : odometerFault(value, before, confirmed)}
+        fault={value === 'unreadable' ? undefined : odometerFault(value, judge, confirmed)}
         onChange={(typed) => {
           onChange(typed)
           onConfirm(false)
         }}
       />
-      {isUnlikely(value, before) ? (
+      {isUnlikely(value, judge) ? (
         <CheckGroup
           label="Read again"
           options={[{ value: 'twice', label: 'I read the odometer a second time; it says so' }]}

@@ -1,30 +1,48 @@
-import type { Distance } from '@bayledger/reckoning/quantity'
-import { judgeOdometer } from '@bayledger/reckoning/vehicle/judge-odometer'
+import { getLastOdometer } from '@bayledger/contract/orders'
+import { type OdometerDoubt, odometerDoubt } from '@bayledger/ledger/questions/odometer'
+import { isConfirmable, type OdometerBefore } from '@bayledger/reckoning/vehicle/judge-odometer'
 import { refusals } from '@bayledger/wording/en/refusals'
+import { useQuery } from '@tanstack/react-query'
+import { call } from '../../lib/api-client.ts'
 import type { TypedFigure } from '../../ui/number-text.ts'
+
+/** How one field judges a reading, by the ledger's own rule. */
+export type JudgeOdometer = (read: { value: number; unit: 'mi' }, confirmed: boolean) => OdometerDoubt | null
+
+/** Judges by what it read before. */
+export const comparedWith =
+  (before: OdometerBefore | null): JudgeOdometer =>
+  (read, confirmed) =>
+    odometerDoubt(read, before, confirmed)
 
 /** Why the typed odometer cannot be recorded; an empty field means "not read" and is allowed. */
 export const odometerFault = (
   typed: TypedFigure,
-  before: Distance | null,
+  judge: JudgeOdometer,
   confirmed: boolean,
 ): string | undefined => {
   if (typed === 'unreadable' || (typed !== null && typed < 0))
     return 'The odometer is no figure in miles. Correct it, or leave it empty if nobody read it.'
   const read = odometerRead(typed)
-  if (read === null) return undefined
-  const why = judgeOdometer(read, before)
-  return why === 'plausible' || (why === 'unlikely' && confirmed)
-    ? undefined
-    : refusals.ODOMETER_IMPLAUSIBLE({ why, read, before })
+  const doubt = read && judge(read, confirmed)
+  return doubt ? refusals.ODOMETER_IMPLAUSIBLE(doubt) : undefined
 }
 
 /** Whether the typed figure is one that a person confirms. */
-export const isUnlikely = (typed: TypedFigure, before: Distance | null): boolean => {
+export const isUnlikely = (typed: TypedFigure, judge: JudgeOdometer): boolean => {
   const read = odometerRead(typed)
-  return read !== null && judgeOdometer(read, before) === 'unlikely'
+  const doubt = read && judge(read, false)
+  return doubt !== null && doubt.why !== 'beyond-drive' && isConfirmable(doubt.why)
 }
 
 /** The value for the ledger; call `odometerFault` first. */
 export const odometerRead = (typed: TypedFigure): { value: number; unit: 'mi' } | null =>
   typeof typed === 'number' ? { value: typed, unit: 'mi' } : null
+
+/** What a known vehicle's odometer read at its last visit. */
+export const useLastOdometer = (vehicleId: string | null) =>
+  useQuery({
+    queryKey: ['last-odometer', vehicleId],
+    enabled: vehicleId !== null,
+    queryFn: () => call(getLastOdometer, { params: { vehicleId: vehicleId ?? '' } }),
+  }).data?.last ?? null

@@ -1,6 +1,7 @@
 import { Distance } from '@bayledger/reckoning/quantity'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
+import { odometerReadOnce } from '../../odometer-read-once.ts'
 import { deskRoles, judgeRoles, roles } from '../../role.ts'
 import { namedOnly, SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
@@ -49,6 +50,8 @@ export const closingKinds = {
       ...handBack,
       /** For "not yet proven": the second person who agreed to release. */
       releaseAgreedBy: z.nullable(SecondPerson),
+      /** The odometer was unlikely, and somebody read it a second time. */
+      odometerConfirmed: z.boolean(),
     }),
     {
       ...final,
@@ -60,6 +63,10 @@ export const closingKinds = {
           ...payload,
           releaseAgreedBy: payload.releaseAgreedBy && namedOnly(payload.releaseAgreedBy),
         })),
+        earlierVersion(
+          z.strictObject({ ...handBack, releaseAgreedBy: z.nullable(SecondPerson) }),
+          odometerReadOnce,
+        ),
       ],
     },
   ),

@@ -3,7 +3,7 @@ import { refuseOdometer } from '../../admit/refuse-odometer.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { isClockHold } from '../../questions/clock-holds.ts'
 import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../../questions/gates.ts'
-import { lastOdometer } from '../../questions/odometer.ts'
+import { beforeLeaving, odometerDoubt } from '../../questions/odometer.ts'
 import { proofOf } from '../../questions/proof.ts'
 import { definitionOf } from '../../registry.ts'
 import { isSamePerson } from '../../same-person.ts'
@@ -40,8 +40,9 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
       return first ? refuse('HAND_BACK_GATE_CLOSED', { reason: first }) : null
     },
     (state) => (state.reports.length > 0 ? null : refuse('REPORT_NOT_SEALED', {})),
-    (state, { payload }) =>
-      payload.odometer && refuseOdometer(payload.odometer, lastOdometer(state)?.distance ?? null, true),
+    (state, { payload: { odometer, odometerConfirmed } }, { earlierOdometer, now }) =>
+      odometer &&
+      refuseOdometer(odometerDoubt(odometer, beforeLeaving(state, earlierOdometer, now), odometerConfirmed)),
     (state, { payload }) =>
       proofOf(state).verdict === 'not-yet-proven' && payload.releaseAgreedBy === null
         ? refuse('RELEASE_NOT_AGREED', {})

@@ -43,9 +43,11 @@ export const applyOpening: Appliers<keyof typeof openingKinds> = {
   'stay.changed': (state, entry) =>
     state.opened ? { ...state, opened: { ...state.opened, ...entry.payload } } : state,
   'odometer.read': (state, entry) => {
-    const { when, odometer } = entry.payload
-    if (when === 'leaving') return { ...state, odometerLeaving: recorded({ odometer }, entry) }
-    return state.opened ? { ...state, opened: { ...state.opened, odometer } } : state
+    const { when, odometer, confirmed } = entry.payload
+    if (when === 'leaving') return { ...state, odometerLeaving: recorded({ odometer, confirmed }, entry) }
+    return state.opened
+      ? { ...state, opened: { ...state.opened, odometer, odometerConfirmed: confirmed } }
+      : state
   },
   'order.moved': (state, entry) => ({ ...state, locationId: entry.payload.locationId }),
 }

@@ -3,6 +3,7 @@ import { Distance, Temperature } from '@bayledger/reckoning/quantity'
 import { SpecificationSheet, Surroundings } from '@bayledger/reckoning/sheet'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
+import { odometerReadOnce } from '../../odometer-read-once.ts'
 import { bayRoles, deskRoles, roles } from '../../role.ts'
 import { MoneyDigest, PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant } from '../../text.ts'
@@ -24,19 +25,24 @@ export type DecidedBy = z.infer<typeof DecidedBy>
 export const LookFeeTerms = z.enum(['charged', 'waived-with-work', 'waived'])
 export type LookFeeTerms = z.infer<typeof LookFeeTerms>
 
+const opening = {
+  locationId: Id,
+  customerId: Id,
+  vehicleId: Id,
+  waitsHere: z.boolean(),
+  promisedAt: z.nullable(Instant),
+  odometer: z.nullable(Distance),
+  comebackOf: z.nullable(Id),
+}
+
 export const openingKinds = {
-  'order.opened': kind(
-    z.strictObject({
-      locationId: Id,
-      customerId: Id,
-      vehicleId: Id,
-      waitsHere: z.boolean(),
-      promisedAt: z.nullable(Instant),
-      odometer: z.nullable(Distance),
-      comebackOf: z.nullable(Id),
-    }),
-    { roles: deskRoles, writtenWhere: 'server', strikable: 'no' },
-  ),
+  /** `odometerConfirmed`: it was unlikely, and somebody read it a second time. */
+  'order.opened': kind(z.strictObject({ ...opening, odometerConfirmed: z.boolean() }), {
+    roles: deskRoles,
+    writtenWhere: 'server',
+    strikable: 'no',
+    earlier: [earlierVersion(z.strictObject(opening), odometerReadOnce)],
+  }),
   'complaint.recorded': kind(
     z.strictObject({
       words: PersonalDigest,

@@ -3,11 +3,20 @@ import { refuseOdometer } from '../../admit/refuse-odometer.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { digestOf } from '../../digests.ts'
 import { lookFee } from '../../questions/money.ts'
-import { lastOdometer } from '../../questions/odometer.ts'
+import {
+  arrivalOdometerDoubt,
+  beforeArrival,
+  beforeLeaving,
+  odometerDoubt,
+} from '../../questions/odometer.ts'
 import type { openingKinds } from './kinds.ts'
 
 export const openingRules: Rules<keyof typeof openingKinds> = {
-  'order.opened': [(_state, { payload }) => payload.odometer && refuseOdometer(payload.odometer, null, true)],
+  'order.opened': [
+    (_state, { payload: { odometer, odometerConfirmed } }, { earlierOdometer, now }) =>
+      odometer &&
+      refuseOdometer(odometerDoubt(odometer, beforeArrival(earlierOdometer, now), odometerConfirmed)),
+  ],
   'complaint.recorded': [],
   'authority.given': [
     (_state, { payload }, facts) =>
@@ -23,11 +32,11 @@ export const openingRules: Rules<keyof typeof openingKinds> = {
   'wait.set': [],
   'stay.changed': [],
   'odometer.read': [
-    (state, { payload: { when, odometer, confirmed } }) =>
+    (state, { payload: { when, odometer, confirmed } }, { earlierOdometer, now }) =>
       refuseOdometer(
-        odometer,
-        when === 'leaving' ? (lastOdometer(state)?.distance ?? null) : null,
-        confirmed,
+        when === 'leaving'
+          ? odometerDoubt(odometer, beforeLeaving(state, earlierOdometer, now), confirmed)
+          : arrivalOdometerDoubt(state, odometer, beforeArrival(earlierOdometer, now), confirmed),
       ),
   ],
   'order.moved': [],

@@ -6,6 +6,7 @@ import { JobPlan, StepKey } from '@bayledger/reckoning/step'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
+import { odometerReadOnce } from '../../odometer-read-once.ts'
 import { bayRoles, judgeRoles, roles } from '../../role.ts'
 import { SecondPerson } from '../../second-person.ts'
 import { PersonalDigest } from '../../side-kinds.ts'
@@ -145,9 +146,12 @@ export const workKinds = {
     earlier: [earlierVersion(z.strictObject(relearn), untimed)],
     roles: bayRoles,
   }),
-  /** `timed`: from leaving until coming back. */
-  'drive.done': kind(z.strictObject({ ...drive, timed: Timed }), {
-    earlier: [earlierVersion(z.strictObject(drive), untimed)],
+  /** `timed`: from leaving until coming back. `odometerConfirmed`: an unlikely one was read twice. */
+  'drive.done': kind(z.strictObject({ ...drive, timed: Timed, odometerConfirmed: z.boolean() }), {
+    earlier: [
+      earlierVersion(z.strictObject(drive), untimed),
+      earlierVersion(z.strictObject({ ...drive, timed: Timed }), odometerReadOnce),
+    ],
     roles,
   }),
   'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }), {

@@ -12,8 +12,10 @@ import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { axleOf, readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
+import { refuseOdometer } from '../../admit/refuse-odometer.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { fitsInto, orderMinutes } from '../../questions/drive-clock.ts'
+import { driveOdometerDoubt } from '../../questions/odometer.ts'
 import { overTargetPsi, pressureTargetFor } from '../../questions/pressure-target.ts'
 import { tireTroubleAt } from '../../questions/troubles.ts'
 import { roadShut } from '../../questions/why-not.ts'
@@ -129,11 +131,11 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'relearn.done': [(state, { payload }) => (payload.method === 'automatic' ? roadShut(state) : null)],
   'step.closed': [],
   'drive.done': [
-    (_state, { payload }) =>
+    (state, { payload }) =>
       payload.odometerIn.unit !== payload.odometerOut.unit ||
       payload.odometerIn.value < payload.odometerOut.value
         ? refuse('ODOMETER_BACKWARDS', {})
-        : null,
+        : refuseOdometer(driveOdometerDoubt(state, payload, payload.odometerConfirmed)),
     (state, { payload, writtenAt }, { now }) => {
       const open = orderMinutes(state, { writtenAt, now })
       return open === null || fitsInto(payload.minutes, open)

@@ -1,6 +1,7 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import type { Draft } from '@bayledger/ledger/entry'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
+import type { EarlierOdometer } from '@bayledger/ledger/questions/odometer'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { EntryFacts } from '../store/read-facts.ts'
@@ -10,6 +11,7 @@ import type { ShopFacts } from '../store/read-shop-facts.ts'
 export type OwnFacts = {
   readonly entry: EntryFacts
   readonly history: HistoryEvidence | null
+  readonly earlierOdometer: EarlierOdometer | null
   /** The money sides that it names. */
   readonly money: MoneySides
   /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
@@ -19,7 +21,7 @@ export type OwnFacts = {
 /** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
 export const factsFor = (
   shop: ShopFacts,
-  { entry, history, money }: OwnFacts,
+  { entry, history, earlierOdometer, money }: OwnFacts,
   state: OrderState,
   draft: Draft,
   at: string,
@@ -35,6 +37,7 @@ export const factsFor = (
     wrenches: withClicks(shop.wrenches, entry.cycles),
     gauges: shop.gauges,
     history,
+    earlierOdometer,
     secondPersonRequired: place?.secondPersonRequired ?? true,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,
     stock: place?.stock ?? new Map(),

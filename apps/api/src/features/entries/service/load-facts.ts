@@ -14,6 +14,7 @@ import { listEarlierOrders } from '../store/list-earlier-orders.ts'
 import { readEntryFacts } from '../store/read-facts.ts'
 import type { OwnFacts } from './admit-facts.ts'
 import { loadLedger } from './load-ledger.ts'
+import { loadEarlierOdometer, odometerReadOf } from './load-odometer.ts'
 
 /** Reads what this draft needs and no other kind would: nothing at all for most. */
 export const loadOwnFacts = async (
@@ -30,9 +31,11 @@ export const loadOwnFacts = async (
     secondPersonTokens: secondPersonTokensIn(draft),
     sheet: sheetIn(draft),
   })
+  const read = odometerReadOf(state, draft)
+  const earlierOdometer = read && (await loadEarlierOdometer(deps, read))
   return draft.kind === 'diagnosis.issued'
-    ? { entry, money, history: await loadHistory(deps, state), ofSeq: state.seq }
-    : { entry, money, history: null, ofSeq: null }
+    ? { entry, money, earlierOdometer, history: await loadHistory(deps, state), ofSeq: state.seq }
+    : { entry, money, earlierOdometer, history: null, ofSeq: null }
 }
 
 /** What other orders of the shop know of this one's vehicle, as evidence. */

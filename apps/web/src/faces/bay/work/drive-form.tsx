@@ -1,12 +1,14 @@
+import { driveOdometerDoubt } from '@bayledger/ledger/questions/odometer'
 import { proofDriveMinutes } from '@bayledger/ledger/questions/proof'
 import { isFixed } from '@bayledger/ledger/questions/verdicts'
 import { lights } from '@bayledger/wording/en/lights'
+import { refusals } from '@bayledger/wording/en/refusals'
 import { verdicts } from '@bayledger/wording/en/verdicts'
 import { Button } from '../../../ui/button.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { useWatch } from '../clock/use-watch.ts'
 import { useDraft } from '../form/draft-store.ts'
-import type { Row } from '../form/rows.ts'
+import type { Row, RowValues } from '../form/rows.ts'
 import { LeaveForm, OutOnTheRoad } from './leave-and-back.tsx'
 import { howWords, sourceWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -52,6 +54,24 @@ const rowsAfter = (clock: number | null): readonly Row[] => [
   { kind: 'choice', key: 'lamp', label: 'Key off, key on: the lamp', options: lamps },
 ]
 
+/** Asked only where a reading of the odometer is unlikely. */
+const readTwice: Row = {
+  kind: 'choice',
+  key: 'twice',
+  label: 'The odometer, read again',
+  options: [{ value: 'same', label: 'It says so' }],
+}
+
+const readings = (values: RowValues) => {
+  const [before, after] = [numberFrom(values.out ?? ''), numberFrom(values.in ?? '')]
+  return before === null || after === null
+    ? null
+    : {
+        odometerOut: { value: before, unit: 'mi' as const },
+        odometerIn: { value: after, unit: 'mi' as const },
+      }
+}
+
 const back = 'Key off, key on: watch the lamp. Note the odometer and what the light did at the end.'
 
 /** The proof drive: drives add up until the light has stayed off for the minutes that a warning may take. */
@@ -66,6 +86,10 @@ export function DriveForm(props: WorkFormProps) {
     state.drives.length > 0 && verdict.verdict !== 'proven'
       ? `So far: ${verdicts.because(verdict)}. ${howWords(step)}`
       : howWords(step)
+  const doubtOf = (values: RowValues, confirmed: boolean) => {
+    const read = readings(values)
+    return read && driveOdometerDoubt(state, read, confirmed)
+  }
   const { watch } = clock
   if (watch === null && !untimed.draft)
     return (
@@ -84,7 +108,9 @@ export function DriveForm(props: WorkFormProps) {
     <WorkRows
       {...props}
       kind="drive.done"
-      rows={() => rowsAfter(byClock)}
+      rows={(values) =>
+        doubtOf(values, false) === null ? rowsAfter(byClock) : [...rowsAfter(byClock), readTwice]
+      }
       blank={byClock === null ? {} : { out: watch?.kept.out ?? '', minutes: String(byClock) }}
       beside={
         byClock === null ? (
@@ -97,23 +123,23 @@ export function DriveForm(props: WorkFormProps) {
       // Whoever left by the clock has read the rest before leaving.
       how={byClock === null ? how : back}
       whyNot={(values) => {
-        const [before, after] = [numberFrom(values.out ?? ''), numberFrom(values.in ?? '')]
-        return before !== null && after !== null && after < before
-          ? 'The odometer reads less after the drive than before. Read both again.'
-          : undefined
+        const read = readings(values)
+        if (read !== null && read.odometerIn.value < read.odometerOut.value)
+          return refusals.ODOMETER_BACKWARDS({})
+        const doubt = doubtOf(values, values.twice === 'same')
+        return doubt === null ? undefined : refusals.ODOMETER_IMPLAUSIBLE(doubt)
       }}
       payload={(values) => {
-        const [before, driven, after] = [values.out, values.minutes, values.in].map((text) =>
-          numberFrom(text ?? ''),
-        )
+        const read = readings(values)
+        const driven = numberFrom(values.minutes ?? '')
         const light = lightsAtEnd.find(({ value }) => value === values.light)
         const lamp = lamps.find(({ value }) => value === values.lamp)
-        if (before == null || driven == null || after == null || !light || !lamp) return null
+        if (read === null || driven === null || !light || !lamp) return null
         return {
           stepKey: step.stepKey,
           minutes: driven,
-          odometerOut: { value: before, unit: 'mi' },
-          odometerIn: { value: after, unit: 'mi' },
+          ...read,
+          odometerConfirmed: values.twice === 'same' && doubtOf(values, false) !== null,
           lightAtEnd: light.value,
           lampCheckAfter: lamp.value,
           timed: clock.stop(),

@@ -1,5 +1,6 @@
 import { getCustomer } from '@bayledger/contract/customers'
 import { getVehicle } from '@bayledger/contract/vehicles'
+import { beforeArrival } from '@bayledger/ledger/questions/odometer'
 import { extendedCents } from '@bayledger/reckoning/money/cents'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { type Dispatch, type SetStateAction, useEffect, useState } from 'react'
@@ -11,6 +12,7 @@ import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
+import { useLastOdometer } from '../odometer.ts'
 import { AgreedFields } from '../write-up/agreed-fields.tsx'
 import { ComplaintFields } from '../write-up/complaint-fields.tsx'
 import { rememberedPlace, rememberPlace } from '../write-up/desk-place.ts'
@@ -40,6 +42,8 @@ export function WriteUpRoute() {
   const prices = priceListIn(settings.data?.settings ?? [])
   const lookFeeCents = prices === null ? 0 : extendedCents(prices.hours.look, prices.laborCentsPerHour)
   const sheet = sheets.data?.sheets.find(({ sheetId }) => sheetId === form.which.sheetId)
+  const last = useLastOdometer(form.which.known?.vehicleId ?? null)
+  const odometerBefore = beforeArrival(last, new Date().toISOString())
   const locations = settings.data?.locations ?? []
   const locationId = form.locationId ?? rememberedPlace(locations.map((location) => location.locationId))
 
@@ -93,6 +97,7 @@ export function WriteUpRoute() {
         locations={locations}
         locationId={locationId}
         lookFeeCents={lookFeeCents}
+        odometerBefore={odometerBefore}
       >
         {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         <Button
@@ -100,7 +105,8 @@ export function WriteUpRoute() {
           look="wide"
           busy={busy}
           whyNot={
-            missingInWriteUp(form) ?? (locationId === null ? 'At which place is the vehicle?' : undefined)
+            missingInWriteUp(form, odometerBefore) ??
+            (locationId === null ? 'At which place is the vehicle?' : undefined)
           }
         >
           Open the order

@@ -1,4 +1,4 @@
-import { lastOdometer } from '@bayledger/ledger/questions/odometer'
+import { arrivalOdometerDoubt, beforeArrival, beforeLeaving } from '@bayledger/ledger/questions/odometer'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
@@ -12,7 +12,7 @@ import { Dialog } from '../../../ui/dialog.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
-import { odometerFault, odometerRead } from '../odometer.ts'
+import { comparedWith, type JudgeOdometer, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import type { OrderPart } from './order-part.ts'
 
@@ -35,8 +35,14 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
   const [leaves, setLeaves] = useState<TypedFigure>(state.odometerLeaving?.odometer.value ?? null)
   const [twice, setTwice] = useState({ came: false, leaves: false })
   const write = useWriteEntries(order.orderId)
-  const last = lastOdometer(state)?.distance ?? null
   const wasLeaving = state.odometerLeaving?.odometer.value ?? null
+  const now = new Date().toISOString()
+  const judgeCame: JudgeOdometer = (read, confirmed) =>
+    came === before.came
+      ? null
+      : arrivalOdometerDoubt(state, read, beforeArrival(order.earlierOdometer, now), confirmed)
+  const judgeLeaves =
+    leaves === wasLeaving ? () => null : comparedWith(beforeLeaving(state, order.earlierOdometer, now))
 
   const entries: WrittenDraft[] = [
     ...(waits === before.waits && promised === before.promised
@@ -78,7 +84,7 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
         <OdometerField
           label="Odometer as it came"
           value={came}
-          before={null}
+          judge={judgeCame}
           confirmed={twice.came}
           onChange={setCame}
           onConfirm={(confirmed) => setTwice((now) => ({ ...now, came: confirmed }))}
@@ -86,7 +92,7 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
         <OdometerField
           label="Odometer as it leaves"
           value={leaves}
-          before={leaves === wasLeaving ? null : last}
+          judge={judgeLeaves}
           confirmed={twice.leaves}
           onChange={setLeaves}
           onConfirm={(confirmed) => setTwice((now) => ({ ...now, leaves: confirmed }))}
@@ -96,8 +102,8 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
           look="main"
           busy={write.isPending}
           whyNot={
-            odometerFault(came, null, twice.came) ??
-            (leaves === wasLeaving ? undefined : odometerFault(leaves, last, twice.leaves)) ??
+            odometerFault(came, judgeCame, twice.came) ??
+            odometerFault(leaves, judgeLeaves, twice.leaves) ??
             (entries.length === 0 ? 'Nothing is changed yet.' : undefined)
           }
           onClick={() => write.mutate({ entries }, { onSuccess: onClose })}

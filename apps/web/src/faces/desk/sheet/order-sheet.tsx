@@ -4,6 +4,7 @@ import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
+import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
 import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
@@ -62,7 +63,9 @@ function OrderHead({ order }: { order: ReadOrder }) {
         {order.number} · <span className="exact">{vehicle.plate ?? 'no plate'}</span>
         {vehicle.vin === null ? '' : ' · VIN '}
         <span className="exact">{vehicle.vin ?? ''}</span>
-        {odometer ? ` · ${odometer.value.toLocaleString('en-US')} ${odometer.unit}` : ' · odometer not read'}
+        {odometer
+          ? ` · ${odometerWords(odometer, state.opened?.odometerConfirmed ?? false)}`
+          : ' · odometer not read'}
         {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
         {state.opened?.waitsHere ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}

@@ -1,11 +1,12 @@
 import { sealOrderReport } from '@bayledger/contract/reports'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
-import { lastOdometer } from '@bayledger/ledger/questions/odometer'
+import { beforeLeaving } from '@bayledger/ledger/questions/odometer'
 import { gates } from '@bayledger/wording/en/gates'
 import { gateWords } from '@bayledger/wording/gates'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, newId } from '../../../features/ledger/draft-entry.ts'
+import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { orderKey } from '../../../features/ledger/order-query.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import {
@@ -21,7 +22,7 @@ import { Button } from '../../../ui/button.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
-import { odometerFault, odometerRead } from '../odometer.ts'
+import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { ClockQuestions } from './clock-questions.tsx'
@@ -52,7 +53,13 @@ export function ReportPart({ order }: OrderPart) {
         ))}
         {state.reports.length > 0 && state.handedBack === null ? <HandBack order={order} /> : null}
         {state.handedBack === null ? null : (
-          <p>Handed back at {clockTime(state.handedBack.written.writtenAt, clock)}.</p>
+          <p>
+            Handed back at {clockTime(state.handedBack.written.writtenAt, clock)}
+            {state.handedBack.odometer === null
+              ? ''
+              : `, at ${odometerWords(state.handedBack.odometer, state.handedBack.odometerConfirmed)}`}
+            .
+          </p>
         )}
       </div>
     </Section>
@@ -91,7 +98,7 @@ function HandBack({ order }: OrderPart) {
   const [odometer, setOdometer] = useState<TypedFigure>(null)
   const [twice, setTwice] = useState(false)
   const agreed = useSecondPersonTyped()
-  const before = lastOdometer(order.state)?.distance ?? null
+  const judge = comparedWith(beforeLeaving(order.state, order.earlierOdometer, new Date().toISOString()))
   const unproven = proofOf(order.state).verdict === 'not-yet-proven'
   const wheelsOff = Object.values(order.state.work).some((work) => work.removed)
   return (
@@ -109,7 +116,7 @@ function HandBack({ order }: OrderPart) {
       <OdometerField
         label="Odometer at hand-back"
         value={odometer}
-        before={before}
+        judge={judge}
         confirmed={twice}
         onChange={setOdometer}
         onConfirm={setTwice}
@@ -118,12 +125,13 @@ function HandBack({ order }: OrderPart) {
       <Button
         look="main"
         busy={write.isPending}
-        whyNot={(unproven ? secondPersonFault(agreed) : undefined) ?? odometerFault(odometer, before, twice)}
+        whyNot={(unproven ? secondPersonFault(agreed) : undefined) ?? odometerFault(odometer, judge, twice)}
         onClick={() =>
           write.mutate({
             entries: [
               draftEntry(order.orderId, 'order.handed_back', {
                 odometer: odometerRead(odometer),
+                odometerConfirmed: twice,
                 lockingKeyReturned: null,
                 retorqueAdvised: wheelsOff,
                 signature: null,

@@ -1,8 +1,10 @@
+import type { OdometerBefore } from '@bayledger/reckoning/vehicle/judge-odometer'
 import type { ReactNode } from 'react'
 import { money } from '../../../lib/format.ts'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { comparedWith } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import { whoDecides } from '../who-decides.ts'
 import type { WriteUpPartProps } from './write-up-form.ts'
@@ -11,16 +13,26 @@ type AgreedProps = WriteUpPartProps & {
   locations: readonly { readonly locationId: string; readonly name: string }[]
   locationId: string | null
   lookFeeCents: number
+  /** At the vehicle's last visit. */
+  odometerBefore: OdometerBefore | null
   /** What closes the section: the problem, if any, and the button. */
   children: ReactNode
 }
 
 /** What the desk and the customer agree on before the inspection: the stay, the place, the fee and the consent. */
-export function AgreedFields({ form, set, locations, locationId, lookFeeCents, children }: AgreedProps) {
+export function AgreedFields({
+  form,
+  set,
+  locations,
+  locationId,
+  lookFeeCents,
+  odometerBefore,
+  children,
+}: AgreedProps) {
   return (
     <Section title="Agreed">
       <div className="stack">
-        <StayFields form={form} set={set} />
+        <StayFields form={form} set={set} odometerBefore={odometerBefore} />
         {locations.length < 2 ? null : (
           <ChoiceGroup
             label="At"
@@ -36,7 +48,7 @@ export function AgreedFields({ form, set, locations, locationId, lookFeeCents, c
   )
 }
 
-function StayFields({ form, set }: WriteUpPartProps) {
+function StayFields({ form, set, odometerBefore }: WriteUpPartProps & Pick<AgreedProps, 'odometerBefore'>) {
   return (
     <div className="fields">
       <ChoiceGroup
@@ -57,7 +69,7 @@ function StayFields({ form, set }: WriteUpPartProps) {
       <OdometerField
         label="Odometer"
         value={form.odometer}
-        before={null}
+        judge={comparedWith(odometerBefore)}
         confirmed={form.odometerTwice}
         onChange={(odometer) => set({ odometer })}
         onConfirm={(odometerTwice) => set({ odometerTwice })}

@@ -15,40 +15,48 @@ const whole: WriteUp = {
 
 describe('a write-up', () => {
   it('opens once everything that is needed is there', () => {
-    expect(missingInWriteUp(whole)).toBeUndefined()
-    expect(missingInWriteUp({ ...whole, odometer: 41_230 })).toBeUndefined()
+    expect(missingInWriteUp(whole, null)).toBeUndefined()
+    expect(missingInWriteUp({ ...whole, odometer: 41_230 }, null)).toBeUndefined()
   })
 
   it('does not open while a typed odometer is no figure: it would be dropped unseen', () => {
-    expect(missingInWriteUp({ ...whole, odometer: 'unreadable' })).toMatch(/odometer is no figure/)
-    expect(missingInWriteUp({ ...whole, odometer: -5 })).toMatch(/odometer is no figure/)
+    expect(missingInWriteUp({ ...whole, odometer: 'unreadable' }, null)).toMatch(/odometer is no figure/)
+    expect(missingInWriteUp({ ...whole, odometer: -5 }, null)).toMatch(/odometer is no figure/)
   })
 
   it('does not open with an odometer of nines, and with an unlikely one only when it was read twice', () => {
-    expect(missingInWriteUp({ ...whole, odometer: 999_999 })).toMatch(/display shows at its end/)
-    expect(missingInWriteUp({ ...whole, odometer: 640_000 })).toMatch(/confirm it/)
-    expect(missingInWriteUp({ ...whole, odometer: 640_000, odometerTwice: true })).toBeUndefined()
+    expect(missingInWriteUp({ ...whole, odometer: 999_999 }, null)).toMatch(/display shows at its end/)
+    expect(missingInWriteUp({ ...whole, odometer: 640_000 }, null)).toMatch(/confirm it/)
+    expect(missingInWriteUp({ ...whole, odometer: 640_000, odometerTwice: true }, null)).toBeUndefined()
+  })
+
+  it('does not open with less than the vehicle read at an earlier visit, until it was read twice', () => {
+    const before = { distance: { value: 52_625, unit: 'mi' as const }, daysAgo: 31 }
+    const lower = { ...whole, odometer: 52_265 }
+    expect(missingInWriteUp(lower, before)).toMatch(/52,625 mi at a visit 31 days ago/)
+    expect(missingInWriteUp({ ...lower, odometerTwice: true }, before)).toBeUndefined()
+    expect(missingInWriteUp({ ...whole, odometer: 53_000 }, before)).toBeUndefined()
   })
 
   it('does not open on the consent of a person without a name who is not the owner', () => {
     const named = { ...whole, consentBy: 'named-person' as const }
-    expect(missingInWriteUp(named)).toBe('Write the name of the person who gave the consent.')
-    expect(missingInWriteUp({ ...named, consentName: 'B. Driver' })).toBeUndefined()
+    expect(missingInWriteUp(named, null)).toBe('Write the name of the person who gave the consent.')
+    expect(missingInWriteUp({ ...named, consentName: 'B. Driver' }, null)).toBeUndefined()
   })
 
   it('does not open with a VIN that cannot be one', () => {
-    const withVin = (vin: string) => missingInWriteUp({ ...whole, which: { ...whole.which, vin } })
+    const withVin = (vin: string) => missingInWriteUp({ ...whole, which: { ...whole.which, vin } }, null)
     expect(withVin('1VA')).toMatch(/VIN/)
     expect(withVin('1IANTR2N3KT004127')).toMatch(/VIN/)
     expect(withVin('1M8GDM9AXKP042788')).toBeUndefined()
   })
 
   it.each(['(555) 555-0142', '+1 555 555 0142', '', '  '])('takes the telephone number "%s"', (phone) => {
-    expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } })).toBeUndefined()
+    expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } }, null)).toBeUndefined()
   })
 
   it.each(['abc', '555', '555-0142 at work'])('does not take "%s" for a telephone number', (phone) => {
-    expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } })).toMatch(/telephone/)
+    expect(missingInWriteUp({ ...whole, person: { ...whole.person, phone } }, null)).toMatch(/telephone/)
   })
 })
 

@@ -3,6 +3,7 @@ import { createVehicle, type Vehicle } from '@bayledger/contract/vehicles'
 import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { OdometerBefore } from '@bayledger/reckoning/vehicle/judge-odometer'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { draftEntry, newId, personal } from '../../../features/ledger/draft-entry.ts'
@@ -11,7 +12,7 @@ import { sendEntries, type Writing } from '../../../features/ledger/write-entrie
 import { call } from '../../../lib/api-client.ts'
 import { typedOrNull } from '../../../lib/typed-text.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
-import { odometerFault, odometerRead } from '../odometer.ts'
+import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { eventsAsEvidence } from './events.ts'
 
 export type Person = { known: Customer | null; name: string; phone: string }
@@ -71,8 +72,11 @@ export const blankWriteUp: WriteUp = {
   consentName: '',
 }
 
-/** What is missing or not acceptable, in words; `undefined` if the order can be opened. */
-export const missingInWriteUp = (form: WriteUp): string | undefined => {
+/**
+ * What is missing or not acceptable, in words; `undefined` if the order can be opened. `before`: what the odometer read at
+ * the vehicle's last visit.
+ */
+export const missingInWriteUp = (form: WriteUp, before: OdometerBefore | null): string | undefined => {
   if (form.person.known === null && form.person.name.trim() === '') return 'Whose vehicle is it? Type a name.'
   if (form.person.known === null && !isTelephone(form.person.phone))
     return 'The telephone number takes 7 to 24 digits, spaces, and the signs + ( ) - and the point; or leave it empty.'
@@ -84,7 +88,7 @@ export const missingInWriteUp = (form: WriteUp): string | undefined => {
   if (form.light === null) return 'Ask what the light does; "does not know" is an answer.'
   if (form.waitsHere === null) return 'Does the customer wait here?'
   if (!form.consent.includes('look')) return 'Record consent to inspect first.'
-  const odometer = odometerFault(form.odometer, null, form.odometerTwice)
+  const odometer = odometerFault(form.odometer, comparedWith(before), form.odometerTwice)
   if (odometer !== undefined) return odometer
   if (form.consentBy === null) return 'Who gave the consent?'
   if (form.consentBy !== 'owner' && form.consentName.trim() === '')
@@ -177,6 +181,7 @@ const openingEntries = (
         waitsHere: form.waitsHere === 'here',
         promisedAt: form.promised === '' ? null : new Date(`${today}T${form.promised}`).toISOString(),
         odometer: odometerRead(form.odometer),
+        odometerConfirmed: form.odometerTwice,
         comebackOf: null,
       }),
       draftEntry(orderId, 'complaint.recorded', {
