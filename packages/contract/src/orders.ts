@@ -107,7 +107,7 @@ export const getLastOdometer = endpoint({
   access: { who: 'staff' },
   params: z.strictObject({ vehicleId: Id }),
   replies: { 200: z.strictObject({ last: z.nullable(ReadOdometer) }) },
-  problems: [],
+  problems: ['VEHICLE_NOT_FOUND'],
 })
 
 /** One row of the floor list; the first move ranks it, all are shown. */

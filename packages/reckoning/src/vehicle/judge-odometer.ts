@@ -43,7 +43,11 @@ export const judgeOdometer = (read: Distance, before: OdometerBefore | null): Od
   return /^9{4,}$/.test(String(read.value)) ? 'nines' : 'plausible'
 }
 
-/** Whether a reading counts once somebody has read it a second time. */
+/**
+ * Whether a reading counts once somebody has read it a second time.
+ *
+ * @source Common practice, no source.
+ */
 export const isConfirmable = (verdict: OdometerVerdict): boolean =>
   verdict === 'lower' || verdict === 'unlikely' || verdict === 'nines'
 

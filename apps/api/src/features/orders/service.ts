@@ -68,8 +68,10 @@ export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: st
 }
 
 /** What a vehicle's odometer read last, before another order is opened for it. */
-export const getLastOdometer = (deps: Deps, vehicleId: string) =>
-  loadEarlierOdometer(deps, { vehicleId, orderId: null })
+export const getLastOdometer = async (deps: Deps, vehicleId: string) => {
+  const vehicle = await getVehicle(deps, vehicleId)
+  return loadEarlierOdometer(deps, { vehicleId: vehicle.vehicleId, orderId: null })
+}
 
 /** First versions of some kinds hold prices inline; a payload is never cut, so such an order is not sent at all. */
 const getLedgerFor = async (deps: Deps, actor: StaffActor, orderId: string): Promise<Ledger> => {
