@@ -10,46 +10,33 @@ import {
 } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { openPool } from '@bayledger/db/pool'
 import { withClient } from '@bayledger/db/with-client'
 import type { Entry } from '@bayledger/ledger/entry'
 import { hashEntry } from '@bayledger/ledger/hash-chain'
-import type { Pool } from 'pg'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { listEntriesAfter } from '../../apps/api/src/features/entries/store/read-ledger.ts'
 import { keptDigestKey } from '../../apps/api/src/proof/digest-key.ts'
 import { faultLine } from '../../apps/api/src/proof/finding.ts'
-import { type Verification, verifyDatabase } from '../../apps/api/src/proof/verify-database.ts'
-import { writeDigest } from '../../apps/api/src/proof/write-digest.ts'
-import { startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
-import { type Replay, replayOn } from '../support/replay-order.ts'
+import { type ProofBench, startProofBench } from '../support/proof-bench.ts'
 
 /** Whoever may do anything in the database alters the record; verifying finds it. */
-let shop: TestApp
-let replay: Replay
-let pool: Pool
-let folder: string
+let bench: ProofBench
 let sealed: string
 let sealedNumber: string
 let open: string
 let openNumber: string
 
-const places = () => ({ dataFolder: folder, digestFolder: join(folder, 'digests') })
-const shopFolder = () => join(folder, 'digests', shop.demo.shop.id)
-const digestFile = (number: number) => join(shopFolder(), `${String(number).padStart(6, '0')}.json`)
-const makeDigest = (day: string) =>
-  writeDigest(shop.deps.pool, places(), {
-    shopId: shop.demo.shop.id,
-    day,
-    at: shop.clock.now().toISOString(),
-  })
+const digestFile = (number: number) => bench.digestFile(number)
+const makeDigest = (day: string) => bench.makeDigest(day)
+const verified = () => bench.verified()
+const found = () => bench.found()
+const altered = (table: string, statement: string, values: readonly unknown[] = []) =>
+  bench.altered(table, statement, values)
 
 beforeAll(async () => {
-  shop = await startTestApp()
-  replay = await replayOn(shop)
-  folder = mkdtempSync(join(tmpdir(), 'bayledger-proof-'))
-  pool = openPool({ url: shop.url, size: 1, onIdleError: () => undefined })
+  bench = await startProofBench()
+  const { replay, shop } = bench
   const desk = await replay.as('ottoline', 'desk')
   const first = freshCopy(shop.demo, 'T-2601')
   sealed = first.orderId
@@ -64,55 +51,31 @@ beforeAll(async () => {
   sealedNumber = (await desk.get(`/api/orders/${sealed}`).expect(200)).body.number
   openNumber = (await desk.get(`/api/orders/${open}`).expect(200)).body.number
 })
-afterAll(async () => {
-  await pool.end()
-  await shop.stop()
-  rmSync(folder, { recursive: true, force: true })
-})
-
-const verified = (): Promise<Verification> => verifyDatabase(pool, places(), () => undefined)
-const found = async (): Promise<string[]> => (await verified()).faults.map(faultLine)
-
-/** Runs a statement as superuser with every trigger off, verifies, and puts the table back as it was. */
-const altered = async (
-  table: string,
-  statement: string,
-  values: readonly unknown[] = [],
-): Promise<string[]> =>
-  withClient(shop.adminUrl, async (admin) => {
-    await admin.query("set session_replication_role = 'replica'")
-    await admin.query(`create temp table kept as table ${table}`)
-    try {
-      expect((await admin.query(statement, [...values])).rowCount).toBeGreaterThan(0)
-      return await found()
-    } finally {
-      await admin.query(`delete from ${table}`)
-      await admin.query(`insert into ${table} select * from kept`)
-      await admin.query('drop table kept')
-    }
-  })
+afterAll(() => bench.stop())
 
 /** Changes a file of the digest folder, verifies, and puts it back. */
 const withFile = async (file: string, change: (file: string) => void): Promise<string[]> => {
-  copyFileSync(file, join(folder, 'kept'))
+  copyFileSync(file, join(bench.folder, 'kept'))
   try {
     change(file)
     return await found()
   } finally {
     rmSync(file, { force: true })
-    renameSync(join(folder, 'kept'), file)
+    renameSync(join(bench.folder, 'kept'), file)
   }
 }
 
 const seqOf = async (orderId: string, kind: string): Promise<number> =>
-  (await listEntriesAfter(pool, shop.demo.shop.id, orderId, 0)).find((entry) => entry.kind === kind)?.seq ?? 0
+  (await listEntriesAfter(bench.pool, bench.shop.demo.shop.id, orderId, 0)).find(
+    (entry) => entry.kind === kind,
+  )?.seq ?? 0
 
 describe('verifying', () => {
   it('finds nothing in a record that nobody touched, and counts what no digest covers yet', async () => {
     const result = await verified()
     expect(result.faults.map(faultLine)).toEqual([])
     expect(result).toMatchObject({ orders: 2, reports: 1, days: 2 })
-    const entries = await listEntriesAfter(pool, shop.demo.shop.id, open, 0)
+    const entries = await listEntriesAfter(bench.pool, bench.shop.demo.shop.id, open, 0)
     expect(result.uncovered).toBe(entries.length - 20)
   })
 
@@ -136,7 +99,7 @@ describe('verifying', () => {
   })
 
   it('finds a covered order that was hashed anew from end to end, its head with it', async () => {
-    const chain = await listEntriesAfter(pool, shop.demo.shop.id, sealed, 0)
+    const chain = await listEntriesAfter(bench.pool, bench.shop.demo.shop.id, sealed, 0)
     const forged: Entry[] = []
     for (const { hash: _, ...entry } of chain) {
       const payload = JSON.parse(JSON.stringify(entry.payload).replaceAll('"unit":"psi"', '"unit":"kPa"'))
@@ -148,7 +111,7 @@ describe('verifying', () => {
       forged.at(-1)?.hash,
     ])
     expect(lines[0]).toContain("the order's head names entry")
-    const both = await withClient(shop.adminUrl, async (admin) => {
+    const both = await withClient(bench.shop.adminUrl, async (admin) => {
       await admin.query("set session_replication_role = 'replica'")
       await admin.query('update order_heads set hash = $2 where order_id = $1', [sealed, forged.at(-1)?.hash])
       try {
@@ -213,7 +176,7 @@ describe('verifying', () => {
 
   it('accepts a side that an erasure names', async () => {
     const erased = randomUUID()
-    await withClient(shop.adminUrl, (admin) =>
+    await withClient(bench.shop.adminUrl, (admin) =>
       admin.query(
         `insert into erasures (shop_id, id, order_id, subject, digests, reason, erased_by, erased_at)
          select shop_id, $2, order_id, 'a customer', array[payload ->> 'words'], 'asked for', '{}', now() from entries
@@ -230,7 +193,7 @@ describe('verifying', () => {
   it('finds another file under a sealed report, and a list of reports that was changed', async () => {
     const seq = await seqOf(sealed, 'report.sealed')
     const where = `Order ${sealedNumber}, entry ${seq} (report.sealed): `
-    const lines = await withClient(shop.adminUrl, async (admin) => {
+    const lines = await withClient(bench.shop.adminUrl, async (admin) => {
       await admin.query('alter table blobs drop constraint blobs__digest_matches')
       try {
         return await altered('blobs', "update blobs set bytes = bytes || '\\x20'::bytea")
@@ -258,13 +221,13 @@ describe('the digests', () => {
     expect(first.orders.map(({ orderId }: { orderId: string }) => orderId)).toEqual([sealed])
     expect(second).toMatchObject({ number: 2, day: '2026-01-13', previous: first.hash })
     expect(second.orders).toMatchObject([{ orderId: open, seq: 20 }])
-    expect(second.signedBy).toBe(keptDigestKey(folder, true).fingerprint)
+    expect(second.signedBy).toBe(keptDigestKey(bench.folder, true).fingerprint)
   })
 
   it('that are missing are named', async () => {
     for (const number of [1, 2])
       expect(await withFile(digestFile(number), unlinkSync)).toEqual([
-        `Digest ${number} of ${shop.demo.shop.name}: its file is missing from the digest folder`,
+        `Digest ${number} of ${bench.shop.demo.shop.name}: its file is missing from the digest folder`,
       ])
   })
 
@@ -309,11 +272,11 @@ describe('the digests', () => {
   })
 
   it('are not begun anew with a new key while there are some', async () => {
-    const key = join(folder, 'signing', 'digest-key.pem')
-    renameSync(key, join(folder, 'away'))
+    const key = join(bench.folder, 'signing', 'digest-key.pem')
+    renameSync(key, join(bench.folder, 'away'))
     await expect(makeDigest('2026-01-14')).rejects.toThrow(/key that signed them is missing/)
     expect((await found())[0]).toMatch(/the key that signed it is missing/)
-    renameSync(join(folder, 'away'), key)
+    renameSync(join(bench.folder, 'away'), key)
   })
 
   it('are written by one process at a time, and cover everything then', async () => {
@@ -327,9 +290,9 @@ describe('the digests', () => {
 
 describe('a second person', () => {
   it('is the one whose PIN agreed to the entry, or verifying names it', async () => {
-    const { orderId, lines } = freshCopy(shop.demo, 'T-2614')
-    await replay.sendUntil(lines)
-    const desk = await replay.as('ottoline', 'desk')
+    const { orderId, lines } = freshCopy(bench.shop.demo, 'T-2614')
+    await bench.replay.sendUntil(lines)
+    const desk = await bench.replay.as('ottoline', 'desk')
     const { number } = (await desk.get(`/api/orders/${orderId}`).expect(200)).body
     const seq = await seqOf(orderId, 'refusal.recorded')
     expect(await found()).toEqual([])

@@ -1,5 +1,6 @@
 import { existsSync, linkSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { Id } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
 import { DigestFile } from './digest.ts'
 
@@ -21,6 +22,14 @@ export const listDigestFiles = (folder: string, shopId: string): FoundDigest[] =
     .toSorted((one, other) => one.number - other.number)
     .map(({ name, number }) => ({ number, file: join(own, name), digest: readDigest(join(own, name)) }))
 }
+
+/** The shops of which the folder holds digests, as their subfolders are named. */
+export const listDigestShops = (folder: string): string[] =>
+  existsSync(folder)
+    ? readdirSync(folder).filter(
+        (name) => z.safeParse(Id, name).success && listDigestFiles(folder, name).length > 0,
+      )
+    : []
 
 const readDigest = (file: string): DigestFile | null => {
   try {

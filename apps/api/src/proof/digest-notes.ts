@@ -52,3 +52,12 @@ export const listShopZones = async (
   )) as { rows: { shopId: string; name: string; timeZone: string }[] }
   return rows
 }
+
+/** Shops that entries name and that the list of shops does not: its row was removed by hand. */
+export const listUnlistedShops = async (reader: Reader): Promise<string[]> => {
+  const { rows } = (await reader.query(
+    `select distinct shop_id as "shopId" from entries e
+     where not exists (select from shops s where s.id = e.shop_id) order by 1`,
+  )) as { rows: { shopId: string }[] }
+  return rows.map(({ shopId }) => shopId)
+}

@@ -7,6 +7,7 @@ export type StoredHead = {
   readonly number: string
   readonly seq: number
   readonly hash: string
+  readonly openedAt: Date
   readonly locationId: string
   readonly customerId: string
   readonly vehicleId: string
@@ -18,16 +19,23 @@ export type StoredHead = {
   readonly agenda: unknown
 }
 
-const headColumns = `order_id as "orderId", number, seq, hash, location_id as "locationId", customer_id as "customerId",
-  vehicle_id as "vehicleId", promised_at as "promisedAt", waits_here as "waitsHere", assigned_to as "assignedTo",
+const headColumns = `order_id as "orderId", number, seq, hash, opened_at as "openedAt", location_id as "locationId",
+  customer_id as "customerId", vehicle_id as "vehicleId", promised_at as "promisedAt", waits_here as "waitsHere", assigned_to as "assignedTo",
   is_open as "isOpen", sealed, agenda`
 
+/** Every order that has a head or an entry; one whose head is gone is still named by the number that it was given. */
 export const listOrderNumbers = async (
   pool: Pool,
   shopId: string,
 ): Promise<{ orderId: string; number: string }[]> => {
   const { rows } = await pool.query<{ orderId: string; number: string }>(
-    'select order_id as "orderId", number from order_heads where shop_id = $1 order by number',
+    `select order_id as "orderId", number from order_heads where shop_id = $1
+     union all
+     select order_id, coalesce(min(given ->> 'orderNumber') filter (where seq = 1), order_id::text) from entries e
+       where shop_id = $1
+         and not exists (select from order_heads h where h.shop_id = e.shop_id and h.order_id = e.order_id)
+       group by order_id
+     order by 2`,
     [shopId],
   )
   return rows
@@ -125,7 +133,12 @@ export const listFigureProofs = async (
   return rows
 }
 
-export type StoredReportRow = { readonly number: string; readonly entryId: string; readonly sha256: string }
+export type StoredReportRow = {
+  readonly number: string
+  readonly entryId: string
+  readonly sha256: string
+  readonly sealedAt: Date
+}
 
 export const listReportRows = async (
   pool: Pool,
@@ -133,7 +146,8 @@ export const listReportRows = async (
   orderId: string,
 ): Promise<StoredReportRow[]> => {
   const { rows } = await pool.query<StoredReportRow>(
-    'select number, entry_id as "entryId", sha256 from sealed_reports where shop_id = $1 and order_id = $2',
+    `select number, entry_id as "entryId", sha256, sealed_at as "sealedAt" from sealed_reports
+      where shop_id = $1 and order_id = $2`,
     [shopId, orderId],
   )
   return rows
@@ -147,16 +161,51 @@ export const findBytes = async (pool: Pool, shopId: string, sha256: string): Pro
   return rows[0]?.bytes ?? null
 }
 
-/** What an order's entries are counted into, one line a row, in one order. */
+/** What an order's entries are counted into, one line a row. */
 export const listCountedRows = async (pool: Pool, shopId: string, orderId: string): Promise<string[]> => {
   const { rows } = await pool.query<{ line: string }>(
-    `select concat_ws(' ', 'sensor', entry_id, wheel, sensor_id, how) as line from seen_sensors
+    `with own as (select id from entries where shop_id = $1 and order_id = $2)
+     select concat_ws(' ', 'sensor', entry_id, vehicle_id, wheel, sensor_id, how) as line from seen_sensors
        where shop_id = $1 and order_id = $2
      union all
-     select concat_ws(' ', 'clicks', c.entry_id, c.instrument_id, c.clicks) from wrench_cycles c
-       join entries e on e.shop_id = c.shop_id and e.id = c.entry_id where c.shop_id = $1 and e.order_id = $2
-     order by 1`,
+     select concat_ws(' ', 'clicks', entry_id, instrument_id, clicks) from wrench_cycles
+       where shop_id = $1 and entry_id in (select id from own)
+     union all
+     select concat_ws(' ', 'part', m.entry_id, m.quantity, m.kind, s.part_number) from stock_movements m
+       join stock_items s on s.shop_id = m.shop_id and s.id = m.stock_item_id
+       where m.shop_id = $1 and m.entry_id in (select id from own)`,
     [shopId, orderId],
   )
   return rows.map(({ line }) => line)
+}
+
+/** Which of these parts a shop stocks at one of these places. */
+export const listStockedParts = async (
+  pool: Pool,
+  shopId: string,
+  partNumbers: readonly string[],
+  locationIds: readonly string[],
+): Promise<ReadonlySet<string>> => {
+  if (partNumbers.length === 0) return new Set()
+  const { rows } = await pool.query<{ partNumber: string }>(
+    `select distinct part_number as "partNumber" from stock_items
+      where shop_id = $1 and part_number = any ($2::text[]) and location_id = any ($3::uuid[])`,
+    [shopId, partNumbers, locationIds],
+  )
+  return new Set(rows.map(({ partNumber }) => partNumber))
+}
+
+/** Rows that count an entry which is not there: what they are of, and the entry. */
+export const listStrayCounts = async (
+  pool: Pool,
+  shopId: string,
+): Promise<{ readonly counted: 'clicks' | 'part'; readonly entryId: string }[]> => {
+  const stray = (counted: string, table: string) =>
+    `select '${counted}' as counted, c.entry_id as "entryId" from ${table} c where c.shop_id = $1
+       and not exists (select from entries e where e.shop_id = c.shop_id and e.id = c.entry_id)`
+  const { rows } = await pool.query<{ counted: 'clicks' | 'part'; entryId: string }>(
+    `${stray('clicks', 'wrench_cycles')} union all ${stray('part', 'stock_movements')} order by 2`,
+    [shopId],
+  )
+  return rows
 }

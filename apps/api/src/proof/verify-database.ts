@@ -1,7 +1,8 @@
 import type { Pool } from 'pg'
-import { listDigestFiles } from './digest-folder.ts'
+import { listDigestFiles, listDigestShops } from './digest-folder.ts'
 import { readDigestKey } from './digest-key.ts'
-import { listDigestNotes, listShopZones } from './digest-notes.ts'
+import { listDigestNotes, listShopZones, listUnlistedShops } from './digest-notes.ts'
+import { faultsOfStrayCounts } from './fault-of-projections.ts'
 import type { Fault } from './finding.ts'
 import { listOrderNumbers } from './read-proof.ts'
 import { verifyDigests } from './verify-digests.ts'
@@ -31,7 +32,9 @@ export const verifyDatabase = async (
   const faults: Fault[] = []
   const sum = { orders: 0, entries: 0, reports: 0, days: 0, uncovered: 0 }
   const key = readDigestKey(places.dataFolder)
-  for (const { shopId, name } of await listShopZones(pool)) {
+  const shops = await listShopZones(pool)
+  faults.push(...(await faultsOfMissingShops(pool, places.digestFolder, shops)))
+  for (const { shopId, name } of shops) {
     // Before the orders: whatever these digests cover was written before it is looked for.
     const files = listDigestFiles(places.digestFolder, shopId)
     const notes = await listDigestNotes(pool, shopId)
@@ -53,6 +56,7 @@ export const verifyDatabase = async (
     }
     sum.days += files.length
     faults.push(
+      ...(await faultsOfStrayCounts(pool, shopId)),
       ...verifyDigests(name, files, notes, key, {
         hashOf: (orderId, seq) => hashes.get(orderId)?.[seq - 1],
         numberOf: (orderId) => orders.find((order) => order.orderId === orderId)?.number ?? orderId,
@@ -60,6 +64,23 @@ export const verifyDatabase = async (
     )
   }
   return { ...sum, faults }
+}
+
+/** A shop that was removed whole leaves its entries or its digests behind. */
+const faultsOfMissingShops = async (
+  pool: Pool,
+  digestFolder: string,
+  shops: readonly { readonly shopId: string }[],
+): Promise<Fault[]> => {
+  const left = new Map([
+    ...listDigestShops(digestFolder).map((shopId) => [shopId, 'there are digests of it'] as const),
+    ...(await listUnlistedShops(pool)).map((shopId) => [shopId, 'there are entries of it'] as const),
+  ])
+  for (const { shopId } of shops) left.delete(shopId)
+  return [...left].map(([shopId, what]) => ({
+    where: `Shop ${shopId}`,
+    what: `${what}, and the database does not list it`,
+  }))
 }
 
 const inSnapshot = async <T>(pool: Pool, work: () => Promise<T>): Promise<T> => {

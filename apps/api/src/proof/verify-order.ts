@@ -1,23 +1,18 @@
 import { createHash } from 'node:crypto'
-import { canonicalText, sideDigest } from '@bayledger/ledger/digests'
+import { sideDigest } from '@bayledger/ledger/digests'
 import type { Entry } from '@bayledger/ledger/entry'
-import { fold } from '@bayledger/ledger/fold'
 import { verifyChain } from '@bayledger/ledger/hash-chain'
 import { isKind, versionOf } from '@bayledger/ledger/registry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
-import type { OrderState } from '@bayledger/ledger/state'
 import type { Pool } from 'pg'
-import { projectHead } from '../features/entries/store/projections/head.ts'
-import { seenSensorRows } from '../features/entries/store/projections/seen-sensors.ts'
-import { wrenchCycleRows } from '../features/entries/store/projections/wrench-cycles.ts'
 import { listEntriesAfter } from '../features/entries/store/read-ledger.ts'
+import { faultOfProjections } from './fault-of-projections.ts'
 import { faultOfSecondPersons } from './fault-of-second-persons.ts'
 import { faultOfSheets } from './fault-of-sheets.ts'
 import type { Fault } from './finding.ts'
 import {
   findBytes,
   findHead,
-  listCountedRows,
   listErased,
   listReportRows,
   listStoredSides,
@@ -32,8 +27,8 @@ export type VerifiedOrder = {
 }
 
 /**
- * Reads one order anew and holds everything against its entries: the chain, the head, the projection, the sides,
- * the second persons, the sealed files. Stops at the first thing that does not hold.
+ * Reads one order anew and holds everything against its entries: the chain, the head, the sides, the
+ * second persons, the sealed files, the projections. Stops at the first thing that does not hold.
  */
 export const verifyOrder = async (
   pool: Pool,
@@ -54,7 +49,7 @@ export const verifyOrder = async (
     (await faultOfSides(order)) ??
     (await faultOfAgreement(order)) ??
     (await faultOfReports(order)) ??
-    (await faultOfProjection(order, head))
+    (head && (await faultOfProjections(order, head)))
   return { entries, reports, fault }
 }
 
@@ -123,7 +118,11 @@ const faultOfReports = async ({
     const row = rows.find(({ entryId }) => entryId === entry.id)
     const { pdfSha256 } = entry.payload
     if (!row) return at(entry.seq, 'the sealed report is missing from the list of reports')
-    if (row.number !== entry.given.reportNumber || row.sha256 !== pdfSha256)
+    if (
+      row.number !== entry.given.reportNumber ||
+      row.sha256 !== pdfSha256 ||
+      row.sealedAt.toISOString() !== entry.receivedAt
+    )
       return at(entry.seq, `the list of reports says other things of report ${row.number} than its entry`)
     const bytes = await findBytes(pool, shopId, pdfSha256)
     if (!bytes) {
@@ -136,57 +135,4 @@ const faultOfReports = async ({
   return stray
     ? { where: `Order ${number}`, what: `report ${stray.number} is listed and no entry sealed it` }
     : null
-}
-
-const faultOfProjection = async (
-  { pool, shopId, orderId, number, entries }: Order,
-  head: StoredHead | null,
-): Promise<Fault | null> => {
-  const last = entries.at(-1)
-  if (!head || !last) return null
-  const state = folded(entries)
-  if (!state)
-    return { where: `Order ${number}`, what: 'its entries make no order that this program can read' }
-  const made = projectHead(state, last.receivedAt)
-  const stored = { ...head, promisedAt: head.promisedAt?.toISOString() ?? null }
-  const differs = (Object.keys(made) as (keyof typeof made)[]).find(
-    (field) => canonicalText(made[field]) !== canonicalText(stored[field]),
-  )
-  const where = `Order ${number}`
-  if (differs)
-    return {
-      where,
-      what: `the floor list shows another ${differs} than its entries make; npm run projections:rebuild`,
-    }
-  const write = {
-    shopId,
-    orderId,
-    after: 0,
-    entries,
-    head: made,
-    entryById: (id: string) => entries.find((entry) => entry.id === id),
-    sides: [],
-  }
-  const counted = [
-    ...seenSensorRows
-      .rowsOf(write)
-      .map((row) => `sensor ${row.entry_id} ${row.wheel} ${row.sensor_id} ${row.how}`),
-    ...wrenchCycleRows
-      .rowsOf(write)
-      .map((row) => `clicks ${row.entry_id} ${row.instrument_id} ${row.clicks}`),
-  ].toSorted()
-  const found = (await listCountedRows(pool, shopId, orderId)).toSorted()
-  return counted.join('\n') === found.join('\n')
-    ? null
-    : { where, what: 'the sensors seen or the clicks of a wrench differ from what its entries make' }
-}
-
-/** `null` where entries that were forged with hashes that hold say what no writer could have written. */
-const folded = (entries: readonly Entry[]): OrderState | null => {
-  try {
-    const state = fold(entries)
-    return state.opened ? state : null
-  } catch {
-    return null
-  }
 }

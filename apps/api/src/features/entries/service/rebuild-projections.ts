@@ -22,8 +22,9 @@ export const rebuildProjections = async ({
     const { doubt } = soundAfter(null, entries)
     if (doubt)
       throw new Error(`Order ${number}: ${doubtWords(english.doubts, doubt)} Nothing of it was changed.`)
+    const [first] = entries
     const last = entries.at(-1)
-    if (!last) continue
+    if (!first || !last) continue
     const byId = new Map(entries.map((entry) => [entry.id, entry]))
     const write = {
       shopId,
@@ -34,7 +35,7 @@ export const rebuildProjections = async ({
       entryById: (id: string) => byId.get(id),
       sides: [],
     }
-    await replaceProjection(pool, write, last)
+    await replaceProjection(pool, write, { first, last })
   }
   return orders.length
 }

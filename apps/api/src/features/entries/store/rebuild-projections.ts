@@ -20,15 +20,21 @@ export const listOrders = async (
 const rebuiltHead: HeadPart = {
   name: 'rebuild',
   rebuilding: true,
-  columns: {},
+  columns: { number: 'text', opened_at: 'timestamptz' },
   sql: `head as (
-    update order_heads h set ${setHead} from asked a where h.shop_id = a.shop_id and h.order_id = a.order_id
+    update order_heads h set ${setHead}, customer_id = a.customer_id, vehicle_id = a.vehicle_id,
+      number = coalesce(a.number, h.number), opened_at = a.opened_at
+    from asked a where h.shop_id = a.shop_id and h.order_id = a.order_id
     returning h.shop_id, h.order_id
   )`,
 }
 
-/** Writes what the entries of one order make in place of what is stored, all or nothing. `last`: its newest entry. */
-export const replaceProjection = (pool: Pool, write: OrderWrite, last: Entry): Promise<void> =>
+/** Writes what the entries of one order make in place of what is stored, all or nothing. */
+export const replaceProjection = (
+  pool: Pool,
+  write: OrderWrite,
+  { first, last }: { readonly first: Entry; readonly last: Entry },
+): Promise<void> =>
   inTransaction(pool, async (tx) => {
     const { shopId, orderId } = write
     await tx.query('select 1 from order_heads where shop_id = $1 and order_id = $2 for update', [
@@ -42,6 +48,11 @@ export const replaceProjection = (pool: Pool, write: OrderWrite, last: Entry): P
           shopId,
           orderId,
         ])
-    const { text, values } = buildStatement(rebuiltHead, [headRow(write, last)], [write], rebuilt)
+    const row = {
+      ...headRow(write, last),
+      number: first.given.orderNumber ?? null,
+      opened_at: first.receivedAt,
+    }
+    const { text, values } = buildStatement(rebuiltHead, [row], [write], rebuilt)
     await tx.query(text, [...values])
   })
