@@ -78,13 +78,20 @@ export async function guardServiceRole(
   )
 }
 
-async function refusePending(serviceUrl: string): Promise<void> {
-  const applied = await withClient(serviceUrl, readApplied)
+/** The migrations of this version that a database lacks, by name. */
+export async function listPendingMigrations(url: string): Promise<string[]> {
+  const applied = await withClient(url, readApplied)
   const names = new Set(applied?.map(({ name }) => name))
-  const pending = readMigrations().filter(({ name }) => !names.has(name))
+  return readMigrations()
+    .map(({ name }) => name)
+    .filter((name) => !names.has(name))
+}
+
+async function refusePending(serviceUrl: string): Promise<void> {
+  const pending = await listPendingMigrations(serviceUrl)
   if (pending.length === 0) return
   throw new ShopDatabaseProblem(
-    `The database of DATABASE_URL lacks ${pending.length} ${pending.length === 1 ? 'migration' : 'migrations'} (${pending[0]?.name}${pending.length > 1 ? ' …' : ''}), and the service may not migrate. Set DATABASE_OWNER_URL to the same database as its owner, here or for one run of npm run db:migrate.`,
+    `The database of DATABASE_URL lacks ${pending.length} ${pending.length === 1 ? 'migration' : 'migrations'} (${pending[0]}${pending.length > 1 ? ' …' : ''}), and the service may not migrate. Set DATABASE_OWNER_URL to the same database as its owner, here or for one run of npm run db:migrate.`,
   )
 }
 

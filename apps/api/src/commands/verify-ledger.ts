@@ -1,10 +1,11 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { openPool } from '@bayledger/db/pool'
-import { openShopDatabase } from '@bayledger/db/shop-database'
+import { listPendingMigrations, openShopDatabase } from '@bayledger/db/shop-database'
 import { readConfig } from '../config.ts'
 import { faultLine } from '../proof/finding.ts'
-import { verifyDatabase } from '../proof/verify-database.ts'
+import { type Verification, verifyDatabase } from '../proof/verify-database.ts'
+import type { DigestPlaces } from '../proof/write-digest.ts'
 
 /**
  * `npm run -s ledger:verify`: walks every chain, head, projection, side, sealed file and daily digest, and names what
@@ -13,21 +14,28 @@ import { verifyDatabase } from '../proof/verify-database.ts'
  */
 const mostNamed = 20
 
+const verifiedAt = async (serviceUrl: string, places: DigestPlaces): Promise<Verification> => {
+  // Verifying changes nothing, so it does not migrate either.
+  const pending = await listPendingMigrations(serviceUrl)
+  if (pending.length > 0)
+    throw new Error(
+      'The database was made by an older version than this program. Start the service once, or run npm run db:migrate; then verify again.',
+    )
+  const pool = openPool({ url: serviceUrl, size: 1, onIdleError: () => undefined })
+  let told = performance.now()
+  return verifyDatabase(pool, places, (done, of) => {
+    if (performance.now() < told + 1_000 && done < of) return
+    told = performance.now()
+    console.error(`${done} of ${of} orders`)
+  }).finally(() => pool.end())
+}
+
 try {
   const config = readConfig()
   if (config.databaseUrl === null && !existsSync(join(config.dataFolder, 'postgres')))
     throw new Error(`There is no shop in ${config.dataFolder}. Set DATA_FOLDER or DATABASE_URL.`)
   const database = await openShopDatabase(config, (line) => console.error(line), 'join')
-  const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
-  let told = performance.now()
-  const result = await verifyDatabase(pool, config, (done, of) => {
-    if (performance.now() < told + 1_000 && done < of) return
-    told = performance.now()
-    console.error(`${done} of ${of} orders`)
-  }).finally(async () => {
-    await pool.end()
-    await database.stop()
-  })
+  const result = await verifiedAt(database.serviceUrl, config).finally(() => database.stop())
   const { orders, entries, reports, days, uncovered, faults } = result
   for (const fault of faults.slice(0, mostNamed)) console.log(faultLine(fault))
   if (faults.length > mostNamed) console.log(`and ${faults.length - mostNamed} more`)
