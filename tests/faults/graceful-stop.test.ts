@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
 
@@ -20,8 +20,10 @@ afterAll(async () => {
   rmSync(dataFolder, { recursive: true, force: true })
 })
 
-const start = () => {
-  const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
+const start = (
+  command: readonly [string, ...string[]] = [process.execPath, 'apps/api/src/commands/start.ts'],
+) => {
+  const child = spawn(command[0], command.slice(1), {
     env: {
       ...process.env,
       DATABASE_URL: database.serviceUrl,
@@ -39,7 +41,8 @@ const start = () => {
     for (;;) {
       const found = lines.find((line) => words.test(line))
       if (found !== undefined) return found
-      if (child.exitCode !== null) throw new Error(`it ended (${child.exitCode}):\n${lines.join('\n')}`)
+      if (child.exitCode !== null && child.stdout.readableEnded)
+        throw new Error(`it ended (${child.exitCode}):\n${lines.join('\n')}`)
       await Promise.race([once(child.stdout, 'data'), once(child.stderr, 'data'), once(child, 'exit')])
     }
   }
@@ -81,8 +84,8 @@ describe('starting and stopping', () => {
     expect(lines.join('\n')).toContain('Finishing what is in flight')
   })
 
-  it('starts again on existing data, and says when a port is taken', async () => {
-    const first = start()
+  it('starts again on existing data, says when a port is taken, and ends when npm alone is asked to', async () => {
+    const first = start(['npm', 'start'])
     const ready = await first.until(/Bayledger is ready/)
     const port = /:(\d+)$/.exec(ready)?.[1] ?? ''
     const second = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
@@ -103,6 +106,14 @@ describe('starting and stopping', () => {
     expect(code).toBe(1)
     expect(said).toContain('The port is taken')
     first.child.kill('SIGTERM')
-    await once(first.child, 'exit')
+    await first.until(/Finishing what is in flight/)
+    await vi.waitUntil(
+      () =>
+        fetch(`http://localhost:${port}/healthz`).then(
+          () => false,
+          () => true,
+        ),
+      { timeout: 30_000 },
+    )
   })
 })

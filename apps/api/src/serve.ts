@@ -1,4 +1,5 @@
 import { readConfig } from './config.ts'
+import { endWithNpm } from './end-with-npm.ts'
 import { startService } from './main.ts'
 
 const say = (line: string): void => console.log(line)
@@ -25,6 +26,7 @@ export const serve = async (facesBuilt: Promise<void>, begun: number): Promise<v
       process.exit(0)
     }
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
+    endWithNpm(() => void stop())
   } catch (error) {
     console.error(error instanceof Error ? startFailureText(error) : String(error))
     process.exit(1)
