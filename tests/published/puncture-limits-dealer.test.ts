@@ -11,7 +11,10 @@ import { find, steps } from '../../packages/reckoning/test-support/planned.ts'
 import { published } from './published.ts'
 import { punctureVerdict } from './tire-verdicts.ts'
 
-const leak = [{ kind: 'find-leak', wheel: 'LF' }] as const
+const leak = [
+  { kind: 'find-leak', wheel: 'LF' },
+  { kind: 'repair-puncture', wheel: 'LF' },
+] as const
 const placeOf = (key: string): number => steps(leak).findIndex(({ stepKey }) => stepKey === `LF.${key}`)
 
 published(

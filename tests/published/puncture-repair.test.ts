@@ -12,7 +12,10 @@ import { published } from './published.ts'
 
 const { steps } = planJob(
   utilitySheet,
-  [{ work: { kind: 'find-leak', wheel: 'LF' }, bundleKey: 'leak.LF' }],
+  [
+    { work: { kind: 'find-leak', wheel: 'LF' }, bundleKey: 'leak.LF' },
+    { work: { kind: 'repair-puncture', wheel: 'LF' }, bundleKey: 'puncture.LF' },
+  ],
   1,
   noDangers,
 )

@@ -81,6 +81,8 @@ export type WheelWork = {
   readonly pressure: Recorded<PayloadOf<'pressure.set'>> | null
   readonly broken: Recorded<PayloadOf<'sensor.broken'>> | null
   readonly inside: Recorded<TireRecord> | null
+  /** The holes that the newest look inside has measured; none, if it saw none. */
+  readonly holes: Recorded<{ readonly punctures: NonNullable<TireRecord['punctures']> }> | null
 }
 
 export type Confirmation = Recorded<PayloadOf<'diagnosis.confirmed'>['verdict']>
@@ -151,8 +153,11 @@ export type BundleDecision = Recorded<{
   readonly cautionsShown: readonly CautionReference[]
 }>
 
-/** What can be wrong with a wheel: what is found at a step, and a bulge that was seen on arrival. */
-export type FoundKind = TroubleKind | 'bulge'
+/**
+ * What can be wrong with a wheel: what is found at a step, a bulge that was seen on arrival, and holes by their verdict:
+ * those that may be repaired, and those that may not.
+ */
+export type FoundKind = TroubleKind | 'bulge' | 'hole' | 'hole-beyond-repair'
 
 /** Something that is not right, found at a step or by a look inside a tire. */
 export type FoundTrouble = Recorded<Omit<PayloadOf<'trouble.found'>, 'what'> & { readonly what: FoundKind }>
@@ -280,6 +285,7 @@ export const untouchedWheel: WheelWork = {
   pressure: null,
   broken: null,
   inside: null,
+  holes: null,
 }
 
 export const unreadWheel: WheelReadings = { mounted: null, gauge: null, sensor: null, notPossible: [] }

@@ -14,10 +14,11 @@ import {
   workUntil,
 } from '../test-support/one-sensor-job.ts'
 import type { OrderPen } from '../test-support/order-pen.ts'
+import { answerRest, judgeAgain, offer, offerAndAgree, refuse } from '../test-support/parked.ts'
 import { bay, before, changedEstimate, closeStep, desk } from '../test-support/refusals/setting.ts'
 import { wordsOf } from '../test-support/seeded-ids.ts'
 import { agreedBy, lead } from '../test-support/shop.ts'
-import { newestBundles, unansweredBundles } from './questions/answers.ts'
+import { newestBundles } from './questions/answers.ts'
 import { handBackGate, roadGate, sealGate, wheelStatus } from './questions/gates.ts'
 import { nextMoves } from './questions/moves.ts'
 import { openTroubles } from './questions/troubles.ts'
@@ -28,20 +29,6 @@ type Found = PayloadOf<'trouble.found'>
 
 const find = (pen: OrderPen, what: Found['what'], change: Partial<Found> = {}) =>
   pen.write('trouble.found', { stepKey: null, wheel: 'RR', what, words: null, ...change }, bay)
-
-const judgeAgain = (pen: OrderPen): void => stageWriters.confirmed(pen)
-
-const offer = (pen: OrderPen): void => {
-  judgeAgain(pen)
-  stageWriters.estimated(pen)
-}
-
-/** One answer to whatever still waits for one. */
-const answerRest = (pen: OrderPen, answer: 'authorized' | 'declined'): void => {
-  const open = unansweredBundles(pen.state()).map(({ bundleKey }) => bundleKey)
-  const answers = answersOf(pen, answer).filter(({ bundleKey }) => open.includes(bundleKey))
-  issuePlan(pen, pen.write('estimate.decided', decisionOf(pen, answers), desk).id)
-}
 
 /** The customer agrees to what was agreed on before and to these works besides. */
 const agreeOn = (pen: OrderPen, works: readonly Work[]): void => {
@@ -56,41 +43,11 @@ const agreeOn = (pen: OrderPen, works: readonly Work[]): void => {
   decide(pen, 'authorized')
 }
 
-const offerAndAgree = (pen: OrderPen): void => {
-  offer(pen)
-  stageWriters.shown(pen)
-  answerRest(pen, 'authorized')
-}
-
 /** Why each step of a wheel that is still open may not be closed, by its key. */
 const shutAt = (pen: OrderPen, wheel: string): string[] =>
   (pen.state().plan?.plan.steps ?? [])
     .filter((step) => step.wheel === wheel && !pen.state().closed[step.stepKey])
     .map((step) => whyNot(pen.state(), step)?.code ?? step.stepKey)
-
-const refuse = (pen: OrderPen, leaves: 'towed' | 'sound-spare' | 'as-it-is', code: string): void => {
-  const { diagnosis } = pen.state()
-  pen.write(
-    'stop.told',
-    {
-      diagnosisId: diagnosis?.written.entryId ?? '',
-      codes: [code],
-      channel: 'in-person',
-      answer: wordsOf('no'),
-    },
-    desk,
-  )
-  pen.write(
-    'refusal.recorded',
-    {
-      codes: [code],
-      cautionShown: { number: 'CT-13', version: 1 },
-      proof: { kind: 'refused-to-sign', witness: agreedBy(lead) },
-      leaves,
-    },
-    desk,
-  )
-}
 
 describe('a stud that breaks while a wheel comes off', () => {
   it('parks the wheel, closes the road, and is the desk’s move', () => {
@@ -195,22 +152,6 @@ describe('damage inside a tire', () => {
     find(pen, 'separation', { stepKey: 'RR.wheel.on' })
     expect(openTroubles(pen.state()).map(({ waitsFor }) => waitsFor)).toEqual(['part', 'part'])
     expect(closeStep(pen, 'RR.wheel.on')).toMatchObject({ admitted: false })
-  })
-})
-
-describe('a hole that the look inside measures', () => {
-  const holed = (millimeters: number): OrderPen => {
-    const pen = before('RR.tire.inside')
-    const hole = { place: 'crown' as const, millimeters, degrees: 10, overlapsRepair: false }
-    closeStep<'tire.inspected'>(pen, 'RR.tire.inside', { punctures: [hole] })
-    judgeAgain(pen)
-    return pen
-  }
-  const found = (pen: OrderPen) => pen.state().diagnosis?.diagnosis.findings.map(({ code }) => code)
-
-  it('is evidence for the findings: over 6 mm it needs another tire', () => {
-    expect(found(holed(6))).toContain('puncture-found')
-    expect(found(holed(7))).toContain('puncture-not-repairable')
   })
 })
 

@@ -6,7 +6,8 @@ import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { digestOf } from '../src/digests.ts'
 import type { Entry } from '../src/entry.ts'
-import { authorizedBundles, isLook, newestBundles } from '../src/questions/answers.ts'
+import { isLook, newestBundles } from '../src/questions/answers.ts'
+import { authorizedWorks, openedTires } from '../src/questions/authorized-works.ts'
 import { evidenceOf } from '../src/questions/evidence-of.ts'
 import { readySteps } from '../src/questions/gates.ts'
 import { tireDangers } from '../src/questions/tire-dangers.ts'
@@ -223,6 +224,7 @@ export const pricedOf = (pen: OrderPen): PricedEstimate => {
       sheet: pen.state().sheet?.sheet ?? tarn,
       prices,
       look: 'charged',
+      opened: openedTires(pen.state()),
     }),
     prices,
     revision: estimates.length + 1,
@@ -282,9 +284,7 @@ export const decide = (pen: OrderPen, answer: GivenAnswer['answer']): void => {
 }
 
 export const issuePlan = (pen: OrderPen, decisionId: string): void => {
-  const works = authorizedBundles(pen.state()).flatMap(({ bundleKey, works: some }) =>
-    some.map((work) => ({ work, bundleKey })),
-  )
+  const works = authorizedWorks(pen.state())
   const planVersion = (pen.state().plan?.plan.planVersion ?? 0) + 1
   pen.write(
     'plan.issued',

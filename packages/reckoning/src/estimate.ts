@@ -25,6 +25,9 @@ export const LineCode = z.enum([
   'relearn',
   'reset',
   'repair-labor',
+  'leak-search',
+  'repair-after-look',
+  'puncture-labor',
   'repair-unit',
   'kit-clamp-in',
   'kit-rubber',
@@ -74,7 +77,10 @@ export const Work = z.discriminatedUnion('kind', [
     wheel: WheelPosition,
     valve: z.enum(['snap-in', 'clamp-in', 'plain']),
   }),
+  /** The leak is searched and the tire looked at inside. What closes a hole is another work, priced after that look. */
   z.strictObject({ kind: z.literal('find-leak'), wheel: WheelPosition }),
+  /** Holes that the look inside has measured are plugged and patched. */
+  z.strictObject({ kind: z.literal('repair-puncture'), wheel: WheelPosition }),
   /** A new tire on the wheel that is there; its sensor, if it has one, stays. */
   z.strictObject({ kind: z.literal('fit-tire'), wheel: WheelPosition }),
   /** Damaged studs, nuts or bolts of a hub are renewed, the wheel being off. */
@@ -97,6 +103,8 @@ export const BundleTitle = z.enum([
   'set-of-four',
   'stem',
   'leak',
+  'leak-search',
+  'puncture',
   'tire',
   'fastener',
   'season',

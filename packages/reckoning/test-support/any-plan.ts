@@ -30,7 +30,10 @@ export const anyWork: fc.Arbitrary<Work> = fc.oneof(
     wheel,
     valve: fc.constantFrom('snap-in' as const, 'clamp-in' as const, 'plain' as const),
   }),
-  fc.record({ kind: fc.constantFrom('find-leak' as const, 'fit-tire' as const), wheel }),
+  fc.record({
+    kind: fc.constantFrom('find-leak' as const, 'repair-puncture' as const, 'fit-tire' as const),
+    wheel,
+  }),
   fc.record({ kind: fc.constant('rotate' as const), pattern: fc.constantFrom(...RotationPattern.options) }),
   fc.record({ kind: fc.constant('torque-again' as const), wheel: fc.constantFrom(...roadPositions) }),
 )

@@ -20,6 +20,7 @@ import type { RelearnWording } from './relearn.ts'
 import type { ReportsWording } from './reports.ts'
 import type { SeveritiesWording } from './severities.ts'
 import type { StepsWording } from './steps.ts'
+import type { UnsoldOffersWording } from './unsold-offers.ts'
 import type { VerdictsWording } from './verdicts.ts'
 import type { WheelsWording } from './wheels.ts'
 import type { WorkCautionsWording } from './work-cautions.ts'
@@ -55,6 +56,7 @@ export type Language = {
   readonly bundles: BundlesWording
   readonly customerCautions: CustomerCautionsWording
   readonly estimateLines: EstimateLinesWording
+  readonly unsoldOffers: UnsoldOffersWording
   readonly verdicts: VerdictsWording
   readonly wheels: WheelsWording
   readonly workCautions: WorkCautionsWording

@@ -33,7 +33,10 @@ const anyWorks: fc.Arbitrary<Work[]> = fc.array(
       wheel,
       valve: fc.oneof(valve, fc.constant('plain' as const)),
     }),
-    fc.record({ kind: fc.constantFrom('find-leak' as const, 'fit-tire' as const), wheel }),
+    fc.record({
+      kind: fc.constantFrom('find-leak' as const, 'repair-puncture' as const, 'fit-tire' as const),
+      wheel,
+    }),
     fc.record({
       kind: fc.constant('rotate' as const),
       pattern: fc.constantFrom(...RotationPattern.options),

@@ -1,6 +1,6 @@
 import { canonicalText } from '@bayledger/ledger/digests'
 import { isLook } from '@bayledger/ledger/questions/answers'
-import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import { authorizedWorks, openedTires } from '@bayledger/ledger/questions/authorized-works'
 import { tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { BundleAnswer, Consent } from '@bayledger/ledger/subjects/consent/kinds'
@@ -33,6 +33,7 @@ export const issueEstimate = (pen: OrderPen, { at, by, readyAt, look }: Issue): 
       sheet: sheet.sheet,
       prices,
       look,
+      opened: openedTires(pen.state()),
     }),
     prices,
     revision: estimates.length + 1,
@@ -102,9 +103,7 @@ const answerAll = (
     },
     { at: decidedAt, by },
   )
-  const works = authorizedBundles(pen.state()).flatMap(({ works, bundleKey }) =>
-    works.map((work) => ({ work, bundleKey })),
-  )
+  const works = authorizedWorks(pen.state())
   pen.write(
     'plan.issued',
     { plan: planJob(sheet, works, 1, tireDangers(pen.state())), decisionId: decided.id },

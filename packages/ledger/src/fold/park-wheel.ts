@@ -21,7 +21,7 @@ export const parkWheel = (before: OrderState, trouble: FoundTrouble): OrderState
   const { wheel, what } = trouble
   if (wheel === null) return state
   const remedy = remedyOf(what)
-  if (remedy === 'decision') return state
+  if (remedy === 'decision' || remedy === 'hole') return state
   const comesOffAgain = reopenRemoval(state, wheel)
   if (remedy === 'fastener') return withoutTorque(comesOffAgain, wheel)
   if (!hasRemedyPlanned(state, wheel, remedy)) return comesOffAgain

@@ -42,6 +42,7 @@ export type SpareHelp =
 const ofTheTire: ReadonlySet<FindingCode> = new Set<FindingCode>([
   'tire-unsafe',
   'run-low-damage-possible',
+  'puncture-not-repairable',
   'stem-leaking',
 ])
 

@@ -1,6 +1,7 @@
 import type { FastenerDamage, TireDamage, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { FoundKind, OrderState } from '../state.ts'
+import { holesAt } from './puncture.ts'
 
 /** What was found wrong at a wheel during the work, in the order found. */
 export const foundAt = ({ troubles }: OrderState, wheel: WheelPosition): FoundKind[] =>
@@ -29,7 +30,7 @@ const insideDamage = (found: readonly FoundKind[]): Partial<WheelEvidence> => {
 
 /** The holes of a tire as the last look recorded them, from inside if somebody has looked there. */
 export const holesIn = (state: OrderState, wheel: WheelPosition): Pick<WheelEvidence, 'punctures'> => {
-  const holes = state.work[wheel]?.inside?.punctures ?? state.arrival.tires[wheel]?.punctures ?? []
+  const holes = holesAt(state, wheel) ?? []
   return holes.length === 0
     ? {}
     : {

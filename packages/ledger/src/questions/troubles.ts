@@ -5,6 +5,7 @@ import { readingOrder, roadPositions, type WheelPosition } from '@bayledger/reck
 import type { PayloadOf } from '../registry.ts'
 import type { Closing, FoundKind, OrderState, Written } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
+import { holeTroubles } from './hole-troubles.ts'
 import { refusableFinding, remedyOf, remedyWork } from './remedies.ts'
 import { isSeating } from './tire-steps.ts'
 
@@ -27,10 +28,16 @@ type Trouble = Omit<OpenTrouble, 'waitsFor'>
 
 /** Everything that was found at a step, inside a tire or on arrival and still has to be put right, in the order found. */
 export const openTroubles = (state: OrderState): OpenTrouble[] =>
-  [...atArrival(state), ...atWork(state)].flatMap((trouble): OpenTrouble[] => {
+  everFound(state).flatMap((trouble): OpenTrouble[] => {
     const waitsFor = leftToDo(state, trouble)
     return waitsFor === null ? [] : [{ ...trouble, waitsFor }]
   })
+
+const everFound = (state: OrderState): Trouble[] => [
+  ...atArrival(state),
+  ...holeTroubles(state),
+  ...atWork(state),
+]
 
 const atWork = ({ troubles }: OrderState): Trouble[] =>
   troubles.map(({ wheel, what, written }) => ({ wheel, what, written, since: written.seq }))
@@ -56,9 +63,9 @@ const atArrival = ({ arrival }: OrderState): Trouble[] =>
 const leftToDo = (state: OrderState, { wheel, what, since }: Trouble): WaitsFor | null => {
   const remedy = remedyOf(what)
   if (wheel !== null && remedy === 'tire') return untilNewTire(state, wheel, since)
-  if (wheel !== null && remedy === 'fastener') {
-    if (!isAuthorized(state, wheel, remedyWork.fastener)) return 'answer'
-    const repaired = closingAt(state, wheel, ({ code }) => code === 'repair-fastener')
+  if (wheel !== null && (remedy === 'fastener' || remedy === 'hole')) {
+    if (!isAuthorized(state, wheel, remedyWork[remedy])) return 'answer'
+    const repaired = closingAt(state, wheel, ({ code }) => code === repairStep[remedy])
     return repaired && repaired.written.seq > since ? null : 'repair'
   }
   if (isDecidedAfter(state, since)) return null
@@ -67,6 +74,8 @@ const leftToDo = (state: OrderState, { wheel, what, since }: Trouble): WaitsFor 
   if (part && part.written.seq > since) return null
   return planned(state, wheel).some(({ closedBy }) => closedBy === 'part.drawn') ? 'part' : 'answer'
 }
+
+const repairStep = { fastener: 'repair-fastener', hole: 'repair-leak' } as const
 
 /** Another tire was authorized, matched and mounted. What was mounted before the trouble was found is the damaged one. */
 const untilNewTire = (state: OrderState, wheel: WheelPosition, since: number): WaitsFor | null => {
@@ -127,19 +136,23 @@ export const parkedBy = (state: OrderState, step: Step): OpenTrouble | null =>
 
 /** A damaged tire whose repair the customer refused leaves its hub to the sound spare, which is torqued like any wheel. */
 const takesTheSpare = (state: OrderState, trouble: OpenTrouble, { wheel, closedBy }: Step): boolean => {
-  if (wheel === null || remedyOf(trouble.what) !== 'tire') return false
+  if (wheel === null || !['tire', 'hole'].includes(remedyOf(trouble.what))) return false
   if (leavesBy(state, trouble) !== 'sound-spare') return false
   const mounted = state.work[wheel]?.mounted
   return closedBy === 'wheel.mounted' || (ontoTheHub.has(closedBy) && mounted?.cameFrom === 'SP')
 }
 
 const shuts = ({ what, waitsFor }: OpenTrouble, step: Step): boolean => {
+  // What was seen of the hole is still written down.
+  if (remedyOf(what) === 'hole' && step.code === 'judge-leak') return false
   if (waitsFor === 'answer') return true
   switch (remedyOf(what)) {
     case 'tire':
       return waitsFor === 'part'
         ? !step.opensTire && step.code !== 'match-tire' && !beforeNewTire.has(step.closedBy)
         : step.code === 'repair-leak' || afterSeating.has(step.closedBy)
+    case 'hole':
+      return isSeating(step) || afterSeating.has(step.closedBy)
     case 'fastener':
       return ontoTheHub.has(step.closedBy)
     default:
@@ -152,11 +165,7 @@ export const isPutRight = (
   state: OrderState,
   { code, wheels }: Pick<Finding, 'code' | 'wheels'>,
 ): boolean => {
-  const ofFinding = ({ what }: Trouble): boolean => {
-    const remedy = remedyOf(what)
-    return (remedy === 'tire' || remedy === 'fastener') && refusableFinding[remedy] === code
-  }
-  const found = [...atArrival(state), ...atWork(state)].filter(ofFinding)
+  const found = everFound(state).filter(({ what }) => refusableFinding(what) === code)
   return (
     wheels.length > 0 &&
     wheels.every((wheel) => found.some((trouble) => trouble.wheel === wheel)) &&
@@ -180,9 +189,9 @@ const isRoadWheel = (wheel: WheelPosition): boolean =>
  * if they did not. A first version of the refusal did not say how: then the vehicle leaves as it is.
  */
 export const leavesBy = ({ refusals }: OrderState, { wheel, what, since }: OpenTrouble): Leaving | null => {
-  const remedy = remedyOf(what)
-  if (wheel === null || (remedy !== 'tire' && remedy !== 'fastener')) return null
-  const refusal = refusals[refusableFinding[remedy]]
+  const finding = refusableFinding(what)
+  if (wheel === null || finding === null) return null
+  const refusal = refusals[finding]
   return refusal !== undefined && refusal.written.seq > since && refusal.wheels.includes(wheel)
     ? (refusal.leaves ?? 'as-it-is')
     : null

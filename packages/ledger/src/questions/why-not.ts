@@ -6,7 +6,7 @@ import { authorizedBundles } from './answers.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
 import { isPassed, keptClosedBy } from './passed-steps.ts'
-import { punctureVerdictAt } from './puncture.ts'
+import { repairRefused } from './puncture.ts'
 import { parkedBy } from './troubles.ts'
 
 /**
@@ -89,7 +89,7 @@ const heldByWork = (state: OrderState, step: Step): Refusal | null => {
       return roadShut(state) ?? noConsentToDrive(state)
     case 'step.closed':
       if (step.code === 'repair-fastener') return stillOn(state, step)
-      if (step.code === 'repair-leak') return notRepairable(state, step)
+      if (step.code === 'repair-leak') return wheel === null ? null : repairRefused(state, wheel)
       return heldByCode(state, step)
     default:
       return null
@@ -141,17 +141,6 @@ const alreadyOff = (state: OrderState, { wheel }: Step): Refusal | null =>
 
 const noSheet = (state: OrderState): Refusal | null =>
   state.sheet ? null : refuse('STEP_OUT_OF_ORDER', { why: 'no-sheet' })
-
-/** Nothing is plugged or patched before somebody has recorded what the hole is, and that it may be repaired. */
-const notRepairable = (state: OrderState, { wheel }: Step): Refusal | null => {
-  if (wheel === null) return null
-  const judged = punctureVerdictAt(state, wheel)
-  if (judged === null) return refuse('REPAIR_NOT_JUDGED', { wheel, because: ['holes'] })
-  if (judged.verdict === 'repairable') return null
-  return judged.verdict === 'unknown'
-    ? refuse('REPAIR_NOT_JUDGED', { wheel, because: judged.because })
-    : refuse('PUNCTURE_NOT_REPAIRABLE', { wheel, because: judged.because })
-}
 
 const stillOn = (state: OrderState, { wheel }: Step): Refusal | null =>
   wheel === null || wheelStatus(state, wheel) === 'off' ? null : refuse('WHEEL_NOT_OFF', { wheel })

@@ -1,6 +1,6 @@
 import type { PunctureRecord } from '../../src/subjects/arrival/kinds.ts'
-import { oneSensorJob, tireOf, workUntil } from '../one-sensor-job.ts'
-import { bay, before, closeStep, type Refusals, replanned } from './setting.ts'
+import { oneSensorJob, stageWriters, tireOf, workUntil } from '../one-sensor-job.ts'
+import { bay, before, changedEstimate, closeStep, desk, type Refusals, replanned } from './setting.ts'
 
 const nailHole = { place: 'crown', millimeters: 5, degrees: 0, overlapsRepair: false } as const
 
@@ -15,13 +15,30 @@ const lookedAt = (hole: PunctureRecord) =>
 const sawPrint = (printed: Parameters<typeof tireOf>[1]) =>
   oneSensorJob('written-up').attempt('tire.inspected', tireOf('LF', printed), bay)
 
-/** A leak is found and its tire looked at inside, with these holes; then its repair is closed. */
-const repaired = (punctures: PunctureRecord[] | undefined) => {
-  const pen = replanned([{ kind: 'find-leak', wheel: 'LF' }])
+/** A tire is looked at inside without a word of holes; then its repair is closed. */
+const repairedUnseen = () => {
+  const pen = replanned([{ kind: 'repair-puncture', wheel: 'LF' }])
   workUntil(pen, (key) => key === 'LF.tire.inside')
-  closeStep<'tire.inspected'>(pen, 'LF.tire.inside', { punctures })
-  workUntil(pen, (key) => key === 'LF.leak.repair')
+  closeStep<'tire.inspected'>(pen, 'LF.tire.inside', { punctures: undefined })
   return closeStep(pen, 'LF.leak.repair')
+}
+
+/** The repair of a hole is put on the estimate, the tire having been seen from outside, or inside too. */
+const priced = (hole: PunctureRecord | null, inside: boolean) => {
+  const pen = inside ? before('RR.tire.inside') : oneSensorJob('checked')
+  if (inside) closeStep<'tire.inspected'>(pen, 'RR.tire.inside', { punctures: hole ? [hole] : [] })
+  else if (hole)
+    pen.write('tire.inspected', tireOf('RR', { tireDamage: ['puncture'], punctures: [hole] }), bay)
+  stageWriters.confirmed(pen)
+  const payload = changedEstimate(pen, (estimate) => ({
+    ...estimate,
+    bundles: estimate.bundles.map((bundle, index) =>
+      index === 0
+        ? { ...bundle, works: [...bundle.works, { kind: 'repair-puncture', wheel: 'RR' } as const] }
+        : bundle,
+    ),
+  }))
+  return pen.attempt('estimate.issued', payload, desk)
 }
 
 const snappedStud = { stepKey: null, wheel: 'RR', what: 'stud', words: null } as const
@@ -88,22 +105,28 @@ export const damageRefusals: Refusals<
     ],
   ],
   REPAIR_NOT_JUDGED: [
+    ['a repair where nobody has looked for holes', repairedUnseen, { wheel: 'LF', because: ['holes'] }],
     [
-      'a repair of a hole that nobody has measured',
-      () => repaired([{ ...nailHole, millimeters: null }]),
-      { wheel: 'LF', because: ['width'] },
+      'the price of a repair before anybody has looked inside',
+      () => priced(nailHole, false),
+      { wheel: 'RR', because: ['inside'] },
     ],
     [
-      'a repair where nobody has looked for holes',
-      () => repaired(undefined),
-      { wheel: 'LF', because: ['holes'] },
+      'the price of a repair of a hole that nobody has measured',
+      () => priced({ ...nailHole, millimeters: null }, true),
+      { wheel: 'RR', because: ['width'] },
+    ],
+    [
+      'the price of a repair where the look inside saw no hole',
+      () => priced(null, true),
+      { wheel: 'RR', because: ['holes'] },
     ],
   ],
   PUNCTURE_NOT_REPAIRABLE: [
     [
-      'a plug in the shoulder',
-      () => repaired([{ ...nailHole, place: 'shoulder', millimeters: 7 }]),
-      { wheel: 'LF', because: ['place', 'width'] },
+      'the price of a plug in the shoulder',
+      () => priced({ ...nailHole, place: 'shoulder', millimeters: 7 }, true),
+      { wheel: 'RR', because: ['place', 'width'] },
     ],
   ],
 }

@@ -162,14 +162,13 @@ describe('a leak', () => {
     { kind: 'service-stem', wheel: 'LF', valve: 'clamp-in' },
   ]
 
-  it('is found, its tire seen inside, judged, repaired, and its stem parts renewed', () => {
+  it('is found, its tire seen inside, judged, and its stem parts renewed', () => {
     expect(keysAt('LF', works)).toEqual([
       'leak.find',
       'wheel.off',
       'tire.open',
       'tire.inside',
       'leak.judge',
-      'leak.repair',
       'stem.renew',
       'sensor.read-in-rim',
       ...closed,
@@ -178,6 +177,18 @@ describe('a leak', () => {
     ])
     expect(find('LF.leak.judge', works).waitsFor).toEqual(['LF.leak.find', 'LF.tire.inside'])
     expect(find('LF.stem.renew', works).figure).toMatchObject({ torque: { value: 62, unit: 'lbf·in' } })
+  })
+
+  it('has the repair of a hole in its plan only where that is authorized, after the look inside and before the seat', () => {
+    const withRepair: readonly Work[] = [...works, { kind: 'repair-puncture', wheel: 'LF' }]
+    expect(keysAt('LF', works)).not.toContain('leak.repair')
+    expect(find('LF.leak.repair', withRepair).waitsFor).toEqual(['LF.leak.judge'])
+    expect(find('LF.stem.renew', withRepair).waitsFor).toEqual(find('LF.stem.renew', works).waitsFor)
+    expect(keysAt('LF', withRepair)).toEqual(
+      keysAt('LF', works).flatMap((key) => (key === 'leak.judge' ? [key, 'leak.repair'] : [key])),
+    )
+    const alone: readonly Work[] = [{ kind: 'repair-puncture', wheel: 'LF' }]
+    expect(find('LF.leak.repair', alone).waitsFor).toEqual(['LF.tire.inside'])
   })
 
   it('whose stem parts were not authorized goes on only with the customer’s written No', () => {

@@ -72,12 +72,16 @@ export const beforeFitting = (job: JobWheels, place: WheelPosition): string[] =>
   return [...(from === place ? [ready] : [own, ready]), ...repaired]
 }
 
-type TireWork = Extract<Work, { kind: 'fit-sensor' | 'service-stem' | 'find-leak' | 'fit-tire' }>
+type TireWork = Extract<
+  Work,
+  { kind: 'fit-sensor' | 'service-stem' | 'find-leak' | 'repair-puncture' | 'fit-tire' }
+>
 
 const opensTire = (work: Work): work is TireWork =>
   work.kind === 'fit-sensor' ||
   work.kind === 'service-stem' ||
   work.kind === 'find-leak' ||
+  work.kind === 'repair-puncture' ||
   work.kind === 'fit-tire'
 
 const rotationOf = (

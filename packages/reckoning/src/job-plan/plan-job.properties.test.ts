@@ -22,6 +22,7 @@ const changing: readonly Work['kind'][] = [
   'fit-sensor',
   'service-stem',
   'find-leak',
+  'repair-puncture',
   'fit-tire',
   'swap-wheels',
   'rotate',

@@ -168,6 +168,7 @@ const changingTires = [
   'fit-tire',
   'service-stem',
   'find-leak',
+  'repair-puncture',
   'rotate',
 ] as const satisfies readonly Work['kind'][]
 

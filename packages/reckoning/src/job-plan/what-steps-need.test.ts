@@ -10,6 +10,7 @@ import { noDangers } from './tire-dangers.ts'
 const works: readonly Work[] = [
   { kind: 'fit-sensor', wheel: 'RR', valve: 'clamp-in', identity: 'new' },
   { kind: 'find-leak', wheel: 'LF' },
+  { kind: 'repair-puncture', wheel: 'LF' },
   { kind: 'service-stem', wheel: 'LF', valve: 'clamp-in' },
   { kind: 'relearn' },
   { kind: 'set-pressures' },

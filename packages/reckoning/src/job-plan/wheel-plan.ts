@@ -8,7 +8,8 @@ import { beforeFitting, type JobWheels } from './job-wheels.ts'
 import { closeTire, openTire, takeWheelOff } from './open-tire.ts'
 import { matchTire, otherReadKey, rotationTiresKey, takeSpareOut } from './other-wheels.ts'
 import { repairFastener } from './repair-fastener.ts'
-import { findLeak, repairLeak } from './repair-leak.ts'
+import { findLeak, judgeLeak, repairPuncture } from './repair-leak.ts'
+import { insideKey } from './step-keys.ts'
 import { type StepDraft, stepOf } from './step-of.ts'
 import { tightenWheel, torqueAgain, type WheelToFit } from './tighten-wheel.ts'
 import { careOf, type TireCare, type TireDangers } from './tire-dangers.ts'
@@ -98,8 +99,12 @@ const tireWork = (
   const sensor = fit ? fitSensor(sheet, wheel, fit.valve, fit.identity) : { before: [], inside: [] }
   const parts = [...sensor.inside, ...(stem && !fit ? [serviceStem(sheet, wheel, stem.valve)] : [])]
   const find = hasLeak ? [findLeak(wheel, care)] : []
-  const worked = [...(care.runLow ? find : []), ...(hasLeak ? repairLeak(wheel) : []), ...parts]
-  const afterWork = worked.length > 0 ? keysOf(worked) : [`${wheel}.tire.inside`]
+  const judge = hasLeak ? [judgeLeak(wheel)] : []
+  const repair = works.some(({ kind }) => kind === 'repair-puncture')
+    ? [repairPuncture(wheel, judge.length > 0 ? keysOf(judge) : [insideKey(wheel)])]
+    : []
+  const worked = [...(care.runLow ? find : []), ...judge, ...repair, ...parts]
+  const afterWork = worked.length > 0 ? keysOf(worked) : [insideKey(wheel)]
   const read = hasSensor(sheet, wheel, fit?.valve ?? stem?.valve ?? null) ? [readInRim(wheel, afterWork)] : []
   const closed = closeTire(sheet, wheel, care, read.length > 0 ? keysOf(read) : afterWork, parts.length === 0)
   return {

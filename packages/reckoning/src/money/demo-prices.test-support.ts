@@ -2,10 +2,14 @@ import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { firstPrices } from './first-prices.ts'
+import type { OpenedTires } from './offer.ts'
 import type { PriceList } from './price-list.ts'
 
 /** The first prices of a shop, where the tax is computed on the invoice. */
 export const demoPrices: PriceList = { ...firstPrices, taxBasis: 'invoice' }
+
+/** No tire was opened yet. */
+export const nothingOpened: OpenedTires = { searched: [], repairable: [] }
 
 /** A sheet with what a price depends on. */
 export const sheetWith = (

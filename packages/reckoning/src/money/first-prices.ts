@@ -19,6 +19,7 @@ export const firstPrices = {
     kitSnapIn: 450,
     kitClampIn: 750,
     repairUnit: 600,
+    punctureLabor: 1_200,
     sensorDisposal: 200,
     tire: 14_800,
     tireDisposal: 400,

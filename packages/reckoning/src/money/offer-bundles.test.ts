@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { WheelPosition } from '../wheels.ts'
-import { finding, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
+import { finding, nothingOpened, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
 import type { OfferOf } from './offer.ts'
 import { offerBundles } from './offer-bundles.ts'
 
@@ -14,6 +14,7 @@ const withLook = (findings: Finding[], of: Partial<OfferOf> = {}) =>
     sheet,
     prices,
     look: 'waived',
+    opened: nothingOpened,
     ...of,
   })
 
@@ -106,11 +107,11 @@ describe('what is offered for a leak', () => {
     expect(cautions('run-low-damage-possible')).toEqual(['CT-14'])
   })
 
-  it('is to find and repair it, wheel by wheel', () => {
+  it('is to find it and look inside, wheel by wheel, without a price for what nobody has seen', () => {
     const bundles = offered([leak('LR'), leak('LF')])
     expect(keys(bundles)).toEqual(['leak.LF', 'leak.LR'])
     expect(bundles[1]).toMatchObject({
-      title: 'leak',
+      title: 'leak-search',
       findings: ['slow-leak'],
       safety: true,
       cautions: [{ number: 'CT-16', version: 1 }],
@@ -122,9 +123,10 @@ describe('what is offered for a leak', () => {
       ],
     })
     expect(bundles.map(lineKeys)).toEqual([
-      ['repair-labor', 'repair-unit', 'kit', 'pressures'],
-      ['repair-labor', 'repair-unit', 'kit', 'pressures'],
+      ['repair-labor', 'repair-after-look', 'kit', 'pressures'],
+      ['repair-labor', 'repair-after-look', 'kit', 'pressures'],
     ])
+    expect(bundles[0]?.lines.map(({ code }) => code)).not.toContain('repair-unit')
   })
 
   it.each([
@@ -138,6 +140,55 @@ describe('what is offered for a leak', () => {
       wheel: 'LR',
       valve,
     })
+  })
+})
+
+describe('what is offered once a tire was opened', () => {
+  const searched = [{ wheel: 'LR', findings: ['slow-leak'] }] as const
+  const holed = finding('puncture-found', ['LR'], ['leak-find'])
+  const search = offered([leak('LR')])[0]
+
+  it('is the repair of its holes, at the price of each, and the search stays to the cent as it was answered', () => {
+    const bundles = offered([leak('LR'), holed], {
+      opened: { searched, repairable: [{ wheel: 'LR', holes: 2 }] },
+    })
+    expect(keys(bundles)).toEqual(['leak.LR', 'puncture.LR'])
+    expect(bundles[0]).toEqual(search)
+    expect(bundles[1]).toMatchObject({
+      title: 'puncture',
+      findings: ['slow-leak', 'puncture-found'],
+      safety: true,
+      cautions: [{ number: 'CT-16', version: 1 }],
+      works: [{ kind: 'repair-puncture', wheel: 'LR' }],
+      lines: [
+        { code: 'puncture-labor', quantityHundredths: 200, amountCents: 2_400 },
+        { code: 'repair-unit', quantityHundredths: 200, amountCents: 1_200 },
+      ],
+    })
+  })
+
+  it('is the repair alone where the hole was found by other work', () => {
+    expect(
+      keys(offered([holed], { opened: { searched: [], repairable: [{ wheel: 'LR', holes: 1 }] } })),
+    ).toEqual(['puncture.LR'])
+  })
+
+  it('is no repair without a price of its own beyond its unit, in a list whose search held it', () => {
+    const { punctureLabor: _labor, ...rest } = prices.prices
+    const bundles = offered([holed], {
+      prices: { ...prices, prices: rest },
+      opened: { searched, repairable: [{ wheel: 'LR', holes: 1 }] },
+    })
+    expect(lineKeys(bundles[1] ?? { lines: [] })).toEqual(['repair-unit'])
+  })
+
+  it('is another tire beyond repair, demounted and mounted once, and never a plug', () => {
+    const bundles = offered([dangerous('LR')], {
+      opened: { searched, repairable: [{ wheel: 'LR', holes: 1 }] },
+    })
+    expect(keys(bundles)).toEqual(['leak.LR', 'tire.LR'])
+    expect(bundles[0]).toEqual(search)
+    expect(bundles.map(lineKeys)[1]).toEqual(['tire', 'tire-disposal', 'pressures'])
   })
 })
 

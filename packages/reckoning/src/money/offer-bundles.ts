@@ -5,13 +5,19 @@ import type { Bundle, EstimateLine, Work } from '../estimate.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import type { OfferedBundle, OfferOf } from './offer.ts'
 import { fastenerBundles } from './offer-fasteners.ts'
-import { dangerousTires, dueTireBundles, urgentTireBundles } from './offer-tires.ts'
+import { leakBundles, punctureBundles } from './offer-leaks.ts'
+import {
+  dangerousTires,
+  dueTireBundles,
+  openedTireBundles,
+  tiresOfferedAnew,
+  urgentTireBundles,
+} from './offer-tires.ts'
 import {
   disposalLine,
   kitLine,
   laborLine,
   noChargeLine,
-  repairLines,
   sensorLine,
   wheelServiceLines,
 } from './price-lines.ts'
@@ -31,6 +37,9 @@ export const offerBundles = (of: OfferOf): OfferedBundle[] => {
     ...leakBundles(of),
     ...stemBundles(of),
     ...fastenerBundles(of),
+    // What follows from a look inside comes last: the fees of what was answered before stay as they were.
+    ...punctureBundles(of),
+    ...openedTireBundles(of),
   ]
   const bundles = [...atWheels, ...dueTireBundles(of, openedBy(atWheels))]
   return [...bundles, ...settingBundles(of, atWheels), lookBundle(of)]
@@ -113,7 +122,7 @@ const fitSensors = (
       ...wheelServiceLines(
         prices,
         sheet,
-        wheels.filter((wheel) => !dangerousTires(of).includes(wheel)),
+        wheels.filter((wheel) => !tiresOfferedAnew(of).includes(wheel)),
       ),
       laborLine(prices, 'relearn', 'program-and-relearn', hours),
       disposalLine(prices, wheels),
@@ -122,44 +131,12 @@ const fitSensors = (
   }
 }
 
-/** A tire that was driven low may be damaged inside: that is what its customer must have read, not a leak's caution. */
-const wasRunLow = (findings: readonly Finding[]): boolean =>
-  findings.some(({ code }) => code === 'run-low-damage-possible')
-
-const leakBundles = (of: OfferOf): OfferedBundle[] => {
-  const findings = offering(of, 'leak-find')
-  const dangerous = dangerousTires(of)
-  return wheelsOf(findings)
-    .filter((wheel) => !dangerous.includes(wheel))
-    .map((wheel) => {
-      const here = findings.filter(({ wheels }) => wheels.includes(wheel))
-      const valve = stemOf(of.sheet)
-      return {
-        bundleKey: `leak.${wheel}`,
-        title: 'leak',
-        findings: codesOf(here),
-        safety: true,
-        cautions: shownBefore(wasRunLow(here) ? 'CT-14' : 'CT-16'),
-        alternativeTo: null,
-        works: [
-          { kind: 'find-leak', wheel },
-          { kind: 'service-stem', wheel, valve },
-          { kind: 'set-pressures' },
-        ],
-        lines: [
-          ...repairLines(of.prices, wheel),
-          kitLine(of.prices, valve, [wheel]),
-          noChargeLine('pressures', 'pressures'),
-        ],
-      }
-    })
-}
-
 const stemBundles = (of: OfferOf): OfferedBundle[] => {
   const findings = [...offering(of, 'stem'), ...offering(of, 'service-kit')]
   const covered = new Set([
     ...wheelsOf(offering(of, 'sensor')),
     ...wheelsOf(offering(of, 'leak-find')),
+    ...of.opened.searched.map(({ wheel }) => wheel),
     ...dangerousTires(of),
   ])
   return wheelsOf(findings)

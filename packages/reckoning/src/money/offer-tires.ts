@@ -21,12 +21,39 @@ export const dangerousTires = (of: OfferOf): readonly WheelPosition[] =>
     : inReadingOrder(offeringTires(of, true).flatMap(({ wheels }) => wheels))
 
 /**
+ * Wheels that get another tire and whose own was not opened by other work: the bundle of the tire then holds its
+ * demounting, mounting and balancing.
+ *
+ * @source This program's own rule.
+ */
+export const tiresOfferedAnew = (of: OfferOf): readonly WheelPosition[] =>
+  dangerousTires(of).filter((wheel) => !isSearched(of, wheel))
+
+/**
  * A new tire for each wheel whose own is dangerous.
  *
  * @source This program's own rule.
  */
 export const urgentTireBundles = (of: OfferOf): OfferedBundle[] =>
-  dangerousTires(of).map((wheel) => tireBundle(of, wheel, offeringTires(of, true), true))
+  tiresOfferedAnew(of).map((wheel) => tireBundle(of, wheel, offeringTires(of, true), true))
+
+/**
+ * A new tire for each wheel whose own was opened to find a leak and turned out to be beyond repair. It is demounted and
+ * mounted once, so that work and the stem's parts are in the search alone.
+ *
+ * @source This program's own rule.
+ */
+export const openedTireBundles = (of: OfferOf): OfferedBundle[] =>
+  dangerousTires(of)
+    .filter((wheel) => isSearched(of, wheel))
+    .map((wheel) => ({
+      ...tireBundle(of, wheel, offeringTires(of, true), true),
+      works: [{ kind: 'fit-tire', wheel }, { kind: 'set-pressures' }],
+      lines: [...tireLines(of.prices, wheel), noChargeLine('pressures', 'pressures')],
+    }))
+
+const isSearched = ({ opened }: OfferOf, wheel: WheelPosition): boolean =>
+  opened.searched.some((one) => one.wheel === wheel)
 
 /**
  * A new tire for each wheel whose own is due soon, and that no other work opens.

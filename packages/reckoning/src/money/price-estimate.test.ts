@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import type { WheelPosition } from '../wheels.ts'
-import { finding, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
+import { finding, nothingOpened, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
 import { offerBundles } from './offer-bundles.ts'
 import { priceEstimate } from './price-estimate.ts'
 import { disposalLine, laborLine } from './price-lines.ts'
@@ -21,6 +21,7 @@ const estimateFor = (
       sheet,
       prices,
       look,
+      opened: nothingOpened,
     }),
     prices,
     revision: 1,
@@ -53,9 +54,10 @@ describe('an estimate', () => {
     ],
     ['reset, look waived', estimateFor(utility, [finding('reset-only', [], ['reset'])], 'waived'), 2_730],
     [
-      'leak, look waived',
+      'finding a leak, look waived',
       estimateFor(utility, [finding('slow-leak', ['LR'], ['leak-find'])], 'waived'),
-      5_424,
+      // 38.00 + 7.50 + 5 % of 38.00 for supplies + 6.25 % tax of 7.50
+      4_787,
     ],
     [
       'pressures, look waived',

@@ -6,8 +6,9 @@ import {
   feeLine,
   kitLine,
   laborLine,
+  leakSearchLines,
   noChargeLine,
-  repairLines,
+  punctureLines,
   sensorLine,
   wheelServiceLines,
 } from './price-lines.ts'
@@ -87,17 +88,32 @@ describe('a sensor', () => {
   })
 })
 
-describe('a repair', () => {
-  it('is labor and one unit', () => {
-    expect(repairLines(prices, 'LF')).toMatchObject([
+describe('a search for a leak', () => {
+  it('is labor, and says that a hole is priced later', () => {
+    expect(leakSearchLines(prices, 'LF')).toMatchObject([
+      { code: 'leak-search', kind: 'labor', quantityHundredths: 100, amountCents: 3_800 },
+      { code: 'repair-after-look', kind: 'no-charge', amountCents: 0 },
+    ])
+  })
+})
+
+describe('the repair of holes', () => {
+  it.each([1, 2, 3])('is labor and a unit for each of %d', (holes) => {
+    expect(punctureLines(prices, 'LF', holes)).toMatchObject([
       {
-        lineKey: 'repair-labor',
+        lineKey: 'puncture-labor',
         kind: 'labor',
         taxClass: 'labor',
-        quantityHundredths: 100,
-        amountCents: 3_800,
+        quantityHundredths: 100 * holes,
+        amountCents: 1_200 * holes,
       },
-      { lineKey: 'repair-unit', kind: 'part', taxClass: 'parts', quantityHundredths: 100, amountCents: 600 },
+      {
+        lineKey: 'repair-unit',
+        kind: 'part',
+        taxClass: 'parts',
+        quantityHundredths: 100 * holes,
+        amountCents: 600 * holes,
+      },
     ])
   })
 })

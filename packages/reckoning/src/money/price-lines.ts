@@ -103,15 +103,34 @@ export const kitLine = (
     : flat('kit', 'kit-rubber', 'parts', prices.prices.kitSnapIn, wheels, 'kit')
 
 /**
- * Finding and repairing a leak from the inside.
+ * Finding a leak and looking inside the tire. Nobody knows yet what closes the leak, so a hole has no price here.
  *
  * @units Cents.
  * @source The shop's own price list.
  */
-export const repairLines = (prices: PriceList, wheel: WheelPosition): EstimateLine[] => [
-  flat('repair-labor', 'repair-labor', 'labor', prices.prices.repairLabor, [wheel]),
-  flat('repair-unit', 'repair-unit', 'parts', prices.prices.repairUnit, [wheel], 'part'),
+export const leakSearchLines = ({ prices }: PriceList, wheel: WheelPosition): EstimateLine[] => [
+  flat('repair-labor', 'leak-search', 'labor', prices.repairLabor, [wheel]),
+  noChargeLine('repair-after-look', 'repair-after-look'),
 ]
+
+/**
+ * Plug and patch of the holes that the look inside has measured: the work and one unit for each.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
+export const punctureLines = ({ prices }: PriceList, wheel: WheelPosition, holes: number): EstimateLine[] => [
+  ...(prices.punctureLabor === undefined
+    ? []
+    : [times(holes, flat('puncture-labor', 'puncture-labor', 'labor', prices.punctureLabor, [wheel]))]),
+  times(holes, flat('repair-unit', 'repair-unit', 'parts', prices.repairUnit, [wheel], 'part')),
+]
+
+const times = (count: number, line: EstimateLine): EstimateLine => ({
+  ...line,
+  quantityHundredths: line.quantityHundredths * count,
+  amountCents: extendedCents(line.quantityHundredths * count, line.unitCents),
+})
 
 /**
  * A tire, with the fee for the disposal of the old one; none where the shop has no price for it.

@@ -35,6 +35,8 @@ export const PriceList = z.strictObject({
     kitSnapIn: price,
     kitClampIn: price,
     repairUnit: price,
+    /** The work on one hole; absent in lists from when the search for a leak had its repair in it. */
+    punctureLabor: z.optional(price),
     sensorDisposal: price,
     /** Absent in a list from before tires were offered; then no estimate offers one. */
     tire: z.optional(price),

@@ -42,7 +42,15 @@ const otherWorkLine = (state: OrderState): string[] => {
   return done.length === 0 ? [] : [`Done: ${listed(done)}.`]
 }
 
-const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set(['stem', 'leak', 'tire', 'season', 'rotation'])
+const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
+  'stem',
+  'leak',
+  'leak-search',
+  'puncture',
+  'tire',
+  'season',
+  'rotation',
+])
 
 const torqueLine = (state: OrderState): string[] => {
   const off = wheelsThatCameOff(state)

@@ -23,6 +23,7 @@ import { relearn } from './relearn.ts'
 import { reports } from './reports.ts'
 import { severities } from './severities.ts'
 import { steps } from './steps.ts'
+import { unsoldOffers } from './unsold-offers.ts'
 import { verdicts } from './verdicts.ts'
 import { wheels } from './wheels.ts'
 import { workCautions } from './work-cautions.ts'
@@ -53,6 +54,7 @@ export const english: Language = {
   bundles,
   customerCautions,
   estimateLines,
+  unsoldOffers,
   verdicts,
   wheels,
   workCautions,

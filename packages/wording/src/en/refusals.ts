@@ -173,7 +173,7 @@ export const refusals: RefusalsWording = {
   REPAIR_NOT_JUDGED: ({ wheel, because }) =>
     `Nobody has recorded everything that decides whether the ${wheels.names[wheel]} tire may be repaired. Look at ${listed(because.map((one) => repairDoubts[one].look))} first.`,
   PUNCTURE_NOT_REPAIRABLE: ({ wheel, because }) =>
-    `The ${wheels.names[wheel]} tire must not be repaired: ${listed(because.map((one) => repairDoubts[one].why))}. Press Not right, or tell the desk: it needs another tire.`,
+    `The ${wheels.names[wheel]} tire must not be repaired: ${listed(because.map((one) => repairDoubts[one].why))}. It needs another tire.`,
   WHEEL_NOT_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel was not recorded as off. Record that first.`,
   WHEEL_ALREADY_OFF: ({ wheel }) =>

@@ -86,9 +86,9 @@ export const stepHows: StepsWording['how'] = {
     "Cap and core out first, your face clear of the stem, until no air comes. Keep the shovel and the tool head away from the sensor; the machine maker's positions govern.",
   'look-inside':
     'Look for wear of the liner, dust from running low, earlier repairs, foreign bodies; photo. Now is the cheapest time to renew an old sensor: if it is old, tell the desk before the tire goes back on.',
-  'judge-leak': `A hole: only in the tread between the outer grooves, at most ${largestHole.inches} in (${largestHole.millimeters} mm), over no other repair, more than ${leastTread32nds}/32 in of tread left, never run low. A plug from outside is no repair. Photo. Not repairable: stop and tell the desk.`,
+  'judge-leak': `A hole: only in the tread between the outer grooves, at most ${largestHole.inches} in (${largestHole.millimeters} mm), over no other repair, more than ${leastTread32nds}/32 in of tread left, never run low. A plug from outside is no repair. Bead or rim: clean and seal it now. Photo. The desk prices the repair of a hole from what the look inside recorded; until the customer answers, the wheel waits.`,
   'repair-leak':
-    'A hole: plug and patch together, from inside. Bead or rim: cleaned and sealed. Stem or core: its new parts. Record the place, angle and unit.',
+    'By plug and patch together, from inside, one unit for each hole. Record the place, angle and unit of each.',
   'fit-sensor': ({ values: { valve, highLabelPsi }, figure }) =>
     joined(fitting[valve], ...figureDoubts(fastenedBy[valve], figure), labelDoubt(highLabelPsi)),
   'renew-stem': ({ values: { valve, highLabelPsi }, figure }) =>

@@ -27,7 +27,7 @@ export const steps: StepsWording = {
     'purge-in-restraint': 'Outdoors, in restraint: purge the gas, four times',
     'open-tire': 'Let the air off, break the bead',
     'look-inside': 'Look inside the tire',
-    'judge-leak': 'Decide whether it may be repaired',
+    'judge-leak': 'Say what closes the leak',
     'repair-leak': 'Repair what leaks',
     'fit-sensor': 'Old sensor out, new one in',
     'renew-stem': 'Renew the stem parts',

@@ -27,6 +27,8 @@ export const troubles: TroublesWording = {
     cord: 'Cord is showing',
     separation: 'The tire is coming apart inside',
     bulge: 'The tire has a bulge',
+    hole: 'A hole that may be repaired',
+    'hole-beyond-repair': 'A hole that must not be repaired',
     seized: 'Something is seized',
     silent: 'The sensor does not answer',
     'wrong-part': 'The part is wrong',
@@ -41,6 +43,10 @@ export const troubles: TroublesWording = {
     cord: unsafeTire('cord showing'),
     separation: unsafeTire('layers that come apart'),
     bulge: unsafeTire('a bulge'),
+    hole: (wheel) =>
+      `We looked inside ${at(wheel, 'tire')} and found a hole that can be repaired from the inside, with a plug and patch together. We can now tell you the price.`,
+    'hole-beyond-repair': (wheel) =>
+      `There is a hole in ${at(wheel, 'tire')} that must not be repaired. We do not plug it or drive on it. It needs a new tire.`,
     seized: (wheel) =>
       `A part at ${at(wheel, 'wheel')} is seized. Going on by force may break it. We would like to agree with you on what to do.`,
     silent: (wheel) =>

@@ -3,6 +3,9 @@ import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded } from '../../fold/foldable.ts'
 import { parkWheel } from '../../fold/park-wheel.ts'
+import { reopen } from '../../fold/reopen.ts'
+import { punctureVerdictAt } from '../../questions/puncture.ts'
+import { isSeating } from '../../questions/tire-steps.ts'
 import type { FoundKind, OrderState, TireRecord, VehicleCheck, WheelReadings } from '../../state.ts'
 import { unreadWheel } from '../../state.ts'
 import type { arrivalKinds } from './kinds.ts'
@@ -25,7 +28,7 @@ export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
             ...check,
             tires: { ...check.tires, [wheel]: mergedTire(check, wheel, tire, entry) },
           }))
-    return closeStep(inspected, stepKey, entry)
+    return closeStep(inspected, isJudged(inspected, wheel) ? stepKey : null, entry)
   },
   'module.read': (state, entry) =>
     closeStep(
@@ -53,6 +56,10 @@ export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
   },
 }
 
+/** A look inside stays open until everything is measured that decides whether a hole may be repaired. */
+const isJudged = (state: OrderState, wheel: WheelPosition): boolean =>
+  !state.work[wheel]?.holes || punctureVerdictAt(state, wheel)?.verdict !== 'unknown'
+
 /** What a look inside must not find, as the trouble that it is. */
 const insideTrouble = {
   'run-low-damage': 'run-low-inside',
@@ -70,11 +77,16 @@ const lookedInside = (
   const looked = changeWheel(state, wheel, (work) => ({
     ...work,
     inside: recorded(mergeTire(work.inside, tire), entry),
+    holes: tire.punctures ? recorded({ punctures: tire.punctures }, entry) : work.holes,
   }))
+  const judgedAnew =
+    (tire.punctures ?? []).length > 0
+      ? reopen(looked, wheel, (step) => step.code === 'repair-leak' || isSeating(step))
+      : looked
   const { inside } = tire
-  if (inside !== 'run-low-damage' && inside !== 'cord' && inside !== 'separation') return looked
+  if (inside !== 'run-low-damage' && inside !== 'cord' && inside !== 'separation') return judgedAnew
   const stepKey = entry.kind === 'tire.inspected' ? entry.payload.stepKey : null
-  return parkWheel(looked, recorded({ stepKey, wheel, what: insideTrouble[inside], words: null }, entry))
+  return parkWheel(judgedAnew, recorded({ stepKey, wheel, what: insideTrouble[inside], words: null }, entry))
 }
 
 const changeCheck = (

@@ -1,5 +1,5 @@
 import { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
-import { Answer, Bundle } from '@bayledger/reckoning/estimate'
+import { Answer } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
 import { deskRoles, moneyRoles, roles } from '../../role.ts'
@@ -16,7 +16,9 @@ import {
   RefusalVersion2,
   refusalToVersion2,
 } from './decision-version-1.ts'
+import { EstimateScope } from './estimate-scope.ts'
 import { EstimateVersion1, estimateToVersion2, inlineMoneyOf } from './estimate-version-1.ts'
+import { EstimateVersion3, estimateToVersion4 } from './estimate-version-3.ts'
 
 const server = { writtenWhere: 'server', strikable: 'no' } as const
 
@@ -49,29 +51,19 @@ export const BundleAnswer = z.strictObject({
 })
 export type BundleAnswer = z.infer<typeof BundleAnswer>
 
-/**
- * What one version of an estimate offers, without money: each bundle and the whole name their money by the digest of a
- * side. A bundle that a later version leaves as it was names the same side: an equal digest means equal to the cent.
- */
-export const EstimateScope = z.strictObject({
-  revision: z.int().check(z.positive()),
-  readyAt: z.nullable(Instant),
-  bundles: z.array(z.strictObject({ ...Bundle.shape, money: MoneyDigest })).check(z.minLength(1)),
-  money: MoneyDigest,
-})
-export type EstimateScope = z.infer<typeof EstimateScope>
-
-const EstimateIssued = z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest })
-
 export const consentKinds = {
-  /** Version 3 only says that a reader must know the repair of fasteners; a few of version 2 hold one already. */
-  'estimate.issued': kind(EstimateIssued, {
+  /**
+   * Version 3 only says that a reader must know the repair of fasteners; a few of version 2 hold one already. Version 4
+   * sells the search for a leak and the repair of a hole apart.
+   */
+  'estimate.issued': kind(z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest }), {
     ...server,
     roles: deskRoles,
     sides: ['money'],
     earlier: [
       earlierVersion(EstimateVersion1, estimateToVersion2, inlineMoneyOf),
-      earlierVersion(EstimateIssued, (payload) => payload),
+      earlierVersion(EstimateVersion3, (payload) => payload),
+      earlierVersion(EstimateVersion3, estimateToVersion4),
     ],
   }),
   'estimate.shown': kind(

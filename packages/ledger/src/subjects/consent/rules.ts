@@ -8,6 +8,7 @@ import { answerable, answerTo, isLook, newestBundles } from '../../questions/ans
 import { cautionsOwed } from '../../questions/cautions-owed.ts'
 import { payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
+import { repairNotOffered } from '../../questions/puncture.ts'
 import type { PayloadOf } from '../../registry.ts'
 import { refundRoles } from '../../role.ts'
 import type { IssuedBundle, OrderState } from '../../state.ts'
@@ -49,6 +50,12 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
       payload.scope.bundles.some(({ works }) => works.some(({ kind }) => kind === 'fit-sensor'))
         ? refuse('ESTIMATE_SENSOR_FORBIDDEN', {})
         : null,
+    // The repair of a hole is priced only after the look inside has judged it.
+    (state, { payload }) =>
+      payload.scope.bundles
+        .flatMap(({ works }) => works)
+        .flatMap((work) => (work.kind === 'repair-puncture' ? [repairNotOffered(state, work.wheel)] : []))
+        .find((refused) => refused !== null) ?? null,
     (state, { payload }) => {
       const [dropped] = droppedSafety(state, payload.scope.bundles)
       return dropped ? refuse('ESTIMATE_SAFETY_DROPPED', { bundle: namedBundle(dropped) }) : null

@@ -1,4 +1,5 @@
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
+import { authorizedWorks, plansRuledOutRepair } from '@bayledger/ledger/questions/authorized-works'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import { planLacksCare, tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { versionOf } from '@bayledger/ledger/registry'
@@ -10,7 +11,8 @@ import { v7 as newId } from 'uuid'
  * The job plan that follows from a customer's answers: written by the server itself with the decision, all or
  * nothing, so that no bay ever works from yesterday's answers. A new version of the estimate that changes what was
  * authorized needs another answer; until then its steps leave the plan. New findings that make a tire dangerous to open
- * or to fill put its purge or its look inside into the plan at once.
+ * or to fill put its purge or its look inside into the plan at once, and a hole that turns out to be beyond repair takes
+ * its repair out.
  */
 export const planAfterDecision = (
   state: OrderState,
@@ -19,9 +21,7 @@ export const planAfterDecision = (
 ): DraftOfKind<'plan.issued'> | null => {
   const sheet = state.sheet?.sheet
   if (!sheet || !changesThePlan(state, decision)) return null
-  const works = authorizedBundles(state).flatMap(({ bundleKey, works }) =>
-    works.map((work) => ({ work, bundleKey })),
-  )
+  const works = authorizedWorks(state)
   const planVersion = (state.plan?.plan.planVersion ?? 0) + 1
   return {
     id: newId(),
@@ -42,7 +42,7 @@ export const planAfterDecision = (
 
 const changesThePlan = (state: OrderState, { kind }: Draft): boolean => {
   if (kind === 'estimate.decided') return true
-  if (kind === 'diagnosis.issued') return planLacksCare(state)
+  if (kind === 'diagnosis.issued') return planLacksCare(state) || plansRuledOutRepair(state)
   if (kind !== 'estimate.issued') return false
   const authorized = new Set(authorizedBundles(state).map(({ bundleKey }) => bundleKey))
   return (state.plan?.plan.steps ?? []).some(

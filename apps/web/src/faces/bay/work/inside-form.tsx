@@ -1,4 +1,4 @@
-import type { Row } from '../form/rows.ts'
+import type { Row, RowValues } from '../form/rows.ts'
 import { punctureRows, puncturesOf } from './puncture-rows.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -27,14 +27,17 @@ const rows: readonly Row[] = [
 
 export function InsideForm(props: WheelFormProps) {
   const { state, step, wheel } = props
-  const asksForHoles = (state.plan?.plan.steps ?? []).some(
-    (one) => one.wheel === wheel && one.code === 'repair-leak',
+  const isSearched = (state.plan?.plan.steps ?? []).some(
+    (one) => one.wheel === wheel && (one.code === 'judge-leak' || one.code === 'repair-leak'),
   )
+  const wasSeen = state.arrival.tires[wheel]?.tireDamage?.includes('puncture') ?? false
+  const asksForHoles = ({ inside }: RowValues) =>
+    isSearched || wasSeen || inside === 'foreign-body' || inside === 'earlier-repair'
   return (
     <WorkRows
       {...props}
       kind="tire.inspected"
-      rows={(values) => (asksForHoles ? [...rows, ...punctureRows(values)] : rows)}
+      rows={(values) => (asksForHoles(values) ? [...rows, ...punctureRows(values)] : rows)}
       recordsItself
       recordWord="Record the inside"
       payload={(values) => ({
@@ -49,7 +52,7 @@ export function InsideForm(props: WheelFormProps) {
         sealantSeen: values.sealant === 'yes',
         tireDamage: null,
         fastenerDamage: null,
-        ...(asksForHoles ? { punctures: puncturesOf(values) } : {}),
+        ...(asksForHoles(values) ? { punctures: puncturesOf(values) } : {}),
         inside: insides.find(({ value }) => value === values.inside)?.value ?? null,
       })}
     />

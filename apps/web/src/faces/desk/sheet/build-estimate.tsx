@@ -1,10 +1,13 @@
+import { openedTires } from '@bayledger/ledger/questions/authorized-works'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
+import { unsoldOffers } from '@bayledger/reckoning/money/unsold-offers'
 import { bundleReason, bundleTitle } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
+import { wheelList } from '@bayledger/wording/wheels'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
@@ -46,6 +49,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     sheet,
     prices,
     look: state.authority.look?.lookFee ?? 'waived',
+    opened: openedTires(state),
   })
   const kept = offered.filter(
     (bundle) =>
@@ -94,6 +98,11 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
           setLeft(offered.map(({ bundleKey }) => bundleKey).filter((key) => !values.includes(key)))
         }
       />
+      {unsoldOffers(state.diagnosis.diagnosis.findings, offered).map(({ offer, wheels }) => (
+        <p key={offer} className="quiet">
+          {english.unsoldOffers[offer](wheelList(english.wheels, wheels))}
+        </p>
+      ))}
       <TextField label="Ready by" type="time" value={readyAt} onChange={setReadyAt} />
       <p className="estimate-total">
         <span>With tax</span> <strong>{money(estimate.money.totals.totalCents)}</strong>

@@ -7,6 +7,7 @@ import {
   unansweredBundles,
 } from '@bayledger/ledger/questions/answers'
 import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
+import { estimateIsMissing } from '@bayledger/ledger/questions/estimate-is-missing'
 import { lookIsOwed } from '@bayledger/ledger/questions/look-is-owed'
 import { authorizedCents, bundleMoney, estimateMoney, lookOwedCents } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
@@ -37,7 +38,7 @@ export function EstimatePart({ order }: OrderPart) {
   const { diagnosis } = state
   if (diagnosis === null || diagnosis.confirmed === null || diagnosis.outdated) return null
   const newest = state.estimates.at(-1)
-  const isForPresent = newest?.diagnosisId === diagnosis.written.entryId
+  const isForPresent = newest?.diagnosisId === diagnosis.written.entryId && !estimateIsMissing(state)
   return (
     <Section
       title="Estimate"

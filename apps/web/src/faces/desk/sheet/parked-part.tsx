@@ -1,7 +1,23 @@
+import { newestBundles } from '@bayledger/ledger/questions/answers'
+import { bundleMoney } from '@bayledger/ledger/questions/money'
 import { openTroubles } from '@bayledger/ledger/questions/troubles'
+import type { FoundKind } from '@bayledger/ledger/state'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { parkedWords, troubles } from '@bayledger/wording/en/troubles'
+import { orderMoney } from '../../../features/ledger/order-money.ts'
+import { money } from '../../../lib/format.ts'
 import { Section } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
+
+/** What the repair of a hole costs, once it is on the estimate. */
+const repairPrice = (order: OrderPart['order'], wheel: WheelPosition | null, what: FoundKind): string => {
+  const priced = newestBundles(order.state).find(({ works }) =>
+    works.some((work) => work.kind === 'repair-puncture' && work.wheel === wheel),
+  )
+  if (what !== 'hole' || priced === undefined) return ''
+  const cents = bundleMoney(orderMoney(order), priced.money)?.totals.totalCents
+  return cents === undefined ? '' : ` It costs ${money(cents)} with tax.`
+}
 
 /** What the bay found and stopped for: what it waits for, the sentence for the customer, the technician's words. */
 export function ParkedPart({ order }: OrderPart) {
@@ -22,6 +38,7 @@ export function ParkedPart({ order }: OrderPart) {
             {trouble.waitsFor === 'answer' ? (
               <p>
                 <strong>Say to the customer:</strong> {troubles.told[trouble.what](wheel)}
+                {repairPrice(order, wheel, trouble.what)}
               </p>
             ) : null}
             {said === null ? null : <p className="quiet">The technician wrote: {said}</p>}

@@ -1,4 +1,8 @@
+import { answerTo, newestBundles } from '@bayledger/ledger/questions/answers'
+import { refusableFinding } from '@bayledger/ledger/questions/remedies'
+import { openTroubles } from '@bayledger/ledger/questions/troubles'
 import type { PayloadOf } from '@bayledger/ledger/registry'
+import type { OrderState } from '@bayledger/ledger/state'
 import { type CustomerCautionNumber, customerCaution } from '@bayledger/reckoning/cautions/customer-cautions'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { cautionWords } from '@bayledger/wording/customer-cautions'
@@ -32,6 +36,7 @@ const cautionOf: Readonly<Record<string, CustomerCautionNumber>> = {
   'tire-unsafe': 'CT-04',
   'wheel-not-secure': 'CT-13',
   'stem-leaking': 'CT-17',
+  'puncture-found': 'CT-16',
 }
 const anyDanger = 'CT-04'
 
@@ -43,10 +48,27 @@ const waysToLeave: readonly { readonly value: Leaving; readonly label: string }[
   { value: 'as-it-is', label: 'As it is' },
 ]
 
-/** The stops that the customer was told about and has not refused and that no work settled. */
-export const refusableStops = ({ order }: OrderPart): Finding[] =>
-  (order.state.diagnosis?.diagnosis.findings ?? []).filter(
-    ({ kind, code }) => kind === 'stop' && order.state.stopsTold[code] && !order.state.refusals[code],
+/**
+ * What may be refused on record: stops that the customer was told about, and a hole whose repair they declined, which
+ * leaves the wheel parked.
+ */
+export const refusableStops = ({ order: { state } }: OrderPart): Finding[] =>
+  (state.diagnosis?.diagnosis.findings ?? []).filter(
+    ({ kind, code }) =>
+      !state.refusals[code] && (kind === 'stop' ? state.stopsTold[code] : isDeclinedHole(state, code)),
+  )
+
+const isDeclinedHole = (state: OrderState, code: string): boolean =>
+  openTroubles(state).some(
+    ({ what, waitsFor, wheel }) =>
+      what === 'hole' &&
+      waitsFor === 'answer' &&
+      refusableFinding(what) === code &&
+      newestBundles(state).some(
+        (bundle) =>
+          bundle.works.some((work) => work.kind === 'repair-puncture' && work.wheel === wheel) &&
+          (answerTo(state, bundle)?.answer ?? 'authorized') !== 'authorized',
+      ),
   )
 
 /** A customer may refuse what is dangerous to leave: read aloud, then signed, or witnessed where they will not sign. */
