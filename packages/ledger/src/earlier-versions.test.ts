@@ -3,6 +3,7 @@ import { oneSensorJob, tireOf } from '../test-support/one-sensor-job.ts'
 import { parseDraft } from './draft.ts'
 import type { Entry } from './entry.ts'
 import { versionOf } from './registry.ts'
+import { upcast } from './upcast.ts'
 
 /** An entry of a whole job as a draft, said to be of an earlier version and changed. */
 const asVersion = (kind: Entry['kind'], version: number, change: (payload: never) => unknown) => {
@@ -46,10 +47,43 @@ describe('what an earlier version of an entry did not know', () => {
   })
 
   it('has a version of its own, which a reader that does not know it puts off', () => {
-    for (const kind of ['diagnosis.issued', 'sheet.chosen', 'estimate.issued', 'tire.inspected'] as const) {
-      expect(versionOf(kind)).toBe(3)
-      expect(asVersion(kind, 3, same).ok, kind).toBe(true)
-      expect(asVersion(kind, 4, same), kind).toMatchObject({ ok: false, newer: true })
+    for (const [kind, version] of [
+      ['diagnosis.issued', 3],
+      ['sheet.chosen', 3],
+      ['estimate.issued', 4],
+      ['tire.inspected', 3],
+    ] as const) {
+      expect(versionOf(kind)).toBe(version)
+      expect(asVersion(kind, version, same).ok, kind).toBe(true)
+      expect(asVersion(kind, version + 1, same), kind).toMatchObject({ ok: false, newer: true })
     }
+  })
+
+  it('sold the repair of a leak with the search for it', () => {
+    const withLeak = (payload: { scope: { bundles: { title: string; works: object[] }[] } }) => {
+      const [bundle] = payload.scope.bundles
+      Object.assign(bundle ?? {}, { title: 'leak', works: [{ kind: 'find-leak', wheel: 'RR' }] })
+      return payload
+    }
+    const sold = asVersion('estimate.issued', 3, withLeak)
+    if (!sold.ok) throw new RangeError('an estimate of version 3 is still read')
+    expect(upcast(sold.draft).payload).toMatchObject({
+      scope: {
+        bundles: expect.arrayContaining([
+          expect.objectContaining({
+            title: 'leak',
+            works: [
+              { kind: 'find-leak', wheel: 'RR' },
+              { kind: 'repair-puncture', wheel: 'RR' },
+            ],
+          }),
+        ]),
+      },
+    })
+    const newer = (payload: { scope: { bundles: { title: string }[] } }) => {
+      Object.assign(payload.scope.bundles[0] ?? {}, { title: 'puncture' })
+      return payload
+    }
+    expect(asVersion('estimate.issued', 3, newer).ok).toBe(false)
   })
 })
