@@ -66,12 +66,15 @@ export const buildApp = async ({
   app.decorateRequest('actor')
   handleErrors(app, errorOfConstraint)
   acceptJsonAndPdfOnly(app)
-  await setSecurityHeaders(app, parts.tls)
+  setSecurityHeaders(app, parts.tls)
   await app.register(cookie)
   await app.register(rateLimit, {
     max: callsPerMinute,
     timeWindow: '1 minute',
     errorResponseBuilder: tooMany,
+    // How much is left is nobody's business until it is used up, and `Retry-After` says the rest then.
+    addHeaders: noLimitHeaders,
+    addHeadersOnExceeding: noLimitHeaders,
   })
   logRequests(app)
   guardReplies(app, contract)
@@ -123,6 +126,12 @@ const acceptJsonAndPdfOnly = (app: FastifyInstance): void => {
   )
 }
 
+const noLimitHeaders = {
+  'x-ratelimit-limit': false,
+  'x-ratelimit-remaining': false,
+  'x-ratelimit-reset': false,
+}
+
 const tooMany = (_request: unknown, { ttl }: { ttl: number }) => {
   const seconds = Math.max(1, Math.ceil(ttl / 1000))
   return new AppError({ code: 'TOO_MANY_REQUESTS', seconds }, { retryAfterSeconds: seconds })
@@ -130,7 +139,7 @@ const tooMany = (_request: unknown, { ttl }: { ttl: number }) => {
 
 /** One line a request; neither bodies nor cookies nor the query, which may hold a name. */
 const logRequests = (app: FastifyInstance): void => {
-  app.addHook('onResponse', async (request, reply) => {
+  app.addHook('onResponse', (request, reply, done) => {
     request.log.info(
       {
         method: request.method,
@@ -142,5 +151,6 @@ const logRequests = (app: FastifyInstance): void => {
       },
       'answered',
     )
+    done()
   })
 }

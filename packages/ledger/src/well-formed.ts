@@ -9,10 +9,24 @@ const mostLevels = 40
 
 /**
  * Every text in a JSON value that PostgreSQL cannot keep (NUL) or that has no UTF-8 form (a lone surrogate), and every
- * place that lies deeper than 40 levels. Names of members are checked like texts. It is not recursive, so
- * that depth cannot exhaust the stack; bytes are not checked.
+ * place that lies deeper than 40 levels. Names of members are checked like texts. Depth cannot
+ * exhaust the stack; bytes are not checked.
  */
-export const illFormedIn = (value: unknown): IllFormed[] => {
+export const illFormedIn = (value: unknown): IllFormed[] =>
+  isWellFormed(value, 0) ? [] : allIllFormedIn(value)
+
+/** What nearly every value is: found without noting where each of its parts lies. */
+const isWellFormed = (value: unknown, level: number): boolean => {
+  if (typeof value === 'string') return faultOf(value) === null
+  if (value === null || typeof value !== 'object' || ArrayBuffer.isView(value)) return true
+  if (level >= mostLevels) return false
+  if (Array.isArray(value)) return value.every((member) => isWellFormed(member, level + 1))
+  return Object.entries(value).every(
+    ([name, member]) => faultOf(name) === null && isWellFormed(member, level + 1),
+  )
+}
+
+const allIllFormedIn = (value: unknown): IllFormed[] => {
   const found: IllFormed[] = []
   const waiting: { readonly value: unknown; readonly path: readonly string[] }[] = [{ value, path: [] }]
   for (let next = waiting.pop(); next; next = waiting.pop()) {

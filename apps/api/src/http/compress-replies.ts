@@ -1,8 +1,5 @@
-import { promisify } from 'node:util'
 import { constants, gzip } from 'node:zlib'
 import type { FastifyInstance } from 'fastify'
-
-const gzipped = promisify(gzip)
 
 /** Below this, in bytes, compressing saves less than a network packet or two. */
 const worthwhileBytes = 4 * 1024
@@ -13,15 +10,15 @@ const worthwhileBytes = 4 * 1024
  * that none is compressed beside text that somebody else chose (the attack that is called BREACH).
  */
 export const compressReplies = (app: FastifyInstance): void => {
-  app.addHook('onSend', async (request, reply, payload) => {
-    if (typeof payload !== 'string' || Buffer.byteLength(payload) < worthwhileBytes) return payload
-    if (!/^application\/(?:[a-z-]+\+)?json\b/.test(String(reply.getHeader('content-type')))) return payload
+  app.addHook('onSend', (request, reply, payload, done) => {
+    if (typeof payload !== 'string' || Buffer.byteLength(payload) < worthwhileBytes) return done()
+    if (!/^application\/(?:[a-z-]+\+)?json\b/.test(String(reply.getHeader('content-type')))) return done()
     const before = reply.getHeader('vary')
     reply.header('vary', before ? `${before}, accept-encoding` : 'accept-encoding')
-    if (!takesGzip(request.headers['accept-encoding'])) return payload
+    if (!takesGzip(request.headers['accept-encoding'])) return done()
     reply.header('content-encoding', 'gzip')
     reply.removeHeader('content-length')
-    return gzipped(payload, { level: constants.Z_BEST_SPEED })
+    gzip(payload, { level: constants.Z_BEST_SPEED }, done)
   })
 }
 

@@ -74,7 +74,10 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
         : { rateLimit: { max: endpoint.triesPerMinute, timeWindow: '1 minute' } }),
     },
     ...(endpoint.bodyLimitBytes === undefined ? {} : { bodyLimit: endpoint.bodyLimitBytes }),
-    onRequest: async (request) => refuseForeignWrite(request),
+    onRequest: (request, _reply, done) => {
+      refuseForeignWrite(request)
+      done()
+    },
     preHandler: async (request) => {
       const actor = await gate.identify(request, endpoint.access)
       refuseUnlessAllowed(endpoint.access, actor)
@@ -172,14 +175,13 @@ export const guardReplies = (app: FastifyInstance, contract: readonly Endpoint[]
       ]),
     ]),
   )
-  app.addHook('onSend', async (request, reply, payload) => {
+  app.addHook('onSend', (request, reply, _payload, done) => {
     const statuses = declared.get(`${request.method} ${request.routeOptions.url}`)
-    if (!statuses || statuses.has(reply.statusCode)) return payload
+    if (!statuses || statuses.has(reply.statusCode)) return done()
     request.log.error({ status: reply.statusCode }, 'a reply at an undeclared status was refused')
     reply.code(500).type('application/problem+json; charset=utf-8')
-    return JSON.stringify(
-      problemOf(new AppError({ code: 'INTERNAL_FAULT', requestId: request.id }), request.id),
-    )
+    const problem = problemOf(new AppError({ code: 'INTERNAL_FAULT', requestId: request.id }), request.id)
+    done(null, JSON.stringify(problem))
   })
 }
 

@@ -1,4 +1,5 @@
 import type { Draft } from '../entry.ts'
+import { markOfEntry } from '../questions/entry-places.ts'
 import { definitionOf } from '../registry.ts'
 import type { OrderState } from '../state.ts'
 import type { AdmitFacts } from './facts.ts'
@@ -18,7 +19,7 @@ const payments: ReadonlySet<string> = new Set(['payment.noted', 'payment.correct
 
 /** The rules for every kind: the order's beginning and end, who writes, and what the entry rests on. */
 export const admitToOrder = (state: OrderState, draft: Draft, facts: AdmitFacts): Refusal | null => {
-  if (state.marks.some((mark) => mark.entryId === draft.id)) return refuse('ENTRY_ID_REUSED', {})
+  if (markOfEntry(state, draft.id)) return refuse('ENTRY_ID_REUSED', {})
   if (draft.kind === 'order.opened' && state.opened) return refuse('ORDER_ALREADY_OPENED', {})
   if (draft.kind !== 'order.opened' && !state.opened) return refuse('ORDER_NOT_OPENED', {})
   const isOver = (state.handedBack && draft.kind !== 'report.sealed') || state.ended
@@ -33,8 +34,7 @@ export const admitToOrder = (state: OrderState, draft: Draft, facts: AdmitFacts)
   if (role) return role
   for (const id of draft.restsOn) {
     if (facts.refusedIds.has(id)) return refuse('ENTRY_RESTS_ON_REFUSED', { entryId: id })
-    if (!state.marks.some((mark) => mark.entryId === id))
-      return refuse('ENTRY_RESTS_ON_UNKNOWN', { entryId: id })
+    if (!markOfEntry(state, id)) return refuse('ENTRY_RESTS_ON_UNKNOWN', { entryId: id })
   }
   return null
 }

@@ -2,6 +2,7 @@ import { type Refusal, refuse } from '../../admit/refusal.ts'
 import { refuseOdometer } from '../../admit/refuse-odometer.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { isClockHold } from '../../questions/clock-holds.ts'
+import { markOfEntry } from '../../questions/entry-places.ts'
 import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../../questions/gates.ts'
 import { beforeLeaving, odometerDoubt } from '../../questions/odometer.ts'
 import { proofOf } from '../../questions/proof.ts'
@@ -56,7 +57,7 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
   ],
   'entry.struck': [
     (state, draft) => {
-      const target = state.marks.find((mark) => mark.entryId === draft.payload.entryId)
+      const target = markOfEntry(state, draft.payload.entryId)
       if (!target) return refuse('STRIKE_TARGET_UNKNOWN', {})
       if (target.struck) return refuse('STRIKE_ALREADY_STRUCK', {})
       const { strikable } = definitionOf(target.kind)

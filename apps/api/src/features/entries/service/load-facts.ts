@@ -1,5 +1,6 @@
 import { secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
+import { markOfEntry } from '@bayledger/ledger/questions/entry-places'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -24,7 +25,7 @@ export const loadOwnFacts = async (
   money: MoneySides,
 ): Promise<OwnFacts> => {
   const entry = await readEntryFacts(deps.pool, deps.shopId, {
-    restsOn: draft.restsOn.filter((id) => !state.marks.some(({ entryId }) => entryId === id)),
+    restsOn: draft.restsOn.filter((id) => !markOfEntry(state, id)),
     vehicleId: state.opened?.vehicleId ?? null,
     sensorIds: sensorIdsIn(draft),
     wrenchIds: wrenchIdsIn(draft),

@@ -1,0 +1,35 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import * as anywhere from './anywhere.ts'
+import * as node from './node.ts'
+
+describe('the hashes that the server and the browser make', () => {
+  it('are the same for any text', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {
+        expect(node.sha256Hex(text)).toBe(anywhere.sha256Hex(text))
+      }),
+    )
+  })
+
+  it('are the same for any text under any key', () => {
+    fc.assert(
+      fc.property(
+        fc.string({ unit: 'binary', maxLength: 300 }),
+        fc.uint8Array({ maxLength: 80 }),
+        (text, key) => {
+          expect(node.hmacSha256Hex(text, key)).toBe(anywhere.hmacSha256Hex(text, key))
+        },
+      ),
+    )
+  })
+
+  it('are the ones of the published examples (FIPS 180-4 examples, RFC 4231 test case 2)', () => {
+    for (const { sha256Hex, hmacSha256Hex } of [node, anywhere]) {
+      expect(sha256Hex('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad')
+      expect(hmacSha256Hex('what do ya want for nothing?', new TextEncoder().encode('Jefe'))).toBe(
+        '5bdcc146bf60754e6a042426089575c75a003f089d2739839dec58b964ec3843',
+      )
+    }
+  })
+})
