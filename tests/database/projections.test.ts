@@ -31,7 +31,7 @@ describe('what entries can rebuild', () => {
     await withClient(shop.ownerUrl, async (owner) => {
       await owner.query(
         `update order_heads set seq = seq + 1, hash = repeat('a', 64), agenda = '[]', is_open = false, sealed = true,
-          assigned_to = null, updated_at = now()`,
+          assigned_to = null, updated_at = now(), ended_at = now()`,
       )
       await owner.query('delete from seen_sensors')
     })

@@ -60,6 +60,7 @@ export const constraintErrors = {
   money_sides__pk: 'INTERNAL_FAULT',
   money_sides__salt_has_32_bytes: 'INTERNAL_FAULT',
   order_heads__customer: 'CUSTOMER_NOT_FOUND',
+  order_heads__ended_when_over: 'INTERNAL_FAULT',
   order_heads__hash_is_digest: 'INTERNAL_FAULT',
   order_heads__location: 'INTERNAL_FAULT',
   order_heads__number: 'INTERNAL_FAULT',

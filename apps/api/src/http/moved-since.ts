@@ -27,9 +27,14 @@ export const listMovedSince = async (client: Client, seen: Seen): Promise<[shopI
     name: 'live-moved',
     text: `select id as shop,
         coalesce((select max(received_at) from refused_entries where shop_id = shops.id and settled_at is null)::text, '') as tray,
-        (select max(updated_at) from order_heads where shop_id = shops.id) as newest,
-        (select json_agg(h) from (select order_id as "orderId", seq, updated_at as at from order_heads
-          where shop_id = shops.id and updated_at >= $1 order by updated_at desc limit $2) h) as moved
+        greatest((select max(updated_at) from order_heads where shop_id = shops.id and is_open),
+          (select max(ended_at) from order_heads where shop_id = shops.id)) as newest,
+        (select json_agg(h) from (
+          select order_id as "orderId", seq, updated_at as at from order_heads
+          where shop_id = shops.id and is_open and updated_at >= $1
+          union all
+          select order_id, seq, ended_at from order_heads where shop_id = shops.id and ended_at >= $1
+          order by at desc limit $2) h) as moved
       from shops`,
     values: [seen.since, mostOrders + 1],
   })

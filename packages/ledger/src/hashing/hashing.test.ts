@@ -6,7 +6,7 @@ import * as node from './node.ts'
 describe('the hashes that the server and the browser make', () => {
   it('are the same for any text', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {
+      fc.property(fc.string({ unit: 'binary', maxLength: 90 }), (text) => {
         expect(node.sha256Hex(text)).toBe(anywhere.sha256Hex(text))
       }),
     )
@@ -15,7 +15,7 @@ describe('the hashes that the server and the browser make', () => {
   it('are the same for any text under any key', () => {
     fc.assert(
       fc.property(
-        fc.string({ unit: 'binary', maxLength: 300 }),
+        fc.string({ unit: 'binary', maxLength: 90 }),
         fc.uint8Array({ maxLength: 80 }),
         (text, key) => {
           expect(node.hmacSha256Hex(text, key)).toBe(anywhere.hmacSha256Hex(text, key))

@@ -44,8 +44,8 @@ export const listFloorRows = async (
         (select h.* from order_heads h where h.shop_id = $1 and h.is_open and ${onPage}
           order by h.opened_at, h.order_id limit $6)
         union all
-        (select h.* from (select * from order_heads where shop_id = $1 and updated_at >= $3 offset 0) h
-          where not h.is_open and ${onPage} order by h.opened_at, h.order_id limit $6)
+        (select h.* from (select * from order_heads where shop_id = $1 and ended_at >= $3 offset 0) h
+          where ${onPage} order by h.opened_at, h.order_id limit $6)
         order by opened_at, order_id limit $6)
       select h.order_id as "orderId", h.location_id as "locationId", h.number, h.seq, h.opened_at as "openedAt",
         h.promised_at as "promisedAt", h.waits_here as "waitsHere", h.assigned_to as "assignedTo",

@@ -39,7 +39,7 @@ export const entryRows = projection({
     insert into entries (shop_id, order_id, id, seq, kind, version, payload, given, written_by, rests_on, device_id,
       written_at, received_at, previous_hash, hash)
     select shop_id, order_id, id, seq, kind, version, payload::json, given::json, written_by::json, rests_on, device_id,
-      written_at, received_at, previous_hash, hash from ${from} order by order_id, seq
+      written_at, received_at, previous_hash, hash from ${from}
   )`,
   rebuild: 'never',
 })

@@ -85,4 +85,4 @@ export const headRow = (
 /** Everything of a head but what is settled when the order is opened. */
 export const setHead = `seq = a.seq, hash = a.hash, location_id = a.location_id, promised_at = a.promised_at,
     waits_here = a.waits_here, assigned_to = a.assigned_to, is_open = a.is_open, sealed = a.sealed,
-    agenda = a.agenda, updated_at = a.at`
+    agenda = a.agenda, updated_at = a.at, ended_at = case when a.is_open then null else a.at end`
