@@ -27,34 +27,34 @@ const words = (valve: 'snap-in' | 'clamp-in') =>
     .filter(({ stepKey }) => stepKey === 'RR.sensor.fit')
     .map(howOf)
     .join('')
-const unusual = (part: 'stem nut' | 'stem screw' | 'valve core', torque: Torque) =>
-  stemTorqueDoubts(part, torque).some((doubt) => doubt.includes('outside the usual'))
+const unusual = (part: 'stem-nut' | 'stem-screw' | 'valve-core', torque: Torque) =>
+  stemTorqueDoubts(part, torque).some(({ code }) => code === 'outside-the-usual')
 
 published({ document: 'How a wheel sensor is fitted', certainty: 'common practice, no source' }, () => {
   it.each([
-    ['stem nut', 35, 'lbf·in'],
-    ['stem nut', 62, 'lbf·in'],
-    ['stem nut', 106, 'lbf·in'],
-    ['stem nut', 4, 'N·m'],
-    ['stem nut', 12, 'N·m'],
-    ['stem screw', 12, 'lbf·in'],
-    ['stem screw', 22, 'lbf·in'],
-    ['stem screw', 1.4, 'N·m'],
-    ['stem screw', 2.5, 'N·m'],
-    ['valve core', 2.5, 'lbf·in'],
-    ['valve core', 5, 'lbf·in'],
-    ['valve core', 0.28, 'N·m'],
-    ['valve core', 0.56, 'N·m'],
+    ['stem-nut', 35, 'lbf·in'],
+    ['stem-nut', 62, 'lbf·in'],
+    ['stem-nut', 106, 'lbf·in'],
+    ['stem-nut', 4, 'N·m'],
+    ['stem-nut', 12, 'N·m'],
+    ['stem-screw', 12, 'lbf·in'],
+    ['stem-screw', 22, 'lbf·in'],
+    ['stem-screw', 1.4, 'N·m'],
+    ['stem-screw', 2.5, 'N·m'],
+    ['valve-core', 2.5, 'lbf·in'],
+    ['valve-core', 5, 'lbf·in'],
+    ['valve-core', 0.28, 'N·m'],
+    ['valve-core', 0.56, 'N·m'],
   ] as const)('a %s of %d %s is usual', (part, value, unit) => {
     expect(unusual(part, { value, unit })).toBe(false)
   })
 
   it.each([
-    ['stem nut', 62, 'lbf·ft'],
-    ['stem screw', 12, 'lbf·ft'],
-    ['stem screw', 22, 'N·m'],
-    ['valve core', 4, 'lbf·ft'],
-    ['valve core', 4, 'N·m'],
+    ['stem-nut', 62, 'lbf·ft'],
+    ['stem-screw', 12, 'lbf·ft'],
+    ['stem-screw', 22, 'N·m'],
+    ['valve-core', 4, 'lbf·ft'],
+    ['valve-core', 4, 'N·m'],
   ] as const)('a %s of %d %s is doubted', (part, value, unit) => {
     expect(unusual(part, { value, unit })).toBe(true)
   })

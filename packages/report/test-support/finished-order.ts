@@ -60,7 +60,7 @@ export const finishedOrder: ReportContent = {
           'All four tires are low by about 8.6 psi. Cold explains half of it; the rest is slow seepage.',
         proof: {
           figure: { kind: 'figure', value: '24.3', unit: 'psi' },
-          says: 'right front tire as received; the door label asks for 33 psi',
+          says: 'right front tire as received; the door label calls for 33 psi',
         },
         remedy: ['Done about it: set all pressures for the day.'],
         entry: 19,

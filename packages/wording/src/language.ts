@@ -13,6 +13,7 @@ import type { LightsWording } from './lights.ts'
 import type { MovesWording } from './moves.ts'
 import type { NextStepsWording } from './next-steps.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
+import type { PressureTargetsWording } from './pressure-targets.ts'
 import type { ProblemsWording } from './problems.ts'
 import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
@@ -46,6 +47,7 @@ export type Language = {
   readonly moves: MovesWording
   readonly nextSteps: NextStepsWording
   readonly partRefusals: PartRefusalsWording
+  readonly pressureTargets: PressureTargetsWording
   readonly problems: ProblemsWording
   readonly reasons: ReasonsWording
   readonly refusals: RefusalsWording

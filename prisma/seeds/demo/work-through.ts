@@ -110,7 +110,7 @@ const pressureSet = (
     altitudeFeet: tamberStreet.altitudeFeet,
   }
   const target = pressureTargetFor(pen.state(), wheel, surroundings)
-  if (!target.ok) throw new RangeError(`${pen.number}, ${wheel}: ${target.says}`)
+  if (!target.ok) throw new RangeError(`${pen.number}, ${wheel}: ${target.refusal.why}`)
   return {
     stepKey,
     wheel,

@@ -10,6 +10,7 @@ import type { WorkGate } from '../questions/finding-holds.ts'
 import type { GateReason, Parked } from '../questions/gate-reason.ts'
 import type { BundleNamed } from '../questions/named.ts'
 import type { OdometerDoubt } from '../questions/odometer.ts'
+import type { TargetRefusal } from '../questions/pressure-target.ts'
 import type { RepairUnjudged } from '../questions/puncture.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
@@ -139,9 +140,7 @@ export type RefusalValues = {
   readonly SECOND_PERSON_UNPROVEN: NoValues
   /** How long a sole worker waits between the last round and their own check. */
   readonly SOLE_WORKER_TOO_SOON: { readonly minutes: number }
-  readonly PRESSURE_TARGET_DIFFERS:
-    | { readonly why: 'changed' | 'no-figure' }
-    | { readonly why: 'label-over-sidewall'; readonly label: Pressure; readonly sidewallMaximum: Pressure }
+  readonly PRESSURE_TARGET_DIFFERS: { readonly why: 'changed' } | TargetRefusal
   readonly PRESSURE_OVER_SIDEWALL: OfWheel & { readonly found: Pressure; readonly maximumPsi: number }
   readonly PRESSURE_NOT_ON_TARGET: {
     readonly side: 'under' | 'over'

@@ -36,18 +36,17 @@ describe('the pressure to set a wheel to', () => {
     expect(rightRear({ altitudeFeet: 7_000 })).toMatchObject({ psi: 37.4 })
   })
 
-  it('is the label’s figure for a cold tire, without a word of warning', () => {
+  it('is the label’s figure for a cold tire', () => {
     expect(rightRear({ tires: 'cold', tire: null })).toMatchObject({
       psi: 35,
       quality: 'assumed',
-      says: "The label's 35 psi, as it is.",
+      unmeasured: false,
     })
   })
 
   it('needs the temperature of a warm tire that nobody measured', () => {
     const unread = rightRear({ tire: null })
-    expect(unread).toMatchObject({ psi: 35, quality: 'assumed' })
-    expect(unread.says).toContain('Measure it.')
+    expect(unread).toMatchObject({ psi: 35, quality: 'assumed', unmeasured: true })
   })
 
   it('is held to the figure of the tire’s sidewall', () => {
@@ -56,14 +55,13 @@ describe('the pressure to set a wheel to', () => {
     expect(target).toMatchObject({ psi: 36, capped: true })
   })
 
-  it('is refused in words where the label figure is more than the sidewall allows', () => {
+  it('is refused where the label figure is more than the sidewall allows', () => {
     const soft = { ...tarn.tire.rear, sidewallMaximumPsi: 32 }
     const target = pressureTargetFor(withSheet({ tire: { ...tarn.tire, rear: soft } }), 'RR', inTheBay)
     expect(target).toMatchObject({
       ok: false,
       refusal: { why: 'label-over-sidewall', sidewallMaximum: { value: 32, unit: 'psi' } },
     })
-    expect(target.says).toContain('allows 32 psi at most. Do not inflate it.')
   })
 
   it('is refused where no sheet names one', () => {

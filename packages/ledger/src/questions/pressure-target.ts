@@ -19,9 +19,10 @@ export type PressureTarget =
       readonly quality: TemperatureQuality
       /** A cap held the target below the temperature-corrected figure: the tire must be finished cold. */
       readonly capped: boolean
-      readonly says: string
+      /** Nobody knows how warm the tire is, so the target is the label's figure alone. */
+      readonly unmeasured: boolean
     }
-  | { readonly ok: false; readonly refusal: TargetRefusal; readonly says: string }
+  | { readonly ok: false; readonly refusal: TargetRefusal }
 
 /** Why a wheel has no target: the sheet has no figure for it, or a figure that the tire cannot take. */
 export type TargetRefusal =
@@ -30,7 +31,7 @@ export type TargetRefusal =
 
 /**
  * The pressure to set a wheel to now: the label's figure carried from the outdoor temperature to the tire's own.
- * Refused in words if the sheet has no figure for the position, or a figure that the tire cannot take. The maker's
+ * Refused if the sheet has no figure for the position, or a figure that the tire cannot take. The maker's
  * label governs.
  */
 export const pressureTargetFor = (
@@ -42,25 +43,20 @@ export const pressureTargetFor = (
   const axle = axleOf(wheel)
   const placard = sheet?.placard[axle] ? printedIn('psi', sheet.placard[axle]) : null
   const maximum = sheet?.tire[axle]?.sidewallMaximumPsi
-  if (placard === null)
-    return {
-      ok: false,
-      refusal: { why: 'no-figure' },
-      says: 'The sheet names no pressure for this tire. Tell the desk.',
-    }
+  if (placard === null) return { ok: false, refusal: { why: 'no-figure' } }
   const sidewallMaximum: Pressure | null = maximum === undefined ? null : { value: maximum, unit: 'psi' }
+  const tire = tireTemperature(surroundings)
   const set = setTarget({
     placard,
     sidewallMaximum,
     outdoor: inKelvin(surroundings.outdoor),
-    tire: tireTemperature(surroundings),
+    tire,
     altitude: metersFromFeet(surroundings.altitudeFeet),
   })
   if (!set.ok)
     return {
       ok: false,
       refusal: { why: set.fault, label: set.label, sidewallMaximum: set.sidewallMaximum },
-      says: set.says,
     }
   return {
     ok: true,
@@ -69,7 +65,7 @@ export const pressureTargetFor = (
     sidewallMaximumPsi: maximum ?? null,
     quality: set.quality,
     capped: set.cappedBy !== null,
-    says: set.says,
+    unmeasured: tire === null,
   }
 }
 

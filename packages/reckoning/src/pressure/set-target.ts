@@ -4,7 +4,6 @@ import { type GaugeKilopascals, gaugeKilopascals, type Kelvin, type Meters } fro
 import { inKilopascals, kilopascalsIn } from '../units/pressure-units.ts'
 import { airPressureAtAltitude } from './air-pressure.ts'
 import { shiftPressure } from './shift-pressure.ts'
-import { targetWords } from './target-words.ts'
 import { above } from './threshold.ts'
 
 /** The temperature of the air in the tire, and its source. */
@@ -40,14 +39,12 @@ export type SetTarget =
       readonly quality: TemperatureQuality
       /** The cap that kept the target below the figure for this temperature; the tire is then finished cold. */
       readonly cappedBy: 'sidewall-maximum' | 'allowance' | null
-      readonly says: string
     }
   | {
       readonly ok: false
       readonly fault: 'label-over-sidewall'
       readonly label: Pressure
       readonly sidewallMaximum: Pressure
-      readonly says: string
     }
 
 /**
@@ -72,7 +69,6 @@ export const setTarget = (of: SetTargetOf, caps: TargetCaps = usualCaps): SetTar
       fault: 'label-over-sidewall',
       label: placard,
       sidewallMaximum,
-      says: targetWords.labelOverSidewall(placard, sidewallMaximum),
     }
   const allowed = allowedOver(label, tire, caps)
   const highest = gaugeKilopascals(
@@ -87,10 +83,6 @@ export const setTarget = (of: SetTargetOf, caps: TargetCaps = usualCaps): SetTar
     target,
     quality,
     cappedBy: !capped ? null : highest === allowed ? 'allowance' : 'sidewall-maximum',
-    says:
-      tire === null
-        ? targetWords.temperatureUnknown(placard)
-        : targetWords.set(target, placard, quality, capped),
   }
 }
 

@@ -1,22 +1,14 @@
 import { type TireSize, tireSizeText } from '../tire/tire-size.ts'
-import { type WheelPosition, wheelNames } from '../wheels.ts'
+import type { WheelPosition } from '../wheels.ts'
 import { cameFrom, type Moves, movedPlaces } from './moves.ts'
 import type { RotatingWheel } from './rotating-wheel.ts'
 
-export type RotationFault =
-  | 'wheel-not-known'
-  | 'temporary-spare'
-  | 'directional'
-  | 'size-differs'
-  | 'load-lower'
-
 /** Why the wheel of one place may not go to another. */
-export type RotationRefusal = {
-  readonly fault: RotationFault
-  readonly from: WheelPosition
-  readonly to: WheelPosition
-  readonly words: string
-}
+export type RotationRefusal = { readonly from: WheelPosition; readonly to: WheelPosition } & (
+  | { readonly fault: 'wheel-not-known' | 'temporary-spare'; readonly place: WheelPosition }
+  | { readonly fault: 'directional' }
+  | { readonly fault: 'size-differs' | 'load-lower'; readonly goes: TireSize; readonly stood: TireSize }
+)
 
 export type WheelsByPlace = Readonly<Record<WheelPosition, RotatingWheel | null>>
 
@@ -31,62 +23,25 @@ export type WheelsByPlace = Readonly<Record<WheelPosition, RotatingWheel | null>
  * temporary spares.
  */
 export const rotationRefusals = (moves: Moves, wheels: WheelsByPlace): RotationRefusal[] =>
-  movedPlaces(moves).flatMap((to) => {
+  movedPlaces(moves).flatMap((to): RotationRefusal[] => {
     const from = cameFrom(moves, to)
     const goes = wheels[from]
     const stood = wheels[to]
-    const refuse = (fault: RotationFault, words: string): RotationRefusal => ({ fault, from, to, words })
     if (goes === null || stood === null)
-      return [
-        refuse(
-          'wheel-not-known',
-          `No wheel is known at the ${placeWords(goes === null ? from : to)}. Enter its tire, or choose a pattern without that place.`,
-        ),
-      ]
-    return [
-      ...(goes.tire.temporary || stood.tire.temporary
-        ? [
-            refuse(
-              'temporary-spare',
-              `The ${placeWords(goes.tire.temporary ? from : to)} carries a temporary spare: it is for the way to a shop, not for a rotation.`,
-            ),
-          ]
-        : []),
-      ...(goes.tire.directional && sideOf(from) !== sideOf(to)
-        ? [
-            refuse(
-              'directional',
-              `The ${placeWords(from)} tire rolls one way only and would stand the other way round at the ${placeWords(to)}. Rotate front to back, or remount it.`,
-            ),
-          ]
-        : []),
-      ...sizeRefusals(goes.tire.size, stood.tire.size, from, to).map(([fault, words]) =>
-        refuse(fault, words),
-      ),
-    ]
+      return [{ fault: 'wheel-not-known', from, to, place: goes === null ? from : to }]
+    const refusals: RotationRefusal[] = []
+    if (goes.tire.temporary || stood.tire.temporary)
+      refusals.push({ fault: 'temporary-spare', from, to, place: goes.tire.temporary ? from : to })
+    if (goes.tire.directional && sideOf(from) !== sideOf(to))
+      refusals.push({ fault: 'directional', from, to })
+    const fault = sizeFault(goes.tire.size, stood.tire.size)
+    if (fault !== null) refusals.push({ fault, from, to, goes: goes.tire.size, stood: stood.tire.size })
+    return refusals
   })
 
-const sizeRefusals = (
-  goes: TireSize,
-  stood: TireSize,
-  from: WheelPosition,
-  to: WheelPosition,
-): [RotationFault, string][] => {
-  if (dimensionsOf(goes) !== dimensionsOf(stood))
-    return [
-      [
-        'size-differs',
-        `${dimensionsOf(goes)} from the ${placeWords(from)} does not belong at the ${placeWords(to)}, where ${dimensionsOf(stood)} stands.`,
-      ],
-    ]
-  return carriesLess(goes, stood)
-    ? [
-        [
-          'load-lower',
-          `${tireSizeText(goes)} from the ${placeWords(from)} may carry less than ${tireSizeText(stood)}, which stands at the ${placeWords(to)}.`,
-        ],
-      ]
-    : []
+const sizeFault = (goes: TireSize, stood: TireSize): 'size-differs' | 'load-lower' | null => {
+  if (dimensionsOf(goes) !== dimensionsOf(stood)) return 'size-differs'
+  return carriesLess(goes, stood) ? 'load-lower' : null
 }
 
 const dimensionsOf = (size: TireSize): string => tireSizeText({ ...size, service: null, loadMark: null })
@@ -99,6 +54,3 @@ const carriesLess = (goes: TireSize, stood: TireSize): boolean =>
 
 const sideOf = (position: WheelPosition): 'left' | 'right' | 'none' =>
   position === 'SP' ? 'none' : position === 'LF' || position === 'LR' ? 'left' : 'right'
-
-const placeWords = (position: WheelPosition): string =>
-  position === 'SP' ? "spare's place" : wheelNames[position]

@@ -1,6 +1,7 @@
 import type { OrderState, TireRecord } from '@bayledger/ledger/state'
-import { axleOf, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import {

@@ -1,8 +1,9 @@
 import { pressureAsLeft } from '@bayledger/ledger/questions/as-left'
 import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
-import { axleOf, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { axleOf, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Cell, WheelLine } from '../content.ts'
 import { gap, labelPressure, lastFour, notChecked, plural, pressure, sentence, words } from './figures.ts'
 

@@ -16,6 +16,7 @@ import { lights } from './lights.ts'
 import { moves } from './moves.ts'
 import { nextSteps } from './next-steps.ts'
 import { partRefusals } from './part-refusals.ts'
+import { pressureTargets } from './pressure-targets.ts'
 import { problems } from './problems.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
@@ -44,6 +45,7 @@ export const english: Language = {
   moves,
   nextSteps,
   partRefusals,
+  pressureTargets,
   problems,
   reasons,
   refusals,

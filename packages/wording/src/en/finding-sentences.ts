@@ -102,11 +102,11 @@ export const findingSentences: FindingSentences = {
   },
 
   'tire-low': {
-    one: 'Your {wheel} tire has {value:p} {unit}; the door label asks for {label}. The light is doing its job.',
+    one: 'Your {wheel} tire has {value:p} {unit}; the door label calls for {label}. The light is doing its job.',
     many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}. The light is doing its job.',
     forms: {
       'under-flash': {
-        one: 'Your {wheel} tire has {value:p} {unit}; the door label asks for {label}. The flashing fault was hiding this.',
+        one: 'Your {wheel} tire has {value:p} {unit}; the door label calls for {label}. The flashing fault was hiding this.',
         many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}. The flashing fault was hiding this.',
       },
       'only-cold': {
@@ -114,7 +114,7 @@ export const findingSentences: FindingSentences = {
         many: 'These tires are low once cold: {wheels}. The lowest then has {value:p} {unit}; the light comes on at {point:p}.',
       },
       'without-light': {
-        one: 'Your {wheel} tire has {value:p} {unit}; the door label asks for {label}.',
+        one: 'Your {wheel} tire has {value:p} {unit}; the door label calls for {label}.',
         many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}.',
       },
     },
@@ -165,7 +165,7 @@ export const findingSentences: FindingSentences = {
     },
   },
   'axle-pressures-exchanged': {
-    one: 'Front and rear tires have each other’s pressure: the label asks for {front} in front and {rear} {unit} behind.',
+    one: 'Front and rear tires have each other’s pressure: the label calls for {front} in front and {rear} {unit} behind.',
   },
   'cold-morning-margin': {
     one: 'At {degrees} °{temperatureUnit} tonight the {wheel} tire will show about {value:p} {unit}, low enough to light the warning.',
@@ -188,8 +188,8 @@ export const findingSentences: FindingSentences = {
     many: 'Warm tires read high. Cold, these would show {value:p} {unit}, which is {difference:p} under the label.',
   },
   'over-inflated': {
-    one: 'The {wheel} tire holds {value:p} {unit}; the door label asks for {label}. It is too hard.',
-    many: 'These tires are too hard: {wheels}. One holds {value:p} {unit}; the label asks for {label}.',
+    one: 'The {wheel} tire holds {value:p} {unit}; the door label calls for {label}. It is too hard.',
+    many: 'These tires are too hard: {wheels}. One holds {value:p} {unit}; the label calls for {label}.',
   },
   'no-warning-given': {
     one: 'The {wheel} tire is low enough for a warning, yet the light is off. We will find out why.',

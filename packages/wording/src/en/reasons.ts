@@ -125,7 +125,7 @@ const withinHold = ({ hold, point, unit }: Values): string =>
   `within the hold of ${hold} ${unit} over the warning point of ${point} ${unit}: a lit lamp stays lit`
 
 const coldWords = ({ cold, label, unit }: Cold): string =>
-  `cold it holds ${cold} ${unit} where the label asks for ${label} ${unit}`
+  `cold it holds ${cold} ${unit} where the label calls for ${label} ${unit}`
 
 const fastenerDamage: Readonly<Record<FastenerDamage, string>> = {
   'stud-missing': 'a stud is missing',

@@ -11,6 +11,7 @@ import { findingActions } from './finding-actions.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
+import { pressureTargets } from './pressure-targets.ts'
 import { repairDoubts } from './repair-doubts.ts'
 import { steps } from './steps.ts'
 import { parkedWords } from './troubles.ts'
@@ -239,9 +240,8 @@ export const refusals: RefusalsWording = {
       case 'changed':
         return 'The target was computed from other temperatures or another label. Open the step again; it shows the present target.'
       case 'no-figure':
-        return 'The sheet names no pressure for this tire. Tell the desk.'
       case 'label-over-sidewall':
-        return `The label says ${values.label.value} ${values.label.unit} and this tire's sidewall allows ${values.sidewallMaximum.value} ${values.sidewallMaximum.unit} at most. Do not inflate it. Read both figures again: the tire or one of them is wrong.`
+        return pressureTargets.refused(values)
     }
   },
   PRESSURE_OVER_SIDEWALL: ({ wheel, found, maximumPsi }) =>

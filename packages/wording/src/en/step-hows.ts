@@ -1,4 +1,5 @@
 import { workLimits } from '@bayledger/reckoning/job-plan/work-limits'
+import type { Torque } from '@bayledger/reckoning/quantity'
 import { relearnTemplate } from '@bayledger/reckoning/relearn/relearn-template'
 import type { StepFigure } from '@bayledger/reckoning/step'
 import {
@@ -11,6 +12,7 @@ import { relearnWords } from '../relearn.ts'
 import type { StepsWording } from '../steps.ts'
 import { relearn } from './relearn.ts'
 import { doubts, patterns } from './rotation.ts'
+import { stemParts, torqueDoubtWords } from './torque-doubts.ts'
 import { wheels } from './wheels.ts'
 
 const { largestHole, leastTread32nds, rubberStemPsi, programmingDistanceFeet, closingReadPsi } = workLimits
@@ -32,7 +34,7 @@ const renewal = {
   'snap-in': `Screw out, sensor off the stem. ${rubberStem} New screw, at the figure. The sensor lies in the drop center. Photo.`,
   plain: `Only where there was no sensor, or it stayed silent when read twice before the work: what works is not silenced. ${rubberStem} Photo.`,
 } as const
-const fastenedBy = { 'clamp-in': 'stem nut', 'snap-in': 'stem screw' } as const
+const fastenedBy = { 'clamp-in': 'stem-nut', 'snap-in': 'stem-screw' } as const
 
 /** How each step is done. General words: common practice, no source; the makers' figures and instructions govern. */
 export const stepHows: StepsWording['how'] = {
@@ -42,7 +44,7 @@ export const stepHows: StepsWording['how'] = {
     joined(
       readSource,
       `The sheet has ${torqueWords(torque)} for ${thread}.`,
-      ...torqueDoubts(thread, torque),
+      ...torqueDoubts(thread, torque).map((doubt) => torqueDoubtWords(doubt, torque, thread)),
     ),
   'lift-vehicle': ({ values: { liftNotes } }) =>
     joined(
@@ -183,9 +185,12 @@ export const stepHows: StepsWording['how'] = {
 const keptStem = ({ keepsStem }: { readonly keepsStem: boolean }): string =>
   keepsStem ? "The stem parts work once and are not authorized: without the customer's written No, stop." : ''
 
+const stemDoubts = (part: StemPart, torque: Torque): readonly string[] =>
+  stemTorqueDoubts(part, torque).map((doubt) => torqueDoubtWords(doubt, torque, `a ${stemParts[part]}`))
+
 const coreDoubts = (figure: StepFigure | null): readonly string[] =>
   figure?.kind === 'torque'
-    ? stemTorqueDoubts('valve core', figure.torque)
+    ? stemDoubts('valve-core', figure.torque)
     : ["The sheet has no figure: the valve maker's governs."]
 
 const labelMissing = (figure: StepFigure | null): string =>
@@ -195,8 +200,8 @@ const inOrder = (studs: readonly number[]): string => studs.join(' · ')
 
 const figureDoubts = (part: StemPart, figure: StepFigure | null): readonly string[] =>
   figure?.kind === 'torque'
-    ? stemTorqueDoubts(part, figure.torque)
-    : [`The sheet has no torque for the ${part}: the sensor maker's governs, find it first.`]
+    ? stemDoubts(part, figure.torque)
+    : [`The sheet has no torque for the ${stemParts[part]}: the sensor maker's governs, find it first.`]
 
 const labelDoubt = (labelPsi: number | null): string =>
   labelPsi === null

@@ -1,7 +1,16 @@
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { WheelsWording } from '../wheels.ts'
 
+export const wheelNames: Readonly<Record<WheelPosition, string>> = {
+  LF: 'left front',
+  RF: 'right front',
+  RR: 'right rear',
+  LR: 'left rear',
+  SP: 'spare',
+}
+
 export const wheels: WheelsWording = {
-  names: { LF: 'left front', RF: 'right front', RR: 'right rear', LR: 'left rear', SP: 'spare' },
+  names: wheelNames,
   allFour: 'all four',
   and: 'and',
 }

@@ -1,5 +1,6 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
-import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'

@@ -1,6 +1,7 @@
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Evidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
-import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { PlanLine, PlanMark, PlanWheel } from './plan-wheel.ts'
 
 /** Words that are too long for a cell. */

@@ -1,6 +1,7 @@
 import type { OrderState, VehicleCheck } from '@bayledger/ledger/state'
 import { idKey, idText } from '@bayledger/reckoning/sensor/sensor-id'
-import { readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type KnownId, lastFour, withoutRepeats } from './id-text.ts'
 
 /** IDs that this order knows, hexadecimal, those of the wheel first: what to offer before anyone types. */

@@ -76,7 +76,7 @@ describe('the sensor of a hot corner', () => {
   })
 })
 
-describe('a tire over the maximum on its sidewall, where the label asks for that maximum itself', () => {
+describe('a tire over the maximum on its sidewall, where the label calls for that maximum itself', () => {
   const atMaximum = (psi: number): Supposition => ({
     ...truck,
     'surroundings.tires': 'cold',

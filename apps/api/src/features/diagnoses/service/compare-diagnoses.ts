@@ -1,7 +1,8 @@
 import { canonicalText } from '@bayledger/ledger/digests'
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { inReadingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { inReadingOrder } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { wordedContradiction } from '@bayledger/wording/worded-diagnosis'
 import { differenceWords } from '../../../words/difference-words.ts'
 

@@ -1,5 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type ArrivalTask, nextTask, type Pace, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
 import { DoorLabelForm } from './door-label-form.tsx'
 import { EventForm } from './event-form.tsx'

@@ -1,6 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { EventEvidence } from '@bayledger/reckoning/evidence/evidence'
-import { roadPositions, wheelNames } from '@bayledger/reckoning/wheels'
+import { roadPositions } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row, RowValues } from '../form/rows.ts'

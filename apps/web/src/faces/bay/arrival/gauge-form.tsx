@@ -1,6 +1,7 @@
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type ReactNode, useState } from 'react'
 import { Button } from '../../../ui/button.tsx'
 import { Figure } from '../../../ui/figure.tsx'

@@ -3,7 +3,8 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { Phase } from '@bayledger/ledger/subjects/arrival/kinds'
 import type { CodeClass, ModuleCode } from '@bayledger/reckoning/evidence/evidence'
 import type { IdNotation } from '@bayledger/reckoning/sensor/sensor-id'
-import { readingOrder, roadPositions, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import {
   idFault,
   idMeant,

@@ -1,6 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type ReactNode, useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'

@@ -1,6 +1,6 @@
 import { insecureWheels, wheelStatus } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
-import { wheelNames } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 
 const words = {
   off: 'is OFF',

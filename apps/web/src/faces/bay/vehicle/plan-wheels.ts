@@ -1,6 +1,7 @@
 import { wheelStatus } from '@bayledger/ledger/questions/gates'
 import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
-import { axleOf, readingOrder, type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { PlanLine, PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { lastFour } from '../../../features/sensor-ids/id-text.ts'
 import { pressureText } from '../../../lib/format.ts'

@@ -1,6 +1,7 @@
 import { TroubleKind } from '@bayledger/ledger/subjects/trouble/kinds'
-import { readingOrder, WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder, WheelPosition } from '@bayledger/reckoning/wheels'
 import { troubles } from '@bayledger/wording/en/troubles'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'

@@ -1,6 +1,8 @@
 import { overTargetPsi, pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
 import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
+import { pressureTargets } from '@bayledger/wording/en/pressure-targets'
+import { pressureTargetWords } from '@bayledger/wording/pressure-targets'
 import { Figure } from '../../../ui/figure.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { RowValues } from '../form/rows.ts'
@@ -46,7 +48,7 @@ export function PressureForm(props: WheelFormProps) {
             return (
               <>
                 {target.ok ? <Figure value={target.psi.toFixed(1)} unit="psi" size="step" /> : null}
-                <span className="step-source">{target.says}</span>
+                <span className="step-source">{pressureTargetWords(pressureTargets, target)}</span>
               </>
             )
           }}
@@ -56,7 +58,7 @@ export function PressureForm(props: WheelFormProps) {
             const [target, surroundings] = [targetOf(values), asNow(values)]
             const asLeft = numberFrom(values.asLeft ?? '')
             if (target === null || surroundings === null) return undefined
-            if (!target.ok) return target.says
+            if (!target.ok) return pressureTargetWords(pressureTargets, target)
             if (asLeft === null) return undefined
             const overPsi = overTargetPsi(surroundings)
             const maximumPsi = target.sidewallMaximumPsi

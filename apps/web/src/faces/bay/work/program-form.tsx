@@ -1,8 +1,9 @@
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
-import { idChoices } from '@bayledger/reckoning/sensor/id-choice'
+import { idChoices, type NoCopy } from '@bayledger/reckoning/sensor/id-choice'
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
-import { type WheelPosition, wheelNames } from '@bayledger/reckoning/wheels'
+import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'
 import { idsElsewhere, knownIdWords, oldIds } from '../../../features/sensor-ids/known-ids.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
@@ -87,9 +88,16 @@ const idOptions = (state: OrderState, wheel: WheelPosition): readonly RowOption[
     {
       value: 'copy',
       label: "The old sensor's ID",
-      detail: copy.allowed ? `${relearnWords[copy.relearn]}; destroy the old sensor` : copy.why,
+      detail: copy.allowed ? `${relearnWords[copy.relearn]}; destroy the old sensor` : whyNoCopy[copy.why],
     },
   ]
+}
+
+const whyNoCopy: Readonly<Record<NoCopy, string>> = {
+  'old-id-unknown': 'Nobody knows the old ID.',
+  'old-sensor-in-use': 'The old sensor stays in use, and two sensors would send one ID.',
+  'other-position':
+    'The new sensor goes to another wheel than the old one, where the vehicle expects another ID.',
 }
 
 const relearnWords = { required: 'then a relearn', 'often-none': 'often no relearn' } as const

@@ -1,6 +1,6 @@
 import { lookFee } from '@bayledger/ledger/questions/money'
-import { wheelNames } from '@bayledger/reckoning/wheels'
 import { lights } from '@bayledger/wording/en/lights'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'

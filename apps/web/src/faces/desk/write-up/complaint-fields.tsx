@@ -1,6 +1,7 @@
-import { readingOrder, wheelNames } from '@bayledger/reckoning/wheels'
+import { readingOrder } from '@bayledger/reckoning/wheels'
 import { capitalized } from '@bayledger/wording/capitalized'
 import { lights } from '@bayledger/wording/en/lights'
+import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { ReactNode } from 'react'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Section } from '../../../ui/section.tsx'
