@@ -1,7 +1,6 @@
 import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { Step } from '@bayledger/reckoning/step'
 import { refusals } from '@bayledger/wording/en/refusals'
-import { wheelNames } from '@bayledger/wording/en/wheels'
 import { refusalWords } from '@bayledger/wording/refusals'
 import { LightForm } from '../arrival/light-form.tsx'
 import { ModuleForm } from '../arrival/module-form.tsx'
