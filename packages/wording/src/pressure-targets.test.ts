@@ -7,6 +7,7 @@ const warm = {
   ok: true,
   psi: 40.2,
   placardPsi: 35,
+  sidewallMaximumPsi: 44,
   quality: 'measured',
   capped: false,
   unmeasured: false,
