@@ -1,15 +1,15 @@
-import { append, stateOf } from '@bayledger/ledger/append'
+import { stateOf } from '@bayledger/ledger/append'
 import { canonicalText, sideDigest } from '@bayledger/ledger/digests'
 import { parseDraft } from '@bayledger/ledger/draft'
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { verifyChain } from '@bayledger/ledger/hash-chain'
+import { ledgerPen, provenBy } from '@bayledger/ledger/ledger-pen'
 import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
 import { bundleTotals, dueCents, estimateMoney, owedCents } from '@bayledger/ledger/questions/money'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
-import { provenBy } from './demo/order-pen.ts'
 import type { DemoOrder } from './demo/orders.ts'
 import { demoShop } from './demo-shop.ts'
 
@@ -124,13 +124,11 @@ describe('T-2601, the cold morning', () => {
       },
       writtenAt: end.sealedAt,
     }
-    const sealed = append(entries, seal, facts(end.sealedAt, seal), { reportNumber: 'R-1' })
-    if (!sealed.admitted) throw new Error(sealed.code)
+    const pen = ledgerPen(shop.shop.id, orderId, entries)
     const { draft, receivedAt } = end.handBack
-    const handedBack = append([...entries, sealed.entry], draft, facts(receivedAt, draft))
-    if (!handedBack.admitted) throw new Error(handedBack.code)
-    const finished = stateOf([...entries, sealed.entry, handedBack.entry], shop.shop.id, orderId)
-    expect(nextMoves(finished, shop.calendar.now)).toMatchObject([
+    expect(pen.attempt(seal, facts(end.sealedAt, seal), { reportNumber: 'R-1' }).admitted).toBe(true)
+    expect(pen.attempt(draft, facts(receivedAt, draft)).admitted).toBe(true)
+    expect(nextMoves(pen.state(), shop.calendar.now)).toMatchObject([
       { mover: 'nobody', since: '2026-01-12T13:52:00.000Z' },
     ])
   })

@@ -1,7 +1,5 @@
-import type { AdmitFacts } from './admit/facts.ts'
 import type { Refusal } from './admit/refusal.ts'
-import { admit } from './admit.ts'
-import { type Draft, type Entry, type Given, noHash } from './entry.ts'
+import type { Draft, Entry, Given } from './entry.ts'
 import { fold } from './fold.ts'
 import { hashEntry, type Unhashed } from './hash-chain.ts'
 import { blankOrder, type OrderState } from './state.ts'
@@ -26,19 +24,4 @@ export const chainEntry = (
     previousHash: head.hash,
   } as Unhashed
   return { ...unhashed, hash: hashEntry(unhashed) } as Entry
-}
-
-/** Admits one draft to an order held in memory, as the server does around its database statement. */
-export const append = (
-  entries: readonly Entry[],
-  draft: Draft,
-  facts: AdmitFacts,
-  given: Omit<Given, 'holds'> = {},
-): Appended => {
-  const verdict = admit(stateOf(entries, draft.shopId, draft.orderId), draft, facts)
-  if (!verdict.admitted) return verdict
-  const last = entries.at(-1)
-  const head = { seq: last?.seq ?? 0, hash: last?.hash ?? noHash }
-  const withHolds = verdict.holds.length > 0 ? { ...given, holds: [...verdict.holds] } : given
-  return { admitted: true, entry: chainEntry(draft, head, { at: facts.now, given: withHolds }) }
 }

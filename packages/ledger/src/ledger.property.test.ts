@@ -6,11 +6,11 @@ import { orderPen } from '../test-support/order-pen.ts'
 import { commands, tryCommand } from '../test-support/random-order.ts'
 import { wordsOf } from '../test-support/seeded-ids.ts'
 import { colleague, factsAt, gauge, otherTablet, shopId, tablet, technician } from '../test-support/shop.ts'
-import { append } from './append.ts'
 import type { Draft, Entry } from './entry.ts'
 import { layOnTop } from './fold/foldable.ts'
 import { fold } from './fold.ts'
 import { verifyChain } from './hash-chain.ts'
+import { type LedgerPen, ledgerPen } from './ledger-pen.ts'
 import { nextMoves } from './questions/moves.ts'
 
 const seed = 20_260_112
@@ -64,6 +64,12 @@ describe('a ledger that is delivered again and again', () => {
     return drafts
   }
 
+  /** The order on the server, before anything of the devices came in. */
+  const begun = (): LedgerPen => {
+    const { orderId, entries } = oneSensorJob('written-up', 'delivered')
+    return ledgerPen(shopId, orderId, entries())
+  }
+
   const readings = fc.array(
     fc.record({
       wheel: fc.constantFrom('LF' as const, 'RF' as const, 'RR' as const, 'LR' as const),
@@ -80,14 +86,12 @@ describe('a ledger that is delivered again and again', () => {
         fc.array(fc.record({ first: fc.boolean(), resend: fc.nat(3) }), { maxLength: 30 }),
         (one, other, schedule) => {
           const outboxes = { first: outboxOf(tablet, one), second: outboxOf(otherTablet, other) }
-          const entries: Entry[] = [...oneSensorJob('written-up', 'delivered').entries()]
+          const pen = begun()
           const refused = new Set<string>()
           const receive = (draft: Draft): void => {
-            if (refused.has(draft.id) || entries.some(({ id }) => id === draft.id)) return
+            if (refused.has(draft.id) || pen.entries().some(({ id }) => id === draft.id)) return
             const facts = factsAt('2026-01-12T17:00:00.000Z', draft.writtenBy, { refusedIds: refused })
-            const appended = append(entries, draft, facts)
-            if (appended.admitted) entries.push(appended.entry)
-            else refused.add(draft.id)
+            if (!pen.attempt(draft, facts).admitted) refused.add(draft.id)
           }
           const sent = { first: 0, second: 0 }
           const sendNext = (side: 'first' | 'second', resend: number): void => {
@@ -100,10 +104,10 @@ describe('a ledger that is delivered again and again', () => {
             while (sent[side] < outboxes[side].length) sendNext(side, 1)
 
           for (const { id } of [...outboxes.first, ...outboxes.second]) {
-            const times = entries.filter((entry) => entry.id === id).length
+            const times = pen.entries().filter((entry) => entry.id === id).length
             expect(times + (refused.has(id) ? 1 : 0)).toBe(1)
           }
-          expectWholeLedger(entries)
+          expectWholeLedger(pen.entries())
         },
       ),
       { seed, numRuns: 60 },
@@ -114,14 +118,11 @@ describe('a ledger that is delivered again and again', () => {
     fc.assert(
       fc.property(readings, (some) => {
         const sound = some.filter(({ psi }) => psi > 0)
-        const entries: Entry[] = [...oneSensorJob('written-up', 'delivered').entries()]
+        const pen = begun()
         const drafts = outboxOf(tablet, sound)
-        const onTheTablet = fold(layOnTop(entries, drafts))
-        for (const draft of drafts) {
-          const appended = append(entries, draft, factsAt('2026-01-12T17:00:00.000Z', draft.writtenBy))
-          if (appended.admitted) entries.push(appended.entry)
-        }
-        const { headHash: _server, marks: _marks, ...served } = fold(entries)
+        const onTheTablet = fold(layOnTop(pen.entries(), drafts))
+        for (const draft of drafts) pen.attempt(draft, factsAt('2026-01-12T17:00:00.000Z', draft.writtenBy))
+        const { headHash: _server, marks: _marks, ...served } = fold(pen.entries())
         const { headHash: _tablet, marks: _unsent, ...shown } = onTheTablet
         expect(withoutReceipt(shown)).toEqual(withoutReceipt(served))
       }),

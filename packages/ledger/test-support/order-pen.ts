@@ -1,9 +1,9 @@
 import type { AdmitFacts } from '../src/admit/facts.ts'
-import { agreementOf, secondPersonIn } from '../src/agreement.ts'
-import { type Appended, append, stateOf } from '../src/append.ts'
+import type { Appended } from '../src/append.ts'
 import { digestOf } from '../src/digests.ts'
 import type { Author, Draft, Entry, EntryOfKind, Given } from '../src/entry.ts'
-import { type Kind, type PayloadOf, versionOf } from '../src/registry.ts'
+import { ledgerPen, provenBy } from '../src/ledger-pen.ts'
+import type { Kind, PayloadOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
 import { idOf } from './seeded-ids.ts'
 import { agreedBy, factsAt, type Person, shopId, tablet } from './shop.ts'
@@ -20,8 +20,8 @@ export type How = {
 }
 
 /**
- * Writes one order in memory through `append`, twenty seconds an entry and as long as the entry says, with ids that are the same at
- * every run.
+ * Writes one order in memory, twenty seconds an entry and as long as the entry says, with ids that are the same at every
+ * run.
  */
 export type OrderPen = {
   readonly orderId: string
@@ -39,8 +39,7 @@ export type OrderPen = {
 
 /** A pen for a new order, or for one that goes on after entries written before under the same name. */
 export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPen => {
-  const orderId = idOf(`order/${name}`)
-  const entries: Entry[] = [...before]
+  const pen = ledgerPen(shopId, idOf(`order/${name}`), before)
   let drafts = before.length
 
   let clock = Date.parse(before.at(-1)?.writtenAt ?? '2026-01-12T15:00:00.000Z')
@@ -49,34 +48,23 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
   const draft: OrderPen['draft'] = (kind, payload, how) => {
     drafts += 1
     clock += 20_000 + secondsOf(payload) * 1_000
-    return {
-      id: how.id ?? idOf(`entry/${name}/${entries.length}/${drafts}/${kind}`),
-      shopId,
-      orderId,
-      kind,
-      version: versionOf(kind),
-      payload,
-      restsOn: how.restsOn ?? [],
-      writtenBy: authorOf(how.by),
+    return pen.draft(kind, payload, {
+      id: how.id ?? idOf(`entry/${name}/${pen.entries().length}/${drafts}/${kind}`),
+      by: authorOf(how.by),
       deviceId: how.deviceId === undefined ? (isPerson(how.by) ? tablet : null) : how.deviceId,
       writtenAt: now(),
-    } as Draft
+      restsOn: how.restsOn ?? [],
+    })
   }
 
   const attempt: OrderPen['attempt'] = (kind, payload, how) => {
     const ready = draft(kind, payload, how)
-    const appended = append(
-      entries,
-      ready,
-      factsAt(ready.writtenAt, ready.writtenBy, {
-        secondPersons: provenIn(ready),
-        sheetsOnFile: sheetsIn(ready),
-        ...how.facts,
-      }),
-      how.given,
-    )
-    if (appended.admitted) entries.push(appended.entry)
-    return appended
+    const facts = factsAt(ready.writtenAt, ready.writtenBy, {
+      secondPersons: provenBy(ready),
+      sheetsOnFile: sheetsIn(ready),
+      ...how.facts,
+    })
+    return pen.attempt(ready, facts, how.given)
   }
 
   const write: OrderPen['write'] = (kind, payload, how) => {
@@ -87,9 +75,9 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
   }
 
   return {
-    orderId,
-    entries: () => entries,
-    state: () => stateOf(entries, shopId, orderId),
+    orderId: pen.orderId,
+    entries: pen.entries,
+    state: pen.state,
     now,
     draft,
     attempt,
@@ -105,13 +93,6 @@ export const orderPen = (name = 'order', before: readonly Entry[] = []): OrderPe
 
 const secondsOf = (payload: object): number =>
   'timed' in payload && payload.timed !== null ? (payload.timed as { seconds: number }).seconds : 0
-
-/** What the server knows after the second person of this entry has typed their PIN. */
-export const provenIn = (draft: Draft): AdmitFacts['secondPersons'] => {
-  const agreement = agreementOf(draft)
-  const staffId = secondPersonIn(draft)?.staffId
-  return new Map(agreement && staffId ? [[draft.id, { ...agreement, staffId, until: draft.writtenAt }]] : [])
-}
 
 /** The sheet that this entry names is on file. */
 const sheetsIn = (draft: Draft): ReadonlySet<string> =>

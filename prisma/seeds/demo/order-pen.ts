@@ -1,12 +1,10 @@
 import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
-import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
-import { append, stateOf } from '@bayledger/ledger/append'
 import { canonicalText, digestOf, sideDigest } from '@bayledger/ledger/digests'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
+import { ledgerPen, provenBy } from '@bayledger/ledger/ledger-pen'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
-import { versionOf } from '@bayledger/ledger/registry'
 import type { SecondPerson } from '@bayledger/ledger/second-person'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { DemoCalendar } from './calendar.ts'
@@ -36,7 +34,7 @@ export type How = {
   readonly restsOn?: readonly string[]
 }
 
-/** Writes one order in memory, through the same `append` that the server calls. */
+/** Writes one order of the demo in memory, with the sides that its entries name. */
 export type OrderPen = {
   readonly number: string
   readonly orderId: string
@@ -66,15 +64,12 @@ export const orderPen = (
   calendar: DemoCalendar,
   instruments: readonly DemoInstrument[],
 ): OrderPen => {
-  const orderId = demoId(`order/${number}`)
-  const entries: Entry[] = []
+  const pen = ledgerPen(shopId, demoId(`order/${number}`))
   const lines: DemoLine[] = []
   let waiting: DemoSide[] = []
   let sides = 0
   let agreements = 0
   const moneyTexts = new Map<string, string>()
-
-  const state = () => stateOf(entries, shopId, orderId)
 
   const side = (text: string) => {
     sides += 1
@@ -100,20 +95,14 @@ export const orderPen = (
 
   const line: OrderPen['line'] = (kind, payload, how) => {
     const writtenAt = calendar.at(how.at)
-    const draft = {
-      id: demoId(`entry/${number}/${kind}/${lines.length + 1}`),
-      shopId,
-      orderId,
-      kind,
-      version: versionOf(kind),
-      payload,
-      restsOn: how.restsOn ?? [],
-      writtenBy: how.by ? { kind: 'staff', staffId: how.by.id } : { kind: 'system' },
-      deviceId: how.deviceId ?? null,
-      writtenAt,
-    } as Draft
     const ready = {
-      draft,
+      draft: pen.draft(kind, payload, {
+        id: demoId(`entry/${number}/${kind}/${lines.length + 1}`),
+        by: how.by ? { kind: 'staff', staffId: how.by.id } : { kind: 'system' },
+        deviceId: how.deviceId ?? null,
+        writtenAt,
+        restsOn: how.restsOn ?? [],
+      }),
       sides: waiting,
       given: kind === 'order.opened' ? { orderNumber: number } : {},
       receivedAt: writtenAt,
@@ -125,25 +114,24 @@ export const orderPen = (
   const write: OrderPen['write'] = (kind, payload, how) => {
     const ready = line(kind, payload, how)
     const { draft, given, receivedAt } = ready
-    const last = entries.at(-1)
+    const last = pen.entries().at(-1)
     if (last && last.writtenAt > draft.writtenAt)
       throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
-    const appended = append(entries, draft, factsAt(receivedAt, draft, moneyTexts, instruments), given)
+    const appended = pen.attempt(draft, factsAt(receivedAt, draft, moneyTexts, instruments), given)
     if (!appended.admitted)
       throw new Error(
         `${number}: ${kind} at ${how.at} is refused (${appended.code}): ${JSON.stringify(appended.values)}`,
       )
-    entries.push(appended.entry)
     lines.push(ready)
     return appended.entry
   }
 
   return {
     number,
-    orderId,
+    orderId: pen.orderId,
     calendar,
-    state,
-    entries: () => entries,
+    state: pen.state,
+    entries: pen.entries,
     lines: () => lines,
     agreedBy,
     personal: side,
@@ -192,12 +180,3 @@ const factsAt = (
   sheetsOnFile: new Set(Object.values(sheets).map(digestOf)),
   money,
 })
-
-/** In the demo every second person whom an entry names has typed their PIN for it. */
-export const provenBy = (draft: Draft): AdmitFacts['secondPersons'] => {
-  const agreement = agreementOf(draft)
-  const staffId = secondPersonIn(draft)?.staffId
-  return new Map(
-    agreement && staffId !== undefined ? [[draft.id, { ...agreement, staffId, until: draft.writtenAt }]] : [],
-  )
-}

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { oneSensorJob, sealOf } from '../../test-support/one-sensor-job.ts'
 import { wordsOf } from '../../test-support/seeded-ids.ts'
-import { advisor, factsAt } from '../../test-support/shop.ts'
-import { append } from '../append.ts'
+import { advisor, factsAt, shopId } from '../../test-support/shop.ts'
 import type { Draft } from '../entry.ts'
+import { ledgerPen } from '../ledger-pen.ts'
 import { clockHolds } from './clock-holds.ts'
 import { sealGate } from './gates.ts'
 
@@ -14,7 +14,10 @@ const receivedAt = '2026-01-12T17:00:00.000Z'
 const withNoteAt = (writtenAt: string) => {
   const pen = oneSensorJob('worked')
   const draft = { ...pen.draft('note.added', { words: wordsOf('a note') }, desk), writtenAt } as Draft
-  const appended = append(pen.entries(), draft, factsAt(receivedAt, draft.writtenBy))
+  const appended = ledgerPen(shopId, pen.orderId, pen.entries()).attempt(
+    draft,
+    factsAt(receivedAt, draft.writtenBy),
+  )
   if (!appended.admitted) throw new Error(appended.code)
   return { pen, entries: [...pen.entries(), appended.entry], holds: appended.entry.given.holds ?? [] }
 }

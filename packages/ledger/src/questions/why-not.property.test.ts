@@ -10,7 +10,7 @@ import {
   stages,
   workUntil,
 } from '../../test-support/one-sensor-job.ts'
-import { type OrderPen, orderPen, provenIn } from '../../test-support/order-pen.ts'
+import { type OrderPen, orderPen } from '../../test-support/order-pen.ts'
 import { commands, tryCommand } from '../../test-support/random-order.ts'
 import {
   bay,
@@ -25,6 +25,7 @@ import { wordsOf } from '../../test-support/seeded-ids.ts'
 import { agreedBy, colleague, factsAt, lead, type Person, technician } from '../../test-support/shop.ts'
 import { closingOf } from '../../test-support/step-payload.ts'
 import { admit } from '../admit.ts'
+import { provenBy } from '../ledger-pen.ts'
 import type { OrderState } from '../state.ts'
 import { torquedBy } from './gates.ts'
 import { whyNot } from './why-not.ts'
@@ -56,7 +57,7 @@ const compared = (pen: OrderPen): string[] => {
     const by = personFor(state, step)
     const said = kind === 'torque.checked' ? { ...payload, checkedBy: agreedBy(by) } : payload
     const draft = pen.draft(kind, said, { by })
-    const facts = factsAt(draft.writtenAt, draft.writtenBy, { secondPersons: provenIn(draft) })
+    const facts = factsAt(draft.writtenAt, draft.writtenBy, { secondPersons: provenBy(draft) })
     const verdict = admit(state, draft, facts)
     const shut = whyNot(state, step)
     const refused = verdict.admitted || aboutTheEntry.has(verdict.code) ? null : verdict

@@ -1,7 +1,7 @@
 import type { ProvenSecondPerson } from '../../src/admit/facts.ts'
 import type { Appended } from '../../src/append.ts'
+import { provenBy } from '../../src/ledger-pen.ts'
 import { namedOnly } from '../../src/second-person.ts'
-import { provenIn } from '../order-pen.ts'
 import { idOf } from '../seeded-ids.ts'
 import { advisor, agreedBy, colleague, lead, technician, wrench } from '../shop.ts'
 import { bay, before, closeStep, lastOf, type Refusals, strikeOf } from './setting.ts'
@@ -213,7 +213,7 @@ export const torqueRefusals: Refusals<
       'a torque check sealed with the PIN that was typed for another entry',
       () => {
         const pen = before('RR.studs.second-check')
-        const other = provenIn(
+        const other = provenBy(
           pen.draft(
             'entry.struck',
             strikeOf(lastOf(pen, 'wheel.removed'), { secondPerson: agreedBy(lead) }),
@@ -261,7 +261,7 @@ const strikeWith = (
   const pen = before('RR.tire.open')
   const id = idOf('entry/strike')
   const payload = strikeOf(lastOf(pen, 'wheel.removed'), { secondPerson: agreedBy(lead) })
-  const [proven] = provenIn(pen.draft('entry.struck', payload, { ...bay, id })).values()
+  const [proven] = provenBy(pen.draft('entry.struck', payload, { ...bay, id })).values()
   if (!proven) throw new RangeError('the withdrawal names nobody')
   const changed = change(proven)
   const secondPersons = changed instanceof Map ? changed : new Map([[id, changed as ProvenSecondPerson]])
