@@ -1,6 +1,9 @@
+import { fold } from '@bayledger/ledger/fold'
 import { describe, expect, it } from 'vitest'
+import { wordsOf } from '../../ledger/test-support/seeded-ids.ts'
 import { reportContext } from '../test-support/worked-context.ts'
-import { sensorIds, workedState } from '../test-support/worked-state.ts'
+import { workedOrder } from '../test-support/worked-order.ts'
+import { workedState } from '../test-support/worked-state.ts'
 import { composeReportContent } from './compose-content.ts'
 import type { Block, Cell, ReportContent } from './content.ts'
 
@@ -56,9 +59,21 @@ describe('page one', () => {
     expect(content.pageOne.shop.lines).toEqual(['14 Tamber Street, Brindle Falls', 'Call (555) 555-0100'])
   })
 
-  it('names the cause with one number that proves it', () => {
-    expect(content.pageOne.found[0]?.severity).toBe('cause')
-    expect(content.pageOne.found[0]?.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
+  it('names the cause, and the one number that proves it where something was measured', () => {
+    expect(content.pageOne.found[0]).toMatchObject({ severity: 'cause', proof: null })
+    const { diagnosis } = workedState
+    const low = workedOrder('low', { psi: { LR: 24 } }).state().diagnosis?.diagnosis.findings
+    const found = low
+      ?.filter(({ code }) => code === 'tire-low')
+      .map((one) => ({ ...one, kind: 'cause' as const }))
+    if (!diagnosis || found?.length !== 1) throw new Error('a tire at 24 psi is found low')
+    const report = composed({
+      diagnosis: {
+        ...diagnosis,
+        diagnosis: { ...diagnosis.diagnosis, primary: 'tire-low', findings: found },
+      },
+    })
+    expect(report.pageOne.found[0]?.proof?.figure).toEqual(psi('24.0'))
   })
 
   it('says what was done in few lines, each with its figures, and the price', () => {
@@ -66,14 +81,14 @@ describe('page one', () => {
       'Fitted a new sensor: right rear (new ID …2CF7).',
       'Took off the right rear wheel; torqued to 100 lbf·ft in 48 s, checked by a second person 1 min later.',
       'Set all four tires to 37.5 psi for today’s temperature.',
-      'The car accepted its sensors; we drove 23 minutes (23 by the clock) and the warning light was off at the end.',
+      'The car learns its sensors while it is driven; we drove 23 minutes (23 by the clock) and the warning light was off at the end.',
       'Price with tax: $203.40. Paid: $0.00.',
     ])
   })
 
   it('lists what was answered No or Later', () => {
     expect(content.pageOne.notDone).toEqual([
-      { title: 'New sensors in all wheels, $567.00', answer: 'Later, until Apr 1, 2026' },
+      { title: 'New sensors in all wheels, $554.00', answer: 'Later, until Mar 1, 2026' },
     ])
   })
 
@@ -114,7 +129,10 @@ describe('an odometer', () => {
 describe('a fact that is absent', () => {
   it('is "not checked" where nobody looked', () => {
     expect(wheel(content, 'SP')?.after).toEqual(gap('not checked'))
-    expect(cellOf(content, 'Tires, stems and wheels, present on arrival', 'RF', 'Tread')).toEqual(
+    const entries = workedOrder('begun').entries()
+    const first = entries.findIndex(({ kind }) => kind === 'tire.inspected')
+    const begun = composeReportContent(fold(entries.slice(0, first + 1)), reportContext)
+    expect(cellOf(begun, 'Tires, stems and wheels, present on arrival', 'RF', 'Tread')).toEqual(
       gap('not checked'),
     )
   })
@@ -340,15 +358,17 @@ describe('"Can I drive it?" is careful', () => {
 describe('the customer’s copy', () => {
   it('shows no more than the last four of any sensor’s ID', () => {
     const text = JSON.stringify(content)
-    for (const id of [...Object.values(sensorIds), '0A1B2CF7', 'A1B2CF7', '00C0FFEE'])
-      expect(text).not.toContain(id)
+    const { arrival, closing } = workedState
+    const ids = [arrival, closing].flatMap(({ module }) => Object.values(module?.ids ?? {}))
+    expect(ids).toHaveLength(8)
+    for (const id of ids) expect(text).not.toContain(id)
   })
 
   it('shows the times of the shop’s clock', () => {
     expect(content.composedAtWords).toBe('Jan 12, 2026, 12:52 PM EST')
     expect(cellOf(content, 'Rounds', 'RR', 'Who and when')).toEqual({
       kind: 'words',
-      text: 'Rufus Kettleby, Jan 12, 2026, 10:27 AM',
+      text: 'Rufus Kettleby, Jan 12, 2026, 10:13 AM',
     })
   })
 
@@ -358,7 +378,7 @@ describe('the customer’s copy', () => {
     ).toEqual([
       { kind: 'words', text: '7, wheel checked' },
       { kind: 'words', text: 'wrong wheel' },
-      { kind: 'words', text: 'Rufus Kettleby, Jan 12, 2026, 10:08 AM' },
+      { kind: 'words', text: 'Rufus Kettleby, Jan 12, 2026, 10:02 AM' },
     ])
   })
 
@@ -366,7 +386,7 @@ describe('the customer’s copy', () => {
     expect(cellOf(content, 'Photos', 'Stem, right rear', 'File')).toEqual(gap('not received'))
     const received = composeReportContent(workedState, {
       ...reportContext,
-      photosReceived: new Set(['d'.repeat(64)]),
+      photosReceived: new Set([wordsOf('photo')]),
     })
     expect(cellOf(received, 'Photos', 'Stem, right rear', 'File')).toEqual({
       kind: 'words',

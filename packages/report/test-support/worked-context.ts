@@ -1,6 +1,7 @@
+import { keptMoney } from '../../ledger/test-support/money.ts'
+import { wordsOf } from '../../ledger/test-support/seeded-ids.ts'
+import { advisor, lead, technician } from '../../ledger/test-support/shop.ts'
 import type { ReportContext } from '../src/compose-content.ts'
-import { workedMoney } from './worked-estimate.ts'
-import { advisor, digest, lead, technician } from './worked-people.ts'
 
 export const reportContext: ReportContext = {
   reportNumber: 'R-2602-1',
@@ -17,10 +18,11 @@ export const reportContext: ReportContext = {
   vehicle: { description: 'Vantrell Tarn utility 2016', plate: 'BRF 6083', vinLastSix: '151931' },
   customerName: 'W. Dunmore-Gray',
   texts: {
-    [digest('a')]: 'It flashes for a minute, then the light stays on. Third time this week.',
-    [digest('b')]: 'W. Dunmore-Gray',
+    [wordsOf('complaint')]: 'It flashes for a minute, then the light stays on. Third time this week.',
+    [wordsOf('owner')]: 'W. Dunmore-Gray',
+    [wordsOf('why')]: 'The customer does not want it done.',
   },
-  staff: { [advisor]: 'Ottoline Pask', [technician]: 'Rufus Kettleby', [lead]: 'Greta Lund-Sorrel' },
-  money: workedMoney,
+  staff: { [advisor.id]: 'Ottoline Pask', [technician.id]: 'Rufus Kettleby', [lead.id]: 'Greta Lund-Sorrel' },
+  money: keptMoney,
   photosReceived: new Set(),
 }

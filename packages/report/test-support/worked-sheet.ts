@@ -1,21 +1,11 @@
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
-import { utilitySheet } from '../../reckoning/test-support/utility-sheet.ts'
-import { advisor, lead } from './worked-people.ts'
+import { tarn } from '../../ledger/test-support/tarn.ts'
 
-const verified = {
-  kind: 'maker-manual' as const,
-  reference: 'owner’s manual page 312',
-  enteredBy: advisor,
-  verifiedBy: lead,
-}
-
-const tire = { size: '235/60R18 103H', loadClass: 'SL' as const, sidewallMaximumPsi: 51 }
-
-/** The vehicle type on the worked order's pages: it names its spare tire and no relearn. */
+/** The vehicle type on the worked order's pages: it names its spare tire. */
 export const workedSheet: SpecificationSheet = {
-  ...utilitySheet,
-  tire: { front: tire, rear: tire, spare: { ...tire, size: 'T155/90D17', sidewallMaximumPsi: 60 } },
-  relearn: null,
-  liftNotes: '',
-  sources: { placard: verified, studTorque: verified, frequency: verified },
+  ...tarn,
+  tire: {
+    ...tarn.tire,
+    spare: { size: 'T155/90D17', loadClass: 'SL', sidewallMaximumPsi: 60 },
+  },
 }

@@ -35,7 +35,7 @@ describe('the pages behind the first', () => {
   it('say how long torque, relearn, the watched light and the drive took', () => {
     const text = textOf(workedState)
     expect(text).toContain('By the tablet’s clock, right rear: torqued in 48 s, checked 1 min later.')
-    expect(text).toContain('; it took 3 min 20 s by the tablet’s clock.')
+    expect(text).toContain('; it took 2 min 30 s by the tablet’s clock.')
     expect(text).toContain('; watched for 2 min 5 s by the tablet’s clock.')
     expect(text).toContain('{"kind":"words","text":"23 min"}')
   })

@@ -1,7 +1,8 @@
 import type { Diagnosis, Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { describe, expect, it } from 'vitest'
+import { wordsOf } from '../../../ledger/test-support/seeded-ids.ts'
+import { technician } from '../../../ledger/test-support/shop.ts'
 import { reportContext } from '../../test-support/worked-context.ts'
-import { digest, technician } from '../../test-support/worked-people.ts'
 import { workedState } from '../../test-support/worked-state.ts'
 import { findingsSection } from './findings-section.ts'
 import { composePageOne } from './page-one.ts'
@@ -30,14 +31,14 @@ const differing = {
     confirmed: {
       agrees: false as const,
       ownFinding: 'A bent antenna ring',
-      reason: digest('c'),
+      reason: wordsOf('why'),
       written: issued.written,
     },
   },
 }
 const context = {
   ...reportContext,
-  texts: { ...reportContext.texts, [digest('c')]: 'Seen with my own eyes.' },
+  texts: { ...reportContext.texts, [wordsOf('why')]: 'Seen with my own eyes.' },
 }
 
 const linesOf = (state: typeof workedState) =>
@@ -50,6 +51,7 @@ describe('the findings of a report', () => {
     expect(lines.map(({ severity }) => severity)).toEqual([
       'repair-before-release',
       'cause',
+      'for-information',
       'for-information',
       'not-checked',
       'could-not-be-checked',
@@ -137,7 +139,7 @@ describe('the findings of a report', () => {
 
   it('keep a technician’s own finding with its reason, and what was computed beside it', () => {
     const [paragraph] = findingsSection(differing, context).blocks
-    const name = reportContext.staff[technician] ?? ''
+    const name = reportContext.staff[technician.id] ?? ''
     expect(paragraph?.kind === 'paragraph' && paragraph.text).toContain(
       `${name} does not agree and finds: A bent antenna ring. Reason: Seen with my own eyes.`,
     )
@@ -163,6 +165,5 @@ describe('the findings of a report', () => {
     expect(found[0]?.remedy).toEqual([
       'What removes it: a repair. No price was given; we price it when you ask.',
     ])
-    expect(found[1]?.proof?.figure).toEqual({ kind: 'figure', value: '3', unit: 'tries' })
   })
 })

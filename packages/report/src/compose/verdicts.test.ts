@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { oldRightRearId } from '../../../ledger/test-support/tarn.ts'
 import { reportContext } from '../../test-support/worked-context.ts'
-import { sensorIds, workedState } from '../../test-support/worked-state.ts'
+import { workedState } from '../../test-support/worked-state.ts'
 import { composeReportContent } from '../compose-content.ts'
 
 const content = composeReportContent(workedState, reportContext)
@@ -41,7 +42,7 @@ describe('"Is it fixed?" is proven only by what the car holds', () => {
   it('is not fixed while the vehicle has stored another sensor at a wheel', () => {
     const { module } = workedState.closing
     if (!module) throw new Error('the worked state has a closing module read')
-    const ids = { ...module.ids, RR: sensorIds.RR }
+    const ids = { ...module.ids, RR: oldRightRearId }
     const report = composed({ closing: { ...workedState.closing, module: { ...module, ids } } })
     expect(report.pageOne.fixed.word).toBe('Not fixed')
   })
