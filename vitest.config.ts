@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 /** Projects that need no server start none; the others share one PostgreSQL a run each. */
@@ -9,6 +10,8 @@ const DATABASE = ['tests/support/database-server.ts']
  */
 export default defineConfig({
   test: {
+    // Two workers on two cores: tests wait for servers, browsers and disks, and one alone leaves a core idle.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [
       {
         test: {
@@ -31,6 +34,7 @@ export default defineConfig({
           name: 'house',
           include: ['tests/house/**/*.test.ts', 'tests/bench/**/*.test.ts'],
           testTimeout: 120_000,
+          isolate: false,
         },
       },
       {
@@ -40,6 +44,7 @@ export default defineConfig({
           globalSetup: DATABASE,
           testTimeout: 30_000,
           hookTimeout: 60_000,
+          isolate: false,
         },
       },
       {
@@ -58,7 +63,7 @@ export default defineConfig({
           globalSetup: DATABASE,
           testTimeout: 180_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          isolate: false,
         },
       },
     ],

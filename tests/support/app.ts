@@ -11,7 +11,7 @@ import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { loadShop } from '../../prisma/seeds/demo.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
-import { createTestDatabase } from './database.ts'
+import { createTestDatabase, type Template } from './database.ts'
 
 /** 11:40 of the demo day at the shop. */
 export const demoNow = '2026-01-12T16:40:00.000Z'
@@ -60,12 +60,39 @@ export type TestTablet = Caller & {
   readonly signIn: (person: PersonKey) => Promise<Caller>
 }
 
+/** The demo shop without orders. Hashing the passwords and PINs of its people takes longer than most test files. */
+const shopWithoutOrders: Template = {
+  name: 'shop',
+  beginsWith: 'migrated',
+  fill: async (database) => {
+    const pool = openPool({ url: database.serviceUrl, onIdleError: () => undefined })
+    const prisma = openClient(pool)
+    const unused = async () => {
+      throw new Error('the test shop is loaded without orders')
+    }
+    try {
+      await loadShop(demoShop(demoNow), {
+        prisma,
+        now: demoNow,
+        hashPassword,
+        appendEntry: unused,
+        issueLink: unused,
+        sealReport: unused,
+        progress: () => undefined,
+      })
+    } finally {
+      await prisma.$disconnect()
+      await pool.end()
+    }
+  },
+}
+
 /**
  * The real service on a real database of its own: people, customers, vehicles, sheets, prices and instruments of the
  * demo shop, and no orders. Time does not move until a test moves it.
  */
 export const startTestApp = async (): Promise<TestApp> => {
-  const database = await createTestDatabase()
+  const database = await createTestDatabase(shopWithoutOrders)
   const pool = openPool({ url: database.serviceUrl, size: 6, onIdleError: () => undefined })
   const prisma = openClient(pool)
   let now = Date.parse(demoNow)
@@ -79,18 +106,6 @@ export const startTestApp = async (): Promise<TestApp> => {
     },
   }
   const demo = demoShop(demoNow)
-  const unused = async () => {
-    throw new Error('the test shop is loaded without orders')
-  }
-  await loadShop(demo, {
-    prisma,
-    now: demoNow,
-    hashPassword,
-    appendEntry: unused,
-    issueLink: unused,
-    sealReport: unused,
-    progress: () => undefined,
-  })
   const signing = await createSigningIdentity({
     commonName: demo.shop.name,
     notBefore: '2026-01-01T00:00:00.000Z',

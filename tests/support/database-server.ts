@@ -7,13 +7,16 @@ import { migrate } from '@bayledger/db/migrations/migrate'
 import { withClient } from '@bayledger/db/with-client'
 import type { TestProject } from 'vitest/node'
 
-/** An address whose user may make databases, one of the role that serves, and the migrated database that tests clone. */
-type DatabaseServer = {
+/** An address whose user may make databases, one of the role that serves, and the migrated database that tests copy. */
+export type DatabaseServer = {
   readonly url: string
   readonly serviceUrl: string
   /** Who may end other roles' connections and do anything. */
   readonly adminUrl: string
+  /** Its name also begins the names of the other templates of this run. */
   readonly template: string
+  /** A folder for what belongs to a template and is no database; removed with the server. */
+  readonly folder: string
 }
 
 declare module 'vitest' {
@@ -50,6 +53,7 @@ async function startServer(): Promise<DatabaseServer & { stop: () => Promise<voi
   const given = process.env.TEST_DATABASE_URL
   const server = given === undefined ? await startThrowaway() : await useGiven(given)
   const template = `bayledger_template_${process.pid}_${randomBytes(3).toString('hex')}`
+  const folder = mkdtempSync(join(tmpdir(), 'bayledger-templates-'))
   await onServer(server.url, `create database ${template}`)
   const templateUrl = new URL(server.url)
   templateUrl.pathname = `/${template}`
@@ -59,14 +63,26 @@ async function startServer(): Promise<DatabaseServer & { stop: () => Promise<voi
     serviceUrl: server.serviceUrl,
     adminUrl: server.adminUrl,
     template,
+    folder,
     stop: async () => {
-      await onServer(server.adminUrl, `drop database if exists ${template} with (force)`)
+      await dropTemplates(server.adminUrl, template)
       await server.stop()
+      rmSync(folder, { recursive: true, force: true })
     },
   }
 }
 
-type Server = Omit<DatabaseServer, 'template'> & { readonly stop: () => Promise<void> }
+/** Drops the template of this run and those that tests made from it. */
+const dropTemplates = (url: string, template: string): Promise<void> =>
+  withClient(url, async (client) => {
+    const { rows } = await client.query<{ name: string }>(
+      'select datname as name from pg_database where starts_with(datname, $1)',
+      [template],
+    )
+    for (const { name } of rows) await client.query(`drop database if exists ${name} with (force)`)
+  })
+
+type Server = Omit<DatabaseServer, 'template' | 'folder'> & { readonly stop: () => Promise<void> }
 
 /** A role that serves is made on the server that was given, for this run. */
 async function useGiven(url: string): Promise<Server> {

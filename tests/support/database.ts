@@ -1,6 +1,9 @@
 import { randomBytes } from 'node:crypto'
+import { mkdirSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
 import { withClient } from '@bayledger/db/with-client'
 import { inject } from 'vitest'
+import type { DatabaseServer } from './database-server.ts'
 
 export type TestDatabase = {
   /** As the owner, who migrates. */
@@ -13,16 +16,74 @@ export type TestDatabase = {
   readonly drop: () => Promise<void>
 }
 
+/** What a database of a test begins with, made once per run and copied for each test. */
+export type Template = {
+  /** Lower-case letters; the same name is the same content. */
+  readonly name: string
+  /** What filling begins with. */
+  readonly beginsWith: 'migrated' | 'empty'
+  /** Writes the content. `folder` is for what belongs to it and is no database. All connections are closed after. */
+  readonly fill: (database: TestDatabase, folder: string) => Promise<void>
+}
+
 /**
  * A fresh database with all migrations applied and no rows, for one test file:
  * `const database = await createTestDatabase()` in `beforeAll`, `await database.drop()` in `afterAll`.
- * `empty` gives one without even the migrations.
+ * `empty` gives one without even the migrations, a template one with its content.
  */
-export async function createTestDatabase(content: 'migrated' | 'empty' = 'migrated'): Promise<TestDatabase> {
+export async function createTestDatabase(
+  content: 'migrated' | 'empty' | Template = 'migrated',
+): Promise<TestDatabase> {
   const server = inject('databaseServer')
   const name = `bayledger_test_${process.pid}_${randomBytes(6).toString('hex')}`
-  const source = content === 'migrated' ? `template ${server.template} strategy file_copy` : ''
-  await onServer(server.url, `create database ${name} ${source}`)
+  return createDatabase(server, name, await sourceOf(server, content))
+}
+
+/** Where the files of a template are kept. */
+export const templateFolder = (template: Template): string =>
+  join(inject('databaseServer').folder, template.name)
+
+/** The database to copy; `null` for an empty one. */
+async function sourceOf(
+  server: DatabaseServer,
+  content: 'migrated' | 'empty' | Template,
+): Promise<string | null> {
+  if (content === 'empty') return null
+  if (content === 'migrated') return server.template
+  const name = `${server.template}_${content.name}`
+  // Several workers may need it at once: the first one fills it, and it takes its name when it is whole.
+  await withClient(server.url, async (client) => {
+    await client.query('select pg_advisory_lock(hashtext($1))', [name])
+    const { rowCount } = await client.query('select from pg_database where datname = $1', [name])
+    if (rowCount !== 0) return
+    const folder = templateFolder(content)
+    mkdirSync(folder)
+    const filling = await createDatabase(
+      server,
+      `${name}_filling`,
+      await sourceOf(server, content.beginsWith),
+    )
+    try {
+      await content.fill(filling, folder)
+      await client.query(`alter database ${name}_filling rename to ${name}`)
+    } catch (error) {
+      rmSync(folder, { recursive: true, force: true })
+      await filling.drop()
+      throw error
+    }
+  })
+  return name
+}
+
+async function createDatabase(
+  server: DatabaseServer,
+  name: string,
+  source: string | null,
+): Promise<TestDatabase> {
+  await onServer(
+    server.url,
+    `create database ${name}${source === null ? '' : ` template ${source} strategy file_copy`}`,
+  )
   const at = (address: string): string => {
     const url = new URL(address)
     url.pathname = `/${name}`

@@ -7,13 +7,15 @@ import { join } from 'node:path'
 export type RunningService = { readonly address: string; readonly stop: () => Promise<void> }
 
 /**
- * The product as `npm start` runs it, with the demo shop: its own process, its own data folder, and the database of
- * `database` (one address for each role) or, without one, the PostgreSQL that it brings along.
+ * The product as `npm start` runs it, with the demo shop: its own process, and the database of `database` (one
+ * address for each role) or, without one, the PostgreSQL that it brings along. Its data folder is `data`, or one that
+ * is removed at the end.
  */
 export const startService = async (
   database: { readonly ownerUrl: string; readonly serviceUrl: string } | null,
+  data: string | null = null,
 ): Promise<RunningService> => {
-  const folder = mkdtempSync(join(tmpdir(), 'bayledger-service-'))
+  const folder = data ?? mkdtempSync(join(tmpdir(), 'bayledger-service-'))
   const port = await freePort()
   const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
     env: {
@@ -43,7 +45,7 @@ export const startService = async (
       const ended = new Promise((resolve) => child.on('exit', resolve))
       child.kill('SIGTERM')
       await ended
-      rmSync(folder, { recursive: true, force: true })
+      if (data === null) rmSync(folder, { recursive: true, force: true })
     },
   }
 }
