@@ -18,7 +18,12 @@ import {
   roadGate,
   sealGate,
 } from './questions/gates.ts'
+import { handleWithCare } from './questions/handle-with-care.ts'
 import { nextMoves } from './questions/moves.ts'
+import { nextSteps } from './questions/next-steps.ts'
+import { severityOf } from './questions/severity.ts'
+import { gaugingDue, isFixed, mayDrive } from './questions/verdicts.ts'
+import { whyNot } from './questions/why-not.ts'
 
 /**
  * The same entries with another digest in the place of each money side: what a reader has who cannot look behind one.
@@ -45,10 +50,19 @@ const answersTo = (entries: readonly Entry[], now: string) => {
     unanswered: unansweredBundles(state).map(({ bundleKey }) => bundleKey),
     proof: proofOf(state),
     moves: nextMoves(state, now),
+    shut: (state.plan?.plan.steps ?? []).map((step) => whyNot(state, step)),
+    severity: (state.diagnosis?.diagnosis.findings ?? []).map((finding) =>
+      severityOf(finding, state.diagnosis?.diagnosis.primary ?? null),
+    ),
+    care: handleWithCare(state),
+    mayDrive: mayDrive(state),
+    isFixed: isFixed(state),
+    gauging: gaugingDue(state),
+    next: nextSteps(state, now.slice(0, 10)),
   }
 }
 
-it('gates, plan, proof and moves are the same for a reader from whom all money is withheld', () => {
+it('gates, plan, proof, moves and verdicts are the same for a reader from whom all money is withheld', () => {
   const job = oneSensorJob('handed-back', 'withheld').entries()
   fc.assert(
     fc.property(fc.integer({ min: 1, max: job.length }), commands, (begun, tries) => {

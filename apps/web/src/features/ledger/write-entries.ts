@@ -24,8 +24,14 @@ export const deliverEntries = async ({ entries, sides = [], pin }: Writing): Pro
       ? entries
       : await Promise.all(entries.map((entry) => proveEntry(entry as DraftEnvelope & Agreeable, pin)))
   const { results } = await call(appendEntries, { body: { entries: [...proven], sides: [...sides] } })
+  for (const { result, id } of results) if (result === 'refused') refusedForGood.add(id)
   return results
 }
+
+const refusedForGood = new Set<string>()
+
+/** Whether the ledger refused this very entry: that is final for its id, so the next try is an entry of its own. */
+export const wasRefused = ({ id }: { readonly id: string }): boolean => refusedForGood.has(id)
 
 export type NotTaken = Extract<AppendResult, { words: string }>
 

@@ -6,6 +6,7 @@ import { useState } from 'react'
 import { draftEntry, personal, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
 import { strikeReasons } from '../../../features/ledger/strike-reasons.ts'
+import { wasRefused } from '../../../features/ledger/write-entries.ts'
 import { useSecondPeople } from '../../../features/people/second-person-fields.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
@@ -79,10 +80,17 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
   )
 }
 
-/** The withdrawal with this second person; the same one where it names them already, so that a retry stays the same. */
+/**
+ * The withdrawal with this second person; the same one where it names them already, so that a retry stays the same. One
+ * that the ledger refused is written anew.
+ */
 const naming = (strike: Strike, staffId: string): Strike => {
   const { draft } = strike
-  return draft.payload.secondPerson?.staffId === staffId
+  const { orderId, payload } = draft
+  return payload.secondPerson?.staffId === staffId && !wasRefused(draft)
     ? strike
-    : { ...strike, draft: { ...draft, payload: { ...draft.payload, secondPerson: namedOnly(staffId) } } }
+    : {
+        ...strike,
+        draft: draftEntry(orderId, 'entry.struck', { ...payload, secondPerson: namedOnly(staffId) }),
+      }
 }

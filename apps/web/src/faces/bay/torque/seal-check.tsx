@@ -7,6 +7,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
+import { wasRefused } from '../../../features/ledger/write-entries.ts'
 import { staffQuery } from '../../../features/people/queries.ts'
 import { SecondPersonPin } from '../record/second-person-pin.tsx'
 import { useRecord } from '../record/use-record.ts'
@@ -60,7 +61,7 @@ export function SealCheck({ state, wheel, title, round, onBack, onSealed }: Seal
       onPin={async (staffId, pin) => {
         // A retry after a lost answer is the same entry.
         const draft =
-          named?.payload.checkedBy?.staffId === staffId
+          named?.payload.checkedBy?.staffId === staffId && !wasRefused(named)
             ? named
             : draftEntry(state.orderId, 'torque.checked', { ...round, checkedBy: namedOnly(staffId) })
         setNamed(draft)

@@ -1,6 +1,7 @@
 import { namedOnly } from '@bayledger/ledger/second-person'
 import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
+import { wasRefused } from '../../../features/ledger/write-entries.ts'
 import { useSecondPeople } from '../../../features/people/second-person-fields.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row } from '../form/rows.ts'
@@ -30,7 +31,7 @@ export function PurgeForm({ state, step, wheel, onDone }: WheelFormProps) {
   const people = useSecondPeople('sealant.purged')
   const [waiting, setWaiting] = useState<WrittenDraft<'sealant.purged'> | null>(null)
   const naming = (staffId: string, known: WrittenDraft<'sealant.purged'> | null) =>
-    known?.payload.aware.staffId === staffId
+    known?.payload.aware.staffId === staffId && !wasRefused(known)
       ? known
       : draftEntry(state.orderId, 'sealant.purged', {
           stepKey: step.stepKey,
