@@ -44,6 +44,14 @@ describe('what an earlier version of an entry did not know', () => {
       tireOf('LF', { sizeSeen: { readable: true, text: '215/60R16 95H' } }),
     )
     expect(tire).toMatchObject({ faults: [{ field: 'payload.sizeSeen' }] })
+    const hole = { place: 'crown' as const, millimeters: 5, degrees: 0, overlapsRepair: false }
+    const two = asVersion('tire.inspected', 3, () =>
+      tireOf('LF', {
+        tireDamage: ['puncture'],
+        punctures: [hole, { ...hole, fromOthers: { millimeters: 90, unitsOverlap: false } }],
+      }),
+    )
+    expect(two).toMatchObject({ faults: [{ field: 'payload.punctures.1.fromOthers' }] })
   })
 
   it('has a version of its own, which a reader that does not know it puts off', () => {
@@ -51,7 +59,7 @@ describe('what an earlier version of an entry did not know', () => {
       ['diagnosis.issued', 3],
       ['sheet.chosen', 3],
       ['estimate.issued', 4],
-      ['tire.inspected', 3],
+      ['tire.inspected', 4],
     ] as const) {
       expect(versionOf(kind)).toBe(version)
       expect(asVersion(kind, version, same).ok, kind).toBe(true)

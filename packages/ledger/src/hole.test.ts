@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { oneSensorJob, stageWriters, tireOf, workUntil } from '../test-support/one-sensor-job.ts'
+import { oneSensorJob, pricedOf, stageWriters, tireOf, workUntil } from '../test-support/one-sensor-job.ts'
 import type { OrderPen } from '../test-support/order-pen.ts'
 import { answerRest, judgeAgain, offer, offerAndAgree, refuse } from '../test-support/parked.ts'
 import { bay, before, closeStep } from '../test-support/refusals/setting.ts'
 import { answerTo, newestBundles, unansweredBundles } from './questions/answers.ts'
+import { openedTires } from './questions/authorized-works.ts'
 import { estimateIsMissing } from './questions/estimate-is-missing.ts'
 import { handBackGate, roadGate, wheelStatus } from './questions/gates.ts'
 import { nextMoves } from './questions/moves.ts'
@@ -61,6 +62,22 @@ describe('a hole that the look inside measures', () => {
     expect(roadGate(pen.state())).toEqual([])
   })
 
+  it('is judged with every other one: two are priced as two, and never where their repair units would overlap', () => {
+    const one = { place: 'crown' as const, millimeters: 4, degrees: 0, overlapsRepair: false }
+    const lookedAt = (unitsOverlap: boolean): OrderPen => {
+      const pen = before('RR.tire.inside')
+      const punctures = [one, { ...one, fromOthers: { millimeters: 60, unitsOverlap } }]
+      closeStep<'tire.inspected'>(pen, 'RR.tire.inside', { punctures })
+      judgeAgain(pen)
+      return pen
+    }
+    expect(openTroubles(lookedAt(true).state())).toMatchObject([{ what: 'hole-beyond-repair' }])
+    expect(found(lookedAt(true))).toContain('puncture-not-repairable')
+    const pen = lookedAt(false)
+    expect(openTroubles(pen.state())).toMatchObject([{ what: 'hole' }])
+    expect(openedTires(pen.state()).repairable).toEqual([{ wheel: 'RR', holes: 2 }])
+  })
+
   it('that is measured only in part keeps the look inside open', () => {
     const pen = before('RR.tire.inside')
     const hole = { place: 'crown' as const, millimeters: null, degrees: null, overlapsRepair: null }
@@ -80,6 +97,44 @@ describe('a hole that the look inside measures', () => {
     expect(handBackGate(pen.state())).toEqual([])
     expect(roadGate(pen.state()).map(({ code }) => code)).toContain('wheel-parked')
     expect(closeStep(pen, 'RR.sensor.fit')).toMatchObject({ code: 'WHEEL_PARKED' })
+  })
+})
+
+describe('a nail that is seen on arrival', () => {
+  const nail = (place: 'crown' | 'shoulder' | null): OrderPen => {
+    const pen = oneSensorJob('checked')
+    const hole = { place, millimeters: 4, degrees: null, overlapsRepair: null }
+    pen.write('tire.inspected', tireOf('LF', { tireDamage: ['puncture'], punctures: [hole] }), bay)
+    judgeAgain(pen)
+    return pen
+  }
+  const codes = (pen: OrderPen) =>
+    pen
+      .state()
+      .diagnosis?.diagnosis.findings.filter(({ wheels }) => wheels.includes('LF'))
+      .map(({ code }) => code)
+
+  it.each(['crown', null] as const)(
+    'in the %s may turn out to be repairable: a look inside is offered',
+    (place) => {
+      const pen = nail(place)
+      expect(codes(pen)).toContain('puncture-found')
+      expect(openTroubles(pen.state())).toEqual([])
+      expect(pricedOf(pen).bundles.map(({ bundleKey }) => bundleKey)).toContain('leak.LF')
+    },
+  )
+
+  it('in the shoulder is beyond repair, and the wheel waits for another tire', () => {
+    const pen = nail('shoulder')
+    expect(codes(pen)).toContain('puncture-not-repairable')
+    expect(openTroubles(pen.state())).toMatchObject([{ what: 'hole-beyond-repair', wheel: 'LF' }])
+    expect(pricedOf(pen).bundles.map(({ bundleKey }) => bundleKey)).toContain('tire.LF')
+  })
+
+  it('is taken back by a look that finds no puncture', () => {
+    const pen = nail('shoulder')
+    pen.write('tire.inspected', tireOf('LF', { tireDamage: [] }), bay)
+    expect(openTroubles(pen.state())).toEqual([])
   })
 })
 

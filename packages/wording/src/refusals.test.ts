@@ -124,7 +124,10 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { wheel: 'RR', what: 'thread', waitsFor: 'repair' },
   ],
   PUNCTURE_IMPOSSIBLE: [{ wheel: 'LF', millimeters: 60, mostMillimeters: 50 }],
-  PUNCTURE_CONTRADICTED: [{ wheel: 'LF' }],
+  PUNCTURE_CONTRADICTED: (['no-damage', 'no-hole', 'alone', 'touching'] as const).map((why) => ({
+    wheel: 'LF',
+    why,
+  })),
   TIRE_SIZE_UNREAD: [{ wheel: 'LF', found: '215/60' }],
   TIRE_DATE_UNREAD: [{ wheel: 'LF', found: '5420' }],
   REPAIR_NOT_JUDGED: [

@@ -90,8 +90,13 @@ export type RefusalValues = {
   /** Something is not right at this wheel, and its work waits until that is put right. */
   readonly WHEEL_PARKED: OfWheel & Parked
   readonly PUNCTURE_IMPOSSIBLE: OfWheel & { readonly millimeters: number; readonly mostMillimeters: number }
-  /** A hole is recorded, and beside it that the tire has none. */
-  readonly PUNCTURE_CONTRADICTED: OfWheel
+  /**
+   * `no-damage`: a hole beside damage without a puncture. `no-hole`: a puncture beside a list without a hole. `alone`: the
+   * first hole has a distance to others. `touching`: holes that run into one another, with repair units that lie apart.
+   */
+  readonly PUNCTURE_CONTRADICTED: OfWheel & {
+    readonly why: 'no-damage' | 'no-hole' | 'alone' | 'touching'
+  }
   /** What was typed as the size or the date code of a tire, and is neither. */
   readonly TIRE_SIZE_UNREAD: OfWheel & { readonly found: string }
   readonly TIRE_DATE_UNREAD: OfWheel & { readonly found: string }

@@ -34,13 +34,17 @@ export const holesIn = (state: OrderState, wheel: WheelPosition): Pick<WheelEvid
   return holes.length === 0
     ? {}
     : {
-        punctures: holes.map(({ place, millimeters, overlapsRepair }) => ({
+        punctures: holes.map(({ place, millimeters, overlapsRepair, fromOthers }) => ({
           place,
           millimeters,
-          overlapsRepair,
+          overlapsRepair: either(overlapsRepair, fromOthers?.unitsOverlap),
         })),
       }
 }
+
+/** For the findings, the unit of another hole is a repair like an earlier one. */
+const either = (earlier: boolean | null, other: boolean | null | undefined): boolean | null =>
+  earlier === true || other === true ? true : other === null ? null : earlier
 
 const tireDamageOf: Readonly<Partial<Record<FoundKind, TireDamage>>> = {
   cut: 'cut-to-cord',

@@ -28,7 +28,10 @@ export const punctureVerdictAt = (state: OrderState, wheel: WheelPosition): Punc
   if (punctures === null) return null
   if (punctures.length === 0) return { verdict: 'repairable' }
   return judgePuncture({
-    punctures,
+    punctures: punctures.map(({ fromOthers, ...hole }) => ({
+      ...hole,
+      overlapsOther: fromOthers?.unitsOverlap ?? null,
+    })),
     treadDepth32nds: inside?.treadDepth32nds ?? outside?.treadDepth32nds ?? null,
     isSoundInside: isSoundInside(inside?.inside ?? null),
   })

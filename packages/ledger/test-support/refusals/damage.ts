@@ -87,7 +87,26 @@ export const damageRefusals: Refusals<
           tireOf('LF', { tireDamage: [], punctures: [nailHole] }),
           bay,
         ),
-      { wheel: 'LF' },
+      { wheel: 'LF', why: 'no-damage' },
+    ],
+    [
+      'a puncture without a hole',
+      () => sawPrint({ tireDamage: ['puncture'], punctures: [] }),
+      { wheel: 'LF', why: 'no-hole' },
+    ],
+    [
+      'a distance of the only hole to another',
+      () => lookedAt({ ...nailHole, fromOthers: { millimeters: 90, unitsOverlap: false } }),
+      { wheel: 'LF', why: 'alone' },
+    ],
+    [
+      'two holes in one, with repair units apart',
+      () =>
+        sawPrint({
+          tireDamage: ['puncture'],
+          punctures: [nailHole, { ...nailHole, fromOthers: { millimeters: 3, unitsOverlap: false } }],
+        }),
+      { wheel: 'LF', why: 'touching' },
     ],
   ],
   TIRE_SIZE_UNREAD: [

@@ -9,6 +9,8 @@ export type SeenPuncture = {
   /** Width in millimeters, the object being out. */
   readonly millimeters: number | null
   readonly overlapsRepair: boolean | null
+  /** Whether its repair unit would overlap that of a hole named before it; absent: nobody has looked. */
+  readonly overlapsOther?: boolean | null
 }
 
 /** What is known of a punctured tire; `null` is "not checked". */
@@ -18,7 +20,7 @@ export type PuncturedTire = {
   readonly isSoundInside: boolean | null
 }
 
-export type RepairDoubt = 'place' | 'width' | 'overlap' | 'inside' | 'tread'
+export type RepairDoubt = 'place' | 'width' | 'overlap' | 'between' | 'inside' | 'tread'
 
 /** `not-repairable` names what rules a repair out; `unknown` names what must be looked at first. */
 export type PunctureVerdict =
@@ -33,7 +35,7 @@ export type PunctureVerdict =
  * @units Millimeters; 32nds of an inch of tread.
  * @limits The tire maker's own rules govern, above all for tires that run flat or carry sealant.
  * @source The tire trade association's puncture repair procedure, from memory: crown only, at most 6 mm (1/4 in), no
- * overlap with another repair, sound inside, more than 2/32 in of tread.
+ * overlap with another repair, be it an earlier one or that of a second hole, sound inside, more than 2/32 in of tread.
  */
 export const judgePuncture = ({
   punctures,
@@ -46,6 +48,11 @@ export const judgePuncture = ({
       ['width', millimeters === null ? null : millimeters <= punctureLimits.widestMillimeters] as const,
       ['overlap', overlapsRepair === null ? null : !overlapsRepair] as const,
     ]),
+    ...punctures
+      .slice(1)
+      .map(
+        ({ overlapsOther = null }) => ['between', overlapsOther === null ? null : !overlapsOther] as const,
+      ),
     ['inside', isSoundInside],
     ['tread', treadDepth32nds === null ? null : treadDepth32nds > wearBar.value],
   ]

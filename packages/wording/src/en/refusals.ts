@@ -1,3 +1,4 @@
+import type { RefusalValues } from '@bayledger/ledger/admit/refusal-values'
 import type { BundleNamed } from '@bayledger/ledger/questions/named'
 import type { Role } from '@bayledger/ledger/role'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
@@ -46,6 +47,19 @@ const figures: Readonly<Record<SafetyFigure, string>> = {
 }
 
 const listed = (words: readonly string[]): string => new Intl.ListFormat('en-US').format(words)
+
+const contradictedHoles: Readonly<
+  Record<RefusalValues['PUNCTURE_CONTRADICTED']['why'], (wheel: string) => string>
+> = {
+  'no-damage': (wheel) =>
+    `A hole in the ${wheel} tire is recorded, and beside it damage without a puncture. Add the puncture, or take the hole out.`,
+  'no-hole': (wheel) =>
+    `A puncture of the ${wheel} tire is recorded, and beside it that the tire has no hole. Record the hole, or take the puncture out.`,
+  alone: (wheel) =>
+    `The only hole of the ${wheel} tire has a distance to another one. Record the other hole, or take the distance out.`,
+  touching: (wheel) =>
+    `Two holes of the ${wheel} tire run into one another, so their repair units overlap. Measure the distance again.`,
+}
 
 export const refusals: RefusalsWording = {
   ENTRY_ID_REUSED: () =>
@@ -165,8 +179,7 @@ export const refusals: RefusalsWording = {
   WHEEL_PARKED: ({ wheel, ...parked }) => parkedWords(wheel, parked),
   PUNCTURE_IMPOSSIBLE: ({ wheel, millimeters, mostMillimeters }) =>
     `A hole of ${millimeters} mm in the ${wheels.names[wheel]} tire is no puncture; at most ${mostMillimeters} mm can be typed. Measure it again, or record a cut.`,
-  PUNCTURE_CONTRADICTED: ({ wheel }) =>
-    `A hole in the ${wheels.names[wheel]} tire is recorded, and beside it damage without a puncture. Add the puncture, or take the hole out.`,
+  PUNCTURE_CONTRADICTED: ({ wheel, why }) => contradictedHoles[why](wheels.names[wheel]),
   TIRE_SIZE_UNREAD: ({ wheel, found }) =>
     `"${found}" is not a tire size. Read the ${wheels.names[wheel]} tire again and type the size alone, as 215/60R16 95H, or record why it cannot be read.`,
   TIRE_DATE_UNREAD: ({ wheel, found }) =>

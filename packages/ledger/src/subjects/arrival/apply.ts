@@ -122,11 +122,16 @@ const mergeTire = (before: TireRecord | null, now: TireRecord): TireRecord => ({
   ...lastSaid(before, now),
 })
 
+/** A look that finds no puncture where one was recorded takes its holes back. */
+const isUnpunctured = ({ tireDamage }: TireRecord): boolean =>
+  tireDamage !== null && !tireDamage.includes('puncture')
+
 /** What a later version of the entry added: absent where no entry said it. */
 const lastSaid = (before: TireRecord | null, now: TireRecord): Partial<TireRecord> =>
   Object.fromEntries(
     (['punctures', 'sizeSeen', 'dateCodeSeen', 'casing'] as const).flatMap((member) => {
-      const seen = now[member] ?? before?.[member]
+      const seen =
+        now[member] ?? (member === 'punctures' && isUnpunctured(now) ? undefined : before?.[member])
       return seen === undefined ? [] : [[member, seen]]
     }),
   )

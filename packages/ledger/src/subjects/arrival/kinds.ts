@@ -66,23 +66,43 @@ const tireSeen = {
   fastenerDamage: z.nullable(z.array(FastenerDamage).check(z.maxLength(20))),
 }
 
-/** One hole through a tire. What nobody has looked at is absent. */
-export const PunctureRecord = z.strictObject({
-  place: z.enum(['crown', 'shoulder', 'sidewall']),
+const hole = {
   /** Of the hole, the object being out; in millimeters. */
   millimeters: z.nullable(z.number().check(z.positive(), z.lte(999))),
   /** From straight through the tread, in degrees. */
   degrees: z.nullable(z.number().check(z.gte(0), z.lte(90))),
   overlapsRepair: z.nullable(z.boolean()),
+}
+const holePlace = z.enum(['crown', 'shoulder', 'sidewall'])
+
+/** One hole through a tire, seen from outside or inside. What nobody has looked at is `null`. */
+export const PunctureRecord = z.strictObject({
+  ...hole,
+  place: z.nullable(holePlace),
+  /** Beside the holes that are named before it: the distance to the nearest, and whether two repair units would overlap. */
+  fromOthers: z.optional(
+    z.strictObject({
+      millimeters: z.nullable(z.number().check(z.positive(), z.lte(999))),
+      unitsOverlap: z.nullable(z.boolean()),
+    }),
+  ),
 })
 export type PunctureRecord = z.infer<typeof PunctureRecord>
 
-const insideAndHoles = {
-  inside: z.nullable(
-    z.enum(['sound', 'run-low-damage', 'cord', 'separation', 'earlier-repair', 'foreign-body']),
-  ),
-  /** Absent: nobody looked for holes. */
-  punctures: z.optional(z.array(PunctureRecord).check(z.maxLength(20))),
+const inside = z.nullable(
+  z.enum(['sound', 'run-low-damage', 'cord', 'separation', 'earlier-repair', 'foreign-body']),
+)
+
+/** Until version 4 a hole had a place, and nothing was said of its distance to another. */
+const singleHoles = z.optional(z.array(z.strictObject({ ...hole, place: holePlace })).check(z.maxLength(20)))
+
+const sidewall = {
+  /** Size with load index and speed symbol, as the tire says it. Absent: nobody read it. */
+  sizeSeen: z.optional(SidewallPrint),
+  /** The whole identification number, or its date code alone. Absent: nobody read it. */
+  dateCodeSeen: z.optional(SidewallPrint),
+  /** The body plies, as the sidewall says. Absent: nobody read it. */
+  casing: z.optional(Casing),
 }
 
 const telltale = {
@@ -109,13 +129,10 @@ export const arrivalKinds = {
   'tire.inspected': kind(
     z.strictObject({
       ...tireSeen,
-      ...insideAndHoles,
-      /** Size with load index and speed symbol, as the tire says it. Absent: nobody read it. */
-      sizeSeen: z.optional(SidewallPrint),
-      /** The whole identification number, or its date code alone. Absent: nobody read it. */
-      dateCodeSeen: z.optional(SidewallPrint),
-      /** The body plies, as the sidewall says. Absent: nobody read it. */
-      casing: z.optional(Casing),
+      ...sidewall,
+      inside,
+      /** Absent: nobody looked for holes. */
+      punctures: z.optional(z.array(PunctureRecord).check(z.maxLength(20))),
     }),
     {
       roles,
@@ -127,7 +144,11 @@ export const arrivalKinds = {
           }),
           (payload) => payload,
         ),
-        earlierVersion(z.strictObject({ ...tireSeen, ...insideAndHoles }), (payload) => payload),
+        earlierVersion(z.strictObject({ ...tireSeen, inside, punctures: singleHoles }), (payload) => payload),
+        earlierVersion(
+          z.strictObject({ ...tireSeen, ...sidewall, inside, punctures: singleHoles }),
+          (payload) => payload,
+        ),
       ],
     },
   ),

@@ -5,7 +5,7 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { AdmitFacts } from '../../admit/facts.ts'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import type { Rules } from '../../admit/rule.ts'
-import type { arrivalKinds, GaugeUsed } from './kinds.ts'
+import type { arrivalKinds, GaugeUsed, PunctureRecord } from './kinds.ts'
 import { latestDayAt, readMade } from './sidewall.ts'
 
 /**
@@ -36,9 +36,17 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
           })
         : null
     },
-    (_state, { payload: { wheel, punctures = [], tireDamage } }) =>
-      punctures.length > 0 && tireDamage !== null && !tireDamage.includes('puncture')
-        ? refuse('PUNCTURE_CONTRADICTED', { wheel })
+    (_state, { payload: { wheel, punctures, tireDamage } }) =>
+      tireDamage !== null &&
+      punctures !== undefined &&
+      tireDamage.includes('puncture') !== punctures.length > 0
+        ? refuse('PUNCTURE_CONTRADICTED', { wheel, why: punctures.length > 0 ? 'no-damage' : 'no-hole' })
+        : null,
+    (_state, { payload: { wheel, punctures = [] } }) =>
+      punctures[0]?.fromOthers ? refuse('PUNCTURE_CONTRADICTED', { wheel, why: 'alone' }) : null,
+    (_state, { payload: { wheel, punctures = [] } }) =>
+      punctures.some((hole, index) => touches(hole, punctures.slice(0, index)))
+        ? refuse('PUNCTURE_CONTRADICTED', { wheel, why: 'touching' })
         : null,
     (_state, { payload: { wheel, sizeSeen } }) =>
       sizeSeen?.readable && !readTireSize(sizeSeen.text).ok
@@ -51,6 +59,16 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
   ],
   'module.read': [],
   'telltale.observed': [],
+}
+
+/** Two holes that run into one another cannot have repair units that lie apart. */
+const touches = ({ millimeters, fromOthers }: PunctureRecord, others: readonly PunctureRecord[]): boolean => {
+  const widest = Math.max(0, ...others.map((other) => other.millimeters ?? 0))
+  return (
+    fromOthers?.unitsOverlap === false &&
+    fromOthers.millimeters !== null &&
+    fromOthers.millimeters < ((millimeters ?? 0) + widest) / 2
+  )
 }
 
 /** A wider opening is no puncture: it is a cut, or a typing error (our own bound, no source). */

@@ -4,6 +4,7 @@ import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { noneOfThem, type Row, type RowValues } from '../form/rows.ts'
+import { punctureRows, puncturesOf } from '../holes/puncture-rows.ts'
 import { dateCodeRow, yearsByDateCode } from './date-code-row.ts'
 
 const optional = 'not looked at'
@@ -88,10 +89,18 @@ const treadTyped: Row = {
   limits: { whole: 2, decimals: 1 },
 }
 
+const isPunctured = ({ damage: seen }: RowValues): boolean => (seen ?? '').split(',').includes('puncture')
+
+/** A nail that is seen before anything is opened: where it is and how wide, as far as that shows. */
+const seenHoles = (values: RowValues): readonly Row[] =>
+  isPunctured(values) ? punctureRows(values, 'outside') : []
+
 /** The look at one wheel as it came: one press for what is sound, part by part where something is not, and the tread. */
 export const lookRows = (values: RowValues, wheel: WheelPosition): readonly Row[] => [
   looked(wheel),
-  ...(values.look === 'parts' ? [stem, damage, ...(isBolted(wheel) ? [fasteners] : [])] : []),
+  ...(values.look === 'parts'
+    ? [stem, damage, ...seenHoles(values), ...(isBolted(wheel) ? [fasteners] : [])]
+    : []),
   tread,
   ...(values.tread === 'other' ? [treadTyped] : []),
 ]
@@ -131,6 +140,7 @@ export const partRows = (values: RowValues, today: CalendarDay): readonly Row[] 
     ],
   },
   { ...damage, optional },
+  ...seenHoles(values),
   { ...fasteners, optional },
   {
     kind: 'choice',
@@ -166,6 +176,7 @@ export const tireInspectedOf = (
     tireDamage: isSound ? [] : someOf(TireDamage.options, values.damage),
     fastenerDamage: isSound && isBolted(wheel) ? [] : someOf(FastenerDamage.options, values.fasteners),
     inside: null,
+    ...(!isSound && isPunctured(values) ? { punctures: puncturesOf(values, 'outside') } : {}),
   }
 }
 

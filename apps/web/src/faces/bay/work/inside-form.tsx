@@ -1,5 +1,5 @@
 import type { Row, RowValues } from '../form/rows.ts'
-import { punctureRows, puncturesOf } from './puncture-rows.ts'
+import { punctureRows, puncturesOf } from '../holes/puncture-rows.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
