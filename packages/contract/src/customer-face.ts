@@ -75,6 +75,8 @@ export const CustomerOrder = z.strictObject({
           /** The inspection, which was agreed to before it began: it needs no answer. */
           agreedBefore: z.boolean(),
           answerable: z.boolean(),
+          /** A Yes that may be taken back, since no work on it was begun. */
+          mayTakeBack: z.boolean(),
         }),
       ),
       totalCents: z.int(),

@@ -5,9 +5,13 @@ import { decisionOf, issuePlan, oneSensorJob, stageWriters } from '../test-suppo
 import type { OrderPen } from '../test-support/order-pen.ts'
 import { changedEstimate, dearer, desk } from '../test-support/refusals/setting.ts'
 import { wordsOf } from '../test-support/seeded-ids.ts'
+import { lead, technician } from '../test-support/shop.ts'
+import { closingOf } from '../test-support/step-payload.ts'
 import { answerTo, authorizedBundles, isLook, newestBundles } from './questions/answers.ts'
 import { readySteps, sealGate } from './questions/gates.ts'
 import { bundleTotals, dueCents, owedCents, paidCents } from './questions/money.ts'
+import { whyNot } from './questions/why-not.ts'
+import { workBegan } from './questions/work-began.ts'
 
 const seed = 20_260_112
 
@@ -17,6 +21,7 @@ const action = fc.oneof(
     answer: fc.constantFrom('authorized' as const, 'declined' as const, 'deferred' as const),
     at: fc.nat(3),
   }),
+  fc.record({ does: fc.constant('work' as const), steps: fc.integer({ min: 1, max: 8 }) }),
   fc.record({ does: fc.constant('revise' as const), dearer: fc.boolean() }),
   fc.record({ does: fc.constant('pay' as const), cents: fc.integer({ min: 1, max: 9_000 }) }),
   fc.record({ does: fc.constant('correct' as const), at: fc.nat(5), more: fc.integer({ min: 1, max: 500 }) }),
@@ -31,6 +36,7 @@ const tryAction = (pen: OrderPen, one: Action): boolean => {
       const bundle = bundles[one.at % bundles.length]
       if (!bundle) return false
       const before = answerTo(pen.state(), bundle)?.answer ?? null
+      const begun = workBegan(pen.state(), bundle)
       const decided = pen.attempt(
         'estimate.decided',
         decisionOf(pen, [
@@ -44,9 +50,20 @@ const tryAction = (pen: OrderPen, one: Action): boolean => {
         desk,
       )
       const reverses = before === 'declined' && one.answer === 'authorized'
-      expect(decided.admitted).toBe(before === null || before === 'deferred' || reverses)
+      const takesBack = before === 'authorized' && one.answer === 'declined' && begun === null
+      expect(decided.admitted).toBe(before === null || before === 'deferred' || reverses || takesBack)
       if (decided.admitted) issuePlan(pen, decided.entry.id)
+      if (takesBack) expectTakenBack(pen, bundle.bundleKey)
       return decided.admitted
+    }
+    case 'work': {
+      for (let left = one.steps; left > 0; left -= 1) {
+        const step = readySteps(pen.state()).find((ready) => whyNot(pen.state(), ready) === null)
+        if (!step) return false
+        const { kind, payload } = closingOf(pen.state(), step)
+        pen.write(kind, payload, { by: step.closedBy === 'torque.checked' ? lead : technician })
+      }
+      return true
     }
     case 'revise':
       pen.write('estimate.issued', changedEstimate(pen, one.dearer ? dearer : (same) => same), desk)
@@ -73,6 +90,13 @@ const tryAction = (pen: OrderPen, one: Action): boolean => {
       return true
     }
   }
+}
+
+/** No step of a bundle whose Yes was taken back stays, and its entry says that it was a Yes. */
+const expectTakenBack = (pen: OrderPen, bundleKey: string): void => {
+  const { answers, plan } = pen.state()
+  expect(answers[bundleKey]).toMatchObject({ answer: 'declined', takesBack: { seq: expect.any(Number) } })
+  expect((plan?.plan.steps ?? []).filter((step) => step.bundleKey === bundleKey)).toEqual([])
 }
 
 describe('an estimate that changes after its answers', () => {

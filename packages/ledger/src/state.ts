@@ -151,6 +151,8 @@ export type BundleDecision = Recorded<{
   readonly answer: Answer
   readonly deferredUntil: string | null
   readonly cautionsShown: readonly CautionReference[]
+  /** The Yes that it takes back, before any work was begun. */
+  readonly takesBack: Written | null
 }>
 
 /**

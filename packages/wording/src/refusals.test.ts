@@ -112,6 +112,11 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { bundle, why: 'declined' },
     { bundle, why: 'agreed-before' },
   ],
+  BUNDLE_WORK_BEGAN: [
+    { bundle, why: 'step', step },
+    { bundle, why: 'not-right', step },
+    { bundle, why: 'lifted' },
+  ],
   BUNDLE_ALTERNATIVES_BOTH: [{ bundle }],
   CAUTION_NOT_SHOWN: [{ bundle }],
   MONEY_MISSING: [{}],

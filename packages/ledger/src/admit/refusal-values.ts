@@ -12,6 +12,7 @@ import type { BundleNamed } from '../questions/named.ts'
 import type { OdometerDoubt } from '../questions/odometer.ts'
 import type { TargetRefusal } from '../questions/pressure-target.ts'
 import type { RepairUnjudged } from '../questions/puncture.ts'
+import type { WorkBegan } from '../questions/work-began.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
 
@@ -81,6 +82,8 @@ export type RefusalValues = {
   readonly BUNDLE_ALREADY_DECIDED: OfBundle & {
     readonly why?: 'authorized' | 'declined' | 'agreed-before'
   }
+  /** A Yes is not taken back once this was done for it. */
+  readonly BUNDLE_WORK_BEGAN: OfBundle & WorkBegan
   readonly BUNDLE_ALTERNATIVES_BOTH: OfBundle
   readonly CAUTION_NOT_SHOWN: OfBundle
   readonly MONEY_MISSING: NoValues

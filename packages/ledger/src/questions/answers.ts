@@ -1,5 +1,6 @@
 import { canonicalText } from '../digests.ts'
 import type { BundleDecision, IssuedBundle, OrderState } from '../state.ts'
+import { workBegan } from './work-began.ts'
 
 /** The bundles of the newest revision of the estimate. */
 export const newestBundles = (state: OrderState): readonly IssuedBundle[] =>
@@ -47,14 +48,16 @@ export type Answerable =
   | 'any'
   /** The customer said No, and may call back and say Yes. */
   | 'yes-only'
+  /** The customer said Yes, and may take it back while no work on it was begun. */
+  | 'no-only'
   | 'no'
 
-/** How far a bundle of the newest revision may still be answered. A Yes stays: work may have begun on it. */
+/** How far a bundle of the newest revision may still be answered. */
 export const answerable = (state: OrderState, bundle: IssuedBundle): Answerable => {
   if (isLook(bundle)) return 'no'
   switch (answerTo(state, bundle)?.answer) {
     case 'authorized':
-      return 'no'
+      return workBegan(state, bundle) === null ? 'no-only' : 'no'
     case 'declined':
       return 'yes-only'
     default:

@@ -1,11 +1,13 @@
-import { answersOf, decide, decisionOf, oneSensorJob } from '../one-sensor-job.ts'
+import { answersOf, decide, decisionOf, oneSensorJob, workUntil } from '../one-sensor-job.ts'
+import type { OrderPen } from '../order-pen.ts'
 import { idOf, wordsOf } from '../seeded-ids.ts'
-import { linkId } from '../shop.ts'
+import { linkId, technician } from '../shop.ts'
 import { desk, type Refusals, withAlternative } from './setting.ts'
 
 export const answersRefusals: Refusals<
   | 'BUNDLE_UNKNOWN'
   | 'BUNDLE_ALREADY_DECIDED'
+  | 'BUNDLE_WORK_BEGAN'
   | 'BUNDLE_ALTERNATIVES_BOTH'
   | 'CAUTION_NOT_SHOWN'
   | 'SHOWN_MISSING'
@@ -32,7 +34,7 @@ export const answersRefusals: Refusals<
       'a second answer to the same version',
       () => {
         const pen = oneSensorJob('decided')
-        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
+        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
       },
       { bundle: { bundleKey: 'sensor.RR' }, why: 'authorized' },
     ],
@@ -73,6 +75,35 @@ export const answersRefusals: Refusals<
         )
       },
       { bundle: { bundleKey: 'look' }, why: 'agreed-before' },
+    ],
+  ],
+  BUNDLE_WORK_BEGAN: [
+    [
+      'a Yes taken back while the vehicle is lifted',
+      () => {
+        const pen = oneSensorJob('decided')
+        pen.write('step.closed', { stepKey: 'vehicle.lift.up', value: null }, { by: technician })
+        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
+      },
+      { why: 'lifted' },
+    ],
+    [
+      'a Yes taken back after its wheel came off',
+      () => takeBack(oneSensorJob('decided'), 'RR.tire.open'),
+      { bundle: { bundleKey: 'sensor.RR' }, why: 'step' },
+    ],
+    [
+      'a Yes taken back after something was not right at its wheel',
+      () => {
+        const pen = oneSensorJob('decided')
+        pen.write(
+          'trouble.found',
+          { stepKey: 'RR.wheel.off', wheel: 'RR', what: 'seized', words: null },
+          { by: technician },
+        )
+        return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
+      },
+      { why: 'not-right', step: { code: 'take-wheel-off' } },
     ],
   ],
   BUNDLE_ALTERNATIVES_BOTH: [
@@ -141,4 +172,10 @@ export const answersRefusals: Refusals<
       },
     ],
   ],
+}
+
+/** A No to the sensor after its Yes, once the job has come to this step. */
+const takeBack = (pen: OrderPen, stepKey: string) => {
+  workUntil(pen, (key) => key === stepKey)
+  return pen.attempt('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
 }

@@ -64,6 +64,7 @@ const refusalProof = (context: ReportContext, proof: OrderState['refusals'][stri
 
 const answerWords = (decision: BundleDecision | null): string => {
   if (!decision) return 'Not answered'
+  if (decision.takesBack) return 'No, after a Yes that was taken back before any work on it'
   if (decision.answer === 'declined') return 'No'
   return decision.deferredUntil ? `Later, until ${dayWords(decision.deferredUntil)}` : 'Later'
 }

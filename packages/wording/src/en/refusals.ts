@@ -162,7 +162,18 @@ export const refusals: RefusalsWording = {
       case 'declined':
         return `"${titleOf(bundle)}" is answered with No. Only a Yes can replace that, given to the shop at the desk or by telephone.`
       default:
-        return `"${titleOf(bundle)}" is already answered. Only what was put off or declined can be answered again.`
+        return `"${titleOf(bundle)}" is already answered. Only what was put off or declined can be answered again, or a Yes taken back with a No.`
+    }
+  },
+  BUNDLE_WORK_BEGAN: (values) => {
+    const work = `The Yes to "${titleOf(values.bundle)}" cannot be taken back`
+    switch (values.why) {
+      case 'step':
+        return `${work}: ${named(values.step)} is done. If it was not done, withdraw its entry in the history first. If it was, speak with the customer: a new version of the estimate can end the work at another price.`
+      case 'not-right':
+        return `${work}: the bay found something that is not right at ${named(values.step)}. Decide that with the customer first.`
+      case 'lifted':
+        return `${work} while the vehicle is lifted. If no wheel came off, have the bay lower it and withdraw the lift in the history, then record the No.`
     }
   },
   BUNDLE_ALTERNATIVES_BOTH: ({ bundle }) =>

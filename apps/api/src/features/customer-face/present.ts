@@ -144,6 +144,7 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
     bundles: bundles.map((bundle) => {
       const own = issued.scope.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
       const answer = own ? (answerTo(state, own)?.answer ?? null) : null
+      const open = own && state.reports.length === 0 ? answerable(state, own) : 'no'
       return {
         ...bundle,
         removesDanger: own?.findings.some((code) => dangers.has(code)) ?? false,
@@ -151,7 +152,8 @@ const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['e
         cautions: [...bundle.cautions],
         answer,
         agreedBefore: own !== undefined && isLook(own),
-        answerable: state.reports.length === 0 && own !== undefined && answerable(state, own) === 'any',
+        answerable: open === 'any',
+        mayTakeBack: open === 'no-only',
       }
     }),
   }

@@ -9,6 +9,9 @@ const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as 
 >
 const options = (Object.keys(answerWords) as Answer[]).map((value) => ({ value, label: answerWords[value] }))
 
+/** After a Yes there is only a No to say. */
+const onlyNo = [{ value: 'declined' as const, label: 'No, I no longer want it' }]
+
 type BundleQuestionProps = {
   offer: Offer
   look: Estimate['look']
@@ -57,7 +60,7 @@ export function BundleQuestion({
       ) : isAsked ? (
         <ChoiceGroup
           label={`${offer.title}: your answer`}
-          options={options}
+          options={offer.mayTakeBack ? onlyNo : options}
           value={answer}
           onChange={onAnswer}
         />

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { askedOf, dangerFirst, type Offer, sumsOf, wantedIn, withAnswer } from './estimate-answers.ts'
+import {
+  askedOf,
+  dangerFirst,
+  type Offer,
+  openQuestions,
+  sumsOf,
+  wantedIn,
+  withAnswer,
+} from './estimate-answers.ts'
 
 const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
   bundleKey,
@@ -14,6 +22,7 @@ const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
   answer: null,
   agreedBefore: false,
   answerable: true,
+  mayTakeBack: false,
   ...change,
 })
 
@@ -25,8 +34,21 @@ const withWork = { terms: 'waived-with-work', cents: 5_200 } as const
 describe('an answer on the phone', () => {
   it('is asked once for each offer, and again only for what was put off, on request', () => {
     const later = [offer('one', { answer: 'deferred' }), offer('two'), look]
-    expect(askedOf({ bundles: later }, false).map(({ bundleKey }) => bundleKey)).toEqual(['two'])
-    expect(askedOf({ bundles: later }, true).map(({ bundleKey }) => bundleKey)).toEqual(['one', 'two'])
+    expect(askedOf({ bundles: later }, null).map(({ bundleKey }) => bundleKey)).toEqual(['two'])
+    expect(askedOf({ bundles: later }, 'put-off').map(({ bundleKey }) => bundleKey)).toEqual(['one', 'two'])
+  })
+
+  it('takes back a Yes on request, and asks no more than that', () => {
+    const yes = offer('one', { answer: 'authorized', answerable: false, mayTakeBack: true })
+    const begun = offer('two', { answer: 'authorized', answerable: false })
+    const estimate = { bundles: [yes, begun, look] }
+    expect(askedOf(estimate, null)).toEqual([])
+    expect(askedOf(estimate, 'put-off')).toEqual([])
+    expect(askedOf(estimate, 'take-back')).toEqual([yes])
+    expect(openQuestions([yes], {})).toBe(1)
+    expect(openQuestions([yes], { one: 'declined' })).toBe(0)
+    expect(openQuestions([yes, offer('three')], { one: 'declined' })).toBe(1)
+    expect([...wantedIn(estimate, { one: 'declined' })]).toEqual(['two'])
   })
 
   it('takes one of two alternatives', () => {

@@ -5,9 +5,21 @@ export type Estimate = NonNullable<CustomerOrder['estimate']>
 export type Offer = Estimate['bundles'][number]
 export type Answers = Readonly<Record<string, Answer>>
 
-/** The offers that this page asks about: those without an answer, and on request those that were put off. */
-export const askedOf = ({ bundles }: Pick<Estimate, 'bundles'>, again: boolean): readonly Offer[] =>
-  bundles.filter(({ answerable, answer }) => answerable && (again || answer === null))
+/** What the customer wants to answer once more: what was put off, or a Yes that they take back. */
+export type Again = 'put-off' | 'take-back' | null
+
+/** The offers that this page asks about: those without an answer, and on request those that may be answered again. */
+export const askedOf = ({ bundles }: Pick<Estimate, 'bundles'>, again: Again): readonly Offer[] =>
+  bundles.filter(
+    ({ answerable, mayTakeBack, answer }) =>
+      (answerable && (answer === null || again === 'put-off')) || (mayTakeBack && again === 'take-back'),
+  )
+
+/** How many questions keep the answer from being sent. A Yes that stays needs none; some answer there must be. */
+export const openQuestions = (asked: readonly Offer[], answers: Answers): number => {
+  const open = asked.filter(({ mayTakeBack, bundleKey }) => !mayTakeBack && answers[bundleKey] === undefined)
+  return open.length > 0 || Object.keys(answers).length > 0 ? open.length : 1
+}
 
 /** What removes a danger is asked about before everything else. */
 export const dangerFirst = (bundles: readonly Offer[]): readonly Offer[] =>

@@ -14,11 +14,13 @@ import { signatureText } from '../../ui/signature-text.ts'
 import { TextField } from '../../ui/text-field.tsx'
 import { BundleQuestion } from './bundle-question.tsx'
 import {
+  type Again,
   type Answers,
   askedOf,
   dangerFirst,
   type Estimate,
   type Offer,
+  openQuestions,
   sumsOf,
   wantedIn,
   withAnswer,
@@ -35,25 +37,23 @@ const relations = [
 /** Each bundle with its price and its question, then the sum of what is wanted, then a signature under exactly that. */
 export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps) {
   const [answers, setAnswers] = useState<Answers>({})
-  const [again, setAgain] = useState(false)
+  const [again, setAgain] = useState<Again>(null)
   const asked = askedOf(estimate, again)
   const answered = estimate.bundles.filter(({ answer }) => answer !== null)
   const wanted = wantedIn(estimate, answers)
   const { lookCents, totalCents } = sumsOf(estimate, answers)
-  const unanswered = asked.filter(({ bundleKey }) => answers[bundleKey] === undefined)
-  const decided = async () => {
+  const waiting = openQuestions(asked, answers)
+  const answerAgain = (what: Again) => {
     setAnswers({})
-    setAgain(false)
+    setAgain(what)
+  }
+  const decided = async () => {
+    answerAgain(null)
     await onDecided()
   }
   return (
     <>
-      {answered.length === 0 ? null : (
-        <YourAnswer
-          answered={answered}
-          onAgain={again || askedOf(estimate, true).length === asked.length ? null : () => setAgain(true)}
-        />
-      )}
+      {answered.length === 0 ? null : <YourAnswer answered={answered} again={again} onAgain={answerAgain} />}
       <Section title="What it costs" note={`Version ${estimate.revision}`}>
         {estimate.readyAt === null || !asked.some(({ answer }) => answer === null) ? null : (
           <p>
@@ -83,7 +83,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
             <span>The inspection, as agreed</span> <span className="bundle-amount">{money(lookCents)}</span>
           </p>
         )}
-        {asked.length > 0 && unanswered.length === asked.length ? null : (
+        {asked.length > 0 && Object.keys(answers).length === 0 ? null : (
           <p className="customer-total">
             <span>What you pay, with tax</span> <strong>{money(totalCents)}</strong>
           </p>
@@ -94,7 +94,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
           estimate={estimate}
           answers={answers}
           wanted={wanted}
-          waiting={unanswered.length}
+          waiting={waiting}
           onDecided={decided}
         />
       )}
@@ -104,8 +104,10 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
 
 const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
 
-/** That the answer arrived, and what it was; what was put off can be answered again. */
-function YourAnswer({ answered, onAgain }: { answered: readonly Offer[]; onAgain: (() => void) | null }) {
+type YourAnswerProps = { answered: readonly Offer[]; again: Again; onAgain: (what: Again) => void }
+
+/** That the answer arrived, and what it was; what was put off can be answered again, and a Yes taken back. */
+function YourAnswer({ answered, again, onAgain }: YourAnswerProps) {
   return (
     <Section title="Your answer">
       <p role="status">
@@ -121,7 +123,18 @@ function YourAnswer({ answered, onAgain }: { answered: readonly Offer[]; onAgain
       {answered.some(({ answer }) => answer === 'declined') ? (
         <p>If you change your mind about a No, call the shop.</p>
       ) : null}
-      {onAgain === null ? null : <Button onClick={onAgain}>Answer what you put off</Button>}
+      {again === null && answered.some(({ answerable }) => answerable) ? (
+        <Button onClick={() => onAgain('put-off')}>Answer what you put off</Button>
+      ) : null}
+      {again === null && answered.some(({ mayTakeBack }) => mayTakeBack) ? (
+        <Button onClick={() => onAgain('take-back')}>Take back a Yes</Button>
+      ) : null}
+      {again === 'take-back' ? (
+        <>
+          <p>Work on it has not begun. Say No below to what you no longer want, and sign.</p>
+          <Button onClick={() => onAgain(null)}>Keep my answer</Button>
+        </>
+      ) : null}
     </Section>
   )
 }

@@ -1,6 +1,9 @@
+import type { Answer } from '@bayledger/reckoning/estimate'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
+import { answerTo, newestBundles } from '../../questions/answers.ts'
 import { offersOf } from '../../questions/offers-of.ts'
 import { wheelsOfFinding } from '../../questions/wheels-of-finding.ts'
+import type { OrderState, Written } from '../../state.ts'
 import type { consentKinds } from './kinds.ts'
 
 export const applyConsent: Appliers<keyof typeof consentKinds> = {
@@ -38,7 +41,10 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
     const { revision, answers } = entry.payload
     const decided = answers.map(({ bundleKey, answer, deferredUntil, cautionsShown }) => [
       bundleKey,
-      recorded({ revision, answer, deferredUntil, cautionsShown }, entry),
+      recorded(
+        { revision, answer, deferredUntil, cautionsShown, takesBack: takenBack(state, bundleKey, answer) },
+        entry,
+      ),
     ])
     return {
       ...state,
@@ -81,4 +87,11 @@ export const applyConsent: Appliers<keyof typeof consentKinds> = {
       ),
     }
   },
+}
+
+/** The Yes that an answer takes back. */
+const takenBack = (state: OrderState, bundleKey: string, answer: Answer): Written | null => {
+  const bundle = newestBundles(state).find((one) => one.bundleKey === bundleKey)
+  const before = bundle && answerTo(state, bundle)
+  return before?.answer === 'authorized' && answer !== 'authorized' ? before.written : null
 }

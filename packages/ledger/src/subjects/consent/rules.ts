@@ -9,6 +9,7 @@ import { cautionsOwed } from '../../questions/cautions-owed.ts'
 import { payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
 import { repairNotOffered } from '../../questions/puncture.ts'
+import { workBegan } from '../../questions/work-began.ts'
 import type { PayloadOf } from '../../registry.ts'
 import { refundRoles } from '../../role.ts'
 import type { IssuedBundle, OrderState } from '../../state.ts'
@@ -92,7 +93,10 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
           return refuse('BUNDLE_ALREADY_DECIDED', { bundle: namedBundle(bundle), why: 'agreed-before' })
         const open = answerable(state, bundle)
         const reverses = open === 'yes-only' && answer === 'authorized' && payload.consent.channel !== 'link'
-        if (open !== 'any' && !reverses)
+        const takesBack = open === 'no-only' && answer === 'declined'
+        const began = open === 'no' && answer === 'declined' ? workBegan(state, bundle) : null
+        if (began) return refuse('BUNDLE_WORK_BEGAN', { bundle: namedBundle(bundle), ...began })
+        if (open !== 'any' && !reverses && !takesBack)
           return refuse('BUNDLE_ALREADY_DECIDED', {
             bundle: namedBundle(bundle),
             why: open === 'yes-only' ? 'declined' : 'authorized',

@@ -50,7 +50,10 @@ const answers = [
 /** After a No there is only a Yes to record. */
 const onlyYes = [{ value: 'authorized', label: 'Yes, after a No' }] as const
 
-/** What needs an answer now, and what was answered with No and may become a Yes. */
+/** After a Yes, while no work on it was begun, there is only a No to record. */
+const onlyNo = [{ value: 'declined', label: 'No, the Yes is taken back' }] as const
+
+/** What needs an answer now, what was answered with No and may become a Yes, and a Yes that may be taken back. */
 const askedBundles = (state: OrderState, shown: readonly ShownBundle[]) => {
   const waiting = unansweredBundles(state)
   const ofKeys = (bundles: readonly IssuedBundle[]) =>
@@ -61,6 +64,7 @@ const askedBundles = (state: OrderState, shown: readonly ShownBundle[]) => {
       newest.filter((bundle) => waiting.includes(bundle) || answerTo(state, bundle)?.answer === 'deferred'),
     ),
     reversible: ofKeys(newest.filter((bundle) => answerable(state, bundle) === 'yes-only')),
+    returnable: ofKeys(newest.filter((bundle) => answerable(state, bundle) === 'no-only')),
   }
 }
 
@@ -69,22 +73,27 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const { scope } = issued
   const shown = shownEstimate(english, issued, orderMoney(order))
   const asked = askedBundles(order.state, shown?.bundles ?? [])
-  const open = [...asked.required, ...asked.reversible]
+  const open = [...asked.required, ...asked.reversible, ...asked.returnable]
   const [form, setForm] = useState<DecisionForm>(() => blankDecision(order.customer))
   const set = (change: Partial<DecisionForm>) => setForm((before) => ({ ...before, ...change }))
   const write = useWriteEntries(order.orderId)
-  const script = scriptFor(order.vehicle.description, open, form.given)
+  const script = scriptFor(order.vehicle.description, open, form.given, asked.returnable)
   const whyNot =
     shown === null
       ? 'The prices of this estimate are not shown here.'
       : missingInDecision(form, channel, asked.required)
   const yes = new Set([
-    ...authorizedBundles(order.state).map(({ bundleKey }) => bundleKey),
+    ...authorizedBundles(order.state)
+      .map(({ bundleKey }) => bundleKey)
+      .filter((bundleKey) => form.given[bundleKey] === undefined),
     ...open
       .filter(({ bundleKey }) => form.given[bundleKey] === 'authorized')
       .map(({ bundleKey }) => bundleKey),
   ])
   const owed = (bundle: ShownBundle) => cautionsOwed(bundle, shown?.bundles ?? [], yes)
+
+  const optionsFor = (bundle: ShownBundle) =>
+    asked.reversible.includes(bundle) ? onlyYes : asked.returnable.includes(bundle) ? onlyNo : answers
 
   const decide = () => {
     if (form.relation === null || shown === null) return
@@ -124,7 +133,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
             key={bundle.bundleKey}
             bundle={bundle}
             cautions={owed(bundle)}
-            options={asked.reversible.includes(bundle) ? onlyYes : answers}
+            options={optionsFor(bundle)}
             answer={form.given[bundle.bundleKey] ?? null}
             onAnswer={(answer) => set({ given: { ...form.given, [bundle.bundleKey]: answer } })}
           />

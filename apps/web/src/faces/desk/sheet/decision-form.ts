@@ -43,7 +43,7 @@ export const missingInDecision = (
 ): string | undefined => {
   if (asked.some(({ bundleKey }) => given[bundleKey] === undefined))
     return 'Each line needs a Yes, a No or a Later.'
-  if (Object.keys(given).length === 0) return 'Choose what the customer now says Yes to.'
+  if (Object.keys(given).length === 0) return 'Choose what the customer now answers otherwise.'
   if (relation === null) return 'Who decides?'
   if (name.trim() === '') return 'Write the name of who decides.'
   if (channel === 'in-person' && signature === null) return 'Let the customer sign.'
@@ -85,14 +85,25 @@ export const answerFor = (
   cautionsShown: answer === 'authorized' ? [] : cautions.map(({ number, version }) => ({ number, version })),
 })
 
-/** What is read out by telephone, with the answers as they are filled in. */
+/**
+ * What is read out by telephone, with the answers as they are filled in. Of `returnable`, where a Yes may be taken back,
+ * only what is taken back is read.
+ */
 export const scriptFor = (
   vehicle: string,
   bundles: readonly ShownBundle[],
   given: Readonly<Record<string, Answer>>,
+  returnable: readonly ShownBundle[],
 ): string => {
-  const lines = bundles.map(({ title, totalCents }) => `${title}, ${money(totalCents)} with tax`).join('; ')
-  const yes = bundles.filter(({ bundleKey }) => given[bundleKey] === 'authorized')
+  const back = returnable.filter(({ bundleKey }) => given[bundleKey] === 'declined')
+  const asked = bundles.filter((bundle) => !returnable.includes(bundle))
+  const lines = asked.map(({ title, totalCents }) => `${title}, ${money(totalCents)} with tax`).join('; ')
+  const yes = asked.filter(({ bundleKey }) => given[bundleKey] === 'authorized')
   const total = yes.reduce((sum, { totalCents }) => sum + totalCents, 0)
-  return `For your ${vehicle} I read: ${lines}. You say yes to ${yes.length === 0 ? 'none of it' : yes.map(({ title }) => title).join(' and ')}: ${money(total)} in all. Is that right?`
+  const takenBack =
+    back.length === 0
+      ? ''
+      : ` You take back your Yes to ${back.map(({ title }) => title).join(' and ')}; we have not begun it.`
+  if (asked.length === 0) return `For your ${vehicle}:${takenBack} Is that right?`
+  return `For your ${vehicle} I read: ${lines}. You say yes to ${yes.length === 0 ? 'none of it' : yes.map(({ title }) => title).join(' and ')}: ${money(total)} in all.${takenBack} Is that right?`
 }

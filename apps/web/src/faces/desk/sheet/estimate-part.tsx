@@ -63,7 +63,9 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
   const isOpen = order.state.reports.length === 0 && order.state.ended === null
   const asks = unanswered.length + postponed.length > 0
-  const declined = scope.bundles.some((bundle) => answerable(order.state, bundle) === 'yes-only')
+  const changeable = scope.bundles.some((bundle) =>
+    ['yes-only', 'no-only'].includes(answerable(order.state, bundle)),
+  )
   const authorized = authorizedBundles(order.state)
   return (
     <div className="stack">
@@ -97,7 +99,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
               Send the customer a link
             </Button>
           ) : null}
-          {asks || declined ? (
+          {asks || changeable ? (
             <>
               <Button onClick={() => setOpen('in-person')}>Decide here</Button>
               <Button onClick={() => setOpen('telephone')}>Decide by telephone</Button>
@@ -139,7 +141,7 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
           {isLook(bundle)
             ? 'agreed at the write-up'
             : decision !== null
-              ? answerWords[decision.answer]
+              ? `${answerWords[decision.answer]}${decision.takesBack === null ? '' : ', the Yes was taken back before any work on it'}`
               : 'no answer yet'}
         </span>
       </header>
