@@ -2,6 +2,7 @@ import type { SentSide } from '@bayledger/contract/entries'
 import { canonicalText } from '@bayledger/ledger/digests'
 import { fold } from '@bayledger/ledger/fold'
 import { isLook, newestBundles } from '@bayledger/ledger/questions/answers'
+import { openedTires } from '@bayledger/ledger/questions/authorized-works'
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -76,6 +77,7 @@ export const nextEstimate = (
     sheet: sheet.sheet,
     prices,
     look: authority.look?.lookFee ?? 'waived',
+    opened: openedTires(state),
   })
   const priced = priceEstimate({
     bundles: offered.filter(({ bundleKey }) => !without.includes(bundleKey)),
