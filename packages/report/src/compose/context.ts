@@ -41,13 +41,17 @@ export const personalText = (context: ReportContext, digest: string): string =>
 /** More than this between a device's clock and the server's, and paper shows both. */
 const clocksAgreeMs = 2 * 60_000
 
+type Times = Pick<Written, 'writtenAt' | 'receivedAt'>
+
+/** Whether a device's clock and the server's differ by more than two minutes at an entry. */
+export const clocksDiffer = ({ writtenAt, receivedAt }: Times): boolean =>
+  receivedAt !== null && Math.abs(Date.parse(receivedAt) - Date.parse(writtenAt)) > clocksAgreeMs
+
 /** When an entry was written, by its device's clock; with the server's time of receipt where the two differ. */
-export const writtenMoment = (
-  context: ReportContext,
-  { writtenAt, receivedAt }: Pick<Written, 'writtenAt' | 'receivedAt'>,
-): string => {
+export const writtenMoment = (context: ReportContext, times: Times): string => {
+  const { writtenAt, receivedAt } = times
   const written = moment(context, writtenAt)
-  return receivedAt !== null && Math.abs(Date.parse(receivedAt) - Date.parse(writtenAt)) > clocksAgreeMs
+  return receivedAt !== null && clocksDiffer(times)
     ? `${written} by the device, received ${moment(context, receivedAt)}`
     : written
 }

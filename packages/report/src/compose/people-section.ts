@@ -1,6 +1,6 @@
 import type { Mark, OrderState } from '@bayledger/ledger/state'
 import type { Block, Row, Section } from '../content.ts'
-import { personalText, type ReportContext, writtenMoment } from './context.ts'
+import { clocksDiffer, moment, personalText, type ReportContext, writtenMoment } from './context.ts'
 import { listed, words } from './figures.ts'
 import { authorName } from './people.ts'
 
@@ -18,6 +18,7 @@ export const peopleSection = (state: OrderState, context: ReportContext): Sectio
       rows: peopleRows(state.marks, context),
     },
     corrections(state.marks, context),
+    ...clocksApart(state.marks, context),
   ],
 })
 
@@ -53,6 +54,34 @@ const ownWords: Readonly<Record<string, string>> = {
   'studs.torqued': 'wheel torqued',
   'diagnosis.issued': 'findings issued',
   'diagnosis.confirmed': 'findings confirmed',
+}
+
+/** Entries of which the device's clock and the server's differ, whatever their kind; nothing where none does. */
+const clocksApart = (marks: readonly Mark[], context: ReportContext): Block[] => {
+  const apart = marks.flatMap((mark) =>
+    clocksDiffer(mark) ? [{ ...mark, receivedAt: mark.receivedAt ?? mark.writtenAt }] : [],
+  )
+  return apart.length === 0
+    ? []
+    : [
+        {
+          kind: 'table',
+          caption: 'Entries whose device showed another time than the shop’s server, which received them',
+          columns: [
+            { title: 'Entry', share: 34 },
+            { title: 'Written, by the device', share: 33 },
+            { title: 'Received, by the server', share: 33 },
+          ],
+          rows: apart.map(({ seq, kind, writtenAt, receivedAt }) => ({
+            entry: seq,
+            cells: [
+              words(`${seq}, ${kindWords(kind)}`),
+              words(moment(context, writtenAt)),
+              words(moment(context, receivedAt)),
+            ],
+          })),
+        },
+      ]
 }
 
 const corrections = (marks: readonly Mark[], context: ReportContext): Block => {
