@@ -1,0 +1,133 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { button, greta } from './support/bay.ts'
+import { openOrder, signInAtDesk } from './support/desk.ts'
+import { writeOrderInFlight } from './support/order-in-flight.ts'
+import { asDoer, withOtherToken, wrongPin } from './support/second-person.ts'
+import { setStage } from './support/stage.ts'
+
+/** An order whose customer saw the bulge and declined the work: the refusal is still to be recorded. */
+let refusing = ''
+/** An order that is to be paid, and whose relearn the customer drives: the cure is not proven yet. */
+let releasing = ''
+const browser = setStage(null, async ({ serviceUrl }) => {
+  refusing = await writeOrderInFlight(
+    serviceUrl,
+    { number: 'T-2614', plate: 'BRF 7105' },
+    ({ draft }) => draft.kind === 'refusal.recorded',
+  )
+  releasing = await writeOrderInFlight(
+    serviceUrl,
+    { number: 'T-2605', plate: 'TMB 7814' },
+    ({ draft }) => draft.kind === 'payment.noted',
+  )
+})
+
+/** A demo vehicle of which a wheel is off. */
+const vehicle = 'S. Achterberg'
+const unproven = /This needs the PIN of the person who confirms it/
+const pinIsWrong = /The PIN is wrong/
+
+const ottoline = people.ottoline
+const devin = people.devin
+const doerRefused = /The second person must be somebody else/
+
+let desk: Page
+beforeAll(async () => {
+  desk = await browser().open('desk', '/desk/sign-in')
+  await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+})
+
+const entries = (page: Page) =>
+  page.evaluate(async () => {
+    const orderId = /[0-9a-f-]{36}/.exec(location.pathname)?.[0]
+    const reply = await fetch(`/api/orders/${orderId}`)
+    return ((await reply.json()) as { entries: { kind: string }[] }).entries.map(({ kind }) => kind)
+  })
+
+/** Types a PIN at the desk by keyboard and presses a button by keyboard. */
+const agree = async (page: Page, pin: string, name: string) => {
+  const field = page.getByLabel(/^PIN of/)
+  await field.focus()
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type(pin)
+  await button(page, name).focus()
+  await page.keyboard.press('Enter')
+}
+const namesIn = (page: Page, label: string): Promise<string[]> =>
+  page.getByLabel(label).locator('option').allTextContents()
+
+describe('at the desk, a second person', () => {
+  it('witnesses a refusal with a PIN: wrong, of another step, and then right', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await desk.goto(`/desk/orders/${refusing}`)
+    await button(desk, /refuses/)
+      .first()
+      .click()
+    await desk.getByRole('radio', { name: 'As it is' }).check()
+    const label = 'Will not sign: who witnesses it?'
+    expect(await namesIn(desk, label)).not.toContain(ottoline.name)
+    await desk.getByLabel(label).selectOption({ label: devin.name })
+    const before = await entries(desk)
+    await agree(desk, wrongPin, 'Record the refusal')
+    await desk.getByText(pinIsWrong).waitFor()
+    await asDoer(desk, ottoline.id, () => agree(desk, ottoline.pin, 'Record the refusal'))
+    await desk.getByText(doerRefused).waitFor()
+    await withOtherToken(desk, () => agree(desk, devin.pin, 'Record the refusal'))
+    await desk.getByText(unproven).waitFor()
+    expect(await entries(desk)).toEqual(before)
+    expect(await desk.getByRole('radio', { name: 'As it is' }).isChecked()).toBe(true)
+    await agree(desk, devin.pin, 'Record the refusal')
+    await button(desk, 'Record the refusal').waitFor({ state: 'detached' })
+    expect((await entries(desk)).filter((kind) => kind === 'refusal.recorded')).toHaveLength(1)
+  })
+
+  it('agrees to a release before the cure is proven', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await desk.goto(`/desk/orders/${releasing}`)
+    await desk.getByRole('radio', { name: 'card', exact: true }).check()
+    await button(desk, 'Note the payment').click()
+    await button(desk, 'Yes, note it').click()
+    await desk.getByText('Nothing is owed.').waitFor()
+    await button(desk, 'Seal the report').click()
+    await desk.getByRole('link', { name: /Sealed report/ }).waitFor({ timeout: 60_000 })
+    await desk.getByLabel('Odometer at hand-back').fill('47390')
+    const label = 'The cure is not proven yet: who agreed to the release?'
+    expect(await namesIn(desk, label)).not.toContain(ottoline.name)
+    await desk.getByLabel(label).selectOption({ label: greta.name })
+    await agree(desk, wrongPin, 'Hand back the vehicle')
+    await desk.getByText(pinIsWrong).waitFor()
+    await asDoer(desk, ottoline.id, () => agree(desk, ottoline.pin, 'Hand back the vehicle'))
+    await desk.getByText(doerRefused).waitFor()
+    await withOtherToken(desk, () => agree(desk, greta.pin, 'Hand back the vehicle'))
+    await desk.getByText(unproven).waitFor()
+    expect(await desk.getByLabel('Odometer at hand-back').inputValue()).toMatch(/47,?390/)
+    await agree(desk, greta.pin, 'Hand back the vehicle')
+    await desk.getByText(/Handed back at/).waitFor()
+    expect((await entries(desk)).filter((kind) => kind === 'order.handed_back')).toHaveLength(1)
+  })
+
+  it('agrees that a wheel never came off', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await openOrder(desk, vehicle)
+    await button(desk, /Withdraw entry \d+, Wheel off/).click()
+    await desk.getByLabel('Reason').selectOption({ label: 'Recorded at the wrong wheel' })
+    await desk.getByLabel('In words').fill('It was the left rear.')
+    const label = 'Second person who agrees'
+    expect(await namesIn(desk, label)).not.toContain(ottoline.name)
+    await desk.getByLabel(label).selectOption({ label: greta.name })
+    const before = await entries(desk)
+    await agree(desk, wrongPin, 'Withdraw it')
+    await desk.getByText(pinIsWrong).waitFor()
+    await asDoer(desk, ottoline.id, () => agree(desk, ottoline.pin, 'Withdraw it'))
+    await desk.getByText(doerRefused).waitFor()
+    await withOtherToken(desk, () => agree(desk, greta.pin, 'Withdraw it'))
+    await desk.getByText(unproven).waitFor()
+    expect(await entries(desk)).toEqual(before)
+    expect(await desk.getByLabel('In words').inputValue()).toBe('It was the left rear.')
+    await agree(desk, greta.pin, 'Withdraw it')
+    await button(desk, 'Withdraw it').waitFor({ state: 'detached' })
+    await desk.getByText('It was the left rear.').waitFor()
+  })
+})
