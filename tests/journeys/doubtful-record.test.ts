@@ -1,7 +1,7 @@
 import { expect, it, onTestFailed } from 'vitest'
 import { alter } from '../support/alter.ts'
+import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { signInAtDesk } from './support/desk.ts'
-import { writeOrderInFlight } from './support/order-in-flight.ts'
 import { setStage } from './support/stage.ts'
 
 /** An order of which an entry is altered outside the program, before anybody opens it. */

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { button, greta } from './support/bay.ts'
 import { openOrder, signInAtDesk } from './support/desk.ts'
-import { writeOrderInFlight } from './support/order-in-flight.ts'
 import { asDoer, withOtherToken, wrongPin } from './support/second-person.ts'
 import { setStage } from './support/stage.ts'
 

@@ -3,16 +3,17 @@ import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
-import { forShop } from '../../../apps/api/src/deps.ts'
-import { appendDraft } from '../../../apps/api/src/features/entries/service/append-draft.ts'
-import { startLiveHub } from '../../../apps/api/src/http/live.ts'
-import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
-import { demoShop } from '../../../prisma/seeds/demo-shop.ts'
-import { freshCopy } from '../../support/fresh-copy.ts'
+import { forShop } from '../../apps/api/src/deps.ts'
+import { appendDraft } from '../../apps/api/src/features/entries/service/append-draft.ts'
+import { startLiveHub } from '../../apps/api/src/http/live.ts'
+import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
+import { demoShop } from '../../prisma/seeds/demo-shop.ts'
+import { freshCopy } from './fresh-copy.ts'
 
 /**
- * Writes a demo order once more, for another vehicle of the demo that was never here before (by its plate), up to the first entry that `stop` names, on the database of a running
- * service, as another process of the shop would; gives the new order's id. It gets the next number.
+ * Writes a demo order once more, up to the first entry that `stop` names, on the database of a running service, as another
+ * process of the shop would; gives the new order's id. It gets the next number and another vehicle: one of the demo that
+ * was never here before, by its plate.
  */
 export const writeOrderInFlight = async (
   serviceUrl: string,
