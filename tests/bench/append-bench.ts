@@ -1,12 +1,14 @@
 import { randomUUID } from 'node:crypto'
 import type { Connection } from './connection.ts'
 import { alternate, interleave, type Work } from './interleave.ts'
-import { addNote, type RunningShop } from './running-shop.ts'
+import { addNote, type RunningShop, sealNotes } from './running-shop.ts'
 import type { Line } from './table.ts'
 
 const warmUp = 2_000
 const mostClients = 32
 const writersAtOne = 64
+/** More than the rounds below write together. */
+const notesAhead = 100_000
 
 /** Appends over HTTP against one-row commits on the same PostgreSQL, which share flushes to disk as best they can. */
 export const benchAppend = async (shop: RunningShop): Promise<Line[]> => {
@@ -27,6 +29,7 @@ export const benchAppend = async (shop: RunningShop): Promise<Line[]> => {
     return () => addNote(desk, orderId)
   }
   const clients = (count: number) => desks.slice(0, count).map(note)
+  sealNotes(notesAhead)
   await fill(desks.slice(0, mostClients), orders, warmUp)
 
   const one = await interleave(note(first, 0), commit, { blocks: 12, block: 25, seconds: 10 })

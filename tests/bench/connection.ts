@@ -51,20 +51,18 @@ const connected = (host: string, port: number): Promise<Socket> =>
     socket.once('error', reject)
   })
 
-/** The reply in these bytes once all of it is there; the service names every length. */
+/** The reply in these bytes once all of it is there; the service names every length. Only what is needed is read. */
 const replyIn = (bytes: Buffer): Reply | null => {
   const end = bytes.indexOf('\r\n\r\n')
   if (end < 0) return null
-  const lines = bytes.toString('latin1', 0, end).split('\r\n')
-  const headers = lines.slice(1).map((line): [string, string] => {
-    const colon = line.indexOf(':')
-    return [line.slice(0, colon).toLowerCase(), line.slice(colon + 1).trim()]
-  })
-  const length = Number(headers.find(([name]) => name === 'content-length')?.[1] ?? 0)
+  const head = bytes.latin1Slice(0, end)
+  const length = Number(/\r\ncontent-length: (\d+)/i.exec(head)?.[1] ?? 0)
   if (bytes.length < end + 4 + length) return null
   return {
-    status: Number(lines[0]?.split(' ')[1]),
-    body: bytes.toString('utf8', end + 4, end + 4 + length),
-    cookies: headers.filter(([name]) => name === 'set-cookie').map(([, value]) => value),
+    status: Number(head.slice(9, 12)),
+    body: bytes.utf8Slice(end + 4, end + 4 + length),
+    cookies: head.includes('set-cookie: ')
+      ? Array.from(head.matchAll(/\r\nset-cookie: ([^\r]*)/gi), ([, value]) => value ?? '')
+      : [],
   }
 }

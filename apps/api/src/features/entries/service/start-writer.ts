@@ -23,6 +23,9 @@ const mostAtOnce = 256
 /** While one waits for the disk or for a locked order, the other goes on; more only make each statement smaller. */
 const mostInFlight = 2
 
+/** Milliseconds after which a few that wait go beside a write in flight, however many that one took. */
+const patienceMs = 5
+
 /** More rounds than this for one entry would be a fault of ours, not a busy day. */
 const mostTries = 60
 
@@ -39,18 +42,36 @@ export const startWriter = (parts: Parts): Writer => {
   const busy = new Set<string>()
   let isWoken = false
 
+  /** How many tasks the writes in flight took. */
+  let taken = 0
+  let isPatient = true
+
   const wake = (): void => {
     if (isWoken) return
     isWoken = true
     // After the sockets were read: what came at the same moment goes together.
     setImmediate(() => {
       isWoken = false
-      while (inFlight < mostInFlight) {
-        const batch = take()
-        if (batch.length === 0) return
-        void write(batch)
-      }
+      // Beside a write in flight, another one goes with as many tasks or more: each statement costs as much as several tasks.
+      while (inFlight < mostInFlight && queue.length >= taken) if (!begin()) return
+      if (queue.length > 0 && inFlight < mostInFlight) waitNoLonger()
     })
+  }
+
+  const waitNoLonger = (): void => {
+    if (!isPatient) return
+    isPatient = false
+    setTimeout(() => {
+      isPatient = true
+      if (inFlight < mostInFlight) begin()
+    }, patienceMs)
+  }
+
+  /** Starts a write with what waits, if any of it can go now. */
+  const begin = (): boolean => {
+    const batch = take()
+    if (batch.length > 0) void write(batch)
+    return batch.length > 0
   }
 
   const take = (): readonly Waiting[] => {
@@ -65,10 +86,12 @@ export const startWriter = (parts: Parts): Writer => {
   const write = async (batch: readonly Waiting[]): Promise<void> => {
     const keys = new Set(batch.map(keyOf))
     inFlight += 1
+    taken += batch.length
     for (const key of keys) busy.add(key)
     const again = await writeBatch(parts, batch)
     for (const key of keys) busy.delete(key)
     inFlight -= 1
+    taken -= batch.length
     queue = [...again, ...queue]
     wake()
   }
