@@ -3,10 +3,14 @@ import { describe, expect, it } from 'vitest'
 import * as anywhere from './anywhere.ts'
 import * as node from './node.ts'
 
+const words = fc
+  .array(fc.integer({ min: 0, max: 0xd7ff }), { maxLength: 90 })
+  .map((codes) => String.fromCodePoint(...codes))
+
 describe('the hashes that the server and the browser make', () => {
   it('are the same for any text', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 90 }), (text) => {
+      fc.property(words, (text) => {
         expect(node.sha256Hex(text)).toBe(anywhere.sha256Hex(text))
       }),
     )
@@ -14,13 +18,9 @@ describe('the hashes that the server and the browser make', () => {
 
   it('are the same for any text under any key', () => {
     fc.assert(
-      fc.property(
-        fc.string({ unit: 'binary', maxLength: 90 }),
-        fc.uint8Array({ maxLength: 80 }),
-        (text, key) => {
-          expect(node.hmacSha256Hex(text, key)).toBe(anywhere.hmacSha256Hex(text, key))
-        },
-      ),
+      fc.property(words, fc.uint8Array({ maxLength: 80 }), (text, key) => {
+        expect(node.hmacSha256Hex(text, key)).toBe(anywhere.hmacSha256Hex(text, key))
+      }),
     )
   })
 
