@@ -40,10 +40,9 @@ export const startWriter = (parts: Parts): Writer => {
   let inFlight = 0
   /** The orders of the writes in flight: what else comes for one of them waits for that write. */
   const busy = new Set<string>()
-  let isWoken = false
-
   /** How many tasks the writes in flight took. */
   let taken = 0
+  let isWoken = false
   let isPatient = true
 
   const wake = (): void => {
@@ -52,7 +51,7 @@ export const startWriter = (parts: Parts): Writer => {
     // After the sockets were read: what came at the same moment goes together.
     setImmediate(() => {
       isWoken = false
-      // Beside a write in flight, another one goes with as many tasks or more: each statement costs as much as several tasks.
+      // A second write goes with as many tasks as the first or more: a statement of its own costs as much as several tasks.
       while (inFlight < mostInFlight && queue.length >= taken) if (!begin()) return
       if (queue.length > 0 && inFlight < mostInFlight) waitNoLonger()
     })
