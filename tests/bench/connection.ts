@@ -55,12 +55,12 @@ const connected = (host: string, port: number): Promise<Socket> =>
 const replyIn = (bytes: Buffer): Reply | null => {
   const end = bytes.indexOf('\r\n\r\n')
   if (end < 0) return null
-  const head = bytes.latin1Slice(0, end)
+  const head = bytes.toString('latin1', 0, end)
   const length = Number(/\r\ncontent-length: (\d+)/i.exec(head)?.[1] ?? 0)
   if (bytes.length < end + 4 + length) return null
   return {
     status: Number(head.slice(9, 12)),
-    body: bytes.utf8Slice(end + 4, end + 4 + length),
+    body: bytes.toString('utf8', end + 4, end + 4 + length),
     cookies: head.includes('set-cookie: ')
       ? Array.from(head.matchAll(/\r\nset-cookie: ([^\r]*)/gi), ([, value]) => value ?? '')
       : [],
