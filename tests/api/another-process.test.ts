@@ -72,7 +72,7 @@ describe('another process changes a role between two appends', () => {
     expect(await resultOf(note(devin))).toMatchObject({ result: 'accepted' })
   })
 
-  it('and the shop keeps an owner, whatever is asked for', async () => {
+  it('and the shop keeps an owner, whatever is requested', async () => {
     const last = run('staff-roles', 'marguerite', 'technician')
     expect(last.status).toBe(1)
     expect(last.says).toMatch(/only owner of the shop.*Nothing was changed/)

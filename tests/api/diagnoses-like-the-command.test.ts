@@ -122,7 +122,7 @@ describe('what the command and the service say of the same evidence', () => {
     expect(body.fields[100]).toEqual({
       field: 'evidence',
       found: '4900 more faults',
-      allowed: 'none; mend these first',
+      allowed: 'none; fix these first',
     })
   })
 

@@ -201,7 +201,7 @@ describe('personal words', () => {
     expect(body.fields[0].field).toBe('sides.0.digest')
   })
 
-  it('that did not arrive are asked for, and the entry is not lost', async () => {
+  it('that did not arrive are requested, and the entry is not lost', async () => {
     const { lines } = freshLines('T-2602')
     await replay.sendUntil(lines, kindIs('complaint.recorded'))
     const line = lineOf(lines, 'complaint.recorded')

@@ -108,7 +108,7 @@ describe('within a visit', () => {
     ).toMatchObject({ code: 'ODOMETER_IMPLAUSIBLE', values: { why: 'backwards', before: mi(96_000) } })
   })
 
-  it('is written anew as it came, by the desk and by the bay, and judged by earlier visits again', async () => {
+  it('is written again as it came, by the desk and by the bay, and judged by earlier visits again', async () => {
     const { orderId, line } = opening(96_000, true)
     await replay.send(line)
     const write = writerOn(shop, orderId)

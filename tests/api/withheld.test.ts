@@ -13,7 +13,7 @@ let desk: Caller
 let readers: Readonly<Record<string, Caller>>
 let orderIds: string[]
 let params: Record<string, string>
-/** Whatever a tablet and a technician may not read, as it would stand in a reply. */
+/** Whatever a tablet and a technician may not read, as a reply would hold it. */
 let secrets: RegExp[]
 
 /** Orders that were answered on the telephone and paid: each kind of side is in one of them. */
@@ -57,7 +57,7 @@ const secretsOf = async (reader: Caller): Promise<RegExp[]> => {
       if (side === 'contact') texts.add(text)
     }
   }
-  // Small sums are like any other small number of a reply; the larger ones stand for them.
+  // Small sums are like any other small number of a reply; the larger ones are tested instead.
   const figures = [...cents].filter((figure) => figure > 2_000)
   expect(figures.length).toBeGreaterThan(5)
   expect(texts.size).toBeGreaterThan(1)
@@ -79,7 +79,7 @@ const call = async (reader: Caller, { method, path }: Endpoint, orderId: string)
   const address = addressOf(path, { ...params, orderId }, method === 'GET' ? query : {})
   const replies = [
     await reader.call(method.toLowerCase() as 'get', address, { 'idempotency-key': randomUUID() }),
-    // Again with no more of a query than the route asks for.
+    // Again with no more of a query than the route needs.
     await reader.call(method.toLowerCase() as 'get', addressOf(path, { ...params, orderId }), {
       'idempotency-key': randomUUID(),
     }),

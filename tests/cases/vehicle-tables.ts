@@ -4,7 +4,7 @@ import {
   vehicleSets,
 } from '@bayledger/reckoning/diagnosis/physics/confusion.test-support'
 
-/** Both confusion tables as they stand in docs/testing.md. */
+/** Both confusion tables as docs/testing.md shows them. */
 export const confusionTables = (): string =>
   vehicleSets.map((set) => confusionTable(set, judgeSet(set)).join('\n')).join('\n\n')
 

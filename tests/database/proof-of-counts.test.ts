@@ -93,7 +93,7 @@ describe('what is counted with entries', () => {
 })
 
 describe('what names an order', () => {
-  it('is found where its number or its opening was changed, and a rebuild mends both', async () => {
+  it('is found where its number or its opening was changed, and a rebuild fixes both', async () => {
     for (const [change, field] of [
       ["number = 'T-1'", 'number'],
       ["opened_at = opened_at + interval '1 day'", 'openedAt'],
@@ -132,7 +132,7 @@ describe('what names an order', () => {
   })
 })
 
-describe('an order that was cut off at its end, its projections made anew', () => {
+describe('an order that was cut off at its end, its projections rebuilt', () => {
   it('is found by nothing but a digest: entries that none covers can go unseen, and verifying counts how many there are', async () => {
     const whole = (await entries()).length
     expect(await bench.verified()).toMatchObject({ uncovered: whole - coveredUpTo, faults: [] })

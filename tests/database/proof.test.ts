@@ -98,7 +98,7 @@ describe('verifying', () => {
     expect(lines[0]).toContain(`Order ${openNumber}, entry 5`)
   })
 
-  it('finds a covered order that was hashed anew from end to end, its head with it', async () => {
+  it('finds a covered order that was hashed again from end to end, its head with it', async () => {
     const chain = await listEntriesAfter(bench.pool, bench.shop.demo.shop.id, sealed, 0)
     const forged: Entry[] = []
     for (const { hash: _, ...entry } of chain) {
@@ -137,7 +137,7 @@ describe('verifying', () => {
     })
     expect(
       both.some((line) =>
-        line.startsWith(`Order ${sealedNumber}, entry ${chain.length}: the chain was written anew`),
+        line.startsWith(`Order ${sealedNumber}, entry ${chain.length}: the chain was written again`),
       ),
     ).toBe(true)
     expect(await found()).toEqual([])
@@ -271,7 +271,7 @@ describe('the digests', () => {
     ])
   })
 
-  it('are not begun anew with a new key while there are some', async () => {
+  it('are not started over with a new key while there are some', async () => {
     const key = join(bench.folder, 'signing', 'digest-key.pem')
     renameSync(key, join(bench.folder, 'away'))
     await expect(makeDigest('2026-01-14')).rejects.toThrow(/key that signed them is missing/)

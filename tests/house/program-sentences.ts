@@ -27,7 +27,7 @@ const textOf = (node: ts.Node): string | null => {
   return null
 }
 
-const readsAsWords = (text: string): boolean => /\p{L}[\p{L}’']+ (?:\p{Ll}+|\{\})/u.test(text)
+const readsAsWords = (text: string): boolean => /\p{L}{2,}(?:['’]\p{L}+)? (?:\p{Ll}+|\{\})/u.test(text)
 
 const isForALog = (node: ts.Node): boolean => {
   if (ts.isNewExpression(node)) return /^(Range|Type)?Error$/.test(node.expression.getText())

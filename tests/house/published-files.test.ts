@@ -84,7 +84,7 @@ describe('npm run check:published', () => {
       ['a failed check', /^Wrong \[read\]\n {2}fails: expected 1 to be 2/m],
       ['a skipped check', /^Skipped \[read\]\n {2}waits: it was skipped$/m],
       ['a source without a check', /empty\.test\.ts: .*(no check|No test)/i],
-      ['a check of no source', /outside\.test\.ts: "is nowhere" stands outside of published\(\.\.\.\)$/m],
+      ['a check of no source', /outside\.test\.ts: "is nowhere" is outside of published\(\.\.\.\)$/m],
       ['a file that does not load', /broken\.test\.ts: .*nowhere/],
       ['a source with two files', /^Good \[read\]: named by two files/m],
     ])('names %s', (_, words) => {

@@ -74,7 +74,7 @@ describe('an estimate after an answer, at the desk by keyboard', () => {
     expect(report).toContain('Noted before as $200.00 by cash; corrected at')
   }, 60_000)
 
-  it('has its promise and odometer written anew, and refuses a figure of nines', async () => {
+  it('has its promise and odometer written again, and refuses a figure of nines', async () => {
     await press(page, 'Edit the stay')
     await type(page, 'Odometer as it came', '999999')
     await page

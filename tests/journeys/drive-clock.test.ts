@@ -57,7 +57,7 @@ describe('a proof drive by the clock of the tablet', () => {
     await button(bay, 'Leave: start the clock').waitFor()
   })
 
-  it('goes on while the tablet is loaded anew, and ends on Back', async () => {
+  it('goes on while the tablet is reloaded, and ends on Back', async () => {
     onTestFailed(() => browser().picture('out'))
     await leave('71947')
     await bay.clock.fastForward(minute)

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { findingsSaid } from './findings-said.ts'
 
 /**
- * Stands in for diagnosis/cases/rule-set-pin.test.ts while the diagnosis is mutated: that test holds the same words
+ * Replaces diagnosis/cases/rule-set-pin.test.ts while the diagnosis is mutated: that test holds the same words
  * and what to check next, but takes too long to run again for each mutant. The run writes down what the unchanged code
  * says before it begins.
  */

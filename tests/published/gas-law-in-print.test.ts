@@ -1,6 +1,6 @@
 /**
  * Source: a club mailing list of July 2002 (ftp.team.net/html/fot/2002-07/msg00126.html), read: 20 psi at 70 °F is
- * 18.7 psi at 50 °F and 23.9 at 130. It uses 14.7 psi and 460 °F, each rounded, and gives tenths: agreement is asked
+ * 18.7 psi at 50 °F and 23.9 at 130. It uses 14.7 psi and 460 °F, each rounded, and gives tenths: agreement is required
  * for within 0.05 psi.
  */
 import { expect, it } from 'vitest'

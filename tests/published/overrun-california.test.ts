@@ -2,7 +2,7 @@
  * Source: California Business and Professions Code, section 9884.9(a): no charge above the estimate without oral or
  * written consent obtained before the extra work; no percentage is tolerated. Read as quoted word for word in public
  * notes of 2026, not in the code itself; the amounts were worked by hand. Information, not advice: the owner confirms
- * what the law of the place says, and the ledger asks for new consent at any change.
+ * what the law of the place says, and the ledger requires new consent at any change.
  */
 import { type OverrunRule, overrunLimit } from '@bayledger/reckoning/money/overrun'
 import { expect, it } from 'vitest'

@@ -2,7 +2,7 @@
  * Source: Florida Statutes, section 559.909(3): not more than the estimate plus $10 or 10 %, whichever is greater,
  * and at most $50 over it, without authorization. Read as quoted word for word in public notes of 2026, not in the
  * code itself; the amounts were worked by hand. Information, not advice: the owner confirms what the law of the place
- * says, and the ledger asks for new consent at any change.
+ * says, and the ledger requires new consent at any change.
  */
 import { type OverrunRule, overrunLimit } from '@bayledger/reckoning/money/overrun'
 import { expect, it } from 'vitest'

@@ -40,7 +40,7 @@ const countModule = (file: string, module: TestModule): Counted[] => {
     ...children.map((child) =>
       child.type === 'suite'
         ? countSource(file, child)
-        : { tally: null, faults: [`${file}: "${child.name}" stands outside of published(...)`] },
+        : { tally: null, faults: [`${file}: "${child.name}" is outside of published(...)`] },
     ),
   ]
 }

@@ -17,7 +17,7 @@ export const foundOnTire = (
 
 type Puncture = NonNullable<WheelEvidence['punctures']>[number]
 
-/** Whether the diagnosis lets a tire with this hole be repaired, or asks for another tire. */
+/** Whether the diagnosis lets a tire with this hole be repaired, or calls for another tire. */
 export const punctureVerdict = (
   puncture: Puncture,
   seen: WheelEvidence = {},

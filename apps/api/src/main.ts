@@ -65,7 +65,7 @@ const assemble = async (
   const isDemo = known ? known.id === demoShopId : config.seed === 'demo'
   if (known && isDemo && !(await isLoadedToTheEnd(prisma, demoShopId)))
     throw new Error(
-      `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and make the database anew'} and start again.`,
+      `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and create the database again'} and start again.`,
     )
   if (!known && !isDemo)
     throw new Error(

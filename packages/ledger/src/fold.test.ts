@@ -143,7 +143,7 @@ describe('withdrawing', () => {
     expect(Object.keys(before.closed).filter((key) => !after.closed[key])).toEqual(['LF.pressure.set'])
   })
 
-  it('of a reading outdates the findings that were made from it, and a new reading must be judged anew', () => {
+  it('of a reading outdates the findings that were made from it, and a new reading must be judged again', () => {
     const pen = oneSensorJob('confirmed')
     pen.strike(lastOf(pen, 'module.read'), technician)
     expect(pen.state().diagnosis?.outdated).toBe(true)
@@ -361,7 +361,7 @@ describe('findings that hold work', () => {
     expect(pen.state().work.RR?.pressure?.asLeft.value).toBeGreaterThan(35)
   })
 
-  it('must be told again when the same stop concerns another wheel', () => {
+  it('must be told again to the customer when the same stop concerns another wheel', () => {
     const pen = oneSensorJob('checked')
     pen.write('tire.inspected', tireOf('LF', { stem: 'leaks' }), bay)
     const { id } = pen.write('diagnosis.issued', findingsOf(pen), bay)

@@ -24,7 +24,7 @@ export const agreedKinds = [
 export type AgreedKind = (typeof agreedKinds)[number]
 
 /**
- * Kinds in which a PIN stands for the very person who did what the entry says. Whoever writes it may be that person: on a
+ * Kinds in which the PIN is that of the person who did what the entry says. Whoever writes it may be that person: on a
  * tablet that was left open, being signed in proves nothing.
  */
 export const provenByDoer: ReadonlySet<ProvenKind> = new Set(['torque.checked'])

@@ -8,7 +8,7 @@ import * as z from 'zod/mini'
 export const sideKinds = ['personal', 'contact', 'money', 'shown'] as const
 export type SideKind = (typeof sideKinds)[number]
 
-/** One schema a kind of side. The schemas are alike and told apart by identity: each marks where its digest is. */
+/** One schema a kind of side. The schemas are alike and distinguished by identity: each marks where its digest is. */
 const marker = () => z.string().check(z.regex(/^[0-9a-f]{64}$/))
 
 export const PersonalDigest = marker()

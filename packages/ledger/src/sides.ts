@@ -4,7 +4,7 @@ import type { Kind } from './registry.ts'
 import { definitionOf, versionOf } from './registry.ts'
 import { markers, type SideKind, sideKinds } from './side-kinds.ts'
 
-/** A side that a payload names: which kind it is of, and the digest that stands for it. */
+/** A side that a payload names: its kind, and the digest that represents it. */
 export type NamedSide = { readonly side: SideKind; readonly digest: string }
 
 type Written = { readonly kind: Kind; readonly version: number; readonly payload: unknown }
@@ -25,7 +25,7 @@ export const sideKindsOf = (kind: Kind): SideKind[] => {
   return sideKinds.filter((side) => found.has(side))
 }
 
-/** The money that an entry of a first version holds inline, by the digests that stand for it after its upcast. */
+/** The money that an entry of a first version holds inline, by the digests that replace it after its upcast. */
 export const inlineMoneyIn = ({ kind, version, payload }: Written): ReadonlyMap<string, string> => {
   const inline = definitionOf(kind).earlier[version - 1]?.inlineMoney
   const texts = inline ? inline(payload as never).map(canonicalText) : []
@@ -43,7 +43,7 @@ const defOf = (schema: z.core.$ZodType) => (schema._zod as z.core.$ZodTypes['_zo
 
 const sided = new WeakMap<z.core.$ZodType, boolean>()
 
-/** Whether anything in a schema names a side. Most of a payload does not, and is not walked for every entry anew. */
+/** Whether anything in a schema names a side. Most of a payload does not, and is not walked again for every entry. */
 const mayName = (schema: z.core.$ZodType): boolean => {
   const known = sided.get(schema)
   if (known !== undefined) return known

@@ -115,7 +115,7 @@ type ReadScope = Omit<PayloadOf<'estimate.issued'>['scope'], 'bundles'> & {
   readonly bundles: readonly IssuedBundle[]
 }
 
-/** A stop that the customer was told of, for the wheels that it concerned then. */
+/** A stop that the customer was told about, for the wheels that it concerned then. */
 export type StopTold = Written & { readonly wheels: readonly WheelPosition[] }
 
 /** One fact that two devices recorded; the last of `records` counts until a person withdraws one. */

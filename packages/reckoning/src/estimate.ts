@@ -120,7 +120,7 @@ export type BundleTitle = z.infer<typeof BundleTitle>
 export const Bundle = z.strictObject({
   bundleKey: key,
   title: BundleTitle,
-  /** The findings that ask for it; the first is the reason that the customer reads. */
+  /** The findings that call for it; the first is the reason that the customer reads. */
   findings: z.array(z.string()),
   safety: z.boolean(),
   /** What the customer must have read before a No or Later is recorded. */

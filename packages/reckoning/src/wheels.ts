@@ -13,14 +13,6 @@ export const readingOrder = ['LF', 'RF', 'RR', 'LR', 'SP'] as const satisfies re
 
 export const roadPositions = ['LF', 'RF', 'RR', 'LR'] as const satisfies readonly RoadPosition[]
 
-export const wheelNames: Readonly<Record<WheelPosition, string>> = {
-  LF: 'left front',
-  RF: 'right front',
-  RR: 'right rear',
-  LR: 'left rear',
-  SP: 'spare',
-}
-
 export type Axle = 'front' | 'rear' | 'spare'
 
 /** Which of a sheet's front, rear and spare figures governs a position. */

@@ -105,7 +105,7 @@ describe('page one', () => {
     })
   })
 
-  it('tells the re-torque by the sheet’s distance from the odometer', () => {
+  it('computes the re-torque from the sheet’s distance and the odometer', () => {
     expect(content.pageOne.next[0]).toBe(
       'In 50 to 100 miles, at 88,206 to 88,256 mi: come back for a free check of the wheel torque, no appointment.',
     )
@@ -278,7 +278,7 @@ describe('what was written down by hand', () => {
       closed: plan ? { 'RR.tire.core': { kind: 'step.closed', value, written: plan.written } } : {},
     })
 
-  it('stands with its wheel and step', () => {
+  it('is printed with its wheel and step', () => {
     expect(cellOf(withStep('4 lbf·in'), 'Written down by hand', 'RR', 'Recorded')).toEqual({
       kind: 'words',
       text: '4 lbf·in',

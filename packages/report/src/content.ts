@@ -24,7 +24,7 @@ export type ReportContent = {
   readonly sections: readonly Section[]
 }
 
-/** What grades a line: a finding's own weight, or what stands beside findings. Its word is always printed with it. */
+/** What grades a line: a finding's own weight, or what is listed beside findings. Its word is always printed with it. */
 export type Severity = FindingSeverity | BesideFindings
 
 /** A number with its unit. */

@@ -11,7 +11,7 @@ export type Tablet = {
   readonly start: () => Promise<Page>
   /** Shuts down in peace. */
   readonly shutDown: () => Promise<void>
-  /** Ends the browser at once, as an empty battery does: nothing is asked, nothing is tidied up. */
+  /** Ends the browser at once, as an empty battery does: nothing is confirmed, nothing is cleaned up. */
   readonly cutPower: () => Promise<void>
   readonly throwAway: () => Promise<void>
 }

@@ -87,7 +87,7 @@ export const touchAndHold = async (target: Locator): Promise<void> => {
 
 const restMilliseconds = 320
 
-/** One session a page: each keeps its own slowness until it is told otherwise. */
+/** One session a page: each keeps its own slowness until it is set otherwise. */
 const networks = new WeakMap<Page, CDPSession>()
 
 /** Makes every answer of the server come so much later, as behind a lifted truck; 0 takes it back. */

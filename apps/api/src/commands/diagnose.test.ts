@@ -102,6 +102,6 @@ describe('npm run -s diagnose', () => {
     const { status, lines } = run(['-'], JSON.stringify({ ...evidence, ...many }))
     expect(status).toBe(2)
     expect(lines).toHaveLength(101)
-    expect(lines[100]).toBe('evidence: found 400 more faults; allowed is none; mend these first')
+    expect(lines[100]).toBe('evidence: found 400 more faults; allowed is none; fix these first')
   })
 })

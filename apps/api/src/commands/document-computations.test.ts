@@ -88,7 +88,7 @@ describe('a docstring', () => {
     expect(figure).toMatchObject({ name: 'figure', signature: null })
   })
 
-  it('stands beside a signature in words', () => {
+  it('is shown beside a signature in words', () => {
     const signature = shown?.signature
     if (!signature) throw new Error('no signature was read')
     expect(takesWords(signature, reckoning.types)).toBe('of (planted), days (list of day)')

@@ -4,7 +4,7 @@ import { readConfig } from '../config.ts'
 import { rebuildProjections } from '../features/entries/service/rebuild-projections.ts'
 
 /**
- * `npm run projections:rebuild`: makes everything that entries can rebuild anew from them, as the database's owner. Safe
+ * `npm run projections:rebuild`: rebuilds everything that entries can rebuild, as the database's owner. Safe
  * while the service runs.
  */
 const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
@@ -17,8 +17,6 @@ const { rows } = await pool.query<{ id: string; name: string }>(
   'select id, name from shops order by created_at',
 )
 for (const { id, name } of rows)
-  console.log(
-    `${name}: ${await rebuildProjections({ pool, shopId: id })} orders made anew from their entries.`,
-  )
+  console.log(`${name}: ${await rebuildProjections({ pool, shopId: id })} orders rebuilt from their entries.`)
 await pool.end()
 await database.stop()

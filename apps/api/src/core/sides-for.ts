@@ -12,7 +12,7 @@ const bareSides: ReadonlySet<SideKind> = new Set(['personal'])
 export const sidesFor = ({ kind, roles }: Pick<StaffActor, 'kind' | 'roles'>): ReadonlySet<SideKind> =>
   kind === 'desk' && roles.some((role) => role !== 'technician') ? everySide : bareSides
 
-/** Whether prices, sums and sealed reports may go to this person, wherever they stand outside of sides. */
+/** Whether prices, sums and sealed reports may go to this person, wherever they are outside of sides. */
 export const mayHaveMoney = (actor: Pick<StaffActor, 'kind' | 'roles'>): boolean =>
   sidesFor(actor).has('money')
 

@@ -19,7 +19,7 @@ export const dayAt = (at: Date, timeZone: string): string =>
 
 /**
  * Writes each shop's digest at the close of its business day, and at stop. The first call of `closeDays`, at start,
- * writes what is overdue. A digest that cannot be written is told to `problem` and tried again at the next look.
+ * writes what is overdue. A digest that cannot be written is reported through `problem` and tried again at the next look.
  */
 export const keepDigests = (parts: {
   readonly pool: Pool

@@ -59,7 +59,7 @@ export const signDigest = (content: DigestContent, key: DigestKey): DigestFile =
   }
 }
 
-/** Whether a file is what the shop's key signed: another key, or a changed byte, is told apart. */
+/** Whether a file is what the shop's key signed: another key, or a changed byte, is detected. */
 export const judgeDigest = (
   { hash, signedBy, signature, ...content }: DigestFile,
   key: DigestKey,

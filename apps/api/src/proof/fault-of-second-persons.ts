@@ -7,7 +7,7 @@ import { listSecondPersonProofs } from './read-proof.ts'
 
 /**
  * The first entry whose second person is not the one who proved by PIN that they agree to it, with what is wrong;
- * `null`: all are. First versions of a kind named a person and asked for no proof; those are passed over.
+ * `null`: all are. First versions of a kind named a person and needed no proof; those are passed over.
  */
 export const faultOfSecondPersons = async (
   pool: Pool,

@@ -66,7 +66,7 @@ const faultOf = (
       what:
         now === undefined
           ? 'the digest covers it, and it is not in the database any more'
-          : 'the chain was written anew after the digest covered it: the hash is another one',
+          : 'the chain was written again after the digest covered it: the hash is another one',
       orderNumber: numberOf(orderId),
       seq,
     }

@@ -27,7 +27,7 @@ export type VerifiedOrder = {
 }
 
 /**
- * Reads one order anew and holds everything against its entries: the chain, the head, the sides, the
+ * Reads one order again and compares everything with its entries: the chain, the head, the sides, the
  * second persons, the sealed files, the projections. Stops at the first thing that does not hold.
  */
 export const verifyOrder = async (

@@ -1,7 +1,7 @@
 import type { ParcelStore } from './parcel.ts'
 import { tabletDatabase } from './tablet-database.ts'
 
-/** Browsers confirm a write before it is on the disk unless they are asked otherwise: a power cut then loses it. */
+/** Browsers confirm a write before it is on the disk unless they are set to wait: a power cut then loses it. */
 const strict = { durability: 'strict' } as const
 
 const change = async () => (await tabletDatabase()).transaction('parcels', 'readwrite', strict)

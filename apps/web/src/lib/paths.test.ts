@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { bayOrderPath, linkSecretFrom, pathAfterSignIn, signInPath, writeUpPath } from './paths.ts'
 
 describe('addresses', () => {
-  it('escape what stands in them', () => {
+  it('escape what they contain', () => {
     expect(bayOrderPath('a/b?c')).toBe('/bay/orders/a%2Fb%3Fc')
     expect(writeUpPath('c1', null)).toBe('/desk/write-up?customer=c1')
     expect(writeUpPath('c1', 'v1')).toBe('/desk/write-up?customer=c1&vehicle=v1')

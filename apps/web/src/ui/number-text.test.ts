@@ -53,17 +53,17 @@ describe('the number pad’s text', () => {
     expect(nudge('999.5', 0.5, psi)).toBe('999.5')
   })
 
-  it('stands for no number while it is unfinished or no number at all', () => {
+  it('is no number while it is unfinished or not numeric at all', () => {
     expect(['', '-', '.', '3,5', '3 5', '1e3', 'abc'].map(numberFrom)).toEqual(Array(7).fill(null))
     expect(['34.', '.5', ' 35 ', '−5'].map(numberFrom)).toEqual([34, 0.5, 35, -5])
   })
 
-  it('stands for no number where it is longer than any figure', () => {
+  it('is no number where it is longer than any figure', () => {
     expect(['1234567890', '0.1234567', '9'.repeat(400)].map(numberFrom)).toEqual(Array(3).fill(null))
     expect(['123456789', '0.123456'].map(numberFrom)).toEqual([123_456_789, 0.123456])
   })
 
-  it('never throws, and what it stands for is a number that reads the same again', () => {
+  it('never throws, and what it is read as is a number that reads the same again', () => {
     const digits = fc.string({ unit: fc.constantFrom(...'0123456789.,-−+e '), maxLength: 24 })
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.string({ unit: 'grapheme' }), digits), (text) => {

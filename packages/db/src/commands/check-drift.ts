@@ -19,7 +19,7 @@ const differences = await withScratchDatabase(async (freshUrl) => {
   return found.reduce((sum, count) => sum + count, 0)
 })
 if (differences > 0) {
-  console.error('Mend the schema and write the difference as a migration: npm run db:new -- <name>.')
+  console.error('Fix the schema and write the difference as a migration: npm run db:new -- <name>.')
   process.exitCode = 1
 }
 

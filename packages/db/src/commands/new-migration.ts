@@ -7,7 +7,7 @@ import { withScratchDatabase } from '../migrations/scratch-database.ts'
 
 /**
  * `npm run db:new -- <name>` writes the next migration: what the schema says beyond the migrations there are.
- * `--rewrite-first` instead writes the first migration's generated part anew and keeps its handwritten part; only
+ * `--rewrite-first` instead writes the first migration's generated part again and keeps its handwritten part; only
  * until the first release, because a database that already has it will then refuse to start.
  */
 const [argument] = process.argv.slice(2)
@@ -39,7 +39,7 @@ async function rewriteFirst(): Promise<void> {
   const [first] = migrations
   if (first === undefined || migrations.length > 1) {
     console.error(
-      'Only a first migration that stands alone can be written anew. Use npm run db:new -- <name>.',
+      'Only a first migration that is the only one can be written again. Use npm run db:new -- <name>.',
     )
     process.exitCode = 1
     return
@@ -49,5 +49,5 @@ async function rewriteFirst(): Promise<void> {
   const generated = await withScratchDatabase(async (url) => migrationFor({ url, after: [] }))
   const file = join(MIGRATIONS_FOLDER, first.name, 'migration.sql')
   writeFileSync(file, `${generated.trimEnd()}\n\n${first.sql.slice(marker)}`)
-  console.log(`Wrote ${relative(process.cwd(), file)} anew above "${HANDWRITTEN}".`)
+  console.log(`Wrote ${relative(process.cwd(), file)} again above "${HANDWRITTEN}".`)
 }

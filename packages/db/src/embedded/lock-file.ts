@@ -24,7 +24,7 @@ export function readLockFile(cluster: string): LockFile | undefined {
 /**
  * After a kill the number in the lock file may meanwhile belong to some other program, or to the PostgreSQL of
  * another folder. Linux says which program a process runs and its working directory (PostgreSQL's is its data
- * folder); elsewhere the program's path must do, and the caller asks the server itself for its folder.
+ * folder); elsewhere the program's path must do, and the caller queries the server itself for its folder.
  */
 export function holderOf(lock: LockFile, cluster: string, postgres: string): Holder {
   if (!isAlive(lock.pid)) return 'nobody'

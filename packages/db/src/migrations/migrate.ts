@@ -51,7 +51,7 @@ async function apply(client: Client, migration: Migration): Promise<void> {
   } catch (error) {
     await client.query('rollback')
     throw new MigrationProblem(
-      `The migration ${migration.name} failed and left no trace: ${error instanceof Error ? error.message : error}. Mend its SQL or the data it met, then start again.`,
+      `The migration ${migration.name} failed and left no trace: ${error instanceof Error ? error.message : error}. Fix its SQL or the data it met, then start again.`,
     )
   }
 }

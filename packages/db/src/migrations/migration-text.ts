@@ -2,7 +2,7 @@ import { migrate } from './migrate.ts'
 import type { Migration } from './migration-files.ts'
 import { diffFromDatabase, diffFromNothing, withSchemaEngine } from './schema-engine.ts'
 
-/** Stands in the first migration between what the schema generates and what is written by hand. */
+/** The line in the first migration between what the schema generates and what is written by hand. */
 export const HANDWRITTEN = '-- Written by hand'
 
 /**

@@ -10,7 +10,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'order.assigned': 'who works on it, in which bay',
   'wait.set': 'what the order waits for, until when',
   'note.added': 'a remark',
-  'stay.changed': 'whether the customer waits and what was promised, written anew',
+  'stay.changed': 'whether the customer waits and what was promised, written again',
   'odometer.read': 'the odometer as the vehicle came or leaves',
   'order.moved': 'another location of the shop takes over',
   'wheel.checked': 'gauge and sensor of one wheel, on arrival or at the closing check',

@@ -14,7 +14,7 @@ const hubSteps = closedByAny('wheel.mounted', 'studs.torqued', 'torque.checked')
 
 /**
  * Notes what was found at a wheel, and opens the steps again that its remedy has to repeat: a wheel that is on comes off
- * again, what was torqued over a damaged stud no longer counts, and a tire that was mounted is mounted anew.
+ * again, what was torqued over a damaged stud no longer counts, and a tire that was mounted is mounted again.
  */
 export const parkWheel = (before: OrderState, trouble: FoundTrouble): OrderState => {
   const state = { ...before, troubles: [...before.troubles, trouble] }

@@ -24,7 +24,7 @@ export const answerTo = (state: OrderState, bundle: IssuedBundle): BundleDecisio
 export const authorizedBundles = (state: OrderState): readonly IssuedBundle[] =>
   newestBundles(state).filter((bundle) => answerTo(state, bundle)?.answer === 'authorized')
 
-/** The inspection alone: the customer agreed to it before anybody looked, so nobody asks for it again. */
+/** The inspection alone: the customer agreed to it before anybody looked, so it is not asked about again. */
 export const isLook = ({ works }: Pick<IssuedBundle, 'works'>): boolean =>
   works.length > 0 && works.every(({ kind }) => kind === 'look')
 

@@ -84,7 +84,7 @@ const casingsOf = ({ arrival }: OrderState): NonNullable<Evidence['vehicle']>['c
 }
 
 /**
- * What the sidewalls of an axle say of their body plies. Steel where one of them says so; polyester only where every tire
+ * What the sidewalls of an axle say about their body plies. Steel where one of them says so; polyester only where every tire
  * of the axle does, because a tire that nobody read may be of steel.
  */
 const casingOf = ({ tires }: VehicleCheck, axle: Axle): Casing | null => {

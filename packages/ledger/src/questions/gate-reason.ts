@@ -50,7 +50,7 @@ type ValuesFor<Code extends GateCode> = GateValues[Code] extends NoValues
   ? [values?: NoValues]
   : [values: GateValues[Code]]
 
-/** Makes a reason; `values` only where its code has any. */
+/** Makes a reason; `values` only if its code has any. */
 export const reason = <Code extends GateCode>(
   code: Code,
   wheel: WheelPosition | null,

@@ -2,7 +2,7 @@ import { inReadingOrder, readingOrder, type WheelPosition } from '@bayledger/rec
 import type { OrderState } from '../state.ts'
 import { isSettledByWork } from './finding-holds.ts'
 
-/** What everyone at the shop must know of a tire before they touch it. */
+/** What everyone at the shop must know about a tire before they touch it. */
 export type Care = {
   readonly danger: 'sealant' | 'run-low'
   /** None where nobody knows which wheel it is. */

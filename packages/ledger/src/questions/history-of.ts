@@ -7,7 +7,7 @@ import { fahrenheit, psi } from './evidence-of.ts'
 
 type EarlierReading = NonNullable<HistoryEvidence['earlierReadings']>[number]
 
-/** Work of ours that shows again within this time may be a comeback (common practice, no source). */
+/** A problem on our own work within this time may be a comeback (common practice, no source). */
 export const comebackDays = 90
 
 /** Looked up, and the shop's records hold nothing. That is not the same as not looked up. */

@@ -13,7 +13,7 @@ import type { IssuedEstimate, OrderState } from '../state.ts'
 import { answerTo, authorizedBundles, isLook, newestBundles } from './answers.ts'
 import { lookIsOwed } from './look-is-owed.ts'
 
-/** What looking costs, told before anybody looks. */
+/** The inspection fee, agreed before anybody inspects. */
 export const LookFee = z.strictObject({ lookFeeCents: Cents.check(z.gte(0)) })
 
 /** What was received; a negative amount gives money back. */

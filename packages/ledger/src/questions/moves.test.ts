@@ -127,7 +127,7 @@ describe('whose move it is, from the first row on', () => {
     expect(moves(pen)).toEqual(['bay: findings-uncomputed'])
   })
 
-  it('7: no estimate for the findings, but none anew where they offer the same', () => {
+  it('7: no estimate for the findings, but none again where they offer the same', () => {
     expect(moves(oneSensorJob('confirmed'))).toEqual(['desk: estimate-missing'])
     const pen = oneSensorJob('decided')
     pen.write('tire.inspected', tireOf('LF', { treadDepth32nds: 6 }), bay)

@@ -92,7 +92,7 @@ export const beforeLeaving = (
   return last ? { distance: last.distance, daysAgo: null } : beforeArrival(earlier, now)
 }
 
-/** Judges the odometer as the vehicle came, written anew: what our own drives read afterward cannot be less. */
+/** Judges the odometer as the vehicle came, written again: what our own drives read afterward cannot be less. */
 export const arrivalOdometerDoubt = (
   state: OrderState,
   read: Distance,

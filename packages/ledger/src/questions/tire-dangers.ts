@@ -19,7 +19,7 @@ const wheelsWith = (state: OrderState, danger: FindingCode): WheelPosition[] =>
 
 /**
  * Whether a tire that is still to be opened is now known to be dangerous in a way that the plan in force does not respect:
- * the plan is then issued anew.
+ * the plan is then issued again.
  */
 export const planLacksCare = (state: OrderState): boolean => {
   const steps = state.plan?.plan.steps ?? []

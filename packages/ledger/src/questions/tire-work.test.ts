@@ -78,7 +78,7 @@ describe('a tire that was run low', () => {
 })
 
 describe('a plan in force', () => {
-  it('lacks care once a tire that is still to be opened is found to hold sealant, until it is issued anew', () => {
+  it('lacks care once a tire that is still to be opened is found to hold sealant, until it is issued again', () => {
     const pen = before('RR.wheel.off')
     expect(planLacksCare(pen.state())).toBe(false)
     pen.write('tire.inspected', tireOf('RR', { sealantSeen: true }), bay)

@@ -133,7 +133,7 @@ export const paymentsRefusals: Refusals<
       { why: 'nines' },
     ],
     [
-      'an arrival that is written anew over what our own drive read later',
+      'an arrival that is written again over what our own drive read later',
       () =>
         oneSensorJob('worked').attempt(
           'odometer.read',

@@ -151,7 +151,7 @@ export const lastOf = (pen: OrderPen, kind: Kind): string =>
 
 export const note = { words: wordsOf('note') }
 
-/** The steps of the plan in force, to be planned anew. */
+/** The steps of the plan in force, to be planned again. */
 export const stepsOf = (pen: OrderPen): PlannedStep[] =>
   (pen.state().plan?.plan.steps ?? []).filter((step) => step.values !== null)
 

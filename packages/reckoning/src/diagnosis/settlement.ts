@@ -1,6 +1,6 @@
 import type { FindingCode } from './finding-codes.ts'
 
-/** What settles a finding on a wheel before anything is read anew. */
+/** What settles a finding on a wheel before anything is read again. */
 export type Settlement =
   /** The tire was looked at from inside and is sound. */
   | 'inside-sound'

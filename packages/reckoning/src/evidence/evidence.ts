@@ -28,6 +28,6 @@ export const parseEvidence = (input: unknown): ParsedEvidence => {
 const refused = (faults: readonly EvidenceFault[]): ParsedEvidence => {
   const told = faults.slice(0, mostFaults)
   const more = faults.length - told.length
-  const rest = { field: 'evidence', found: `${more} more faults`, allowed: 'none; mend these first' }
+  const rest = { field: 'evidence', found: `${more} more faults`, allowed: 'none; fix these first' }
   return { ok: false, faults: more > 0 ? [...told, rest] : told }
 }

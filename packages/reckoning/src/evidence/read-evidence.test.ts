@@ -38,9 +38,7 @@ describe('evidence from a file or over the wire', () => {
         ...Object.fromEntries(Array.from({ length: count }, (_none, index) => [`f${index}`, 1])),
       })
     expect(linesOf(wrong(100))).toHaveLength(100)
-    expect(linesOf(wrong(102)).at(-1)).toBe(
-      'evidence: found 2 more faults; allowed is none; mend these first',
-    )
+    expect(linesOf(wrong(102)).at(-1)).toBe('evidence: found 2 more faults; allowed is none; fix these first')
     expect(linesOf(wrong(102))).toHaveLength(101)
   })
 

@@ -66,7 +66,7 @@ describe('what is offered for a silent sensor', () => {
     })
   })
 
-  it('stands beside a set of four as an alternative, where one is worth it', () => {
+  it('is listed beside a set of four as an alternative, where one is worth it', () => {
     const bundles = offered([silent('RR'), four], { look: 'charged' })
     expect(keys(bundles)).toEqual(['sensor.RR', 'sensor.set-of-four'])
     expect(bundles[1]).toMatchObject({

@@ -165,7 +165,7 @@ describe('an estimate', () => {
     expect(totalsAreRight(changed)).toBe(false)
   })
 
-  it('has the same totals in whatever order its lines stand', () => {
+  it('has the same totals in whatever order its lines are', () => {
     const lines = estimateFor(utility, [silent('RR')]).bundles[0]?.money.lines ?? []
     fc.assert(
       fc.property(fc.shuffledSubarray(lines, { minLength: lines.length }), (shuffled) => {

@@ -16,7 +16,7 @@ export type PriceEstimateOf = {
 
 /**
  * Freezes offered bundles into an estimate: the supplies fee of each bundle, together never above its cap (an
- * alternative has the cap of what it replaces), then tax, then totals. Every figure from the price list stands in it
+ * alternative has the cap of what it replaces), then tax, then totals. Every figure from the price list is in it
  * by value.
  *
  * @units Cents; quantities in hundredths; percentages in thousandths.

@@ -124,7 +124,7 @@ describe('demount, mount and balance', () => {
     tire: { ...sheet.tire, rear: { ...sheet.tire.rear, size: '275/35R19' } },
   }
 
-  it('asks for each wheel the price of its own profile', () => {
+  it('takes for each wheel the price of its own profile', () => {
     expect(wheelServiceLines(prices, staggered, ['LF', 'RR', 'LR'])).toMatchObject([
       {
         lineKey: 'wheel-service',

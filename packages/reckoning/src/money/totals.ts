@@ -1,7 +1,7 @@
 import type { EstimateLine, PricedEstimate, TaxClass, Totals } from '../estimate.ts'
 import { extendedCents, sumCents, taxCents } from './cents.ts'
 
-/** How tax is computed where the shop stands: the rate, what is taxed, and whether per line or per invoice. */
+/** How tax is computed where the shop is: the rate, what is taxed, and whether per line or per invoice. */
 export type TaxRule = {
   readonly taxRatePercentThousandths: number
   readonly taxedClasses: readonly TaxClass[]
@@ -9,7 +9,7 @@ export type TaxRule = {
 }
 
 /**
- * The totals of some lines: always the sum of the lines to the cent, in whatever order they stand. A discount or a
+ * The totals of some lines: always the sum of the lines to the cent, in any order. A discount or a
  * credit is a line of a negative amount and takes its own tax back.
  *
  * @formula Before tax: the sum of all lines. Tax: per line, or once on the sum of the taxed lines.

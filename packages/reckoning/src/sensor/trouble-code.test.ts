@@ -30,7 +30,7 @@ describe('a run of bytes', () => {
   it('loses a last byte without its other half, and says so', () => {
     expect(troubleCodesIn([0xc1, 0x27, 0x47])).toEqual({
       codes: ['U0127'],
-      note: 'Of 3 bytes the last stands alone and was left out: a code has two. Read the codes again.',
+      note: 'Of 3 bytes the last is alone and was left out: a code has two. Read the codes again.',
     })
   })
 })

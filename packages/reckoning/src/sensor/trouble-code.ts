@@ -41,7 +41,7 @@ export const troubleCodesIn = (
   note:
     bytes.length % 2 === 0
       ? null
-      : `Of ${bytes.length} bytes the last stands alone and was left out: a code has two. Read the codes again.`,
+      : `Of ${bytes.length} bytes the last is alone and was left out: a code has two. Read the codes again.`,
 })
 
 /**

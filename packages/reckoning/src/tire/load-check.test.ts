@@ -76,7 +76,7 @@ describe('a tire of another size', () => {
 
   it.each([
     ['over-sidewall-maximum', { ...sound, chosen: { value: 51, unit: 'psi' } }, 'above the maximum'],
-    ['slower-symbol', withFitted({ speed: 'U' }), 'speed symbol stands for less'],
+    ['slower-symbol', withFitted({ speed: 'U' }), 'speed symbol is lower'],
     ['lower-index', withFitted({ loadIndex: 101 }), 'load index is lower'],
     ['carries-less', withFitted({ tableLoad: { value: 789, unit: 'kg' } }), 'carries less'],
   ] as const)('is refused: %s, in words', (reason, of, words) => {

@@ -13,7 +13,7 @@ export type LoadRefusal = 'over-sidewall-maximum' | 'slower-symbol' | 'lower-ind
 
 /**
  * Why no formula replaces a load table: the standards let load fall with pressure by powers from 0.5 to 0.8, and
- * the power changes the answer. Shown to the person who is asked for a table value.
+ * the power changes the answer. Shown to the person who must enter a table value.
  */
 export const whyNoFormula =
   'It is not reckoned by a formula: the standards let the load fall with the pressure by powers from 0.5 to 0.8, and ' +
@@ -54,7 +54,7 @@ const asked: Readonly<Record<MissingForLoadCheck, string>> = {
 
 const why: Readonly<Record<LoadRefusal, string>> = {
   'over-sidewall-maximum': "the chosen pressure is above the maximum on the new tire's sidewall",
-  'slower-symbol': "the new tire's speed symbol stands for less than the original's",
+  'slower-symbol': "the new tire's speed symbol is lower than the original's",
   'lower-index': "the new tire's load index is lower than the original's",
   'carries-less':
     "by its load table the new tire carries less at the chosen pressure than the original at the label's",

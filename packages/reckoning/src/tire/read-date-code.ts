@@ -67,7 +67,7 @@ const noSuchWeek = (typed: string, week: number, allowed: string): Refusal<'no-s
   refused('no-such-week', {
     found: `${typed}: week ${String(week).padStart(2, '0')}`,
     allowed,
-    do: 'Read the code again: the week stands before the year.',
+    do: 'Read the code again: the week comes before the year.',
   })
 
 const notAfter = (

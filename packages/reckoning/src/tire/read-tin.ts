@@ -54,7 +54,7 @@ export const readTin = (typed: string, inspectedOn: CalendarDay): Reading<Tin, T
     return refused('retread', {
       found: typed,
       allowed: 'after the R of a retread 7 symbols that end in 4 digits',
-      do: "Read the retreader's own number: the first maker's may stand on the tire as well.",
+      do: "Read the retreader's own number: the first maker's may be on the tire as well.",
     })
   const plantLength = shape === 'old' ? 2 : 3
   return taken({

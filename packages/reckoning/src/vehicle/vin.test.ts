@@ -44,7 +44,7 @@ describe('a typed VIN', () => {
   it('is refused for its check digit where it is North American, with the digit it needs', () => {
     expect(refusal('1ZZ12AB40R0000004')).toMatchObject({
       fault: 'check-digit',
-      allowed: 'the check digit X at the ninth place, where 0 stands',
+      allowed: 'the check digit X at the ninth place, not 0',
     })
     for (const first of '12345') expect(refusal(`${first}ZZ12AB4ZR0000004`)?.fault).toBe('check-digit')
   })

@@ -55,7 +55,7 @@ export const readVin = (typed: string): Reading<Vin, VinFault> => {
 
 const checkDigitDiffers = (vin: string): string | null => {
   const wanted = vinCheckDigit(vin)
-  return vin[8] === wanted ? null : `the check digit ${wanted} at the ninth place, where ${vin[8]} stands`
+  return vin[8] === wanted ? null : `the check digit ${wanted} at the ninth place, not ${vin[8]}`
 }
 
 const insteadOf: Readonly<Record<string, string>> = {

@@ -37,12 +37,12 @@ it('goes by the maker’s own warning point where the sheet has one', () => {
   )
 })
 
-it('is not told of a vehicle that does not measure pressures, nor where nobody set a tire', () => {
+it('is left out for a vehicle that does not measure pressures, and where nobody set a tire', () => {
   expect(words(withSheet({ system: 'indirect' }))).toBe('')
   expect(words({ work: {} })).toBe('')
 })
 
-it('is not told of a warm tire whose temperature nobody read', () => {
+it('is left out for a warm tire whose temperature nobody read', () => {
   const work = Object.fromEntries(
     Object.entries(workedState.work).map(([wheel, done]) => [
       wheel,

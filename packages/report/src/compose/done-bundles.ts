@@ -1,6 +1,6 @@
 import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
 
-/** Whether every step of a bundle is closed; how the light then behaves on the road is told apart from it. */
+/** Whether every step of a bundle is closed; how the light then behaves on the road is reported separately. */
 export const isDone = (state: OrderState, { bundleKey }: IssuedBundle): boolean => {
   const steps = (state.plan?.plan.steps ?? []).filter(
     (step) => step.bundleKey === bundleKey && step.closedBy !== 'drive.done',

@@ -45,7 +45,7 @@ const linesOf = (state: typeof workedState) =>
   findingsSection(state, context).blocks.flatMap((block) => (block.kind === 'findings' ? block.findings : []))
 
 describe('the findings of a report', () => {
-  it('stand in the order of reading, each with its title and how sure it is', () => {
+  it('are in reading order, each with its title and how sure it is', () => {
     const findings = [...issued.diagnosis.findings].reverse()
     const lines = linesOf(withDiagnosis({ findings: [...findings, stop] }))
     expect(lines.map(({ severity }) => severity)).toEqual([
@@ -80,7 +80,7 @@ describe('the findings of a report', () => {
     ])
   })
 
-  it('tell a reason by where it was seen and what was seen, in words', () => {
+  it('give a reason as where and what was seen, in words', () => {
     const because = [
       { field: 'wheels.RR.answer', value: 'silent', unit: null, code: 'silent', values: { tries: 3 } },
       {

@@ -35,7 +35,7 @@ const sensorLine = (state: OrderState): string[] => {
   return [`Fitted a new sensor: ${listed(fitted)}.`]
 }
 
-/** Finished work that no other line tells of, by the title under which it was agreed to. */
+/** Finished work that no other line mentions, by the title under which it was agreed to. */
 const otherWorkLine = (state: OrderState): string[] => {
   const done = authorizedBundles(state)
     .filter((bundle) => ownTitles.has(bundle.title) && isDone(state, bundle))

@@ -141,7 +141,7 @@ describe('page one', () => {
     },
   })
 
-  it('keeps to one page above its foot however much was told, done and declined', () => {
+  it('keeps to one page above its foot however much was said, done and declined', () => {
     for (const report of [
       withTexts('told '.repeat(400), 4),
       withTexts('x', 1),
@@ -160,7 +160,7 @@ describe('page one', () => {
     }
   })
 
-  it('says where the rest of a text stands when it is cut', () => {
+  it('says where the rest of a text is when it is cut', () => {
     const texts = marksOf(layOutReport(withTexts('told '.repeat(400), 4))).flatMap((mark) =>
       mark.kind === 'text' ? [mark.text] : [],
     )

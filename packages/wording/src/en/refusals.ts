@@ -63,7 +63,7 @@ const contradictedHoles: Readonly<
 
 export const refusals: RefusalsWording = {
   ENTRY_ID_REUSED: () =>
-    'Another entry already has this id, with other content. Write this one anew; both will be kept.',
+    'Another entry already has this id, with other content. Write this one again; both will be kept.',
   ENTRY_RESTS_ON_REFUSED: () => 'This builds on an entry that was refused. Settle that one first.',
   ENTRY_RESTS_ON_UNKNOWN: () => 'This builds on an entry that this order does not have. Send that one first.',
   ENTRY_KIND_NOT_ALLOWED: (values) => {
@@ -108,7 +108,7 @@ export const refusals: RefusalsWording = {
   STEP_VALUE_MISSING: ({ step }) =>
     `The step "${named(step)}" records a value. Write down what you saw, or that it could not be checked and why.`,
   SHEET_NOT_ON_FILE: () =>
-    'The specification sheet differs from the one on file. Load the page again and choose the sheet anew.',
+    'The specification sheet differs from the one on file. Load the page again and choose the sheet again.',
   STEP_NOT_SET_ASIDE: ({ step }) =>
     `The step "${named(step)}" cannot be set aside: a tire that is opened is looked at. If it stays closed, set aside its opening.`,
   FIGURE_UNVERIFIED: ({ figure }) =>

@@ -1,10 +1,10 @@
 import { Instrument, type StockPart } from '@bayledger/contract/settings'
 import * as z from 'zod/mini'
+import { GaugeBody, WrenchBody } from '../../core/instrument-body.ts'
 import { frequenciesOf, PartFamily } from '../../core/part-family.ts'
 import type { InstrumentRow, LocationRow, StockRow } from './store.ts'
 
 export const presentInstrument = (row: InstrumentRow): Instrument => {
-  const body = row.body as Record<string, unknown>
   const shared = {
     instrumentId: row.id,
     locationId: row.locationId,
@@ -14,15 +14,8 @@ export const presentInstrument = (row: InstrumentRow): Instrument => {
   }
   return Instrument.parse(
     row.kind === 'gauge'
-      ? { kind: 'gauge', ...shared, correctionPsi: body.correctionPsi }
-      : {
-          kind: 'wrench',
-          ...shared,
-          cycles: row.cycles,
-          rangeLow: body.rangeLow,
-          rangeHigh: body.rangeHigh,
-          rangeUnit: body.rangeUnit,
-        },
+      ? { kind: 'gauge', ...shared, ...GaugeBody.parse(row.body) }
+      : { kind: 'wrench', ...shared, cycles: row.cycles, ...WrenchBody.parse(row.body) },
   )
 }
 

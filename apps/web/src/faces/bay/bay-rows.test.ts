@@ -34,7 +34,7 @@ describe('the vehicles of the bay', () => {
     expect(bayMoves(row('6', ['desk', 'bay'])).map(({ mover }) => mover)).toEqual(['bay'])
   })
 
-  it('stand with my own first, then nobody’s, then others’, and by who waits and what is promised', () => {
+  it('are listed with my own first, then nobody’s, then others’, and by who waits and what is promised', () => {
     const rows = [
       row('other', ['bay'], { assignedTo: 'bo', waitsHere: true }),
       row('later', ['bay'], { promisedAt: '2026-01-12T18:00:00.000Z' }),

@@ -15,7 +15,7 @@ const onlyNo = [{ value: 'declined' as const, label: 'No, I no longer want it' }
 type BundleQuestionProps = {
   offer: Offer
   look: Estimate['look']
-  /** What a No or a Later to this offer is warned of, with the other answers as they are. */
+  /** The warning that goes with a No or a Later to this offer, given the other answers. */
   cautions: readonly Offer['cautions'][number][]
   isAsked: boolean
   /** Where it must not be driven, advice about driving holds only afterwards. */

@@ -12,7 +12,7 @@ const verdictWords = {
   unknown: 'Not a report of this shop',
 } as const satisfies Record<ReportCheck['verdict'], string>
 
-/** Anyone may have a report checked: the file is compared with what the shop sealed. */
+/** Anyone can have a report checked: the file is compared with what the shop sealed. */
 export function ReportCheckPage() {
   const [check, setCheck] = useState<ReportCheck | null>(null)
   const [problem, setProblem] = useState<unknown>(null)

@@ -73,7 +73,7 @@ describe('the pad of a field of the evidence', () => {
     expect(taskOfField(field)).toEqual(task)
   })
 
-  it('is there for each fact of wheels, module, light, surroundings and events that the rules can ask for', () => {
+  it('is there for each fact of wheels, module, light, surroundings and events that the rules can need', () => {
     const facts = readFacts({
       units: { pressure: 'psi', temperature: 'F', altitude: 'ft' },
       vehicle: { system: 'direct', spare: 'full-size', spareMonitored: true },
@@ -88,7 +88,7 @@ describe('the pad of a field of the evidence', () => {
         expect(taskOfField(field), field).not.toBeNull()
   })
 
-  it('is none for what stands in papers', () => {
+  it('is none for what is in papers', () => {
     for (const field of [
       'light.reported',
       'vehicle.placard.front',

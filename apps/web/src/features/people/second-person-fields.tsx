@@ -47,7 +47,7 @@ export const secondPersonFault = ({ staffId, pin }: SecondPersonTyped): string |
 type SecondPersonFieldsProps = {
   kind: AgreedKind
   label: string
-  /** What stands there while nobody is chosen. */
+  /** What the field shows while nobody is chosen. */
   unchosen?: string
   typed: SecondPersonTyped
 }

@@ -17,7 +17,7 @@ export type PlanWheel = {
   /** `current`: at work now, drawn largest; `off`: off the vehicle, not torqued or not checked, drawn as a thick open ring. */
   state: 'none' | 'current' | 'off'
   mark?: PlanMark
-  /** Stands large in the ring of a wheel that is not secured; "OFF" where it is not given. */
+  /** Printed large in the ring of a wheel that is not secured; "OFF" where it is not given. */
   ringWord?: string
   /** All that the cell says, in words: "left front: 22 psi by gauge". A button's name, or read in its place. */
   label: string

@@ -55,7 +55,7 @@ describe('several IDs', () => {
 })
 
 describe('known IDs', () => {
-  it('stand once, whatever their notation', () => {
+  it('are listed once, whatever their notation', () => {
     expect(
       withoutRepeats([
         { id: '00AB', says: 'one' },

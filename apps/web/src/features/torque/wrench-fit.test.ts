@@ -41,7 +41,7 @@ describe('a wrench', () => {
 })
 
 describe('a torque in words', () => {
-  it('stands in both units', () => {
+  it('is shown in both units', () => {
     expect(otherUnit(figure, 'wheel')).toEqual({ value: 113, unit: 'N·m' })
     expect(otherUnit({ value: 160, unit: 'N·m' }, 'wheel')).toEqual({ value: 118, unit: 'lbf·ft' })
     expect(otherUnit({ value: 62, unit: 'lbf·in' }, 'sensor')).toEqual({ value: 7, unit: 'N·m' })

@@ -5,7 +5,7 @@ import { namedBundle } from '../../questions/named.ts'
 import type { IssuedBundle, OrderState } from '../../state.ts'
 
 /**
- * Bundles for safety that the present version offers and a new one leaves out, although the findings still ask for them.
+ * Bundles for safety that the present version offers and a new one leaves out, although the findings still need them.
  * Only the customer answers such a bundle, and after a No it stays too, so that the No and its caution stay in sight.
  * Another bundle for the same finding on the same wheels takes the place of one; an alternative may go, because what it
  * replaces stays.

@@ -105,7 +105,7 @@ export const estimateToVersion2 = ({ diagnosisId, estimate, digest }: Version1) 
   },
 })
 
-/** The money that version 1 held inline, by the digests that stand for it after the step to version 2. */
+/** The money that version 1 held inline, by the digests that replace it after the step to version 2. */
 export const inlineMoneyOf = ({ estimate }: Version1): unknown[] => [
   ...estimate.bundles.map(bundleMoney),
   estimateMoney(estimate),

@@ -99,12 +99,12 @@ export const openingKinds = {
     }),
     { roles },
   ),
-  /** Whether the customer waits, and what was promised, written anew. */
+  /** Whether the customer waits, and what was promised, written again. */
   'stay.changed': kind(z.strictObject({ waitsHere: z.boolean(), promisedAt: z.nullable(Instant) }), {
     roles: deskRoles,
     writtenWhere: 'server',
   }),
-  /** The odometer as it came, written anew or read later, or as it leaves. `confirmed`: an unlikely one was read twice. */
+  /** The odometer as it came, written again or read later, or as it leaves. `confirmed`: an unlikely one was read twice. */
   'odometer.read': kind(
     z.strictObject({ when: z.enum(['arrival', 'leaving']), odometer: Distance, confirmed: z.boolean() }),
     { roles },

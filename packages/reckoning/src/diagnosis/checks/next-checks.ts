@@ -30,7 +30,7 @@ export const nextChecksOf = (judgment: Judgment, unchecked: readonly FieldCheck[
       const place = again.includes(field) ? -1 : isAtNamedWheel(field) ? 0 : 1
       return [{ field, couldChange: codesThatDiffer(outcomes), verdicts, seconds, place }]
     })
-  // The same look at several wheels is as telling as at its best one, and begins where something was found.
+  // A look at several wheels is as informative as at the best of them, and begins where something was found.
   const most = new Map<string, number>()
   for (const { field, verdicts } of checks)
     most.set(memberOf(field), Math.max(verdicts, most.get(memberOf(field)) ?? 0))

@@ -18,7 +18,7 @@ export type Drawn = { readonly vehicle: TrueVehicle; readonly instruments: Instr
 
 /**
  * Draws a vehicle of which the story is true. One whose light is not as the story says, or whose tires are so near to a
- * limit of safety that the instruments cannot tell on which side they are, is drawn anew.
+ * limit of safety that the instruments cannot show on which side they are is drawn again.
  */
 export const drawVehicle = (random: Random, story: Story): Drawn => {
   for (let tries = 0; tries < 5_000; tries += 1) {
@@ -45,7 +45,7 @@ const isTold = (vehicle: TrueVehicle, instruments: Instruments, story: Story): b
   )
 }
 
-/** Sensors that differ among themselves by more than they differ from the gauge tell nothing of the open air. */
+/** Sensors that differ among themselves by more than they differ from the gauge say nothing about the outside air. */
 const agree = ({ sensor }: Instruments): boolean => {
   const shown = corners.map((corner) => sensor[corner](30))
   return Math.max(...shown) - Math.min(...shown) <= 0.8

@@ -9,7 +9,7 @@ const feet = (meters: number): number => Math.round(meters * feetInMeter)
 
 const ids = { LF: '1A2B3C10', RF: '1A2B3C11', RR: '1A2B3C12', LR: '1A2B3C13' } as const
 
-/** What an arrival of this vehicle leaves on record: everything that instruments and people tell, nothing that is true only. */
+/** What an arrival of this vehicle leaves on record: everything that instruments and people report, and nothing beyond it. */
 export const evidenceOf = (vehicle: TrueVehicle, instruments: Instruments, random: Random): Evidence => {
   const { sheet, here, lastSet, dead } = vehicle
   const { gauge, thermometer } = instruments

@@ -11,7 +11,7 @@ export type Expectation = {
   readonly primary: readonly FindingCode[]
   /** Each of these is found, by one or more of its codes, on exactly these wheels (anywhere, where no wheels are given). */
   readonly names: readonly Named[]
-  /** What each wheel's true state asks for. */
+  /** What each wheel's true state calls for. */
   readonly asks: ReadonlyMap<Corner, ReadonlySet<Offer>>
   readonly stops: readonly Named[]
 }
@@ -19,12 +19,12 @@ export type Expectation = {
 export type Named = { readonly codes: readonly FindingCode[]; readonly wheels: readonly Corner[] }
 
 /**
- * From this lack on, in psi, setting a tire is asked for: 2 psi is worth a word, and a gauge may be wrong by 1 psi, or 2 %
+ * From this lack on, in psi, a tire must be set: 2 psi is worth a word, and a gauge may be wrong by 1 psi, or 2 %
  * above 50.
  */
 const worthSetting = (label: number): number => 2 - Math.max(1, label / 50)
 
-/** Beside a tire that leaks, what the others lack may be told tire by tire, as long as no leak is seen in it. */
+/** Beside a tire that leaks, what the others lack may be reported tire by tire, as long as no leak is seen in it. */
 const toldAlone = ['under-placard', 'warm-tire-hides-low'] as const
 
 /** A lack common to several tires that no error of instruments hides, in psi. */

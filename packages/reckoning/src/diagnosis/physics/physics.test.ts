@@ -46,7 +46,7 @@ const errors = (all: readonly Judged[]): string[] =>
     .map(({ story, score }) => `${story}: ${score.wrong.join('; ')}`)
 
 describe('vehicles of which the truth is known', () => {
-  it.each(judged)('$name: the diagnosis names the truth and offers what it asks for', ({ all }) => {
+  it.each(judged)('$name: the diagnosis names the truth and offers what it calls for', ({ all }) => {
     expect(rate(all), errors(all).slice(0, 20).join('\n')).toBeGreaterThanOrEqual(0.99)
   })
 

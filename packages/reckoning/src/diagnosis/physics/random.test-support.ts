@@ -2,7 +2,7 @@
 export type Random = {
   /** From `least` up to `most`, each as likely as the other. */
   readonly between: (least: number, most: number) => number
-  /** Around nought as errors of instruments are, and never beyond `most` either way. */
+  /** Around zero as errors of instruments are, and never beyond `most` either way. */
   readonly error: (usual: number, most: number) => number
   readonly chance: (share: number) => boolean
   readonly oneOf: <T>(choices: readonly T[]) => T

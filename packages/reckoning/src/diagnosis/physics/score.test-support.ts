@@ -2,7 +2,7 @@ import type { Finding, FindingCode } from '../diagnosis.ts'
 import type { Expectation, Named } from './expectation.test-support.ts'
 import { corners } from './vehicle.test-support.ts'
 
-/** What a diagnosis got wrong, in words for whoever mends a rule; nothing where it is right. */
+/** What a diagnosis got wrong, in words for whoever fixes a rule; nothing where it is right. */
 export type Score = {
   readonly verdict: FindingCode | 'nothing'
   readonly missedStops: readonly string[]

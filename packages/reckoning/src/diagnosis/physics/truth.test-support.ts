@@ -2,7 +2,7 @@ import { gaugeOf } from './air.test-support.ts'
 import { warningPointAt } from './instruments.test-support.ts'
 import { axleOfCorner, type Corner, corners, type TrueVehicle } from './vehicle.test-support.ts'
 
-/** What a tire truly holds where it stands, in psi. */
+/** What a tire truly holds where the vehicle is, in psi. */
 export type TireTruth = {
   readonly corner: Corner
   readonly label: number
@@ -38,7 +38,7 @@ export const tireTruths = (vehicle: TrueVehicle): TireTruth[] =>
 
 /**
  * Whether a tire was run low: at or under half of its label or 15 psi, and, on a light truck whose sidewall does not say
- * polyester, at or under 80 % of what it was set to. `unsure`: nearer to such a limit than instruments tell.
+ * polyester, at or under 80 % of what it was set to. `unsure`: nearer to such a limit than instruments can show.
  */
 export const runLow = ({ sheet }: TrueVehicle, { label, now, asSet }: TireTruth): boolean | 'unsure' => {
   const half = sideOf(now, Math.max(label / 2, 15), 1.5 * Math.max(1, label / 50))
@@ -48,7 +48,7 @@ export const runLow = ({ sheet }: TrueVehicle, { label, now, asSet }: TireTruth)
   return half === 'over' && sides.every((side) => side === 'over') ? false : 'unsure'
 }
 
-/** On which side of a limit a pressure is; near it no instrument tells. */
+/** On which side of a limit a pressure is; near the limit no instrument can show it. */
 const sideOf = (psi: number, limit: number, near: number): 'over' | 'under' | 'unsure' => {
   if (psi <= limit - near) return 'under'
   return psi > limit + near ? 'over' : 'unsure'

@@ -16,7 +16,7 @@ export type Axles<T> = { readonly front: T; readonly rear: T }
 export const axleOfCorner = (corner: Corner): keyof Axles<unknown> =>
   corner === 'LF' || corner === 'RF' ? 'front' : 'rear'
 
-/** What is told about a vehicle before anything is measured: its sheet. */
+/** What is known about a vehicle before anything is measured: its sheet. */
 export type Sheet = {
   readonly label: Axles<number>
   readonly loadClass: LoadClass
@@ -31,7 +31,7 @@ export type TrueVehicle = {
   readonly lastSet: Place & { readonly temperatureKnown: boolean; readonly altitudeKnown: boolean }
   readonly here: Place
   readonly arrival: 'cold' | 'driven' | 'indoor-warmed'
-  /** What the shop is told of the tires; they may be driven and nobody says so. */
+  /** What the shop hears about the tires; they may be driven and nobody says so. */
   readonly told: 'cold' | 'driven' | 'indoor-warmed' | null
   readonly air: EachCorner<Air>
   /** The temperature of the air in each tire as it is gauged. */

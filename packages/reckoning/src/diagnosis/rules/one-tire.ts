@@ -250,7 +250,7 @@ const overSidewall = (wheel: WheelFacts): boolean =>
   wheel.sidewallMaximum !== null &&
   above(kilopascalsOver(wheel.cold, wheel.sidewallMaximum), overSidewallBy(wheel.sidewallMaximum))
 
-/** Many trucks' labels ask for the sidewall's maximum itself, so what instruments may be wrong by is no danger yet. */
+/** Many trucks' labels call for the sidewall's maximum itself, so what instruments may be wrong by is no danger yet. */
 const overSidewallBy = (maximum: GaugeKilopascals): KilopascalsApart =>
   kilopascalsApart(Math.max(thresholds.overSidewall, thresholds.overSidewallShare * maximum))
 

@@ -18,7 +18,7 @@ export const pressureFields = [
   'surroundings.altitude',
 ] as const
 
-/** Beside those, what tells a low tire from a sensor that reads low. */
+/** Beside those, what distinguishes a low tire from a sensor that reads low. */
 export const lowTireFields = [
   ...pressureFields,
   'light.behavior',
@@ -29,7 +29,7 @@ export const lowTireFields = [
   'events.sensor-replaced-elsewhere',
 ] as const
 
-/** Beside those, what tells tires that are only cold. */
+/** Beside those, what identifies tires that are only cold. */
 export const coldGroupFields = [
   ...lowTireFields,
   'surroundings.lastSet.temperature',

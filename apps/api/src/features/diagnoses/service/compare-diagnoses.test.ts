@@ -59,7 +59,7 @@ describe('what today’s rules say differently', () => {
     expect(differences[0]).toContain(`today ${words}.`)
   })
 
-  it('tells changed reasons from changed consequences', () => {
+  it('distinguishes changed reasons from changed consequences', () => {
     const other = { ...first, figures: { ...first.figures, value: 21 } }
     expect(differencesBetween(issued, changed({ findings: [other, ...issued.findings.slice(1)] }))).toEqual([
       expect.stringContaining('the reasons differ, what follows does not'),

@@ -104,7 +104,7 @@ const keep = async (
   await refuseEndedSession(deps, actor)
   const earlier = await findRefused(deps.pool, deps.shopId, envelope.id)
   if (earlier) return refusedResult(envelope.id, earlier, true)
-  // Other content under an id that is taken: the entry that has the id stands, and this one has none to be kept under.
+  // Other content under an id that is taken: the entry that has the id stays, and this one has no id to be kept under.
   const kept = reason.code !== 'ENTRY_ID_REUSED'
   if (kept) {
     await keepRefused(deps.pool, deps.shopId, {

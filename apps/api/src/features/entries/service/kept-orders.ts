@@ -24,7 +24,7 @@ export type KeptOrders = {
   readonly peek: (shopId: string, orderId: string) => KeptOrder | undefined
   /** The order as the database has it now: only what was written since is read. */
   readonly refresh: (shopId: string, orderId: string) => Promise<KeptOrder>
-  /** Reads the whole order anew from the database and holds it against what is in memory: before it is sealed. */
+  /** Reads the whole order from the database again and compares it with what is in memory: before it is sealed. */
   readonly verify: (shopId: string, orderId: string) => Promise<KeptOrder>
   /** The orders in doubt that were read, for whoever looks after the service. */
   readonly doubted: () => readonly KeptOrder[]

@@ -20,7 +20,7 @@ export const loadLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: s
   return ledgerOf(await memoryOf(deps.pool).orders.refresh(deps.shopId, orderId))
 }
 
-/** The same, with every entry read and hashed anew: before something is sealed on it. */
+/** The same, with every entry read and hashed again: before something is sealed on it. */
 export const verifyLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string): Promise<Ledger> =>
   ledgerOf(await memoryOf(deps.pool).orders.verify(deps.shopId, orderId))
 

@@ -14,7 +14,7 @@ export type ProcessMemory = {
 
 const memories = new WeakMap<Pool, ProcessMemory>()
 
-/** The memory that belongs to a pool of connections, made when it is first asked for. */
+/** The memory that belongs to a pool of connections, made at its first use. */
 export const memoryOf = (pool: Pool): ProcessMemory => {
   const known = memories.get(pool)
   if (known) return known

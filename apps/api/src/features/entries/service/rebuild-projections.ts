@@ -8,7 +8,7 @@ import { listEntriesAfter } from '../store/read-ledger.ts'
 import { listOrders, replaceProjection } from '../store/rebuild-projections.ts'
 
 /**
- * Makes heads, seen sensors and reports anew from the entries alone, whatever the heads said, order by order; refuses
+ * Rebuilds heads, seen sensors and reports from the entries alone, whatever the heads said, order by order; refuses
  * an order with an entry that cannot be relied on. Stock and wrench cycles are counted with entries and are not
  * touched. Gives how many orders it did.
  */

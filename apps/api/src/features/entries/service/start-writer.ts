@@ -180,7 +180,7 @@ const settle = ({ orders }: Parts, { order, base, written, members }: Group): vo
 }
 
 /**
- * Reads anew what an order was judged on. Where it is as it was, its refusals are final; where it has changed, its
+ * Reads again what an order was judged on. Where it is as it was, its refusals are final; where it has changed, its
  * tasks are admitted again. A writer whose session is over is turned away.
  */
 const lookAgain = async (parts: Parts, group: Group): Promise<Waiting[]> => {

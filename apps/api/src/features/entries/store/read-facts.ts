@@ -4,15 +4,15 @@ import type { Pool } from 'pg'
 
 /** What only some kinds of entry need to know of the world outside their order. */
 export type EntryFacts = {
-  /** Whose PIN earned the tokens asked for, by the id of the entry that they agreed to. */
+  /** Whose PIN earned these tokens, by the id of the entry that they agreed to. */
   readonly secondPersons: ReadonlyMap<string, ProvenSecondPerson>
   /** Of the ids that the entry rests on, those that were refused. */
   readonly refusedIds: ReadonlySet<string>
-  /** Of the sensor IDs asked for, those last seen on another vehicle. */
+  /** Of these sensor IDs, those last seen on another vehicle. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
-  /** The digest of the sheet asked for, as it is on file. */
+  /** The digest of this sheet, as it is on file. */
   readonly sheetsOnFile: ReadonlySet<string>
-  /** Clicks of the wrenches asked for, by now. */
+  /** Clicks of these wrenches so far. */
   readonly cycles: ReadonlyMap<string, number>
 }
 
@@ -34,7 +34,7 @@ export const noEntryFacts: EntryFacts = {
   cycles: new Map(),
 }
 
-/** Reads what one entry needs, in one prepared statement; none where nothing is asked for. */
+/** Reads what one entry needs, in one prepared statement; no statement where it needs nothing. */
 export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFacts): Promise<EntryFacts> => {
   const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens, sheet } = asked
   const count = restsOn.length + sensorIds.length + wrenchIds.length + secondPersonTokens.length

@@ -1,6 +1,7 @@
 import type { PartOnStock, WrenchFacts } from '@bayledger/ledger/admit/facts'
 import type { Role } from '@bayledger/ledger/role'
 import type { Pool } from 'pg'
+import { WrenchBody } from '../../../core/instrument-body.ts'
 import { partOnStock } from '../../../core/part-family.ts'
 
 /** What admitting needs to know of a shop, whatever the entry: kept in memory as long as `version` is still the shop's. */
@@ -30,7 +31,7 @@ type Row = {
         due_on: string | null
         cycles: number
         quarantined: boolean
-        body: Record<string, unknown>
+        body: unknown
       }[]
     | null
   stock: { place: string; number: string; family: unknown }[] | null
@@ -64,17 +65,11 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
     wrenches: new Map(
       instruments
         .filter(({ kind }) => kind === 'wrench')
-        .map(({ id, due_on, cycles, quarantined, body }) => [
-          id,
-          {
-            dueOn: due_on ?? '',
-            cycles,
-            quarantined,
-            rangeLow: Number(body.rangeLow),
-            rangeHigh: Number(body.rangeHigh),
-            rangeUnit: body.rangeUnit as WrenchFacts['rangeUnit'],
-          },
-        ]),
+        // A wrench whose record cannot be read is not used: it is refused as unknown.
+        .flatMap(({ id, due_on, cycles, quarantined, body }): [string, WrenchFacts][] => {
+          const range = WrenchBody.safeParse(body)
+          return range.success ? [[id, { dueOn: due_on ?? '', cycles, quarantined, ...range.data }]] : []
+        }),
     ),
     places: new Map(
       (row.places ?? []).map(({ id, second_person }) => [

@@ -10,7 +10,7 @@ describe('the date code of a tire', () => {
     ['0119', 'Age: 7 years.', 7],
     ['3925', 'Age: under a year.', 0],
     ['317', 'Age: at least 28 years, decade unknown.', 28],
-  ])('%s stands as typed, with its age beside it: %s', (typed, hint, years) => {
+  ])('%s is kept as typed, with its age beside it: %s', (typed, hint, years) => {
     const row = dateCodeRow(typed, today)
     expect(rowWords(row, typed)).toBe(typed)
     expect(row).toMatchObject({ hint })

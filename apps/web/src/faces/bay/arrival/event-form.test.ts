@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { eventOf, withEvent } from './event-form.tsx'
 
-describe('what is told in the bay', () => {
+describe('what the customer says in the bay', () => {
   it('is a no, a yes, or a yes with its wheel and days', () => {
     expect(eventOf('sealant', { happened: 'no', wheel: 'RR' })).toEqual({ kind: 'sealant', happened: false })
     expect(eventOf('sealant', { happened: 'yes' })).toEqual({ kind: 'sealant', happened: true })
@@ -13,7 +13,7 @@ describe('what is told in the bay', () => {
     })
   })
 
-  it('takes the place of what was told of the same task, and leaves the rest', () => {
+  it('replaces what was said before about the same task, and leaves the rest', () => {
     const told = [
       { kind: 'rotation', happened: false } as const,
       { kind: 'sealant', happened: true } as const,
@@ -22,7 +22,7 @@ describe('what is told in the bay', () => {
     expect(withEvent(told, now)).toEqual([{ kind: 'rotation', happened: false }, now])
   })
 
-  it('keeps what was told of another wheel', () => {
+  it('keeps what was said about another wheel', () => {
     const before = { kind: 'driven-low', happened: true, wheel: 'LF' } as const
     const now = { kind: 'driven-low', happened: true, wheel: 'RR' } as const
     expect(withEvent([before], now)).toEqual([before, now])

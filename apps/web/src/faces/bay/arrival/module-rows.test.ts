@@ -96,7 +96,7 @@ describe('the form for what the vehicle stored', () => {
     })
   })
 
-  it('stands filled in with what was read, so that one more thing can be added and nothing is lost', () => {
+  it('is filled in with what was read, so that one more thing can be added and nothing is lost', () => {
     const read = {
       state: 'read',
       notation: 'hex',

@@ -250,7 +250,7 @@ const codesOf = (values: RowValues): ModuleCode[] => {
 }
 
 /**
- * What was read already, to be added to: the rows as they were filled in. One that could not be read starts anew, and
+ * What was read already, to be added to: the rows as they were filled in. One that could not be read starts over, and
  * so do codes with words of their own, for this form keeps one text for all.
  */
 export const rowsAsRead = (order: OrderState, read: Omit<ModuleRead, 'why'> | null): RowValues => {

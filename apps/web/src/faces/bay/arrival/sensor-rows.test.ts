@@ -8,7 +8,7 @@ const keys = (values: Record<string, string | null>, asked?: string) =>
   sensorRows(values, { ...question, asked }).map(({ key }) => key)
 
 describe('the sensor form', () => {
-  it('asks a silent sensor for nothing but how often it was asked', () => {
+  it('needs nothing of a silent sensor but how often it was tried', () => {
     expect(keys({})).toEqual(['answer'])
     expect(keys({ answer: 'silent' })).toEqual(['answer', 'tries'])
   })
@@ -32,7 +32,7 @@ describe('the sensor form', () => {
     expect(sensorAnswerOf(values, [], 0)).toMatchObject({ answer: 'answered', tries: 1, id: '1A2B3C12' })
   })
 
-  it('fills in no frequency and no battery for anyone, and asks for what few readers show only by name', () => {
+  it('fills in no frequency and no battery for anyone, and offers what few readers show only on request', () => {
     const values = { answer: 'answered', id: '1A2B3C12', temperature: '27', pressure: '31.2' }
     expect(sensorAnswerOf(values, known, 0)).toMatchObject({ frequencyMHz: null, battery: null })
     expect(rowAfter(sensorRows(values, question), values, 'pressure')).toBeNull()
@@ -58,7 +58,7 @@ describe('the sensor form', () => {
     expect(sensorAnswerOf({}, known, 0)).toBeNull()
   })
 
-  it('stands filled in with what the sensor told, so that one more thing can be added and nothing is lost', () => {
+  it('is filled in with what the sensor sent, so that one more thing can be added and nothing is lost', () => {
     const reading = {
       answer: 'answered',
       tries: 2,

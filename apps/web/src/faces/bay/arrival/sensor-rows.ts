@@ -8,7 +8,7 @@ import { numberFrom } from '../../../ui/number-text.ts'
 import type { Row, RowOption, RowValues } from '../form/rows.ts'
 import { highestTirePsi } from './pressure-bounds.ts'
 
-/** What one press may say of a sensor: that it answers with an ID that is stored or expected here. */
+/** What one press may say about a sensor: that it answers with an ID that is stored or expected here. */
 const sameAs = 'same:'
 
 const answerRow = (expected: readonly KnownId[], mayBeExcused: boolean): Row => ({
@@ -31,7 +31,7 @@ const answerRow = (expected: readonly KnownId[], mayBeExcused: boolean): Row => 
   ],
 })
 
-/** Not asked at all, with a reason: neither a no nor a yes. */
+/** Not read at all, with a reason: neither a no nor a yes. */
 export const cannotBeAsked = 'cannot'
 
 const why: Row = {
@@ -60,9 +60,9 @@ type SensorQuestion = {
   readonly expected: readonly KnownId[]
   /** Temperatures that one press may take. */
   readonly temperatures: readonly RowOption[]
-  /** On arrival a sensor that cannot be asked is excused with a reason. */
+  /** On arrival a sensor that cannot be read is excused with a reason. */
   readonly mayBeExcused: boolean
-  /** The row that is asked for by name: only then are rare readings asked. */
+  /** The row that is requested by name; only then are rare readings offered. */
   readonly asked: string | undefined
 }
 

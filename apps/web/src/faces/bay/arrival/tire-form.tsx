@@ -16,7 +16,7 @@ type TireFormProps = {
   state: OrderState
   wheel: WheelPosition
   tabs: ReactNode
-  /** One part is asked for by name; the rest may be left out. */
+  /** One part is requested by name; the rest may be left out. */
   row?: string | undefined
   nextWords: string | null
   onDone: () => void

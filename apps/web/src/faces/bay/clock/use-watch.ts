@@ -50,7 +50,7 @@ export type WatchHandle = {
 
 /**
  * A watch under a key, kept in the tablet's own storage: it goes on while the tablet is locked, shows another order, or is
- * loaded anew. A key names the entry before, so that a recorded watch is never used twice and a refused one is still there.
+ * reloaded. A key names the entry before, so that a recorded watch is never used twice and a refused one is still there.
  */
 export const useWatch = (key: string): WatchHandle => {
   const watch = useSyncExternalStore(subscribe, () => watchUnder(key))

@@ -20,14 +20,14 @@ describe('a watch', () => {
       22 * 60,
     ],
     ['when the tablet slept, so that its steady clock stopped', at(noon + minutes(22), 9_000), 22 * 60],
-    ['when the page was loaded anew', at(noon + minutes(22), 800, 2), 22 * 60],
-    ['when the page was loaded anew and the clock set back: nothing', at(noon - 1, 800, 2), 0],
+    ['when the page was reloaded', at(noon + minutes(22), 800, 2), 22 * 60],
+    ['when the page was reloaded and the clock set back: nothing', at(noon - 1, 800, 2), 0],
     ['in whole seconds', at(noon + 48_900, 5_000 + 48_900), 48],
   ])('says how long it ran %s', (_, now, seconds) => {
     expect(secondsOf(left, now)).toBe(seconds)
   })
 
-  it('says what it said when it was stopped, however late it is asked', () => {
+  it('says what it said when it was stopped, however late it is read', () => {
     const back = stopWatch(left, at(noon + minutes(22), 5_000 + minutes(22)))
     expect(timedBy(back, at(noon + minutes(90), 0, 3))).toEqual({
       startedAt: '2026-01-12T17:00:00.000Z',

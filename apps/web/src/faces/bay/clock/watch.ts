@@ -5,7 +5,7 @@ import * as z from 'zod/mini'
 export type TabletClock = {
   readonly ofTheDay: () => number
   readonly steady: () => number
-  /** Tells one loading of the page from another: the steady clock begins anew with each. */
+  /** Identifies one loading of the page: the steady clock starts over with each. */
   readonly pageOpenedAt: number
 }
 
@@ -29,7 +29,7 @@ export const startWatch = (clock: TabletClock, kept: Watch['kept'] = {}): Watch 
 })
 
 /**
- * Whole seconds that a watch has run. The steady clock stops while a tablet sleeps and begins anew with the page, and the
+ * Whole seconds that a watch has run. The steady clock stops while a tablet sleeps and starts over with the page, and the
  * clock of the day may be set back: the larger of the two counts. The server compares it with its own clock.
  */
 export const secondsOf = (watch: Watch, clock: TabletClock): number => {

@@ -9,7 +9,7 @@ type StepTimerProps = {
   target: number | null
 }
 
-/** The watch of one step. It tells whoever waits; it closes nothing. */
+/** The watch of one step. It informs whoever waits; it closes nothing. */
 export function StepTimer({ watchKey, label, target }: StepTimerProps) {
   const { watch, start } = useWatch(watchKey)
   return <Timer label={label} target={target} startedAt={watch?.startedAt ?? null} onStart={() => start()} />

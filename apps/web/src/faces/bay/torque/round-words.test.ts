@@ -4,7 +4,7 @@ import { movedWords, sealWords } from './round-words.ts'
 const figure = { value: 83, unit: 'lbf·ft' } as const
 
 describe('a round in words', () => {
-  it('says what the seal stands for', () => {
+  it('says what the seal means', () => {
     expect(sealWords('full', figure, 5, [])).toBe('Round at 83 lbf·ft: 5 of 5 clicked · 0 moved')
     expect(sealWords('check', figure, 5, [2])).toBe('Check at 83 lbf·ft: 5 of 5 clicked · 1 moved')
   })

@@ -48,7 +48,7 @@ export function FitForm(props: WheelFormProps) {
       suggestions: kitsFor(stock, valve).map(partOption),
       fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
     },
-    // A kit on the stock list says for which stem it is; of another one the stem is asked.
+    // A kit on the stock list says for which stem it is; for another one the person picks the stem.
     ...(kitOf(values) ? [] : [stemRow]),
     ...(onSheet === null
       ? [

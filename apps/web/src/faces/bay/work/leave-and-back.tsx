@@ -42,7 +42,7 @@ export function OutOnTheRoad({ step, clock, minutes }: DriveProps & { minutes: n
     <StepScreen
       title={stepTitle(step)}
       beside={<Button onClick={clock.discard}>Not left</Button>}
-      how="The clock goes on while this tablet is locked, shows another vehicle or is loaded anew."
+      how="The clock goes on while this tablet is locked, shows another vehicle or is reloaded."
       caution={cautionWords(step)}
       figure={
         <Timer

@@ -30,7 +30,7 @@ export function SetAsideForm({ state, step, onDone, onBack }: WorkFormProps & { 
       draftKey={`${state.orderId}/aside/${step.stepKey}`}
       title={`Set aside: ${stepTitle(step)}`}
       beside={<Button onClick={onBack}>Back to the step</Button>}
-      how="It will not be done on this visit. The reason stands in the record."
+      how="It will not be done on this visit. The reason is kept in the record."
       rows={() => rows}
       recordWord="Set the step aside"
       busy={busy}

@@ -24,7 +24,7 @@ export const sensorsFor = (stock: readonly StockPart[], sheet: SpecificationShee
     .sort((one, other) => Math.sign(other.onHand) - Math.sign(one.onHand))
 }
 
-/** The frequency of a listed part, in MHz: of a dual one, the one that the sheet asks for. */
+/** The frequency of a listed part, in MHz: of a dual one, the one that the sheet requires. */
 export const frequencyFor = (
   { frequenciesMHz }: StockPart,
   sheet: SpecificationSheet | null,

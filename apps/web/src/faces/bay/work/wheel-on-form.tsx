@@ -3,7 +3,7 @@ import type { Row } from '../form/rows.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
-/** The wheel goes on by hand; nothing is assumed of its seats and its threads. */
+/** The wheel goes on by hand; nothing is assumed about its seats and threads. */
 export function WheelOnForm(props: WheelFormProps) {
   const { state, step, wheel } = props
   const studs = state.sheet?.sheet.studs

@@ -15,7 +15,7 @@ type WorkRowsProps<K extends Kind> = WorkFormProps & {
   rows: (values: RowValues) => readonly Row[]
   blank?: RowValues
   recordWord: string
-  /** What the form is about, where that may change: of another part, nothing filled in counts. */
+  /** What the form is about, where that may change: for another part, nothing that was filled in counts. */
   draftOf?: string | undefined
   recordsItself?: boolean
   /** `null` while it cannot be made of what is filled in. */
@@ -26,7 +26,7 @@ type WorkRowsProps<K extends Kind> = WorkFormProps & {
   how?: ReactNode
 }
 
-/** Longer words on how get the screen for themselves before the form comes up. */
+/** Longer instructions fill the screen before the form comes up. */
 const longWords = 260
 
 /** A step of the plan that is closed by filling in a few things. */

@@ -187,7 +187,7 @@ type FieldsProps = {
   set: (change: Partial<DecisionForm>) => void
   channel: DecisionChannel
   script: string
-  /** Another person than the owner is asked for their own name. */
+  /** Anyone other than the owner enters their own name. */
   customerName: string
 }
 

@@ -16,7 +16,7 @@ import { comparedWith, type JudgeOdometer, odometerFault, odometerRead } from '.
 import { OdometerField } from '../odometer-field.tsx'
 import type { OrderPart } from './order-part.ts'
 
-/** Promise, waiting, place and odometer, written anew; only what was changed is written. */
+/** Promise, waiting, place and odometer, written again; only what was changed is written. */
 export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }) {
   const { state } = order
   const settings = useQuery(settingsQuery)

@@ -10,7 +10,7 @@ import type { OrderPart } from './order-part.ts'
 
 const blank: ComplaintForm = { words: '', light: null, events: [], eventWheels: {}, askedEach: false }
 
-/** A complaint that was withdrawn is written anew here; the withdrawn one stays in the history. */
+/** A complaint that was withdrawn is written again here; the withdrawn one stays in the history. */
 export function WriteComplaint({ order }: OrderPart) {
   const [form, setForm] = useState(blank)
   const write = useWriteEntries(order.orderId)

@@ -15,7 +15,7 @@ const behaviors = (
 ).map((value) => ({ value, label: capitalized(lights.does[value]) }))
 const reportedLights = [...behaviors, { value: 'not-known', label: 'Does not know' } as const]
 
-/** What the complaint needs of the write-up, so that a withdrawn one is written anew with the same fields. */
+/** What the complaint needs of the write-up, so that a withdrawn one is written again with the same fields. */
 export type ComplaintForm = Pick<WriteUp, 'words' | 'light' | 'events' | 'eventWheels' | 'askedEach'>
 
 type ComplaintProps = {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { vinHint } from './vin-hint.ts'
 
 describe('the words under the VIN', () => {
-  it('ask for 17 characters until they are there', () => {
+  it('require 17 characters until they are there', () => {
     expect(vinHint('')).toContain('leave empty')
     expect(vinHint('1ZZ12AB4XR')).toContain('17 characters')
   })

@@ -61,7 +61,7 @@ describe('a write-up', () => {
 })
 
 describe('what is sent for a write-up', () => {
-  it('has one key as long as it stays the same, and another once it was mended', () => {
+  it('has one key as long as it stays the same, and another once it was corrected', () => {
     const keys = newWriteUpKeys()
     const first = keyFor(keys, { name: 'A. Drvier' })
     expect(keyFor(keys, { name: 'A. Drvier' })).toBe(first)

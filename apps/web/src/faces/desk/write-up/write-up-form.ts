@@ -102,7 +102,7 @@ const isTelephone = (typed: string): boolean =>
 
 /**
  * Ids of one write-up. What is sent again unchanged has the id that it had, so that nothing is made twice; what was
- * mended in between has one of its own, so that the mending is not taken for the sending again.
+ * corrected in between gets another id, so that the correction is not taken for a repeat.
  */
 export type WriteUpKeys = {
   orderId: string

@@ -1,0 +1,11 @@
+import * as z from 'zod/mini'
+
+/** What the register keeps of a torque wrench beside its row: its range, both ends included. */
+export const WrenchBody = z.object({
+  rangeLow: z.number(),
+  rangeHigh: z.number(),
+  rangeUnit: z.enum(['lbf·ft', 'lbf·in', 'N·m']),
+})
+
+/** What the register keeps of a gauge beside its row: psi to add to what it shows. */
+export const GaugeBody = z.object({ correctionPsi: z.number() })
