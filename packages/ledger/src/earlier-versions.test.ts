@@ -60,6 +60,7 @@ describe('what an earlier version of an entry did not know', () => {
       ['sheet.chosen', 3],
       ['estimate.issued', 4],
       ['tire.inspected', 4],
+      ['plan.issued', 4],
     ] as const) {
       expect(versionOf(kind)).toBe(version)
       expect(asVersion(kind, version, same).ok, kind).toBe(true)

@@ -15,13 +15,14 @@ import {
 } from '../test-support/one-sensor-job.ts'
 import type { OrderPen } from '../test-support/order-pen.ts'
 import { answerRest, judgeAgain, offer, offerAndAgree, refuse } from '../test-support/parked.ts'
-import { bay, before, changedEstimate, closeStep, desk } from '../test-support/refusals/setting.ts'
+import { bay, before, changedEstimate, closeStep, desk, lastOf } from '../test-support/refusals/setting.ts'
 import { wordsOf } from '../test-support/seeded-ids.ts'
 import { agreedBy, lead } from '../test-support/shop.ts'
 import { newestBundles } from './questions/answers.ts'
 import { handBackGate, roadGate, sealGate, wheelStatus } from './questions/gates.ts'
 import { nextMoves } from './questions/moves.ts'
 import { openTroubles } from './questions/troubles.ts'
+import { mayDrive } from './questions/verdicts.ts'
 import { whyNot } from './questions/why-not.ts'
 import type { PayloadOf } from './registry.ts'
 
@@ -42,6 +43,9 @@ const agreeOn = (pen: OrderPen, works: readonly Work[]): void => {
   pen.write('estimate.issued', withThem, desk)
   decide(pen, 'authorized')
 }
+
+/** The server plans anew, from what was answered and refused. */
+const issueAgain = (pen: OrderPen): void => issuePlan(pen, lastOf(pen, 'estimate.decided'))
 
 /** Why each step of a wheel that is still open may not be closed, by its key. */
 const shutAt = (pen: OrderPen, wheel: string): string[] =>
@@ -222,10 +226,14 @@ describe('a refusal on record', () => {
     find(pen, 'cord')
     judgeAgain(pen)
     refuse(pen, 'sound-spare', 'tire-unsafe')
-    expect(closeStep(pen, 'RR.wheel.on')).toMatchObject({ code: 'WHEEL_PARKED' })
-    expect(closeStep(pen, 'RR.wheel.on', { cameFrom: 'SP' }).admitted).toBe(true)
-    expect(closeStep(pen, 'vehicle.lift.touching').admitted).toBe(true)
-    expect(closeStep(pen, 'RR.studs.torque-half').admitted).toBe(true)
+    expect(closeStep(pen, 'RR.wheel.on', { cameFrom: 'RR' })).toMatchObject({ code: 'WHEEL_PARKED' })
+    expect(handBackGate(pen.state()).map(({ code }) => code)).toContain('spare-not-on')
+    issueAgain(pen)
+    expect(closeStep(pen, 'RR.wheel.on', { cameFrom: 'RR' })).toMatchObject({ code: 'STEP_ON_OTHER_WHEEL' })
+    workUntil(pen, (key) => key === 'vehicle.last.look')
+    expect(wheelStatus(pen.state(), 'RR')).toBe('secured')
+    expect(handBackGate(pen.state())).toEqual([])
+    expect(mayDrive(pen.state())).toBe('on-the-spare')
     expect(roadGate(pen.state()).map(({ code }) => code)).toContain('wheel-parked')
   })
 

@@ -112,6 +112,7 @@ export const PlannedStep = z.discriminatedUnion('code', [
       'find-leak',
       'find-leak-after-look',
       'take-spare-out',
+      'take-sound-spare-out',
       'stow-spare',
       'put-spare-back',
       'lower-to-touching',

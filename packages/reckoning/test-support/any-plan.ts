@@ -1,5 +1,6 @@
 import * as fc from 'fast-check'
 import type { Work } from '../src/estimate.ts'
+import type { AuthorizedWork } from '../src/job-plan/authorized-work.ts'
 import { planJob } from '../src/job-plan/plan-job.ts'
 import type { TireDangers } from '../src/job-plan/tire-dangers.ts'
 import { RotationPattern } from '../src/rotation/rotation-pattern.ts'
@@ -41,6 +42,14 @@ export const anyAuthorized = fc.array(
   fc.record({ work: anyWork, bundleKey: fc.constantFrom('one', 'two', 'three') }),
   { maxLength: 8 },
 )
+
+/** The same, the vehicle leaving on its spare or not. */
+export const anyAuthorizedOrSpare = fc
+  .tuple(anyAuthorized, fc.option(fc.constantFrom(...roadPositions)))
+  .map(([authorized, wheel]): AuthorizedWork[] => [
+    ...authorized,
+    ...(wheel === null ? [] : [{ work: { kind: 'fit-spare' as const, wheel }, bundleKey: null }]),
+  ])
 
 export const source = fc
   .constantFrom(null, 'b')

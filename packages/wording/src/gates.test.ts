@@ -21,6 +21,7 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
   sensor: [{}],
   tire: [{}],
   'control-module': [{}],
+  'spare-not-on': [{}],
   'wheel-off': [{}],
   'wheel-untorqued': [{}],
   'wheel-unchecked': [{}],

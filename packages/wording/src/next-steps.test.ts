@@ -32,6 +32,14 @@ const said: readonly (readonly [NextStep, string])[] = [
     'Have it towed. We did not check the spare; do not count on it.',
   ],
   [{ code: 'tow-or-spare', spare: 'none' }, 'Have it towed. It has no spare.'],
+  [
+    { code: 'on-the-spare', wheel: 'LF', spare: 'temporary' },
+    'The temporary spare is on in place of the left front wheel. Keep to the limits of speed and distance on its sidewall, and have the tire put right soon. The warning light may stay on until then.',
+  ],
+  [
+    { code: 'on-the-spare', wheel: 'RR', spare: 'full-size' },
+    'The spare is on in place of the right rear wheel. Have the tire that came off put right soon: until then you have no spare, and the warning light may stay on.',
+  ],
   [{ code: 'tow-or-spare', spare: 'no-help' }, 'Have it towed. The spare does not help here.'],
   [
     {

@@ -133,6 +133,9 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     wheel: 'LF',
     why,
   })),
+  SPARE_NOT_SOUND: (['none', 'not-checked', 'damaged', 'no-help', 'one-spare'] as const).map((why) => ({
+    why,
+  })),
   TIRE_SIZE_UNREAD: [{ wheel: 'LF', found: '215/60' }],
   TIRE_DATE_UNREAD: [{ wheel: 'LF', found: '5420' }],
   REPAIR_NOT_JUDGED: [

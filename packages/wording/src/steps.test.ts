@@ -90,10 +90,13 @@ describe('a step of any plan', () => {
   it('has a title of at most 80 characters and, in at most 1,200, how it is done', () => {
     const seen = new Set<string>()
     fc.assert(
-      fc.property(anySheet, anyWorks, anyDangers, (sheet, works, dangers) => {
+      fc.property(anySheet, anyWorks, anyDangers, fc.boolean(), (sheet, works, dangers, onSpare) => {
         for (const step of planJob(
           sheet,
-          works.map((work) => ({ work, bundleKey: 'one' })),
+          [
+            ...works.map((work) => ({ work, bundleKey: 'one' })),
+            ...(onSpare ? [{ work: { kind: 'fit-spare', wheel: 'LF' } as const, bundleKey: null }] : []),
+          ],
           1,
           dangers,
         ).steps) {

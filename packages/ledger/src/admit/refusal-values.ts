@@ -12,6 +12,7 @@ import type { BundleNamed } from '../questions/named.ts'
 import type { OdometerDoubt } from '../questions/odometer.ts'
 import type { TargetRefusal } from '../questions/pressure-target.ts'
 import type { RepairUnjudged } from '../questions/puncture.ts'
+import type { NoSoundSpare } from '../questions/sound-spare.ts'
 import type { WorkBegan } from '../questions/work-began.ts'
 import type { Kind } from '../registry.ts'
 import type { Role } from '../role.ts'
@@ -105,6 +106,7 @@ export type RefusalValues = {
   readonly TIRE_DATE_UNREAD: OfWheel & { readonly found: string }
   readonly REPAIR_NOT_JUDGED: OfWheel & { readonly because: readonly RepairUnjudged[] }
   readonly PUNCTURE_NOT_REPAIRABLE: OfWheel & { readonly because: readonly RepairDoubt[] }
+  readonly SPARE_NOT_SOUND: { readonly why: NoSoundSpare }
   readonly WHEEL_NOT_OFF: OfWheel
   readonly WHEEL_ALREADY_OFF: OfWheel
   readonly WHEEL_HELD_BY_FINDING: {

@@ -4,9 +4,21 @@ import { readingOrder } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
 import { holesAt, isRuledOut, repairNotOffered } from './puncture.ts'
+import { spareWheel } from './spare-on.ts'
 
-/** What the customer has authorized, as the job plan is made of it. Holes that may not be closed are in no plan. */
-export const authorizedWorks = (state: OrderState): AuthorizedWork[] =>
+/**
+ * What the customer has authorized, as the job plan is made of it, and the spare on which the vehicle leaves. Holes that
+ * may not be closed are in no plan.
+ */
+export const authorizedWorks = (state: OrderState): AuthorizedWork[] => {
+  const wheel = spareWheel(state)
+  return [
+    ...soldWorks(state),
+    ...(wheel === null ? [] : [{ work: { kind: 'fit-spare', wheel } as const, bundleKey: null }]),
+  ]
+}
+
+const soldWorks = (state: OrderState): AuthorizedWork[] =>
   authorizedBundles(state).flatMap(({ bundleKey, works }) =>
     works.filter((work) => !isRuledOut(state, work)).map((work) => ({ work, bundleKey })),
   )

@@ -4,14 +4,17 @@ import type { BundleDecision, IssuedBundle, OrderState } from '../state.ts'
 import { answerTo, newestBundles } from './answers.ts'
 import { psi } from './evidence-of.ts'
 import { isSettledByWork } from './finding-holds.ts'
-import { placardPsi } from './gates.ts'
+import { placardPsi, wheelStatus } from './gates.ts'
 import { lowByPsi } from './low-wheels.ts'
+import { isSpareOn } from './spare-on.ts'
 
 /** A finding that stops the vehicle, what was offered against it, and whether it is settled. */
 export type Danger = {
   readonly finding: Finding
   /** Neither repaired nor looked at and found sound. A refusal on record does not settle it. */
   readonly isOpen: boolean
+  /** The spare stands in the place of the wheel that it concerns. */
+  readonly isOffTheRoad: boolean
   readonly remedies: readonly { readonly bundle: IssuedBundle; readonly decision: BundleDecision | null }[]
 }
 
@@ -22,13 +25,19 @@ export const dangersOf = (state: OrderState): readonly Danger[] =>
     .map((finding) => ({
       finding,
       isOpen: !isSettledByWork(state, finding),
+      isOffTheRoad:
+        finding.wheels.length > 0 &&
+        finding.wheels.every((wheel) => isSpareOn(state, wheel) && wheelStatus(state, wheel) === 'secured'),
       remedies: newestBundles(state)
         .filter(({ findings }) => findings.includes(finding.code))
         .map((bundle) => ({ bundle, decision: answerTo(state, bundle) })),
     }))
 
-/** Whether a danger keeps the vehicle off the road or here, and nothing has settled it. */
-export const isUnsafeToTake = ({ isOpen, finding }: Danger): boolean =>
+/** Whether a danger keeps the vehicle off the road or here, and neither work has settled it nor the spare removed it. */
+export const isUnsafeToTake = (danger: Danger): boolean => !danger.isOffTheRoad && isNotRepaired(danger)
+
+/** Whether a danger that keeps a vehicle off the road or here was left. */
+export const isNotRepaired = ({ isOpen, finding }: Danger): boolean =>
   isOpen && finding.holds.some((hold) => hold === 'road' || hold === 'hand-back')
 
 /** Whether the spare can take the place of the one wheel that keeps the vehicle from being driven. */

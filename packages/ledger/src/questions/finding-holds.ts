@@ -79,7 +79,7 @@ const cured = (state: OrderState, code: string): boolean => {
 }
 
 /** The steps that are done on the road or after it: they cannot open it. */
-const afterTheRoad = ({ plan }: OrderState): ReadonlySet<string> => {
+export const afterTheRoad = ({ plan }: OrderState): ReadonlySet<string> => {
   const after = new Set<string>()
   for (const { stepKey, closedBy, waitsFor } of plan?.plan.steps ?? [])
     if (closedBy === 'drive.done' || closedBy === 'relearn.done' || waitsFor.some((key) => after.has(key)))

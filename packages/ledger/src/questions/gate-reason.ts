@@ -24,6 +24,7 @@ export type GateValues = {
   readonly 'wheel-untorqued': NoValues
   readonly 'wheel-unchecked': NoValues
   readonly 'wheel-parked': Parked
+  readonly 'spare-not-on': NoValues
   readonly 'stop-open': { readonly finding: FindingCode; readonly keeps: 'off-the-road' | 'here' }
   readonly 'wrench-doubtful': WrenchDoubt | { readonly asWritten: string }
   readonly 'device-clock-doubtful': ClockDoubt

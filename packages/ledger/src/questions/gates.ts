@@ -6,10 +6,11 @@ import type { OrderState, TorqueSeal, WheelWork } from '../state.ts'
 import { unansweredBundles } from './answers.ts'
 import { openConflicts } from './conflicts.ts'
 import { estimateIsMissing } from './estimate-is-missing.ts'
-import { isRefusedFinding, openStops } from './finding-holds.ts'
+import { afterTheRoad, isRefusedFinding, openStops } from './finding-holds.ts'
 import { type GateReason, reason } from './gate-reason.ts'
 import { namedBundle } from './named.ts'
 import { isPassed, isSetAside } from './passed-steps.ts'
+import { isSpareOn, spareWheel } from './spare-on.ts'
 import { leavesBy, type OpenTrouble, parkedBy, troublesOnTheRoad } from './troubles.ts'
 
 export { authorizedBundles } from './answers.ts'
@@ -123,6 +124,12 @@ export const roadGate = (state: OrderState): GateReason[] => [
   ...held(state, 'road'),
 ]
 
+/** The refusal says that the vehicle leaves on its spare, and that is not on yet. */
+const spareMissing = (state: OrderState): GateReason[] => {
+  const wheel = spareWheel(state)
+  return wheel === null || isSpareOn(state, wheel) ? [] : [reason('spare-not-on', wheel)]
+}
+
 /** What keeps the vehicle here. What the customer refused on record does not; a towed vehicle may lack a wheel. */
 const leavingGate = (state: OrderState): GateReason[] => {
   const troubles = troublesOnTheRoad(state)
@@ -134,6 +141,7 @@ const leavingGate = (state: OrderState): GateReason[] => {
       ({ wheel }) =>
         !troubles.some((trouble) => trouble.wheel === wheel && leavesBy(state, trouble) === 'towed'),
     ),
+    ...spareMissing(state),
     ...troubles.filter((trouble) => leavesBy(state, trouble) === null).map(parkedReason),
     ...openStops(state, 'road')
       .filter((code) => !refused.includes(code))
@@ -188,8 +196,9 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ...state.holds.filter((hold) => hold.gate === 'seal').map(heldReason),
 ]
 
-/** Work on a wheel that the customer refused to have put right stays undone. */
+/** Work on a wheel that the customer refused to have put right stays undone, and so does every drive of ours. */
 const isLeftUndone = (state: OrderState, step: Step): boolean => {
+  if (spareWheel(state) !== null && afterTheRoad(state).has(step.stepKey)) return true
   const trouble = parkedBy(state, step)
   return trouble !== null && leavesBy(state, trouble) !== null
 }

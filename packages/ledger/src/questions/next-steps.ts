@@ -8,12 +8,18 @@ import { dangersOf, isUnsafeToTake, type SpareHelp, spareHelp } from './dangers.
 import { proofOf, wheelsThatCameOff } from './gates.ts'
 import { lastOdometer } from './odometer.ts'
 import { minutesToDrive } from './proof.ts'
-import { type Gauging, gaugingDue, mayDrive } from './verdicts.ts'
+import { type Gauging, gaugingDue, mayDrive, spareInUse } from './verdicts.ts'
 
 /** One thing for the customer to do after the visit: a code and its figures. Days are YYYY-MM-DD. */
 export type NextStep =
   | { readonly code: 'call-before-moving' }
   | ({ readonly code: 'tow-or-spare' } & SpareHelp)
+  /** The spare is on in the place of this wheel. */
+  | {
+      readonly code: 'on-the-spare'
+      readonly wheel: WheelPosition
+      readonly spare: 'temporary' | 'full-size'
+    }
   /** `miles`: the vehicle maker's distance. `at`: as odometer readings, unrounded; `null` where no odometer was read. */
   | {
       readonly code: 'retorque'
@@ -56,6 +62,18 @@ export const nextSteps = (state: OrderState, today: string): readonly NextStep[]
   if (mayDrive(state) === 'do-not-drive')
     return [{ code: 'call-before-moving' }, ...towOrSpare(state), ...retorque(state), ...deferredWork(state)]
   const gauging = gaugingDue(state)
+  const spare = spareInUse(state)
+  if (spare !== null)
+    return [
+      {
+        code: 'on-the-spare',
+        wheel: spare,
+        spare: state.sheet?.sheet.spare === 'full-size' ? 'full-size' : 'temporary',
+      },
+      ...retorque(state),
+      { code: 'check-pressures', ...gauging, firstBy: laterBy(today, gauging.every) },
+      ...deferredWork(state),
+    ]
   return [
     ...retorque(state),
     proofOf(state).verdict === 'not-yet-proven'

@@ -134,12 +134,13 @@ export const parkedBy = (state: OrderState, step: Step): OpenTrouble | null =>
           trouble.wheel === step.wheel && shuts(trouble, step) && !takesTheSpare(state, trouble, step),
       ) ?? null)
 
-/** A damaged tire whose repair the customer refused leaves its hub to the sound spare, which is torqued like any wheel. */
+/** A tire whose repair the customer refused leaves its hub to the sound spare, which is torqued and filled like any wheel. */
 const takesTheSpare = (state: OrderState, trouble: OpenTrouble, { wheel, closedBy }: Step): boolean => {
   if (wheel === null || !['tire', 'hole'].includes(remedyOf(trouble.what))) return false
   if (leavesBy(state, trouble) !== 'sound-spare') return false
-  const mounted = state.work[wheel]?.mounted
-  return closedBy === 'wheel.mounted' || (ontoTheHub.has(closedBy) && mounted?.cameFrom === 'SP')
+  if (closedBy === 'wheel.removed' || closedBy === 'wheel.mounted') return true
+  const isOn = state.work[wheel]?.mounted?.cameFrom === 'SP'
+  return isOn && (ontoTheHub.has(closedBy) || closedBy === 'pressure.set')
 }
 
 const shuts = ({ what, waitsFor }: OpenTrouble, step: Step): boolean => {

@@ -4,24 +4,46 @@ import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { IssuedBundle, OrderState } from '../state.ts'
 import { answerTo, newestBundles } from './answers.ts'
 import { pressureAsLeft } from './as-left.ts'
-import { dangersOf, isUnsafeToTake } from './dangers.ts'
-import { authorizedBundles, placardPsi, proofOf, roadGate } from './gates.ts'
+import { dangersOf, isNotRepaired, isUnsafeToTake } from './dangers.ts'
+import type { GateReason } from './gate-reason.ts'
+import { authorizedBundles, placardPsi, proofOf, roadGate, wheelStatus } from './gates.ts'
 import { lowAsLeft } from './low-wheels.ts'
 import type { Failure } from './proof.ts'
+import { isSpareOn } from './spare-on.ts'
 import { isStoredAt } from './stored-id.ts'
 
 /** The answer to "Can I drive it?", decided once for the desk, the telephone and the report. */
-export type DriveVerdict = 'drive-normally' | 'check-weekly' | 'check-each-trip' | 'do-not-drive'
+export type DriveVerdict =
+  | 'drive-normally'
+  | 'check-weekly'
+  | 'check-each-trip'
+  | 'on-the-spare'
+  | 'do-not-drive'
 
 /** The careful answer wherever a fact is missing. */
 export const mayDrive = (state: OrderState): DriveVerdict => {
   // A refusal on record lets the customer take the vehicle; it does not make it safe.
-  if (roadGate({ ...state, refusals: {} }).length > 0) return 'do-not-drive'
+  const spare = spareInUse(state)
+  const kept = roadGate({ ...state, refusals: {} }).filter((reason) => !isOfWheel(state, reason, spare))
+  if (kept.length > 0) return 'do-not-drive'
   // What must be repaired before the keys go back is not driven either.
   if (dangersOf(state).some(isUnsafeToTake)) return 'do-not-drive'
   // Without a diagnosis no report may say yes.
   if (!state.diagnosis) return 'do-not-drive'
-  return driveBy[gaugingDue(state).every]
+  return spare === null ? driveBy[gaugingDue(state).every] : 'on-the-spare'
+}
+
+/** The wheel in whose place the spare is on, torqued and checked. */
+export const spareInUse = (state: OrderState): WheelPosition | null =>
+  roadPositions.find((wheel) => isSpareOn(state, wheel) && wheelStatus(state, wheel) === 'secured') ?? null
+
+/** A reason that concerns only the wheel that the spare has replaced. */
+const isOfWheel = (state: OrderState, reason: GateReason, wheel: WheelPosition | null): boolean => {
+  if (wheel === null) return false
+  if (reason.code === 'wheel-parked') return reason.wheel === wheel
+  if (reason.code !== 'stop-open') return false
+  const finding = state.diagnosis?.diagnosis.findings.find(({ code }) => code === reason.values.finding)
+  return finding?.wheels.length === 1 && finding.wheels[0] === wheel
 }
 
 /** How often the customer gauges the tires, and the reason where it is more often than each month. */
@@ -114,7 +136,7 @@ export type FixedVerdict =
 
 /** Proven, not yet proven or not fixed, and nothing softer. */
 export const isFixed = (state: OrderState): FixedVerdict => {
-  if (dangersOf(state).some(isUnsafeToTake)) return { verdict: 'not-fixed', why: 'danger-left' }
+  if (dangersOf(state).some(isNotRepaired)) return { verdict: 'not-fixed', why: 'danger-left' }
   const proof = proofOf(state)
   switch (proof.verdict) {
     case 'not-fixed':

@@ -7,6 +7,7 @@ import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
 import { isPassed, keptClosedBy } from './passed-steps.ts'
 import { repairRefused } from './puncture.ts'
+import { isSpareOn } from './spare-on.ts'
 import { parkedBy } from './troubles.ts'
 
 /**
@@ -78,6 +79,8 @@ const heldByWork = (state: OrderState, step: Step): Refusal | null => {
     case 'wheel.mounted':
       return wheel === null || wheelStatus(state, wheel) === 'off' ? null : refuse('WHEEL_NOT_OFF', { wheel })
     case 'pressure.set':
+      // What was found at the wheel that came off says nothing of the spare.
+      if (wheel !== null && isSpareOn(state, wheel)) return noSheet(state)
       return held(state, 'pressure-setting', step) ?? held(state, 'inflation', step) ?? noSheet(state)
     case 'studs.torqued':
       return noSheet(state) ?? stillOff(state, step)

@@ -1,5 +1,6 @@
 import type { PunctureRecord } from '../../src/subjects/arrival/kinds.ts'
 import { oneSensorJob, stageWriters, tireOf, workUntil } from '../one-sensor-job.ts'
+import { agreedBy, lead } from '../shop.ts'
 import { bay, before, changedEstimate, closeStep, desk, type Refusals, replanned } from './setting.ts'
 
 const nailHole = { place: 'crown', millimeters: 5, degrees: 0, overlapsRepair: false } as const
@@ -41,6 +42,30 @@ const priced = (hole: PunctureRecord | null, inside: boolean) => {
   return pen.attempt('estimate.issued', payload, desk)
 }
 
+/** The customer refuses what is wrong at the right rear, and the vehicle is to leave on its spare. */
+const onSpare = (
+  ofSpare: ('bulge' | 'cord-showing')[],
+  ofWheel: Parameters<typeof tireOf>[1] = { tireDamage: ['bulge'] },
+) => {
+  const pen = oneSensorJob('checked')
+  pen.write('tire.inspected', tireOf('SP', { tireDamage: ofSpare }), bay)
+  pen.write('tire.inspected', tireOf('RR', ofWheel), bay)
+  stageWriters.confirmed(pen)
+  const codes = (pen.state().diagnosis?.diagnosis.findings ?? [])
+    .filter(({ kind, wheels }) => kind === 'stop' && wheels.includes('RR'))
+    .map(({ code }) => code)
+  return pen.attempt(
+    'refusal.recorded',
+    {
+      codes,
+      cautionShown: { number: 'CT-04', version: 1 },
+      proof: { kind: 'refused-to-sign', witness: agreedBy(lead) },
+      leaves: 'sound-spare',
+    },
+    desk,
+  )
+}
+
 const snappedStud = { stepKey: null, wheel: 'RR', what: 'stud', words: null } as const
 
 /** What is wrong with a tire or a wheel, and what may not be done to it. */
@@ -53,6 +78,7 @@ export const damageRefusals: Refusals<
   | 'TIRE_DATE_UNREAD'
   | 'REPAIR_NOT_JUDGED'
   | 'PUNCTURE_NOT_REPAIRABLE'
+  | 'SPARE_NOT_SOUND'
 > = {
   TROUBLE_WITHOUT_WHEEL: [
     [
@@ -139,6 +165,14 @@ export const damageRefusals: Refusals<
       'the price of a repair where the look inside saw no hole',
       () => priced(null, true),
       { wheel: 'RR', because: ['holes'] },
+    ],
+  ],
+  SPARE_NOT_SOUND: [
+    ['the spare in place of a tire, the spare being damaged', () => onSpare(['bulge']), { why: 'damaged' }],
+    [
+      'the spare against studs that are broken',
+      () => onSpare([], { tireDamage: [], fastenerDamage: ['stud-broken'] }),
+      { why: 'no-help' },
     ],
   ],
   PUNCTURE_NOT_REPAIRABLE: [

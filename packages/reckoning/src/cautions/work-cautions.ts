@@ -18,6 +18,7 @@ export const issuedWorkCautions = {
   'CW-12': [1],
   'CW-13': [1],
   'CW-14': [1],
+  'CW-15': [1],
 } as const
 
 export type WorkCautionNumber = keyof typeof issuedWorkCautions
@@ -42,6 +43,7 @@ export const workCautions = {
   runLow: { number: 'CW-12', version: 1 },
   restraint: { number: 'CW-13', version: 1 },
   inflate: { number: 'CW-14', version: 1 },
+  spare: { number: 'CW-15', version: 1 },
 } as const satisfies Record<string, WorkCaution>
 
 export type WorkCautionName = keyof typeof workCautions

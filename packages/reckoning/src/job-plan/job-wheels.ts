@@ -1,10 +1,10 @@
-import type { Work } from '../estimate.ts'
 import { cameFrom, type Moves, movedPlaces } from '../rotation/moves.ts'
 import type { RotationDoubt } from '../rotation/rotation-doubt.ts'
 import { patternMoves, type RotationPattern } from '../rotation/rotation-pattern.ts'
 import { sheetDoubts } from '../rotation/sheet-doubts.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import { inReadingOrder, type RoadPosition, roadPositions, type WheelPosition } from '../wheels.ts'
+import type { PlannedWork } from './authorized-work.ts'
 import { repairFastenerKey } from './step-keys.ts'
 
 /** Which wheels a job touches, and how. */
@@ -17,6 +17,8 @@ export type JobWheels = {
   readonly torquedAgain: readonly RoadPosition[]
   /** Hubs of which damaged fasteners are renewed. */
   readonly fastened: readonly RoadPosition[]
+  /** The hub that the sound spare goes on to, if the vehicle leaves on it. */
+  readonly spareTo: RoadPosition | null
   readonly swapsSet: boolean
   /** The moves of the rotation, if there is one; empty if something speaks against it. */
   readonly moves: Moves
@@ -29,7 +31,7 @@ export type JobWheels = {
  *
  * @source This program's own rule.
  */
-export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): JobWheels => {
+export const jobWheels = (sheet: SpecificationSheet, works: readonly PlannedWork[]): JobWheels => {
   const opened = inReadingOrder(works.flatMap((work) => (opensTire(work) ? [work.wheel] : [])))
   const swapsSet = works.some(({ kind }) => kind === 'swap-wheels')
   const rotation = rotationOf(sheet, works, swapsSet)
@@ -37,7 +39,9 @@ export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): Jo
   const fastened = roadPositions.filter((wheel) =>
     works.some((work) => work.kind === 'repair-fastener' && work.wheel === wheel),
   )
+  const spareTo = works.flatMap((work) => (work.kind === 'fit-spare' ? [work.wheel] : []))[0] ?? null
   const leaves = new Set<WheelPosition>([
+    ...(spareTo === null ? [] : [spareTo]),
     ...opened,
     ...fastened,
     ...movedPlaces(moves),
@@ -46,7 +50,7 @@ export const jobWheels = (sheet: SpecificationSheet, works: readonly Work[]): Jo
   const cameOff = roadPositions.filter((wheel) => leaves.has(wheel))
   const again = new Set(works.flatMap((work) => (work.kind === 'torque-again' ? [work.wheel] : [])))
   const torquedAgain = roadPositions.filter((wheel) => again.has(wheel) && !leaves.has(wheel))
-  return { opened, cameOff, torquedAgain, fastened, swapsSet, moves, rotation }
+  return { opened, cameOff, torquedAgain, fastened, spareTo, swapsSet, moves, rotation }
 }
 
 /**
@@ -66,18 +70,18 @@ export const readyKey = ({ opened }: JobWheels, stood: WheelPosition): string =>
  */
 export const beforeFitting = (job: JobWheels, place: WheelPosition): string[] => {
   const own = place === 'SP' ? 'SP.wheel.out' : `${place}.wheel.off`
-  const from = cameFrom(job.moves, place)
+  const from = place === job.spareTo ? 'SP' : cameFrom(job.moves, place)
   const ready = readyKey(job, from)
   const repaired = job.fastened.some((wheel) => wheel === place) ? [repairFastenerKey(place)] : []
   return [...(from === place ? [ready] : [own, ready]), ...repaired]
 }
 
 type TireWork = Extract<
-  Work,
+  PlannedWork,
   { kind: 'fit-sensor' | 'service-stem' | 'find-leak' | 'repair-puncture' | 'fit-tire' }
 >
 
-const opensTire = (work: Work): work is TireWork =>
+const opensTire = (work: PlannedWork): work is TireWork =>
   work.kind === 'fit-sensor' ||
   work.kind === 'service-stem' ||
   work.kind === 'find-leak' ||
@@ -86,7 +90,7 @@ const opensTire = (work: Work): work is TireWork =>
 
 const rotationOf = (
   sheet: SpecificationSheet,
-  works: readonly Work[],
+  works: readonly PlannedWork[],
   swapsSet: boolean,
 ): JobWheels['rotation'] => {
   const patterns = [...new Set(works.flatMap((work) => (work.kind === 'rotate' ? [work.pattern] : [])))]

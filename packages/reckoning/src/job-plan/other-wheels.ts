@@ -81,6 +81,23 @@ export const takeSpareOut = (after: readonly string[]): StepDraft => ({
   waitsFor: after,
 })
 
+/**
+ * The spare is looked at before it goes on in place of a wheel that must not be used.
+ *
+ * @limits The vehicle maker's rules for its spare govern.
+ * @source Common practice, no source.
+ */
+export const takeSoundSpareOut = (after: readonly string[]): StepDraft => ({
+  stepKey: 'SP.wheel.out',
+  code: 'take-sound-spare-out',
+  values: {},
+  wheel: 'SP',
+  closedBy: 'step.closed',
+  needs: ['value'],
+  waitsFor: after,
+  cautions: ['spare'],
+})
+
 /** The step in which a wheel is stowed as the spare. */
 export const spareStowKey = 'SP.wheel.stow'
 

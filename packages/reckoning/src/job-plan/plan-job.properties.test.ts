@@ -2,6 +2,7 @@ import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   anyAuthorized,
+  anyAuthorizedOrSpare,
   anyDangers,
   anySheet,
   everythingBefore,
@@ -49,7 +50,7 @@ const inOpenTire = [
 describe('any job plan', () => {
   it('is well formed: keys once, and each step waits only for steps that come before it', () => {
     fc.assert(
-      fc.property(anySheet, anyAuthorized, anyDangers, (sheet, authorized, dangers) => {
+      fc.property(anySheet, anyAuthorizedOrSpare, anyDangers, (sheet, authorized, dangers) => {
         const plan = planJob(sheet, authorized, 1, dangers)
         expect(JobPlan.safeParse(plan).success).toBe(true)
         const seen = new Set<string>()

@@ -2,8 +2,14 @@ import type { Work } from '../estimate.ts'
 import { cameFrom, movedPlaces } from '../rotation/moves.ts'
 import { type SafetyFigure, type SpecificationSheet, unverifiedFigures } from '../sheet.ts'
 import type { JobPlan, PlannedStep } from '../step.ts'
-import { inReadingOrder, readingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
-import { type AuthorizedWork, inOneOrder } from './authorized-work.ts'
+import {
+  inReadingOrder,
+  type RoadPosition,
+  readingOrder,
+  roadPositions,
+  type WheelPosition,
+} from '../wheels.ts'
+import { type AuthorizedWork, inOneOrder, type PlannedWork } from './authorized-work.ts'
 import { beforeFitting, type JobWheels, jobWheels, readyKey } from './job-wheels.ts'
 import { learnAndProve } from './learn-and-prove.ts'
 import { liftOnce } from './lift-once.ts'
@@ -12,14 +18,7 @@ import { checkTires, putSpareBack, readOtherWheel, stowSpare } from './other-whe
 import { torqueCheckKey, torqueRoundKey } from './step-keys.ts'
 import { type StepDraft, stepOf } from './step-of.ts'
 import type { TireDangers } from './tire-dangers.ts'
-import {
-  confirmFigure,
-  lastLook,
-  lastLookKey,
-  placardWheels,
-  pressureKey,
-  setPressures,
-} from './vehicle-steps.ts'
+import { confirmFigure, lastLook, lastLookKey, pressureKey, setPressures } from './vehicle-steps.ts'
 import { stepsAtHub, stepsOffHub } from './wheel-plan.ts'
 
 /**
@@ -70,6 +69,7 @@ const wheelSteps = (
     ...job.opened,
     ...job.cameOff,
     ...job.torquedAgain,
+    ...(job.spareTo === null ? [] : (['SP'] as const)),
     ...movedPlaces(job.moves),
   ])
   const offHub = (wheel: WheelPosition) => stepsOffHub(sheet, job, wheel, works, dangers)
@@ -87,6 +87,7 @@ const wheelSteps = (
 
 /** The spare's place is filled again: with a wheel from another place, or with itself where only its tire was opened. */
 const spareBack = (job: JobWheels): StepDraft[] => {
+  if (job.spareTo !== null) return []
   const from = cameFrom(job.moves, 'SP')
   if (from !== 'SP') return [stowSpare(from, beforeFitting(job, 'SP'))]
   return job.opened.includes('SP') ? [putSpareBack([readyKey(job, 'SP')])] : []
@@ -100,14 +101,15 @@ const vehicleSteps = (
   job: JobWheels,
   works: readonly AuthorizedWork[],
 ): PlannedStep[] => {
-  const first = works.find(({ work }) => work.kind !== 'look')?.bundleKey
-  if (first === undefined) return []
+  const sold = works.filter(({ work }) => work.kind !== 'look' && work.kind !== 'fit-spare')
   const stepFor = (bundleKey: string | null) => (step: StepDraft) => stepOf(sheet, bundleKey, step)
-  if (works.every(({ work }) => work.kind === 'look' || work.kind === 'torque-again'))
+  const [{ bundleKey: first } = { bundleKey: null }] = sold
+  if (sold.length === 0) return spareAlone(sheet, job).map(stepFor(null))
+  if (job.spareTo === null && sold.every(({ work }) => work.kind === 'torque-again'))
     return [lastLook(job.torquedAgain.map((wheel) => torqueRoundKey(wheel, 'again')))].map(stepFor(first))
   const checks = job.cameOff.map(torqueCheckKey)
-  const pressures = setPressures(sheet, (wheel) => [...standsAfter(job, wheel), ...afterLift(job)])
-  const settled = [...placardWheels(sheet).map(pressureKey), ...stowedKey(job)]
+  const pressures = pressuresOf(sheet, job)
+  const settled = [...pressures.map(({ stepKey }) => stepKey), ...stowedKey(job)]
   const learns = relearnBundleOf(sheet, job, works)
   const { learning, proving } = learnAndProve({
     sheet,
@@ -125,6 +127,30 @@ const vehicleSteps = (
   ]
 }
 
+/** Where nothing is sold, the spare that goes on gets its pressure, and somebody looks round the vehicle. */
+const spareAlone = (sheet: SpecificationSheet, job: JobWheels): StepDraft[] => {
+  if (job.spareTo === null) return []
+  const fitted = pressureKey(spareStands(sheet, job.spareTo))
+  const pressures = pressuresOf(sheet, job).filter(({ stepKey }) => stepKey === fitted)
+  return [
+    ...pressures,
+    lastLook(pressures.length > 0 ? [fitted] : [torqueRoundKey(job.spareTo, 'again'), ...afterLift(job)]),
+  ]
+}
+
+/** A temporary spare has a pressure of its own; a full-size one takes that of the place where it goes on. */
+const spareStands = ({ spare }: SpecificationSheet, spareTo: RoadPosition): WheelPosition =>
+  spare === 'full-size' ? spareTo : 'SP'
+
+/** Every pressure of the label; where the spare goes on, none for the wheel that it replaces or for its empty place. */
+const pressuresOf = (sheet: SpecificationSheet, job: JobWheels): (StepDraft & { stepKey: string })[] => {
+  const { spareTo } = job
+  const left = spareTo === null ? null : spareStands(sheet, spareTo) === 'SP' ? spareTo : 'SP'
+  return setPressures(sheet, (wheel) => [...standsAfter(job, wheel), ...afterLift(job)]).filter(
+    ({ wheel }) => wheel !== left,
+  )
+}
+
 /** The wheels whose sensor must answer at the end; a wheel that got a plain stem has none. */
 const heardAtTheEnd = (sheet: SpecificationSheet, works: readonly AuthorizedWork[]): WheelPosition[] => {
   if (sheet.system !== 'direct') return []
@@ -140,7 +166,7 @@ const heardAtTheEnd = (sheet: SpecificationSheet, works: readonly AuthorizedWork
 
 /** The step after which the wheel at a place stays there. */
 const standsAfter = (job: JobWheels, wheel: WheelPosition): string[] => {
-  if (wheel === 'SP') return stowedKey(job)
+  if (wheel === 'SP') return job.spareTo === null ? stowedKey(job) : [torqueRoundKey(job.spareTo, 'again')]
   const isTorqued = job.cameOff.includes(wheel) || job.torquedAgain.includes(wheel)
   return isTorqued ? [torqueRoundKey(wheel, 'again')] : []
 }
@@ -172,8 +198,10 @@ const changingTires = [
   'rotate',
 ] as const satisfies readonly Work['kind'][]
 
-const bundleOf = (works: readonly AuthorizedWork[], ...kinds: readonly Work['kind'][]): string | null =>
-  works.find(({ work }) => kinds.includes(work.kind))?.bundleKey ?? null
+const bundleOf = (
+  works: readonly AuthorizedWork[],
+  ...kinds: readonly PlannedWork['kind'][]
+): string | null => works.find(({ work }) => kinds.includes(work.kind))?.bundleKey ?? null
 
 const figuresThatRest = (steps: readonly PlannedStep[], sheet: SpecificationSheet): SafetyFigure[] =>
   unverifiedFigures(sheet).filter((figure) => steps.some((step) => step.unverified === figure))

@@ -21,6 +21,7 @@ const heights: Readonly<Record<StepCode, StepHeight>> = {
   'read-other-wheel': 'floor',
   'check-tires-for-rotation': 'floor',
   'take-spare-out': 'floor',
+  'take-sound-spare-out': 'floor',
   'lift-vehicle': 'lifted',
   'take-wheel-off': 'lifted',
   'repair-fastener': 'lifted',

@@ -9,6 +9,8 @@ export type WheelToFit =
   | { readonly kind: 'own' }
   | { readonly kind: 'from'; readonly place: WheelPosition }
   | { readonly kind: 'other-set' }
+  /** The sound spare, in place of a wheel that must not be used. */
+  | { readonly kind: 'spare' }
 
 /**
  * The wheel goes on and is tightened: by hand, then half the figure, the figure, and the figure again until none
@@ -42,6 +44,7 @@ export const tightenWheel = (
       needs: ['value'],
       waitsFor: after,
       ...(fit.kind === 'from' ? { comesFrom: fit.place } : {}),
+      ...(fit.kind === 'spare' ? { comesFrom: 'SP' as const, cautions: ['spare' as const] } : {}),
     },
     {
       ...torque,
@@ -107,4 +110,9 @@ export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): Ste
 const torqueOf = (sheet: SpecificationSheet, wheel: RoadPosition) =>
   ({ wheel, figure: studTorque(sheet), rests: 'studTorque', cautions: ['torque'] }) as const
 
-const whichWheel = { own: 'own', from: 'from-another-place', 'other-set': 'other-set' } as const
+const whichWheel = {
+  own: 'own',
+  from: 'from-another-place',
+  spare: 'from-another-place',
+  'other-set': 'other-set',
+} as const

@@ -6,7 +6,7 @@ import type { AuthorizedWork } from './authorized-work.ts'
 import { fitSensor, readInRim, serviceStem, type Valve } from './fit-sensor.ts'
 import { beforeFitting, type JobWheels } from './job-wheels.ts'
 import { closeTire, openTire, takeWheelOff } from './open-tire.ts'
-import { matchTire, otherReadKey, rotationTiresKey, takeSpareOut } from './other-wheels.ts'
+import { matchTire, otherReadKey, rotationTiresKey, takeSoundSpareOut, takeSpareOut } from './other-wheels.ts'
 import { repairFastener } from './repair-fastener.ts'
 import { findLeak, judgeLeak, repairPuncture } from './repair-leak.ts'
 import { insideKey } from './step-keys.ts'
@@ -31,11 +31,14 @@ export const stepsOffHub = (
   const care = careOf(sheet, dangers, wheel)
   const tire = job.opened.includes(wheel) ? tireWork(sheet, wheel, here, care) : null
   const before = tire?.before ?? []
-  const off = leavesPlace(job, wheel, keysOf(before))
+  // For the spare, the wheel comes off at once: what was planned for its own tire is not done.
+  const off = leavesPlace(job, wheel, wheel === job.spareTo ? [] : keysOf(before))
   const opensAfter = off.length > 0 ? keysOf(off) : keysOf(before)
   const drafts = [...before, ...off, ...(tire ? [...openTire(wheel, care, opensAfter), ...tire.after] : [])]
   return [
-    ...drafts.map((step) => stepOf(sheet, bundleKey, step)),
+    ...drafts.map((step) =>
+      stepOf(sheet, step.code === 'take-wheel-off' && wheel === job.spareTo ? null : bundleKey, step),
+    ),
     ...here.flatMap(({ work, bundleKey: own }) =>
       work.kind === 'repair-fastener' ? [stepOf(sheet, own, repairFastener(work.wheel))] : [],
     ),
@@ -60,10 +63,11 @@ export const stepsAtHub = (
     : job.torquedAgain.includes(wheel)
       ? [torqueAgain(sheet, wheel)]
       : []
-  return drafts.map((step) => stepOf(sheet, bundleKey, step))
+  return drafts.map((step) => stepOf(sheet, wheel === job.spareTo ? null : bundleKey, step))
 }
 
-const wheelToFit = ({ swapsSet, moves }: JobWheels, wheel: RoadPosition): WheelToFit => {
+const wheelToFit = ({ spareTo, swapsSet, moves }: JobWheels, wheel: RoadPosition): WheelToFit => {
+  if (spareTo === wheel) return { kind: 'spare' }
   if (swapsSet) return { kind: 'other-set' }
   const place = cameFrom(moves, wheel)
   return place === wheel ? { kind: 'own' } : { kind: 'from', place }
@@ -81,6 +85,7 @@ const leavesPlace = (job: JobWheels, wheel: WheelPosition, before: readonly stri
     ...(isMoved ? [rotationTiresKey] : []),
     ...(job.swapsSet ? job.cameOff.map(otherReadKey) : []),
   ]
+  if (wheel === 'SP' && job.spareTo !== null) return [takeSoundSpareOut(after)]
   if (wheel === 'SP') return isMoved || job.opened.includes('SP') ? [takeSpareOut(after)] : []
   return job.cameOff.includes(wheel) ? [takeWheelOff(wheel, after)] : []
 }

@@ -42,9 +42,9 @@ export const notDoneLines = (state: OrderState, context: ReportContext): NotDone
 
 /** The same on page one, with prices, and each refusal of safety work with its proof. */
 export const notDoneOnPageOne = (state: OrderState, context: ReportContext): PageOne['notDone'] => [
-  ...Object.entries(state.refusals).map(([code, { proof }]) => ({
+  ...Object.entries(state.refusals).map(([code, { proof, leaves }]) => ({
     answer: 'Refused although unsafe',
-    title: `${refusedName(state, code)}. ${refusalProof(context, proof)}`,
+    title: `${refusedName(state, code)}. ${refusalProof(context, proof)}${leaves === null ? '' : ` ${leaving[leaves]}`}`,
   })),
   ...notDoneLines(state, context).map(({ title, answer, totalCents }) => ({
     answer,
@@ -56,6 +56,13 @@ const refusedName = (state: OrderState, code: string): string => {
   const found = state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)
   return found ? findingName(found) : sentence(code.replaceAll('-', ' '))
 }
+
+/** How the vehicle leaves, as the customer chose. */
+const leaving = {
+  towed: 'It is towed.',
+  'sound-spare': 'It leaves on its spare.',
+  'as-it-is': 'It leaves as it is.',
+} as const
 
 const refusalProof = (context: ReportContext, proof: OrderState['refusals'][string]['proof']): string =>
   proof.kind === 'signed'
@@ -149,7 +156,9 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
       entry: refusal.written.seq,
       cells: [
         words(findingSentence(state, code)),
-        words(refusalProof(context, refusal.proof)),
+        words(
+          `${refusalProof(context, refusal.proof)}${refusal.leaves === null ? '' : ` ${leaving[refusal.leaves]}`}`,
+        ),
         words(cautionText(refusal.cautionShown)),
         words(`${authorName(context, refusal.written.by)}, ${writtenMoment(context, refusal.written)}`),
       ],

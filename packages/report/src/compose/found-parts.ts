@@ -48,6 +48,14 @@ const dangerPart = (
       [],
       written.seq,
     )
+  if (danger.isOffTheRoad)
+    return plainPart(
+      'for-information',
+      'Unsafe when it came; the spare is on in its place',
+      `${findingName(finding)}.`,
+      remedyLines(danger, context),
+      written.seq,
+    )
   const severity = severityOf(finding, diagnosis.primary)
   return {
     severity,

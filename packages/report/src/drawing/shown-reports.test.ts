@@ -20,7 +20,7 @@ describe('a report of a low tire that the customer declined', () => {
   it('has the tire with its figure on page one, and the answer with its price', () => {
     const page = textOf(low, '-raw', '-l', '1')
     expect(page).toContain('Left low: left rear 24.0 psi of 35 on the label.')
-    expect(page).toContain('No: Find and repair the leak, left rear, $54.24')
+    expect(page).toContain('No: Find the leak and look inside, left rear, $47.87')
   })
 
   it('says how often to gauge as its caution says, in the answer and in what comes next', () => {

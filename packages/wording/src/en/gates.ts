@@ -40,6 +40,8 @@ export const gates: GatesWording = {
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is not torqued.`,
   'wheel-unchecked': (wheel) => `${The(wheel, 'wheel')} is torqued and unchecked: a second person checks it.`,
   'wheel-parked': parkedWords,
+  'spare-not-on': (wheel) =>
+    `By the refusal the vehicle leaves on its spare, and ${the(wheel, 'wheel')} is not replaced by it yet.`,
   'stop-open': (_wheel, { finding, keeps }) =>
     keeps === 'here'
       ? `A finding keeps the vehicle here: ${findingTitles[finding]}. Repair it or record the refusal.`

@@ -77,6 +77,10 @@ export const nextSteps: NextStepsWording = {
   'call-before-moving': (_, contact) =>
     `Before it is moved, ${callUs(contact)}${contact.person === null ? '' : `, or ask for ${contact.person} at the counter`}.`,
   'tow-or-spare': towOrSpare,
+  'on-the-spare': ({ wheel, spare }) =>
+    spare === 'temporary'
+      ? `The temporary spare is on in place of the ${wheelNames.names[wheel]} wheel. Keep to the limits of speed and distance on its sidewall, and have the tire put right soon. The warning light may stay on until then.`
+      : `The spare is on in place of the ${wheelNames.names[wheel]} wheel. Have the tire that came off put right soon: until then you have no spare, and the warning light may stay on.`,
   retorque: ({ miles, at }) => {
     const readings = at
       ? `, at ${number(Math.round(at.from.value))} to ${number(Math.round(at.to.value))} ${at.to.unit}`

@@ -48,6 +48,14 @@ const figures: Readonly<Record<SafetyFigure, string>> = {
 
 const listed = (words: readonly string[]): string => new Intl.ListFormat('en-US').format(words)
 
+const spareDoubts: Readonly<Record<RefusalValues['SPARE_NOT_SOUND']['why'], string>> = {
+  none: 'it has none',
+  'not-checked': 'nobody has gauged the spare and looked at it',
+  damaged: 'the spare is damaged or worn out',
+  'no-help': 'another wheel does not remove this danger',
+  'one-spare': 'it has one spare, and more than one wheel must not be used',
+}
+
 const contradictedHoles: Readonly<
   Record<RefusalValues['PUNCTURE_CONTRADICTED']['why'], (wheel: string) => string>
 > = {
@@ -199,6 +207,7 @@ export const refusals: RefusalsWording = {
     `Nobody has recorded everything that decides whether the ${wheels.names[wheel]} tire may be repaired. Look at ${listed(because.map((one) => repairDoubts[one].look))} first.`,
   PUNCTURE_NOT_REPAIRABLE: ({ wheel, because }) =>
     `The ${wheels.names[wheel]} tire must not be repaired: ${listed(because.map((one) => repairDoubts[one].why))}. It needs another tire.`,
+  SPARE_NOT_SOUND: ({ why }) => `The vehicle cannot leave on its spare: ${spareDoubts[why]}. Have it towed.`,
   WHEEL_NOT_OFF: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel was not recorded as off. Record that first.`,
   WHEEL_ALREADY_OFF: ({ wheel }) =>

@@ -74,6 +74,8 @@ export const stepHows: StepsWording['how'] = {
       ? `Not ${patterns[values.pattern]}: ${joined(...values.doubts.map((doubt) => doubts[doubt]))} Move nothing; tell the desk.`
       : `Planned: ${patterns[values.pattern]}. Arrows that roll one way only, sizes, load marks, a spare's limits: each tire must be right for its new place. If one is not, stop. The vehicle maker's pattern governs.`,
   'take-spare-out': 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
+  'take-sound-spare-out':
+    'No damage, no bulge, tread left, seats right for these fasteners. Mark it SP. Record the limits that its sidewall prints. Damaged or worn: press Not right; the vehicle is towed.',
   'stow-spare': ({ comesFrom }) =>
     `The wheel marked ${comesFrom ?? 'for it'} becomes the spare. Hold it as the vehicle maker says, so that it cannot come loose.`,
   'put-spare-back':

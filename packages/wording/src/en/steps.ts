@@ -19,6 +19,7 @@ export const steps: StepsWording = {
     'read-other-wheel': "Read the other set's wheel",
     'check-tires-for-rotation': 'See that the tires allow the rotation',
     'take-spare-out': 'Take the spare out',
+    'take-sound-spare-out': 'Take the spare out, see that it is sound',
     'stow-spare': 'Stow the new spare',
     'put-spare-back': 'Stow the spare again',
     'take-wheel-off': 'Take the wheel off',

@@ -49,6 +49,7 @@ export const verdicts: VerdictsWording = {
     'drive-normally': 'Yes, drive normally.',
     'check-weekly': 'Yes, but check pressures weekly.',
     'check-each-trip': 'Yes, but check pressures before every trip.',
+    'on-the-spare': 'Yes, on the spare: keep to the limits on its sidewall.',
     'do-not-drive': 'No. Please do not drive it. Call us.',
   },
   fixed: { proven: 'Proven', 'not-yet-proven': 'Not yet proven', 'not-fixed': 'Not fixed' },

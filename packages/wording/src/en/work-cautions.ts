@@ -42,6 +42,9 @@ export const workCautions: WorkCautionsWording = {
   'CW-13': {
     1: "In a restraining device, with a remote valve and a clip-on chuck, nobody in the line of a sidewall. Stop at 20 psi, look and listen: snapping, a bulge or a ripple means let the air off from where you stand and scrap the tire. The tire maker's own rules govern.",
   },
+  'CW-15': {
+    1: "A temporary spare has its own pressure and its own limits of speed and distance on its sidewall; they and the vehicle maker's rules govern. Only one on a vehicle. Fasteners and seats must suit its wheel. A spare with damage, or worn out, is not fitted.",
+  },
   'CW-14': {
     1: "Stand aside, clip-on chuck, never over the sidewall's maximum. The door label's pressure governs, cold.",
   },

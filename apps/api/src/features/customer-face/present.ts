@@ -80,6 +80,7 @@ const adviceOn = (state: OrderState, { today, shopPhone }: CustomerContext): str
       (step) =>
         step.code === 'call-before-moving' ||
         step.code === 'tow-or-spare' ||
+        step.code === 'on-the-spare' ||
         (step.code === 'check-pressures' && step.every !== 'month'),
     )
     .map((step) => nextStepWords(english.nextSteps, step, { telephone: shopPhone, person: null }))

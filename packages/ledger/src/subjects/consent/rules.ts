@@ -9,6 +9,7 @@ import { cautionsOwed } from '../../questions/cautions-owed.ts'
 import { payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
 import { repairNotOffered } from '../../questions/puncture.ts'
+import { noSoundSpare } from '../../questions/sound-spare.ts'
 import { workBegan } from '../../questions/work-began.ts'
 import type { PayloadOf } from '../../registry.ts'
 import { refundRoles } from '../../role.ts'
@@ -127,6 +128,10 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
       const found = new Set((state.diagnosis?.diagnosis.findings ?? []).map(({ code }) => code as string))
       const unknown = payload.codes.find((code) => !found.has(code))
       return unknown ? refuse('STOP_NOT_FOUND', { finding: unknown, stops: false }) : null
+    },
+    (state, { payload: { codes, leaves } }) => {
+      const why = leaves === 'sound-spare' ? noSoundSpare(state, codes) : null
+      return why === null ? null : refuse('SPARE_NOT_SOUND', { why })
     },
   ],
   'payment.noted': [

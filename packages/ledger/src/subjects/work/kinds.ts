@@ -15,6 +15,7 @@ import { Timed, untimed } from '../../timed.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 import { PlanVersion2, planToVersion3 } from './plan-version-2.ts'
+import { PlanVersion3, planToVersion4 } from './plan-version-3.ts'
 
 const relearn = {
   stepKey: StepKey,
@@ -35,7 +36,11 @@ const drive = {
 
 export const workKinds = {
   'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
-    earlier: [earlierVersion(PlanVersion1, planToVersion2), earlierVersion(PlanVersion2, planToVersion3)],
+    earlier: [
+      earlierVersion(PlanVersion1, planToVersion2),
+      earlierVersion(PlanVersion2, planToVersion3),
+      earlierVersion(PlanVersion3, planToVersion4),
+    ],
     roles: [],
     writtenBy: ['system'],
     writtenWhere: 'server',

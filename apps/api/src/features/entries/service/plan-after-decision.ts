@@ -1,6 +1,7 @@
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { authorizedWorks, plansRuledOutRepair } from '@bayledger/ledger/questions/authorized-works'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
+import { planLacksSpare } from '@bayledger/ledger/questions/spare-on'
 import { planLacksCare, tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -12,7 +13,7 @@ import { v7 as newId } from 'uuid'
  * nothing, so that no bay ever works from yesterday's answers. A new version of the estimate that changes what was
  * authorized needs another answer; until then its steps leave the plan. New findings that make a tire dangerous to open
  * or to fill put its purge or its look inside into the plan at once, and a hole that turns out to be beyond repair takes
- * its repair out.
+ * its repair out. A refusal on record with which the vehicle leaves on its spare brings the spare's steps.
  */
 export const planAfterDecision = (
   state: OrderState,
@@ -42,6 +43,7 @@ export const planAfterDecision = (
 
 const changesThePlan = (state: OrderState, { kind }: Draft): boolean => {
   if (kind === 'estimate.decided') return true
+  if (kind === 'refusal.recorded') return planLacksSpare(state)
   if (kind === 'diagnosis.issued') return planLacksCare(state) || plansRuledOutRepair(state)
   if (kind !== 'estimate.issued') return false
   const authorized = new Set(authorizedBundles(state).map(({ bundleKey }) => bundleKey))

@@ -114,6 +114,11 @@ export function RecordRefusal({ order, stop, onClose }: OrderPart & { stop: Find
           value={leaves}
           onChange={setLeaves}
         />
+        {leaves === 'sound-spare' ? (
+          <p>
+            <strong>Read aloud:</strong> {cautionWords(customerCautions, customerCaution('CT-15'))}
+          </p>
+        ) : null}
         <SignaturePad label="The customer’s signature" onChange={setSignature} />
         {signature === null ? (
           <SecondPersonFields
