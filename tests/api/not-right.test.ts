@@ -1,45 +1,23 @@
-import { randomBytes, randomUUID } from 'node:crypto'
-import type { AppendResult, SentSide } from '@bayledger/contract/entries'
-import { sideDigest } from '@bayledger/ledger/digests'
-import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
+import type { PayloadOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
-import { freshCopy } from '../support/fresh-copy.ts'
-import { replayOn } from '../support/replay-order.ts'
+import { begunOrder } from '../support/begun-order.ts'
+import { sideOf, type WriteEntry } from '../support/write-entry.ts'
 
 /** Something that is not right, over HTTP: who may write it, what it shuts, what is refused, how it is withdrawn. */
 let shop: TestApp
 let ines: Caller
 let desk: Caller
 let orderId: string
+let write: WriteEntry
 beforeAll(async () => {
   shop = await startTestApp()
-  const replay = await replayOn(shop)
-  const order = freshCopy(shop.demo, 'T-2603')
-  orderId = order.orderId
-  await replay.sendUntil(order.lines)
-  desk = await replay.as('ottoline', 'desk')
-  ines = await replay.as('ines', 'bay')
+  const order = await begunOrder(shop, 'T-2603')
+  ;({ orderId, write } = order)
+  desk = await order.as('ottoline', 'desk')
+  ines = await order.as('ines', 'bay')
 })
 afterAll(() => shop.stop())
-
-const write = async <K extends Kind>(
-  caller: Caller,
-  kind: K,
-  payload: PayloadOf<K>,
-  sides: readonly SentSide[] = [],
-): Promise<AppendResult & { readonly id: string }> => {
-  const id = randomUUID()
-  const writtenAt = shop.clock.now().toISOString()
-  const entry = { id, orderId, kind, version: versionOf(kind), payload, writtenAt, restsOn: [] }
-  const { body } = await caller.post('/api/entries', { entries: [entry], sides }).expect(200)
-  return { ...body.results[0], id }
-}
-
-const said = (text: string): SentSide => {
-  const salt = randomBytes(32)
-  return { digest: sideDigest(text, salt), salt: salt.toString('base64'), text }
-}
 
 const look: PayloadOf<'tire.inspected'> = {
   when: 'arrival',
@@ -67,13 +45,13 @@ describe('what is not right', () => {
   })
 
   it('comes with its words, or not at all', async () => {
-    const words = said('snapped off at the flange')
+    const words = sideOf('snapped off at the flange')
     const found = { stepKey: null, wheel: 'LF', what: 'stud', words: words.digest } as const
     expect(await write(ines, 'trouble.found', found)).toMatchObject({ result: 'refused' })
   })
 
   it('shuts the steps of its wheel until it is withdrawn with a reason', async () => {
-    const words = said('snapped off at the flange')
+    const words = sideOf('snapped off at the flange')
     const found = { stepKey: 'LF.tire.seat', wheel: 'LF', what: 'stud', words: words.digest } as const
     const { id, ...taken } = await write(ines, 'trouble.found', found, [words])
     expect(taken).toMatchObject({ result: 'accepted' })

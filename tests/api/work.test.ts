@@ -1,15 +1,16 @@
-import { randomBytes, randomUUID } from 'node:crypto'
-import type { AppendResult, SentSide } from '@bayledger/contract/entries'
+import { randomUUID } from 'node:crypto'
+import type { AppendResult } from '@bayledger/contract/entries'
 import { type Agreement, agreementOf, withProof } from '@bayledger/ledger/agreement'
-import { sideDigest } from '@bayledger/ledger/digests'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
-import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
+import { type PayloadOf, versionOf } from '@bayledger/ledger/registry'
 import { namedOnly } from '@bayledger/ledger/second-person'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { begunOrder } from '../support/begun-order.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { envelopeOf, replayOn } from '../support/replay-order.ts'
+import { sideOf, type WriteEntry } from '../support/write-entry.ts'
 
 /** One wheel from its tire's seat to the second person's check, over HTTP: every rule of the torque said and held. */
 let shop: TestApp
@@ -17,39 +18,17 @@ let ines: Caller
 let greta: Caller
 let desk: Caller
 let orderId: string
+let write: WriteEntry
 beforeAll(async () => {
   shop = await startTestApp()
-  const replay = await replayOn(shop)
-  const order = freshCopy(shop.demo, 'T-2603')
-  orderId = order.orderId
-  await replay.sendUntil(order.lines)
-  desk = await replay.as('ottoline', 'desk')
-  ines = await replay.as('ines', 'bay')
-  greta = await replay.as('greta', 'bay')
+  const order = await begunOrder(shop, 'T-2603')
+  ;({ orderId, write } = order)
+  desk = await order.as('ottoline', 'desk')
+  ines = await order.as('ines', 'bay')
+  greta = await order.as('greta', 'bay')
 })
 afterAll(() => shop.stop())
 
-const write = async <K extends Kind>(
-  caller: Caller,
-  kind: K,
-  payload: PayloadOf<K>,
-  sides: readonly SentSide[] = [],
-): Promise<AppendResult> => {
-  const entry = {
-    id: randomUUID(),
-    orderId,
-    kind,
-    version: versionOf(kind),
-    payload,
-    writtenAt: shop.clock.now().toISOString(),
-    restsOn: [],
-  }
-  return (await caller.post('/api/entries', { entries: [entry], sides }).expect(200)).body.results[0]
-}
-const personal = (text: string): SentSide => {
-  const salt = randomBytes(32)
-  return { digest: sideDigest(text, salt), salt: salt.toString('base64'), text }
-}
 const accepted = { result: 'accepted' }
 const refused = (code: string) => ({ result: 'refused', code, kept: true })
 
@@ -168,7 +147,7 @@ describe('one wheel, step by step', () => {
     expect(await write(ines, 'studs.torqued', { ...halfRound(), round: 'half' })).toMatchObject(
       refused('STEP_OUT_OF_ORDER'),
     )
-    const reason = personal('The right rear sensor is late.')
+    const reason = sideOf('The right rear sensor is late.')
     const aside = { stepKey: 'RR.wheel.on', reason: reason.digest }
     expect(await write(ines, 'step.set_aside', aside, [reason])).toMatchObject(accepted)
     expect(await write(ines, 'step.closed', lower)).toMatchObject(accepted)

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, enroll, heading, ines, shows, signIn, type } from './support/bay.ts'
-import { enrollmentCode, signInAtDesk, writeUp } from './support/desk.ts'
-import { customer, plate } from './support/silent-right-rear.ts'
+import { button, heading, shows, type } from './support/bay.ts'
+import { takeForArrival } from './support/begin.ts'
+import { plate } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
@@ -50,16 +50,8 @@ const headingStays = (page: Page): Promise<boolean> =>
 describe('the bay in portrait', () => {
   let bay: Page
   beforeAll(async () => {
-    const desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    const code = await enrollmentCode(desk)
-    await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
-    bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, code)
-    await signIn(bay, ines)
+    bay = (await takeForArrival(browser())).bay
     await bay.setViewportSize({ width: 768, height: 1024 })
-    await tap(button(bay, `Take it: ${plate}`))
-    await shows(bay, 'Note the temperatures')
   })
 
   it('has no sideways scrolling, whole buttons and a heading that stays, on each kind of pad', async () => {

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, enroll, ines, shows, signIn, type, unlock } from './support/bay.ts'
-import { enrollmentCode, signInAtDesk } from './support/desk.ts'
+import { button, ines, shows, type, unlock } from './support/bay.ts'
+import { openBay, openDesk } from './support/begin.ts'
+import { enrollmentCode } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
@@ -47,11 +48,8 @@ describe('a proof drive by the clock of the tablet', () => {
   }
 
   beforeAll(async () => {
-    const desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, await enrollmentCode(desk))
-    await signIn(bay, ines)
+    const desk = await openDesk(browser())
+    bay = await openBay(browser(), await enrollmentCode(desk))
     await shows(bay, 'My vehicles')
     await tap(bay.getByRole('link', { name: vehicle }))
     await button(bay, 'Leave: start the clock').waitFor()

@@ -1,16 +1,10 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, it, onTestFailed } from 'vitest'
 import { violationsOn } from './support/accessible.ts'
-import { button, checkArrival, enroll, ines, leaves, shows, signIn } from './support/bay.ts'
-import {
-  customerLink,
-  enrollmentCode,
-  issueEstimate,
-  openOrder,
-  signInAtDesk,
-  writeUp,
-} from './support/desk.ts'
-import { customer, plate, wheels } from './support/silent-right-rear.ts'
+import { button, checkArrival, leaves, shows } from './support/bay.ts'
+import { takeForArrival } from './support/begin.ts'
+import { customerLink, issueEstimate, openOrder } from './support/desk.ts'
+import { customer, wheels } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
@@ -27,14 +21,7 @@ const openFirst = async (page: Page) => {
 describe('findings', () => {
   it('open to their evidence, lead to the next check, and are shown beside a technician’s own', async () => {
     onTestFailed(() => browser().picture('out'))
-    const desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    const code = await enrollmentCode(desk)
-    await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
-    const bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, code)
-    await signIn(bay, ines)
-    await button(bay, `Take it: ${plate}`).click()
+    const { desk, bay } = await takeForArrival(browser())
     await checkArrival(bay, wheels, '27')
 
     await shows(bay, /readings say/)

@@ -1,8 +1,9 @@
 import { describe, expect, it, onTestFailed } from 'vitest'
-import { button, enroll, ines, shows, signIn } from './support/bay.ts'
+import { button, shows } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
+import { openBay, openDesk } from './support/begin.ts'
 import { decideAndSign } from './support/customer.ts'
-import { customerLink, enrollmentCode, issueEstimate, openOrder, signInAtDesk } from './support/desk.ts'
+import { customerLink, enrollmentCode, issueEstimate, openOrder } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
@@ -14,11 +15,8 @@ const customer = 'S. Achterberg'
 describe('a stud that breaks while a wheel comes off', () => {
   it('parks the wheel by touch, is the desk’s to offer, and a Yes brings the repair into the plan', async () => {
     onTestFailed(() => browser().picture('out'))
-    const desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    const bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, await enrollmentCode(desk))
-    await signIn(bay, ines)
+    const desk = await openDesk(browser())
+    const bay = await openBay(browser(), await enrollmentCode(desk))
     await tap(bay.getByRole('link', { name: new RegExp(customer) }))
     await workThrough(bay, workFigures, /^Take the wheel off/)
 

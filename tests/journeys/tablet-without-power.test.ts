@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { button, enroll, ines, shows, signIn, type } from './support/bay.ts'
-import { enrollmentCode, signInAtDesk, writeUp } from './support/desk.ts'
+import { openDesk } from './support/begin.ts'
+import { enrollmentCode, writeUp } from './support/desk.ts'
 import { customer, plate } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 import { makeTablet, type Tablet } from './support/tablet.ts'
@@ -14,8 +15,7 @@ let desk: Page
 let bay: Page
 
 beforeAll(async () => {
-  desk = await browser().open('desk', '/desk/sign-in')
-  await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+  desk = await openDesk(browser())
   const code = await enrollmentCode(desk)
   await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
   tablet = makeTablet(new URL(desk.url()).origin)

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, checkArrival, enroll, ines, names, shows, signIn, type } from './support/bay.ts'
-import { enrollmentCode, signInAtDesk, writeUp } from './support/desk.ts'
-import { customer, plate, wheels } from './support/silent-right-rear.ts'
+import { button, checkArrival, names, shows, type } from './support/bay.ts'
+import { takeForArrival } from './support/begin.ts'
+import { wheels } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 import { centerOf, handOf, slowNetwork, tap } from './support/touch.ts'
 
@@ -29,15 +29,7 @@ const written = async (page: Page, kind: string, count: number): Promise<Record<
 describe('the arrival check by touch, with the server 700 ms away', () => {
   let bay: Page
   beforeAll(async () => {
-    const desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    const code = await enrollmentCode(desk)
-    await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
-    bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, code)
-    await signIn(bay, ines)
-    await tap(button(bay, `Take it: ${plate}`))
-    await shows(bay, 'Note the temperatures')
+    bay = (await takeForArrival(browser())).bay
     await slowNetwork(bay, 700)
   })
 

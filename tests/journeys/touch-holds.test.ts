@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { button, enroll, heading, ines, leaves, shows, signIn, type } from './support/bay.ts'
+import { button, heading, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
-import { enrollmentCode, signInAtDesk } from './support/desk.ts'
+import { openBay, openDesk } from './support/begin.ts'
+import { enrollmentCode } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 import { centerOf, handOf, slowNetwork, tap, touchAndHold } from './support/touch.ts'
 
@@ -31,11 +32,8 @@ describe('a hold by finger', () => {
     })
 
   beforeAll(async () => {
-    const desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, await enrollmentCode(desk))
-    await signIn(bay, ines)
+    const desk = await openDesk(browser())
+    bay = await openBay(browser(), await enrollmentCode(desk))
     await shows(bay, 'My vehicles')
     await tap(bay.getByRole('link', { name: vehicle }))
     await leaves(bay, 'My vehicles')
