@@ -2,6 +2,7 @@ import type { Work } from '@bayledger/reckoning/estimate'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
+import { withFullSizeSpare } from '../../reckoning/test-support/utility-sheet.ts'
 import { answersOf, decisionOf, issuePlan, oneSensorJob, workUntil } from '../test-support/one-sensor-job.ts'
 import { changedEstimate, closeStep, desk, lastOf, replanned } from '../test-support/refusals/setting.ts'
 import { tarn } from '../test-support/tarn.ts'
@@ -16,11 +17,7 @@ import {
   wheelsThatCameOff,
 } from './questions/gates.ts'
 
-const fiveAlike: SpecificationSheet = {
-  ...tarn,
-  spare: 'full-size',
-  tire: { ...tarn.tire, spare: tarn.tire.front },
-}
+const fiveAlike = withFullSizeSpare(tarn)
 const onEachWheel = (workOn: (wheel: (typeof roadPositions)[number]) => Work): Work[] =>
   roadPositions.map(workOn)
 

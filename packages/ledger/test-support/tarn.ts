@@ -1,7 +1,7 @@
-import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { RoadPosition } from '@bayledger/reckoning/wheels'
+import { demoPrices } from '../../reckoning/src/money/demo-prices.test-support.ts'
 import { utilitySheet } from '../../reckoning/test-support/utility-sheet.ts'
 import { advisor, lead } from './shop.ts'
 
@@ -18,11 +18,10 @@ export const tarn: SpecificationSheet = {
   sources: { placard: manual, studTorque: manual, frequency: manual },
 }
 
-/** The first prices of a shop, with figures of its own for a further relearn and for low profile tires. */
+/** The demo's prices, with figures of its own for a further relearn and for low profile tires. */
 export const prices: PriceList = {
-  ...firstPrices,
-  taxBasis: 'invoice',
-  hours: { ...firstPrices.hours, relearnEachMore: 20 },
+  ...demoPrices,
+  hours: { ...demoPrices.hours, relearnEachMore: 20 },
   lowProfileAspect: 40,
 }
 

@@ -3,7 +3,7 @@ import { planJob } from '../src/job-plan/plan-job.ts'
 import { noDangers, type TireDangers } from '../src/job-plan/tire-dangers.ts'
 import type { SpecificationSheet } from '../src/sheet.ts'
 import { JobPlan, type Step } from '../src/step.ts'
-import { utilitySheet as sheet } from './utility-sheet.ts'
+import { utilitySheet as sheet, withFullSizeSpare } from './utility-sheet.ts'
 
 /** A vehicle without sensors, which is told that its tires are right. */
 export const indirect: SpecificationSheet = {
@@ -24,11 +24,7 @@ export const indirect: SpecificationSheet = {
   sources: { ...sheet.sources, frequency: null },
 }
 /** A vehicle whose spare is a wheel like the others. */
-export const fiveAlike: SpecificationSheet = {
-  ...sheet,
-  spare: 'full-size',
-  tire: { ...sheet.tire, spare: sheet.tire.front },
-}
+export const fiveAlike: SpecificationSheet = withFullSizeSpare(sheet)
 
 /** The plan of some works, each in a bundle of its own. */
 export const steps = (

@@ -61,3 +61,10 @@ export const utilitySheet: SpecificationSheet = {
   liftNotes: 'Lift at the four pads behind the wheels.',
   sources: { placard: verifiedSource, studTorque: verifiedSource, frequency: verifiedSource },
 }
+
+/** The same vehicle with a spare that is a wheel like the others. */
+export const withFullSizeSpare = (sheet: SpecificationSheet): SpecificationSheet => ({
+  ...sheet,
+  spare: 'full-size',
+  tire: { ...sheet.tire, spare: sheet.tire.front },
+})

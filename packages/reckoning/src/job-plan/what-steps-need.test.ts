@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { howOf } from '../../test-support/in-words.ts'
-import { utilitySheet as sheet } from '../../test-support/utility-sheet.ts'
+import { standing } from '../../test-support/planned.ts'
 import { workCautions } from '../cautions/work-cautions.ts'
 import type { Work } from '../estimate.ts'
-import type { SpecificationSheet } from '../sheet.ts'
 import { planJob } from './plan-job.ts'
 import { noDangers } from './tire-dangers.ts'
 
@@ -15,10 +14,6 @@ const works: readonly Work[] = [
   { kind: 'relearn' },
   { kind: 'set-pressures' },
 ]
-const standing: SpecificationSheet = {
-  ...sheet,
-  relearn: sheet.relearn && { ...sheet.relearn, method: 'stationary', timeLimitMinutes: 5 },
-}
 const { steps } = planJob(
   standing,
   works.map((work) => ({ work, bundleKey: work.kind })),
