@@ -5,9 +5,17 @@ type Heard = { readonly road: boolean; readonly sensor: Pick<SensorFacts, 'tempe
 
 /** Kelvin over the mean of the other road wheels; null with fewer than two of them to compare with. */
 export const excessOver = <One extends Heard>(road: readonly One[], wheel: One): number | null => {
-  const others = road.flatMap((other) => (other === wheel ? [] : (other.sensor.temperature ?? [])))
-  if (!wheel.road || wheel.sensor.temperature === null || others.length < 2) return null
-  return wheel.sensor.temperature - others.reduce((sum, one) => sum + one, 0) / others.length
+  const { temperature } = wheel.sensor
+  if (!wheel.road || temperature === null) return null
+  // Called for every wheel of everything that is supposed about the evidence: no list is made.
+  let sum = 0
+  let count = 0
+  for (const other of road) {
+    if (other === wheel || other.sensor.temperature === null) continue
+    sum += other.sensor.temperature
+    count += 1
+  }
+  return count < 2 ? null : temperature - sum / count
 }
 
 /**
