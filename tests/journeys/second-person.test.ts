@@ -2,10 +2,12 @@ import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
-import { button, greta } from './support/bay.ts'
-import { openOrder, signInAtDesk } from './support/desk.ts'
+import { button, enroll, greta, heading, hold, ines, leaves, shows, signIn, type } from './support/bay.ts'
+import { workFigures, workThrough } from './support/bay-steps.ts'
+import { enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
 import { asDoer, withOtherToken, wrongPin } from './support/second-person.ts'
 import { setStage } from './support/stage.ts'
+import { tap } from './support/touch.ts'
 
 /** An order whose customer saw the bulge and declined the work: the refusal is still to be recorded. */
 let refusing = ''
@@ -24,7 +26,7 @@ const browser = setStage(null, async ({ serviceUrl }) => {
   )
 })
 
-/** A demo vehicle of which a wheel is off. */
+/** A demo vehicle whose right rear wheel is off. */
 const vehicle = 'S. Achterberg'
 const unproven = /This needs the PIN of the person who confirms it/
 const pinIsWrong = /The PIN is wrong/
@@ -34,15 +36,20 @@ const devin = people.devin
 const doerRefused = /The second person must be somebody else/
 
 let desk: Page
+let bay: Page
 beforeAll(async () => {
   desk = await browser().open('desk', '/desk/sign-in')
   await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
+  bay = await browser().open('bay', '/bay/enroll')
+  await enroll(bay, await enrollmentCode(desk))
+  await signIn(bay, ines)
 })
 
 const entries = (page: Page) =>
   page.evaluate(async () => {
     const orderId = /[0-9a-f-]{36}/.exec(location.pathname)?.[0]
-    const reply = await fetch(`/api/orders/${orderId}`)
+    const face = location.pathname.startsWith('/bay') ? { 'bayledger-face': 'bay' } : {}
+    const reply = await fetch(`/api/orders/${orderId}`, { headers: face as Record<string, string> })
     return ((await reply.json()) as { entries: { kind: string }[] }).entries.map(({ kind }) => kind)
   })
 
@@ -129,5 +136,53 @@ describe('at the desk, a second person', () => {
     await agree(desk, greta.pin, 'Withdraw it')
     await button(desk, 'Withdraw it').waitFor({ state: 'detached' })
     await desk.getByText('It was the left rear.').waitFor()
+  })
+})
+
+describe('in the bay, by finger, a second person', () => {
+  const pinRefused = () => bay.getByText(pinIsWrong).first()
+  const notProven = () => bay.getByText(unproven).first()
+
+  it('agrees that a wheel did not come off', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await tap(bay.getByRole('link', { name: new RegExp(vehicle) }))
+    await workThrough(bay, workFigures, /^Let the air off/)
+    await tap(button(bay, 'History', true))
+    await tap(button(bay, /^Withdraw \d+: Wheel off/).first())
+    await tap(button(bay, /^Was not done/))
+    await tap(button(bay, 'Go on: second person'))
+    await button(bay, greta.name, true).waitFor()
+    expect(await button(bay, ines.name, true).count()).toBe(0)
+    await tap(button(bay, greta.name, true))
+    const before = await entries(bay)
+    await type(bay, wrongPin)
+    await pinRefused().waitFor()
+    await withOtherToken(bay, () => type(bay, greta.pin))
+    await notProven().waitFor()
+    expect(await entries(bay)).toEqual(before)
+    await type(bay, greta.pin)
+    await shows(bay, 'History')
+    expect((await entries(bay))[before.length]).toBe('entry.struck')
+    await tap(button(bay, 'Back to the step'))
+    await leaves(bay, 'History')
+  })
+
+  it('seals the torque check that they made', async () => {
+    onTestFailed(() => browser().picture('out'))
+    await workThrough(bay, workFigures, /^Second person checks/)
+    const title = (await heading(bay).textContent()) ?? ''
+    await hold(bay, /hold to seal/)
+    await button(bay, greta.name, true).waitFor()
+    expect(await button(bay, ines.name, true).count()).toBe(0)
+    await tap(button(bay, greta.name, true))
+    const before = await entries(bay)
+    await type(bay, wrongPin)
+    await pinRefused().waitFor()
+    await withOtherToken(bay, () => type(bay, greta.pin))
+    await notProven().waitFor()
+    expect(await entries(bay)).toEqual(before)
+    await type(bay, greta.pin)
+    await leaves(bay, title)
+    expect(await entries(bay)).toContain('torque.checked')
   })
 })
