@@ -81,7 +81,7 @@ describe('the bay in portrait', () => {
     await look()
     await tap(button(bay, 'Tire', true))
     await look()
-    await tap(button(bay, 'More of this tire'))
+    await tap(button(bay, 'Size, date code, more'))
     await look()
   })
 

@@ -22,6 +22,7 @@ import type { ReportsWording } from './reports.ts'
 import type { SeveritiesWording } from './severities.ts'
 import type { StepsWording } from './steps.ts'
 import type { UnsoldOffersWording } from './unsold-offers.ts'
+import type { TirePrintsWording } from './tire-prints.ts'
 import type { VerdictsWording } from './verdicts.ts'
 import type { WheelsWording } from './wheels.ts'
 import type { WorkCautionsWording } from './work-cautions.ts'
@@ -36,6 +37,7 @@ export type Language = {
   readonly checks: ChecksWording
   readonly confidence: ConfidenceWording
   readonly conflicts: ConflictsWording
+  readonly tirePrints: TirePrintsWording
   readonly contradictions: ContradictionsWording
   readonly doubts: DoubtsWording
   readonly fields: FieldsWording

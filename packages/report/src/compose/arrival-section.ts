@@ -1,4 +1,8 @@
+import { sizeComparedAt, tireAgeSeen } from '@bayledger/ledger/questions/sidewall-seen'
 import type { OrderState, TireRecord } from '@bayledger/ledger/state'
+import type { SidewallPrint } from '@bayledger/ledger/subjects/arrival/sidewall'
+import { isAsNamed } from '@bayledger/reckoning/tire/compare-sizes'
+import { tireAgeWords } from '@bayledger/reckoning/tire/tire-age'
 import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
@@ -26,17 +30,11 @@ export const arrivalSection = (state: OrderState, context: ReportContext): Secti
     ...toldBlocks(state, context),
     ...lightBlocks(state, context),
     damageTable(state),
-    onTheTires,
+    printTable(state),
+    ...otherTires(state),
     ...photoBlocks(state, context),
   ],
 })
-
-/** What the ledger has no field for is said to be missing, so that nobody takes the sheet's size for one that was seen. */
-const onTheTires: Block = {
-  kind: 'paragraph',
-  text: 'The size is the specification sheet’s. The size and the date code on the tires themselves were not recorded; an age is as it was entered.',
-  entry: null,
-}
 
 const toldBlocks = (state: OrderState, context: ReportContext): Block[] => {
   const complaint = state.complaint
@@ -87,25 +85,20 @@ const damageTable = (state: OrderState): Block => ({
   caption: 'Tires, stems and wheels, present on arrival',
   columns: [
     { title: 'Wheel', share: 9 },
-    { title: 'Size by the sheet', share: 21 },
-    { title: 'Tire age', share: 15.5 },
-    { title: 'Tread', share: 15.5 },
-    { title: 'Stem', share: 21 },
-    { title: 'Tire damage', share: 16.5 },
-    { title: 'Fasteners', share: 15.5 },
+    { title: 'Tread', share: 17 },
+    { title: 'Stem', share: 27 },
+    { title: 'Tire damage', share: 25 },
+    { title: 'Fasteners', share: 22 },
   ],
   rows: wheelsOf(state).map((wheel) => tireRow(state, wheel)),
 })
 
 const tireRow = (state: OrderState, wheel: WheelPosition): Row => {
   const tire = state.arrival.tires[wheel]
-  const sheetTire = state.sheet?.sheet.tire[axleOf(wheel)]
   return {
     entry: tire?.written.seq ?? null,
     cells: [
       words(wheel),
-      orNotChecked(sheetTire, ({ size }) => words(size)),
-      orNotChecked(tire?.tireAgeYears, (years) => words(plural(years, 'year'))),
       orNotChecked(tire?.treadDepth32nds, (depth) => ({
         kind: 'figure',
         value: `${number(depth)}/32`,
@@ -117,6 +110,60 @@ const tireRow = (state: OrderState, wheel: WheelPosition): Row => {
     ],
   }
 }
+
+/** What the sidewalls say, beside what the sheet has: nobody takes the one for the other. */
+const printTable = (state: OrderState): Block => ({
+  kind: 'table',
+  caption: 'What the tires themselves say',
+  columns: [
+    { title: 'Wheel', share: 9 },
+    { title: 'Size on the tire', share: 25 },
+    { title: 'Size by the sheet', share: 23 },
+    { title: 'Number or date code', share: 23 },
+    { title: 'Tire age', share: 20 },
+  ],
+  rows: wheelsOf(state).map((wheel) => printRow(state, wheel)),
+})
+
+const printRow = (state: OrderState, wheel: WheelPosition): Row => {
+  const tire = state.arrival.tires[wheel]
+  return {
+    entry: tire?.written.seq ?? null,
+    cells: [
+      words(wheel),
+      printCell(tire?.sizeSeen),
+      orNotChecked(state.sheet?.sheet.tire[axleOf(wheel)], ({ size }) => words(size)),
+      printCell(tire?.dateCodeSeen),
+      ageCell(tire),
+    ],
+  }
+}
+
+const printCell = (seen: SidewallPrint | undefined): Cell =>
+  seen === undefined
+    ? notChecked
+    : seen.readable
+      ? words(seen.text)
+      : gap(`not readable: ${english.tirePrints.unread[seen.why]}`)
+
+/** By the date code where one was read, which says whether the decade is known; else as it was entered. */
+const ageCell = (tire: OrderState['arrival']['tires'][WheelPosition]): Cell => {
+  const age = tire ? tireAgeSeen(tire) : null
+  return age
+    ? words(tireAgeWords(age))
+    : orNotChecked(tire?.tireAgeYears, (years) => words(plural(years, 'year')))
+}
+
+/** Tires that are not those of the sheet, each in a sentence. */
+const otherTires = (state: OrderState): Block[] =>
+  wheelsOf(state).flatMap((wheel): Block[] => {
+    const tire = state.arrival.tires[wheel]
+    const differs = sizeComparedAt(state, wheel)
+    const bySheet = state.sheet?.sheet.tire[axleOf(wheel)]?.size
+    if (!differs || isAsNamed(differs) || !tire?.sizeSeen?.readable || bySheet === undefined) return []
+    const text = english.tirePrints.otherTire({ wheel, onTire: tire.sizeSeen.text, bySheet, differs })
+    return [{ kind: 'paragraph', text, entry: tire.written.seq }]
+  })
 
 const stemCell = (tire: TireRecord | null): Cell => {
   const parts = [tire?.valve, tire?.stem].flatMap((part) => (part ? [part] : []))

@@ -25,6 +25,7 @@ import { reports } from './reports.ts'
 import { severities } from './severities.ts'
 import { steps } from './steps.ts'
 import { unsoldOffers } from './unsold-offers.ts'
+import { tirePrints } from './tire-prints.ts'
 import { verdicts } from './verdicts.ts'
 import { wheels } from './wheels.ts'
 import { workCautions } from './work-cautions.ts'
@@ -57,6 +58,7 @@ export const english: Language = {
   customerCautions,
   estimateLines,
   unsoldOffers,
+  tirePrints,
   verdicts,
   wheels,
   workCautions,

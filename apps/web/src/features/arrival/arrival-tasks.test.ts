@@ -69,6 +69,8 @@ describe('the pad of a field of the evidence', () => {
     ['events.sealant', { what: 'event', event: 'sealant', row: 'happened' }],
     ['events.collision.wheel', { what: 'event', event: 'collision', row: 'wheel' }],
     ['vehicle.placard.verified', { what: 'door-label' }],
+    ['vehicle.casing.front', { what: 'tire', wheel: 'LF', row: 'casing' }],
+    ['vehicle.casing.spare', { what: 'tire', wheel: 'SP', row: 'casing' }],
   ])('opens for %s at its row', (field, task) => {
     expect(taskOfField(field)).toEqual(task)
   })

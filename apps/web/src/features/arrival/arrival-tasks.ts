@@ -1,7 +1,7 @@
 import { missingOnArrival } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import { type EventEvidence, EventKind } from '@bayledger/reckoning/evidence/evidence'
-import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 
 /** One task to look at on arrival; each has a pad of its own, which `row` opens at one of its rows. */
 export type ArrivalTask = { readonly row?: string } & (
@@ -51,8 +51,12 @@ const partOf = (task: ArrivalTask): string | null =>
   'wheel' in task ? task.wheel : 'event' in task ? task.event : null
 
 /** The task whose pad records a field of the evidence, at its row; `null` for what no pad here can record. */
-export const taskOfField = (field: string): ArrivalTask | null => {
+export const taskOfField = (
+  field: string,
+  tires: OrderState['arrival']['tires'] = {},
+): ArrivalTask | null => {
   const [group, name, member] = field.split('.')
+  if (group === 'vehicle' && name === 'casing') return casingTask(member, tires)
   if (field === 'vehicle.placard.verified') return { what: 'door-label' }
   if (field === 'surroundings.lastSet.altitude') return { what: 'surroundings', row: 'lastSetAltitude' }
   if (group === 'surroundings')
@@ -77,6 +81,13 @@ export const taskOfField = (field: string): ArrivalTask | null => {
   if (atSensor !== undefined) return { what: 'sensor', wheel, row: atSensor }
   const atTire = rows.tire[member]
   return atTire === undefined ? null : { what: 'tire', wheel, row: atTire }
+}
+
+/** The plies of an axle are read on each of its tires: at the first one that was not read yet. */
+const casingTask = (axle: string | undefined, tires: OrderState['arrival']['tires']): ArrivalTask | null => {
+  const wheels = readingOrder.filter((wheel) => axleOf(wheel) === axle)
+  const wheel = wheels.find((one) => tires[one]?.casing === undefined) ?? wheels[0]
+  return wheel === undefined ? null : { what: 'tire', wheel, row: 'casing' }
 }
 
 /** Which row of which pad holds a member of the evidence. */

@@ -1,6 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type ReactNode, useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
@@ -44,7 +44,8 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
       />
     )
   const byPart = row !== undefined || other === 'parts'
-  const rowsFor = (values: RowValues) => (byPart ? partRows(values, today) : lookRows(values, wheel))
+  const rowsFor = (values: RowValues) =>
+    byPart ? partRows(values, today, sidewallOf(state, wheel)) : lookRows(values, wheel)
   return (
     <RowForm
       key={byPart ? 'parts' : 'look'}
@@ -72,12 +73,18 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
     >
       {byPart ? null : (
         <div className="row">
-          <Button onClick={() => setOther('parts')}>More of this tire</Button>
+          <Button onClick={() => setOther('parts')}>Size, date code, more</Button>
           <Button onClick={() => setOther('cannot')}>Cannot be looked at</Button>
         </div>
       )}
     </RowForm>
   )
+}
+
+/** What the sheet says of the tire that belongs at a wheel. */
+const sidewallOf = ({ sheet }: OrderState, wheel: WheelPosition) => {
+  const tire = sheet?.sheet.tire[axleOf(wheel)]
+  return { sheetSize: tire?.size ?? null, hasPlies: tire?.loadClass.startsWith('LT-') ?? false }
 }
 
 const entriesOf = (

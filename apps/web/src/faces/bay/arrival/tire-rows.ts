@@ -5,7 +5,8 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { noneOfThem, type Row, type RowValues } from '../form/rows.ts'
 import { punctureRows, puncturesOf } from '../holes/puncture-rows.ts'
-import { dateCodeRow, yearsByDateCode } from './date-code-row.ts'
+import { yearsByDateCode } from './date-code-row.ts'
+import { sidewallRows, sidewallSeen } from './sidewall-rows.ts'
 
 const optional = 'not looked at'
 const number = { kind: 'number', optional, low: 0 } as const
@@ -106,7 +107,11 @@ export const lookRows = (values: RowValues, wheel: WheelPosition): readonly Row[
 ]
 
 /** Everything that can be seen of a wheel, each part for itself. */
-export const partRows = (values: RowValues, today: CalendarDay): readonly Row[] => [
+export const partRows = (
+  values: RowValues,
+  today: CalendarDay,
+  sidewall: Parameters<typeof sidewallRows>[2],
+): readonly Row[] => [
   {
     kind: 'choice',
     key: 'valve',
@@ -120,7 +125,7 @@ export const partRows = (values: RowValues, today: CalendarDay): readonly Row[] 
   },
   { ...stem, optional },
   { ...treadTyped, ...number, key: 'treadTyped', high: 40 },
-  dateCodeRow(values.dateCode, today),
+  ...sidewallRows(values, today, sidewall),
   {
     ...number,
     key: 'sensorAge',
@@ -177,6 +182,7 @@ export const tireInspectedOf = (
     fastenerDamage: isSound && isBolted(wheel) ? [] : someOf(FastenerDamage.options, values.fasteners),
     inside: null,
     ...(!isSound && isPunctured(values) ? { punctures: puncturesOf(values, 'outside') } : {}),
+    ...sidewallSeen(values),
   }
 }
 

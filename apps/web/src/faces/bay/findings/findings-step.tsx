@@ -36,7 +36,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
       </StepScreen>
     )
   const { diagnosis, evidence } = computed
-  const { here, atDesk } = nextToCheck(diagnosis.nextChecks)
+  const { here, atDesk } = nextToCheck(diagnosis.nextChecks, state.arrival.tires)
   const write = writerOf(state, computed)
 
   if (differs)

@@ -1,3 +1,4 @@
+import type { OrderState } from '@bayledger/ledger/state'
 import type { NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { type ArrivalTask, taskOfField } from '../../../features/arrival/arrival-tasks.ts'
 
@@ -9,8 +10,11 @@ type NextToCheck = {
 }
 
 /** The rules rank the facts worth checking; the first one with a pad here is for the bay. */
-export const nextToCheck = (nextChecks: readonly NextCheck[]): NextToCheck => {
-  const ranked = nextChecks.map((check) => ({ check, task: taskOfField(check.field) }))
+export const nextToCheck = (
+  nextChecks: readonly NextCheck[],
+  tires: OrderState['arrival']['tires'],
+): NextToCheck => {
+  const ranked = nextChecks.map((check) => ({ check, task: taskOfField(check.field, tires) }))
   const [first] = ranked
   const here = ranked.find(({ task }) => task !== null)
   return {
