@@ -164,6 +164,9 @@ export type FoundKind = TroubleKind | 'bulge' | 'hole' | 'hole-beyond-repair'
 /** Something that is not right, found at a step or by a look inside a tire. */
 export type FoundTrouble = Recorded<Omit<PayloadOf<'trouble.found'>, 'what'> & { readonly what: FoundKind }>
 
+/** A hold that a person settled. `words`: what they found out, as a digest. */
+export type SettledHold = Recorded<{ readonly hold: Recorded<Hold>; readonly words: string }>
+
 /** What closed a step. `value`: what was recorded that no other kind of entry has a field for. */
 export type Closing = Recorded<{ readonly kind: Kind; readonly value: string | null }>
 
@@ -212,12 +215,17 @@ export type OrderState = {
   readonly relearn: Recorded<PayloadOf<'relearn.done'>> | null
   /** As the vehicle leaves, where it was read before the hand-back. */
   readonly odometerLeaving: Recorded<{ readonly odometer: Distance; readonly confirmed: boolean }> | null
-  readonly drives: readonly Recorded<PayloadOf<'drive.done'>>[]
+  /** The drive that the vehicle has left for and is not back from. */
+  readonly onTheRoad: Recorded<PayloadOf<'drive.left'>> | null
+  /** `left`: the entry that it left with; `null` where nobody recorded one. */
+  readonly drives: readonly Recorded<PayloadOf<'drive.done'> & { readonly left: Written | null }>[]
   readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
   readonly notes: readonly Recorded<{ readonly words: string }>[]
   /** That money was received or given back, as corrected; how much is in the money side that each names. */
   readonly payments: readonly NotedPayment[]
   readonly holds: readonly Recorded<Hold>[]
+  /** What a person has settled, with what they wrote: it shuts nothing any more and stays on record. */
+  readonly settledHolds: readonly SettledHold[]
   readonly reports: readonly Recorded<PayloadOf<'report.sealed'> & { readonly reportNumber: string | null }>[]
   readonly handedBack: Recorded<PayloadOf<'order.handed_back'>> | null
   readonly ended: Recorded<{
@@ -263,11 +271,13 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   troubles: [],
   relearn: null,
   odometerLeaving: null,
+  onTheRoad: null,
   drives: [],
   photos: [],
   notes: [],
   payments: [],
   holds: [],
+  settledHolds: [],
   reports: [],
   handedBack: null,
   ended: null,

@@ -13,6 +13,10 @@ export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => 
   const step = state.plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
   if (!step) return refuse('STEP_NOT_PLANNED', { stepKey })
   if (draft.kind === 'trouble.found') return onOtherWheel(step, draft.payload.wheel)
+  if (draft.kind === 'drive.left')
+    return step.closedBy === 'drive.done'
+      ? whyNot(state, step)
+      : refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
   return draft.kind === 'step.set_aside' ? setsAside(state, step) : mayClose(state, step, draft)
 }
 

@@ -44,6 +44,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'studs.torqued': 'one round of tightening: figure, wrench, clicks, what moved',
   'torque.checked': "the second person's own round",
   'relearn.done': 'how the vehicle was made to learn, and its answer',
+  'drive.left': 'the odometer as the vehicle leaves for the drive',
   'drive.done': 'minutes, odometer, the light at the end',
   'step.closed': 'a step for which no other kind fits',
   'trouble.found':

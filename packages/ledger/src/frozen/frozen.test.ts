@@ -17,7 +17,7 @@ import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-
  * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
-const frozen = (name: string, version: 1 | 2 | 3 = 1): Entry[] =>
+const frozen = (name: string, version: 1 | 2 | 3 | 4 = 1): Entry[] =>
   JSON.parse(readFileSync(`${here}/version-${version}-${name}.json`, 'utf8')) as Entry[]
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.json'))
@@ -83,6 +83,19 @@ describe('the frozen ledgers', () => {
     expect(state.answers['fastener.RR']?.answer).toBe('authorized')
     expect(openTroubles(state)).toEqual([])
     expect(wheelStatus(state, 'RR')).toBe('off')
+  })
+
+  it('fold to a tire whose sidewall was read, and a drive whose start and settled minutes are on record', () => {
+    const state = fold(frozen('left', 4))
+    expect(state.headHash).toBe('13e9a826e0a0cf796a797a3dcfcce6673056e7b44bbcd3708c61bdb9dc409b0f')
+    expect(state.onTheRoad).toBeNull()
+    expect(state.drives).toMatchObject([{ minutes: 22, left: { entryId: expect.any(String) } }])
+    expect(state.settledHolds).toMatchObject([{ hold: { values: { typed: 22, clock: 3 } } }])
+    expect(state.arrival.tires.LF).toMatchObject({
+      sizeSeen: { readable: true, text: '235/55R18 100H' },
+      dateCodeSeen: { readable: false, why: 'worn-off' },
+      casing: 'polyester',
+    })
   })
 
   it('keep the words that version 1 said of a diagnosis, beside the same facts', () => {

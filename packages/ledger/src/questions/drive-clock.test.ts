@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { before, closeStep, desk, lastOf } from '../../test-support/refusals/setting.ts'
+import { bay, before, closeStep, desk, lastOf } from '../../test-support/refusals/setting.ts'
 import { wordsOf } from '../../test-support/seeded-ids.ts'
 import { advisor } from '../../test-support/shop.ts'
 import type { OrderState } from '../state.ts'
@@ -99,6 +99,53 @@ describe('a drive that nobody timed', () => {
   })
 })
 
+describe('a vehicle that has left', () => {
+  const leave = (pen: ReturnType<typeof before>) =>
+    pen.attempt('drive.left', { stepKey: drive, odometerOut: { value: 71_940, unit: 'mi' } }, bay)
+
+  it('is out for everybody until it is back, and the drive says when it left', () => {
+    const pen = before(drive)
+    expect(leave(pen)).toMatchObject({ admitted: true })
+    expect(pen.state().onTheRoad).toMatchObject({ stepKey: drive, odometerOut: { value: 71_940 } })
+    expect(openSteps(pen.state())[0]?.stepKey).toBe(drive)
+    closeStep<'drive.done'>(pen, drive, { minutes: 22, timed: timed(22) })
+    expect(pen.state().onTheRoad).toBeNull()
+    expect(pen.state().drives[0]?.left?.entryId).toBe(lastOf(pen, 'drive.left'))
+  })
+
+  it('has not left where that is withdrawn', () => {
+    const pen = before(drive)
+    leave(pen)
+    pen.strike(lastOf(pen, 'drive.left'), advisor)
+    expect(pen.state().onTheRoad).toBeNull()
+  })
+
+  it('cannot have been out for longer than since then, whoever types the minutes', () => {
+    const pen = before(drive)
+    leave(pen)
+    const left = pen.state().onTheRoad?.written.writtenAt ?? ''
+    const after = (minutes: number) => new Date(Date.parse(left) + minutes * 60_000).toISOString()
+    const doubt = (typed: number, minutes: number) =>
+      driveDoubt(
+        pen.state(),
+        { minutes: typed, timed: null },
+        { writtenAt: after(minutes), now: after(minutes) },
+      )
+    expect(doubt(22, 22)).toBeNull()
+    expect(doubt(22, 5)).toEqual({ typed: 22, clock: 5, by: 'entries' })
+  })
+
+  it('does not leave while the road is shut, nor for a step that is no drive', () => {
+    const pen = before('RR.studs.second-check')
+    expect(leave(pen)).toMatchObject({ admitted: false })
+    const other = { stepKey: 'RR.studs.second-check', odometerOut: { value: 1, unit: 'mi' } } as const
+    expect(pen.attempt('drive.left', other, bay)).toMatchObject({
+      admitted: false,
+      code: 'STEP_OF_OTHER_KIND',
+    })
+  })
+})
+
 describe('minutes that the clock contradicts', () => {
   it('count when a person has settled them, and no longer when that is withdrawn', () => {
     const { pen } = driven(22, timed(3))
@@ -108,9 +155,17 @@ describe('minutes that the clock contradicts', () => {
       desk,
     )
     expect(clockHolds(pen.state())).toEqual([])
+    expect(pen.state().settledHolds).toMatchObject([
+      {
+        hold: { code: 'drive-minutes-doubtful', values: { typed: 22, clock: 3 } },
+        words: wordsOf('the tablet was left on the bench'),
+        written: { entryId: settled.id },
+      },
+    ])
     expect(proofOf(pen.state())).toEqual({ verdict: 'proven', minutes: 22 })
     expect(openSteps(pen.state())[0]?.stepKey).toBe('vehicle.relearn.done')
     pen.strike(settled.id, advisor)
+    expect(pen.state().settledHolds).toEqual([])
     expect(proofOf(pen.state())).toMatchObject({ verdict: 'not-yet-proven', why: 'drive-doubtful' })
     expect(openSteps(pen.state())[0]?.stepKey).toBe(drive)
   })

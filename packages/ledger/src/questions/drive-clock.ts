@@ -68,11 +68,12 @@ const minutesSince = ({ writtenAt, receivedAt }: Written, moment: Moment): numbe
     receivedAt === null ? 0 : Date.parse(moment.now) - Date.parse(receivedAt),
   ) / minuteMs
 
-/** Entries that show the vehicle in the shop: its wheels were worked on, or it came back from an earlier drive. */
-const lastAtTheVehicle = ({ work, drives, opened }: OrderState): Written[] =>
+/** Entries that show the vehicle in the shop: its wheels were worked on, it came back from a drive, or left for this one. */
+const lastAtTheVehicle = ({ work, drives, opened, onTheRoad }: OrderState): Written[] =>
   [
     opened,
     drives.at(-1),
+    onTheRoad,
     ...Object.values(work).flatMap(({ removed, mounted, checked, pressure }) => [
       removed,
       mounted,

@@ -19,8 +19,23 @@ export const peopleSection = (state: OrderState, context: ReportContext): Sectio
     },
     corrections(state.marks, context),
     ...clocksApart(state.marks, context),
+    ...settledLines(state, context),
   ],
 })
+
+/** What a clock contradicted and a person settled, with their words. */
+const settledLines = (state: OrderState, context: ReportContext): Block[] =>
+  state.settledHolds.map(({ hold, words: said, written }) => ({
+    kind: 'paragraph',
+    text: `${settledWords(hold)} Settled by ${authorName(context, written.by)}, ${writtenMoment(context, written)}: “${personalText(context, said)}”.`,
+    entry: written.seq,
+  }))
+
+const settledWords = (hold: OrderState['holds'][number]): string => {
+  if (hold.code === 'drive-minutes-doubtful' && 'values' in hold)
+    return `${hold.values.typed} min were written down for a drive for which the clock has ${hold.values.clock} min; they count as written down.`
+  return `The device that wrote entry ${hold.written.seq} had another time than the server.`
+}
 
 const peopleRows = (marks: readonly Mark[], context: ReportContext): Row[] => {
   const byName = new Map<string, Map<string, number>>()

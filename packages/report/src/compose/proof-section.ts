@@ -87,6 +87,7 @@ export const proofSection = (state: OrderState, context: ReportContext): Section
       },
       ...odometerLines(state),
       ...doubtLines(state),
+      ...leftLines(state, context),
     ],
   }
 }
@@ -115,6 +116,20 @@ const doubtLines = (state: OrderState): Block[] =>
           },
         ]
   })
+
+/** When each drive began, where somebody recorded that the vehicle left. */
+const leftLines = (state: OrderState, context: ReportContext): Block[] =>
+  state.drives.flatMap(({ left }): Block[] =>
+    left === null
+      ? []
+      : [
+          {
+            kind: 'paragraph',
+            text: `The vehicle left for the drive: ${authorName(context, left.by)}, ${writtenMoment(context, left)}.`,
+            entry: left.seq,
+          },
+        ],
+  )
 
 const confirmedWords = (confirmed: readonly WheelPosition[]): string =>
   confirmed.length === 0 ? 'none' : listed(confirmed.map((wheel) => wheelNames[wheel]))

@@ -43,6 +43,7 @@ const words: Readonly<Record<Kind, string>> = {
   'studs.torqued': 'Torque round',
   'torque.checked': 'Second check',
   'relearn.done': 'Relearn',
+  'drive.left': 'Left for the proof drive',
   'drive.done': 'Proof drive',
   'step.closed': 'Step done',
   'trouble.found': 'Not right',

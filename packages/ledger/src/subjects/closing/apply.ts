@@ -2,6 +2,7 @@ import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
 import { isClockHold } from '../../questions/clock-holds.ts'
 import { isDriven } from '../../questions/proof.ts'
+import type { OrderState } from '../../state.ts'
 import type { closingKinds } from './kinds.ts'
 
 export const applyClosing: Appliers<keyof typeof closingKinds> = {
@@ -24,10 +25,18 @@ export const applyClosing: Appliers<keyof typeof closingKinds> = {
   // A drive whose minutes are settled may be all that the proof waited for.
   'hold.settled': (state, entry) => {
     const { entryId } = entry.payload
-    const settled = { ...state, holds: state.holds.filter((hold) => !isClockHold(hold, entryId)) }
+    const ends = (hold: OrderState['holds'][number]) => isClockHold(hold, entryId)
+    const settled = {
+      ...state,
+      holds: state.holds.filter((hold) => !ends(hold)),
+      settledHolds: [
+        ...state.settledHolds,
+        ...state.holds.filter(ends).map((hold) => recorded({ hold, words: entry.payload.words }, entry)),
+      ],
+    }
     const drive = state.drives.find(({ written }) => written.entryId === entryId)
-    const ends = drive && !state.closed[drive.stepKey] && isDriven(settled)
-    return closeStep(settled, ends ? drive.stepKey : null, entry)
+    const closes = drive && !state.closed[drive.stepKey] && isDriven(settled)
+    return closeStep(settled, closes ? drive.stepKey : null, entry)
   },
   // Which entry is struck is settled before anything is applied.
   'entry.struck': (state) => state,

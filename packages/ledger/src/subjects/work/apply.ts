@@ -92,9 +92,12 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
       entry.payload.result === 'refused' ? null : entry.payload.stepKey,
       entry,
     ),
+  'drive.left': (state, entry) => ({ ...state, onTheRoad: recorded(entry.payload, entry) }),
   // Drives add up: the step stays open until the minutes that a warning may take have been driven with the light off.
   'drive.done': (state, entry) => {
-    const driven = { ...state, drives: [...state.drives, recorded(entry.payload, entry)] }
+    const left = state.onTheRoad?.stepKey === entry.payload.stepKey ? state.onTheRoad.written : null
+    const drive = recorded({ ...entry.payload, left }, entry)
+    const driven = { ...state, drives: [...state.drives, drive], onTheRoad: null }
     return closeStep(driven, isDriven(driven) ? entry.payload.stepKey : null, entry)
   },
   'step.closed': (state, entry) => closeStep(state, entry.payload.stepKey, entry),

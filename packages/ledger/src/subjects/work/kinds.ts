@@ -151,6 +151,8 @@ export const workKinds = {
     earlier: [earlierVersion(z.strictObject(relearn), untimed)],
     roles: bayRoles,
   }),
+  /** The vehicle leaves for a drive: from now until `drive.done` it is out, for every tablet and for the desk. */
+  'drive.left': kind(z.strictObject({ stepKey: StepKey, odometerOut: Distance }), { roles }),
   /** `timed`: from leaving until coming back. `odometerConfirmed`: an unlikely one was read twice. */
   'drive.done': kind(z.strictObject({ ...drive, timed: Timed, odometerConfirmed: z.boolean() }), {
     earlier: [

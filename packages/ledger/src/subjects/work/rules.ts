@@ -143,6 +143,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
         : refuse('DRIVE_LONGER_THAN_ORDER', { minutes: payload.minutes, orderMinutes: Math.floor(open) })
     },
   ],
+  'drive.left': [],
   'plan.issued': [],
   'part.promised': [],
   'sealant.purged': [],

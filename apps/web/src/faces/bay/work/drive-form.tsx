@@ -91,7 +91,8 @@ export function DriveForm(props: WorkFormProps) {
     return read && driveOdometerDoubt(state, read, confirmed)
   }
   const { watch } = clock
-  if (watch === null && !untimed.draft)
+  const left = state.onTheRoad?.stepKey === step.stepKey ? state.onTheRoad : null
+  if (left === null && !untimed.draft)
     return (
       <LeaveForm
         {...props}
@@ -101,9 +102,17 @@ export function DriveForm(props: WorkFormProps) {
         onUntimed={() => untimed.change(true)}
       />
     )
-  if (watch !== null && watch.stoppedAfter === null)
-    return <OutOnTheRoad {...props} clock={clock} minutes={minutes} />
-  const byClock = watch?.stoppedAfter == null ? null : Math.floor(watch.stoppedAfter / 60)
+  if (left !== null && !untimed.draft && (watch === null || watch.stoppedAfter === null))
+    return (
+      <OutOnTheRoad
+        {...props}
+        clock={clock}
+        left={left}
+        minutes={minutes}
+        onBackElsewhere={() => untimed.change(true)}
+      />
+    )
+  const byClock = untimed.draft || watch?.stoppedAfter == null ? null : Math.floor(watch.stoppedAfter / 60)
   return (
     <WorkRows
       {...props}
@@ -111,7 +120,10 @@ export function DriveForm(props: WorkFormProps) {
       rows={(values) =>
         doubtOf(values, false) === null ? rowsAfter(byClock) : [...rowsAfter(byClock), readTwice]
       }
-      blank={byClock === null ? {} : { out: watch?.kept.out ?? '', minutes: String(byClock) }}
+      blank={{
+        ...(left === null ? {} : { out: String(left.odometerOut.value) }),
+        ...(byClock === null ? {} : { minutes: String(byClock) }),
+      }}
       beside={
         byClock === null ? (
           <Button onClick={() => untimed.change(false)}>Use the clock</Button>
@@ -142,7 +154,7 @@ export function DriveForm(props: WorkFormProps) {
           odometerConfirmed: values.twice === 'same' && doubtOf(values, false) !== null,
           lightAtEnd: light.value,
           lampCheckAfter: lamp.value,
-          timed: clock.stop(),
+          timed: byClock === null ? null : clock.stop(),
         }
       }}
       figure={() => (

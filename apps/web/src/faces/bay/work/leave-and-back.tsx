@@ -1,9 +1,12 @@
+import type { OrderState } from '@bayledger/ledger/state'
 import { Button } from '../../../ui/button.tsx'
+import { numberFrom } from '../../../ui/number-text.ts'
 import { Timer } from '../../../ui/timer.tsx'
 import type { WatchHandle } from '../clock/use-watch.ts'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row } from '../form/rows.ts'
 import { StepScreen } from '../form/step-screen.tsx'
+import { useRecord } from '../record/use-record.ts'
 import { cautionWords, stepTitle } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 
@@ -17,6 +20,7 @@ type LeaveFormProps = DriveProps & {
 
 /** Before a drive: the odometer, then *Leave*, which starts the tablet's clock. */
 export function LeaveForm({ state, step, clock, odometerOut, how, onUntimed }: LeaveFormProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
   return (
     <RowForm
       draftKey={`${state.orderId}/${step.stepKey}/leave`}
@@ -26,35 +30,68 @@ export function LeaveForm({ state, step, clock, odometerOut, how, onUntimed }: L
       caution={cautionWords(step)}
       rows={() => [odometerOut]}
       recordWord="Leave: start the clock"
-      busy={false}
-      problem={null}
-      onRecord={async (values) => {
-        clock.start({ out: values.out ?? '' })
-        return true
+      busy={busy}
+      problem={problem}
+      onRecord={(values, restore) => {
+        const out = numberFrom(values.out ?? '')
+        if (out === null) return Promise.resolve(false)
+        clock.start()
+        return record(
+          'drive.left',
+          { stepKey: step.stepKey, odometerOut: { value: out, unit: 'mi' } },
+          'leaving',
+          restore,
+        )
       }}
     />
   )
 }
 
-/** While the vehicle is out: the clock, and *Back*, which stops it. */
-export function OutOnTheRoad({ step, clock, minutes }: DriveProps & { minutes: number }) {
+type OutProps = DriveProps & {
+  minutes: number
+  left: NonNullable<OrderState['onTheRoad']>
+  /** Another tablet left: its clock is not here, and the minutes are typed. */
+  onBackElsewhere: () => void
+}
+
+/** While the vehicle is out: the clock of the tablet that left with it, and *Back*, which stops it. */
+export function OutOnTheRoad({ state, step, clock, minutes, left, onBackElsewhere }: OutProps) {
+  const { record, busy, problem } = useRecord(state.orderId)
+  const here = clock.watch !== null
+  const notLeft = async () => {
+    const taken = await record(
+      'entry.struck',
+      { entryId: left.written.entryId, reason: 'not-done', words: null, secondPerson: null },
+      'not left',
+    )
+    if (taken) clock.discard()
+  }
   return (
     <StepScreen
       title={stepTitle(step)}
-      beside={<Button onClick={clock.discard}>Not left</Button>}
-      how="The clock goes on while this tablet is locked, shows another vehicle or is reloaded."
+      beside={
+        <Button busy={busy} onClick={() => void notLeft()}>
+          Not left
+        </Button>
+      }
+      how={
+        here
+          ? 'The clock goes on while this tablet is locked, shows another vehicle or is reloaded.'
+          : 'Another tablet left with this vehicle and has its clock. Press Back there, or here and type the minutes.'
+      }
       caution={cautionWords(step)}
+      problem={problem}
       figure={
         <Timer
           label="On the road"
           target={minutes * 60}
-          startedAt={clock.watch?.startedAt ?? null}
+          startedAt={clock.watch?.startedAt ?? Date.parse(left.written.writtenAt)}
           onStart={() => clock.start()}
         />
       }
       pad={
-        <Button look="wide" onClick={clock.stop}>
-          Back: stop the clock
+        <Button look="wide" onClick={here ? clock.stop : onBackElsewhere}>
+          {here ? 'Back: stop the clock' : 'Back: type the minutes'}
         </Button>
       }
     />

@@ -25,7 +25,7 @@ import { Section } from '../../../ui/section.tsx'
 import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
-import { ClockQuestions } from './clock-questions.tsx'
+import { ClockQuestions, SettledClock } from './clock-questions.tsx'
 import type { OrderPart } from './order-part.ts'
 import { PaymentPart } from './payment-part.tsx'
 
@@ -38,6 +38,7 @@ export function ReportPart({ order }: OrderPart) {
     <Section title="Report" id="report">
       <div className="stack">
         {state.reports.length === 0 ? <ClockQuestions order={order} /> : null}
+        <SettledClock order={order} />
         <PaymentPart order={order} />
         {state.reports.length === 0 ? <SealReport order={order} /> : null}
         {state.reports.map((report) => (
