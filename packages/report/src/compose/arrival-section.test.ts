@@ -1,10 +1,11 @@
 import type { TireRecord } from '@bayledger/ledger/state'
 import { describe, expect, it } from 'vitest'
 import { reportContext } from '../../test-support/worked-context.ts'
-import { written } from '../../test-support/worked-people.ts'
 import { workedState } from '../../test-support/worked-state.ts'
 import { arrivalSection } from './arrival-section.ts'
 
+const written = workedState.arrival.tires.LF?.written
+if (!written) throw new RangeError('the left front tire of the worked order was looked at')
 const unseen: TireRecord = {
   valve: null,
   stem: null,
@@ -26,14 +27,14 @@ const section = arrivalSection(
           ...unseen,
           sizeSeen: { readable: true, text: '235/60R18 103H' },
           dateCodeSeen: { readable: true, text: '0119' },
-          written: written(10),
+          written,
         },
         RF: {
           ...unseen,
           sizeSeen: { readable: true, text: '235/55R18 100H' },
           dateCodeSeen: { readable: false, why: 'on-the-inner-side' },
           tireAgeYears: 4,
-          written: written(11),
+          written,
         },
       },
     },
@@ -57,7 +58,7 @@ describe('what the report says of the tires themselves', () => {
   it('is a sentence of its own where a tire is not the one of the sheet', () => {
     const sentences = section.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : []))
     expect(sentences.filter((text) => text.includes('the sheet has'))).toEqual([
-      "The right front tire says 235/55R18 100H; the sheet has 235/60R18 103H: another size, a lower load index. Whether it may stay was not decided here: the vehicle maker's label names the sizes that are right, and for any other the tire maker's load table decides.",
+      "The right front tire says 235/55R18 100H; the sheet has 235/60R18: another size. Whether it may stay was not decided here: the vehicle maker's label names the sizes that are right, and for any other the tire maker's load table decides.",
     ])
   })
 })
