@@ -93,7 +93,7 @@ const said: readonly (readonly [NextStep, string])[] = [
   ],
   [
     { code: 'check-pressures', every: 'week', why: 'tire-low', firstBy: '2026-01-19' },
-    'Check all pressures with a gauge once a week, first by Jan 19, 2026, because a tire was left low: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
+    'Check all pressures with a gauge once a week, first by Jan 19, 2026, because a tire is under its label pressure: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
   ],
   [
     { code: 'check-pressures', every: 'trip', why: 'work-left', firstBy: '2026-01-12' },

@@ -21,6 +21,8 @@ describe('a report of a low tire that the customer declined', () => {
     const page = textOf(low, '-raw', '-l', '1')
     expect(page).toContain('Left low: left rear 24.0 psi of 35 on the label.')
     expect(page).toContain('No: Find the leak and look inside, left rear, $47.87')
+    // What was set aside at the left rear wheel does not undo the sensor at the right rear.
+    expect(page).toContain('Done about it: new sensor, right rear.')
   })
 
   it('says how often to gauge as its caution says, in the answer and in what comes next', () => {

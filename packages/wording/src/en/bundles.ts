@@ -18,5 +18,5 @@ export const bundles: BundlesWording = {
     relearn: () => 'Make the vehicle learn its sensors',
     reset: () => 'Set the pressures and reset the system',
   },
-  nothingToSell: 'We checked every wheel and the vehicle; the findings name no work to sell.',
+  nothingToSell: 'We checked every wheel and the vehicle.',
 }

@@ -65,7 +65,7 @@ const often: Readonly<Record<Gauging['every'], string>> = {
 }
 
 const because: Readonly<Record<GaugingReason, string>> = {
-  'tire-low': 'because a tire was left low',
+  'tire-low': 'because a tire is under its label pressure',
   'cannot-warn': 'because the warning light cannot be relied on',
   'safety-left': 'because safety work was not done',
   'work-left': 'because of work that was not done',

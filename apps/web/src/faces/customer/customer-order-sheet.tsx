@@ -145,7 +145,12 @@ const told: Readonly<Record<Told, { word: string; shape: Severity; mark: PlanMar
 /** A wheel that a stop or the cause names, by its shape and word. */
 const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): PlanMark | null => {
   const found = findings.find(({ wheels }) => wheels.includes(position))
-  return found === undefined ? null : told[found.severity].mark
+  if (found === undefined) return null
+  const { mark } = told[found.severity]
+  // Beside a pressure, "Cause" alone reads as a bad tire.
+  return found.severity === 'cause' && found.code.startsWith('sensor-')
+    ? { ...mark, word: 'Cause: sensor' }
+    : mark
 }
 
 /** Each tire's pressure as received, against the door label. */
