@@ -3,7 +3,8 @@ import type { OpenedTires } from '@bayledger/reckoning/money/offer'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
-import { holesAt, isRuledOut, repairNotOffered } from './puncture.ts'
+import { holesAt, isRuledOut } from './puncture.ts'
+import { repairNotOffered } from './repair-refused.ts'
 import { spareWheel } from './spare-on.ts'
 
 /**

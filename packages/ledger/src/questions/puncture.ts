@@ -5,7 +5,6 @@ import {
   type RepairDoubt,
 } from '@bayledger/reckoning/tire/puncture-verdict'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { type Refusal, refuse } from '../admit/refusal.ts'
 import type { OrderState, TireRecord } from '../state.ts'
 
 /** What keeps a repair shut: what must be looked at first, `holes` being whether there are any, or what rules it out. */
@@ -40,26 +39,6 @@ export const punctureVerdictAt = (state: OrderState, wheel: WheelPosition): Punc
 /** The nail itself, or an earlier repair that the hole does not overlap, is no damage. */
 const isSoundInside = (inside: TireRecord['inside']): boolean | null =>
   inside === null ? null : inside === 'sound' || inside === 'foreign-body' || inside === 'earlier-repair'
-
-/**
- * Why nothing of a wheel's tire may be plugged or patched: nobody has recorded what the hole is, or it may not be
- * repaired; `null` if it may.
- */
-export const repairRefused = (state: OrderState, wheel: WheelPosition): Refusal | null => {
-  const judged = punctureVerdictAt(state, wheel)
-  if (judged === null) return refuse('REPAIR_NOT_JUDGED', { wheel, because: ['holes'] })
-  if (judged.verdict === 'repairable') return null
-  return judged.verdict === 'unknown'
-    ? refuse('REPAIR_NOT_JUDGED', { wheel, because: judged.because })
-    : refuse('PUNCTURE_NOT_REPAIRABLE', { wheel, because: judged.because })
-}
-
-/** Why the repair of a hole may not be offered yet: it is priced only after the look inside has given its verdict. */
-export const repairNotOffered = (state: OrderState, wheel: WheelPosition): Refusal | null =>
-  repairRefused(state, wheel) ??
-  ((holesAt(state, wheel) ?? []).length > 0
-    ? null
-    : refuse('REPAIR_NOT_JUDGED', { wheel, because: ['holes'] }))
 
 /** Whether a work would close holes that may not be closed. */
 export const isRuledOut = (state: OrderState, work: Work): boolean =>

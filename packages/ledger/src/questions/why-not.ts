@@ -6,7 +6,7 @@ import { authorizedBundles } from './answers.ts'
 import { holdingFinding, type WorkGate } from './finding-holds.ts'
 import { missingOnArrival, roadGate, wheelStatus } from './gates.ts'
 import { isPassed, keptClosedBy } from './passed-steps.ts'
-import { repairRefused } from './puncture.ts'
+import { repairRefused } from './repair-refused.ts'
 import { isSpareOn } from './spare-on.ts'
 import { parkedBy } from './troubles.ts'
 

@@ -8,7 +8,7 @@ import { answerable, answerTo, isLook, newestBundles } from '../../questions/ans
 import { cautionsOwed } from '../../questions/cautions-owed.ts'
 import { payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
-import { repairNotOffered } from '../../questions/puncture.ts'
+import { repairNotOffered } from '../../questions/repair-refused.ts'
 import { noSoundSpare } from '../../questions/sound-spare.ts'
 import { workBegan } from '../../questions/work-began.ts'
 import type { PayloadOf } from '../../registry.ts'
