@@ -34,6 +34,7 @@ export default defineConfig({
           name: 'house',
           include: ['tests/house/**/*.test.ts', 'tests/bench/**/*.test.ts'],
           testTimeout: 120_000,
+          hookTimeout: 60_000,
           isolate: false,
         },
       },
