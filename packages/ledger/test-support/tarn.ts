@@ -1,7 +1,7 @@
+import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { RoadPosition } from '@bayledger/reckoning/wheels'
-import { demoPrices } from '../../reckoning/src/money/demo-prices.test-support.ts'
 import { utilitySheet } from '../../reckoning/test-support/utility-sheet.ts'
 import { advisor, lead } from './shop.ts'
 
@@ -18,10 +18,11 @@ export const tarn: SpecificationSheet = {
   sources: { placard: manual, studTorque: manual, frequency: manual },
 }
 
-/** The demo's prices, with figures of its own for a further relearn and for low profile tires. */
+/** The first prices of a shop, with figures of its own for a further relearn and for low profile tires. */
 export const prices: PriceList = {
-  ...demoPrices,
-  hours: { ...demoPrices.hours, relearnEachMore: 20 },
+  ...firstPrices,
+  taxBasis: 'invoice',
+  hours: { ...firstPrices.hours, relearnEachMore: 20 },
   lowProfileAspect: 40,
 }
 
