@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, it, onTestFailed } from 'vitest'
-import { violationsOn } from './support/accessible.ts'
+import { tabTo, violationsOn } from './support/accessible.ts'
 import { button, checkArrival, leaves, shows } from './support/bay.ts'
 import { takeForArrival } from './support/begin.ts'
 import { customerLink, issueEstimate, openOrder } from './support/desk.ts'
@@ -54,6 +54,19 @@ describe('findings', () => {
       'Cause',
       'Not checked',
     ])
+
+    // A check that cannot be made is skipped with a reason, by keys alone, and another one is called for.
+    const first = (await button(bay, /^Check next:/).textContent()) ?? ''
+    await button(bay, 'Skip this check').focus()
+    await bay.keyboard.press('Enter')
+    await shows(bay, 'Skip this check: why?')
+    expect(await bay.evaluate(() => document.activeElement?.textContent)).toBe('Skip this check: why?')
+    expect(await violationsOn(bay)).toEqual([])
+    await tabTo(bay, 'it cannot be reached now')
+    await bay.keyboard.press('Enter')
+    await shows(bay, /readings say/)
+    await bay.getByText(/: it cannot be reached now$/).waitFor()
+    expect(await button(bay, /^Check next:/).textContent()).not.toBe(first)
 
     await button(bay, 'I see it otherwise').click()
     await bay.getByRole('textbox', { name: 'My finding' }).fill('A bent antenna ring at the right rear')

@@ -148,6 +148,7 @@ const makesTheSameEvidence = (before: OrderState, now: OrderState): boolean =>
   now.sheet === before.sheet &&
   now.complaint === before.complaint &&
   now.surroundings === before.surroundings &&
+  now.skippedChecks === before.skippedChecks &&
   now.figures === before.figures &&
   now.troubles === before.troubles &&
   readingOrder.every((wheel) => now.work[wheel]?.inside === before.work[wheel]?.inside) &&

@@ -194,6 +194,8 @@ export type OrderState = {
   readonly wait: Recorded<PayloadOf<'wait.set'>> | null
   readonly arrival: VehicleCheck
   readonly closing: VehicleCheck
+  /** What the findings called for and nobody checked, with the reason. */
+  readonly skippedChecks: readonly Recorded<PayloadOf<'check.skipped'>>[]
   readonly conflicts: readonly Conflict[]
   readonly diagnosis: IssuedDiagnosis | null
   readonly stopsTold: Readonly<Record<string, StopTold>>
@@ -254,6 +256,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   wait: null,
   arrival: untouchedCheck,
   closing: untouchedCheck,
+  skippedChecks: [],
   conflicts: [],
   diagnosis: null,
   stopsTold: {},

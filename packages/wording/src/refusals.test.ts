@@ -122,6 +122,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   MONEY_MISSING: [{}],
   SHOWN_MISSING: [{}],
   CONSENT_NOT_WRITERS: [{}],
+  CHECK_UNKNOWN: [{ field: 'wheels.RR.color' }],
   TROUBLE_WITHOUT_WHEEL: [{}],
   WHEEL_PARKED: [
     { wheel: 'LF', what: 'stud', waitsFor: 'answer' },

@@ -90,6 +90,7 @@ export type RefusalValues = {
   readonly MONEY_MISSING: NoValues
   readonly SHOWN_MISSING: NoValues
   readonly CONSENT_NOT_WRITERS: NoValues
+  readonly CHECK_UNKNOWN: { readonly field: string }
   readonly TROUBLE_WITHOUT_WHEEL: NoValues
   /** Something is not right at this wheel, and its work waits until that is put right. */
   readonly WHEEL_PARKED: OfWheel & Parked

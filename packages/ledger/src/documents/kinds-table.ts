@@ -17,6 +17,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'tire.inspected': 'tire, stem and fasteners of one wheel, from outside or inside',
   'module.read': 'IDs and codes that the vehicle has stored',
   'telltale.observed': 'lamp check and behavior of the warning light, seen by us',
+  'check.skipped': 'a check that the findings call for is not made, and why',
   'photo.attached': "a photo's digest; its bytes may follow",
   'diagnosis.issued': 'evidence, findings and rule set; the server computes them again',
   'diagnosis.confirmed': "the technician's agreement, or another finding with a reason",

@@ -145,6 +145,14 @@ describe('the frozen ledgers', () => {
     )
   })
 
+  it('fold to findings without a check that was skipped with a reason', () => {
+    const state = fold(frozen('skipped-check', 3))
+    expect(state.headHash).toBe('3675d7ad6aa4a03b39857fc49866880cafd541e3e2cd7ffe4f9d0cd306cb801c')
+    expect(state.skippedChecks).toMatchObject([
+      { field: 'events.driven-low', why: 'the customer does not know' },
+    ])
+  })
+
   it('fold to the orders that ended in words', () => {
     expect(fold(frozen('refused')).ended).toMatchObject({
       how: 'refused',

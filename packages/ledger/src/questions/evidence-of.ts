@@ -7,6 +7,7 @@ import { type Axle, axleOf, readingOrder, type WheelPosition } from '@bayledger/
 import type { OrderState, Recorded, TireRecord, VehicleCheck, WheelReadings } from '../state.ts'
 import { foundAt, holesIn, withFound } from './found-evidence.ts'
 import { tireAgeSeen } from './sidewall-seen.ts'
+import { skippedChecks } from './skipped-checks.ts'
 
 /**
  * The evidence for `diagnose` from an order's arrival facts, in psi, degrees Fahrenheit and feet.
@@ -27,7 +28,7 @@ export const evidenceOf = (state: OrderState, history: HistoryEvidence | null): 
     }),
   )
   const module = state.arrival.module
-  return dropNulls({
+  const evidence: Evidence = dropNulls({
     units: { pressure: 'psi', temperature: 'F', altitude: 'ft' },
     vehicle: state.sheet ? vehicleEvidence(state.sheet.sheet, state) : null,
     light: {
@@ -45,6 +46,10 @@ export const evidenceOf = (state: OrderState, history: HistoryEvidence | null): 
     history,
     notPossible: notPossible(state),
   })
+  const skipped = skippedChecks(state, evidence)
+  return skipped.length === 0
+    ? evidence
+    : { ...evidence, notPossible: [...(evidence.notPossible ?? []), ...skipped] }
 }
 
 const vehicleEvidence = (sheet: SpecificationSheet, state: OrderState): Evidence['vehicle'] => {

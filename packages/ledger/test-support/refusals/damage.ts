@@ -70,6 +70,7 @@ const snappedStud = { stepKey: null, wheel: 'RR', what: 'stud', words: null } as
 
 /** What is wrong with a tire or a wheel, and what may not be done to it. */
 export const damageRefusals: Refusals<
+  | 'CHECK_UNKNOWN'
   | 'TROUBLE_WITHOUT_WHEEL'
   | 'WHEEL_PARKED'
   | 'PUNCTURE_IMPOSSIBLE'
@@ -80,6 +81,18 @@ export const damageRefusals: Refusals<
   | 'PUNCTURE_NOT_REPAIRABLE'
   | 'SPARE_NOT_SOUND'
 > = {
+  CHECK_UNKNOWN: [
+    [
+      'a skipped check of what no check is about',
+      () =>
+        oneSensorJob('written-up').attempt(
+          'check.skipped',
+          { field: 'wheels.RR.color', why: 'no need' },
+          bay,
+        ),
+      { field: 'wheels.RR.color' },
+    ],
+  ],
   TROUBLE_WITHOUT_WHEEL: [
     [
       'a broken stud of no wheel',

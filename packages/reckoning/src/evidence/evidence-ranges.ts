@@ -137,7 +137,7 @@ const decimalIds = (evidence: Evidence): EvidenceFault[] => {
 }
 
 /** What may be named in `notPossible`: a field of the evidence, or an event by its kind. */
-const isKnownPath = (schema: z.core.$ZodType, path: string): boolean =>
+export const isKnownPath = (schema: z.core.$ZodType, path: string): boolean =>
   isFieldPath(schema, path) ||
   EventKind.options.some((kind) => path === `events.${kind}` || path === `events.${kind}.wheel`)
 

@@ -1,6 +1,8 @@
 import type { RefusalValues } from '@bayledger/ledger/admit/refusal-values'
 import type { BundleNamed } from '@bayledger/ledger/questions/named'
 import type { Role } from '@bayledger/ledger/role'
+import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
+import { settledBy } from '@bayledger/reckoning/diagnosis/settlement'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import { bundleTitle } from '../bundles.ts'
@@ -17,6 +19,20 @@ import { repairDoubts } from './repair-doubts.ts'
 import { steps } from './steps.ts'
 import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
+
+/** Who opens work that a finding holds, where one act does it. */
+const settlementWords = (finding: FindingCode): string => {
+  switch (settledBy[finding]) {
+    case 'told':
+      return 'The desk tells the customer and notes it; then it goes on. '
+    case 'inside-sound':
+      return 'It goes on when the tire was looked at inside and is sound. '
+    case 'label-confirmed':
+      return "It goes on when the door label's figures are confirmed. "
+    default:
+      return ''
+  }
+}
 
 const named = (step: StepNamed): string =>
   `${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${wheels.names[step.wheel]}`}`
@@ -194,6 +210,7 @@ export const refusals: RefusalsWording = {
     'What the customer was shown did not come with the answers. Load the page again and record the answers there.',
   CONSENT_NOT_WRITERS: () =>
     'Only the link itself writes a consent by link; the staff writes one given at the desk or by telephone. Record how it was given.',
+  CHECK_UNKNOWN: ({ field }) => `No check is called “${field}”. Skip one of those that the findings list.`,
   TROUBLE_WITHOUT_WHEEL: () => 'Say at which wheel it is.',
   WHEEL_PARKED: ({ wheel, ...parked }) => parkedWords(wheel, parked),
   PUNCTURE_IMPOSSIBLE: ({ wheel, millimeters, mostMillimeters }) =>
@@ -204,7 +221,7 @@ export const refusals: RefusalsWording = {
   TIRE_DATE_UNREAD: ({ wheel, found }) =>
     `"${found}" is neither the date code of a tire nor its whole number. Read the ${wheels.names[wheel]} tire again: the last four digits after DOT are week and year. Or record why it cannot be read.`,
   REPAIR_NOT_JUDGED: ({ wheel, because }) =>
-    `Nobody has recorded everything that decides whether the ${wheels.names[wheel]} tire may be repaired. Look at ${listed(because.map((one) => repairDoubts[one].look))} first.`,
+    `Whether the ${wheels.names[wheel]} tire may be repaired is not decided yet. Record first: ${listed(because.map((one) => repairDoubts[one].look))}.`,
   PUNCTURE_NOT_REPAIRABLE: ({ wheel, because }) =>
     `The ${wheels.names[wheel]} tire must not be repaired: ${listed(because.map((one) => repairDoubts[one].why))}. It needs another tire.`,
   SPARE_NOT_SOUND: ({ why }) => `The vehicle cannot leave on its spare: ${spareDoubts[why]}. Have it towed.`,
@@ -224,7 +241,7 @@ export const refusals: RefusalsWording = {
   WHEEL_NOT_SECURED: ({ wheel }) =>
     `The ${wheels.names[wheel]} wheel is off, untorqued or unchecked. Put it on, torque it and let a second person check it first.`,
   WORK_HELD_BY_FINDING: ({ finding }) =>
-    `Not yet. This must be settled first: ${findingTitles[finding]}. ${findingActions[finding]}`,
+    `Not yet: ${findingTitles[finding]}. ${settlementWords(finding)}${findingActions[finding]}`,
   SENSOR_BROKEN_OPEN: ({ wheel }) =>
     `The working ${wheels.names[wheel]} sensor was broken in our hands. Fit another one first; the vehicle stays until then.`,
   SENSOR_FREQUENCY_WRONG: ({ foundMHz, wantedMHz }) =>

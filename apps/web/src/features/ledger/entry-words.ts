@@ -46,6 +46,7 @@ const words: Readonly<Record<Kind, string>> = {
   'drive.left': 'Left for the proof drive',
   'drive.done': 'Proof drive',
   'step.closed': 'Step done',
+  'check.skipped': 'Check skipped',
   'trouble.found': 'Not right',
   'step.set_aside': 'Step set aside',
   'report.sealed': 'Report sealed',

@@ -39,6 +39,10 @@ export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
       entry.payload.stepKey,
       entry,
     ),
+  'check.skipped': (state, entry) => ({
+    ...state,
+    skippedChecks: [...state.skippedChecks, recorded(entry.payload, entry)],
+  }),
   'telltale.observed': (state, entry) => {
     const { phase, stepKey, lampCheck, behavior, timed } = entry.payload
     const observed = changeCheck(state, phase, (check) => ({

@@ -170,4 +170,6 @@ export const arrivalKinds = {
     earlier: [earlierVersion(z.strictObject(telltale), untimed)],
     roles: bayRoles,
   }),
+  /** A check that the findings call for is not made, and why. `field`: its path in the evidence. */
+  'check.skipped': kind(CouldNotBeChecked, { roles }),
 }

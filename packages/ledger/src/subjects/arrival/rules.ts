@@ -1,3 +1,5 @@
+import { isKnownPath } from '@bayledger/reckoning/evidence/evidence-ranges'
+import { Evidence } from '@bayledger/reckoning/evidence/evidence-schema'
 import type { Pressure } from '@bayledger/reckoning/quantity'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
@@ -24,6 +26,10 @@ export const arrivalRules: Rules<keyof typeof arrivalKinds> = {
       impossible(wheel, sensor?.answer === 'answered' ? sensor.pressure : null, typedPsi.sensor),
     (_state, { payload }, facts) => (payload.gauge ? knownGauge(payload.gauge.instrument, facts) : null),
     (state) => (state.authority.look ? null : refuse('AUTHORITY_MISSING', { to: 'look' })),
+  ],
+  'check.skipped': [
+    (_state, { payload: { field } }) =>
+      isKnownPath(Evidence, field) ? null : refuse('CHECK_UNKNOWN', { field }),
   ],
   'tire.inspected': [
     (_state, { payload: { wheel, punctures = [] } }) => {

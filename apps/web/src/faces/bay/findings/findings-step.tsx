@@ -1,5 +1,7 @@
 import { digestOf } from '@bayledger/ledger/digests'
+import { hasFact } from '@bayledger/ledger/questions/skipped-checks'
 import type { OrderState } from '@bayledger/ledger/state'
+import type { NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { checks } from '@bayledger/wording/en/checks'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { askFor } from '@bayledger/wording/worded-diagnosis'
@@ -13,6 +15,7 @@ import { useRecord } from '../record/use-record.ts'
 import { BayFindings } from './bay-findings.tsx'
 import { nextToCheck } from './next-to-check.ts'
 import { OwnFindingForm } from './own-finding-form.tsx'
+import { SkipForm } from './skip-form.tsx'
 import type { ComputedFindings } from './use-diagnosis.ts'
 
 const words = { checks, wheels }
@@ -29,6 +32,7 @@ type FindingsStepProps = {
 export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepProps) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
   const [differs, setDiffers] = useState(false)
+  const [skipping, setSkipping] = useState<NextCheck | null>(null)
   if (computed === null)
     return (
       <StepScreen title="Findings">
@@ -38,7 +42,20 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
   const { diagnosis, evidence } = computed
   const { here, atDesk } = nextToCheck(diagnosis.nextChecks, state.arrival.tires)
   const write = writerOf(state, computed)
+  // A reading that its neighbors contradict is taken again; there is no reason to leave it as it is.
+  const asked = here?.check ?? atDesk
+  const mayBeSkipped = asked !== null && !hasFact(evidence, asked.field)
 
+  if (skipping !== null)
+    return (
+      <SkipForm
+        orderId={state.orderId}
+        check={skipping}
+        asks={askFor(words, skipping)}
+        onBack={() => setSkipping(null)}
+        onDone={() => setSkipping(null)}
+      />
+    )
   if (differs)
     return (
       <OwnFindingForm
@@ -85,6 +102,9 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
               I agree: confirm the findings
             </Button>
             <Button onClick={() => setDiffers(true)}>I see it otherwise</Button>
+            {asked !== null && mayBeSkipped ? (
+              <Button onClick={() => setSkipping(asked)}>Skip this check</Button>
+            ) : null}
           </div>
         </div>
       }
