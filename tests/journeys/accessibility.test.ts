@@ -1,11 +1,15 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { tabTo, violationsOn } from './support/accessible.ts'
-import { button, enroll, ines, shows, signIn } from './support/bay.ts'
+import { button, enroll, heading, ines, leaves, shows, signIn } from './support/bay.ts'
 import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 
 const browser = setStage()
+
+/** What has the focus, by its words. */
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => document.activeElement?.textContent ?? '')
 
 describe('the desk', () => {
   let desk: Page
@@ -103,6 +107,7 @@ describe('the bay', () => {
       .getByRole('link')
       .evaluateAll((links) => links.map((link) => link.getAttribute('href')))
     expect(vehicles.length).toBeGreaterThan(4)
+    const steps: string[] = []
     for (const vehicle of vehicles) {
       await bay.goto(vehicle ?? '')
       await button(bay, 'Job plan').waitFor()
@@ -114,9 +119,54 @@ describe('the bay', () => {
         await button(bay, 'Back to the step').click()
         await button(bay, 'Back to the step').waitFor({ state: 'detached' })
       }
+      // Not right is reached, read and left by keys at whatever step this vehicle is; the focus goes there and back.
+      const notRight = button(bay, 'Not right', true)
+      if ((await notRight.count()) === 0) continue
+      steps.push((await heading(bay).textContent()) ?? '')
+      await tabTo(bay, 'Not right')
+      await bay.keyboard.press('Enter')
+      await shows(bay, /^What is not right/)
+      expect(await focused(bay)).toMatch(/^What is not right/)
+      expect(await violationsOn(bay), `${vehicle} Not right`).toEqual([])
+      await tabTo(bay, 'Nothing: back')
+      await bay.keyboard.press('Enter')
+      expect(await focused(bay)).toBe('Not right')
     }
+    expect(new Set(steps).size, steps.join(', ')).toBeGreaterThan(4)
     await button(bay, 'Bright look').click()
     await button(bay, 'Dark look').waitFor()
+    expect(await violationsOn(bay)).toEqual([])
+  })
+
+  it('parks a wheel by Tab and Enter only, in the order of the screen, and goes on at what is new', async () => {
+    const bay = await browser().open('bay', '/bay')
+    await shows(bay, 'My vehicles')
+    await tabTo(bay, 'S. Achterberg')
+    await bay.keyboard.press('Enter')
+    await button(bay, 'Job plan').waitFor()
+    const step = (await heading(bay).textContent()) ?? ''
+    await tabTo(bay, 'Not right')
+    await bay.keyboard.press('Enter')
+    await shows(bay, /^What is not right/)
+    // What is wrong is a named group of pressed or unpressed buttons; what is left out is said.
+    const group = bay.getByRole('group', { name: 'What is wrong' })
+    await group.waitFor()
+    for (const key of ['Something is seized', 'Something else']) {
+      await tabTo(bay, key)
+      expect(await group.getByRole('button', { name: key, pressed: false }).count()).toBe(1)
+    }
+    await bay.keyboard.press('Enter')
+    await tabTo(bay, 'What is wrong')
+    await bay.keyboard.press('Enter')
+    expect(await group.getByRole('button', { pressed: true }).textContent()).toContain('Something else')
+    await tabTo(bay, 'Park the')
+    await bay.keyboard.press('Enter')
+    await bay
+      .getByRole('status')
+      .getByText(/wheel is parked: something else/i)
+      .waitFor()
+    await leaves(bay, step)
+    expect(await focused(bay)).toBe(await heading(bay).textContent())
     expect(await violationsOn(bay)).toEqual([])
   })
 

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useEffect, useRef } from 'react'
 import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import './step-screen.css'
@@ -12,6 +12,8 @@ export type StepHead = {
   figure?: ReactNode
   how?: ReactNode
   caution?: string | null
+  /** It was opened by a control that stays on the screen: the heading takes the focus from it. */
+  takesFocus?: boolean
 }
 
 type StepScreenProps = StepHead & {
@@ -37,13 +39,22 @@ export function StepScreen({
   howBelow = false,
   drawing,
   pad,
+  takesFocus = false,
 }: StepScreenProps) {
+  const heading = useRef<HTMLHeadingElement>(null)
+  // What closed the last step is gone, and the focus with it: whoever works by keys, or hears the screen, goes on here.
+  useEffect(() => {
+    if (heading.current?.textContent === title && (takesFocus || document.activeElement === document.body))
+      heading.current.focus({ preventScroll: true })
+  }, [title, takesFocus])
   const words = how === undefined || how === '' ? null : <div className="step-how">{how}</div>
   return (
     <>
       <div className={drawing === undefined ? 'bay-step' : 'bay-step bay-step-drawn'}>
         <div className="step-head">
-          <h1 className="step-title">{title}</h1>
+          <h1 ref={heading} className="step-title" tabIndex={-1}>
+            {title}
+          </h1>
           {beside === undefined ? null : <div className="step-beside">{beside}</div>}
         </div>
         {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}

@@ -1,5 +1,5 @@
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { type ArrivalTask, isSameTask, nextTask, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
 import { OwnFinding } from '../../../features/findings/own-finding.tsx'
 import type { ReadOrder } from '../../../features/ledger/order-query.ts'
@@ -43,6 +43,8 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
   const task = taskShown(stage, selected, left)
   const step = stepShown(state, stage, selected, person?.staffId ?? '')
 
+  const notRight = useRef<HTMLButtonElement>(null)
+
   const next = () => setSelected(null)
   const openTask = (one: ArrivalTask, question?: string) =>
     setSelected({ at: 'task', task: one, ...(question === undefined ? {} : { question }) })
@@ -68,7 +70,10 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
           orderId={order.orderId}
           stepKey={selected.stepKey}
           wheel={selected.wheel}
-          onBack={next}
+          onBack={() => {
+            next()
+            notRight.current?.focus()
+          }}
           onDone={next}
         />
       )
@@ -138,6 +143,7 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       fixed={
         stage === 'waiting' && step === null && task === null ? null : (
           <Button
+            ref={notRight}
             onClick={() => setSelected({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
           >
             Not right

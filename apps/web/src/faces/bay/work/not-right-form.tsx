@@ -27,6 +27,7 @@ export function NotRightForm({ orderId, stepKey, wheel, onBack, onDone }: NotRig
     <RowForm
       draftKey={`${orderId}/not-right/${stepKey ?? wheel ?? 'vehicle'}`}
       title={wheel === null ? 'What is not right?' : `What is not right at the ${wheelNames[wheel]} wheel?`}
+      takesFocus
       beside={<Button onClick={onBack}>Nothing: back</Button>}
       how="The wheel is parked until the desk has decided with the customer. The vehicle stays off the road."
       rows={() => [...(wheel === null ? [wheelRow] : []), whatRow, wordsRow]}
