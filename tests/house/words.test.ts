@@ -44,3 +44,37 @@ describe('what a customer reads of a finding', () => {
     expect(copiesIn(`const words = '${parts[0]}'`)).toContain(parts[0])
   })
 })
+
+/** Words that lay what is open at somebody's door. */
+const accusing =
+  /\b(nobody|no one) (has |had |ever )?(looked|checked|verified|recorded|asked|gauged|torqued)\b|\bforgot(ten to)?\b|\bneglect|\byou (have )?failed\b|\bshould have (been )?(done|checked|looked|recorded)\b|\byour (fault|mistake)\b/i
+
+const withoutComments = (text: string): string =>
+  text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '')
+
+describe('what is left open', () => {
+  it('is said in words that accuse nobody, on the desk, in the bay, on the phone and on paper', () => {
+    const said = repositoryFiles().filter(
+      (file) =>
+        /^(packages\/wording\/src\/en|packages\/report\/src|apps\/web\/src)\/.*\.tsx?$/.test(file) &&
+        !/\.test\.tsx?$/.test(file),
+    )
+    expect(said.length).toBeGreaterThan(200)
+    expect(
+      said.flatMap((file) => {
+        const found = accusing.exec(withoutComments(textOf(file)))
+        return found ? [`${file}: ${found[0]}`] : []
+      }),
+    ).toEqual([])
+  })
+
+  it('would be caught where it accuses', () => {
+    for (const words of [
+      '64 things that nobody has looked at',
+      'You forgot to gauge the spare',
+      'The tire should have been checked',
+    ])
+      expect(accusing.test(words), words).toBe(true)
+    expect(accusing.test('64 more facts can still be read')).toBe(false)
+  })
+})

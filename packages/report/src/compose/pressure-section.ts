@@ -53,7 +53,7 @@ const labelSource = (state: OrderState): Block => {
   const confirmed = state.figures.placard
   const read = source ? `${source.kind.replaceAll('-', ' ')}, ${source.reference}` : 'not recorded'
   const seen = confirmed ? `; confirmed on this vehicle: ${confirmed.reference}` : ''
-  const doubt = source && !source.verifiedBy && !confirmed ? '; nobody has verified it' : ''
+  const doubt = source && !source.verifiedBy && !confirmed ? '; not verified yet' : ''
   return {
     kind: 'paragraph',
     text: `Source of the label’s figures: ${read}${seen}${doubt}.`,
