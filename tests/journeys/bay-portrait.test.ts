@@ -27,12 +27,29 @@ const faultsOf = (page: Page): Promise<string[]> =>
         one.closest('.row-cells') === null &&
         top < pad.top - 1 &&
         bottom > pad.top + 1
+      // Beside the drawing nothing may be scrolled out of reach either.
+      const holder = [one.closest('.bay-vehicle'), one.closest('.bay-side')].find(
+        (box) => box !== null && getComputedStyle(box).display !== 'contents',
+      )
+      const isClipped = holder != null && bottom > holder.getBoundingClientRect().bottom + 1
       const isOutside = left < -1 || right > width + 1
       const isCut = one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1
-      return isOutside || isCut || isUnderPad ? [`${one.textContent}`] : []
+      return isOutside || isCut || isUnderPad || isClipped ? [`${one.textContent}`] : []
     })
     return [...wide, ...cut]
   })
+
+/** The digits of the pad on the screen as an eye reads them: row by row, from the left. */
+const digitsInOrder = (page: Page): Promise<string> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.pad-key')]
+      .filter((key) => /^\d$/.test(key.textContent ?? ''))
+      .map((key) => ({ digit: key.textContent ?? '', box: key.getBoundingClientRect() }))
+      .sort((one, other) => one.box.top - other.box.top || one.box.left - other.box.left)
+      .map(({ digit }) => digit)
+      .join(''),
+  )
+const oneLayout = '1234567890'
 
 /** Whether the heading of the step can be seen where the step is scrolled to its end. */
 const headingStays = (page: Page): Promise<boolean> =>
@@ -71,9 +88,11 @@ describe('the bay in portrait', () => {
     await tap(button(bay, 'One by one'))
     await tap(button(bay, /^With letters/))
     await look()
+    expect(await digitsInOrder(bay), 'the pad of an ID').toBe(oneLayout)
     await tap(button(bay, /^right rear/i))
     await tap(button(bay, /GA-1/))
     await look()
+    expect(await digitsInOrder(bay), 'the pad of a gauge').toBe(oneLayout)
     await tap(button(bay, 'Sensor', true))
     await shows(bay, /^Ask the right rear/)
     await look()
@@ -104,11 +123,22 @@ describe('the bay in portrait', () => {
     await shows(bay, /vehicles/)
     await tap(bay.getByRole('link', { name: /S\. Achterberg/ }))
     await bay.locator('.loud-band').first().waitFor()
+    for (const size of [
+      { width: 1024, height: 768 },
+      { width: 768, height: 1024 },
+    ]) {
+      await bay.setViewportSize(size)
+      expect(await faultsOf(bay), `${size.width} wide, under the band`).toEqual([])
+    }
     await tap(button(bay, /Change person/))
     await bay
       .locator('.bay-locked .loud-band')
       .getByText(/is OFF/)
       .waitFor()
+    await tap(bay.locator('.bay-locked').getByRole('button', { name: ines.name }))
+    await bay.locator('.bay-locked .pin-dots').waitFor()
+    expect(await digitsInOrder(bay), 'the pad of a PIN').toBe(oneLayout)
+    expect(await bay.locator('.bay-locked .loud-band').textContent()).toMatch(/is OFF/)
     expect(await bay.locator('.bay-locked .lock-vehicle').textContent()).toContain('BRF 3952')
   })
 })

@@ -44,7 +44,6 @@ describe('a proof drive by the clock of the tablet', () => {
     await tap(button(bay, /^Next/))
     await tap(button(bay, 'Off', true))
     await tap(button(bay, /^Lights and goes/))
-    await tap(button(bay, 'Record the drive'))
   }
 
   beforeAll(async () => {
@@ -52,6 +51,30 @@ describe('a proof drive by the clock of the tablet', () => {
     bay = await openBay(browser(), await enrollmentCode(desk))
     await shows(bay, 'My vehicles')
     await tap(bay.getByRole('link', { name: vehicle }))
+    await button(bay, 'Leave: start the clock').waitFor()
+  })
+
+  it('is refused when it is longer than the order is old, with both figures, and nothing is closed', async () => {
+    onTestFailed(() => browser().picture('out'))
+    const before = await drives()
+    await tap(button(bay, 'Driven without this tablet'))
+    await tap(button(bay, 'I have read it: go on'))
+    await type(bay, '71947')
+    await tap(button(bay, /^Next/))
+    await type(bay, '600')
+    await tap(button(bay, /^Next/))
+    await recordWith('71949')
+    const refusal = bay.getByRole('alert').getByText(/Not taken/)
+    await refusal.waitFor()
+    expect(await bay.getByRole('alert').textContent()).toMatch(
+      /600 minutes is longer than this order is open: \d+ minutes/,
+    )
+    // The form is back as it was filled in, and the step is open.
+    await button(bay, 'Record the drive').first().waitFor()
+    expect(await bay.locator('.row-cells').textContent()).toContain('600 min')
+    expect(await drives()).toEqual(before)
+    await tap(button(bay, 'I have read it'))
+    await tap(button(bay, 'Use the clock'))
     await button(bay, 'Leave: start the clock').waitFor()
   })
 

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { button, heading, leaves, shows, type } from './support/bay.ts'
+import { button, greta, heading, ines, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
 import { openBay, openDesk } from './support/begin.ts'
 import { enrollmentCode } from './support/desk.ts'
@@ -40,9 +40,25 @@ describe('a hold by finger', () => {
     await workThrough(bay, workFigures, /^Program/)
   })
 
+  it('comes after a part that was withdrawn: nothing that was filled in for it is left, and nothing is filled in', async () => {
+    const cells = () => bay.locator('.row-cells').textContent()
+    expect(await cells()).not.toMatch(/A new ID|[0-9A-F]{4}/)
+    await tap(button(bay, /^A new ID/))
+    await type(bay, '5D00')
+    expect(await cells()).toMatch(/A new ID.*5D00/)
+    await tap(button(bay, 'History'))
+    await tap(button(bay, /^Withdraw \d+: Part drawn/).first())
+    await tap(button(bay, 'Wrong value'))
+    await tap(button(bay, 'Withdraw it'))
+    await tap(button(bay, 'Back to the step'))
+    await shows(bay, /^Draw the sensor/)
+    await workThrough(bay, workFigures, /^Program/)
+    expect(await cells()).not.toMatch(/A new ID|5D00/)
+  })
+
   it('comes after a figure that the ledger refused: it is said, stays said, and the step is filled in again', async () => {
     await slowNetwork(bay, 700)
-    if (await button(bay, /^A new ID/).count()) await tap(button(bay, /^A new ID/))
+    await tap(button(bay, /^A new ID/))
     await bay.getByRole('textbox', { name: 'ID read back' }).fill(workFigures.newId)
     await tap(button(bay, /^Next/))
     await type(bay, '433.92')
@@ -177,5 +193,41 @@ describe('a hold by finger', () => {
     await bay.waitForTimeout(350)
     await touchAndHold(seal())
     await leaves(bay, last)
+  })
+
+  it('of a torque check needs the PIN of whoever made it, typed for this check and no other', async () => {
+    await slowNetwork(bay, 0)
+    const last = await title()
+    await workThrough(bay, workFigures, /^Second person checks/)
+    const check = await title()
+    expect(check).not.toBe(last)
+    const before = await entries()
+    const dots = () => bay.locator('.pin-dots').inputValue()
+    const toPin = async () => {
+      await touchAndHold(button(bay, /hold to seal/))
+      await tap(button(bay, greta.name, true))
+    }
+    // Half of a PIN is gone when its screen is left, and the digits of another person seal nothing.
+    await toPin()
+    await type(bay, greta.pin.slice(0, 3))
+    await tap(button(bay, 'Back', true))
+    await toPin()
+    expect(await dots()).toBe('')
+    await type(bay, ines.pin)
+    await bay.getByText('The PIN is wrong').first().waitFor()
+    expect(await dots()).toBe('')
+    expect(await title()).toBe(check)
+    await tap(button(bay, 'Back', true))
+    // The PIN that lets a withdrawal through is asked for anew by the check.
+    await tap(button(bay, 'History'))
+    await tap(button(bay, /^Withdraw \d+: .*off/).first())
+    await tap(button(bay, 'Keep it'))
+    await tap(button(bay, 'Back to the step'))
+    await shows(bay, check)
+    expect(await entries()).toBe(before)
+    await toPin()
+    await type(bay, greta.pin)
+    await leaves(bay, check)
+    expect(await entries()).toBe(before + 1)
   })
 })

@@ -42,11 +42,11 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   [
     /^Program/,
     async (page, { newId, frequency }) => {
-      if (await button(page, /^A new ID/).count()) await tap(button(page, /^A new ID/))
-      await page.getByRole('textbox', { name: 'ID read back' }).fill(newId)
+      // Nothing is filled in: how it was programmed is said by whoever did it.
+      await tap(button(page, /^A new ID/))
+      await type(page, newId)
       await tap(button(page, /^Next/))
-      await type(page, frequency)
-      await tap(button(page, /^Read back in hand/))
+      await tap(button(page, new RegExp(`^${frequency} MHz`)))
     },
   ],
   [/^Take the wheel off/, (page) => hold(page, /wheel is off/)],
@@ -78,7 +78,6 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     /^(Read the sensor before|Torque the new valve core|Fill to|Balance)/,
     async (page) => {
       await tap(button(page, /(answers, no pressure|lbf·in \(|^filled to|^0 oz left)/))
-      await tap(button(page, /^Done: record/))
     },
   ],
   [
@@ -119,7 +118,6 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
       for (const wheel of ['LF', 'RF', 'RR', 'LR']) await tap(button(page, wheel, true).last())
       await tap(button(page, /^Next/))
       await tap(button(page, /^Has learned/))
-      await tap(button(page, 'Record the relearn'))
     },
   ],
   [
@@ -156,7 +154,6 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
       await tap(button(page, /^Next/))
       await tap(button(page, 'Off', true))
       await tap(button(page, /^Lights and goes/))
-      await tap(button(page, 'Record the drive'))
     },
   ],
   [

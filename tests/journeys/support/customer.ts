@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core'
 
 /** Says Yes to everything and signs with a finger, on the customer's own phone. */
 export const decideAndSign = async (page: Page, name: string): Promise<void> => {
+  await page.getByRole('radio', { name: 'Yes', exact: true }).first().waitFor()
   for (const yes of await page.getByRole('radio', { name: 'Yes', exact: true }).all()) await yes.check()
   await page.getByLabel('The owner of this vehicle').check()
   await page.getByLabel('Your name').fill(name)

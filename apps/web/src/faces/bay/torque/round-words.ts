@@ -36,7 +36,7 @@ export const roundHow = (round: RoundAtHand, fastener: string, isDoer: boolean):
       return `Every ${fastener} clicks without turning. Tap one that turned.`
     case 'check':
       return isDoer
-        ? `You torqued this wheel: another person goes round with the wrench, taps a ${fastener} that turned, and seals it with their own PIN.`
-        : `Go round yourself with the wrench. Tap a ${fastener} that turned, then seal it with your PIN.`
+        ? 'You torqued this wheel: another person goes round and seals it with their PIN.'
+        : `Go round with the wrench. Tap a ${fastener} that turned; seal it with your PIN.`
   }
 }

@@ -25,6 +25,8 @@ export function CloseForm(props: WorkFormProps) {
             fault: (text) => (text.length > 120 ? 'Keep it to 120 letters.' : undefined),
           },
         ]}
+        // A word of the shop that is picked says all there is to say; undo takes it back.
+        recordsItself
         recordWord="Done: record"
         payload={(values) => ({ stepKey: step.stepKey, value: (values.value ?? '').trim() })}
       />

@@ -131,6 +131,7 @@ export function DriveForm(props: WorkFormProps) {
           <Button onClick={clock.goOn}>Not back yet</Button>
         )
       }
+      recordsItself
       recordWord="Record the drive"
       // Whoever left by the clock has read the rest before leaving.
       how={byClock === null ? how : back}

@@ -41,9 +41,13 @@ export function ProgramForm(props: WheelFormProps) {
       low: 100,
       high: 3_000,
       limits: { whole: 4, decimals: 2 },
+      suggestions:
+        marked === null
+          ? []
+          : [{ value: String(marked), label: `${marked} MHz`, detail: 'as the part says' }],
     },
   ]
-  const identity = plannedIdentity(state, wheel)
+  const marked = state.work[wheel]?.part?.matches.frequencyMHz ?? null
   const elsewhere = idsElsewhere(state, wheel)
   const takenFault = (text: string): string | undefined => {
     const meant = idMeant(text, known)
@@ -60,7 +64,7 @@ export function ProgramForm(props: WheelFormProps) {
       kind="sensor.programmed"
       rows={({ identity: chosen }) => rowsFor(chosen)}
       draftOf={state.work[wheel]?.part?.written.entryId}
-      blank={identity === null ? {} : { identity }}
+      recordsItself
       recordWord="Read back in hand: record"
       payload={(values) => {
         const sensorId = idMeant(values.id ?? '', known)
@@ -79,11 +83,12 @@ export function ProgramForm(props: WheelFormProps) {
   )
 }
 
-/** Both IDs, each with what follows from it, or why it cannot be. */
+/** Both IDs, each with what follows from it, or why it cannot be; first the one that the customer agreed to. */
 const idOptions = (state: OrderState, wheel: WheelPosition): readonly RowOption[] => {
   const idKnown = oldIds(state, wheel).length > 0
   const { copy, new: fresh } = idChoices({ idKnown, afterwards: 'destroyed', samePosition: true })
-  return [
+  const agreed = plannedIdentity(state, wheel)
+  const options = [
     { value: 'new', label: 'A new ID', detail: relearnWords[fresh.relearn] },
     {
       value: 'copy',
@@ -91,6 +96,11 @@ const idOptions = (state: OrderState, wheel: WheelPosition): readonly RowOption[
       detail: copy.allowed ? `${relearnWords[copy.relearn]}; destroy the old sensor` : whyNoCopy[copy.why],
     },
   ]
+  return options
+    .map((option) =>
+      option.value === agreed ? { ...option, detail: `as agreed; ${option.detail}` } : option,
+    )
+    .toSorted((one, other) => Number(other.value === agreed) - Number(one.value === agreed))
 }
 
 const whyNoCopy: Readonly<Record<NoCopy, string>> = {

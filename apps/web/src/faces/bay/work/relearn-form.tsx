@@ -59,6 +59,7 @@ export function RelearnForm(props: WorkFormProps) {
       }
       rows={(values) => rows(values.method)}
       blank={sheet?.relearn ? { method: sheet.relearn.method } : {}}
+      recordsItself
       recordWord="Record the relearn"
       whyNot={({ method, result, confirmed }) =>
         (method === 'stationary' || method === 'connector') &&
