@@ -171,6 +171,7 @@ describe('a whole job by touch, with the server 700 ms away', () => {
     }
     await shows(bay, /^Wheel on/)
     expect(await bay.locator('.row-cell').first().textContent()).toContain('Right and clean')
+    await tap(bay.locator('.row-cell').first())
   })
 
   it('is closed step by step, proven on the road, sealed at the desk and handed back', async () => {

@@ -50,7 +50,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
     return (
       <SkipForm
         orderId={state.orderId}
-        check={skipping}
+        fields={sameQuestion(diagnosis.unchecked, skipping)}
         asks={askFor(words, skipping)}
         onBack={() => setSkipping(null)}
         onDone={() => setSkipping(null)}
@@ -113,6 +113,13 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
       <BayFindings diagnosis={diagnosis} evidence={evidence} isOver={false} />
     </StepScreen>
   )
+}
+
+/** The open facts that are asked for by the same words as this check, itself among them. */
+const sameQuestion = (unchecked: readonly string[], check: NextCheck): string[] => {
+  const asks = askFor(words, check)
+  const alike = unchecked.filter((field) => askFor(words, { ...check, field }) === asks)
+  return alike.includes(check.field) ? alike : [check.field, ...alike]
 }
 
 type Verdict = { agrees: true } | { agrees: false; ownFinding: string; reason: string }

@@ -1,4 +1,4 @@
-import type { NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
@@ -12,19 +12,20 @@ const reasons = [
 
 type SkipFormProps = {
   orderId: string
-  check: NextCheck
-  /** What the check asks, in words. */
+  /** Every field of the evidence that the question is about: one look may be about four wheels. */
+  fields: readonly string[]
+  /** The question, in words. */
   asks: string
   onBack: () => void
   onDone: () => void
 }
 
 /** A check that nobody makes, with the reason: the report says that it could not be checked. */
-export function SkipForm({ orderId, check, asks, onBack, onDone }: SkipFormProps) {
-  const { record, busy, problem } = useRecord(orderId)
+export function SkipForm({ orderId, fields, asks, onBack, onDone }: SkipFormProps) {
+  const { recordAll, busy, problem } = useRecord(orderId)
   return (
     <RowForm
-      draftKey={`${orderId}/skip/${check.field}`}
+      draftKey={`${orderId}/skip/${fields.join(' ')}`}
       title="Skip this check: why?"
       takesFocus
       beside={<Button onClick={onBack}>Back</Button>}
@@ -42,13 +43,10 @@ export function SkipForm({ orderId, check, asks, onBack, onDone }: SkipFormProps
       recordWord="Skip it"
       busy={busy}
       problem={problem}
-      onRecord={async (values, restore) => {
-        const taken = await record(
-          'check.skipped',
-          { field: check.field, why: (values.why ?? '').trim() },
-          'skipped check',
-          restore,
-        )
+      onRecord={async (values, form) => {
+        const why = (values.why ?? '').trim()
+        const drafts = fields.map((field) => draftEntry(orderId, 'check.skipped', { field, why }))
+        const taken = await recordAll(drafts, 'skipped check', { form })
         if (taken) onDone()
         return taken
       }}

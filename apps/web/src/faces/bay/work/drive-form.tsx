@@ -120,6 +120,8 @@ export function DriveForm(props: WorkFormProps) {
       rows={(values) =>
         doubtOf(values, false) === null ? rowsAfter(byClock) : [...rowsAfter(byClock), readTwice]
       }
+      // What was typed for a drive that nobody timed, and refused, is not filled in for one by the clock.
+      draftOf={byClock === null ? 'untimed' : 'by-the-clock'}
       blank={{
         ...(left === null ? {} : { out: String(left.odometerOut.value) }),
         ...(byClock === null ? {} : { minutes: String(byClock) }),
