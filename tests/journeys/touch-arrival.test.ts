@@ -17,10 +17,8 @@ import { decideAndSign } from './support/customer.ts'
 import {
   customerLink,
   enrollmentCode,
-  handBack,
   issueEstimate,
   openOrder,
-  sealAndDownload,
   signInAtDesk,
   writeUp,
 } from './support/desk.ts'
@@ -172,14 +170,5 @@ describe('a whole job by touch, with the server 700 ms away', () => {
     await shows(bay, /^Wheel on/)
     expect(await bay.locator('.row-cell').first().textContent()).toContain('Right and clean')
     await tap(bay.locator('.row-cell').first())
-  })
-
-  it('is closed step by step, proven on the road, sealed at the desk and handed back', async () => {
-    onTestFailed(() => browser().picture('out'))
-    const done = await workThrough(bay, work)
-    expect(done.at(-1)).toMatch(/^See the light/)
-    await openOrder(desk, customer)
-    await sealAndDownload(desk)
-    await handBack(desk, work.odometerIn)
   })
 })
