@@ -117,6 +117,9 @@ describe('a proof drive by the clock of the tablet', () => {
     await bay.getByText(/^7 min$/).waitFor()
     await recordWith('71953')
     await shows(bay, /^See that the vehicle learned/)
-    expect((await drives()).at(-1)).toMatchObject({ payload: { minutes: 7 }, given: {} })
+    // The screen goes on at once; the ledger follows.
+    await expect
+      .poll(async () => (await drives()).at(-1))
+      .toMatchObject({ payload: { minutes: 7 }, given: {} })
   })
 })
