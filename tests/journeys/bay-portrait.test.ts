@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, heading, shows, type } from './support/bay.ts'
+import { button, heading, ines, shows, type } from './support/bay.ts'
 import { takeForArrival } from './support/begin.ts'
 import { plate } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
