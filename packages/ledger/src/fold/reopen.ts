@@ -1,6 +1,7 @@
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelStatus } from '../questions/gates.ts'
+import { isSpareOn } from '../questions/spare-on.ts'
 import type { OrderState } from '../state.ts'
 import { liftedAgain, lowers, movesLift } from './lift.ts'
 
@@ -35,16 +36,47 @@ export const reopenOvertaken = (state: OrderState): OrderState => {
     ...Object.keys(state.setAside),
     ...steps.filter(onlyPrepares).map(({ stepKey }) => stepKey),
   ])
+  const exchanged = exchangesSpare(state)
   const stale = new Set<string>()
   for (const step of steps) {
     if (!state.closed[step.stepKey]) continue
     const isOffAlready =
       step.closedBy === 'wheel.removed' && step.wheel !== null && wheelStatus(state, step.wheel) === 'off'
-    if (isOffAlready || onlyPrepares(step) || step.waitsFor.every((key) => done.has(key)))
+    if (exchanged.has(step.stepKey)) {
+      stale.add(step.stepKey)
+      // What was done on the wheel that is off stays done.
+      if (step.closedBy === 'wheel.removed') done.add(step.stepKey)
+    } else if (isOffAlready || onlyPrepares(step) || step.waitsFor.every((key) => done.has(key)))
       done.add(step.stepKey)
     else stale.add(step.stepKey)
   }
   return reopenLift(stale.size === 0 ? state : { ...state, closed: without(state.closed, stale) })
+}
+
+/**
+ * Removal and mounting of a wheel where the spare is on and the plan no longer wants it, or where the plan wants the spare
+ * and another wheel is on.
+ */
+const exchangesSpare = (state: OrderState): ReadonlySet<string> => {
+  const steps = state.plan?.plan.steps ?? []
+  const places = steps.flatMap(({ closedBy, wheel, comesFrom }) =>
+    closedBy === 'wheel.mounted' &&
+    wheel !== null &&
+    wheelStatus(state, wheel) !== 'off' &&
+    isSpareOn(state, wheel) !== (comesFrom === 'SP')
+      ? [wheel]
+      : [],
+  )
+  return new Set(
+    steps
+      .filter(
+        ({ closedBy, wheel }) =>
+          wheel !== null &&
+          places.includes(wheel) &&
+          (closedBy === 'wheel.removed' || closedBy === 'wheel.mounted'),
+      )
+      .map(({ stepKey }) => stepKey),
+  )
 }
 
 const onlyPrepares = (step: Step): boolean => movesLift(step) || preparing.has(step.code)

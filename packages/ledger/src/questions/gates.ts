@@ -183,9 +183,7 @@ export const sealGate = (state: OrderState): GateReason[] => [
       bundle: namedBundle(bundle),
     }),
   ),
-  ...openSteps(state)
-    .filter((step) => !isLeftUndone(state, step))
-    .map((step) => reason('step-open', step.wheel, { step: namedStep(step) })),
+  ...stepsStillOwed(state).map((step) => reason('step-open', step.wheel, { step: namedStep(step) })),
   ...brokenSensors(state).map((wheel) => reason('sensor-broken', wheel)),
   ...openConflicts(state).map((conflict) =>
     reason('recorded-twice', conflict.wheel, {
@@ -196,11 +194,22 @@ export const sealGate = (state: OrderState): GateReason[] => [
   ...state.holds.filter((hold) => hold.gate === 'seal').map(heldReason),
 ]
 
-/** Work on a wheel that the customer refused to have put right stays undone, and so does every drive of ours. */
-const isLeftUndone = (state: OrderState, step: Step): boolean => {
-  if (spareWheel(state) !== null && afterTheRoad(state).has(step.stepKey)) return true
-  const trouble = parkedBy(state, step)
-  return trouble !== null && leavesBy(state, trouble) !== null
+/**
+ * Open steps without those that stay undone: work on a wheel that the customer refused to have put right and, where the
+ * vehicle leaves on its spare, every drive of ours and whatever waits for what stays undone.
+ */
+const stepsStillOwed = (state: OrderState): Step[] => {
+  const onSpare = spareWheel(state) !== null
+  const undone = new Set(onSpare ? afterTheRoad(state) : [])
+  return openSteps(state).filter((step) => {
+    const trouble = parkedBy(state, step)
+    const staysUndone =
+      undone.has(step.stepKey) ||
+      (trouble !== null && leavesBy(state, trouble) !== null) ||
+      (onSpare && step.waitsFor.some((key) => undone.has(key)))
+    if (staysUndone) undone.add(step.stepKey)
+    return !staysUndone
+  })
 }
 
 /** A hold's code and values; a hold that version 1 wrote in words keeps those words. */
