@@ -3,7 +3,7 @@ import { canonicalText } from '@bayledger/ledger/digests'
 import { fold } from '@bayledger/ledger/fold'
 import { isLook, newestBundles } from '@bayledger/ledger/questions/answers'
 import { openedTires } from '@bayledger/ledger/questions/authorized-works'
-import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
+import { agreedSearches, type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
@@ -66,7 +66,7 @@ export const decisionOn = (
 
 /** The next version of the estimate from this price list, with or without some of its bundles. */
 export const nextEstimate = (
-  { state, kept }: DeskOrder,
+  { state, money, kept }: DeskOrder,
   prices: PriceList,
   without: readonly string[] = [],
 ): Sent<'estimate.issued'> => {
@@ -83,6 +83,7 @@ export const nextEstimate = (
     bundles: offered.filter(({ bundleKey }) => !without.includes(bundleKey)),
     prices,
     revision: estimates.length + 1,
+    agreed: agreedSearches(state, money),
     readyAt: estimates.at(-1)?.scope.readyAt ?? null,
   })
   const known = new Map(kept.map(({ text, digest }) => [text, digest]))

@@ -1,14 +1,17 @@
 import { describe, expect, it } from 'vitest'
+import { seal } from '../test-support/money.ts'
 import { oneSensorJob, pricedOf, stageWriters, tireOf, workUntil } from '../test-support/one-sensor-job.ts'
 import type { OrderPen } from '../test-support/order-pen.ts'
 import { answerRest, judgeAgain, offer, offerAndAgree, refuse } from '../test-support/parked.ts'
-import { bay, before, closeStep } from '../test-support/refusals/setting.ts'
+import { bay, before, closeStep, desk } from '../test-support/refusals/setting.ts'
+import { prices } from '../test-support/tarn.ts'
 import { answerTo, newestBundles, unansweredBundles } from './questions/answers.ts'
 import { openedTires } from './questions/authorized-works.ts'
 import { estimateIsMissing } from './questions/estimate-is-missing.ts'
 import { handBackGate, roadGate, wheelStatus } from './questions/gates.ts'
 import { nextMoves } from './questions/moves.ts'
 import { openTroubles } from './questions/troubles.ts'
+import { estimatePayload } from './subjects/consent/estimate-payload.ts'
 
 describe('a hole that the look inside measures', () => {
   const holed = (millimeters: number): OrderPen => {
@@ -162,6 +165,22 @@ describe('a search for a leak', () => {
     offer(pen)
     expect(answers(pen)).toMatchObject({ 'leak.LF': 'authorized', 'sensor.RR': 'authorized' })
     expect(unansweredBundles(pen.state()).map(({ bundleKey }) => bundleKey)).toEqual([asked])
+  })
+
+  it.each([
+    ['a price list that is dearer', { laborCentsPerHour: prices.laborCentsPerHour + 1_000 }, 'authorized'],
+    // One version of an estimate has one rule of tax.
+    ['another tax', { taxRatePercentThousandths: prices.taxRatePercentThousandths + 250 }, undefined],
+  ] as const)('was agreed on at its price; with %s its answer is %s', (_, change, answer) => {
+    const pen = searched()
+    const hole = { place: 'crown' as const, millimeters: 5, degrees: 10, overlapsRepair: false }
+    closeStep<'tire.inspected'>(pen, 'LF.tire.inside', { punctures: [hole] })
+    judgeAgain(pen)
+    const list = { ...prices, ...change, version: prices.version + 1 }
+    const diagnosisId = pen.state().diagnosis?.written.entryId ?? ''
+    pen.write('estimate.issued', estimatePayload(pricedOf(pen, list), diagnosisId, seal), desk)
+    expect(answers(pen)['leak.LF']).toBe(answer)
+    expect(answers(pen)['puncture.LF']).toBeUndefined()
   })
 
   it('ends with its tire closed where there is no hole', () => {

@@ -3,6 +3,7 @@ import type { PricedEstimate } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
+import type { PriceList } from '@bayledger/reckoning/money/price-list'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { digestOf } from '../src/digests.ts'
 import type { Entry } from '../src/entry.ts'
@@ -10,10 +11,11 @@ import { isLook, newestBundles } from '../src/questions/answers.ts'
 import { authorizedWorks, openedTires } from '../src/questions/authorized-works.ts'
 import { evidenceOf } from '../src/questions/evidence-of.ts'
 import { readySteps } from '../src/questions/gates.ts'
+import { agreedSearches } from '../src/questions/money.ts'
 import { tireDangers } from '../src/questions/tire-dangers.ts'
 import type { PayloadOf } from '../src/registry.ts'
 import { estimatePayload } from '../src/subjects/consent/estimate-payload.ts'
-import { seal as sealMoney } from './money.ts'
+import { keptMoney, seal as sealMoney } from './money.ts'
 import { type OrderPen, orderPen } from './order-pen.ts'
 import { idOf, wordsOf } from './seeded-ids.ts'
 import { advisor, gauge, lead, locationId, technician } from './shop.ts'
@@ -215,18 +217,19 @@ const confirmFindings = (pen: OrderPen): void => {
 }
 
 /** The next version of the estimate that the findings allow, with its money. */
-export const pricedOf = (pen: OrderPen): PricedEstimate => {
+export const pricedOf = (pen: OrderPen, list: PriceList = prices): PricedEstimate => {
   const { diagnosis, estimates } = pen.state()
   if (!diagnosis) throw new RangeError('an estimate follows findings')
   return priceEstimate({
     bundles: offerBundles({
       diagnosis: diagnosis.diagnosis,
       sheet: pen.state().sheet?.sheet ?? tarn,
-      prices,
+      prices: list,
       look: 'charged',
       opened: openedTires(pen.state()),
     }),
-    prices,
+    prices: list,
+    agreed: agreedSearches(pen.state(), keptMoney),
     revision: estimates.length + 1,
     readyAt: '2026-01-12T20:00:00.000Z',
   })

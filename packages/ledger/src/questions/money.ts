@@ -79,6 +79,20 @@ export const pricedEstimate = (
     : null
 }
 
+/**
+ * The money of the searches for a leak that the customer has authorized, by bundle key: the next version of the estimate
+ * keeps it, so that a price list made since does not ask about the search again.
+ */
+export const agreedSearches = (state: OrderState, sides: MoneySides): ReadonlyMap<string, BundleMoney> =>
+  new Map(
+    authorizedBundles(state)
+      .filter(({ title }) => title === 'leak-search')
+      .flatMap(({ bundleKey, money }) => {
+        const own = bundleMoney(sides, money)
+        return own ? [[bundleKey, own] as const] : []
+      }),
+  )
+
 /** The totals of a bundle, cents; `null` where they were withheld or erased. */
 export const bundleTotals = (sides: MoneySides, bundle: { readonly money: string }): Totals | null =>
   bundleMoney(sides, bundle.money)?.totals ?? null

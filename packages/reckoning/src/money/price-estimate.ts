@@ -1,10 +1,10 @@
-import type { PricedBundle, PricedEstimate } from '../estimate.ts'
+import type { BundleMoney, PricedBundle, PricedEstimate } from '../estimate.ts'
 import { sumCents } from './cents.ts'
 import type { OfferedBundle } from './offer.ts'
 import { feeLine } from './price-lines.ts'
 import type { PriceList } from './price-list.ts'
 import { suppliesFeeCents } from './supplies-fee.ts'
-import { totalsOfBundles, totalsOfLines } from './totals.ts'
+import { sameTotals, totalsOfBundles, totalsOfLines } from './totals.ts'
 
 export type PriceEstimateOf = {
   readonly bundles: readonly OfferedBundle[]
@@ -12,17 +12,28 @@ export type PriceEstimateOf = {
   readonly revision: number
   /** UTC text, or `null` where no time is promised. */
   readonly readyAt: string | null
+  /** The money of bundles that keep the price at which they were agreed on, by their keys. */
+  readonly agreed?: ReadonlyMap<string, BundleMoney>
 }
+
+const nothingAgreed: ReadonlyMap<string, BundleMoney> = new Map()
 
 /**
  * Freezes offered bundles into an estimate: the supplies fee of each bundle, together never above its cap (an
  * alternative has the cap of what it replaces), then tax, then totals. Every figure from the price list is in it
- * by value.
+ * by value. A bundle that was agreed on keeps its price, whatever the price list says since.
  *
+ * @limits Where the tax has changed since, an agreed bundle is priced anew: one version has one rule of tax.
  * @units Cents; quantities in hundredths; percentages in thousandths.
  * @source This program's own rule; tax as in `taxCents`, the fee as in `suppliesFeeCents`.
  */
-export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstimateOf): PricedEstimate => {
+export const priceEstimate = ({
+  bundles,
+  prices,
+  revision,
+  readyAt,
+  agreed = nothingAgreed,
+}: PriceEstimateOf): PricedEstimate => {
   const priced: PricedBundle[] = []
   const looks = bundles.filter(isLook).flatMap(({ lines }) => lines)
   for (const bundle of bundles) {
@@ -36,6 +47,11 @@ export const priceEstimate = ({ bundles, prices, revision, readyAt }: PriceEstim
         .map(({ amountCents }) => amountCents),
     )
     const { lines: offered, ...scope } = bundle
+    const kept = agreed.get(bundle.bundleKey)
+    if (kept && sameTotals(kept.totals, totalsOfLines(kept.lines, prices))) {
+      priced.push({ ...scope, money: kept })
+      continue
+    }
     const fee = suppliesFeeCents(
       isFirst(bundle, priced) ? [...offered, ...looks] : offered,
       prices.supplies,

@@ -62,7 +62,8 @@ export const totalsAreRight = ({ bundles, money }: PricedEstimate): boolean =>
       ) && sameTotals(bundle.money.totals, totalsOfLines(bundle.money.lines, money)),
   ) && sameTotals(money.totals, totalsOfBundles(bundles))
 
-const sameTotals = (one: Totals, other: Totals): boolean =>
+/** Whether two totals are the same to the cent. */
+export const sameTotals = (one: Totals, other: Totals): boolean =>
   one.beforeTaxCents === other.beforeTaxCents &&
   one.taxCents === other.taxCents &&
   one.totalCents === other.totalCents

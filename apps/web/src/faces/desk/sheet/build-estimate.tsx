@@ -1,4 +1,5 @@
 import { openedTires } from '@bayledger/ledger/questions/authorized-works'
+import { agreedSearches } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
@@ -11,6 +12,7 @@ import { wheelList } from '@bayledger/wording/wheels'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
+import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { moneySealer } from '../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { priceListIn, settingsQuery } from '../../../features/settings/queries.ts'
@@ -61,6 +63,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     bundles: kept,
     prices,
     revision: state.estimates.length + 1,
+    agreed: agreedSearches(state, orderMoney(order)),
     readyAt:
       readyAt === '' ? null : new Date(`${new Date().toLocaleDateString('en-CA')}T${readyAt}`).toISOString(),
   })
