@@ -1,4 +1,4 @@
-import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
+import { definitionOf, type PayloadOf } from '@bayledger/ledger/registry'
 import type { Mark } from '@bayledger/ledger/state'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
@@ -21,6 +21,7 @@ import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
+import { partOfKind } from './part-of-kind.ts'
 import './margin.css'
 
 type StrikeReason = PayloadOf<'entry.struck'>['reason']
@@ -40,7 +41,7 @@ export function Margin({ order }: OrderPart) {
           <li key={mark.entryId} className={mark.struck ? 'mark mark-struck' : 'mark'}>
             <span className="mark-number">{mark.seq}</span>
             <span>
-              <a className="mark-words" href={`#${partOf(mark.kind)}`}>
+              <a className="mark-words" href={`#${partOfKind[mark.kind]}`}>
                 {saidBy.get(mark.entryId) ?? kindWords(mark.kind)}
               </a>
               <span className="quiet">
@@ -73,26 +74,6 @@ export function Margin({ order }: OrderPart) {
       )}
     </aside>
   )
-}
-
-/** The part of the sheet that shows a kind of entry; the margin links there and the part is highlighted. */
-const partOf = (kind: Kind): string => {
-  if (kind.startsWith('diagnosis.') || kind === 'stop.told' || kind === 'refusal.recorded') return 'findings'
-  if (kind.startsWith('estimate.')) return 'estimate'
-  if (kind === 'wheel.checked' || kind === 'tire.inspected' || kind === 'module.read') return 'as-received'
-  if (kind === 'telltale.observed' || kind === 'surroundings.recorded' || kind === 'photo.attached')
-    return 'as-received'
-  if (kind === 'drive.done' || kind === 'relearn.done') return 'proof'
-  if (kind.startsWith('report.') || kind.startsWith('order.handed') || kind === 'payment.noted')
-    return 'report'
-  if (
-    kind.startsWith('order.') ||
-    kind === 'complaint.recorded' ||
-    kind === 'authority.given' ||
-    kind === 'sheet.chosen'
-  )
-    return 'complaint'
-  return 'work'
 }
 
 const authorWords = (mark: Mark, nameOf: (staffId: string) => string): string =>
