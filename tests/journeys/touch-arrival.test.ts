@@ -117,7 +117,7 @@ describe('a whole job by touch, with the server 700 ms away', () => {
     onTestFailed(() => browser().picture('out'))
     await tap(button(bay, /^right rear/i))
     await tap(button(bay, 'Tire', true))
-    await tap(button(bay, 'More of this tire'))
+    await tap(button(bay, 'Size, date code, more'))
     await tap(bay.locator('.row-cell', { hasText: 'Sealant' }))
     await tap(button(bay, 'Sealant seen'))
     await tap(button(bay, 'Record what was looked at'))

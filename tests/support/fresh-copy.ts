@@ -1,5 +1,6 @@
-import { randomBytes, randomUUID } from 'node:crypto'
+import { randomBytes } from 'node:crypto'
 import { digestOf, sideDigest } from '@bayledger/ledger/digests'
+import { v7 as newId } from 'uuid'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 
@@ -21,7 +22,8 @@ export const freshLines = (order: {
   readonly lines: readonly DemoLine[]
 }): { readonly orderId: string; readonly lines: readonly DemoLine[] } => {
   const names = new Map<string, string>()
-  for (const id of [order.orderId, ...order.lines.map(({ draft }) => draft.id)]) names.set(id, randomUUID())
+  // Later than every id of the demo, as devices make them: where a sensor was seen last is decided by them.
+  for (const id of [order.orderId, ...order.lines.map(({ draft }) => draft.id)]) names.set(id, newId())
   for (const { digest, salt, text } of order.lines.flatMap(({ sides }) => sides)) {
     const fresh = randomBytes(32)
     names.set(salt, fresh.toString('base64'))

@@ -66,7 +66,7 @@ const listed = (words: readonly string[]): string => new Intl.ListFormat('en-US'
 
 const spareDoubts: Readonly<Record<RefusalValues['SPARE_NOT_SOUND']['why'], string>> = {
   none: 'it has none',
-  'not-checked': 'nobody has gauged the spare and looked at it',
+  'not-checked': 'the spare is not gauged and looked at yet',
   damaged: 'the spare is damaged or worn out',
   'no-help': 'another wheel does not remove this danger',
   'one-spare': 'it has one spare, and more than one wheel must not be used',

@@ -12,6 +12,7 @@ import { bayOutbox } from '../record/bay-outbox.ts'
 import { deviceQuery } from './device-query.ts'
 import { openDoor } from './lock-store.ts'
 import { PinPad } from './pin-pad.tsx'
+import { sessionEnded } from './use-idle-lock.ts'
 import './pin-sign-in.css'
 
 type PinSignInProps = {
@@ -36,7 +37,7 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
     setProblem(null)
     try {
       // What was written here goes out under its writer's own session.
-      await bayOutbox.drained()
+      await sessionEnded()
       // Cancel pending requests: they belong to the person who leaves and would be refused.
       await client.cancelQueries({ queryKey: ['orders'] })
       const session = await call(signInAtBay, { body: { staffId, pin: typed } })

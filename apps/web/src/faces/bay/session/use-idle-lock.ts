@@ -1,9 +1,18 @@
 import { signOut } from '@bayledger/contract/sessions'
 import { useEffect } from 'react'
 import { call } from '../../../lib/api-client.ts'
+import { bayOutbox } from '../record/bay-outbox.ts'
 import { lockTablet } from './lock-store.ts'
 
 const idleMilliseconds = 90_000
+
+let ending: Promise<void> = Promise.resolve()
+
+/** Resolves when nothing of the session before is on its way: neither an entry nor the end of that session. */
+export const sessionEnded = async (): Promise<void> => {
+  await ending
+  await bayOutbox.drained()
+}
 
 /** Locks the tablet after 90 s without a touch or a key; the server forgets the session, the screen keeps its work. */
 export const useIdleLock = (isOpen: boolean): void => {
@@ -11,8 +20,12 @@ export const useIdleLock = (isOpen: boolean): void => {
     if (!isOpen) return
     const lock = () => {
       lockTablet()
-      // Without a network the session ends by its own time; the lock on the screen does not wait for it.
-      void call(signOut, {}).catch(() => undefined)
+      // What was written a moment ago goes out first. Without a network the session ends by its own time; the lock on the
+      // screen waits for neither.
+      ending = bayOutbox
+        .drained()
+        .then(() => call(signOut, {}))
+        .catch(() => undefined)
     }
     let timer = setTimeout(lock, idleMilliseconds)
     const touched = () => {
