@@ -62,7 +62,11 @@ export const totalsAreRight = ({ bundles, money }: PricedEstimate): boolean =>
       ) && sameTotals(bundle.money.totals, totalsOfLines(bundle.money.lines, money)),
   ) && sameTotals(money.totals, totalsOfBundles(bundles))
 
-/** Whether two totals are the same to the cent. */
+/**
+ * Whether two totals are the same to the cent.
+ *
+ * @source This program's own rule.
+ */
 export const sameTotals = (one: Totals, other: Totals): boolean =>
   one.beforeTaxCents === other.beforeTaxCents &&
   one.taxCents === other.taxCents &&

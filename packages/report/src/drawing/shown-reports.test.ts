@@ -41,6 +41,10 @@ describe('a report of a low tire that the customer declined', () => {
 })
 
 describe('a report of a wheel that is held by bolts', () => {
+  it('has the price on page one, however much was done', () => {
+    expect(textOf(bolts, '-raw', '-l', '1')).toMatch(/What we did.*\$\d+\.\d\d.*Is it fixed\?/)
+  })
+
   it('speaks of bolts and of no nut', () => {
     expect(textOf(bolts)).toContain('5 of 5 bolts')
     expect(textOf(bolts)).not.toMatch(/\bnuts?\b/)

@@ -88,9 +88,10 @@ const layProof = ({ figure, says }: NonNullable<FoundPart['proof']>, width: numb
   }
 }
 
+/** What was done, and last what it cost: that is never left to a later page. */
 export const layDid = (flow: Flow, { did }: PageOne, width: number, most: number): Item[] => [
   title(flow, 'What we did'),
-  ...layList(flow, did, width, most),
+  ...layList(flow, did.slice(0, -1), width, most, did.slice(-1)),
 ]
 
 export const layNotDone = (flow: Flow, { notDone }: PageOne, width: number, most: number): Item[] => [
@@ -103,15 +104,25 @@ export const layNotDone = (flow: Flow, { notDone }: PageOne, width: number, most
   ),
 ]
 
-/** Lines with a short dash, each its own list item; what does not fit is counted, never dropped in silence. */
-const layList = (flow: Flow, texts: readonly string[], width: number, most: number): Item[] => {
-  const inset = 10
+/**
+ * Lines with a short dash, each its own list item, at most `most` lines with those of `last`, which always has its place;
+ * what does not fit is counted, never dropped in silence.
+ */
+const layList = (
+  flow: Flow,
+  texts: readonly string[],
+  width: number,
+  most: number,
+  last: readonly string[] = [],
+): Item[] => {
   const list = element('L')
+  const wrapped = (text: string) => linesOf(text, body, width - inset)
+  const room = most - last.flatMap(wrapped).length
   let used = 0
   for (const [index, text] of texts.entries()) {
     const left = texts.length - index
-    const lines = linesOf(text, body, width - inset)
-    if (used + lines.length > most - (left > 1 ? 1 : 0) && used > 0) {
+    const lines = wrapped(text)
+    if (used + lines.length > room - (left > 1 ? 1 : 0) && used > 0) {
       const more = `and ${left} more, further on`
       list.children.push(
         element('LI', [element('LBody', [content(1, [textMark(more, sheet.left + inset, flow.y, body)])])]),
@@ -119,17 +130,23 @@ const layList = (flow: Flow, texts: readonly string[], width: number, most: numb
       flow.y += lineHeight(body)
       break
     }
-    list.children.push(
-      furniture(1, [
-        rule(sheet.left + 1, flow.y + body.size * 0.66, sheet.left + 6, flow.y + body.size * 0.66, 0.9),
-      ]),
-      element('LI', [element('LBody', [content(1, lineMarks(lines, sheet.left + inset, flow.y, body))])]),
-    )
+    layListLine(flow, list, lines)
     used += lines.length
-    flow.y += lines.length * lineHeight(body)
   }
+  for (const text of last) layListLine(flow, list, wrapped(text))
   flow.y += partGap
   return [list]
+}
+
+const inset = 10
+
+const layListLine = (flow: Flow, list: ReturnType<typeof element>, lines: readonly string[]): void => {
+  const middle = flow.y + body.size * 0.66
+  list.children.push(
+    furniture(1, [rule(sheet.left + 1, middle, sheet.left + 6, middle, 0.9)]),
+    element('LI', [element('LBody', [content(1, lineMarks(lines, sheet.left + inset, flow.y, body))])]),
+  )
+  flow.y += lines.length * lineHeight(body)
 }
 
 /** "Is it fixed?" between two heavy rules. */

@@ -25,8 +25,8 @@ const tightest: LineLimits = { isDrawn: false, told: 2, found: 3, did: 4, notDon
 const limits: readonly LineLimits[] = [
   { isDrawn: true, told: 8, found: 8, did: 10, notDone: 10 },
   { isDrawn: true, told: 4, found: 6, did: 8, notDone: 8 },
-  { isDrawn: true, told: 3, found: 4, did: 6, notDone: 5 },
   undrawn,
+  { isDrawn: true, told: 3, found: 4, did: 6, notDone: 5 },
   { isDrawn: false, told: 3, found: 3, did: 6, notDone: 6 },
   tightest,
 ]
