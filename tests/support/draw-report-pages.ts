@@ -13,22 +13,22 @@ mkdirSync(folder, { recursive: true })
 
 const drafts = mkdtempSync(join(tmpdir(), 'bayledger-pages-'))
 
-const drawPage = async (report: ReportContent, name: string, page: number): Promise<void> => {
+/** Draws page one, or the first page that holds `words`. */
+const drawPage = async (report: ReportContent, name: string, words?: string): Promise<void> => {
   const file = join(drafts, `${name}.pdf`)
   writeFileSync(file, await drawReport(report))
-  const only = ['-f', String(page), '-l', String(page), '-singlefile']
+  const pages = execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' }).split('\f')
+  const page = String(words === undefined ? 1 : pages.findIndex((text) => text.includes(words)) + 1)
+  const only = ['-f', page, '-l', page, '-singlefile']
   execFileSync('pdftoppm', ['-png', '-gray', '-r', '80', ...only, file, join(folder, name)])
 }
 
-/** The page that has the torque table: where it falls depends on what is before it. */
-const torquePage = 3
-
 try {
   const { declinedLowTire, wheelOnBolts } = shownReports()
-  await drawPage(demoReport('T-2601'), 'report', 1)
-  await drawPage(demoReport('T-2614'), 'report-do-not-drive', 1)
-  await drawPage(declinedLowTire, 'report-declined-low-tire', 1)
-  await drawPage(wheelOnBolts, 'report-wheel-on-bolts', torquePage)
+  await drawPage(demoReport('T-2601'), 'report')
+  await drawPage(demoReport('T-2614'), 'report-do-not-drive')
+  await drawPage(declinedLowTire, 'report-declined-low-tire')
+  await drawPage(wheelOnBolts, 'report-wheel-on-bolts', '5 of 5 bolts')
   console.log(`Wrote the pictures of four reports to ${folder}`)
 } finally {
   rmSync(drafts, { recursive: true })
