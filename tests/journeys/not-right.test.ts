@@ -1,5 +1,6 @@
-import { describe, expect, it, onTestFailed } from 'vitest'
-import { button, shows } from './support/bay.ts'
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { button, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
 import { openBay, openDesk } from './support/begin.ts'
 import { decideAndSign } from './support/customer.ts'
@@ -12,12 +13,29 @@ const browser = setStage()
 /** A demo vehicle whose right rear wheel is still on. */
 const customer = 'S. Achterberg'
 
-describe('a stud that breaks while a wheel comes off', () => {
-  it('parks the wheel by touch, is the desk’s to offer, and a Yes brings the repair into the plan', async () => {
+let desk: Page
+let bay: Page
+beforeAll(async () => {
+  desk = await openDesk(browser())
+  bay = await openBay(browser(), await enrollmentCode(desk))
+})
+
+/** The desk offers what is priced now, and the customer agrees to all of it on the phone. */
+const offerAndAgree = async (title: string): Promise<void> => {
+  await desk.getByText(title).first().waitFor()
+  await issueEstimate(desk)
+  const link = await customerLink(desk)
+  const phone = await browser().open('customer', new URL(link).pathname + new URL(link).hash)
+  await phone.getByText(title).first().waitFor()
+  await decideAndSign(phone, customer)
+  await phone.close()
+}
+
+describe('a stud that breaks while a wheel comes off, and a hole that the look inside finds', () => {
+  it('the stud parks the wheel by touch, is the desk’s to offer, and a Yes brings the repair into the plan', async () => {
     onTestFailed(() => browser().picture('out'))
-    const desk = await openDesk(browser())
-    const bay = await openBay(browser(), await enrollmentCode(desk))
     await tap(bay.getByRole('link', { name: new RegExp(customer) }))
+    await leaves(bay, 'My vehicles')
     await workThrough(bay, workFigures, /^Take the wheel off/)
 
     await tap(button(bay, 'Not right', true))
@@ -40,16 +58,49 @@ describe('a stud that breaks while a wheel comes off', () => {
     await desk
       .getByText(/Say to the customer: We found a damaged stud or bolt at the right rear wheel/)
       .waitFor()
-    await desk.getByText('Renew damaged studs or nuts, right rear').first().waitFor()
-    await issueEstimate(desk)
-    const link = await customerLink(desk)
-    const phone = await browser().open('customer', new URL(link).pathname + new URL(link).hash)
-    await phone.getByText('Renew damaged studs or nuts, right rear').first().waitFor()
-    await decideAndSign(phone, customer)
+    await offerAndAgree('Renew damaged studs or nuts, right rear')
 
     await bay.getByText(/It waits for the repair/).waitFor()
+  })
+
+  it('the hole parks the wheel too, has its price only now, and is plugged from inside after the customer’s Yes', async () => {
+    onTestFailed(() => browser().picture('out'))
+    const done = await workThrough(bay, workFigures, /^Look inside/)
+    expect(done).not.toContainEqual(expect.stringMatching(/^Repair what leaks/))
+    await tap(button(bay, /^Foreign body/))
+    await tap(button(bay, 'None', true))
+    await tap(button(bay, 'A hole', true))
+    await tap(button(bay, /^Crown/))
+    // A slip of the finger is answered at once, and nothing is recorded.
+    await type(bay, '60')
+    await bay.getByText(/60 mm cannot be: allowed is 0.5 to 50 mm/).waitFor()
+    await tap(button(bay, 'clear'))
+    await type(bay, '4')
+    await tap(button(bay, /^Next/))
+    await type(bay, '10')
+    await tap(button(bay, /^Next/))
+    await tap(button(bay, /^None, or well apart/))
+    await tap(button(bay, 'No other hole'))
+    const band = bay.getByText(/The right rear wheel is parked: a hole that may be repaired/)
+    await band.waitFor()
+    await shows(bay, /readings say/)
+    await tap(button(bay, /confirm the findings/))
+
+    await desk
+      .getByText(/Say to the customer: We looked inside the right rear tire and found a hole/)
+      .waitFor()
+    await offerAndAgree('Repair the puncture, right rear')
+    await bay.getByText(/a hole that may be repaired\. It waits for the repair/).waitFor()
+    await workThrough(bay, workFigures, /^Repair what leaks/)
+    await tap(button(bay, /plug and patch/i))
+    await band.waitFor({ state: 'detached' })
+  })
+
+  it('the stud is renewed before the wheel goes on, and nothing is parked any more', async () => {
+    onTestFailed(() => browser().picture('out'))
     await workThrough(bay, workFigures, /^Renew the damaged/)
     await tap(button(bay, 'stud and nut renewed'))
-    await band.waitFor({ state: 'detached' })
+    await bay.getByText(/wheel is parked/).waitFor({ state: 'detached' })
+    await workThrough(bay, workFigures, /^Wheel on/)
   })
 })
