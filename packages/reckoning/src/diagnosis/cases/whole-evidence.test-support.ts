@@ -31,5 +31,9 @@ const dozen = [
   ...['history.ourWorkOn', 'vehicle.sidewallMaximum.front', 'wheels.SP.gauge'],
 ]
 
-export const withADozenUnchecked = (evidence: Evidence): Evidence =>
-  suppose(withEverythingChecked(evidence), Object.fromEntries(dozen.map((field) => [field, null])))
+/** The same evidence with a dozen facts unchecked; where nobody looked at a tire, no hole of it is known either. */
+export const withADozenUnchecked = (evidence: Evidence): Evidence => {
+  const whole = withEverythingChecked(evidence)
+  const holes = whole.wheels?.LR?.punctures == null ? [] : ['wheels.LR.punctures']
+  return suppose(whole, Object.fromEntries([...dozen, ...holes].map((field) => [field, null])))
+}
