@@ -149,7 +149,7 @@ const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): P
   const { mark } = told[found.severity]
   // Beside a pressure, "Cause" alone reads as a bad tire.
   return found.severity === 'cause' && found.code.startsWith('sensor-')
-    ? { ...mark, word: 'Cause: sensor' }
+    ? { ...mark, word: 'Its sensor' }
     : mark
 }
 
