@@ -10,8 +10,8 @@ const DATABASE = ['tests/support/database-server.ts']
  */
 export default defineConfig({
   test: {
-    // Two workers on two cores: tests wait for servers, browsers and disks, and one alone leaves a core idle.
-    maxWorkers: Math.max(2, availableParallelism() - 1),
+    // Three workers on two cores: tests wait for servers, browsers and disks, and fewer leave a core idle.
+    maxWorkers: Math.max(3, availableParallelism() - 1),
     projects: [
       {
         test: {
