@@ -10,15 +10,27 @@ const DATABASE = ['tests/support/database-server.ts']
  */
 export default defineConfig({
   test: {
-    // Three workers on two cores: tests wait for servers, browsers and disks, and fewer leave a core idle.
-    maxWorkers: Math.max(3, availableParallelism() - 1),
+    // Four workers on two cores: tests wait for servers, browsers and disks, and fewer leave a core idle.
+    maxWorkers: Math.max(4, availableParallelism() - 1),
+    // Node loads the sources, as in the service, which is quicker: docs/decisions/0036-tests-load-modules-by-node.md
+    experimental: { viteModuleRunner: false, nodeLoader: false },
     projects: [
       {
         test: {
           name: 'unit',
-          include: ['packages/**/*.test.ts', 'apps/**/*.test.{ts,tsx}', 'prisma/**/*.test.ts'],
-          testTimeout: 60_000,
+          include: ['packages/**/*.test.ts', 'apps/**/*.test.ts', 'prisma/**/*.test.ts'],
+          testTimeout: 240_000,
+          hookTimeout: 120_000,
           isolate: false,
+        },
+      },
+      {
+        // What a screen shows, drawn as HTML without a browser. Node itself reads no JSX: these few go through the bundler.
+        oxc: { jsx: { runtime: 'automatic' } },
+        test: {
+          name: 'screens',
+          include: ['apps/web/src/**/*.test.tsx'],
+          experimental: { viteModuleRunner: true },
         },
       },
       {
@@ -26,6 +38,7 @@ export default defineConfig({
           name: 'published',
           include: ['tests/published/**/*.test.ts'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
           isolate: false,
         },
       },
@@ -35,6 +48,14 @@ export default defineConfig({
           include: ['tests/house/**/*.test.ts', 'tests/bench/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 60_000,
+          isolate: false,
+        },
+      },
+      {
+        test: {
+          name: 'simulate',
+          include: ['tests/simulate/**/*.test.ts'],
+          testTimeout: 120_000,
           isolate: false,
         },
       },
@@ -55,6 +76,7 @@ export default defineConfig({
           globalSetup: DATABASE,
           testTimeout: 120_000,
           hookTimeout: 60_000,
+          isolate: false,
         },
       },
       {
@@ -62,8 +84,8 @@ export default defineConfig({
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: DATABASE,
-          testTimeout: 180_000,
-          hookTimeout: 120_000,
+          testTimeout: 600_000,
+          hookTimeout: 600_000,
           isolate: false,
         },
       },

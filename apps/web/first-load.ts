@@ -26,11 +26,11 @@ export function scriptsOfFirstLoad(outputs: readonly Output[], page: string): st
 export const isTooHeavy = (kib: number, budgetKiB: number): boolean => Number.isNaN(kib) || kib > budgetKiB
 
 /**
- * Writes a brotli copy (`.br`) beside every script, stylesheet and drawing, for the server to send as it is.
+ * Writes a brotli copy (`.br`) beside every script, stylesheet, drawing and WebAssembly module, for the server to send as it is.
  * Gives the compressed size in bytes by file name.
  */
 export async function compressAssets(outputs: readonly Output[]): Promise<Map<string, number>> {
-  const texts = outputs.filter((output) => /\.(js|css|svg)$/.test(output.fileName))
+  const texts = outputs.filter((output) => /\.(js|css|svg|wasm)$/.test(output.fileName))
   const sizes = await Promise.all(
     texts.map(async (output) => {
       const text = Buffer.from(output.type === 'chunk' ? output.code : output.source)

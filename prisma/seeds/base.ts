@@ -1,54 +1,70 @@
-import { randomBytes, randomUUID } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import { firstPrices } from '@bayledger/reckoning/money/first-prices'
-import { firstThresholds, strictestLaw } from './first-settings.ts'
+import type { PriceList } from '@bayledger/reckoning/money/price-list'
+import { firstThresholds, type OpeningHours, strictestLaw } from './first-settings.ts'
 
 /** What an empty shop starts from. */
 export type BaseSeeding = {
   readonly prisma: PrismaClient
   /** UTC text. */
   readonly now: string
-  readonly shop: { readonly name: string; readonly altitudeFeet: number; readonly timeZone: string }
-  readonly owner: { readonly name: string; readonly signInName: string }
+  readonly shop: {
+    readonly name: string
+    readonly placeName: string
+    readonly altitudeFeet: number
+    readonly timeZone: string
+    readonly hours: OpeningHours
+  }
+  readonly owner: {
+    readonly name: string
+    readonly signInName: string
+    readonly password: string
+    readonly pin: string
+  }
+  /** What the shop charges from the start; for the rest, see `firstPrices`. */
+  readonly prices?: Partial<PriceList>
   readonly hashPassword: (password: string) => Promise<string>
   /** Adds the shop beside those that the database holds already. */
   readonly besideOthers?: boolean
 }
 
-export type BaseSeeded =
-  | { readonly made: true; readonly shopId: string; readonly ownerPassword: string }
-  | { readonly made: false }
+export type BaseSeeded = { readonly made: true; readonly shopId: string } | { readonly made: false }
 
 /**
- * What production needs: a shop with one location, first settings to be edited, and an owner whose password is made
- * here and shown once. A database that already holds a shop is left as it is unless another is wanted beside it.
+ * What production needs: a shop with one place, first settings to be edited, and its owner. A database that already
+ * holds a shop is left as it is unless another is wanted beside it; of two calls at once, in two processes too, the
+ * second finds the shop of the first.
  */
 export const seedBase = async ({
   prisma,
   now,
   shop,
   owner,
+  prices = {},
   hashPassword,
   besideOthers = false,
 }: BaseSeeding): Promise<BaseSeeded> => {
-  if (!besideOthers && (await prisma.shop.count()) > 0) return { made: false }
+  const [passwordHash, pinHash] = await Promise.all([hashPassword(owner.password), hashPassword(owner.pin)])
   const shopId = randomUUID()
-  const ownerPassword = randomBytes(12).toString('base64url')
-  const passwordHash = await hashPassword(ownerPassword)
   const createdBy = { kind: 'system' }
-  await prisma.$transaction([
-    prisma.shop.create({ data: { id: shopId, name: shop.name, createdAt: now } }),
-    prisma.location.create({
+  const { name, placeName, altitudeFeet, timeZone, hours } = shop
+  return prisma.$transaction(async (tx) => {
+    await tx.$executeRaw`select pg_advisory_xact_lock(hashtextextended('bayledger first shop', 0))`
+    if (!besideOthers && (await tx.shop.count()) > 0) return { made: false }
+    await tx.shop.create({ data: { id: shopId, name, createdAt: now } })
+    await tx.location.create({
       data: {
         shopId,
         id: randomUUID(),
-        name: shop.name,
-        altitudeFeet: shop.altitudeFeet,
-        timeZone: shop.timeZone,
+        name: placeName,
+        altitudeFeet,
+        timeZone,
+        hours,
         lawProfile: strictestLaw,
       },
-    }),
-    prisma.staff.create({
+    })
+    await tx.staff.create({
       data: {
         shopId,
         id: randomUUID(),
@@ -56,15 +72,16 @@ export const seedBase = async ({
         signInName: owner.signInName,
         roles: ['owner'],
         passwordHash,
+        pinHash,
       },
-    }),
-    prisma.settingVersion.createMany({
+    })
+    await tx.settingVersion.createMany({
       data: [
-        { kind: 'prices', body: firstPrices },
+        { kind: 'prices', body: { ...firstPrices, ...prices } },
         { kind: 'thresholds', body: firstThresholds },
       ].map((setting) => ({ shopId, id: randomUUID(), version: 1, ...setting, createdBy, createdAt: now })),
-    }),
-    prisma.orderNumber.create({ data: { shopId, series: 'T', next: 1 } }),
-  ])
-  return { made: true, shopId, ownerPassword }
+    })
+    await tx.orderNumber.create({ data: { shopId, series: 'T', next: 1 } })
+    return { made: true, shopId }
+  })
 }

@@ -4,7 +4,7 @@ import { parseDraft } from '@bayledger/ledger/draft'
 import type { Draft, DraftOfKind } from '@bayledger/ledger/entry'
 import { verifyChain } from '@bayledger/ledger/hash-chain'
 import { ledgerPen, provenBy } from '@bayledger/ledger/ledger-pen'
-import { proofOf, sealGate } from '@bayledger/ledger/questions/gates'
+import { proofOf, roadGate, sealGate } from '@bayledger/ledger/questions/gates'
 import { bundleTotals, dueCents, estimateMoney, owedCents } from '@bayledger/ledger/questions/money'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
@@ -102,9 +102,11 @@ describe('T-2601, the cold morning', () => {
       refusedIds: new Set<string>(),
       wrenches: new Map(),
       gauges: new Set<string>(),
+      gaugesInQuarantine: new Set<string>(),
       history: null,
       earlierOdometer: null,
       secondPersonRequired: true,
+      discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },
       idsOnOtherVehicles: new Set<string>(),
       stock: new Map(),
       sheetsOnFile: new Set<string>(),
@@ -303,6 +305,11 @@ describe('the other orders of the morning', () => {
     expect(dueCents(state('T-2614'), order('T-2614').money)).toBe(5_200)
     expect(owedCents(state('T-2614'), order('T-2614').money)).toBe(0)
     expect(sealGate(state('T-2614'))).toEqual([])
+    // Nothing is said to wait for an answer that was given.
+    expect(roadGate(state('T-2614'))).toEqual([
+      { code: 'wheel-parked', wheel: 'LF', values: { what: 'bulge', waitsFor: 'refused' } },
+      { code: 'stop-open', wheel: null, values: { finding: 'tire-unsafe', keeps: 'refused' } },
+    ])
   })
 
   it('set the spare of T-2604 to 69.6 psi in a tire of 55 °F', () => {

@@ -1,5 +1,8 @@
 import { canonicalText } from '@bayledger/ledger/digests'
+import { latestDayAt, readMade } from '@bayledger/ledger/subjects/arrival/sidewall'
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
+import { tireAge } from '@bayledger/reckoning/tire/tire-age'
 import { describe, expect, it } from 'vitest'
 import { demoShop } from './demo-shop.ts'
 
@@ -59,6 +62,24 @@ describe('another now', () => {
     },
   )
 
+  it.each([demoNow, '2026-12-31T11:40:00Z', '2029-02-28T11:40:00Z', '2024-02-29T11:40:00+09:00'])(
+    'at %s: every tire carries a date code of its age, and the size of the sheet',
+    (now) => {
+      const looks = demoShop(now).orders.flatMap(({ lines }) =>
+        lines.flatMap(({ draft }) => (draft.kind === 'tire.inspected' ? [draft] : [])),
+      )
+      const onArrival = looks.filter(({ payload }) => payload.when === 'arrival')
+      expect(onArrival.length).toBeGreaterThan(50)
+      for (const { payload, writtenAt } of onArrival) {
+        const day = latestDayAt(writtenAt)
+        const { dateCodeSeen, sizeSeen, tireAgeYears } = payload
+        const made = dateCodeSeen?.readable ? readMade(dateCodeSeen.text, day) : null
+        expect(made && tireAge(made, day).fullYears).toBe(tireAgeYears)
+        expect(sizeSeen?.readable && readTireSize(sizeSeen.text).ok).toBe(true)
+      }
+    },
+  )
+
   it('is the same shop every time', () => {
     expect(canonicalText(withoutFunctions(demoShop(demoNow)))).toBe(canonicalText(withoutFunctions(shop)))
   })
@@ -114,6 +135,7 @@ const timeless = (demo: ReturnType<typeof demoShop>): unknown => {
       orders: demo.orders.map(({ entries, ...rest }) => ({ ...rest, length: entries.length })),
     }),
     (key, value) => {
+      if (key === 'dateCodeSeen') return typeof value
       if (typeof value !== 'string') return value
       if (key === 'madeMonth' || key === 'digest') return typeof value
       if (/^\d{4}-\d\d-\d\dT[\d:.]+Z$/.test(value)) return Date.parse(value) - Date.parse(now)

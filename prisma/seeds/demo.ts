@@ -5,6 +5,8 @@ import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
 import { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { DemoLine } from './demo/order-pen.ts'
 import type { DemoLink } from './demo/orders.ts'
+import { people } from './demo/people.ts'
+import { demoId } from './demo/seeded.ts'
 import { type DemoShop, demoShop } from './demo-shop.ts'
 
 /** What loading the demo needs of the program that runs it: seeds know no application. */
@@ -79,10 +81,13 @@ export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSee
   await prisma.$transaction([
     prisma.shop.create({ data: { id: shopId, name: demo.shop.name, createdAt } }),
     prisma.location.createMany({
-      data: demo.locations.map(({ id, name, altitudeFeet, lawProfile, timeZone }) => ({
+      data: demo.locations.map(({ id, name, address, hours, bays, altitudeFeet, lawProfile, timeZone }) => ({
         shopId,
         id,
         name,
+        address,
+        hours,
+        bays,
         altitudeFeet,
         lawProfile,
         timeZone,
@@ -122,12 +127,26 @@ export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSee
       })),
     }),
     prisma.stockItem.createMany({
-      data: demo.stock.map((item) => ({
+      data: demo.stock.map(({ lot: _lot, ...item }) => ({
         shopId,
         locationId: demo.home.id,
         ...item,
         family: { ...item.family },
       })),
+    }),
+    prisma.stockChange.createMany({
+      data: demo.stock
+        .filter(({ onHand }) => onHand !== 0)
+        .map(({ id, onHand, lot }) => ({
+          shopId,
+          id: demoId(`stock-received/${id}`),
+          stockItemId: id,
+          kind: 'received',
+          quantity: onHand,
+          lot,
+          writtenBy: { kind: 'staff', staffId: people.marguerite.id },
+          writtenAt: createdAt,
+        })),
     }),
     prisma.customer.createMany({
       data: demo.customers.map((customer) => ({ shopId, ...customer, createdAt })),

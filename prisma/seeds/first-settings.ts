@@ -24,3 +24,11 @@ export const strictestLaw: LawProfile = {
   secondPersonForTorque: true,
   confirmedOn: null,
 }
+
+/** When a place is open: seven days from Monday; `null` where it is closed. */
+export type OpeningHours = ({ readonly opens: string; readonly closes: string } | null)[]
+
+const weekday = { opens: '08:00', closes: '18:00' }
+
+/** Weekdays from 08:00 to 18:00, until the owner says otherwise (common practice, no source). */
+export const firstHours: OpeningHours = [weekday, weekday, weekday, weekday, weekday, null, null]

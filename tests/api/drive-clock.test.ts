@@ -2,7 +2,7 @@ import { randomBytes, randomUUID } from 'node:crypto'
 import type { AppendResult, SentSide } from '@bayledger/contract/entries'
 import { sideDigest } from '@bayledger/ledger/digests'
 import { fold } from '@bayledger/ledger/fold'
-import { clockHolds } from '@bayledger/ledger/questions/clock-holds'
+import { openHolds } from '@bayledger/ledger/questions/open-holds'
 import { proofOf } from '@bayledger/ledger/questions/proof'
 import { type Kind, type PayloadOf, versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -95,7 +95,7 @@ describe('a proof drive', () => {
     const state = await read()
     expect(state.onTheRoad).toBeNull()
     expect(state.drives.at(-1)).toMatchObject({ minutes: 9, timed: { seconds: 120 } })
-    expect(clockHolds(state)).toMatchObject([
+    expect(openHolds(state)).toMatchObject([
       { code: 'drive-minutes-doubtful', values: { typed: 9, clock: 2, by: 'timed' } },
     ])
     expect(proofOf(state)).toMatchObject({ verdict: 'not-yet-proven', why: 'drive-doubtful' })
@@ -109,7 +109,7 @@ describe('a proof drive', () => {
     const settled = await write(desk, 'hold.settled', { entryId, words: said.digest }, [said])
     expect(settled).toMatchObject({ result: 'accepted' })
     const state = await read()
-    expect(clockHolds(state)).toEqual([])
+    expect(openHolds(state)).toEqual([])
     expect(state.settledHolds).toMatchObject([
       { hold: { values: { typed: 9, clock: 2 } }, words: said.digest, written: { entryId: settled.id } },
     ])

@@ -7,19 +7,25 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { alter } from '../support/alter.ts'
 import { type Caller, cookiesIn, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
+import { cornerTire } from '../support/first-shop.ts'
 import { writeFirstVersionConsent } from '../support/first-version-entry.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
+import { attachedPhoto } from '../support/pictures.ts'
 import { replayOn } from '../support/replay-order.ts'
+import { makeTabletKey, signedParcel } from '../support/tablet-key.ts'
+import { writerOn } from '../support/write-entry.ts'
 
 let shop: TestApp
 let desk: Caller
 let tablet: TestTablet
 let orderId: string
 let phone: Caller
+let owner: Caller
 beforeAll(async () => {
   shop = await startTestApp()
   const replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
+  owner = await shop.desk('marguerite')
   tablet = await shop.tablet()
   const order = freshCopy(shop.demo, 'T-2602')
   orderId = order.orderId
@@ -39,6 +45,26 @@ const customer = {
   mayEmail: false,
   mayCall: false,
 }
+const someEntry = () => ({
+  id: randomUUID(),
+  orderId,
+  kind: 'note.added',
+  version: 1,
+  payload: {},
+  writtenAt: '2026-01-12T16:40:00.000Z',
+  restsOn: [],
+})
+const person = (extra: object) => ({
+  name: 'A. Name',
+  signInName: 'name',
+  roles: ['advisor'],
+  active: true,
+  ...extra,
+})
+const setOf = async (whose: 'bo' | 'marguerite', secret: 'pin' | 'password', body: object) =>
+  (await shop.desk('marguerite')).put(`/api/people/${people[whose].id}/${secret}`, body, {
+    'if-match': '"1"',
+  })
 const madeCustomer = async () => (await desk.post('/api/customers', customer, once()).expect(201)).body
 const vehicle = (customerId: string, extra: object = {}) => ({
   customerId,
@@ -51,6 +77,25 @@ const vehicle = (customerId: string, extra: object = {}) => ({
   sheetId: null,
   ...extra,
 })
+/** Attaches a photo of some bytes and sends others as its one piece. */
+const sendPiece = async (attached: string, sent: string) => {
+  const photo = attachedPhoto(Buffer.from(attached))
+  await writerOn(shop, orderId)(desk, 'photo.attached', photo)
+  return tablet
+    .call('put', `/api/photos/${photo.digest}/pieces/0`, { 'content-type': 'application/octet-stream' })
+    .send(Buffer.from(sent))
+}
+/** Imports the shop's own sheets with one row of them spoiled; `null`: with the digest of the preview. */
+const importSheets = async (digest: string | null) => {
+  const send = (path: string, file: string) =>
+    owner
+      .call('post', path, { 'content-type': 'application/octet-stream', ...once() })
+      .send(Buffer.from(file))
+  const { text } = await owner.get('/api/sheets.csv').expect(200)
+  const file = text.replace(',direct,', ',sideways,')
+  const shown = (await send('/api/sheets/import/preview', file).expect(200)).body.digest
+  return send(`/api/sheets/import?digest=${digest ?? shown}&refused=stop`, file)
+}
 const firstOf = async (
   times: number,
   call: () => PromiseLike<Response>,
@@ -99,8 +144,46 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
       },
     }),
   DEVICE_UNKNOWN: () => shop.nobody.get('/api/devices/current'),
+  DEVICE_KEY_TAKEN: async () =>
+    (await tablet.signIn('greta')).post('/api/devices/current/key', {
+      publicKey: makeTabletKey().publicKey,
+    }),
+  SEALED_PARCEL_NOT_TAKEN: () => shop.nobody.post('/api/sealed-parcels', { box: 'A'.repeat(200) }),
+  SEALED_PHOTO_NOT_TAKEN: () =>
+    shop.nobody.post('/api/sealed-photos', { box: 'A'.repeat(200), bytes: 'AAAA' }),
+  SIGNATURE_REFUSED: () =>
+    tablet.post('/api/bay/parcels', {
+      ...signedParcel(makeTabletKey(), tablet.deviceId, { staffId: people.bo.id, entries: [someEntry()] }),
+    }),
   ENROLLMENT_CODE_REFUSED: () => shop.nobody.post('/api/devices', { code: 'ABCD-2345', name: 'Bay' }),
   ACCESS_REFUSED: async () => (await tablet.signIn('greta')).post('/api/customers', customer, once()),
+  FIGURE_VERIFIED: async () => {
+    const [{ sheetId, version, studs }] = (await desk.get('/api/sheets').expect(200)).body.sheets
+    const entered = { figure: 'studTorque', studs, kind: 'maker-manual', reference: 'page 4' }
+    const headers = { ...once(), 'if-match': `"${version}"` }
+    return desk.post(`/api/sheets/${sheetId}/figures`, { entered, sure: ['studs.torque.value'] }, headers)
+  },
+  CSV_UNREADABLE: async () =>
+    owner
+      .call('post', '/api/sheets/import/preview', { 'content-type': 'application/octet-stream' })
+      .send(Buffer.from('vehicle\n')),
+  CSV_PREVIEW_STALE: async () => importSheets('0'.repeat(64)),
+  CSV_ROWS_REFUSED: async () => importSheets(null),
+  FIRST_PAGE_ELSEWHERE: () =>
+    shop.nobody.call('post', '/api/first-shop', { 'x-forwarded-for': '127.0.0.1' }).send(cornerTire),
+  SHOP_MADE_BEFORE: () => shop.nobody.post('/api/first-shop', cornerTire),
+  PIN_UNSUITABLE: () => setOf('bo', 'pin', { pin: '123456', present: null }),
+  PASSWORD_UNSUITABLE: () => setOf('bo', 'password', { password: 'short', present: null }),
+  PASSWORD_REFUSED: () =>
+    setOf('marguerite', 'password', { password: 'brindle falls again', present: 'guessed' }),
+  SIGN_IN_NAME_TAKEN: async () =>
+    (await shop.desk('marguerite')).post('/api/people', { content: person({ signInName: 'bo' }) }, once()),
+  LAST_OWNER: async () =>
+    (await shop.desk('marguerite')).put(
+      `/api/people/${people.marguerite.id}`,
+      { content: person({ signInName: 'marguerite' }) },
+      { 'if-match': '"1"' },
+    ),
   LINK_REFUSED: () => shop.nobody.post('/api/customer/session', { secret: 'guessed' }),
   CUSTOMER_NOT_FOUND: () => desk.get(`/api/customers/${randomUUID()}`),
   VEHICLE_NOT_FOUND: () => desk.get(`/api/vehicles/${randomUUID()}`),
@@ -114,8 +197,24 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
     return (await tablet.signIn('greta')).get(`/api/orders/${old.orderId}`)
   },
   REPORT_NOT_FOUND: () => phone.get('/api/customer/report'),
+  PHOTO_NOT_FOUND: () => tablet.get(`/api/photos/${'0'.repeat(64)}`),
+  PHOTO_PIECE_WRONG: () => sendPiece('a photo', 'a longer photo'),
+  PHOTO_DAMAGED: () => sendPiece('a photo', 'another'),
+  PHOTO_UNREADABLE: () => sendPiece('no photo', 'no photo'),
   LINK_NOT_FOUND: () => desk.delete(`/api/orders/${orderId}/links/${randomUUID()}`),
+  STOCK_NOT_MOVED: async () => {
+    const [item] = (await desk.get('/api/stock/items').expect(200)).body.records
+    const counted = { kind: 'counted', found: 1, listed: item.facts.onHand + 1, words: null }
+    return desk.post(`/api/stock/items/${item.id}/changes`, counted, once())
+  },
   REFUSED_ENTRY_NOT_FOUND: () => desk.post(`/api/refused-entries/${randomUUID()}/settle`),
+  RECORD_NOT_FOUND: async () => (await shop.desk('marguerite')).get(`/api/places/${randomUUID()}`),
+  VALUE_DOUBTFUL: async () => {
+    const owner = await shop.desk('marguerite')
+    const { body } = await owner.get('/api/places').expect(200)
+    const { content } = body.records[0]
+    return owner.post('/api/places', { content: { ...content, altitudeFeet: 14_000 } }, once())
+  },
   VERSION_MISSING: async () => desk.put(`/api/customers/${(await madeCustomer()).customerId}`, customer),
   VERSION_STALE: async () =>
     desk.put(`/api/customers/${(await madeCustomer()).customerId}`, customer, { 'if-match': '"7"' }),

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
-import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { CompleteSheet, SafetyFigure } from '@bayledger/reckoning/sheet'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
@@ -115,7 +115,7 @@ describe('who entered and who verified a figure of a sheet', () => {
     const { sheets } = (await owner.get('/api/sheets').expect(200)).body
     return sheets.find(({ sheetId }: { sheetId: string }) => sheetId === shop.demo.sheets[0]?.sheetId)
   }
-  const withTorque = (sheet: SpecificationSheet, value: number) => ({
+  const withTorque = (sheet: CompleteSheet, value: number) => ({
     ...sheetContent(sheet),
     studs: { ...sheet.studs, torque: { value, unit: 'lbf·ft' } },
   })
@@ -198,7 +198,10 @@ describe('who entered and who verified a figure of a sheet', () => {
     const { sheet } = line.draft.payload
     const forged = {
       ...sheet,
-      sources: { ...sheet.sources, placard: { ...sheet.sources.placard, verifiedBy: people.bo.id } },
+      sources: {
+        ...sheet.sources,
+        placard: sheet.sources.placard && { ...sheet.sources.placard, verifiedBy: people.bo.id },
+      },
     }
     const other = { ...line, draft: { ...line.draft, id: randomUUID(), payload: { sheet: forged } } }
     expect(await replay.send(other)).toMatchObject({ result: 'refused', code: 'SHEET_NOT_ON_FILE' })

@@ -4,6 +4,7 @@ import { v7 as newId } from 'uuid'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { seedBase } from '../../prisma/seeds/base.ts'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { firstHours } from '../../prisma/seeds/first-settings.ts'
 import { type Caller, cookiesIn, type Method, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'
@@ -13,6 +14,7 @@ import { sheetContent } from '../support/sheet-content.ts'
 let shop: TestApp
 let orderId: string
 let linkId: string
+let demoOwner: Caller
 let other: { readonly shopId: string; readonly owner: Caller }
 
 beforeAll(async () => {
@@ -23,17 +25,24 @@ beforeAll(async () => {
   await replay.sendUntil(order.lines)
   const desk = await replay.as('ottoline', 'desk')
   linkId = (await desk.post(`/api/orders/${orderId}/links`).expect(201)).body.linkId
+  demoOwner = await shop.desk('marguerite')
   const made = await seedBase({
     prisma: shop.parts.prisma,
     now: shop.clock.now().toISOString(),
-    shop: { name: 'Second Street Tire', altitudeFeet: 40, timeZone: 'America/New_York' },
-    owner: { name: 'A. Second', signInName: 'second' },
+    shop: {
+      name: 'Second Street Tire',
+      placeName: 'Second Street',
+      altitudeFeet: 40,
+      timeZone: 'America/New_York',
+      hours: firstHours,
+    },
+    owner: { name: 'A. Second', signInName: 'second', password: 'a second street', pin: '418203' },
     hashPassword: shop.hashPassword,
     besideOthers: true,
   })
   if (!made.made) throw new Error('the second shop was not made')
   const signedIn = await shop.nobody
-    .post('/api/sessions/desk', { shopId: made.shopId, name: 'second', password: made.ownerPassword })
+    .post('/api/sessions/desk', { shopId: made.shopId, name: 'second', password: 'a second street' })
     .expect(201)
   other = { shopId: made.shopId, owner: shop.withCookies(cookiesIn(signedIn)) }
 })
@@ -74,26 +83,39 @@ describe('a shop beside another', () => {
       vehicleId: vehicle?.id ?? '',
       sheetId: shop.demo.sheets[0]?.sheetId ?? '',
       entryId: newId(),
+      transferId: newId(),
+      digest: '0'.repeat(64),
+      piece: '0',
     }
     const named = contract.filter(
       ({ path, access }) => path.includes(':') && access.who !== 'public' && access.who !== 'customer-link',
     )
     expect(named.length).toBeGreaterThan(10)
+    const { body: own } = await other.owner.get('/api/settings').expect(200)
+    const ownPlace = { locationId: own.locations[0].locationId }
     for (const endpoint of named) {
+      const record = endpoint.path.includes('/:id') ? await recordAt(endpoint.path) : null
+      ids.id = record?.id ?? ''
       const missing = [...endpoint.path.matchAll(/:([a-zA-Z]+)/g)].filter(([, key]) => !ids[key ?? ''])
       expect(missing, endpoint.path).toEqual([])
       const reply = await other.owner
         .call(
           endpoint.method.toLowerCase() as Method,
-          addressOf(endpoint.path, ids, 'query' in endpoint ? { after: 0 } : {}),
-          { 'if-match': '"1"', 'idempotency-key': newId() },
+          addressOf(endpoint.path, ids, 'query' in endpoint ? queryFor(endpoint.path) : {}),
+          {
+            'if-match': '"1"',
+            'idempotency-key': newId(),
+            ...('bodyIs' in endpoint ? { 'content-type': endpoint.bodyIs } : {}),
+          },
         )
         .send(
           endpoint.method === 'GET' || endpoint.method === 'DELETE'
             ? undefined
-            : bodyFor(endpoint.operationId),
+            : endpoint.path.endsWith('/:id') && record
+              ? { content: { ...record.content, ...('locationId' in record.content ? ownPlace : {}) } }
+              : bodyFor(endpoint.operationId),
         )
-      expect(reply.status, `${endpoint.method} ${endpoint.path}`).toBe(404)
+      expect(reply.status, `${endpoint.method} ${endpoint.path}`).toBe(refusedWith(endpoint.operationId))
     }
   })
 
@@ -139,11 +161,35 @@ describe('a shop beside another', () => {
   })
 })
 
+/** What a read needs to be looked at at all. */
+const queryFor = (path: string) => (path.endsWith('/torqued-wheels') ? { since: '2026-01-12' } : { after: 0 })
+
+/** A transfer that a shop has not is refused as one that cannot arrive. */
+const refusedWith = (operationId: string): number => (operationId === 'receiveTransfer' ? 409 : 404)
+
+/** A record of the other shop, as a page of its owner reads it. */
+const recordAt = async (path: string): Promise<{ id: string; content: object }> => {
+  const { body } = await demoOwner.get(path.replace(/\/:id.*$/, '')).expect(200)
+  return body.records[0]
+}
+
 /** What a write needs to be looked at at all. */
 const bodyFor = (operationId: string): object => {
   switch (operationId) {
     case 'putCustomer':
       return { name: 'A. Name', phone: null, email: null, mayText: false, mayEmail: false, mayCall: false }
+    case 'enterFigure':
+      return { entered: { figure: 'no-sensors', system: 'none' } }
+    case 'verifyFigure':
+      return { figure: 'studTorque', staffId: people.bo.id, token: 'a'.repeat(43) }
+    case 'changeStock':
+      return { kind: 'scrapped', quantity: 1, lot: null, words: 'bent' }
+    case 'receiveTransfer':
+      return { quantity: 1, words: null }
+    case 'setPin':
+      return { pin: '730164', present: null }
+    case 'setPassword':
+      return { password: 'a second street', present: null }
     case 'putVehicle':
       return {
         customerId: shop.demo.customers[0]?.id,
@@ -159,6 +205,8 @@ const bodyFor = (operationId: string): object => {
       const [sheet] = shop.demo.sheets
       return sheet ? sheetContent(sheet) : {}
     }
+    case 'putPhotoPiece':
+      return Buffer.from('a piece')
     case 'sealOrderReport':
       return { entryId: newId() }
     default:

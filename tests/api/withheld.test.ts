@@ -13,6 +13,8 @@ let desk: Caller
 let readers: Readonly<Record<string, Caller>>
 let orderIds: string[]
 let params: Record<string, string>
+/** A record of each kind that a shop keeps, by the address of its list. */
+let records: ReadonlyMap<string, string>
 /** Whatever a tablet and a technician may not read, as a reply would hold it. */
 let secrets: RegExp[]
 
@@ -39,7 +41,11 @@ beforeAll(async () => {
     number: `${numbers[0]}-R1`,
     linkId: randomUUID(),
     entryId: randomUUID(),
+    digest: 'd'.repeat(64),
+    piece: '0',
+    transferId: randomUUID(),
   }
+  records = await recordsOf(await shop.desk('marguerite'))
   secrets = await secretsOf(desk)
 })
 afterAll(() => shop.stop())
@@ -69,23 +75,44 @@ const secretsOf = async (reader: Caller): Promise<RegExp[]> => {
   ]
 }
 
+/** The first record of each list, as the shop's owner reads it. */
+const recordsOf = async (owner: Caller): Promise<ReadonlyMap<string, string>> => {
+  const found = new Map<string, string>()
+  for (const list of new Set(answers.flatMap(({ path }) => listOf(path) ?? []))) {
+    const { body } = await owner.get(list).expect(200)
+    const id = body.records[0]?.id
+    expect(id, list).toBeTypeOf('string')
+    found.set(list, id)
+  }
+  return found
+}
+const listOf = (path: string): string | null => /^(.+)\/:id(\/|$)/.exec(path)?.[1] ?? null
+
 /** A stream has no end to read to; what a wake-up holds is tested where it is made. */
 const answers = (contract as readonly Endpoint[]).filter(
   ({ path, operationId }) => path !== '/api/live' && operationId !== 'signOut',
 )
 
-const call = async (reader: Caller, { method, path }: Endpoint, orderId: string): Promise<string> => {
-  const query = { after: '0', q: '55', customerId: params.customerId ?? '' }
-  const address = addressOf(path, { ...params, orderId }, method === 'GET' ? query : {})
-  const replies = [
-    await reader.call(method.toLowerCase() as 'get', address, { 'idempotency-key': randomUUID() }),
-    // Again with no more of a query than the route needs.
-    await reader.call(method.toLowerCase() as 'get', addressOf(path, { ...params, orderId }), {
-      'idempotency-key': randomUUID(),
-    }),
-    await reader.call(method.toLowerCase() as 'get', `${addressOf(path, { ...params, orderId })}?after=0`),
-    await reader.call(method.toLowerCase() as 'get', `${addressOf(path, { ...params, orderId })}?q=55`),
-  ]
+/** What any read may be asked with. */
+const queries: readonly Readonly<Record<string, string>>[] = [
+  {},
+  { after: '0' },
+  { q: '55' },
+  { since: '2026-01-01' },
+  { lot: '55' },
+]
+
+const call = async (reader: Caller, { method, path, query }: Endpoint, orderId: string): Promise<string> => {
+  const filled = { ...params, id: records.get(listOf(path) ?? '') ?? '', orderId }
+  const replies = []
+  for (const asked of query === undefined
+    ? [{}]
+    : [...queries, { ...queries[2], customerId: params.customerId ?? '' }])
+    replies.push(
+      await reader.call(method.toLowerCase() as 'get', addressOf(path, filled, asked), {
+        'idempotency-key': randomUUID(),
+      }),
+    )
   return replies.map(({ text, body }) => `${text ?? ''}${JSON.stringify(body)}`).join('\n')
 }
 
@@ -93,7 +120,7 @@ describe.each(['a tablet', 'a technician at the desk'])('%s', (name) => {
   it('gets no price, no sum, no telephone number and no e-mail address from any route', async () => {
     const found: string[] = []
     for (const endpoint of answers)
-      for (const orderId of orderIds) {
+      for (const orderId of endpoint.path.includes(':orderId') ? orderIds : orderIds.slice(0, 1)) {
         const reply = await call(readers[name] as Caller, endpoint, orderId)
         for (const secret of secrets)
           if (secret.test(reply)) found.push(`${endpoint.method} ${endpoint.path}: ${secret.source}`)

@@ -1,5 +1,6 @@
 import { cpus } from 'node:os'
 import { benchAppend } from './append-bench.ts'
+import { benchBay } from './bay-bench.ts'
 import { benchFloor } from './floor-bench.ts'
 import { benchLive } from './live-bench.ts'
 import { benchReckoning } from './reckoning-bench.ts'
@@ -19,7 +20,7 @@ if (!isForPrograms)
   console.log(`Node ${process.version}, ${cpus().length} × ${processor?.model.trim() ?? 'unknown processor'}`)
 const service = await withRunningShop(async (shop) => ({
   lines: [...(await benchAppend(shop)), ...(await benchFloor(shop))],
-  figures: await benchLive(shop),
+  figures: [...(await benchBay(shop)), ...(await benchLive(shop))],
 }))
 const lines = [...service.lines, ...(await benchReckoning()), ...(await benchReport())]
 const figures = [...service.figures, ...scriptSizes()]

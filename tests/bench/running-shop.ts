@@ -12,6 +12,9 @@ import { type Listener, openListener } from './listener.ts'
 
 /** The demo shop at work: the service in a process of its own, on a PostgreSQL that flushes every commit. */
 export type RunningShop = {
+  readonly address: string
+  /** The database, as the service reaches it. */
+  readonly serviceUrl: string
   /** The same PostgreSQL, for the bare statements that the service is measured against. */
   readonly pool: Pool
   /** Connections of somebody who is signed in at the desk; closed with the shop. */
@@ -46,7 +49,14 @@ export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>
       opened.push(...made)
       return made
     }
-    return await work({ pool, desks, listen, openOrders: (count) => openOrders(desks, count) })
+    return await work({
+      address: service.address,
+      serviceUrl: postgres.serviceUrl,
+      pool,
+      desks,
+      listen,
+      openOrders: (count) => openOrders(desks, count),
+    })
   } finally {
     for (const connection of opened) connection.close()
     await pool.end()

@@ -22,7 +22,8 @@ export type Figure = {
   readonly name: string
   readonly value: number
   readonly unit: string
-  readonly goal: number
+  /** At most so much; `null`: no goal is set. */
+  readonly goal: number | null
 }
 
 const verdict = ({ of, goal }: Line, ratio: number): string => {
@@ -67,7 +68,7 @@ export const printTable = (lines: readonly Line[], figures: readonly Figure[]): 
       name,
       value: round(value),
       unit,
-      goal: `at most ${goal}: ${value <= goal ? 'met' : 'missed'}`,
+      goal: goal === null ? 'no goal' : `at most ${goal}: ${value <= goal ? 'met' : 'missed'}`,
     })),
   )
 }

@@ -48,6 +48,11 @@ beforeAll(async () => {
      values ($1, $2, 'prices', 1, '{}', '{}', now())`,
     [shop, randomUUID()],
   )
+  await client.query(
+    `insert into record_versions (shop_id, subject, subject_id, version, body, created_by, created_at)
+     values ($1, 'place', $2, 1, '{}', '{}', now())`,
+    [shop, location],
+  )
 })
 
 afterAll(async () => {
@@ -56,7 +61,7 @@ afterAll(async () => {
 })
 
 describe('tables that are written once', () => {
-  for (const table of ['entries', 'sheet_versions', 'setting_versions']) {
+  for (const table of ['entries', 'sheet_versions', 'setting_versions', 'record_versions']) {
     for (const statement of [
       `update ${table} set version = version + 1`,
       `delete from ${table}`,

@@ -26,7 +26,8 @@ describe('constraints', () => {
         where connamespace = 'public'::regnamespace and contype <> 'n' and relname <> '_prisma_migrations'
       union select indexname from pg_indexes
         where schemaname = 'public' and indexdef like 'CREATE UNIQUE%' and tablename <> '_prisma_migrations'
-      union select tgname from pg_trigger where tgfoid = 'refuse_change'::regproc and tgname like '%append_only'`)
+      union select tgname from pg_trigger where tgfoid = 'refuse_change'::regproc and tgname like '%append_only'
+      union select tgname from pg_trigger where tgfoid = 'keep_an_owner'::regproc`)
     expect(names.length).toBeGreaterThan(80)
     expect(Object.keys(constraintErrors).sort()).toEqual(names.sort())
   })

@@ -83,7 +83,7 @@ it('an entry of any kind verifies when a fresh process reads it back, whatever i
         entryById: () => undefined,
         sides: [],
         factsVersion,
-        sessionIds: [],
+        authorities: [],
       }
       expect((await writeEntries(shop.deps.pool, [write])).size).toBe(1)
       entries = [...entries, ...written]

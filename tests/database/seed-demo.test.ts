@@ -3,6 +3,7 @@ import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
+import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { loadDemo } from '../../apps/api/src/seed-shop.ts'
 import { shopId } from '../../prisma/seeds/demo/places.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
@@ -27,10 +28,14 @@ beforeAll(async () => {
     notBefore: '2026-01-01T00:00:00.000Z',
     days: 30,
   })
+  const sealing = await passingSealingKey()
   const clock = { now: () => new Date('2026-01-12T16:40:00.000Z') }
   const publicAddress = 'http://localhost:4310'
   load = () =>
-    loadDemo({ prisma, pool, clock, tls: false, publicAddress, signingOf: async () => signing, live }, shopId)
+    loadDemo(
+      { prisma, pool, clock, tls: false, publicAddress, signingOf: async () => signing, sealing, live },
+      shopId,
+    )
   demo = await load()
 })
 

@@ -2,33 +2,23 @@ import { spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { chmodSync, existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { ask, makeClosedFolder, startEmbeddedProcess } from './support/embedded-process.ts'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
+import { ask, type ClosedFolder, makeClosedFolder, startEmbeddedProcess } from './support/embedded-process.ts'
 
-let folder: ReturnType<typeof makeClosedFolder>
+/** A shop's database as its first start leaves it, for what is not about making one: that takes longest. */
+let made: ClosedFolder
+let folder: ClosedFolder
 
-beforeEach(() => {
-  folder = makeClosedFolder()
+beforeAll(async () => {
+  made = makeClosedFolder()
+  await (await startEmbeddedProcess(made.data)).stop()
 })
-
+afterAll(() => made.clear())
 afterEach(() => folder.clear())
 
-describe('the shop’s own PostgreSQL', () => {
-  it('starts for a plain user', async () => {
-    const server = await startEmbeddedProcess(folder.data, { as: 'plain user' })
-    expect(server).toMatchObject({ problem: undefined, userId: expect.any(Number) })
-    expect(server.userId).not.toBe(0)
-    expect(await ask(server.url, 'select 1 as one')).toEqual([{ one: 1 }])
-    await server.stop()
-  })
-
-  it('starts for root, below a folder that is closed to everyone else', async () => {
-    chmodSync(folder.path, 0o700)
-    const server = await startEmbeddedProcess(folder.data, { as: 'root' })
-    expect(server).toMatchObject({ problem: undefined, userId: 0 })
-    expect(await ask(server.url, 'select 1 as one')).toEqual([{ one: 1 }])
-    expect(statSync(join(folder.data, 'postgres')).uid).toBe(process.getuid?.())
-    await server.stop()
+describe('the shop’s own PostgreSQL, once it was made', () => {
+  beforeEach(() => {
+    folder = makeClosedFolder(made)
   })
 
   it('starts for root in a folder that is open to read', async () => {
@@ -36,12 +26,6 @@ describe('the shop’s own PostgreSQL', () => {
     const server = await startEmbeddedProcess(folder.data, { as: 'root' })
     expect(await ask(server.url, 'select 1 as one')).toEqual([{ one: 1 }])
     await server.stop()
-  })
-
-  it('says what root must do where no other user is available', async () => {
-    const server = await startEmbeddedProcess(folder.data, { as: 'root', path: '/nowhere' })
-    expect(server.problem).toMatch(/does not run as root.*ordinary user.*unshare.*DATABASE_URL/)
-    expect(readdirSync(folder.data)).toEqual([])
   })
 
   it('keeps what was written, through a stop and a start', async () => {
@@ -97,16 +81,43 @@ describe('the shop’s own PostgreSQL', () => {
     expect((statSync(folder.data).mode & 0o777).toString(8)).toBe('700')
     await server.stop()
   })
+})
+
+describe('the shop’s own PostgreSQL', () => {
+  beforeEach(() => {
+    folder = makeClosedFolder()
+  })
+
+  it('starts for a plain user', async () => {
+    const server = await startEmbeddedProcess(folder.data, { as: 'plain user' })
+    expect(server).toMatchObject({ problem: undefined, userId: expect.any(Number) })
+    expect(server.userId).not.toBe(0)
+    expect(await ask(server.url, 'select 1 as one')).toEqual([{ one: 1 }])
+    await server.stop()
+  })
+
+  it('starts for root, below a folder that is closed to everyone else', async () => {
+    chmodSync(folder.path, 0o700)
+    const server = await startEmbeddedProcess(folder.data, { as: 'root' })
+    expect(server).toMatchObject({ problem: undefined, userId: 0 })
+    expect(await ask(server.url, 'select 1 as one')).toEqual([{ one: 1 }])
+    expect(statSync(join(folder.data, 'postgres')).uid).toBe(process.getuid?.())
+    await server.stop()
+  })
+
+  it('says what root must do where no other user is available', async () => {
+    const server = await startEmbeddedProcess(folder.data, { as: 'root', path: '/nowhere' })
+    expect(server.problem).toMatch(/does not run as root.*ordinary user.*unshare.*DATABASE_URL/)
+    expect(readdirSync(folder.data)).toEqual([])
+  })
 
   it('draws other passwords for every shop', async () => {
-    const other = makeClosedFolder()
-    const servers = [await startEmbeddedProcess(folder.data), await startEmbeddedProcess(other.data)]
+    const servers = [await startEmbeddedProcess(made.data), await startEmbeddedProcess(folder.data)]
     const passwords = servers.flatMap(({ url, serviceUrl, superuserUrl }) =>
       [url, serviceUrl, superuserUrl].map((address) => new URL(address).password),
     )
     expect(new Set(passwords).size).toBe(6)
     for (const server of servers) await server.stop()
-    await other.clear()
   })
 
   it('makes the database again when the first start was cut off in the middle', async () => {

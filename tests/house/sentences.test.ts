@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { sentencesIn } from './program-sentences.ts'
+import { sentencesIn, typedRefusalsIn } from './program-sentences.ts'
 import { repositoryFiles, textOf } from './repository-files.ts'
 
 const found = (belongs: (file: string) => boolean): string[] =>
@@ -21,60 +21,37 @@ describe('what the service says to a person', () => {
   })
 })
 
-/** Files below the edge that may hold words, and why (decision 0025). The list may shrink and must not grow. */
-const mayHoldWords: Readonly<Record<string, readonly string[]>> = {
-  'a refusal of what was just typed, which nothing stores': [
-    'ledger/src/draft.ts',
-    'ledger/src/text.ts',
-    'reckoning/src/evidence/evidence-faults.ts',
-    'reckoning/src/evidence/evidence-ranges.ts',
-    'reckoning/src/evidence/evidence.ts',
-    'reckoning/src/evidence/read-evidence.ts',
-    'reckoning/src/sensor/read-sensor-id.ts',
-    'reckoning/src/sensor/sensor-id.ts',
-    'reckoning/src/sensor/trouble-code.ts',
-    'reckoning/src/sheet.ts',
-    'reckoning/src/tire/read-date-code.ts',
-    'reckoning/src/tire/read-size-tail.ts',
-    'reckoning/src/tire/read-tin.ts',
-    'reckoning/src/tire/read-tire-size.ts',
-    'reckoning/src/tire/tire-age.ts',
-    'reckoning/src/torque/offset-adapter.ts',
-    'reckoning/src/torque/read-sequence.ts',
-    'reckoning/src/torque/read-thread.ts',
-    'reckoning/src/torque/star-sequence.ts',
-    'reckoning/src/units/calendar-day.ts',
-    'reckoning/src/vehicle/vin.ts',
-  ],
-  'a computation that no screen shows yet': [
-    'reckoning/src/tire/judge-tread.ts',
-    'reckoning/src/tire/load-words.ts',
-    'reckoning/src/tire/tread-rules.ts',
-    'reckoning/src/torque/clamp-force.ts',
-  ],
-  'the source of a figure, or a page of the documents': [
-    'ledger/src/documents/kinds-table.ts',
-    'reckoning/src/pressure/warning-floors.ts',
-    'reckoning/src/vehicle/model-year.ts',
-  ],
-  'what the verifying command prints': ['ledger/src/hash-chain.ts'],
-}
-
-const listed = Object.values(mayHoldWords)
-  .flat()
-  .map((file) => `packages/${file}`)
-
-/** Payloads of earlier versions keep the words that they had. */
+/**
+ * Not read here: payloads of earlier versions, which keep the words that they had; the conditions of the diagnosis rules
+ * and the table of kinds, which are pages of the documents; and the words of each room, which say of a text that
+ * was just typed what is wrong with it.
+ */
 const belowTheEdge = (file: string): boolean =>
-  /^packages\/(ledger|reckoning)\/src\//.test(file) && !/\/diagnosis\/rules\/|-version-\d+\.ts$/.test(file)
+  /^packages\/(ledger|reckoning)\/src\//.test(file) &&
+  !/\/diagnosis\/rules\/|\/documents\/|-version-\d+\.ts$|\/src\/words(\/|\.ts$)/.test(file)
 
 describe('the ledger and reckoning', () => {
-  it('hold codes and figures: no file but those listed has a sentence', () => {
-    expect(found((file) => belowTheEdge(file) && !listed.includes(file))).toEqual([])
+  it('hold codes and figures, and all their sentences are in the words of their room', () => {
+    expect(found(belowTheEdge)).toEqual([])
+  })
+})
+
+describe('what the screens say of what was just typed', () => {
+  it('is in one file of words: no check of a field holds a sentence', () => {
+    const screens = repositoryFiles().filter(
+      (file) => /^apps\/web\/src\/.*\.tsx?$/.test(file) && !/\.(test|test-support)\.tsx?$/.test(file),
+    )
+    expect(
+      screens.flatMap((file) => typedRefusalsIn(file, textOf(file)).map((text) => `${file}: ${text}`)),
+    ).toEqual([])
   })
 
-  it.each(listed)('%s is on the list because it has one', (file) => {
-    expect(sentencesIn(file, textOf(file))).not.toEqual([])
+  it.each([
+    "const row = { fault: (text: string) => (text === '' ? 'Type the whole ID.' : undefined) }",
+    "export const missingInForm = (form: Form) => (form.name === '' ? 'Write a name.' : undefined)",
+    "const idFault = (text: string) => { if (text === '') return 'Type the whole ID.'; return undefined }",
+  ])('would be found in %s', (source) => {
+    expect(typedRefusalsIn('a.ts', source)).toHaveLength(1)
   })
 })
 

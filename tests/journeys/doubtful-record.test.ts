@@ -1,11 +1,13 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import { alter } from '../support/alter.ts'
+import { runClocksTogether } from '../support/browser.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
-import { button, enroll, ines, leaves, shows, signIn, type, unlock } from './support/bay.ts'
+import { button, ines, leaves, shows, type, unlock } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
-import { enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
+import { openBay, openDesk } from './support/begin.ts'
+import { openOrder } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
@@ -39,17 +41,14 @@ describe('a tablet whose clock is far ahead', () => {
   const seal = () => desk.getByRole('button', { name: /^Seal the report/ })
 
   beforeAll(async () => {
-    desk = await browser().open('desk', '/desk/sign-in')
-    await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
-    bay = await browser().open('bay', '/bay/enroll')
-    await enroll(bay, await enrollmentCode(desk))
-    await signIn(bay, ines)
+    desk = await openDesk(browser())
+    bay = await openBay(browser())
     await shows(bay, 'My vehicles')
   })
 
   it('writes down a drive that is kept, and the work goes on', async () => {
     onTestFailed(() => browser().picture('out'))
-    await bay.clock.install({ time: Date.now() + aheadMinutes * minute })
+    await runClocksTogether(bay.context(), -aheadMinutes)
     await bay.reload()
     await tap(bay.getByRole('link', { name: vehicle }))
     await type(bay, '71947')
@@ -65,6 +64,7 @@ describe('a tablet whose clock is far ahead', () => {
     await shows(bay, /^See that the vehicle learned/)
     expect(await bay.getByRole('alert').count()).toBe(0)
     // Somebody sets the tablet's clock right; whatever follows raises no question.
+    await bay.context().unroute('**/api/devices/current')
     await bay.clock.setSystemTime(Date.now())
     await tap(button(bay, /^Has learned/))
     await leaves(bay, 'See that the vehicle learned its sensors')

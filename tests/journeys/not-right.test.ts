@@ -1,23 +1,26 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { nailCustomer as customer, writeNailOrder } from '../support/nail-order.ts'
+import { writeOwnOrder } from '../support/own-order.ts'
 import { button, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
 import { openBay, openDesk } from './support/begin.ts'
 import { decideAndSign } from './support/customer.ts'
-import { customerLink, enrollmentCode, issueEstimate, openOrder } from './support/desk.ts'
+import { customerLink, issueEstimate, openOrder } from './support/desk.ts'
+import { faultsOf } from './support/screen-faults.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
-const browser = setStage()
-
-/** A demo vehicle whose right rear wheel is still on. */
-const customer = 'S. Achterberg'
+/** A nail was seen in the right rear tire: the customer has agreed to the search, and nothing is done yet. */
+const browser = setStage(30, async ({ serviceUrl }) => {
+  await writeOwnOrder(serviceUrl, writeNailOrder)
+})
 
 let desk: Page
 let bay: Page
 beforeAll(async () => {
   desk = await openDesk(browser())
-  bay = await openBay(browser(), await enrollmentCode(desk))
+  bay = await openBay(browser())
 })
 
 /** The desk offers what is priced now, and the customer agrees to all of it on the phone. */
@@ -31,7 +34,24 @@ const offerAndAgree = async (title: string): Promise<void> => {
   await phone.close()
 }
 
-describe('a stud that breaks while a wheel comes off, and a hole that the look inside finds', () => {
+/** What is off, what is parked and what is dangerous are all said, and no size of screen cuts a button for it. */
+const looksUnderThreeBands = async (): Promise<void> => {
+  for (const size of [
+    { width: 1024, height: 768 },
+    { width: 1280, height: 800 },
+    { width: 800, height: 1280 },
+  ]) {
+    await bay.setViewportSize(size)
+    expect(await bay.locator('.loud-band').count()).toBe(3)
+    expect(
+      await faultsOf(bay),
+      `${await bay.locator('h1').first().textContent()}, ${size.width} wide`,
+    ).toEqual([])
+  }
+  await bay.setViewportSize({ width: 1024, height: 768 })
+}
+
+describe('a nail, and a stud that breaks while the wheel comes off', () => {
   it('the stud parks the wheel by touch, is the desk’s to offer, and a Yes brings the repair into the plan', async () => {
     onTestFailed(() => browser().picture('out'))
     await tap(bay.getByRole('link', { name: new RegExp(customer) }))
@@ -83,8 +103,14 @@ describe('a stud that breaks while a wheel comes off, and a hole that the look i
     await tap(button(bay, 'No other hole'))
     const band = bay.getByText(/The right rear wheel is parked: a hole that may be repaired/)
     await band.waitFor()
+    await bay.locator('.loud-band ~ .loud-band ~ .loud-band').waitFor()
     await shows(bay, /readings say/)
+    await looksUnderThreeBands()
     await tap(button(bay, /confirm the findings/))
+    await tap(button(bay, 'Not right', true))
+    await shows(bay, 'What is not right at the right rear wheel?')
+    await looksUnderThreeBands()
+    await tap(button(bay, 'Nothing: back'))
 
     await desk
       .getByText(/Say to the customer: We looked inside the right rear tire and found a hole/)
@@ -101,6 +127,19 @@ describe('a stud that breaks while a wheel comes off, and a hole that the look i
     await workThrough(bay, workFigures, /^Renew the damaged/)
     await tap(button(bay, 'stud and nut renewed'))
     await bay.getByText(/wheel is parked/).waitFor({ state: 'detached' })
-    await workThrough(bay, workFigures, /^Wheel on/)
+  })
+
+  it('the tire is closed, the wheel torqued and checked, and the drive proves that the light stays off', async () => {
+    onTestFailed(() => browser().picture('out'))
+    const done = await workThrough(bay, workFigures)
+    expect(done.filter((title) => /^(Second person checks|Proof drive)/.test(title))).toHaveLength(2)
+    await desk
+      .locator('#proof')
+      .getByText(/light was off at the end of 23 minutes/)
+      .waitFor()
+    await desk
+      .getByText(/Note the payment and seal the report/)
+      .first()
+      .waitFor()
   })
 })

@@ -10,7 +10,7 @@ const folder = 'docs/pictures'
 mkdirSync(folder, { recursive: true })
 console.log('Starting the demo shop')
 const service = await startService(null)
-const browser = await startBrowser(service.address)
+const browser = startBrowser(service.address)
 try {
   const desk = await browser.open('desk', '/desk/sign-in')
   await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')

@@ -34,6 +34,7 @@ const refusedFor = (stem: Stem, label: number, mph: number, rated: number | null
     ratedPressure: rated === null ? null : psi(rated),
     ratedSpeed: null,
     hole: null,
+    shelfMonths: null,
     madeMonth: '2026-01',
     state: { state: 'blank' },
   }

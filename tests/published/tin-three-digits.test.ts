@@ -5,7 +5,7 @@
  */
 import { readDateCode } from '@bayledger/reckoning/tire/read-date-code'
 import { readTin } from '@bayledger/reckoning/tire/read-tin'
-import { tireAge, tireAgeWords } from '@bayledger/reckoning/tire/tire-age'
+import { tireAge } from '@bayledger/reckoning/tire/tire-age'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import { expect, it } from 'vitest'
 import { published } from './published.ts'
@@ -43,6 +43,6 @@ published({ document: '64 FR 36807', section: 'date code', edition: '1999', cert
     expect(readTin('A42BCDE317', today)).toMatchObject({
       value: { shape: 'old', made: { week: 31, year: 1997, decadeKnown: false } },
     })
-    expect(tireAgeWords(ageOf('317'))).toBe('at least 29 years, decade unknown')
+    expect(ageOf('317')).toMatchObject({ fullYears: 29, atLeast: true })
   })
 })

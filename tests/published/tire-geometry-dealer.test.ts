@@ -9,7 +9,7 @@ import { expect, it } from 'vitest'
 import { published } from './published.ts'
 
 const read = readTireSize('245/55R18')
-if (!read.ok) throw new Error(read.allowed)
+if (!read.ok || read.value.kind === 'heightless') throw new Error('245/55R18 says a diameter')
 const size = read.value
 
 published(

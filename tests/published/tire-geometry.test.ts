@@ -16,7 +16,7 @@ import { published } from './published.ts'
 
 const sizeOf = (text: string) => {
   const read = readTireSize(text)
-  if (!read.ok) throw new Error(read.allowed)
+  if (!read.ok || read.value.kind === 'heightless') throw new Error(`${text} says no diameter`)
   return read.value
 }
 

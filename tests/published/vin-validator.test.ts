@@ -3,6 +3,9 @@
  * independently. It knows no market, so a number from elsewhere is compared by whether advice on its check digit was
  * given; and it says yes to dummies such as seventeen zeros, as the arithmetic does.
  */
+
+import { fitScan } from '@bayledger/reckoning/scan/fit-scan'
+import { readScan } from '@bayledger/reckoning/scan/read-scan'
 import { vinCheckDigit } from '@bayledger/reckoning/vehicle/check-digit'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
 import { validate } from 'vin-validator'
@@ -61,6 +64,13 @@ published({ document: 'vin-validator (npm)', edition: '1.0.0', certainty: 'read'
   it.each([15, 16, 18])('agrees that %i characters are none', (length) => {
     const vin = '1ZZ12AB4XR00000041'.slice(0, length)
     expect([saysYes(vin), validate(vin)]).toEqual([false, false])
+  })
+
+  it.each([...'12345'])('agrees on 300 scanned numbers that begin with %s', (first) => {
+    const vins = randomVins(first, 300)
+    const answers = vins.map(validate)
+    expect(new Set(answers).size).toBe(2)
+    expect(vins.map((vin) => fitScan(readScan(`]C0I${vin}`, []), 'vin').ok)).toEqual(answers)
   })
 
   it('says yes to seventeen zeros, as the arithmetic does; ours adds that no vehicle carries it', () => {

@@ -8,10 +8,12 @@ import { buildApp } from '../../apps/api/src/app.ts'
 import { type Deps, forShop, type Parts } from '../../apps/api/src/deps.ts'
 import { hashPassword } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
+import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
-import { loadShop } from '../../prisma/seeds/demo.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { createTestDatabase, type Template } from './database.ts'
+import { loadShopWithoutOrders } from './shop-without-orders.ts'
+import { makeTabletKey, type TabletKey } from './tablet-key.ts'
 
 /** 11:40 of the demo day at the shop. */
 export const demoNow = '2026-01-12T16:40:00.000Z'
@@ -38,6 +40,8 @@ export type TestApp = {
   /** As a superuser of the database, who may do anything to it. */
   readonly adminUrl: string
   readonly server: Server
+  /** The service itself, for a call from an address of another machine. */
+  readonly inject: Awaited<ReturnType<typeof buildApp>>['inject']
   readonly clock: {
     readonly now: () => Date
     readonly set: (instant: string) => void
@@ -57,42 +61,26 @@ export type TestApp = {
 
 export type TestTablet = Caller & {
   readonly deviceId: string
+  readonly key: TabletKey
   readonly signIn: (person: PersonKey) => Promise<Caller>
 }
+
+/** For all files of a worker: an order of it is written once. */
+const demo = demoShop(demoNow)
 
 /** The demo shop without orders. Hashing the passwords and PINs of its people takes longer than most test files. */
 const shopWithoutOrders: Template = {
   name: 'shop',
   beginsWith: 'migrated',
-  fill: async (database) => {
-    const pool = openPool({ url: database.serviceUrl, onIdleError: () => undefined })
-    const prisma = openClient(pool)
-    const unused = async () => {
-      throw new Error('the test shop is loaded without orders')
-    }
-    try {
-      await loadShop(demoShop(demoNow), {
-        prisma,
-        now: demoNow,
-        hashPassword,
-        appendEntry: unused,
-        issueLink: unused,
-        sealReport: unused,
-        progress: () => undefined,
-      })
-    } finally {
-      await prisma.$disconnect()
-      await pool.end()
-    }
-  },
+  fill: (database) => loadShopWithoutOrders(database.serviceUrl, demoNow),
 }
 
 /**
  * The real service on a real database of its own: people, customers, vehicles, sheets, prices and instruments of the
- * demo shop, and no orders. Time does not move until a test moves it.
+ * demo shop, and no orders; or, on a `migrated` database, no shop at all. Time does not move until a test moves it.
  */
-export const startTestApp = async (): Promise<TestApp> => {
-  const database = await createTestDatabase(shopWithoutOrders)
+export const startTestApp = async (content: 'migrated' | Template = shopWithoutOrders): Promise<TestApp> => {
+  const database = await createTestDatabase(content)
   const pool = openPool({ url: database.serviceUrl, size: 6, onIdleError: () => undefined })
   const prisma = openClient(pool)
   let now = Date.parse(demoNow)
@@ -105,7 +93,6 @@ export const startTestApp = async (): Promise<TestApp> => {
       now += ms
     },
   }
-  const demo = demoShop(demoNow)
   const signing = await createSigningIdentity({
     commonName: demo.shop.name,
     notBefore: '2026-01-01T00:00:00.000Z',
@@ -119,6 +106,7 @@ export const startTestApp = async (): Promise<TestApp> => {
     tls: false,
     publicAddress: 'http://localhost:4310',
     signingOf: async () => signing,
+    sealing: await passingSealingKey(),
     live,
   }
   const app = await buildApp({
@@ -144,6 +132,7 @@ export const startTestApp = async (): Promise<TestApp> => {
     ownerUrl: database.url,
     adminUrl: database.adminUrl,
     server,
+    inject: app.inject.bind(app),
     clock,
     hashPassword,
     nobody: withCookies([]),
@@ -182,11 +171,15 @@ const enrolledTablet = async (
   locationId: string,
 ): Promise<TestTablet> => {
   const { body } = await desk.post('/api/enrollment-codes', { locationId }).expect(201)
-  const enrolled = await withCookies([]).post('/api/devices', { code: body.code, name: 'Bay 9' }).expect(201)
+  const key = makeTabletKey()
+  const enrolled = await withCookies([])
+    .post('/api/devices', { code: body.code, name: 'Bay 9', publicKey: key.publicKey })
+    .expect(201)
   const device = cookiesIn(enrolled)
   return {
     ...withCookies(device),
     deviceId: enrolled.body.deviceId,
+    key,
     signIn: async (person) => {
       const { id, pin } = people[person]
       const reply = await withCookies(device).post('/api/sessions/bay', { staffId: id, pin }).expect(201)

@@ -12,7 +12,10 @@ export const faces = {
 } as const
 export type Face = keyof typeof faces
 
-/** Background requests of the browser's own would be refused here by the hundred; they are switched off. */
+/**
+ * Background requests of the browser's own would be refused here by the hundred, and its own pages cost each start a second:
+ * they are switched off. What playwright-core switches off is named again, as the last list is the one that counts.
+ */
 export const browserFlags = [
   '--no-sandbox',
   '--disable-gpu',
@@ -21,6 +24,21 @@ export const browserFlags = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  `--disable-features=${[
+    'WebUIOmniboxPopup',
+    'WebUIOmniboxAimPopup',
+    'AimEnabled',
+    'AvoidUnnecessaryBeforeUnloadCheckSync',
+    'DestroyProfileOnBrowserClose',
+    'HttpsUpgrades',
+    'HttpsFirstBalancedModeAutoEnable',
+    'MediaRouter',
+    'NetworkTimeServiceQuerying',
+    'OptimizationHints',
+    'PaintHolding',
+    'PreconnectToSearch',
+    'ThirdPartyStoragePartitioning',
+  ].join(',')}`,
 ]
 
 export type TestBrowser = {
@@ -33,32 +51,59 @@ export type TestBrowser = {
 }
 
 /**
- * A real Chromium against a running server. `minutesBehind`: how slow the clocks of its devices are, so that a test may
- * let them run forward as far, over a drive, and they are never ahead of the server's; `null`: they run by themselves.
+ * Gives the devices of a context a clock that a test may let run forward. What they hear of the server's clock runs
+ * forward with it, as it would: both clocks are then apart by what they were apart before.
  */
-export const startBrowser = async (
-  address: string,
-  minutesBehind: number | null = null,
-): Promise<TestBrowser> => {
-  const profile = mkdtempSync(join(tmpdir(), 'bayledger-chromium-'))
-  const browser: Browser = await chromium.launch({
-    executablePath: outsideTool('chromium'),
-    args: browserFlags,
-    env: { ...process.env, HOME: profile },
+export const runClocksTogether = async (context: BrowserContext, minutesBehind: number): Promise<void> => {
+  const behind = minutesBehind * 60_000
+  await context.clock.install({ time: Date.now() - behind })
+  await context.route('**/api/devices/current', async (route) => {
+    // The network is gone, or the whole browser is: the tablet hears nothing, as it would.
+    const nothing = () => null
+    const [response, ofTheDay] = await Promise.all([
+      route.fetch().catch(nothing),
+      route
+        .request()
+        .frame()
+        .evaluate(() => Date.now())
+        .catch(nothing),
+    ])
+    if (response === null || ofTheDay === null) return route.abort().catch(nothing)
+    const now = new Date(ofTheDay + behind).toISOString()
+    const json = response.ok() ? { ...(await response.json()), now } : undefined
+    await route.fulfill(json === undefined ? { response } : { response, json }).catch(nothing)
   })
+}
+
+/**
+ * A real Chromium against a running server. `minutesBehind`: how slow the clocks of its devices are, so that a test may
+ * let them run forward as far, over a drive, and they are never ahead of the server's; `null`: they run by themselves. It
+ * is launched with its first page.
+ */
+export const startBrowser = (address: string, minutesBehind: number | null = null): TestBrowser => {
+  const profile = mkdtempSync(join(tmpdir(), 'bayledger-chromium-'))
+  let launched: Promise<Browser> | null = null
+  const launch = () => {
+    launched ??= chromium.launch({
+      executablePath: outsideTool('chromium'),
+      args: browserFlags,
+      env: { ...process.env, HOME: profile },
+    })
+    return launched
+  }
   const contexts = new Map<Face, BrowserContext>()
   const noise: string[] = []
   const contextOf = async (face: Face): Promise<BrowserContext> => {
     const known = contexts.get(face)
     if (known) return known
-    const made = await browser.newContext({
+    const made = await (await launch()).newContext({
       ...faces[face],
       baseURL: address,
       locale: 'en-US',
       timezoneId: 'America/New_York',
       acceptDownloads: true,
     })
-    if (minutesBehind !== null) await made.clock.install({ time: Date.now() - minutesBehind * 60_000 })
+    if (minutesBehind !== null) await runClocksTogether(made, minutesBehind)
     contexts.set(face, made)
     return made
   }
@@ -79,7 +124,7 @@ export const startBrowser = async (
       return page
     },
     close: async () => {
-      await browser.close()
+      await (await launched)?.close()
       rmSync(profile, { recursive: true, force: true })
     },
   }

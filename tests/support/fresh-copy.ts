@@ -22,7 +22,7 @@ export const freshLines = (order: {
   readonly lines: readonly DemoLine[]
 }): { readonly orderId: string; readonly lines: readonly DemoLine[] } => {
   const names = new Map<string, string>()
-  // Later than every id of the demo, as devices make them: where a sensor was seen last is decided by them.
+  // As devices make them, in the order in which they were made.
   for (const id of [order.orderId, ...order.lines.map(({ draft }) => draft.id)]) names.set(id, newId())
   for (const { digest, salt, text } of order.lines.flatMap(({ sides }) => sides)) {
     const fresh = randomBytes(32)

@@ -1,67 +1,132 @@
 import { randomUUID } from 'node:crypto'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
-import { sidesNamedIn } from '@bayledger/ledger/sides'
+import type { Draft } from '@bayledger/ledger/entry'
+import { versionOf } from '@bayledger/ledger/registry'
+import type { Step } from '@bayledger/reckoning/step'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
-import { forShop } from '../../apps/api/src/deps.ts'
-import { appendDraft } from '../../apps/api/src/features/entries/service/append-draft.ts'
+import { v7 as newId } from 'uuid'
+import { forShop, type Parts } from '../../apps/api/src/deps.ts'
+import { loadLedger } from '../../apps/api/src/features/entries/service/load-ledger.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
+import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
+import { appendLine } from './append-line.ts'
 import { freshCopy } from './fresh-copy.ts'
+import { closeNext } from './work-on.ts'
+
+export type OrderWriter = {
+  readonly parts: Parts
+  /**
+   * Writes a demo order once more, up to the first entry that `stop` names, or whole; gives the new order's id. It gets the next
+   * number and, with `plate`, another vehicle of the demo.
+   */
+  readonly write: (
+    order: { readonly number: string; readonly plate?: string },
+    stop: (line: DemoLine) => boolean,
+  ) => Promise<string>
+  /** Writes what is left of an order that was stopped. */
+  readonly finish: (orderId: string) => Promise<void>
+  /**
+   * Closes the steps that the demo leaves open, one after the other, as whoever wrote the order's last entry would; stops
+   * before the first that `until` names.
+   */
+  readonly workOn: (orderId: string, until: (step: Step) => boolean) => Promise<void>
+  readonly close: () => Promise<void>
+}
+
+/** A step is closed so long after the one before. */
+const stepMilliseconds = 5_000
+
+/** Writes orders on the database of a running service, as another process of the shop would. */
+export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> => {
+  const pool = openPool({ url: serviceUrl, size: 2, onIdleError: () => undefined })
+  const live = await startLiveHub(serviceUrl, () => undefined)
+  const demo = demoShop(new Date().toISOString())
+  const signing = await createSigningIdentity({
+    commonName: randomUUID(),
+    notBefore: new Date().toISOString(),
+    days: 1,
+  })
+  const parts: Parts = {
+    pool,
+    prisma: openClient(pool),
+    clock: { now: () => new Date() },
+    tls: false,
+    publicAddress: 'http://localhost',
+    signingOf: async () => signing,
+    sealing: await passingSealingKey(),
+    live,
+  }
+  const left = new Map<string, readonly DemoLine[]>()
+  const written = new Map<string, DemoLine>()
+  const append = async (line: DemoLine): Promise<void> => {
+    await appendLine(parts, demo.shop.id, line)
+    written.set(line.draft.orderId, line)
+  }
+  return {
+    parts,
+    write: async ({ number, plate }, stop) => {
+      const { orderId, lines } = freshCopy(demo, number)
+      const other = plate === undefined ? {} : vehicleOf(demo, plate)
+      const stopsAt = lines.findIndex(stop)
+      const end = stopsAt < 0 ? lines.length : stopsAt
+      for (const line of lines.slice(0, end))
+        await append(
+          line.draft.kind === 'order.opened'
+            ? { ...line, draft: { ...line.draft, payload: { ...line.draft.payload, ...other } } }
+            : line,
+        )
+      left.set(orderId, lines.slice(end))
+      return orderId
+    },
+    finish: async (orderId) => {
+      for (const line of left.get(orderId) ?? []) await append(line)
+    },
+    workOn: async (orderId, until) => {
+      for (;;) {
+        const before = written.get(orderId)
+        if (before === undefined) throw new Error(`order ${orderId} was not written here`)
+        const { state } = await loadLedger(forShop(parts, demo.shop.id), orderId)
+        const closing = closeNext(demo, state, until)
+        if (closing === null) return
+        const receivedAt = new Date(Date.parse(before.receivedAt) + stepMilliseconds).toISOString()
+        const envelope = { ...before.draft, id: newId(), restsOn: [], writtenAt: receivedAt }
+        const draft = { ...envelope, ...closing, version: versionOf(closing.kind) } as Draft
+        await append({ draft, sides: [], given: {}, receivedAt })
+      }
+    },
+    close: async () => {
+      await live.close()
+      await parts.prisma.$disconnect()
+      await pool.end()
+    },
+  }
+}
+
+const vehicleOf = (demo: ReturnType<typeof demoShop>, plate: string) => {
+  const vehicle = demo.vehicles.find((one) => one.plate === plate)
+  if (!vehicle) throw new Error(`no vehicle ${plate} in the demo`)
+  return { vehicleId: vehicle.id, customerId: vehicle.customerId }
+}
 
 /**
- * Writes a demo order once more, up to the first entry that `stop` names, on the database of a running service, as another
- * process of the shop would; gives the new order's id. It gets the next number and another vehicle: one of the demo that
- * was never here before, by its plate.
+ * The same for one order, of a vehicle that was never here before. Where `workUntil` is given, the whole order is written
+ * and worked on.
  */
 export const writeOrderInFlight = async (
   serviceUrl: string,
-  { number, plate }: { readonly number: string; readonly plate: string },
+  order: { readonly number: string; readonly plate: string },
   stop: (line: DemoLine) => boolean,
+  workUntil?: (step: Step) => boolean,
 ): Promise<string> => {
-  const pool = openPool({ url: serviceUrl, size: 2, onIdleError: () => undefined })
-  const live = await startLiveHub(serviceUrl, () => undefined)
+  const writer = await openOrderWriter(serviceUrl)
   try {
-    const demo = demoShop(new Date().toISOString())
-    const { orderId, lines } = freshCopy(demo, number)
-    const vehicle = demo.vehicles.find((one) => one.plate === plate)
-    if (!vehicle) throw new Error(`no vehicle ${plate} in the demo`)
-    const { id: vehicleId, customerId } = vehicle
-    const signing = await createSigningIdentity({
-      commonName: randomUUID(),
-      notBefore: new Date().toISOString(),
-      days: 1,
-    })
-    for (const { draft: line, sides, given, receivedAt } of lines.slice(0, lines.findIndex(stop))) {
-      const draft =
-        line.kind === 'order.opened' ? { ...line, payload: { ...line.payload, vehicleId, customerId } } : line
-      const { orderNumber: _, ...rest } = given
-      const named = new Map(sidesNamedIn(draft).map(({ side, digest }) => [digest, side]))
-      const parts = {
-        pool,
-        prisma: openClient(pool),
-        clock: { now: () => new Date(receivedAt) },
-        tls: false,
-        publicAddress: 'http://localhost',
-        signingOf: async () => signing,
-        live,
-      }
-      const written = await appendDraft(forShop(parts, demo.shop.id), draft, {
-        sides: sides.map(({ digest, salt, text }) => ({
-          side: named.get(digest) ?? 'personal',
-          digest,
-          salt: Buffer.from(salt, 'base64'),
-          text,
-        })),
-        given: rest,
-        plansAfterDecision: false,
-      })
-      if (!written.admitted) throw new Error(`${draft.kind} is refused: ${JSON.stringify(written)}`)
-    }
+    const orderId = await writer.write(order, stop)
+    if (workUntil !== undefined) await writer.workOn(orderId, workUntil)
     return orderId
   } finally {
-    await live.close()
-    await pool.end()
+    await writer.close()
   }
 }

@@ -10,6 +10,7 @@ const tools = {
   pdftoppm: 'poppler-utils',
   pdfinfo: 'poppler-utils',
   pdffonts: 'poppler-utils',
+  pdfimages: 'poppler-utils',
   qpdf: 'qpdf',
 } as const
 export type OutsideTool = keyof typeof tools

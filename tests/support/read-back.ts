@@ -18,7 +18,7 @@ export const readBack = async (url: string, shopId: string): Promise<ReadBack> =
     for (const { order_id, number } of rows) {
       const chain = await listEntriesAfter(pool, shopId, order_id, 0)
       const verdict = verifyChain(chain)
-      if (!verdict.whole) broken.push(`${number}: ${verdict.words}`)
+      if (!verdict.whole) broken.push(`${number}: entry ${verdict.brokenAtSeq} ${verdict.fault}`)
       entries.push(...chain)
     }
     return { entries, broken }

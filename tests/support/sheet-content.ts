@@ -1,19 +1,19 @@
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { FigureSource, SpecificationSheet } from '@bayledger/reckoning/sheet'
 
 /** A sheet as it is sent to be saved: each figure with the source that it was read from, without any person. */
-export const sheetContent = ({
+export const sheetContent = <Sheet extends SpecificationSheet>({
   sheetId: _id,
   version: _version,
   sources,
   ...content
-}: SpecificationSheet) => ({
+}: Sheet) => ({
   ...content,
   sources: {
-    placard: readFrom(sources.placard),
-    studTorque: readFrom(sources.studTorque),
+    placard: sources.placard && readFrom(sources.placard),
+    studTorque: sources.studTorque && readFrom(sources.studTorque),
     frequency: sources.frequency && readFrom(sources.frequency),
   },
   verified: {},
 })
 
-const readFrom = ({ kind, reference }: SpecificationSheet['sources']['placard']) => ({ kind, reference })
+const readFrom = ({ kind, reference }: FigureSource) => ({ kind, reference })

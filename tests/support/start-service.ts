@@ -9,25 +9,33 @@ export type RunningService = { readonly address: string; readonly stop: () => Pr
 /**
  * The product as `npm start` runs it, with the demo shop: its own process, and the database of `database` (one
  * address for each role) or, without one, the PostgreSQL that it brings along. Its data folder is `data`, or one that
- * is removed at the end.
+ * is removed at the end. `built`: the faces and the database client are known to be fresh, and are not looked at again.
+ * `seed` `none`: without the demo, as the first page finds it.
  */
 export const startService = async (
   database: { readonly ownerUrl: string; readonly serviceUrl: string } | null,
   data: string | null = null,
+  faces: 'as-they-are' | 'built' = 'as-they-are',
+  seed: 'demo' | 'none' = 'demo',
 ): Promise<RunningService> => {
   const folder = data ?? mkdtempSync(join(tmpdir(), 'bayledger-service-'))
   const port = await freePort()
-  const child = spawn(process.execPath, ['apps/api/src/commands/start.ts'], {
-    env: {
-      ...process.env,
-      DATA_FOLDER: folder,
-      PORT: String(port),
-      ...(database === null
-        ? {}
-        : { DATABASE_URL: database.serviceUrl, DATABASE_OWNER_URL: database.ownerUrl }),
+  const child = spawn(
+    process.execPath,
+    [`apps/api/src/commands/${faces === 'built' ? 'serve' : 'start'}.ts`],
+    {
+      env: {
+        ...process.env,
+        DATA_FOLDER: folder,
+        SHOP_SEED: seed,
+        PORT: String(port),
+        ...(database === null
+          ? {}
+          : { DATABASE_URL: database.serviceUrl, DATABASE_OWNER_URL: database.ownerUrl }),
+      },
+      stdio: ['ignore', 'pipe', 'pipe'],
     },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  })
+  )
   let output = ''
   const ready = new Promise<void>((resolve, reject) => {
     const hear = (text: Buffer) => {

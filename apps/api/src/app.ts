@@ -5,18 +5,26 @@ import rateLimit from '@fastify/rate-limit'
 import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from 'fastify'
 import { AppError } from './core/app-error.ts'
 import { forShop, type Parts } from './deps.ts'
+import { checklistRoutes } from './features/checklist/routes.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
 import { customerRoutes } from './features/customers/routes.ts'
 import { deviceRoutes } from './features/devices/routes.ts'
 import { diagnosisRoutes } from './features/diagnoses/routes.ts'
 import { entryRoutes } from './features/entries/routes.ts'
+import { firstShopRoutes } from './features/first-shop/routes.ts'
 import { floorRoutes } from './features/floor/routes.ts'
 import { healthRoutes } from './features/health/routes.ts'
+import { instrumentRoutes } from './features/instruments/routes.ts'
 import { linkRoutes } from './features/links/routes.ts'
 import { findLinkSession } from './features/links/store.ts'
 import { liveRoutes } from './features/live/routes.ts'
 import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
+import { parcelRoutes } from './features/parcels/routes.ts'
+import { peopleRoutes } from './features/people/routes.ts'
+import { photoRoutes } from './features/photos/routes.ts'
+import { placeRoutes } from './features/places/routes.ts'
+import { priceRoutes } from './features/prices/routes.ts'
 import { reportRoutes } from './features/reports/routes.ts'
 import { searchRoutes } from './features/search/routes.ts'
 import { sessionRoutes } from './features/sessions/routes.ts'
@@ -25,6 +33,9 @@ import { findDevice } from './features/sessions/store.ts'
 import { settingRoutes } from './features/settings/routes.ts'
 import { sheetRoutes } from './features/sheets/routes.ts'
 import { staffRoutes } from './features/staff/routes.ts'
+import { stockRoutes } from './features/stock/routes.ts'
+import { tabletRoutes } from './features/tablets/routes.ts'
+import { textRoutes } from './features/texts/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
 import { compressReplies } from './http/compress-replies.ts'
 import { handleErrors } from './http/error-handler.ts'
@@ -99,20 +110,31 @@ export const buildApp = async ({
 }
 
 const bindings = (parts: Parts) => [
+  ...firstShopRoutes(parts),
   ...sessionRoutes(parts),
   ...deviceRoutes(parts),
   ...staffRoutes(),
+  ...peopleRoutes,
+  ...checklistRoutes,
   ...floorRoutes,
   ...searchRoutes,
   ...entryRoutes,
+  ...parcelRoutes(parts),
   ...orderRoutes,
   ...customerRoutes,
   ...vehicleRoutes,
   ...sheetRoutes,
   ...settingRoutes,
+  ...placeRoutes,
+  ...stockRoutes,
+  ...instrumentRoutes,
+  ...priceRoutes,
+  ...tabletRoutes,
+  ...textRoutes,
   ...diagnosisRoutes,
   ...linkRoutes(parts),
   ...customerFaceRoutes,
+  ...photoRoutes(parts),
   ...reportRoutes(parts),
   ...liveRoutes(parts),
   ...healthRoutes(parts),

@@ -8,6 +8,12 @@ export type Clock = { readonly now: () => Date }
 
 export type SigningIdentity = { readonly certificatePem: string; readonly privateKeyPem: string }
 
+/** The key to which tablets seal what was tapped on them: its public half, and what opens a box; `null`: none of ours. */
+export type SealingKey = {
+  readonly publicKey: string
+  readonly open: (box: string) => Promise<string | null>
+}
+
 /** What the process is made of, whichever shops its database holds; put together in `main.ts` or by a test. */
 export type Parts = {
   readonly prisma: PrismaClient
@@ -18,6 +24,7 @@ export type Parts = {
   readonly publicAddress: string
   /** A shop's own key for sealing its reports. */
   readonly signingOf: (shopId: string) => Promise<SigningIdentity>
+  readonly sealing: SealingKey
   readonly live: LiveHub
 }
 

@@ -10,6 +10,7 @@ import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
+import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { keptSigningIdentities } from './signing-identity.ts'
 
@@ -67,10 +68,6 @@ const assemble = async (
     throw new Error(
       `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and create the database again'} and start again.`,
     )
-  if (!known && !isDemo)
-    throw new Error(
-      'This database holds no shop yet. Start once with SHOP_SEED=demo, or make your shop: npm run shop:new',
-    )
   const clock = { now: () => new Date() }
   const live = await startLiveHub(url, (words, error) => logger.warn({ err: error }, words))
   undo.push(() => live.close())
@@ -83,9 +80,10 @@ const assemble = async (
     tls,
     publicAddress: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${config.port}`,
     signingOf: keptSigningIdentities(config, prisma, clock),
+    sealing: await keptSealingKey(config.dataFolder),
     live,
   }
-  if (!known) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
+  if (!known && isDemo) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
   const digests = keepDigests({
     pool,
     clock,
@@ -108,7 +106,7 @@ const assemble = async (
   const { port } = app.server.address() as { port: number }
   return {
     address: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${port}`,
-    signIn: isDemo ? demoSignIn() : [],
+    signIn: isDemo ? demoSignIn() : known ? [] : [makeYourShop(`${scheme}://localhost:${port}/desk`)],
   }
 }
 
@@ -130,8 +128,11 @@ const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
   await noteLoaded(forShop(parts, demoShopId))
 }
 
-/** A browser treats localhost as safe; the address itself it does not name as ours. */
+/** A browser treats localhost as safe, but not the number of the address. */
 const nameOf = (host: string): string => (host === '127.0.0.1' || host === '0.0.0.0' ? 'localhost' : host)
+
+const makeYourShop = (address: string): string =>
+  `This database holds no shop yet. Make yours on this machine: ${address}`
 
 const demoSignIn = (): string[] => [
   'The demo shop. Sign in at the desk with name and password, on a tablet with a PIN:',

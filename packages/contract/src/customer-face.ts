@@ -87,6 +87,8 @@ export const CustomerOrder = z.strictObject({
       }),
     }),
   ),
+  /** Photos that the shop shows, as far as they have arrived, with what each is of. */
+  photos: z.array(z.strictObject({ digest: Digest, where: z.string(), what: z.string(), takenAt: Instant })),
   report: z.nullable(z.strictObject({ number: z.string(), sealedAt: Instant })),
 })
 export type CustomerOrder = z.infer<typeof CustomerOrder>
@@ -156,4 +158,15 @@ export const getCustomerReport = endpoint({
   access: { who: 'customer-link' },
   replies: { 200: { contentType: 'application/pdf' } },
   problems: ['REPORT_NOT_FOUND'],
+})
+
+export const getCustomerPhoto = endpoint({
+  operationId: 'getCustomerPhoto',
+  summary: 'The view copy of a photo that the shop shows.',
+  method: 'GET',
+  path: '/api/customer/photos/:digest',
+  access: { who: 'customer-link' },
+  params: z.strictObject({ digest: Digest }),
+  replies: { 200: { contentType: 'image/jpeg' } },
+  problems: ['ORDER_READ_ONLY', 'PHOTO_NOT_FOUND'],
 })

@@ -1,8 +1,23 @@
+import { PublicKey } from '@bayledger/ledger/tablet-signature'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant, line, Place } from './identity.ts'
 
-export const Device = z.strictObject({ deviceId: Id, name: z.string(), location: Place })
+/** The server's time goes along: a tablet that is out of reach counts on from it. */
+export const Device = z.strictObject({
+  deviceId: Id,
+  name: z.string(),
+  location: Place,
+  /** Whether the server holds the public half of this tablet's key. */
+  hasKey: z.boolean(),
+  /** The server's public key: what was tapped here is sealed to it as well. */
+  sealingKey: PublicKey,
+  /** For how many hours after the last contact this tablet opens what it keeps. */
+  offlineHours: z.int(),
+  /** The people who may sign in here. A version is raised with every change of that person's PIN. */
+  pins: z.array(z.strictObject({ staffId: Id, version: z.int() })),
+  now: Instant,
+})
 export type Device = z.infer<typeof Device>
 
 export const createEnrollmentCode = endpoint({
@@ -22,7 +37,8 @@ export const enrollDevice = endpoint({
   method: 'POST',
   path: '/api/devices',
   access: { who: 'public' },
-  body: z.strictObject({ code: line(20), name: line(40) }),
+  /** Without a key where the tablet's browser makes none: it then works with the server only. */
+  body: z.strictObject({ code: line(20), name: line(40), publicKey: z.optional(PublicKey) }),
   triesPerMinute: 10,
   replies: { 201: Device },
   problems: ['ENROLLMENT_CODE_REFUSED'],
@@ -36,4 +52,17 @@ export const getDevice = endpoint({
   access: { who: 'device' },
   replies: { 200: Device },
   problems: ['DEVICE_UNKNOWN'],
+})
+
+export const registerDeviceKey = endpoint({
+  operationId: 'registerDeviceKey',
+  summary:
+    'Register the public half of the key that this tablet made; once. For a tablet that was enrolled without one.',
+  method: 'POST',
+  path: '/api/devices/current/key',
+  access: { who: 'staff' },
+  body: z.strictObject({ publicKey: PublicKey }),
+  triesPerMinute: 20,
+  replies: { 200: Device },
+  problems: ['DEVICE_UNKNOWN', 'DEVICE_KEY_TAKEN'],
 })

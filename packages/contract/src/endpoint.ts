@@ -19,7 +19,9 @@ export type Access =
 export type Method = 'GET' | 'POST' | 'PUT' | 'DELETE'
 
 /** A reply that is not JSON, with its content type. */
-export type BinaryReply = { readonly contentType: 'application/pdf' | 'text/event-stream' }
+export type BinaryReply = {
+  readonly contentType: 'application/pdf' | 'image/jpeg' | 'text/csv' | 'text/event-stream'
+}
 
 export type ReplySchema = z.ZodMiniType | BinaryReply | null
 
@@ -38,7 +40,7 @@ export type Endpoint = {
   readonly params?: z.ZodMiniType
   readonly query?: z.ZodMiniType
   readonly body?: z.ZodMiniType
-  readonly bodyIs?: 'application/pdf'
+  readonly bodyIs?: 'application/pdf' | 'application/octet-stream'
   readonly bodyLimitBytes?: number
   /** The handler gets the body's bytes as they came and reads them itself; null where there were more than this. */
   readonly bodyUnreadUpTo?: number

@@ -69,6 +69,13 @@ export const AppendResult = z.discriminatedUnion('result', [
 ])
 export type AppendResult = z.infer<typeof AppendResult>
 
+/**
+ * What a tablet had heard of an order when it wrote entries: how many of its entries it had read, and whether it waited
+ * since, out of reach. What its writer could not know does not make a fact untrue.
+ */
+export const Heard = z.strictObject({ seq: z.int().check(z.nonnegative()), waited: z.boolean() })
+export type Heard = z.infer<typeof Heard>
+
 export const appendEntries = endpoint({
   operationId: 'appendEntries',
   summary: 'Append entries, in order, each for itself; the id of each is its idempotency key.',
@@ -78,6 +85,8 @@ export const appendEntries = endpoint({
   body: z.strictObject({
     entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(100)),
     sides: z.array(SentSide).check(z.maxLength(200)),
+    /** Of the order of all these entries. Left out: their writer had heard everything. */
+    heard: z.optional(Heard),
   }),
   bodyLimitBytes: 4 * 1024 * 1024,
   replies: { 200: z.strictObject({ results: z.array(AppendResult) }) },

@@ -11,6 +11,13 @@ export const line = (maximum: number) =>
 /** Where a list goes on: opaque text from the page before. */
 export const Cursor = z.string().check(z.minLength(1), z.maxLength(200))
 
+/** What somebody types to sign in. */
+export const SignInName = z
+  .string()
+  .check(
+    z.regex(/^[a-z][a-z0-9.-]{1,30}$/, '2 to 31 small letters, digits, dots and hyphens, a letter first'),
+  )
+
 export const Role = z.enum(roles)
 
 export const StaffMember = z.strictObject({ staffId: Id, name: z.string(), roles: z.array(Role) })

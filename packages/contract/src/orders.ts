@@ -40,6 +40,12 @@ export type ReadSide = z.infer<typeof ReadSide>
 /** The sides of an order, and the kinds of side that this session is not given. */
 const sides = { sides: z.array(ReadSide), withheld: z.array(z.enum(sideKinds)) }
 
+/**
+ * Whether no tablet but the one that asks holds the order, as far as the server has heard; at the desk it is `false`.
+ * What a tablet holds, it may still write to while it is out of reach.
+ */
+const heldAlone = z.boolean()
+
 /** A reading of an odometer, and when it was received. */
 const ReadOdometer = z.strictObject({ distance: Distance, readAt: Instant })
 
@@ -66,6 +72,7 @@ export const getOrder = endpoint({
       history: z.nullable(HistoryEvidence),
       /** What the vehicle's odometer read last at an earlier visit. */
       earlierOdometer: z.nullable(ReadOdometer),
+      heldAlone,
       /** Why nothing can be added: an entry cannot be relied on, and only those before it are here. */
       readOnly: z.nullable(
         z.strictObject({
@@ -94,9 +101,21 @@ export const getEntriesAfter = endpoint({
       entries: z.array(SentEntry),
       ...sides,
       history: z.nullable(HistoryEvidence),
+      heldAlone,
     }),
   },
   problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'ORDER_WITHHELD'],
+})
+
+export const keepOrders = endpoint({
+  operationId: 'keepOrders',
+  summary: 'The orders that this tablet goes on holding; it has dropped all others.',
+  method: 'PUT',
+  path: '/api/held-orders',
+  access: { who: 'staff' },
+  body: z.strictObject({ orderIds: z.array(Id).check(z.maxLength(200)) }),
+  replies: { 204: null },
+  problems: [],
 })
 
 export const getLastOdometer = endpoint({

@@ -37,7 +37,7 @@ export const getReport = endpoint({
   problems: ['REPORT_NOT_FOUND'],
 })
 
-/** `changed`: it says that it is a report of this shop, and it is not what the shop sealed. */
+/** `changed`: the file says that it is a report of this shop, but differs from what the shop sealed. */
 export const ReportCheck = z.strictObject({
   verdict: z.enum(['genuine', 'changed', 'unknown']),
   words: z.string(),

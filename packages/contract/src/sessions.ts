@@ -1,3 +1,4 @@
+import { TabletSignature } from '@bayledger/ledger/tablet-signature'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant, line, Place, StaffMember } from './identity.ts'
@@ -12,6 +13,10 @@ export const Session = z.strictObject({
   now: Instant,
 })
 export type Session = z.infer<typeof Session>
+
+/** What a sign-in with a PIN gives. `pinVersion` is raised with every change of that PIN. */
+export const BaySession = z.extend(Session, { pinVersion: z.int() })
+export type BaySession = z.infer<typeof BaySession>
 
 export const listShops = endpoint({
   operationId: 'listShops',
@@ -47,8 +52,22 @@ export const signInAtBay = endpoint({
   access: { who: 'device' },
   body: z.strictObject({ staffId: Id, pin: z.string().check(z.regex(/^\d{6}$/)) }),
   triesPerMinute: 60,
-  replies: { 201: Session },
+  replies: { 201: BaySession },
   problems: ['DEVICE_UNKNOWN', 'PIN_REFUSED', 'SIGN_IN_BLOCKED'],
+})
+
+export const resumeAtBay = endpoint({
+  operationId: 'resumeAtBay',
+  summary:
+    'Go on with the server as the person whose PIN this tablet checked while the server was out of reach; signed by the tablet.',
+  method: 'POST',
+  path: '/api/sessions/bay/resumed',
+  access: { who: 'device' },
+  /** `pinVersion`: of the PIN that was checked. `at`: the server's time, as this tablet has just heard it. */
+  body: z.strictObject({ staffId: Id, pinVersion: z.int(), at: Instant, signature: TabletSignature }),
+  triesPerMinute: 60,
+  replies: { 201: BaySession },
+  problems: ['DEVICE_UNKNOWN', 'PIN_REFUSED', 'SIGNATURE_REFUSED', 'SESSION_EXPIRED'],
 })
 
 export const getSession = endpoint({

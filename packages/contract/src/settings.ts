@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Day, Id } from './identity.ts'
 
-/** A gauge's correction is added to what it shows, in psi; a wrench's range is in its own unit. */
+/** `correctionPsi`: what a gauge shows more than the master gauge, in psi; a wrench's range is in its own unit. */
 export const Instrument = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('gauge'),
@@ -42,13 +42,19 @@ export const listInstruments = endpoint({
 export const StockPart = z.strictObject({
   partNumber: z.string(),
   locationId: Id,
-  kind: z.enum(['sensor', 'kit', 'repair-unit']),
+  kind: z.enum(['sensor', 'kit', 'repair-unit', 'tire', 'fastener', 'supply']),
   words: z.string(),
   frequenciesMHz: z.array(z.number()),
   stem: z.nullable(z.enum(['snap-in', 'clamp-in'])),
+  holeMillimeters: z.nullable(z.number()),
+  protocols: z.array(z.string()),
+  ratedPsi: z.nullable(z.number()),
+  shelfMonths: z.nullable(z.int()),
   madeMonth: z.nullable(z.string()),
   heldBack: z.nullable(z.string()),
   onHand: z.int(),
+  /** Received lately, newest first. */
+  lots: z.array(z.string()),
 })
 export type StockPart = z.infer<typeof StockPart>
 

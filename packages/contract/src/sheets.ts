@@ -1,17 +1,49 @@
 import { SecondPersonToken } from '@bayledger/ledger/second-person'
-import { FigureSource, SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
+import {
+  FigureSource,
+  SafetyFigure,
+  SheetSensor,
+  SheetStuds,
+  SheetTire,
+  SpecificationSheet,
+} from '@bayledger/reckoning/sheet'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import * as z from 'zod/mini'
+import { CsvApplied, CsvApply, CsvPreview, csvFile, csvReply } from './csv.ts'
 import { endpoint } from './endpoint.ts'
-import { Id, Instant } from './identity.ts'
+import { Id, Instant, line } from './identity.ts'
+import { Sure } from './record.ts'
 
 /** Where a person enters a sheet its tire sizes have to be readable; sheets that were stored before stay as they are. */
 const readableSizes = z.superRefine<Pick<SpecificationSheet, 'tire'>>(({ tire }, { addIssue }) => {
+  if (tire === 'missing') return
   for (const axle of ['front', 'rear', 'spare'] as const) {
     const read = tire[axle] === null ? null : readTireSize(tire[axle].size)
     if (read?.ok === false)
       addIssue({ code: 'custom', path: ['tire', axle, 'size'], message: `${read.allowed}. ${read.do}` })
   }
+})
+
+/** A figure has a source where it is there, and none where it is missing. */
+const sourcedWhereKnown = z.superRefine<
+  Pick<SpecificationSheet, 'placard' | 'tire' | 'studs' | 'sensor'> & {
+    readonly sources: Readonly<Record<SafetyFigure, unknown>>
+  }
+>(({ placard, tire, studs, sensor, sources }, { addIssue }) => {
+  const isThere = {
+    placard: placard !== 'missing',
+    studTorque: studs !== 'missing',
+    frequency: sensor !== 'missing' && sensor !== null,
+  }
+  for (const figure of SafetyFigure.options)
+    if (isThere[figure] !== (sources[figure] !== null))
+      addIssue({
+        code: 'custom',
+        path: ['sources', figure],
+        message: isThere[figure] ? 'the source of the figure' : 'no source where the figure is missing',
+      })
+  if ((placard === 'missing') !== (tire === 'missing'))
+    addIssue({ code: 'custom', path: ['tire'], message: 'the label as a whole: its pressures and its tires' })
 })
 
 /** Where a figure was read. Who entered it is who is signed in; who verified it is proven by `verified`. */
@@ -24,13 +56,23 @@ const ReadFrom = z.pick(FigureSource, { kind: true, reference: true })
  */
 export const SheetContent = z
   .extend(z.omit(SpecificationSheet, { sheetId: true, version: true, sources: true }), {
-    sources: z.strictObject({ placard: ReadFrom, studTorque: ReadFrom, frequency: z.nullable(ReadFrom) }),
+    sources: z.strictObject({
+      placard: z.nullable(ReadFrom),
+      studTorque: z.nullable(ReadFrom),
+      frequency: z.nullable(ReadFrom),
+    }),
     verified: z.partialRecord(SafetyFigure, z.strictObject({ staffId: Id, token: SecondPersonToken })),
+    sure: Sure,
   })
-  .check(readableSizes)
+  .check(readableSizes, sourcedWhereKnown)
 export type SheetContent = z.infer<typeof SheetContent>
 
-export const StoredSheet = z.strictObject({ sheet: SpecificationSheet, createdAt: Instant })
+/** `createdBy`: the id of who wrote this version; `null`: the program. */
+export const StoredSheet = z.strictObject({
+  sheet: SpecificationSheet,
+  createdAt: Instant,
+  createdBy: z.nullable(Id),
+})
 export type StoredSheet = z.infer<typeof StoredSheet>
 
 export const listSheets = endpoint({
@@ -52,7 +94,7 @@ export const createSheet = endpoint({
   once: true,
   body: SheetContent,
   replies: { 201: StoredSheet },
-  problems: ['SECOND_PERSON_REFUSED'],
+  problems: ['SECOND_PERSON_REFUSED', 'VALUE_DOUBTFUL'],
 })
 
 export const getSheet = endpoint({
@@ -77,5 +119,129 @@ export const createSheetVersion = endpoint({
   params: z.strictObject({ sheetId: Id }),
   body: SheetContent,
   replies: { 201: StoredSheet },
+  problems: ['SHEET_NOT_FOUND', 'SECOND_PERSON_REFUSED', 'VALUE_DOUBTFUL'],
+})
+
+export const createBlankSheet = endpoint({
+  operationId: 'createBlankSheet',
+  summary:
+    'Begin a sheet for a kind of vehicle of which nothing is known yet; its figures are entered in the bay.',
+  method: 'POST',
+  path: '/api/sheets/blank',
+  access: { who: 'desk' },
+  once: true,
+  body: z.strictObject({ name: line(200) }),
+  replies: { 201: StoredSheet },
+  problems: [],
+})
+
+const readFrom = { kind: FigureSource.shape.kind, reference: line(200) }
+const printed = z.strictObject({
+  psi: z.number().check(z.gte(10), z.lte(120)),
+  kPa: z.nullable(z.number().check(z.gte(70), z.lte(830))),
+})
+
+/** One figure of a sheet as somebody reads it at the vehicle or in a book, with where they read it. */
+export const EnteredFigure = z.discriminatedUnion('figure', [
+  z.strictObject({
+    figure: z.literal('placard'),
+    placard: z.strictObject({ front: printed, rear: printed, spare: z.nullable(printed) }),
+    tire: z.strictObject({ front: SheetTire, rear: SheetTire, spare: z.nullable(SheetTire) }),
+    spare: z.enum(['none', 'temporary', 'full-size']),
+    ...readFrom,
+  }),
+  z.strictObject({ figure: z.literal('studTorque'), studs: SheetStuds, ...readFrom }),
+  z.strictObject({ figure: z.literal('frequency'), sensor: SheetSensor, ...readFrom }),
+  /** The vehicle has no sensors in its wheels: it watches them another way, or not at all. */
+  z.strictObject({ figure: z.literal('no-sensors'), system: z.enum(['indirect', 'none']) }),
+])
+export type EnteredFigure = z.infer<typeof EnteredFigure>
+
+export const enterFigure = endpoint({
+  operationId: 'enterFigure',
+  summary:
+    'Enter a figure that a sheet misses, or correct one that nobody has verified yet. It is verified by nobody until a second person does.',
+  method: 'POST',
+  path: '/api/sheets/:sheetId/figures',
+  access: { who: 'staff' },
+  once: true,
+  ifMatch: true,
+  params: z.strictObject({ sheetId: Id }),
+  body: z.strictObject({ entered: EnteredFigure, sure: Sure }),
+  replies: { 201: StoredSheet },
+  problems: ['SHEET_NOT_FOUND', 'VALUE_DOUBTFUL', 'FIGURE_VERIFIED'],
+})
+
+export const verifyFigure = endpoint({
+  operationId: 'verifyFigure',
+  summary:
+    'A second person verifies one figure of a sheet at its source, with the token that their PIN earned for it; whoever entered it cannot.',
+  method: 'POST',
+  path: '/api/sheets/:sheetId/verified-figures',
+  access: { who: 'staff' },
+  once: true,
+  ifMatch: true,
+  params: z.strictObject({ sheetId: Id }),
+  body: z.strictObject({ figure: SafetyFigure, staffId: Id, token: SecondPersonToken }),
+  replies: { 201: StoredSheet },
   problems: ['SHEET_NOT_FOUND', 'SECOND_PERSON_REFUSED'],
+})
+
+/** An order that used a sheet, newest first, with whom to tell if a figure was wrong. */
+export const SheetOrder = z.strictObject({
+  orderId: Id,
+  number: z.string(),
+  vehicle: z.string(),
+  customer: z.string(),
+  phone: z.nullable(z.string()),
+  version: z.int(),
+  openedAt: Instant,
+})
+export type SheetOrder = z.infer<typeof SheetOrder>
+
+export const listSheetOrders = endpoint({
+  operationId: 'listSheetOrders',
+  summary: 'The orders of vehicles of this kind, with the version of the sheet that each used last.',
+  method: 'GET',
+  path: '/api/sheets/:sheetId/orders',
+  access: { who: 'desk', roles: ['lead', 'manager', 'owner'] },
+  params: z.strictObject({ sheetId: Id }),
+  replies: { 200: z.strictObject({ orders: z.array(SheetOrder) }) },
+  problems: ['SHEET_NOT_FOUND'],
+})
+
+const importers = ['lead', 'manager', 'owner'] as const
+
+export const exportSheets = endpoint({
+  operationId: 'exportSheets',
+  summary: 'Every specification sheet in its newest version, as CSV.',
+  method: 'GET',
+  path: '/api/sheets.csv',
+  access: { who: 'desk', roles: importers },
+  replies: { 200: csvReply },
+  problems: [],
+})
+
+export const previewSheetImport = endpoint({
+  operationId: 'previewSheetImport',
+  summary: 'What importing a CSV file of sheets would add, change and refuse; changes nothing.',
+  method: 'POST',
+  path: '/api/sheets/import/preview',
+  access: { who: 'desk', roles: importers },
+  ...csvFile,
+  replies: { 200: CsvPreview },
+  problems: ['CSV_UNREADABLE'],
+})
+
+export const importSheets = endpoint({
+  operationId: 'importSheets',
+  summary: 'Do what the preview of a CSV file showed, in one transaction.',
+  method: 'POST',
+  path: '/api/sheets/import',
+  access: { who: 'desk', roles: importers },
+  once: true,
+  query: CsvApply,
+  ...csvFile,
+  replies: { 200: CsvApplied },
+  problems: ['CSV_UNREADABLE', 'CSV_PREVIEW_STALE', 'CSV_ROWS_REFUSED'],
 })

@@ -5,11 +5,18 @@ import { Digest, Id, Instant, StaffMember } from './identity.ts'
 
 export const listStaff = endpoint({
   operationId: 'listStaff',
-  summary: 'The people of the shop, for the PIN pad and for a second person.',
+  summary:
+    'The people of the shop, for the PIN pad and for a second person; and the names of those who left.',
   method: 'GET',
   path: '/api/staff',
   access: { who: 'device' },
-  replies: { 200: z.strictObject({ staff: z.array(StaffMember) }) },
+  replies: {
+    200: z.strictObject({
+      staff: z.array(StaffMember),
+      // A reply that a tablet kept from before has none.
+      former: z._default(z.array(z.strictObject({ staffId: Id, name: z.string() })), []),
+    }),
+  },
   problems: [],
 })
 

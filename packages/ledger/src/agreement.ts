@@ -1,6 +1,12 @@
 import { digestOf } from './digests.ts'
 import type { Kind, PayloadOf } from './registry.ts'
-import { type AgreedKind, namedOnly, type ProvenKind, type SecondPerson } from './second-person.ts'
+import {
+  type AgreedKind,
+  namedOnly,
+  type ProvenKind,
+  type SecondPerson,
+  type SecondPersonProof,
+} from './second-person.ts'
 
 /**
  * What a second person agrees to: which entry of which order, and the digest of what it says. A figure of a sheet belongs
@@ -87,8 +93,12 @@ export const agreementOf = (draft: Agreeable): Agreement | null => {
 }
 
 /** The same entry with the token that its second person's PIN earned. @throws RangeError where it names nobody. */
-export const withProof = <D extends Agreeable>(draft: D, token: string): D => {
+export const withProof = <D extends Agreeable>(draft: D, token: string): D =>
+  provenBy(draft, { how: 'pin', token })
+
+/** The same entry with what proves its second person. @throws RangeError where it names nobody. */
+export const provenBy = <D extends Agreeable>(draft: D, proof: SecondPersonProof): D => {
   const named = namedIn(draft)
   if (!named) throw new RangeError(`${draft.kind} names no second person`)
-  return { ...draft, payload: named.replacedBy({ ...named.person, proof: { how: 'pin', token } }) }
+  return { ...draft, payload: named.replacedBy({ ...named.person, proof }) }
 }

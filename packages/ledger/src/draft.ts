@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { type Author, type Draft, DraftEnvelope } from './entry.ts'
 import { definitionOf, isKind, versionOf } from './registry.ts'
 import { type IllFormed, illFormedIn } from './well-formed.ts'
+import { draftWords, illFormedWords } from './words.ts'
 
 /** One fault of a draft: the field, what was found, what is allowed. */
 export type DraftFault = { readonly field: string; readonly found: string; readonly allowed: string }
@@ -26,7 +27,7 @@ export const parseDraft = (
     return {
       ok: false,
       newer: true,
-      faults: [{ field: 'kind', found: kind, allowed: 'a kind of entry that this server knows' }],
+      faults: [{ field: 'kind', found: kind, allowed: draftWords.knownKind }],
     }
   const definition = definitionOf(kind)
   const present = versionOf(kind)
@@ -34,7 +35,7 @@ export const parseDraft = (
     return {
       ok: false,
       newer: true,
-      faults: [{ field: 'version', found: String(version), allowed: `${present} or older` }],
+      faults: [{ field: 'version', found: String(version), allowed: draftWords.atMostVersion(present) }],
     }
   const schema = version === present ? definition.payload : definition.earlier[version - 1]?.payload
   const parsed = z.safeParse(schema ?? definition.payload, payload)
@@ -49,46 +50,37 @@ const faultsOf = (issues: readonly z.core.$ZodIssue[], input: unknown, prefix: s
     if (issue.code === 'unrecognized_keys')
       return issue.keys.map((key) => ({
         field: `${field === 'entry' ? '' : `${field}.`}${key}`,
-        found: 'an unknown field',
-        allowed: 'no such field; check its spelling',
+        ...draftWords.unknownField,
       }))
     return [{ field, found: shown(path.reduce<unknown>(step, input)), allowed: allowedBy(issue) }]
   })
 
-const illFormedFault = ({ path, why }: IllFormed): DraftFault =>
-  why === 'too-deep'
-    ? {
-        field: path.slice(0, 6).join('.'),
-        found: 'more levels than that',
-        allowed: 'lists and objects up to 40 levels deep',
-      }
-    : {
-        field: path.join('.') || 'entry',
-        found: why === 'nul' ? 'a NUL character' : 'half of a character',
-        allowed: 'text of whole characters, without NUL',
-      }
+const illFormedFault = ({ path, why }: IllFormed): DraftFault => ({
+  field: (why === 'too-deep' ? path.slice(0, 6) : path).join('.') || 'entry',
+  ...illFormedWords[why],
+})
 
 const step = (value: unknown, key: string): unknown =>
   value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[key] : undefined
 
 const shown = (value: unknown): string => {
-  const text = value === undefined ? 'nothing' : JSON.stringify(value)
+  const text = value === undefined ? draftWords.nothing : JSON.stringify(value)
   return text.length > 80 ? `${text.slice(0, 77)}...` : text
 }
 
 const allowedBy = (issue: z.core.$ZodIssue): string => {
   switch (issue.code) {
     case 'invalid_type':
-      return issue.expected === 'nonoptional' ? 'a value' : `${issue.expected}`
+      return issue.expected === 'nonoptional' ? draftWords.value : `${issue.expected}`
     case 'invalid_value':
-      return `one of ${issue.values.map((value) => JSON.stringify(value)).join(', ')}`
+      return draftWords.oneOf(issue.values.map((value) => JSON.stringify(value)))
     case 'too_small':
-      return `${issue.origin === 'number' || issue.origin === 'int' ? '' : 'length '}${issue.minimum} or more`
+      return draftWords.atLeast(issue.origin, issue.minimum)
     case 'too_big':
-      return `${issue.origin === 'number' || issue.origin === 'int' ? '' : 'length '}${issue.maximum} or less`
+      return draftWords.atMost(issue.origin, issue.maximum)
     case 'invalid_format':
-      return `text of the form ${issue.format}`
+      return draftWords.form(issue.format)
     default:
-      return issue.message || 'another form'
+      return issue.message || draftWords.anotherForm
   }
 }

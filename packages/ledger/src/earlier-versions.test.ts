@@ -1,3 +1,4 @@
+import { blankSheet } from '@bayledger/reckoning/sheet'
 import { describe, expect, it } from 'vitest'
 import { oneSensorJob, tireOf } from '../test-support/one-sensor-job.ts'
 import { parseDraft } from './draft.ts'
@@ -40,6 +41,20 @@ describe('what an earlier version of an entry did not know', () => {
       return payload
     })
     expect(sheet.ok).toBe(false)
+    const blank = asVersion('sheet.chosen', 3, ({ sheet: written }: { sheet: object }) => ({
+      sheet: { ...written, ...blankSheet('A kind') },
+    }))
+    expect(blank.ok).toBe(false)
+    const plan = asVersion(
+      'plan.issued',
+      4,
+      (payload: { plan: { steps: { code: string; values: object }[] } }) => {
+        for (const step of payload.plan.steps)
+          if (step.code === 'torque-studs') step.values = { fastener: 'missing' }
+        return payload
+      },
+    )
+    expect(plan.ok).toBe(false)
     const tire = asVersion('tire.inspected', 2, () =>
       tireOf('LF', { sizeSeen: { readable: true, text: '215/60R16 95H' } }),
     )
@@ -57,10 +72,10 @@ describe('what an earlier version of an entry did not know', () => {
   it('has a version of its own, which a reader that does not know it puts off', () => {
     for (const [kind, version] of [
       ['diagnosis.issued', 3],
-      ['sheet.chosen', 3],
+      ['sheet.chosen', 4],
       ['estimate.issued', 4],
       ['tire.inspected', 4],
-      ['plan.issued', 4],
+      ['plan.issued', 5],
     ] as const) {
       expect(versionOf(kind)).toBe(version)
       expect(asVersion(kind, version, same).ok, kind).toBe(true)

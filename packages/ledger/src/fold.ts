@@ -1,10 +1,11 @@
 import { readingOrder } from '@bayledger/reckoning/wheels'
-import { canonicalText } from './digests.ts'
 import { conflictsIn, type Told, tell } from './fold/conflicts.ts'
 import { type Appliers, type Foldable, type FoldableOf, recorded, writtenOf } from './fold/foldable.ts'
 import { type GrowingList, growingList, membersOf, push } from './fold/growing-list.ts'
+import { isOfSecondRecord, recordsAgain } from './fold/records-again.ts'
 import { evidenceOf } from './questions/evidence-of.ts'
 import type { Kind } from './registry.ts'
+import { isSameValue } from './same-value.ts'
 import { blankOrder, type Mark, type OrderState } from './state.ts'
 import { applyArrival } from './subjects/arrival/apply.ts'
 import { applyClosing } from './subjects/closing/apply.ts'
@@ -103,17 +104,28 @@ export const advance = (before: Folded | null, written: Foldable): Folded => {
 const applyEntry = (state: OrderState, entry: Foldable): OrderState => {
   const apply = appliers[entry.kind] as (state: OrderState, entry: Foldable) => OrderState
   const holds = (entry.given.holds ?? []).map((hold) => recorded(hold, entry))
-  return apply(holds.length > 0 ? { ...state, holds: [...state.holds, ...holds] } : state, entry)
+  const held = holds.length > 0 ? { ...state, holds: [...state.holds, ...holds] } : state
+  return recordsAgain(held, entry) ? held : apply(held, entry)
 }
 
 const isHeld = ({ given }: Foldable): boolean => (given.holds ?? []).length > 0
 
-/** A doubt about a torque round ends when a later round replaces it or the wheel comes off again. */
-const holdsLeft = ({ holds, work }: OrderState, heldKinds: ReadonlyMap<string, Kind>): OrderState['holds'] =>
+/**
+ * A doubt about a torque round ends when a later round replaces it or the wheel comes off again. A doubt about a step that
+ * was recorded twice ends when the other record is withdrawn. Findings that came late are outdated, which says it all.
+ */
+const holdsLeft = (
+  { holds, work, closed }: OrderState,
+  heldKinds: ReadonlyMap<string, Kind>,
+): OrderState['holds'] =>
   holds.length === 0
     ? holds
-    : holds.filter(({ written }) => {
+    : holds.filter((hold) => {
+        const { written } = hold
         const kind = heldKinds.get(written.entryId)
+        if (kind === 'diagnosis.issued') return false
+        if (isOfSecondRecord(hold))
+          return Object.values(closed).every((step) => step.written.entryId !== written.entryId)
         if (kind !== 'studs.torqued' && kind !== 'torque.checked') return true
         return Object.values(work).some(({ rounds, checked }) =>
           [...Object.values(rounds), checked].some((seal) => seal?.written.entryId === written.entryId),
@@ -136,7 +148,7 @@ const markOf = (entry: Foldable, strike: FoldableOf<'entry.struck'> | undefined)
 const diagnosisNow = (bare: OrderState): OrderState['diagnosis'] => {
   if (!bare.diagnosis) return null
   const now = evidenceOf(bare, bare.diagnosis.evidence.history ?? null)
-  return withOutdated(bare.diagnosis, canonicalText(now) !== canonicalText(bare.diagnosis.evidence))
+  return withOutdated(bare.diagnosis, !isSameValue(now, bare.diagnosis.evidence))
 }
 
 const withOutdated = (diagnosis: OrderState['diagnosis'], outdated: boolean): OrderState['diagnosis'] =>

@@ -16,14 +16,19 @@ export type ClockDoubt = z.infer<typeof ClockDoubt>
 
 /**
  * The minutes of a drive as they were typed, and the most that the clock allows: the whole minutes between leaving and
- * coming back, or, where nobody timed the drive, those since the vehicle was last worked on.
+ * coming back, or, where nobody timed the drive, those since the vehicle was last worked on. `clocks`: the two clocks of the
+ * tablet contradict each other, and these are the minutes of the lesser.
  */
 export const DriveDoubt = z.strictObject({
   typed: z.number(),
   clock: z.int(),
-  by: z.enum(['timed', 'entries']),
+  by: z.enum(['timed', 'entries', 'clocks']),
 })
 export type DriveDoubt = z.infer<typeof DriveDoubt>
+
+/** For which reason an entry would have been refused, had its writer heard what others had written. */
+export const LateDoubt = z.strictObject({ refusal: plainText(60) })
+export type LateDoubt = z.infer<typeof LateDoubt>
 
 const gate = z.enum(['road', 'hand-back', 'seal'])
 
@@ -50,6 +55,12 @@ export const Hold = z.union([
     gate: z.literal('proof'),
     wheel: z.null(),
     values: DriveDoubt,
+  }),
+  z.strictObject({
+    code: z.literal('heard-late'),
+    gate: z.enum(['road', 'seal']),
+    wheel: z.nullable(WheelPosition),
+    values: LateDoubt,
   }),
   z.strictObject({ code: plainText(60), gate, words: plainText(300) }),
 ])

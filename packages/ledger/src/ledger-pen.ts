@@ -1,5 +1,5 @@
+import { admitHeard, heardOf } from './admit/admit-heard.ts'
 import type { AdmitFacts } from './admit/facts.ts'
-import { admit } from './admit.ts'
 import { agreementOf, secondPersonIn } from './agreement.ts'
 import { type Appended, chainEntry } from './append.ts'
 import { type Author, type Draft, type Entry, type Given, noHash } from './entry.ts'
@@ -25,7 +25,13 @@ export type LedgerPen = {
   /** A draft of the present version of its kind. */
   readonly draft: <K extends Kind>(kind: K, payload: PayloadOf<K>, envelope: Envelope) => Draft
   /** Appends the draft as received at `facts.now`, or says why not. */
-  readonly attempt: (draft: Draft, facts: AdmitFacts, given?: Omit<Given, 'holds'>) => Appended
+  readonly attempt: (
+    draft: Draft,
+    facts: AdmitFacts,
+    given?: Omit<Given, 'holds'>,
+    /** How much its writer had heard; left out: everything. */
+    heard?: { readonly seq: number; readonly waited: boolean },
+  ) => Appended
 }
 
 /**
@@ -54,8 +60,9 @@ export const ledgerPen = (shopId: string, orderId: string, before: readonly Entr
         deviceId,
         writtenAt,
       }) as Draft,
-    attempt: (draft, facts, given = {}) => {
-      const verdict = admit(state(), draft, facts)
+    attempt: (draft, facts, given = {}, heard = undefined) => {
+      const known = heard ? heardOf(entries, draft, heard) : null
+      const verdict = admitHeard(state(), draft, facts, known)
       if (!verdict.admitted) return verdict
       const last = entries.at(-1)
       const head = { seq: last?.seq ?? 0, hash: last?.hash ?? noHash }

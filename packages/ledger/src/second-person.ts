@@ -1,13 +1,19 @@
 import * as z from 'zod/mini'
+import { TabletSignature } from './tablet-signature.ts'
 import { Id } from './text.ts'
 
 /** What a second person's PIN earns for one thing that they agree to. */
 export const SecondPersonToken = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/))
 
-/** How a second person showed that they agree: their PIN gave them a token for this entry only. */
+/**
+ * How a second person showed that they agree to this entry only: the server gave them a token for their PIN, or the tablet
+ * checked their PIN out of the server's reach and signed `agreementText`.
+ */
 export const SecondPersonProof = z.discriminatedUnion('how', [
   z.strictObject({ how: z.literal('pin'), token: SecondPersonToken }),
+  z.strictObject({ how: z.literal('tablet'), deviceId: Id, signature: TabletSignature }),
 ])
+export type SecondPersonProof = z.infer<typeof SecondPersonProof>
 
 /** A second person in a payload. `proof: null`: only named, as in first versions; no new entry is admitted like that. */
 export const SecondPerson = z.strictObject({ staffId: Id, proof: z.nullable(SecondPersonProof) })

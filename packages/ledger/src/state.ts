@@ -2,7 +2,7 @@ import type { CautionReference } from '@bayledger/reckoning/cautions/caution-ref
 import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import type { EventEvidence, Evidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
-import type { Distance } from '@bayledger/reckoning/quantity'
+import type { Distance, Pressure } from '@bayledger/reckoning/quantity'
 import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { PlanInForce } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
@@ -39,7 +39,10 @@ export type Mark = Written & {
 /** What one whole-vehicle check recorded of a wheel; `null` is "not checked", never "fine". */
 export type WheelReadings = {
   readonly mounted: 'road' | 'temporary-spare' | null
-  readonly gauge: Recorded<NonNullable<PayloadOf<'wheel.checked'>['gauge']>> | null
+  /** `asRead`: what the gauge showed, where the pressure was corrected by the gauge's offset. */
+  readonly gauge: Recorded<
+    NonNullable<PayloadOf<'wheel.checked'>['gauge']> & { readonly asRead?: Pressure }
+  > | null
   readonly sensor: Recorded<{ readonly reading: NonNullable<PayloadOf<'wheel.checked'>['sensor']> }> | null
   readonly notPossible: PayloadOf<'wheel.checked'>['notPossible']
 }
@@ -78,7 +81,8 @@ export type WheelWork = {
   readonly programmed: Recorded<PayloadOf<'sensor.programmed'>> | null
   readonly fitted: Recorded<PayloadOf<'sensor.fitted'>> | null
   readonly leak: Recorded<PayloadOf<'leak.checked'>> | null
-  readonly pressure: Recorded<PayloadOf<'pressure.set'>> | null
+  /** `asRead`: what the gauge showed, where `asLeft` was corrected by the gauge's offset. */
+  readonly pressure: Recorded<PayloadOf<'pressure.set'> & { readonly asRead?: Pressure }> | null
   readonly broken: Recorded<PayloadOf<'sensor.broken'>> | null
   readonly inside: Recorded<TireRecord> | null
   /** The holes that the newest look inside has measured; none, if it saw none. */
@@ -221,7 +225,8 @@ export type OrderState = {
   readonly onTheRoad: Recorded<PayloadOf<'drive.left'>> | null
   /** `left`: the entry that it left with; `null` where nobody recorded one. */
   readonly drives: readonly Recorded<PayloadOf<'drive.done'> & { readonly left: Written | null }>[]
-  readonly photos: readonly Recorded<PayloadOf<'photo.attached'>>[]
+  /** `shared`: the customer sees it on the page behind their link. */
+  readonly photos: readonly Recorded<PayloadOf<'photo.attached'> & { readonly shared: boolean }>[]
   readonly notes: readonly Recorded<{ readonly words: string }>[]
   /** That money was received or given back, as corrected; how much is in the money side that each names. */
   readonly payments: readonly NotedPayment[]

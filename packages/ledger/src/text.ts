@@ -1,17 +1,12 @@
 import * as z from 'zod/mini'
+import { draftWords } from './words.ts'
 
 /**
  * Plain words of bounded length. Control characters are refused because canonical JSON must stay readable, half
  * characters (lone surrogates) because they have no UTF-8 form and would come back as something else.
  */
 export const plainText = (maximum: number) =>
-  z
-    .string()
-    .check(
-      z.minLength(1),
-      z.maxLength(maximum),
-      z.regex(/^[^\p{Cc}\p{Cs}]*$/u, 'text without control characters'),
-    )
+  z.string().check(z.minLength(1), z.maxLength(maximum), z.regex(/^[^\p{Cc}\p{Cs}]*$/u, draftWords.plainText))
 
 /**
  * A UUID. Upper case is accepted and lowered here, before anything is hashed or compared, because PostgreSQL returns
@@ -20,7 +15,7 @@ export const plainText = (maximum: number) =>
 export const Id = z.uuid().check(z.toLowerCase())
 
 /** No calendar has a year 0, and PostgreSQL refuses one. */
-const hasYear = z.regex(/^(?!0000)/, 'a year from 0001 to 9999')
+const hasYear = z.regex(/^(?!0000)/, draftWords.hasYear)
 
 /** UTC text with milliseconds and Z, as every instant in the ledger. */
 export const Instant = z.iso.datetime({ precision: 3 }).check(hasYear)

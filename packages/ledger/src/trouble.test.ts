@@ -87,6 +87,8 @@ describe('a stud that breaks while a wheel comes off', () => {
       }),
     )
     expect(openTroubles(state)).toMatchObject([{ what: 'stud', waitsFor: 'repair' }])
+    const codes = () => nextMoves(pen.state(), pen.now()).map(({ code }) => code)
+    expect(codes()).toContain('stop-untold')
     workUntil(pen, (key) => key === 'RR.studs.repair')
     expect(wheelStatus(pen.state(), 'RR')).toBe('off')
     expect(closeStep(pen, 'RR.studs.repair', { value: 'one stud and nut renewed' }).admitted).toBe(true)
@@ -94,6 +96,8 @@ describe('a stud that breaks while a wheel comes off', () => {
     workUntil(pen, () => false)
     expect(wheelStatus(pen.state(), 'RR')).toBe('secured')
     expect(roadGate(pen.state())).toEqual([])
+    // Nobody calls the customer about a danger that work has removed.
+    expect(codes()).not.toContain('stop-untold')
   })
 
   it('makes an earlier torque count no more', () => {

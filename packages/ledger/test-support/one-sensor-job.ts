@@ -22,6 +22,9 @@ import { advisor, gauge, lead, locationId, technician } from './shop.ts'
 import { closingOf } from './step-payload.ts'
 import { asReceived, oldRightRearId, prices, tarn } from './tarn.ts'
 
+/** Whatever knows how far an order has come. */
+type StateOf = Pick<OrderPen, 'state'>
+
 /** How far the job has come; each stage holds those before it. */
 export const stages = [
   'written-up',
@@ -217,7 +220,7 @@ const confirmFindings = (pen: OrderPen): void => {
 }
 
 /** The next version of the estimate that the findings allow, with its money. */
-export const pricedOf = (pen: OrderPen, list: PriceList = prices): PricedEstimate => {
+export const pricedOf = (pen: StateOf, list: PriceList = prices): PricedEstimate => {
   const { diagnosis, estimates } = pen.state()
   if (!diagnosis) throw new RangeError('an estimate follows findings')
   return priceEstimate({
@@ -236,7 +239,7 @@ export const pricedOf = (pen: OrderPen, list: PriceList = prices): PricedEstimat
 }
 
 /** The next version of the estimate, as an entry's payload. */
-export const estimateOf = (pen: OrderPen): PayloadOf<'estimate.issued'> =>
+export const estimateOf = (pen: StateOf): PayloadOf<'estimate.issued'> =>
   estimatePayload(pricedOf(pen), pen.state().diagnosis?.written.entryId ?? '', sealMoney)
 
 const issueEstimate = (pen: OrderPen): void => {
@@ -246,7 +249,7 @@ const issueEstimate = (pen: OrderPen): void => {
 type GivenAnswer = PayloadOf<'estimate.decided'>['answers'][number]
 
 /** One answer to every bundle that waits for one. */
-export const answersOf = (pen: OrderPen, answer: GivenAnswer['answer']): GivenAnswer[] =>
+export const answersOf = (pen: StateOf, answer: GivenAnswer['answer']): GivenAnswer[] =>
   newestBundles(pen.state())
     .filter((bundle) => !isLook(bundle))
     .map(({ bundleKey, cautions }) => ({
@@ -257,7 +260,7 @@ export const answersOf = (pen: OrderPen, answer: GivenAnswer['answer']): GivenAn
     }))
 
 export const decisionOf = (
-  pen: OrderPen,
+  pen: StateOf,
   answers: GivenAnswer[],
   change: Partial<PayloadOf<'estimate.decided'>> = {},
 ): PayloadOf<'estimate.decided'> => {
@@ -308,7 +311,7 @@ export const workUntil = (pen: OrderPen, isMine: (stepKey: string) => boolean): 
   }
 }
 
-export const sealOf = (pen: OrderPen, supersedes: string | null = null): PayloadOf<'report.sealed'> => ({
+export const sealOf = (pen: StateOf, supersedes: string | null = null): PayloadOf<'report.sealed'> => ({
   composedFrom: { seq: pen.state().seq, hash: pen.state().headHash },
   pdfSha256: wordsOf('report'),
   templateVersion: 1,

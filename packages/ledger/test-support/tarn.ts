@@ -1,6 +1,6 @@
 import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { CompleteSheet } from '@bayledger/reckoning/sheet'
 import type { RoadPosition } from '@bayledger/reckoning/wheels'
 import { utilitySheet } from '../../reckoning/test-support/utility-sheet.ts'
 import { advisor, lead } from './shop.ts'
@@ -13,7 +13,7 @@ const manual = {
 } as const
 
 /** An invented utility vehicle: 35 psi all round, five nuts at 100 lbf·ft, 315 MHz clamp-in, learns while driven. */
-export const tarn: SpecificationSheet = {
+export const tarn: CompleteSheet = {
   ...utilitySheet,
   sources: { placard: manual, studTorque: manual, frequency: manual },
 }

@@ -17,10 +17,12 @@ export const taken = <Value>(value: Value): { readonly ok: true; readonly value:
   value,
 })
 
+/** A refusal with the words that its room has for this fault. */
 export const refused = <Fault extends string>(
   fault: Fault,
-  words: { readonly found: string; readonly allowed: string; readonly do: string },
-): Refusal<Fault> => ({ ok: false, fault, ...words, found: shortened(words.found) })
+  found: string,
+  words: { readonly allowed: string; readonly do: string },
+): Refusal<Fault> => ({ ok: false, fault, found: shortened(found), allowed: words.allowed, do: words.do })
 
 /** A typed text as it is named back to the person who typed it: never more of it than fits on a line. */
 const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 59)}…` : text)

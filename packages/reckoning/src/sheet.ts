@@ -2,12 +2,13 @@ import * as z from 'zod/mini'
 import { PrintedPressure, Temperature, Torque } from './quantity.ts'
 import { sequenceDoubt } from './torque/sequence-rule.ts'
 import { hasStarSequence } from './torque/star-sequence.ts'
+import { sheetWords } from './words/typed-text.ts'
 
 const shortText = z.string().check(z.minLength(1), z.maxLength(200))
 
 /** Where a figure was read, who entered it and who, other than that person, verified it. */
 export const FigureSource = z.strictObject({
-  kind: z.enum(['placard-photo', 'maker-manual', 'sensor-maker-sheet', 'own-measurement']),
+  kind: z.enum(['placard-photo', 'maker-manual', 'sensor-maker-sheet', 'own-measurement', 'memory']),
   reference: shortText,
   enteredBy: shortText,
   verifiedBy: z.nullable(shortText),
@@ -28,6 +29,9 @@ export const SheetTire = z.strictObject({
   sidewallMaximumPsi: z.number().check(z.gte(20), z.lte(130)),
 })
 export type SheetTire = z.infer<typeof SheetTire>
+
+/** In place of a figure that the shop does not have yet. It reads as no number, so that nothing can compute with it. */
+const missing = z.literal('missing')
 
 const perAxle = <T extends z.core.$ZodType>(schema: T) =>
   z.strictObject({ front: schema, rear: schema, spare: z.nullable(schema) })
@@ -77,12 +81,12 @@ export const SheetStuds = z
       ({ count, makersSequence }) => makersSequence === null || sequenceDoubt(makersSequence, count) === null,
       {
         path: ['makersSequence'],
-        error: 'the order of tightening names each fastener once and goes across the wheel at each step',
+        error: sheetWords.makersSequence,
       },
     ),
     z.refine(({ count, makersSequence }) => makersSequence !== null || hasStarSequence(count), {
       path: ['makersSequence'],
-      error: "no source gives an order for this many fasteners: enter the vehicle maker's own",
+      error: sheetWords.noStar,
     }),
   )
 export type SheetStuds = z.infer<typeof SheetStuds>
@@ -98,31 +102,112 @@ export const SpecificationSheet = z.strictObject({
   system: z.enum(['direct', 'indirect', 'none', 'unknown']),
   pressureDisplay: z.boolean(),
   locatesWheels: z.boolean(),
-  spare: z.enum(['none', 'temporary', 'full-size']),
+  spare: z.enum(['none', 'temporary', 'full-size', 'unknown']),
   spareMonitored: z.boolean(),
   staggered: z.boolean(),
-  placard: perAxle(PrintedPressure),
+  placard: z.union([perAxle(PrintedPressure), missing]),
   warnAtPsi: z.nullable(perAxle(z.nullable(z.number()))),
-  tire: perAxle(SheetTire),
-  sensor: z.nullable(SheetSensor),
-  studs: SheetStuds,
-  relearn: z.nullable(SheetRelearn),
+  tire: z.union([perAxle(SheetTire), missing]),
+  /** `null`: the vehicle has none. */
+  sensor: z.union([z.nullable(SheetSensor), missing]),
+  studs: z.union([SheetStuds, missing]),
+  /** `null`: it needs none. */
+  relearn: z.union([z.nullable(SheetRelearn), missing]),
   liftNotes: z.string().check(z.maxLength(500)),
   sources: z.strictObject({
-    placard: FigureSource,
-    studTorque: FigureSource,
+    placard: z.nullable(FigureSource),
+    studTorque: z.nullable(FigureSource),
     frequency: z.nullable(FigureSource),
   }),
 })
 export type SpecificationSheet = z.infer<typeof SpecificationSheet>
 
-/** The safety figures of a sheet that no second person has verified yet; one without a source counts as unverified. */
+/** Whether a sheet does not have a safety figure at all. Where a vehicle has no sensors, no frequency is missing. */
+export const isMissing = (sheet: SpecificationSheet, figure: SafetyFigure): boolean => {
+  switch (figure) {
+    case 'placard':
+      return sheet.placard === 'missing'
+    case 'studTorque':
+      return sheet.studs === 'missing'
+    case 'frequency':
+      return sheet.sensor === 'missing'
+  }
+}
+
+/**
+ * The safety figures of a sheet that no second person has verified yet; one without a source counts as unverified, and
+ * so does one that is missing.
+ */
 export const unverifiedFigures = (sheet: SpecificationSheet): SafetyFigure[] =>
   SafetyFigure.options.filter(
     (figure) =>
       (figure !== 'frequency' || sheet.sensor !== null) &&
       (sheet.sources[figure]?.verifiedBy ?? null) === null,
   )
+
+/**
+ * What a figure is worth: a second person verified it at its source; one person entered it, read it off the vehicle's
+ * label, or remembered it; or nobody has it.
+ */
+export const FigureWorth = z.enum(['verified', 'entered', 'label', 'memory', 'missing'])
+export type FigureWorth = z.infer<typeof FigureWorth>
+
+/** What a safety figure of a sheet is worth. A figure whose source nobody named was only entered. */
+export const figureWorth = (sheet: SpecificationSheet, figure: SafetyFigure): FigureWorth => {
+  if (isMissing(sheet, figure)) return 'missing'
+  const source = sheet.sources[figure]
+  if (source?.verifiedBy != null) return 'verified'
+  if (source?.kind === 'placard-photo') return 'label'
+  return source?.kind === 'memory' ? 'memory' : 'entered'
+}
+
+type MaybeSheet = SpecificationSheet | null | undefined
+type Known<Name extends Figures> = Exclude<SpecificationSheet[Name], 'missing'>
+const known = <T>(figure: T | 'missing' | undefined): T | null =>
+  figure === 'missing' || figure === undefined ? null : figure
+
+/** The label's pressures; `null` where no sheet has them. */
+export const placardOf = (sheet: MaybeSheet): Known<'placard'> | null => known(sheet?.placard)
+
+/** The tires that the label names; `null` where no sheet has them. */
+export const tiresOf = (sheet: MaybeSheet): Known<'tire'> | null => known(sheet?.tire)
+
+/** What the vehicle requires of a sensor; `null` where it has none, and where nobody knows yet. */
+export const sensorOf = (sheet: MaybeSheet): SheetSensor | null => known(sheet?.sensor)
+
+/** The wheels' fasteners; `null` where nobody knows them yet. */
+export const studsOf = (sheet: MaybeSheet): SheetStuds | null => known(sheet?.studs)
+
+/** How the vehicle learns; `null` where it needs nothing, and where nobody knows yet. */
+export const relearnOf = (sheet: MaybeSheet): SheetRelearn | null => known(sheet?.relearn)
+
+type Figures = 'placard' | 'tire' | 'sensor' | 'studs' | 'relearn'
+
+/** A sheet on which nothing is missing. */
+export type CompleteSheet = Omit<SpecificationSheet, Figures | 'sources'> & {
+  [Name in Figures]: Known<Name>
+} & {
+  sources: { placard: FigureSource; studTorque: FigureSource; frequency: FigureSource | null }
+}
+
+/** The sheet of a kind of vehicle of which nothing is known yet but its name. */
+export const blankSheet = (name: string): Omit<SpecificationSheet, 'sheetId' | 'version'> => ({
+  name,
+  system: 'unknown',
+  pressureDisplay: false,
+  locatesWheels: false,
+  spare: 'unknown',
+  spareMonitored: false,
+  staggered: false,
+  placard: 'missing',
+  warnAtPsi: null,
+  tire: 'missing',
+  sensor: 'missing',
+  studs: 'missing',
+  relearn: 'missing',
+  liftNotes: '',
+  sources: { placard: null, studTorque: null, frequency: null },
+})
 
 /** The source of a tire temperature, which decides how far a computed target may be trusted. */
 export const TemperatureQuality = z.enum(['measured', 'estimated', 'assumed'])

@@ -85,9 +85,12 @@ const common = {
   comesFrom: z.optional(WheelPosition),
 }
 
+const which = z.enum(['own', 'from-another-place', 'other-set'])
 const fastener = z.enum(['nut', 'bolt'])
 /** Studs in the order in which they are tightened; 1 is nearest the valve. */
 const order = z.array(z.int())
+/** Of a wheel whose fasteners nobody has entered yet. */
+const fastenerMissing = z.literal('missing')
 const rubberOrMetal = z.enum(['snap-in', 'clamp-in'])
 /** The label's pressure, in psi, where it is higher than rubber stems usually bear. */
 const highLabelPsi = z.nullable(z.number())
@@ -142,7 +145,14 @@ export const PlannedStep = z.discriminatedUnion('code', [
   ),
   /** `liftNotes`: what the sheet says of lifting this vehicle; may be empty. */
   stepOf(z.literal('lift-vehicle'), { liftNotes: z.string() }),
-  stepOf(z.literal('confirm-stud-torque'), { torque: Torque, thread: z.string() }),
+  z.strictObject({
+    ...common,
+    code: z.literal('confirm-stud-torque'),
+    values: z.union([
+      z.strictObject({ torque: Torque, thread: z.string() }),
+      z.strictObject({ torque: z.literal('missing') }),
+    ]),
+  }),
   stepOf(z.literal('match-tire'), {
     tire: z.nullable(z.strictObject({ size: z.string(), loadClass: LoadClass })),
   }),
@@ -156,13 +166,19 @@ export const PlannedStep = z.discriminatedUnion('code', [
   stepOf(z.literal('fit-sensor'), { valve: rubberOrMetal, highLabelPsi }),
   stepOf(z.literal('renew-stem'), { valve: z.enum(['snap-in', 'clamp-in', 'plain']), highLabelPsi }),
   stepOf(z.enum(['seat-tire', 'seat-in-restraint']), { keepsStem: z.boolean() }),
-  stepOf(z.literal('put-wheel-on'), {
-    which: z.enum(['own', 'from-another-place', 'other-set']),
-    fastener,
-    handTurns: z.number(),
-    order,
+  z.strictObject({
+    ...common,
+    code: z.literal('put-wheel-on'),
+    values: z.union([
+      z.strictObject({ which, fastener, handTurns: z.number(), order }),
+      z.strictObject({ which, fastener: fastenerMissing }),
+    ]),
   }),
-  stepOf(z.enum(['torque-studs', 'torque-after-miles', 'check-torque']), { fastener, order }),
+  z.strictObject({
+    ...common,
+    code: z.enum(['torque-studs', 'torque-after-miles', 'check-torque']),
+    values: z.union([z.strictObject({ fastener, order }), z.strictObject({ fastener: fastenerMissing })]),
+  }),
   z.strictObject({
     ...common,
     code: z.literal('relearn'),

@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '../src/sheet.ts'
+import type { CompleteSheet } from '../src/sheet.ts'
 
 /** Where a figure of it was read; a second person verified it. */
 export const verifiedSource = {
@@ -9,7 +9,7 @@ export const verifiedSource = {
 } as const
 
 /** An invented vehicle type whose every figure is verified: sensors with clamp-in stems, one label for both axles. */
-export const utilitySheet: SpecificationSheet = {
+export const utilitySheet: CompleteSheet = {
   sheetId: 'tarn-2016',
   version: 3,
   name: 'Vantrell Tarn utility 2016',
@@ -63,7 +63,7 @@ export const utilitySheet: SpecificationSheet = {
 }
 
 /** The same vehicle with a spare that is a wheel like the others. */
-export const withFullSizeSpare = (sheet: SpecificationSheet): SpecificationSheet => ({
+export const withFullSizeSpare = (sheet: CompleteSheet): CompleteSheet => ({
   ...sheet,
   spare: 'full-size',
   tire: { ...sheet.tire, spare: sheet.tire.front },

@@ -175,7 +175,7 @@ describe('a fact that is absent', () => {
           ...sheet.sheet,
           sources: {
             ...sheet.sheet.sources,
-            placard: { ...sheet.sheet.sources.placard, verifiedBy: null },
+            placard: sheet.sheet.sources.placard && { ...sheet.sheet.sources.placard, verifiedBy: null },
           },
         },
       },
@@ -383,12 +383,12 @@ describe('the customer’s copy', () => {
   })
 
   it('says of a photo whose bytes have not come that it was not received', () => {
-    expect(cellOf(content, 'Photos', 'Stem, right rear', 'File')).toEqual(gap('not received'))
+    expect(cellOf(content, 'Photos of this order', 'Right rear, stem', 'File')).toEqual(gap('not received'))
     const received = composeReportContent(workedState, {
       ...reportContext,
       photosReceived: new Set([wordsOf('photo')]),
     })
-    expect(cellOf(received, 'Photos', 'Stem, right rear', 'File')).toEqual({
+    expect(cellOf(received, 'Photos of this order', 'Right rear, stem', 'File')).toEqual({
       kind: 'words',
       text: 'received',
     })

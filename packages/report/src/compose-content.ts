@@ -1,4 +1,5 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import { english } from '@bayledger/wording/en/english'
 import { answersSection } from './compose/answers.ts'
 import { arrivalSection } from './compose/arrival-section.ts'
 import type { ReportContext } from './compose/context.ts'
@@ -6,8 +7,10 @@ import { clockWords } from './compose/figures.ts'
 import { findingsSection } from './compose/findings-section.ts'
 import { genuineSection } from './compose/genuine-section.ts'
 import { moneySection } from './compose/money-section.ts'
+import { ownWordsSections } from './compose/own-words-section.ts'
 import { composePageOne } from './compose/page-one.ts'
 import { peopleSection } from './compose/people-section.ts'
+import { photosSection } from './compose/photos-section.ts'
 import { pressureSection } from './compose/pressure-section.ts'
 import { proofSection } from './compose/proof-section.ts'
 import { readingsSection } from './compose/readings-section.ts'
@@ -22,9 +25,9 @@ export type { ReportContext }
  * the same content. A fact that is absent is said to be absent; nothing is ever filled in.
  */
 export const composeReportContent = (state: OrderState, context: ReportContext): ReportContent => ({
-  language: 'en',
+  language: english.code,
   reportNumber: context.reportNumber,
-  orderNumber: state.opened?.orderNumber ?? 'not numbered',
+  orderNumber: state.opened?.orderNumber ?? english.report.cells.notNumbered,
   head: { seq: state.seq, hash: state.headHash },
   composedAt: context.composedAt,
   composedAtWords: clockWords(context.composedAt, context.timeZone),
@@ -42,9 +45,11 @@ export const composeReportContent = (state: OrderState, context: ReportContext):
     pressureSection(state, context),
     proofSection(state, context),
     readingsSection(state, context, 'closing'),
+    photosSection(state, context),
     answersSection(state, context),
     moneySection(state, context),
     peopleSection(state, context),
+    ...ownWordsSections(context),
     genuineSection(state, context),
   ],
 })

@@ -86,12 +86,21 @@ export type Section = { readonly title: string; readonly blocks: readonly Block[
 export type Block =
   | { readonly kind: 'paragraph'; readonly text: string; readonly entry: number | null }
   | { readonly kind: 'findings'; readonly findings: readonly FindingLine[] }
+  | { readonly kind: 'pictures'; readonly pictures: readonly Picture[] }
   | {
       readonly kind: 'table'
       readonly caption: string
       readonly columns: readonly Column[]
       readonly rows: readonly Row[]
     }
+
+/** A photo; `alt` is for whoever does not see it. */
+export type Picture = {
+  readonly alt: string
+  readonly caption: string
+  /** Width and height in pixels. */
+  readonly jpeg: { readonly bytes: Uint8Array; readonly width: number; readonly height: number }
+}
 
 export type FindingLine = {
   readonly severity: Severity

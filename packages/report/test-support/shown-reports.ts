@@ -7,10 +7,11 @@ import { reportContext } from './worked-context.ts'
 import { workedOrder } from './worked-order.ts'
 import { workedSheet } from './worked-sheet.ts'
 
-/** The left rear tire came in at 24.0 of 35 psi; the customer said No to the search for its leak, and nobody set it. */
+/** The left rear tire came in at 24.0 of 35 psi, with a nail in it; the customer said No to the search for its leak, and nobody set it. */
 const declinedLowTire = (): OrderPen =>
   workedOrder('declined', {
     psi: { LR: 24 },
+    nail: 'LR',
     declined: ['leak.LR'],
     setAside: ['LR.pressure.set', 'LR.closing.read', 'SP.pressure.set'],
   })

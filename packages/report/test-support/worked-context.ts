@@ -25,4 +25,5 @@ export const reportContext: ReportContext = {
   staff: { [advisor.id]: 'Ottoline Pask', [technician.id]: 'Rufus Kettleby', [lead.id]: 'Greta Lund-Sorrel' },
   money: keptMoney,
   photosReceived: new Set(),
+  pictures: new Map(),
 }

@@ -17,6 +17,7 @@ import {
   tireOf,
 } from '../../ledger/test-support/one-sensor-job.ts'
 import { type OrderPen, orderPen } from '../../ledger/test-support/order-pen.ts'
+import { photo } from '../../ledger/test-support/photo.ts'
 import { wordsOf } from '../../ledger/test-support/seeded-ids.ts'
 import { advisor, lead, technician } from '../../ledger/test-support/shop.ts'
 import { closingOf } from '../../ledger/test-support/step-payload.ts'
@@ -57,7 +58,7 @@ const gauged = (wheel: WheelPosition, psi: number): PayloadOf<'wheel.checked'> =
 }
 
 /** The spare lay under cargo. One reading was entered at the wrong wheel and withdrawn. */
-const checkArrival = (pen: OrderPen, psi: Partial<Record<WheelPosition, number>>): void => {
+const checkArrival = (pen: OrderPen, { psi = {}, nail }: Change): void => {
   pen.write('surroundings.recorded', { ...surroundings, minutesDriven: 5, lastSet: null }, bay)
   pen.write(
     'telltale.observed',
@@ -77,19 +78,24 @@ const checkArrival = (pen: OrderPen, psi: Partial<Record<WheelPosition, number>>
   const notPossible = [{ field: 'gauge', why: 'cargo in the way' }]
   pen.write('wheel.checked', arrivalOf('SP', { gauge: null, notPossible }), bay)
   for (const wheel of [...roadPositions, 'SP'] as const)
-    pen.write('tire.inspected', tireOf(wheel, wheel === 'SP' ? {} : { sensorAgeMonths: 110 }), bay)
+    pen.write(
+      'tire.inspected',
+      tireOf(wheel, {
+        ...(wheel === 'SP' ? {} : { sensorAgeMonths: 110 }),
+        ...(wheel === nail ? { tireDamage: ['puncture'] } : {}),
+      }),
+      bay,
+    )
   pen.write('module.read', storedAsReceived, bay)
-  pen.write(
-    'photo.attached',
-    { wheel: 'RR', stepKey: null, subject: 'stem', digest: wordsOf('photo'), byteLength: 240_000 },
-    bay,
-  )
+  pen.write('photo.attached', photo(), bay)
 }
 
 type Change = {
   readonly sheet?: SpecificationSheet
   /** What the gauge reads on arrival, where it differs. */
   readonly psi?: Partial<Record<WheelPosition, number>>
+  /** The tire in which a nail is seen on arrival. */
+  readonly nail?: WheelPosition
   /** Bundles that the customer says No to. */
   readonly declined?: readonly string[]
   /** Steps that are not done. */
@@ -105,7 +111,7 @@ type Change = {
 export const workedOrder = (name: string, change: Change = {}): OrderPen => {
   const pen = orderPen(name)
   writeUp(pen, change.sheet ?? workedSheet)
-  checkArrival(pen, change.psi ?? {})
+  checkArrival(pen, change)
   stageWriters.confirmed(pen)
   stageWriters.estimated(pen)
   const decided = pen.write('estimate.decided', decisionOf(pen, answers(pen, change.declined ?? [])), desk)

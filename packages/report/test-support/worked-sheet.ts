@@ -1,8 +1,8 @@
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { CompleteSheet } from '@bayledger/reckoning/sheet'
 import { tarn } from '../../ledger/test-support/tarn.ts'
 
 /** The vehicle type on the worked order's pages: it names its spare tire. */
-export const workedSheet: SpecificationSheet = {
+export const workedSheet: CompleteSheet = {
   ...tarn,
   tire: {
     ...tarn.tire,

@@ -26,7 +26,8 @@ export const bundleReason = (
   findings: readonly Finding[],
 ): string => {
   if (bundle.asWritten) return bundle.asWritten.reason
-  const [code] = bundle.findings
+  // A hole that was seen says more of a search for a leak than the pressure that it cost.
+  const code = bundle.findings.find((one) => one === 'puncture-found') ?? bundle.findings[0]
   if (code === undefined) return words.bundles.nothingToSell
   const own = namedBundle(bundle).wheels
   const alike = findings.filter((finding) => finding.code === code)

@@ -28,10 +28,12 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
   'wheel-parked': [
     { what: 'stud', waitsFor: 'repair' },
     { what: 'run-low-inside', waitsFor: 'answer' },
+    { what: 'bulge', waitsFor: 'refused' },
   ],
   'stop-open': [
     { finding: 'stem-leaking', keeps: 'here' },
     { finding: 'run-low-damage-possible', keeps: 'off-the-road' },
+    { finding: 'tire-unsafe', keeps: 'refused' },
   ],
   'device-clock-doubtful': [
     { writtenAt: '1970-01-01T00:00:00.000Z', receivedAt: '2026-01-12T16:40:00.000Z' },
@@ -39,11 +41,17 @@ const cases: { readonly [Code in GateCode]: readonly GateValues[Code][] } = {
   'drive-minutes-doubtful': [
     { typed: 22, clock: 3, by: 'timed' },
     { typed: 22, clock: 0, by: 'entries' },
+    { typed: 22, clock: 14, by: 'clocks' },
   ],
   'wrench-doubtful': [
     { why: 'day', wrench: 'TW-1', dueOn: '2026-01-01' },
     { why: 'cycles', wrench: 'TW-1', cycles: 5_001, dueAt: 5_000 },
     { why: 'quarantined', wrench: 'TW-1' },
+  ],
+  'heard-late': [
+    { refusal: 'STEP_ALREADY_CLOSED' },
+    { refusal: 'STEP_NOT_AUTHORIZED' },
+    { refusal: 'FIGURE_UNVERIFIED' },
   ],
   'findings-unconfirmed': [{}],
   'estimate-missing': [{}],

@@ -88,6 +88,10 @@ const said: readonly (readonly [NextStep, string])[] = [
     'Left front and right front: the label says 36 and we set 37.9, because the tires were warm. Do not let air out of a warm tire.',
   ],
   [
+    { code: 'light-stays-on' },
+    'The warning light stays on until its cause is repaired. While it is on, it cannot tell you of another low tire.',
+  ],
+  [
     { code: 'set-again-cold', wheels: ['SP'], psi: 60, coldPsi: 55.81 },
     'Spare: set to the limit, 60.0 psi, which is 55.8 cold. Have it set again cold.',
   ],

@@ -1,9 +1,13 @@
 import type { DeliveryRefusal, Refusal } from '@bayledger/ledger/admit/refusal'
+import type { PasswordFault, PinFault } from '@bayledger/ledger/proof-of-person'
 import type { GateReason } from '@bayledger/ledger/questions/gate-reason'
 import type { Role } from '@bayledger/ledger/role'
 import type { Doubt } from '@bayledger/ledger/sound-entries'
 import type { Refusal as RefusedText } from '@bayledger/reckoning/reading'
 import type { VinFault } from '@bayledger/reckoning/vehicle/vin'
+
+/** What an owner keeps of a shop, one record each, with the history of who changed what. */
+export type RecordSubject = 'person' | 'place' | 'instrument' | 'tablet' | 'stock-item' | 'price-book'
 
 type Nothing = Readonly<Record<never, never>>
 
@@ -24,26 +28,64 @@ export type ProblemValues = {
   REQUEST_FROM_ELSEWHERE: Nothing
   SESSION_MISSING: { readonly signInBy: 'password' | 'pin' }
   SESSION_EXPIRED: Nothing
-  SIGN_IN_REFUSED: Nothing
-  PIN_REFUSED: Nothing
+  /** `left`: name and secret are right, and the person does not work here any more. */
+  SIGN_IN_REFUSED: { readonly why?: 'left' }
+  PIN_REFUSED: { readonly why?: 'left' }
+  PASSWORD_REFUSED: Nothing
   SIGN_IN_BLOCKED: { readonly seconds: number }
   SECOND_PERSON_REFUSED:
     | { readonly why: 'is-the-writer' | 'figure-not-agreed' }
     | { readonly why: 'lacks-the-role'; readonly roles: readonly Role[] }
   DEVICE_UNKNOWN: Nothing
+  DEVICE_KEY_TAKEN: Nothing
+  SEALED_PARCEL_NOT_TAKEN: Nothing
+  SEALED_PHOTO_NOT_TAKEN: Nothing
+  SIGNATURE_REFUSED: { readonly why: 'no-key' | 'differs' }
   ENROLLMENT_CODE_REFUSED: { readonly minutes: number }
   ACCESS_REFUSED: { readonly needs: 'desk' | readonly Role[] }
   LINK_REFUSED: Nothing
+  /** Where the page opens, as an address of the machine itself. */
+  FIRST_PAGE_ELSEWHERE: { readonly address: string }
+  SHOP_MADE_BEFORE: Nothing
+  PIN_UNSUITABLE: { readonly why: PinFault | 'as-before' }
+  PASSWORD_UNSUITABLE: { readonly why: PasswordFault | 'as-before' }
+  SIGN_IN_NAME_TAKEN: Nothing
+  LAST_OWNER: Nothing
   CUSTOMER_NOT_FOUND: Nothing
   VEHICLE_NOT_FOUND: Nothing
   SHEET_NOT_FOUND: Nothing
   ORDER_NOT_FOUND: Nothing
   ORDER_WITHHELD: Nothing
   REPORT_NOT_FOUND: Nothing
+  PHOTO_NOT_FOUND: Nothing
+  /** Bytes; `wanted` is `null` where the photo has no such piece. */
+  PHOTO_PIECE_WRONG: { readonly wanted: number | null; readonly sent: number }
+  PHOTO_DAMAGED: Nothing
+  PHOTO_UNREADABLE: Nothing
+  /** `line` and `row` count from 1; `columns` are named as in the file. */
+  CSV_UNREADABLE:
+    | { readonly why: 'empty' | 'utf-16' }
+    | { readonly why: 'not-utf-8'; readonly line: number }
+    | { readonly why: 'quotation-marks'; readonly row: number }
+    | { readonly why: 'too-many-rows'; readonly most: number }
+    | {
+        readonly why: 'columns'
+        readonly missing: readonly string[]
+        readonly unknown: readonly string[]
+        readonly twice: readonly string[]
+      }
+  FIGURE_VERIFIED: Nothing
+  CSV_PREVIEW_STALE: Nothing
+  CSV_ROWS_REFUSED: { readonly count: number }
   LINK_NOT_FOUND: Nothing
   REFUSED_ENTRY_NOT_FOUND: Nothing
+  RECORD_NOT_FOUND: { readonly what: RecordSubject }
   VERSION_MISSING: Nothing
-  VERSION_STALE: { readonly what: 'customer' | 'vehicle' | 'sheet' | 'order' }
+  VERSION_STALE: {
+    readonly what: 'customer' | 'vehicle' | 'sheet' | 'order' | 'setting' | RecordSubject
+  }
+  /** Figures that may be right and are likely not: the fields that the writer is asked about. */
+  VALUE_DOUBTFUL: { readonly fields: readonly string[] }
   IDEMPOTENCY_KEY_MISSING: Nothing
   IDEMPOTENCY_KEY_REUSED: Nothing
   VIN_INVALID: RefusedText<VinFault>
@@ -56,6 +98,13 @@ export type ProblemValues = {
   REPORT_NOT_DUE:
     | { readonly why: 'gate'; readonly gate: GateReason }
     | { readonly why: 'order-is-written-to' }
+  /** Pieces of a part. */
+  STOCK_NOT_MOVED:
+    | { readonly why: 'moved-since'; readonly listed: number; readonly now: number }
+    | { readonly why: 'not-enough'; readonly onHand: number; readonly asked: number }
+    | { readonly why: 'more-than-sent'; readonly sent: number; readonly asked: number }
+    | { readonly why: 'more-cores-than-owed'; readonly owed: number; readonly asked: number }
+    | { readonly why: 'same-place' | 'arrived-before' | 'missing-not-explained' | 'no-such-transfer' }
 }
 
 export type ProblemCode = keyof ProblemValues

@@ -1,5 +1,5 @@
+import { diagnosisOf } from '@bayledger/reckoning/diagnosis/cases/diagnosed-cases.test-support'
 import { workedCases } from '@bayledger/reckoning/diagnosis/cases/worked-cases.test-support'
-import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
 import { ReasonCode } from '@bayledger/reckoning/diagnosis/reason-codes'
 import { describe, expect, it } from 'vitest'
 import { english } from './en/english.ts'
@@ -33,8 +33,8 @@ describe('the words of a reason', () => {
   it('are read here or from a worked case for every code there is', () => {
     const given = new Set<string>([
       ...others.map(([code]) => code),
-      ...workedCases.flatMap(({ evidence }) =>
-        diagnose(evidence).findings.flatMap(({ because }) => because.map(({ code }) => code)),
+      ...workedCases.flatMap((one) =>
+        diagnosisOf(one).findings.flatMap(({ because }) => because.map(({ code }) => code)),
       ),
     ])
     expect(ReasonCode.options.filter((code) => !given.has(code))).toEqual([])

@@ -78,6 +78,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   STEP_VALUE_MISSING: [{ step }],
   SHEET_NOT_ON_FILE: [{}],
   STEP_NOT_SET_ASIDE: [{ step }],
+  FIGURE_MISSING: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   FIGURE_UNVERIFIED: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   FIGURE_CONFIRMED_BY_WRITER: [{ figure: 'placard' }, { figure: 'studTorque' }, { figure: 'frequency' }],
   ARRIVAL_INCOMPLETE: [
@@ -100,6 +101,10 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ],
   ESTIMATE_DIGEST_DIFFERS: [{ to: 'issue' }, { to: 'answer' }],
   ESTIMATE_TOTALS_DIFFER: [{}],
+  DISCOUNT_OVER_LIMIT: [
+    { bundle, limitPercentThousandths: 0 },
+    { bundle, limitPercentThousandths: 12_500 },
+  ],
   ESTIMATE_FINDINGS_UNCONFIRMED: [{}],
   ESTIMATE_SENSOR_FORBIDDEN: [{}],
   ESTIMATE_SENSOR_SILENCED: [{ wheels: ['LF', 'RF', 'LR'] }],
@@ -203,6 +208,8 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ],
   PAYMENT_UNKNOWN: [{}],
   PAYMENT_CHANGES_NOTHING: [{}],
+  PHOTO_TOO_LARGE: [{ bytes: 41_200_000 }],
+  PHOTO_UNKNOWN: [{}],
   REPORT_HEAD_MOVED: [{}],
   SEAL_GATE_CLOSED: [{ reason }],
   REPORT_NOT_SEALED: [{}],
@@ -218,6 +225,8 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   PLAN_NOT_BY_SYSTEM: [{}],
   ENTRY_INVALID: [{ fields: ['payload.wheel'] }],
   SIDE_MISSING: [{}],
+  WRITER_NOT_ACTIVE: [{}],
+  TABLET_PUT_OUT: [{}],
 }
 
 describe('a refusal', () => {

@@ -1,5 +1,6 @@
 import type { UnreadPrint } from '@bayledger/ledger/subjects/arrival/sidewall'
 import type { SizeComparison } from '@bayledger/reckoning/tire/compare-sizes'
+import type { TireAge } from '@bayledger/reckoning/tire/tire-age'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
 /** A tire that is not the one that the sheet names. */
@@ -14,4 +15,5 @@ export type TirePrintsWording = {
   /** Why what a sidewall should say could not be read. */
   readonly unread: Readonly<Record<UnreadPrint, string>>
   readonly otherTire: (of: OtherTire) => string
+  readonly age: (age: TireAge) => string
 }

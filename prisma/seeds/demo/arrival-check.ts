@@ -7,6 +7,7 @@ import { goodGauge } from './instruments.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 import { tamberStreet } from './places.ts'
+import { sidewallSeen } from './sidewall-seen.ts'
 
 /** A sensor that refers to sea level reads this much under a gauge at 820 ft: 14.70 − 14.27 psi. */
 export const seaLevelOffsetPsi = 0.4
@@ -107,6 +108,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
         tireAgeYears: seen.tires.ageYears,
         sensorAgeMonths: sensorAgeMonths ?? seen.tires.sensorAgeMonths,
         tireDamage: [...tireDamage],
+        ...sidewallSeen(pen, wheel, seen.tires.ageYears),
       }),
     )
   if (spare)
@@ -118,6 +120,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
         tireAgeYears: seen.tires.ageYears,
         sensorAgeMonths: spare.id === null ? null : seen.tires.sensorAgeMonths,
         tireDamage: [],
+        ...sidewallSeen(pen, 'SP', seen.tires.ageYears),
       }),
     )
   if (seen.frequencyMHz !== null)
@@ -169,7 +172,13 @@ const sensorAnswer = (
 
 type TireSeen = Pick<
   PayloadOf<'tire.inspected'>,
-  'valve' | 'treadDepth32nds' | 'tireAgeYears' | 'sensorAgeMonths' | 'tireDamage'
+  | 'valve'
+  | 'treadDepth32nds'
+  | 'tireAgeYears'
+  | 'sensorAgeMonths'
+  | 'tireDamage'
+  | 'sizeSeen'
+  | 'dateCodeSeen'
 >
 
 const tireInspected = (wheel: WheelPosition, tire: TireSeen): PayloadOf<'tire.inspected'> => ({

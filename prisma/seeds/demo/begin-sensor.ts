@@ -1,4 +1,5 @@
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
+import { sensorOf } from '@bayledger/reckoning/sheet'
 import type { RoadPosition } from '@bayledger/reckoning/wheels'
 import { paceFrom } from './arrival-check.ts'
 import type { OrderPen } from './order-pen.ts'
@@ -19,7 +20,7 @@ type Begun = {
 /** A new sensor on its way into a wheel, up to its seat: matched, programmed, vehicle lifted, wheel off, tire open and seen, fitted. */
 export const beginSensor = (pen: OrderPen, begun: Begun): void => {
   const { wheel, sensorId } = begun
-  const sensor = pen.state().sheet?.sheet.sensor
+  const sensor = sensorOf(pen.state().sheet?.sheet)
   const torque = sensor?.stemNutTorque ?? sensor?.stemScrewTorque
   if (!sensor || !torque) throw new RangeError(`${pen.number}: the sheet has no sensor to fit`)
   const pace = paceFrom(begun.from, 240)

@@ -37,24 +37,25 @@ export type DemoOrder = {
   readonly end: DemoEnd | null
 }
 
-/** The orders of the demo day, each written through the ledger's own `append` and therefore admitted by it. */
+/**
+ * The orders of the demo day, each written through the ledger's own `append` and therefore admitted by it: as soon as anybody
+ * looks at more than its number.
+ */
 export const demoOrders = (
   calendar: DemoCalendar,
   instruments: readonly DemoInstrument[],
 ): readonly DemoOrder[] => {
-  const open = (
-    number: string,
-    write: (pen: OrderPen) => void,
-    links: readonly DemoLink[] = [],
-  ): DemoOrder => {
-    const pen = orderPen(number, calendar, instruments)
-    write(pen)
-    return orderOf(pen, links, null)
-  }
-  const finished = (number: string, write: (pen: OrderPen) => DemoEnd): DemoOrder => {
-    const pen = orderPen(number, calendar, instruments)
-    return orderOf(pen, [], write(pen))
-  }
+  const open = (number: string, write: (pen: OrderPen) => void, links: readonly DemoLink[] = []): DemoOrder =>
+    whenLookedAt(number, () => {
+      const pen = orderPen(number, calendar, instruments)
+      write(pen)
+      return writtenBy(pen, links, null)
+    })
+  const finished = (number: string, write: (pen: OrderPen) => DemoEnd): DemoOrder =>
+    whenLookedAt(number, () => {
+      const pen = orderPen(number, calendar, instruments)
+      return writtenBy(pen, [], write(pen))
+    })
   const link: DemoLink = {
     linkId: t2602Link.linkId,
     sentBy: t2602Link.sentBy.id,
@@ -77,8 +78,38 @@ export const demoOrders = (
   ]
 }
 
-const orderOf = (pen: OrderPen, links: readonly DemoLink[], end: DemoEnd | null): DemoOrder => ({
-  number: pen.number,
+type Written = Omit<DemoOrder, 'number'>
+
+const whenLookedAt = (number: string, write: () => Written): DemoOrder => {
+  let known: Written | null = null
+  const written = (): Written => {
+    known ??= write()
+    return known
+  }
+  return {
+    number,
+    get orderId() {
+      return written().orderId
+    },
+    get lines() {
+      return written().lines
+    },
+    get entries() {
+      return written().entries
+    },
+    get money() {
+      return written().money
+    },
+    get links() {
+      return written().links
+    },
+    get end() {
+      return written().end
+    },
+  }
+}
+
+const writtenBy = (pen: OrderPen, links: readonly DemoLink[], end: DemoEnd | null): Written => ({
   orderId: pen.orderId,
   lines: pen.lines(),
   entries: pen.entries(),

@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { CompleteSheet } from '@bayledger/reckoning/sheet'
 import { demoId } from './seeded.ts'
 import {
   automaticRelearn,
@@ -18,7 +18,7 @@ import {
 } from './sheet-parts.ts'
 
 type SheetFigures = Omit<
-  SpecificationSheet,
+  CompleteSheet,
   | 'sheetId'
   | 'version'
   | 'pressureDisplay'
@@ -28,13 +28,13 @@ type SheetFigures = Omit<
   | 'staggered'
   | 'studs'
 > &
-  Partial<Pick<SpecificationSheet, 'pressureDisplay' | 'locatesWheels' | 'spareMonitored' | 'staggered'>> & {
-    readonly studs: Pick<SpecificationSheet['studs'], 'count' | 'thread' | 'torque'> &
-      Partial<SpecificationSheet['studs']>
+  Partial<Pick<CompleteSheet, 'pressureDisplay' | 'locatesWheels' | 'spareMonitored' | 'staggered'>> & {
+    readonly studs: Pick<CompleteSheet['studs'], 'count' | 'thread' | 'torque'> &
+      Partial<CompleteSheet['studs']>
   }
 
 /** A first version of a sheet; what is not said is as on most vehicles of the demo. */
-const sheet = (key: string, figures: SheetFigures): SpecificationSheet => ({
+const sheet = (key: string, figures: SheetFigures): CompleteSheet => ({
   sheetId: demoId(`sheet/${key}`),
   version: 1,
   pressureDisplay: false,
@@ -259,6 +259,6 @@ export const sheets = {
       frequency: makerManual('Dorrin Pannier 2020 service book, wheels, page 10'),
     },
   }),
-} as const satisfies Record<string, SpecificationSheet>
+} as const satisfies Record<string, CompleteSheet>
 
 export type SheetKey = keyof typeof sheets

@@ -19,6 +19,15 @@ export type DemoStockItem = {
   readonly partNumber: string
   readonly family: PartFamily
   readonly onHand: number
+  /** Of its last delivery; `null` where nobody wrote it down. */
+  readonly lot: string | null
+}
+
+const lots: Readonly<Record<string, string>> = {
+  'TS-315-C': 'K7714',
+  'TS-433-C': 'L2291',
+  'TS-433-S': 'M0458',
+  'TS-DUAL-C': 'D3302',
 }
 
 const item = (partNumber: string, onHand: number, family: PartFamily): DemoStockItem => ({
@@ -26,6 +35,7 @@ const item = (partNumber: string, onHand: number, family: PartFamily): DemoStock
   partNumber,
   family,
   onHand,
+  lot: lots[partNumber] ?? null,
 })
 
 const sensor = (

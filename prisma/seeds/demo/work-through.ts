@@ -1,7 +1,7 @@
 import { readySteps } from '@bayledger/ledger/questions/gates'
 import { pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
-import type { Surroundings } from '@bayledger/reckoning/sheet'
+import { relearnOf, type Surroundings } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
 import { type RoadPosition, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { fahrenheit, paceFrom, psi, sensorUnder } from './arrival-check.ts'
@@ -169,7 +169,7 @@ const storedIds = (stepKey: string, work: Worked): PayloadOf<'module.read'> => (
 
 /** A vehicle without sensors learns only while it is driven. */
 const relearned = (pen: OrderPen, stepKey: string): PayloadOf<'relearn.done'> => {
-  const method = pen.state().sheet?.sheet.relearn?.method
+  const method = relearnOf(pen.state().sheet?.sheet)?.method
   if (!method) throw new RangeError(`${pen.number}: the sheet does not say how the vehicle learns`)
   return method === 'reset'
     ? { stepKey, method, confirmed: [], result: 'learns-while-driven', timed: null }

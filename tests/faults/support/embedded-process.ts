@@ -1,11 +1,11 @@
-import { spawn } from 'node:child_process'
+import { execFileSync, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { existsSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import { isAlive, readLockFile } from '@bayledger/db/embedded/lock-file'
 import { withClient } from '@bayledger/db/with-client'
+import { makeQuickFolder } from '../../support/quick-folder.ts'
 
 /** How a test's process sees itself; where the run is of the other kind, a user namespace makes it so. */
 export type As = 'plain user' | 'root'
@@ -68,10 +68,21 @@ export async function startEmbeddedProcess(
   }
 }
 
-/** A closed folder (mode 0700) for one test; at the end whatever still runs on it is ended, then it is removed. */
-export function makeClosedFolder(): { path: string; data: string; clear: () => Promise<void> } {
-  const path = mkdtempSync(join(tmpdir(), 'bayledger-faults-'))
+export type ClosedFolder = {
+  readonly path: string
+  readonly data: string
+  readonly clear: () => Promise<void>
+}
+
+/**
+ * A closed folder (mode 0700) for one test; at the end whatever still runs on it is ended, then it is removed. `from`: a
+ * folder whose data it begins with, in which nothing runs.
+ */
+export function makeClosedFolder(from?: ClosedFolder): ClosedFolder {
+  const path = makeQuickFolder('bayledger-faults-')
   const data = join(path, 'data')
+  // Unlike Node's own copy it keeps the modes of folders, which PostgreSQL looks at.
+  if (from !== undefined) execFileSync('cp', ['-a', from.data, data])
   const clear = async () => {
     const pid = existsSync(data) ? readLockFile(join(data, 'postgres'))?.pid : undefined
     if (pid !== undefined && pid !== process.pid && isAlive(pid)) {

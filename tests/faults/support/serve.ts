@@ -3,6 +3,7 @@ import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { buildApp } from '../../../apps/api/src/app.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
+import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 
 /** The service as a process of its own, to be killed. Takes the database's address, prints its own. */
 const [url = ''] = process.argv.slice(2)
@@ -21,6 +22,7 @@ const app = await buildApp({
     tls: false,
     publicAddress: 'http://localhost',
     signingOf: async () => signing,
+    sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
   },
   logger: false,

@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core'
  */
 export const violationsOn = async (page: Page): Promise<string[]> => {
   // Evaluated in the page's own world: the content policy forbids adding a script element.
-  await page.evaluate(axe.source)
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source)
   return page.evaluate(async () => {
     type Axe = {
       run: (
@@ -21,6 +21,30 @@ export const violationsOn = async (page: Page): Promise<string[]> => {
     })
     return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`))
   })
+}
+
+/**
+ * The same for many pages that are made alike: a page on which every element is of a kind that was looked at before, in the same
+ * surroundings and the same state, is passed over. `known` holds these kinds and is added to.
+ */
+export const violationsOnNew = async (page: Page, known: Set<string>): Promise<string[]> => {
+  const kinds = await page.evaluate(() => {
+    const kindOf = (element: Element | null): string => {
+      if (element === null || element === document.body) return ''
+      const states = [...element.attributes].filter(({ name }) => /^(role|type|disabled|aria-)/.test(name))
+      const said = states.map(
+        ({ name, value }) => `${name}=${/^(true|false|page|step)$/.test(value) ? value : ''}`,
+      )
+      return `${element.tagName} ${element.getAttribute('class') ?? ''} ${said.join(' ')}`
+    }
+    const all = [...document.body.querySelectorAll('*')]
+    const inPlace = (one: Element): string =>
+      [one, one.parentElement, one.parentElement?.parentElement ?? null].map(kindOf).join(' in ')
+    return [...new Set(all.map(inPlace))]
+  })
+  const isNew = kinds.some((kind) => !known.has(kind))
+  for (const kind of kinds) known.add(kind)
+  return isNew ? violationsOn(page) : []
 }
 
 /** Presses Tab until what holds the focus says `words`; fails when a whole round has not met it. */

@@ -7,6 +7,12 @@ import { tap } from './touch.ts'
 type WorkFigures = {
   readonly partNumber: string
   readonly newId: string
+  /** Where a job has several new sensors: the ID of each, by the name of its wheel. */
+  readonly newIds?: Readonly<Record<string, string>>
+  /** In a rotation: the place from which each wheel comes, by the name of its new place. */
+  readonly comesFrom?: Readonly<Record<string, string>>
+  /** The wheels that the vehicle learns, in order; the four of the road where it is not said. */
+  readonly learns?: readonly string[]
   readonly frequency: string
   readonly kit: string
   readonly odometerOut: string
@@ -41,10 +47,11 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
   [
     /^Program/,
-    async (page, { newId, frequency }) => {
+    async (page, { newId, newIds = {}, frequency }) => {
+      const ofWheel = await ofTheWheel(page, newIds)
       // Nothing is filled in: how it was programmed is said by whoever did it.
       await tap(button(page, /^A new ID/))
-      await type(page, newId)
+      await type(page, ofWheel ?? newId)
       await tap(button(page, /^Next/))
       await tap(button(page, new RegExp(`^${frequency} MHz`)))
     },
@@ -63,6 +70,14 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     async (page) => {
       await tap(button(page, 'Sound'))
       await tap(button(page, 'None', true))
+    },
+  ],
+  [
+    /^(Find where the air goes|Say what closes the leak|Renew the stem parts)/,
+    async (page) => {
+      await read(page)
+      await page.getByLabel('What was found or used').fill('as seen')
+      await tap(button(page, 'Done: record'))
     },
   ],
   [
@@ -88,12 +103,15 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
   [
     /^Wheel on/,
-    async (page) => {
+    async (page, { comesFrom = {} }) => {
+      const from = await ofTheWheel(page, comesFrom)
       await tap(button(page, /^Right and clean/))
       await tap(button(page, /^By hand/))
-      await tap(button(page, /the same place/))
+      await tap(from === undefined ? button(page, /the same place/) : button(page, from, true).last())
     },
   ],
+  [/^See that the tires allow/, (page) => tap(button(page, /^every tire may go/))],
+  [/^Take the spare/, (page) => tap(button(page, 'as the sheet says'))],
   [/^(Round at|Once more)/, (page) => hold(page, /hold to seal/)],
   [/^Second person checks/, (page) => secondPerson(page)],
   [
@@ -112,10 +130,10 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
   [
     /learn/,
-    async (page) => {
+    async (page, { learns = ['LF', 'RF', 'RR', 'LR'] }) => {
       await read(page)
       if (await button(page, /^Standing/).count()) await tap(button(page, /^Standing/))
-      for (const wheel of ['LF', 'RF', 'RR', 'LR']) await tap(button(page, wheel, true).last())
+      for (const wheel of learns) await tap(button(page, wheel, true).last())
       await tap(button(page, /^Next/))
       await tap(button(page, /^Has learned/))
     },
@@ -166,6 +184,15 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
 ]
 
+/** What is said of the wheel that the heading names. */
+const ofTheWheel = async (
+  page: Page,
+  said: Readonly<Record<string, string>>,
+): Promise<string | undefined> => {
+  const title = (await heading(page).textContent()) ?? ''
+  return Object.entries(said).find(([wheel]) => title.includes(wheel))?.[1]
+}
+
 /** Long words have the screen for themselves first. */
 const read = async (page: Page): Promise<void> => {
   if (await button(page, 'I have read it: go on').count()) await tap(button(page, 'I have read it: go on'))
@@ -198,11 +225,13 @@ export const workThrough = async (
     await heading(page).waitFor()
     const title = (await heading(page).textContent()) ?? ''
     if (until.test(title)) return done
-    if (done.length > 60) throw new Error(`no end of it: ${done.join(' | ')}`)
+    if (done.length > 120) throw new Error(`no end of it: ${done.join(' | ')}`)
     const doing =
       doings.find(([words]) => words.test(title))?.[1] ?? ((at: Page) => tap(button(at, 'Done', true)))
     await doing(page, figures)
     done.push(title)
-    await leaves(page, title)
+    await leaves(page, title).catch(async () => {
+      throw new Error(`stuck at "${title}": ${await page.locator('body').textContent()}`)
+    })
   }
 }

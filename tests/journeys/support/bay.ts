@@ -22,6 +22,9 @@ export const leaves = async (page: Page, title: string): Promise<void> => {
   await page.waitForFunction((was) => document.querySelector('h1')?.textContent !== was, title)
 }
 
+/** Waits until nothing that was tapped is left on the tablet. */
+export const allSent = (page: Page): Promise<void> => page.getByText('All sent', { exact: true }).waitFor()
+
 /** Presses and holds until the button has taken it, as a round is sealed and a wheel is reported off. */
 export const hold = (page: Page, name: string | RegExp): Promise<void> => touchAndHold(button(page, name))
 

@@ -1,34 +1,40 @@
 import type { Page } from 'playwright-core'
-import type { TestBrowser } from '../../support/browser.ts'
+import type { TestDatabase } from '../../support/database.ts'
+import { writeOrderInFlight } from '../../support/order-in-flight.ts'
 import { button, enroll, ines, shows, signIn } from './bay.ts'
-import { enrollmentCode, signInAtDesk, writeUp } from './desk.ts'
-import { customer, plate } from './silent-right-rear.ts'
+import { signInAtDesk } from './desk.ts'
+import { plate } from './silent-right-rear.ts'
+import type { Stage } from './stage.ts'
 import { tap } from './touch.ts'
 
 /** A desk screen at which the advisor has signed in. */
-export const openDesk = async (browser: TestBrowser): Promise<Page> => {
-  const desk = await browser.open('desk', '/desk/sign-in')
+export const openDesk = async (stage: Stage): Promise<Page> => {
+  const desk = await stage.open('desk', '/desk/sign-in')
   await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
   return desk
 }
 
-/** A new tablet in the bay, enrolled with this code of the desk, on which Ines has signed in. */
-export const openBay = async (browser: TestBrowser, code: string): Promise<Page> => {
-  const bay = await browser.open('bay', '/bay/enroll')
-  await enroll(bay, code)
+/** A new tablet in the bay, enrolled, on which Ines has signed in. */
+export const openBay = async (stage: Stage): Promise<Page> => {
+  const bay = await stage.open('bay', '/bay/enroll')
+  await enroll(bay, await stage.desk.enrollmentCode())
   await signIn(bay, ines)
   return bay
 }
 
-/** The vehicle with the silent right rear sensor is written up and taken; the tablet shows its first arrival task. */
-export const takeForArrival = async (
-  browser: TestBrowser,
-): Promise<{ readonly desk: Page; readonly bay: Page }> => {
-  const desk = await openDesk(browser)
-  const code = await enrollmentCode(desk)
-  await writeUp(desk, { customer, plate, words: 'It flashes, then it stays on.' })
-  const bay = await openBay(browser, code)
-  await tap(button(bay, `Take it: ${plate}`))
+/**
+ * For a stage to begin with: a vehicle is written up, the one with the silent right rear sensor where no other is named.
+ * Gives the order's id.
+ */
+export const writeArrival = ({ serviceUrl }: TestDatabase, of = plate): Promise<string> =>
+  writeOrderInFlight(
+    serviceUrl,
+    { number: 'T-2603', plate: of },
+    ({ draft }) => draft.kind === 'order.assigned',
+  )
+
+/** Takes that vehicle; the tablet shows its first arrival task. */
+export const takeForArrival = async (bay: Page, of = plate): Promise<void> => {
+  await tap(button(bay, `Take it: ${of}`))
   await shows(bay, 'Note the temperatures')
-  return { desk, bay }
 }

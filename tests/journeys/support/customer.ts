@@ -4,6 +4,11 @@ import type { Page } from 'playwright-core'
 export const decideAndSign = async (page: Page, name: string): Promise<void> => {
   await page.getByRole('radio', { name: 'Yes', exact: true }).first().waitFor()
   for (const yes of await page.getByRole('radio', { name: 'Yes', exact: true }).all()) await yes.check()
+  await signAs(page, name)
+}
+
+/** Signs what was answered and sends it. */
+export const signAs = async (page: Page, name: string): Promise<void> => {
   await page.getByLabel('The owner of this vehicle').check()
   await page.getByLabel('Your name').fill(name)
   await draw(page)

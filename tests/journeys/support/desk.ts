@@ -42,12 +42,22 @@ export const enrollmentCode = async (page: Page): Promise<string> => {
   return (await page.locator('.desk-code .exact').textContent()) ?? ''
 }
 
+/** Opens an order from the floor list. A row that moves while it is clicked is clicked again, as a person does. */
 export const openOrder = async (page: Page, customer: string): Promise<void> => {
-  await page
+  const row = page
     .getByRole('complementary', { name: 'Floor list' })
     .getByRole('link', { name: new RegExp(customer) })
-    .click()
-  await page.getByRole('heading', { name: new RegExp(customer) }).waitFor()
+  const opened = page.getByRole('heading', { name: new RegExp(customer) })
+  for (let clicks = 0; clicks < 2; clicks += 1) {
+    await row.click()
+    const isOpen = await opened.waitFor({ timeout: 10_000 }).then(
+      () => true,
+      () => false,
+    )
+    if (isOpen) return
+  }
+  await row.click()
+  await opened.waitFor()
 }
 
 export const issueEstimate = async (page: Page): Promise<void> => {

@@ -1,7 +1,29 @@
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { afterAll, beforeAll } from 'vitest'
 import { startBrowser, type TestBrowser } from '../../support/browser.ts'
-import { createTestDatabase, type TestDatabase } from '../../support/database.ts'
+import {
+  createTestDatabase,
+  type Template,
+  type TestDatabase,
+  templateFolder,
+} from '../../support/database.ts'
+import { startServiceHere } from '../../support/service-here.ts'
 import { type RunningService, startService } from '../../support/start-service.ts'
+import { callDesk, type DeskCalls } from './desk-calls.ts'
+
+const addresses = ({ url, serviceUrl }: TestDatabase) => ({ ownerUrl: url, serviceUrl })
+
+/** What `npm start` makes on its first start: the faces, and the demo shop in a database and a data folder. */
+const firstStart: Template = {
+  name: 'first_start',
+  beginsWith: 'empty',
+  fill: async (database, folder) => (await startService(addresses(database), folder)).stop(),
+}
+
+/** What a journey plays on: a browser before the running service, and its desk without a screen. */
+export type Stage = TestBrowser & { readonly address: string; readonly desk: DeskCalls }
 
 /**
  * The product with the demo shop on a database of its own, and a real browser before it, for one test file;
@@ -10,24 +32,28 @@ import { type RunningService, startService } from '../../support/start-service.t
  */
 export const setStage = (
   minutesBehind: number | null = null,
-  prepare: (database: TestDatabase) => Promise<void> = async () => undefined,
-): (() => TestBrowser) => {
+  prepare: (database: TestDatabase) => Promise<unknown> = async () => undefined,
+): (() => Stage) => {
+  const data = mkdtempSync(join(tmpdir(), 'bayledger-stage-'))
   let database: TestDatabase | undefined
   let service: RunningService | undefined
-  let browser: TestBrowser | undefined
+  let stage: Stage | undefined
   beforeAll(async () => {
-    database = await createTestDatabase('empty')
-    service = await startService({ ownerUrl: database.url, serviceUrl: database.serviceUrl })
+    database = await createTestDatabase(firstStart)
+    cpSync(templateFolder(firstStart), data, { recursive: true })
+    service = await startServiceHere(addresses(database), data)
     await prepare(database)
-    browser = await startBrowser(service.address, minutesBehind)
+    const { address } = service
+    stage = { ...startBrowser(address, minutesBehind), address, desk: callDesk(address) }
   })
   afterAll(async () => {
-    await browser?.close()
+    await stage?.close()
     await service?.stop()
     await database?.drop()
+    rmSync(data, { recursive: true, force: true })
   })
   return () => {
-    if (browser === undefined) throw new Error('the browser is not there before the first test')
-    return browser
+    if (stage === undefined) throw new Error('the stage is not there before the first test')
+    return stage
   }
 }

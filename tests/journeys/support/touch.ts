@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises'
 import type { CDPSession, Locator, Page } from 'playwright-core'
 
 type Point = { readonly x: number; readonly y: number }
@@ -6,6 +7,8 @@ type Point = { readonly x: number; readonly y: number }
 export type Hand = {
   /** A finger comes down and leaves again on the same spot. */
   readonly tap: (target: Locator) => Promise<void>
+  /** Two taps a tenth of a second apart, on the same spot. */
+  readonly doubleTap: (target: Locator) => Promise<void>
   readonly down: (at: Point, finger?: number) => Promise<void>
   readonly move: (at: Point, finger?: number) => Promise<void>
   readonly up: (finger?: number) => Promise<void>
@@ -32,6 +35,24 @@ const makeHand = (session: CDPSession): Hand => {
       type,
       touchPoints: [...fingers].map(([id, point]) => ({ id, ...point })),
     })
+  /**
+   * Whole taps at one spot, a moment apart. All of it is sent at once with the instants of a person's finger, so that a busy
+   * machine makes neither the taps nor the pause between them longer, and no picture is drawn under the finger.
+   */
+  const tapAt = async (at: Point, times: number): Promise<void> => {
+    touches += times
+    const events = Array.from({ length: times }, () => ['touchStart', 'touchEnd'] as const).flat()
+    const began = Date.now() - (events.length - 1) * fingerMilliseconds
+    await Promise.all(
+      events.map((type, index) =>
+        session.send('Input.dispatchTouchEvent', {
+          type,
+          touchPoints: type === 'touchStart' ? [{ id: 1, ...at }] : [],
+          timestamp: (began + index * fingerMilliseconds) / 1000,
+        }),
+      ),
+    )
+  }
   const hand: Hand = {
     down: async (at, finger = 1) => {
       touches += 1
@@ -50,26 +71,70 @@ const makeHand = (session: CDPSession): Hand => {
       await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints })
     },
     tap: async (target) => {
-      await hand.down(await centerOf(target))
-      // A person's finger stays on the glass for a moment; shorter touches are taken for rain.
-      await target.page().waitForTimeout(fingerMilliseconds)
+      await pause(fingerMilliseconds)
+      const { at, clockIsMoved } = await placeOf(target)
+      if (!clockIsMoved) return tapAt(at, 1)
+      await hand.down(at)
+      await pause(fingerMilliseconds)
       await hand.up()
     },
+    doubleTap: async (target) => tapAt(await centerOf(target), 2),
     touches: () => touches,
   }
   return hand
 }
 
+/** A person's finger stays on the glass for a moment; shorter touches are taken for rain. */
 const fingerMilliseconds = 75
 
-/** Where a finger goes for a control: its middle, in view. */
-export const centerOf = async (target: Locator): Promise<Point> => {
-  await target.waitFor()
-  await target.scrollIntoViewIfNeeded()
-  const box = await target.boundingBox()
-  if (box === null) throw new Error(`nothing to touch: ${target}`)
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+/**
+ * Where a finger goes for a control: its middle, once it is in view and at rest. Something that covers it is given a moment to
+ * go away.
+ */
+export const centerOf = async (target: Locator): Promise<Point> => (await placeOf(target)).at
+
+const placeOf = async (target: Locator): Promise<{ readonly at: Point; readonly clockIsMoved: boolean }> => {
+  const until = Date.now() + lookMilliseconds
+  while (Date.now() < until) {
+    const place = await target.evaluate(lookUp, framesOfALook).catch(passOverNavigation)
+    if (place !== null) return place
+  }
+  throw new Error(`nothing to touch: ${target}`)
 }
+
+const lookMilliseconds = 30_000
+const framesOfALook = 20
+
+/** The page went elsewhere during the look: it is looked at again. */
+const passOverNavigation = (error: unknown): null => {
+  if (error instanceof Error && /context was destroyed|navigat|not attached/i.test(error.message)) return null
+  throw error
+}
+
+/** Runs in the page. `null`: after so many frames it was not seen; it may be another element by now. */
+const lookUp = (element: Element, longest: number): Promise<{ at: Point; clockIsMoved: boolean } | null> =>
+  new Promise((resolve) => {
+    let last = ''
+    let looks = 0
+    // Chromium's own: scrolls only what is out of sight, and no further than to the middle.
+    const scrolled = element as Element & { readonly scrollIntoViewIfNeeded: () => void }
+    scrolled.scrollIntoViewIfNeeded()
+    const look = () => {
+      looks += 1
+      if (looks > longest || !element.isConnected) return resolve(null)
+      const { x, y, width, height } = element.getBoundingClientRect()
+      const at = { x: x + width / 2, y: y + height / 2 }
+      const met = document.elementFromPoint(at.x, at.y)
+      const isSeen = width > 0 && height > 0 && element.checkVisibility({ visibilityProperty: true })
+      const isFree = isSeen && met !== null && element.contains(met)
+      const place = `${at.x} ${at.y}`
+      if (place === last && (isFree || (isSeen && looks === longest)))
+        return resolve({ at, clockIsMoved: '__pwClock' in globalThis })
+      last = place
+      requestAnimationFrame(look)
+    }
+    look()
+  })
 
 export const tap = async (target: Locator): Promise<void> => (await handOf(target.page())).tap(target)
 

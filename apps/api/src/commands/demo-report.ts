@@ -33,7 +33,7 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
     checkAddress: 'https://desk.tamberstreet.example/check',
     templateVersion: 1,
     supersedes: null,
-    shop: { name: shop.shop.name, lines: head.lines, telephone: head.telephone },
+    shop: { name: shop.shop.name, lines: head.lines, telephone: head.telephone, says: head },
     vehicle: {
       description: vehicle.description,
       plate: vehicle.plate,
@@ -46,5 +46,6 @@ const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt
     staff: Object.fromEntries(shop.staff.map(({ id, name }) => [id, name])),
     money: order.money,
     photosReceived: new Set(),
+    pictures: new Map(),
   }
 }

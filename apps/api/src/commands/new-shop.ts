@@ -1,13 +1,16 @@
+import { randomBytes, randomInt } from 'node:crypto'
 import { openClient } from '@bayledger/db/client'
 import { bringUpToDate, openShopDatabase } from '@bayledger/db/shop-database'
+import { pinFault } from '@bayledger/ledger/proof-of-person'
 import { seedBase } from '../../../../prisma/seeds/base.ts'
+import { firstHours } from '../../../../prisma/seeds/first-settings.ts'
 import { readConfig } from '../config.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
 
 /**
  * `npm run shop:new -- "<shop>" "<owner>" <sign-in name> <altitude in feet> <time zone>`: makes an empty shop in an
- * empty database, with an owner whose password is shown here and nowhere else. With `--another` first, it adds a shop
- * beside those that the database holds; each has its own people, customers, prices and orders.
+ * empty database, with an owner whose password and PIN are shown here and nowhere else. With `--another` first, it adds a
+ * shop beside those that the database holds; each has its own people, customers, prices and orders.
  */
 const besideOthers = process.argv[2] === '--another'
 const [shopName = '', ownerName = '', signInName = '', altitude = '', timeZone = ''] = process.argv.slice(
@@ -35,6 +38,13 @@ if (faults.length > 0) {
   process.exit(2)
 }
 
+const drawPin = (): string => {
+  const pin = String(randomInt(1_000_000)).padStart(6, '0')
+  return pinFault(pin) === null ? pin : drawPin()
+}
+
+const password = randomBytes(12).toString('base64url')
+const pin = drawPin()
 const config = readConfig()
 const say = (line: string): void => console.log(line)
 const database = await openShopDatabase(config, say, 'refuse')
@@ -43,8 +53,14 @@ const prisma = openClient(database.serviceUrl)
 const seeded = await seedBase({
   prisma,
   now: new Date().toISOString(),
-  shop: { name: shopName, altitudeFeet: Number(altitude), timeZone },
-  owner: { name: ownerName, signInName },
+  shop: {
+    name: shopName,
+    placeName: shopName,
+    altitudeFeet: Number(altitude),
+    timeZone,
+    hours: firstHours,
+  },
+  owner: { name: ownerName, signInName, password, pin },
   hashPassword,
   besideOthers,
 })
@@ -52,8 +68,9 @@ await prisma.$disconnect()
 await database.stop()
 
 if (seeded.made) {
-  say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${seeded.ownerPassword}`)
-  say('It is shown only now. Start the service: npm start')
+  say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${password}`)
+  say(`The PIN, for tablets and for a second person: ${pin}`)
+  say('Both are shown only now. Start the service: npm start')
 } else {
   console.error(
     'This database holds a shop already; nothing was changed. Add another beside it with --another, or choose another database with DATA_FOLDER or DATABASE_URL.',

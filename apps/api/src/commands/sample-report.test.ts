@@ -10,7 +10,7 @@ afterAll(() => rmSync(folder, { recursive: true }))
 const reportSample = (...args: string[]) =>
   spawnSync(process.execPath, [join(import.meta.dirname, 'sample-report.ts'), ...args], {
     encoding: 'utf8',
-    env: { PATH: process.env.PATH ?? '' },
+    env: { PATH: process.env.PATH, NODE_COMPILE_CACHE: process.env.NODE_COMPILE_CACHE },
   })
 
 describe('the command for a sample report', () => {

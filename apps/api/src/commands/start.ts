@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process'
 import { join } from 'node:path'
 import { childEnvironment } from '../config.ts'
+import { keepCompiled } from '../keep-compiled.ts'
 
 /**
  * `npm start`: writes the database client and builds the three faces where they are missing or old, then starts the
@@ -43,6 +44,7 @@ await stepped('Writing the database client', process.execPath, [
   join(root, 'packages/db/src/commands/generate.ts'),
 ])
 
+keepCompiled()
 // Only now: the service imports the database client that may just have been written.
 const { serve } = await import('../serve.ts')
 await serve(facesBuilt, begun)

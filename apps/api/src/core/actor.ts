@@ -33,7 +33,7 @@ export type CustomerActor = Minted & {
   readonly orderId: string
 }
 
-/** Nobody is of no shop. */
+/** Somebody who has not signed in; no shop is theirs. */
 export type NobodyActor = Minted & { readonly who: 'nobody' }
 
 export type Actor = StaffActor | DeviceActor | CustomerActor | NobodyActor

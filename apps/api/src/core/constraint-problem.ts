@@ -20,9 +20,11 @@ const saidOf = (code: ErrorCode): SaidProblem | null => {
     case 'CUSTOMER_NOT_FOUND':
     case 'DEVICE_UNKNOWN':
     case 'IDEMPOTENCY_KEY_REUSED':
+    case 'LAST_OWNER':
     case 'LINK_NOT_FOUND':
     case 'ORDER_NOT_FOUND':
     case 'SHEET_NOT_FOUND':
+    case 'SIGN_IN_NAME_TAKEN':
     case 'VEHICLE_NOT_FOUND':
     case 'VIN_TAKEN':
       return { code }
@@ -30,6 +32,8 @@ const saidOf = (code: ErrorCode): SaidProblem | null => {
       return { code, what: 'values' }
     case 'ENTRY_REFUSED':
       return { code, why: 'known-before' }
+    case 'STOCK_NOT_MOVED':
+      return { code, why: 'arrived-before' }
     case 'VERSION_STALE':
       return { code, what: 'order' }
     default:

@@ -7,5 +7,5 @@ export const WrenchBody = z.object({
   rangeUnit: z.enum(['lbf·ft', 'lbf·in', 'N·m']),
 })
 
-/** What the register keeps of a gauge beside its row: psi to add to what it shows. */
+/** What the register keeps of a gauge beside its row: psi that it shows more than the master gauge. */
 export const GaugeBody = z.object({ correctionPsi: z.number() })

@@ -2,6 +2,7 @@ import type { BinaryReply, BodyOf, Endpoint, ParamsOf, QueryOf } from '@bayledge
 import type { FastifyReply } from 'fastify'
 import type * as z from 'zod/mini'
 import type { Actor, CustomerActor, DeviceActor, StaffActor } from '../core/actor.ts'
+import type { CalledFrom } from '../core/called-from.ts'
 import type { Deps } from '../deps.ts'
 import type { CookieChange } from './cookies.ts'
 
@@ -26,6 +27,7 @@ export type Call<E extends Endpoint> = {
   /** Only where the endpoint creates something once. */
   readonly once: E['once'] extends true ? { readonly key: string; readonly requestHash: string } : undefined
   readonly deviceToken: string | null
+  readonly from: CalledFrom
   readonly requestId: string
 }
 

@@ -25,7 +25,13 @@ export const fieldProblems = (
         ...unknownField,
       }))
     if (issue.code === 'invalid_union') {
-      const branch = issue.errors.toSorted((one, other) => one.length - other.length)[0]
+      // Where one of them was meant, it is the one of which only a part is wrong, not the value as a whole.
+      const meant = issue.errors.filter((branch) =>
+        branch.some((inner) => inner.path.length > 0 || inner.code === 'unrecognized_keys'),
+      )
+      const branch = (meant.length > 0 ? meant : issue.errors).toSorted(
+        (one, other) => one.length - other.length,
+      )[0]
       if (branch && branch.length > 0)
         return fieldProblems(
           part,
@@ -56,7 +62,9 @@ const shown = (value: unknown): string => {
   return text.length > 80 ? `${text.slice(0, 77)}...` : text
 }
 
+/** A schema that has words of its own says it best. */
 const allowed = (issue: z.core.$ZodIssue): string => {
+  if (issue.message !== wordless && issue.message !== '') return issue.message
   switch (issue.code) {
     case 'invalid_type':
       return allowedTypes[issue.expected] ?? issue.expected
@@ -69,9 +77,8 @@ const allowed = (issue: z.core.$ZodIssue): string => {
     case 'too_big':
       return allowedWords.atMost(issue.origin, issue.maximum)
     case 'invalid_format':
-      if (issue.format === 'regex' && issue.message !== wordless) return issue.message
       return allowedFormats[issue.format] ?? allowedWords.form(issue.format)
     default:
-      return issue.message === '' ? allowedWords.other : issue.message
+      return allowedWords.other
   }
 }

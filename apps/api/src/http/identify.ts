@@ -47,7 +47,9 @@ export const identifyWith =
     const token = readCookie(request, 'device', tls)
     const device = token === null ? null : await credentials.findDevice(tokenDigest(token))
     if (device && access.who === 'device') return mint<DeviceActor>({ who: 'device', ...device })
-    if (staff === 'over') throw new AppError({ code: 'SESSION_EXPIRED' })
+    // On a tablet that was put out the session is over too, and what it needs is its enrollment.
+    const asksForTablet = access.who === 'device' && request.headers['bayledger-face'] === 'bay'
+    if (staff === 'over' && !asksForTablet) throw new AppError({ code: 'SESSION_EXPIRED' })
     return device ? mint<DeviceActor>({ who: 'device', ...device }) : nobody
   }
 

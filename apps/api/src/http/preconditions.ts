@@ -42,7 +42,8 @@ export const onceIn = (request: FastifyRequest): { key: string; requestHash: str
       },
     )
   const requestHash = createHash('sha256')
-    .update(`${request.method} ${request.url}\n${JSON.stringify(request.body)}`)
+    .update(`${request.method} ${request.url}\n`)
+    .update(Buffer.isBuffer(request.body) ? request.body : String(JSON.stringify(request.body)))
     .digest('hex')
   return { key, requestHash }
 }

@@ -13,7 +13,8 @@ import { fieldProblems, illFormedProblems } from './field-problems.ts'
 import { refuseForeignWrite } from './origin-guard.ts'
 import { onceIn, versionIn } from './preconditions.ts'
 import { problemsOf } from './route-problems.ts'
-import { leaveBodyUnread } from './unread-body.ts'
+import { calledFrom } from './this-machine.ts'
+import { leaveBodyUnread, takeBytes } from './unread-body.ts'
 
 export type Gate = {
   readonly scope: (shopId: string) => Deps
@@ -40,11 +41,12 @@ export const registerContract = (
       throw new Error(`${url} says nothing of who may call it`)
   })
   for (const binding of bindings) {
-    const { bodyUnreadUpTo } = binding.endpoint
-    if (bodyUnreadUpTo === undefined) registerOne(app, binding, gate)
+    const { bodyUnreadUpTo, bodyIs } = binding.endpoint
+    if (bodyUnreadUpTo === undefined && bodyIs !== 'application/octet-stream') registerOne(app, binding, gate)
     else
       app.register(async (inner) => {
-        leaveBodyUnread(inner, bodyUnreadUpTo)
+        if (bodyUnreadUpTo === undefined) takeBytes(inner)
+        else leaveBodyUnread(inner, bodyUnreadUpTo)
         registerOne(inner, binding, gate)
       })
   }
@@ -120,6 +122,7 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<E
     version: endpoint.ifMatch ? versionIn(request) : undefined,
     once: endpoint.once ? onceIn(request) : undefined,
     deviceToken: readCookie(request, 'device', gate.tls),
+    from: calledFrom(request),
     requestId: request.id,
   } as unknown as Call<Endpoint>
 }

@@ -1,24 +1,31 @@
 import type { FastifyInstance } from 'fastify'
 
 /** What our pages may load and where they may be shown (Content Security Policy, level 3). */
-const policy = [
-  "default-src 'self'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "style-src-attr 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'self'",
-  "frame-ancestors 'none'",
-].join('; ')
+const policyWith = (...script: readonly string[]) =>
+  [
+    "default-src 'self'",
+    ['script-src', ...script].join(' '),
+    "style-src 'self'",
+    "style-src-attr 'unsafe-inline'",
+    "img-src 'self' data: blob:",
+    "font-src 'self'",
+    "connect-src 'self'",
+    "worker-src 'self'",
+    "manifest-src 'self'",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'self'",
+    "frame-ancestors 'none'",
+  ].join('; ')
+
+/** Nothing that a browser can grant, but the camera to whom it is given (Permissions Policy of the W3C). */
+function permissions(camera: string): string {
+  return `camera=${camera}, microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=()`
+}
 
 const always = {
-  'content-security-policy': policy,
+  'content-security-policy': policyWith("'self'"),
+  'permissions-policy': permissions('()'),
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
   'origin-agent-cluster': '?1',
@@ -29,6 +36,15 @@ const always = {
 }
 
 const withTls = { ...always, 'strict-transport-security': 'max-age=31536000; includeSubDomains' }
+
+/**
+ * The pages of the staff scan with the camera, and the reader of barcodes is WebAssembly. The customer's page does
+ * neither, so it may not.
+ */
+export const staffPageHeaders = {
+  'content-security-policy': policyWith("'self'", "'wasm-unsafe-eval'"),
+  'permissions-policy': permissions('(self)'),
+}
 
 /**
  * Our pages load nothing from elsewhere, run no inline script and cannot be framed. The headers are the same for every

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import fastifyStatic from '@fastify/static'
 import type { FastifyInstance, FastifyReply } from 'fastify'
+import { staffPageHeaders } from './security-headers.ts'
 
 /** The page of each face, and the addresses that open it. */
 const pages = {
@@ -9,6 +10,8 @@ const pages = {
   'bay.html': ['/bay', '/bay/*'],
   'customer.html': ['/customer', '/check'],
 } as const
+
+const staffPages = ['desk.html', 'bay.html']
 
 /** Serves the three built faces: names with a hash in them for a year, pages never from a cache. */
 export const serveWeb = async (app: FastifyInstance, folder: string): Promise<void> => {
@@ -22,6 +25,8 @@ export const serveWeb = async (app: FastifyInstance, folder: string): Promise<vo
     setHeaders: (response, path) => {
       const isHashed = path.includes(`${join('/', 'assets', '/')}`)
       response.header('cache-control', isHashed ? 'public, max-age=31536000, immutable' : 'no-cache')
+      // By file and not by address: an installed bay keeps the page under its file's name.
+      if (staffPages.some((page) => path.endsWith(page))) response.headers(staffPageHeaders)
     },
   })
   const page = (name: string) => (_request: unknown, reply: FastifyReply) =>

@@ -28,3 +28,10 @@ const readUpTo = async (body: AsyncIterable<Buffer>, most: number): Promise<Uint
   }
   return size > most ? null : Buffer.concat(chunks)
 }
+
+/** Takes plain bytes in this part of the service. */
+export const takeBytes = (app: FastifyInstance): void => {
+  app.addContentTypeParser('application/octet-stream', { parseAs: 'buffer' }, (_request, body, done) =>
+    done(null, body),
+  )
+}

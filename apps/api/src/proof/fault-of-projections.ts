@@ -9,7 +9,13 @@ import { seenSensorRows } from '../features/entries/store/projections/seen-senso
 import { stockMovementRows } from '../features/entries/store/projections/stock-movements.ts'
 import { wrenchCycleRows } from '../features/entries/store/projections/wrench-cycles.ts'
 import type { Fault } from './finding.ts'
-import { listCountedRows, listStockedParts, listStrayCounts, type StoredHead } from './read-proof.ts'
+import {
+  listCountedRows,
+  listStockedParts,
+  listStrayCounts,
+  listWrongStock,
+  type StoredHead,
+} from './read-proof.ts'
 
 type ProjectedOrder = {
   readonly pool: Pool
@@ -62,7 +68,10 @@ export const faultOfProjections = async (order: ProjectedOrder, head: StoredHead
   return faultOfCounts(order, write)
 }
 
-/** A part that the shop does not stock at any place where the order was has no movement. */
+/**
+ * A part that the shop did not stock at any place where the order was has no movement. About the moment at which it was
+ * listed both are right.
+ */
 const faultOfCounts = async (
   { pool, shopId, orderId, number, entries }: ProjectedOrder,
   write: OrderWrite,
@@ -74,6 +83,14 @@ const faultOfCounts = async (
     moved.map(({ part_number }) => String(part_number)),
     placesOf(entries),
   )
+  const movements = moved.flatMap(({ entry_id, quantity, part_number }) => {
+    const since = stocked.get(String(part_number))
+    if (since === undefined) return []
+    const received = entries.find(({ id }) => id === entry_id)?.receivedAt ?? ''
+    const line = `part ${entry_id} ${quantity} ${Number(quantity) < 0 ? 'drawn' : 'withdrawn'} ${part_number}`
+    return [{ line, isDue: Date.parse(received) > since.getTime() + listingMs }]
+  })
+  const stored = await listCountedRows(pool, shopId, orderId)
   const made = [
     ...seenSensorRows
       .rowsOf(write)
@@ -81,14 +98,8 @@ const faultOfCounts = async (
     ...wrenchCycleRows
       .rowsOf(write)
       .map((row) => `clicks ${row.entry_id} ${row.instrument_id} ${row.clicks}`),
-    ...moved
-      .filter(({ part_number }) => stocked.has(String(part_number)))
-      .map(
-        ({ entry_id, quantity, part_number }) =>
-          `part ${entry_id} ${quantity} ${Number(quantity) < 0 ? 'drawn' : 'withdrawn'} ${part_number}`,
-      ),
+    ...movements.filter(({ line, isDue }) => isDue || stored.includes(line)).map(({ line }) => line),
   ]
-  const stored = await listCountedRows(pool, shopId, orderId)
   const line = made.find((one) => !stored.includes(one)) ?? stored.find((one) => !made.includes(one))
   if (line === undefined && made.length === stored.length) return null
   const [counted = '', entryId] = (line ?? stored[0] ?? '').split(' ')
@@ -98,6 +109,16 @@ const faultOfCounts = async (
     what: `${countedWords[counted as Counted]} differ from what its entries make`,
   }
 }
+
+/** How long a part may be on its way onto the list while a tablet draws it. */
+const listingMs = 60_000
+
+/** Lines of the stock list that say another number on hand than their movements make. */
+export const faultsOfStock = async (pool: Pool, shopId: string): Promise<Fault[]> =>
+  (await listWrongStock(pool, shopId)).map(({ partNumber, place, onHand, moved }) => ({
+    where: `Part ${partNumber} at ${place}`,
+    what: `the list says ${onHand} on hand and its movements make ${moved}; npm run projections:rebuild`,
+  }))
 
 /** Clicks and movements of stock that name an entry which is not there. */
 export const faultsOfStrayCounts = async (pool: Pool, shopId: string): Promise<Fault[]> =>

@@ -153,12 +153,33 @@ export const listReportRows = async (
   return rows
 }
 
-export const findBytes = async (pool: Pool, shopId: string, sha256: string): Promise<Uint8Array | null> => {
-  const { rows } = await pool.query<{ bytes: Uint8Array }>(
-    'select bytes from blobs where shop_id = $1 and sha256 = $2',
-    [shopId, sha256],
+/** The digest of the copy that is shown of each of these photos that has arrived. */
+export const listReceivedPhotos = async (
+  pool: Pool,
+  shopId: string,
+  digests: readonly string[],
+): Promise<ReadonlyMap<string, string>> => {
+  if (digests.length === 0) return new Map()
+  const { rows } = await pool.query<{ digest: string; view: string }>(
+    'select digest, view_digest as view from received_photos where shop_id = $1 and digest = any ($2::text[])',
+    [shopId, digests],
   )
-  return rows[0]?.bytes ?? null
+  return new Map(rows.map(({ digest, view }) => [digest, view]))
+}
+
+/** Which of these files are there, and whether each has the digest that it is kept under. */
+export const listSoundBlobs = async (
+  pool: Pool,
+  shopId: string,
+  digests: readonly string[],
+): Promise<ReadonlyMap<string, boolean>> => {
+  if (digests.length === 0) return new Map()
+  const { rows } = await pool.query<{ digest: string; sound: boolean }>(
+    `select sha256 as digest, encode(sha256(bytes), 'hex') = sha256 as sound from blobs
+      where shop_id = $1 and sha256 = any ($2::text[])`,
+    [shopId, digests],
+  )
+  return new Map(rows.map(({ digest, sound }) => [digest, sound]))
 }
 
 /** What an order's entries are counted into, one line a row. */
@@ -179,20 +200,38 @@ export const listCountedRows = async (pool: Pool, shopId: string, orderId: strin
   return rows.map(({ line }) => line)
 }
 
-/** Which of these parts a shop stocks at one of these places. */
+/** Since when a shop stocks each of these parts at one of these places. */
 export const listStockedParts = async (
   pool: Pool,
   shopId: string,
   partNumbers: readonly string[],
   locationIds: readonly string[],
-): Promise<ReadonlySet<string>> => {
-  if (partNumbers.length === 0) return new Set()
-  const { rows } = await pool.query<{ partNumber: string }>(
-    `select distinct part_number as "partNumber" from stock_items
-      where shop_id = $1 and part_number = any ($2::text[]) and location_id = any ($3::uuid[])`,
+): Promise<ReadonlyMap<string, Date>> => {
+  if (partNumbers.length === 0) return new Map()
+  const { rows } = await pool.query<{ partNumber: string; since: Date }>(
+    `select part_number as "partNumber", max(created_at) as since from stock_items
+      where shop_id = $1 and part_number = any ($2::text[]) and location_id = any ($3::uuid[]) group by part_number`,
     [shopId, partNumbers, locationIds],
   )
-  return new Set(rows.map(({ partNumber }) => partNumber))
+  return new Map(rows.map(({ partNumber, since }) => [partNumber, since]))
+}
+
+/** Lines of the stock list whose pieces on hand are not the sum of what moved them. */
+export const listWrongStock = async (
+  pool: Pool,
+  shopId: string,
+): Promise<{ partNumber: string; place: string; onHand: number; moved: number }[]> => {
+  const { rows } = await pool.query<{ partNumber: string; place: string; onHand: number; moved: number }>(
+    `select s.part_number as "partNumber", l.name as place, s.on_hand as "onHand", m.moved
+     from stock_items s join locations l on l.shop_id = s.shop_id and l.id = s.location_id
+     cross join lateral (select (
+       coalesce((select sum(quantity) from stock_movements where shop_id = s.shop_id and stock_item_id = s.id), 0)
+       + coalesce((select sum(quantity) from stock_changes where shop_id = s.shop_id and stock_item_id = s.id), 0)
+     )::int as moved) m
+     where s.shop_id = $1 and s.on_hand <> m.moved order by s.part_number, l.name`,
+    [shopId],
+  )
+  return rows
 }
 
 /** Rows that count an entry which is not there: what they are of, and the entry. */
@@ -208,4 +247,18 @@ export const listStrayCounts = async (
     [shopId],
   )
   return rows
+}
+
+/** The public keys of these tablets, by the tablet's id. */
+export const listDeviceKeys = async (
+  pool: Pool,
+  shopId: string,
+  deviceIds: readonly string[],
+): Promise<ReadonlyMap<string, string>> => {
+  const { rows } = await pool.query<{ deviceId: string; publicKey: string }>(
+    `select device_id as "deviceId", public_key as "publicKey" from device_keys
+     where shop_id = $1 and device_id = any ($2::uuid[])`,
+    [shopId, deviceIds],
+  )
+  return new Map(rows.map(({ deviceId, publicKey }) => [deviceId, publicKey]))
 }

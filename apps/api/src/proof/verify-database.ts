@@ -2,7 +2,7 @@ import type { Pool } from 'pg'
 import { listDigestFiles, listDigestShops } from './digest-folder.ts'
 import { readDigestKey } from './digest-key.ts'
 import { listDigestNotes, listShopZones, listUnlistedShops } from './digest-notes.ts'
-import { faultsOfStrayCounts } from './fault-of-projections.ts'
+import { faultsOfStock, faultsOfStrayCounts } from './fault-of-projections.ts'
 import type { Fault } from './finding.ts'
 import { listOrderNumbers } from './read-proof.ts'
 import { verifyDigests } from './verify-digests.ts'
@@ -13,6 +13,9 @@ export type Verification = {
   readonly orders: number
   readonly entries: number
   readonly reports: number
+  readonly photos: number
+  /** Photos whose bytes have not arrived. */
+  readonly awaited: number
   readonly days: number
   /** Entries that no digest covers yet. */
   readonly uncovered: number
@@ -30,7 +33,7 @@ export const verifyDatabase = async (
   progress: (done: number, of: number) => void,
 ): Promise<Verification> => {
   const faults: Fault[] = []
-  const sum = { orders: 0, entries: 0, reports: 0, days: 0, uncovered: 0 }
+  const sum = { orders: 0, entries: 0, reports: 0, photos: 0, awaited: 0, days: 0, uncovered: 0 }
   const key = readDigestKey(places.dataFolder)
   const shops = await listShopZones(pool)
   faults.push(...(await faultsOfMissingShops(pool, places.digestFolder, shops)))
@@ -42,7 +45,9 @@ export const verifyDatabase = async (
     const orders = await listOrderNumbers(pool, shopId)
     const hashes = new Map<string, readonly string[]>()
     for (const order of orders) {
-      const { entries, reports, fault } = await inSnapshot(pool, () => verifyOrder(pool, shopId, order))
+      const { entries, reports, photos, awaited, fault } = await inSnapshot(pool, () =>
+        verifyOrder(pool, shopId, order),
+      )
       hashes.set(
         order.orderId,
         entries.map(({ hash }) => hash),
@@ -51,12 +56,15 @@ export const verifyDatabase = async (
       sum.orders += 1
       sum.entries += entries.length
       sum.reports += reports
+      sum.photos += photos
+      sum.awaited += awaited
       sum.uncovered += entries.filter(({ seq }) => seq > (covered.get(order.orderId) ?? 0)).length
       progress(sum.orders, orders.length)
     }
     sum.days += files.length
     faults.push(
       ...(await faultsOfStrayCounts(pool, shopId)),
+      ...(await faultsOfStock(pool, shopId)),
       ...verifyDigests(name, files, notes, key, {
         hashOf: (orderId, seq) => hashes.get(orderId)?.[seq - 1],
         numberOf: (orderId) => orders.find((order) => order.orderId === orderId)?.number ?? orderId,

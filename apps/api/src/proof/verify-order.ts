@@ -1,34 +1,32 @@
 import { createHash } from 'node:crypto'
 import { sideDigest } from '@bayledger/ledger/digests'
 import type { Entry } from '@bayledger/ledger/entry'
-import { verifyChain } from '@bayledger/ledger/hash-chain'
+import { type ChainFault, verifyChain } from '@bayledger/ledger/hash-chain'
 import { isKind, versionOf } from '@bayledger/ledger/registry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import type { Pool } from 'pg'
+import { findBlobBytes } from '../core/blobs.ts'
 import { listEntriesAfter } from '../features/entries/store/read-ledger.ts'
+import { verifyPhotos } from './fault-of-photos.ts'
 import { faultOfProjections } from './fault-of-projections.ts'
 import { faultOfSecondPersons } from './fault-of-second-persons.ts'
 import { faultOfSheets } from './fault-of-sheets.ts'
 import type { Fault } from './finding.ts'
-import {
-  findBytes,
-  findHead,
-  listErased,
-  listReportRows,
-  listStoredSides,
-  type StoredHead,
-} from './read-proof.ts'
+import { findHead, listErased, listReportRows, listStoredSides, type StoredHead } from './read-proof.ts'
 
 export type VerifiedOrder = {
   readonly entries: readonly Entry[]
   readonly reports: number
+  readonly photos: number
+  /** Photos whose bytes have not arrived. */
+  readonly awaited: number
   /** The first thing that does not hold; `null`: everything does. */
   readonly fault: Fault | null
 }
 
 /**
  * Reads one order again and compares everything with its entries: the chain, the head, the sides, the
- * second persons, the sealed files, the projections. Stops at the first thing that does not hold.
+ * second persons, the sealed files, the photos, the projections. Stops at the first thing that does not hold.
  */
 export const verifyOrder = async (
   pool: Pool,
@@ -43,14 +41,22 @@ export const verifyOrder = async (
     return { where: `Order ${number}, entry ${seq}${entry ? ` (${entry.kind})` : ''}`, what }
   }
   const order = { pool, shopId, orderId, number, entries, at }
+  const photos = await verifyPhotos(pool, shopId, entries)
   const fault =
     faultOfChain(order) ??
     faultOfHead(order, head) ??
     (await faultOfSides(order)) ??
     (await faultOfAgreement(order)) ??
     (await faultOfReports(order)) ??
+    (photos.fault && at(photos.fault.seq, photos.fault.what)) ??
     (head && (await faultOfProjections(order, head)))
-  return { entries, reports, fault }
+  return {
+    entries,
+    reports,
+    photos: entries.filter(({ kind }) => kind === 'photo.attached').length,
+    awaited: photos.awaited,
+    fault,
+  }
 }
 
 type Order = {
@@ -65,7 +71,7 @@ type Order = {
 const faultOfChain = ({ entries, number, at }: Order): Fault | null => {
   if (entries.length === 0) return { where: `Order ${number}`, what: 'it has a head and no entries' }
   const chain = verifyChain(entries)
-  if (!chain.whole) return at(chain.brokenAtSeq, chain.words)
+  if (!chain.whole) return at(chain.brokenAtSeq, chainWords(chain.brokenAtSeq)[chain.fault])
   const newer = entries.find(({ kind, version }) => !isKind(kind) || version > versionOf(kind))
   return newer
     ? at(newer.seq, 'this program is older than what wrote it and cannot read it; update first')
@@ -124,7 +130,7 @@ const faultOfReports = async ({
       row.sealedAt.toISOString() !== entry.receivedAt
     )
       return at(entry.seq, `the list of reports says other things of report ${row.number} than its entry`)
-    const bytes = await findBytes(pool, shopId, pdfSha256)
+    const bytes = await findBlobBytes(pool, shopId, pdfSha256)
     if (!bytes) {
       if (!(await listErased(pool, shopId, [pdfSha256])).has(pdfSha256))
         return at(entry.seq, `the file of report ${row.number} is missing, and no erasure says why`)
@@ -136,3 +142,9 @@ const faultOfReports = async ({
     ? { where: `Order ${number}`, what: `report ${stray.number} is listed and no entry sealed it` }
     : null
 }
+
+const chainWords = (seq: number): Readonly<Record<ChainFault, string>> => ({
+  missing: `entry ${seq} is missing or out of place`,
+  unlinked: `entry ${seq} does not follow the entry before it`,
+  changed: `entry ${seq} was changed after it was written`,
+})

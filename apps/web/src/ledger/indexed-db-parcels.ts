@@ -1,28 +1,45 @@
-import type { ParcelStore } from './parcel.ts'
+import type { Parcel, ParcelStore, RefusalText } from './parcel.ts'
 import { tabletDatabase } from './tablet-database.ts'
+import { tabletVault } from './vault.ts'
 
 /** Browsers confirm a write before it is on the disk unless they are set to wait: a power cut then loses it. */
 const strict = { durability: 'strict' } as const
 
 const change = async () => (await tabletDatabase()).transaction('parcels', 'readwrite', strict)
 
-/** Parcels in IndexedDB. */
+/** The parcel that was posted before: sealing takes longer for one than for another, and the order of writing counts. */
+let before: Promise<unknown> = Promise.resolve()
+
+const keepNow = async (parcel: Parcel): Promise<number> => {
+  // Loaded behind the list of vehicles, which is what a tablet shows first.
+  const { boxOf } = await import('./parcel-box.ts')
+  const [kept, box] = await Promise.all([tabletVault.seal(parcel), boxOf(parcel)])
+  const changing = await change()
+  const number = await changing.store.add({ kept, box, refused: null })
+  await changing.done
+  return number
+}
+
+/** Parcels in IndexedDB, sealed. */
 export const indexedDbParcels: ParcelStore = {
   load: async () => {
     const rows = await (await tabletDatabase()).getAll('parcels')
-    const numbered = rows.map(({ number = 0, parcel, refused }) => ({ number, parcel, refused }))
+    const opened = await Promise.all(
+      rows.map(async ({ number = 0, kept, refused }) => ({
+        number,
+        parcel: (await tabletVault.open(kept)) as Parcel,
+        problem: refused && ((await tabletVault.open(refused)) as RefusalText),
+      })),
+    )
     return {
-      waiting: numbered.flatMap(({ refused, ...kept }) => (refused === null ? [kept] : [])),
-      refused: numbered.flatMap(({ refused, ...kept }) =>
-        refused === null ? [] : [{ ...kept, problem: refused }],
-      ),
+      waiting: opened.flatMap(({ problem, ...kept }) => (problem === null ? [kept] : [])),
+      refused: opened.flatMap(({ problem, ...kept }) => (problem === null ? [] : [{ ...kept, problem }])),
     }
   },
-  keep: async (parcel) => {
-    const changing = await change()
-    const number = await changing.store.add({ parcel, refused: null })
-    await changing.done
-    return number
+  keep: (parcel) => {
+    const keeping = before.then(() => keepNow(parcel))
+    before = keeping.catch(() => undefined)
+    return keeping
   },
   statusOf: async (number) => {
     const row = await (await tabletDatabase()).get('parcels', number)
@@ -30,9 +47,10 @@ export const indexedDbParcels: ParcelStore = {
     return row.refused === null ? 'waiting' : 'refused'
   },
   refuse: async (number, problem) => {
+    const refused = await tabletVault.seal(problem)
     const changing = await change()
     const row = await changing.store.get(number)
-    if (row !== undefined) await changing.store.put({ ...row, refused: problem })
+    if (row !== undefined) await changing.store.put({ ...row, refused })
     await changing.done
   },
   drop: async (number) => {
@@ -40,4 +58,12 @@ export const indexedDbParcels: ParcelStore = {
     await changing.store.delete(number)
     await changing.done
   },
+}
+
+/** What is sealed to the server and was not taken by it: readable by the server alone. */
+export const waitingBoxes = async (): Promise<{ readonly number: number; readonly box: string }[]> => {
+  const rows = await (await tabletDatabase()).getAll('parcels')
+  return rows.flatMap(({ number, box, refused }) =>
+    number !== undefined && box !== null && refused === null ? [{ number, box }] : [],
+  )
 }

@@ -19,8 +19,18 @@ const parcel = (says: string, { staffId = 'ines', orderId = 'order' } = {}): Par
   says,
   staffId,
   deviceId: null,
+  heardSeq: 0,
   form: { key: `${orderId}/${says}`, content: says },
 })
+
+const strikeOf = (id: string): Parcel => {
+  const strike = parcel(`undo ${id}`)
+  return {
+    ...strike,
+    entries: strike.entries.map((entry) => ({ ...entry, kind: 'entry.struck', restsOn: [id] })),
+    form: null,
+  }
+}
 
 /** What survives a reboot: a disk that a test may fill up. */
 const disk = () => {
@@ -70,12 +80,14 @@ const bench = async (kept = disk()) => {
   const ledger: string[] = []
   const retries: (() => void)[] = []
   const refilled: unknown[] = []
+  const waited: [string, boolean][] = []
   const waiting: { says: string; answer: (delivery: Delivery) => void }[] = []
   let person = 'ines'
   const outbox = makeOutbox({
     store: kept.store,
-    send: (sent) =>
+    send: (sent, hasWaited) =>
       new Promise((resolve) => {
+        waited.push([sent.says, hasWaited])
         waiting.push({
           says: sent.says,
           answer: (delivery) => {
@@ -85,7 +97,7 @@ const bench = async (kept = disk()) => {
         })
       }),
     isRead: (_orderId, entryId) => ledger.includes(entryId),
-    signedIn: () => person,
+    maySend: ({ staffId }) => staffId === person,
     retryAfter: (_milliseconds, retry) => retries.push(retry),
     alone: (work) => work(),
     refill: ({ content }) => void refilled.push(content),
@@ -97,6 +109,7 @@ const bench = async (kept = disk()) => {
     outbox,
     ledger,
     refilled,
+    waited,
     retries,
     disk: kept,
     post: async (...posted: Parcel[]) => {
@@ -218,7 +231,7 @@ describe('the outbox of a tablet', () => {
     expect((await bench(disk)).outbox.content().refused).toEqual([])
   })
 
-  it('sends nothing under another person’s session', async () => {
+  it('sends nothing that may not go out now, as under another person’s session', async () => {
     const { outbox, post, answer, onItsWay, signIn, ledger } = await bench()
     await post(parcel('LF'), parcel('RF'))
     await signIn('greta')
@@ -233,21 +246,34 @@ describe('the outbox of a tablet', () => {
     expect(ledger).toEqual(['LF', 'RR', 'RF'])
   })
 
-  it('sends a seal after everything before it, shows it only when it is taken, and gives it up out of reach', async () => {
-    const { outbox, post, shown, answer, ledger } = await bench()
-    await post(parcel('LF'))
-    const seal = outbox.sendAndWait(parcel('seal'))
-    expect(shown()).toEqual(['LF'])
-    await answer()
-    await answer()
-    expect(await seal).toBeNull()
-    expect(ledger).toEqual(['LF', 'seal'])
+  it('says of each parcel whether it waited: tried before, or kept through a reboot', async () => {
+    const first = await bench()
+    await first.post(parcel('LF'))
+    await first.answer(outOfReach)
+    await first.retry()
+    expect(first.waited).toEqual([
+      ['LF', false],
+      ['LF', true],
+    ])
+    const second = await bench(first.disk)
+    expect(second.waited).toEqual([['LF', true]])
+  })
 
-    const second = outbox.sendAndWait(parcel('second seal'))
-    await settled()
-    await answer(outOfReach)
-    expect(await second).toBe('No answer.')
-    expect(shown()).toEqual([])
+  it('counts what is not sent yet, whether it was tried or not', async () => {
+    const { outbox, post, answer } = await bench()
+    await post(parcel('LF'), parcel('RF'))
+    expect(outbox.content().unsent).toBe(2)
+    await answer()
+    expect(outbox.content().unsent).toBe(1)
+  })
+
+  it('says nothing of a withdrawal of what was refused: there is nothing left to take back', async () => {
+    const { outbox, post, answer, disk } = await bench()
+    await post(parcel('LF'), strikeOf('LF'))
+    await answer(refused)
+    await answer(refused)
+    expect(outbox.content().refused.map((one) => one.parcel.says)).toEqual(['LF'])
+    expect(disk.waiting()).toEqual([])
   })
 
   it('does not send again what another page of this tablet has sent', async () => {
@@ -271,5 +297,15 @@ describe('the outbox of a tablet', () => {
     expect(isDrained).toBe(false)
     await answer()
     expect(isDrained).toBe(true)
+  })
+
+  it('lets the page go when everything posted is kept, and not while more comes', async () => {
+    const { outbox, post } = await bench()
+    await post(parcel('LF'))
+    expect(await outbox.allKept()).toBe(true)
+    const asked = outbox.allKept()
+    void outbox.post(parcel('RF'))
+    expect(await asked).toBe(false)
+    expect(await outbox.allKept()).toBe(true)
   })
 })

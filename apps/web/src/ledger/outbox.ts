@@ -1,3 +1,4 @@
+import { type BehindScreenWorld, makeBehindScreen, type Rest } from './behind-screen.ts'
 import type { FilledForm, KeptParcel, Parcel, ParcelStore, RefusalText, Refused } from './parcel.ts'
 
 /** What became of a parcel that was sent. */
@@ -12,21 +13,21 @@ export type Delivery =
 export type OutboxContent = {
   /** Posted and not yet seen in the server's ledger: what a screen shows on top of it. */
   readonly onTop: readonly Parcel[]
-  /** Tried and out of reach, or written by someone who is not signed in now. */
+  /** Posted and not yet taken by the server. */
+  readonly unsent: number
+  /** Of these: tried and out of reach, or waiting for their writer to sign in. */
   readonly stuck: number
   readonly refused: readonly Refused[]
 }
 
-export type OutboxWorld = {
+export type OutboxWorld = BehindScreenWorld & {
   readonly store: ParcelStore
-  readonly send: (parcel: Parcel, pin: string | undefined) => Promise<Delivery>
+  /** `waited`: it was tried before, or kept through a reboot, so that its writer may not have heard what came since. */
+  readonly send: (parcel: Parcel, waited: boolean) => Promise<Delivery>
   /** Whether the server's ledger, as this tablet has read it, holds the entry. */
   readonly isRead: (orderId: string, entryId: string) => boolean
-  /** Who is signed in: entries are sent under their writer's own session only. */
-  readonly signedIn: () => string | null
-  readonly retryAfter: (milliseconds: number, retry: () => void) => void
-  /** One page of a tablet sends at a time: does the work while no other page does any. */
-  readonly alone: (work: () => Promise<void>) => Promise<void>
+  /** Whether a parcel may go out now: a tablet without a key sends under its writer's own session only. */
+  readonly maySend: (parcel: Parcel) => boolean
   /** Fills a form in again as it was. */
   readonly refill: (form: FilledForm) => void
   /** What a person reads of a problem. */
@@ -41,34 +42,19 @@ export type Outbox = {
    * resolves to whether the tablet holds them so that a power cut loses none of them.
    */
   readonly post: (parcel: Parcel) => Promise<boolean>
-  /** Sends entries after everything posted before; resolves to what went wrong, or null. Nothing is shown meanwhile. */
-  readonly sendAndWait: (parcel: Parcel, pin?: string) => Promise<unknown>
   /** Tries again: the network is back, or someone signed in. */
   readonly wake: () => void
   /** Resolves when nothing is on its way. */
   readonly drained: () => Promise<void>
+  /** Whether the page may go: everything posted is kept. */
+  readonly allKept: () => Promise<boolean>
   readonly dismiss: (refused: Refused) => void
   readonly content: () => OutboxContent
   readonly subscribe: (listener: () => void) => () => void
 }
 
 /** `kept`: the parcel's number, once a power cut would not lose it. */
-type Posted = {
-  readonly is: 'posted'
-  readonly parcel: Parcel
-  readonly kept: Promise<number>
-  tried: boolean
-}
-type Waiting = {
-  readonly is: 'waiting'
-  readonly parcel: Parcel
-  readonly pin: string | undefined
-  readonly answer: (problem: unknown) => void
-}
-type Item = Posted | Waiting
-
-const firstRetryMilliseconds = 1_000
-const lastRetryMilliseconds = 15_000
+type Posted = { readonly parcel: Parcel; readonly kept: Promise<number>; tried: boolean }
 
 /**
  * What this tablet has written and the server has not taken yet, kept in `world.store` through reloads and power cuts.
@@ -76,29 +62,24 @@ const lastRetryMilliseconds = 15_000
  * id, so a retry writes it once.
  */
 export const makeOutbox = (world: OutboxWorld): Outbox => {
-  let queue: readonly Item[] = []
+  let queue: readonly Posted[] = []
   let sent: readonly Parcel[] = []
   let refused: readonly Refused[] = []
-  let running: Promise<void> | null = null
-  let failures = 0
-  let isRetrySet = false
-  /** Something came while the last look at the queue was under way. */
-  let isCalledAgain = false
-  let content: OutboxContent = { onTop: [], stuck: 0, refused: [] }
+  let content: OutboxContent = { onTop: [], unsent: 0, stuck: 0, refused: [] }
   const listeners = new Set<() => void>()
 
   const show = () => {
     sent = sent.filter(({ orderId, entries }) => !entries.every(({ id }) => world.isRead(orderId, id)))
-    const posted = queue.filter((item) => item.is === 'posted')
     content = {
-      onTop: [...sent, ...posted.map(({ parcel }) => parcel)],
-      stuck: posted.filter(({ tried, parcel }) => tried || parcel.staffId !== world.signedIn()).length,
+      onTop: [...sent, ...queue.map(({ parcel }) => parcel)],
+      unsent: queue.length,
+      stuck: queue.filter(({ tried, parcel }) => tried || !world.maySend(parcel)).length,
       refused,
     }
     for (const listener of listeners) listener()
   }
 
-  const remove = (item: Item) => {
+  const remove = (item: Posted) => {
     queue = queue.filter((one) => one !== item)
   }
 
@@ -107,17 +88,22 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
     if (parcel.form) world.refill(parcel.form)
   }
 
-  /** Settles a parcel that was posted; gives back whether the next one may go. */
-  const settlePosted = async (item: Posted, number: number, delivery: Delivery): Promise<boolean> => {
+  /** Settles a parcel; gives back whether the next one may go. */
+  const settle = async (item: Posted, number: number, delivery: Delivery): Promise<boolean> => {
     if (delivery.became === 'taken') {
       // First on the list of what is sent, then out of the store: whatever is shown is kept somewhere.
       sent = [...sent, item.parcel]
       remove(item)
       await world.store.drop(number)
     } else if (delivery.became === 'refused') {
-      await world.store.refuse(number, world.textOf(delivery.problem))
-      remove(item)
-      reject(item.parcel, number, delivery.problem)
+      if (takesBackRefused(item.parcel, refused)) {
+        await world.store.drop(number)
+        remove(item)
+      } else {
+        await world.store.refuse(number, world.textOf(delivery.problem))
+        remove(item)
+        reject(item.parcel, number, delivery.problem)
+      }
     } else {
       item.tried = true
       if (delivery.became === 'out-of-reach') return false
@@ -125,50 +111,23 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
     return true
   }
 
-  const settleWaiting = (item: Waiting, delivery: Delivery): boolean => {
-    remove(item)
-    item.answer(delivery.became === 'taken' ? null : delivery.problem)
-    return delivery.became !== 'out-of-reach'
-  }
-
-  /** Out of reach: what someone waits for is given up, the rest is kept and tried again. */
-  const pause = (problem: unknown) => {
-    for (const item of queue)
-      if (item.is === 'waiting') settleWaiting(item, { became: 'out-of-reach', problem })
-    failures += 1
-    if (isRetrySet) return
-    isRetrySet = true
-    const wait = Math.min(firstRetryMilliseconds * 2 ** (failures - 1), lastRetryMilliseconds)
-    world.retryAfter(wait, () => {
-      isRetrySet = false
-      pump()
-    })
-  }
-
-  const run = async () => {
+  const sendAll = async (progressed: () => void): Promise<Rest> => {
+    await opening
     const held = new Set<string>()
     for (;;) {
-      const item = queue.find(
-        ({ parcel }) => parcel.staffId === world.signedIn() && !held.has(parcel.orderId),
-      )
-      if (item === undefined) return
-      if (item.is === 'posted') {
-        const number = await item.kept.catch(() => null)
-        const status = number === null ? 'not-kept' : await world.store.statusOf(number)
-        if (number === null || status !== 'waiting') {
-          remove(item)
-          if (status === 'gone') sent = [...sent, item.parcel]
-          continue
-        }
-        const delivery = await world.send(item.parcel, undefined)
-        if (delivery.became === 'not-yet') held.add(item.parcel.orderId)
-        if (!(await settlePosted(item, number, delivery)) && 'problem' in delivery)
-          return pause(delivery.problem)
-      } else {
-        const delivery = await world.send(item.parcel, item.pin)
-        if (!settleWaiting(item, delivery) && 'problem' in delivery) return pause(delivery.problem)
+      const item = queue.find(({ parcel }) => world.maySend(parcel) && !held.has(parcel.orderId))
+      if (item === undefined) return 'nothing-left'
+      const number = await item.kept.catch(() => null)
+      const status = number === null ? 'not-kept' : await world.store.statusOf(number)
+      if (number === null || status !== 'waiting') {
+        remove(item)
+        if (status === 'gone') sent = [...sent, item.parcel]
+        continue
       }
-      failures = 0
+      const delivery = await world.send(item.parcel, item.tried)
+      if (delivery.became === 'not-yet') held.add(item.parcel.orderId)
+      if (!(await settle(item, number, delivery))) return 'rest-left'
+      progressed()
       show()
     }
   }
@@ -183,34 +142,15 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
     () => undefined,
   )
 
-  const pump = () => {
-    if (running !== null) {
-      isCalledAgain = true
-      return
-    }
-    isCalledAgain = false
-    running = opening
-      .then(() => world.alone(run))
-      .catch((cause: unknown) => pause(world.notKept(cause)))
-      .then(() => {
-        running = null
-        show()
-        if (isCalledAgain) pump()
-      })
-  }
-
-  void opening.then(pump)
-
-  const put = (item: Item) => {
-    queue = [...queue, item]
-    show()
-    pump()
-  }
+  const sending = makeBehindScreen(world, sendAll, show)
+  sending.wake()
 
   return {
     post: async (parcel) => {
-      const item: Posted = { is: 'posted', parcel, kept: world.store.keep(parcel), tried: false }
-      put(item)
+      const item: Posted = { parcel, kept: world.store.keep(parcel), tried: false }
+      queue = [...queue, item]
+      show()
+      sending.wake()
       return item.kept.then(
         () => true,
         (cause: unknown) => {
@@ -221,12 +161,16 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
         },
       )
     },
-    sendAndWait: (parcel, pin) => new Promise((answer) => put({ is: 'waiting', parcel, pin, answer })),
     wake: () => {
       show()
-      pump()
+      sending.wake()
     },
-    drained: async () => running ?? undefined,
+    drained: sending.drained,
+    allKept: async () => {
+      const asked = queue
+      await Promise.allSettled(asked.map(({ kept }) => kept))
+      return queue.every((item) => asked.includes(item))
+    },
     dismiss: (one) => {
       refused = refused.filter((other) => other !== one)
       show()
@@ -242,8 +186,16 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
 }
 
 const asPosted = ({ number, parcel }: KeptParcel): Posted => ({
-  is: 'posted',
   parcel,
   kept: Promise.resolve(number),
-  tried: false,
+  tried: true,
 })
+
+/** Whether a parcel only takes back what was refused already: then there is nothing left to take back. */
+const takesBackRefused = ({ entries }: Parcel, refused: readonly Refused[]): boolean => {
+  const ids = new Set(refused.flatMap(({ parcel }) => parcel.entries.map(({ id }) => id)))
+  return entries.every(
+    ({ kind, restsOn }) =>
+      kind === 'entry.struck' && restsOn.length > 0 && restsOn.every((id) => ids.has(id)),
+  )
+}

@@ -14,6 +14,8 @@ export type Parcel = {
   readonly says: string
   readonly staffId: string
   readonly deviceId: string | null
+  /** How many entries of the order this tablet had read when they were written: what their writer could know. */
+  readonly heardSeq: number
   /** What is filled in again where the ledger does not take the entries; `null`: they came from no form. */
   readonly form: FilledForm | null
 }

@@ -1,9 +1,9 @@
 import { createServer, type IncomingMessage } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { endpoint } from '@bayledger/contract/endpoint'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import * as z from 'zod/mini'
-import { call } from './api-client.ts'
+import { call, patienceMilliseconds } from './api-client.ts'
 import { isCallProblem } from './problem.ts'
 
 // The client names paths only; a page's own address completes them. Here a real server stands in for the page's.
@@ -27,12 +27,20 @@ const server = createServer(async (request, response) => {
     )
   } else if (request.url?.startsWith('/api/foreign')) {
     response.writeHead(502, { 'content-type': 'text/html' }).end('<h1>Bad gateway</h1>')
+  } else if (request.url?.startsWith('/api/portal')) {
+    response.writeHead(200, { 'content-type': 'text/html' }).end('<h1>Accept the terms</h1>')
+  } else if (request.url?.startsWith('/api/torn')) {
+    response.writeHead(200, { 'content-type': 'application/json' }).write('{"says":')
+    response.destroy()
+  } else if (request.url?.startsWith('/api/silent')) {
+    heardSilent?.()
   } else if (request.url?.startsWith('/api/empty')) {
     response.writeHead(204).end()
   } else {
     response.writeHead(200, { 'content-type': 'application/json' }).end('{"says":"heard","since":"later"}')
   }
 })
+let heardSilent: (() => void) | null = null
 const pageFetch = globalThis.fetch
 
 beforeAll(async () => {
@@ -112,5 +120,36 @@ describe('calling an endpoint', () => {
     const thrown = await call(bare('/api/empty'), {}).catch((problem: unknown) => problem)
     origin = own
     expect(isCallProblem(thrown, 'UNREACHABLE')).toBe(true)
+  })
+
+  it.each(['/api/portal', '/api/torn'] as const)('says so when the answer is none: %s', async (path) => {
+    const thrown = await call(bare(path), {}).catch((problem: unknown) => problem)
+    expect(isCallProblem(thrown, 'UNREACHABLE')).toBe(true)
+  })
+
+  it('gives up a connection that stays open and brings nothing', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    try {
+      const heard = new Promise<void>((resolve) => {
+        heardSilent = resolve
+      })
+      const outcome = call(bare('/api/silent'), {}).catch((problem: unknown) => problem)
+      await heard
+      vi.advanceTimersByTime(patienceMilliseconds)
+      expect(isCallProblem(await outcome, 'UNREACHABLE')).toBe(true)
+    } finally {
+      vi.useRealTimers()
+    }
+  })
+
+  it('leaves a call that its own caller ended to that caller', async () => {
+    const stop = new AbortController()
+    const heard = new Promise<void>((resolve) => {
+      heardSilent = resolve
+    })
+    const outcome = call(bare('/api/silent'), { signal: stop.signal }).catch((problem: unknown) => problem)
+    await heard
+    stop.abort()
+    expect(isCallProblem(await outcome)).toBe(false)
   })
 })

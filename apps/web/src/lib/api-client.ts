@@ -7,7 +7,8 @@ import {
   type ReplyOf,
 } from '@bayledger/contract/endpoint'
 import type { Problem } from '@bayledger/contract/problem'
-import { CallProblem } from './problem.ts'
+import { screens } from '@bayledger/wording/en/screens'
+import { CallProblem, isCallProblem } from './problem.ts'
 
 type Given<Name extends string, Value> = [Value] extends [undefined] ? unknown : { [N in Name]: Value }
 
@@ -34,6 +35,12 @@ type AnyCall = {
 }
 
 /**
+ * A connection may stay open and bring nothing more, as behind a lifted truck. After so long without a whole answer the
+ * server counts as out of reach; sealing a report, the slowest that is asked of it, takes a few seconds.
+ */
+export const patienceMilliseconds = 30_000
+
+/**
  * Calls one endpoint of the service and gives its reply. Throws `CallProblem` for every problem reply, and with
  * the code `UNREACHABLE` when no answer came. Shows nothing, retries nothing.
  *
@@ -42,9 +49,19 @@ type AnyCall = {
  */
 export async function call<const E extends Endpoint>(endpoint: E, given: CallWith<E>): Promise<ReplyOf<E>> {
   const request = given as AnyCall
-  const response = await send(endpoint, request)
-  if (!response.ok) throw await problemIn(response)
-  return (await replyIn(endpoint, response)) as ReplyOf<E>
+  const patience = new AbortController()
+  const timer = setTimeout(() => patience.abort(), patienceMilliseconds)
+  const signals = request.signal === undefined ? [patience.signal] : [patience.signal, request.signal]
+  try {
+    const response = await send(endpoint, { ...request, signal: AbortSignal.any(signals) })
+    if (!response.ok) throw await problemIn(response)
+    return (await replyIn(endpoint, response)) as ReplyOf<E>
+  } catch (cause) {
+    if (isCallProblem(cause) || request.signal?.aborted) throw cause
+    throw unreachable(cause)
+  } finally {
+    clearTimeout(timer)
+  }
 }
 
 async function send(endpoint: Endpoint, request: AnyCall): Promise<Response> {
@@ -57,29 +74,20 @@ async function send(endpoint: Endpoint, request: AnyCall): Promise<Response> {
   if (request.body !== undefined) headers['content-type'] = endpoint.bodyIs ?? 'application/json'
   if (request.idempotencyKey !== undefined) headers['idempotency-key'] = request.idempotencyKey
   if (request.version !== undefined) headers['if-match'] = `"${request.version}"`
-  try {
-    return await fetch(addressOf(endpoint.path, request.params, request.query), {
-      method: endpoint.method,
-      headers: { ...headers, ...request.headers },
-      credentials: 'same-origin',
-      ...(request.body === undefined
-        ? {}
-        : { body: raw ? (request.body as Blob) : JSON.stringify(request.body) }),
-      ...(request.signal === undefined ? {} : { signal: request.signal }),
-    })
-  } catch (cause) {
-    if (request.signal?.aborted) throw cause
-    throw new CallProblem(
-      {
-        status: 0,
-        code: 'UNREACHABLE',
-        title: 'The shop’s server does not answer.',
-        detail: 'Nothing was sent. Check the network, then try again.',
-      },
-      cause,
-    )
-  }
+  return fetch(addressOf(endpoint.path, request.params, request.query), {
+    method: endpoint.method,
+    headers: { ...headers, ...request.headers },
+    credentials: 'same-origin',
+    ...(request.body === undefined
+      ? {}
+      : { body: raw ? (request.body as Blob) : JSON.stringify(request.body) }),
+    ...(request.signal === undefined ? {} : { signal: request.signal }),
+  })
 }
+
+/** No answer, or one that broke off or is none of the server's: whether the server has it is not known. */
+const unreachable = (cause: unknown): CallProblem =>
+  new CallProblem({ status: 0, code: 'UNREACHABLE', ...screens.unreachable }, cause)
 
 async function replyIn(endpoint: Endpoint, response: Response): Promise<unknown> {
   const reply = endpoint.replies[response.status]
@@ -92,10 +100,6 @@ async function problemIn(response: Response): Promise<CallProblem> {
   if (typeof body === 'object' && body !== null && 'code' in body && 'title' in body && 'detail' in body) {
     return new CallProblem(body as Problem)
   }
-  return new CallProblem({
-    status: response.status,
-    code: 'REPLY_UNREADABLE',
-    title: 'The answer was not from the shop’s server.',
-    detail: `Something between here and the server answered with status ${response.status}. Try again; if it stays, tell the shop’s owner.`,
-  })
+  const { status } = response
+  return new CallProblem({ status, code: 'REPLY_UNREADABLE', ...screens.notOurs(status) })
 }

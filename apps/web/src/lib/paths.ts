@@ -2,16 +2,27 @@
 export const patterns = {
   desk: '/desk',
   deskSignIn: '/desk/sign-in',
+  firstShop: '/desk/first-shop',
+  ownRecord: '/desk/own-record',
   writeUp: '/desk/write-up',
   deskOrder: '/desk/orders/:orderId',
   tray: '/desk/refused',
   tablets: '/desk/tablets',
+  shop: '/desk/shop/:page?/:recordId?',
   bay: '/bay',
   enroll: '/bay/enroll',
   bayOrder: '/bay/orders/:orderId',
 } as const
 
 export const deskOrderPath = (orderId: string) => `/desk/orders/${encodeURIComponent(orderId)}`
+
+/** A page of the owner's screens, with one of its records open; without a page their first one. */
+export const shopPath = (page?: string, recordId?: string | null) =>
+  ['/desk/shop', page, recordId ?? undefined]
+    .filter((part) => part !== undefined)
+    .map((part, index) => (index === 0 ? part : encodeURIComponent(part)))
+    .join('/')
+
 /** The sign-in that goes on to where the person wanted to be. */
 export const signInPath = (path: string) => `${patterns.deskSignIn}?${new URLSearchParams({ onward: path })}`
 

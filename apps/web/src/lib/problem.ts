@@ -1,12 +1,20 @@
 import type { ErrorCode } from '@bayledger/contract/errors'
 import type { Problem } from '@bayledger/contract/problem'
+import { screens } from '@bayledger/wording/en/screens'
 
 /**
  * A problem as this page knows it: the server's (RFC 9457), that the server could not be reached, or that this device
  * could not keep something (status 0 both).
  */
 export type ProblemBody = Omit<Problem, 'code' | 'type' | 'requestId'> & {
-  code: ErrorCode | 'UNREACHABLE' | 'REPLY_UNREADABLE' | 'TABLET_FULL'
+  code:
+    | ErrorCode
+    | 'UNREACHABLE'
+    | 'REPLY_UNREADABLE'
+    | 'TABLET_FULL'
+    | 'TABLET_SHUT'
+    | 'PIN_NOT_KEPT'
+    | 'ROAD_UNKNOWN'
   requestId?: string | undefined
 }
 
@@ -27,10 +35,5 @@ export const isCallProblem = (thrown: unknown, code?: ProblemBody['code']): thro
 
 /** The words of anything that was thrown, for a person. */
 export function problemText(thrown: unknown): Pick<ProblemBody, 'title' | 'detail' | 'fields' | 'requestId'> {
-  if (isCallProblem(thrown)) return thrown.body
-  return {
-    title: 'This page failed to show.',
-    detail:
-      'What was recorded before is kept. Load the page again; if it fails again, tell the shop’s owner.',
-  }
+  return isCallProblem(thrown) ? thrown.body : screens.failedToShow
 }

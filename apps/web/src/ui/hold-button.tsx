@@ -79,6 +79,7 @@ export function HoldButton({ label, onHeld, whyNot, busy = false }: HoldButtonPr
     [],
   )
 
+  // Instants are when the finger did it, not when a busy tablet got to it: a short press stays short.
   const down = (event: PointerEvent) => {
     if (event.button !== 0 || held) return
     byPointerOrKey.current = true
@@ -88,7 +89,7 @@ export function HoldButton({ label, onHeld, whyNot, busy = false }: HoldButtonPr
     }
     pointer.current = event.pointerId
     holdBegins(event.pointerId, () => newest.current.callOff('second-finger'))
-    take({ kind: 'down', at: performance.now() })
+    take({ kind: 'down', at: event.timeStamp })
   }
   const isHoldKey = (event: KeyboardEvent) => event.key === 'Enter' || event.key === ' '
   return (
@@ -106,7 +107,7 @@ export function HoldButton({ label, onHeld, whyNot, busy = false }: HoldButtonPr
         onPointerUp={(event) => {
           if (event.pointerId !== pointer.current) return
           pointer.current = null
-          take(isOn(event) ? { kind: 'up', at: performance.now() } : leftAt())
+          take(isOn(event) ? { kind: 'up', at: event.timeStamp } : leftAt())
         }}
         onPointerCancel={(event) => {
           if (event.pointerId === pointer.current) callOff('left')
@@ -115,19 +116,19 @@ export function HoldButton({ label, onHeld, whyNot, busy = false }: HoldButtonPr
           if (!isHoldKey(event)) return
           event.preventDefault()
           byPointerOrKey.current = true
-          if (!event.repeat) take({ kind: 'down', at: performance.now() })
+          if (!event.repeat) take({ kind: 'down', at: event.timeStamp })
         }}
         onKeyUp={(event) => {
           if (!isHoldKey(event)) return
           event.preventDefault()
-          take({ kind: 'up', at: performance.now() })
+          take({ kind: 'up', at: event.timeStamp })
           byPointerOrKey.current = false
         }}
         onBlur={() => callOff('left')}
         onContextMenu={(event) => event.preventDefault()}
-        onClick={() => {
+        onClick={(event) => {
           // A click that no pointer or key began comes from assistive technology: a whole press at once.
-          if (!byPointerOrKey.current) take({ kind: 'press', at: performance.now() })
+          if (!byPointerOrKey.current) take({ kind: 'press', at: event.timeStamp })
           byPointerOrKey.current = false
         }}
       >

@@ -1,3 +1,4 @@
+import { controls } from '@bayledger/wording/en/controls'
 import { useEffect, useRef } from 'react'
 import { Button } from './button.tsx'
 import './problem-notice.css'
@@ -13,6 +14,8 @@ export type ProblemWords = {
   /** To name on the telephone; finds the server's own record of it. */
   requestId?: string | undefined
 }
+
+const says = controls.problem
 
 type ProblemNoticeProps = {
   problem: ProblemWords
@@ -32,15 +35,16 @@ export function ProblemNotice({ problem, onRetry }: ProblemNoticeProps) {
         <ul className="problem-fields">
           {problem.fields.map((fault) => (
             <li key={`${fault.field} ${fault.found}`}>
-              <span className="exact">{fault.field}</span>: found {fault.found}; allowed: {fault.allowed}
+              <span className="exact">{fault.field}</span>
+              {says.field(fault.found, fault.allowed)}
             </li>
           ))}
         </ul>
       )}
-      {onRetry === undefined ? null : <Button onClick={onRetry}>Try again</Button>}
+      {onRetry === undefined ? null : <Button onClick={onRetry}>{says.tryAgain}</Button>}
       {problem.requestId === undefined ? null : (
         <p className="quiet">
-          For whoever looks into it: <span className="exact">{problem.requestId}</span>
+          {says.reference} <span className="exact">{problem.requestId}</span>
         </p>
       )}
     </div>

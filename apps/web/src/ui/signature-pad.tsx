@@ -1,8 +1,11 @@
+import { controls } from '@bayledger/wording/en/controls'
 import { useEffect, useId, useRef, useState } from 'react'
 import Pad from 'signature_pad'
 import { Button } from './button.tsx'
 import { TextField } from './text-field.tsx'
 import './signature-pad.css'
+
+const says = controls.signature
 
 /** One stroke of the pen: points in CSS pixels from the pad's upper left, time in milliseconds since the epoch. */
 export type Stroke = readonly { x: number; y: number; time: number }[]
@@ -39,7 +42,7 @@ export function SignaturePad({ label, onChange }: SignaturePadProps) {
         <DrawnSignature label={label} onChange={onChange} />
       ) : (
         <TextField
-          label={`${label}: your full name, typed`}
+          label={says.typed(label)}
           autoComplete="name"
           value={name}
           onChange={(text) => {
@@ -49,7 +52,7 @@ export function SignaturePad({ label, onChange }: SignaturePadProps) {
         />
       )}
       <Button onClick={() => turn(form === 'drawn' ? 'typed' : 'drawn')}>
-        {form === 'drawn' ? 'Type your name instead' : 'Draw instead'}
+        {form === 'drawn' ? says.type : says.draw}
       </Button>
     </div>
   )
@@ -100,7 +103,7 @@ function DrawnSignature({ label, onChange }: SignaturePadProps) {
           onChange(null)
         }}
       >
-        Clear
+        {says.clear}
       </Button>
     </>
   )

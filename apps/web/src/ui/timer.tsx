@@ -8,31 +8,31 @@ type TimerProps = {
   label: string
   /** In seconds; `null`: it only counts. */
   target: number | null
-  /** When it was started, in milliseconds of the tablet's clock; `null`: not yet. It lives with the caller. */
-  startedAt: number | null
-  onStart: (at: number) => void
+  /** Seconds that have passed since it was started; `null`: not yet. The watch lives with the caller. */
+  passed: (() => number) | null
+  onStart: () => void
 }
 
 /** A watch on the screen: started by a press, counted by the tablet, never a condition by itself. */
-export function Timer({ label, target, startedAt, onStart }: TimerProps) {
-  const [now, setNow] = useState(() => Date.now())
+export function Timer({ label, target, passed, onStart }: TimerProps) {
+  const [, setTick] = useState(0)
+  const runs = passed !== null
   useEffect(() => {
-    if (startedAt === null) return
-    setNow(Date.now())
-    const ticking = setInterval(() => setNow(Date.now()), 250)
+    if (!runs) return
+    const ticking = setInterval(() => setTick((tick) => tick + 1), 250)
     return () => clearInterval(ticking)
-  }, [startedAt])
-  if (startedAt === null)
+  }, [runs])
+  if (passed === null)
     return (
-      <Button className="timer" onClick={() => onStart(Date.now())}>
+      <Button className="timer" onClick={onStart}>
         {target === null ? label : `${label} · ${clockWords(target)}`}
       </Button>
     )
-  const passed = (now - startedAt) / 1000
-  const isUp = target !== null && passed >= target
+  const seconds = passed()
+  const isUp = target !== null && seconds >= target
   return (
     <p className={isUp ? 'timer timer-up' : 'timer'} role="timer">
-      {label}: <strong>{timerWords(passed, target)}</strong>
+      {label}: <strong>{timerWords(seconds, target)}</strong>
     </p>
   )
 }

@@ -17,11 +17,13 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   money_sides: append,
   shown_sides: append,
   blobs: append,
+  received_photos: append,
   sealed_reports: append,
   digests: append,
   erasures: ['select'],
   refused_entries: edit,
   second_person_proofs: append,
+  device_keys: append,
 
   // What entries can rebuild. A rebuild runs as the owner.
   order_heads: edit,
@@ -29,15 +31,25 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   wrench_cycles: append,
   stock_movements: append,
 
+  // What moves stock and no order wrote.
+  stock_changes: append,
+
+  // Parts of photos that are still arriving.
+  photo_pieces: all,
+
   // Versions that orders rely on by value.
   sheet_versions: append,
   setting_versions: append,
+
+  // Who changed what of the registers below.
+  record_versions: append,
 
   // The shop and its registers.
   shops: edit,
   locations: edit,
   staff: edit,
   devices: edit,
+  order_holders: all,
   enrollment_codes: edit,
   sessions: edit,
   sign_in_failures: all,
@@ -64,8 +76,10 @@ export const forgeable = [
   'money_sides',
   'shown_sides',
   'blobs',
+  'received_photos',
   'sealed_reports',
   'second_person_proofs',
+  'device_keys',
   'digests',
   'erasures',
 ] as const

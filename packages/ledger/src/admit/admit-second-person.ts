@@ -7,7 +7,8 @@ import { type Refusal, refuse } from './refusal.ts'
 
 /**
  * The rules for the second person whom an entry names: they are not its writer, unless the kind is proven by its doer; they
- * work here, they may agree to this kind, and they have shown with their PIN that they agree to this entry.
+ * work here, they may agree to this kind, and they have shown with their PIN, to the server or to the tablet, that they agree to
+ * this entry.
  */
 export const admitSecondPerson = (draft: Draft, facts: AdmitFacts): Refusal | null => {
   const person = secondPersonIn(draft)
@@ -23,10 +24,12 @@ export const admitSecondPerson = (draft: Draft, facts: AdmitFacts): Refusal | nu
   const proven = facts.secondPersons.get(draft.id)
   const isProven =
     person.proof !== null &&
+    // A tablet vouches for a PIN that was typed on it: the entry comes from there.
+    (person.proof.how === 'pin' || person.proof.deviceId === draft.deviceId) &&
     proven?.staffId === person.staffId &&
     proven.orderId === agreement.orderId &&
     proven.kind === agreement.kind &&
     proven.digest === agreement.digest &&
-    facts.now <= proven.until
+    (proven.until === null || facts.now <= proven.until)
   return isProven ? null : refuse('SECOND_PERSON_UNPROVEN', {})
 }

@@ -6,10 +6,13 @@ import { alreadyClosed, whyNot } from '../questions/why-not.ts'
 import type { OrderState } from '../state.ts'
 import { type Refusal, refuse } from './refusal.ts'
 
-/** The rules for every entry that names a step: the step is planned, of this kind, authorized, in order and still open. */
+/**
+ * The rules for every entry that names a step: the step is planned, of this kind, authorized, in order and still open. A
+ * photo closes no step and is taken at any time.
+ */
 export const admitToStep = (state: OrderState, draft: Draft): Refusal | null => {
   const stepKey = 'stepKey' in draft.payload ? draft.payload.stepKey : null
-  if (stepKey === null || stepKey === undefined) return null
+  if (stepKey === null || stepKey === undefined || draft.kind === 'photo.attached') return null
   const step = state.plan?.plan.steps.find((candidate) => candidate.stepKey === stepKey)
   if (!step) return refuse('STEP_NOT_PLANNED', { stepKey })
   if (draft.kind === 'trouble.found') return onOtherWheel(step, draft.payload.wheel)

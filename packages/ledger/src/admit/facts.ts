@@ -1,4 +1,5 @@
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { DiscountLimits } from '@bayledger/reckoning/money/price-book'
 import type { Agreement } from '../agreement.ts'
 import type { Author } from '../entry.ts'
 import type { MoneySides } from '../questions/money.ts'
@@ -15,14 +16,22 @@ export type WrenchFacts = {
   readonly rangeUnit: 'lbf·ft' | 'lbf·in' | 'N·m'
 }
 
-/** A second person's agreement, good until `until` (UTC text). */
-export type ProvenSecondPerson = Agreement & { readonly staffId: string; readonly until: string }
+/**
+ * A second person's agreement. A token is good until `until` (UTC text); what a tablet signed has no end (`null`), because it
+ * may have to wait for the network.
+ */
+export type ProvenSecondPerson = Agreement & { readonly staffId: string; readonly until: string | null }
 
 /** What the shop's stock list knows of a part; null where it does not say. */
 export type PartOnStock = {
   readonly frequenciesMHz: readonly number[] | null
+  readonly protocols: readonly string[] | null
   readonly stem: 'snap-in' | 'clamp-in' | null
+  readonly holeMillimeters: number | null
+  readonly ratedPsi: number | null
   readonly madeMonth: string | null
+  /** A shelf limit shorter than the trade's, in calendar months. */
+  readonly shelfMonths: number | null
   /** Why it is held back from fitting, in words. */
   readonly heldBack: string | null
 }
@@ -34,16 +43,20 @@ export type AdmitFacts = {
   readonly author: Author
   /** The roles of the shop's active people, by id. */
   readonly staff: ReadonlyMap<string, readonly Role[]>
-  /** Second persons who typed their PIN for an entry, by the entry's id. */
+  /** Second persons whose token or whose tablet's signature holds, by the id of the entry that they agreed to. */
   readonly secondPersons: ReadonlyMap<string, ProvenSecondPerson>
   readonly refusedIds: ReadonlySet<string>
   readonly wrenches: ReadonlyMap<string, WrenchFacts>
   readonly gauges: ReadonlySet<string>
+  /** Gauges that are registered and may not be used now: who was out of reach may not have heard of it. */
+  readonly gaugesInQuarantine: ReadonlySet<string>
   readonly history: HistoryEvidence | null
   /** What the vehicle's odometer read last at an earlier visit; loaded for entries that hold a reading. */
   readonly earlierOdometer: EarlierOdometer | null
   /** Whether the shop demands a second person for torque; on by default. */
   readonly secondPersonRequired: boolean
+  /** The most that each role may take off a price, as the newest version of the shop's prices has it. */
+  readonly discountLimits: DiscountLimits
   /** Sensor IDs, upper-case hexadecimal, that are on record for other vehicles of this shop. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
   /** Parts on the shop's own stock list, by part number. */

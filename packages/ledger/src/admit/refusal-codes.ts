@@ -19,6 +19,7 @@ export const refusalCodes = [
   'STEP_VALUE_MISSING',
   'SHEET_NOT_ON_FILE',
   'STEP_NOT_SET_ASIDE',
+  'FIGURE_MISSING',
   'FIGURE_UNVERIFIED',
   'FIGURE_CONFIRMED_BY_WRITER',
   'ARRIVAL_INCOMPLETE',
@@ -31,6 +32,7 @@ export const refusalCodes = [
   'ESTIMATE_REVISION_STALE',
   'ESTIMATE_DIGEST_DIFFERS',
   'ESTIMATE_TOTALS_DIFFER',
+  'DISCOUNT_OVER_LIMIT',
   'ESTIMATE_FINDINGS_UNCONFIRMED',
   'ESTIMATE_SENSOR_FORBIDDEN',
   'ESTIMATE_SENSOR_SILENCED',
@@ -84,6 +86,8 @@ export const refusalCodes = [
   'ODOMETER_BACKWARDS',
   'DRIVE_LONGER_THAN_ORDER',
   'ODOMETER_IMPLAUSIBLE',
+  'PHOTO_TOO_LARGE',
+  'PHOTO_UNKNOWN',
   'REPORT_HEAD_MOVED',
   'SEAL_GATE_CLOSED',
   'REPORT_NOT_SEALED',
@@ -100,6 +104,14 @@ export const refusalCodes = [
 ] as const
 export type RefusalCode = (typeof refusalCodes)[number]
 
-/** Faults that only a server can find: an unreadable form, sides that did not come with the entry, unknown parts. */
-export const deliveryRefusalCodes = ['ENTRY_INVALID', 'SIDE_MISSING', 'ORDER_PARTS_UNKNOWN'] as const
+/**
+ * Faults that only a server can find: an unreadable form, sides that did not come along, unknown parts, a writer
+ * who left, a tablet that was put out. */
+export const deliveryRefusalCodes = [
+  'ENTRY_INVALID',
+  'SIDE_MISSING',
+  'ORDER_PARTS_UNKNOWN',
+  'WRITER_NOT_ACTIVE',
+  'TABLET_PUT_OUT',
+] as const
 export type DeliveryRefusalCode = (typeof deliveryRefusalCodes)[number]

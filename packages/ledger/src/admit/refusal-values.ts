@@ -56,6 +56,8 @@ export type RefusalValues = {
   readonly STEP_VALUE_MISSING: OfStep
   readonly SHEET_NOT_ON_FILE: NoValues
   readonly STEP_NOT_SET_ASIDE: OfStep
+  /** Nobody has entered the figure on the sheet yet. */
+  readonly FIGURE_MISSING: { readonly figure: SafetyFigure }
   readonly FIGURE_UNVERIFIED: { readonly figure: SafetyFigure }
   readonly FIGURE_CONFIRMED_BY_WRITER: { readonly figure: SafetyFigure }
   readonly ARRIVAL_INCOMPLETE: OfGate & { readonly before: 'findings' | 'wheel-removal' }
@@ -73,6 +75,7 @@ export type RefusalValues = {
   readonly ESTIMATE_REVISION_STALE: { readonly to: 'issue' | 'show' | 'answer'; readonly newest: number }
   readonly ESTIMATE_DIGEST_DIFFERS: { readonly to: 'issue' | 'answer' }
   readonly ESTIMATE_TOTALS_DIFFER: NoValues
+  readonly DISCOUNT_OVER_LIMIT: OfBundle & { readonly limitPercentThousandths: number }
   readonly ESTIMATE_FINDINGS_UNCONFIRMED: NoValues
   readonly ESTIMATE_SENSOR_FORBIDDEN: NoValues
   readonly ESTIMATE_SENSOR_SILENCED: { readonly wheels: readonly WheelPosition[] }
@@ -167,6 +170,8 @@ export type RefusalValues = {
   readonly ODOMETER_IMPLAUSIBLE: Omit<OdometerDoubt, 'daysAgo'> & Partial<Pick<OdometerDoubt, 'daysAgo'>>
   readonly PAYMENT_UNKNOWN: NoValues
   readonly PAYMENT_CHANGES_NOTHING: NoValues
+  readonly PHOTO_TOO_LARGE: { readonly bytes: number }
+  readonly PHOTO_UNKNOWN: NoValues
   readonly REPORT_HEAD_MOVED: NoValues
   readonly SEAL_GATE_CLOSED: OfGate
   readonly REPORT_NOT_SEALED: NoValues
@@ -183,6 +188,8 @@ export type RefusalValues = {
   /** The paths of the draft's invalid fields. */
   readonly ENTRY_INVALID: { readonly fields: readonly string[] }
   readonly SIDE_MISSING: NoValues
+  readonly WRITER_NOT_ACTIVE: NoValues
+  readonly TABLET_PUT_OUT: NoValues
   readonly ORDER_PARTS_UNKNOWN: { readonly part: 'customer' | 'vehicle' | 'location' }
 }
 

@@ -5,6 +5,7 @@ import { damageRefusals } from '../../test-support/refusals/damage.ts'
 import { estimatesRefusals } from '../../test-support/refusals/estimates.ts'
 import { orderRefusals } from '../../test-support/refusals/order.ts'
 import { paymentsRefusals } from '../../test-support/refusals/payments.ts'
+import { photosRefusals } from '../../test-support/refusals/photos.ts'
 import { stepsRefusals } from '../../test-support/refusals/steps.ts'
 import { torqueRefusals } from '../../test-support/refusals/torque.ts'
 import { wheelsRefusals } from '../../test-support/refusals/wheels.ts'
@@ -20,6 +21,7 @@ const refusals = {
   ...wheelsRefusals,
   ...torqueRefusals,
   ...closingRefusals,
+  ...photosRefusals,
 }
 
 describe('the ledger refuses', () => {

@@ -1,7 +1,7 @@
 import { definitionOf, type Kind, kindNames, versionOf } from '../registry.ts'
 
 /** What each kind of entry says, for people who read a ledger. */
-const meanings: Readonly<Record<Kind, string>> = {
+export const meanings: Readonly<Record<Kind, string>> = {
   'order.opened': 'whose vehicle came, where, and what was promised',
   'complaint.recorded': "the customer's own words, the light as they describe it, recent events",
   'authority.given': 'consent to look, or to drive, and what looking costs',
@@ -19,6 +19,7 @@ const meanings: Readonly<Record<Kind, string>> = {
   'telltale.observed': 'lamp check and behavior of the warning light, seen by us',
   'check.skipped': 'a check that the findings call for is not made, and why',
   'photo.attached': "a photo's digest; its bytes may follow",
+  'photo.shared': 'the customer sees a photo on their page, or no longer sees it',
   'diagnosis.issued': 'evidence, findings and rule set; the server computes them again',
   'diagnosis.confirmed': "the technician's agreement, or another finding with a reason",
   'stop.told': 'the customer was told of a danger: how, and their answer',

@@ -41,17 +41,17 @@ export const recorded = <T extends object>(fact: T, entry: Foldable): Recorded<T
   written: writtenOf(entry),
 })
 
-/** Adds a device's unsent drafts after the server's entries, numbered as the server would number them. */
-export const layOnTop = (entries: readonly Foldable[], drafts: readonly Draft[]): Foldable[] => {
-  const head = entries.length
-  return [
-    ...entries,
-    ...drafts.map((draft, index) => ({
-      ...draft,
-      seq: head + index + 1,
-      given: {},
-      receivedAt: null,
-      hash: null,
-    })),
-  ]
-}
+/** A device's unsent draft after the entry with this number, numbered as the server would number it. */
+export const drafted = (draft: Draft, after: number): Foldable => ({
+  ...draft,
+  seq: after + 1,
+  given: {},
+  receivedAt: null,
+  hash: null,
+})
+
+/** Adds a device's unsent drafts after the server's entries. */
+export const layOnTop = (entries: readonly Foldable[], drafts: readonly Draft[]): Foldable[] => [
+  ...entries,
+  ...drafts.map((draft, index) => drafted(draft, entries.length + index)),
+]

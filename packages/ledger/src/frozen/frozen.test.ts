@@ -17,7 +17,7 @@ import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-
  * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
-const frozen = (name: string, version: 1 | 2 | 3 | 4 = 1): Entry[] =>
+const frozen = (name: string, version: 1 | 2 | 3 | 4 | 5 = 1): Entry[] =>
   JSON.parse(readFileSync(`${here}/version-${version}-${name}.json`, 'utf8')) as Entry[]
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.json'))
@@ -96,6 +96,18 @@ describe('the frozen ledgers', () => {
       dateCodeSeen: { readable: false, why: 'worn-off' },
       casing: 'polyester',
     })
+  })
+
+  it('fold to photos, one of what is not right, which the customer is shown', () => {
+    const state = fold(frozen('photos', 5))
+    expect(state.headHash).toBe('82e19f368eea82f0d3c50f8333a140cff2a99eecdc412e7859149f9a383516c3')
+    expect(state.photos).toMatchObject([
+      { wheel: 'LF', subject: 'not-right', shared: true, picture: { width: 1_600, height: 1_200 } },
+      { wheel: null, subject: 'placard', shared: false },
+    ])
+    expect(fold(frozen('whole-job')).photos).toMatchObject([
+      { subject: 'stem', picture: null, shared: false },
+    ])
   })
 
   it('keep the words that version 1 said of a diagnosis, beside the same facts', () => {

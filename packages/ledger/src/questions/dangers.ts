@@ -33,6 +33,19 @@ export const dangersOf = (state: OrderState): readonly Danger[] =>
         .map((bundle) => ({ bundle, decision: answerTo(state, bundle) })),
     }))
 
+/**
+ * Stops of which the customer is still to be told: nobody told them, or of other wheels only, and neither a refusal on
+ * record nor work has settled it meanwhile.
+ */
+export const untoldStops = (state: OrderState): readonly Finding[] =>
+  (state.diagnosis?.diagnosis.findings ?? []).filter((finding) => {
+    const told = state.stopsTold[finding.code]
+    const isTold = told !== undefined && finding.wheels.every((wheel) => told.wheels.includes(wheel))
+    return (
+      finding.kind === 'stop' && !isTold && !state.refusals[finding.code] && !isSettledByWork(state, finding)
+    )
+  })
+
 /** Whether a danger keeps the vehicle off the road or here, and neither work has settled it nor the spare removed it. */
 export const isUnsafeToTake = (danger: Danger): boolean => !danger.isOffTheRoad && isNotRepaired(danger)
 
@@ -65,7 +78,8 @@ export const spareHelp = (state: OrderState): SpareHelp => {
   const gauge = state.arrival.wheels.SP?.gauge?.pressure
   const label = placardPsi(state, 'SP')
   const damage = state.arrival.tires.SP?.tireDamage ?? null
-  if (kind === undefined || !gauge || label === null || damage === null) return { spare: 'not-checked' }
+  if (kind === undefined || kind === 'unknown' || !gauge || label === null || damage === null)
+    return { spare: 'not-checked' }
   const held = psi(gauge)
   if (damage.length > 0) return { spare: 'damaged' }
   return held <= label - lowByPsi ? { spare: 'low', psi: held, label } : { spare: kind, psi: held }

@@ -3,10 +3,10 @@ import { bay, before, closeStep, desk, lastOf } from '../../test-support/refusal
 import { wordsOf } from '../../test-support/seeded-ids.ts'
 import { advisor } from '../../test-support/shop.ts'
 import type { OrderState } from '../state.ts'
-import { clockHolds } from './clock-holds.ts'
 import { driveDoubt } from './drive-clock.ts'
 import { openSteps, proofOf } from './gates.ts'
 import { nextMoves } from './moves.ts'
+import { openHolds } from './open-holds.ts'
 
 const drive = 'vehicle.proof.drive'
 const timed = (minutes: number, seconds = 0) => ({
@@ -154,7 +154,7 @@ describe('minutes that the clock contradicts', () => {
       { entryId: lastOf(pen, 'drive.done'), words: wordsOf('the tablet was left on the bench') },
       desk,
     )
-    expect(clockHolds(pen.state())).toEqual([])
+    expect(openHolds(pen.state())).toEqual([])
     expect(pen.state().settledHolds).toMatchObject([
       {
         hold: { code: 'drive-minutes-doubtful', values: { typed: 22, clock: 3 } },
@@ -179,7 +179,7 @@ describe('minutes that the clock contradicts', () => {
   it('are no doubt of a drive that is withdrawn', () => {
     const { pen } = driven(22, timed(3))
     pen.strike(lastOf(pen, 'drive.done'), advisor)
-    expect(clockHolds(pen.state())).toEqual([])
+    expect(openHolds(pen.state())).toEqual([])
     expect(proofOf(pen.state())).toEqual({
       verdict: 'not-yet-proven',
       why: 'not-driven-enough',

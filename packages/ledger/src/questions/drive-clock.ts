@@ -1,6 +1,7 @@
 import type { DriveDoubt } from '../hold.ts'
 import type { OrderState, Written } from '../state.ts'
 import type { Timed } from '../timed.ts'
+import { clocksApart } from './clocks-apart.ts'
 
 const minuteMs = 60_000
 
@@ -12,15 +13,20 @@ type Drive = { readonly minutes: number; readonly timed: Timed }
 /** A drive that is being recorded: when by its device's clock, and when by the server's. */
 type Moment = { readonly writtenAt: string; readonly now: string }
 
-/** Why the minutes of a drive cannot be, by the tablet's clock or by the entries before it; `null` if they can. */
+/**
+ * Why the minutes of a drive cannot be, by the tablet's clock or by the entries before it, or why its clock cannot be
+ * relied on; `null` if they can.
+ */
 export const driveDoubt = (state: OrderState, drive: Drive, moment: Moment): DriveDoubt | null => {
   const limits = [
     ...(drive.timed === null ? [] : [{ by: 'timed' as const, minutes: drive.timed.seconds / 60 }]),
     ...limitByEntries(state, moment),
   ].toSorted((one, other) => one.minutes - other.minutes)
   const [least] = limits
-  if (least === undefined || drive.minutes <= least.minutes + roundingMinutes) return null
-  return { typed: drive.minutes, clock: wholeMinutes(least.minutes), by: least.by }
+  if (least !== undefined && !fitsInto(drive.minutes, least.minutes))
+    return { typed: drive.minutes, clock: wholeMinutes(least.minutes), by: least.by }
+  const seconds = clocksApart(drive.timed)
+  return seconds === null ? null : { typed: drive.minutes, clock: wholeMinutes(seconds / 60), by: 'clocks' }
 }
 
 /** How long the order has been open, in minutes, when something is recorded in it; `null` before it is opened. */

@@ -1,6 +1,6 @@
 import type { Casing, Evidence, HistoryEvidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { Pressure, Temperature } from '@bayledger/reckoning/quantity'
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { placardOf, type SpecificationSheet, sensorOf, tiresOf } from '@bayledger/reckoning/sheet'
 import { pressureIn } from '@bayledger/reckoning/units/pressure-units'
 import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import { type Axle, axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
@@ -60,19 +60,19 @@ const vehicleEvidence = (sheet: SpecificationSheet, state: OrderState): Evidence
   })
   return {
     system: sheet.system,
-    sensorFrequencyMHz: sheet.sensor?.frequencyMHz,
+    sensorFrequencyMHz: sensorOf(sheet)?.frequencyMHz,
     pressureDisplay: sheet.pressureDisplay,
-    spare: sheet.spare,
+    spare: sheet.spare === 'unknown' ? null : sheet.spare,
     spareMonitored: sheet.spareMonitored,
-    sensorMounting: sheet.sensor?.mounting,
+    sensorMounting: sensorOf(sheet)?.mounting,
     placard: {
-      ...perAxle((axle) => sheet.placard[axle]?.psi),
-      verified: sheet.sources.placard.verifiedBy !== null || state.figures.placard !== undefined,
+      ...perAxle((axle) => placardOf(sheet)?.[axle]?.psi),
+      verified: (sheet.sources.placard?.verifiedBy ?? null) !== null || state.figures.placard !== undefined,
     },
     warnAt: sheet.warnAtPsi,
-    loadClass: perAxle((axle) => sheet.tire[axle]?.loadClass),
+    loadClass: perAxle((axle) => tiresOf(sheet)?.[axle]?.loadClass),
     casing: casingsOf(state),
-    sidewallMaximum: perAxle((axle) => sheet.tire[axle]?.sidewallMaximumPsi),
+    sidewallMaximum: perAxle((axle) => tiresOf(sheet)?.[axle]?.sidewallMaximumPsi),
   }
 }
 

@@ -1,7 +1,7 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { ClockDoubt, DriveDoubt, WrenchDoubt } from '../hold.ts'
+import type { ClockDoubt, DriveDoubt, LateDoubt, WrenchDoubt } from '../hold.ts'
 import type { Conflict } from '../state.ts'
 import type { BundleNamed } from './named.ts'
 import type { OpenTrouble } from './troubles.ts'
@@ -25,10 +25,15 @@ export type GateValues = {
   readonly 'wheel-unchecked': NoValues
   readonly 'wheel-parked': Parked
   readonly 'spare-not-on': NoValues
-  readonly 'stop-open': { readonly finding: FindingCode; readonly keeps: 'off-the-road' | 'here' }
+  readonly 'stop-open': {
+    readonly finding: FindingCode
+    /** `refused`: off the road for good, because the customer refused the repair on record. */
+    readonly keeps: 'off-the-road' | 'refused' | 'here'
+  }
   readonly 'wrench-doubtful': WrenchDoubt | { readonly asWritten: string }
   readonly 'device-clock-doubtful': ClockDoubt
   readonly 'drive-minutes-doubtful': DriveDoubt
+  readonly 'heard-late': LateDoubt
   readonly 'findings-unconfirmed': NoValues
   readonly 'estimate-missing': NoValues
   readonly 'estimate-unanswered': { readonly bundle: BundleNamed }

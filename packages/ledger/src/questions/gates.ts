@@ -1,4 +1,5 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
+import { placardOf } from '@bayledger/reckoning/sheet'
 import { namedStep, type Step } from '@bayledger/reckoning/step'
 import { axleOf, inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
@@ -110,8 +111,13 @@ const wheelReasons = (state: OrderState): GateReason[] =>
 const parkedReason = ({ wheel, what, waitsFor }: OpenTrouble): GateReason =>
   reason('wheel-parked', wheel, { what, waitsFor })
 
-const offTheRoad = (finding: FindingCode): GateReason =>
-  reason('stop-open', null, { finding, keeps: 'off-the-road' })
+const offTheRoad =
+  (state: OrderState) =>
+  (code: FindingCode): GateReason => {
+    const finding = state.diagnosis?.diagnosis.findings.find((one) => one.code === code)
+    const isRefused = finding !== undefined && isRefusedFinding(state, finding)
+    return reason('stop-open', null, { finding: code, keeps: isRefused ? 'refused' : 'off-the-road' })
+  }
 
 const held = (state: OrderState, gate: 'road' | 'hand-back'): GateReason[] =>
   state.holds.filter((hold) => hold.gate === gate).map(heldReason)
@@ -120,7 +126,7 @@ const held = (state: OrderState, gate: 'road' | 'hand-back'): GateReason[] =>
 export const roadGate = (state: OrderState): GateReason[] => [
   ...wheelReasons(state),
   ...troublesOnTheRoad(state).map(parkedReason),
-  ...openStops(state, 'road').map(offTheRoad),
+  ...openStops(state, 'road').map(offTheRoad(state)),
   ...held(state, 'road'),
 ]
 
@@ -145,7 +151,7 @@ const leavingGate = (state: OrderState): GateReason[] => {
     ...troubles.filter((trouble) => leavesBy(state, trouble) === null).map(parkedReason),
     ...openStops(state, 'road')
       .filter((code) => !refused.includes(code))
-      .map(offTheRoad),
+      .map(offTheRoad(state)),
     ...held(state, 'road'),
   ]
 }
@@ -221,4 +227,4 @@ export const heldReason = (hold: OrderState['holds'][number]): GateReason => {
 
 /** The label's figure that governs a wheel, in psi; `null` where the sheet has none. */
 export const placardPsi = (state: OrderState, wheel: WheelPosition): number | null =>
-  state.sheet?.sheet.placard[axleOf(wheel)]?.psi ?? null
+  placardOf(state.sheet?.sheet)?.[axleOf(wheel)]?.psi ?? null

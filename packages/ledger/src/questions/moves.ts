@@ -2,6 +2,7 @@ import { namedStep } from '@bayledger/reckoning/step'
 import type { OrderState, Written } from '../state.ts'
 import { authorizedBundles, unansweredBundles } from './answers.ts'
 import { openConflicts } from './conflicts.ts'
+import { untoldStops } from './dangers.ts'
 import { doubtedDrives, doubtOf } from './drive-clock.ts'
 import { estimateIsMissing } from './estimate-is-missing.ts'
 import {
@@ -73,17 +74,16 @@ const otherMoves = (state: OrderState, now: string): Move[] => {
   return arrival ? [arrival] : afterFindings(state)
 }
 
-/** A stop that the customer was not told about, or was told about for other wheels only. */
-const stopMove = ({ diagnosis, stopsTold, refusals, reports }: OrderState): Move | null => {
-  if (!diagnosis || reports.length > 0) return null
-  const untold = diagnosis.diagnosis.findings.find(
-    ({ kind, code, wheels }) =>
-      kind === 'stop' &&
-      !refusals[code] &&
-      !(stopsTold[code] && wheels.every((wheel) => stopsTold[code]?.wheels.includes(wheel))),
-  )
+/** A stop that the customer was not told about. */
+const stopMove = (state: OrderState): Move | null => {
+  const [untold] = state.reports.length > 0 ? [] : untoldStops(state)
   return untold
-    ? move('desk', 'stop-untold', { finding: untold.code, wheels: untold.wheels }, diagnosis.written)
+    ? move(
+        'desk',
+        'stop-untold',
+        { finding: untold.code, wheels: untold.wheels },
+        state.diagnosis?.written ?? null,
+      )
     : null
 }
 

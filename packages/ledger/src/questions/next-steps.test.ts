@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { decide, oneSensorJob } from '../../test-support/one-sensor-job.ts'
+import { decide, oneSensorJob, stageWriters, tireOf } from '../../test-support/one-sensor-job.ts'
+import { answerRest, offer } from '../../test-support/parked.ts'
+import { bay } from '../../test-support/refusals/setting.ts'
 import type { OrderState } from '../state.ts'
 import { nextSteps } from './next-steps.ts'
 
@@ -37,6 +39,26 @@ describe('what is next for the customer', () => {
     })
     expect(codesOf(short)).toContain('report-the-light')
     expect(codesOf(state)).not.toContain('report-the-light')
+  })
+
+  it('is a check before every trip while nothing is done about a leak, before the customer’s answer too', () => {
+    const pen = oneSensorJob('checked')
+    pen.write('tire.inspected', tireOf('LF', { tireDamage: ['puncture'] }), bay)
+    offer(pen)
+    stageWriters.shown(pen)
+    const often = () =>
+      nextSteps(pen.state(), today).flatMap((step) => (step.code === 'check-pressures' ? [step.every] : []))
+    expect(often()).toEqual(['trip'])
+    answerRest(pen, 'declined')
+    expect(often()).toEqual(['trip'])
+  })
+
+  it('says that a light stays on of which the cause was left, and not what to do when it comes back', () => {
+    const pen = oneSensorJob('shown')
+    decide(pen, 'declined')
+    expect(codesOf(pen.state())).toContain('light-stays-on')
+    expect(codesOf(pen.state())).not.toContain('if-light-returns')
+    expect(codesOf(oneSensorJob('handed-back').state())).toContain('if-light-returns')
   })
 
   it('gives the figure that a warm tire was set to, with the label’s and the one to expect cold', () => {

@@ -1,6 +1,7 @@
 import type { Distance, Temperature } from '@bayledger/reckoning/quantity'
+import { studsOf } from '@bayledger/reckoning/sheet'
 import type { RetorqueMiles } from '@bayledger/reckoning/torque/retorque'
-import { retorqueWindow } from '@bayledger/reckoning/torque/retorque'
+import { retorqueWindow, usualRetorqueMiles } from '@bayledger/reckoning/torque/retorque'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState, WheelWork } from '../state.ts'
 import { airAfterADrive, carriedPsi } from './carried-pressure.ts'
@@ -8,7 +9,7 @@ import { dangersOf, isUnsafeToTake, type SpareHelp, spareHelp } from './dangers.
 import { proofOf, wheelsThatCameOff } from './gates.ts'
 import { lastOdometer } from './odometer.ts'
 import { minutesToDrive } from './proof.ts'
-import { type Gauging, gaugingDue, mayDrive, spareInUse } from './verdicts.ts'
+import { type Gauging, gaugingDue, isFixed, mayDrive, spareInUse } from './verdicts.ts'
 
 /** One thing for the customer to do after the visit: a code and its figures. Days are YYYY-MM-DD. */
 export type NextStep =
@@ -28,6 +29,7 @@ export type NextStep =
     }
   | { readonly code: 'report-the-light'; readonly minutes: number }
   | { readonly code: 'if-light-returns' }
+  | { readonly code: 'light-stays-on' }
   | WarmTires
   /** Set to a limit under the figure for its temperature. psi: as left, and once as cold as the outdoors. */
   | {
@@ -76,14 +78,21 @@ export const nextSteps = (state: OrderState, today: string): readonly NextStep[]
     ]
   return [
     ...retorque(state),
-    proofOf(state).verdict === 'not-yet-proven'
-      ? { code: 'report-the-light', minutes: minutesToDrive(state) }
-      : { code: 'if-light-returns' },
+    aboutTheLight(state),
     ...warmTires(state),
     ...setAgainCold(state),
     { code: 'check-pressures', ...gauging, firstBy: laterBy(today, gauging.every) },
     ...deferredWork(state),
   ]
+}
+
+/** What to expect of the warning light. One that was on, and of which the cause was left, does not come back: it stays. */
+const aboutTheLight = (state: OrderState): NextStep => {
+  if (proofOf(state).verdict === 'not-yet-proven')
+    return { code: 'report-the-light', minutes: minutesToDrive(state) }
+  const { behavior } = state.closing.telltale ?? state.arrival.telltale ?? { behavior: null }
+  const isOn = behavior === 'solid' || behavior === 'flash-then-solid' || behavior === 'flash-continuous'
+  return { code: isOn && isFixed(state).verdict === 'not-fixed' ? 'light-stays-on' : 'if-light-returns' }
 }
 
 const towOrSpare = (state: OrderState): readonly NextStep[] =>
@@ -101,7 +110,7 @@ const laterBy = (today: string, every: Gauging['every']): string => {
 const retorque = (state: OrderState): readonly NextStep[] => {
   const sheet = state.sheet?.sheet
   if (!sheet || wheelsThatCameOff(state).length === 0) return []
-  const miles = sheet.studs.retorqueMiles
+  const miles = studsOf(sheet)?.retorqueMiles ?? usualRetorqueMiles
   const odometer = lastOdometer(state)?.distance
   return [{ code: 'retorque', miles, at: odometer ? retorqueWindow(odometer, miles) : null }]
 }

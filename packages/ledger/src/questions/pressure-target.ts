@@ -1,7 +1,7 @@
 import { usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import { setTarget, type TireTemperature, usualCaps } from '@bayledger/reckoning/pressure/set-target'
 import type { Pressure } from '@bayledger/reckoning/quantity'
-import type { Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
+import { placardOf, type Surroundings, type TemperatureQuality, tiresOf } from '@bayledger/reckoning/sheet'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { printedIn } from '@bayledger/reckoning/units/printed-pressure'
 import { inKelvin } from '@bayledger/reckoning/units/temperature-units'
@@ -41,8 +41,9 @@ export const pressureTargetFor = (
 ): PressureTarget => {
   const sheet = state.sheet?.sheet
   const axle = axleOf(wheel)
-  const placard = sheet?.placard[axle] ? printedIn('psi', sheet.placard[axle]) : null
-  const maximum = sheet?.tire[axle]?.sidewallMaximumPsi
+  const printed = placardOf(sheet)?.[axle] ?? null
+  const placard = printed && printedIn('psi', printed)
+  const maximum = tiresOf(sheet)?.[axle]?.sidewallMaximumPsi
   if (placard === null) return { ok: false, refusal: { why: 'no-figure' } }
   const sidewallMaximum: Pressure | null = maximum === undefined ? null : { value: maximum, unit: 'psi' }
   const tire = tireTemperature(surroundings)

@@ -69,8 +69,8 @@ describe('the plies of a light truck tire', () => {
           ...state.sheet,
           sheet: {
             ...sheet,
-            placard: { ...sheet.placard, front: printed, rear: printed },
-            tire: { ...sheet.tire, front: tire, rear: tire },
+            placard: { front: printed, rear: printed, spare: null },
+            tire: { front: tire, rear: tire, spare: null },
           },
         },
       },

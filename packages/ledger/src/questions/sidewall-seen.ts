@@ -1,3 +1,4 @@
+import { tiresOf } from '@bayledger/reckoning/sheet'
 import { compareSizes, type SizeComparison } from '@bayledger/reckoning/tire/compare-sizes'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { type TireAge, tireAge } from '@bayledger/reckoning/tire/tire-age'
@@ -18,7 +19,7 @@ export const tireAgeSeen = ({ dateCodeSeen, written }: Recorded<TireRecord>): Ti
  */
 export const sizeComparedAt = (state: OrderState, wheel: WheelPosition): SizeComparison | null => {
   const seen = state.arrival.tires[wheel]?.sizeSeen
-  const sheet = state.sheet?.sheet.tire[axleOf(wheel)]
+  const sheet = tiresOf(state.sheet?.sheet)?.[axleOf(wheel)]
   if (!seen?.readable || !sheet) return null
   const [onTire, bySheet] = [readTireSize(seen.text), readTireSize(sheet.size)]
   return onTire.ok && bySheet.ok ? compareSizes(bySheet.value, onTire.value) : null

@@ -21,7 +21,8 @@ export const spareWheel = (state: OrderState): RoadPosition | null =>
           (trouble) =>
             trouble.wheel === wheel &&
             refusableFinding(trouble.what) === code &&
-            trouble.waitsFor !== 'answer',
+            trouble.waitsFor !== 'answer' &&
+            trouble.waitsFor !== 'refused',
         )
       )
     }),

@@ -9,8 +9,11 @@ import { holeTroubles } from './hole-troubles.ts'
 import { refusableFinding, remedyOf, remedyWork } from './remedies.ts'
 import { isSeating } from './tire-steps.ts'
 
-/** What a parked wheel waits for: the customer's answer, the part in hand, or the repair itself. */
-export type WaitsFor = 'answer' | 'part' | 'repair'
+/**
+ * What a parked wheel waits for: the customer's answer, the part in hand, or the repair itself. `refused`: nothing, because
+ * the customer refused the repair on record.
+ */
+export type WaitsFor = 'answer' | 'refused' | 'part' | 'repair'
 
 /** Something that is not right and is not put right yet. It parks its wheel; without one, it only closes the road. */
 export type OpenTrouble = {
@@ -30,7 +33,9 @@ type Trouble = Omit<OpenTrouble, 'waitsFor'>
 export const openTroubles = (state: OrderState): OpenTrouble[] =>
   everFound(state).flatMap((trouble): OpenTrouble[] => {
     const waitsFor = leftToDo(state, trouble)
-    return waitsFor === null ? [] : [{ ...trouble, waitsFor }]
+    if (waitsFor === null) return []
+    const isRefused = waitsFor === 'answer' && leavesBy(state, trouble) !== null
+    return [{ ...trouble, waitsFor: isRefused ? 'refused' : waitsFor }]
   })
 
 const everFound = (state: OrderState): Trouble[] => [
@@ -146,7 +151,7 @@ const takesTheSpare = (state: OrderState, trouble: OpenTrouble, { wheel, closedB
 const shuts = ({ what, waitsFor }: OpenTrouble, step: Step): boolean => {
   // What was seen of the hole is still written down.
   if (remedyOf(what) === 'hole' && step.code === 'judge-leak') return false
-  if (waitsFor === 'answer') return true
+  if (waitsFor === 'answer' || waitsFor === 'refused') return true
   switch (remedyOf(what)) {
     case 'tire':
       return waitsFor === 'part'
@@ -189,7 +194,7 @@ const isRoadWheel = (wheel: WheelPosition): boolean =>
  * How the vehicle leaves with a trouble that the customer refused on record to have put right, after it was found; `null`
  * if they did not. A first version of the refusal did not say how: then the vehicle leaves as it is.
  */
-export const leavesBy = ({ refusals }: OrderState, { wheel, what, since }: OpenTrouble): Leaving | null => {
+export const leavesBy = ({ refusals }: OrderState, { wheel, what, since }: Trouble): Leaving | null => {
   const finding = refusableFinding(what)
   if (wheel === null || finding === null) return null
   const refusal = refusals[finding]

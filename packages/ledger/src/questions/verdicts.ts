@@ -65,7 +65,7 @@ const driveBy: Readonly<Record<Gauging['every'], DriveVerdict>> = {
   month: 'drive-normally',
 }
 
-/** Never less often than a caution says that was shown with a No or Later. */
+/** Never less often than a caution says that was shown with a No or Later, or would be shown with it. */
 export const gaugingDue = (state: OrderState): Gauging => {
   const shown = openCautions(state).flatMap((caution) => gaugingAskedBy(caution) ?? [])
   const [why = null] = reasonsToGauge(state)
@@ -77,7 +77,8 @@ export const gaugingDue = (state: OrderState): Gauging => {
 const openCautions = (state: OrderState) =>
   newestBundles(state).flatMap((bundle) => {
     const decision = answerTo(state, bundle)
-    return decision && decision.answer !== 'authorized' ? decision.cautionsShown : []
+    if (decision === null) return bundle.cautions
+    return decision.answer === 'authorized' ? [] : decision.cautionsShown
   })
 
 /** The reasons that hold, the one that concerns safety most first. */
@@ -134,7 +135,7 @@ export type FixedVerdict =
   | { readonly verdict: 'not-fixed'; readonly why: 'nothing-authorized' | 'danger-left' }
   | ({ readonly verdict: 'not-fixed' } & Failure)
 
-/** Proven, not yet proven or not fixed, and nothing softer. */
+/** One of three: proven, not yet proven, not fixed. */
 export const isFixed = (state: OrderState): FixedVerdict => {
   if (dangersOf(state).some(isNotRepaired)) return { verdict: 'not-fixed', why: 'danger-left' }
   const proof = proofOf(state)

@@ -1,3 +1,4 @@
+import { isMissing, relearnOf, type SafetyFigure } from '@bayledger/reckoning/sheet'
 import { namedStep, type Step } from '@bayledger/reckoning/step'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../admit/refusal.ts'
@@ -17,6 +18,7 @@ import { parkedBy } from './troubles.ts'
 export const whyNot = (state: OrderState, step: Step): Refusal | null =>
   orderOver(state) ??
   alreadyClosed(state, step) ??
+  figureMissing(state, step) ??
   forerunnerOpen(state, step) ??
   notAuthorized(state, step) ??
   figureUnverified(state, step) ??
@@ -56,6 +58,19 @@ const securesAgain = (state: OrderState, { wheel, closedBy }: Step): boolean =>
   wheel !== null &&
   (closedBy === 'wheel.mounted' || closedBy === 'studs.torqued' || closedBy === 'torque.checked') &&
   ['off', 'untorqued', 'unchecked'].includes(wheelStatus(state, wheel))
+
+/** The figure that a step is about or rests on, where the sheet does not have it: nobody can confirm nothing. */
+const figureMissing = (state: OrderState, { unverified, code }: Step): Refusal | null => {
+  const figure = unverified ?? confirms[code]
+  const sheet = state.sheet?.sheet
+  return figure && sheet && isMissing(sheet, figure) ? refuse('FIGURE_MISSING', { figure }) : null
+}
+
+const confirms: Readonly<Partial<Record<Step['code'], SafetyFigure>>> = {
+  'confirm-placard': 'placard',
+  'confirm-stud-torque': 'studTorque',
+  'confirm-frequency': 'frequency',
+}
 
 const figureUnverified = (state: OrderState, { unverified, closedBy }: Step): Refusal | null =>
   unverified && !state.figures[unverified] && closedBy !== 'figure.confirmed'
@@ -158,7 +173,7 @@ const notTorqued = (state: OrderState, { wheel }: Step): Refusal | null =>
     ? null
     : refuse('WHEEL_NOT_TORQUED', { why: 'not-torqued', wheel })
 
-const learnsOnTheRoad = (state: OrderState): boolean => state.sheet?.sheet.relearn?.method === 'automatic'
+const learnsOnTheRoad = (state: OrderState): boolean => relearnOf(state.sheet?.sheet)?.method === 'automatic'
 
 /** The road gate as a refusal, for everything that moves the vehicle on the road. */
 export const roadShut = (state: OrderState): Refusal | null => {

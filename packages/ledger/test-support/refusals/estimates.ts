@@ -23,6 +23,7 @@ import {
   onlyTheLook,
   plainStem,
   type Refusals,
+  withDiscount,
   workedBy,
 } from './setting.ts'
 
@@ -35,6 +36,7 @@ export const estimatesRefusals: Refusals<
   | 'ESTIMATE_REVISION_STALE'
   | 'ESTIMATE_DIGEST_DIFFERS'
   | 'ESTIMATE_TOTALS_DIFFER'
+  | 'DISCOUNT_OVER_LIMIT'
   | 'ESTIMATE_FINDINGS_UNCONFIRMED'
   | 'ESTIMATE_SENSOR_FORBIDDEN'
   | 'ESTIMATE_SENSOR_SILENCED'
@@ -164,6 +166,13 @@ export const estimatesRefusals: Refusals<
             totals: { ...estimate.money.totals, totalCents: estimate.money.totals.totalCents + 1 },
           },
         })),
+    ],
+  ],
+  DISCOUNT_OVER_LIMIT: [
+    [
+      'a discount above the limit of its giver',
+      () => attemptEstimate(withDiscount(6)),
+      { bundle: { title: 'sensor', wheels: ['RR'] }, limitPercentThousandths: 5_000 },
     ],
   ],
   ESTIMATE_FINDINGS_UNCONFIRMED: [

@@ -96,6 +96,25 @@ export const onlyTheLook = (estimate: PricedEstimate): PricedEstimate =>
       .map(({ money, ...bundle }) => ({ ...bundle, lines: money.lines })),
   })
 
+/** The estimate with so many percent off every work. */
+export const withDiscount =
+  (percent: number) =>
+  (estimate: PricedEstimate): PricedEstimate =>
+    priceEstimate({
+      ...estimate,
+      prices,
+      bundles: estimate.bundles.map(({ money, ...bundle }) => ({
+        ...bundle,
+        lines: money.lines.filter(({ code }) => code !== 'supplies'),
+      })),
+      discount: {
+        key: 'loyal',
+        words: 'Loyal customers',
+        percentThousandths: percent * 1_000,
+        capCents: null,
+      },
+    })
+
 /** The estimate with a dollar more for each unit of each line, before tax. */
 export const dearer = (estimate: PricedEstimate): PricedEstimate =>
   priceEstimate({
@@ -170,14 +189,19 @@ export const replanned = (works: readonly Work[], sheet: SpecificationSheet = ta
 }
 
 /** The job with a sheet whose torque nobody has verified, decided. */
-export const unverified = (): OrderPen => {
+export const unverified = (): OrderPen =>
+  plannedWith({
+    ...tarn,
+    sources: { ...tarn.sources, studTorque: { ...tarn.sources.studTorque, verifiedBy: null } },
+  })
+
+/** A planned job on a vehicle whose wheel torque nobody has entered. */
+export const withoutTorque = (): OrderPen =>
+  plannedWith({ ...tarn, studs: 'missing', sources: { ...tarn.sources, studTorque: null } })
+
+const plannedWith = (sheet: SpecificationSheet): OrderPen => {
   const pen = oneSensorJob('confirmed', 'unverified')
-  const { verifiedBy: _verified, ...source } = tarn.sources.studTorque
-  pen.write(
-    'sheet.chosen',
-    { sheet: { ...tarn, sources: { ...tarn.sources, studTorque: { ...source, verifiedBy: null } } } },
-    desk,
-  )
+  pen.write('sheet.chosen', { sheet }, desk)
   stageWriters.estimated(pen)
   pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'authorized')), desk)
   issuePlan(pen, lastOf(pen, 'estimate.decided'))

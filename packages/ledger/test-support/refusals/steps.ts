@@ -16,6 +16,7 @@ import {
   type Refusals,
   replanned,
   unverified,
+  withoutTorque,
 } from './setting.ts'
 
 export const stepsRefusals: Refusals<
@@ -28,6 +29,7 @@ export const stepsRefusals: Refusals<
   | 'STEP_VALUE_MISSING'
   | 'SHEET_NOT_ON_FILE'
   | 'STEP_NOT_SET_ASIDE'
+  | 'FIGURE_MISSING'
   | 'FIGURE_UNVERIFIED'
   | 'FIGURE_CONFIRMED_BY_WRITER'
   | 'ARRIVAL_INCOMPLETE'
@@ -155,6 +157,27 @@ export const stepsRefusals: Refusals<
       'the look inside while the tire is still to be opened',
       () => setAside(before('RR.tire.open'), 'RR.tire.inside'),
       { step: { stepKey: 'RR.tire.inside' } },
+    ],
+  ],
+  FIGURE_MISSING: [
+    [
+      'a torque round without a figure',
+      () => {
+        const pen = withoutTorque()
+        workUntil(pen, (key) => key === 'vehicle.confirm.stud-torque')
+        return closeStep(pen, 'RR.wheel.on')
+      },
+      { figure: 'studTorque' },
+    ],
+    [
+      'a figure confirmed that nobody has entered',
+      () =>
+        withoutTorque().attempt(
+          'figure.confirmed',
+          { figure: 'studTorque', reference: 'page 312', stepKey: null },
+          { ...desk, facts: { staff: new Map([[advisor.id, ['advisor', 'lead']]]) } },
+        ),
+      { figure: 'studTorque' },
     ],
   ],
   FIGURE_UNVERIFIED: [

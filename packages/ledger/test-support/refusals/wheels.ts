@@ -340,5 +340,18 @@ export const wheelsRefusals: Refusals<
 
 const stockOf = (change: Partial<PartOnStock>): AdmitFacts['stock'] =>
   new Map([
-    ['TS-315-C', { frequenciesMHz: [315], stem: 'clamp-in', madeMonth: null, heldBack: null, ...change }],
+    [
+      'TS-315-C',
+      {
+        frequenciesMHz: [315],
+        protocols: null,
+        stem: 'clamp-in',
+        holeMillimeters: null,
+        ratedPsi: null,
+        madeMonth: null,
+        shelfMonths: null,
+        heldBack: null,
+        ...change,
+      },
+    ],
   ])

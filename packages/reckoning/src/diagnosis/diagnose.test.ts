@@ -50,5 +50,9 @@ describe('what the cases say', () => {
     expect(findingIn('K34', 'sealant-inside').stop).toBe('do-not-open-the-tire')
     expect(findingIn('K57', 'stem-leaking').stop).toBe('repair-before-release')
     expect(findingIn('K01', 'tire-low').stop).toBeUndefined()
+    // A stem that leaks and a tire that is worn out close the road and keep the keys here, without "do not drive".
+    expect(findingIn('tire-unsafe-fires', 'tire-unsafe').stop).toBe('repair-before-release')
+    for (const finding of [findingIn('K57', 'stem-leaking'), findingIn('tire-unsafe-fires', 'tire-unsafe')])
+      expect(finding.holds).toEqual(expect.arrayContaining(['road', 'hand-back']))
   })
 })

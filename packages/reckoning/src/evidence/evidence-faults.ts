@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini'
+import { evidenceWords } from '../words/evidence.ts'
 import { knownFieldsAt } from './evidence-fields.ts'
 
 /** One fault of given evidence: the field, its value, and what is allowed. */
@@ -13,44 +14,35 @@ export const faultsOf = (
   issues.flatMap((issue) => {
     const path = issue.path.map(String)
     if (issue.code === 'unrecognized_keys') {
-      const known = knownFieldsAt(root, path).join(', ')
+      const known = evidenceWords.unknownField(knownFieldsAt(root, path))
       return issue.keys.map((name) => ({
         field: fieldName([...path, name]),
         found: shown(valueAt(input, [...path, name])),
-        allowed: `no field of this name; known here are ${known}`,
+        allowed: known,
       }))
     }
     return [{ field: fieldName(path), found: shown(valueAt(input, path)), allowed: allowed(issue) }]
   })
 
-const typeWords: Readonly<Record<string, string>> = {
-  number: 'a number',
-  int: 'a whole number',
-  string: 'text',
-  boolean: 'true or false',
-  array: 'a list',
-  object: 'an object',
-}
-
 const allowed = (issue: z.core.$ZodIssue): string => {
   switch (issue.code) {
     case 'invalid_type':
-      return typeWords[issue.expected] ?? issue.expected
+      return evidenceWords.types[issue.expected] ?? issue.expected
     case 'invalid_value':
-      return `one of ${issue.values.map(String).join(', ')}`
+      return evidenceWords.oneOf(issue.values.map(String))
     case 'too_small':
-      if (issue.origin === 'string') return 'text that is not empty'
-      return `${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}`
+      if (issue.origin === 'string') return evidenceWords.notEmpty
+      return evidenceWords.over(issue.minimum, issue.inclusive ?? false)
     case 'too_big':
-      if (issue.origin === 'string') return `text of at most ${issue.maximum} characters`
-      if (issue.origin === 'array') return `at most ${issue.maximum} entries`
-      return `at most ${issue.maximum}`
+      if (issue.origin === 'string') return evidenceWords.atMost.text(issue.maximum)
+      if (issue.origin === 'array') return evidenceWords.atMost.list(issue.maximum)
+      return evidenceWords.atMost.number(issue.maximum)
     case 'invalid_format':
-      return 'hexadecimal digits, 0-9 and A-F, at most 16 of them'
+      return evidenceWords.hexadecimal
     case 'custom':
-      return 'the ID of a sensor; all zeros or all ones is what a reader shows when it read none'
+      return evidenceWords.sensorId
     default:
-      return 'another value'
+      return evidenceWords.anotherValue
   }
 }
 
@@ -68,9 +60,9 @@ const longestShown = 60
 
 /** Short and on one line, whatever was sent. */
 const shown = (value: unknown): string => {
-  if (value === undefined) return 'nothing'
-  if (Array.isArray(value)) return `a list of ${value.length}`
-  if (typeof value === 'object' && value !== null) return 'an object'
+  if (value === undefined) return evidenceWords.found.nothing
+  if (Array.isArray(value)) return evidenceWords.found.list(value.length)
+  if (typeof value === 'object' && value !== null) return evidenceWords.found.object
   const written = JSON.stringify(value) ?? String(value)
   return written.length > longestShown ? `${written.slice(0, longestShown)}…` : written
 }

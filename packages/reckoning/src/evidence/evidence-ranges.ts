@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini'
 import { readingOrder } from '../wheels.ts'
+import { evidenceWords } from '../words/evidence.ts'
 import type { EvidenceFault } from './evidence-faults.ts'
 import { isFieldPath } from './evidence-fields.ts'
 import { EventKind, type Evidence, type Units, type WheelEvidence } from './evidence-schema.ts'
@@ -24,14 +25,14 @@ type Bounds = { readonly least: number; readonly most: number }
 type Entry = { readonly field: string; readonly value: number | null | undefined }
 
 /** -20 to 400 psi. */
-const pressureBounds: Readonly<Record<Units['pressure'], Bounds>> = {
+export const pressureBounds: Readonly<Record<Units['pressure'], Bounds>> = {
   psi: { least: -20, most: 400 },
   kPa: { least: -137.9, most: 2757.91 },
   bar: { least: -1.3791, most: 27.5791 },
 }
 
 /** -150 to 600 °F. */
-const temperatureBounds: Readonly<Record<Units['temperature'], Bounds>> = {
+export const temperatureBounds: Readonly<Record<Units['temperature'], Bounds>> = {
   F: { least: -150, most: 600 },
   C: { least: -101.12, most: 315.56 },
 }
@@ -46,7 +47,7 @@ const within =
   (bounds: Bounds, unit: string) =>
   ({ field, value }: Entry): EvidenceFault[] => {
     if (value === null || value === undefined || (value >= bounds.least && value <= bounds.most)) return []
-    return [{ field, found: String(value), allowed: `${bounds.least} to ${bounds.most} ${unit}` }]
+    return [{ field, found: String(value), allowed: evidenceWords.range(bounds.least, bounds.most, unit) }]
   }
 
 const wheelsOf = (evidence: Evidence): [string, WheelEvidence][] =>
@@ -108,7 +109,7 @@ const answersOnly = (evidence: Evidence): EvidenceFault[] =>
           const value = wheel[name]
           if (value === null || value === undefined) return []
           const field = `wheels.${position}.${name}`
-          return [{ field, found: String(value), allowed: 'only on a wheel whose answer is answered' }]
+          return [{ field, found: String(value), allowed: evidenceWords.answeredOnly }]
         }),
   )
 
@@ -119,8 +120,8 @@ const puncturesOnly = (evidence: Evidence): EvidenceFault[] =>
       : [
           {
             field: `wheels.${position}.punctures`,
-            found: `a list of ${punctures?.length}`,
-            allowed: 'only on a wheel whose tireDamage names a puncture',
+            found: evidenceWords.found.list(punctures?.length ?? 0),
+            allowed: evidenceWords.punctureOnly,
           },
         ],
   )
@@ -130,9 +131,7 @@ const decimalIds = (evidence: Evidence): EvidenceFault[] => {
   return readingOrder.flatMap((position) => {
     const id = evidence.controlModule?.ids?.[position]
     if (id === null || id === undefined || /^\d+$/.test(id)) return []
-    return [
-      { field: `controlModule.ids.${position}`, found: id, allowed: 'digits 0-9, as notation is decimal' },
-    ]
+    return [{ field: `controlModule.ids.${position}`, found: id, allowed: evidenceWords.decimalDigits }]
   })
 }
 
@@ -149,7 +148,7 @@ const unknownPaths = (schema: z.core.$ZodType, evidence: Evidence): EvidenceFaul
           {
             field: `notPossible.${index}.field`,
             found: field,
-            allowed: 'the path of an evidence field, such as controlModule.ids or wheels.RR.gauge',
+            allowed: evidenceWords.fieldPath,
           },
         ],
   )

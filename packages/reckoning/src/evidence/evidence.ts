@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { evidenceWords } from '../words/evidence.ts'
 import { type EvidenceFault, faultsOf } from './evidence-faults.ts'
 import { rangeFaults } from './evidence-ranges.ts'
 import { Evidence } from './evidence-schema.ts'
@@ -28,6 +29,6 @@ export const parseEvidence = (input: unknown): ParsedEvidence => {
 const refused = (faults: readonly EvidenceFault[]): ParsedEvidence => {
   const told = faults.slice(0, mostFaults)
   const more = faults.length - told.length
-  const rest = { field: 'evidence', found: `${more} more faults`, allowed: 'none; fix these first' }
+  const rest = { field: 'evidence', found: evidenceWords.found.moreFaults(more), allowed: evidenceWords.none }
   return { ok: false, faults: more > 0 ? [...told, rest] : told }
 }

@@ -1,11 +1,12 @@
+import { evidenceWords } from '../words/evidence.ts'
 import { type EvidenceFault, type ParsedEvidence, parseEvidence } from './evidence.ts'
 import { mostEvidenceBytes } from './most-evidence.ts'
 
 /** The fault for evidence that is too large to read. */
 const tooMuchEvidence: EvidenceFault = {
   field: 'evidence',
-  found: 'more than 1 MB',
-  allowed: 'at most 1 MB; a vehicle takes about 5 kB',
+  found: evidenceWords.found.tooMuch,
+  allowed: evidenceWords.size,
 }
 
 /**
@@ -20,7 +21,7 @@ export const readEvidence = (bytes: Uint8Array | null): ParsedEvidence => {
 
 /** One fault on one line. */
 export const faultLine = ({ field, found, allowed }: EvidenceFault): string =>
-  `${field}: found ${found}; allowed is ${allowed}`
+  evidenceWords.line(field, found, allowed)
 
 const parseJson = (text: string): { readonly value: unknown } | { readonly fault: EvidenceFault } => {
   try {
@@ -28,7 +29,7 @@ const parseJson = (text: string): { readonly value: unknown } | { readonly fault
   } catch (error) {
     const why = (error instanceof Error ? error.message : String(error)).replace(/\s+/g, ' ').slice(0, 200)
     return {
-      fault: { field: 'evidence', found: `text that is not JSON (${why})`, allowed: 'one JSON object' },
+      fault: { field: 'evidence', found: evidenceWords.found.notJson(why), allowed: evidenceWords.oneObject },
     }
   }
 }

@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '../sheet.ts'
+import { placardOf, type SpecificationSheet, sensorOf } from '../sheet.ts'
 import type { StepFigure } from '../step.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { frequencyFigure, type StepDraft } from './step-of.ts'
@@ -25,7 +25,7 @@ export const fitSensor = (
       {
         stepKey: `${wheel}.sensor.match`,
         code: 'match-sensor',
-        values: { frequencyMHz: sheet.sensor?.frequencyMHz ?? null, valve },
+        values: { frequencyMHz: sensorOf(sheet)?.frequencyMHz ?? null, valve },
         wheel,
         closedBy: 'part.drawn',
         figure,
@@ -96,14 +96,15 @@ export const readInRim = (wheel: WheelPosition, after: readonly string[]): StepD
 
 const stemParts = { 'clamp-in': 'stem-nut', 'snap-in': 'stem-screw' } as const
 
-const stemFigure = ({ sensor }: SpecificationSheet, valve: Valve): StepFigure | null => {
+const stemFigure = (sheet: SpecificationSheet, valve: Valve): StepFigure | null => {
   if (valve === 'plain') return null
+  const sensor = sensorOf(sheet)
   const torque = (valve === 'clamp-in' ? sensor?.stemNutTorque : sensor?.stemScrewTorque) ?? null
   return torque ? { kind: 'torque', torque, source: { from: stemParts[valve] } } : null
 }
 
 /** The label's pressure, if it may be too high for a rubber stem. */
 const highLabelPsi = (sheet: SpecificationSheet, wheel: WheelPosition, valve: Valve): number | null => {
-  const label = sheet.placard[axleOf(wheel)]?.psi ?? 0
+  const label = placardOf(sheet)?.[axleOf(wheel)]?.psi ?? 0
   return valve !== 'clamp-in' && label > workLimits.rubberStemPsi ? label : null
 }

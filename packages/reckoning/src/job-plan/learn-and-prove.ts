@@ -1,6 +1,6 @@
 import { relearnOrder } from '../relearn/relearn-template.ts'
 import { cameFrom, type Moves, movedPlaces } from '../rotation/moves.ts'
-import type { SheetRelearn, SpecificationSheet } from '../sheet.ts'
+import { relearnOf, type SheetRelearn, type SpecificationSheet } from '../sheet.ts'
 import type { StepFigure } from '../step.ts'
 import type { WheelPosition } from '../wheels.ts'
 import type { StepDraft } from './step-of.ts'
@@ -38,7 +38,8 @@ export const learnAndProve = (
   of: Proving,
 ): { readonly learning: StepDraft[]; readonly proving: StepDraft[] } => {
   const { sheet, learns, after, checks } = of
-  const byDriving = learns !== null && sheet.relearn?.method === 'automatic' ? sheet.relearn : null
+  const relearn = relearnOf(sheet)
+  const byDriving = learns !== null && relearn?.method === 'automatic' ? relearn : null
   if (byDriving !== null) {
     const reads = closingReads(of, after)
     const drive = learningDrive(sheet, byDriving, [...after, ...keysOf(reads), ...checks])
@@ -67,7 +68,7 @@ const relearnStep = (
   after: readonly string[],
   checks: readonly string[],
 ): StepDraft => {
-  const { relearn } = sheet
+  const relearn = relearnOf(sheet)
   return {
     stepKey: relearnKey,
     code: 'relearn',

@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '../sheet.ts'
+import { type SpecificationSheet, sensorOf } from '../sheet.ts'
 import type { StepFigure } from '../step.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { insideKey, liftKeys } from './step-keys.ts'
@@ -137,5 +137,7 @@ export const closeTire = (
   },
 ]
 
-const coreFigure = ({ sensor }: SpecificationSheet): StepFigure | null =>
-  sensor ? { kind: 'torque', torque: sensor.coreTorque, source: { from: 'valve-core' } } : null
+const coreFigure = (sheet: SpecificationSheet): StepFigure | null => {
+  const sensor = sensorOf(sheet)
+  return sensor ? { kind: 'torque', torque: sensor.coreTorque, source: { from: 'valve-core' } } : null
+}

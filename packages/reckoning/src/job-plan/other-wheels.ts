@@ -1,6 +1,6 @@
 import type { RotationDoubt } from '../rotation/rotation-doubt.ts'
 import type { RotationPattern } from '../rotation/rotation-pattern.ts'
-import type { SpecificationSheet } from '../sheet.ts'
+import { type SpecificationSheet, tiresOf } from '../sheet.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { frequencyFigure, type StepDraft } from './step-of.ts'
 
@@ -11,7 +11,7 @@ import { frequencyFigure, type StepDraft } from './step-of.ts'
  * @source Common practice, no source; the number is kept for the registration of 49 CFR 574.
  */
 export const matchTire = (sheet: SpecificationSheet, wheel: WheelPosition): StepDraft => {
-  const named = sheet.tire[axleOf(wheel)]
+  const named = tiresOf(sheet)?.[axleOf(wheel)]
   return {
     stepKey: `${wheel}.tire.match`,
     code: 'match-tire',

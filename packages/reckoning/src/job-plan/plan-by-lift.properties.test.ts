@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { airBringing, everythingBefore, plans } from '../../test-support/any-plan.ts'
+import { tiresOf } from '../sheet.ts'
 import { axleOf } from '../wheels.ts'
 
 describe('any job plan', () => {
@@ -51,7 +52,7 @@ describe('any job plan', () => {
           looked += 1
           expect(before.get(stepKey), stepKey).toContain(`${wheel}.tire.inside`)
         }
-        const loadClass = sheet.tire[axleOf(wheel)]?.loadClass
+        const loadClass = tiresOf(sheet)?.[axleOf(wheel)]?.loadClass
         if (code === 'inflate-tire' || code === 'inflate-in-restraint') {
           const isHeld = runLow && loadClass !== 'SL' && loadClass !== 'XL'
           restrained += isHeld ? 1 : 0

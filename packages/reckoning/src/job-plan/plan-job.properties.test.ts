@@ -12,7 +12,7 @@ import {
 } from '../../test-support/any-plan.ts'
 import { issuedWorkCautions } from '../cautions/work-cautions.ts'
 import type { Work } from '../estimate.ts'
-import { SafetyFigure, unverifiedFigures } from '../sheet.ts'
+import { relearnOf, SafetyFigure, unverifiedFigures } from '../sheet.ts'
 import { JobPlan, type PlannedStep } from '../step.ts'
 import { readingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import { planJob } from './plan-job.ts'
@@ -109,7 +109,7 @@ describe('any job plan', () => {
       )
       const mayDrive = (step: PlannedStep) =>
         step.closedBy === 'drive.done' ||
-        (step.closedBy === 'relearn.done' && (sheet.relearn?.method ?? 'automatic') === 'automatic')
+        (step.closedBy === 'relearn.done' && (relearnOf(sheet)?.method ?? 'automatic') === 'automatic')
       for (const step of [...steps.filter(mayDrive), ...steps.slice(-1)])
         for (const wheel of off) {
           roads += 1

@@ -1,6 +1,12 @@
 import { type WorkCautionName, workCautions } from '../cautions/work-cautions.ts'
-import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
-import { unverifiedFigures } from '../sheet.ts'
+import {
+  placardOf,
+  type SafetyFigure,
+  type SpecificationSheet,
+  sensorOf,
+  studsOf,
+  unverifiedFigures,
+} from '../sheet.ts'
 import type { ClosingKind, PlannedStep, StepCommon, StepFigure } from '../step.ts'
 import { roundTorque } from '../torque/rounds.ts'
 import type { TorqueRound } from '../torque/torque-rounds.ts'
@@ -64,16 +70,12 @@ const confirmationKeys = {
 export const confirmationKey = (figure: SafetyFigure): string => confirmationKeys[figure]
 
 /**
- * A wheel's torque as the sheet has it, to the digit, with where it was read.
+ * A wheel's torque as the sheet has it, to the digit, with where it was read; `null` where the sheet has none.
  *
  * @units As the maker prints it.
  * @source The sheet; the vehicle maker's figure governs.
  */
-export const studTorque = (sheet: SpecificationSheet): StepFigure => ({
-  kind: 'torque',
-  torque: sheet.studs.torque,
-  source: { from: 'sheet', reference: sheet.sources.studTorque.reference },
-})
+export const studTorque = (sheet: SpecificationSheet): StepFigure | null => torqueFigure(sheet, 'full')
 
 /**
  * The figure of one round of tightening: the sheet's, or about half of it for the first round.
@@ -81,14 +83,18 @@ export const studTorque = (sheet: SpecificationSheet): StepFigure => ({
  * @units As the maker prints it.
  * @source The sheet; the share of the first round, see `roundTorque`.
  */
-export const roundFigure = (sheet: SpecificationSheet, round: TorqueRound): StepFigure =>
-  round === 'half'
+export const torqueFigure = (sheet: SpecificationSheet, round: TorqueRound): StepFigure | null => {
+  const studs = studsOf(sheet)
+  if (studs === null) return null
+  const reference = sheet.sources.studTorque?.reference ?? ''
+  return round === 'half'
     ? {
         kind: 'torque',
-        torque: roundTorque(round, sheet.studs.torque),
-        source: { from: 'half-of-sheet', reference: sheet.sources.studTorque.reference },
+        torque: roundTorque(round, studs.torque),
+        source: { from: 'half-of-sheet', reference },
       }
-    : studTorque(sheet)
+    : { kind: 'torque', torque: studs.torque, source: { from: 'sheet', reference } }
+}
 
 /**
  * The label's pressure for a wheel's place; `null` where the sheet has none.
@@ -97,12 +103,12 @@ export const roundFigure = (sheet: SpecificationSheet, round: TorqueRound): Step
  * @source The sheet; the vehicle maker's label governs.
  */
 export const placardFigure = (sheet: SpecificationSheet, wheel: WheelPosition): StepFigure | null => {
-  const printed = sheet.placard[axleOf(wheel)]
+  const printed = placardOf(sheet)?.[axleOf(wheel)]
   return printed
     ? {
         kind: 'placard',
         psi: printed.psi,
-        source: { from: 'sheet', reference: sheet.sources.placard.reference },
+        source: { from: 'sheet', reference: sheet.sources.placard?.reference ?? '' },
       }
     : null
 }
@@ -113,11 +119,13 @@ export const placardFigure = (sheet: SpecificationSheet, wheel: WheelPosition): 
  * @units MHz
  * @source The sheet; the vehicle maker's figure governs.
  */
-export const frequencyFigure = (sheet: SpecificationSheet): StepFigure | null =>
-  sheet.sensor && sheet.sources.frequency
+export const frequencyFigure = (sheet: SpecificationSheet): StepFigure | null => {
+  const sensor = sensorOf(sheet)
+  return sensor && sheet.sources.frequency
     ? {
         kind: 'frequency',
-        megahertz: sheet.sensor.frequencyMHz,
+        megahertz: sensor.frequencyMHz,
         source: { from: 'sheet', reference: sheet.sources.frequency.reference },
       }
     : null
+}

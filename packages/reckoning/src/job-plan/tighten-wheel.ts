@@ -1,8 +1,8 @@
-import type { SpecificationSheet } from '../sheet.ts'
+import { isMissing, type SpecificationSheet, studsOf } from '../sheet.ts'
 import { tighteningOrder } from '../torque/star-sequence.ts'
 import type { RoadPosition, WheelPosition } from '../wheels.ts'
 import { liftKeys, torqueCheckKey, torqueRoundKey, wheelOnKey } from './step-keys.ts'
-import { roundFigure, type StepDraft, studTorque } from './step-of.ts'
+import { type StepDraft, studTorque, torqueFigure } from './step-of.ts'
 
 /** Which wheel goes on: the one that came off here, one from another place, or one of the other season's set. */
 export type WheelToFit =
@@ -26,8 +26,6 @@ export const tightenWheel = (
   after: readonly string[],
   fit: WheelToFit,
 ): StepDraft[] => {
-  const { fastener, handTurns } = sheet.studs
-  const order = [...tighteningOrder(sheet.studs)]
   const torque = torqueOf(sheet, wheel)
   const [half, full, again] = [
     torqueRoundKey(wheel, 'half'),
@@ -38,11 +36,13 @@ export const tightenWheel = (
     {
       stepKey: wheelOnKey(wheel),
       code: 'put-wheel-on',
-      values: { which: whichWheel[fit.kind], fastener, handTurns, order },
+      values: fittedAs(sheet, whichWheel[fit.kind]),
       wheel,
       closedBy: 'wheel.mounted',
       needs: ['value'],
       waitsFor: after,
+      // How many turns by hand and which fastener it is: nothing is put on by guess.
+      ...(isMissing(sheet, 'studTorque') ? { rests: 'studTorque' as const } : {}),
       ...(fit.kind === 'from' ? { comesFrom: fit.place } : {}),
       ...(fit.kind === 'spare' ? { comesFrom: 'SP' as const, cautions: ['spare' as const] } : {}),
     },
@@ -50,8 +50,8 @@ export const tightenWheel = (
       ...torque,
       stepKey: half,
       code: 'torque-studs',
-      values: { fastener, order },
-      figure: roundFigure(sheet, 'half'),
+      values: fastening(sheet),
+      figure: torqueFigure(sheet, 'half'),
       round: 'half',
       closedBy: 'studs.torqued',
       needs: ['value'],
@@ -61,7 +61,7 @@ export const tightenWheel = (
       ...torque,
       stepKey: full,
       code: 'torque-studs',
-      values: { fastener, order },
+      values: fastening(sheet),
       round: 'full',
       closedBy: 'studs.torqued',
       needs: ['value'],
@@ -71,7 +71,7 @@ export const tightenWheel = (
       ...torque,
       stepKey: again,
       code: 'torque-studs',
-      values: { fastener, order },
+      values: fastening(sheet),
       round: 'again',
       closedBy: 'studs.torqued',
       needs: ['value'],
@@ -81,7 +81,7 @@ export const tightenWheel = (
       ...torque,
       stepKey: torqueCheckKey(wheel),
       code: 'check-torque',
-      values: { fastener, order },
+      values: fastening(sheet),
       closedBy: 'torque.checked',
       needs: ['value', 'second-person'],
       waitsFor: [again],
@@ -100,7 +100,7 @@ export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): Ste
   ...torqueOf(sheet, wheel),
   stepKey: torqueRoundKey(wheel, 'again'),
   code: 'torque-after-miles',
-  values: { fastener: sheet.studs.fastener, order: [...tighteningOrder(sheet.studs)] },
+  values: fastening(sheet),
   round: 'again',
   closedBy: 'studs.torqued',
   needs: ['value'],
@@ -109,6 +109,26 @@ export const torqueAgain = (sheet: SpecificationSheet, wheel: RoadPosition): Ste
 
 const torqueOf = (sheet: SpecificationSheet, wheel: RoadPosition) =>
   ({ wheel, figure: studTorque(sheet), rests: 'studTorque', cautions: ['torque'] }) as const
+
+/** The fasteners and their order; a step of a wheel without them stays shut until somebody enters them. */
+const fastening = (sheet: SpecificationSheet) => {
+  const studs = studsOf(sheet)
+  return studs
+    ? { fastener: studs.fastener, order: [...tighteningOrder(studs)] }
+    : { fastener: 'missing' as const }
+}
+
+const fittedAs = (sheet: SpecificationSheet, which: (typeof whichWheel)[WheelToFit['kind']]) => {
+  const studs = studsOf(sheet)
+  return studs
+    ? {
+        which,
+        fastener: studs.fastener,
+        handTurns: studs.handTurns,
+        order: [...tighteningOrder(studs)],
+      }
+    : { which, fastener: 'missing' as const }
+}
 
 const whichWheel = {
   own: 'own',

@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '../sheet.ts'
+import { type SpecificationSheet, tiresOf } from '../sheet.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 
 /** What is known or suspected of tires before they are opened, from the findings. */
@@ -28,7 +28,7 @@ export type TireCare = {
  * @source A trade association's advice on sidewalls that burst along the cords, from memory.
  */
 export const careOf = (sheet: SpecificationSheet, dangers: TireDangers, wheel: WheelPosition): TireCare => {
-  const loadClass = sheet.tire[axleOf(wheel)]?.loadClass
+  const loadClass = tiresOf(sheet)?.[axleOf(wheel)]?.loadClass
   const isPassenger = loadClass === 'SL' || loadClass === 'XL'
   const runLow = dangers.runLow.includes(wheel)
   return { sealant: dangers.sealant.includes(wheel), runLow, restrained: runLow && !isPassenger }

@@ -1,4 +1,4 @@
-import type { SafetyFigure, SpecificationSheet } from '../sheet.ts'
+import { placardOf, type SafetyFigure, type SpecificationSheet, studsOf } from '../sheet.ts'
 import { roadPositions, type WheelPosition } from '../wheels.ts'
 import { confirmationKey, placardFigure, type StepDraft } from './step-of.ts'
 
@@ -15,17 +15,21 @@ export const confirmFigure = (sheet: SpecificationSheet, figure: SafetyFigure): 
   needs: ['value', 'second-person'],
 })
 
-const confirmed = ({ studs }: SpecificationSheet, figure: SafetyFigure) => {
+const confirmed = (sheet: SpecificationSheet, figure: SafetyFigure) => {
   switch (figure) {
     case 'placard':
       return { code: 'confirm-placard', values: {} } as const
     case 'frequency':
       return { code: 'confirm-frequency', values: {} } as const
-    case 'studTorque':
-      return {
-        code: 'confirm-stud-torque',
-        values: { torque: studs.torque, thread: studs.thread },
-      } as const
+    case 'studTorque': {
+      const studs = studsOf(sheet)
+      return studs
+        ? ({
+            code: 'confirm-stud-torque',
+            values: { torque: studs.torque, thread: studs.thread },
+          } as const)
+        : ({ code: 'confirm-stud-torque', values: { torque: 'missing' } } as const)
+    }
   }
 }
 
@@ -35,7 +39,7 @@ const confirmed = ({ studs }: SpecificationSheet, figure: SafetyFigure) => {
  * @source The sheet.
  */
 export const placardWheels = (sheet: SpecificationSheet): WheelPosition[] =>
-  sheet.spare !== 'none' && sheet.placard.spare ? [...roadPositions, 'SP'] : [...roadPositions]
+  sheet.spare !== 'none' && placardOf(sheet)?.spare ? [...roadPositions, 'SP'] : [...roadPositions]
 
 /**
  * The step by which a wheel's pressure is set.

@@ -1,5 +1,5 @@
 import type { Finding } from '../diagnosis/diagnosis.ts'
-import type { SpecificationSheet } from '../sheet.ts'
+import type { CompleteSheet } from '../sheet.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { firstPrices } from './first-prices.ts'
 import type { OpenedTires } from './offer.ts'
@@ -12,15 +12,11 @@ export const demoPrices: PriceList = { ...firstPrices, taxBasis: 'invoice' }
 export const nothingOpened: OpenedTires = { searched: [], repairable: [] }
 
 /** A sheet with what a price depends on. */
-export const sheetWith = (
-  size: string,
-  frequencyMHz: number,
-  stem: 'snap-in' | 'clamp-in',
-): SpecificationSheet =>
+export const sheetWith = (size: string, frequencyMHz: number, stem: 'snap-in' | 'clamp-in'): CompleteSheet =>
   ({
     tire: { front: { size }, rear: { size }, spare: null },
     sensor: { frequencyMHz, stem },
-  }) as SpecificationSheet
+  }) as CompleteSheet
 
 export const finding = (
   code: Finding['code'],

@@ -1,3 +1,4 @@
+import { sensorOf } from '@bayledger/reckoning/sheet'
 import type { CautionReference } from '../cautions/caution-reference.ts'
 import { type CustomerCautionNumber, customerCaution } from '../cautions/customer-cautions.ts'
 import type { Finding, Offer } from '../diagnosis/diagnosis.ts'
@@ -78,7 +79,7 @@ const sensorBundles = (of: OfferOf): OfferedBundle[] => {
   const { sheet } = of
   const findings = offering(of, 'sensor')
   const wheels = wheelsOf(findings)
-  if (wheels.length === 0 || !sheet.sensor) return []
+  if (wheels.length === 0 || !sensorOf(sheet)) return []
   const one = fitSensors(of, wheels, findings, `sensor.${wheels.join('-')}`, null)
   const set = offering(of, 'set-of-four')
   const four = inReadingOrder([...roadPositions, ...wheels])
@@ -109,7 +110,7 @@ const fitSensors = (
         (wheel): Work => ({
           kind: 'fit-sensor',
           wheel,
-          valve: sheet.sensor?.stem ?? usualStem,
+          valve: sensorOf(sheet)?.stem ?? usualStem,
           identity: 'new',
         }),
       ),
@@ -164,7 +165,7 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
 /** Relearn, reset and pressures: only where no bundle above already brings them along. */
 const settingBundles = (of: OfferOf, before: readonly Bundle[]): OfferedBundle[] => {
   const { prices } = of
-  const hasSensor = wheelsOf(offering(of, 'sensor')).length > 0 && of.sheet.sensor !== null
+  const hasSensor = wheelsOf(offering(of, 'sensor')).length > 0 && sensorOf(of.sheet) !== null
   const relearn = [...offering(of, 'relearn'), ...offering(of, 'reprogram')]
   const reset = offering(of, 'reset')
   const pressures = offering(of, 'pressure-set')

@@ -1,6 +1,9 @@
 import type { BundleMoney, PricedBundle, PricedEstimate } from '../estimate.ts'
 import { sumCents } from './cents.ts'
+import { discountLines } from './discount.ts'
+import { feeLines } from './fees.ts'
 import type { OfferedBundle } from './offer.ts'
+import type { Discount } from './price-book.ts'
 import { feeLine } from './price-lines.ts'
 import type { PriceList } from './price-list.ts'
 import { suppliesFeeCents } from './supplies-fee.ts'
@@ -14,13 +17,15 @@ export type PriceEstimateOf = {
   readonly readyAt: string | null
   /** The money of bundles that keep the price at which they were agreed on, by their keys. */
   readonly agreed?: ReadonlyMap<string, BundleMoney>
+  /** Taken off every work; never off the look, which was agreed on before, nor off what keeps its price. */
+  readonly discount?: Discount | null
 }
 
 const nothingAgreed: ReadonlyMap<string, BundleMoney> = new Map()
 
 /**
  * Freezes offered bundles into an estimate: the supplies fee of each bundle, together never above its cap (an
- * alternative has the cap of what it replaces), then tax, then totals. Every figure from the price list is in it
+ * alternative has the cap of what it replaces), the shop's own fees and a discount, then tax, then totals. Every figure from the price list is in it
  * by value. A bundle that was agreed on keeps its price, whatever the price list says since.
  *
  * @limits Where the tax has changed since, an agreed bundle is priced anew: one version has one rule of tax.
@@ -33,6 +38,7 @@ export const priceEstimate = ({
   revision,
   readyAt,
   agreed = nothingAgreed,
+  discount = null,
 }: PriceEstimateOf): PricedEstimate => {
   const priced: PricedBundle[] = []
   const looks = bundles.filter(isLook).flatMap(({ lines }) => lines)
@@ -57,7 +63,12 @@ export const priceEstimate = ({
       prices.supplies,
       charged,
     )
-    const lines = fee > 0 ? [...offered, feeLine(suppliesKey, fee)] : [...offered]
+    const lines = [
+      ...offered,
+      ...feeLines(prices.fees ?? [], offered),
+      ...(fee > 0 ? [feeLine(suppliesKey, fee)] : []),
+      ...(discount === null || isLook(bundle) ? [] : discountLines(offered, discount)),
+    ]
     priced.push({ ...scope, money: { lines, totals: totalsOfLines(lines, prices) } })
   }
   return {

@@ -1,5 +1,5 @@
 import type { EstimateLine, LineCode } from '../estimate.ts'
-import type { SpecificationSheet } from '../sheet.ts'
+import { type SpecificationSheet, sensorOf, tiresOf } from '../sheet.ts'
 import { readTireSize } from '../tire/read-tire-size.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { extendedCents } from './cents.ts'
@@ -58,7 +58,7 @@ export const wheelServiceLines = (
 
 /** 205/55R16 has the aspect ratio 55; a size without one, as 31x10.5R15LT, is not low. */
 const isLowProfile = (prices: PriceList, sheet: SpecificationSheet, wheel: WheelPosition): boolean => {
-  const size = readTireSize(sheet.tire[axleOf(wheel)]?.size ?? '')
+  const size = readTireSize(tiresOf(sheet)?.[axleOf(wheel)]?.size ?? '')
   return size.ok && size.value.kind === 'metric' && size.value.aspectPercent <= prices.lowProfileAspect
 }
 
@@ -73,8 +73,8 @@ export const sensorLine = (
   sheet: SpecificationSheet,
   wheels: readonly WheelPosition[],
 ): EstimateLine => {
-  const frequencyMHz = sheet.sensor?.frequencyMHz ?? 0
-  const stem = sheet.sensor?.stem ?? 'snap-in'
+  const frequencyMHz = sensorOf(sheet)?.frequencyMHz ?? 0
+  const stem = sensorOf(sheet)?.stem ?? 'snap-in'
   const unit =
     frequencyMHz >= 2_000
       ? prices.prices.sensorHighBand

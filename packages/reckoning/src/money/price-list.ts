@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { Cents, TaxClass } from '../estimate.ts'
+import { Fee } from './fees.ts'
 
 /** Labor is sold by tenths of an hour; they are kept in hundredths like every other quantity. 0.4 h is 40. */
 const tenthsOfAnHour = z.int().check(z.gte(0), z.lte(10_000), z.multipleOf(10))
@@ -13,7 +14,7 @@ const price = Cents.check(z.gte(0), z.lte(10_000_000))
  */
 export const PriceList = z.strictObject({
   version: z.int().check(z.positive()),
-  taxRatePercentThousandths: z.int().check(z.gte(0), z.lte(50_000)),
+  taxRatePercentThousandths: z.int().check(z.gte(0), z.lte(100_000)),
   taxedClasses: z.array(TaxClass),
   taxBasis: z.enum(['line', 'invoice']),
   laborCentsPerHour: price,
@@ -46,5 +47,7 @@ export const PriceList = z.strictObject({
     fastenerLabor: z.optional(price),
   }),
   supplies: z.strictObject({ percentThousandths: z.int().check(z.gte(0), z.lte(50_000)), capCents: price }),
+  /** The shop's own; absent in lists from before there were any. */
+  fees: z.optional(z.array(Fee)),
 })
 export type PriceList = z.infer<typeof PriceList>

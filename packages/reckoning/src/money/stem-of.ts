@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '../sheet.ts'
+import { type SpecificationSheet, sensorOf } from '../sheet.ts'
 
 /** Offered where the sheet does not say which stem its sensors have. */
 export const usualStem = 'snap-in'
@@ -8,5 +8,5 @@ export const usualStem = 'snap-in'
  *
  * @source This program's own rule.
  */
-export const stemOf = ({ system, sensor }: SpecificationSheet): 'snap-in' | 'clamp-in' | 'plain' =>
-  sensor?.stem ?? (system === 'direct' ? usualStem : 'plain')
+export const stemOf = (sheet: SpecificationSheet): 'snap-in' | 'clamp-in' | 'plain' =>
+  sensorOf(sheet)?.stem ?? (sheet.system === 'direct' ? usualStem : 'plain')

@@ -15,8 +15,8 @@ export const lostToAltitude = (there: AbsoluteKilopascals, here: AbsoluteKilopas
   kilopascalsOver(here, there)
 
 /**
- * How much less than a gauge a sensor shows that takes the sea's air for the air around it: 2.6 psi at 5,280 ft, on
- * every wheel alike, and no fault.
+ * How much less than a gauge a sensor shows if it takes the air pressure at sea level for the one around it: 2.6 psi at
+ * 5,280 ft, on every wheel alike. It is no fault.
  *
  * @formula 101.325 − Pa
  * @units kPa absolute to kPa

@@ -26,7 +26,7 @@ export type RotatedTarget = {
  * source
  */
 export const targetsAfterRotation = (
-  placard: SpecificationSheet['placard'],
+  placard: Placard | null,
   cameFrom: Readonly<Partial<Record<WheelPosition, WheelPosition>>>,
 ): RotatedTarget[] =>
   inReadingOrder(Object.keys(cameFrom) as WheelPosition[]).flatMap((position) => {
@@ -39,7 +39,9 @@ export const targetsAfterRotation = (
     ]
   })
 
-const labelAt = (placard: SpecificationSheet['placard'], position: WheelPosition): Pressure | null => {
-  const printed = placard[axleOf(position)]
+type Placard = Exclude<SpecificationSheet['placard'], 'missing'>
+
+const labelAt = (placard: Placard | null, position: WheelPosition): Pressure | null => {
+  const printed = placard?.[axleOf(position)] ?? null
   return printed === null ? null : printedIn('psi', printed)
 }

@@ -7,28 +7,27 @@ export type WarningFloor = {
   readonly psi: number
   readonly kPa: number
   readonly source: string
-  readonly doubt: string
+  /** Whether the row is as the table was remembered, the table itself unread, or the one that is least sure. */
+  readonly doubt: 'from-memory' | 'least-sure'
 }
 
-const table1 = (psi: number, kPa: number, doubt: string): WarningFloor => ({
+const table1 = (psi: number, kPa: number, doubt: WarningFloor['doubt']): WarningFloor => ({
   psi,
   kPa,
-  source: '49 CFR 571.138, Table 1, minimum activation pressure',
+  source: '49 CFR 571.138, Table 1',
   doubt,
 })
-
-const fromMemory = 'from memory; the table itself was not read'
 
 /** The classes that the table has a row for, as far as it is remembered: none for HL, load range F and commercial C tires. */
 type FlooredClass = Exclude<LoadClass, 'HL' | 'LT-F' | 'C'>
 
 /** By the tire's class. Both columns are rounded, so each unit goes by its own. */
 export const warningFloors: Readonly<Record<FlooredClass, WarningFloor>> = {
-  SL: table1(20, 140, fromMemory),
-  XL: table1(23, 160, fromMemory),
-  'LT-C': table1(29, 200, fromMemory),
-  'LT-D': table1(38, 260, fromMemory),
-  'LT-E': table1(46, 320, `${fromMemory}, and this row is the least sure`),
+  SL: table1(20, 140, 'from-memory'),
+  XL: table1(23, 160, 'from-memory'),
+  'LT-C': table1(29, 200, 'from-memory'),
+  'LT-D': table1(38, 260, 'from-memory'),
+  'LT-E': table1(46, 320, 'least-sure'),
 }
 
 /**

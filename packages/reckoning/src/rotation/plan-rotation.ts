@@ -1,5 +1,5 @@
 import { type RotatedTarget, targetsAfterRotation } from '../pressure/rotated-targets.ts'
-import type { SpecificationSheet } from '../sheet.ts'
+import { placardOf, type SpecificationSheet } from '../sheet.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
 import { cameFrom, carried, type Moves, movedPlaces } from './moves.ts'
 import { patternMoves, type RotationPattern } from './rotation-pattern.ts'
@@ -79,7 +79,7 @@ const whatFollows = (sheet: SpecificationSheet, moves: Moves): AfterRotation[] =
   const from = Object.fromEntries(moved.map((place) => [place, cameFrom(moves, place)]))
   return [
     { does: 'torque', wheels: moved.filter((place) => place !== 'SP') },
-    { does: 'set-pressures', targets: targetsAfterRotation(sheet.placard, from) },
+    { does: 'set-pressures', targets: targetsAfterRotation(placardOf(sheet), from) },
     ...learning(sheet, moved),
   ]
 }

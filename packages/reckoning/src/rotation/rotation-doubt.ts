@@ -8,5 +8,6 @@ export const RotationDoubt = z.enum([
   'no-spare',
   'spare-temporary',
   'spare-size-differs',
+  'tires-not-on-sheet',
 ])
 export type RotationDoubt = z.infer<typeof RotationDoubt>

@@ -16,18 +16,20 @@ export const sheetDoubts = (
   { spare, staggered, tire }: Pick<SpecificationSheet, 'spare' | 'staggered' | 'tire'>,
 ): RotationDoubt[] => {
   const moved = movedPlaces(moves)
-  const isUnlike = staggered || tire.front.size !== tire.rear.size
+  const tires = tire === 'missing' ? null : tire
+  const isUnlike = staggered || tires?.front.size !== tires?.rear.size
   const leavesAxle = moved.some((place) => {
     const from = cameFrom(moves, place)
     return place !== 'SP' && from !== 'SP' && axleOf(place) !== axleOf(from)
   })
   const takesSpare = moved.includes('SP')
   return [
+    ...(tires === null && moved.length > 0 ? (['tires-not-on-sheet'] as const) : []),
     ...(isUnlike && leavesAxle ? (['axles-differ'] as const) : []),
     ...(takesSpare && spare !== 'full-size'
-      ? [spare === 'none' ? ('no-spare' as const) : ('spare-temporary' as const)]
+      ? [spare === 'none' || spare === 'unknown' ? ('no-spare' as const) : ('spare-temporary' as const)]
       : []),
-    ...(takesSpare && spare === 'full-size' && (isUnlike || tire.spare?.size !== tire.front.size)
+    ...(takesSpare && spare === 'full-size' && (isUnlike || tires?.spare?.size !== tires?.front.size)
       ? (['spare-size-differs'] as const)
       : []),
   ]

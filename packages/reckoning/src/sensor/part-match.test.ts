@@ -29,6 +29,7 @@ const part: SensorPart = {
   ratedSpeed: null,
   hole: millimeters(11.5),
   madeMonth: '2025-06',
+  shelfMonths: null,
   state: { state: 'blank' },
 }
 const match = (needed: Partial<SensorNeed>, has: Partial<SensorPart>) =>
@@ -65,6 +66,7 @@ describe('a part', () => {
     [{}, { hole: millimeters(8.8) }, { aspect: 'hole', foundMillimeters: 8.8, wantedMillimeters: 11.5 }],
     [{}, { protocols: ['P-315'] }, { aspect: 'protocol', wanted: 'P-433' }],
     [{}, { madeMonth: '2023-12' }, { aspect: 'age', age: 'past-shelf-limit' }],
+    [{}, { madeMonth: '2024-12', shelfMonths: 12 }, { aspect: 'age', age: 'past-shelf-limit' }],
     [{}, { madeMonth: '2022-12' }, { aspect: 'age', age: 'quarantine' }],
     [{}, { madeMonth: '2026-02' }, { aspect: 'age', age: 'not-yet-made' }],
     [

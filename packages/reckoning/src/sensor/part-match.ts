@@ -17,7 +17,7 @@ export type SensorNeed = {
   readonly stems: readonly Stem[]
   readonly protocol: string
   /** The highest figure of the door label, cold: the vehicle maker's. */
-  readonly highestCold: GaugeKilopascals
+  readonly highestCold: GaugeKilopascals | null
   readonly hole: Millimeters | null
   readonly fastest: KilometersPerHour | null
 }
@@ -38,6 +38,8 @@ export type SensorPart = {
   readonly hole: Millimeters | null
   /** Year and month, as 2025-08. */
   readonly madeMonth: string | null
+  /** The shop's own shelf limit, where it is shorter than the usual one. */
+  readonly shelfMonths: number | null
   readonly state: PartState | null
 }
 
@@ -83,7 +85,7 @@ export type PartMatch =
  *
  * @units kPa gauge, cold; km/h; mm; MHz
  * @limits A snap-in stem that states no rating holds 65 psi and 210 km/h (130 mph) at most. A sensor is fitted up to 24
- * calendar months after the one it was made in; after 36 it goes into quarantine.
+ * calendar months after the one it was made in, or up to the shop's own shorter limit; after 36 it goes into quarantine.
  * @source Snap-in valves: industry association's Tire Information Service Bulletin, vol. 40 no. 2 (read). Shelf limits:
  * this program's own rule.
  */
@@ -107,7 +109,11 @@ const aspects: readonly (readonly [
   ['stem-speed', (need, part) => judgeSpeed(need, part)],
   ['hole', (need, part) => judgeHole(need, part)],
   ['protocol', (need, part) => judgeProtocol(need, part)],
-  ['age', (_need, { madeMonth }, onDay) => (madeMonth === null ? null : judgeAge(partAge(madeMonth, onDay)))],
+  [
+    'age',
+    (_need, { madeMonth, shelfMonths }, onDay) =>
+      madeMonth === null ? null : judgeAge(partAge(madeMonth, onDay, shelfMonths)),
+  ],
   ['state', (_need, { state }) => (state === null ? null : judgeState(state))],
 ]
 
@@ -133,7 +139,7 @@ const snapIn = {
 
 const judgePressure = ({ highestCold }: SensorNeed, { stem, ratedPressure }: SensorPart): Judged => {
   const rated = ratedPressure ?? (stem === 'snap-in' ? snapIn.pressure : null)
-  if (rated === null) return null
+  if (rated === null || highestCold === null) return null
   return (
     !above(highestCold, rated) || {
       aspect: 'stem-pressure',

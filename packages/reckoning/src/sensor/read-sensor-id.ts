@@ -1,4 +1,5 @@
 import { type Reading, refused, taken } from '../reading.ts'
+import { sensorIdWords } from '../words/typed-text.ts'
 import { type IdNotation, idKey, isOfASensor } from './sensor-id.ts'
 
 /** An ID as it was entered (upper case, leading zeros kept, separators dropped) and the number it means. */
@@ -19,43 +20,15 @@ export const readSensorId = (typed: string, notation: IdNotation): Reading<Senso
   const trimmed = typed.trim()
   const saysHex = /^0x/i.test(trimmed)
   const text = (saysHex ? trimmed.slice(2) : trimmed).replace(/[\s:.\-–]/g, '').toUpperCase()
-  if (text === '')
-    return refused('empty', {
-      found: typed,
-      allowed: 'the whole ID of one sensor',
-      do: 'Type it as the reader shows it.',
-    })
-  if (!/^[0-9A-F]+$/.test(text))
-    return refused('character', {
-      found: typed,
-      allowed: notation === 'hex' ? 'the digits 0 to 9 and the letters A to F' : 'the digits 0 to 9',
-      do: 'Read it again: an O is a 0, an I or an L is a 1.',
-    })
-  if (text.length > 16)
-    return refused('length', {
-      found: typed,
-      allowed: `16 signs at most; this one has ${text.length}`,
-      do: 'Read it again, one sensor at a time.',
-    })
+  if (text === '') return refused('empty', typed, sensorIdWords.empty)
+  if (!/^[0-9A-F]+$/.test(text)) return refused('character', typed, sensorIdWords.character(notation))
+  if (text.length > 16) return refused('length', typed, sensorIdWords.length(text.length))
   if (notation === 'decimal' && (saysHex || !/^\d+$/.test(text)))
-    return refused('notation', {
-      found: typed,
-      allowed: 'digits only, as decimal IDs have',
-      do: 'With letters or 0x it is hexadecimal: say so, and type it again.',
-    })
+    return refused('notation', typed, sensorIdWords.notDecimal)
   if (notation === 'hex' && !saysHex && looksDecimal(text))
-    return refused('notation', {
-      found: typed,
-      allowed: 'an ID of which it is clear whether it is hexadecimal or decimal',
-      do: `Decimal, it is the sensor ${idKey(text, 'decimal')}: type that. If it is hexadecimal after all, type 0x${text}.`,
-    })
+    return refused('notation', typed, sensorIdWords.looksDecimal(idKey(text, 'decimal'), text))
   const key = idKey(text, notation)
-  if (!isOfASensor(key))
-    return refused('none', {
-      found: typed,
-      allowed: 'the ID of one sensor',
-      do: 'All zeros or all ones is what a reader shows when it read none. Trigger the sensor again; until then it is not checked.',
-    })
+  if (!isOfASensor(key)) return refused('none', typed, sensorIdWords.none)
   return taken({ text, key })
 }
 

@@ -12,8 +12,8 @@ describe('a sensor ID', () => {
   })
 
   it('equals no other where it is not in the notation it is said to be in', () => {
-    expect(idKey('A1B2', 'decimal')).toBe('not decimal: A1B2')
-    expect(idKey('41394A', 'decimal')).toBe('not decimal: 41394A')
+    expect(idKey('A1B2', 'decimal')).toBe('not-decimal:A1B2')
+    expect(idKey('41394A', 'decimal')).toBe('not-decimal:41394A')
   })
 
   it('is written again in either notation', () => {

@@ -11,7 +11,7 @@ export type IdNotation = 'hex' | 'decimal'
  */
 export const idKey = (id: string, notation: IdNotation): string => {
   if (notation === 'hex') return id.toUpperCase().replace(/^0+(?=.)/, '')
-  return /^\d+$/.test(id) ? BigInt(id).toString(16).toUpperCase() : `not decimal: ${id}`
+  return /^\d+$/.test(id) ? BigInt(id).toString(16).toUpperCase() : `not-decimal:${id}`
 }
 
 /**

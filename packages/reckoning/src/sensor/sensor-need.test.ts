@@ -12,7 +12,7 @@ const sheet = (placard: object, change: object = {}): SpecificationSheet =>
   }) as SpecificationSheet
 const highestPsi = (of: SpecificationSheet) => {
   const need = sensorNeed(of)
-  return need && pressureIn('psi', { value: need.highestCold, unit: 'kPa' })
+  return need && pressureIn('psi', { value: need.highestCold ?? 0, unit: 'kPa' })
 }
 
 describe('what a sheet requires of a sensor', () => {

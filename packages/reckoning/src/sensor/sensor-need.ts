@@ -1,4 +1,4 @@
-import type { SpecificationSheet } from '../sheet.ts'
+import { placardOf, type SpecificationSheet, sensorOf } from '../sheet.ts'
 import { gaugeKilopascals } from '../units/measured.ts'
 import { inKilopascals } from '../units/pressure-units.ts'
 import type { SensorNeed } from './part-match.ts'
@@ -11,16 +11,19 @@ import type { SensorNeed } from './part-match.ts'
  * @limits The sheet names no valve hole and no highest speed, so neither is checked.
  * @source this program's own rule; the figures are the vehicle maker's, as the sheet holds them
  */
-export const sensorNeed = ({ sensor, placard }: SpecificationSheet): SensorNeed | null => {
+export const sensorNeed = (sheet: SpecificationSheet): SensorNeed | null => {
+  const sensor = sensorOf(sheet)
   if (sensor === null) return null
-  const figures = [placard.front, placard.rear, ...(placard.spare ? [placard.spare] : [])]
+  const label = placardOf(sheet)
+  const figures = label ? [label.front, label.rear, ...(label.spare ? [label.spare] : [])] : []
   return {
     frequencyMHz: sensor.frequencyMHz,
     stems: [sensor.stem],
     protocol: sensor.protocol,
-    highestCold: gaugeKilopascals(
-      Math.max(...figures.map(({ psi }) => inKilopascals({ value: psi, unit: 'psi' }))),
-    ),
+    highestCold:
+      figures.length === 0
+        ? null
+        : gaugeKilopascals(Math.max(...figures.map(({ psi }) => inKilopascals({ value: psi, unit: 'psi' })))),
     hole: null,
     fastest: null,
   }

@@ -1,4 +1,5 @@
 import { type Reading, refused, taken } from '../reading.ts'
+import { troubleCodeWords } from '../words/typed-text.ts'
 
 /** A trouble code as people write it, and as a vehicle stores it. The failure type is the third byte, where shown. */
 export type TroubleCode = {
@@ -38,40 +39,27 @@ export const troubleCodesIn = (
     const code = index % 2 === 0 && low !== undefined ? troubleCodeText(high, low) : null
     return code === null ? [] : [code]
   }),
-  note:
-    bytes.length % 2 === 0
-      ? null
-      : `Of ${bytes.length} bytes the last is alone and was left out: a code has two. Read the codes again.`,
+  note: bytes.length % 2 === 0 ? null : troubleCodeWords.lastByteAlone(bytes.length),
 })
 
 /**
  * Reads one trouble code as a reader shows it: letter P, C, B or U, a digit 0 to 3, three hexadecimal digits, then
  * perhaps the failure type in two more after a hyphen, a colon or a blank.
  *
- * @limits Whether any vehicle has such a code, and what it means there, the code itself does not say.
+ * @limits The code does not say whether any vehicle has it, or what it means there.
  * @source SAE J2012 / ISO 15031-6 (read in a public decoder and its tests, the standard itself not read)
  */
 export const readTroubleCode = (typed: string): Reading<TroubleCode, TroubleCodeFault> => {
   const text = typed.trim().toUpperCase()
-  if (text === '')
-    return refused('empty', { found: typed, allowed: shape, do: 'Type the code as the reader shows it.' })
+  if (text === '') return refused('empty', typed, troubleCodeWords.empty)
   const bare = /^([0-9A-F]{2})[ :-]?([0-9A-F]{2})$/.exec(text)
-  if (bare) return refused('no-letter', { found: typed, allowed: shape, do: asBytes(bare) })
+  if (bare) return refused('no-letter', typed, troubleCodeWords.noLetter(meantBy(bare)))
   const [, letter, digit, rest, failure] =
     /^([PCBU])([0-3])([0-9A-F]{3})(?:[ :-]([0-9A-F]{2}))?$/.exec(text) ?? []
   if (letter === undefined || digit === undefined || rest === undefined)
-    return refused('shape', {
-      found: typed,
-      allowed: shape,
-      do: 'Read it again: an O is a 0, an I or an L is a 1.',
-    })
+    return refused('shape', typed, troubleCodeWords.shape)
   const code = (letters.indexOf(letter) << 14) | (Number(digit) << 12) | Number.parseInt(rest, 16)
-  if (code === 0)
-    return refused('padding', {
-      found: typed,
-      allowed: `${shape}, other than P0000`,
-      do: 'P0000 fills an empty place in the list: there is no code here.',
-    })
+  if (code === 0) return refused('padding', typed, troubleCodeWords.padding)
   return taken({
     text: `${letter}${digit}${rest}${failure === undefined ? '' : `-${failure}`}`,
     bytes: [code >> 8, code & 0xff],
@@ -81,11 +69,5 @@ export const readTroubleCode = (typed: string): Reading<TroubleCode, TroubleCode
 
 const letters = 'PCBU'
 
-const shape = 'a letter P, C, B or U, a digit 0 to 3 and three of 0 to 9 and A to F, such as U0127'
-
-const asBytes = ([, high = '', low = '']: RegExpExecArray): string => {
-  const text = troubleCodeText(Number.parseInt(high, 16), Number.parseInt(low, 16))
-  return text === null
-    ? 'The bytes 00 00 are padding: there is no code here.'
-    : `If these are a code's two bytes, it is ${text}: type it so. Else read the code again, with its letter.`
-}
+const meantBy = ([, high = '', low = '']: RegExpExecArray): string | null =>
+  troubleCodeText(Number.parseInt(high, 16), Number.parseInt(low, 16))

@@ -1,5 +1,5 @@
 import { isSlower } from './speed-symbol.ts'
-import { type TireSize, tireSizeText } from './tire-size.ts'
+import { dimensionsText, type TireSize } from './tire-size.ts'
 
 /** In what a tire differs from the one that the sheet names. `null` members could not be compared: one side says nothing. */
 export type SizeComparison = {
@@ -22,7 +22,7 @@ export type SizeComparison = {
 export const compareSizes = (bySheet: TireSize, onTire: TireSize): SizeComparison => {
   const [sheet, tire] = [bySheet.service, onTire.service]
   return {
-    isOtherSize: dimensionsOf(bySheet) !== dimensionsOf(onTire),
+    isOtherSize: sizeAlone(bySheet) !== sizeAlone(onTire),
     loadIndexApart: sheet && tire ? tire.loadIndex - sheet.loadIndex : null,
     isSlower: sheet && tire ? isSlower(tire.speed, sheet.speed) : null,
   }
@@ -36,6 +36,6 @@ export const compareSizes = (bySheet: TireSize, onTire: TireSize): SizeCompariso
 export const isAsNamed = ({ isOtherSize, loadIndexApart, isSlower }: SizeComparison): boolean =>
   !isOtherSize && (loadIndexApart ?? 0) >= 0 && isSlower !== true
 
-/** ZR says a speed, and a load mark says a class: neither makes another size. */
-const dimensionsOf = (size: TireSize): string =>
-  tireSizeText({ ...size, ...(size.kind === 'metric' ? { zr: false } : {}), loadMark: null, service: null })
+/** ZR says a speed: it makes no other size. */
+const sizeAlone = (size: TireSize): string =>
+  dimensionsText(size.kind === 'metric' ? { ...size, zr: false } : size)

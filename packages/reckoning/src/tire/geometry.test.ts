@@ -5,7 +5,7 @@ import { readTireSize } from './read-tire-size.ts'
 
 const sizeOf = (text: string) => {
   const read = readTireSize(text)
-  if (!read.ok) throw new Error(read.do)
+  if (!read.ok || read.value.kind === 'heightless') throw new Error(`${text} says no diameter`)
   return read.value
 }
 

@@ -2,7 +2,7 @@ import type { Distance } from '../quantity.ts'
 import { metersPerMile } from '../units/exact-factors.ts'
 import { inMillimeters } from '../units/length-units.ts'
 import { type Millimeters, millimeters } from '../units/measured.ts'
-import type { TireSize } from './tire-size.ts'
+import type { MeasuredTireSize } from './tire-size.ts'
 
 /**
  * The nominal height of a sidewall, rim to tread. 245/55R18 has 134.75 mm.
@@ -12,7 +12,7 @@ import type { TireSize } from './tire-size.ts'
  * @limits nominal: the tire as made differs by a few percent
  * @source a tire dealer's page with a worked example (read)
  */
-export const sidewallHeight = (size: TireSize): Millimeters =>
+export const sidewallHeight = (size: MeasuredTireSize): Millimeters =>
   millimeters(
     size.kind === 'metric'
       ? (size.width * size.aspectPercent) / 100
@@ -27,7 +27,7 @@ export const sidewallHeight = (size: TireSize): Millimeters =>
  * @limits nominal, as for `sidewallHeight`
  * @source a tire dealer's page with a worked example (read); inch 25.4 mm (computed from definition)
  */
-export const overallDiameter = (size: TireSize): Millimeters =>
+export const overallDiameter = (size: MeasuredTireSize): Millimeters =>
   size.kind === 'metric'
     ? millimeters(rimDiameter(size) + 2 * sidewallHeight(size))
     : inMillimeters({ value: size.diameterInches, unit: 'in' })
@@ -40,7 +40,8 @@ export const overallDiameter = (size: TireSize): Millimeters =>
  * @limits nominal and unloaded
  * @source the circle (computed from definition)
  */
-export const circumference = (size: TireSize): Millimeters => millimeters(Math.PI * overallDiameter(size))
+export const circumference = (size: MeasuredTireSize): Millimeters =>
+  millimeters(Math.PI * overallDiameter(size))
 
 /**
  * Nominal revolutions over a mile or a kilometer. 245/55R18 makes 704.9 a mile.
@@ -50,7 +51,7 @@ export const circumference = (size: TireSize): Millimeters => millimeters(Math.P
  * @limits nominal: under load a tire rolls on a smaller radius and makes about 2 to 3 % more (from memory)
  * @source the circle; mile 1,609.344 m (computed from definition)
  */
-export const revolutionsPer = (unit: Distance['unit'], size: TireSize): number =>
+export const revolutionsPer = (unit: Distance['unit'], size: MeasuredTireSize): number =>
   (unit === 'mi' ? metersPerMile * 1_000 : 1_000_000) / circumference(size)
 
 /** How the rolling size changes; the speedometer then shows too little where it grows. */
@@ -66,7 +67,7 @@ export type DiameterChange = { readonly percent: number; readonly withinTrade: b
  * @limits nominal diameters
  * @source 3 %: common practice, no source
  */
-export const diameterChange = (size: TireSize, other: TireSize): DiameterChange => {
+export const diameterChange = (size: MeasuredTireSize, other: MeasuredTireSize): DiameterChange => {
   const percent = 100 * (overallDiameter(other) / overallDiameter(size) - 1)
   return { percent, withinTrade: Math.abs(percent) <= tradeTolerancePercent }
 }
@@ -74,4 +75,5 @@ export const diameterChange = (size: TireSize, other: TireSize): DiameterChange 
 /** A billionth, because 41.2 in over 40 in come out as 3.0000000000000027 %. */
 const tradeTolerancePercent = 3 + 1e-9
 
-const rimDiameter = (size: TireSize): Millimeters => inMillimeters({ value: size.rimInches, unit: 'in' })
+const rimDiameter = (size: MeasuredTireSize): Millimeters =>
+  inMillimeters({ value: size.rimInches, unit: 'in' })

@@ -1,4 +1,5 @@
 import { inMillimeters, type Length } from '../units/length-units.ts'
+import { treadWords } from '../words/tread.ts'
 import { wearBar } from './tread-limits.ts'
 import type { TreadRule } from './tread-rules.ts'
 
@@ -40,16 +41,10 @@ export const judgeTread = (readings: TreadReadings, rule: TreadRule): TreadJudgm
       const next = grooves[at + 1]
       return next !== undefined && inMillimeters(one) < least && inMillimeters(next) < least
     })
-  const rejected = rule.rejectsAt === 'every place' ? readings.every(pairUnder) : readings.some(pairUnder)
+  const rejected = rule.rejectsAt === 'every' ? readings.every(pairUnder) : readings.some(pairUnder)
   const verdict = rejected ? 'reject' : under.length > 0 || atWearBar.length > 0 ? 'warning' : 'pass'
-  return { verdict, under, atWearBar, says: `${words[verdict]} ${rule.name}: ${rule.governs}` }
+  return { verdict, under, atWearBar, says: treadWords.says(verdict, rule.name, rule.governs) }
 }
-
-const words = {
-  reject: 'Two adjacent grooves are under the depth asked for.',
-  warning: 'A groove is worn down, though the tire is not to be rejected yet.',
-  pass: 'No groove is worn down.',
-} as const
 
 const where = (readings: TreadReadings, holds: (millimeters: number) => boolean): GrooveAt[] =>
   readings.flatMap((grooves, place) =>

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { whyNoFormula } from '../words/load-check.ts'
 import { carriedOn, type LoadCheckOf, loadCheck } from './load-check.ts'
-import { whyNoFormula } from './load-words.ts'
 
 const original = {
   passenger: true,

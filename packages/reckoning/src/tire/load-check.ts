@@ -3,7 +3,8 @@ import type { Pressure } from '../quantity.ts'
 import { inKilograms, type Mass } from '../units/mass-units.ts'
 import { type Kilograms, kilograms } from '../units/measured.ts'
 import { inKilopascals } from '../units/pressure-units.ts'
-import { type LoadRefusal, loadWords, type MissingForLoadCheck } from './load-words.ts'
+import { loadWords } from '../words/load-check.ts'
+import type { LoadRefusal, MissingForLoadCheck } from './load-check-codes.ts'
 import { isSlower, type SpeedSymbol } from './speed-symbol.ts'
 
 /** One of the two tires that are compared; `null`: not entered. */

@@ -1,5 +1,6 @@
 import { type Reading, type Refusal, refused, taken } from '../reading.ts'
 import type { CalendarDay } from '../units/calendar-day.ts'
+import { dateCodeWords } from '../words/typed-tire.ts'
 import { type BuildWeek, sundayOfWeek, weeksOfYear } from './build-week.ts'
 
 export type DateCodeFault = 'not-a-date-code' | 'no-such-week' | 'in-the-future'
@@ -28,11 +29,7 @@ export const readDateCode = (typed: string, inspectedOn: CalendarDay): Reading<B
     return fourDigits(typed, Number(digits.slice(0, 2)), 2000 + Number(digits.slice(2)), inspectedOn)
   if (/^\d{3}$/.test(digits))
     return threeDigits(typed, Number(digits.slice(0, 2)), Number(digits.slice(2)), inspectedOn)
-  return refused('not-a-date-code', {
-    found: typed,
-    allowed: 'four digits, week and year, as 2620; three on a tire made before July 2000',
-    do: 'Read the last group of the number that begins with DOT. Where it has no date, look on the other sidewall.',
-  })
+  return refused('not-a-date-code', typed, dateCodeWords.notADateCode)
 }
 
 const fourDigits = (
@@ -42,7 +39,7 @@ const fourDigits = (
   inspectedOn: CalendarDay,
 ): Reading<BuildDate, DateCodeFault> => {
   if (week < 1 || week > weeksOfYear(year))
-    return noSuchWeek(typed, week, `${year} has weeks 01 to ${weeksOfYear(year)}`)
+    return noSuchWeek(typed, week, dateCodeWords.weeksOfYear(year, weeksOfYear(year)))
   return notAfter(typed, { year, week, decadeKnown: true }, inspectedOn)
 }
 
@@ -56,7 +53,7 @@ const threeDigits = (
     .map((decade) => decade + yearDigit)
     .find((one) => (one < 2000 || (one === 2000 && week < firstFourDigitWeek)) && week <= weeksOfYear(one))
   if (week < 1 || year === undefined)
-    return noSuchWeek(typed, week, week === 53 ? 'a week 53 only in a year that has one' : 'weeks 01 to 53')
+    return noSuchWeek(typed, week, week === 53 ? dateCodeWords.week53 : dateCodeWords.weeks)
   return notAfter(typed, { year, week, decadeKnown: false }, inspectedOn)
 }
 
@@ -64,11 +61,7 @@ const threeDigits = (
 const firstFourDigitWeek = 27
 
 const noSuchWeek = (typed: string, week: number, allowed: string): Refusal<'no-such-week'> =>
-  refused('no-such-week', {
-    found: `${typed}: week ${String(week).padStart(2, '0')}`,
-    allowed,
-    do: 'Read the code again: the week comes before the year.',
-  })
+  refused('no-such-week', `${typed}: ${dateCodeWords.week(week)}`, { allowed, do: dateCodeWords.weekFirst })
 
 const notAfter = (
   typed: string,
@@ -77,8 +70,8 @@ const notAfter = (
 ): Reading<BuildDate, DateCodeFault> =>
   sundayOfWeek(date) <= inspectedOn
     ? taken(date)
-    : refused('in-the-future', {
-        found: `${typed}: week ${date.week} of ${date.year} begins on ${sundayOfWeek(date)}`,
-        allowed: `a week that has begun by ${inspectedOn}`,
-        do: 'Read the code again, week before year. A tire made before July 2000 has three digits.',
-      })
+    : refused(
+        'in-the-future',
+        `${typed}: ${dateCodeWords.begins(date.week, date.year, sundayOfWeek(date))}`,
+        dateCodeWords.inTheFuture(inspectedOn),
+      )

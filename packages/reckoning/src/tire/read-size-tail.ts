@@ -1,4 +1,5 @@
 import { type Reading, refused, taken } from '../reading.ts'
+import { tireSizeWords } from '../words/typed-tire.ts'
 import { isSlower, isSpeedSymbol } from './speed-symbol.ts'
 import {
   type LoadMark,
@@ -15,12 +16,14 @@ export type SizeTail = {
   readonly suffix: SizeSuffix | null
   readonly loadMark: LoadMark | null
   readonly service: ServiceDescription | null
+  readonly runFlat?: true
 }
 
 /** The part before it, as far as it decides how the rest is read. */
 export type SizeHead =
   | { readonly kind: 'metric'; readonly prefix: SizePrefix | null; readonly zr: boolean }
   | { readonly kind: 'flotation' }
+  | { readonly kind: 'heightless' }
 
 /**
  * Reads what follows the rim of a size: commercial or light-truck suffix, load mark before or after the load
@@ -28,43 +31,31 @@ export type SizeHead =
  * size.
  *
  * @limits load index 20 to 279, a second one at most as high; SL, XL and LL on passenger sizes, load range letters on
- * light-truck, trailer, commercial and flotation sizes; with ZR a speed symbol above V
+ * light-truck, trailer, commercial and flotation sizes, none on HL sizes; with ZR a speed symbol above V; RFT last
  * @source common practice, no source; the letters' meaning after LT: an owner handbook (quoted)
  */
 export const readSizeTail = (typed: string, rest: string, head: SizeHead): Reading<SizeTail, TailFault> => {
   const parts = tail(takesSuffix(head)).exec(rest)
-  if (!parts)
-    return refused('after-the-rim', {
-      found: typed,
-      allowed: 'after the rim only load index, speed symbol and load mark, as 91V XL or 120/116R E',
-      do: 'Leave the rest out, and read load index and speed symbol again.',
-    })
+  if (!parts) return refused('after-the-rim', typed, tireSizeWords.afterTheRim)
   const suffix = (parts.groups?.suffix ?? null) as SizeSuffix | null
   const before = parts.groups?.before
   const after = parts.groups?.after
   const loadMark = (before ?? after ?? null) as LoadMark | null
   if (before !== undefined && after !== undefined)
-    return refused('load-mark', {
-      found: `${typed}: ${before} and ${after}`,
-      allowed: 'one load mark',
-      do: 'Read which of them the sidewall carries.',
-    })
+    return refused(
+      'load-mark',
+      `${typed}: ${tireSizeWords.part.marks(before, after)}`,
+      tireSizeWords.oneLoadMark,
+    )
   if (head.kind === 'flotation' && suffix !== 'LT')
-    return refused('after-the-rim', {
-      found: typed,
-      allowed: 'LT after the rim of a size in inches, as 31x10.5R15LT',
-      do: 'Check that the sidewall says LT, and enter it too.',
-    })
+    return refused('after-the-rim', typed, tireSizeWords.flotationSuffix)
   const allowed = allowedMarks(head, suffix)
   if (loadMark !== null && !allowed.includes(loadMark))
-    return refused('load-mark', {
-      found: `${typed}: ${loadMark}`,
-      allowed: `${allowed.join(', ')} with this kind of size`,
-      do: 'Read the letters before the size and the load mark again.',
-    })
-  if (parts.groups?.index === undefined) return taken({ suffix, loadMark, service: null })
+    return refused('load-mark', `${typed}: ${loadMark}`, tireSizeWords.loadMark(allowed))
+  const runFlat = parts.groups?.runFlat === undefined ? {} : { runFlat: true as const }
+  if (parts.groups?.index === undefined) return taken({ suffix, loadMark, service: null, ...runFlat })
   const service = readService(typed, parts.groups, head)
-  return service.ok ? taken({ suffix, loadMark, service: service.value }) : service
+  return service.ok ? taken({ suffix, loadMark, service: service.value, ...runFlat }) : service
 }
 
 const readService = (
@@ -79,43 +70,41 @@ const readService = (
     loadIndex > 279 ||
     (dualLoadIndex !== null && !(dualLoadIndex >= 20 && dualLoadIndex <= loadIndex))
   )
-    return refused('load-index', {
-      found: `${typed}: ${index}${dual === undefined ? '' : `/${dual}`}`,
-      allowed: 'a load index of 20 to 279, and a second one no higher than the first',
-      do: 'Read the figures before the speed symbol again.',
-    })
+    return refused(
+      'load-index',
+      `${typed}: ${index}${dual === undefined ? '' : `/${dual}`}`,
+      tireSizeWords.loadIndex,
+    )
   const symbol = open === undefined && close === undefined ? speed : open && close ? `(${speed})` : undefined
   if (symbol === undefined || !isSpeedSymbol(symbol))
-    return refused('speed-symbol', {
-      found: `${typed}: ${open ?? ''}${speed}${close ?? ''}`,
-      allowed: 'A1 to A8, B to H, J to N, P to W and Y; in brackets only Y, as (101Y)',
-      do: 'Read the letter after the load index again.',
-    })
+    return refused('speed-symbol', `${typed}: ${open ?? ''}${speed}${close ?? ''}`, tireSizeWords.speedSymbol)
   if (head.kind === 'metric' && head.zr && !isSlower('V', symbol))
-    return refused('speed-symbol', {
-      found: `${typed}: ZR with ${symbol}`,
-      allowed: 'with ZR a speed symbol above 240 km/h: W, Y or (Y)',
-      do: 'Read both again: one of them was misread.',
-    })
+    return refused(
+      'speed-symbol',
+      `${typed}: ${tireSizeWords.part.zrWith(symbol)}`,
+      tireSizeWords.speedWithZr,
+    )
   return taken({ loadIndex, dualLoadIndex, speed: symbol })
 }
 
 /** After LT, ST, P and T a C is a load mark; elsewhere it belongs to the size. */
 const takesSuffix = (head: SizeHead): string =>
-  head.kind === 'flotation' ? 'LT' : head.prefix === null ? 'LT|C' : nothing
+  head.kind === 'flotation' ? 'LT' : head.kind === 'heightless' || head.prefix === null ? 'LT|C' : nothing
 
 /** Matches nowhere. */
 const nothing = '(?!)'
 
 const tail = (suffixes: string): RegExp =>
   new RegExp(
-    `^(?: ?(?<suffix>${suffixes}))?(?:[ /]?(?<before>${marks}))?(?: ?(?<open>\\()?(?<index>\\d{2,3})(?: ?/ ?(?<dual>\\d{2,3}))? ?(?<speed>[A-Z]\\d?)(?<close>\\))?)?(?:[ /]?(?<after>${marks}))?$`,
+    `^(?: ?(?<suffix>${suffixes}))?(?:[ /]?(?<before>${marks}))?(?: ?(?<open>\\()?(?<index>\\d{2,3})(?: ?/ ?(?<dual>\\d{2,3}))? ?(?<speed>[A-Z]\\d?)(?<close>\\))?)?(?:[ /]?(?<after>${marks}))?(?: ?(?<runFlat>RFT))?$`,
   )
 
 const passengerMarks = ['SL', 'XL', 'LL'] as const
 const marks = [...passengerMarks, ...loadLetters].join('|')
 
-const allowedMarks = (head: SizeHead, suffix: SizeSuffix | null): readonly LoadMark[] =>
-  head.kind === 'flotation' || suffix !== null || head.prefix === 'LT' || head.prefix === 'ST'
-    ? loadLetters
-    : passengerMarks
+const allowedMarks = (head: SizeHead, suffix: SizeSuffix | null): readonly LoadMark[] => {
+  if (head.kind === 'flotation' || suffix !== null) return loadLetters
+  const prefix = head.kind === 'metric' ? head.prefix : null
+  if (prefix === 'HL') return []
+  return prefix === 'LT' || prefix === 'ST' ? loadLetters : passengerMarks
+}

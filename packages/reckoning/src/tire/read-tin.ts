@@ -1,5 +1,6 @@
 import { type Reading, refused, taken } from '../reading.ts'
 import type { CalendarDay } from '../units/calendar-day.ts'
+import { tinWords } from '../words/typed-tire.ts'
 import { type BuildDate, type DateCodeFault, readDateCode } from './read-date-code.ts'
 
 export type TinFault = 'length' | 'symbol' | 'retread' | DateCodeFault
@@ -34,28 +35,13 @@ export const readTin = (typed: string, inspectedOn: CalendarDay): Reading<Tin, T
   const retreadMark = /^R[\s-]/.test(text)
   const symbols = text.slice(retreadMark ? 1 : 0).replace(/[\s-]/g, '')
   const odd = /[^0-9A-FHJ-NPRT-Y]/u.exec(symbols)?.[0]
-  if (odd !== undefined)
-    return refused('symbol', {
-      found: typed,
-      allowed: 'digits and letters without G, I, O, Q, S and Z',
-      do: `"${odd}" is not used in these numbers. ${insteadOf[odd] ?? 'Read it again.'}`,
-    })
+  if (odd !== undefined) return refused('symbol', typed, tinWords.symbol(odd))
   const date = /\d{3,4}$/.exec(symbols)?.[0] ?? ''
   const made = readDateCode(date, inspectedOn)
   if (!made.ok) return made
   const shape = shapeOf(symbols.length, date.length)
-  if (shape === null)
-    return refused('length', {
-      found: typed,
-      allowed: `13 symbols, 7 of a retread, 7 to 12 of an older tire; this one has ${symbols.length}`,
-      do: 'Read the whole number: on older tires one sidewall carries only a part of it. For the age alone, enter the date code.',
-    })
-  if (retreadMark && shape !== 'retread')
-    return refused('retread', {
-      found: typed,
-      allowed: 'after the R of a retread 7 symbols that end in 4 digits',
-      do: "Read the retreader's own number: the first maker's may be on the tire as well.",
-    })
+  if (shape === null) return refused('length', typed, tinWords.length(symbols.length))
+  if (retreadMark && shape !== 'retread') return refused('retread', typed, tinWords.retread)
   const plantLength = shape === 'old' ? 2 : 3
   return taken({
     shape,
@@ -70,13 +56,4 @@ const shapeOf = (symbols: number, dateDigits: number): Tin['shape'] | null => {
   if (symbols === 7 && dateDigits === 4) return 'retread'
   const others = symbols - dateDigits
   return others >= 4 && others <= 8 ? 'old' : null
-}
-
-const insteadOf: Readonly<Record<string, string>> = {
-  G: 'Is it a 6 or a C?',
-  I: 'Is it a 1?',
-  O: 'Is it a 0?',
-  Q: 'Is it a 0?',
-  S: 'Is it a 5?',
-  Z: 'Is it a 2?',
 }

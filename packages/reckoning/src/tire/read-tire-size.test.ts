@@ -66,6 +66,17 @@ describe('a tire size', () => {
     ['46x18R30LT', '46x18R30LT'],
     ['205/55R16 20A1', '205/55R16 20A1'],
     ['205/55R16 279/279A8', '205/55R16 279/279A8'],
+    ['HL275/35R21', 'HL275/35R21'],
+    ['HL 275/35 R21 103Y', 'HL275/35R21 103Y'],
+    ['185R14C', '185R14C'],
+    ['185 R 14 C 102/100Q', '185R14C 102/100Q'],
+    ['155R13', '155R13'],
+    ['7.50R16LT', '7.50R16LT'],
+    ['7,50R16LT 122/118N E', '7.50R16LT 122/118N E'],
+    ['6.50R16C', '6.50R16C'],
+    ['225/45R17 91W RFT', '225/45R17 91W RFT'],
+    ['245/40R19 98Y XL RFT', '245/40R19 98Y XL RFT'],
+    ['225/45R17RFT', '225/45R17 RFT'],
   ])('"%s" is written %s', (typed, text) => {
     expect(textOf(typed)).toBe(text)
   })
@@ -120,6 +131,13 @@ describe('a tire size', () => {
     ['31x18.5R15LT', 'width'],
     ['31x10.5R9.5LT', 'not-a-size'],
     ['31x10.5R09LT', 'rim'],
+    ['HL275/35R21 103Y XL', 'load-mark'],
+    ['180R14C', 'width'],
+    ['185R9C', 'not-a-size'],
+    ['185R31C', 'rim'],
+    ['3.50R16LT', 'width'],
+    ['7.50R16LT XL', 'load-mark'],
+    ['225/45R17 RFT RFT', 'after-the-rim'],
   ])('"%s" is refused for its %s, in words', (typed, fault) => {
     const read = readTireSize(typed)
     expect(read).toMatchObject({ ok: false, fault })
@@ -141,6 +159,9 @@ describe('a tire size', () => {
     expect(readTireSize('LT235/85R16 XL')).toMatchObject({
       found: 'LT235/85R16 XL: XL',
       allowed: 'B, C, D, E, F, G, H, J, L, M, N with this kind of size',
+    })
+    expect(readTireSize('HL275/35R21 103Y XL')).toMatchObject({
+      allowed: 'no load mark with this kind of size',
     })
     expect(readTireSize('P205/55R16 C')).toMatchObject({ allowed: 'SL, XL, LL with this kind of size' })
     expect(readTireSize('LT235/85R16 116/120R')).toMatchObject({
@@ -179,6 +200,7 @@ const metric = fc
         suffix: fc.constant(null),
         loadMark: fc.constantFrom('SL', 'XL', 'LL', null),
       }),
+      fc.record({ prefix: fc.constant('HL'), suffix: fc.constant(null), loadMark: fc.constant(null) }),
       fc.record({ prefix: fc.constantFrom('LT', 'ST'), suffix: fc.constant(null), loadMark: letters }),
       fc.record({ prefix: fc.constant(null), suffix: fc.constantFrom('C', 'LT'), loadMark: letters }),
     ),
@@ -204,10 +226,33 @@ const flotation = fc.record({
   service,
 })
 
+const heightless = fc.record({
+  kind: fc.constant('heightless'),
+  width: fc.oneof(
+    fc.record({
+      value: fc.integer({ min: 10, max: 39 }).map((tens) => tens * 10 + 5),
+      unit: fc.constant('mm'),
+    }),
+    fc.record({
+      value: fc.integer({ min: 18, max: 52 }).map((quarters) => quarters / 4),
+      unit: fc.constant('in'),
+    }),
+  ),
+  suffix: fc.constantFrom('C', 'LT'),
+  construction,
+  rimInches,
+  loadMark: letters,
+  service,
+})
+const runFlat = fc.constantFrom({}, { runFlat: true as const })
+const anySize = fc
+  .tuple(fc.oneof(metric, flotation, heightless), runFlat)
+  .map(([size, mark]) => ({ ...size, ...mark }))
+
 describe('any size', () => {
   it('is read again from its own text as the same size', () => {
     fc.assert(
-      fc.property(fc.oneof(metric, flotation), (size) => {
+      fc.property(anySize, (size) => {
         expect(readTireSize(tireSizeText(size as TireSize))).toEqual({ ok: true, value: size })
       }),
       { seed: 20260112, numRuns: 3_000 },
@@ -241,12 +286,10 @@ describe('any size', () => {
       { maxLength: 14 },
     )
     .map((parts) => parts.join(''))
-  const changed = fc
-    .tuple(fc.oneof(metric, flotation), fc.nat(24), fc.string({ maxLength: 1 }))
-    .map(([size, at, sign]) => {
-      const text = tireSizeText(size as TireSize)
-      return text.slice(0, at) + sign + text.slice(at + 1)
-    })
+  const changed = fc.tuple(anySize, fc.nat(24), fc.string({ maxLength: 1 })).map(([size, at, sign]) => {
+    const text = tireSizeText(size as TireSize)
+    return text.slice(0, at) + sign + text.slice(at + 1)
+  })
 
   it('is taken whole or refused: nothing is thrown or guessed in 10,000 texts', () => {
     let taken = 0

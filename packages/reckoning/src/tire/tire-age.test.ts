@@ -2,7 +2,7 @@ import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { dayNumber, dayOfNumber, readCalendarDay } from '../units/calendar-day.ts'
 import { sundayOfWeek, weeksOfYear } from './build-week.ts'
-import { tireAge, tireAgeWords } from './tire-age.ts'
+import { tireAge } from './tire-age.ts'
 
 const dayOf = (text: string) => {
   const read = readCalendarDay(text)
@@ -28,15 +28,6 @@ describe('the age of a tire', () => {
       fullYears: 29,
       atLeast: true,
     })
-  })
-
-  it('is said in words', () => {
-    expect(tireAgeWords({ days: 3, fullYears: 0, atLeast: false })).toBe('under a year')
-    expect(tireAgeWords({ days: 400, fullYears: 1, atLeast: false })).toBe('1 year')
-    expect(tireAgeWords({ days: 800, fullYears: 2, atLeast: false })).toBe('2 years')
-    expect(tireAgeWords({ days: 10_700, fullYears: 29, atLeast: true })).toBe(
-      'at least 29 years, decade unknown',
-    )
   })
 
   it('never falls as the days go by, and its years fit its days', () => {

@@ -22,13 +22,3 @@ export const tireAge = (made: BuildDate, inspectedOn: CalendarDay): TireAge => {
     atLeast: !made.decadeKnown,
   }
 }
-
-/**
- * An age as it is said of a tire: "6 years", "under a year", "at least 29 years, decade unknown".
- *
- * @source this program's own rule
- */
-export const tireAgeWords = ({ fullYears, atLeast }: TireAge): string => {
-  const years = fullYears === 0 ? 'under a year' : fullYears === 1 ? '1 year' : `${fullYears} years`
-  return atLeast ? `at least ${years}, decade unknown` : years
-}

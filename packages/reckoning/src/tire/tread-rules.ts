@@ -1,4 +1,5 @@
 import type { Length } from '../units/length-units.ts'
+import { treadWords } from '../words/tread.ts'
 import { wearBar } from './tread-limits.ts'
 
 /** What an inspection requires of a tire's grooves. */
@@ -7,13 +8,12 @@ export type TreadRule = {
   /** A groove with less than this is under it. */
   readonly least: Length
   /** At how many of the three places two adjacent grooves have to be under it for the tire to be rejected. */
-  readonly rejectsAt: 'every place' | 'any place'
+  readonly rejectsAt: 'every' | 'any'
   /** Whose rule it is, and what it does not cover. */
   readonly governs: string
 }
 
-const model = 'A model for state inspection: the rule of the state where the vehicle is inspected governs.'
-const state = 'It governs inspections in that state only.'
+const { model, thatState } = treadWords.governs
 
 /**
  * The tread rules that are written out here, by the rule that requires them. No federal tread rule for private cars was
@@ -25,19 +25,19 @@ const state = 'It governs inspections in that state only.'
  * 175.80(e)(1) (quoted)
  */
 export const treadRules = {
-  light: { name: '49 CFR 570.9(a)', least: wearBar, rejectsAt: 'every place', governs: model },
+  light: { name: '49 CFR 570.9(a)', least: wearBar, rejectsAt: 'every', governs: model },
   heavyFront: {
-    name: '49 CFR 570.62(a), front tire of a vehicle over 10,000 lb',
+    name: treadWords.names.heavyFront,
     least: { value: 4, unit: '1/32 in' },
-    rejectsAt: 'every place',
+    rejectsAt: 'every',
     governs: model,
   },
   heavyOther: {
-    name: '49 CFR 570.62(a), other tire of a vehicle over 10,000 lb',
+    name: treadWords.names.heavyOther,
     least: wearBar,
-    rejectsAt: 'every place',
+    rejectsAt: 'every',
     governs: model,
   },
-  utah: { name: 'Utah Admin. Code R714-160-8', least: wearBar, rejectsAt: 'every place', governs: state },
-  pennsylvania: { name: '67 Pa. Code 175.80(e)(1)', least: wearBar, rejectsAt: 'any place', governs: state },
+  utah: { name: 'Utah Admin. Code R714-160-8', least: wearBar, rejectsAt: 'every', governs: thatState },
+  pennsylvania: { name: '67 Pa. Code 175.80(e)(1)', least: wearBar, rejectsAt: 'any', governs: thatState },
 } as const satisfies Readonly<Record<string, TreadRule>>

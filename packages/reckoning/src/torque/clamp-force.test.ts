@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { megapascals, millimeters, newtonMeters, newtons, squareMillimeters } from '../units/measured.ts'
-import { clampForce, clampForceCaution, proofShare, proofStress, studStress } from './clamp-force.ts'
+import { clampForceCaution } from '../words/clamp-force.ts'
+import { clampForce, proofShare, proofStress, studStress } from './clamp-force.ts'
 
 describe('the clamp force of a torque', () => {
   it('is a range of 30 % each way, dry', () => {

@@ -8,14 +8,6 @@ export type ThreadSurface = 'dry' | 'lubricated'
 export type ClampForce = { readonly low: Newtons; readonly nominal: Newtons; readonly high: Newtons }
 
 /**
- * The caution that must be shown beside every clamp force.
- *
- * @source This program's own words.
- */
-export const clampForceCaution =
-  "An explanation of what a torque does, not a source of one. The same torque on the same stud clamps up to 30 % more or less. The vehicle maker's figure governs."
-
-/**
  * What a torque does to a stud, as an explanation of why threads are kept dry and why the maker's figure is not to be
  * exceeded. It goes from a torque to a force and never back: no function here gives a torque for a force.
  *

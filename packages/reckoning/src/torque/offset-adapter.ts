@@ -1,5 +1,6 @@
 import { type Reading, refused, taken } from '../reading.ts'
 import { type Millimeters, type NewtonMeters, newtonMeters } from '../units/measured.ts'
+import { adapterWords } from '../words/typed-text.ts'
 
 /** An adapter that moves the fastener off the wrench's own drive (a crow-foot), and the wrench that holds it. */
 export type OffsetAdapter = {
@@ -30,12 +31,7 @@ export const adapterReading = (
   adapter: OffsetAdapter,
   use: AdapterUse,
 ): Reading<NewtonMeters, AdapterFault> => {
-  if (use === 'road-wheel')
-    return refused('road-wheel', {
-      found: 'an offset adapter on a road wheel',
-      allowed: 'a socket straight on the wrench, or on a short one-piece bar in line with the fastener',
-      do: "Take a socket; then the wrench is set to the vehicle maker's figure itself.",
-    })
+  if (use === 'road-wheel') return refused('road-wheel', adapterWords.roadWheel.found, adapterWords.roadWheel)
   const fault = geometryFault(adapter)
   return fault ?? taken(newtonMeters(wanted / leverage(adapter)))
 }
@@ -60,22 +56,10 @@ const leverage = ({ handle, offset, degrees }: OffsetAdapter): number =>
 const geometryFault = (adapter: OffsetAdapter) => {
   const { handle, offset, degrees } = adapter
   if (!(handle > 0 && Number.isFinite(handle)))
-    return refused('handle', {
-      found: `a handle of ${handle} mm`,
-      allowed: 'more than 0 mm',
-      do: 'Measure from the middle of the hand grip to the middle of the square drive.',
-    })
+    return refused('handle', adapterWords.handle(handle).found, adapterWords.handle(handle))
   if (!(degrees >= 0 && degrees <= 90))
-    return refused('angle', {
-      found: `${degrees} degrees`,
-      allowed: '0 (in line) to 90 (across)',
-      do: 'Enter the angle between adapter and wrench; where the adapter points back, the offset is under zero.',
-    })
+    return refused('angle', adapterWords.angle(degrees).found, adapterWords.angle(degrees))
   if (!Number.isFinite(offset) || leverage(adapter) <= 0)
-    return refused('offset', {
-      found: `an offset of ${offset} mm`,
-      allowed: `more than -${handle} mm: the fastener lies before the hand`,
-      do: 'Measure from the square drive to the middle of the fastener.',
-    })
+    return refused('offset', adapterWords.offset(offset, handle).found, adapterWords.offset(offset, handle))
   return null
 }

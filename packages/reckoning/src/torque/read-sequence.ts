@@ -1,4 +1,5 @@
 import { type Reading, refused, taken } from '../reading.ts'
+import { sequenceWords } from '../words/typed-text.ts'
 import { type SequenceDoubt, type SequenceFault, sequenceDoubt } from './sequence-rule.ts'
 
 export type SequenceReadingFault = SequenceFault | 'not-numbers' | 'compound'
@@ -19,18 +20,11 @@ export const readSequence = (
   typed: string | readonly number[],
   studs: number,
 ): Reading<readonly number[], SequenceReadingFault> => {
-  if (isCompound(typed, studs)) return refused('compound', { found: shownAs(typed), ...compoundWords })
+  if (isCompound(typed, studs)) return refused('compound', shownAs(typed), sequenceWords.compound)
   const order = typeof typed === 'string' ? numbersIn(typed) : typed
-  if (order === null)
-    return refused('not-numbers', {
-      found: String(typed),
-      allowed: 'whole numbers with dashes, commas or blanks between them, as 1-3-5-2-4',
-      do: "Enter the order as the maker's page gives it, numbered clockwise from the valve.",
-    })
+  if (order === null) return refused('not-numbers', String(typed), sequenceWords.notNumbers)
   const doubt = sequenceDoubt(order, studs)
-  return doubt === null
-    ? taken(order)
-    : refused(doubt.fault, { found: order.join('-'), ...words(doubt, order.length, studs) })
+  return doubt === null ? taken(order) : refused(doubt.fault, sequenceText(order), words(doubt, studs))
 }
 
 /**
@@ -59,27 +53,15 @@ const isCompound = (typed: string | readonly number[], studs: number): boolean =
   )
 }
 
-const compoundWords = {
-  allowed: 'one order, in which each fastener is tightened alone and once',
-  do: "A pattern in pairs, or with an order of its own for each round, cannot be followed here, and no source says which single order replaces it. Enter the vehicle maker's single order if there is one. If there is none, do not work from this sheet: ask the vehicle maker.",
+const words = ({ fault, at }: SequenceDoubt, studs: number) => {
+  switch (fault) {
+    case 'wrong-count':
+      return sequenceWords.wrongCount(at.length, studs)
+    case 'no-such-fastener':
+      return sequenceWords.noSuchFastener(at[0], studs)
+    case 'named-twice':
+      return sequenceWords.namedTwice(at[0], studs)
+    case 'too-near':
+      return sequenceWords.tooNear(at[0], at[1])
+  }
 }
-
-const words = ({ fault, at }: SequenceDoubt, length: number, studs: number) =>
-  ({
-    'wrong-count': {
-      allowed: `each of the ${studs} fasteners once`,
-      do: `${length} are named. Enter all ${studs}, or correct the count on the sheet.`,
-    },
-    'no-such-fastener': {
-      allowed: `1 to ${studs}`,
-      do: `There is no fastener ${at[0]} on a wheel of ${studs}. Read the maker's page again.`,
-    },
-    'named-twice': {
-      allowed: `each of the ${studs} fasteners once`,
-      do: `${at[0]} is named twice. Read the maker's page again.`,
-    },
-    'too-near': {
-      allowed: 'an order that goes across the wheel at each step',
-      do: `From ${at[0]} to ${at[1]} it goes to a near one. Number the fasteners clockwise from the valve, not as the page numbers its steps, and enter the order again. If the maker really asks for this, do not work from this sheet: ask the vehicle maker.`,
-    },
-  })[fault]

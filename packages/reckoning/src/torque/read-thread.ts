@@ -1,5 +1,6 @@
 import { type Reading, refused, taken } from '../reading.ts'
 import { millimeters } from '../units/measured.ts'
+import { threadWords } from '../words/typed-text.ts'
 import type { Thread } from './thread.ts'
 
 export type ThreadFault = 'not-a-thread' | 'diameter' | 'pitch'
@@ -19,22 +20,13 @@ export const readThread = (typed: string): Reading<Thread, ThreadFault> => {
   const inch =
     /^\s*(\d{1,2})\s*\/\s*(\d{1,2})\s*(?:"|″|in\.?)?\s*[-–x×]\s*(\d{1,2})\s*(?:UN[CF]?)?\s*$/i.exec(typed)
   if (inch) return inchThread(typed, Number(inch[1]), Number(inch[2]), Number(inch[3]))
-  return refused('not-a-thread', {
-    found: typed,
-    allowed: 'a metric thread with its pitch, as M12×1.5, or an inch thread, as 1/2-20',
-    do: "Read the thread in the maker's source or with a thread gauge, and enter both of its figures.",
-  })
+  return refused('not-a-thread', typed, threadWords.notAThread)
 }
 
 const metricThread = (typed: string, diameter: number, pitch: number): Reading<Thread, ThreadFault> => {
-  if (diameter < 3 || diameter > 36)
-    return refused('diameter', { found: typed, allowed: 'M3 to M36', do: readAgain })
+  if (diameter < 3 || diameter > 36) return refused('diameter', typed, threadWords.metricDiameter)
   if (pitch < 0.35 || pitch > 4 || pitch > diameter / 4)
-    return refused('pitch', {
-      found: typed,
-      allowed: `a pitch of 0.35 to ${Math.min(4, diameter / 4)} mm for M${diameter}`,
-      do: readAgain,
-    })
+    return refused('pitch', typed, threadWords.metricPitch(Math.min(4, diameter / 4), diameter))
   return taken({ system: 'metric', diameter: millimeters(diameter), pitch: millimeters(pitch) })
 }
 
@@ -45,18 +37,11 @@ const inchThread = (
   threadsPerInch: number,
 ): Reading<Thread, ThreadFault> => {
   if (![2, 4, 8, 16, 32].includes(below) || above * 8 < below || above >= below)
-    return refused('diameter', {
-      found: typed,
-      allowed: 'halves, fourths, eighths, sixteenths or 32nds of an inch, from 1/8 to under 1',
-      do: readAgain,
-    })
-  if (threadsPerInch < 6 || threadsPerInch > 48)
-    return refused('pitch', { found: typed, allowed: '6 to 48 threads an inch', do: readAgain })
+    return refused('diameter', typed, threadWords.inchDiameter)
+  if (threadsPerInch < 6 || threadsPerInch > 48) return refused('pitch', typed, threadWords.inchPitch)
   const shared = commonDivisor(above, below)
   return taken({ system: 'inch', numerator: above / shared, denominator: below / shared, threadsPerInch })
 }
-
-const readAgain = "Read the thread again in the maker's source or with a thread gauge."
 
 const decimal = (digits: string | undefined): number => Number((digits ?? '').replace(',', '.'))
 

@@ -9,13 +9,12 @@
  */
 export const starSequence = (studs: number): readonly number[] => {
   const sequence = sequences[studs]
-  if (!sequence) throw new RangeError(noStar(studs))
+  if (!sequence)
+    throw new RangeError(
+      `no star for ${studs} fasteners: no source gives one, and none is made up; the vehicle maker's own order is needed`,
+    )
   return sequence
 }
-
-/** Why there is no star for a count of fasteners. */
-const noStar = (studs: number): string =>
-  `no star for ${studs} fasteners: no source gives one, and none is made up; the vehicle maker's own order is needed`
 
 /**
  * Whether there is a star for this many fasteners. There is none for 9: no published order of tightening for it was

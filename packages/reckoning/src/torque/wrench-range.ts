@@ -27,7 +27,7 @@ export const usableSpan = ({ rangeLow, rangeHigh, rangeUnit }: WrenchScale): Tor
 
 /**
  * The part of a wrench's scale that is good for one round. A round whose figure counts needs the tested span. The first
- * round only draws the wheel flat and need not be exact: it may be set anywhere on the scale, and nowhere beside it.
+ * round only draws the wheel flat and need not be exact: it may be set anywhere on the scale, but not outside of it.
  *
  * @formula half: lowest to highest; the others: `usableSpan`
  * @units The wrench's own.

@@ -1,4 +1,5 @@
 import { type Reading, refused, taken } from '../reading.ts'
+import { calendarDayWords } from '../words/typed-text.ts'
 
 declare const calendarDay: unique symbol
 
@@ -15,20 +16,11 @@ export type CalendarDayFault = 'not-a-day' | 'no-such-day'
  */
 export const readCalendarDay = (typed: string): Reading<CalendarDay, CalendarDayFault> => {
   const parts = /^\s*(\d{4})-(\d{2})-(\d{2})\s*$/.exec(typed)
-  if (!parts)
-    return refused('not-a-day', {
-      found: typed,
-      allowed: 'a day as year, month and day: 2026-01-12',
-      do: 'Enter it in that order, with four digits for the year and two for month and day.',
-    })
+  if (!parts) return refused('not-a-day', typed, calendarDayWords.notADay)
   const [year = 0, month = 0, day = 0] = parts.slice(1).map(Number)
   const readsBack = dayOfNumber(dayNumberOf(year, month, day))
   if (year < 1900 || year > 2199 || readsBack !== typed.trim())
-    return refused('no-such-day', {
-      found: typed,
-      allowed: 'a day that the calendar has, from 1900-01-01 to 2199-12-31',
-      do: 'Check month and day.',
-    })
+    return refused('no-such-day', typed, calendarDayWords.noSuchDay)
   return taken(readsBack)
 }
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { vinWords } from '../words/typed-text.ts'
 import { makerCode } from './maker-code.ts'
-import { modelYear, modelYearHoldsFor } from './model-year.ts'
+import { modelYear } from './model-year.ts'
 import { vinRegion } from './region.ts'
 import { readVin } from './vin.ts'
 
@@ -103,7 +104,7 @@ describe('what a VIN says', () => {
   it('is a year of the cycle that the seventh place determines, for the vehicles to which that applies', () => {
     expect(modelYear(sample)).toBe(2024)
     expect(modelYear('1ZZ1234A7R1000017')).toBe(1994)
-    expect(modelYearHoldsFor).toContain('4,536 kg')
+    expect(vinWords.modelYearHoldsFor).toContain('4,536 kg')
   })
 
   it('is a year from the first code of a round to its last', () => {

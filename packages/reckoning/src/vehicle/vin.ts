@@ -1,4 +1,5 @@
 import { type Reading, refused, taken } from '../reading.ts'
+import { vinWords } from '../words/typed-text.ts'
 import { vinCheckDigit } from './check-digit.ts'
 import { vinRegion } from './region.ts'
 
@@ -18,48 +19,18 @@ export type Vin = { readonly vin: string; readonly advice: readonly string[] }
  */
 export const readVin = (typed: string): Reading<Vin, VinFault> => {
   const vin = typed.toUpperCase().replace(/[\s-]/g, '')
-  if (vin.length !== 17)
-    return refused('length', {
-      found: typed,
-      allowed: `17 characters; this one has ${vin.length}`,
-      do: 'Read it again at the windshield or the door.',
-    })
+  if (vin.length !== 17) return refused('length', typed, vinWords.length(vin.length))
   const odd = /[^A-HJ-NPR-Z0-9]/u.exec(vin)?.[0]
-  if (odd !== undefined)
-    return refused('character', {
-      found: typed,
-      allowed: 'digits and letters without I, O and Q',
-      do: `"${odd}" is not used in a VIN. ${insteadOf[odd] ?? 'Read it again.'}`,
-    })
-  const differs = checkDigitDiffers(vin)
-  if (differs !== null && vinRegion(vin)?.region === 'North America')
-    return refused('check-digit', {
-      found: typed,
-      allowed: differs,
-      do: 'One character was misread or two were exchanged. Read it again. If the vehicle itself carries it so, leave the VIN empty and note it.',
-    })
+  if (odd !== undefined) return refused('character', typed, vinWords.character(odd))
+  const [wanted, carried] = [vinCheckDigit(vin), vin.charAt(8)]
+  const differs = wanted !== carried
+  if (differs && vinRegion(vin)?.region === 'North America')
+    return refused('check-digit', typed, vinWords.checkDigit(wanted, carried))
   return taken({
     vin,
     advice: [
-      ...(differs === null
-        ? []
-        : [`It does not carry ${differs}. Outside North America it need not; read it once more.`]),
-      ...(/^(\d)\1*$/.test(vin)
-        ? [
-            `It is ${vin[0]} seventeen times: the arithmetic holds, and no vehicle carries it. Read the real one.`,
-          ]
-        : []),
+      ...(differs ? [vinWords.adviseCheckDigit(wanted, carried)] : []),
+      ...(/^(\d)\1*$/.test(vin) ? [vinWords.adviseOneDigit(vin.charAt(0))] : []),
     ],
   })
-}
-
-const checkDigitDiffers = (vin: string): string | null => {
-  const wanted = vinCheckDigit(vin)
-  return vin[8] === wanted ? null : `the check digit ${wanted} at the ninth place, not ${vin[8]}`
-}
-
-const insteadOf: Readonly<Record<string, string>> = {
-  I: 'Is it a 1?',
-  O: 'Is it a 0?',
-  Q: 'Is it a 0 or a 9?',
 }

@@ -3,16 +3,20 @@ import { bundleTotals, estimateMoney } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { BundleDecision, OrderState } from '@bayledger/ledger/state'
 import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
 import { english } from '@bayledger/wording/en/english'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { Block, Cell, PageOne, Row, Section } from '../content.ts'
+import { paragraph, table } from './blocks.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
-import { dayWords, sentence, words } from './figures.ts'
+import { dayWords, words } from './figures.ts'
 import { findingName } from './found-parts.ts'
 import { authorName } from './people.ts'
 import { sumWords } from './price-line.ts'
+
+const { answers: says } = english.report
 
 export type NotDoneLine = {
   readonly title: string
@@ -34,7 +38,7 @@ export const notDoneLines = (state: OrderState, context: ReportContext): NotDone
         title: bundleTitle(english, namedBundle(bundle)),
         answer: answerWords(decision),
         entry: decision?.written.seq ?? null,
-        caution: words(shown.length === 0 ? 'none shown' : shown.map(cautionText).join(' ')),
+        caution: words(shown.length === 0 ? says.noCaution : shown.map(cautionText).join(' ')),
         totalCents: bundleTotals(context.money, bundle)?.totalCents ?? null,
       },
     ]
@@ -42,9 +46,9 @@ export const notDoneLines = (state: OrderState, context: ReportContext): NotDone
 
 /** The same on page one, with prices, and each refusal of safety work with its proof. */
 export const notDoneOnPageOne = (state: OrderState, context: ReportContext): PageOne['notDone'] => [
-  ...Object.entries(state.refusals).map(([code, { proof, leaves }]) => ({
-    answer: 'Refused although unsafe',
-    title: `${refusedName(state, code)}. ${refusalProof(context, proof)}${leaves === null ? '' : ` ${leaving[leaves]}`}`,
+  ...Object.entries(state.refusals).map(([code, refusal]) => ({
+    answer: says.refused.caption,
+    title: `${refusedName(state, code)}. ${proofAndLeaving(context, refusal)}`,
   })),
   ...notDoneLines(state, context).map(({ title, answer, totalCents }) => ({
     answer,
@@ -54,26 +58,29 @@ export const notDoneOnPageOne = (state: OrderState, context: ReportContext): Pag
 
 const refusedName = (state: OrderState, code: string): string => {
   const found = state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)
-  return found ? findingName(found) : sentence(code.replaceAll('-', ' '))
+  return found ? findingName(found) : titleOf(code)
 }
 
-/** How the vehicle leaves, as the customer chose. */
-const leaving = {
-  towed: 'It is towed.',
-  'sound-spare': 'It leaves on its spare.',
-  'as-it-is': 'It leaves as it is.',
-} as const
+/** A finding that is no longer among the findings has its title; an unknown code stands for itself. */
+const titleOf = (code: string): string =>
+  Object.hasOwn(english.findingTitles, code) ? english.findingTitles[code as FindingCode] : code
 
-const refusalProof = (context: ReportContext, proof: OrderState['refusals'][string]['proof']): string =>
-  proof.kind === 'signed'
-    ? 'Signed by the customer.'
-    : `Refused to sign; witness: ${context.staff[proof.witness.staffId] ?? 'name not on file'}.`
+/** How the refusal is proven, and how the vehicle leaves, as the customer chose. */
+const proofAndLeaving = (
+  context: ReportContext,
+  { proof, leaves }: Pick<OrderState['refusals'][string], 'proof' | 'leaves'>,
+): string => {
+  const proven =
+    proof.kind === 'signed' ? says.signed : says.witnessed(context.staff[proof.witness.staffId] ?? null)
+  return leaves === null ? proven : `${proven} ${says.leaves[leaves]}`
+}
 
 const answerWords = (decision: BundleDecision | null): string => {
-  if (!decision) return 'Not answered'
-  if (decision.takesBack) return 'No, after a Yes that was taken back before any work on it'
-  if (decision.answer === 'declined') return 'No'
-  return decision.deferredUntil ? `Later, until ${dayWords(decision.deferredUntil)}` : 'Later'
+  if (!decision) return says.answer({ answer: 'none' })
+  if (decision.takesBack) return says.answer({ answer: 'taken-back' })
+  if (decision.answer === 'declined') return says.answer({ answer: 'declined' })
+  const until = decision.deferredUntil ? dayWords(decision.deferredUntil) : null
+  return says.answer({ answer: 'deferred', until })
 }
 
 /** A caution's number with its words; the number alone would mean nothing to a reader. */
@@ -87,67 +94,45 @@ export const answersSection = (state: OrderState, context: ReportContext): Secti
   const open = notDoneLines(state, context)
   const blocks: Block[] = [
     open.length === 0
-      ? { kind: 'paragraph', text: 'Nothing was answered with No or Later.', entry: null }
-      : {
-          kind: 'table',
-          caption: 'Declined and deferred',
-          columns: [
-            { title: 'Proposal', share: 30 },
-            { title: 'Price', share: 13 },
-            { title: 'Answer', share: 20 },
-            { title: 'Caution shown', share: 37 },
-          ],
-          rows: open.map((line) => ({
+      ? paragraph(says.nothingOpen)
+      : table(
+          says.open,
+          { proposal: 30, price: 13, answer: 20, caution: 37 },
+          open.map((line) => ({
             entry: line.entry,
             cells: [words(line.title), words(sumWords(line.totalCents)), words(line.answer), line.caution],
           })),
-        },
+        ),
     ...consents(state, context),
     ...refusals(state, context),
   ]
-  return { title: 'Your answers', blocks }
+  return { title: says.title, blocks }
 }
-
-const channels = { 'in-person': 'at the desk', link: 'by link', telephone: 'by telephone' } as const
-const relations = {
-  owner: 'owner',
-  'named-person': 'person named by the owner',
-  'fleet-contact': 'fleet contact',
-  driver: 'driver',
-} as const
 
 const consents = (state: OrderState, context: ReportContext): Block[] =>
   state.decisions.length === 0
     ? []
     : [
-        {
-          kind: 'table',
-          caption: 'Consents',
-          columns: [
-            { title: 'Estimate', share: 16 },
-            { title: 'Answered by', share: 32 },
-            { title: 'How', share: 20 },
-            { title: 'When', share: 32 },
-          ],
-          rows: state.decisions.map(
+        table(
+          says.consents,
+          { estimate: 16, by: 32, how: 20, when: 32 },
+          state.decisions.map(
             (decision): Row => ({
               entry: decision.written.seq,
               cells: [
-                words(`version ${decision.revision}, ${totalOf(state, context, decision.revision)}`),
-                words(`${personalText(context, decision.by.name)}, ${relations[decision.by.relation]}`),
-                words(channels[decision.consent.channel]),
+                words(says.version(decision.revision, totalOf(state, context, decision.revision))),
+                words(`${personalText(context, decision.by.name)}, ${says.relations[decision.by.relation]}`),
+                words(says.channels[decision.consent.channel]),
                 words(writtenMoment(context, decision.written)),
               ],
             }),
           ),
-        },
+        ),
       ]
 
-const totalOf = (state: OrderState, context: ReportContext, revision: number): string => {
+const totalOf = (state: OrderState, context: ReportContext, revision: number): string | null => {
   const issued = state.estimates.find(({ scope }) => scope.revision === revision)
-  return issued
-    ? sumWords(estimateMoney(context.money, issued.scope.money)?.totals.totalCents)
-    : 'total not on file'
+  return issued ? sumWords(estimateMoney(context.money, issued.scope.money)?.totals.totalCents) : null
 }
 
 const refusals = (state: OrderState, context: ReportContext): Block[] => {
@@ -156,32 +141,16 @@ const refusals = (state: OrderState, context: ReportContext): Block[] => {
       entry: refusal.written.seq,
       cells: [
         words(findingSentence(state, code)),
-        words(
-          `${refusalProof(context, refusal.proof)}${refusal.leaves === null ? '' : ` ${leaving[refusal.leaves]}`}`,
-        ),
+        words(proofAndLeaving(context, refusal)),
         words(cautionText(refusal.cautionShown)),
         words(`${authorName(context, refusal.written.by)}, ${writtenMoment(context, refusal.written)}`),
       ],
     }),
   )
-  return rows.length === 0
-    ? []
-    : [
-        {
-          kind: 'table',
-          caption: 'Refused although unsafe',
-          columns: [
-            { title: 'Finding', share: 34 },
-            { title: 'Proof', share: 20 },
-            { title: 'Caution shown', share: 26 },
-            { title: 'Told by', share: 20 },
-          ],
-          rows,
-        },
-      ]
+  return rows.length === 0 ? [] : [table(says.refused, { finding: 34, proof: 20, caution: 26, by: 20 }, rows)]
 }
 
 const findingSentence = (state: OrderState, code: string): string => {
   const found = state.diagnosis?.diagnosis.findings.find((finding) => finding.code === code)
-  return found ? sentenceFor(english, found) : code.replaceAll('-', ' ')
+  return found ? sentenceFor(english, found) : titleOf(code)
 }

@@ -40,6 +40,14 @@ describe('the pages behind the first', () => {
     expect(text).toContain('{"kind":"words","text":"23 min"}')
   })
 
+  it('say of a drive that the tablet slept or was started anew meanwhile', () => {
+    const slept = 'The tablet slept or was started anew during this drive'
+    expect(textOf(workedState)).not.toContain(slept)
+    const timed = { startedAt: '2026-01-12T17:00:00.000Z', seconds: 1_380 }
+    const across = { steadySeconds: null, corrected: true }
+    expect(textOf({ ...workedState, drives: [{ ...drive, timed: { ...timed, across } }] })).toContain(slept)
+  })
+
   it('print the minutes as typed and the clock’s where they differ, and say where nothing was timed', () => {
     const values = { typed: 22, clock: 0, by: 'entries' } as const
     const hold = { code: 'drive-minutes-doubtful', gate: 'proof', wheel: null, values } as const

@@ -1,25 +1,27 @@
 import type { TorqueClock } from '@bayledger/ledger/questions/torque-clock'
 import type { Timed } from '@bayledger/ledger/timed'
+import { english } from '@bayledger/wording/en/english'
 
 /** "48 s", "2 min 5 s", "22 min": seconds as a person says them. */
 export const durationWords = (seconds: number): string => {
   const minutes = Math.floor(seconds / 60)
   const rest = seconds % 60
   if (minutes === 0) return `${rest} s`
-  return rest === 0 || minutes >= 10 ? `${minutes} min` : `${minutes} min ${rest} s`
+  return [`${minutes} min`, ...(rest === 0 || minutes >= 10 ? [] : [`${rest} s`])].join(' ')
 }
 
 /** "torqued in 48 s, checked 6 min later"; `null` where nothing of it is known. */
 export const torqueClockWords = ({ seconds, checkedAfterMinutes }: TorqueClock): string | null => {
-  const parts = [
-    ...(seconds === null ? [] : [`torqued in ${durationWords(seconds)}`]),
-    ...(checkedAfterMinutes === null
-      ? []
-      : [`checked ${checkedAfterMinutes === 0 ? 'within a minute' : `${checkedAfterMinutes} min later`}`]),
-  ]
-  return parts.length === 0 ? null : parts.join(', ')
+  if (seconds === null && checkedAfterMinutes === null) return null
+  const took = seconds === null ? null : durationWords(seconds)
+  return english.report.torque.clock({ took, checkedAfterMinutes })
 }
 
-/** "; it took 3 min 20 s by the tablet’s clock", or nothing where nobody timed it. */
-export const tookWords = (timed: Timed, what: string): string =>
-  timed === null ? '' : `; ${what} ${durationWords(timed.seconds)} by the tablet’s clock`
+/**
+ * "; it took 3 min 20 s by the tablet’s clock", or nothing where nobody timed it. Where the tablet slept or was started anew
+ * meanwhile, that is said too.
+ */
+export const tookWords = (timed: Timed, what: 'relearn' | 'light'): string =>
+  timed === null
+    ? ''
+    : english.report.cells.took(what, durationWords(timed.seconds), timed.across !== undefined)

@@ -3,14 +3,18 @@ import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressur
 import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
 import { marginOverWarning, temperatureThatWarns } from '@bayledger/reckoning/pressure/warning-margin'
 import { warningPoint } from '@bayledger/reckoning/pressure/warning-point'
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { placardOf, type SpecificationSheet, tiresOf } from '@bayledger/reckoning/sheet'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { inKilopascals, kilopascalsIn } from '@bayledger/reckoning/units/pressure-units'
 import { inKelvin, kelvinIn } from '@bayledger/reckoning/units/temperature-units'
 import { axleOf, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Block } from '../content.ts'
-import { listed, number } from './figures.ts'
+import { paragraph } from './blocks.ts'
+import { number } from './figures.ts'
+
+const { margin: says } = english.report.pressures
 
 /**
  * How far the road tires were left from lighting the warning light, and at what cold it would come on with no leak at
@@ -24,29 +28,22 @@ export const coldMargin = (state: OrderState): Block[] => {
   if (nearest === undefined) return []
   const { marginPsi, warnsAt, byMaker } = nearest
   const alike = stands.filter((stand) => stand.marginPsi === marginPsi)
-  return [
-    {
-      kind: 'paragraph',
-      text: `${nearestWords(alike, stands.length)} once cold, as left, ${number(marginPsi, 'psi')} psi over ${byMaker ? 'the maker’s warning point' : 'the warning point of the rule; the maker’s own may lie higher'}. ${coldWords(warnsAt)}`,
-      entry: null,
-    },
-  ]
-}
-
-/** Tires that are alike to a tenth are named together. */
-const nearestWords = (alike: readonly Stand[], all: number): string => {
-  if (alike.length === all && all > 1) return `All ${all} road tires are alike, each`
-  const wheels = listed(alike.map(({ wheel }) => wheelNames[wheel]))
-  return `Nearest to the warning light ${alike.length > 1 ? 'are' : 'is'} the ${wheels},`
+  const near = says.nearest({
+    wheels: alike.map(({ wheel }) => wheelNames[wheel]),
+    all: stands.length,
+    psi: number(marginPsi, 'psi'),
+    byMaker,
+  })
+  return [paragraph(`${near} ${coldWords(warnsAt)}`)]
 }
 
 /** The lower limit: no margin is given for colder nights. */
 const coldestTold = -40
 
 const coldWords = (fahrenheit: number): string =>
-  fahrenheit < coldestTold
-    ? `With no leak, no cold down to −${-coldestTold} °F would light it.`
-    : `With no leak, cold alone would light it at about ${number(fahrenheit).replace('-', '−')} °F.`
+  fahrenheit < coldestTold ? says.noColdLightsIt(signed(coldestTold)) : says.coldLightsIt(signed(fahrenheit))
+
+const signed = (fahrenheit: number): string => number(fahrenheit).replace('-', '−')
 
 type Stand = {
   readonly wheel: WheelPosition
@@ -56,7 +53,7 @@ type Stand = {
 }
 
 const standOf = (sheet: SpecificationSheet, wheel: WheelPosition, set: WheelWork['pressure']): Stand[] => {
-  const placard = sheet.placard[axleOf(wheel)]
+  const placard = placardOf(sheet)?.[axleOf(wheel)]
   const tire =
     set?.surroundings.tire ?? (set?.surroundings.tires === 'cold' ? set.surroundings.outdoor : null)
   if (!set || !placard || !tire) return []
@@ -65,7 +62,7 @@ const standOf = (sheet: SpecificationSheet, wheel: WheelPosition, set: WheelWork
   const warn = warningPoint({
     placard: inPsi(placard.psi),
     makersTrigger: makers === null ? null : inPsi(makers),
-    loadClass: sheet.tire[axleOf(wheel)]?.loadClass ?? null,
+    loadClass: tiresOf(sheet)?.[axleOf(wheel)]?.loadClass ?? null,
     column: 'psi',
   })
   const air = airPressureAtAltitude(metersFromFeet(set.surroundings.altitudeFeet))

@@ -1,5 +1,7 @@
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Written } from '@bayledger/ledger/state'
+import { english } from '@bayledger/wording/en/english'
+import type { Picture } from '../content.ts'
 import { momentWords } from './figures.ts'
 
 /** What the ledger does not hold: names and words kept apart from the chain, and the shop's own particulars. */
@@ -16,6 +18,8 @@ export type ReportContext = {
     readonly lines: readonly string[]
     /** In international form, `+15555550100`; printed, because a report may say to call. */
     readonly telephone: string | null
+    /** What the shop adds in its own words: to the cautions, and at the end. */
+    readonly says?: { readonly cautions: string | null; readonly reportFooter: string | null }
   }
   readonly vehicle: {
     readonly description: string
@@ -32,11 +36,13 @@ export type ReportContext = {
   readonly money: MoneySides
   /** Digests of the photos whose bytes have arrived. */
   readonly photosReceived: ReadonlySet<string>
+  /** Copies of photos for paper, by the digest of the photo. */
+  readonly pictures: ReadonlyMap<string, Picture['jpeg']>
 }
 
 /** The text behind a digest, or words that say it is no longer there. */
 export const personalText = (context: ReportContext, digest: string): string =>
-  context.texts[digest] ?? 'erased on request'
+  context.texts[digest] ?? english.report.cells.erased
 
 /** More than this between a device's clock and the server's, and paper shows both. */
 const clocksAgreeMs = 2 * 60_000
@@ -52,7 +58,7 @@ export const writtenMoment = (context: ReportContext, times: Times): string => {
   const { writtenAt, receivedAt } = times
   const written = moment(context, writtenAt)
   return receivedAt !== null && clocksDiffer(times)
-    ? `${written} by the device, received ${moment(context, receivedAt)}`
+    ? english.report.cells.twoClocks(written, moment(context, receivedAt))
     : written
 }
 

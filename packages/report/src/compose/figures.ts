@@ -1,10 +1,13 @@
 import type { Distance, Pressure, Temperature, Torque } from '@bayledger/reckoning/quantity'
+import { english } from '@bayledger/wording/en/english'
 import type { Cell, Figure } from '../content.ts'
+
+const { cells } = english.report
 
 export const words = (text: string): Cell => ({ kind: 'words', text })
 export const gap = (text: string): Cell => ({ kind: 'gap', text })
 export const good = (text: string): Cell => ({ kind: 'good', text })
-export const notChecked = gap('not checked')
+export const notChecked = gap(cells.notChecked)
 
 /** A fact or, where there is none, the gap that says so. */
 export const orNotChecked = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
@@ -12,7 +15,7 @@ export const orNotChecked = <T>(value: T | null | undefined, cell: (value: T) =>
 
 /** The same for what is written down rather than checked: a plate, an odometer. */
 export const recordedOr = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
-  value === null || value === undefined ? gap('not recorded') : cell(value)
+  value === null || value === undefined ? gap(cells.notRecorded) : cell(value)
 
 const least: Readonly<Record<string, number>> = { psi: 1, bar: 2 }
 
@@ -96,12 +99,3 @@ export const dayWords = (day: string): string =>
 
 export const dollars = (cents: number): string =>
   `${cents < 0 ? '−' : ''}$${(Math.abs(cents) / 100).toFixed(2)}`
-
-export const plural = (count: number, one: string, many = `${one}s`): string =>
-  `${number(count)} ${count === 1 ? one : many}`
-
-/** "a", "a and b", "a, b and c". */
-export const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
-
-export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

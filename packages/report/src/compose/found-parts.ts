@@ -1,4 +1,5 @@
 import { type Danger, dangersOf } from '@bayledger/ledger/questions/dangers'
+import { isSettledByWork } from '@bayledger/ledger/questions/finding-holds'
 import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import { type LowWheel, lowAsLeft, lowOnArrival } from '@bayledger/ledger/questions/low-wheels'
 import { bundleTotals } from '@bayledger/ledger/questions/money'
@@ -7,23 +8,26 @@ import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { IssuedBundle, IssuedDiagnosis, OrderState } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { bundleTitle } from '@bayledger/wording/bundles'
+import { uncapitalized } from '@bayledger/wording/capitalized'
 import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
+import type { LowTire } from '@bayledger/wording/report/found'
 import { wheelList } from '@bayledger/wording/wheels'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import type { FoundPart } from '../content.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { isDone } from './done-bundles.ts'
-import { dollars, labelPressure, listed, number } from './figures.ts'
+import { dollars, labelPressure, number } from './figures.ts'
 import { proofOfFinding } from './proof-figure.ts'
 
-/** What page one says was found: each danger, the cause of the light, and the tires that were left low. */
+const { found: says } = english.report
+
+/** What page one says was found: each danger, the cause of the light, and what was left as it is. */
 export const foundParts = (state: OrderState, context: ReportContext): readonly FoundPart[] => {
   const issued = state.diagnosis
-  if (!issued)
-    return [plainPart('not-checked', 'Not checked', 'No findings were issued on this order.', [], null)]
+  if (!issued) return [plainPart('not-checked', english.severities['not-checked'], says.notIssued, [], null)]
   const dangers = dangersOf(state).map((danger) => dangerPart(danger, issued, context))
-  return [...dangers, lightPart(state, issued, context), ...lowPart(state)]
+  return [...dangers, lightPart(state, issued, context), ...leftPart(state, issued)]
 }
 
 const plainPart = (
@@ -41,17 +45,11 @@ const dangerPart = (
 ): FoundPart => {
   const { finding } = danger
   if (!danger.isOpen)
-    return plainPart(
-      'for-information',
-      'Unsafe when it came, settled here',
-      `${findingName(finding)}.`,
-      [],
-      written.seq,
-    )
+    return plainPart('for-information', says.settled, `${findingName(finding)}.`, [], written.seq)
   if (danger.isOffTheRoad)
     return plainPart(
       'for-information',
-      'Unsafe when it came; the spare is on in its place',
+      says.onTheSpare,
       `${findingName(finding)}.`,
       remedyLines(danger, context),
       written.seq,
@@ -76,36 +74,25 @@ export const remedyLines = (
   { finding, remedies }: Danger,
   context: Pick<ReportContext, 'money'>,
 ): string[] => {
-  if (remedies.length === 0)
-    return [`What removes it: ${unpriced(finding)}. No price was given; we price it when you ask.`]
-  return remedies.map(
-    ({ bundle, decision }) =>
-      `What removes it: ${offerWords(bundle, context)}. ${decision ? answered[decision.answer] : 'You have not answered.'}`,
+  if (remedies.length === 0) return [says.removesUnpriced(unpriced(finding))]
+  return remedies.map(({ bundle, decision }) =>
+    says.removes(offerWords(bundle, context), decision?.answer ?? null),
   )
 }
 
-const answered = {
-  authorized: 'You said Yes; it is not finished.',
-  declined: 'You said No.',
-  deferred: 'You said Later.',
-} as const
-
 /** The work that a finding offers, where no estimate names it. */
-const unpriced = ({ offers, wheels }: Finding): string => {
-  const named = { bundleKey: '', wheels, asWritten: null }
-  if (offers.includes('tire')) return uncapitalized(bundleTitle(english, { ...named, title: 'tire' }))
-  if (offers.includes('stem')) return uncapitalized(bundleTitle(english, { ...named, title: 'stem' }))
-  return 'a repair'
+const unpriced = ({ offers, wheels }: Finding): string | null => {
+  const title = (['tire', 'stem'] as const).find((one) => offers.includes(one))
+  if (title === undefined) return null
+  return uncapitalized(bundleTitle(english, { title, wheels, asWritten: null }))
 }
 
 /** "new tire, left front, $214.50 with tax" */
 const offerWords = (bundle: IssuedBundle, { money }: Pick<ReportContext, 'money'>): string => {
   const cents = bundleTotals(money, bundle)?.totalCents ?? null
-  const price = cents === null ? 'price erased on request' : `${dollars(cents)} with tax`
-  return `${uncapitalized(bundleTitle(english, namedBundle(bundle)))}, ${price}`
+  const work = uncapitalized(bundleTitle(english, namedBundle(bundle)))
+  return says.offer(work, cents === null ? null : dollars(cents))
 }
-
-const uncapitalized = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** The technician's own finding where they disagreed; else the cause of the light, or why there is none to name. */
 const lightPart = (state: OrderState, issued: IssuedDiagnosis, context: ReportContext): FoundPart => {
@@ -114,25 +101,19 @@ const lightPart = (state: OrderState, issued: IssuedDiagnosis, context: ReportCo
     return plainPart(
       'cause',
       english.severities.cause,
-      `${confirmed.ownFinding} (the technician’s own finding: ${personalText(context, confirmed.reason)})`,
+      says.ownFinding(confirmed.ownFinding, personalText(context, confirmed.reason)),
       [],
       confirmed.written.seq,
     )
   const cause = diagnosis.findings.find(({ code }) => code === diagnosis.primary)
   const also = alsoLow(state, cause ?? null)
-  if (!cause) return plainPart('for-information', 'The warning light', withoutCause(state), also, written.seq)
+  if (!cause) return plainPart('for-information', says.theLight, withoutCause(state), also, written.seq)
   if (cause.kind === 'stop')
-    return plainPart(
-      'cause',
-      'Cause of the light',
-      'The danger above also explains the light.',
-      also,
-      written.seq,
-    )
+    return plainPart('cause', says.causeOfTheLight, says.dangerExplainsIt, also, written.seq)
   const severity = severityOf(cause, diagnosis.primary)
   return {
     severity,
-    word: severity === 'cause' ? 'Cause of the light' : english.severities[severity],
+    word: severity === 'cause' ? says.causeOfTheLight : english.severities[severity],
     sentence: sentenceFor(english, cause),
     proof: proofOfFinding(cause),
     remedy: [...doneAbout(state, cause), ...also],
@@ -142,20 +123,18 @@ const lightPart = (state: OrderState, issued: IssuedDiagnosis, context: ReportCo
 
 const withoutCause = (state: OrderState): string => {
   const seen = state.arrival.telltale?.behavior ?? null
-  if (seen === null) return 'Nobody saw what it does, so no cause is named.'
-  return seen === 'off'
-    ? 'It was off when we looked, so there is no cause of a light to name.'
-    : 'Nothing was found that explains it.'
+  if (seen === null) return says.noCause['nobody-looked']
+  return says.noCause[seen === 'off' ? 'was-off' : 'unexplained']
 }
 
 /** The sentence that joins the cause and what was done about it. */
 const doneAbout = (state: OrderState, cause: Finding): string[] => {
   const agreed = authorizedBundles(state).filter(({ findings }) => findings.includes(cause.code))
   const titles = (bundles: readonly IssuedBundle[]) =>
-    listed(bundles.map((bundle) => uncapitalized(bundleTitle(english, namedBundle(bundle)))))
+    bundles.map((bundle) => uncapitalized(bundleTitle(english, namedBundle(bundle))))
   const done = agreed.filter((bundle) => isDone(state, bundle))
-  if (done.length > 0) return [`Done about it: ${titles(done)}.`]
-  return agreed.length > 0 ? [`Agreed and not finished: ${titles(agreed)}.`] : ['Nothing was done about it.']
+  if (done.length > 0) return [says.done(titles(done))]
+  return [agreed.length > 0 ? says.agreed(titles(agreed)) : says.nothingDone]
 }
 
 /** Tires that came in low beside those of the cause: the spare, and any that a finding names for more than information. */
@@ -165,21 +144,25 @@ const alsoLow = (state: OrderState, cause: Finding | null): string[] => {
   const low = lowOnArrival(state)
     .filter(({ wheel }) => !left.has(wheel) && !cause?.wheels.includes(wheel))
     .filter(({ wheel }) => wheel === 'SP' || found.some(({ wheels }) => wheels.includes(wheel)))
-  return low.length === 0 ? [] : [`Also low when it came: ${lowWords(low)}.`]
+  return low.length === 0 ? [] : [says.alsoLow(lowTires(low))]
 }
 
-const lowPart = (state: OrderState): FoundPart[] => {
+/** What was left as it is: tires that are low, and holes that were seen and into which nobody looked. */
+const leftPart = (state: OrderState, { diagnosis }: IssuedDiagnosis): FoundPart[] => {
   const low = lowAsLeft(state)
-  return low.length === 0
-    ? []
-    : [plainPart('also-found', 'Left low', `${lowWords(low)} on the label.`, [], null)]
+  const hole = diagnosis.findings.find(({ code }) => code === 'puncture-found')
+  const left = [
+    ...(low.length === 0 ? [] : [says.left.onTheLabel(lowTires(low))]),
+    ...(hole === undefined || isSettledByWork(state, hole) ? [] : [uncapitalized(findingName(hole))]),
+  ]
+  if (left.length === 0) return []
+  const word = low.length === 0 ? says.left.word : says.left.low
+  return [plainPart('also-found', word, `${left.join('; ')}.`, [], null)]
 }
 
-/** "right rear 24.0 psi of 33" */
-const lowWords = (low: readonly LowWheel[]): string =>
-  listed(
-    low.map(
-      ({ wheel, psi, label }) =>
-        `${wheelNames[wheel]} ${number(psi, 'psi')} psi of ${labelPressure(label).value}`,
-    ),
-  )
+const lowTires = (low: readonly LowWheel[]): LowTire[] =>
+  low.map(({ wheel, psi, label }) => ({
+    wheel: wheelNames[wheel],
+    psi: number(psi, 'psi'),
+    label: labelPressure(label).value,
+  }))

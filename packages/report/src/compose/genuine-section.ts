@@ -1,21 +1,25 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import { english } from '@bayledger/wording/en/english'
 import type { Section } from '../content.ts'
+import { paragraph } from './blocks.ts'
 import type { ReportContext } from './context.ts'
 import { clockWords } from './figures.ts'
 
+const { genuine } = english.report
+
 /** How anyone can check that this file is the one that was issued. */
 export const genuineSection = (state: OrderState, context: ReportContext): Section => ({
-  title: 'Is this report genuine?',
+  title: genuine.title,
   blocks: [
-    {
-      kind: 'paragraph',
-      text: `This file is sealed with the shop’s digital signature: a PDF reader shows whether one byte was changed. Drop it at ${context.checkAddress} to have it compared with the shop’s register.`,
-      entry: null,
-    },
-    {
-      kind: 'paragraph',
-      text: `Composed ${clockWords(context.composedAt, context.timeZone)} from ledger entry ${state.seq}, whose hash is ${(state.headHash.match(/.{1,8}/g) ?? []).join(' ')}. Template ${context.templateVersion}.${context.supersedes ? ` It supersedes report ${context.supersedes}.` : ''}`,
-      entry: null,
-    },
+    paragraph(genuine.sealed(context.checkAddress)),
+    paragraph(
+      genuine.composed({
+        moment: clockWords(context.composedAt, context.timeZone),
+        entry: state.seq,
+        hash: (state.headHash.match(/.{1,8}/g) ?? []).join(' '),
+        template: context.templateVersion,
+        supersedes: context.supersedes,
+      }),
+    ),
   ],
 })

@@ -1,5 +1,6 @@
 import { lastOdometer } from '@bayledger/ledger/questions/odometer'
 import type { OrderState } from '@bayledger/ledger/state'
+import { english } from '@bayledger/wording/en/english'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import type { Cell, PageOne } from '../content.ts'
 import { notDoneOnPageOne } from './answers.ts'
@@ -13,6 +14,8 @@ import { canDrive, fixed } from './verdicts.ts'
 import { whatWeDid } from './what-we-did.ts'
 import { wheelLines } from './wheel-lines.ts'
 
+const { pageOne: says } = english.report
+
 export const composePageOne = (state: OrderState, context: ReportContext): PageOne => ({
   canDrive: canDrive(state),
   shop: shopHead(context),
@@ -25,32 +28,32 @@ export const composePageOne = (state: OrderState, context: ReportContext): PageO
   wheels: wheelLines(state),
   next: nextLines(state, context),
   signatures: [
-    { label: 'Customer', name: context.customerName },
-    { label: 'For the shop', name: state.opened ? authorName(context, state.opened.written.by) : null },
+    { label: says.signatures.customer, name: context.customerName },
+    { label: says.signatures.shop, name: state.opened ? authorName(context, state.opened.written.by) : null },
   ],
-  signing: 'Signing says that you were given this report, and nothing else.',
-  check: `The code opens ${context.checkAddress}: choose this PDF there to see whether it is ours, unchanged. A paper copy cannot be checked.`,
+  signing: says.signing,
+  check: says.check(context.checkAddress),
 })
 
 const shopHead = ({ shop }: ReportContext): PageOne['shop'] => ({
   name: shop.name,
   lines: [
     ...shop.lines.filter((line) => line !== shop.name),
-    ...(shop.telephone ? [`Call ${telephoneWords(shop.telephone)}`] : []),
+    ...(shop.telephone ? [says.call(telephoneWords(shop.telephone))] : []),
   ],
 })
 
 const id = (text: string): Cell => ({ kind: 'id', text })
 
 const facts = (state: OrderState, context: ReportContext): PageOne['facts'] => [
-  { label: 'Order', value: recordedOr(state.opened?.orderNumber, words) },
-  { label: 'Report', value: words(context.reportNumber) },
-  { label: 'Date', value: words(clockWords(context.composedAt, context.timeZone)) },
-  { label: 'Vehicle', value: words(context.vehicle.description) },
-  { label: 'Plate', value: recordedOr(context.vehicle.plate, id) },
-  { label: 'VIN, last 6', value: recordedOr(context.vehicle.vinLastSix, id) },
+  { label: says.facts.order, value: recordedOr(state.opened?.orderNumber, words) },
+  { label: says.facts.report, value: words(context.reportNumber) },
+  { label: says.facts.date, value: words(clockWords(context.composedAt, context.timeZone)) },
+  { label: says.facts.vehicle, value: words(context.vehicle.description) },
+  { label: says.facts.plate, value: recordedOr(context.vehicle.plate, id) },
+  { label: says.facts.vin, value: recordedOr(context.vehicle.vinLastSix, id) },
   {
-    label: readTwice('Odometer when it came', state.opened?.odometerConfirmed),
+    label: readTwice(says.facts.odometer.came, state.opened?.odometerConfirmed),
     value: recordedOr(state.opened?.odometer, distance),
   },
   odometerOut(state),
@@ -59,19 +62,17 @@ const facts = (state: OrderState, context: ReportContext): PageOne['facts'] => [
 /** The last reading before the report was sealed, named for when it was read. */
 const odometerOut = (state: OrderState): PageOne['facts'][number] => {
   const last = lastOdometer(state)
-  if (!last || last.at === 'write-up') return { label: 'Odometer when it left', value: gap('not read again') }
+  const { odometer, notReadAgain } = says.facts
+  if (!last || last.at === 'write-up') return { label: odometer.left, value: gap(notReadAgain) }
   return {
-    label: readTwice(
-      last.at === 'hand-back' ? 'Odometer when it left' : 'Odometer after our drive',
-      last.confirmed,
-    ),
+    label: readTwice(last.at === 'hand-back' ? odometer.left : odometer.drove, last.confirmed),
     value: distance(last.distance),
   }
 }
 
 /** A reading that was unlikely and was confirmed says so. */
 const readTwice = (label: string, confirmed = false): string =>
-  confirmed ? `${label} (unlikely, read twice)` : label
+  confirmed ? says.facts.readTwice(label) : label
 
 const told = (state: OrderState, context: ReportContext): PageOne['told'] => ({
   text: recordedOr(state.complaint, ({ words: digest }) => words(personalText(context, digest))),

@@ -1,64 +1,54 @@
 import { carriedPsi, unroundedTargetPsi } from '@bayledger/ledger/questions/carried-pressure'
 import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { english } from '@bayledger/wording/en/english'
 import type { Block, Cell, Row, Section } from '../content.ts'
+import { paragraph, table } from './blocks.ts'
 import { coldMargin } from './cold-margin.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
+import { figureRead } from './figure-read.ts'
 import { figureWords, gap, notChecked, number, pressure, temperature, words } from './figures.ts'
 import { wheelsOf } from './wheel-lines.ts'
 
+const { pressures: says } = english.report
+
 /** Where the label's figures come from, the target and how it was derived, as left and once cold, by wheel. */
 export const pressureSection = (state: OrderState, context: ReportContext): Section => {
-  const title = 'Pressures'
+  const { title } = says
   const set = wheelsOf(state).filter((wheel) => state.work[wheel]?.pressure)
   const label = labelSource(state)
-  if (set.length === 0)
-    return {
-      title,
-      blocks: [label, { kind: 'paragraph', text: 'No pressure was set on this order.', entry: null }],
-    }
+  if (set.length === 0) return { title, blocks: [label, paragraph(says.noneSet)] }
   return {
     title,
     blocks: [
       label,
-      {
-        kind: 'paragraph',
-        text: 'The target is the label’s figure carried from the outdoor temperature to the tire’s own (gas law at the shop’s altitude), rounded to a tenth, never below the label nor over the limit. The vehicle maker’s label governs.',
-        entry: null,
-      },
-      {
-        kind: 'table',
-        caption: 'Set',
-        columns: [
-          { title: 'Wheel', share: 8.5 },
-          { title: 'Label', share: 8.5 },
-          { title: 'Outdoors', share: 11 },
-          { title: 'Tire', share: 16 },
-          { title: 'Computed', share: 11.5 },
-          { title: 'Target', share: 11.5 },
-          { title: 'As left', share: 10.5 },
-          { title: 'Once cold', share: 10.5 },
-          { title: 'Gauge and when', share: 19 },
-        ],
-        rows: set.map((wheel) => pressureRow(state, context, wheel, state.work[wheel]?.pressure)),
-      },
+      paragraph(says.howDerived),
+      table(
+        says.set,
+        setShares,
+        set.map((wheel) => pressureRow(state, context, wheel, state.work[wheel]?.pressure)),
+      ),
       ...coldMargin(state),
       ...gaugeLines(state),
     ],
   }
 }
 
+const setShares = {
+  wheel: 8.5,
+  label: 8.5,
+  outdoors: 11,
+  tire: 16,
+  computed: 11.5,
+  target: 11.5,
+  asLeft: 10.5,
+  onceCold: 10.5,
+  gauge: 19,
+} as const
+
 const labelSource = (state: OrderState): Block => {
-  const source = state.sheet?.sheet.sources.placard
-  const confirmed = state.figures.placard
-  const read = source ? `${source.kind.replaceAll('-', ' ')}, ${source.reference}` : 'not recorded'
-  const seen = confirmed ? `; confirmed on this vehicle: ${confirmed.reference}` : ''
-  const doubt = source && !source.verifiedBy && !confirmed ? '; not verified yet' : ''
-  return {
-    kind: 'paragraph',
-    text: `Source of the label’s figures: ${read}${seen}${doubt}.`,
-    entry: confirmed?.written.seq ?? state.sheet?.written.seq ?? null,
-  }
+  const { read, entry } = figureRead(state, 'placard')
+  return paragraph(says.labelFrom(read), entry)
 }
 
 const pressureRow = (
@@ -78,12 +68,10 @@ const pressureRow = (
       { kind: 'figure', value: number(target.placardPsi), unit: 'psi' },
       temperature(surroundings.outdoor),
       words(tireAir(state, wheel, set)),
-      unrounded === null ? words('as the label') : psiFigure(unrounded, 3),
-      target.capped
-        ? words(`${number(target.psi, 'psi')} psi, at its limit; set again cold`)
-        : psiFigure(target.psi, 1),
+      unrounded === null ? words(says.asTheLabel) : psiFigure(unrounded, 3),
+      target.capped ? words(says.atItsLimit(`${number(target.psi, 'psi')} psi`)) : psiFigure(target.psi, 1),
       pressure(set.asLeft),
-      cold === null ? gap('not known') : psiFigure(cold, 1),
+      cold === null ? gap(says.coldNotKnown) : psiFigure(cold, 1),
       words(`${instrument.code}, ${writtenMoment(context, set.written)}`),
     ],
   }
@@ -102,13 +90,14 @@ const tireAir = (
   set: NonNullable<WheelWork['pressure']>,
 ): string => {
   const { surroundings, target } = set
-  if (!surroundings.tire) return target.quality
+  const { quality } = target
+  if (!surroundings.tire) return says.tireAir({ air: null, quality, asOthers: false })
   const air = figureWords(temperature(surroundings.tire))
   const isRead = [state.closing, state.arrival].some((check) => {
     const reading = check.wheels[wheel]?.sensor?.reading
     return reading?.answer === 'answered' && reading.temperature !== null
   })
-  return isRead || target.quality !== 'measured' ? `${air} ${target.quality}` : `${air} as the other tires`
+  return says.tireAir({ air, quality, asOthers: !isRead && quality === 'measured' })
 }
 
 /** Each gauge of the order once, with what it was out by. */
@@ -118,12 +107,14 @@ const gaugeLines = (state: OrderState): Block[] => {
     ...Object.values(state.work).flatMap(({ pressure: set }) => (set ? [set.instrument] : [])),
     ...Object.values(state.closing.wheels).flatMap(({ gauge }) => (gauge ? [gauge.instrument] : [])),
   ]
-  const byCode = new Map(used.map(({ code, correctionPsi }) => [code, correctionPsi]))
-  return [...byCode].map(([code, correction]) => ({
-    kind: 'paragraph',
-    text: `Gauge ${code}: reads ${signed(correction)} psi against the master gauge; figures here are as read.`,
-    entry: null,
-  }))
+  const byCode = new Map(used.map((instrument) => [instrument.code, instrument]))
+  return [...byCode].map(([code, { correctionPsi, offsetPsi }]) =>
+    paragraph(
+      offsetPsi === undefined
+        ? says.gauge(code, signed(correctionPsi))
+        : says.gaugeCorrected(code, signed(offsetPsi)),
+    ),
+  )
 }
 
 const signed = (value: number): string => `${value < 0 ? '−' : '+'}${number(Math.abs(value), 'psi')}`

@@ -1,106 +1,93 @@
 import { doubtedDrives, doubtOf } from '@bayledger/ledger/questions/drive-clock'
 import type { OrderState } from '@bayledger/ledger/state'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Block, Section } from '../content.ts'
+import { paragraph, table } from './blocks.ts'
 import { durationWords, tookWords } from './clock-words.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
-import { distance, gap, listed, number, words } from './figures.ts'
+import { distance, gap, number, words } from './figures.ts'
 import { authorName } from './people.ts'
 import { fixed } from './verdicts.ts'
 
-const methods = {
-  automatic: 'automatic: the vehicle learns while it is driven',
-  stationary: 'stationary: each wheel triggered in turn',
-  connector: 'IDs sent through the diagnostic connector',
-  reset: 'reset',
-} as const
-
-const results = {
-  learned: 'accepted by the vehicle',
-  refused: 'refused by the vehicle',
-  'learns-while-driven': 'the vehicle learns while it is driven',
-} as const
-
-const lamp = {
-  'lights-and-goes-out': 'lit at key-on and went out',
-  'stays-lit': 'stayed lit',
-  dark: 'stayed dark at key-on',
-} as const
+const { proof: says } = english.report
 
 /** Relearn, closing light and proof drives. */
 export const proofSection = (state: OrderState, context: ReportContext): Section => {
-  const verdict = fixed(state)
-  const relearn = state.relearn
-  const light = state.closing.telltale
-  const blocks: Block[] = [
-    { kind: 'paragraph', text: `${verdict.word}: ${verdict.words}.`, entry: null },
-    {
-      kind: 'paragraph',
-      text: relearn
-        ? `Relearn: ${methods[relearn.method]}; ${results[relearn.result]}; positions confirmed: ${confirmedWords(relearn.confirmed)}${tookWords(relearn.timed, 'it took')}. ${authorName(context, relearn.written.by)}, ${writtenMoment(context, relearn.written)}.`
-        : 'Relearn: none recorded.',
-      entry: relearn?.written.seq ?? null,
-    },
-    {
-      kind: 'paragraph',
-      text: light
-        ? `The warning light at the closing check: at key-on ${light.lampCheck === null ? 'not checked' : light.lampCheck === 'lights' ? 'it lights' : 'it stays dark'}; with the engine running ${light.behavior ? english.lights.does[light.behavior] : 'not checked'}${tookWords(light.timed, 'watched for')}.`
-        : 'The warning light at the closing check: not checked.',
-      entry: light?.written.seq ?? null,
-    },
+  const { title } = says
+  const { word, words: because } = fixed(state)
+  const blocks = [
+    paragraph(says.verdict(word, because)),
+    relearnBlock(state, context),
+    lightBlock(state.closing.telltale),
   ]
-  if (state.drives.length === 0)
-    return {
-      title: 'Relearn and proof',
-      blocks: [...blocks, { kind: 'paragraph', text: 'Proof drive: none recorded.', entry: null }],
-    }
+  if (state.drives.length === 0) return { title, blocks: [...blocks, paragraph(says.noDrive)] }
   return {
-    title: 'Relearn and proof',
+    title,
     blocks: [
       ...blocks,
-      {
-        kind: 'table',
-        caption: 'Proof drive',
-        columns: [
-          { title: 'Driven by', share: 20 },
-          { title: 'Driven', share: 9 },
-          { title: 'By the clock', share: 11 },
-          { title: 'Odometer at its start', share: 15 },
-          { title: 'Odometer at its end', share: 15 },
-          { title: 'Light at the end', share: 15 },
-          { title: 'Key off, key on', share: 15 },
-        ],
-        rows: state.drives.map((drive) => ({
+      table(
+        says.drives,
+        { by: 20, driven: 9, clock: 11, odometerOut: 15, odometerIn: 15, light: 15, key: 15 },
+        state.drives.map((drive) => ({
           entry: drive.written.seq,
           cells: [
             words(authorName(context, drive.written.by)),
             { kind: 'figure', value: number(drive.minutes), unit: 'min' },
-            drive.timed === null ? gap('not timed') : words(durationWords(drive.timed.seconds)),
+            drive.timed === null ? gap(says.notTimed) : words(durationWords(drive.timed.seconds)),
             distance(drive.odometerOut),
             distance(drive.odometerIn),
-            words(drive.lightAtEnd === 'off' ? 'off' : english.lights.does[drive.lightAtEnd]),
-            words(lamp[drive.lampCheckAfter]),
+            words(drive.lightAtEnd === 'off' ? says.lightOff : english.lights.does[drive.lightAtEnd]),
+            words(says.lamp[drive.lampCheckAfter]),
           ],
         })),
-      },
+      ),
       ...odometerLines(state),
+      ...acrossLines(state),
       ...doubtLines(state),
       ...leftLines(state, context),
     ],
   }
 }
 
+const relearnBlock = ({ relearn }: OrderState, context: ReportContext): Block =>
+  relearn === null
+    ? paragraph(says.noRelearn)
+    : paragraph(
+        says.relearn({
+          method: relearn.method,
+          result: relearn.result,
+          confirmed: relearn.confirmed.map((wheel) => wheelNames[wheel]),
+          took: tookWords(relearn.timed, 'relearn'),
+          by: authorName(context, relearn.written.by),
+          moment: writtenMoment(context, relearn.written),
+        }),
+        relearn.written.seq,
+      )
+
+const lightBlock = (light: OrderState['closing']['telltale']): Block =>
+  light === null
+    ? paragraph(says.light(null))
+    : paragraph(
+        says.light({
+          lampCheck: light.lampCheck,
+          behavior: light.behavior && english.lights.does[light.behavior],
+          took: tookWords(light.timed, 'light'),
+        }),
+        light.written.seq,
+      )
+
 /** A reading that was unlikely is printed as it was read, and that it was read twice. */
 const odometerLines = ({ drives }: OrderState): Block[] =>
   drives
     .filter(({ odometerConfirmed }) => odometerConfirmed)
-    .map(({ written }) => ({
-      kind: 'paragraph',
-      text: 'The odometer of this drive was unlikely beside what it read before. It was read a second time.',
-      entry: written.seq,
-    }))
+    .map(({ written }) => paragraph(says.odometerReadTwice, written.seq))
+
+/** Which of its clocks a tablet took the time of a drive by, where it was not awake all the time. */
+const acrossLines = ({ drives }: OrderState): Block[] =>
+  drives
+    .filter(({ timed }) => timed?.across !== undefined)
+    .map(({ written }) => paragraph(says.slept, written.seq))
 
 /** Minutes that the clock contradicts are printed as they were typed, with what it says, until somebody settles them. */
 const doubtLines = (state: OrderState): Block[] =>
@@ -108,13 +95,7 @@ const doubtLines = (state: OrderState): Block[] =>
     const doubt = doubtOf(state, written.entryId)
     return doubt === null
       ? []
-      : [
-          {
-            kind: 'paragraph',
-            text: `${number(doubt.typed)} min were written down for this drive; the clock has time for ${number(doubt.clock)}. The minutes do not count for the proof.`,
-            entry: written.seq,
-          },
-        ]
+      : [paragraph(says.doubted(number(doubt.typed), number(doubt.clock)), written.seq)]
   })
 
 /** When each drive began, where somebody recorded that the vehicle left. */
@@ -122,14 +103,5 @@ const leftLines = (state: OrderState, context: ReportContext): Block[] =>
   state.drives.flatMap(({ left }): Block[] =>
     left === null
       ? []
-      : [
-          {
-            kind: 'paragraph',
-            text: `The vehicle left for the drive: ${authorName(context, left.by)}, ${writtenMoment(context, left)}.`,
-            entry: left.seq,
-          },
-        ],
+      : [paragraph(says.left(authorName(context, left.by), writtenMoment(context, left)), left.seq)],
   )
-
-const confirmedWords = (confirmed: readonly WheelPosition[]): string =>
-  confirmed.length === 0 ? 'none' : listed(confirmed.map((wheel) => wheelNames[wheel]))

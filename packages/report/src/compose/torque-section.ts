@@ -1,22 +1,21 @@
 import { wheelsThatCameOff } from '@bayledger/ledger/questions/gates'
 import { checkedAlone } from '@bayledger/ledger/questions/sole-worker'
 import { torqueClock } from '@bayledger/ledger/questions/torque-clock'
-import type { OrderState, OvertakenRound, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
+import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
+import { studsOf } from '@bayledger/reckoning/sheet'
 import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Block, Row, Section } from '../content.ts'
+import { paragraph, table } from './blocks.ts'
 import { torqueClockWords } from './clock-words.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
-import { dayWords, gap, listed, number, torque, words } from './figures.ts'
+import { figureRead } from './figure-read.ts'
+import { dayWords, gap, number, torque, words } from './figures.ts'
 import { authorName } from './people.ts'
 
-const roundWords: Readonly<Record<OvertakenRound['round'], string>> = {
-  half: 'about half',
-  full: 'full figure',
-  again: 'check round',
-  check: 'second person',
-}
+const { torque: says } = english.report
 
 /** Every sealed round of every removed wheel, and the second person's check; for a wheel that stayed on, its rounds only. */
 export const torqueSection = (state: OrderState, context: ReportContext): Section => {
@@ -24,34 +23,19 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
   const torqued = readingOrder.filter(
     (wheel) => cameOff.includes(wheel) || roundsOf(state.work[wheel]).length > 0,
   )
-  const title = 'Wheel torque'
-  if (torqued.length === 0)
-    return { title, blocks: [{ kind: 'paragraph', text: 'No wheel came off.', entry: null }] }
+  const { title } = says
+  if (torqued.length === 0) return { title, blocks: [paragraph(says.noWheelOff)] }
   const alone = checkedAlone(state)
-  const source = state.sheet?.sheet.sources.studTorque
-  const confirmed = state.figures.studTorque
+  const { read, entry } = figureRead(state, 'studTorque')
   return {
     title,
     blocks: [
-      {
-        kind: 'paragraph',
-        text: `Figure from: ${source ? `${source.kind.replaceAll('-', ' ')}, ${source.reference}` : 'not recorded'}${confirmed ? `; confirmed on this vehicle: ${confirmed.reference}` : ''}. A click wrench shows that the figure was reached; it measures nothing beyond that. The vehicle maker’s figure governs.`,
-        entry: confirmed?.written.seq ?? state.sheet?.written.seq ?? null,
-      },
-      {
-        kind: 'table',
-        caption: 'Rounds',
-        columns: [
-          { title: 'Wheel', share: 8 },
-          { title: 'Round', share: 19 },
-          { title: 'Set to', share: 15 },
-          { title: 'Clicked', share: 14 },
-          { title: 'Moved', share: 10 },
-          { title: 'Wrench', share: 10 },
-          { title: 'Who and when', share: 31 },
-        ],
-        rows: torqued.flatMap((wheel) => wheelRows(state, context, wheel, cameOff, alone.includes(wheel))),
-      },
+      paragraph(says.figure(read), entry),
+      table(
+        says.rounds,
+        { wheel: 8, round: 19, setTo: 15, clicked: 14, moved: 10, wrench: 10, who: 31 },
+        torqued.flatMap((wheel) => wheelRows(state, context, wheel, cameOff, alone.includes(wheel))),
+      ),
       ...clockLines(state, cameOff),
       ...aloneLine(state, alone),
       ...wrenchLines(state, torqued),
@@ -72,20 +56,20 @@ const wheelRows = (
 ): Row[] => {
   const work = state.work[wheel]
   const row = (round: string, seal: TorqueSeal | null) =>
-    sealRow(context, state.sheet?.sheet.studs.fastener ?? 'nut', wheel, round, seal)
+    sealRow(context, studsOf(state.sheet?.sheet)?.fastener ?? 'nut', wheel, round, seal)
   const stale = [
-    ...(work?.earlierFittings ?? []).map((seal) => ({ seal, why: 'the wheel came off again' })),
-    ...(work?.overtaken ?? []).map((seal) => ({ seal, why: 'overtaken' })),
+    ...(work?.earlierFittings ?? []).map((seal) => ({ seal, why: 'came-off-again' as const })),
+    ...(work?.overtaken ?? []).map((seal) => ({ seal, why: 'overtaken' as const })),
   ].toSorted((one, other) => one.seal.written.seq - other.seal.written.seq)
   if (!cameOff.includes(wheel))
     return [
-      ...stale.map(({ seal }) => row('after the miles', seal)),
-      ...Object.values(work?.rounds ?? {}).map((seal) => row('after the miles', seal)),
+      ...stale.map(({ seal }) => row(says.round['after-miles'], seal)),
+      ...Object.values(work?.rounds ?? {}).map((seal) => row(says.round['after-miles'], seal)),
     ]
   return [
-    ...stale.map(({ seal, why }) => row(`${roundWords[seal.round]}; ${why}`, seal)),
-    ...torqueRounds.map((round) => row(roundWords[round], work?.rounds[round] ?? null)),
-    row(isAlone ? 'own check' : roundWords.check, work?.checked ?? null),
+    ...stale.map(({ seal, why }) => row(says.stale(says.round[seal.round], why), seal)),
+    ...torqueRounds.map((round) => row(says.round[round], work?.rounds[round] ?? null)),
+    row(says.round[isAlone ? 'own-check' : 'check'], work?.checked ?? null),
   ]
 }
 
@@ -105,7 +89,7 @@ const sealRow = (
   seal: TorqueSeal | null,
 ): Row => {
   if (!seal) {
-    const open = gap('not done')
+    const open = gap(says.notDone)
     return { entry: null, cells: [words(wheel), words(round), open, open, open, open, open] }
   }
   return {
@@ -114,8 +98,8 @@ const sealRow = (
       words(wheel),
       words(round),
       torque(seal.figure),
-      words(`${seal.clicked} of ${seal.total} ${fastener}s`),
-      words(seal.moved.length === 0 ? 'none' : `${fastener} ${listed(seal.moved.map(String))}`),
+      words(says.clicked(seal.clicked, seal.total, fastener)),
+      words(says.moved(seal.moved, fastener)),
       words(seal.wrench.code),
       words(`${authorName(context, seal.written.by)}, ${writtenMoment(context, seal.written)}`),
     ],
@@ -128,9 +112,7 @@ const clockLines = (state: OrderState, cameOff: readonly WheelPosition[]): Block
     const said = torqueClockWords(torqueClock(state, wheel))
     const { checked, rounds } = state.work[wheel] ?? {}
     const entry = (checked ?? rounds?.again)?.written.seq ?? null
-    return said === null
-      ? []
-      : [{ kind: 'paragraph', text: `By the tablet’s clock, ${wheelNames[wheel]}: ${said}.`, entry }]
+    return said === null ? [] : [paragraph(says.byTheClock(wheelNames[wheel], said), entry)]
   })
 
 /** Said plainly where nobody else could check a wheel. */
@@ -138,20 +120,27 @@ const aloneLine = (state: OrderState, alone: readonly WheelPosition[]): Block[] 
   alone.length === 0
     ? []
     : [
-        {
-          kind: 'paragraph',
-          text: `No second person was available: whoever torqued the ${listed(alone.map((wheel) => wheelNames[wheel]))} wheel${alone.length === 1 ? '' : 's'} checked it again.`,
-          entry: state.work[alone[0] ?? 'SP']?.checked?.written.seq ?? null,
-        },
+        paragraph(
+          says.checkedAlone(alone.map((wheel) => wheelNames[wheel])),
+          state.work[alone[0] ?? 'SP']?.checked?.written.seq ?? null,
+        ),
       ]
 
 /** Each wrench once: whether it was within its calibration when it was used. */
 const wrenchLines = (state: OrderState, off: readonly WheelPosition[]): Block[] => {
   const seals = off.flatMap((wheel) => roundsOf(state.work[wheel]))
   const first = new Map(seals.map((seal) => [seal.wrench.code, seal] as const).reverse())
-  return [...first.values()].map(({ wrench, written }) => ({
-    kind: 'paragraph',
-    text: `Wrench ${wrench.code}: calibration due ${dayWords(wrench.dueOn)}, ${number(wrench.cyclesBefore)} clicks before this use, range ${number(wrench.rangeLow)} to ${number(wrench.rangeHigh)} ${wrench.rangeUnit}.`,
-    entry: written.seq,
-  }))
+  return [...first.values()].map(({ wrench, written }) =>
+    paragraph(
+      says.wrench({
+        code: wrench.code,
+        dueOn: dayWords(wrench.dueOn),
+        clicks: number(wrench.cyclesBefore),
+        low: number(wrench.rangeLow),
+        high: number(wrench.rangeHigh),
+        unit: wrench.rangeUnit,
+      }),
+      written.seq,
+    ),
+  )
 }

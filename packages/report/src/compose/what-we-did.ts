@@ -8,9 +8,12 @@ import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
+import type { PressureDone, SetBy, TorqueDone } from '@bayledger/wording/report/done'
 import { durationWords } from './clock-words.ts'
 import { isDone } from './done-bundles.ts'
-import { figureWords, lastFour, listed, number, plural, sentence, torque } from './figures.ts'
+import { figureWords, lastFour, number, torque } from './figures.ts'
+
+const { done: says } = english.report
 
 /** The work in a few lines, each from what was recorded; nothing recorded is said to be nothing done. */
 export const whatWeDid = (state: OrderState): string[] => {
@@ -23,16 +26,15 @@ export const whatWeDid = (state: OrderState): string[] => {
   ]
   if (lines.length > 0) return lines
   const isLookedAt = Object.keys(state.arrival.wheels).length > 0
-  return [isLookedAt ? 'Looked and measured. No work was done.' : 'Nothing is recorded.']
+  return [isLookedAt ? says.onlyLooked : says.nothingRecorded]
 }
 
 const sensorLine = (state: OrderState): string[] => {
   const fitted = readingOrder.flatMap((wheel) => {
     const sensor = state.work[wheel]?.fitted
-    return sensor ? [`${wheelNames[wheel]} (new ID ${lastFour(sensor.sensorId)})`] : []
+    return sensor ? [{ wheel: wheelNames[wheel], id: lastFour(sensor.sensorId) }] : []
   })
-  if (fitted.length === 0) return []
-  return [`Fitted a new sensor: ${listed(fitted)}.`]
+  return fitted.length === 0 ? [] : [says.fitted(fitted)]
 }
 
 /** Finished work that no other line mentions, by the title under which it was agreed to. */
@@ -40,7 +42,7 @@ const otherWorkLine = (state: OrderState): string[] => {
   const done = authorizedBundles(state)
     .filter((bundle) => ownTitles.has(bundle.title) && isDone(state, bundle))
     .map((bundle) => bundleTitle(english, namedBundle(bundle)))
-  return done.length === 0 ? [] : [`Done: ${listed(done)}.`]
+  return done.length === 0 ? [] : [says.done(done)]
 }
 
 const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
@@ -56,60 +58,54 @@ const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
 const torqueLine = (state: OrderState): string[] => {
   const off = wheelsThatCameOff(state)
   if (off.length === 0) return []
+  const wheels = off.map((wheel) => wheelNames[wheel])
   const sealed = off.filter((wheel) => state.work[wheel]?.rounds.again)
   const figure = state.work[sealed[0] ?? 'SP']?.rounds.again?.figure
-  if (!figure) return [`Took off ${namesOf(off)}; not yet torqued.`]
-  const { took, later } = oneWheelClock(state, off)
-  const checked = sealed.filter((wheel) => state.work[wheel]?.checked)
-  const check =
-    checked.length < off.length
-      ? ''
-      : checkedAlone(state).length > 0
-        ? `, checked again${later}; no second person was available`
-        : `, checked by a second person${later}`
-  return [`Took off ${namesOf(off)}; torqued to ${figureWords(torque(figure))}${took}${check}.`]
+  if (!figure) return [says.notTorqued(wheels)]
+  return [says.torqued({ wheels, figure: figureWords(torque(figure)), ...checkOf(state, off) })]
 }
 
-/** Where one wheel came off, how long its torque took and how long after it was checked. */
-const oneWheelClock = (
-  state: OrderState,
-  [wheel, ...others]: readonly WheelPosition[],
-): { readonly took: string; readonly later: string } => {
+/** Whether all were checked, by whom; and where one wheel came off, what the clock says of it. */
+const checkOf = (state: OrderState, off: readonly WheelPosition[]): Pick<TorqueDone, 'took' | 'check'> => {
+  const [wheel, ...others] = off
   const clock = wheel && others.length === 0 ? torqueClock(state, wheel) : null
+  const by = checkedAlone(state).length > 0 ? 'same-person' : 'second-person'
   return {
-    took: clock?.seconds == null ? '' : ` in ${durationWords(clock.seconds)}`,
-    later: clock?.checkedAfterMinutes ? ` ${clock.checkedAfterMinutes} min later` : '',
+    took: clock?.seconds == null ? null : durationWords(clock.seconds),
+    check: off.every((one) => state.work[one]?.rounds.again && state.work[one]?.checked)
+      ? { by, minutesLater: clock?.checkedAfterMinutes || null }
+      : null,
   }
 }
 
-const namesOf = (wheels: readonly WheelPosition[]): string =>
-  `the ${listed(wheels.map((wheel) => wheelNames[wheel]))} wheel${wheels.length === 1 ? '' : 's'}`
-
 /** Wheels set to one target are named together; one that a limit held back is not said to be set for the day. */
 const pressureLine = (state: OrderState): string[] => {
-  const forTheDay = new Map<number, WheelPosition[]>()
-  const byTheLabel = new Map<number, WheelPosition[]>()
-  const atItsLimit = new Map<number, WheelPosition[]>()
+  const groups: Readonly<Record<SetBy, Map<number, WheelPosition[]>>> = {
+    day: new Map(),
+    label: new Map(),
+    limit: new Map(),
+  }
   for (const wheel of readingOrder) {
     const target = state.work[wheel]?.pressure?.target
     if (!target) continue
     const { psi, capped } = target
-    const group = capped ? atItsLimit : isForTheDay(state, wheel) ? forTheDay : byTheLabel
+    const group = groups[capped ? 'limit' : isForTheDay(state, wheel) ? 'day' : 'label']
     group.set(psi, [...(group.get(psi) ?? []), wheel])
   }
-  const groups = [
-    { group: forTheDay, how: ' for today’s temperature' },
-    { group: byTheLabel, how: ' by the label' },
-    { group: atItsLimit, how: ', as far as its limit allows' },
-  ]
-  const parts = groups.flatMap(({ group, how }) =>
-    group.size === 0 ? [] : [`${listed([...group].map(setTo))}${how}`],
-  )
-  return parts.length === 0 ? [] : [`Set ${parts.join('; ')}.`]
+  const set = (['day', 'label', 'limit'] as const)
+    .filter((by) => groups[by].size > 0)
+    .map((by) => ({ by, set: [...groups[by]].map(pressureDone) }))
+  return set.length === 0 ? [] : [says.set(set)]
 }
 
-const setTo = ([psi, wheels]: readonly [number, readonly WheelPosition[]]): string =>
-  `${setNames(wheels)} to ${number(Math.round(psi * 10) / 10, 'psi')} psi`
+const pressureDone = ([psi, wheels]: readonly [number, readonly WheelPosition[]]): PressureDone => {
+  const road = wheels.filter((wheel) => wheel !== 'SP')
+  return {
+    psi: number(Math.round(psi * 10) / 10, 'psi'),
+    road: road.length === 4 ? null : road.map((wheel) => wheelNames[wheel]),
+    spare: wheels.includes('SP'),
+  }
+}
 
 /** The target is for the tire's own temperature, where that was read. */
 const isForTheDay = (state: OrderState, wheel: WheelPosition): boolean => {
@@ -117,41 +113,22 @@ const isForTheDay = (state: OrderState, wheel: WheelPosition): boolean => {
   return set ? airWhenSet(set) !== null : false
 }
 
-const setNames = (wheels: readonly WheelPosition[]): string => {
-  const road = wheels.filter((wheel) => wheel !== 'SP')
-  const rest = wheels.includes('SP') ? ['spare'] : []
-  return listed([
-    ...(road.length === 4 ? ['all four tires'] : road.map((wheel) => wheelNames[wheel])),
-    ...rest,
-  ])
-}
-
-const relearnWords = {
-  learned: 'the car accepted its sensors',
-  refused: 'the car did not accept its sensors',
-  'learns-while-driven': 'the car learns its sensors while it is driven',
-} as const
-
-/** Said where the clock of the tablet ran on every drive. */
-const clockWords = ({ drives }: OrderState): string => {
+/** Whole minutes of all drives; `null` where the clock of the tablet did not run on every one. */
+const minutesByTheClock = ({ drives }: OrderState): number | null => {
   const seconds = drives.flatMap(({ timed }) => (timed === null ? [] : [timed.seconds]))
   const sum = seconds.reduce((total, one) => total + one, 0)
-  return seconds.length < drives.length ? '' : ` (${Math.floor(sum / 60)} by the clock)`
+  return seconds.length < drives.length ? null : Math.floor(sum / 60)
 }
 
 const proofLine = (state: OrderState): string[] => {
-  const relearn = state.relearn
-    ? state.relearn.method === 'reset'
-      ? ['the monitoring system was reset']
-      : [relearnWords[state.relearn.result]]
-    : []
-  const minutes = state.drives.reduce((sum, drive) => sum + drive.minutes, 0)
-  const last = state.drives.at(-1)
-  const drive = last
-    ? [
-        `we drove ${plural(minutes, 'minute')}${clockWords(state)} and the warning light was ${last.lightAtEnd === 'off' ? 'off' : 'on'} at the end`,
-      ]
-    : []
-  const parts = [...relearn, ...drive]
-  return parts.length === 0 ? [] : [`${sentence(parts.join('; '))}.`]
+  const { relearn, drives } = state
+  const last = drives.at(-1)
+  if (!relearn && !last) return []
+  const drive = last && {
+    minutes: drives.reduce((sum, { minutes }) => sum + minutes, 0),
+    byTheClock: minutesByTheClock(state),
+    isLightOff: last.lightAtEnd === 'off',
+  }
+  const learned = relearn && (relearn.method === 'reset' ? 'reset' : relearn.result)
+  return [says.proven({ relearn: learned, drive: drive ?? null })]
 }

@@ -1,11 +1,15 @@
 import { pressureAsLeft } from '@bayledger/ledger/questions/as-left'
 import { severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState, WheelReadings } from '@bayledger/ledger/state'
+import { placardOf } from '@bayledger/reckoning/sheet'
 import { axleOf, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { capitalized } from '@bayledger/wording/capitalized'
 import { english } from '@bayledger/wording/en/english'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Cell, WheelLine } from '../content.ts'
-import { gap, labelPressure, lastFour, notChecked, plural, pressure, sentence, words } from './figures.ts'
+import { figureWords, gap, labelPressure, lastFour, notChecked, pressure, words } from './figures.ts'
+
+const { readings: says, cells, seen } = english.report
 
 /** The wheels a report speaks of: the four, and the spare unless the sheet says there is none. */
 export const wheelsOf = (state: OrderState): readonly WheelPosition[] =>
@@ -31,8 +35,9 @@ const markedAs = (state: OrderState, wheel: WheelPosition): WheelLine['marked'] 
   if (stop) {
     const severity = severityOf(stop, diagnosis?.primary ?? null)
     const [damage] = state.arrival.tires[wheel]?.tireDamage ?? []
-    const seen = stop.code === 'tire-unsafe' && damage ? sentence(damage.replaceAll('-', ' ')) : null
-    return { severity, word: seen ?? english.severities[severity] }
+    const isDamaged = stop.code === 'tire-unsafe' && damage
+    const word = isDamaged ? capitalized(seen.tireDamage[damage]) : english.severities[severity]
+    return { severity, word }
   }
   const cause = naming.find(({ code }) => code === diagnosis?.primary)
   if (!cause) return null
@@ -46,7 +51,7 @@ export const whyNot = (readings: WheelReadings | undefined, field: string): stri
 
 export const gaugeCell = (readings: WheelReadings | undefined): Cell => {
   if (readings?.gauge) return pressure(readings.gauge.pressure)
-  return whyNot(readings, 'gauge') === null ? notChecked : gap('could not be checked')
+  return whyNot(readings, 'gauge') === null ? notChecked : gap(cells.couldNotBeChecked)
 }
 
 const afterCell = (state: OrderState, wheel: WheelPosition): Cell => {
@@ -56,13 +61,13 @@ const afterCell = (state: OrderState, wheel: WheelPosition): Cell => {
 }
 
 export const isLabelVerified = (state: OrderState): boolean =>
-  state.figures.placard !== undefined || (state.sheet?.sheet.sources.placard.verifiedBy ?? null) !== null
+  state.figures.placard !== undefined || (state.sheet?.sheet.sources.placard?.verifiedBy ?? null) !== null
 
 export const labelCell = (state: OrderState, wheel: WheelPosition): Cell => {
-  const placard = state.sheet?.sheet.placard[axleOf(wheel)]
+  const placard = placardOf(state.sheet?.sheet)?.[axleOf(wheel)]
   if (!placard) return notChecked
   const figure = labelPressure(placard.psi)
-  return isLabelVerified(state) ? figure : gap(`${figure.value} psi, not verified`)
+  return isLabelVerified(state) ? figure : gap(says.labelNotVerified(figureWords(figure)))
 }
 
 /** Whether a sensor is expected in a wheel; `null` if the sheet does not say. */
@@ -75,9 +80,8 @@ export const expectsSensor = (state: OrderState, wheel: WheelPosition): boolean 
 const sensorCell = (state: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): Cell => {
   const readings = state[phase].wheels[wheel]
   const reading = readings?.sensor?.reading
-  if (reading?.answer === 'answered')
-    return words(reading.id ? `answers, ID ${lastFour(reading.id)}` : 'answers, ID not read')
-  if (reading?.answer === 'silent') return words(`silent, ${plural(reading.tries, 'try', 'tries')}`)
-  if (whyNot(readings, 'answer') !== null) return gap('could not be checked')
-  return expectsSensor(state, wheel) === false ? words('none expected') : notChecked
+  if (reading?.answer === 'answered') return words(says.answersAs(reading.id ? lastFour(reading.id) : null))
+  if (reading?.answer === 'silent') return words(cells.silent(reading.tries))
+  if (whyNot(readings, 'answer') !== null) return gap(cells.couldNotBeChecked)
+  return expectsSensor(state, wheel) === false ? words(cells.noneExpected) : notChecked
 }

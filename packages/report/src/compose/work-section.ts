@@ -1,9 +1,12 @@
 import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
-import { steps } from '@bayledger/wording/en/steps'
+import { english } from '@bayledger/wording/en/english'
 import { stepDoes } from '@bayledger/wording/steps'
 import type { Block, Row, Section } from '../content.ts'
+import { paragraph, table } from './blocks.ts'
 import { good, lastFour, orNotChecked, torque, words } from './figures.ts'
+
+const { work: says, seen } = english.report
 
 /** Part, lot, kit and torque of each wheel that was worked on, and what was written down by hand. */
 export const workSection = (state: OrderState): Section => {
@@ -12,35 +15,18 @@ export const workSection = (state: OrderState): Section => {
     .filter(({ work }) => work && (work.removed || work.part || work.fitted || work.leak || work.broken))
   const blocks: Block[] = [
     worked.length === 0
-      ? { kind: 'paragraph', text: 'No wheel was taken off and no part was fitted.', entry: null }
-      : {
-          kind: 'table',
-          caption: 'Parts and work, by wheel',
-          columns: [
-            { title: 'Wheel', share: 9 },
-            { title: 'Part, lot, made', share: 25 },
-            { title: 'New ID', share: 11 },
-            { title: 'Service kit', share: 14 },
-            { title: 'Stem torque', share: 13 },
-            { title: 'Inside of tire', share: 14 },
-            { title: 'Leak check', share: 14 },
-          ],
-          rows: worked.flatMap(({ wheel, work }) => (work ? [workRow(wheel, work)] : [])),
-        },
+      ? paragraph(says.nothing)
+      : table(
+          says.parts,
+          { wheel: 9, part: 25, id: 11, kit: 14, torque: 13, inside: 14, leak: 14 },
+          worked.flatMap(({ wheel, work }) => (work ? [workRow(wheel, work)] : [])),
+        ),
     ...worked.flatMap(({ wheel, work }): Block[] =>
-      work?.broken
-        ? [
-            {
-              kind: 'paragraph',
-              text: `The ${wheel} sensor was broken in our hands: ${work.broken.how}.`,
-              entry: work.broken.written.seq,
-            },
-          ]
-        : [],
+      work?.broken ? [paragraph(says.broken(wheel, work.broken.how), work.broken.written.seq)] : [],
     ),
     ...byHand(state),
   ]
-  return { title: 'Work', blocks }
+  return { title: says.title, blocks }
 }
 
 /** Values of steps that no column above has: core torque, the read in the open tire, where a leak was. */
@@ -51,29 +37,20 @@ const byHand = (state: OrderState): Block[] => {
       ? [
           {
             entry: closing.written.seq,
-            cells: [words(step.wheel ?? 'vehicle'), words(stepDoes(steps, step)), words(closing.value)],
+            cells: [
+              words(step.wheel ?? says.vehicle),
+              words(stepDoes(english.steps, step)),
+              words(closing.value),
+            ],
           },
         ]
       : []
   })
-  return rows.length === 0
-    ? []
-    : [
-        {
-          kind: 'table',
-          caption: 'Written down by hand',
-          columns: [
-            { title: 'Wheel', share: 12 },
-            { title: 'Step', share: 44 },
-            { title: 'Recorded', share: 44 },
-          ],
-          rows,
-        },
-      ]
+  return rows.length === 0 ? [] : [table(says.byHand, { wheel: 12, step: 44, recorded: 44 }, rows)]
 }
 
 const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
-  const none = words('none fitted')
+  const none = words(says.noneFitted)
   const fitted = work.fitted
   return {
     entry: fitted?.written.seq ?? work.removed?.written.seq ?? null,
@@ -81,17 +58,21 @@ const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
       words(wheel),
       work.part
         ? words(
-            `${work.part.partNumber}, lot ${work.part.lot ?? 'not recorded'}, made ${work.part.madeMonth ?? 'not recorded'}`,
+            says.part({
+              number: work.part.partNumber,
+              lot: work.part.lot ?? null,
+              made: work.part.madeMonth ?? null,
+            }),
           )
         : none,
       fitted ? { kind: 'id', text: lastFour(fitted.sensorId) } : none,
       fitted ? words(fitted.kitPart) : none,
       fitted ? torque(fitted.torque) : none,
       orNotChecked(work.inside?.inside, (inside) =>
-        inside === 'sound' ? good('sound') : words(inside.replaceAll('-', ' ')),
+        inside === 'sound' ? good(seen.inside.sound) : words(seen.inside[inside]),
       ),
       orNotChecked(work.leak, (leak) =>
-        leak.tight ? good('tight') : words(`leaks${leak.where ? ` at the ${leak.where}` : ''}`),
+        leak.tight ? good(says.tight) : words(says.leaks(leak.where && seen.leak[leak.where])),
       ),
     ],
   }

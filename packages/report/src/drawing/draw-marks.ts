@@ -12,6 +12,7 @@ export const registerFaces = (pdf: PDFKit.PDFDocument): void => {
 
 export const drawMark = (pdf: PDFKit.PDFDocument, mark: Mark): void => {
   if (mark.kind === 'text') drawText(pdf, mark)
+  else if (mark.kind === 'image') drawImage(pdf, mark)
   else drawPath(pdf, mark)
 }
 
@@ -60,6 +61,11 @@ const drawUnknown = (pdf: PDFKit.PDFDocument, text: string, x: number, place: Te
     pdf.path(boxPath(box)).lineWidth(0.6).strokeColor(tones[place.tone]).stroke()
   })
   pdf.endMarkedContent()
+}
+
+const drawImage = (pdf: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'image' }>): void => {
+  const { x, y, width, height, bytes } = mark
+  pdf.image(Buffer.from(bytes), x, y, { width, height })
 }
 
 const drawPath = (pdf: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'path' }>): void => {

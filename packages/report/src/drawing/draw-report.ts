@@ -1,3 +1,4 @@
+import { english } from '@bayledger/wording/en/english'
 import PDFDocument from 'pdfkit'
 import type { ReportContent } from '../content.ts'
 import { printable } from '../fonts/printable.ts'
@@ -21,7 +22,7 @@ export const drawReport = (report: ReportContent): Promise<Uint8Array> => {
     displayTitle: true,
     fontLayoutCache: true,
     info: {
-      Title: printable(`Tire-pressure report ${report.reportNumber}, order ${report.orderNumber}`),
+      Title: printable(english.report.paper.title(report.reportNumber, report.orderNumber)),
       Author: printable(report.pageOne.shop.name),
       Creator: 'Bayledger',
       Producer: 'Bayledger',

@@ -17,9 +17,9 @@ const textOf = (pdf: Uint8Array, ...options: string[]): string =>
   withFile(pdf, (path) => runOutsideTool('pdftotext', [...options, path, '-']).output).replace(/\s+/g, ' ')
 
 describe('a report of a low tire that the customer declined', () => {
-  it('has the tire with its figure on page one, and the answer with its price', () => {
+  it('has the tire with its figure and its nail on page one, and the answer with its price', () => {
     const page = textOf(low, '-raw', '-l', '1')
-    expect(page).toContain('Left low: left rear 24.0 psi of 35 on the label.')
+    expect(page).toContain('Left low: left rear 24.0 psi of 35 on the label; puncture found, left rear.')
     expect(page).toContain('No: Find the leak and look inside, left rear, $47.87')
     // What was set aside at the left rear wheel does not undo the sensor at the right rear.
     expect(page).toContain('Done about it: new sensor, right rear.')

@@ -12,10 +12,19 @@ export type Run = { readonly face: Face | null; readonly text: string }
 /** Width in ems of the outlined box drawn for a character that no font has. */
 export const boxEms = 0.62
 
+/** Entries of a cache, which is emptied when it is full. */
+const mostKept = 5_000
+
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
 
+/**
+ * Characters of which none ever joins its neighbor: printable Latin and the dashes, quotes and dots of print. Nearly
+ * every text of a report has no others, and cutting it by this costs a tenth of what the segmenter takes.
+ */
+const standAlone = /^[ -~\u00a0-\u02ff\u2010-\u2027]*$/
+
 export const graphemesOf = (text: string): string[] =>
-  Array.from(graphemes.segment(text), ({ segment }) => segment)
+  standAlone.test(text) ? Array.from(text) : Array.from(graphemes.segment(text), ({ segment }) => segment)
 
 /** Cuts text into runs, glyph by glyph, so that one unusual letter never changes its neighbors' font. */
 export const runsOf = (text: string, typeface: Typeface): Run[] => {
@@ -29,17 +38,27 @@ export const runsOf = (text: string, typeface: Typeface): Run[] => {
   return runs
 }
 
-const faceFor = (grapheme: string, typeface: Typeface): Face | null =>
-  facesOf(typeface).find(({ font }) =>
-    Array.from(grapheme).every((character) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0)),
-  ) ?? null
+/** The font of each character that was met, by typeface. */
+const chosen = new Map<string, Face | null>()
+
+const faceFor = (grapheme: string, typeface: Typeface): Face | null => {
+  const key = `${typeface} ${grapheme}`
+  const known = chosen.get(key)
+  if (known !== undefined) return known
+  const face =
+    facesOf(typeface).find(({ font }) =>
+      Array.from(grapheme).every((character) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0)),
+    ) ?? null
+  if (chosen.size >= mostKept) chosen.clear()
+  chosen.set(key, face)
+  return face
+}
 
 /** Width of one run in points at a size in points. */
 export const widthOfRun = ({ face, text }: Run, size: number): number =>
   face ? emsOf(face, text) * size : graphemesOf(text).length * boxEms * size
 
 const measured = new Map<string, number>()
-const mostMeasured = 5_000
 
 /** Words come again and again within a report and between reports; the cache is emptied when it is full. */
 const emsOf = (face: Face, text: string): number => {
@@ -47,7 +66,7 @@ const emsOf = (face: Face, text: string): number => {
   const known = measured.get(key)
   if (known !== undefined) return known
   const ems = face.font.layout(text, featuresFor(text)).advanceWidth / face.font.unitsPerEm
-  if (measured.size >= mostMeasured) measured.clear()
+  if (measured.size >= mostKept) measured.clear()
   measured.set(key, ems)
   return ems
 }

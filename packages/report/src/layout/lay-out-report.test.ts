@@ -21,9 +21,14 @@ const marksOf = (report: ReturnType<typeof layOutReport>): Mark[] => [
   ...Array.from({ length: report.pages }, (_, index) => report.furnitureOf(index + 1)).flat(),
 ]
 
-/** Every x and y of a mark: a text's start, or the corners of a path. */
+/** Every x and y of a mark: a text's start, the corners of a picture or of a path. */
 const pointsOf = (mark: Mark): [number, number][] => {
   if (mark.kind === 'text') return [[mark.x, mark.baseline]]
+  if (mark.kind === 'image')
+    return [
+      [mark.x, mark.y],
+      [mark.x + mark.width, mark.y + mark.height],
+    ]
   const numbers = (mark.d.match(/-?\d+(\.\d+)?/g) ?? []).map(Number)
   return numbers.flatMap((x, index) => (index % 2 === 0 ? [[x, numbers[index + 1] ?? 0]] : []))
 }

@@ -1,3 +1,4 @@
+import { english } from '@bayledger/wording/en/english'
 import type { ReportContent } from '../content.ts'
 import { printable } from '../fonts/printable.ts'
 import type { Flow } from './flow.ts'
@@ -24,7 +25,10 @@ export const layOutReport = (report: ReportContent): LaidReport => {
     ...report.sections.map((section) => laySection(flow, section)),
   ])
   const pages = report.sections.length === 0 ? 1 : flow.page
-  const bookmarks = ['Page one: can I drive it?', ...report.sections.map(({ title }) => printable(title))]
+  const bookmarks = [
+    english.report.paper.pageOneBookmark,
+    ...report.sections.map(({ title }) => printable(title)),
+  ]
   return { pages, root, bookmarks, furnitureOf: (page) => pageFurniture(report, page, pages) }
 }
 
@@ -35,13 +39,20 @@ const pageFurniture = (report: ReportContent, page: number, pages: number): Mark
   rule(sheet.marginRule + 2, 24, sheet.marginRule + 2, paper.height - 24, 0.5),
   rule(sheet.left, sheet.footer - 5, sheet.right, sheet.footer - 5, 0.5),
   textMark(
-    `Report ${report.reportNumber} · order ${report.orderNumber} · page ${page} of ${pages} · ${report.composedAtWords}, times in ${report.timeZone}`,
+    english.report.paper.foot({
+      report: report.reportNumber,
+      order: report.orderNumber,
+      page,
+      pages,
+      composedAt: report.composedAtWords,
+      timeZone: report.timeZone,
+    }),
     sheet.left,
     sheet.footer,
     foot,
   ),
   textMark(
-    `Ledger entry ${report.head.seq}, ${grouped(report.head.hash)} · small numbers in the margin are entries of this order’s ledger`,
+    english.report.paper.ledgerFoot(report.head.seq, grouped(report.head.hash)),
     sheet.left,
     sheet.footer + 11,
     foot,

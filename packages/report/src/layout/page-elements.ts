@@ -14,6 +14,7 @@ export type Mark =
       readonly size: number
       readonly tone: Tone
     }
+  | ({ readonly kind: 'image' /** A JPEG. */; readonly bytes: Uint8Array } & Box)
   | {
       readonly kind: 'path'
       /** SVG path words. */

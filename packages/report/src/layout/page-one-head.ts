@@ -1,3 +1,4 @@
+import { english } from '@bayledger/wording/en/english'
 import type { PageOne } from '../content.ts'
 import { widthOf } from '../fonts/runs.ts'
 import { layCell } from './cell.ts'
@@ -5,6 +6,8 @@ import type { Flow } from './flow.ts'
 import { content, element, filledBox, furniture, type Item, rule } from './page-elements.ts'
 import { sheet, sheetWidth, sizes } from './paper.ts'
 import { lineHeight, lineMarks, linesOf, type Style, textMark } from './paragraph.ts'
+
+const asking = english.report.pageOne.titles.canDrive
 
 const question: Style = { typeface: 'bold', size: sizes.lead }
 const answer: Style = { typeface: 'bold', size: sizes.answer }
@@ -17,7 +20,7 @@ export const layCanDrive = (flow: Flow, { canDrive }: PageOne): Item[] => {
   const stop = canDrive.answer === 'do-not-drive'
   const tone = stop ? 'paper' : 'ink'
   const inset = stop ? 8 : 0
-  const asked = widthOf('Can I drive it?', question.typeface, question.size) + 12
+  const asked = widthOf(asking, question.typeface, question.size) + 12
   const lines = linesOf(canDrive.words, answer, sheetWidth - 2 * inset - asked)
   const height = lines.length * lineHeight(answer) + (stop ? 8 : 2)
   const top = flow.y + (stop ? 3 : 0)
@@ -28,7 +31,7 @@ export const layCanDrive = (flow: Flow, { canDrive }: PageOne): Item[] => {
     furniture(1, bar),
     element('H1', [
       content(1, [
-        textMark('Can I drive it? ', x, top + 0.96 * (answer.size - question.size), { ...question, tone }),
+        textMark(`${asking} `, x, top + 0.96 * (answer.size - question.size), { ...question, tone }),
         ...lineMarks(lines, x + asked, top, { ...answer, tone }),
       ]),
     ]),

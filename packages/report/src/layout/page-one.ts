@@ -1,5 +1,7 @@
 import { planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
-import type { Column, PageOne, ReportContent } from '../content.ts'
+import { english } from '@bayledger/wording/en/english'
+import { columnsOf } from '../columns.ts'
+import type { PageOne, ReportContent } from '../content.ts'
 import type { Flow } from './flow.ts'
 import { type Element, element, type Item } from './page-elements.ts'
 import { layFoot } from './page-one-foot.ts'
@@ -79,14 +81,14 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
   }
 }
 
-const wheelColumns: readonly Column[] = [
-  { title: 'Wheel', share: 17 },
-  { title: 'Before', share: 15 },
-  { title: 'After', share: 15 },
-  { title: 'Door label', share: 13 },
-  { title: 'Sensor before', share: 20 },
-  { title: 'Sensor after', share: 20 },
-]
+const wheelColumns = columnsOf(english.report.paper.wheels, {
+  wheel: 17,
+  before: 15,
+  after: 15,
+  label: 13,
+  sensorBefore: 20,
+  sensorAfter: 20,
+})
 
 /** Points over and under a row's text: page one has to hold the whole of it. */
 const tightRows = 1.2

@@ -1,4 +1,5 @@
 import { planCells, planOutline, planRules, planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
+import { english } from '@bayledger/wording/en/english'
 import type { Cell, WheelLine } from '../content.ts'
 import { widthOf } from '../fonts/runs.ts'
 import { cellWords, figureMarks } from './cell.ts'
@@ -15,6 +16,8 @@ import {
 } from './page-elements.ts'
 import { lineHeight, type Style, textMark } from './paragraph.ts'
 import { shapeMarks, shapeOf } from './severity-shape.ts'
+
+const { plan: says } = english.report.paper
 
 const label: Style = { typeface: 'bold', size: 10 }
 const small: Style = { typeface: 'regular', size: 8.5 }
@@ -45,10 +48,15 @@ export const layPlanFigure = (
   ]
   const box = { x, y, width: planView.width * scale, height: planView.height * scale }
   const alt = [
-    'The vehicle from above, nose up.',
-    ...wheels.map(
-      (wheel) =>
-        `${wheel.name}: ${wheel.marked ? `${wheel.marked.word}; ` : ''}before ${cellWords(wheel.before)}, after ${cellWords(wheel.after)}, label ${cellWords(wheel.label)}.`,
+    says.drawing,
+    ...wheels.map((wheel) =>
+      says.wheel({
+        name: wheel.name,
+        mark: wheel.marked?.word ?? null,
+        before: cellWords(wheel.before),
+        after: cellWords(wheel.after),
+        label: cellWords(wheel.label),
+      }),
     ),
   ].join(' ')
   return element('Figure', [content(page, marks)], { alt, box })
@@ -73,8 +81,8 @@ const wheelMarks = (wheel: WheelLine, box: Box): Mark[] => {
       ...(marked ? mark : small),
       tone,
     }),
-    ...line('before', wheel.before, top + lineHeight(label) + 1, value),
-    ...line('after', wheel.after, top + lineHeight(label) + 17, after),
+    ...line(says.before, wheel.before, top + lineHeight(label) + 1, value),
+    ...line(says.after, wheel.after, top + lineHeight(label) + 17, after),
   ]
 }
 
@@ -88,15 +96,14 @@ const markMarks = ({ severity }: NonNullable<WheelLine['marked']>, isStop: boole
     : shapeMarks(severity, box)
 
 const labelColumn = 28
-const gapWords = 'no reading'
 
 /** The box is too narrow for why there is no reading; the table on the same page says it. */
 const readingMarks = (cell: Cell, x: number, top: number, style: Style): readonly Mark[] => {
   if (cell.kind === 'figure') return figureMarks(cell.value, cell.unit, x, top, style)
-  const width = widthOf(gapWords, small.typeface, small.size) + 4
+  const width = widthOf(says.noReading, small.typeface, small.size) + 4
   return [
     outlinedBox({ x: x - 2, y: top + 0.5, width, height: lineHeight(small) + 1 }, 0.8, 2.5),
-    textMark(gapWords, x, top + 1.5, small),
+    textMark(says.noReading, x, top + 1.5, small),
   ]
 }
 

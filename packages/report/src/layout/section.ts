@@ -5,6 +5,7 @@ import { ensure, type Flow, flowLines } from './flow.ts'
 import { content, type Element, element, furniture, type Item, rule } from './page-elements.ts'
 import { sheet, sheetWidth, sizes } from './paper.ts'
 import { lineHeight, lineMarks, linesOf, type Style } from './paragraph.ts'
+import { layPictures } from './pictures.ts'
 import { shapeInset, shapeMarks, shapeOf } from './severity-shape.ts'
 import { layTable } from './table.ts'
 
@@ -43,6 +44,8 @@ const layBlock = (flow: Flow, block: Block): Item[] => {
     }
     case 'findings':
       return block.findings.flatMap((finding) => layFinding(flow, finding))
+    case 'pictures':
+      return layPictures(flow, block.pictures)
     case 'table': {
       const heading = element('H3')
       ensure(flow, lineHeight(caption) + company.text)

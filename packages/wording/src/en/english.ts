@@ -4,7 +4,10 @@ import { checks } from './checks.ts'
 import { confidence } from './confidence.ts'
 import { conflicts } from './conflicts.ts'
 import { contradictions } from './contradictions.ts'
+import { controls } from './controls.ts'
 import { customerCautions } from './customer-cautions.ts'
+import { customerEstimate } from './customer-estimate.ts'
+import { customerPage } from './customer-page.ts'
 import { doubts } from './doubts.ts'
 import { estimateLines } from './estimate-lines.ts'
 import { fields } from './fields.ts'
@@ -15,13 +18,18 @@ import { gates } from './gates.ts'
 import { lights } from './lights.ts'
 import { moves } from './moves.ts'
 import { nextSteps } from './next-steps.ts'
+import { observations } from './observations.ts'
 import { partRefusals } from './part-refusals.ts'
+import { photos } from './photos.ts'
 import { pressureTargets } from './pressure-targets.ts'
 import { problems } from './problems.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
+import { report } from './report/report.ts'
+import { reportCheck } from './report-check.ts'
 import { reports } from './reports.ts'
+import { screens } from './screens.ts'
 import { severities } from './severities.ts'
 import { steps } from './steps.ts'
 import { tirePrints } from './tire-prints.ts'
@@ -36,6 +44,7 @@ export const english: Language = {
   confidence,
   conflicts,
   contradictions,
+  controls,
   doubts,
   fields,
   findingActions,
@@ -45,17 +54,24 @@ export const english: Language = {
   lights,
   moves,
   nextSteps,
+  observations,
   partRefusals,
+  photos,
   pressureTargets,
   problems,
   reasons,
   refusals,
   relearn,
+  report,
+  reportCheck,
   reports,
+  screens,
   severities,
   steps,
   bundles,
   customerCautions,
+  customerEstimate,
+  customerPage,
   estimateLines,
   unsoldOffers,
   tirePrints,

@@ -1,4 +1,5 @@
 import type { WrenchDoubt } from '@bayledger/ledger/hold'
+import type { GateValues } from '@bayledger/ledger/questions/gate-reason'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { bundleTitle } from '../bundles.ts'
 import type { GatesWording } from '../gates.ts'
@@ -6,6 +7,7 @@ import { stepDoes } from '../steps.ts'
 import { bundles } from './bundles.ts'
 import { conflicts } from './conflicts.ts'
 import { findingTitles } from './finding-titles.ts'
+import { heardLate } from './heard-late.ts'
 import { steps } from './steps.ts'
 import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
@@ -28,6 +30,13 @@ const because = (doubt: WrenchDoubt): string => {
   }
 }
 
+const stopWords: Readonly<Record<GateValues['stop-open']['keeps'], (finding: string) => string>> = {
+  here: (finding) => `A finding keeps the vehicle here: ${finding}. Repair it or record the refusal.`,
+  'off-the-road': (finding) =>
+    `A finding keeps the vehicle off the road: ${finding}. Settle it or record the refusal.`,
+  refused: (finding) => `We do not drive it: ${finding}. The customer refused the repair on record.`,
+}
+
 export const gates: GatesWording = {
   sheet: () => 'Choose the specification sheet of this vehicle.',
   surroundings: () => 'Record the outdoor temperature and the state of the tires.',
@@ -42,10 +51,7 @@ export const gates: GatesWording = {
   'wheel-parked': parkedWords,
   'spare-not-on': (wheel) =>
     `By the refusal the vehicle leaves on its spare, and ${the(wheel, 'wheel')} is not replaced by it yet.`,
-  'stop-open': (_wheel, { finding, keeps }) =>
-    keeps === 'here'
-      ? `A finding keeps the vehicle here: ${findingTitles[finding]}. Repair it or record the refusal.`
-      : `A finding keeps the vehicle off the road: ${findingTitles[finding]}. Settle it or record the refusal.`,
+  'stop-open': (_wheel, { finding, keeps }) => stopWords[keeps](findingTitles[finding]),
   'wrench-doubtful': (wheel, doubt) =>
     'asWritten' in doubt
       ? doubt.asWritten
@@ -53,7 +59,8 @@ export const gates: GatesWording = {
   'device-clock-doubtful': (_wheel, { writtenAt, receivedAt }) =>
     `A device wrote an entry at ${atUtc(writtenAt)} by its own clock; we received it at ${atUtc(receivedAt)}. Set the device's clock, find out when the work was done, and settle it on the order page.`,
   'drive-minutes-doubtful': (_wheel, { typed, clock, by }) =>
-    `A drive of ${typed} min was written down; ${by === 'timed' ? `by the tablet's clock it took ${clock} min` : `only ${clock} min had passed since the vehicle was last in the shop`}. Find out how long it was driven, and settle it on the order page or drive again.`,
+    `A drive of ${typed} min was written down; ${by === 'timed' ? `by the tablet's clock it took ${clock} min` : by === 'clocks' ? `the tablet slept, and by the lesser of its two clocks it took ${clock} min` : `only ${clock} min had passed since the vehicle was last in the shop`}. Find out how long it was driven, and settle it on the order page or drive again.`,
+  'heard-late': heardLate,
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
   'estimate-missing': () => 'Build the estimate from the findings and let the customer answer it.',
   'estimate-unanswered': (_wheel, { bundle }) =>

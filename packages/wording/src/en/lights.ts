@@ -1,5 +1,8 @@
 import type { LightsWording } from '../lights.ts'
 
+/** Said where nobody can name a cause, on the report and on the customer's page. */
+export const lightWasOff = 'It was off when we looked, so there is no cause of a light to name.'
+
 export const lights: LightsWording = {
   does: {
     off: 'stays off',

@@ -90,6 +90,8 @@ export const nextSteps: NextStepsWording = {
   'report-the-light': ({ minutes }, contact) =>
     `Drive ${minutes} minutes to be sure. If the warning light is on then, gauge the tires and ${callUs(contact)}.`,
   'if-light-returns': (_, contact) => `If the light comes back, gauge all tires cold and ${callUs(contact)}.`,
+  'light-stays-on': () =>
+    'The warning light stays on until its cause is repaired. While it is on, it cannot tell you of another low tire.',
   'warm-tires': warmTires,
   'set-again-cold': ({ wheels, psi, coldPsi }) =>
     `${capitalized(wheelList(wheelNames, wheels))}: set to the limit, ${tenth(psi)} psi${coldPsi === null ? '' : `, which is ${tenth(coldPsi)} cold`}. Have it set again cold.`,

@@ -5,7 +5,7 @@ type Of<Aspect extends PartAspect> = Extract<PartRefusal, { aspect: Aspect }>
 
 const ages: Readonly<Record<Of<'age'>['age'], string>> = {
   'past-shelf-limit':
-    'It was made more than 24 months ago: its cell has run down on the shelf. Not for fitting.',
+    'It is past its shelf limit of 24 months, or fewer where the shop says so: its cell runs down on the shelf. Not for fitting.',
   quarantine: 'It was made more than 36 months ago. Not for fitting: put it into quarantine.',
   'not-yet-made': 'The month in which it was made is in the future. Read it again.',
 }

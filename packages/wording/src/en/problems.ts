@@ -1,9 +1,13 @@
 import { gateWords } from '../gates.ts'
-import type { ProblemsWording, ProblemValues } from '../problems.ts'
+import type { ProblemsWording, ProblemValues, RecordSubject } from '../problems.ts'
 import { refusalWords } from '../refusals.ts'
+import { csvProblems } from './csv-problems.ts'
 import { doubts } from './doubts.ts'
 import { gates } from './gates.ts'
+import { peopleProblems } from './people-problems.ts'
 import { refusals } from './refusals.ts'
+import { leftTheShop, signInProblems } from './sign-in-problems.ts'
+import { stockProblems } from './stock-problems.ts'
 
 /** At most this many fields are named in a sentence; the reply lists them all. */
 const mostNamed = 5
@@ -57,6 +61,18 @@ const entryRefused = (values: ProblemValues['ENTRY_REFUSED']): string => {
   }
 }
 
+const recordNames: Readonly<Record<RecordSubject, string>> = {
+  person: 'person',
+  place: 'place',
+  instrument: 'instrument',
+  tablet: 'tablet',
+  'stock-item': 'part',
+  'price-book': 'price book',
+}
+
+const staleName = (what: ProblemValues['VERSION_STALE']['what']): string =>
+  what in recordNames ? recordNames[what as RecordSubject] : what
+
 export const problems: ProblemsWording = {
   REQUEST_UNREADABLE: {
     title: 'The request cannot be read',
@@ -108,16 +124,11 @@ export const problems: ProblemsWording = {
   },
   SIGN_IN_REFUSED: {
     title: 'The name or the password is wrong',
-    detail: () => 'Check both and try again. After five wrong tries there is a wait.',
+    detail: ({ why }) =>
+      why === 'left' ? leftTheShop : 'Check both and try again. After five wrong tries there is a wait.',
   },
-  PIN_REFUSED: {
-    title: 'The PIN is wrong',
-    detail: () => 'Type the six digits again. After five wrong tries there is a wait.',
-  },
-  SIGN_IN_BLOCKED: {
-    title: 'Too many wrong tries',
-    detail: ({ seconds }) => `Wait ${seconds} seconds, then try again. Other tablets are not affected.`,
-  },
+  ...signInProblems,
+  ...peopleProblems,
   SECOND_PERSON_REFUSED: {
     title: 'This person cannot be the second person here',
     detail: secondPersonRefused,
@@ -125,6 +136,28 @@ export const problems: ProblemsWording = {
   DEVICE_UNKNOWN: {
     title: 'This tablet is not enrolled',
     detail: () => 'Enroll this tablet with a code from the desk, then try again.',
+  },
+  DEVICE_KEY_TAKEN: {
+    title: 'The server holds another key of this tablet',
+    detail: () =>
+      'This tablet has lost the key that it was enrolled with. Enroll it again with a code from the desk.',
+  },
+  SEALED_PARCEL_NOT_TAKEN: {
+    title: 'The server does not take this sealed parcel',
+    detail: () =>
+      'It was not sealed to this server by one of its tablets, or the order takes nothing now. Keep it and send it again later.',
+  },
+  SEALED_PHOTO_NOT_TAKEN: {
+    title: 'The server does not take this sealed photo',
+    detail: () =>
+      'It was not sealed to this server by one of its tablets, or no entry in the record names it. Look in the desk’s tray for the entry of the photo.',
+  },
+  SIGNATURE_REFUSED: {
+    title: 'What this tablet handed in does not carry its signature',
+    detail: ({ why }) =>
+      why === 'no-key'
+        ? 'The server holds no key of this tablet. Sign in on it with the server in reach, and it sends its key.'
+        : 'The signature is not this tablet’s, or the entries were changed after it signed them. Nothing was taken. Enroll the tablet again with a code from the desk.',
   },
   ENROLLMENT_CODE_REFUSED: {
     title: 'The enrollment code is wrong, used or too old',
@@ -167,6 +200,32 @@ export const problems: ProblemsWording = {
     title: 'There is no such report',
     detail: () => 'No such report is sealed. Open the order to see what is.',
   },
+  PHOTO_NOT_FOUND: {
+    title: 'There is no such photo',
+    detail: () => 'No entry that is here names this photo, or it was not received yet. Load the order again.',
+  },
+  PHOTO_PIECE_WRONG: {
+    title: 'This is not a piece of the photo',
+    detail: ({ wanted, sent }) =>
+      wanted === null
+        ? 'The photo has fewer pieces. Ask which are missing and send those.'
+        : `The piece has ${sent} bytes and must have ${wanted}. Cut the photo again and send the piece once more.`,
+  },
+  PHOTO_DAMAGED: {
+    title: 'The photo changed on its way',
+    detail: () => 'Its pieces do not make the photo that was taken. Send all of them again.',
+  },
+  PHOTO_UNREADABLE: {
+    title: 'This file is not a photo',
+    detail: () =>
+      'It is broken, not a JPEG, PNG or WebP picture, or has more than 100 million pixels. Take it again with the camera.',
+  },
+  ...csvProblems,
+  FIGURE_VERIFIED: {
+    title: 'A second person has verified this figure',
+    detail: () =>
+      'Load the sheet again. If the figure is wrong, a lead, a manager or the owner changes it on the shop’s page.',
+  },
   LINK_NOT_FOUND: {
     title: 'There is no such link',
     detail: () => 'Load the order again; this link is not one of its links.',
@@ -175,6 +234,12 @@ export const problems: ProblemsWording = {
     title: 'There is no such refused entry',
     detail: () => 'Load the tray again; somebody may have settled it.',
   },
+  RECORD_NOT_FOUND: {
+    title: 'The shop keeps no such record',
+    detail: ({ what }) =>
+      `This shop has no such ${recordNames[what]}. Load the list again, and choose from it or add a new one.`,
+  },
+  ...stockProblems,
   VERSION_MISSING: {
     title: 'The version that you read is missing',
     detail: () => 'Send the version that you read in If-Match, as "3". Read it again first.',
@@ -182,7 +247,12 @@ export const problems: ProblemsWording = {
   VERSION_STALE: {
     title: 'Someone saved this in the meantime',
     detail: ({ what }) =>
-      `Someone saved this ${what} since you read it. Look at both versions, keep what is right, and save again.`,
+      `Someone saved this ${staleName(what)} since you read it. Look at both versions, keep what is right, and save again.`,
+  },
+  VALUE_DOUBTFUL: {
+    title: 'Is this right?',
+    detail: ({ fields }) =>
+      `${fields.length === 1 ? 'One value is' : `${fields.length} values are`} unusual. Look again at what is named: correct it, or say that it is right and save again. Nothing was changed yet.`,
   },
   IDEMPOTENCY_KEY_MISSING: {
     title: 'The request carries no Idempotency-Key',

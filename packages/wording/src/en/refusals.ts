@@ -135,6 +135,8 @@ export const refusals: RefusalsWording = {
     'The specification sheet differs from the one on file. Load the page again and choose the sheet again.',
   STEP_NOT_SET_ASIDE: ({ step }) =>
     `The step "${named(step)}" cannot be set aside: a tire that is opened is looked at. If it stays closed, set aside its opening.`,
+  FIGURE_MISSING: ({ figure }) =>
+    `Nobody has entered the ${figures[figure]} of this kind of vehicle yet. Enter it from its source, then a second person confirms it.`,
   FIGURE_UNVERIFIED: ({ figure }) =>
     `The ${figures[figure]} on this sheet is not verified. A second person confirms it from the maker's source first.`,
   FIGURE_CONFIRMED_BY_WRITER: ({ figure }) =>
@@ -167,6 +169,10 @@ export const refusals: RefusalsWording = {
       ? 'The estimate was changed on its way here. Build it again.'
       : 'What was answered is not what this shop issued. Open the estimate again and answer it.',
   ESTIMATE_TOTALS_DIFFER: () => 'The totals are not the sums of the lines. Build the estimate again.',
+  DISCOUNT_OVER_LIMIT: ({ bundle, limitPercentThousandths }) =>
+    limitPercentThousandths === 0
+      ? `Your role may not take anything off "${titleOf(bundle)}". Issue it without the discount, or ask someone who may give it.`
+      : `You may take ${limitPercentThousandths / 1_000} % off "${titleOf(bundle)}" at most. Take a smaller discount, or ask someone who may give more.`,
   ESTIMATE_FINDINGS_UNCONFIRMED: () =>
     'An estimate follows confirmed findings. Let the technician confirm the present ones first.',
   ESTIMATE_SENSOR_FORBIDDEN: () =>
@@ -326,6 +332,9 @@ export const refusals: RefusalsWording = {
   PAYMENT_UNKNOWN: () =>
     'This order has no such payment, or it was corrected since. Load the order again and correct what it shows.',
   PAYMENT_CHANGES_NOTHING: () => 'The payment already says this. Change its amount or how it was paid.',
+  PHOTO_TOO_LARGE: ({ bytes }) =>
+    `The photo has ${(bytes / 1_000_000).toFixed(1)} MB, and at most 40 MB are taken. Take it again with fewer pixels.`,
+  PHOTO_UNKNOWN: () => 'This order has no such photo, or it was withdrawn. Load the order again.',
   REPORT_HEAD_MOVED: () => 'Something was written since the report was composed. Compose it again.',
   SEAL_GATE_CLOSED: ({ reason }) => `The report cannot be sealed yet. ${gateWords(gates, reason)}`,
   REPORT_NOT_SEALED: () => 'Seal the report first; the customer takes it along.',
@@ -347,6 +356,10 @@ export const refusals: RefusalsWording = {
       : 'Withdrawing this takes a second person. Let them confirm with their PIN.',
   PLAN_NOT_BY_SYSTEM: () => 'A job plan is computed from the answers; it cannot be written by hand.',
   ENTRY_INVALID: () => 'This could not be read: something in it is missing or out of bounds. Write it again.',
+  TABLET_PUT_OUT: () =>
+    'This was tapped on a tablet that has been put out since, so it is not in the ledger. Read it, and write it again if it holds.',
+  WRITER_NOT_ACTIVE: () =>
+    'Whoever wrote this no longer works here, so it is not in the ledger. Read it, and write it again if it holds.',
   SIDE_MISSING: () =>
     'The words or prices that belong to this entry did not come with it. Send both together.',
 }

@@ -17,4 +17,5 @@ export const doubts: StepsWording['doubts'] = {
   'no-spare': 'The sheet has no spare.',
   'spare-temporary': "The sheet's spare is a temporary one.",
   'spare-size-differs': "The sheet's spare is not of the size that is on the hubs.",
+  'tires-not-on-sheet': 'Nobody has entered the tires of the door label yet.',
 }

@@ -20,6 +20,8 @@ const { purgeTimes, restraintStopPsi, seatingPsi, leakCheckMinutes } = workLimit
 
 const readSource =
   "A second person reads the figure in the maker's own source and names the page. The maker's figure governs."
+const fastenersMissing =
+  "Nobody has entered this vehicle's wheel torque and thread. Read them in the vehicle maker's own source and enter them first; no table and no similar vehicle can replace them."
 const nutOff =
   "Nut off without penetrant; if seized or corroded: photo, and ask the desk before you use force. Hole clean, free of burrs, of the size on the sensor maker's sheet."
 const rubberStem =
@@ -40,12 +42,16 @@ const fastenedBy = { 'clamp-in': 'stem-nut', 'snap-in': 'stem-screw' } as const
 export const stepHows: StepsWording['how'] = {
   'confirm-placard': readSource,
   'confirm-frequency': readSource,
-  'confirm-stud-torque': ({ values: { torque, thread } }) =>
-    joined(
-      readSource,
-      `The sheet has ${torqueWords(torque)} for ${thread}.`,
-      ...torqueDoubts(thread, torque).map((doubt) => torqueDoubtWords(doubt, torque, thread)),
-    ),
+  'confirm-stud-torque': ({ values }) =>
+    values.torque === 'missing'
+      ? fastenersMissing
+      : joined(
+          readSource,
+          `The sheet has ${torqueWords(values.torque)} for ${values.thread}.`,
+          ...torqueDoubts(values.thread, values.torque).map((doubt) =>
+            torqueDoubtWords(doubt, values.torque, values.thread),
+          ),
+        ),
   'lift-vehicle': ({ values: { liftNotes } }) =>
     joined(
       liftNotes,
@@ -136,27 +142,35 @@ export const stepHows: StepsWording['how'] = {
   'check-leaks': `Soapy water on stem, core, beads and any repair, ${leakCheckMinutes} minutes at the working pressure. Blow the core dry afterwards, then the cap with its seal on; never one of plain metal on an aluminum stem.`,
   'balance-wheel':
     'Record what imbalance is left, inner and outer, as the machine shows it; or that it shows none.',
-  'put-wheel-on': ({ wheel, comesFrom, values: { which, handTurns, order } }) =>
+  'put-wheel-on': ({ wheel, comesFrom, values }) =>
     joined(
-      which === 'other-set'
+      values.which === 'other-set'
         ? `The other set's wheel for ${wheel} goes on; fasteners and seats must be right for it.`
         : '',
-      which === 'from-another-place' && comesFrom
+      values.which === 'from-another-place' && comesFrom
         ? `The wheel marked ${comesFrom}${comesFrom === 'SP' ? ', the spare,' : `, from the ${wheels.names[comesFrom]},`} goes on here.`
         : '',
-      `Hub face and seats clean, the right seat, dry threads. At least ${handTurns} turns by hand each; any resistance: stop. Snug in the order ${inOrder(order)} with the wheel still off the ground.`,
+      values.fastener === 'missing'
+        ? fastenersMissing
+        : `Hub face and seats clean, the right seat, dry threads. At least ${values.handTurns} turns by hand each; any resistance: stop. Snug in the order ${inOrder(values.order)} with the wheel still off the ground.`,
     ),
-  'torque-studs': ({ round, values: { fastener, order } }) => {
+  'torque-studs': ({ round, values }) => {
+    if (values.fastener === 'missing') return fastenersMissing
+    const { fastener, order } = values
     if (round === 'half')
       return `At the figure shown, which is about half, in the order ${inOrder(order)}. It draws the wheel flat; it is not tight.`
     return round === 'full'
       ? `Pull smoothly, one click, stop. In the order ${inOrder(order)}. The locking ${fastener} gets the same figure with its key.`
       : `Every ${fastener} clicks without turning. One that turns sends the wheel back to the round before.`
   },
-  'torque-after-miles': ({ values: { fastener, order } }) =>
-    `In the order ${inOrder(order)}. Record which ${fastener}s moved; if one did, go round again until none does, and tell the desk.`,
+  'torque-after-miles': ({ values }) =>
+    values.fastener === 'missing'
+      ? fastenersMissing
+      : `In the order ${inOrder(values.order)}. Record which ${values.fastener}s moved; if one did, go round again until none does, and tell the desk.`,
   'check-torque': ({ values }) =>
-    `Somebody else, with a wrench in calibration, goes round at the figure in the order ${inOrder(values.order)}.`,
+    values.fastener === 'missing'
+      ? fastenersMissing
+      : `Somebody else, with a wrench in calibration, goes round at the figure in the order ${inOrder(values.order)}.`,
   'set-pressure':
     "To the target shown, which carries the label's cold figure to this tire's temperature. Then gauge it.",
   relearn: ({ procedure, values }) =>

@@ -41,7 +41,8 @@ export const steps: StepsWording = {
     'inflate-in-restraint': 'In restraint: fill to the working pressure',
     'check-leaks': 'Check stem, core and beads for leaks',
     'balance-wheel': 'Balance the wheel',
-    'put-wheel-on': ({ values }) => `Wheel on, every ${values.fastener} by hand`,
+    'put-wheel-on': ({ values }) =>
+      `Wheel on, every ${values.fastener === 'missing' ? 'fastener' : values.fastener} by hand`,
     'torque-studs': ({ round }) => {
       if (round === 'half') return 'Round at half the figure'
       return round === 'full' ? 'Round at the figure' : 'Once more round at the figure'

@@ -19,4 +19,8 @@ export const tirePrints: TirePrintsWording = {
   },
   otherTire: (of) =>
     `The ${wheels.names[of.wheel]} tire says ${of.onTire}; the sheet has ${of.bySheet}: ${differences(of).join(', ')}. Whether it may stay was not decided here: ${governs}.`,
+  age: ({ fullYears, atLeast }) => {
+    const years = fullYears === 0 ? 'under a year' : fullYears === 1 ? '1 year' : `${fullYears} years`
+    return atLeast ? `at least ${years}, decade unknown` : years
+  },
 }

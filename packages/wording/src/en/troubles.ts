@@ -60,6 +60,7 @@ export const troubles: TroublesWording = {
 
 const waits: Readonly<Record<Parked['waitsFor'], string>> = {
   answer: "It waits for the customer's answer.",
+  refused: 'The customer refused the repair on record.',
   part: 'It waits for the new part.',
   repair: 'It waits for the repair.',
 }

@@ -7,6 +7,7 @@ export const computationRooms: Readonly<Record<string, string>> = {
   tire: 'The vehicle maker’s label and the tire maker’s load table govern which tire may be fitted and at what pressure.',
   vehicle: 'What a VIN says by itself. Outside North America its check digit is advice.',
   sensor: 'The vehicle maker’s and the sensor maker’s figures govern which part fits.',
+  scan: 'A scan only fills a field in; a person sees it before it is recorded.',
   torque:
     'The vehicle maker’s figure and sequence govern. Nothing here is a source of a torque: plausibility only warns.',
   relearn: 'The vehicle maker’s procedure governs, as the specification sheet has it.',

@@ -13,6 +13,7 @@ import { remedyLines } from '@bayledger/report/compose/found-parts'
 import { canDrive } from '@bayledger/report/compose/verdicts'
 import { english } from '@bayledger/wording/en/english'
 import { nextStepWords } from '@bayledger/wording/next-steps'
+import { photoSubject } from '@bayledger/wording/photos'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
@@ -25,6 +26,8 @@ export type CustomerContext = {
   readonly customerName: string
   readonly vehicleDescription: string
   readonly color: string | null
+  /** Digests of the photos that can be shown. */
+  readonly photosReceived: ReadonlySet<string>
 }
 
 /** Everything that the customer's phone may know of an order, field by field. */
@@ -51,6 +54,7 @@ export const presentCustomerOrder = (
     }),
   ),
   estimate: presentEstimate(state, money),
+  photos: presentPhotos(state, context),
   report: presentReport(state),
 })
 
@@ -174,6 +178,16 @@ const presentLook = (
       : lookFee(money, told.money)?.lookFeeCents
   return { terms: told.lookFee, cents: cents ?? 0 }
 }
+
+const presentPhotos = (state: OrderState, { photosReceived }: CustomerContext): CustomerOrder['photos'] =>
+  state.photos
+    .filter(({ shared, digest }) => shared && photosReceived.has(digest))
+    .map((photo) => ({
+      digest: photo.digest,
+      where: photo.wheel === null ? english.photos.vehicle : english.wheels.names[photo.wheel],
+      what: photoSubject(english, photo, state.plan?.plan.steps ?? []),
+      takenAt: photo.picture?.takenAt ?? photo.written.writtenAt,
+    }))
 
 const presentReport = (state: OrderState): CustomerOrder['report'] => {
   const sealed = state.reports.at(-1)

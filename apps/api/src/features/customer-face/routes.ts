@@ -11,6 +11,11 @@ export const customerFaceRoutes: readonly Binding[] = [
     const { entry } = await service.decideEstimate(deps, actor, body)
     return { status: 201, body: { seq: entry.seq, receivedAt: entry.receivedAt } }
   }),
+  bind(contract.getCustomerPhoto)(async ({ deps, actor, params }) => ({
+    status: 200,
+    bytes: await service.getCustomerPhoto(deps, actor, params.digest),
+    fileName: `${params.digest.slice(0, 16)}.jpg`,
+  })),
   bind(contract.getCustomerReport)(async ({ deps, actor }) => {
     const { bytes, number } = await service.getCustomerReport(deps, actor)
     return { status: 200, bytes, fileName: `${number}.pdf` }

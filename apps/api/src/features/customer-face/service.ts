@@ -14,6 +14,7 @@ import type { Ledger } from '../entries/service/load-ledger.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
 import { sealSide } from '../entries/service/seal-side.ts'
 import { getLedger } from '../orders/service.ts'
+import { getSharedPhoto, listReceived } from '../photos/service.ts'
 import { getNewestReportBytes } from '../reports/service.ts'
 import { getSettings } from '../settings/service.ts'
 import { getVehicle } from '../vehicles/service.ts'
@@ -26,11 +27,15 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
   const { state } = ledger
   const { opened } = state
   if (!opened) throw new Error(`order ${actor.orderId} was never opened`)
-  const [money, { shop, head }, customer, vehicle] = await Promise.all([
+  const [money, { shop, head }, customer, vehicle, photosReceived] = await Promise.all([
     moneyOf(deps, ledger),
     getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
+    listReceived(
+      deps,
+      state.photos.filter(({ shared }) => shared).map(({ digest }) => digest),
+    ),
   ])
   const timeZone = shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC'
   return presentCustomerOrder(state, money, {
@@ -41,6 +46,7 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
     customerName: customer.name,
     vehicleDescription: vehicle.description,
     color: vehicle.color,
+    photosReceived,
   })
 }
 
@@ -105,3 +111,6 @@ const repeated = (entry: Entry, decision: Decision): Entry => {
 
 export const getCustomerReport = async (deps: Deps, actor: CustomerActor) =>
   getNewestReportBytes(deps, actor.orderId)
+
+export const getCustomerPhoto = async (deps: Deps, actor: CustomerActor, digest: string) =>
+  getSharedPhoto(deps, actor.orderId, digest)

@@ -11,15 +11,19 @@ export const deviceRoutes = (parts: Parts): Binding[] => [
     body: await service.createEnrollmentCode(deps, actor, body),
   })),
   bind(contract.enrollDevice)(async ({ body }) => {
-    const { token, deviceId, name, location } = await service.enrollDevice(parts, body)
+    const { token, device } = await service.enrollDevice(parts, body)
     return {
       status: 201,
-      body: presentDevice(deviceId, name, location),
+      body: presentDevice(device, parts.sealing.publicKey, parts.clock.now()),
       cookies: [{ name: 'device', token, seconds: enrolledSeconds }],
     }
   }),
   bind(contract.getDevice)(async ({ deps, actor }) => {
-    const device = await service.getDevice(deps, actor)
-    return { status: 200, body: presentDevice(device.id, device.name, device.location) }
+    const device = await service.getDevice(deps, actor.deviceId)
+    return { status: 200, body: presentDevice(device, deps.sealing.publicKey, deps.clock.now()) }
+  }),
+  bind(contract.registerDeviceKey)(async ({ deps, actor, body }) => {
+    const device = await service.registerKey(deps, actor.deviceId, body.publicKey)
+    return { status: 200, body: presentDevice(device, deps.sealing.publicKey, deps.clock.now()) }
   }),
 ]

@@ -1,8 +1,9 @@
 import { v7 as newId } from 'uuid'
-import type { DeviceActor, StaffActor } from '../../core/actor.ts'
+import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import { isSignedBy, readPublicKey } from '../../core/tablet-signature.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
-import type { Deps, Parts } from '../../deps.ts'
+import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { allowedWords } from '../../words/field-words.ts'
 import { codeMinutes, newCode, plainCode } from './policy.ts'
 import * as store from './store.ts'
@@ -30,21 +31,60 @@ export const createEnrollmentCode = async (
   return { code, expiresAt: expiresAt.toISOString() }
 }
 
-export const enrollDevice = async (parts: Parts, { code, name }: { code: string; name: string }) => {
+/** Enrolls a tablet with the public half of its key, where it made one. @throws ENROLLMENT_CODE_REFUSED */
+export const enrollDevice = async (
+  parts: Parts,
+  { code, name, publicKey }: { code: string; name: string; publicKey?: string | undefined },
+) => {
+  if (publicKey !== undefined) refuseUnreadableKey(publicKey)
   const token = newToken()
   const deviceId = newId()
-  const location = await store.enroll(parts, {
+  const shopId = await store.enroll(parts, {
     codeHash: tokenDigest(plainCode(code)),
     id: deviceId,
     name,
     tokenHash: tokenDigest(token),
+    publicKey: publicKey ?? null,
   })
-  if (!location) throw new AppError({ code: 'ENROLLMENT_CODE_REFUSED', minutes: codeMinutes })
-  return { token, deviceId, name, location }
+  if (shopId === null) throw new AppError({ code: 'ENROLLMENT_CODE_REFUSED', minutes: codeMinutes })
+  return { token, device: await getDevice(forShop(parts, shopId), deviceId) }
 }
 
-export const getDevice = async (deps: Deps, actor: StaffActor | DeviceActor) => {
-  const device = actor.deviceId === null ? null : await store.findDevice(deps, actor.deviceId)
+/** A tablet with what it must know to work out of reach. @throws DEVICE_UNKNOWN */
+export const getDevice = async (deps: Deps, deviceId: string | null) => {
+  const device = deviceId === null ? null : await store.findDevice(deps, deviceId)
   if (!device) throw new AppError({ code: 'DEVICE_UNKNOWN' })
   return device
+}
+
+/** A tablet of any shop, by its id, put out or not. */
+export const findAnywhere = (parts: Parts, deviceId: string) => store.findAnywhere(parts, deviceId)
+
+/** Keeps the key of a tablet that was enrolled without one; the same key again changes nothing. @throws DEVICE_KEY_TAKEN */
+export const registerKey = async (deps: Deps, deviceId: string | null, publicKey: string) => {
+  const { id } = await getDevice(deps, deviceId)
+  refuseUnreadableKey(publicKey)
+  if (!(await store.keepKey(deps, id, publicKey))) throw new AppError({ code: 'DEVICE_KEY_TAKEN' })
+  return getDevice(deps, id)
+}
+
+/** Holds a signature against the key of its tablet, which may be out by now. @throws SIGNATURE_REFUSED */
+export const checkSignature = async (
+  deps: Pick<Deps, 'prisma' | 'shopId'>,
+  deviceId: string,
+  text: string,
+  signature: string,
+): Promise<void> => {
+  const publicKey = await store.findKey(deps, deviceId)
+  if (publicKey === null) throw new AppError({ code: 'SIGNATURE_REFUSED', why: 'no-key' })
+  if (!isSignedBy(publicKey, text, signature))
+    throw new AppError({ code: 'SIGNATURE_REFUSED', why: 'differs' })
+}
+
+const refuseUnreadableKey = (publicKey: string): void => {
+  if (readPublicKey(publicKey) !== null) return
+  throw new AppError(
+    { code: 'FIELDS_INVALID', what: 'fields', fields: ['publicKey'] },
+    { fields: [{ field: 'publicKey', found: publicKey, allowed: allowedWords.publicKey }] },
+  )
 }

@@ -18,11 +18,17 @@ export const insertCode = async (
   })
 }
 
-/** Uses the code up and enrolls the tablet, or neither. `null`: no such code, used already, or too old. */
+/** Uses the code up and enrolls the tablet, or neither; gives its shop. `null`: no such code, used already, or too old. */
 export const enroll = (
   { prisma, clock }: Parts,
-  { codeHash, id, name, tokenHash }: { codeHash: string; id: string; name: string; tokenHash: string },
-) =>
+  {
+    codeHash,
+    id,
+    name,
+    tokenHash,
+    publicKey,
+  }: { codeHash: string; id: string; name: string; tokenHash: string; publicKey: string | null },
+): Promise<string | null> =>
   prisma.$transaction(async (tx) => {
     const now = clock.now()
     const [used] = await tx.enrollmentCode.updateManyAndReturn({
@@ -35,11 +41,64 @@ export const enroll = (
     await tx.device.create({
       data: { shopId, id, locationId: location.id, name, tokenHash, enrolledAt: now },
     })
-    return location
+    if (publicKey !== null)
+      await tx.deviceKey.create({ data: { shopId, deviceId: id, publicKey, registeredAt: now } })
+    return shopId
   })
 
-export const findDevice = (deps: Deps, deviceId: string) =>
-  deps.prisma.device.findUnique({
-    where: { shopId_id: { shopId: deps.shopId, id: deviceId } },
-    include: { location: true },
+export type DeviceFound = {
+  readonly id: string
+  readonly name: string
+  readonly location: { readonly id: string; readonly name: string; readonly timeZone: string }
+  readonly key: object | null
+  readonly offlineHours: number
+  readonly pins: readonly { readonly staffId: string; readonly version: number }[]
+}
+
+/** A tablet that is not out, with what its shop says to all of its tablets. */
+export const findDevice = async (deps: Deps, deviceId: string): Promise<DeviceFound | null> => {
+  const { prisma, shopId } = deps
+  const [device, shop, people] = await Promise.all([
+    prisma.device.findUnique({
+      where: { shopId_id: { shopId, id: deviceId }, revokedAt: null },
+      include: { location: true, key: true },
+    }),
+    prisma.shop.findUniqueOrThrow({ where: { id: shopId } }),
+    prisma.staff.findMany({
+      where: { shopId, active: true, pinHash: { not: null } },
+      select: { id: true, pinVersion: true },
+      orderBy: { id: 'asc' },
+    }),
+  ])
+  return (
+    device && {
+      ...device,
+      offlineHours: shop.offlineHours,
+      pins: people.map(({ id, pinVersion }) => ({ staffId: id, version: pinVersion })),
+    }
+  )
+}
+
+export const findAnywhere = async (
+  { prisma }: Pick<Parts, 'prisma'>,
+  id: string,
+): Promise<{ readonly shopId: string; readonly isOut: boolean } | null> => {
+  const device = await prisma.device.findFirst({ where: { id } })
+  return device && { shopId: device.shopId, isOut: device.revokedAt !== null }
+}
+
+export const findKey = async (
+  { prisma, shopId }: Pick<Deps, 'prisma' | 'shopId'>,
+  deviceId: string,
+): Promise<string | null> =>
+  (await prisma.deviceKey.findUnique({ where: { shopId_deviceId: { shopId, deviceId } } }))?.publicKey ?? null
+
+/** Keeps a tablet's key; `false`: there is another one already. */
+export const keepKey = async (deps: Deps, deviceId: string, publicKey: string): Promise<boolean> => {
+  const { prisma, shopId, clock } = deps
+  await prisma.deviceKey.createMany({
+    data: [{ shopId, deviceId, publicKey, registeredAt: clock.now() }],
+    skipDuplicates: true,
   })
+  return (await findKey(deps, deviceId)) === publicKey
+}

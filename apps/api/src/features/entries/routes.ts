@@ -1,5 +1,6 @@
 import * as contract from '@bayledger/contract/entries'
 import { mayHaveMoney } from '../../core/sides-for.ts'
+import { writerOf } from '../../core/writer.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { presentRefused, presentWithoutMoney } from './present.ts'
 import { deliverEntries } from './service/deliver-entries.ts'
@@ -8,7 +9,7 @@ import { listRefused, settleRefused } from './service/settle-refused.ts'
 export const entryRoutes: readonly Binding[] = [
   bind(contract.appendEntries)(async ({ deps, actor, body }) => ({
     status: 200,
-    body: { results: await deliverEntries(deps, actor, body) },
+    body: { results: await deliverEntries(deps, writerOf(actor), body) },
   })),
   bind(contract.listRefusedEntries)(async ({ deps, actor }) => {
     const all = mayHaveMoney(actor)

@@ -11,6 +11,10 @@ export const orderRoutes: readonly Binding[] = [
     status: 200,
     body: { last: await service.getLastOdometer(deps, params.vehicleId) },
   })),
+  bind(contract.keepOrders)(async ({ deps, actor, body }) => {
+    await service.keepOrders(deps, actor, body.orderIds)
+    return { status: 204 }
+  }),
   bind(contract.getEntriesAfter)(async ({ deps, actor, params, query }) => ({
     status: 200,
     body: await service.getEntriesAfter(deps, actor, params.orderId, Number(query.after)),

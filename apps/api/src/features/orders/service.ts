@@ -14,6 +14,7 @@ import { presentEntry } from '../entries/service/present-entry.ts'
 import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
 import { getVehicle } from '../vehicles/service.ts'
+import { dropOtherOrders, holdOrder } from './store.ts'
 
 /** The ledger of an order that exists. */
 export const getLedger = async (deps: Deps, orderId: string): Promise<Ledger> => {
@@ -28,12 +29,13 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
   const { opened } = state
   if (!opened) throw new Error(`order ${orderId} has entries and was never opened`)
   const { vehicleId } = opened
-  const [sides, customer, vehicle, history, earlierOdometer] = await Promise.all([
+  const [sides, customer, vehicle, history, earlierOdometer, heldAlone] = await Promise.all([
     sidesOf(deps, entries, sidesFor(actor)),
     getCustomerFor(deps, actor, opened.customerId),
     getVehicle(deps, vehicleId),
     loadHistory(deps, state),
     loadEarlierOdometer(deps, { vehicleId, orderId }),
+    holds(deps, actor, orderId),
   ])
   return {
     orderId,
@@ -46,6 +48,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
     vehicle,
     history,
     earlierOdometer,
+    heldAlone,
     readOnly: doubt ? { ...doubt, words: doubtWords(english.doubts, doubt) } : null,
   }
 }
@@ -54,9 +57,10 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
 export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: string, after: number) => {
   const { entries, state } = await getLedgerFor(deps, actor, orderId)
   const newer = entries.slice(after)
-  const [sides, history] = await Promise.all([
+  const [sides, history, heldAlone] = await Promise.all([
     sidesOf(deps, newer, sidesFor(actor)),
     loadHistory(deps, state),
+    holds(deps, actor, orderId),
   ])
   return {
     head: { seq: state.seq, hash: state.headHash },
@@ -64,7 +68,21 @@ export const getEntriesAfter = async (deps: Deps, actor: StaffActor, orderId: st
     sides,
     withheld: withheldFrom(actor),
     history,
+    heldAlone,
   }
+}
+
+/** A tablet that reads an order holds it from then on; whether it is the only one. */
+const holds = async (deps: Deps, { deviceId }: StaffActor, orderId: string): Promise<boolean> =>
+  deviceId !== null && holdOrder(deps.pool, { shopId: deps.shopId, orderId, deviceId }, deps.clock.now())
+
+/** Whoever asks goes on holding these orders and none else; at the desk nobody holds any. */
+export const keepOrders = async (
+  deps: Deps,
+  { deviceId }: StaffActor,
+  orderIds: readonly string[],
+): Promise<void> => {
+  if (deviceId !== null) await dropOtherOrders(deps.pool, { shopId: deps.shopId, deviceId, orderIds })
 }
 
 /** What a vehicle's odometer read last, before another order is opened for it. */
@@ -74,7 +92,7 @@ export const getLastOdometer = async (deps: Deps, vehicleId: string) => {
 }
 
 /** First versions of some kinds hold prices inline; a payload is never cut, so such an order is not sent at all. */
-const getLedgerFor = async (deps: Deps, actor: StaffActor, orderId: string): Promise<Ledger> => {
+export const getLedgerFor = async (deps: Deps, actor: StaffActor, orderId: string): Promise<Ledger> => {
   const ledger = await getLedger(deps, orderId)
   if (sidesFor(actor).has('money') || !ledger.entries.some(holdsMoneyInline)) return ledger
   throw new AppError({ code: 'ORDER_WITHHELD' })

@@ -6,6 +6,7 @@ import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
 import { english } from '@bayledger/wording/en/english'
 import { AppError } from '../../core/app-error.ts'
+import { findBlobBytes, storeBlob } from '../../core/blobs.ts'
 import type { Deps, Parts } from '../../deps.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
 import { verifyLedger } from '../entries/service/load-ledger.ts'
@@ -59,7 +60,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     signedAt: at,
   })
   const sha256 = digestOf(bytes)
-  await store.storeBlob(deps.pool, deps.shopId, { sha256, mediaType: 'application/pdf', bytes, at: now })
+  await storeBlob(deps.pool, deps.shopId, { sha256, mediaType: 'application/pdf', bytes, at: now })
   const draft: DraftOfKind<'report.sealed'> = {
     id: entryId,
     shopId: deps.shopId,
@@ -87,14 +88,14 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
 }
 
 const describe = async (deps: Deps, report: store.StoredReport, seq: number) => {
-  const bytes = await store.findBlobBytes(deps.pool, deps.shopId, report.sha256)
+  const bytes = await findBlobBytes(deps.pool, deps.shopId, report.sha256)
   return { ...report, seq, byteLength: bytes?.length ?? 0 }
 }
 
 export const getReportBytes = async (deps: Deps, orderId: string, number: string): Promise<Uint8Array> => {
   const report = await store.findReport(deps.pool, deps.shopId, number)
   const bytes =
-    report?.orderId === orderId ? await store.findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
+    report?.orderId === orderId ? await findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
   if (!bytes) throw notFound()
   return bytes
 }
@@ -104,7 +105,7 @@ export const getNewestReportBytes = async (
   orderId: string,
 ): Promise<{ bytes: Uint8Array; number: string }> => {
   const report = (await store.listReportsOf(deps.pool, deps.shopId, orderId)).at(-1)
-  const bytes = report ? await store.findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
+  const bytes = report ? await findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
   if (!report || !bytes) throw notFound()
   return { bytes, number: report.number }
 }

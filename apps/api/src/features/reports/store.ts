@@ -10,52 +10,6 @@ export type StoredReport = {
 
 const columns = `number, order_id as "orderId", entry_id as "entryId", sha256, sealed_at as "sealedAt"`
 
-/** Stores bytes under their digest; storing the same bytes again changes nothing. */
-export const storeBlob = async (
-  pool: Pool,
-  shopId: string,
-  blob: {
-    readonly sha256: string
-    readonly mediaType: string
-    readonly bytes: Uint8Array
-    readonly at: Date
-  },
-): Promise<void> => {
-  await pool.query({
-    name: 'store-blob',
-    text: `insert into blobs (shop_id, sha256, media_type, bytes, created_at) values ($1, $2, $3, $4, $5)
-      on conflict do nothing`,
-    values: [shopId, blob.sha256, blob.mediaType, Buffer.from(blob.bytes), blob.at],
-  })
-}
-
-export const findBlobBytes = async (
-  pool: Pool,
-  shopId: string,
-  sha256: string,
-): Promise<Uint8Array | null> => {
-  const { rows } = await pool.query<{ bytes: Buffer }>({
-    name: 'blob-bytes',
-    text: 'select bytes from blobs where shop_id = $1 and sha256 = $2',
-    values: [shopId, sha256],
-  })
-  return rows[0]?.bytes ?? null
-}
-
-export const listBlobDigests = async (
-  pool: Pool,
-  shopId: string,
-  digests: readonly string[],
-): Promise<ReadonlySet<string>> => {
-  if (digests.length === 0) return new Set()
-  const { rows } = await pool.query<{ sha256: string }>({
-    name: 'blob-digests',
-    text: 'select sha256 from blobs where shop_id = $1 and sha256 = any ($2::text[])',
-    values: [shopId, digests],
-  })
-  return new Set(rows.map(({ sha256 }) => sha256))
-}
-
 /** An order's reports, oldest first. */
 export const listReportsOf = async (pool: Pool, shopId: string, orderId: string): Promise<StoredReport[]> => {
   const { rows } = await pool.query<StoredReport>({

@@ -6,6 +6,9 @@ export const deskLimits = { idleMs: 30 * minute, absoluteMs: 12 * 60 * minute } 
 /** A tablet locks its own screen after 90 s; the session lasts the shift, so that unsent entries can be delivered. */
 export const bayLimits = { idleMs: 12 * 60 * minute, absoluteMs: 12 * 60 * minute } as const
 
+/** A tablet asks to go on with the server as soon as it has heard the server's time; what it signed is old after this. */
+export const resumeMs = 5 * minute
+
 /** From this try in a row on there is a wait of a minute, doubling with each further one, a day at most. */
 export const freeTries = 5
 

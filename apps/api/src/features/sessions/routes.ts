@@ -16,10 +16,18 @@ export const sessionRoutes = (parts: Parts): Binding[] => [
     }
   }),
   bind(contract.signInAtBay)(async ({ deps, body, deviceToken }) => {
-    const { token, session } = await service.signInAtBay(deps, deviceToken, body)
+    const { token, session, pinVersion } = await service.signInAtBay(deps, deviceToken, body)
     return {
       status: 201,
-      body: presentSession(session, deps.clock.now()),
+      body: { ...presentSession(session, deps.clock.now()), pinVersion },
+      cookies: [{ name: 'bay', token, seconds: bayLimits.absoluteMs / 1000 }],
+    }
+  }),
+  bind(contract.resumeAtBay)(async ({ deps, actor, body }) => {
+    const { token, session, pinVersion } = await service.resumeAtBay(deps, actor.deviceId, body)
+    return {
+      status: 201,
+      body: { ...presentSession(session, deps.clock.now()), pinVersion },
       cookies: [{ name: 'bay', token, seconds: bayLimits.absoluteMs / 1000 }],
     }
   }),

@@ -1,14 +1,17 @@
+import { sessionText } from '@bayledger/ledger/tablet-signing'
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import { isSignedBy } from '../../core/tablet-signature.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { allowedWords } from '../../words/field-words.ts'
-import { bayLimits, deskLimits, freeTries } from './policy.ts'
+import { bayLimits, deskLimits, freeTries, resumeMs } from './policy.ts'
 import { passwordMatches, spendPasswordTime } from './service/hash-password.ts'
 import * as store from './store.ts'
 
 export type SignedIn = { readonly token: string; readonly session: store.SessionRow }
+export type SignedInByPin = SignedIn & { readonly pinVersion: number }
 
 /** Every shop of this database, by name, for the sign-in screen to choose from. */
 export const listShops = (parts: Parts) => store.listShops(parts)
@@ -22,11 +25,11 @@ export const signInAtDesk = async (
   const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
   const who = staff?.id ?? tokenDigest(name.toLowerCase())
   await takeTry(deps, who, 'desk')
-  const right =
-    staff?.active && staff.passwordHash
-      ? await passwordMatches(password, staff.passwordHash)
-      : await spendPasswordTime(password)
+  const right = staff?.passwordHash
+    ? await passwordMatches(password, staff.passwordHash)
+    : await spendPasswordTime(password)
   if (!staff || !right) throw new AppError({ code: 'SIGN_IN_REFUSED' })
+  if (!staff.active) throw new AppError({ code: 'SIGN_IN_REFUSED', why: 'left' })
   await store.clearFailures(deps, who, 'desk')
   return openSession(deps, { staffId: staff.id, deviceId: null, kind: 'desk' })
 }
@@ -36,12 +39,45 @@ export const signInAtBay = async (
   deps: Deps,
   deviceToken: string | null,
   { staffId, pin }: { staffId: string; pin: string },
-): Promise<SignedIn> => {
+): Promise<SignedInByPin> => {
   const device = deviceToken === null ? null : await store.findDevice(deps, tokenDigest(deviceToken))
   if (!device) throw new AppError({ code: 'DEVICE_UNKNOWN' })
-  const staff = await checkPin(deps, { staffId, pin, place: device.deviceId })
-  await store.endSessionsOfDevice(deps, device.deviceId)
-  return openSession(deps, { staffId: staff.id, deviceId: device.deviceId, kind: 'bay' })
+  const { pinVersion } = await checkPin(deps, { staffId, pin, place: device.deviceId })
+  return { ...(await openBaySession(deps, staffId, device.deviceId)), pinVersion }
+}
+
+/**
+ * Signs a person in whose PIN the tablet checked while the server was out of reach: the tablet says so by its signature.
+ * @throws DEVICE_UNKNOWN, SIGNATURE_REFUSED, SESSION_EXPIRED where that was not just now, PIN_REFUSED where the person
+ * left or has another PIN since
+ */
+export const resumeAtBay = async (
+  deps: Deps,
+  deviceId: string | null,
+  {
+    staffId,
+    pinVersion,
+    at,
+    signature,
+  }: { staffId: string; pinVersion: number; at: string; signature: string },
+): Promise<SignedInByPin> => {
+  if (deviceId === null) throw new AppError({ code: 'DEVICE_UNKNOWN' })
+  const publicKey = await store.findTabletKey(deps, deviceId)
+  if (publicKey === null) throw new AppError({ code: 'SIGNATURE_REFUSED', why: 'no-key' })
+  if (!isSignedBy(publicKey, sessionText({ deviceId, staffId, pinVersion, at }), signature))
+    throw new AppError({ code: 'SIGNATURE_REFUSED', why: 'differs' })
+  if (Math.abs(deps.clock.now().getTime() - Date.parse(at)) > resumeMs)
+    throw new AppError({ code: 'SESSION_EXPIRED' })
+  const staff = await store.findStaffById(deps, staffId)
+  if (!staff?.active || staff.pinHash === null || staff.pinVersion !== pinVersion)
+    throw new AppError({ code: 'PIN_REFUSED' })
+  return { ...(await openBaySession(deps, staffId, deviceId)), pinVersion }
+}
+
+/** A tablet has one person at a time: whoever was signed in there is signed out. */
+const openBaySession = async (deps: Deps, staffId: string, deviceId: string): Promise<SignedIn> => {
+  await store.endSessionsOfDevice(deps, deviceId)
+  return openSession(deps, { staffId, deviceId, kind: 'bay' })
 }
 
 /**
@@ -54,11 +90,25 @@ export const checkPin = async (
 ) => {
   await takeTry(deps, staffId, place)
   const staff = await store.findStaffById(deps, staffId)
-  const right =
-    staff?.active && staff.pinHash ? await passwordMatches(pin, staff.pinHash) : await spendPasswordTime(pin)
+  const right = staff?.pinHash ? await passwordMatches(pin, staff.pinHash) : await spendPasswordTime(pin)
   if (!staff || !right) throw new AppError({ code: 'PIN_REFUSED' })
+  if (!staff.active) throw new AppError({ code: 'PIN_REFUSED', why: 'left' })
   await store.clearFailures(deps, staffId, place)
   return staff
+}
+
+/** Whoever is signed in proves with their password that it is them. @throws PASSWORD_REFUSED, SIGN_IN_BLOCKED */
+export const checkPassword = async (
+  deps: Deps,
+  { staffId, password }: { staffId: string; password: string },
+): Promise<void> => {
+  await takeTry(deps, staffId, 'desk')
+  const staff = await store.findStaffById(deps, staffId)
+  const right = staff?.passwordHash
+    ? await passwordMatches(password, staff.passwordHash)
+    : await spendPasswordTime(password)
+  if (!right) throw new AppError({ code: 'PASSWORD_REFUSED' })
+  await store.clearFailures(deps, staffId, 'desk')
 }
 
 export const signOut = (deps: Deps, actor: StaffActor): Promise<void> =>

@@ -159,6 +159,12 @@ export const findDevice = async (
   }
 }
 
+/** The public half of a tablet's key; `null`: it has none. */
+export const findTabletKey = async (deps: Deps, deviceId: string): Promise<string | null> => {
+  const where = { shopId_deviceId: { shopId: deps.shopId, deviceId } }
+  return (await deps.prisma.deviceKey.findUnique({ where }))?.publicKey ?? null
+}
+
 /**
  * Takes one try, counted as failed until `clearFailures`; gives the end of the wait when there is one. In the
  * database and in one statement, so that neither a restart, a second process nor tries at once give more of them.

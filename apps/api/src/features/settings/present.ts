@@ -1,7 +1,7 @@
 import { Instrument, type StockPart } from '@bayledger/contract/settings'
-import * as z from 'zod/mini'
 import { GaugeBody, WrenchBody } from '../../core/instrument-body.ts'
-import { frequenciesOf, PartFamily } from '../../core/part-family.ts'
+import { contentOf } from '../../core/part-family.ts'
+import { readShopHead, type ShopHead } from '../../core/shop-head.ts'
 import type { InstrumentRow, LocationRow, StockRow } from './store.ts'
 
 export const presentInstrument = (row: InstrumentRow): Instrument => {
@@ -21,21 +21,26 @@ export const presentInstrument = (row: InstrumentRow): Instrument => {
 
 /** None for a line that says nothing of its part. */
 export const presentStockPart = (row: StockRow): StockPart[] => {
-  const family = PartFamily.safeParse(row.family)
-  if (!family.success) return []
-  const { kind, words, stem, madeMonth, blocked } = family.data
-  const { partNumber, locationId, onHand } = row
+  const content = contentOf(row.family)
+  if (content === null) return []
+  const { kind, words, frequenciesMHz, stem, holeMillimeters, protocols, ratedPsi, madeMonth } = content
+  const { partNumber, locationId, onHand, changes } = row
   return [
     {
       partNumber,
       locationId,
       kind,
       words,
-      frequenciesMHz: frequenciesOf(family.data),
+      frequenciesMHz,
       stem,
+      holeMillimeters,
+      protocols,
+      ratedPsi,
       madeMonth,
-      heldBack: blocked,
+      shelfMonths: content.shelfMonths,
+      heldBack: content.heldBack,
       onHand,
+      lots: [...new Set(changes.flatMap(({ lot }) => lot ?? []))],
     },
   ]
 }
@@ -48,17 +53,10 @@ export const presentLocation = (row: LocationRow) => ({
   lawProfile: row.lawProfile as Record<string, unknown>,
 })
 
-/** The setting `report-head`: the lines printed under the shop's name, and the telephone number to call. */
+/** The newest version of the setting `report-head`, with its number; 0 where there is none. */
 export const presentShopHead = (
   settings: readonly { readonly kind: string; readonly version: number; readonly body: unknown }[],
-): { readonly version: number; readonly lines: readonly string[]; readonly telephone: string | null } => {
+): ShopHead & { readonly version: number } => {
   const head = settings.find(({ kind }) => kind === 'report-head')
-  const body = ShopHead.safeParse(head?.body)
-  return {
-    version: head?.version ?? 0,
-    lines: body.success ? body.data.lines : [],
-    telephone: body.success ? body.data.telephone : null,
-  }
+  return { version: head?.version ?? 0, ...readShopHead(head?.body) }
 }
-
-const ShopHead = z.object({ lines: z.array(z.string()), telephone: z.nullable(z.string()) })

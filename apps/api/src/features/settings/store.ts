@@ -8,8 +8,20 @@ export const listInstruments = (prisma: PrismaClient, shopId: string) =>
 
 export type InstrumentRow = Awaited<ReturnType<typeof listInstruments>>[number]
 
+/** The stock lists of all places, each part with the lots of its last ten deliveries that named one. */
 export const listStock = (prisma: PrismaClient, shopId: string) =>
-  prisma.stockItem.findMany({ where: { shopId }, orderBy: { partNumber: 'asc' } })
+  prisma.stockItem.findMany({
+    where: { shopId },
+    orderBy: { partNumber: 'asc' },
+    include: {
+      changes: {
+        where: { kind: { in: ['received', 'arrived'] }, lot: { not: null } },
+        orderBy: { writtenAt: 'desc' },
+        take: 10,
+        select: { lot: true },
+      },
+    },
+  })
 
 export type StockRow = Awaited<ReturnType<typeof listStock>>[number]
 

@@ -1,6 +1,6 @@
-import type { StoredSheet } from '@bayledger/contract/sheets'
+import type { SheetOrder, StoredSheet } from '@bayledger/contract/sheets'
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
-import type { SheetRow } from './store.ts'
+import type { SheetOrderRow, SheetRow } from './store.ts'
 
 /** The stored body with the row's own id and version, overriding those in the body. */
 export const presentSheet = (row: SheetRow): SpecificationSheet =>
@@ -9,4 +9,10 @@ export const presentSheet = (row: SheetRow): SpecificationSheet =>
 export const presentStoredSheet = (row: SheetRow): StoredSheet => ({
   sheet: presentSheet(row),
   createdAt: row.createdAt.toISOString(),
+  createdBy: (row.createdBy as { staffId?: string }).staffId ?? null,
+})
+
+export const presentSheetOrder = ({ openedAt, ...order }: SheetOrderRow): SheetOrder => ({
+  ...order,
+  openedAt: openedAt.toISOString(),
 })

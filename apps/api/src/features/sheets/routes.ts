@@ -1,5 +1,7 @@
 import * as contract from '@bayledger/contract/sheets'
 import { type Binding, bind } from '../../http/binding.ts'
+import * as figures from './service/bay-figures.ts'
+import * as imports from './service/import-sheets.ts'
 import * as service from './service.ts'
 
 export const sheetRoutes: readonly Binding[] = [
@@ -18,5 +20,34 @@ export const sheetRoutes: readonly Binding[] = [
   bind(contract.createSheetVersion)(async ({ deps, actor, once, version, params, body }) => ({
     status: 201,
     body: await service.createVersion(deps, actor, once, { sheetId: params.sheetId, version, content: body }),
+  })),
+  bind(contract.createBlankSheet)(async ({ deps, actor, once, body }) => ({
+    status: 201,
+    body: await figures.createBlankSheet(deps, actor, once, body.name),
+  })),
+  bind(contract.enterFigure)(async ({ deps, actor, once, version, params, body }) => ({
+    status: 201,
+    body: await figures.enterFigure(deps, actor, once, { ...params, version }, body),
+  })),
+  bind(contract.verifyFigure)(async ({ deps, actor, once, version, params, body }) => ({
+    status: 201,
+    body: await figures.verifyFigure(deps, actor, once, { ...params, version }, body),
+  })),
+  bind(contract.listSheetOrders)(async ({ deps, params }) => ({
+    status: 200,
+    body: { orders: await service.listOrders(deps, params.sheetId) },
+  })),
+  bind(contract.exportSheets)(async ({ deps }) => ({
+    status: 200,
+    bytes: await imports.exportSheets(deps),
+    fileName: 'specification-sheets.csv',
+  })),
+  bind(contract.previewSheetImport)(async ({ deps, body }) => ({
+    status: 200,
+    body: await imports.previewSheets(deps, body),
+  })),
+  bind(contract.importSheets)(async ({ deps, actor, once, query, body }) => ({
+    status: 200,
+    body: await imports.importSheets(deps, actor, once, { bytes: body, apply: query }),
   })),
 ]

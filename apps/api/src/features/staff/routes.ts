@@ -4,10 +4,16 @@ import { presentStaff } from './present.ts'
 import * as service from './service.ts'
 
 export const staffRoutes = (): Binding[] => [
-  bind(contract.listStaff)(async ({ deps }) => ({
-    status: 200,
-    body: { staff: (await service.listStaff(deps)).map(presentStaff) },
-  })),
+  bind(contract.listStaff)(async ({ deps }) => {
+    const { staff, former } = await service.listStaff(deps)
+    return {
+      status: 200,
+      body: {
+        staff: staff.map(presentStaff),
+        former: former.map(({ id, name }) => ({ staffId: id, name })),
+      },
+    }
+  }),
   bind(contract.proveSecondPerson)(async ({ deps, actor, body }) => ({
     status: 201,
     body: await service.proveSecondPerson(deps, actor, body),

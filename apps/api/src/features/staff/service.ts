@@ -10,8 +10,16 @@ import { checkPin } from '../sessions/service.ts'
 import { agreementMinutes, rolesLacking } from './policy.ts'
 import * as store from './store.ts'
 
-/** Everyone who works here now, by name. */
-export const listStaff = (deps: Deps) => store.listStaff(deps)
+/** Everyone by name: who works here now, and who did. What somebody signed keeps their name after they left. */
+export const listStaff = async (deps: Deps) => {
+  const everyone = await store.listStaff(deps)
+  return {
+    staff: everyone.filter(({ active }) => active),
+    former: everyone.filter(({ active }) => !active),
+  }
+}
+
+export const worksHere = (deps: Deps, staffId: string): Promise<boolean> => store.isActive(deps, staffId)
 
 /**
  * Lets a second person agree to one entry with their PIN; whoever seals a torque check proves with it that it was them. The token is bound to them and to the entry's order, id, kind

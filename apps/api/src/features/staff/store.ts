@@ -2,8 +2,12 @@ import type { Prisma } from '@bayledger/db/generated/client'
 import type { Agreement } from '@bayledger/ledger/agreement'
 import type { Deps } from '../../deps.ts'
 
+/** Everyone who works here or did, by name. */
 export const listStaff = (deps: Deps) =>
-  deps.prisma.staff.findMany({ where: { shopId: deps.shopId, active: true }, orderBy: { name: 'asc' } })
+  deps.prisma.staff.findMany({ where: { shopId: deps.shopId }, orderBy: { name: 'asc' } })
+
+export const isActive = async ({ prisma, shopId }: Deps, id: string): Promise<boolean> =>
+  (await prisma.staff.count({ where: { shopId, id, active: true } })) === 1
 
 export const insertProof = async (
   deps: Pick<Deps, 'prisma' | 'shopId'>,

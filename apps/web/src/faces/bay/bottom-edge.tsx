@@ -2,6 +2,8 @@ import { Link, useLocation } from 'react-router'
 import { useLook } from '../../lib/look.ts'
 import { patterns } from '../../lib/paths.ts'
 import { Button } from '../../ui/button.tsx'
+import { photoWords } from './photos/photo-words.ts'
+import { usePictures } from './photos/picture-count.ts'
 import { useOutbox } from './record/bay-outbox.ts'
 import { UndoButton } from './record/undo-button.tsx'
 import { askForPerson, useDoor } from './session/lock-store.ts'
@@ -12,7 +14,8 @@ export function BottomEdge() {
   const [look, setLook] = useLook()
   const door = useDoor()
   const person = useSignedIn()
-  const { stuck } = useOutbox()
+  const { unsent, stuck } = useOutbox()
+  const photosLeft = usePictures().waiting.length
   const { pathname } = useLocation()
   const other = look === 'dark-bay' ? 'bright-apron' : 'dark-bay'
   const isOpen = door === 'open' && person !== null
@@ -24,9 +27,13 @@ export function BottomEdge() {
         </Link>
       ) : null}
       {isOpen ? <UndoButton /> : null}
-      {stuck > 0 ? (
+      {/* Read out only where it stays unsent: what goes within a moment is no news. */}
+      <span className="bay-unsent" role={stuck > 0 ? 'status' : undefined}>
+        {unsent > 0 ? `Not yet sent: ${unsent}` : photosLeft === 0 ? 'All sent' : null}
+      </span>
+      {photosLeft > 0 ? (
         <span className="bay-unsent" role="status">
-          Not yet sent: {stuck}
+          {photoWords.notSent(photosLeft)}
         </span>
       ) : null}
       <span className="bay-edge-end">

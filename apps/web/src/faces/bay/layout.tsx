@@ -1,4 +1,5 @@
 import { Outlet } from 'react-router'
+import { ScanNotice } from '../../features/scanning/scan-notice.tsx'
 import { BottomEdge } from './bottom-edge.tsx'
 import './bay.css'
 
@@ -9,6 +10,7 @@ export function BayLayout() {
       <div className="bay-screen">
         <Outlet />
       </div>
+      <ScanNotice />
       <BottomEdge />
     </div>
   )

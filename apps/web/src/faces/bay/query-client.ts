@@ -1,11 +1,11 @@
 import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query'
 import { isCallProblem } from '../../lib/problem.ts'
 import { retryWhenOutOfReach } from '../../lib/retry.ts'
-import { lockTablet } from './session/lock-store.ts'
+import { sessionLost } from './session/local-session.ts'
 
-/** An ended session locks the tablet wherever it is noticed; half-typed input is kept. */
+/** An ended session is noticed wherever the server is asked. */
 const onError = (thrown: unknown) => {
-  if (isCallProblem(thrown, 'SESSION_MISSING') || isCallProblem(thrown, 'SESSION_EXPIRED')) lockTablet()
+  if (isCallProblem(thrown, 'SESSION_MISSING') || isCallProblem(thrown, 'SESSION_EXPIRED')) sessionLost()
 }
 
 /** The bay keeps its last good answers: behind a lifted truck, yesterday's plan beats an empty screen. */

@@ -7,7 +7,6 @@ import { StatusLine } from '../../ui/sentence.tsx'
 import { BayLayout } from './layout.tsx'
 import { bayQueryClient } from './query-client.ts'
 import { BayFaultRoute } from './routes/bay-fault.tsx'
-import { EnrollRoute } from './routes/enroll.tsx'
 import { MyVehiclesRoute } from './routes/my-vehicles.tsx'
 import { NoSuchPageRoute } from './routes/no-such-page.tsx'
 import { BayDoor } from './session/bay-door.tsx'
@@ -18,12 +17,22 @@ const loadOrderRoute = async () => {
   return { Component: BayOrderRoute }
 }
 
+/** A tablet is enrolled once. */
+const loadEnrollRoute = async () => {
+  const { EnrollRoute } = await import('./routes/enroll.tsx')
+  return { Component: EnrollRoute }
+}
+
 const router = createBrowserRouter([
   {
     element: <BayLayout />,
     errorElement: <BayFaultRoute />,
     children: [
-      { path: patterns.enroll, element: <EnrollRoute /> },
+      {
+        path: patterns.enroll,
+        lazy: loadEnrollRoute,
+        hydrateFallbackElement: <StatusLine>Opening …</StatusLine>,
+      },
       {
         element: <BayDoor />,
         errorElement: <BayFaultRoute />,

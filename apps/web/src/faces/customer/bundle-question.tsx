@@ -1,16 +1,17 @@
 import type { Answer } from '@bayledger/reckoning/estimate'
+import { customerEstimate } from '@bayledger/wording/en/customer-estimate'
 import { money } from '../../lib/format.ts'
 import { ChoiceGroup } from '../../ui/choice-group.tsx'
 import type { Estimate, Offer } from './estimate-answers.ts'
 
-const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const satisfies Record<
-  Answer,
-  string
->
-const options = (Object.keys(answerWords) as Answer[]).map((value) => ({ value, label: answerWords[value] }))
+const { answers, question: says } = customerEstimate
+const options = (['authorized', 'declined', 'deferred'] as const).map((value) => ({
+  value,
+  label: answers[value],
+}))
 
 /** After a Yes there is only a No to say. */
-const onlyNo = [{ value: 'declined' as const, label: 'No, I no longer want it' }]
+const onlyNo = [{ value: 'declined' as const, label: says.onlyNo }]
 
 type BundleQuestionProps = {
   offer: Offer
@@ -43,7 +44,7 @@ export function BundleQuestion({
       </header>
       <p>{offer.reason}</p>
       <details>
-        <summary>See each price</summary>
+        <summary>{says.eachPrice}</summary>
         <ul className="bundle-lines">
           {offer.lines.map((line) => (
             <li key={line.lineKey}>
@@ -51,43 +52,32 @@ export function BundleQuestion({
             </li>
           ))}
           <li>
-            <span>Tax</span> <span className="bundle-amount">{money(offer.taxCents)}</span>
+            <span>{says.tax}</span> <span className="bundle-amount">{money(offer.taxCents)}</span>
           </li>
         </ul>
       </details>
       {offer.agreedBefore ? (
-        <p>{lookWords(look)}</p>
+        <p>{says.lookTerms[look.terms](money(look.cents))}</p>
       ) : isAsked ? (
         <ChoiceGroup
-          label={`${offer.title}: your answer`}
+          label={says.yours(offer.title)}
           options={offer.mayTakeBack ? onlyNo : options}
           value={answer}
           onChange={onAnswer}
         />
       ) : (
         <p>
-          Your answer: <strong>{offer.answer === null ? 'not given' : answerWords[offer.answer]}</strong>
+          {says.given} <strong>{offer.answer === null ? says.notGiven : answers[offer.answer]}</strong>
         </p>
       )}
       {given !== null && given !== 'authorized'
         ? cautions.map(({ number, words }) => (
             <p key={number} className="bundle-caution">
-              {mayDrive || offer.removesDanger ? '' : 'Once it may be driven again: '}
+              {mayDrive || offer.removesDanger ? '' : says.onceDriven}
               {words}
             </p>
           ))
         : null}
     </article>
   )
-}
-
-const lookWords = ({ terms, cents }: Estimate['look']): string => {
-  switch (terms) {
-    case 'charged':
-      return 'You agreed to this before we began. It is charged whatever you answer.'
-    case 'waived-with-work':
-      return `You agreed to this before we began. It is free if you say Yes to any work, and ${money(cents)} if not.`
-    case 'waived':
-      return 'This is free of charge.'
-  }
 }

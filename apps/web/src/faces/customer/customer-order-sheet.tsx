@@ -1,5 +1,7 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { customerPage as says } from '@bayledger/wording/en/customer-page'
+import { photos } from '@bayledger/wording/en/photos'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
@@ -7,6 +9,7 @@ import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
 import type { PlanMark, PlanWheel } from '../../features/plan/plan-wheel.ts'
 import { clockTime, day } from '../../lib/format.ts'
 import { Section } from '../../ui/section.tsx'
+import { isAboutTheSensor } from './about-the-sensor.ts'
 import { EstimateSheet } from './estimate-sheet.tsx'
 
 type CustomerOrderSheetProps = { order: CustomerOrder; onDecided: () => Promise<void> }
@@ -26,7 +29,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
           {order.color === null ? '' : `, ${order.color}`}
         </h1>
       </header>
-      <Section title="Can I drive it?">
+      <Section title={says.titles.canDrive}>
         {order.drive.verdict === 'do-not-drive' ? (
           <SeverityMark severity="do-not-drive">
             <p className="customer-answer">{order.drive.sentence}</p>
@@ -39,58 +42,55 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
         ))}
       </Section>
       {dangers.length === 0 ? null : (
-        <Section title="What is dangerous">
+        <Section title={says.titles.dangerous}>
           <Findings findings={dangers} />
         </Section>
       )}
-      <Section title="The warning light">
-        {aboutLight.length === 0 ? (
-          <p>
-            {order.drive.verdict === 'not-yet-known'
-              ? 'The shop is still looking. This page will say what was found.'
-              : order.light === 'off'
-                ? 'It was off when we looked, so there is no cause of a light to name.'
-                : 'So far we found nothing that explains it.'}
-          </p>
-        ) : null}
+      <Section title={says.titles.light}>
+        {aboutLight.length === 0 ? <p>{says.noCause[whyNoCause(order)]}</p> : null}
         <Findings findings={aboutLight} />
-        {order.technicianDiffers ? (
-          <p>
-            Our technician sees the cause otherwise and will explain it to you. Call us if we have not yet.
-          </p>
-        ) : null}
+        {order.technicianDiffers ? <p>{says.technicianDiffers}</p> : null}
         <Measured order={order} />
       </Section>
+      {order.photos.length === 0 ? null : (
+        <Section title={says.titles.photos}>
+          <CustomerPhotos order={order} />
+        </Section>
+      )}
       {order.estimate === null ? null : (
         <EstimateSheet estimate={order.estimate} order={order} onDecided={onDecided} />
       )}
       {order.report === null ? null : (
-        <Section title="Your report">
+        <Section title={says.titles.report}>
           <p>
-            Report {order.report.number}, sealed {day(order.report.sealedAt, order.report.sealedAt, order)} at{' '}
-            {clockTime(order.report.sealedAt, order)}. Keep it: it says what was wrong, what was done and what
-            to do next.
+            {says.report.sealed(
+              order.report.number,
+              day(order.report.sealedAt, order.report.sealedAt, order),
+              clockTime(order.report.sealedAt, order),
+            )}
           </p>
           <a
             className="button button-wide"
             href="/api/customer/report"
             download={`report-${order.report.number}.pdf`}
           >
-            Open the report (PDF)
+            {says.report.open}
           </a>
           <p className="quiet">
-            Anyone can check that a report is untouched: <a href="/check">drop the file here</a>.
+            {says.report.check.before}
+            <a href="/check">{says.report.check.link}</a>
+            {says.report.check.after}
           </p>
         </Section>
       )}
       <footer className="customer-foot">
         <p>
-          A question?{' '}
+          {says.question}{' '}
           {order.shopPhone === null ? (
-            `Call ${order.shopName}.`
+            says.call(order.shopName, null)
           ) : (
             <a href={`tel:${order.shopPhone.replace(/[^+\d]/g, '')}`}>
-              Call {order.shopName}, {telephoneWords(order.shopPhone)}
+              {says.call(order.shopName, telephoneWords(order.shopPhone))}
             </a>
           )}
         </p>
@@ -99,14 +99,33 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
   )
 }
 
+function CustomerPhotos({ order }: { order: CustomerOrder }) {
+  return order.photos.map(({ digest, where, what, takenAt }) => {
+    const words = photos.of(where, what, clockTime(takenAt, order))
+    return (
+      <figure key={digest} className="customer-photo">
+        <img src={`/api/customer/photos/${digest}`} alt={words} loading="lazy" />
+        <figcaption className="quiet" aria-hidden="true">
+          {words}
+        </figcaption>
+      </figure>
+    )
+  })
+}
+
 type Finding = CustomerOrder['findings'][number]
+
+const whyNoCause = ({ drive, light }: CustomerOrder): keyof typeof says.noCause => {
+  if (drive.verdict === 'not-yet-known') return 'still-looking'
+  return light === 'off' ? 'was-off' : 'unexplained'
+}
 
 /** A danger is one thing and the light another: neither is the cause of the other. */
 const isDanger = ({ severity }: Finding): boolean => severity !== 'cause' && severity !== 'unexplained'
 
 function Findings({ findings }: { findings: readonly Finding[] }) {
   return findings.map(({ code, severity, sentence, remedies }) => (
-    <SeverityMark key={code} severity={told[severity].shape} word={told[severity].word}>
+    <SeverityMark key={code} severity={told[severity].shape} word={says.found.words[severity]}>
       <p>{sentence}</p>
       {remedies.map((remedy) => (
         <p key={remedy}>{remedy}</p>
@@ -117,40 +136,22 @@ function Findings({ findings }: { findings: readonly Finding[] }) {
 
 type Told = CustomerOrder['findings'][number]['severity']
 
-/** How each kind of finding is shown: its word and shape, and its mark at the wheels that it names. */
-const told: Readonly<Record<Told, { word: string; shape: Severity; mark: PlanMark }>> = {
-  'do-not-drive': {
-    word: 'Do not drive',
-    shape: 'do-not-drive',
-    mark: { shape: 'bar', word: 'Do not drive' },
-  },
-  'do-not-open-the-tire': {
-    word: 'Handled with care here',
-    shape: 'do-not-drive',
-    mark: { shape: 'bar', word: 'With care' },
-  },
-  'repair-before-release': {
-    word: 'To be repaired before it leaves',
-    shape: 'do-not-drive',
-    mark: { shape: 'bar', word: 'Repair first' },
-  },
-  cause: { word: 'The cause', shape: 'cause', mark: { shape: 'thick', word: 'Cause' } },
-  unexplained: {
-    word: 'What we know so far',
-    shape: 'for-information',
-    mark: { shape: 'thick', word: 'Asked' },
-  },
+/** How each kind of finding is shown: its shape, and that of its mark at the wheels that it names. */
+const told: Readonly<Record<Told, { shape: Severity; mark: PlanMark['shape'] }>> = {
+  'do-not-drive': { shape: 'do-not-drive', mark: 'bar' },
+  'do-not-open-the-tire': { shape: 'do-not-drive', mark: 'bar' },
+  'repair-before-release': { shape: 'do-not-drive', mark: 'bar' },
+  cause: { shape: 'cause', mark: 'thick' },
+  unexplained: { shape: 'for-information', mark: 'thick' },
 }
 
 /** A wheel that a stop or the cause names, by its shape and word. */
 const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): PlanMark | null => {
   const found = findings.find(({ wheels }) => wheels.includes(position))
   if (found === undefined) return null
-  const { mark } = told[found.severity]
-  // Beside a pressure, "Cause" alone reads as a bad tire.
-  return found.severity === 'cause' && found.code.startsWith('sensor-')
-    ? { ...mark, word: 'Its sensor' }
-    : mark
+  const { severity, code } = found
+  const isSensor = severity === 'cause' && isAboutTheSensor(code)
+  return { shape: told[severity].mark, word: isSensor ? says.found.sensorMark : says.found.marks[severity] }
 }
 
 /** Each tire's pressure as received, against the door label. */
@@ -160,15 +161,23 @@ function Measured({ order }: { order: CustomerOrder }) {
       const gauge = order.gauges[position]
       if (gauge === undefined) return []
       const mark = markAt(order.findings, position)
-      const label = gauge.labelPsi === null ? 'no figure on the label' : `should be ${gauge.labelPsi}`
+      const { value, unit, labelPsi } = gauge
       return [
         [
           position,
           {
-            lines: [{ text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true }, { text: label }],
+            lines: [
+              { text: value.toFixed(1), unit, isFigure: true },
+              { text: says.measured.label(labelPsi) },
+            ],
             state: 'none',
             ...(mark === null ? {} : { mark }),
-            label: `${wheelNames[position]}: ${mark === null ? '' : `${mark.word}, `}${gauge.value.toFixed(1)} ${gauge.unit} measured, ${label}${gauge.labelPsi === null ? '' : ' psi'}`,
+            label: says.measured.wheel({
+              name: wheelNames[position],
+              mark: mark?.word ?? null,
+              pressure: `${value.toFixed(1)} ${unit}`,
+              labelPsi,
+            }),
           },
         ],
       ]
@@ -178,11 +187,7 @@ function Measured({ order }: { order: CustomerOrder }) {
   return (
     <figure className="customer-measured">
       <PlanDrawing wheels={wheels} />
-      <figcaption className="quiet">
-        The air in each tire when your vehicle came in, and what the label in the door asks for, in psi. The
-        drawing is seen from above, front at the top: LF is the left front wheel, RR the right rear, SP the
-        spare.
-      </figcaption>
+      <figcaption className="quiet">{says.measured.caption}</figcaption>
     </figure>
   )
 }

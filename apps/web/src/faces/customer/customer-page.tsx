@@ -1,3 +1,4 @@
+import { customerPage } from '@bayledger/wording/en/customer-page'
 import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
@@ -10,12 +11,7 @@ export function CustomerPage({ secret }: { secret: string | null }) {
   return (
     <main className="customer">
       {secret === null ? (
-        <ProblemNotice
-          problem={{
-            title: 'This address is not whole.',
-            detail: 'Open the link again from the message that the shop sent you, or call the shop.',
-          }}
-        />
+        <ProblemNotice problem={customerPage.notWhole} />
       ) : (
         <OpenedLink key={secret} secret={secret} />
       )}
@@ -25,7 +21,7 @@ export function CustomerPage({ secret }: { secret: string | null }) {
 
 function OpenedLink({ secret }: { secret: string }) {
   const [view, read] = useCustomerOrder(secret)
-  if (view.stage === 'opening') return <StatusLine>Opening your vehicle’s page…</StatusLine>
+  if (view.stage === 'opening') return <StatusLine>{customerPage.opening}</StatusLine>
   if (view.stage === 'failed')
     return <ProblemNotice problem={problemText(view.problem)} onRetry={() => void read()} />
   return <CustomerOrderSheet order={view.order} onDecided={read} />

@@ -1,5 +1,6 @@
 import { type CustomerOrder, decideEstimate } from '@bayledger/contract/customer-face'
 import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
+import { customerEstimate as says } from '@bayledger/wording/en/customer-estimate'
 import { useState } from 'react'
 import { v7 } from 'uuid'
 import { call } from '../../lib/api-client.ts'
@@ -28,11 +29,10 @@ import {
 
 type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided: () => Promise<void> }
 
-const relations = [
-  { value: 'owner', label: 'The owner of this vehicle' },
-  { value: 'named-person', label: 'Somebody the owner named to decide' },
-  { value: 'fleet-contact', label: 'I manage company cars' },
-] as const
+const relations = (['owner', 'named-person', 'fleet-contact'] as const).map((value) => ({
+  value,
+  label: says.sign.relations[value],
+}))
 
 /** Each bundle with its price and its question, then the sum of what is wanted, then a signature under exactly that. */
 export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps) {
@@ -54,16 +54,13 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
   return (
     <>
       {answered.length === 0 ? null : <YourAnswer answered={answered} again={again} onAgain={answerAgain} />}
-      <Section title="What it costs" note={`Version ${estimate.revision}`}>
+      <Section title={says.title} note={says.version(estimate.revision)}>
         {estimate.readyAt === null || !asked.some(({ answer }) => answer === null) ? null : (
-          <p>
-            If you say yes now, it will be ready by{' '}
-            {clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order)}.
-          </p>
+          <p>{says.ready(clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order))}</p>
         )}
         {order.drive.verdict === 'do-not-drive' ? (
           <p>
-            <strong>A Yes to other work does not make the vehicle safe to drive.</strong>
+            <strong>{says.stillUnsafe}</strong>
           </p>
         ) : null}
         {dangerFirst(estimate.bundles).map((offer) => (
@@ -80,12 +77,12 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
         ))}
         {lookCents === 0 ? null : (
           <p className="customer-total">
-            <span>The inspection, as agreed</span> <span className="bundle-amount">{money(lookCents)}</span>
+            <span>{says.look}</span> <span className="bundle-amount">{money(lookCents)}</span>
           </p>
         )}
         {asked.length > 0 && Object.keys(answers).length === 0 ? null : (
           <p className="customer-total">
-            <span>What you pay, with tax</span> <strong>{money(totalCents)}</strong>
+            <span>{says.total}</span> <strong>{money(totalCents)}</strong>
           </p>
         )}
       </Section>
@@ -102,37 +99,31 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
   )
 }
 
-const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
-
 type YourAnswerProps = { answered: readonly Offer[]; again: Again; onAgain: (what: Again) => void }
 
 /** That the answer arrived, and what it was; what was put off can be answered again, and a Yes taken back. */
 function YourAnswer({ answered, again, onAgain }: YourAnswerProps) {
   return (
-    <Section title="Your answer">
-      <p role="status">
-        Thank you. Your answer is recorded, with your name and this version of the estimate.
-      </p>
+    <Section title={says.answered.title}>
+      <p role="status">{says.answered.recorded}</p>
       <ul className="bundle-lines">
         {answered.map(({ bundleKey, title, answer }) => (
           <li key={bundleKey}>
-            <span>{title}</span> <strong>{answer === null ? '' : answerWords[answer]}</strong>
+            <span>{title}</span> <strong>{answer === null ? '' : says.answers[answer]}</strong>
           </li>
         ))}
       </ul>
-      {answered.some(({ answer }) => answer === 'declined') ? (
-        <p>If you change your mind about a No, call the shop.</p>
-      ) : null}
+      {answered.some(({ answer }) => answer === 'declined') ? <p>{says.answered.afterNo}</p> : null}
       {again === null && answered.some(({ answerable }) => answerable) ? (
-        <Button onClick={() => onAgain('put-off')}>Answer what you put off</Button>
+        <Button onClick={() => onAgain('put-off')}>{says.answered.answerDeferred}</Button>
       ) : null}
       {again === null && answered.some(({ mayTakeBack }) => mayTakeBack) ? (
-        <Button onClick={() => onAgain('take-back')}>Take back a Yes</Button>
+        <Button onClick={() => onAgain('take-back')}>{says.answered.takeBack}</Button>
       ) : null}
       {again === 'take-back' ? (
         <>
-          <p>Work on it has not begun. Say No below to what you no longer want, and sign.</p>
-          <Button onClick={() => onAgain(null)}>Keep my answer</Button>
+          <p>{says.answered.takingBack}</p>
+          <Button onClick={() => onAgain(null)}>{says.answered.keep}</Button>
         </>
       ) : null}
     </Section>
@@ -156,18 +147,19 @@ function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetP
   const [agreements, setAgreements] = useState<('electronic' | 'parts')[]>([])
   const [sending, setSending] = useState(false)
   const [problem, setProblem] = useState<unknown>(null)
+  const lacks = says.sign.missing
   const missing =
     waiting > 0
-      ? `${waiting === 1 ? 'One question above has' : `${waiting} questions above have`} no answer yet.`
+      ? lacks.answers(waiting)
       : relation === null
-        ? 'Say who you are.'
+        ? lacks.relation
         : name.trim() === ''
-          ? 'Write your name.'
+          ? lacks.name
           : signature === null
-            ? 'Sign in the field, or type your name instead.'
+            ? lacks.signature
             : agreements.includes('electronic')
               ? undefined
-              : 'Agree to an electronic record, or call the shop for paper.'
+              : lacks.agreement
 
   const send = async () => {
     if (relation === null || signature === null) return
@@ -210,34 +202,30 @@ function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetP
   }
 
   return (
-    <Section title="Sign">
+    <Section title={says.sign.title}>
       <div className="stack">
         <ChoiceGroup
-          label="You are"
+          label={says.sign.youAre}
           options={relations}
           value={relation}
           onChange={setRelation}
           flow="column"
         />
-        <TextField label="Your name" autoComplete="name" value={name} onChange={setName} />
-        <SignaturePad label="Your signature" onChange={setSignature} />
+        <TextField label={says.sign.name} autoComplete="name" value={name} onChange={setName} />
+        <SignaturePad label={says.sign.signature} onChange={setSignature} />
         <CheckGroup
-          label="Before you send"
+          label={says.sign.before}
           flow="column"
           options={[
-            {
-              value: 'electronic',
-              label: 'I agree to decide and to be given the record electronically.',
-              detail: 'You may ask for paper, and you may change your mind at any time: call the shop.',
-            },
-            { value: 'parts', label: 'I want the removed parts back.' },
+            { value: 'electronic', ...says.sign.electronic },
+            { value: 'parts', label: says.sign.parts },
           ]}
           values={agreements}
           onChange={setAgreements}
         />
         {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
-          Send my answer
+          {says.sign.send}
         </Button>
       </div>
     </Section>

@@ -1,16 +1,11 @@
 import { checkReport, type ReportCheck } from '@bayledger/contract/reports'
+import { reportCheck as says } from '@bayledger/wording/en/report-check'
 import { useState } from 'react'
 import { call } from '../../lib/api-client.ts'
 import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
 import './customer.css'
-
-const verdictWords = {
-  genuine: 'Genuine and untouched',
-  changed: 'Changed after it was sealed',
-  unknown: 'Not a report of this shop',
-} as const satisfies Record<ReportCheck['verdict'], string>
 
 /** Anyone can have a report checked: the file is compared with what the shop sealed. */
 export function ReportCheckPage() {
@@ -36,8 +31,8 @@ export function ReportCheckPage() {
 
   return (
     <main className="customer">
-      <h1>Is this report genuine?</h1>
-      <p>Choose the PDF that you were given. It is compared with what this shop sealed, and is not kept.</p>
+      <h1>{says.title}</h1>
+      <p>{says.what}</p>
       <label
         className="check-drop"
         onDragOver={(event) => event.preventDefault()}
@@ -46,20 +41,20 @@ export function ReportCheckPage() {
           void examine(event.dataTransfer?.files[0])
         }}
       >
-        <span>Choose a report, or drop it here</span>
+        <span>{says.choose}</span>
         <input
           type="file"
           accept="application/pdf"
           onChange={(event) => void examine(event.currentTarget.files?.[0])}
         />
       </label>
-      <StatusLine>{busy ? 'Checking…' : ''}</StatusLine>
+      <StatusLine>{busy ? says.checking : ''}</StatusLine>
       {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
       {check === null ? null : (
         <div role="status" className="check-verdict">
-          <h2>{verdictWords[check.verdict]}</h2>
+          <h2>{says.verdicts[check.verdict]}</h2>
           <p>{check.words}</p>
-          {check.supersededBy === null ? null : <p>A later report, {check.supersededBy}, adds to it.</p>}
+          {check.supersededBy === null ? null : <p>{says.superseded(check.supersededBy)}</p>}
         </div>
       )}
     </main>

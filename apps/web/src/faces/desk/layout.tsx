@@ -1,12 +1,14 @@
 import { signOut } from '@bayledger/contract/sessions'
+import { deskRoles } from '@bayledger/ledger/role'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { NavLink, Outlet, useNavigate } from 'react-router'
 import { refreshFloorRows } from '../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../features/people/queries.ts'
+import { ScanNotice } from '../../features/scanning/scan-notice.tsx'
 import { DeskSearch } from '../../features/search/desk-search.tsx'
 import { call } from '../../lib/api-client.ts'
-import { patterns } from '../../lib/paths.ts'
+import { patterns, shopPath } from '../../lib/paths.ts'
 import { Button } from '../../ui/button.tsx'
 import { FloorList } from './floor-list.tsx'
 import './layout.css'
@@ -26,6 +28,7 @@ export function DeskLayout() {
         </NavLink>
         <NavLink to={patterns.tray}>Refused entries</NavLink>
         <NavLink to={patterns.tablets}>Add a tablet</NavLink>
+        <ShopLink />
         <SignedIn />
       </header>
       <aside className="desk-floor" aria-label="Floor list">
@@ -34,8 +37,17 @@ export function DeskLayout() {
       <main className="desk-sheet">
         <Outlet />
       </main>
+      <ScanNotice />
     </div>
   )
+}
+
+/** For whoever meets customers: they receive parts and search for a lot; owners and managers change more. */
+function ShopLink() {
+  const session = useQuery(sessionQuery)
+  const roles = session.data?.staff.roles ?? []
+  if (!roles.some((role) => deskRoles.includes(role))) return null
+  return <NavLink to={shopPath()}>The shop</NavLink>
 }
 
 function SignedIn() {
@@ -50,7 +62,8 @@ function SignedIn() {
   if (session.data === undefined) return null
   return (
     <span className="desk-signed-in">
-      {session.data.staff.name} <Button onClick={() => void leave()}>Sign out</Button>
+      <NavLink to={patterns.ownRecord}>{session.data.staff.name}</NavLink>{' '}
+      <Button onClick={() => void leave()}>Sign out</Button>
     </span>
   )
 }

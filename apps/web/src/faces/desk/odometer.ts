@@ -4,6 +4,7 @@ import { isConfirmable, type OdometerBefore } from '@bayledger/reckoning/vehicle
 import { refusals } from '@bayledger/wording/en/refusals'
 import { useQuery } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
+import { odometerFaults } from '../../lib/fault-words.ts'
 import type { TypedFigure } from '../../ui/number-text.ts'
 
 /** How one field judges a reading, by the ledger's own rule. */
@@ -21,8 +22,7 @@ export const odometerFault = (
   judge: JudgeOdometer,
   confirmed: boolean,
 ): string | undefined => {
-  if (typed === 'unreadable' || (typed !== null && typed < 0))
-    return 'The odometer is no figure in miles. Correct it, or leave it empty if nobody read it.'
+  if (typed === 'unreadable' || (typed !== null && typed < 0)) return odometerFaults.noFigure
   const read = odometerRead(typed)
   const doubt = read && judge(read, confirmed)
   return doubt ? refusals.ODOMETER_IMPLAUSIBLE(doubt) : undefined

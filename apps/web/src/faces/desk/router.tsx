@@ -20,8 +20,31 @@ const loadOrderRoute = async () => {
   return { Component: DeskOrderRoute }
 }
 
+/** What the shop knows about itself, which few open and seldom. */
+const loadShopRoute = async () => {
+  const { ShopRoute } = await import('./shop/shop-route.tsx')
+  return { Component: ShopRoute }
+}
+
+const loadOwnRecordRoute = async () => {
+  const { OwnRecordRoute } = await import('./shop/own-record.tsx')
+  return { Component: OwnRecordRoute }
+}
+
+/** Needed once in the life of a shop. */
+const loadFirstShopRoute = async () => {
+  const { FirstShopRoute } = await import('./first-shop/first-shop.tsx')
+  return { Component: FirstShopRoute }
+}
+
 const router = createBrowserRouter([
   { path: patterns.deskSignIn, element: <SignInRoute />, errorElement: <DeskFaultRoute /> },
+  {
+    path: patterns.firstShop,
+    lazy: loadFirstShopRoute,
+    errorElement: <DeskFaultRoute />,
+    hydrateFallbackElement: <StatusLine>Opening the first page …</StatusLine>,
+  },
   {
     element: <DeskLayout />,
     errorElement: <DeskFaultRoute />,
@@ -37,6 +60,16 @@ const router = createBrowserRouter([
             path: patterns.deskOrder,
             lazy: loadOrderRoute,
             hydrateFallbackElement: <StatusLine>Opening the order …</StatusLine>,
+          },
+          {
+            path: patterns.shop,
+            lazy: loadShopRoute,
+            hydrateFallbackElement: <StatusLine>Opening the shop’s pages.</StatusLine>,
+          },
+          {
+            path: patterns.ownRecord,
+            lazy: loadOwnRecordRoute,
+            hydrateFallbackElement: <StatusLine>Opening your own page.</StatusLine>,
           },
           { path: '*', element: <NoSuchPageRoute /> },
         ],

@@ -1,11 +1,12 @@
 import { missingOnArrival } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import { type EventEvidence, EventKind } from '@bayledger/reckoning/evidence/evidence'
+import { isMissing } from '@bayledger/reckoning/sheet'
 import { axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 
 /** One task to look at on arrival; each has a pad of its own, which `row` opens at one of its rows. */
 export type ArrivalTask = { readonly row?: string } & (
-  | { readonly what: 'surroundings' | 'warning-light' | 'control-module' | 'door-label' }
+  | { readonly what: 'surroundings' | 'warning-light' | 'control-module' | 'door-label' | 'sensor-kind' }
   | { readonly what: 'event'; readonly event: EventEvidence['kind'] }
   | { readonly what: 'gauge' | 'sensor' | 'tire'; readonly wheel: WheelPosition }
 )
@@ -15,7 +16,7 @@ export type Pace = 'task-by-task' | 'wheel-by-wheel'
 
 /** What is still to be looked at, in the order of the chosen pace. */
 export const tasksLeft = (state: OrderState, pace: Pace): ArrivalTask[] => {
-  const tasks = missingOnArrival(state).flatMap(tasksOf)
+  const tasks = [...missingOnSheet(state), ...missingOnArrival(state).flatMap(tasksOf)]
   // What the vehicle stored comes first: then each sensor is "same as stored", or not.
   const ofVehicle = wholeVehicle.flatMap((what) => tasks.filter((task) => task.what === what))
   if (pace === 'task-by-task')
@@ -26,7 +27,13 @@ export const tasksLeft = (state: OrderState, pace: Pace): ArrivalTask[] => {
   ]
 }
 
-const wholeVehicle = ['surroundings', 'warning-light', 'control-module'] as const
+/** What nobody has entered yet of this kind of vehicle and is read at the vehicle itself: it comes first. */
+const missingOnSheet = ({ sheet }: OrderState): ArrivalTask[] => [
+  ...(sheet && isMissing(sheet.sheet, 'placard') ? [{ what: 'door-label' } as const] : []),
+  ...(sheet && isMissing(sheet.sheet, 'frequency') ? [{ what: 'sensor-kind' } as const] : []),
+]
+
+const wholeVehicle = ['door-label', 'sensor-kind', 'surroundings', 'warning-light', 'control-module'] as const
 const perWheel = ['gauge', 'sensor', 'tire'] as const
 
 /**

@@ -84,7 +84,7 @@ describe('the words of a finding', () => {
       valueWords({ field, value, unit, ...shown })
     expect(words('surroundings.outdoor', -5, 'F')).toBe('−5 °F')
     expect(words('wheels.LF.id', '1a2b', null)).toBe('1A2B')
-    expect(words('light.behavior', 'flash-then-solid', null)).toBe('flash then solid')
+    expect(words('light.behavior', 'flash-then-solid', null)).toBe('flashes, then solid')
     expect(words('wheels.LF.gauge', null, null)).toBe('not read')
   })
 

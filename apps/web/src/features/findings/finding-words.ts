@@ -5,9 +5,11 @@ import { inReadingOrder } from '@bayledger/reckoning/wheels'
 import { capitalized } from '@bayledger/wording/capitalized'
 import { fields } from '@bayledger/wording/en/fields'
 import { findingTitles } from '@bayledger/wording/en/finding-titles'
+import { observations } from '@bayledger/wording/en/observations'
 import { severities } from '@bayledger/wording/en/severities'
 import { wheels as wheelsWording } from '@bayledger/wording/en/wheels'
 import { seenWords } from '@bayledger/wording/fields'
+import { observedWords } from '@bayledger/wording/observations'
 import { pressureText } from '../../lib/format.ts'
 import type { Severity } from './severity-mark.tsx'
 
@@ -50,7 +52,7 @@ export const proofOf = ({ because }: Finding): Reason | null =>
 export const valueWords = ({ value, unit, field }: Reason): string => {
   if (value === null) return 'not read'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  if (typeof value === 'string') return isId(field) ? value.toUpperCase() : value.replaceAll('-', ' ')
+  if (typeof value === 'string') return isId(field) ? value.toUpperCase() : observedWords(observations, value)
   return unit === null ? String(value) : `${figureText(value, unit)} ${unitWords(unit)}`
 }
 

@@ -18,6 +18,7 @@ const words: Readonly<Record<Kind, string>> = {
   'module.read': 'Stored IDs and codes',
   'telltale.observed': 'Warning light',
   'photo.attached': 'Photo',
+  'photo.shared': 'Photo shown to the customer',
   'diagnosis.issued': 'Findings',
   'diagnosis.confirmed': 'Findings confirmed',
   'stop.told': 'Customer told of a danger',

@@ -25,13 +25,23 @@ export const useLiveUpdates = (
     void client.invalidateQueries({ queryKey: ['orders'] })
     const listen = () =>
       new Promise<void>((resolve) => {
-        const source = new EventSource(live.path)
-        source.addEventListener('wake', ({ data }: MessageEvent<string>) => {
-          const wake = JSON.parse(data) as Wake
-          gathered.add(wake)
-          channel.postMessage(wake)
-        })
+        let source: EventSource
+        let again: ReturnType<typeof setTimeout> | undefined
+        const open = () => {
+          source = new EventSource(live.path)
+          source.addEventListener('wake', ({ data }: MessageEvent<string>) => {
+            const wake = JSON.parse(data) as Wake
+            gathered.add(wake)
+            channel.postMessage(wake)
+          })
+          // A lost connection comes back by itself; one that something else than the server answered does not.
+          source.addEventListener('error', () => {
+            if (source.readyState === EventSource.CLOSED) again = setTimeout(open, listenAgainMilliseconds)
+          })
+        }
+        open()
         stop.signal.addEventListener('abort', () => {
+          clearTimeout(again)
           source.close()
           resolve()
         })
@@ -44,6 +54,8 @@ export const useLiveUpdates = (
     }
   }, [client, isSeen, readFloorRows])
 }
+
+const listenAgainMilliseconds = 3_000
 
 const readWhatMoved = async (
   client: QueryClient,

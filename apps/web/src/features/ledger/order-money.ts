@@ -1,5 +1,5 @@
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
-import type { ReadOrder } from './order-query.ts'
+import type { ReadOrder } from '../../ledger/order.ts'
 
 /** The money of an order that this session was given. */
 export const orderMoney = ({ entries, sides }: Pick<ReadOrder, 'entries' | 'sides'>): MoneySides =>

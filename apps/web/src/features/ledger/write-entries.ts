@@ -1,4 +1,4 @@
-import { type AppendResult, appendEntries, type SentSide } from '@bayledger/contract/entries'
+import { type AppendResult, appendEntries, type Heard, type SentSide } from '@bayledger/contract/entries'
 import type { Agreeable } from '@bayledger/ledger/agreement'
 import type { DraftEnvelope } from '@bayledger/ledger/entry'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
@@ -10,6 +10,8 @@ import { proveEntry } from './prove-entry.ts'
 export type Writing = {
   readonly entries: readonly DraftEnvelope[]
   readonly sides?: readonly SentSide[]
+  /** What their writer had heard of the order; left out: everything. */
+  readonly heard?: Heard
   /** Of the second person whom the entries name. */
   readonly pin?: string
 }
@@ -18,20 +20,21 @@ export type Writing = {
  * Delivers entries in order and gives what became of each. The same entries may be sent again: the server answers those
  * it has as known. Throws a `CallProblem` where the server does not take the delivery as a whole.
  */
-export const deliverEntries = async ({ entries, sides = [], pin }: Writing): Promise<AppendResult[]> => {
+export const deliverEntries = async ({
+  entries,
+  sides = [],
+  heard,
+  pin,
+}: Writing): Promise<AppendResult[]> => {
   const proven =
     pin === undefined
       ? entries
       : await Promise.all(entries.map((entry) => proveEntry(entry as DraftEnvelope & Agreeable, pin)))
-  const { results } = await call(appendEntries, { body: { entries: [...proven], sides: [...sides] } })
-  for (const { result, id } of results) if (result === 'refused') refusedForGood.add(id)
+  const { results } = await call(appendEntries, {
+    body: { entries: [...proven], sides: [...sides], ...(heard === undefined ? {} : { heard }) },
+  })
   return results
 }
-
-const refusedForGood = new Set<string>()
-
-/** Whether the ledger refused this very entry: that is final for its id, so the next try is an entry of its own. */
-export const wasRefused = ({ id }: { readonly id: string }): boolean => refusedForGood.has(id)
 
 export type NotTaken = Extract<AppendResult, { words: string }>
 

@@ -18,6 +18,7 @@ export const sessionQuery = queryOptions({
 /** Names by staff id; an unknown id yields words that say so. */
 export const useStaffNames = (): ((staffId: string) => string) => {
   const staff = useQuery(staffQuery)
-  const names = new Map(staff.data?.staff.map((person) => [person.staffId, person.name]))
+  const { staff: working = [], former = [] } = staff.data ?? {}
+  const names = new Map([...former, ...working].map((person) => [person.staffId, person.name]))
   return (staffId) => names.get(staffId) ?? 'somebody no longer here'
 }

@@ -2,6 +2,7 @@ import { definitionOf } from '@bayledger/ledger/registry'
 import { type AgreedKind, namedOnly, type SecondPerson } from '@bayledger/ledger/second-person'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
+import { secondPersonFaults } from '../../lib/fault-words.ts'
 import { SelectField } from '../../ui/select-field.tsx'
 import { TextField } from '../../ui/text-field.tsx'
 import { sessionQuery, staffQuery } from './queries.ts'
@@ -38,11 +39,7 @@ export const namedBy = ({ staffId }: SecondPersonTyped): SecondPerson | null =>
 
 /** What is still missing, in words; undefined: nothing. */
 export const secondPersonFault = ({ staffId, pin }: SecondPersonTyped): string | undefined =>
-  staffId === null
-    ? 'Choose the second person.'
-    : /^\d{6}$/.test(pin)
-      ? undefined
-      : 'The second person types their 6-digit PIN.'
+  staffId === null ? secondPersonFaults.nobody : /^\d{6}$/.test(pin) ? undefined : secondPersonFaults.noPin
 
 type SecondPersonFieldsProps = {
   kind: AgreedKind

@@ -1,7 +1,9 @@
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Evidence, WheelEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { observations } from '@bayledger/wording/en/observations'
 import { wheelNames } from '@bayledger/wording/en/wheels'
+import { observedWords } from '@bayledger/wording/observations'
 import type { PlanLine, PlanMark, PlanWheel } from './plan-wheel.ts'
 
 /** Words that are too long for a cell. */
@@ -74,7 +76,7 @@ const lineOf = ({ field, value, unit }: Reason): PlanLine => {
     text:
       /^id/.test(member) || field.includes('.ids.')
         ? `…${value.slice(-4).toUpperCase()}`
-        : value.replaceAll('-', ' '),
+        : observedWords(observations, value),
   }
 }
 

@@ -1,5 +1,6 @@
 import { planCells, type Rectangle } from '@bayledger/reckoning/plan-drawing/plan-geometry'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { screens } from '@bayledger/wording/en/screens'
 import type { PlanLine, PlanMark, PlanWheel } from './plan-wheel.ts'
 
 /** The content of one cell: its position, its figure with unit, and up to two lines of words. */
@@ -91,10 +92,10 @@ function OffRing({ position, wheel }: { position: WheelPosition; wheel: PlanWhee
         {position}
       </text>
       <text x={center.x} y={center.y + 6} className="plan-off">
-        {wheel.ringWord ?? 'OFF'}
+        {wheel.ringWord ?? screens.wheelOff.ring}
       </text>
       <text x={center.x} y={center.y + 28} className="plan-words">
-        {line === undefined ? 'not torqued' : <Words line={line} />}
+        {line === undefined ? screens.wheelOff.why : <Words line={line} />}
       </text>
     </g>
   )

@@ -1,5 +1,6 @@
 import { readSensorId } from '@bayledger/reckoning/sensor/read-sensor-id'
 import { type IdNotation, idKey, idText } from '@bayledger/reckoning/sensor/sensor-id'
+import { idFaults, noSensorId } from '../../lib/fault-words.ts'
 
 /** An ID that is already known of this vehicle, with what it is known from; in the notation of the screen it is for. */
 export type KnownId = { readonly id: string; readonly says: string }
@@ -34,10 +35,8 @@ export const idFault = (
 ): string | undefined => {
   if (idMeant(text, known, notation) !== null) return undefined
   const read = readSensorId(text, notation)
-  if (read.ok) return 'Up to four signs only pick a known ID, and none known ends so. Type the whole ID.'
-  return read.fault === 'empty'
-    ? undefined
-    : `"${read.found}" is not taken as a sensor ID. Allowed: ${read.allowed}. ${read.do}`
+  if (read.ok) return idFaults.noKnownEnd
+  return read.fault === 'empty' ? undefined : noSensorId(read)
 }
 
 /** IDs in a text that has several, separated by blanks, commas or semicolons. */

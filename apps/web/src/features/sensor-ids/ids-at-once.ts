@@ -1,6 +1,7 @@
 import { readSensorId } from '@bayledger/reckoning/sensor/read-sensor-id'
 import type { IdNotation } from '@bayledger/reckoning/sensor/sensor-id'
 import { inReadingOrder, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { idFaults } from '../../lib/fault-words.ts'
 
 export type IdsAtOnce =
   | {
@@ -21,20 +22,15 @@ export const idsAtOnce = (text: string, wheels: readonly WheelPosition[]): IdsAt
   const pairs = named ? pairsOf(words) : words.map((word, index) => ({ wheel: wheels[index], word }))
   const isHex = pairs.some(({ word }) => /[a-f]/i.test(word.replace(/^0x/i, '')))
   const faulty = pairs.find(({ word }) => !isWholeId(word))
-  if (faulty) return fault(`"${faulty.word}" is no whole sensor ID.`)
-  if (!named && pairs.length !== wheels.length)
-    return fault(
-      `${pairs.length} IDs for ${wheels.length} wheels. Put its wheel before each, as LF 1A2B3C10.`,
-    )
+  if (faulty) return fault(idFaults.notWhole(faulty.word))
+  if (!named && pairs.length !== wheels.length) return fault(idFaults.count(pairs.length, wheels.length))
   const stranger = pairs.find(({ wheel }) => wheel === undefined || !wheels.includes(wheel))
   if (stranger)
     return fault(
-      stranger.wheel === undefined
-        ? `"${stranger.word}" has no wheel before it.`
-        : `This vehicle stores no ID for ${stranger.wheel}.`,
+      stranger.wheel === undefined ? idFaults.noWheel(stranger.word) : idFaults.noneStored(stranger.wheel),
     )
   const ids = Object.fromEntries(pairs.map(({ wheel, word }) => [wheel, word]))
-  if (Object.keys(ids).length !== pairs.length) return fault('One wheel is named twice.')
+  if (Object.keys(ids).length !== pairs.length) return fault(idFaults.namedTwice)
   const digitsOnly = pairs.every(({ word }) => /^\d+$/.test(word))
   return { ok: true, ids, notation: isHex ? 'hex' : digitsOnly ? null : 'hex' }
 }

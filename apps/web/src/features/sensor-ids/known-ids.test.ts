@@ -50,6 +50,16 @@ describe('the IDs of one wheel and of the others', () => {
     ])
   })
 
+  it('expect at the spare’s place the wheel that was stowed there in a rotation of five, once it is', () => {
+    const step = { stepKey: 'SP.wheel.stow', code: 'stow-spare', wheel: 'SP', comesFrom: 'LF' }
+    const rotated = (closed: object) =>
+      ({ ...stored, plan: { plan: { steps: [step] } }, closed }) as unknown as typeof order
+    expect(expectedIds(rotated({}), 'SP')).toEqual([])
+    expect(expectedIds(rotated({ 'SP.wheel.stow': {} }), 'SP')).toEqual([
+      { id: '1A2B3C12', says: 'same as stored' },
+    ])
+  })
+
   it('name for a wheel in hand every ID that is in use elsewhere, old and new', () => {
     const ids = idsElsewhere(worked({ RF: { fitted: { sensorId: '5D00AA01' } } }), 'RR')
     expect([...new Set(ids.map(({ wheel, id }) => `${wheel} ${id}`))]).toEqual([

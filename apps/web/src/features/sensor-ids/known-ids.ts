@@ -20,11 +20,21 @@ export const knownIds = (state: OrderState, wheel: WheelPosition): KnownId[] => 
  * sensor that came with the wheel that is there now.
  */
 export const expectedIds = (state: OrderState, wheel: WheelPosition): KnownId[] => {
-  const cameFrom = state.work[wheel]?.mounted?.cameFrom ?? wheel
+  const cameFrom = placeBefore(state, wheel)
   const programmed = state.work[cameFrom]?.programmed
   return programmed
     ? [{ id: programmed.sensorId, says: 'as programmed' }]
     : withoutRepeats(oldIds(state, cameFrom))
+}
+
+/** From where the wheel came that is at a place now. One that became the spare was stowed, by a step of the plan. */
+const placeBefore = (state: OrderState, wheel: WheelPosition): WheelPosition => {
+  const mounted = state.work[wheel]?.mounted
+  if (mounted) return mounted.cameFrom
+  const stowed = state.plan?.plan.steps.find(
+    (step) => step.code === 'stow-spare' && step.wheel === wheel && state.closed[step.stepKey],
+  )
+  return stowed?.comesFrom ?? wheel
 }
 
 /** "same as stored · 3C12" */

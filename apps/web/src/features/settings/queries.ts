@@ -1,6 +1,5 @@
 import { getSettings, listInstruments, listStock } from '@bayledger/contract/settings'
 import { listSheets } from '@bayledger/contract/sheets'
-import { PriceList } from '@bayledger/reckoning/money/price-list'
 import { queryOptions } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 
@@ -27,10 +26,3 @@ export const stockQuery = queryOptions({
   queryFn: ({ signal }) => call(listStock, { signal }),
   staleTime: 15_000,
 })
-
-/** The present price list, out of the settings; `null` where the shop has set none that can be read. */
-export const priceListIn = (settings: readonly { kind: string; body: unknown }[]): PriceList | null => {
-  const stored = settings.find(({ kind }) => kind === 'prices')
-  const read = PriceList.safeParse(stored?.body)
-  return read.success ? read.data : null
-}

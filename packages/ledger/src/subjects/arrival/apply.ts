@@ -1,3 +1,4 @@
+import type { Pressure } from '@bayledger/reckoning/quantity'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
@@ -8,7 +9,8 @@ import { punctureVerdictAt } from '../../questions/puncture.ts'
 import { isSeating } from '../../questions/tire-steps.ts'
 import type { FoundKind, OrderState, TireRecord, VehicleCheck, WheelReadings } from '../../state.ts'
 import { unreadWheel } from '../../state.ts'
-import type { arrivalKinds } from './kinds.ts'
+import { correctedPressure } from './corrected-pressure.ts'
+import type { arrivalKinds, GaugeUsed } from './kinds.ts'
 
 export const applyArrival: Appliers<keyof typeof arrivalKinds> = {
   'wheel.checked': (state, entry) => {
@@ -104,10 +106,18 @@ const mergeReadings = (before: WheelReadings, entry: FoldableOf<'wheel.checked'>
   const { mounted, gauge, sensor, notPossible } = entry.payload
   return {
     mounted: mounted ?? before.mounted,
-    gauge: gauge ? recorded(gauge, entry) : before.gauge,
+    gauge: gauge ? recorded(corrected(gauge), entry) : before.gauge,
     sensor: sensor ? recorded({ reading: sensor }, entry) : before.sensor,
     notPossible: [...before.notPossible, ...notPossible],
   }
+}
+
+/** A reading counts as the master gauge would show it; what was read stays beside it. */
+const corrected = <Read extends { readonly pressure: Pressure; readonly instrument: GaugeUsed }>(
+  gauge: Read,
+) => {
+  const pressure = correctedPressure(gauge.pressure, gauge.instrument)
+  return pressure === gauge.pressure ? gauge : { ...gauge, pressure, asRead: gauge.pressure }
 }
 
 const mergedTire = (check: VehicleCheck, wheel: WheelPosition, tire: TireRecord, entry: Foldable) =>

@@ -22,8 +22,16 @@ import { SidewallPrint } from './sidewall.ts'
 export const Phase = z.enum(['arrival', 'closing'])
 export type Phase = z.infer<typeof Phase>
 
-/** A gauge at the time of the reading, with its correction against the master gauge, in psi. */
-export const GaugeUsed = z.strictObject({ instrumentId: Id, code: plainText(20), correctionPsi: z.number() })
+/**
+ * A gauge at the time of the reading. `offsetPsi`: what it shows more than the master gauge; the reading counts corrected by
+ * it. Absent in entries from before this field existed, which count as they were read; those name the same in `correctionPsi`.
+ */
+export const GaugeUsed = z.strictObject({
+  instrumentId: Id,
+  code: plainText(20),
+  correctionPsi: z.number(),
+  offsetPsi: z.optional(z.number().check(z.gte(-20), z.lte(20))),
+})
 export type GaugeUsed = z.infer<typeof GaugeUsed>
 
 /** How many times a sensor was tried before the result was recorded. */

@@ -1,6 +1,6 @@
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
-import { isClockHold } from '../../questions/clock-holds.ts'
+import { isSettleable } from '../../questions/open-holds.ts'
 import { isDriven } from '../../questions/proof.ts'
 import type { OrderState } from '../../state.ts'
 import type { closingKinds } from './kinds.ts'
@@ -25,7 +25,7 @@ export const applyClosing: Appliers<keyof typeof closingKinds> = {
   // A drive whose minutes are settled may be all that the proof waited for.
   'hold.settled': (state, entry) => {
     const { entryId } = entry.payload
-    const ends = (hold: OrderState['holds'][number]) => isClockHold(hold, entryId)
+    const ends = (hold: OrderState['holds'][number]) => isSettleable(hold, entryId)
     const settled = {
       ...state,
       holds: state.holds.filter((hold) => !ends(hold)),

@@ -1,10 +1,10 @@
 import { type Refusal, refuse } from '../../admit/refusal.ts'
 import { refuseOdometer } from '../../admit/refuse-odometer.ts'
 import type { Rules } from '../../admit/rule.ts'
-import { isClockHold } from '../../questions/clock-holds.ts'
 import { markOfEntry } from '../../questions/entry-places.ts'
 import { brokenSensors, handBackGate, insecureWheels, sealGate } from '../../questions/gates.ts'
 import { beforeLeaving, odometerDoubt } from '../../questions/odometer.ts'
+import { isSettleable } from '../../questions/open-holds.ts'
 import { proofOf } from '../../questions/proof.ts'
 import { definitionOf } from '../../registry.ts'
 import { isSamePerson } from '../../same-person.ts'
@@ -53,7 +53,7 @@ export const closingRules: Rules<keyof typeof closingKinds> = {
   'order.withdrawn': [stands],
   'hold.settled': [
     (state, { payload }) =>
-      state.holds.some((hold) => isClockHold(hold, payload.entryId)) ? null : refuse('HOLD_UNKNOWN', {}),
+      state.holds.some((hold) => isSettleable(hold, payload.entryId)) ? null : refuse('HOLD_UNKNOWN', {}),
   ],
   'entry.struck': [
     (state, draft) => {

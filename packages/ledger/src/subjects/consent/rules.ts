@@ -1,4 +1,5 @@
 import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import { isOverLimit, limitOf } from '@bayledger/reckoning/money/discount'
 import { totalsAreRight } from '@bayledger/reckoning/money/totals'
 import { refuse } from '../../admit/refusal.ts'
 import { holdsOneOf } from '../../admit/refuse-role.ts'
@@ -6,7 +7,7 @@ import type { Rules } from '../../admit/rule.ts'
 import { digestOf } from '../../digests.ts'
 import { answerable, answerTo, isLook, newestBundles } from '../../questions/answers.ts'
 import { cautionsOwed } from '../../questions/cautions-owed.ts'
-import { payment, pricedEstimate } from '../../questions/money.ts'
+import { bundleMoney, payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
 import { repairNotOffered } from '../../questions/repair-refused.ts'
 import { noSoundSpare } from '../../questions/sound-spare.ts'
@@ -36,6 +37,22 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
       const priced = pricedEstimate(facts.money, payload.scope)
       if (!priced) return refuse('MONEY_MISSING', {})
       return totalsAreRight(priced) ? null : refuse('ESTIMATE_TOTALS_DIFFER', {})
+    },
+    // What an earlier version held already was admitted with it, whoever writes now.
+    (state, { payload: { scope } }, facts) => {
+      const roles = facts.author.kind === 'staff' ? (facts.staff.get(facts.author.staffId) ?? []) : []
+      const limit = limitOf(facts.discountLimits, roles)
+      const before = new Set(
+        state.estimates.flatMap((issued) => issued.scope.bundles.map(({ money }) => money)),
+      )
+      const over = scope.bundles.find(
+        (bundle) =>
+          !before.has(bundle.money) &&
+          isOverLimit(bundleMoney(facts.money, bundle.money)?.lines ?? [], limit),
+      )
+      return over
+        ? refuse('DISCOUNT_OVER_LIMIT', { bundle: namedBundle(over), limitPercentThousandths: limit })
+        : null
     },
     (_state, { payload: { scope } }) => {
       const keys = new Set(scope.bundles.map(({ bundleKey }) => bundleKey))

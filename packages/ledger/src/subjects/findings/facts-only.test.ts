@@ -1,5 +1,5 @@
-import { workedCases } from '@bayledger/reckoning/diagnosis/cases/worked-cases.test-support'
-import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
+import { diagnosisOf } from '@bayledger/reckoning/diagnosis/cases/diagnosed-cases.test-support'
+import { type WorkedCase, workedCases } from '@bayledger/reckoning/diagnosis/cases/worked-cases.test-support'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
 import { digestOf } from '../../digests.ts'
@@ -28,15 +28,15 @@ const wordsIn = (payload: unknown): string[] =>
     .filter(({ path, text }) => !fact.test(text) && !typedByPeople.some((typed) => typed.test(path)))
     .map(({ path, text }) => `${path}: ${text}`)
 
-const payloadOf = (evidence: (typeof workedCases)[number]['evidence']) => ({
-  evidence,
-  diagnosis: diagnose(evidence),
-  evidenceDigest: digestOf(evidence),
+const payloadOf = (one: WorkedCase) => ({
+  evidence: one.evidence,
+  diagnosis: diagnosisOf(one),
+  evidenceDigest: digestOf(one.evidence),
 })
 
 describe('an issued diagnosis', () => {
-  it.each(workedCases)('of $name holds facts only, no words that the program made', ({ evidence }) => {
-    const payload = payloadOf(evidence)
+  it.each(workedCases)('of $name holds facts only, no words that the program made', (one) => {
+    const payload = payloadOf(one)
     expect(z.parse(findingKinds['diagnosis.issued'].payload, payload)).toEqual(payload)
     expect(wordsIn(payload)).toEqual([])
   })
@@ -44,7 +44,7 @@ describe('an issued diagnosis', () => {
   it('would be caught if it held any', () => {
     const [first] = workedCases
     if (first === undefined) throw new RangeError('there are worked cases')
-    const payload = payloadOf(first.evidence)
+    const payload = payloadOf(first)
     const [finding] = payload.diagnosis.findings
     const withWords = { ...finding, asWritten: { next: 'Find the leak.', customer: 'Your tire is low.' } }
     expect(wordsIn({ ...payload, diagnosis: { ...payload.diagnosis, findings: [withWords] } })).toEqual([

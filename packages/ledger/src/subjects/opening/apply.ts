@@ -1,4 +1,7 @@
+import { SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
+import { sheetFigureDigest } from '../../sheet-agreement.ts'
+import type { OrderState } from '../../state.ts'
 import type { openingKinds } from './kinds.ts'
 
 export const applyOpening: Appliers<keyof typeof openingKinds> = {
@@ -18,7 +21,11 @@ export const applyOpening: Appliers<keyof typeof openingKinds> = {
       },
     }
   },
-  'sheet.chosen': (state, entry) => ({ ...state, sheet: recorded(entry.payload, entry) }),
+  'sheet.chosen': (state, entry) => ({
+    ...state,
+    sheet: recorded(entry.payload, entry),
+    figures: state.sheet ? stillConfirmed(state, state.sheet.sheet, entry.payload.sheet) : state.figures,
+  }),
   'surroundings.recorded': (state, entry) => {
     const before = state.surroundings
     const now = entry.payload
@@ -51,3 +58,18 @@ export const applyOpening: Appliers<keyof typeof openingKinds> = {
   },
   'order.moved': (state, entry) => ({ ...state, locationId: entry.payload.locationId }),
 }
+
+/** A second person confirmed a figure as it was: of another figure on another sheet nothing is confirmed. */
+const stillConfirmed = (
+  { figures }: Pick<OrderState, 'figures'>,
+  before: SpecificationSheet,
+  after: SpecificationSheet,
+): OrderState['figures'] =>
+  Object.fromEntries(
+    SafetyFigure.options.flatMap((figure) => {
+      const confirmed = figures[figure]
+      return confirmed && sheetFigureDigest(before, figure) === sheetFigureDigest(after, figure)
+        ? [[figure, confirmed]]
+        : []
+    }),
+  )

@@ -4,6 +4,12 @@ import type { photoKinds } from './kinds.ts'
 export const applyPhotos: Appliers<keyof typeof photoKinds> = {
   'photo.attached': (state, entry) => ({
     ...state,
-    photos: [...state.photos, recorded(entry.payload, entry)],
+    photos: [...state.photos, recorded({ ...entry.payload, shared: false }, entry)],
+  }),
+  'photo.shared': (state, { payload }) => ({
+    ...state,
+    photos: state.photos.map((photo) =>
+      photo.written.entryId === payload.photoId ? { ...photo, shared: payload.shared } : photo,
+    ),
   }),
 }

@@ -1,4 +1,5 @@
 import type { Torque } from '@bayledger/reckoning/quantity'
+import { studsOf } from '@bayledger/reckoning/sheet'
 import { calibrationLapse, usualInterval } from '@bayledger/reckoning/torque/calibration'
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 import { isInSpan, spanForRound, type TorqueSpan } from '@bayledger/reckoning/torque/wrench-range'
@@ -16,7 +17,7 @@ export const admitRound = (
   round: Omit<TorqueSeal, 'written'> & { readonly stepKey: string },
   facts: AdmitFacts,
 ): Refusal | null => {
-  const studs = state.sheet?.sheet.studs
+  const studs = studsOf(state.sheet?.sheet)
   if (!studs) return null
   const { figure, wrench } = round
   const step = state.plan?.plan.steps.find(({ stepKey }) => stepKey === round.stepKey)

@@ -4,7 +4,9 @@ import { type Appliers, recorded } from '../../fold/foldable.ts'
 import { reopen, reopenLowering, reopenOvertaken } from '../../fold/reopen.ts'
 import { withWheelsSecured } from '../../fold/secure-wheels.ts'
 import { isDriven } from '../../questions/proof.ts'
+import type { PayloadOf } from '../../registry.ts'
 import type { OrderState } from '../../state.ts'
+import { correctedPressure } from '../arrival/corrected-pressure.ts'
 import { freshFitting, torqueSteps } from '../torque/apply.ts'
 import type { workKinds } from './kinds.ts'
 
@@ -81,7 +83,7 @@ export const applyWork: Appliers<keyof typeof workKinds> = {
     closeStep(
       changeWheel(state, entry.payload.wheel, (work) => ({
         ...work,
-        pressure: recorded(entry.payload, entry),
+        pressure: recorded(corrected(entry.payload), entry),
       })),
       entry.payload.stepKey,
       entry,
@@ -121,4 +123,10 @@ const isPartMissing = ({ plan, closed, setAside }: OrderState, stepKey: string):
       !closed[step.stepKey] &&
       !setAside[step.stepKey],
   )
+}
+
+/** What a tire was left at counts as the master gauge would show it; what was read stays beside it. */
+const corrected = (set: PayloadOf<'pressure.set'>) => {
+  const asLeft = correctedPressure(set.asLeft, set.instrument)
+  return asLeft === set.asLeft ? set : { ...set, asLeft, asRead: set.asLeft }
 }

@@ -16,6 +16,7 @@ import { GaugeUsed } from '../arrival/kinds.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 import { PlanVersion2, planToVersion3 } from './plan-version-2.ts'
 import { PlanVersion3, planToVersion4 } from './plan-version-3.ts'
+import { PlanVersion4, planToVersion5 } from './plan-version-4.ts'
 
 const relearn = {
   stepKey: StepKey,
@@ -40,6 +41,7 @@ export const workKinds = {
       earlierVersion(PlanVersion1, planToVersion2),
       earlierVersion(PlanVersion2, planToVersion3),
       earlierVersion(PlanVersion3, planToVersion4),
+      earlierVersion(PlanVersion4, planToVersion5),
     ],
     roles: [],
     writtenBy: ['system'],

@@ -8,6 +8,8 @@ import {
 } from '@bayledger/reckoning/sensor/part-match'
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
+import { isMissing, sensorOf, tiresOf } from '@bayledger/reckoning/sheet'
+import { gaugeKilopascals, millimeters } from '@bayledger/reckoning/units/measured'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { axleOf, readingOrder } from '@bayledger/reckoning/wheels'
@@ -20,11 +22,14 @@ import { overTargetPsi, pressureTargetFor } from '../../questions/pressure-targe
 import { tireTroubleAt } from '../../questions/troubles.ts'
 import { roadShut } from '../../questions/why-not.ts'
 import type { OrderState } from '../../state.ts'
+import { correctedPressure } from '../arrival/corrected-pressure.ts'
 import { knownGauge } from '../arrival/rules.ts'
 import type { workKinds } from './kinds.ts'
 
 export const workRules: Rules<keyof typeof workKinds> = {
   'figure.confirmed': [
+    (state, { payload: { figure } }) =>
+      state.sheet && isMissing(state.sheet.sheet, figure) ? refuse('FIGURE_MISSING', { figure }) : null,
     (state, draft) => {
       const enteredBy = state.sheet?.sheet.sources[draft.payload.figure]?.enteredBy
       return draft.writtenBy.kind === 'staff' && enteredBy?.toLowerCase() === draft.writtenBy.staffId
@@ -51,6 +56,10 @@ export const workRules: Rules<keyof typeof workKinds> = {
         frequenciesMHz: known?.frequenciesMHz ?? null,
         stem: known?.stem ?? null,
         madeMonth: known?.madeMonth ?? null,
+        protocols: known?.protocols ?? null,
+        hole: known?.holeMillimeters == null ? null : millimeters(known.holeMillimeters),
+        ratedPressure: known?.ratedPsi == null ? null : ratedPressure(known.ratedPsi),
+        shelfMonths: known?.shelfMonths ?? null,
         state: known?.heldBack == null ? null : { state: 'held-back', why: known.heldBack },
       }
       const refusals = refusalsOf(need, [asRead, asListed], facts.now)
@@ -69,7 +78,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
   ],
   'sensor.programmed': [
     (state, { payload }, facts) => {
-      const wanted = state.sheet?.sheet.sensor?.frequencyMHz
+      const wanted = sensorOf(state.sheet?.sheet)?.frequencyMHz
       if (wanted !== undefined && !isSameFrequency(payload.frequencyMHz, wanted))
         return refuse('SENSOR_FREQUENCY_WRONG', { foundMHz: payload.frequencyMHz, wantedMHz: wanted })
       return idTaken(state, payload.sensorId, payload.wheel, facts.idsOnOtherVehicles, payload.identity)
@@ -108,21 +117,22 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
     (state, { payload }) => {
       const target = inKilopascals({ value: payload.target.psi, unit: 'psi' })
+      const asLeft = correctedPressure(payload.asLeft, payload.instrument)
       const overPsi = overTargetPsi(payload.surroundings)
-      const maximumPsi = state.sheet?.sheet.tire[axleOf(payload.wheel)]?.sidewallMaximumPsi ?? null
+      const maximumPsi = tiresOf(state.sheet?.sheet)?.[axleOf(payload.wheel)]?.sidewallMaximumPsi ?? null
       const left = judgeAsLeft(
         target,
-        inKilopascals(payload.asLeft),
+        inKilopascals(asLeft),
         { ...usualAfterSetLimits, overPsi },
         maximumPsi === null ? null : inKilopascals({ value: maximumPsi, unit: 'psi' }),
       )
       if (left === 'over-sidewall' && maximumPsi !== null)
-        return refuse('PRESSURE_OVER_SIDEWALL', { wheel: payload.wheel, found: payload.asLeft, maximumPsi })
+        return refuse('PRESSURE_OVER_SIDEWALL', { wheel: payload.wheel, found: asLeft, maximumPsi })
       return left === 'on-target' || left === 'over-sidewall'
         ? null
         : refuse('PRESSURE_NOT_ON_TARGET', {
             side: left,
-            found: payload.asLeft,
+            found: asLeft,
             targetPsi: payload.target.psi,
             overPsi,
           })
@@ -163,8 +173,16 @@ const refusalsOf = (need: SensorNeed, knownAs: readonly SensorPart[], now: strin
   )
 }
 
+const ratedPressure = (psi: number) => gaugeKilopascals(inKilopascals({ value: psi, unit: 'psi' }))
+
 /** Facts that nobody reads off a part when it is drawn; another entry or the maker's sheet gives them later. */
-const notMarked = { protocols: null, ratedPressure: null, ratedSpeed: null, hole: null } as const
+const notMarked = {
+  protocols: null,
+  ratedPressure: null,
+  ratedSpeed: null,
+  hole: null,
+  shelfMonths: null,
+} as const
 
 /** The IDs in use at a position: the one read on arrival and, at another wheel than the one in hand, the one given since. */
 const idsAt = (state: OrderState, position: WheelPosition, inHand: boolean): string[] => {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
-import { diagnose, ruleSetVersion } from '../diagnose.ts'
+import { ruleSetVersion } from '../diagnose.ts'
 import { Diagnosis } from '../diagnosis.ts'
 import { differences } from './case-differences.test-support.ts'
+import { diagnosisOf } from './diagnosed-cases.test-support.ts'
 import { mustHold } from './must-hold.test-support.ts'
 import { tradeCases, workedCases } from './worked-cases.test-support.ts'
 
@@ -26,8 +27,8 @@ describe('worked cases', () => {
     expect(differences(one)).toEqual([])
   })
 
-  it.each(workedCases)('$name: the diagnosis has the published form', ({ evidence }) => {
-    const diagnosis = diagnose(evidence)
+  it.each(workedCases)('$name: the diagnosis has the published form', (one) => {
+    const diagnosis = diagnosisOf(one)
     expect(z.parse(Diagnosis, diagnosis)).toEqual(diagnosis)
   })
 })
@@ -49,7 +50,7 @@ describe('the differences from a case', () => {
   if (first === undefined) throw new Error('there are no cases')
 
   it('name what is missing, what is too much, another cause and what does not hold', () => {
-    const told = { ...diagnose(first.evidence), primary: null }
+    const told = { ...diagnosisOf(first), primary: null }
     const findings = told.findings.map((finding) => ({ ...finding, code: 'under-placard' as const }))
     expect(differences(first, { ...told, findings })).toEqual([
       'expected tire-low@LF, which was not found',

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto'
 import { readFileSync, writeFileSync } from 'node:fs'
 import * as z from 'zod/mini'
-import { diagnose, ruleSetVersion } from '../diagnose.ts'
+import { ruleSetVersion } from '../diagnose.ts'
+import { diagnosisOf } from './diagnosed-cases.test-support.ts'
 import { workedCases } from './worked-cases.test-support.ts'
 
 /**
@@ -19,10 +20,10 @@ export const readPin = (): Pin => z.parse(Pin, JSON.parse(readFileSync(file, 'ut
 export const pinOfToday = (): Pin => ({
   ruleSet: ruleSetVersion,
   digests: Object.fromEntries(
-    workedCases.map(({ name, evidence }) => [
-      name,
+    workedCases.map((one) => [
+      one.name,
       createHash('sha256')
-        .update(JSON.stringify(diagnose(evidence)))
+        .update(JSON.stringify(diagnosisOf(one)))
         .digest('hex')
         .slice(0, 16),
     ]),

@@ -37,14 +37,20 @@ describe('what to check next', () => {
   })
 
   it('only supposes what evidence may say', () => {
+    // No field of the evidence is judged by another one, so what was found sound in one case is sound in all.
+    const seen = new Set<string>()
     for (const { name, evidence } of workedCases) {
       const facts = readFacts(evidence)
       for (const check of checksFor(facts)) {
         for (const supposition of check.suppositions(facts)) {
+          const key = JSON.stringify(supposition)
+          if (seen.has(key)) continue
+          seen.add(key)
           const parsed = Evidence.safeParse(suppose(evidence, supposition))
           expect(parsed.error?.issues ?? [], `${name} ${check.field}`).toEqual([])
         }
       }
     }
+    expect(seen.size).toBeGreaterThan(1_000)
   })
 })

@@ -46,8 +46,8 @@ describe('what today’s rules say differently', () => {
   it.each([
     [{ wheels: [] }, 'no wheel'],
     [{ confidence: 'possible' }, 'possible'],
-    [{ offers: ['tire', 'leak-find'] }, 'tire, leak find'],
-    [{ holds: ['road', 'hand-back'] }, 'road, hand back'],
+    [{ offers: ['tire', 'leak-find'] }, 'tire, finding the leak'],
+    [{ holds: ['road', 'hand-back'] }, 'the road, the hand-back'],
     [{ kind: 'note' }, 'note'],
   ] as const)('says what changed of a finding: %j', (change, words) => {
     const other = { ...first, ...change } as typeof first

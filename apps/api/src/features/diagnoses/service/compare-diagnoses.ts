@@ -46,8 +46,8 @@ const changesOf = (then: Finding, now: Finding): string[] => {
     ['wheels', placesOf(then.wheels), placesOf(now.wheels)],
     ['kind', then.stop ?? then.kind, now.stop ?? now.kind],
     ['confidence', then.confidence, now.confidence],
-    ['offers', listed(then.offers), listed(now.offers)],
-    ['holds', listed(then.holds), listed(now.holds)],
+    ['offers', listed(differenceWords.offers, then.offers), listed(differenceWords.offers, now.offers)],
+    ['holds', listed(differenceWords.holds, then.holds), listed(differenceWords.holds, now.holds)],
   ].filter(([, before, after]) => before !== after)
   if (acted.length > 0)
     return acted.map(([what = '', before = '', after = '']) =>
@@ -58,10 +58,10 @@ const changesOf = (then: Finding, now: Finding): string[] => {
     : [differenceWords.reasons(title)]
 }
 
-const listed = (members: readonly string[]): string =>
-  members.length === 0
-    ? differenceWords.none
-    : members.map((member) => member.replaceAll('-', ' ')).join(', ')
+const listed = <Member extends string>(
+  words: Readonly<Record<Member, string>>,
+  members: readonly Member[],
+): string => (members.length === 0 ? differenceWords.none : members.map((member) => words[member]).join(', '))
 
 /** The contradictions of one that the other does not have, in words. */
 const onlyIn = (one: Diagnosis, other: Diagnosis): string[] =>

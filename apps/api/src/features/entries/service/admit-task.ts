@@ -1,4 +1,4 @@
-import { admit } from '@bayledger/ledger/admit'
+import { admitHeard, heardOf } from '@bayledger/ledger/admit/admit-heard'
 import { type Refusal, refuse } from '@bayledger/ledger/admit/refusal'
 import { chainEntry } from '@bayledger/ledger/append'
 import { canonicalText } from '@bayledger/ledger/digests'
@@ -7,7 +7,7 @@ import type { ShopFacts } from '../store/read-shop-facts.ts'
 import type { Opening } from '../store/write-entries.ts'
 import { factsFor } from './admit-facts.ts'
 import type { Task } from './append-task.ts'
-import { continued, type KeptOrder, seqOf, stateOfKept } from './kept-orders.ts'
+import { continued, entriesOf, type KeptOrder, seqOf, stateOfKept } from './kept-orders.ts'
 import { planAfterDecision } from './plan-after-decision.ts'
 
 export type Admission =
@@ -37,7 +37,13 @@ export const admitTask = (task: Task, before: KeptOrder, shop: ShopFacts): Admis
   const pending: Draft[] = [draft]
   for (let next = pending.shift(); next; next = pending.shift()) {
     const state = stateOfKept(order)
-    const verdict = admit(state, next, factsFor(shop, own, state, next, at))
+    const facts = factsFor(shop, own, state, next, at)
+    const verdict = admitHeard(
+      state,
+      next,
+      facts,
+      next === draft && task.heard ? heardOf(entriesOf(order), draft, task.heard) : null,
+    )
     if (!verdict.admitted) return { does: 'refuse', refusal: verdict }
     const given = next === draft ? { ...task.given, ...openingGiven(task.opening) } : {}
     const entry = chainEntry(

@@ -1,4 +1,6 @@
+import type { Heard } from '@bayledger/contract/entries'
 import type { Draft, Given } from '@bayledger/ledger/entry'
+import type { Authority } from '../../../core/writer.ts'
 import type { Deps } from '../../../deps.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { peekOrderNumber } from '../store/read-facts.ts'
@@ -17,8 +19,10 @@ export type AppendOptions = {
   readonly given?: Omit<Given, 'holds'>
   /** Off where the plan comes as an entry of its own, as in a ledger that is loaded whole. */
   readonly plansAfterDecision?: boolean
-  /** The writer's session, where it was taken from memory: it must be valid when the entry is written. */
-  readonly sessionId?: string
+  /** What the writer writes under, where it must hold when the entry is written. */
+  readonly authority?: Authority
+  /** What its writer had heard of the order; left out or `null`: everything. */
+  readonly heard?: Heard | null
 }
 
 /** More rounds than this for one entry would be a fault of ours, not a busy day. */
@@ -49,7 +53,7 @@ const appendNow = async (deps: Deps, draft: Draft, options: AppendOptions): Prom
 const prepare = async (
   deps: Deps,
   draft: Draft,
-  { sides, given = {}, plansAfterDecision = true, sessionId }: AppendOptions,
+  { sides, given = {}, plansAfterDecision = true, authority, heard }: AppendOptions,
   isFirst: boolean,
 ): Promise<Task> => {
   const { orders, facts } = memoryOf(deps.pool)
@@ -64,7 +68,8 @@ const prepare = async (
     sides,
     given,
     plansAfterDecision,
-    sessionId: sessionId ?? null,
+    authority: authority ?? null,
+    heard: heard ?? null,
     own: await loadOwnFacts(deps, stateOfKept(order), draft, await moneyNamedIn(deps, draft, sides)),
     opening: draft.kind === 'order.opened' ? await openingOf(deps, given) : null,
   }

@@ -1,5 +1,7 @@
+import type { Heard } from '@bayledger/contract/entries'
 import type { DeliveryRefusal, Refusal } from '@bayledger/ledger/admit/refusal'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
+import type { Authority } from '../../../core/writer.ts'
 import type { Deps } from '../../../deps.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import type { Opening } from '../store/write-entries.ts'
@@ -12,8 +14,10 @@ export type Task = {
   readonly sides: readonly SideToKeep[]
   readonly given: Omit<Given, 'holds'>
   readonly plansAfterDecision: boolean
-  /** The session that must still be valid when this is written; `null`: its writer was just checked. */
-  readonly sessionId: string | null
+  /** What must still hold when this is written; `null`: its writer was just checked. */
+  readonly authority: Authority | null
+  /** What its writer had heard of the order; `null`: everything. */
+  readonly heard: Heard | null
   readonly own: OwnFacts
   /** Only where the draft opens an order. */
   readonly opening: Opening | null

@@ -8,7 +8,7 @@ export type Failure =
   | { readonly kind: 'refused'; readonly refusal: DeliveryRefusal }
   /** Something in one of the entries. */
   | { readonly kind: 'entry'; readonly error: unknown }
-  /** The database itself: no entry would have been written, and none of them is known not to be. */
+  /** The database failed, so it is not known whether any of the entries was written. */
   | { readonly kind: 'everything'; readonly error: unknown }
 
 export const failureOf = (error: unknown): Failure => {

@@ -1,4 +1,5 @@
 import type { Entry } from '@bayledger/ledger/entry'
+import type { Authority } from '../../../core/writer.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { type Opening, orderKey } from '../store/write-entries.ts'
 import { admitTask, idReused, isSameContent } from './admit-task.ts'
@@ -14,7 +15,7 @@ export type Group = {
   order: KeptOrder
   readonly written: Entry[]
   readonly sides: SideToKeep[]
-  readonly sessionIds: Set<string>
+  readonly authorities: Authority[]
   readonly factsVersion: number
   opening: Opening | null
   /** Takes no further task: an order that is opened, or a task that goes alone. */
@@ -59,7 +60,7 @@ const newGroup = ({ orders, facts }: Memory, shopId: string, orderId: string): G
     order: base,
     written,
     sides: [],
-    sessionIds: new Set(),
+    authorities: [],
     factsVersion: shop.version,
     opening: null,
     closed: false,
@@ -70,7 +71,7 @@ const newGroup = ({ orders, facts }: Memory, shopId: string, orderId: string): G
 
 const place = ({ orders, facts }: Memory, group: Group, waiting: Waiting): void => {
   const { task } = waiting
-  const { draft, deps, sessionId, opening, sides } = task
+  const { draft, deps, authority, opening, sides } = task
   const stored = orders.find(deps.shopId, draft.orderId, draft.id)
   const twin = group.written.find(({ id }) => id === draft.id)
   const shop = facts.peek(deps.shopId)
@@ -85,7 +86,7 @@ const place = ({ orders, facts }: Memory, group: Group, waiting: Waiting): void 
       group.order = admission.order
       group.written.push(...admission.written)
       group.sides.push(...sides)
-      if (sessionId !== null) group.sessionIds.add(sessionId)
+      if (authority !== null) group.authorities.push(authority)
       group.opening = opening
       group.closed = waiting.alone || opening !== null
       group.members.push({ waiting, outcome: { admitted: true, known: false, entry: admission.entry } })

@@ -1,18 +1,20 @@
-import { secondPersonIn } from '@bayledger/ledger/agreement'
+import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import { markOfEntry } from '@bayledger/ledger/questions/entry-places'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { OrderState } from '@bayledger/ledger/state'
+import { agreementText } from '@bayledger/ledger/tablet-signing'
 import { Id } from '@bayledger/ledger/text'
 import { upcast } from '@bayledger/ledger/upcast'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
 import * as z from 'zod/mini'
+import { isSignedBy } from '../../../core/tablet-signature.ts'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
-import { readEntryFacts } from '../store/read-facts.ts'
+import { type EntryFacts, readEntryFacts } from '../store/read-facts.ts'
 import type { OwnFacts } from './admit-facts.ts'
 import { loadLedger } from './load-ledger.ts'
 import { loadEarlierOdometer, odometerReadOf } from './load-odometer.ts'
@@ -24,16 +26,18 @@ export const loadOwnFacts = async (
   draft: Draft,
   money: MoneySides,
 ): Promise<OwnFacts> => {
-  const entry = await readEntryFacts(deps.pool, deps.shopId, {
+  const read = await readEntryFacts(deps.pool, deps.shopId, {
     restsOn: draft.restsOn.filter((id) => !markOfEntry(state, id)),
     vehicleId: state.opened?.vehicleId ?? null,
     sensorIds: sensorIdsIn(draft),
     wrenchIds: wrenchIdsIn(draft),
     secondPersonTokens: secondPersonTokensIn(draft),
+    vouchingTablet: vouchedIn(draft)?.deviceId ?? null,
     sheet: sheetIn(draft),
   })
-  const read = odometerReadOf(state, draft)
-  const earlierOdometer = read && (await loadEarlierOdometer(deps, read))
+  const entry = withVouched(read, draft)
+  const odometer = odometerReadOf(state, draft)
+  const earlierOdometer = odometer && (await loadEarlierOdometer(deps, odometer))
   return draft.kind === 'diagnosis.issued'
     ? { entry, money, earlierOdometer, history: await loadHistory(deps, state), ofSeq: state.seq }
     : { entry, money, earlierOdometer, history: null, ofSeq: null }
@@ -51,6 +55,7 @@ export const loadHistory = async (
       sensorIds: sensorIdsRead(state),
       wrenchIds: [],
       secondPersonTokens: [],
+      vouchingTablet: null,
       sheet: null,
     }),
     listEarlierOrders(deps.pool, deps.shopId, state.orderId),
@@ -79,7 +84,26 @@ const wrenchIdsIn = (draft: Draft): string[] =>
 
 const secondPersonTokensIn = (draft: Draft): string[] => {
   const proof = secondPersonIn(upcast(draft))?.proof
-  return proof ? [tokenDigest(proof.token)] : []
+  return proof?.how === 'pin' ? [tokenDigest(proof.token)] : []
+}
+
+/** The second person for whose PIN a tablet vouches, with what they agree to; `null`: no tablet does. */
+const vouchedIn = (draft: Draft) => {
+  const current = upcast(draft)
+  const person = secondPersonIn(current)
+  const agreement = agreementOf(current)
+  return person?.proof?.how === 'tablet' && agreement
+    ? { staffId: person.staffId, agreement, ...person.proof }
+    : null
+}
+
+/** The facts, with a second person whose tablet's signature holds. */
+const withVouched = (facts: EntryFacts, draft: Draft): EntryFacts => {
+  const vouched = vouchedIn(draft)
+  if (vouched === null || facts.tabletKey === null) return facts
+  const { staffId, agreement, signature } = vouched
+  if (!isSignedBy(facts.tabletKey, agreementText(agreement, vouched), signature)) return facts
+  return { ...facts, secondPersons: new Map([[draft.id, { ...agreement, staffId, until: null }]]) }
 }
 
 /** The version of a sheet that an order is to use; `null` also where its id could be nobody's. */

@@ -13,7 +13,8 @@ import { v7 as newId } from 'uuid'
  * nothing, so that no bay ever works from yesterday's answers. A new version of the estimate that changes what was
  * authorized needs another answer; until then its steps leave the plan. New findings that make a tire dangerous to open
  * or to fill put its purge or its look inside into the plan at once, and a hole that turns out to be beyond repair takes
- * its repair out. A refusal on record with which the vehicle leaves on its spare brings the spare's steps.
+ * its repair out. A refusal on record with which the vehicle leaves on its spare brings the spare's steps. A sheet on which
+ * a figure was entered or verified since brings that figure to its steps; what was closed stays closed.
  */
 export const planAfterDecision = (
   state: OrderState,
@@ -43,6 +44,7 @@ export const planAfterDecision = (
 
 const changesThePlan = (state: OrderState, { kind }: Draft): boolean => {
   if (kind === 'estimate.decided') return true
+  if (kind === 'sheet.chosen') return state.plan !== null
   if (kind === 'refusal.recorded') return planLacksSpare(state)
   if (kind === 'diagnosis.issued') return planLacksCare(state) || plansRuledOutRepair(state)
   if (kind !== 'estimate.issued') return false

@@ -5,12 +5,12 @@ import { english } from '@bayledger/wording/en/english'
 import type { Deps } from '../../../deps.ts'
 import { projectHead } from '../store/projections/head.ts'
 import { listEntriesAfter } from '../store/read-ledger.ts'
-import { listOrders, replaceProjection } from '../store/rebuild-projections.ts'
+import { listOrders, recountStock, replaceProjection } from '../store/rebuild-projections.ts'
 
 /**
  * Rebuilds heads, seen sensors and reports from the entries alone, whatever the heads said, order by order; refuses
- * an order with an entry that cannot be relied on. Stock and wrench cycles are counted with entries and are not
- * touched. Gives how many orders it did.
+ * an order with an entry that cannot be relied on. Movements of stock and wrench cycles are counted with entries and
+ * are not touched; what is on hand is their sum. Gives how many orders it did.
  */
 export const rebuildProjections = async ({
   pool,
@@ -37,5 +37,6 @@ export const rebuildProjections = async ({
     }
     await replaceProjection(pool, write, { first, last })
   }
+  await recountStock(pool, shopId)
   return orders.length
 }

@@ -1,5 +1,5 @@
 import type { Pool } from 'pg'
-import { AppError } from '../../../core/app-error.ts'
+import { authorityOver } from '../../../core/writer.ts'
 import { projectHead } from '../store/projections/head.ts'
 import { readStale } from '../store/read-stale.ts'
 import { type GuardedWrite, openOrder, orderKey, writeEntries } from '../store/write-entries.ts'
@@ -15,7 +15,19 @@ export type Writer = {
   readonly append: (task: Task) => Promise<Appended | 'prepare-again'>
 }
 
-type Parts = { readonly pool: Pool; readonly orders: KeptOrders; readonly facts: KeptFacts }
+/** How the writer waits. A simulation brings turns of its own. */
+export type Turns = {
+  /** Does the work after everything that has already arrived was read. */
+  readonly next: (work: () => void) => void
+  readonly after: (milliseconds: number, work: () => void) => void
+}
+
+type Parts = {
+  readonly pool: Pool
+  readonly orders: KeptOrders
+  readonly facts: KeptFacts
+  readonly turns: Turns
+}
 
 /** As many entries as one statement writes at most; what is left goes with the next. */
 const mostAtOnce = 256
@@ -48,8 +60,8 @@ export const startWriter = (parts: Parts): Writer => {
   const wake = (): void => {
     if (isWoken) return
     isWoken = true
-    // After the sockets were read: what came at the same moment goes together.
-    setImmediate(() => {
+    // What came at the same moment goes together.
+    parts.turns.next(() => {
       isWoken = false
       // A second write goes with as many tasks as the first or more: a statement of its own costs as much as several tasks.
       while (inFlight < mostInFlight && queue.length >= taken) if (!begin()) return
@@ -60,10 +72,10 @@ export const startWriter = (parts: Parts): Writer => {
   const waitNoLonger = (): void => {
     if (!isPatient) return
     isPatient = false
-    setTimeout(() => {
+    parts.turns.after(patienceMs, () => {
       isPatient = true
       if (inFlight < mostInFlight) begin()
-    }, patienceMs)
+    })
   }
 
   /** Starts a write with what waits, if any of it can go now. */
@@ -159,7 +171,7 @@ const writeOf = ({
   base,
   written,
   sides,
-  sessionIds,
+  authorities,
   factsVersion,
   entryById,
 }: Group): GuardedWrite => ({
@@ -170,7 +182,7 @@ const writeOf = ({
   head: projectHead(stateOfKept(order), order.last?.receivedAt ?? ''),
   entryById,
   sides,
-  sessionIds: [...sessionIds],
+  authorities,
   factsVersion,
 })
 
@@ -181,7 +193,7 @@ const settle = ({ orders }: Parts, { order, base, written, members }: Group): vo
 
 /**
  * Reads again what an order was judged on. Where it is as it was, its refusals are final; where it has changed, its
- * tasks are admitted again. A writer whose session is over is turned away.
+ * tasks are admitted again. A writer whose session is over, or whose tablet was put out, is turned away.
  */
 const lookAgain = async (parts: Parts, group: Group): Promise<Waiting[]> => {
   const { shopId, orderId } = group.order
@@ -191,16 +203,16 @@ const lookAgain = async (parts: Parts, group: Group): Promise<Waiting[]> => {
     parts.facts.refresh(shopId),
     readStale(parts.pool, shopId, {
       entryIds: tasks.map(({ draft }) => draft.id),
-      sessionIds: tasks.flatMap(({ sessionId }) => sessionId ?? []),
+      authorities: tasks.flatMap(({ authority }) => authority ?? []),
       at: tasks[0]?.deps.clock.now() ?? new Date(),
     }),
   ])
   const unchanged =
     order.doubt === null && seqOf(order) === seqOf(group.base) && shop.version === group.factsVersion
   return group.members.flatMap(({ waiting, outcome }) => {
-    const { draft, sessionId, opening } = waiting.task
+    const { draft, authority, opening } = waiting.task
     const takenBy = stale.takenIds.get(draft.id)
-    if (sessionId !== null && stale.endedSessions.has(sessionId)) waiting.reject(sessionOver())
+    if (authority !== null && stale.isOver(authority)) waiting.reject(authorityOver(authority))
     else if (stale.refusedIds.has(draft.id) || (takenBy !== undefined && takenBy !== orderId))
       waiting.resolve(idReused)
     else if (unchanged && group.written.length === 0) waiting.resolve(outcome)
@@ -227,8 +239,6 @@ const again = (waiting: Waiting): Waiting[] => {
   waiting.reject(new Error(`order ${waiting.task.draft.orderId} changed ${mostTries} times in a row`))
   return []
 }
-
-const sessionOver = () => new AppError({ code: 'SESSION_EXPIRED' })
 
 const inTurn = async (
   groups: readonly Group[],

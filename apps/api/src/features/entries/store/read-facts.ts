@@ -6,9 +6,11 @@ import type { Pool } from 'pg'
 export type EntryFacts = {
   /** Whose PIN earned these tokens, by the id of the entry that they agreed to. */
   readonly secondPersons: ReadonlyMap<string, ProvenSecondPerson>
+  /** The public key of the tablet that vouches for a second person's PIN; `null`: none does, or it has none. */
+  readonly tabletKey: string | null
   /** Of the ids that the entry rests on, those that were refused. */
   readonly refusedIds: ReadonlySet<string>
-  /** Of these sensor IDs, those last seen on another vehicle. */
+  /** Of these sensor IDs, those last seen on another vehicle, by when the server received it: a tablet's clock may be wrong. */
   readonly idsOnOtherVehicles: ReadonlySet<string>
   /** The digest of this sheet, as it is on file. */
   readonly sheetsOnFile: ReadonlySet<string>
@@ -23,11 +25,14 @@ export type AskedFacts = {
   readonly wrenchIds: readonly string[]
   /** Digests of the tokens in the entry. */
   readonly secondPersonTokens: readonly string[]
+  /** The tablet that vouches for the PIN of the entry's second person. */
+  readonly vouchingTablet: string | null
   readonly sheet: { readonly sheetId: string; readonly version: number } | null
 }
 
 export const noEntryFacts: EntryFacts = {
   secondPersons: new Map(),
+  tabletKey: null,
   refusedIds: new Set(),
   sheetsOnFile: new Set(),
   idsOnOtherVehicles: new Set(),
@@ -36,11 +41,12 @@ export const noEntryFacts: EntryFacts = {
 
 /** Reads what one entry needs, in one prepared statement; no statement where it needs nothing. */
 export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFacts): Promise<EntryFacts> => {
-  const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens, sheet } = asked
+  const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens, vouchingTablet, sheet } = asked
   const count = restsOn.length + sensorIds.length + wrenchIds.length + secondPersonTokens.length
-  if (count === 0 && sheet === null) return noEntryFacts
+  if (count === 0 && sheet === null && vouchingTablet === null) return noEntryFacts
   const { rows } = await pool.query<{
-    second_persons: ProvenSecondPerson[] | null
+    second_persons: (Omit<ProvenSecondPerson, 'until'> & { until: string })[] | null
+    tablet_key: string | null
     refused: string[] | null
     sheet: object | null
     ids_elsewhere: string[] | null
@@ -51,11 +57,14 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
       (select json_agg(json_build_object('staffId', staff_id, 'orderId', order_id, 'entryId', entry_id, 'kind', kind,
         'digest', digest, 'until', expires_at)) from second_person_proofs
         where shop_id = $1 and token_hash = any ($6::text[])) as second_persons,
+      (select public_key from device_keys where shop_id = $1 and device_id = $9) as tablet_key,
       (select body from sheet_versions where shop_id = $1 and sheet_id = $7 and version = $8) as sheet,
       (select array_agg(id::text) from refused_entries where shop_id = $1 and id = any ($2::uuid[])) as refused,
       (select array_agg(sensor_id order by sensor_id) from (
-        select distinct on (sensor_id) sensor_id, vehicle_id from seen_sensors
-        where shop_id = $1 and sensor_id = any ($4::text[]) order by sensor_id, entry_id desc) last_seen
+        select distinct on (s.sensor_id) s.sensor_id, s.vehicle_id
+        from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
+        where s.shop_id = $1 and s.sensor_id = any ($4::text[])
+        order by s.sensor_id, e.received_at desc, s.entry_id desc) last_seen
         where vehicle_id <> $3) as ids_elsewhere,
       (select json_agg(json_build_object('id', id, 'cycles', cycles)) from instruments
         where shop_id = $1 and id = any ($5::uuid[])) as cycles`,
@@ -68,6 +77,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
       secondPersonTokens,
       sheet?.sheetId ?? null,
       sheet?.version ?? null,
+      vouchingTablet,
     ],
   })
   const [row] = rows
@@ -78,6 +88,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
         { ...proven, until: new Date(proven.until).toISOString() },
       ]),
     ),
+    tabletKey: row?.tablet_key ?? null,
     refusedIds: new Set(row?.refused ?? []),
     sheetsOnFile: new Set(row?.sheet && sheet ? [digestOf({ ...row.sheet, ...sheet })] : []),
     idsOnOtherVehicles: new Set(row?.ids_elsewhere ?? []),

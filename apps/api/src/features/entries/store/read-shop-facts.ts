@@ -1,5 +1,6 @@
 import type { PartOnStock, WrenchFacts } from '@bayledger/ledger/admit/facts'
 import type { Role } from '@bayledger/ledger/role'
+import { type DiscountLimits, readPriceBook } from '@bayledger/reckoning/money/price-book'
 import type { Pool } from 'pg'
 import { WrenchBody } from '../../../core/instrument-body.ts'
 import { partOnStock } from '../../../core/part-family.ts'
@@ -10,9 +11,11 @@ export type ShopFacts = {
   /** Active people with their roles. */
   readonly staff: ReadonlyMap<string, readonly Role[]>
   readonly gauges: ReadonlySet<string>
+  readonly gaugesInQuarantine: ReadonlySet<string>
   /** Their clicks are as they were when this was read: appends count on without raising the version. */
   readonly wrenches: ReadonlyMap<string, WrenchFacts>
   readonly places: ReadonlyMap<string, PlaceFacts>
+  readonly discountLimits: DiscountLimits
 }
 
 export type PlaceFacts = {
@@ -36,6 +39,7 @@ type Row = {
     | null
   stock: { place: string; number: string; family: unknown }[] | null
   places: { id: string; second_person: boolean | null }[] | null
+  prices: unknown
 }
 
 /** The facts and their version, as of one moment. @throws when there is no such shop. */
@@ -49,7 +53,9 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
       (select json_agg(json_build_object('place', location_id, 'number', part_number, 'family', family))
         from stock_items where shop_id = $1) as stock,
       (select json_agg(json_build_object('id', id,
-        'second_person', (law_profile ->> 'secondPersonForTorque')::boolean)) from locations where shop_id = $1) as places
+        'second_person', (law_profile ->> 'secondPersonForTorque')::boolean)) from locations where shop_id = $1) as places,
+      (select body from setting_versions where shop_id = $1 and kind = 'prices' and location_id is null
+        order by version desc limit 1) as prices
       from shops where id = $1`,
     values: [shopId],
   })
@@ -59,9 +65,8 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
   return {
     version: row.version,
     staff: new Map((row.staff ?? []).map(({ id, roles }) => [id, roles])),
-    gauges: new Set(
-      instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
-    ),
+    gauges: gaugesWith(instruments, false),
+    gaugesInQuarantine: gaugesWith(instruments, true),
     wrenches: new Map(
       instruments
         .filter(({ kind }) => kind === 'wrench')
@@ -71,6 +76,8 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
           return range.success ? [[id, { dueOn: due_on ?? '', cycles, quarantined, ...range.data }]] : []
         }),
     ),
+    // Without prices that can be read nothing is taken off.
+    discountLimits: readPriceBook(row.prices)?.discountLimits ?? nothingOff,
     places: new Map(
       (row.places ?? []).map(({ id, second_person }) => [
         id,
@@ -86,3 +93,13 @@ export const readShopFacts = async (pool: Pool, shopId: string): Promise<ShopFac
     ),
   }
 }
+
+const nothingOff: DiscountLimits = { advisor: 0, lead: 0, manager: 0, owner: 0 }
+
+const gaugesWith = (
+  instruments: readonly { readonly id: string; readonly kind: string; readonly quarantined: boolean }[],
+  quarantined: boolean,
+): ReadonlySet<string> =>
+  new Set(
+    instruments.filter((one) => one.kind === 'gauge' && one.quarantined === quarantined).map(({ id }) => id),
+  )

@@ -17,6 +17,21 @@ export const listOrders = async (
     )
   ).rows
 
+/** Sets what is on hand to the sum of what moved it. Appends wait meanwhile, so that none is left out. */
+export const recountStock = (pool: Pool, shopId: string): Promise<void> =>
+  inTransaction(pool, async (tx) => {
+    await tx.query('lock table stock_items in share row exclusive mode')
+    await tx.query(
+      `update stock_items s set on_hand = m.moved
+       from (select i.id,
+           (coalesce((select sum(quantity) from stock_movements where shop_id = $1 and stock_item_id = i.id), 0)
+           + coalesce((select sum(quantity) from stock_changes where shop_id = $1 and stock_item_id = i.id), 0))::int as moved
+         from stock_items i where i.shop_id = $1) m
+       where s.shop_id = $1 and s.id = m.id and s.on_hand <> m.moved`,
+      [shopId],
+    )
+  })
+
 const rebuiltHead: HeadPart = {
   name: 'rebuild',
   rebuilding: true,

@@ -20,12 +20,17 @@ type KeptRefusal = Reason &
     readonly deviceId: string | null
   }
 
-/** Keeps what a known sender wrote and the ledger did not take. A refusal is final for its id: the first stays. */
-export const keepRefused = async (pool: Pool, shopId: string, refused: KeptRefusal): Promise<void> => {
-  await pool.query({
+/**
+ * Keeps what a known sender wrote and the ledger did not take. A refusal is final for its id: the first stays. Gives whether
+ * it was kept: not where it was kept before, or where another delivery of the same entry was written meanwhile.
+ */
+export const keepRefused = async (pool: Pool, shopId: string, refused: KeptRefusal): Promise<boolean> => {
+  const { rows } = await pool.query({
     name: 'keep-refused',
     text: `insert into refused_entries (shop_id, id, order_id, kind, body, code, "values", received_at, written_by, device_id)
-      values ($1, $2, $3, $4, $5::json, $6, $7::json, $8, $9::json, $10) on conflict do nothing`,
+      select $1::uuid, $2::uuid, $3::uuid, $4, $5::json, $6, $7::json, $8::timestamptz, $9::json, $10::uuid
+      where not exists (select from entries where shop_id = $1::uuid and id = $2::uuid)
+      on conflict do nothing returning id`,
     values: [
       shopId,
       refused.id,
@@ -39,6 +44,7 @@ export const keepRefused = async (pool: Pool, shopId: string, refused: KeptRefus
       refused.deviceId,
     ],
   })
+  return rows.length === 1
 }
 
 const select = `select r.id, r.order_id as "orderId", h.number as "orderNumber", r.kind, r.code, r."values",

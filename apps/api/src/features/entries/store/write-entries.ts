@@ -1,4 +1,5 @@
 import type { Pool } from 'pg'
+import { type Authority, sessionsIn, tabletsIn } from '../../../core/writer.ts'
 import { buildStatement, type HeadPart } from './projections/build-statement.ts'
 import { headRow, setHead } from './projections/head.ts'
 import type { OrderWrite } from './projections/projection.ts'
@@ -7,8 +8,8 @@ import type { OrderWrite } from './projections/projection.ts'
 export type Guards = {
   /** The version of the shop's facts that the entries were admitted on. */
   readonly factsVersion: number
-  /** The sessions of the people who wrote them. */
-  readonly sessionIds: readonly string[]
+  /** What the people who wrote them write under. */
+  readonly authorities: readonly Authority[]
 }
 
 export type GuardedWrite = OrderWrite & Guards
@@ -26,9 +27,16 @@ const guards = `not exists (select from entries e where e.shop_id = a.shop_id an
     and not exists (select from unnest(a.session_ids) as w (id) where not exists (
       select from sessions s left join devices d on d.shop_id = s.shop_id and d.id = s.device_id
       where s.shop_id = a.shop_id and s.id = w.id and s.ended_at is null and s.expires_at > a.at
-        and (s.device_id is null or d.revoked_at is null)))`
+        and (s.device_id is null or d.revoked_at is null)))
+    and not exists (select from unnest(a.device_ids) as w (id) where not exists (
+      select from devices d where d.shop_id = a.shop_id and d.id = w.id and d.revoked_at is null))`
 
-const guardColumns = { entry_ids: 'uuid[]', session_ids: 'uuid[]', facts_version: 'int' } as const
+const guardColumns = {
+  entry_ids: 'uuid[]',
+  session_ids: 'uuid[]',
+  device_ids: 'uuid[]',
+  facts_version: 'int',
+} as const
 
 const advancedHeads: HeadPart = {
   name: 'append',
@@ -100,7 +108,8 @@ const run = async (
       ...headRow(write, last),
       after_hash: first.previousHash,
       entry_ids: write.entries.map(({ id }) => id),
-      session_ids: write.sessionIds,
+      session_ids: sessionsIn(write.authorities),
+      device_ids: tabletsIn(write.authorities),
       facts_version: write.factsVersion,
       ...opening,
     }

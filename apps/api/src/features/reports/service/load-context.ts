@@ -1,14 +1,15 @@
 import { moneySidesOf } from '@bayledger/ledger/questions/money'
+import { mostPictures } from '@bayledger/report/compose/photos-section'
 import type { ReportContext } from '@bayledger/report/compose-content'
 import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
 import type { Ledger } from '../../entries/service/load-ledger.ts'
 import { sidesOf } from '../../entries/service/read-sides.ts'
+import { listPrintCopies, listReceived } from '../../photos/service.ts'
 import { getSettings } from '../../settings/service.ts'
 import { listStaff } from '../../staff/service.ts'
 import { getVehicle } from '../../vehicles/service.ts'
 import { templateVersion } from '../policy.ts'
-import { listBlobDigests } from '../store.ts'
 
 /** What a report says beside its ledger: names and words, the shop's head, what has arrived of the photos. */
 export const loadContext = async (
@@ -18,17 +19,15 @@ export const loadContext = async (
 ): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
   const { opened } = state
   if (!opened) throw new Error(`order ${state.orderId} was never opened`)
-  const [{ shop, head }, customer, vehicle, staff, sides, photosReceived] = await Promise.all([
+  const photos = state.photos.map(({ digest }) => digest)
+  const [{ shop, head }, customer, vehicle, people, sides, photosReceived, pictures] = await Promise.all([
     getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
     listStaff(deps),
     sidesOf(deps, entries, new Set(['personal', 'money'])),
-    listBlobDigests(
-      deps.pool,
-      deps.shopId,
-      state.photos.map(({ digest }) => digest),
-    ),
+    listReceived(deps, photos),
+    listPrintCopies(deps, photos.slice(0, mostPictures)),
   ])
   const location = shop.locations.find(({ id }) => id === state.locationId) ?? shop.locations[0]
   return {
@@ -40,7 +39,7 @@ export const loadContext = async (
       checkAddress: `${deps.publicAddress}/check`,
       templateVersion,
       supersedes: report.supersedes,
-      shop: { name: shop.name, lines: head.lines, telephone: head.telephone },
+      shop: { name: shop.name, lines: head.lines, telephone: head.telephone, says: head },
       vehicle: {
         description: vehicle.description,
         plate: vehicle.plate,
@@ -50,12 +49,13 @@ export const loadContext = async (
       texts: Object.fromEntries(
         sides.filter(({ side }) => side === 'personal').map(({ digest, text }) => [digest, text]),
       ),
-      staff: Object.fromEntries(staff.map(({ id, name }) => [id, name])),
+      staff: Object.fromEntries([...people.staff, ...people.former].map(({ id, name }) => [id, name])),
       money: moneySidesOf(
         entries,
         sides.filter(({ side }) => side === 'money'),
       ),
       photosReceived,
+      pictures,
     },
   }
 }

@@ -36,15 +36,20 @@ const sourceOf = async (
   figure: SafetyFigure,
 ): Promise<FigureSource | null> => {
   const readFrom = content.sources[figure]
-  const digest = sheetFigureDigest(content, figure)
-  if (readFrom === null || digest === null) return null
-  const kept = before && sheetFigureDigest(before, figure) === digest ? before.sources[figure] : null
+  if (readFrom === null) return null
+  const kept =
+    before && sheetFigureDigest(before, figure) === sheetFigureDigest(content, figure)
+      ? before.sources[figure]
+      : null
   const { enteredBy, verifiedBy } = kept ?? { enteredBy: saving.staffId, verifiedBy: null }
   const verified = content.verified[figure]
   if (verified === undefined) return { ...readFrom, enteredBy, verifiedBy }
   const { staffId, token } = verified
+  const digest = sheetFigureDigest(content, figure) ?? ''
+  // What somebody remembers has no source at which a second person could read it.
   const isProven =
     staffId !== enteredBy &&
+    readFrom.kind !== 'memory' &&
     (await hasProvenFigure(tx, saving.shopId, { token, staffId, digest, now: saving.at }))
   if (!isProven) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'figure-not-agreed' })
   return { ...readFrom, enteredBy, verifiedBy: staffId }

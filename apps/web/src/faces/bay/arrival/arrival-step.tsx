@@ -1,7 +1,10 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { fields } from '@bayledger/wording/en/fields'
 import { wheelNames } from '@bayledger/wording/en/wheels'
+import { Suspense } from 'react'
 import { type ArrivalTask, nextTask, type Pace, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
+import { EnterFigure } from '../sheet/lazy-figures.tsx'
 import { DoorLabelForm } from './door-label-form.tsx'
 import { EventForm } from './event-form.tsx'
 import { GaugeForm } from './gauge-form.tsx'
@@ -34,12 +37,18 @@ export function ArrivalStep({ state, task, question, pace, onOpen, onDone }: Arr
           key={task.event}
           state={state}
           event={task.event}
-          question={question ?? `Ask about: ${task.event.replaceAll('-', ' ')}`}
+          question={question ?? `Ask about: ${fields.events[task.event]}`}
           row={row}
           onDone={done}
         />
       )
     if (task.what === 'door-label') return <DoorLabelForm state={state} onDone={done} />
+    if (task.what === 'sensor-kind')
+      return (
+        <Suspense fallback={null}>
+          <EnterFigure state={state} figure="frequency" onDone={done} />
+        </Suspense>
+      )
     if (task.what === 'surroundings') return <SurroundingsForm state={state} row={row} onDone={done} />
     if (task.what === 'warning-light')
       return (
@@ -112,6 +121,7 @@ const nextTaskWords = (
 
 const nextNames: Readonly<Record<Exclude<ArrivalTask, { wheel: WheelPosition }>['what'], string>> = {
   'door-label': 'door label',
+  'sensor-kind': 'sensors of this kind',
   event: 'what happened lately',
   surroundings: 'temperatures',
   'warning-light': 'warning light',

@@ -1,4 +1,5 @@
 import { readTroubleCode } from '@bayledger/reckoning/sensor/trouble-code'
+import { noTroubleCode } from '../../../lib/fault-words.ts'
 
 /**
  * A word that is meant as a trouble code: a code's letter, then signs of which one at least is a digit; or any letter
@@ -14,7 +15,7 @@ export const codeTextFault = (text: string): string | undefined => {
   for (const word of text.split(/[\s,;()]+/)) {
     if (!meantAsCode.test(word) || !/\d/.test(word)) continue
     const read = readTroubleCode(word.replace(/[:.-]+$/, ''))
-    if (!read.ok) return `"${read.found}" is no trouble code. Allowed: ${read.allowed}. ${read.do}`
+    if (!read.ok) return noTroubleCode(read)
   }
   return undefined
 }

@@ -1,6 +1,7 @@
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import { describe, expect, it } from 'vitest'
-import { isAnswered, rowFault, rowWords } from '../form/rows.ts'
+import { rowWords } from '../../../ui/rows/rows.ts'
+import { isAnswered, rowFault } from '../form/rows.ts'
 import { dateCodeRow, yearsByDateCode } from './date-code-row.ts'
 
 const today = '2026-01-12' as CalendarDay

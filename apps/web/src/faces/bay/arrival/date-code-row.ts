@@ -1,6 +1,8 @@
 import { readDateCode } from '@bayledger/reckoning/tire/read-date-code'
-import { type TireAge, tireAge, tireAgeWords } from '@bayledger/reckoning/tire/tire-age'
+import { type TireAge, tireAge } from '@bayledger/reckoning/tire/tire-age'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
+import { tirePrints } from '@bayledger/wording/en/tire-prints'
+import { dateCodeFaults, readAgain } from '../../../lib/fault-words.ts'
 import type { Row } from '../form/rows.ts'
 
 type Typed = string | null | undefined
@@ -20,15 +22,15 @@ export const dateCodeRow = (typed: Typed, today: CalendarDay): Row => {
     step: null,
     limits: { whole: 4, decimals: 0, leadingZeros: true },
     fault: (text) => {
-      if (text.length < 3) return 'Four digits: week, then year.'
+      if (text.length < 3) return dateCodeFaults.short
       const read = readDateCode(text, today)
-      return read.ok ? undefined : `${read.found}. Allowed: ${read.allowed}. ${read.do}`
+      return read.ok ? undefined : `${read.found}. ${readAgain(read)}`
     },
   }
 }
 
 const hintFor = (age: TireAge | null): string =>
-  age === null ? 'The last digits of the number after DOT, as 2620.' : `Age: ${tireAgeWords(age)}.`
+  age === null ? 'The last digits of the number after DOT, as 2620.' : `Age: ${tirePrints.age(age)}.`
 
 /** Full years, at least so many where the code names no decade; `null` where no code was typed. */
 export const yearsByDateCode = (typed: Typed, today: CalendarDay): number | null =>

@@ -1,9 +1,13 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import { placardOf } from '@bayledger/reckoning/sheet'
+import { Suspense } from 'react'
+import { tooLong } from '../../../lib/fault-words.ts'
 import { Figure } from '../../../ui/figure.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useSignedIn } from '../session/signed-in.ts'
+import { EnterFigure } from '../sheet/lazy-figures.tsx'
 
 /** Compares the sheet's pressures with the door label; someone other than the person who entered them must read it. */
 export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: () => void }) {
@@ -11,13 +15,20 @@ export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: ()
   const person = useSignedIn()
   const sheet = state.sheet?.sheet
   if (sheet === undefined) return <StepScreen title="No specification sheet is chosen yet" />
-  if (sheet.sources.placard.enteredBy === person?.staffId)
+  const label = placardOf(sheet)
+  if (label === null)
+    return (
+      <Suspense fallback={null}>
+        <EnterFigure state={state} figure="placard" onDone={onDone} />
+      </Suspense>
+    )
+  if (sheet.sources.placard?.enteredBy === person?.staffId)
     return (
       <StepScreen title="Second person: read the door label">
         <p>You entered these figures yourself. Somebody else reads the label and confirms them.</p>
       </StepScreen>
     )
-  const { front, rear, spare } = sheet.placard
+  const { front, rear, spare } = label
   return (
     <RowForm
       draftKey={`${state.orderId}/door-label`}
@@ -36,7 +47,7 @@ export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: ()
           key: 'reference',
           label: 'Where you read it',
           suggestions: [{ value: 'label in the driver’s door', label: 'Label in the driver’s door' }],
-          fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+          fault: (text) => tooLong(text, 200),
         },
       ]}
       recordWord="I read the same figures: confirm"

@@ -2,10 +2,11 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { EventEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/wording/en/wheels'
-import { numberFrom } from '../../../ui/number-text.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
 import { RowForm } from '../form/row-form.tsx'
-import type { Row, RowValues } from '../form/rows.ts'
+import type { Row } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
+import { eventOf, withEvent } from './told-event.ts'
 
 type EventFormProps = {
   state: OrderState
@@ -82,29 +83,4 @@ const rowsFor = (values: RowValues): readonly Row[] => [
         } as const,
       ]
     : []),
-]
-
-export const eventOf = (kind: EventEvidence['kind'], values: RowValues): EventEvidence => {
-  if (values.happened !== 'yes') return { kind, happened: false }
-  const wheel = roadPositions.find((position) => position === values.wheel)
-  const daysAgo = numberFrom(values.daysAgo ?? '')
-  return {
-    kind,
-    happened: true,
-    ...(wheel === undefined ? {} : { wheel }),
-    ...(daysAgo === null ? {} : { daysAgo }),
-  }
-}
-
-/** The newest answer about a kind of event replaces earlier ones, except those about other wheels. */
-export const withEvent = (events: readonly EventEvidence[], event: EventEvidence): EventEvidence[] => [
-  ...events.filter(
-    (earlier) =>
-      earlier.kind !== event.kind ||
-      (event.happened === true &&
-        event.wheel != null &&
-        earlier.wheel != null &&
-        earlier.wheel !== event.wheel),
-  ),
-  event,
 ]

@@ -8,7 +8,7 @@ import { Figure } from '../../../ui/figure.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
 import { RowForm } from '../form/row-form.tsx'
 import { GaugeInHand } from '../instruments/gauge-in-hand.tsx'
-import { gaugeUsed } from '../instruments/gauge-words.ts'
+import { gaugeHint, gaugeUsed } from '../instruments/gauge-words.ts'
 import { useRecord } from '../record/use-record.ts'
 import { NotPossibleForm } from './not-possible-form.tsx'
 import { highestTirePsi } from './pressure-bounds.ts'
@@ -69,6 +69,7 @@ export function GaugeForm({ state, wheel, tabs, nextWords, onDone }: GaugeFormPr
               low: 0,
               high: highestTirePsi,
               step: 0.5,
+              hint: gaugeHint(gauge),
             },
           ]}
           recordsItself

@@ -1,6 +1,6 @@
 import type { LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import { lights } from '@bayledger/wording/en/lights'
-import type { RowOption } from '../form/rows.ts'
+import type { RowOption } from '../../../ui/rows/rows.ts'
 
 export const behaviorOptions: readonly (RowOption & { readonly value: LightBehavior })[] = (
   ['off', 'solid', 'flash-then-solid', 'flash-continuous', 'intermittent-cold', 'intermittent-other'] as const

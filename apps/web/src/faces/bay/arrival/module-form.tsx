@@ -1,6 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
+import { partNumbers, useStock } from '../work/stock-here.ts'
 import { laidOut, moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
 
 type ModuleFormProps = {
@@ -17,12 +18,13 @@ type ModuleFormProps = {
 /** What the vehicle has stored: IDs by position and trouble codes, as shown. */
 export function ModuleForm({ state, phase, stepKey, title, how, row, onDone }: ModuleFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
+  const listedParts = partNumbers(useStock(state.locationId))
   return (
     <RowForm
       draftKey={`${state.orderId}/${stepKey ?? 'module'}`}
       title={title}
       how={how}
-      rows={(values) => moduleRows(state, values, phase)}
+      rows={(values) => moduleRows(state, values, phase, listedParts)}
       derive={(values) => laidOut(state, values)}
       recordsItself
       blank={row === undefined ? {} : rowsAsRead(state, state[phase].module)}

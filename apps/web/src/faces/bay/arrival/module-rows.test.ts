@@ -5,7 +5,7 @@ import { laidOut, moduleReadOf, moduleRows, rowsAsRead } from './module-rows.ts'
 
 const order = blankOrder('shop', 'order')
 const keys = (values: Record<string, string | null>) =>
-  moduleRows(order, values, 'arrival').map(({ key }) => key)
+  moduleRows(order, values, 'arrival', []).map(({ key }) => key)
 
 describe('the form for what the vehicle stored', () => {
   it('asks why where nothing can be read, and for no IDs where there are none', () => {
@@ -53,7 +53,7 @@ describe('the form for what the vehicle stored', () => {
     const sensor = { reading: { answer: 'answered', id: '1A2B3C10' } }
     const heard = { ...order, arrival: { ...order.arrival, wheels: { LF: { sensor } } } } as typeof order
     const values = { state: 'read', notation: 'decimal', 'id.LF': '439041040', 'id.RF': '439041041' }
-    const [row] = moduleRows(heard, values, 'arrival').filter(({ key }) => key === 'id.LF')
+    const [row] = moduleRows(heard, values, 'arrival', []).filter(({ key }) => key === 'id.LF')
     expect(row).toMatchObject({ suggestions: [{ value: '439041040', label: 'same as heard · 1040' }] })
     expect(moduleReadOf(heard, values)).toMatchObject({
       notation: 'decimal',
@@ -63,7 +63,9 @@ describe('the form for what the vehicle stored', () => {
 
   it('takes all IDs from one text; one that is typed for a wheel since counts more', () => {
     const values = { state: 'read', all: '1A2B3C10 1A2B3C11 1A2B3C12 1A2B3C13', codes: 'none' }
-    expect(rowsOpen(moduleRows(order, laidOut(order, values), 'arrival'), laidOut(order, values))).toEqual([])
+    expect(
+      rowsOpen(moduleRows(order, laidOut(order, values), 'arrival', []), laidOut(order, values)),
+    ).toEqual([])
     expect(moduleReadOf(order, values)).toMatchObject({
       notation: 'hex',
       ids: { LF: '1A2B3C10', RF: '1A2B3C11', RR: '1A2B3C12', LR: '1A2B3C13' },
@@ -78,7 +80,7 @@ describe('the form for what the vehicle stored', () => {
     const stored = { ...order, arrival: { ...order.arrival, module } } as unknown as typeof order
     const worked = { ...stored, work: { RR: { programmed: { sensorId: '5D00AA01' } } } } as typeof order
     const offered = (phase: 'arrival' | 'closing') =>
-      moduleRows(worked, { state: 'read' }, phase).find(({ key }) => key === 'all')
+      moduleRows(worked, { state: 'read' }, phase, []).find(({ key }) => key === 'all')
     expect(offered('arrival')).toMatchObject({ suggestions: [] })
     expect(offered('closing')).toMatchObject({
       suggestions: [{ value: 'LF 1A2B3C10 RF 1A2B3C11 RR 5D00AA01 LR 1A2B3C13' }],

@@ -15,7 +15,8 @@ import {
 } from '../../../features/sensor-ids/id-text.ts'
 import { idsAtOnce, orderWords } from '../../../features/sensor-ids/ids-at-once.ts'
 import { expectedIds, knownIds } from '../../../features/sensor-ids/known-ids.ts'
-import { noneOfThem, type Row, type RowOption, type RowValues } from '../form/rows.ts'
+import { noneOfThem, type RowOption, type RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
 import { codeTextFault } from './code-text.ts'
 
 /** Wheels whose IDs the vehicle can hold. */
@@ -86,7 +87,12 @@ const state: Row = {
 }
 
 /** Rows for what the vehicle has stored; nothing is cleared before it is recorded. */
-export const moduleRows = (order: OrderState, values: RowValues, phase: Phase): readonly Row[] => {
+export const moduleRows = (
+  order: OrderState,
+  values: RowValues,
+  phase: Phase,
+  listedParts: readonly string[],
+): readonly Row[] => {
   if (values.state === undefined || values.state === null) return [state]
   if (values.state === 'unreadable')
     return [
@@ -116,6 +122,7 @@ export const moduleRows = (order: OrderState, values: RowValues, phase: Phase): 
       label: 'All IDs at once',
       exact: true,
       paste: true,
+      scan: { wanted: 'wheels', listedParts },
       optional: 'one by one',
       hint: `Paste or scan them: ${orderWords(wheels)}, or each after its wheel. No paste: go on one by one.`,
       fault: (text) => {
@@ -134,7 +141,7 @@ export const moduleRows = (order: OrderState, values: RowValues, phase: Phase): 
         { value: 'decimal', label: 'Digits only', detail: 'decimal' },
       ],
     },
-    ...wheels.map((wheel): Row => idRow(order, wheel, notationOf(values, wheels))),
+    ...wheels.map((wheel): Row => idRow(order, wheel, notationOf(values, wheels), listedParts)),
     ...codes,
     {
       kind: 'text',
@@ -149,7 +156,12 @@ export const moduleRows = (order: OrderState, values: RowValues, phase: Phase): 
   ]
 }
 
-const idRow = (order: OrderState, wheel: WheelPosition, notation: IdNotation): Row => {
+const idRow = (
+  order: OrderState,
+  wheel: WheelPosition,
+  notation: IdNotation,
+  listedParts: readonly string[],
+): Row => {
   const known = knownIn(knownIds(order, wheel), notation)
   const heard = order.arrival.wheels[wheel]?.sensor?.reading
   const heardId = heard?.answer === 'answered' ? heard.id : null
@@ -167,6 +179,7 @@ const idRow = (order: OrderState, wheel: WheelPosition, notation: IdNotation): R
     asked: true,
     hint: `The ID that the vehicle holds for the ${wheelNames[wheel]} wheel.`,
     suggestions: options.slice(0, 4),
+    scan: { wanted: 'sensor-id', listedParts },
     fault: (text) => idFault(text, known, notation),
   }
 }

@@ -1,6 +1,7 @@
 import { lookedAt } from '@bayledger/ledger/questions/gates'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
@@ -47,7 +48,7 @@ export function NotPossibleForm({
           key: 'why',
           label: 'Reason',
           suggestions: reasons.map((reason) => ({ value: reason, label: reason })),
-          fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+          fault: (text) => tooLong(text, 200),
         },
       ]}
       recordWord="Record the reason"

@@ -1,9 +1,15 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import { sensorOf } from '@bayledger/reckoning/sheet'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import type { ReactNode } from 'react'
+import { type ComponentProps, type ComponentType, type ReactNode, useState } from 'react'
+import { tellScan } from '../../../features/scanning/scan-notice.tsx'
+import { partMissing } from '../../../features/scanning/scan-words.ts'
 import { expectedIds, knownIds } from '../../../features/sensor-ids/known-ids.ts'
+import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
+import { partNumbers, useStock } from '../work/stock-here.ts'
+import type { AllWheelsForm } from './all-wheels-form.tsx'
 import { cannotBeAsked, rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 import { likelyTemperatures } from './temperatures.ts'
 
@@ -33,8 +39,11 @@ export function SensorForm({
   onDone,
 }: SensorFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
+  const stock = useStock(state.locationId)
+  const [AllWheels, setAllWheels] = useState<ComponentType<ComponentProps<typeof AllWheelsForm>> | null>(null)
   const known = knownIds(state, wheel)
   const question = {
+    listedParts: partNumbers(stock),
     known,
     expected: expectedIds(state, wheel).slice(0, 2),
     temperatures: likelyTemperatures(state, phase),
@@ -44,12 +53,29 @@ export function SensorForm({
   const before = state[phase].wheels[wheel]?.sensor?.reading
   const heard = before?.answer === 'answered' && row !== undefined ? before : null
   const silentTries = before?.answer === 'silent' ? before.tries : 0
-  const sensor = state.sheet?.sheet.sensor
+  const sensor = sensorOf(state.sheet?.sheet)
+  if (AllWheels !== null)
+    return <AllWheels state={state} onDone={onDone} onLeave={() => setAllWheels(null)} />
+  // Few tablets read all wheels from one text: that part of the program is loaded when it is asked for.
+  const openAllWheels = () =>
+    import('./all-wheels-form.tsx').then(
+      (loaded) => setAllWheels(() => loaded.AllWheelsForm),
+      () => tellScan(partMissing),
+    )
   return (
     <RowForm
       draftKey={`${state.orderId}/${stepKey ?? `sensor/${wheel}`}`}
       title={title}
-      beside={beside}
+      beside={
+        phase === 'closing' ? (
+          beside
+        ) : (
+          <>
+            {beside}
+            <Button onClick={() => void openAllWheels()}>All at once</Button>
+          </>
+        )
+      }
       how={
         silentTries > 0
           ? `Silent so far, asked ${silentTries} times.`

@@ -3,7 +3,14 @@ import { rowAfter, rowsOpen } from '../form/rows.ts'
 import { rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 
 const known = [{ id: '1A2B3C12', says: 'same as stored' }]
-const question = { known, expected: known, temperatures: [], mayBeExcused: true, asked: undefined }
+const question = {
+  listedParts: [],
+  known,
+  expected: known,
+  temperatures: [],
+  mayBeExcused: true,
+  asked: undefined,
+}
 const keys = (values: Record<string, string | null>, asked?: string) =>
   sensorRows(values, { ...question, asked }).map(({ key }) => key)
 

@@ -4,8 +4,10 @@ import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import type { KnownId } from '../../../features/sensor-ids/id-text.ts'
 import { idFault, idMeant, lastFour } from '../../../features/sensor-ids/id-text.ts'
 import { knownIdWords } from '../../../features/sensor-ids/known-ids.ts'
+import { tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row, RowOption, RowValues } from '../form/rows.ts'
+import type { RowOption, RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
 import { highestTirePsi } from './pressure-bounds.ts'
 
 /** What one press may say about a sensor: that it answers with an ID that is stored or expected here. */
@@ -42,7 +44,7 @@ const why: Row = {
   suggestions: ['no reader for it here', 'wheel out of reach', 'no sensor fitted', 'reader out of order'].map(
     (reason) => ({ value: reason, label: reason }),
   ),
-  fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+  fault: (text) => tooLong(text, 200),
 }
 
 const tries: Row = {
@@ -55,6 +57,8 @@ const tries: Row = {
 }
 
 type SensorQuestion = {
+  /** Part numbers of the stock: none of them is a sensor's ID. */
+  readonly listedParts: readonly string[]
   readonly known: readonly KnownId[]
   /** IDs that are stored for this wheel or are to be expected on it. */
   readonly expected: readonly KnownId[]
@@ -68,7 +72,7 @@ type SensorQuestion = {
 
 /** Rows for a sensor reading; a silent sensor has only its number of tries. */
 export const sensorRows = (values: RowValues, question: SensorQuestion): readonly Row[] => {
-  const { known, expected, temperatures, mayBeExcused, asked } = question
+  const { known, expected, temperatures, mayBeExcused, asked, listedParts } = question
   const answer = answerRow(expected, mayBeExcused)
   if (values.answer === 'silent') return [answer, tries]
   if (values.answer === cannotBeAsked) return [answer, why]
@@ -81,6 +85,7 @@ export const sensorRows = (values: RowValues, question: SensorQuestion): readonl
     hex: true,
     hint: 'Pick, paste or scan it; the last four signs pick a known one.',
     suggestions: known.slice(0, 4).map((one) => ({ value: one.id, label: knownIdWords(one) })),
+    scan: { wanted: 'sensor-id', listedParts },
     fault: (text) => idFault(text, known),
     optional: 'not shown',
     asked: true,

@@ -8,7 +8,9 @@ import { tireSizeText } from '@bayledger/reckoning/tire/tire-size'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import { capitalized } from '@bayledger/wording/capitalized'
 import { tirePrints } from '@bayledger/wording/en/tire-prints'
-import type { Row, RowValues } from '../form/rows.ts'
+import { readAgain } from '../../../lib/fault-words.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
 import { dateCodeRow } from './date-code-row.ts'
 
 const optional = 'not looked at'
@@ -39,7 +41,7 @@ export const sidewallRows = (
     hint: sizeHint(values.size, sheetSize),
     fault: (text) => {
       const read = readTireSize(text)
-      return read.ok ? undefined : `Allowed: ${read.allowed}. ${read.do}`
+      return read.ok ? undefined : readAgain(read)
     },
   },
   {
@@ -61,7 +63,7 @@ export const sidewallRows = (
     hint: 'With it, the date code need not be typed.',
     fault: (text) => {
       const read = readTin(text, today)
-      return read.ok ? undefined : `Allowed: ${read.allowed}. ${read.do}`
+      return read.ok ? undefined : readAgain(read)
     },
   },
   {

@@ -3,7 +3,7 @@ import type { Phase } from '@bayledger/ledger/subjects/arrival/kinds'
 import type { Temperature } from '@bayledger/reckoning/quantity'
 import { temperatureIn } from '@bayledger/reckoning/units/temperature-units'
 import { readingOrder } from '@bayledger/reckoning/wheels'
-import type { RowOption } from '../form/rows.ts'
+import type { RowOption } from '../../../ui/rows/rows.ts'
 
 export const tiresOptions = [
   { value: 'cold', label: 'Cold', detail: 'stood three hours or more' },

@@ -1,12 +1,13 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import { tiresOf } from '@bayledger/reckoning/sheet'
 import type { CalendarDay } from '@bayledger/reckoning/units/calendar-day'
 import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type ReactNode, useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
+import type { RowValues } from '../../../ui/rows/rows.ts'
 import { RowForm } from '../form/row-form.tsx'
-import type { RowValues } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
 import { useCalendarDay } from '../session/today.ts'
 import { NotPossibleForm } from './not-possible-form.tsx'
@@ -83,7 +84,7 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
 
 /** What the sheet says of the tire that belongs at a wheel. */
 const sidewallOf = ({ sheet }: OrderState, wheel: WheelPosition) => {
-  const tire = sheet?.sheet.tire[axleOf(wheel)]
+  const tire = tiresOf(sheet?.sheet)?.[axleOf(wheel)]
   return { sheetSize: tire?.size ?? null, hasPlies: tire?.loadClass.startsWith('LT-') ?? false }
 }
 

@@ -1,12 +1,14 @@
 import type { Timed } from '@bayledger/ledger/timed'
 import { useSyncExternalStore } from 'react'
 import * as z from 'zod/mini'
-import { startWatch, stopWatch, type TabletClock, timedBy, Watch } from './watch.ts'
+import { serverAheadMs } from '../../../lib/server-clock.ts'
+import { secondsOf, startWatch, stopWatch, type TabletClock, timedBy, Watch } from './watch.ts'
 
 const tabletClock: TabletClock = {
   ofTheDay: () => Date.now(),
   steady: () => performance.now(),
   pageOpenedAt: performance.timeOrigin,
+  serverAheadMs,
 }
 
 const prefix = 'bayledger.watch.'
@@ -40,6 +42,8 @@ const subscribe = (listener: () => void) => {
 
 export type WatchHandle = {
   readonly watch: Watch | null
+  /** Seconds that it has run, now; `null` before it is started. */
+  readonly passed: (() => number) | null
   readonly start: (kept?: Watch['kept']) => void
   /** Stops it, if it runs, and gives what an entry says of it. A retried entry says the same again. */
   readonly stop: () => Timed
@@ -56,6 +60,7 @@ export const useWatch = (key: string): WatchHandle => {
   const watch = useSyncExternalStore(subscribe, () => watchUnder(key))
   return {
     watch,
+    passed: watch && (() => secondsOf(watch, tabletClock)),
     start: (kept) => keep(key, startWatch(tabletClock, kept)),
     stop: () => {
       const running = watchUnder(key)
@@ -64,7 +69,9 @@ export const useWatch = (key: string): WatchHandle => {
     },
     goOn: () => {
       const stopped = watchUnder(key)
-      if (stopped) keep(key, { ...stopped, stoppedAfter: null })
+      if (!stopped) return
+      const { across, ...rest } = stopped
+      keep(key, { ...rest, stoppedAfter: null })
     },
     discard: () => keep(key, null),
   }

@@ -63,11 +63,11 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
         onBack={() => setDiffers(false)}
         busy={busy}
         problem={problem}
-        onRecord={async (ownFinding, reason) => {
+        onRecord={async (ownFinding, reason, form) => {
           const taken = await recordAll(
             write({ agrees: false, ownFinding, reason: reason.digest }),
             'findings',
-            { sides: [reason] },
+            { form, sides: [reason] },
           )
           if (taken) onDone()
           return taken
@@ -96,7 +96,7 @@ export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepPr
               look={here === null ? 'wide' : 'plain'}
               busy={busy}
               onClick={async () => {
-                if (await recordAll(write({ agrees: true }), 'findings')) onDone()
+                if (await recordAll(write({ agrees: true }), 'findings', { form: null })) onDone()
               }}
             >
               I agree: confirm the findings

@@ -1,5 +1,7 @@
 import type { SentSide } from '@bayledger/contract/entries'
 import { personal } from '../../../features/ledger/draft-entry.ts'
+import type { FilledForm } from '../../../ledger/parcel.ts'
+import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row } from '../form/rows.ts'
@@ -9,7 +11,7 @@ type OwnFindingFormProps = {
   onBack: () => void
   busy: boolean
   problem: unknown
-  onRecord: (ownFinding: string, reason: SentSide) => Promise<boolean>
+  onRecord: (ownFinding: string, reason: SentSide, form: FilledForm) => Promise<boolean>
 }
 
 const rows: readonly Row[] = [
@@ -17,7 +19,7 @@ const rows: readonly Row[] = [
     kind: 'text',
     key: 'finding',
     label: 'My finding',
-    fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+    fault: (text) => tooLong(text, 200),
   },
   {
     kind: 'text',
@@ -43,7 +45,9 @@ export function OwnFindingForm({ orderId, onBack, busy, problem, onRecord }: Own
       recordWord="Record my own finding"
       busy={busy}
       problem={problem}
-      onRecord={(values) => onRecord((values.finding ?? '').trim(), personal((values.reason ?? '').trim()))}
+      onRecord={(values, form) =>
+        onRecord((values.finding ?? '').trim(), personal((values.reason ?? '').trim()), form)
+      }
     />
   )
 }

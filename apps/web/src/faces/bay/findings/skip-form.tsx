@@ -1,4 +1,5 @@
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
+import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { useRecord } from '../record/use-record.ts'
@@ -36,7 +37,7 @@ export function SkipForm({ orderId, fields, asks, onBack, onDone }: SkipFormProp
           key: 'why',
           label: 'Reason',
           suggestions: reasons.map((reason) => ({ value: reason, label: reason })),
-          fault: (text) => (text.length > 200 ? 'Keep it to 200 letters.' : undefined),
+          fault: (text) => tooLong(text, 200),
         },
       ]}
       recordsItself

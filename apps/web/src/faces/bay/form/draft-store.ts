@@ -8,7 +8,11 @@ import { keepForm, loadForms } from '../../../ledger/half-filled-forms.ts'
 const drafts = new Map<string, unknown>()
 const listeners = new Set<() => void>()
 
+/** All of them, as of the last change. */
+let filled: ReadonlyMap<string, unknown> = new Map()
+
 const tell = () => {
+  filled = new Map(drafts)
   for (const listener of listeners) listener()
 }
 
@@ -31,16 +35,34 @@ export const restoreDrafts = async (): Promise<void> => {
   tell()
 }
 
+/** The newest change of each key, until the tablet keeps it. */
+const keeping = new Map<string, Promise<boolean>>()
+
+/** Whether everything that is half filled in would survive a reload. */
+export const draftsKept = async (): Promise<boolean> =>
+  (await Promise.all(keeping.values())).every((isKept) => isKept)
+
 const change = (key: string, draft: unknown): void => {
   if (draft === undefined) drafts.delete(key)
   else drafts.set(key, draft)
   tell()
   // A tablet without room keeps it until the page is closed.
-  keepForm(key, draft).catch(() => undefined)
+  const isKept = keepForm(key, draft).then(
+    () => true,
+    () => draft === undefined,
+  )
+  keeping.set(key, isKept)
+  void isKept.then((kept) => {
+    if (kept && keeping.get(key) === isKept) keeping.delete(key)
+  })
 }
 
 /** Fills a form in from outside its screen. */
 export const keepDraft = <T>(key: string, draft: T): void => change(key, draft)
+
+/** What is half filled in on this tablet, by the form's key. */
+export const useFilledForms = (): ReadonlyMap<string, unknown> =>
+  useSyncExternalStore(subscribe, () => filled)
 
 /** The draft under a key; `blank` until something is typed. A key is always used with the same type. */
 export const useDraft = <T>(key: string, blank: T): DraftHandle<T> => {

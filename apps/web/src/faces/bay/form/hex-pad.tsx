@@ -1,7 +1,9 @@
-import { type ReactNode, useId } from 'react'
+import { type ReactNode, useId, useRef } from 'react'
+import { ScanButton } from '../../../features/scanning/scan-button.tsx'
+import type { ScanTarget } from '../../../features/scanning/scan-target.ts'
 import { FieldNotes, noteAttributes } from '../../../ui/field-parts.tsx'
 import { PressKey } from '../../../ui/press-key.tsx'
-import type { RowOption } from './rows.ts'
+import type { RowOption } from '../../../ui/rows/rows.ts'
 import '../../../ui/number-pad.css'
 
 type HexPadProps = {
@@ -9,17 +11,30 @@ type HexPadProps = {
   hint?: string | undefined
   fault?: string | undefined
   suggestions: readonly RowOption[]
+  /** What the camera may fill in. */
+  scan?: ScanTarget | undefined
   text: string
   onText: (text: string) => void
   onPick: (value: string) => void
   children: ReactNode
 }
 
-const order = ['1', '2', '3', 'A', 'B', '4', '5', '6', 'C', 'D', '7', '8', '9', 'E', 'F', '0']
+const order = ['1', '2', '3', 'A', 'B', 'C', '4', '5', '6', 'D', 'E', 'F', '7', '8', '9', '0']
 
 /** A sensor's ID: picked where it is known, else pasted or scanned into the field, else typed with these keys. */
-export function HexPad({ label, hint, fault, suggestions, text, onText, onPick, children }: HexPadProps) {
+export function HexPad({
+  label,
+  hint,
+  fault,
+  suggestions,
+  scan,
+  text,
+  onText,
+  onPick,
+  children,
+}: HexPadProps) {
   const id = useId()
+  const field = useRef<HTMLInputElement>(null)
   return (
     <fieldset className="hex-pad" aria-label={label}>
       {suggestions.length === 0 ? null : (
@@ -44,6 +59,7 @@ export function HexPad({ label, hint, fault, suggestions, text, onText, onPick, 
           <input
             {...noteAttributes(id, { hint, fault })}
             id={id}
+            ref={field}
             className="hex-entry exact"
             inputMode="none"
             autoComplete="off"
@@ -68,6 +84,15 @@ export function HexPad({ label, hint, fault, suggestions, text, onText, onPick, 
         <PressKey look="small" name="clear" onPress={() => onText('')}>
           clear
         </PressKey>
+        {scan === undefined ? null : (
+          <ScanButton
+            target={scan}
+            words="short"
+            className="pad-key pad-key-small hex-scan"
+            onScan={onPick}
+            onTypeInstead={() => field.current?.focus()}
+          />
+        )}
       </div>
     </fieldset>
   )

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react'
-import { isAnswered, type Row, type RowValues, rowWords } from './rows.ts'
+import { type RowValues, rowWords } from '../../../ui/rows/rows.ts'
+import { isAnswered, type Row } from './rows.ts'
 
 type RowCellsProps = {
   rows: readonly Row[]

@@ -1,9 +1,15 @@
 import { type ReactNode, useState } from 'react'
+import { tellScan } from '../../../features/scanning/scan-notice.tsx'
+import { scanLocked } from '../../../features/scanning/scan-words.ts'
 import type { FilledForm } from '../../../ledger/parcel.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import { useScanTaker } from '../../../ui/scanner-keys.ts'
+import { useDoor } from '../session/lock-store.ts'
 import { useDraft } from './draft-store.ts'
 import { RowCells } from './row-cells.tsx'
 import { RowPad } from './row-pad.tsx'
-import { isAnswered, type Row, type RowValues, rowAfter, rowsOpen, rowToShow } from './rows.ts'
+import { isAnswered, type Row, rowAfter, rowsOpen, rowToShow } from './rows.ts'
+import { noPlaceIn, scanPlace } from './scan-place.ts'
 import { type StepHead, StepScreen } from './step-screen.tsx'
 import './row-form.css'
 
@@ -73,18 +79,29 @@ export function RowForm({
     const content: RowDraft = { values: all, active: null }
     if (await onRecord(all, { key: draftKey, content })) discard()
   }
-  const put = (value: string | null | undefined, goOn: boolean) => {
+  const put = (value: string | null | undefined, goOn: boolean, row: Row = active) => {
     if (busy) return
-    const { [active.key]: _before, ...others } = filled
-    const kept: RowValues = value === undefined ? others : { ...others, [active.key]: value }
+    const { [row.key]: _before, ...others } = filled
+    const kept: RowValues = value === undefined ? others : { ...others, [row.key]: value }
     const next = derive(kept)
     const rowsNow = rowsFor(next)
-    const isDone = goOn && isAnswered(active, value)
-    const after = isDone ? rowAfter(rowsNow, next, active.key) : null
-    change({ values: kept, active: after?.key ?? active.key })
+    const isDone = goOn && isAnswered(row, value)
+    const after = isDone ? rowAfter(rowsNow, next, row.key) : null
+    change({ values: kept, active: after?.key ?? row.key })
     const isWhole = isDone && after === null && rowsOpen(rowsNow, next).length === 0
     if (recordsItself && isWhole && whyNot?.(next) === undefined) void send(next)
   }
+  const isOpen = useDoor() === 'open'
+  const scanned = { rows, values, active: active.key }
+  useScanTaker({
+    fits: (text) => isOpen && !busy && scanPlace(scanned, text) !== null,
+    take: (text) => {
+      const place = scanPlace(scanned, text)
+      tellScan(null)
+      if (place !== null) put(place.value, true, place.row)
+    },
+    refuse: (text) => tellScan(isOpen ? noPlaceIn(scanned, text) : scanLocked),
+  })
   const held = open[0] === undefined ? whyNot?.(values) : `Still to answer: ${open[0].label}.`
 
   return (

@@ -1,9 +1,11 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useRef } from 'react'
+import { ScanButton } from '../../../features/scanning/scan-button.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { NumberPad } from '../../../ui/number-pad.tsx'
+import { noneOfThem, type RowOption, toggled } from '../../../ui/rows/rows.ts'
 import { TextField } from '../../../ui/text-field.tsx'
 import { HexPad } from './hex-pad.tsx'
-import { isAnswered, noneOfThem, type Row, type RowOption, rowFault, toggled } from './rows.ts'
+import { isAnswered, type Row, rowFault } from './rows.ts'
 
 type RowPadProps = {
   row: Row
@@ -67,6 +69,7 @@ function Keys(props: RowPadProps) {
         hint={row.hint}
         fault={rowFault(row, value)}
         suggestions={row.suggestions ?? []}
+        scan={row.scan}
         text={value ?? ''}
         onText={(text) => onValue(text, false)}
         onPick={(picked) => onValue(picked, true)}
@@ -189,19 +192,31 @@ function OptionList({ options, chosen, onPick }: OptionListProps) {
 }
 
 function TextPad({ row, value, onValue }: PartProps<'text'>) {
+  const field = useRef<HTMLInputElement>(null)
   return (
     <div className="row-text">
       <OptionList options={row.suggestions ?? []} chosen={value} onPick={(picked) => onValue(picked, true)} />
-      {row.paste && canPaste ? (
-        <Button
-          look="wide"
-          onClick={async () => onValue((await navigator.clipboard.readText()).trim(), true)}
-        >
-          Paste
-        </Button>
-      ) : null}
+      <div className="row-text-ways">
+        {row.paste && canPaste ? (
+          <Button
+            look="wide"
+            onClick={async () => onValue((await navigator.clipboard.readText()).trim(), true)}
+          >
+            Paste
+          </Button>
+        ) : null}
+        {row.scan === undefined ? null : (
+          <ScanButton
+            target={row.scan}
+            className="button button-plain"
+            onScan={(scanned) => onValue(scanned, true)}
+            onTypeInstead={() => field.current?.focus()}
+          />
+        )}
+      </div>
       <TextField
         key={row.key}
+        ref={field}
         label={row.label}
         hint={row.hint}
         fault={rowFault(row, value)}

@@ -1,15 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import {
-  isAnswered,
-  noneOfThem,
-  type Row,
-  rowAfter,
-  rowFault,
-  rowsOpen,
-  rowToShow,
-  rowWords,
-  toggled,
-} from './rows.ts'
+import { noneOfThem, rowWords, toggled } from '../../../ui/rows/rows.ts'
+import { isAnswered, type Row, rowAfter, rowFault, rowsOpen, rowToShow } from './rows.ts'
 
 const pressure: Row = { kind: 'number', key: 'pressure', label: 'Pressure', unit: 'psi', low: 0, high: 150 }
 const temperature: Row = {

@@ -11,6 +11,6 @@ type StepTimerProps = {
 
 /** The watch of one step. It informs whoever waits; it closes nothing. */
 export function StepTimer({ watchKey, label, target }: StepTimerProps) {
-  const { watch, start } = useWatch(watchKey)
-  return <Timer label={label} target={target} startedAt={watch?.startedAt ?? null} onStart={() => start()} />
+  const { passed, start } = useWatch(watchKey)
+  return <Timer label={label} target={target} passed={passed} onStart={() => start()} />
 }

@@ -1,6 +1,7 @@
 import type { PunctureRecord } from '@bayledger/ledger/subjects/arrival/kinds'
 import { punctureLimits } from '@bayledger/reckoning/tire/puncture-limits'
-import type { Row, RowValues } from '../form/rows.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
 
 const millimetersPerInch = 25.4
 

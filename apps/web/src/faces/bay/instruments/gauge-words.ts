@@ -15,8 +15,18 @@ export const gaugeWords = ({ correctionPsi }: Gauge): string =>
     ? 'agrees with the master gauge'
     : `${correctionPsi > 0 ? '+' : '−'}${Math.abs(correctionPsi)} psi against the master gauge`
 
+/** What to know while reading this gauge; `undefined` where it agrees with the master. */
+export const gaugeHint = ({ code, correctionPsi }: Gauge): string | undefined =>
+  correctionPsi === 0
+    ? undefined
+    : `${code} shows ${Math.abs(correctionPsi)} psi too ${correctionPsi > 0 ? 'much' : 'little'}: type what it shows, the record is corrected.`
+
+/** What is on this gauge when a tire holds so many psi. */
+export const shownAt = (psi: number, { correctionPsi }: Gauge): string => (psi + correctionPsi).toFixed(1)
+
 export const gaugeUsed = ({ instrumentId, code, correctionPsi }: Gauge): GaugeUsed => ({
   instrumentId,
   code,
   correctionPsi,
+  offsetPsi: correctionPsi,
 })

@@ -3,6 +3,7 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { Pace } from '../../../features/arrival/arrival-tasks.ts'
 import { Button } from '../../../ui/button.tsx'
+import { photoWords } from '../photos/photo-words.ts'
 import { standOf } from '../vehicle/vehicle-side.tsx'
 import type { SelectedScreen } from './selected-screen.ts'
 import type { Stage } from './stage.ts'
@@ -48,6 +49,9 @@ export function OrderActions({ stage, state, step, pace, onPace, onOpen }: Order
         </Button>
       ) : null}
       <Button onClick={() => onOpen({ at: 'history' })}>History</Button>
+      {state.photos.length === 0 ? null : (
+        <Button onClick={() => onOpen({ at: 'photos' })}>{photoWords.ofOrder(state.photos.length)}</Button>
+      )}
       {step === null || neverAside.has(step.closedBy) || !maySetAside(step) ? null : (
         <Button
           aria-label="Set aside this step"

@@ -1,9 +1,10 @@
+import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { useRef, useState } from 'react'
+import { lazy, Suspense, useRef, useState } from 'react'
 import { type ArrivalTask, isSameTask, nextTask, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
 import { OwnFinding } from '../../../features/findings/own-finding.tsx'
-import type { ReadOrder } from '../../../features/ledger/order-query.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
+import type { ReadOrder } from '../../../ledger/order.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ArrivalStep } from '../arrival/arrival-step.tsx'
 import { BaySplit } from '../bay-split.tsx'
@@ -11,6 +12,9 @@ import { BayFindings } from '../findings/bay-findings.tsx'
 import { FindingsStep } from '../findings/findings-step.tsx'
 import { useDiagnosis } from '../findings/use-diagnosis.ts'
 import { StepScreen } from '../form/step-screen.tsx'
+import { PhotoNotices } from '../photos/photo-notices.tsx'
+import { StepPhoto } from '../photos/step-photo.tsx'
+import { ClosedElsewhereNotices } from '../record/closed-elsewhere-notices.tsx'
 import { HistoryScreen } from '../record/history-screen.tsx'
 import { RefusedNotices } from '../record/refused-notices.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
@@ -25,9 +29,23 @@ import { SetAsideForm } from '../work/set-aside-form.tsx'
 import { WorkStep } from '../work/work-step.tsx'
 import { OrderActions } from './order-actions.tsx'
 import { usePace } from './pace.ts'
-import { type SelectedScreen, stepShown, taskShown } from './selected-screen.ts'
+import { type SelectedScreen, screenOfForm, stepShown, taskShown } from './selected-screen.ts'
 import { stageOf } from './stage.ts'
 import { Waiting } from './waiting.tsx'
+
+/** Loaded when somebody looks at photos: the first screen does not need it. */
+const PhotosScreen = lazy(async () => {
+  const { PhotosScreen } = await import('../photos/photos-screen.tsx')
+  return { default: PhotosScreen }
+})
+
+/** How a refused form is opened again, where a screen still has it. */
+const formOpener =
+  (state: OrderState, open: (screen: SelectedScreen) => void) =>
+  (formKey: string): (() => void) | null => {
+    const screen = screenOfForm(state, formKey)
+    return screen && (() => open(screen))
+  }
 
 /** One vehicle in the bay: the drawing on the left, the current task or step on the right. */
 export function OrderScreen({ order }: { order: ReadOrder }) {
@@ -78,6 +96,12 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
         />
       )
     if (selected?.at === 'history') return <HistoryScreen order={order} onBack={next} />
+    if (selected?.at === 'photos')
+      return (
+        <Suspense fallback={null}>
+          <PhotosScreen order={order} onBack={next} />
+        </Suspense>
+      )
     if (selected?.at === 'plan')
       return (
         <PlanScreen state={state} onBack={next} onOpen={(stepKey) => setSelected({ at: 'step', stepKey })} />
@@ -125,7 +149,9 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
           <LoudBand state={state} />
           <ParkedBand state={state} />
           <StopBand stops={stopsToShow(state, computed?.diagnosis ?? null)} />
-          <RefusedNotices orderId={order.orderId} />
+          <PhotoNotices />
+          <ClosedElsewhereNotices order={order} onAgain={formOpener(state, setSelected)} />
+          <RefusedNotices orderId={order.orderId} onAgain={formOpener(state, setSelected)} />
         </>
       }
       vehicle={
@@ -142,12 +168,17 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       }
       fixed={
         stage === 'waiting' && step === null && task === null ? null : (
-          <Button
-            ref={notRight}
-            onClick={() => setSelected({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
-          >
-            Not right
-          </Button>
+          <>
+            <Button
+              ref={notRight}
+              onClick={() => setSelected({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
+            >
+              Not right
+            </Button>
+            {selected?.at === 'not-right' ? null : (
+              <StepPhoto state={state} step={step} task={task} wheel={current} />
+            )}
+          </>
         )
       }
     >

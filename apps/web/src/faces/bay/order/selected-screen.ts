@@ -1,6 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Step } from '@bayledger/reckoning/step'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { ArrivalTask } from '../../../features/arrival/arrival-tasks.ts'
 import { chooseStep } from '../work/choose-step.ts'
 import type { Stage } from './stage.ts'
@@ -11,7 +11,41 @@ export type SelectedScreen =
   | { readonly at: 'wheel'; readonly wheel: WheelPosition }
   | { readonly at: 'step' | 'aside'; readonly stepKey: string }
   | { readonly at: 'not-right'; readonly stepKey: string | null; readonly wheel: WheelPosition | null }
-  | { readonly at: 'plan' | 'history' | 'findings' }
+  | { readonly at: 'plan' | 'history' | 'findings' | 'photos' }
+
+/** The screen on which a form is filled in, by the form's key; `null` where none shows it any more. */
+export const screenOfForm = (state: OrderState, formKey: string): SelectedScreen | null => {
+  const rest = formKey.startsWith(`${state.orderId}/`) ? formKey.slice(state.orderId.length + 1) : formKey
+  const step = state.plan?.plan.steps.find(
+    ({ stepKey }) => rest === stepKey || rest.startsWith(`${stepKey}/`),
+  )
+  if (step) return state.closed[step.stepKey] ? null : { at: 'step', stepKey: step.stepKey }
+  const [what = '', at] = rest.split('/')
+  if (what === 'withdraw') return { at: 'history' }
+  const named = state.plan?.plan.steps.find(({ stepKey }) => stepKey === at) ?? null
+  if (what === 'aside')
+    return named && !state.closed[named.stepKey] ? { at: 'aside', stepKey: named.stepKey } : null
+  const wheel = named?.wheel ?? readingOrder.find((position) => position === at) ?? null
+  if (what === 'not-right') return { at: 'not-right', stepKey: named?.stepKey ?? null, wheel }
+  const of = taskOfForm[what]
+  if (of === 'gauge' || of === 'sensor' || of === 'tire')
+    return wheel === null ? null : { at: 'task', task: { what: of, wheel } }
+  return of === undefined ? null : { at: 'task', task: { what: of } }
+}
+
+type TaskKind = Exclude<ArrivalTask['what'], 'event'>
+
+/** What the first part of a form's key says of its task. */
+const taskOfForm: Readonly<Record<string, TaskKind>> = {
+  gauge: 'gauge',
+  sensor: 'sensor',
+  tire: 'tire',
+  surroundings: 'surroundings',
+  light: 'warning-light',
+  module: 'control-module',
+  'door-label': 'door-label',
+  'sensor-kind': 'sensor-kind',
+}
 
 /** The task of the arrival check to show. */
 export const taskShown = (

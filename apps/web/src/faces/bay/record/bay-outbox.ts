@@ -1,56 +1,78 @@
-import type { Draft } from '@bayledger/ledger/entry'
+import type { AppendResult } from '@bayledger/contract/entries'
 import { useSyncExternalStore } from 'react'
-import { catchUpOrder, type OrderReply, orderKey, type Unsent } from '../../../features/ledger/order-query.ts'
+import { catchUpOrder, orderKey } from '../../../features/ledger/order-query.ts'
 import { deliverEntries, firstNotTaken, refusalProblem } from '../../../features/ledger/write-entries.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
 import { indexedDbParcels } from '../../../ledger/indexed-db-parcels.ts'
+import type { OrderReply } from '../../../ledger/order.ts'
 import { type Delivery, makeOutbox, type OutboxContent } from '../../../ledger/outbox.ts'
 import type { Parcel } from '../../../ledger/parcel.ts'
+import { isOutOfReach } from '../../../lib/out-of-reach.ts'
 import { CallProblem, isCallProblem, problemText } from '../../../lib/problem.ts'
 import { keepDraft } from '../form/draft-store.ts'
 import { bayQueryClient } from '../query-client.ts'
-import { lockTablet } from '../session/lock-store.ts'
+import { deviceQuery } from '../session/device-query.ts'
+import { serverAnswered, sessionLost } from '../session/local-session.ts'
+import { isLocked } from '../session/lock-store.ts'
 
 const heldOrder = (orderId: string) => bayQueryClient.getQueryData<OrderReply>(orderKey(orderId))
 
-const deliver = async ({ entries, sides }: Parcel, pin: string | undefined): Promise<Delivery> => {
+const signedIn = () => bayQueryClient.getQueryData(sessionQuery.queryKey)?.staff.staffId ?? null
+
+/** Whether the tablet hands in under its own key, whoever is signed in. */
+const isKeyed = () => bayQueryClient.getQueryData(deviceQuery.queryKey)?.hasKey === true
+
+/** Without a key a person's entries go under their own session only. */
+const handInOrDeliver = async (parcel: Parcel, waited: boolean): Promise<AppendResult[]> => {
+  const { handIn } = await import('./hand-in.ts')
+  const results = await handIn(parcel, waited)
+  if (results !== null) return results
+  if (parcel.staffId !== signedIn()) throw noKey()
+  const { entries, sides, heardSeq } = parcel
+  return deliverEntries({ entries, sides, heard: { seq: heardSeq, waited } })
+}
+
+const deliver = async (parcel: Parcel, waited: boolean): Promise<Delivery> => {
   try {
-    const notTaken = firstNotTaken(
-      await deliverEntries({ entries, sides, ...(pin === undefined ? {} : { pin }) }),
-    )
+    const notTaken = firstNotTaken(await handInOrDeliver(parcel, waited))
+    serverAnswered()
     if (notTaken === null) return { became: 'taken' }
     const problem = refusalProblem(notTaken)
     return notTaken.result === 'refused' ? { became: 'refused', problem } : { became: 'not-yet', problem }
   } catch (problem) {
-    if (isCallProblem(problem, 'SESSION_MISSING') || isCallProblem(problem, 'SESSION_EXPIRED')) lockTablet()
-    return { became: isOutOfReach(problem) ? 'out-of-reach' : 'refused', problem }
+    if (isCallProblem(problem, 'SESSION_MISSING') || isCallProblem(problem, 'SESSION_EXPIRED')) sessionLost()
+    // A tablet that was put out hands in what is sealed, and opens nothing more.
+    if (isCallProblem(problem, 'DEVICE_UNKNOWN'))
+      void bayQueryClient.refetchQueries({ queryKey: deviceQuery.queryKey })
+    return { became: staysHere(problem) ? 'out-of-reach' : 'refused', problem }
   }
 }
 
-/** No answer came, the server failed, something in between answered, or the session is over. */
-const isOutOfReach = (thrown: unknown): boolean => {
-  if (!isCallProblem(thrown)) return true
-  const { status, code } = thrown.body
-  return (
-    status === 0 ||
-    status === 429 ||
-    status >= 500 ||
-    code === 'REPLY_UNREADABLE' ||
-    (status === 401 && code !== 'PIN_REFUSED')
-  )
-}
+/** No answer came, or one that says nothing of these entries: the session is over, or the tablet has to be enrolled again. */
+const staysHere = (thrown: unknown): boolean =>
+  isOutOfReach(thrown) ||
+  (isCallProblem(thrown) &&
+    (thrown.body.status === 401 || thrown.body.status === 429 || thrown.body.code === 'SIGNATURE_REFUSED'))
+
+const noKey = () =>
+  new CallProblem({
+    status: 0,
+    code: 'UNREACHABLE',
+    title: 'This tablet has no key.',
+    detail: 'What was written here goes out when whoever wrote it signs in again.',
+  })
 
 /** This tablet's own outbox. */
 export const bayOutbox = makeOutbox({
   store: indexedDbParcels,
-  send: async (parcel, pin) => {
-    const delivery = await deliver(parcel, pin)
-    // Whatever came of it: a refusal may mean that someone was first.
-    await catchUpOrder(bayQueryClient, parcel.orderId)
+  send: async (parcel, waited) => {
+    const delivery = await deliver(parcel, waited)
+    // Whatever came of it: a refusal may mean that someone was first. Whoever unlocks the tablet reads everything anew.
+    if (!isLocked()) await catchUpOrder(bayQueryClient, parcel.orderId)
     return delivery
   },
   isRead: (orderId, entryId) => heldOrder(orderId)?.entries.some(({ id }) => id === entryId) ?? false,
-  signedIn: () => bayQueryClient.getQueryData(sessionQuery.queryKey)?.staff.staffId ?? null,
+  maySend: ({ staffId, deviceId }) => (deviceId !== null && isKeyed()) || staffId === signedIn(),
   retryAfter: (milliseconds, retry) => void setTimeout(retry, milliseconds),
   alone: (work) => navigator.locks.request('bayledger.outbox', work),
   refill: ({ key, content }) => keepDraft(key, content),
@@ -70,30 +92,10 @@ export const bayOutbox = makeOutbox({
     ),
 })
 
+/** How many entries of an order this tablet has read. */
+export const heardSeqOf = (orderId: string): number => heldOrder(orderId)?.head.seq ?? 0
+
 globalThis.window?.addEventListener('online', () => bayOutbox.wake())
 
 export const useOutbox = (): OutboxContent =>
   useSyncExternalStore(bayOutbox.subscribe, () => bayOutbox.content())
-
-/** What this tablet wrote of an order and the server's ledger, as it was read here, does not hold yet. */
-export const unsentOf = (onTop: readonly Parcel[], { orderId, entries }: OrderReply): Unsent => {
-  const shopId = entries[0]?.shopId ?? ''
-  const read = new Set(entries.map(({ id }) => id))
-  const parcels = onTop.filter((parcel) => parcel.orderId === orderId)
-  return {
-    drafts: parcels.flatMap((parcel) =>
-      parcel.entries
-        .filter(({ id }) => !read.has(id))
-        .map(
-          (entry) =>
-            ({
-              ...entry,
-              shopId,
-              writtenBy: { kind: 'staff', staffId: parcel.staffId },
-              deviceId: parcel.deviceId,
-            }) as Draft,
-        ),
-    ),
-    sides: parcels.flatMap(({ sides }) => sides),
-  }
-}

@@ -15,6 +15,11 @@ export const undoMilliseconds = 10_000
 let undoable: Undoable | null = null
 const listeners = new Set<() => void>()
 
+/** Ends the offer for this entry, unless a newer one was written meanwhile. */
+export const endUndo = (entryId: string): void => {
+  if (undoable?.entryId === entryId) offerUndo(null)
+}
+
 export const offerUndo = (next: Undoable | null): void => {
   undoable = next
   for (const listener of listeners) listener()

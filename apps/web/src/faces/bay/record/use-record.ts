@@ -1,108 +1,132 @@
 import type { SentSide } from '@bayledger/contract/entries'
+import type { Agreeable } from '@bayledger/ledger/agreement'
 import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
 import { useQuery } from '@tanstack/react-query'
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
+import { hearOrderFirst } from '../../../features/ledger/order-query.ts'
 import type { FilledForm, Parcel } from '../../../ledger/parcel.ts'
-import { isCallProblem } from '../../../lib/problem.ts'
+import { CallProblem, isCallProblem } from '../../../lib/problem.ts'
+import { bayQueryClient } from '../query-client.ts'
 import { deviceQuery } from '../session/device-query.ts'
+import { sessionLost } from '../session/local-session.ts'
 import { useSignedIn } from '../session/signed-in.ts'
-import { bayOutbox } from './bay-outbox.ts'
-import { offerUndo, undoMilliseconds } from './undo-store.ts'
+import { bayOutbox, heardSeqOf } from './bay-outbox.ts'
+import { proveAtBay } from './prove-at-bay.ts'
+import { problemHere } from './refuse-here.ts'
+import { endUndo, offerUndo, undoMilliseconds } from './undo-store.ts'
 
 export type Recorder = {
   /**
    * Writes one entry; `says` names it in the undo button: "left front gauge". Resolves to whether the screen may go on.
-   * `form` is filled in again, should the ledger refuse the entry after the screen has gone on.
+   * `form` is filled in again, should the ledger refuse the entry after the screen has gone on; `null`: one press was all.
    */
   readonly record: <K extends Kind>(
     kind: K,
     payload: PayloadOf<K>,
     says: string,
-    form?: FilledForm,
+    form: FilledForm | null,
   ) => Promise<boolean>
   /** Writes entries that go together, with the personal words that they name. */
   readonly recordAll: (
     drafts: readonly WrittenDraft[],
     says: string,
-    beside?: {
+    beside: {
+      readonly form: FilledForm | null
       readonly sides?: readonly SentSide[]
       /** Of the second person whom they name. */
       readonly pin?: string
-      readonly form?: FilledForm
+      /** The entry that they take back. The offer to do so goes once nothing can lose them. */
+      readonly undoes?: string
     },
   ) => Promise<boolean>
   readonly busy: boolean
   readonly problem: unknown
 }
 
-/** Whether the screen goes on at once and the entry is sent behind it: what its writer alone may take back. */
-const goesBehind = ({ kind }: WrittenDraft): boolean => {
-  const { strikable, writtenWhere } = definitionOf(kind)
-  return strikable === 'yes' && writtenWhere === 'anywhere' && !kind.startsWith('diagnosis.')
-}
-
 /**
- * The bay's way to write. A reading or a step shows at once and is sent behind the screen. What a second person has to
- * take back (a wheel off, a sealed round, a check) waits for the ledger's own answer, as do findings and withdrawals.
+ * The bay's way to write. What the ledger would refuse is said at once, in its own words. Everything else shows at once and
+ * is sent behind the screen; nothing waits for the server but the PIN of a second person.
  */
 export const useRecord = (orderId: string): Recorder => {
   const person = useSignedIn()
-  const device = useQuery({ ...deviceQuery, enabled: false }).data
+  const deviceId = useQuery({ ...deviceQuery, enabled: false }).data?.deviceId ?? null
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
-  const unanswered = useRef<{ content: string; draft: WrittenDraft } | null>(null)
 
-  const recordAll: Recorder['recordAll'] = async (drafts, says, { sides = [], pin, form } = {}) => {
+  /** The entries with what the PIN of their second person earns; `null` where it is wrong or cannot be checked. */
+  const prove = async (drafts: readonly WrittenDraft[], pin: string): Promise<WrittenDraft[] | null> => {
+    setBusy(true)
+    try {
+      return await Promise.all(
+        drafts.map((draft) => proveAtBay(draft as Agreeable, pin, deviceId) as Promise<WrittenDraft>),
+      )
+    } catch (thrown) {
+      const isLock = isCallProblem(thrown, 'SESSION_MISSING') || isCallProblem(thrown, 'SESSION_EXPIRED')
+      if (isLock) sessionLost()
+      setProblem(isLock ? null : thrown)
+      return null
+    } finally {
+      setBusy(false)
+    }
+  }
+
+  /** The road opens on what every tablet recorded: the server says it, or this one alone holds the order. */
+  const mayLeave = async (): Promise<boolean> => {
+    setBusy(true)
+    const standing = await hearOrderFirst(bayQueryClient, orderId)
+    setBusy(false)
+    if (standing === 'unheard') setProblem(roadUnknown)
+    return standing !== 'unheard'
+  }
+
+  const recordAll: Recorder['recordAll'] = async (drafts, says, { form, sides = [], pin, undoes }) => {
     if (person === null) return false
     setProblem(null)
+    if (drafts.some(({ kind }) => kind === 'drive.left') && !(await mayLeave())) return false
+    const entries = pin === undefined ? drafts : await prove(drafts, pin)
+    if (entries === null) return false
     const { staffId } = person
     const parcel: Parcel = {
       orderId,
-      entries: drafts,
+      entries,
       sides,
       says,
       staffId,
-      deviceId: device?.deviceId ?? null,
-      form: form ?? null,
+      deviceId,
+      heardSeq: heardSeqOf(orderId),
+      form,
     }
-    const [only, ...others] = drafts
-    if (pin === undefined && drafts.every(goesBehind)) {
-      offerUndo(null)
-      // The screen goes on, and the next key falls on the next row. Undo is offered once nothing can lose the entry.
-      void bayOutbox.post(parcel).then((isKept) => {
-        if (isKept && only !== undefined && others.length === 0)
-          offerUndo({ entryId: only.id, orderId, says, staffId, until: performance.now() + undoMilliseconds })
-      })
-      return true
+    const refusal = problemHere(parcel, bayOutbox.content().onTop)
+    if (refusal !== null) {
+      setProblem(refusal)
+      return false
     }
-    setBusy(true)
-    const thrown = await bayOutbox.sendAndWait(parcel, pin)
-    setBusy(false)
-    if (thrown === null) {
-      unanswered.current = null
-      offerUndo(null)
-      return true
-    }
-    const isLock =
-      isCallProblem(thrown) && thrown.body.status === 401 && !isCallProblem(thrown, 'PIN_REFUSED')
-    setProblem(isLock ? null : thrown)
-    if (isCallProblem(thrown) && thrown.body.status !== 0 && thrown.body.status < 500)
-      unanswered.current = null
-    return false
+    if (undoes === undefined) offerUndo(null)
+    // The screen goes on, and the next key falls on the next row. Undo is offered once nothing can lose the entry.
+    void bayOutbox.post(parcel).then((isKept) => {
+      if (undoes !== undefined) return endUndo(undoes)
+      const [only, ...others] = entries
+      if (isKept && only !== undefined && others.length === 0 && isUndone(only))
+        offerUndo({ entryId: only.id, orderId, says, staffId, until: performance.now() + undoMilliseconds })
+    })
+    return true
   }
 
   return {
     recordAll,
-    record: (kind, payload, says, form) => {
-      // What failed for want of a network keeps its id: the server answers a second delivery as known.
-      const content = JSON.stringify([kind, payload])
-      const again = unanswered.current?.content === content ? unanswered.current.draft : null
-      const draft: WrittenDraft = again ?? draftEntry(orderId, kind, payload)
-      unanswered.current = goesBehind(draft) ? null : { content, draft }
-      return recordAll([draft], says, form === undefined ? {} : { form })
-    },
+    record: (kind, payload, says, form) => recordAll([draftEntry(orderId, kind, payload)], says, { form }),
     busy,
     problem,
   }
 }
+
+const roadUnknown = new CallProblem({
+  status: 0,
+  code: 'ROAD_UNKNOWN',
+  title: 'Another tablet has this vehicle too, and the server does not answer.',
+  detail: 'What was recorded there may keep it off the road. Wait for the network, then leave.',
+})
+
+/** Whether its writer alone may take it back at once. */
+const isUndone = ({ kind }: WrittenDraft): boolean => definitionOf(kind).strikable === 'yes'

@@ -6,15 +6,20 @@ import { useState } from 'react'
 import { draftEntry, personal, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { entryWords } from '../../../features/ledger/entry-words.ts'
 import { strikeReasons } from '../../../features/ledger/strike-reasons.ts'
-import { wasRefused } from '../../../features/ledger/write-entries.ts'
 import { useSecondPeople } from '../../../features/people/second-person-fields.tsx'
+import type { FilledForm } from '../../../ledger/parcel.ts'
 import { Button } from '../../../ui/button.tsx'
+import { keepDraft } from '../form/draft-store.ts'
 import { RowForm } from '../form/row-form.tsx'
 import { SecondPersonPin } from './second-person-pin.tsx'
 import { useRecord } from './use-record.ts'
 
 type WithdrawFormProps = { orderId: string; entry: Foldable; onBack: () => void; onDone: () => void }
-type Strike = { readonly draft: WrittenDraft<'entry.struck'>; readonly sides: readonly SentSide[] }
+type Strike = {
+  readonly draft: WrittenDraft<'entry.struck'>
+  readonly sides: readonly SentSide[]
+  readonly form: FilledForm
+}
 
 /**
  * Withdraws an entry with a reason. A wheel off, a sealed round and a second check take two people: the one who
@@ -26,12 +31,16 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
   const [waiting, setWaiting] = useState<Strike | null>(null)
   const takesTwo = definitionOf(entry.kind).strikable === 'second-person'
   const title = `Withdraw: ${entryWords(entry)}`
-  const send = async ({ draft, sides }: Strike, pin?: string): Promise<boolean> => {
+  const send = async ({ draft, sides, form }: Strike, pin?: string): Promise<boolean> => {
     const taken = await recordAll([draft], 'withdrawal', {
+      form,
       sides,
       ...(pin === undefined ? {} : { pin }),
     })
-    if (taken) onDone()
+    if (taken) {
+      keepDraft(form.key, undefined)
+      onDone()
+    }
     return taken
   }
   if (waiting !== null)
@@ -42,11 +51,7 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
         onBack={() => setWaiting(null)}
         busy={busy}
         problem={problem}
-        onPin={(staffId, pin) => {
-          const named = naming(waiting, staffId)
-          setWaiting(named)
-          return send(named, pin)
-        }}
+        onPin={(staffId, pin) => send(agreedBy(waiting, staffId), pin)}
       />
     )
   return (
@@ -62,16 +67,17 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
       recordWord={takesTwo ? 'Go on: second person' : 'Withdraw it'}
       busy={busy}
       problem={problem}
-      onRecord={async (values) => {
+      onRecord={async (values, form) => {
         const said = (values.words ?? '').trim()
         const words = said === '' ? null : personal(said)
-        const draft = draftEntry(orderId, 'entry.struck', {
-          entryId: entry.id,
-          reason: strikeReasons.find(({ value }) => value === values.reason)?.value ?? 'other',
-          words: words?.digest ?? null,
-          secondPerson: null,
-        })
-        const strike = { draft, sides: words === null ? [] : [words] }
+        const reason = strikeReasons.find(({ value }) => value === values.reason)?.value ?? 'other'
+        const draft = draftEntry(
+          orderId,
+          'entry.struck',
+          { entryId: entry.id, reason, words: words?.digest ?? null, secondPerson: null },
+          [entry.id],
+        )
+        const strike = { draft, sides: words === null ? [] : [words], form }
         if (!takesTwo) return send(strike)
         setWaiting(strike)
         return false
@@ -80,17 +86,9 @@ export function WithdrawForm({ orderId, entry, onBack, onDone }: WithdrawFormPro
   )
 }
 
-/**
- * The withdrawal with this second person; the same one where it names them already, so that a retry stays the same. One
- * that the ledger refused is written anew.
- */
-const naming = (strike: Strike, staffId: string): Strike => {
-  const { draft } = strike
-  const { orderId, payload } = draft
-  return payload.secondPerson?.staffId === staffId && !wasRefused(draft)
-    ? strike
-    : {
-        ...strike,
-        draft: draftEntry(orderId, 'entry.struck', { ...payload, secondPerson: namedOnly(staffId) }),
-      }
+/** The withdrawal with this second person. */
+const agreedBy = ({ draft, ...beside }: Strike, staffId: string): Strike => {
+  const { orderId, payload, restsOn } = draft
+  const secondPerson = namedOnly(staffId)
+  return { draft: draftEntry(orderId, 'entry.struck', { ...payload, secondPerson }, restsOn), ...beside }
 }

@@ -1,18 +1,13 @@
-import { useQuery } from '@tanstack/react-query'
-import { useCallback } from 'react'
 import { useParams } from 'react-router'
-import { type OrderReply, orderQuery, readOrder } from '../../../features/ledger/order-query.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { useOrderHere } from '../order/order-here.ts'
 import { OrderScreen } from '../order/order-screen.tsx'
-import { unsentOf, useOutbox } from '../record/bay-outbox.ts'
 
 export function BayOrderRoute() {
   const { orderId = '' } = useParams()
-  const { onTop } = useOutbox()
-  const select = useCallback((reply: OrderReply) => readOrder(reply, unsentOf(onTop, reply)), [onTop])
-  const order = useQuery({ ...orderQuery(orderId), select })
+  const order = useOrderHere(orderId)
   if (order.data === undefined)
     return (
       <main className="bay-step">
@@ -31,3 +26,6 @@ export function BayOrderRoute() {
     </>
   )
 }
+
+// Loaded as one: apart, what both share would weigh on the first screen.
+export { rowHere } from '../order/row-here.ts'

@@ -2,12 +2,16 @@ import { enrollDevice } from '@bayledger/contract/devices'
 import { useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { useNavigate } from 'react-router'
+import { tabletKey } from '../../../ledger/tablet-key.ts'
 import { call } from '../../../lib/api-client.ts'
 import { patterns } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { HandsIn } from '../session/hands-in.tsx'
+import { KeepsNothing } from '../session/keeps-nothing.tsx'
+import { contactMade } from '../session/tablet-contact.ts'
 
 /** Enrolls this tablet with a code that the desk makes; each code works once. */
 export function EnrollRoute() {
@@ -21,8 +25,14 @@ export function EnrollRoute() {
     setBusy(true)
     setProblem(null)
     try {
-      await call(enrollDevice, { body: { code: code.trim(), name: name.trim() } })
+      const publicKey = await tabletKey.prepare()
+      const body = { code: code.trim(), name: name.trim(), ...(publicKey === null ? {} : { publicKey }) }
+      const device = await call(enrollDevice, { body })
       client.clear()
+      await import('../session/hand-in-picture.ts')
+        .then(({ giveUpPictures }) => giveUpPictures())
+        .catch(() => undefined)
+      await contactMade(device)
       navigate(patterns.bay, { replace: true })
     } catch (thrown) {
       setProblem(thrown)
@@ -34,6 +44,8 @@ export function EnrollRoute() {
     <main className="bay-step bay-door">
       <title>Enroll this tablet · Bayledger bay</title>
       <h1>Enroll this tablet</h1>
+      <HandsIn />
+      <KeepsNothing />
       <form
         className="stack"
         onSubmit={(event) => {

@@ -17,7 +17,12 @@ export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string })
   const navigate = useNavigate()
   const { record, busy, problem } = useRecord(row.orderId)
   const take = async () => {
-    const taken = await record('order.assigned', { staffId, bay: null }, `take ${row.plate ?? row.number}`)
+    const taken = await record(
+      'order.assigned',
+      { staffId, bay: null },
+      `take ${row.plate ?? row.number}`,
+      null,
+    )
     if (taken) navigate(bayOrderPath(row.orderId))
   }
   const moves = bayMoves(row)

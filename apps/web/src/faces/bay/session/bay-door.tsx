@@ -1,6 +1,6 @@
 import { usePrefetchQuery, useQuery } from '@tanstack/react-query'
-import { useEffect } from 'react'
-import { Navigate, Outlet } from 'react-router'
+import { useEffect, useState } from 'react'
+import { Navigate, Outlet, useLocation } from 'react-router'
 import { refreshFloorRows } from '../../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
@@ -9,12 +9,32 @@ import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { rulesQuery } from '../findings/use-diagnosis.ts'
+import { useReadAhead } from '../kept/read-ahead.ts'
 import { bayOutbox } from '../record/bay-outbox.ts'
+import { usePrefetchAdmission } from '../record/refuse-here.ts'
+import { useUndoable } from '../record/undo-store.ts'
+import { useProgramUpdates } from '../shell/use-program-updates.ts'
 import { deviceQuery } from './device-query.ts'
 import { LockHead } from './lock-head.tsx'
 import { openDoor, useDoor } from './lock-store.ts'
 import { PinSignIn } from './pin-sign-in.tsx'
 import { useIdleLock } from './use-idle-lock.ts'
+import { useLocalSession } from './use-local-session.ts'
+
+/** How long the door waits for the server's word on who is signed in, before it asks; it hears it afterwards too. */
+const sessionMilliseconds = 1_500
+
+/** Whether something has been going on for too long. */
+const useImpatience = (isGoingOn: boolean): boolean => {
+  const [isLong, setLong] = useState(false)
+  useEffect(() => {
+    setLong(false)
+    if (!isGoingOn) return
+    const timer = setTimeout(() => setLong(true), sessionMilliseconds)
+    return () => clearTimeout(timer)
+  }, [isGoingOn])
+  return isLong
+}
 
 /**
  * Lets in an enrolled tablet with a person on it. While it is locked the work stays mounted behind, so that a
@@ -24,11 +44,15 @@ export function BayDoor() {
   const device = useQuery(deviceQuery)
   const session = useQuery({
     ...sessionQuery,
+    retry: false,
     enabled: device.data !== undefined,
     refetchOnWindowFocus: false,
   })
   const door = useDoor()
+  const { pathname } = useLocation()
   const person = session.data?.staff ?? null
+  const isUndoOffered = useUndoable() !== null
+  useProgramUpdates((person === null || pathname === patterns.bay) && !isUndoOffered)
   useIdleLock(door !== 'locked' && person !== null)
   const staffId = person?.staffId
   // What its writer left here goes out as soon as they are known again: after a reload, too.
@@ -36,15 +60,18 @@ export function BayDoor() {
     if (staffId !== undefined) bayOutbox.wake()
   }, [staffId])
 
+  useLocalSession()
+  const isWaitingLong = useImpatience(device.data !== undefined && session.isPending)
+
   if (isCallProblem(device.error, 'DEVICE_UNKNOWN') || isCallProblem(device.error, 'SESSION_MISSING'))
     return <Navigate to={patterns.enroll} replace />
-  if (device.error !== null && device.data === undefined)
+  if (device.error !== null && (device.data === undefined || isCallProblem(device.error, 'TABLET_SHUT')))
     return (
       <main className="bay-step">
         <ProblemNotice problem={problemText(device.error)} onRetry={() => void device.refetch()} />
       </main>
     )
-  if (device.data === undefined || session.isPending)
+  if (device.data === undefined || (session.isPending && !isWaitingLong))
     return (
       <main className="bay-step">
         <StatusLine>Opening …</StatusLine>
@@ -71,9 +98,11 @@ export function BayDoor() {
   )
 }
 
-/** Subscribes to live updates and loads the rules early, before the network may drop. */
+/** Subscribes to live updates and reads early what the work needs, before the network may drop. */
 function Work({ isSeen }: { isSeen: boolean }) {
   useLiveUpdates(refreshFloorRows, isSeen)
+  useReadAhead(isSeen)
   usePrefetchQuery(rulesQuery)
+  usePrefetchAdmission()
   return <Outlet />
 }

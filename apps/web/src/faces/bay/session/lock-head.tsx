@@ -1,17 +1,16 @@
-import { useQuery } from '@tanstack/react-query'
 import { matchPath, useLocation } from 'react-router'
-import { orderQuery } from '../../../features/ledger/order-query.ts'
 import { patterns } from '../../../lib/paths.ts'
+import { useOrderHere } from '../order/order-here.ts'
 import { LoudBand } from '../vehicle/loud-band.tsx'
 
 /**
  * The vehicle at which this tablet is locked, and its wheels that are not secured: whoever passes must see them, signed
- * in or not.
+ * in or not, sent or not.
  */
 export function LockHead() {
   const { pathname } = useLocation()
   const orderId = matchPath(patterns.bayOrder, pathname)?.params.orderId ?? ''
-  const order = useQuery({ ...orderQuery(orderId), enabled: false }).data
+  const order = useOrderHere(orderId, false).data
   if (order === undefined) return null
   return (
     <>

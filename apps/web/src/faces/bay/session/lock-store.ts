@@ -20,6 +20,9 @@ export const askForPerson = (): void => {
 }
 export const openDoor = (): void => set('open')
 
+/** Whether nobody is at this tablet: nothing of an order is read then. */
+export const isLocked = (): boolean => door === 'locked'
+
 export const useDoor = (): Door =>
   useSyncExternalStore(
     (listener) => {

@@ -1,18 +1,20 @@
 import type { StaffMember } from '@bayledger/contract/identity'
-import { signInAtBay } from '@bayledger/contract/sessions'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
-import { call } from '../../../lib/api-client.ts'
 import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { bayOutbox } from '../record/bay-outbox.ts'
 import { deviceQuery } from './device-query.ts'
+import { KeepsNothing } from './keeps-nothing.tsx'
+import { knownHereQuery } from './known-here.ts'
+import { localSession } from './local-session.ts'
 import { openDoor } from './lock-store.ts'
 import { PinPad } from './pin-pad.tsx'
-import { sessionEnded } from './use-idle-lock.ts'
+import { registerKey, signInHere } from './sign-in-here.ts'
+import { leaveSessionToSignIn } from './use-idle-lock.ts'
 import './pin-sign-in.css'
 
 type PinSignInProps = {
@@ -26,6 +28,8 @@ type PinSignInProps = {
 /** Tap your name, type your six digits. Nothing on the screen behind is lost by it. */
 export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
   const staff = useQuery(staffQuery)
+  const known = useQuery(knownHereQuery)
+  const people = staff.data?.staff ?? (known.data?.length ? known.data : undefined)
   const client = useQueryClient()
   const [person, setPerson] = useState<StaffMember | null>(likely)
   const [pin, setPin] = useState('')
@@ -36,14 +40,15 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
     setBusy(true)
     setProblem(null)
     try {
-      // What was written here goes out under its writer's own session.
-      await sessionEnded()
+      leaveSessionToSignIn()
       // Cancel pending requests: they belong to the person who leaves and would be refused.
       await client.cancelQueries({ queryKey: ['orders'] })
-      const session = await call(signInAtBay, { body: { staffId, pin: typed } })
+      await client.cancelQueries({ queryKey: sessionQuery.queryKey })
+      const session = await signInHere(staffId, typed)
       client.setQueryData(sessionQuery.queryKey, session)
       openDoor()
       bayOutbox.wake()
+      if (localSession() === null) void registerOwnKey()
       void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' })
     } catch (thrown) {
       setProblem(thrown)
@@ -54,6 +59,12 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
       setPin('')
       setBusy(false)
     }
+  }
+  /** Where this fails the next sign-in does it. */
+  const registerOwnKey = async () => {
+    const held = client.getQueryData(deviceQuery.queryKey)
+    const device = held && (await registerKey(held).catch(() => null))
+    if (device) client.setQueryData(deviceQuery.queryKey, device)
   }
   const type = (typed: string) => {
     if (busy || person === null) return
@@ -80,12 +91,13 @@ export function PinSignIn({ title, likely, onLeave }: PinSignInProps) {
       </div>
       <StatusLine>{busy ? 'Checking the PIN …' : person === null ? '' : 'Type your 6-digit PIN.'}</StatusLine>
       {problem === null ? null : <ProblemNotice key={String(problem)} problem={withoutRequest(problem)} />}
-      {staff.isError && staff.data === undefined ? (
+      <KeepsNothing />
+      {staff.isError && people === undefined ? (
         <ProblemNotice problem={problemText(staff.error)} onRetry={() => void staff.refetch()} />
       ) : null}
       {person === null ? (
         <ul className="pin-names">
-          {(staff.data?.staff ?? []).map((member) => (
+          {(people ?? []).map((member) => (
             <li key={member.staffId}>
               <Button className="pin-name" onClick={() => setPerson(member)}>
                 {member.name}

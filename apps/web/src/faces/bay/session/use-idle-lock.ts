@@ -1,18 +1,15 @@
 import { signOut } from '@bayledger/contract/sessions'
 import { useEffect } from 'react'
 import { call } from '../../../lib/api-client.ts'
-import { bayOutbox } from '../record/bay-outbox.ts'
+import { endLocalSession } from './local-session.ts'
 import { lockTablet } from './lock-store.ts'
 
 const idleMilliseconds = 90_000
 
-let ending: Promise<void> = Promise.resolve()
+let ending = new AbortController()
 
-/** Resolves when nothing of the session before is on its way: neither an entry nor the end of that session. */
-export const sessionEnded = async (): Promise<void> => {
-  await ending
-  await bayOutbox.drained()
-}
+/** A sign-in ends the session before by itself: its own end must not come after, and take the new session with it. */
+export const leaveSessionToSignIn = (): void => ending.abort()
 
 /** Locks the tablet after 90 s without a touch or a key; the server forgets the session, the screen keeps its work. */
 export const useIdleLock = (isOpen: boolean): void => {
@@ -20,12 +17,10 @@ export const useIdleLock = (isOpen: boolean): void => {
     if (!isOpen) return
     const lock = () => {
       lockTablet()
-      // What was written a moment ago goes out first. Without a network the session ends by its own time; the lock on the
-      // screen waits for neither.
-      ending = bayOutbox
-        .drained()
-        .then(() => call(signOut, {}))
-        .catch(() => undefined)
+      endLocalSession()
+      // Without a network the session ends by its own time, or with the next sign-in.
+      ending = new AbortController()
+      call(signOut, { signal: ending.signal }).catch(() => undefined)
     }
     let timer = setTimeout(lock, idleMilliseconds)
     const touched = () => {

@@ -25,7 +25,7 @@ export const movedWords = (round: RoundAtHand, moved: readonly number[], fastene
   return `${named}: on record; the next round must find all of them tight.`
 }
 
-/** What to do in this round. Whoever torqued the wheel reads of the check that it is another person's. */
+/** What to do in this round. A person who torqued the wheel is told that another person makes the check. */
 export const roundHow = (round: RoundAtHand, fastener: string, isDoer: boolean): string => {
   switch (round) {
     case 'half':

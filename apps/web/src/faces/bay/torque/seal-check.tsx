@@ -5,10 +5,9 @@ import { namedOnly } from '@bayledger/ledger/second-person'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { useQuery } from '@tanstack/react-query'
-import { useState } from 'react'
-import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
-import { wasRefused } from '../../../features/ledger/write-entries.ts'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { staffQuery } from '../../../features/people/queries.ts'
+import type { FilledForm } from '../../../ledger/parcel.ts'
 import { SecondPersonPin } from '../record/second-person-pin.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useSignedIn, useWorksAlone } from '../session/signed-in.ts'
@@ -33,6 +32,8 @@ type SealCheckProps = {
   title: string
   /** What was found, as the round was held down to be sealed. */
   round: Omit<PayloadOf<'torque.checked'>, 'checkedBy'>
+  /** What was filled in, as it is filled in again should the ledger refuse it. */
+  form: FilledForm
   onBack: () => void
   onSealed: () => void
 }
@@ -41,11 +42,10 @@ type SealCheckProps = {
  * Whoever went round with the wrench seals the check with their own PIN, whoever is signed in on this tablet. The ledger
  * takes no check without it.
  */
-export function SealCheck({ state, wheel, title, round, onBack, onSealed }: SealCheckProps) {
+export function SealCheck({ state, wheel, title, round, form, onBack, onSealed }: SealCheckProps) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
   const signedIn = useSignedIn()
   const people = useCheckers(state, wheel)
-  const [named, setNamed] = useState<WrittenDraft<'torque.checked'> | null>(null)
   return (
     <SecondPersonPin
       title={title}
@@ -59,13 +59,11 @@ export function SealCheck({ state, wheel, title, round, onBack, onSealed }: Seal
       busy={busy}
       problem={problem}
       onPin={async (staffId, pin) => {
-        // A retry after a lost answer is the same entry.
-        const draft =
-          named?.payload.checkedBy?.staffId === staffId && !wasRefused(named)
-            ? named
-            : draftEntry(state.orderId, 'torque.checked', { ...round, checkedBy: namedOnly(staffId) })
-        setNamed(draft)
-        const taken = await recordAll([draft], `${wheel} check`, { pin })
+        const checked = draftEntry(state.orderId, 'torque.checked', {
+          ...round,
+          checkedBy: namedOnly(staffId),
+        })
+        const taken = await recordAll([checked], `${wheel} check`, { form, pin })
         if (taken) onSealed()
         return taken
       }}

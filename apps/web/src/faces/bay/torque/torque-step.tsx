@@ -1,6 +1,7 @@
 import { sealsOf } from '@bayledger/ledger/questions/gates'
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
+import { studsOf } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
 import { roundTorque } from '@bayledger/reckoning/torque/rounds'
 import { tighteningOrder } from '@bayledger/reckoning/torque/star-sequence'
@@ -17,7 +18,7 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useSignedIn } from '../session/signed-in.ts'
 import { hasTorqued } from '../work/choose-step.ts'
-import { cautionWords, stepTitle } from '../work/step-words.ts'
+import { cautionWords, howWords, stepTitle } from '../work/step-words.ts'
 import { movedWords, type RoundAtHand, roundHow, sealWords } from './round-words.ts'
 import { SealCheck, useCheckers } from './seal-check.tsx'
 import { TorqueFigure } from './torque-figure.tsx'
@@ -30,23 +31,23 @@ type TorqueStepProps = { state: OrderState; step: Step; wheel: WheelPosition; on
 /** One round of a wheel, sealed at once; a single nut is tapped only if it moved. */
 export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
   const { record, busy, problem } = useRecord(state.orderId)
-  const {
-    draft: moved,
-    change,
-    discard,
-  } = useDraft<readonly number[]>(`${state.orderId}/${step.stepKey}`, [])
+  const key = `${state.orderId}/${step.stepKey}`
+  const { draft: moved, change, discard } = useDraft<readonly number[]>(key, [])
+  const form = { key, content: moved }
   const [sealing, setSealing] = useState<Omit<TorqueSealed, 'checkedBy'> | null>(null)
   const person = useSignedIn()
   const checkers = useCheckers(state, wheel)
-  const watchKey = `${state.orderId}/${step.stepKey}/${lastSealOf(state, wheel)}`
+  const watchKey = `${key}/${lastSealOf(state, wheel)}`
   const { stop } = useWatch(watchKey)
   const sheet = state.sheet?.sheet
   if (!sheet) return <StepScreen title={stepTitle(step)} how="The order has no specification sheet." />
-  const { count, fastener, torque, makersSequence, lockingFastener } = sheet.studs
-  const order = tighteningOrder(sheet.studs)
+  const studs = studsOf(sheet)
+  if (!studs) return <StepScreen title={stepTitle(step)} how={howWords(step)} />
+  const { count, fastener, torque, makersSequence, lockingFastener } = studs
+  const order = tighteningOrder(studs)
   const round: RoundAtHand = step.closedBy === 'torque.checked' ? 'check' : (step.round ?? 'full')
   const figure = round === 'half' ? roundTorque(round, torque) : torque
-  const { reference } = sheet.sources.studTorque
+  const reference = sheet.sources.studTorque?.reference ?? ''
   const seal = sealWords(round, figure, count, moved)
 
   const isDoer = hasTorqued(state, wheel, person?.staffId ?? '')
@@ -71,7 +72,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
       timed: stop(),
     }
     if (round === 'check') setSealing(sealed)
-    else if (await record('studs.torqued', { ...sealed, round }, `${wheel} round`)) done()
+    else if (await record('studs.torqued', { ...sealed, round }, `${wheel} round`, form)) done()
   }
 
   if (sealing !== null)
@@ -81,6 +82,7 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
         wheel={wheel}
         title={stepTitle(step)}
         round={sealing}
+        form={form}
         onBack={() => setSealing(null)}
         onSealed={done}
       />

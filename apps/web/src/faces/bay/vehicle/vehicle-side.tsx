@@ -1,8 +1,8 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { ReactNode } from 'react'
-import type { ReadOrder } from '../../../features/ledger/order-query.ts'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
+import type { ReadOrder } from '../../../ledger/order.ts'
 import { planWheels } from './plan-wheels.ts'
 import './vehicle-side.css'
 
@@ -25,7 +25,9 @@ export function VehicleSide({ order, current, onWheel, children }: VehicleSidePr
         </p>
         <p>{vehicleWords(order)}</p>
       </div>
-      <PlanDrawing wheels={planWheels(order.state, current)} onOpen={onWheel} />
+      <div className="vehicle-drawing">
+        <PlanDrawing wheels={planWheels(order.state, current)} onOpen={onWheel} />
+      </div>
       <nav className="vehicle-more" aria-label="More of this order">
         {children}
       </nav>

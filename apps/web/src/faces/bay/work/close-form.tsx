@@ -1,3 +1,4 @@
+import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
@@ -22,7 +23,7 @@ export function CloseForm(props: WorkFormProps) {
             key: 'value',
             label: 'What was found or used',
             suggestions: closingWords(state, step).map((words) => ({ value: words, label: words })),
-            fault: (text) => (text.length > 120 ? 'Keep it to 120 letters.' : undefined),
+            fault: (text) => tooLong(text, 120),
           },
         ]}
         // A word of the shop that is picked says all there is to say; undo takes it back.
@@ -43,7 +44,8 @@ export function CloseForm(props: WorkFormProps) {
           look="wide"
           busy={busy}
           onClick={async () => {
-            if (await record('step.closed', { stepKey: step.stepKey, value: null }, undoWords(step))) onDone()
+            if (await record('step.closed', { stepKey: step.stepKey, value: null }, undoWords(step), null))
+              onDone()
           }}
         >
           Done

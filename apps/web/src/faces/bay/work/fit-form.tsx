@@ -1,7 +1,10 @@
+import { sensorOf } from '@bayledger/reckoning/sheet'
 import { lastFour } from '../../../features/sensor-ids/id-text.ts'
+import { tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row, RowValues } from '../form/rows.ts'
-import { kitsFor, partOption, useStock } from './stock-here.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
+import { kitsFor, partNumbers, partOption, useStock } from './stock-here.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -19,7 +22,7 @@ const stemRow: Row = {
 export function FitForm(props: WheelFormProps) {
   const { state, step, wheel } = props
   const programmed = state.work[wheel]?.programmed
-  const valve = state.sheet?.sheet.sensor?.stem ?? null
+  const valve = sensorOf(state.sheet?.sheet)?.stem ?? null
   const stock = useStock(state.locationId)
   const onSheet = step.figure?.kind === 'torque' ? step.figure.torque : null
   const kitOf = (values: RowValues) =>
@@ -46,7 +49,8 @@ export function FitForm(props: WheelFormProps) {
       exact: true,
       hint: 'Grommet, washer, nut, core and cap, or stem and screw: each works once.',
       suggestions: kitsFor(stock, valve).map(partOption),
-      fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
+      scan: { wanted: 'part', listedParts: partNumbers(stock) },
+      fault: (text) => tooLong(text, 60, 'signs'),
     },
     // A kit on the stock list says for which stem it is; for another one the person picks the stem.
     ...(kitOf(values) ? [] : [stemRow]),

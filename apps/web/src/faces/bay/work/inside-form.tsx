@@ -1,4 +1,5 @@
-import type { Row, RowValues } from '../form/rows.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
 import { punctureRows, puncturesOf } from '../holes/puncture-rows.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'

@@ -32,16 +32,14 @@ export function LeaveForm({ state, step, clock, odometerOut, how, onUntimed }: L
       recordWord="Leave: start the clock"
       busy={busy}
       problem={problem}
-      onRecord={(values, restore) => {
+      onRecord={async (values, restore) => {
         const out = numberFrom(values.out ?? '')
-        if (out === null) return Promise.resolve(false)
+        if (out === null) return false
         clock.start()
-        return record(
-          'drive.left',
-          { stepKey: step.stepKey, odometerOut: { value: out, unit: 'mi' } },
-          'leaving',
-          restore,
-        )
+        const left = { stepKey: step.stepKey, odometerOut: { value: out, unit: 'mi' as const } }
+        const taken = await record('drive.left', left, 'leaving', restore)
+        if (!taken) clock.discard()
+        return taken
       }}
     />
   )
@@ -63,6 +61,7 @@ export function OutOnTheRoad({ state, step, clock, minutes, left, onBackElsewher
       'entry.struck',
       { entryId: left.written.entryId, reason: 'not-done', words: null, secondPerson: null },
       'not left',
+      null,
     )
     if (taken) clock.discard()
   }
@@ -85,7 +84,7 @@ export function OutOnTheRoad({ state, step, clock, minutes, left, onBackElsewher
         <Timer
           label="On the road"
           target={minutes * 60}
-          startedAt={clock.watch?.startedAt ?? Date.parse(left.written.writtenAt)}
+          passed={clock.passed ?? (() => (Date.now() - Date.parse(left.written.writtenAt)) / 1_000)}
           onStart={() => clock.start()}
         />
       }

@@ -4,8 +4,14 @@ import { troubles } from '@bayledger/wording/en/troubles'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { Button } from '../../../ui/button.tsx'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import { useDraft } from '../form/draft-store.ts'
 import { RowForm } from '../form/row-form.tsx'
-import type { Row, RowValues } from '../form/rows.ts'
+import type { Row } from '../form/rows.ts'
+import { CameraButton } from '../photos/camera-button.tsx'
+import { forgetPhotos, keepPhoto } from '../photos/keep-photo.ts'
+import { photoWords } from '../photos/photo-words.ts'
+import type { TakenPhoto } from '../photos/take-photo.ts'
 import { useRecord } from '../record/use-record.ts'
 
 type NotRightFormProps = {
@@ -21,14 +27,26 @@ type NotRightFormProps = {
 /** What is wrong, at which wheel, and words where the list does not say enough. It parks the wheel. */
 export function NotRightForm({ orderId, stepKey, wheel, onBack, onDone }: NotRightFormProps) {
   const { recordAll, busy, problem } = useRecord(orderId)
+  const draftKey = `${orderId}/not-right/${stepKey ?? wheel ?? 'vehicle'}`
+  const photos = useDraft<readonly TakenPhoto['facts'][]>(`${draftKey}/photos`, [])
   const whereOf = (values: RowValues) =>
     wheel ?? readingOrder.find((position) => position === values.wheel) ?? null
   return (
     <RowForm
-      draftKey={`${orderId}/not-right/${stepKey ?? wheel ?? 'vehicle'}`}
+      draftKey={draftKey}
       title={wheel === null ? 'What is not right?' : `What is not right at the ${wheelNames[wheel]} wheel?`}
       takesFocus
-      beside={<Button onClick={onBack}>Nothing: back</Button>}
+      beside={
+        <Button
+          onClick={() => {
+            forgetPhotos(photos.draft)
+            photos.discard()
+            onBack()
+          }}
+        >
+          Nothing: back
+        </Button>
+      }
       how="The wheel is parked until the desk has decided with the customer. The vehicle stays off the road."
       rows={() => [...(wheel === null ? [wheelRow] : []), whatRow, wordsRow]}
       recordWord={(values) => parkWord(whereOf(values))}
@@ -45,14 +63,49 @@ export function NotRightForm({ orderId, stepKey, wheel, onBack, onDone }: NotRig
           what,
           words: words?.digest ?? null,
         })
-        const taken = await recordAll([draft], `${whereOf(values) ?? 'vehicle'} not right`, {
+        const ofIt = photos.draft.map((facts) =>
+          draftEntry(
+            orderId,
+            'photo.attached',
+            { wheel: whereOf(values), stepKey, subject: 'not-right', ...facts },
+            [draft.id],
+          ),
+        )
+        const isTaken = await recordAll([draft, ...ofIt], `${whereOf(values) ?? 'vehicle'} not right`, {
           sides: words === null ? [] : [words],
           form,
         })
-        if (taken) onDone()
-        return taken
+        if (isTaken) {
+          photos.discard()
+          onDone()
+        }
+        return isTaken
       }}
-    />
+    >
+      <div className="not-right-photos">
+        <CameraButton
+          onTaken={async (photo) => {
+            await keepPhoto(orderId, photo)
+            photos.change([...photos.draft, photo.facts])
+          }}
+        >
+          {photoWords.take}
+        </CameraButton>
+        {photos.draft.length === 0 ? null : (
+          <>
+            <span role="status">{photoWords.withForm(photos.draft.length)}</span>
+            <Button
+              onClick={() => {
+                forgetPhotos(photos.draft.slice(-1))
+                photos.change(photos.draft.slice(0, -1))
+              }}
+            >
+              {photoWords.remove}
+            </Button>
+          </>
+        )}
+      </div>
+    </RowForm>
   )
 }
 

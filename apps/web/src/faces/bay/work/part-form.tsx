@@ -1,7 +1,9 @@
 import type { StockPart } from '@bayledger/contract/settings'
+import { partFaults, tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row, RowValues } from '../form/rows.ts'
-import { frequencyFor, partOption, sensorsFor, useStock } from './stock-here.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
+import { frequencyFor, partNumbers, partOption, sensorsFor, useStock } from './stock-here.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -37,12 +39,20 @@ const marks: readonly Row[] = [
     optional: 'not marked',
     aside: true,
     hint: 'Year and month, as 2025-08.',
-    fault: (text) =>
-      /^\d{4}-(0[1-9]|1[0-2])$/.test(text) ? undefined : 'Type year and month like 2025-08, or leave it out.',
+    fault: (text) => (/^\d{4}-(0[1-9]|1[0-2])$/.test(text) ? undefined : partFaults.madeMonth),
   },
 ]
 
-const lot: Row = { kind: 'text', key: 'lot', label: 'Lot', exact: true, optional: 'not marked', aside: true }
+/** The lots of the last deliveries can be picked. A list that a tablet kept from before names none. */
+const lotOf = (part: StockPart | undefined): Row => ({
+  kind: 'text',
+  key: 'lot',
+  label: 'Lot',
+  exact: true,
+  optional: 'not marked',
+  aside: true,
+  suggestions: (part?.lots ?? []).map((lot) => ({ value: lot, label: lot })),
+})
 
 /**
  * The part in hand, matched against the sheet: picked from the stock list, or scanned, or typed as printed on the part.
@@ -61,13 +71,14 @@ export function PartForm(props: WorkFormProps) {
     exact: true,
     hint: 'Pick it, or scan or type what is printed on the part itself.',
     suggestions: offered.map(partOption),
-    fault: (text) => (text.length > 60 ? 'Keep it to 60 signs.' : undefined),
+    scan: { wanted: 'part', listedParts: partNumbers(stock) },
+    fault: (text) => tooLong(text, 60, 'signs'),
   }
   return (
     <WorkRows
       {...props}
       kind="part.drawn"
-      rows={(values) => [number, ...(listed(values) ? [] : marks), lot]}
+      rows={(values) => [number, ...(listed(values) ? [] : marks), lotOf(listed(values))]}
       recordWord="Record the part"
       payload={(values) => {
         const part = listed(values)

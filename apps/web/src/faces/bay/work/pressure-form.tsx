@@ -1,14 +1,15 @@
 import { overTargetPsi, pressureTargetFor } from '@bayledger/ledger/questions/pressure-target'
+import { correctedPressure } from '@bayledger/ledger/subjects/arrival/corrected-pressure'
 import { judgeAsLeft, usualAfterSetLimits } from '@bayledger/reckoning/pressure/after-set'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { pressureTargets } from '@bayledger/wording/en/pressure-targets'
 import { pressureTargetWords } from '@bayledger/wording/pressure-targets'
 import { Figure } from '../../../ui/figure.tsx'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { RowValues } from '../form/rows.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { GaugeInHand } from '../instruments/gauge-in-hand.tsx'
-import { gaugeUsed } from '../instruments/gauge-words.ts'
+import { gaugeUsed, shownAt } from '../instruments/gauge-words.ts'
 import { latestSurroundings, pressureRows, surroundingsOf } from './pressure-rows.ts'
 import { stepTitle } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
@@ -47,8 +48,13 @@ export function PressureForm(props: WheelFormProps) {
               )
             return (
               <>
-                {target.ok ? <Figure value={target.psi.toFixed(1)} unit="psi" size="step" /> : null}
+                {target.ok ? <Figure value={shownAt(target.psi, gauge)} unit="psi" size="step" /> : null}
                 <span className="step-source">{pressureTargetWords(pressureTargets, target)}</span>
+                {target.ok && gauge.correctionPsi !== 0 ? (
+                  <span className="step-source">
+                    on {gauge.code}: {target.psi.toFixed(1)} psi in the tire
+                  </span>
+                ) : null}
               </>
             )
           }}
@@ -64,7 +70,7 @@ export function PressureForm(props: WheelFormProps) {
             const maximumPsi = target.sidewallMaximumPsi
             const left = judgeAsLeft(
               inPsi(target.psi),
-              inPsi(asLeft),
+              inKilopascals(correctedPressure({ value: asLeft, unit: 'psi' }, gaugeUsed(gauge))),
               { ...usualAfterSetLimits, overPsi },
               maximumPsi === null ? null : inPsi(maximumPsi),
             )
@@ -72,9 +78,9 @@ export function PressureForm(props: WheelFormProps) {
             if (left === 'over-sidewall')
               return `The sidewall allows ${maximumPsi} psi at most. Let air out until it is under that, and gauge again.`
             if (left === 'under' || surroundings.tires === 'cold')
-              return `Set ${target.psi.toFixed(1)} psi, at most ${overPsi} over, and gauge again.`
+              return `Set ${shownAt(target.psi, gauge)} psi on ${gauge.code}, at most ${overPsi} over, and gauge again.`
             return surroundings.tire === null
-              ? `A warm tire is not bled. Over ${(target.psi + overPsi).toFixed(1)} psi: measure the air in the tire, and the target follows it.`
+              ? `A warm tire is not bled. Over ${shownAt(target.psi + overPsi, gauge)} psi on ${gauge.code}: measure the air in the tire, and the target follows it.`
               : 'A warm tire is not bled. Set this step aside and set the tire when it is cold.'
           }}
           payload={(values) => {

@@ -2,8 +2,9 @@ import type { OrderState } from '@bayledger/ledger/state'
 import type { Surroundings } from '@bayledger/reckoning/sheet'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { numberFrom } from '../../../ui/number-text.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
 import { fahrenheitOf, tiresOptions } from '../arrival/temperatures.ts'
-import type { Row, RowValues } from '../form/rows.ts'
+import type { Row } from '../form/rows.ts'
 
 /** Temperatures that were noted, with when and where. */
 export type NotedSurroundings = {

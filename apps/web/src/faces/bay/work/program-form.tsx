@@ -6,8 +6,11 @@ import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { idFault, idMeant } from '../../../features/sensor-ids/id-text.ts'
 import { idsElsewhere, knownIdWords, oldIds } from '../../../features/sensor-ids/known-ids.ts'
+import { idFaults } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
-import type { Row, RowOption } from '../form/rows.ts'
+import type { RowOption } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
+import { partNumbers, useStock } from './stock-here.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -16,6 +19,7 @@ export function ProgramForm(props: WheelFormProps) {
   const { state, step, wheel } = props
   // Only this wheel's own: an ID that is in use at another wheel cannot be given to this one.
   const known = oldIds(state, wheel)
+  const listedParts = partNumbers(useStock(state.locationId))
   const rowsFor = (identity: string | null | undefined): readonly Row[] => [
     {
       kind: 'choice',
@@ -31,6 +35,7 @@ export function ProgramForm(props: WheelFormProps) {
       hint: 'As the reader shows it now, with the sensor in your hand.',
       suggestions:
         identity === 'copy' ? known.map((one) => ({ value: one.id, label: knownIdWords(one) })) : [],
+      scan: { wanted: 'sensor-id', listedParts },
       fault: (text) => idFault(text, known) ?? takenFault(text),
     },
     {
@@ -53,10 +58,7 @@ export function ProgramForm(props: WheelFormProps) {
     const meant = idMeant(text, known)
     const taken =
       meant === null ? undefined : elsewhere.find(({ id }) => idKey(id, 'hex') === idKey(meant, 'hex'))
-    return (
-      taken &&
-      `This ID is in use at the ${wheelNames[taken.wheel]} wheel. Read back again: is it this sensor?`
-    )
+    return taken && idFaults.takenAt(wheelNames[taken.wheel])
   }
   return (
     <WorkRows

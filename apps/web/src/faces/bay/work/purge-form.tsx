@@ -1,8 +1,9 @@
 import { namedOnly } from '@bayledger/ledger/second-person'
 import { useState } from 'react'
-import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
-import { wasRefused } from '../../../features/ledger/write-entries.ts'
+import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useSecondPeople } from '../../../features/people/second-person-fields.tsx'
+import type { FilledForm } from '../../../ledger/parcel.ts'
+import { keepDraft } from '../form/draft-store.ts'
 import { RowForm } from '../form/row-form.tsx'
 import type { Row } from '../form/rows.ts'
 import { SecondPersonPin } from '../record/second-person-pin.tsx'
@@ -29,31 +30,28 @@ const rows: readonly Row[] = [
 export function PurgeForm({ state, step, wheel, onDone }: WheelFormProps) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
   const people = useSecondPeople('sealant.purged')
-  const [waiting, setWaiting] = useState<WrittenDraft<'sealant.purged'> | null>(null)
-  const naming = (staffId: string, known: WrittenDraft<'sealant.purged'> | null) =>
-    known?.payload.aware.staffId === staffId && !wasRefused(known)
-      ? known
-      : draftEntry(state.orderId, 'sealant.purged', {
-          stepKey: step.stepKey,
-          wheel,
-          outdoors: true,
-          times: 4,
-          aware: namedOnly(staffId),
-        })
-  const [isFilledIn, setFilledIn] = useState(false)
-  if (isFilledIn)
+  const [form, setForm] = useState<FilledForm | null>(null)
+  if (form !== null)
     return (
       <SecondPersonPin
         people={people}
         title={stepTitle(step)}
-        onBack={() => setFilledIn(false)}
+        onBack={() => setForm(null)}
         busy={busy}
         problem={problem}
         onPin={async (staffId, pin) => {
-          const named = naming(staffId, waiting)
-          setWaiting(named)
-          const taken = await recordAll([named], undoWords(step), { pin })
-          if (taken) onDone()
+          const purged = draftEntry(state.orderId, 'sealant.purged', {
+            stepKey: step.stepKey,
+            wheel,
+            outdoors: true,
+            times: 4,
+            aware: namedOnly(staffId),
+          })
+          const taken = await recordAll([purged], undoWords(step), { form, pin })
+          if (taken) {
+            keepDraft(form.key, undefined)
+            onDone()
+          }
           return taken
         }}
       />
@@ -68,8 +66,8 @@ export function PurgeForm({ state, step, wheel, onDone }: WheelFormProps) {
       recordWord="Go on: who else knows of it"
       busy={busy}
       problem={problem}
-      onRecord={async () => {
-        setFilledIn(true)
+      onRecord={async (_values, filled) => {
+        setForm(filled)
         return false
       }}
     />

@@ -1,7 +1,11 @@
+import { relearnOf } from '@bayledger/reckoning/sheet'
 import { inReadingOrder, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { clockTime } from '../../../lib/format.ts'
 import { useWatch } from '../clock/use-watch.ts'
 import type { Row } from '../form/rows.ts'
 import { StepTimer } from '../form/step-timer.tsx'
+import { useBayClock } from '../session/signed-in.ts'
+import { howWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -27,9 +31,12 @@ const results: Row = {
 export function RelearnForm(props: WorkFormProps) {
   const { state, step } = props
   const sheet = state.sheet?.sheet
-  const limit = sheet?.relearn?.timeLimitMinutes ?? sheet?.relearn?.parkMinutes ?? null
+  const relearn = relearnOf(sheet)
+  const limit = relearn?.timeLimitMinutes ?? relearn?.parkMinutes ?? null
   const watchKey = `${state.orderId}/${step.stepKey}/${state.relearn?.written.entryId ?? 'first'}`
   const { stop } = useWatch(watchKey)
+  const clock = useBayClock()
+  const refused = state.relearn?.result === 'refused' ? state.relearn.written : null
   const wheels: readonly WheelPosition[] = sheet?.spareMonitored ? [...roadPositions, 'SP'] : roadPositions
   const rows = (method: string | null | undefined): readonly Row[] => [
     { kind: 'choice', key: 'method', label: 'Method', options: methods },
@@ -57,8 +64,13 @@ export function RelearnForm(props: WorkFormProps) {
           target={limit === null ? null : limit * 60}
         />
       }
+      how={
+        refused === null
+          ? howWords(step)
+          : `It did not accept at ${clockTime(refused.writtenAt, clock)}, as recorded. Begin again. ${howWords(step)}`
+      }
       rows={(values) => rows(values.method)}
-      blank={sheet?.relearn ? { method: sheet.relearn.method } : {}}
+      blank={relearn ? { method: relearn.method } : {}}
       recordsItself
       recordWord="Record the relearn"
       whyNot={({ method, result, confirmed }) =>

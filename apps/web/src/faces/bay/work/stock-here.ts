@@ -1,24 +1,29 @@
 import type { StockPart } from '@bayledger/contract/settings'
 import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { type SpecificationSheet, sensorOf } from '@bayledger/reckoning/sheet'
 import { useQuery } from '@tanstack/react-query'
 import { stockQuery } from '../../../features/settings/queries.ts'
-import type { RowOption } from '../form/rows.ts'
+import type { RowOption } from '../../../ui/rows/rows.ts'
 
 /** The stock list of the place where an order is; empty while it is not loaded. */
 export const useStock = (locationId: string | null): readonly StockPart[] =>
   (useQuery(stockQuery).data?.parts ?? []).filter((part) => part.locationId === locationId)
 
+/** What a scanner may read off any part of the stock. */
+export const partNumbers = (stock: readonly StockPart[]): string[] =>
+  stock.map(({ partNumber }) => partNumber)
+
 /** Sensors on the list that the sheet allows: those on hand first, those held back never. */
 export const sensorsFor = (stock: readonly StockPart[], sheet: SpecificationSheet | null): StockPart[] => {
-  const need = sheet?.sensor
+  const need = sensorOf(sheet)
   if (!need) return []
   return stock
     .filter(
-      ({ kind, heldBack, stem, frequenciesMHz }) =>
+      ({ kind, heldBack, stem, frequenciesMHz, protocols = [] }) =>
         kind === 'sensor' &&
         heldBack === null &&
         (stem === null || stem === need.stem) &&
+        (protocols.length === 0 || protocols.includes(need.protocol)) &&
         frequenciesMHz.some((megahertz) => isSameFrequency(megahertz, need.frequencyMHz)),
     )
     .sort((one, other) => Math.sign(other.onHand) - Math.sign(one.onHand))
@@ -29,7 +34,7 @@ export const frequencyFor = (
   { frequenciesMHz }: StockPart,
   sheet: SpecificationSheet | null,
 ): number | null => {
-  const wanted = sheet?.sensor?.frequencyMHz
+  const wanted = sensorOf(sheet)?.frequencyMHz
   return (
     frequenciesMHz.find((megahertz) => wanted !== undefined && isSameFrequency(megahertz, wanted)) ??
     frequenciesMHz[0] ??

@@ -17,9 +17,8 @@ type Remark = (typeof remarks)[number]['value']
 /** Removing a wheel takes a long press; until it is torqued and checked, no warning on the screen is louder. */
 export function WheelOffForm({ state, step, wheel, onDone }: WheelFormProps) {
   const { record, busy, problem } = useRecord(state.orderId)
-  const { draft, change, discard } = useDraft<{ remark: Remark }>(`${state.orderId}/${step.stepKey}`, {
-    remark: null,
-  })
+  const key = `${state.orderId}/${step.stepKey}`
+  const { draft, change, discard } = useDraft<{ remark: Remark }>(key, { remark: null })
   return (
     <StepScreen
       title={stepTitle(step)}
@@ -32,7 +31,7 @@ export function WheelOffForm({ state, step, wheel, onDone }: WheelFormProps) {
           busy={busy}
           onHeld={async () => {
             const entry = { stepKey: step.stepKey, wheel, remark: draft.remark }
-            if (await record('wheel.removed', entry, `${wheel} off`)) {
+            if (await record('wheel.removed', entry, `${wheel} off`, { key, content: draft })) {
               discard()
               onDone()
             }

@@ -1,3 +1,4 @@
+import { studsOf } from '@bayledger/reckoning/sheet'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import type { Row } from '../form/rows.ts'
 import type { WheelFormProps } from './work-form.ts'
@@ -6,7 +7,7 @@ import { WorkRows } from './work-rows.tsx'
 /** The wheel goes on by hand; nothing is assumed about its seats and threads. */
 export function WheelOnForm(props: WheelFormProps) {
   const { state, step, wheel } = props
-  const studs = state.sheet?.sheet.studs
+  const studs = studsOf(state.sheet?.sheet)
   const fastener = studs?.fastener ?? 'nut'
   const comesFrom = step.comesFrom ?? wheel
   const rows: readonly Row[] = [

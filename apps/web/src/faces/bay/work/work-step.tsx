@@ -2,10 +2,12 @@ import { whyNot } from '@bayledger/ledger/questions/why-not'
 import type { Step } from '@bayledger/reckoning/step'
 import { refusals } from '@bayledger/wording/en/refusals'
 import { refusalWords } from '@bayledger/wording/refusals'
+import { Suspense } from 'react'
 import { LightForm } from '../arrival/light-form.tsx'
 import { ModuleForm } from '../arrival/module-form.tsx'
 import { SensorForm } from '../arrival/sensor-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
+import { EnterFigure } from '../sheet/lazy-figures.tsx'
 import { TorqueStep } from '../torque/torque-step.tsx'
 import { CloseForm } from './close-form.tsx'
 import { DriveForm } from './drive-form.tsx'
@@ -28,6 +30,12 @@ export function WorkStep(props: WorkFormProps) {
   const { state, step, onDone } = props
   const { wheel } = step
   const shut = whyNot(state, step)
+  if (shut?.code === 'FIGURE_MISSING')
+    return (
+      <Suspense fallback={null}>
+        <EnterFigure state={state} figure={shut.values.figure} onDone={onDone} />
+      </Suspense>
+    )
   if (shut !== null)
     return (
       <StepScreen title={stepTitle(step)} how={refusalWords(refusals, shut)} caution={cautionWords(step)} />

@@ -1,9 +1,9 @@
 import { listShops, signInAtDesk } from '@bayledger/contract/sessions'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
-import { useLocation, useNavigate } from 'react-router'
+import { Navigate, useLocation, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
-import { pathAfterSignIn } from '../../../lib/paths.ts'
+import { pathAfterSignIn, patterns } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
@@ -17,7 +17,8 @@ export function SignInRoute() {
   const [password, setPassword] = useState('')
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
-  const shops = useQuery({ queryKey: ['shops'], queryFn: () => call(listShops, {}) }).data?.shops ?? []
+  const listed = useQuery({ queryKey: ['shops'], queryFn: () => call(listShops, {}) }).data?.shops
+  const shops = listed ?? []
   const isShopMissing = shops.length > 1 && shopId === null
   const client = useQueryClient()
   const navigate = useNavigate()
@@ -40,6 +41,7 @@ export function SignInRoute() {
     }
   }
 
+  if (listed?.length === 0) return <Navigate to={patterns.firstShop} replace />
   return (
     <main className="desk-door">
       <title>Sign in · Bayledger desk</title>

@@ -1,53 +1,12 @@
-import { createEnrollmentCode } from '@bayledger/contract/devices'
-import { useMutation, useQuery } from '@tanstack/react-query'
-import { settingsQuery } from '../../../features/settings/queries.ts'
-import { call } from '../../../lib/api-client.ts'
-import { clockTime } from '../../../lib/format.ts'
-import { problemText } from '../../../lib/problem.ts'
-import { Button } from '../../../ui/button.tsx'
-import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { Section } from '../../../ui/section.tsx'
-import { useShopClock } from '../shop-clock.ts'
-import './tablets.css'
+import { TabletCode } from '../tablet-code.tsx'
 
-/** Makes the code that enrolls a tablet; someone reads it off this screen and types it on the tablet. */
+/** For everyone at the desk: a code for one tablet. An owner finds all tablets on the shop's own pages. */
 export function TabletsRoute() {
-  const settings = useQuery(settingsQuery)
-  const clock = useShopClock()
-  const code = useMutation({
-    mutationFn: (locationId: string) => call(createEnrollmentCode, { body: { locationId } }),
-  })
   return (
     <>
       <title>Tablets · Bayledger desk</title>
       <h1>Add a tablet</h1>
-      <Section title="New code: works once, within ten minutes">
-        <div className="stack">
-          <p>
-            Open <span className="exact">{window.location.origin}/bay</span> on the tablet and type the code
-            there.
-          </p>
-          <div className="row">
-            {(settings.data?.locations ?? []).map((location) => (
-              <Button
-                key={location.locationId}
-                look="main"
-                busy={code.isPending}
-                onClick={() => code.mutate(location.locationId)}
-              >
-                New code for {location.name}
-              </Button>
-            ))}
-          </div>
-          {code.isError ? <ProblemNotice problem={problemText(code.error)} /> : null}
-          {code.data === undefined ? null : (
-            <p role="status" className="desk-code">
-              <span className="exact">{code.data.code}</span>
-              <span className="quiet"> good until {clockTime(code.data.expiresAt, clock)}</span>
-            </p>
-          )}
-        </div>
-      </Section>
+      <TabletCode />
     </>
   )
 }

@@ -5,7 +5,8 @@ import { extendedCents } from '@bayledger/reckoning/money/cents'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { type Dispatch, type SetStateAction, useEffect, useState } from 'react'
 import { useNavigate, useSearchParams } from 'react-router'
-import { priceListIn, settingsQuery, sheetsQuery } from '../../../features/settings/queries.ts'
+import { pricesToday } from '../../../features/settings/price-book.ts'
+import { settingsQuery, sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
 import { isCallProblem, problemText } from '../../../lib/problem.ts'
@@ -39,7 +40,7 @@ export function WriteUpRoute() {
   const set = (change: Partial<WriteUp>) => setForm((before) => ({ ...before, ...change }))
   useKnownFromAddress(setForm)
 
-  const prices = priceListIn(settings.data?.settings ?? [])
+  const prices = pricesToday(settings.data, new Date())
   const lookFeeCents = prices === null ? 0 : extendedCents(prices.hours.look, prices.laborCentsPerHour)
   const sheet = sheets.data?.sheets.find(({ sheetId }) => sheetId === form.which.sheetId)
   const last = useLastOdometer(form.which.known?.vehicleId ?? null)
@@ -48,19 +49,20 @@ export function WriteUpRoute() {
   const locationId = form.locationId ?? rememberedPlace(locations.map((location) => location.locationId))
 
   const open = async () => {
-    if (sheet === undefined || locationId === null) return
+    if ((sheet === undefined && !form.which.isNewKind) || locationId === null) return
     setBusy(true)
     setProblem(null)
     try {
       const today = new Date().toLocaleDateString('en-CA')
       const orderId = await openOrder(form, keys, {
         locationId,
-        sheet,
+        sheet: form.which.isNewKind ? null : (sheet ?? null),
         lookFeeCents,
         today,
       })
       rememberPlace(locationId)
       await client.invalidateQueries({ queryKey: ['floor'] })
+      if (form.which.isNewKind) await client.invalidateQueries({ queryKey: ['sheets'] })
       navigate(deskOrderPath(orderId))
     } catch (thrown) {
       // After a refusal the corrected form gets new ids; a request without an answer is sent again unchanged.

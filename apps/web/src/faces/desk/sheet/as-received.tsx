@@ -3,6 +3,7 @@ import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { gates } from '@bayledger/wording/en/gates'
 import { lights } from '@bayledger/wording/en/lights'
+import { observations } from '@bayledger/wording/en/observations'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { gateWords } from '@bayledger/wording/gates'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
@@ -39,7 +40,7 @@ export function AsReceived({ order }: OrderPart) {
             <Line name="The vehicle has stored">{moduleWords(state)}</Line>
             <Line name="Outdoors">
               {state.surroundings
-                ? `${state.surroundings.surroundings.outdoor.value} °${state.surroundings.surroundings.outdoor.unit}, tires ${state.surroundings.surroundings.tires.replace('-', ' ')}`
+                ? `${state.surroundings.surroundings.outdoor.value} °${state.surroundings.surroundings.outdoor.unit}, tires ${observations[state.surroundings.surroundings.tires]}`
                 : 'not checked'}
             </Line>
           </Lines>
@@ -65,7 +66,7 @@ const moduleWords = (state: OrderState): string => {
   if (module.state === 'blank') return 'nothing: it is blank'
   const ids = Object.values(module.ids).map((id) => id.slice(-4))
   const codes = module.codes.map(
-    ({ text, class: kind, wheel }) => `${text ?? kind.replace('-', ' ')}${wheel ? ` (${wheel})` : ''}`,
+    ({ text, class: kind, wheel }) => `${text ?? observations[kind]}${wheel ? ` (${wheel})` : ''}`,
   )
   return `IDs ending ${ids.join(', ') || 'in none'}; ${codes.length === 0 ? 'no codes' : `codes ${codes.join(', ')}`}`
 }

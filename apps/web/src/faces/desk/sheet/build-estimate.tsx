@@ -15,12 +15,14 @@ import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { moneySealer } from '../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { priceListIn, settingsQuery } from '../../../features/settings/queries.ts'
+import { priceBookIn, pricesToday } from '../../../features/settings/price-book.ts'
+import { settingsQuery } from '../../../features/settings/queries.ts'
 import { money } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
+import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 import './estimate-part.css'
@@ -29,7 +31,9 @@ import './estimate-part.css'
 export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () => void }) {
   const { state } = order
   const settings = useQuery(settingsQuery)
-  const prices = priceListIn(settings.data?.settings ?? [])
+  const prices = pricesToday(settings.data, new Date())
+  const discounts = priceBookIn(settings.data)?.discounts ?? []
+  const [given, setGiven] = useState('')
   const [left, setLeft] = useState<readonly string[]>([])
   const [readyAt, setReadyAt] = useState('')
   const write = useWriteEntries(order.orderId)
@@ -64,6 +68,7 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
     prices,
     revision: state.estimates.length + 1,
     agreed: agreedSearches(state, orderMoney(order)),
+    discount: discounts.find(({ key }) => key === given) ?? null,
     readyAt:
       readyAt === '' ? null : new Date(`${new Date().toLocaleDateString('en-CA')}T${readyAt}`).toISOString(),
   })
@@ -106,6 +111,21 @@ export function BuildEstimate({ order, onIssued }: OrderPart & { onIssued?: () =
           {english.unsoldOffers[offer](wheelList(english.wheels, wheels))}
         </p>
       ))}
+      {discounts.length === 0 ? null : (
+        <SelectField
+          label="Discount"
+          hint="It is printed under its name. Who may give how much is in the price book."
+          options={[
+            { value: '', label: 'none' },
+            ...discounts.map(({ key, words, percentThousandths }) => ({
+              value: key,
+              label: `${words} · ${percentThousandths / 1_000} %`,
+            })),
+          ]}
+          value={given}
+          onChange={setGiven}
+        />
+      )}
       <TextField label="Ready by" type="time" value={readyAt} onChange={setReadyAt} />
       <p className="estimate-total">
         <span>With tax</span> <strong>{money(estimate.money.totals.totalCents)}</strong>

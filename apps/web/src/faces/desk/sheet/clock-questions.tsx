@@ -1,5 +1,5 @@
-import { clockHolds } from '@bayledger/ledger/questions/clock-holds'
 import { heldReason } from '@bayledger/ledger/questions/gates'
+import { openHolds } from '@bayledger/ledger/questions/open-holds'
 import { gates } from '@bayledger/wording/en/gates'
 import { gateWords } from '@bayledger/wording/gates'
 import { useState } from 'react'
@@ -15,17 +15,17 @@ import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 
 /**
- * Entries whose device had the wrong time, and drives whose minutes the clock contradicts: somebody finds out how it was
- * and writes it down.
+ * Entries whose device had the wrong time, drives whose minutes the clock contradicts, and work that was recorded without
+ * hearing what others had written: somebody finds out how it was and writes it down.
  */
 export function ClockQuestions({ order }: OrderPart) {
-  return clockHolds(order.state).map((hold) => (
+  return openHolds(order.state).map((hold) => (
     <ClockQuestion
       key={hold.written.entryId}
       order={order}
       entryId={hold.written.entryId}
       words={gateWords(gates, heldReason(hold))}
-      asks={hold.code === 'drive-minutes-doubtful' ? aboutTheDrive : aboutTheTime}
+      asks={asksOf(hold.code)}
     />
   ))
 }
@@ -52,6 +52,14 @@ const aboutTheDrive: Asks = {
   question: 'How long was it driven, and how do you know?',
   settle: 'Settle: the minutes count as typed',
 }
+
+const aboutTheRecord: Asks = {
+  question: 'How is it, and how do you know?',
+  settle: 'Settle: the entry stays',
+}
+
+const asksOf = (code: string): Asks =>
+  code === 'drive-minutes-doubtful' ? aboutTheDrive : code === 'heard-late' ? aboutTheRecord : aboutTheTime
 
 type ClockQuestionProps = OrderPart & { entryId: string; words: string; asks: Asks }
 

@@ -1,4 +1,6 @@
 import { lookFee } from '@bayledger/ledger/questions/money'
+import type { EventKind } from '@bayledger/reckoning/evidence/evidence-schema'
+import { fields } from '@bayledger/wording/en/fields'
 import { lights } from '@bayledger/wording/en/lights'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
@@ -40,5 +42,5 @@ export function ComplaintPart({ order }: OrderPart) {
   )
 }
 
-const labelOf = (kind: string): string =>
-  askedEvents.find((event) => event.kind === kind)?.label ?? kind.replaceAll('-', ' ')
+const labelOf = (kind: EventKind): string =>
+  askedEvents.find((event) => event.kind === kind)?.label ?? fields.events[kind]

@@ -2,6 +2,7 @@ import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import type { ShownBundle } from '@bayledger/wording/shown-estimate'
 import { personal, sealSide } from '../../../features/ledger/draft-entry.ts'
+import { decisionFaults } from '../../../lib/fault-words.ts'
 import { money } from '../../../lib/format.ts'
 import type { Signature } from '../../../ui/signature-pad.tsx'
 import { signatureText } from '../../../ui/signature-text.ts'
@@ -41,14 +42,12 @@ export const missingInDecision = (
   channel: DecisionChannel,
   asked: readonly Pick<ShownBundle, 'bundleKey'>[],
 ): string | undefined => {
-  if (asked.some(({ bundleKey }) => given[bundleKey] === undefined))
-    return 'Each line needs a Yes, a No or a Later.'
-  if (Object.keys(given).length === 0) return 'Choose what the customer now answers otherwise.'
-  if (relation === null) return 'Who decides?'
-  if (name.trim() === '') return 'Write the name of who decides.'
-  if (channel === 'in-person' && signature === null) return 'Let the customer sign.'
-  if (channel === 'telephone' && (number.trim() === '' || said.trim() === ''))
-    return 'Write down the number called and the answer in words.'
+  if (asked.some(({ bundleKey }) => given[bundleKey] === undefined)) return decisionFaults.unanswered
+  if (Object.keys(given).length === 0) return decisionFaults.nothingChanged
+  if (relation === null) return decisionFaults.nobody
+  if (name.trim() === '') return decisionFaults.noName
+  if (channel === 'in-person' && signature === null) return decisionFaults.noSignature
+  if (channel === 'telephone' && (number.trim() === '' || said.trim() === '')) return decisionFaults.noCall
   return undefined
 }
 

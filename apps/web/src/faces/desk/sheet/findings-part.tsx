@@ -1,3 +1,4 @@
+import { untoldStops } from '@bayledger/ledger/questions/dangers'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { findingSentences } from '@bayledger/wording/en/finding-sentences'
 import { findingTitles } from '@bayledger/wording/en/finding-titles'
@@ -74,10 +75,8 @@ export function FindingsPart({ order }: OrderPart) {
 function TellStops({ order }: OrderPart) {
   const [answer, setAnswer] = useState('')
   const write = useWriteEntries(order.orderId)
-  const { diagnosis, stopsTold } = order.state
-  const untold = (diagnosis?.diagnosis.findings ?? []).filter(
-    ({ kind, code }) => kind === 'stop' && !stopsTold[code],
-  )
+  const { diagnosis } = order.state
+  const untold = untoldStops(order.state)
   if (diagnosis === null || untold.length === 0 || order.state.reports.length > 0) return null
   const tell = (channel: 'in-person' | 'telephone') => {
     const words = personal(answer.trim())

@@ -1,15 +1,17 @@
 import { createLink } from '@bayledger/contract/links'
 import type { IssuedEstimate } from '@bayledger/ledger/state'
-import { useMutation } from '@tanstack/react-query'
+import { useMutation, useQuery } from '@tanstack/react-query'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
+import { linkMessage } from '../../../features/links/link-message.ts'
+import { settingsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTimeOrDay } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { TextField } from '../../../ui/text-field.tsx'
+import { TextArea, TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 import { QrCode } from './qr-code.tsx'
@@ -21,6 +23,7 @@ export function LinkDialog({
   onClose,
 }: OrderPart & { issued: IssuedEstimate; onClose: () => void }) {
   const clock = useShopClock()
+  const settings = useQuery(settingsQuery)
   const write = useWriteEntries(order.orderId)
   const link = useMutation({
     mutationFn: async () => {
@@ -37,6 +40,14 @@ export function LinkDialog({
       return made
     },
   })
+  const message =
+    link.data === undefined
+      ? null
+      : linkMessage(settings.data?.settings ?? [], {
+          name: order.customer.name,
+          vehicle: order.vehicle.description,
+          link: link.data.address,
+        })
   return (
     <Dialog title="The customer’s link" onClose={onClose}>
       <div className="stack">
@@ -54,11 +65,17 @@ export function LinkDialog({
         ) : (
           <>
             <TextField label="Address" exact readOnly value={link.data.address} onChange={() => undefined} />
+            {message === null ? null : (
+              <TextArea label="Message" rows={4} readOnly value={message} onChange={() => undefined} />
+            )}
             <QrCode text={link.data.address} label="The link, for a phone’s camera" />
             <div className="row">
               <Button look="main" onClick={() => void navigator.clipboard?.writeText(link.data.address)}>
                 Copy the address
               </Button>
+              {message === null ? null : (
+                <Button onClick={() => void navigator.clipboard?.writeText(message)}>Copy the message</Button>
+              )}
             </div>
             <p className="quiet">
               Good until {clockTimeOrDay(link.data.expiresAt, new Date().toISOString(), clock)}.

@@ -5,8 +5,8 @@ import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
-import type { ReadOrder } from '../../../features/ledger/order-query.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
+import type { ReadOrder } from '../../../ledger/order.ts'
 import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
@@ -21,6 +21,7 @@ import { EstimatePart } from './estimate-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
 import { ParkedPart } from './parked-part.tsx'
+import { PhotosPart } from './photos-part.tsx'
 import { ReportPart } from './report-part.tsx'
 import { WorkPart } from './work-part.tsx'
 import './order-sheet.css'
@@ -36,6 +37,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
         <ComplaintPart order={order} />
         <ChooseSheet order={order} />
         <AsReceived order={order} />
+        <PhotosPart order={order} />
         <ParkedPart order={order} />
         <FindingsPart order={order} />
         <EstimatePart order={order} />

@@ -1,7 +1,15 @@
 import type { Kind } from '@bayledger/ledger/registry'
 
 /** The parts of an order's sheet that the margin links to. */
-type SheetPart = 'complaint' | 'as-received' | 'findings' | 'estimate' | 'work' | 'proof' | 'report'
+type SheetPart =
+  | 'complaint'
+  | 'as-received'
+  | 'photos'
+  | 'findings'
+  | 'estimate'
+  | 'work'
+  | 'proof'
+  | 'report'
 
 /** The part of the sheet that shows a kind of entry. A new kind does not compile until it has one. */
 export const partOfKind: Readonly<Record<Kind, SheetPart>> = {
@@ -20,7 +28,8 @@ export const partOfKind: Readonly<Record<Kind, SheetPart>> = {
   'tire.inspected': 'as-received',
   'module.read': 'as-received',
   'telltale.observed': 'as-received',
-  'photo.attached': 'as-received',
+  'photo.attached': 'photos',
+  'photo.shared': 'photos',
   'check.skipped': 'as-received',
   'diagnosis.issued': 'findings',
   'diagnosis.confirmed': 'findings',

@@ -1,4 +1,5 @@
 import type { PayloadOf } from '@bayledger/ledger/registry'
+import { paymentFaults } from '../../../lib/fault-words.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 
 export type PaymentMethod = PayloadOf<'payment.noted'>['method']
@@ -26,7 +27,7 @@ export const centsOf = (typed: TypedFigure): number | null => {
 /** What is missing before a payment can be noted, in words. */
 export const missingInPayment = (typed: TypedFigure, method: PaymentMethod | null): string | undefined => {
   const cents = centsOf(typed)
-  if (cents === null) return 'Type the amount in dollars, with at most two decimals.'
-  if (cents === 0) return 'Type the amount that was received.'
-  return method === null ? 'How was it paid?' : undefined
+  if (cents === null) return paymentFaults.noAmount
+  if (cents === 0) return paymentFaults.nothing
+  return method === null ? paymentFaults.noMethod : undefined
 }

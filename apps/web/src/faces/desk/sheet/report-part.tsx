@@ -15,6 +15,7 @@ import {
   secondPersonFault,
   useSecondPersonTyped,
 } from '../../../features/people/second-person-fields.tsx'
+import { MissingPhotos } from '../../../features/photos/missing-photos.tsx'
 import { call } from '../../../lib/api-client.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
@@ -82,6 +83,7 @@ function SealReport({ order }: OrderPart) {
   return (
     <>
       {seal.isError ? <ProblemNotice problem={problemText(seal.error)} /> : null}
+      <MissingPhotos order={order} />
       <Button
         look="main"
         busy={seal.isPending}

@@ -1,7 +1,8 @@
 import { makerCode } from '@bayledger/reckoning/vehicle/maker-code'
-import { modelYear, modelYearHoldsFor } from '@bayledger/reckoning/vehicle/model-year'
+import { modelYear } from '@bayledger/reckoning/vehicle/model-year'
 import { vinRegion } from '@bayledger/reckoning/vehicle/region'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
+import { vinWords } from '@bayledger/reckoning/words/typed-text'
 
 /** The hint below a VIN while it is typed: what is wrong once it is complete, or what it says about the vehicle. */
 export const vinHint = (typed: string): string => {
@@ -18,5 +19,5 @@ const whatItTells = (vin: string): string => {
   const year = modelYear(vin)
   return year === null
     ? `${from}; it names no model year.`
-    : `${from}; model year ${year} for ${modelYearHoldsFor}.`
+    : `${from}; model year ${year} for ${vinWords.modelYearHoldsFor}.`
 }

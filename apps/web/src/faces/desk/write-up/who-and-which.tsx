@@ -7,7 +7,8 @@ import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
-import { vinHint } from './vin-hint.ts'
+import { similarSheets } from './similar-sheets.ts'
+import { VinField } from './vin-field.tsx'
 import type { Person, Which } from './write-up-form.ts'
 import './write-up.css'
 
@@ -93,6 +94,7 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
     value: sheetId,
     label: name,
   }))
+  const similar = similarSheets(which.known?.description ?? which.description, sheets.data?.sheets ?? [])
   const pick = (vehicle: Vehicle) =>
     onChange({ ...which, known: vehicle, sheetId: vehicle.sheetId ?? which.sheetId })
   return (
@@ -128,13 +130,7 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
             value={which.plate}
             onChange={(plate) => onChange({ ...which, plate })}
           />
-          <TextField
-            label="VIN"
-            exact
-            hint={vinHint(which.vin)}
-            value={which.vin}
-            onChange={(vin) => onChange({ ...which, vin })}
-          />
+          <VinField vin={which.vin} onChange={(vin) => onChange({ ...which, vin })} />
           <TextField
             label="Make, model and year"
             value={which.description}
@@ -143,13 +139,39 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
           <TextField label="Color" value={which.color} onChange={(color) => onChange({ ...which, color })} />
         </div>
       )}
-      <SelectField
-        label="Specification sheet"
-        hint="The shop’s own record of this vehicle type’s figures"
-        options={sheetOptions}
-        value={which.sheetId}
-        onChange={(sheetId) => onChange({ ...which, sheetId })}
-      />
+      {which.isNewKind ? (
+        <div className="row">
+          <p>
+            <strong>A blank sheet is begun for this kind of vehicle.</strong> The bay enters label, torque and
+            thread from their sources; a second person confirms them.
+          </p>
+          <Button autoFocus onClick={() => onChange({ ...which, isNewKind: false })}>
+            Choose a sheet instead
+          </Button>
+        </div>
+      ) : (
+        <>
+          <SelectField
+            label="Specification sheet"
+            hint="The shop’s own record of this vehicle type’s figures"
+            options={sheetOptions}
+            value={which.sheetId}
+            onChange={(sheetId) => onChange({ ...which, sheetId })}
+          />
+          {which.sheetId === null ? (
+            <div className="row">
+              {similar.map(({ sheetId, name }) => (
+                <Button key={sheetId} onClick={() => onChange({ ...which, sheetId })}>
+                  Is it a {name}?
+                </Button>
+              ))}
+              <Button onClick={() => onChange({ ...which, isNewKind: true, sheetId: null })}>
+                No sheet of this kind: begin a blank one
+              </Button>
+            </div>
+          ) : null}
+        </>
+      )}
     </div>
   )
 }

@@ -1,4 +1,5 @@
 import { type Customer, CustomerContent, createCustomer } from '@bayledger/contract/customers'
+import { createBlankSheet } from '@bayledger/contract/sheets'
 import { createVehicle, type Vehicle } from '@bayledger/contract/vehicles'
 import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
@@ -10,6 +11,7 @@ import { draftEntry, newId, personal } from '../../../features/ledger/draft-entr
 import { moneySide } from '../../../features/ledger/seal-money.ts'
 import { sendEntries, type Writing } from '../../../features/ledger/write-entries.ts'
 import { call } from '../../../lib/api-client.ts'
+import { writeUpFaults } from '../../../lib/fault-words.ts'
 import { typedOrNull } from '../../../lib/typed-text.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
@@ -23,6 +25,8 @@ export type Which = {
   description: string
   color: string
   sheetId: string | null
+  /** No sheet on file is of this kind: a blank one is begun with the order. */
+  isNewKind: boolean
 }
 
 export type WriteUp = {
@@ -55,7 +59,7 @@ export type WriteUpPartProps = {
 
 export const blankWriteUp: WriteUp = {
   person: { known: null, name: '', phone: '' },
-  which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null },
+  which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null, isNewKind: false },
   words: '',
   light: null,
   events: [],
@@ -77,23 +81,21 @@ export const blankWriteUp: WriteUp = {
  * the vehicle's last visit.
  */
 export const missingInWriteUp = (form: WriteUp, before: OdometerBefore | null): string | undefined => {
-  if (form.person.known === null && form.person.name.trim() === '') return 'Whose vehicle is it? Type a name.'
-  if (form.person.known === null && !isTelephone(form.person.phone))
-    return 'The telephone number takes 7 to 24 digits, spaces, and the signs + ( ) - and the point; or leave it empty.'
+  if (form.person.known === null && form.person.name.trim() === '') return writeUpFaults.nobody
+  if (form.person.known === null && !isTelephone(form.person.phone)) return writeUpFaults.telephone
   if (form.which.known === null && form.which.vin.trim() !== '' && !readVin(form.which.vin).ok)
-    return 'The VIN cannot be right: read it again, or leave it empty.'
-  if (form.which.known === null && form.which.description.trim() === '') return 'Which vehicle is it?'
-  if (form.which.sheetId === null) return 'Choose the specification sheet.'
-  if (form.words.trim() === '') return 'Write down the complaint in the customer’s own words.'
-  if (form.light === null) return 'Ask what the light does; "does not know" is an answer.'
-  if (form.waitsHere === null) return 'Does the customer wait here?'
-  if (!form.consent.includes('look')) return 'Record consent to inspect first.'
+    return writeUpFaults.vin
+  if (form.which.known === null && form.which.description.trim() === '') return writeUpFaults.noVehicle
+  if (form.which.sheetId === null && !form.which.isNewKind) return writeUpFaults.noSheet
+  if (form.words.trim() === '') return writeUpFaults.noComplaint
+  if (form.light === null) return writeUpFaults.noLight
+  if (form.waitsHere === null) return writeUpFaults.noWaiting
+  if (!form.consent.includes('look')) return writeUpFaults.noConsent
   const odometer = odometerFault(form.odometer, comparedWith(before), form.odometerTwice)
   if (odometer !== undefined) return odometer
-  if (form.consentBy === null) return 'Who gave the consent?'
-  if (form.consentBy !== 'owner' && form.consentName.trim() === '')
-    return 'Write the name of the person who gave the consent.'
-  if (form.lookFee === null) return 'Choose the inspection fee before the inspection begins.'
+  if (form.consentBy === null) return writeUpFaults.consentByNobody
+  if (form.consentBy !== 'owner' && form.consentName.trim() === '') return writeUpFaults.noConsentName
+  if (form.lookFee === null) return writeUpFaults.noLookFee
   return undefined
 }
 
@@ -122,7 +124,8 @@ export const keyFor = ({ keys }: Pick<WriteUpKeys, 'keys'>, content: unknown): s
 
 export type WriteUpPlace = {
   locationId: string
-  sheet: SpecificationSheet
+  /** `null`: a blank one is begun. */
+  sheet: SpecificationSheet | null
   lookFeeCents: number
   today: string
 }
@@ -130,8 +133,11 @@ export type WriteUpPlace = {
 /** Adds customer and vehicle where they are new, then opens the order. Gives its id. */
 export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUpPlace): Promise<string> => {
   const customer = form.person.known ?? (await addCustomer(form.person, keys))
-  const vehicle = form.which.known ?? (await addVehicle(form.which, customer.customerId, keys))
-  keys.entries ??= openingEntries(form, keys.orderId, place, customer, vehicle)
+  const sheet = place.sheet ?? (await beginSheet(form.which, keys))
+  const vehicle =
+    form.which.known ??
+    (await addVehicle({ ...form.which, sheetId: sheet.sheetId }, customer.customerId, keys))
+  keys.entries ??= openingEntries(form, keys.orderId, { ...place, sheet }, customer, vehicle)
   await sendEntries(keys.entries)
   return keys.orderId
 }
@@ -146,6 +152,12 @@ const addCustomer = ({ name, phone }: Person, keys: WriteUpKeys) => {
     mayCall: phone.trim() !== '',
   }
   return call(createCustomer, { idempotencyKey: keyFor(keys, body), body })
+}
+
+/** A kind of vehicle is called what this one is called, until somebody names it better. */
+const beginSheet = async ({ known, description }: Which, keys: WriteUpKeys): Promise<SpecificationSheet> => {
+  const body = { name: (known?.description ?? description).trim() }
+  return (await call(createBlankSheet, { idempotencyKey: keyFor(keys, { blank: body }), body })).sheet
 }
 
 const addVehicle = (which: Which, customerId: string, keys: WriteUpKeys) => {
@@ -165,7 +177,7 @@ const addVehicle = (which: Which, customerId: string, keys: WriteUpKeys) => {
 const openingEntries = (
   form: WriteUp,
   orderId: string,
-  { locationId, sheet, lookFeeCents, today }: WriteUpPlace,
+  { locationId, sheet, lookFeeCents, today }: WriteUpPlace & { sheet: SpecificationSheet },
   customer: Customer,
   vehicle: Vehicle,
 ): Writing => {

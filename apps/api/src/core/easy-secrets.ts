@@ -1,0 +1,14 @@
+import { passwordFault, pinFault } from '@bayledger/ledger/proof-of-person'
+import { AppError } from './app-error.ts'
+
+/** @throws PIN_UNSUITABLE */
+export const refuseEasyPin = (pin: string): void => {
+  const why = pinFault(pin)
+  if (why !== null) throw new AppError({ code: 'PIN_UNSUITABLE', why })
+}
+
+/** @throws PASSWORD_UNSUITABLE */
+export const refuseEasyPassword = (password: string): void => {
+  const why = passwordFault(password)
+  if (why !== null) throw new AppError({ code: 'PASSWORD_UNSUITABLE', why })
+}

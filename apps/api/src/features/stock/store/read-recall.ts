@@ -1,0 +1,95 @@
+import type { Pool } from 'pg'
+
+/** One part of a lot that was drawn for a vehicle, with the vehicle's owner of today. */
+export type RecalledRow = {
+  readonly orderId: string
+  readonly orderNumber: string
+  readonly drawnAt: Date
+  readonly wheel: string | null
+  readonly partNumber: string
+  readonly lot: string
+  readonly vehicleId: string
+  readonly description: string
+  readonly plate: string | null
+  readonly customerId: string
+  readonly name: string
+  readonly phone: string | null
+  readonly email: string | null
+  readonly mayCall: boolean
+  readonly mayText: boolean
+  readonly mayEmail: boolean
+  readonly sensorId: string | null
+  readonly heardAt: Date | null
+  readonly heardWheel: string | null
+  readonly heardVehicleId: string | null
+}
+
+/**
+ * Every part of a lot that was drawn and not withdrawn, through the index over the entries themselves: nothing is kept
+ * beside them that could differ. The sensor is the one that was fitted last at the wheel in that order; it was heard last
+ * wherever its ID was read or fitted last.
+ */
+export const findDrawn = async (pool: Pool, shopId: string, lot: string): Promise<RecalledRow[]> => {
+  const { rows } = await pool.query<RecalledRow>({
+    name: 'recall-lot',
+    text: `
+      select d.order_id as "orderId", h.number as "orderNumber", d.received_at as "drawnAt", d.payload ->> 'wheel' as wheel,
+        d.payload ->> 'partNumber' as "partNumber", btrim(d.payload ->> 'lot') as lot, v.id as "vehicleId", v.description,
+        v.plate, c.id as "customerId", c.name, c.phone, c.email, c.may_call as "mayCall", c.may_text as "mayText",
+        c.may_email as "mayEmail", fitted.sensor_id as "sensorId", heard.received_at as "heardAt",
+        heard.wheel as "heardWheel", heard.vehicle_id as "heardVehicleId"
+      from entries d
+      join order_heads h on h.shop_id = d.shop_id and h.order_id = d.order_id
+      join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
+      join customers c on c.shop_id = v.shop_id and c.id = v.customer_id
+      left join lateral (
+        select s.sensor_id from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
+        where s.shop_id = d.shop_id and s.order_id = d.order_id and s.wheel = d.payload ->> 'wheel'
+          and s.how = 'fitted' and e.seq > d.seq
+        order by e.seq desc limit 1
+      ) fitted on true
+      left join lateral (
+        select s.wheel, s.vehicle_id, e.received_at
+        from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
+        where s.shop_id = d.shop_id and s.sensor_id = fitted.sensor_id order by e.received_at desc, e.seq desc limit 1
+      ) heard on true
+      where d.shop_id = $1 and d.kind = 'part.drawn' and lot_key(d.payload ->> 'lot') = lot_key($2)
+        and not exists (select from entries x where x.shop_id = d.shop_id and x.order_id = d.order_id
+          and x.kind = 'entry.struck' and x.payload ->> 'entryId' = d.id::text)
+      order by c.name, v.id, d.received_at, d.seq`,
+    values: [shopId, lot],
+  })
+  return rows
+}
+
+export type ShelfRow = {
+  readonly locationId: string
+  readonly partNumber: string
+  readonly came: number
+  readonly left: number
+}
+
+/** What of a lot was written down as coming to each place and as leaving it, by part. */
+export const findOnShelves = async (pool: Pool, shopId: string, lot: string): Promise<ShelfRow[]> => {
+  const { rows } = await pool.query<ShelfRow>({
+    name: 'recall-shelves',
+    text: `
+      with moved as (
+        select c.stock_item_id, c.quantity from stock_changes c
+        where c.shop_id = $1 and c.lot is not null and lot_key(c.lot) = lot_key($2)
+        union all
+        select m.stock_item_id, m.quantity from entries d
+        join stock_movements m on m.shop_id = d.shop_id and m.entry_id = d.id
+        where d.shop_id = $1 and d.kind = 'part.drawn' and lot_key(d.payload ->> 'lot') = lot_key($2)
+          and not exists (select from entries x where x.shop_id = d.shop_id and x.order_id = d.order_id
+            and x.kind = 'entry.struck' and x.payload ->> 'entryId' = d.id::text)
+      )
+      select s.location_id as "locationId", s.part_number as "partNumber",
+        coalesce(sum(m.quantity) filter (where m.quantity > 0), 0)::int as came,
+        coalesce(-sum(m.quantity) filter (where m.quantity < 0), 0)::int as left
+      from moved m join stock_items s on s.shop_id = $1 and s.id = m.stock_item_id
+      group by s.location_id, s.part_number order by s.part_number, s.location_id`,
+    values: [shopId, lot],
+  })
+  return rows
+}

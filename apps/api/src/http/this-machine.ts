@@ -1,0 +1,23 @@
+import type { FastifyRequest } from 'fastify'
+import type { CalledFrom } from '../core/called-from.ts'
+
+/** What a program in between adds: whoever asks may then be anywhere, whatever else the header says. */
+const passedOnBy = ['forwarded', 'via', 'x-forwarded-for', 'x-forwarded-host', 'x-real-ip'] as const
+
+const loopback = /^(127(\.\d{1,3}){3}|::1|::ffff:127(\.\d{1,3}){3})$/
+const ownNames = ['localhost', '127.0.0.1', '[::1]', '::1']
+
+/**
+ * Whether a browser on the machine itself asks: the connection comes from a loopback address, no program in between says
+ * that it passed the request on, and the page was opened under the machine's own name, so that no name which somebody else
+ * keeps can be made to point here.
+ */
+const isFromThisMachine = (request: FastifyRequest): boolean =>
+  loopback.test(request.socket.remoteAddress ?? '') &&
+  passedOnBy.every((name) => request.headers[name] === undefined) &&
+  ownNames.includes(request.hostname)
+
+export const calledFrom = (request: FastifyRequest): CalledFrom => ({
+  isThisMachine: isFromThisMachine(request),
+  addressHere: `${request.protocol}://localhost:${request.socket.localPort}`,
+})

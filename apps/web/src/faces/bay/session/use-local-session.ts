@@ -1,0 +1,46 @@
+import { useQuery, useQueryClient } from '@tanstack/react-query'
+import { useEffect } from 'react'
+import { sessionQuery } from '../../../features/people/queries.ts'
+import { isOutOfReach } from '../../../lib/out-of-reach.ts'
+import { deviceQuery } from './device-query.ts'
+import { endLocalSession, goOnWith, localSession } from './local-session.ts'
+import { lockTablet } from './lock-store.ts'
+
+/**
+ * Goes on with the server as soon as it answers, where the tablet itself let the person in. Whoever left meanwhile, or has
+ * another PIN, is asked for it.
+ */
+export const useLocalSession = (): void => {
+  const client = useQueryClient()
+  const { data: device, refetch } = useQuery({ ...deviceQuery, enabled: false })
+  useEffect(() => {
+    // Any call that the server answers says that it is back; the tablet then asks for its time first.
+    goOnWith(() => void refetch())
+    const hear = () => {
+      if (localSession() !== null) void refetch()
+    }
+    window.addEventListener('online', hear)
+    return () => {
+      goOnWith(() => undefined)
+      window.removeEventListener('online', hear)
+    }
+  }, [refetch])
+  useEffect(() => {
+    if (device === undefined || localSession() === null) return
+    const asked = import('./go-on-with-server.ts').then(({ goOnWithServer }) => goOnWithServer(device))
+    asked.then(
+      (session) => {
+        if (session === null) return
+        client.setQueryData(sessionQuery.queryKey, session)
+        void client.invalidateQueries({
+          predicate: ({ queryKey }) => !['session', 'device'].includes(String(queryKey[0])),
+        })
+      },
+      (thrown: unknown) => {
+        if (isOutOfReach(thrown)) return
+        endLocalSession()
+        lockTablet()
+      },
+    )
+  }, [device, client])
+}

@@ -1,0 +1,69 @@
+import { type Person, type PersonContent, people } from '@bayledger/contract/people'
+import { useQuery, useQueryClient } from '@tanstack/react-query'
+import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
+import { recordSource } from '../../../lib/record-source.ts'
+import type { RecordKind } from '../../../ui/record/record-kind.ts'
+import { RecordPage } from '../../../ui/record/record-page.tsx'
+import { Section } from '../../../ui/section.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { personContent, personRows, personValues } from './person-rows.ts'
+import { SetSecret } from './set-secret.tsx'
+import type { ShopPageProps } from './shop-page.ts'
+
+const signInWays = ({ hasPin, hasPassword }: Person['facts']): string =>
+  hasPin && hasPassword
+    ? 'PIN and password'
+    : hasPin
+      ? 'PIN, no password'
+      : hasPassword
+        ? 'password, no PIN'
+        : 'cannot sign in yet'
+
+const kind: RecordKind<PersonContent, Person['facts']> = {
+  name: 'people',
+  words: { one: 'person', all: 'people', add: 'Add a person' },
+  source: recordSource(people),
+  rows: personRows,
+  blank: { active: 'yes' },
+  toValues: personValues,
+  toContent: personContent,
+  title: ({ name }) => name,
+  line: ({ content: { roles, active, signInName }, facts }) =>
+    [active ? roles.join(', ') : 'left', signInName, signInWays(facts)].join(' · '),
+  touches: [[...staffQuery.queryKey], ['checklist'], [...sessionQuery.queryKey]],
+  mayAdd: true,
+}
+
+/** Everyone who works here or did: roles, PIN, password, and leaving. */
+export function PeoplePage({ open, onOpen }: ShopPageProps) {
+  return (
+    <RecordPage
+      kind={kind}
+      open={open}
+      onOpen={onOpen}
+      clock={useShopClock()}
+      beside={(person) => <Secrets person={person} />}
+    />
+  )
+}
+
+function Secrets({ person }: { person: Person }) {
+  const session = useQuery(sessionQuery)
+  const client = useQueryClient()
+  if (session.data === undefined || !person.content.active) return null
+  const isOwn = session.data.staff.staffId === person.id
+  const readAgain = () =>
+    Promise.all([['people'], ['checklist']].map((queryKey) => client.invalidateQueries({ queryKey })))
+  return (
+    <Section title="PIN and password">
+      <p>
+        {isOwn
+          ? 'Both are yours alone. You prove with the present one that it is you.'
+          : 'Let them type it themselves. Whoever knows somebody’s PIN can sign in their name, so the history says who set it.'}
+      </p>
+      {(['pin', 'password'] as const).map((secret) => (
+        <SetSecret key={secret} person={person} secret={secret} isOwn={isOwn} onSet={readAgain} />
+      ))}
+    </Section>
+  )
+}

@@ -1,0 +1,29 @@
+import { SheetContent } from '@bayledger/contract/sheets'
+import { blankSheet } from '@bayledger/reckoning/sheet'
+import { describe, expect, it } from 'vitest'
+import { sheets } from '../../../../../../prisma/seeds/demo/sheets.ts'
+import { recordFaultsOf } from '../../../ui/record/record-rows.ts'
+import { sheetContentIn, sheetValues } from './sheet-content.ts'
+import { sheetRows } from './sheet-rows.ts'
+import { contentOf } from './sheet-source.ts'
+
+const every = Object.entries(sheets).map(([name, sheet]) => [name, contentOf(sheet)] as const)
+
+describe('a sheet as rows', () => {
+  it.each([...every, ['blank', { ...blankSheet('A kind'), verified: {} }] as const])(
+    'of %s comes back as it was, and none of its rows is at fault',
+    (_, content) => {
+      const values = sheetValues(content)
+      expect(sheetContentIn(values)).toEqual(content)
+      expect(SheetContent.safeParse(sheetContentIn(values)).success).toBe(true)
+      expect(recordFaultsOf(sheetRows(values), values)).toEqual({})
+    },
+  )
+
+  it('asks whether a label of 230 psi is in kPa', () => {
+    const values = { ...sheetValues(every[0]?.[1] ?? contentOf(sheets.linnet)), 'placard.front.psi': '230' }
+    expect(recordFaultsOf(sheetRows(values), values)).toEqual({
+      'placard.front.psi': expect.stringMatching(/kPa/),
+    })
+  })
+})

@@ -1,0 +1,40 @@
+import { type TabletContent, type TabletFacts, tablets } from '@bayledger/contract/tablets'
+import type { Clock } from '../../../lib/format.ts'
+import { recordSource } from '../../../lib/record-source.ts'
+import type { RecordKind } from '../../../ui/record/record-kind.ts'
+import { RecordPage } from '../../../ui/record/record-page.tsx'
+import type { RowOption } from '../../../ui/rows/rows.ts'
+import { StatusLine } from '../../../ui/sentence.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { TabletCode } from '../tablet-code.tsx'
+import type { ShopPageProps } from './shop-page.ts'
+import { tabletContent, tabletLine, tabletRows, tabletValues } from './tablet-rows.ts'
+import { usePlaces } from './use-places.ts'
+
+const source = recordSource<TabletContent, TabletFacts>(tablets)
+
+const kindWith = (places: readonly RowOption[], clock: Clock): RecordKind<TabletContent, TabletFacts> => ({
+  name: 'tablets',
+  words: { one: 'tablet', all: 'tablets', add: 'Add a tablet' },
+  source,
+  rows: tabletRows(places),
+  blank: {},
+  toValues: tabletValues,
+  toContent: tabletContent,
+  title: ({ name }) => name,
+  line: (kept) => tabletLine(kept, places, new Date().toISOString(), clock),
+  touches: [],
+})
+
+/** The shop's tablets: where each is and when it was seen; renamed, moved, put out; and a code for one more. */
+export function TabletsPage({ open, onOpen }: ShopPageProps) {
+  const places = usePlaces()
+  const clock = useShopClock()
+  if (places === null) return <StatusLine>Reading the places.</StatusLine>
+  return (
+    <>
+      <RecordPage kind={kindWith(places, clock)} open={open} onOpen={onOpen} clock={clock} />
+      {open === null ? <TabletCode /> : null}
+    </>
+  )
+}

@@ -1,0 +1,89 @@
+import type { TextsContent } from '@bayledger/contract/texts'
+import { textFaults } from '../../../lib/fault-words.ts'
+import { type RecordRow, textIn } from '../../../ui/record/record-rows.ts'
+import type { RowValues } from '../../../ui/rows/rows.ts'
+
+const linesOf = (typed: string): string[] =>
+  typed
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+
+const headFault = (typed: string): string | undefined => {
+  const lines = linesOf(typed)
+  return lines.length > 4 || lines.some((line) => line.length > 80) ? textFaults.head : undefined
+}
+
+/** The rows of the shop's own texts. */
+export const textRows = (): readonly RecordRow[] => [
+  {
+    kind: 'text',
+    key: 'lines',
+    label: 'Under the shop’s name',
+    hint: 'Up to four lines, printed at the head of each report: the address, for one.',
+    lines: 3,
+    most: 330,
+    optional: 'nothing',
+    fault: headFault,
+    part: 'Report',
+  },
+  {
+    kind: 'text',
+    key: 'telephone',
+    label: 'Telephone',
+    hint: 'In international form, as +15555550100. Reports and the customer’s page name it.',
+    exact: true,
+    optional: 'none',
+    fault: (typed) => (/^\+[1-9]\d{6,14}$/.test(typed) ? undefined : textFaults.telephone),
+  },
+  {
+    kind: 'text',
+    key: 'cautions',
+    label: 'What the shop adds to the cautions',
+    hint: 'The program’s own cautions stay as they are; this is printed as the shop’s words.',
+    lines: 3,
+    most: 600,
+    optional: 'nothing',
+  },
+  {
+    kind: 'text',
+    key: 'reportFooter',
+    label: 'At the end of each report',
+    lines: 3,
+    most: 600,
+    optional: 'nothing',
+  },
+  {
+    kind: 'text',
+    key: 'linkMessage',
+    label: 'Message with the customer’s link',
+    hint: '{name}, {vehicle} and {link} are filled in.',
+    lines: 3,
+    most: 400,
+    optional: 'none',
+    fault: (typed) => (typed.includes('{link}') ? undefined : textFaults.noLink),
+    part: 'Messages',
+  },
+]
+
+export const textValues = ({
+  lines,
+  telephone,
+  cautions,
+  reportFooter,
+  linkMessage,
+}: TextsContent): RowValues => ({
+  lines: lines.join('\n'),
+  telephone: telephone ?? '',
+  cautions: cautions ?? '',
+  reportFooter: reportFooter ?? '',
+  linkMessage: linkMessage ?? '',
+})
+
+export const textContent = (values: RowValues): TextsContent => ({
+  lines: linesOf(textIn(values, 'lines')),
+  telephone: textIn(values, 'telephone') || null,
+  cautions: textIn(values, 'cautions') || null,
+  reportFooter: textIn(values, 'reportFooter') || null,
+  linkMessage: textIn(values, 'linkMessage') || null,
+})

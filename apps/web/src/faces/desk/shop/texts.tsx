@@ -1,0 +1,32 @@
+import { getTexts, putTexts, type TextsContent } from '@bayledger/contract/texts'
+import { call } from '../../../lib/api-client.ts'
+import type { RecordKind } from '../../../ui/record/record-kind.ts'
+import { RecordPage } from '../../../ui/record/record-page.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import type { ShopPageProps } from './shop-page.ts'
+import { textContent, textRows, textValues } from './text-rows.ts'
+
+/** The texts are one record that every shop has: none is added, and it is always open. */
+const kind: RecordKind<TextsContent> = {
+  name: 'texts',
+  words: { one: 'text', all: 'texts', add: '' },
+  source: {
+    list: async (signal) => [(await call(getTexts, { signal })).record],
+    read: (_id, signal) => call(getTexts, { signal }),
+    create: () => Promise.reject(new Error('texts are never added')),
+    put: (_id, version, content) => call(putTexts, { version, body: { content } }),
+  },
+  rows: textRows,
+  blank: {},
+  toValues: textValues,
+  toContent: textContent,
+  title: () => 'What the shop says in its own words',
+  line: () => '',
+  touches: [['settings']],
+  isOne: true,
+}
+
+/** The shop's own words on reports and in messages, as versions. */
+export function TextsPage({ onOpen }: ShopPageProps) {
+  return <RecordPage kind={kind} open="texts" onOpen={onOpen} clock={useShopClock()} />
+}

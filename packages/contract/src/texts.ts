@@ -1,0 +1,53 @@
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { line } from './identity.ts'
+import { RecordVersion, Sure } from './record.ts'
+
+/** Several lines of text, trimmed, without control characters but line breaks. */
+const text = (maximum: number) =>
+  z.string().check(z.trim(), z.minLength(1), z.maxLength(maximum), z.regex(/^(?:[^\p{Cc}\p{Cs}]|\n)*$/u))
+
+/** The shop's own words on paper and in messages. What the program itself says is not edited here. */
+export const TextsContent = z.strictObject({
+  /** Printed under the shop's name. */
+  lines: z.array(line(80)).check(z.maxLength(4)),
+  /** In international form. */
+  telephone: z.nullable(z.string().check(z.regex(/^\+[1-9]\d{6,14}$/, 'a number as +15555550100'))),
+  reportFooter: z.nullable(text(600)),
+  /** What the shop adds to the program's cautions, never in place of them. */
+  cautions: z.nullable(text(600)),
+  /** Sent with the customer's link; `{name}`, `{vehicle}` and `{link}` are filled in. */
+  linkMessage: z.nullable(
+    text(400).check(z.refine((one) => one.includes('{link}'), 'a text that holds {link}')),
+  ),
+})
+export type TextsContent = z.infer<typeof TextsContent>
+
+const Texts = z.strictObject({
+  id: z.literal('texts'),
+  version: z.int(),
+  content: TextsContent,
+  facts: z.strictObject({}),
+})
+
+export const getTexts = endpoint({
+  operationId: 'getTexts',
+  summary: "The shop's own texts with their history, newest first; version 0 where none were written yet.",
+  method: 'GET',
+  path: '/api/register/texts',
+  access: { who: 'desk', roles: ['owner'] },
+  replies: { 200: z.strictObject({ record: Texts, history: z.array(RecordVersion) }) },
+  problems: [],
+})
+
+export const putTexts = endpoint({
+  operationId: 'putTexts',
+  summary: 'Write a new version of the texts; reports that are sealed keep the version that they printed.',
+  method: 'PUT',
+  path: '/api/register/texts',
+  access: { who: 'desk', roles: ['owner'] },
+  ifMatch: true,
+  body: z.strictObject({ content: TextsContent, sure: Sure }),
+  replies: { 200: Texts },
+  problems: [],
+})

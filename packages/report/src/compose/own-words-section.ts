@@ -1,0 +1,14 @@
+import { english } from '@bayledger/wording/en/english'
+import type { Section } from '../content.ts'
+import { paragraph } from './blocks.ts'
+import type { ReportContext } from './context.ts'
+
+const { ownWords: says } = english.report
+
+/** What the shop adds in its own words, marked as the shop's; none where it has written nothing. */
+export const ownWordsSections = ({ shop }: ReportContext): Section[] => {
+  const texts = [shop.says?.cautions, shop.says?.reportFooter].filter((text) => text != null)
+  if (texts.length === 0) return []
+  const paragraphs = texts.flatMap((text) => text.split('\n')).filter((line) => line.trim() !== '')
+  return [{ title: says.title(shop.name), blocks: paragraphs.map((text) => paragraph(text)) }]
+}

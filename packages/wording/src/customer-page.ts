@@ -1,0 +1,105 @@
+import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
+import type { Answer } from '@bayledger/reckoning/estimate'
+
+/** The findings that a customer is told of: what stops the vehicle, and what explains the light. */
+type ToldSeverity = Exclude<FindingSeverity, 'also-found' | 'for-information' | 'not-checked'>
+
+/** What the page behind a customer's link says beside what the server sends, part by part. Sums are formatted. */
+export type CustomerPageWording = {
+  /** The name of the page in the browser, and what is read where its script does not run. */
+  readonly document: { readonly title: string; readonly needsScript: string }
+  readonly opening: string
+  /** The address lacks the secret behind its #. */
+  readonly notWhole: { readonly title: string; readonly detail: string }
+  readonly titles: Readonly<Record<'canDrive' | 'dangerous' | 'light' | 'photos' | 'report', string>>
+  /** What is said of the light where no finding is shown. */
+  readonly noCause: Readonly<Record<'still-looking' | 'was-off' | 'unexplained', string>>
+  readonly technicianDiffers: string
+  readonly found: {
+    readonly words: Readonly<Record<ToldSeverity, string>>
+    /** Short, at the wheel in the drawing. */
+    readonly marks: Readonly<Record<ToldSeverity, string>>
+    /** A cause that is the sensor's: beside a pressure, "Cause" alone reads as a bad tire. */
+    readonly sensorMark: string
+  }
+  readonly measured: {
+    readonly caption: string
+    readonly label: (psi: number | null) => string
+    /** A wheel for whoever does not see the drawing: `pressure` with its unit. */
+    readonly wheel: (of: {
+      readonly name: string
+      readonly mark: string | null
+      readonly pressure: string
+      readonly labelPsi: number | null
+    }) => string
+  }
+  readonly report: {
+    readonly sealed: (number: string, day: string, time: string) => string
+    readonly open: string
+    /** Words before the link to the page that checks a report, the link, and words after it. */
+    readonly check: { readonly before: string; readonly link: string; readonly after: string }
+  }
+  readonly question: string
+  readonly call: (shop: string, telephone: string | null) => string
+}
+
+/** The estimate, its questions and the signature under it. */
+export type CustomerEstimateWording = {
+  readonly title: string
+  readonly version: (revision: number) => string
+  readonly ready: (time: string) => string
+  readonly stillUnsafe: string
+  readonly look: string
+  readonly total: string
+  readonly answers: Readonly<Record<Answer, string>>
+  readonly question: {
+    readonly eachPrice: string
+    readonly tax: string
+    readonly yours: (title: string) => string
+    readonly onlyNo: string
+    readonly given: string
+    readonly notGiven: string
+    /** Before a caution about driving, where it must not be driven yet. */
+    readonly onceDriven: string
+    /** Of the inspection: when it is charged, and how much. */
+    readonly lookTerms: Readonly<Record<'charged' | 'waived-with-work' | 'waived', (sum: string) => string>>
+  }
+  readonly answered: {
+    readonly title: string
+    readonly recorded: string
+    readonly afterNo: string
+    readonly answerDeferred: string
+    readonly takeBack: string
+    readonly takingBack: string
+    readonly keep: string
+  }
+  readonly sign: {
+    readonly title: string
+    readonly youAre: string
+    readonly relations: Readonly<Record<'owner' | 'named-person' | 'fleet-contact', string>>
+    readonly name: string
+    readonly signature: string
+    readonly before: string
+    readonly electronic: { readonly label: string; readonly detail: string }
+    readonly parts: string
+    readonly send: string
+    /** Why the answer cannot be sent yet. */
+    readonly missing: {
+      readonly answers: (open: number) => string
+      readonly relation: string
+      readonly name: string
+      readonly signature: string
+      readonly agreement: string
+    }
+  }
+}
+
+/** The page on which anybody can have a report checked. */
+export type ReportCheckWording = {
+  readonly title: string
+  readonly what: string
+  readonly choose: string
+  readonly checking: string
+  readonly verdicts: Readonly<Record<'genuine' | 'changed' | 'unknown', string>>
+  readonly superseded: (report: string) => string
+}

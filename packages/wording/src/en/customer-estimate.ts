@@ -1,0 +1,61 @@
+import type { CustomerEstimateWording } from '../customer-page.ts'
+
+export const customerEstimate: CustomerEstimateWording = {
+  title: 'What it costs',
+  version: (revision) => `Version ${revision}`,
+  ready: (time) => `If you say yes now, it will be ready by ${time}.`,
+  stillUnsafe: 'A Yes to other work does not make the vehicle safe to drive.',
+  look: 'The inspection, as agreed',
+  total: 'What you pay, with tax',
+  answers: { authorized: 'Yes', declined: 'No', deferred: 'Later' },
+  question: {
+    eachPrice: 'See each price',
+    tax: 'Tax',
+    yours: (title) => `${title}: your answer`,
+    onlyNo: 'No, I no longer want it',
+    given: 'Your answer:',
+    notGiven: 'not given',
+    onceDriven: 'Once it may be driven again: ',
+    lookTerms: {
+      charged: () => 'You agreed to this before we began. It is charged whatever you answer.',
+      'waived-with-work': (sum) =>
+        `You agreed to this before we began. It is free if you say Yes to any work, and ${sum} if not.`,
+      waived: () => 'This is free of charge.',
+    },
+  },
+  answered: {
+    title: 'Your answer',
+    recorded: 'Thank you. Your answer is recorded, with your name and this version of the estimate.',
+    afterNo: 'If you change your mind about a No, call the shop.',
+    answerDeferred: 'Answer what you put off',
+    takeBack: 'Take back a Yes',
+    takingBack: 'Work on it has not begun. Say No below to what you no longer want, and sign.',
+    keep: 'Keep my answer',
+  },
+  sign: {
+    title: 'Sign',
+    youAre: 'You are',
+    relations: {
+      owner: 'The owner of this vehicle',
+      'named-person': 'Somebody the owner named to decide',
+      'fleet-contact': 'I manage company cars',
+    },
+    name: 'Your name',
+    signature: 'Your signature',
+    before: 'Before you send',
+    electronic: {
+      label: 'I agree to decide and to be given the record electronically.',
+      detail: 'You may ask for paper, and you may change your mind at any time: call the shop.',
+    },
+    parts: 'I want the removed parts back.',
+    send: 'Send my answer',
+    missing: {
+      answers: (open) =>
+        `${open === 1 ? 'One question above has' : `${open} questions above have`} no answer yet.`,
+      relation: 'Say who you are.',
+      name: 'Write your name.',
+      signature: 'Sign in the field, or type your name instead.',
+      agreement: 'Agree to an electronic record, or call the shop for paper.',
+    },
+  },
+}

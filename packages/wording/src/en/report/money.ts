@@ -1,0 +1,28 @@
+import type { ReportMoneyWording } from '../../report/money.ts'
+import { reportDone } from './done.ts'
+
+export const reportMoney: ReportMoneyWording = {
+  title: 'Price and payments',
+  totals: (price, paid, open) => `${reportDone.price(price, paid)} Open: ${open}.`,
+  noEstimate: 'No estimate was made.',
+  nothingAuthorized: 'Nothing on the estimate was authorized.',
+  prices: {
+    caption: 'What you said Yes to',
+    columns: { work: 'Work', line: 'Line', price: 'Price' },
+  },
+  tax: 'Tax',
+  total: 'Total with tax',
+  look: { work: 'Inspection', line: 'as agreed before it began, with tax' },
+  noPayment: 'No payment was noted before this report.',
+  payments: {
+    caption: 'Payments',
+    columns: { how: 'How', amount: 'Amount', by: 'Noted by' },
+  },
+  methods: {
+    cash: 'cash',
+    card: 'card',
+    check: 'check',
+    account: 'on account',
+    'none-due': 'nothing due',
+  },
+}

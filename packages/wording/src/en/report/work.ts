@@ -1,0 +1,31 @@
+import type { ReportWorkWording } from '../../report/work.ts'
+import { reportCells } from './cells.ts'
+
+const { notRecorded } = reportCells
+
+export const reportWork: ReportWorkWording = {
+  title: 'Work',
+  nothing: 'No wheel was taken off and no part was fitted.',
+  parts: {
+    caption: 'Parts and work, by wheel',
+    columns: {
+      wheel: 'Wheel',
+      part: 'Part, lot, made',
+      id: 'New ID',
+      kit: 'Service kit',
+      torque: 'Stem torque',
+      inside: 'Inside of tire',
+      leak: 'Leak check',
+    },
+  },
+  noneFitted: 'none fitted',
+  part: ({ number, lot, made }) => `${number}, lot ${lot ?? notRecorded}, made ${made ?? notRecorded}`,
+  tight: 'tight',
+  leaks: (where) => (where === null ? 'leaks' : `leaks at the ${where}`),
+  broken: (wheel, how) => `The ${wheel} sensor was broken in our hands: ${how}.`,
+  byHand: {
+    caption: 'Written down by hand',
+    columns: { wheel: 'Wheel', step: 'Step', recorded: 'Recorded' },
+  },
+  vehicle: 'vehicle',
+}

@@ -1,0 +1,17 @@
+import type { ProblemsWording } from '../problems.ts'
+
+export const leftTheShop =
+  'You are not among the people of this shop any more. What you recorded is kept under your name. If this is a mistake, ask an owner.'
+
+/** Apart from the other problems: a tablet that checks a PIN by itself loads these only. */
+export const signInProblems: Pick<ProblemsWording, 'PIN_REFUSED' | 'SIGN_IN_BLOCKED'> = {
+  PIN_REFUSED: {
+    title: 'The PIN is wrong',
+    detail: ({ why }) =>
+      why === 'left' ? leftTheShop : 'Type the six digits again. After five wrong tries there is a wait.',
+  },
+  SIGN_IN_BLOCKED: {
+    title: 'Too many wrong tries',
+    detail: ({ seconds }) => `Wait ${seconds} seconds, then try again. Other tablets are not affected.`,
+  },
+}

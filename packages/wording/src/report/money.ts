@@ -1,0 +1,17 @@
+import type { NotedPayment } from '@bayledger/ledger/state'
+import type { TableWording } from './table.ts'
+
+/** Sums are formatted, or say that they were erased. */
+export type ReportMoneyWording = {
+  readonly title: string
+  readonly totals: (price: string, paid: string, open: string) => string
+  readonly noEstimate: string
+  readonly nothingAuthorized: string
+  readonly prices: TableWording<'work' | 'line' | 'price'>
+  readonly tax: string
+  readonly total: string
+  readonly look: { readonly work: string; readonly line: string }
+  readonly noPayment: string
+  readonly payments: TableWording<'how' | 'amount' | 'by'>
+  readonly methods: Readonly<Record<NotedPayment['method'], string>>
+}

@@ -1,0 +1,19 @@
+import type { TableWording } from './table.ts'
+
+export type ReportWorkWording = {
+  readonly title: string
+  readonly nothing: string
+  readonly parts: TableWording<'wheel' | 'part' | 'id' | 'kit' | 'torque' | 'inside' | 'leak'>
+  readonly noneFitted: string
+  /** `null`: not recorded. */
+  readonly part: (of: {
+    readonly number: string
+    readonly lot: string | null
+    readonly made: string | null
+  }) => string
+  readonly tight: string
+  readonly leaks: (where: string | null) => string
+  readonly broken: (wheel: string, how: string) => string
+  readonly byHand: TableWording<'wheel' | 'step' | 'recorded'>
+  readonly vehicle: string
+}

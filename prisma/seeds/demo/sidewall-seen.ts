@@ -1,0 +1,30 @@
+import type { PayloadOf } from '@bayledger/ledger/registry'
+import { tiresOf } from '@bayledger/reckoning/sheet'
+import { sundayOfWeek, weeksOfYear } from '@bayledger/reckoning/tire/build-week'
+import { dateCodeText } from '@bayledger/reckoning/tire/date-code-text'
+import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { DemoCalendar } from './calendar.ts'
+import type { OrderPen } from './order-pen.ts'
+
+/** What a technician reads on a sidewall: the size of the sheet, and a date code as old as the tire. */
+export const sidewallSeen = (
+  pen: OrderPen,
+  wheel: WheelPosition,
+  ageYears: number,
+): Pick<PayloadOf<'tire.inspected'>, 'sizeSeen' | 'dateCodeSeen'> => {
+  const size = tiresOf(pen.state().sheet?.sheet)?.[axleOf(wheel)]?.size
+  return {
+    ...(size === undefined ? {} : { sizeSeen: { readable: true, text: size } }),
+    dateCodeSeen: { readable: true, text: dateCodeOf(pen.calendar, ageYears) },
+  }
+}
+
+/** Made in mid-July, so that the tire has these full years in January, whichever day plays the demo's. */
+const dateCodeOf = (calendar: DemoCalendar, ageYears: number): string => {
+  const made = calendar.on(`${2025 - ageYears}-07-15`)
+  const year = Number(made.slice(0, 4))
+  const week = Array.from({ length: weeksOfYear(year) }, (_, index) => weeksOfYear(year) - index).find(
+    (one) => sundayOfWeek({ year, week: one }) <= made,
+  )
+  return week === undefined ? '' : dateCodeText({ year, week, decadeKnown: true })
+}

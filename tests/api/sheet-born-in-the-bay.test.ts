@@ -1,0 +1,142 @@
+import { randomUUID } from 'node:crypto'
+import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
+import { figureWorth, type SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { type Caller, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { replayOn } from '../support/replay-order.ts'
+import { writerOn } from '../support/write-entry.ts'
+
+let shop: TestApp
+let desk: Caller
+let tablet: TestTablet
+let bo: Caller
+beforeAll(async () => {
+  shop = await startTestApp()
+  desk = await shop.desk('ottoline')
+  tablet = await shop.tablet()
+  bo = await tablet.signIn('bo')
+})
+afterAll(() => shop.stop())
+
+const once = () => ({ 'idempotency-key': randomUUID() })
+const over = ({ version }: { version: number }) => ({ ...once(), 'if-match': `"${version}"` })
+const begin = async (name: string): Promise<SpecificationSheet> =>
+  (await desk.post('/api/sheets/blank', { name }, once()).expect(201)).body.sheet
+const studs = {
+  count: 5,
+  thread: 'M12×1.5',
+  fastener: 'nut',
+  seat: 'cone',
+  torque: { value: 107, unit: 'N·m' },
+  handTurns: 7,
+  makersSequence: null,
+  lockingFastener: false,
+  retorqueMiles: { from: 50, to: 100 },
+} as const
+const torque = (change: object = {}) => ({
+  figure: 'studTorque',
+  studs: { ...studs, ...change },
+  kind: 'maker-manual',
+  reference: 'Service book, wheels, page 4',
+})
+const tire = { size: '205/55R16 91V', loadClass: 'SL', sidewallMaximumPsi: 51 }
+const label = {
+  figure: 'placard',
+  placard: { front: { psi: 33, kPa: 230 }, rear: { psi: 33, kPa: 230 }, spare: null },
+  tire: { front: tire, rear: tire, spare: null },
+  spare: 'none',
+  kind: 'placard-photo',
+  reference: 'Label in the driver’s door',
+}
+const enter = (caller: Caller, sheet: SpecificationSheet, entered: object, sure: string[] = []) =>
+  caller.post(`/api/sheets/${sheet.sheetId}/figures`, { entered, sure }, over(sheet))
+const tokenOf = async (
+  sheet: SpecificationSheet,
+  figure: SafetyFigure,
+  { id, pin }: { id: string; pin: string },
+) => {
+  const own = randomUUID()
+  const digest = sheetFigureDigest(sheet, figure) ?? ''
+  const agreesTo = { orderId: own, entryId: own, kind: 'sheet-figure', digest }
+  return (await bo.post('/api/second-person', { staffId: id, pin, agreesTo })).body.token
+}
+const verify = (sheet: SpecificationSheet, figure: SafetyFigure, staffId: string, token: string) =>
+  bo.post(`/api/sheets/${sheet.sheetId}/verified-figures`, { figure, staffId, token }, over(sheet))
+
+describe('a sheet that is born in the bay', () => {
+  it('begins blank, gets each figure from its source, and each is verified by somebody else', async () => {
+    const blank = await begin('Dorrin Wicket hatch 2024')
+    const worth = (sheet: SpecificationSheet) =>
+      (['placard', 'studTorque', 'frequency'] as const).map((figure) => figureWorth(sheet, figure))
+    expect(worth(blank)).toEqual(['missing', 'missing', 'missing'])
+    const labeled = (await enter(bo, blank, label).expect(201)).body.sheet
+    const torqued = (await enter(bo, labeled, torque()).expect(201)).body.sheet
+    expect(worth(torqued)).toEqual(['label', 'entered', 'missing'])
+    expect(torqued.sources.studTorque).toMatchObject({ enteredBy: people.bo.id, verifiedBy: null })
+
+    const token = await tokenOf(torqued, 'studTorque', people.greta)
+    const verified = (await verify(torqued, 'studTorque', people.greta.id, token).expect(201)).body.sheet
+    expect(worth(verified)).toEqual(['label', 'verified', 'missing'])
+    const closed = (await enter(bo, verified, { figure: 'no-sensors', system: 'indirect' }).expect(201)).body
+      .sheet
+    expect(closed).toMatchObject({ version: 5, system: 'indirect', sensor: null })
+    expect((await enter(bo, closed, torque({ handTurns: 8 })).expect(409)).body.code).toBe('FIGURE_VERIFIED')
+    const stored = (await bo.get(`/api/sheets/${blank.sheetId}`).expect(200)).body.versions
+    expect(stored).toHaveLength(5)
+  })
+
+  it('takes no verification by whoever entered the figure, nor of what somebody remembers', async () => {
+    const blank = await begin('Dorrin Wicket van 2024')
+    const own = (await enter(await tablet.signIn('greta'), blank, torque()).expect(201)).body.sheet
+    const byGreta = await tokenOf(own, 'studTorque', people.greta)
+    bo = await tablet.signIn('bo')
+    const again = await tokenOf(own, 'studTorque', people.greta)
+    expect((await verify(own, 'studTorque', people.greta.id, again ?? byGreta)).body.code).toBe(
+      'SECOND_PERSON_REFUSED',
+    )
+    const remembered = (await enter(bo, own, { ...torque(), kind: 'memory' }).expect(201)).body.sheet
+    expect(figureWorth(remembered, 'studTorque')).toBe('memory')
+    const token = await tokenOf(remembered, 'studTorque', people.greta)
+    await verify(remembered, 'studTorque', people.greta.id, token).expect(422)
+  })
+
+  it('asks about N·m under lbf·ft, refuses a label of 230 psi, and loses no race', async () => {
+    const blank = await begin('Dorrin Wicket wagon 2024')
+    const slipped = torque({ torque: { value: 150, unit: 'lbf·ft' } })
+    const asked = await enter(bo, blank, slipped).expect(422)
+    expect(asked.body.code).toBe('VALUE_DOUBTFUL')
+    expect(asked.body.fields[0]).toMatchObject({
+      field: 'studs.torque.value',
+      allowed: expect.stringMatching(/Is it 150 N·m/),
+    })
+    const kilopascals = { ...label, placard: { ...label.placard, front: { psi: 230, kPa: null } } }
+    expect((await enter(bo, blank, kilopascals).expect(422)).body.fields[0].field).toContain('psi')
+    await enter(bo, blank, slipped, ['studs.torque.value']).expect(201)
+    const late = await enter(bo, blank, label).expect(412)
+    expect(late.body).toMatchObject({ code: 'VERSION_STALE', current: { sheet: { version: 2 } } })
+  })
+
+  it('brings its figures to the steps of an order under way, which names itself among the orders of the sheet', async () => {
+    const replay = await replayOn(shop)
+    const order = freshCopy(shop.demo, 'T-2605')
+    await replay.sendUntil(order.lines)
+    const state = (await desk.get(`/api/orders/${order.orderId}`).expect(200)).body
+    const chosen = state.entries.findLast(({ kind }: { kind: string }) => kind === 'sheet.chosen').payload
+      .sheet
+    const owner = await shop.desk('marguerite')
+    const listed = (await owner.get(`/api/sheets/${chosen.sheetId}/orders`).expect(200)).body.orders
+    expect(listed).toContainEqual(
+      expect.objectContaining({ orderId: order.orderId, version: chosen.version }),
+    )
+    const [newest] = (await owner.get(`/api/sheets/${chosen.sheetId}`).expect(200)).body.versions
+    expect(newest.sheet.version).toBe(chosen.version)
+    const write = writerOn(shop, order.orderId)
+    await write(bo, 'sheet.chosen', { sheet: newest.sheet })
+    const after = (await desk.get(`/api/orders/${order.orderId}`).expect(200)).body.entries
+    const plans = (entries: { kind: string }[]) => entries.filter(({ kind }) => kind === 'plan.issued').length
+    expect(plans(state.entries)).toBeGreaterThan(0)
+    expect(plans(after)).toBe(plans(state.entries) + 1)
+  })
+})

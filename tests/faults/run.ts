@@ -1,0 +1,57 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { parseArgs } from 'node:util'
+import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
+import { migrate } from '@bayledger/db/migrations/migrate'
+import { ensureOutsideTools } from '../support/outside-tools.ts'
+import { loadShopWithoutOrders } from '../support/shop-without-orders.ts'
+import { runRounds } from './support/rounds.ts'
+
+/**
+ * `npm run faults -- --rounds 20 --seed 1`: two tablets in a real Chromium on bad networks, with a server that is killed and
+ * tablets that die. The last line counts; status 1 where anything is lost, doubled, apart or broken.
+ */
+const { values } = parseArgs({
+  options: { rounds: { type: 'string', default: '20' }, seed: { type: 'string', default: '1' } },
+})
+const wholeNumber = (name: 'rounds' | 'seed'): number => {
+  const number = Number(values[name])
+  if (Number.isSafeInteger(number) && number > 0) return number
+  console.error(`--${name} is "${values[name]}"; it takes a whole number of 1 or more.`)
+  process.exit(2)
+}
+const rounds = wholeNumber('rounds')
+const seed = wholeNumber('seed')
+
+ensureOutsideTools((line) => console.log(line))
+const built = spawnSync(
+  join('node_modules', '.bin', 'turbo'),
+  ['run', 'build', '--output-logs=errors-only', '--no-update-notifier'],
+  { encoding: 'utf8', env: { ...process.env, TURBO_TELEMETRY_DISABLED: '1' } },
+)
+if (built.status !== 0) {
+  console.error(`${built.stdout}${built.stderr}`)
+  process.exit(2)
+}
+
+const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-faults-'))
+// The service is killed, PostgreSQL never is: nothing hangs on what it flushes.
+const postgres = await startEmbeddedPostgres({
+  dataFolder,
+  progress: (line) => console.error(line),
+  settings: { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off' },
+})
+try {
+  await migrate(postgres.ownerUrl, { serviceRole: new URL(postgres.serviceUrl).username })
+  await loadShopWithoutOrders(postgres.serviceUrl, new Date().toISOString())
+  const tally = await runRounds(postgres, { rounds, seed }, (line) => console.log(line))
+  const { entries, lost, twice, diverged, broken } = tally
+  if (broken > 0) console.log(`${broken} of ${rounds} rounds did not end as they should; see above`)
+  console.log(`entries ${entries}, lost ${lost}, twice ${twice}, diverged ${diverged}`)
+  process.exitCode = lost + twice + diverged + broken === 0 ? 0 : 1
+} finally {
+  await postgres.stop()
+  rmSync(dataFolder, { recursive: true, force: true })
+}

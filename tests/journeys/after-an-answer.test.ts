@@ -1,0 +1,179 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { writeOrderInFlight } from '../support/order-in-flight.ts'
+import { openDesk } from './support/begin.ts'
+import { customerLink, openOrder } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+
+/** Two orders of which the estimate waits for its answer: the demo's own, and the same for another customer. */
+const [byTelephoneCustomer, byPhoneCustomer] = ['W. Dunmore-Gray', 'E. Maddock-Ruiz']
+const stage = setStage(null, async ({ serviceUrl }) => {
+  await writeOrderInFlight(serviceUrl, { number: 'T-2602', plate: 'BRF 8237' }, () => false)
+})
+
+let desk: Page
+beforeAll(async () => {
+  desk = await openDesk(stage())
+})
+
+/** Presses a control by the keyboard alone. */
+const press = async (page: Page, name: string | RegExp): Promise<void> => {
+  await page.getByRole('button', { name }).first().focus()
+  await page.keyboard.press('Enter')
+}
+
+/** Chooses a radio button by the keyboard alone. */
+const choose = async (
+  page: Page,
+  group: string | RegExp,
+  name: string | RegExp,
+  key: 'Enter' | 'Space' = 'Enter',
+): Promise<void> => {
+  await page.getByRole('group', { name: group }).getByRole('radio', { name, exact: true }).first().focus()
+  await page.keyboard.press(key)
+}
+
+const type = async (page: Page, label: string, text: string): Promise<void> => {
+  const field = page.getByLabel(label)
+  await field.focus()
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type(text)
+}
+
+const byTelephone = async (page: Page, group: RegExp, answer: string, said: string): Promise<void> => {
+  await press(page, 'Decide by telephone')
+  await choose(page, group, answer)
+  await choose(page, 'Who decides?', 'The owner')
+  await type(page, 'Number called', '555 0100 200')
+  await type(page, 'The answer, in their words', said)
+  await press(page, 'Record the decision')
+  await page.getByRole('button', { name: 'Record the decision' }).waitFor({ state: 'detached' })
+}
+
+/** Withdraws the entry whose line begins so, because its value was wrong. */
+const withdraw = async (page: Page, entry: RegExp): Promise<void> => {
+  await press(page, entry)
+  const dialog = page.getByRole('dialog')
+  await dialog.getByLabel('Reason').selectOption({ label: 'Wrong value' })
+  await dialog.getByRole('button', { name: /^Withdraw/ }).focus()
+  await page.keyboard.press('Enter')
+  await dialog.waitFor({ state: 'detached' })
+}
+
+const send = async (phone: Page): Promise<void> => {
+  await phone.getByLabel('The owner of this vehicle').check()
+  await phone.getByLabel('Your name').fill(byPhoneCustomer)
+  await phone.getByRole('button', { name: 'Type your name instead' }).tap()
+  await phone.getByLabel(/your full name, typed/).fill(byPhoneCustomer)
+  await phone.getByLabel(/I agree to decide/).check()
+  await phone.getByRole('button', { name: 'Send my answer' }).tap()
+  await phone.getByText(/Thank you. Your answer is recorded/).waitFor()
+}
+
+const answer = async (phone: Page, word: string | RegExp): Promise<void> => {
+  await phone.getByRole('radio', { name: word, exact: true }).first().check()
+  await send(phone)
+}
+
+describe('an estimate after an answer, at the desk by keyboard', () => {
+  beforeAll(() => openOrder(desk, byTelephoneCustomer))
+
+  it('is No by telephone, and Yes when the customer calls back', async () => {
+    await byTelephone(desk, /New sensor, right rear/, 'No', 'No, not today.')
+    await desk
+      .getByText(/Check all pressures by hand every week/)
+      .first()
+      .waitFor()
+    await byTelephone(desk, /New sensor, right rear/, 'Yes, after a No', 'Yes, do it after all.')
+    await desk.getByText('Authorized, with tax').waitFor()
+    expect(await desk.locator('#estimate').textContent()).toContain('$151.40 · Yes')
+  })
+
+  it('is paid with an amount, a kind and a confirmation, and corrected by an entry of its own', async () => {
+    await type(desk, 'Amount received', '200')
+    await choose(desk, 'Paid by', 'cash')
+    await press(desk, 'Note the payment')
+    await desk.getByText('$200.00 by cash; $203.40 is owed. Is this right?').waitFor()
+    await desk.keyboard.press('Enter')
+    await desk.getByText('Owed and not yet paid').waitFor()
+    await press(desk, 'Correct this payment')
+    await type(desk, 'Amount really received', '203.40')
+    await choose(desk, 'Really paid by', 'card')
+    await type(desk, 'Why', 'Paid by card, the rest too.')
+    await press(desk, 'Record the correction')
+    await desk.getByText('Nothing is owed.').waitFor()
+    const report = await desk.locator('#report').textContent()
+    expect(report).toContain('Paid $203.40 by card')
+    expect(report).toContain('Noted before as $200.00 by cash; corrected at')
+  })
+
+  it('has its promise and odometer written again, and refuses a figure of nines', async () => {
+    await press(desk, 'Edit the stay')
+    await type(desk, 'Odometer as it came', '999999')
+    await desk
+      .getByText(/what a display shows at its end/)
+      .first()
+      .waitFor()
+    await type(desk, 'Odometer as it came', '88150')
+    await choose(desk, 'The customer', 'Leaves the vehicle')
+    await press(desk, 'Save')
+    await desk.getByText(/88,150 mi/).waitFor()
+  })
+})
+
+describe('an answer on the customer’s phone', () => {
+  let phone: Page
+  const page = async () => ((await phone.locator('body').textContent()) ?? '').replaceAll(/\s+/g, ' ')
+  beforeAll(async () => {
+    await openOrder(desk, byPhoneCustomer)
+    const link = new URL(await customerLink(desk))
+    phone = await stage().open('customer', link.pathname + link.hash)
+    await phone.getByText(/If you say yes now, it will be ready by/).waitFor()
+  })
+
+  it('of Later is confirmed, and the page no longer speaks of a Yes now', async () => {
+    await answer(phone, 'Later')
+    const after = await page()
+    expect(after).toContain('New sensor, right rear Later')
+    expect(after).not.toContain('If you say yes now')
+    expect(after).toContain('What you pay, with tax $52.00')
+    await phone.getByRole('button', { name: 'Answer what you put off' }).waitFor()
+  })
+
+  it('becomes a Yes, and the Yes is taken back before any work on it', async () => {
+    await phone.getByRole('button', { name: 'Answer what you put off' }).tap()
+    await answer(phone, 'Yes')
+    await phone.getByText('What you pay, with tax $203.40').waitFor()
+    await phone.getByRole('button', { name: 'Take back a Yes' }).tap()
+    await answer(phone, 'No, I no longer want it')
+    await phone.getByText(/If you change your mind about a No, call the shop/).waitFor()
+    expect(await page()).toContain('What you pay, with tax $52.00')
+  })
+
+  it('is at the desk at once: the No, its Yes, and the inspection that is owed', async () => {
+    await desk.getByText(/No, the Yes was taken back before any work on it/).waitFor()
+    const estimate = ((await desk.locator('#estimate').textContent()) ?? '').replaceAll(/\s+/g, ' ')
+    expect(estimate).toContain('Inspection, as agreed $52.00')
+    expect(estimate).not.toContain('Authorized, with tax')
+  })
+})
+
+describe('what was written wrongly at the desk', () => {
+  it('is withdrawn and written anew: the complaint, by keyboard', async () => {
+    await withdraw(desk, /^Withdraw entry 2, Complaint/)
+    const words = desk.getByLabel('The complaint, in the customer’s own words')
+    await words.focus()
+    await desk.keyboard.type('It blinks, then it stays on.')
+    await choose(desk, /light/i, /Flashes for about a minute/, 'Space')
+    await press(desk, 'Record the complaint')
+    await desk.getByText('“It blinks, then it stays on.”').waitFor()
+    expect(await desk.locator('.mark-struck').first().textContent()).toContain('withdrawn')
+  })
+
+  it('is withdrawn and written anew: the specification sheet, by keyboard', async () => {
+    await withdraw(desk, /^Withdraw entry 4, Specification sheet/)
+    await press(desk, 'Use this sheet')
+    await desk.getByRole('button', { name: 'Use this sheet' }).waitFor({ state: 'detached' })
+    expect(await desk.locator('.margin').textContent()).toMatch(/Specification sheet.*Specification sheet/)
+  })
+})

@@ -1,0 +1,60 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { tabTo, violationsOn } from './support/accessible.ts'
+import { signInAtDesk } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+
+const stage = setStage()
+let page: Page
+
+beforeAll(async () => {
+  page = await stage().open('desk', '/desk/sign-in')
+  await signInAtDesk(page, 'marguerite', 'brindle-falls-marguerite')
+}, 60_000)
+
+const typed = async (label: string, text: string): Promise<void> => {
+  await tabTo(page, label)
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type(text)
+}
+
+describe('an owner at the shelf, by keyboard', () => {
+  it('finds the vehicles of a lot that is called back, with whom to call, in one search', async () => {
+    await page.goto('/desk/shop/recall')
+    await page.getByRole('heading', { name: 'Lot recall' }).waitFor()
+    await typed('Lot that is called back', 'k7714 ')
+    await page.keyboard.press('Enter')
+    await page.getByText(/^1 vehicle; the owners of 1 agreed to be called\.$/).waitFor()
+    const row = page.getByRole('row', { name: /S\. Achterberg/ })
+    expect(await row.textContent()).toMatch(/T-2603 LF, TS-315-C, drawn .*sensor …0B27, last heard at LF/)
+    expect(await row.textContent()).toMatch(/may be called/)
+    await page.getByText(/Tamber Street, TS-315-C: 3 came with this lot .* Look for 2/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  }, 60_000)
+
+  it('receives a part, with its lot', async () => {
+    await page.goto('/desk/shop/stock')
+    await page.getByRole('button', { name: /^TS-2400-C, Tamber Street/ }).focus()
+    await page.keyboard.press('Enter')
+    await page.getByText('0 on hand').waitFor()
+    await page.getByLabel('How many', { exact: true }).focus()
+    await page.keyboard.type('10')
+    await typed('Lot', 'Q-24 ')
+    await page.keyboard.press('Enter')
+    await page.getByText('10 on hand').waitFor()
+    await page.getByText(/\+10 received .*Marguerite Ashby-Bell · lot Q-24$/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  }, 60_000)
+
+  it('changes a price, and reads that estimates which are out keep theirs', async () => {
+    await page.goto('/desk/shop/prices')
+    await page.getByRole('button', { name: /^The price book/ }).focus()
+    await page.keyboard.press('Enter')
+    await page.getByText(/keeps? its prices: a version that was issued is frozen/).waitFor()
+    await typed('Labor for an hour', '135.00')
+    await page.keyboard.press('Enter')
+    await page.getByText('Saved. This is version 2.').waitFor()
+    await page.getByText('Labor for an hour: 130.00 $ → 135.00 $').waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  }, 60_000)
+})

@@ -1,0 +1,22 @@
+import { freePort } from '@bayledger/db/embedded/postmaster'
+import { readConfig } from '../../apps/api/src/config.ts'
+import { startService } from '../../apps/api/src/main.ts'
+import type { RunningService } from './start-service.ts'
+
+/**
+ * The service on built faces, a database that is up to date (one address for each role) and the data folder that belongs to it,
+ * in this very process: what a worker runs one after the other loads and compiles it once.
+ */
+export const startServiceHere = async (
+  database: { readonly ownerUrl: string; readonly serviceUrl: string },
+  data: string,
+): Promise<RunningService> => {
+  const config = readConfig({
+    DATABASE_URL: database.serviceUrl,
+    DATABASE_OWNER_URL: database.ownerUrl,
+    DATA_FOLDER: data,
+    PORT: String(await freePort()),
+  })
+  const { address, stop } = await startService(config, () => undefined)
+  return { address, stop }
+}
