@@ -4,6 +4,9 @@ import { defineConfig } from 'vitest/config'
 /** Projects that need no server start none; the others share one PostgreSQL a run each. */
 const DATABASE = ['tests/support/database-server.ts']
 
+/** How long what is looked at again and again may take: a busy machine is slow, and a test is over sooner where it is not. */
+const PATIENT = { poll: { timeout: 60_000 } }
+
 /**
  * `isolate: false`: the files of a project share their modules within one worker, which saves loading them anew for
  * every file. It is set where the code under test keeps no state between tests.
@@ -64,8 +67,9 @@ export default defineConfig({
           name: 'api',
           include: ['tests/api/**/*.test.ts', 'tests/database/**/*.test.ts'],
           globalSetup: DATABASE,
-          testTimeout: 30_000,
-          hookTimeout: 60_000,
+          expect: PATIENT,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
           isolate: false,
         },
       },
@@ -74,8 +78,9 @@ export default defineConfig({
           name: 'faults',
           include: ['tests/faults/**/*.test.ts'],
           globalSetup: DATABASE,
-          testTimeout: 120_000,
-          hookTimeout: 60_000,
+          expect: PATIENT,
+          testTimeout: 240_000,
+          hookTimeout: 240_000,
           isolate: false,
         },
       },
@@ -84,6 +89,7 @@ export default defineConfig({
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: DATABASE,
+          expect: PATIENT,
           testTimeout: 600_000,
           hookTimeout: 600_000,
           isolate: false,

@@ -62,11 +62,11 @@ describe('a network with a weather', () => {
       () => 'answered',
       () => 'ended',
     )
-    await vi.waitUntil(() => network.history().length === 1)
+    await vi.waitUntil(() => network.history().length === 1, { timeout: 30_000 })
     network.setWeather(fair)
     // Another connection works meanwhile.
     expect((await post('two')).status).toBe(201)
-    await vi.waitUntil(() => taken.length === has.length + 1)
+    await vi.waitUntil(() => taken.length === has.length + 1, { timeout: 30_000 })
     network.reconnect()
     expect(await never).toBe('ended')
     expect(taken.filter((line) => line.endsWith('one'))).toEqual(has)
@@ -81,7 +81,7 @@ describe('a network with a weather', () => {
   it('lets a later request overtake an earlier one', async () => {
     under('overtaken')
     const first = post('one')
-    await vi.waitUntil(() => network.history().length === 1)
+    await vi.waitUntil(() => network.history().length === 1, { timeout: 30_000 })
     network.setWeather(fair)
     await post('two')
     await first

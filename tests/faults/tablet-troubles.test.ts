@@ -105,7 +105,7 @@ it('what comes home after the hand-back is in the tray with its reason, and on t
   const late = await shop.openAlmostDone()
   const hand = tablet.hand()
   await open(late)
-  expect(await hand.title()).toMatch(/^See the light/)
+  await vi.waitUntil(async () => /^See the light/.test(await hand.title()), { timeout: 30_000 })
   await forgetUndo(hand)
   network.setWeather(outOfRange)
   expect(await hand.press(/^Off/)).toBe(true)

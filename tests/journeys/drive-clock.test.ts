@@ -83,7 +83,7 @@ describe('a proof drive by the clock of the tablet', () => {
     await tap(button(bay, /^Next/))
     await recordWith('71949')
     await button(bay, 'Leave: start the clock').waitFor()
-    await expect.poll(drives, { timeout: 20_000 }).toHaveLength(2)
+    await expect.poll(drives).toHaveLength(2)
     expect((await drives()).at(-1)).toMatchObject({
       payload: { minutes: 9, timed: { seconds: expect.any(Number) } },
       given: {
@@ -105,7 +105,7 @@ describe('a proof drive by the clock of the tablet', () => {
     await shows(bay, /^See that the vehicle learned/)
     // The screen goes on at once; the ledger follows.
     await expect
-      .poll(async () => (await drives()).at(-1), { timeout: 20_000 })
+      .poll(async () => (await drives()).at(-1))
       .toMatchObject({ payload: { minutes: 7 }, given: {} })
   })
 })

@@ -146,7 +146,7 @@ describe('a newer program', () => {
     await bay.goto(address)
     await shows(bay, 'Watch the warning light')
     await bay.locator('.row-cell', { hasText: 'Lights at key-on' }).waitFor()
-    await expect.poll(() => written('surroundings.recorded'), { timeout: 20_000 }).toBe(1)
+    await expect.poll(() => written('surroundings.recorded')).toBe(1)
     await bay.getByText(/Not yet sent/).waitFor({ state: 'detached' })
     expect(await written('surroundings.recorded')).toBe(1)
   })

@@ -122,7 +122,7 @@ describe('sealant in a tire', () => {
     expect(await written('sealant.purged')).toEqual([])
     await type(bay, greta.pin)
     await expect
-      .poll(() => written('sealant.purged'), { timeout: 20_000 })
+      .poll(() => written('sealant.purged'))
       .toMatchObject([{ wheel: 'RR', outdoors: true, times: 4, aware: { proof: { how: 'pin' } } }])
   })
 
@@ -139,9 +139,7 @@ describe('sealant in a tire', () => {
     await tap(button(bay, 'Done', true))
     await tap(button(bay, /^Undo RR · Let the air off/))
     await shows(bay, /^Let the air off/)
-    await expect
-      .poll(async () => (await written('entry.struck')).at(-1), { timeout: 20_000 })
-      .toMatchObject({ reason: 'undone' })
+    await expect.poll(async () => (await written('entry.struck')).at(-1)).toMatchObject({ reason: 'undone' })
     await workThrough(bay, sealedFigures, /^Wheel on/)
     await tap(button(bay, /^Right and clean/))
     for (const person of [greta, ines]) {

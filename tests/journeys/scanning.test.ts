@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { browserFlags, faces } from '../support/browser.ts'
+import { browserFlags, faces, patienceMilliseconds } from '../support/browser.ts'
 import { outsideTool } from '../support/outside-tools.ts'
 import { button, enroll, ines, shows, signIn, type } from './support/bay.ts'
 import { openDesk, takeForArrival, writeArrival } from './support/begin.ts'
@@ -34,6 +34,7 @@ const open = async (face: 'desk' | 'bay', path: string): Promise<Page> => {
     locale: 'en-US',
     permissions: ['camera'],
   })
+  context.setDefaultTimeout(patienceMilliseconds)
   const page = await context.newPage()
   page.on('request', (request) => {
     if (!/^(data|blob):/.test(request.url()) && new URL(request.url()).origin !== address)
@@ -172,9 +173,7 @@ describe('a scanner that types, in the bay', () => {
     expect(await sensorsWritten()).toEqual({})
     await tap(button(bay, 'Record LF RF RR'))
     await bay.waitForFunction(() => document.querySelector('h1')?.textContent !== 'All sensors at once')
-    await expect
-      .poll(() => sensorsWritten().then((found) => Object.keys(found)), { timeout: 20_000 })
-      .toEqual(['LF', 'RF', 'RR'])
+    await expect.poll(() => sensorsWritten().then((found) => Object.keys(found))).toEqual(['LF', 'RF', 'RR'])
     expect(await sensorsWritten()).toMatchObject({
       LF: { answer: 'answered', id: '1A2B3C10', pressure: { value: 31.2, unit: 'psi' }, battery: 'ok' },
       RF: { answer: 'answered', pressure: { value: 214, unit: 'kPa' }, temperature: null },

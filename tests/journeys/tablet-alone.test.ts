@@ -90,7 +90,7 @@ it('takes a second person’s PIN while the server is out of reach, and vouches 
   const before = await strikes(atWorkId)
 
   network.set('there')
-  await expect.poll(async () => (await strikes(atWorkId)).length, { timeout: 30_000 }).toBe(before.length + 1)
+  await expect.poll(async () => (await strikes(atWorkId)).length).toBe(before.length + 1)
   expect((await strikes(atWorkId)).at(-1)?.payload.secondPerson).toMatchObject({
     staffId: people.greta.id,
     proof: { how: 'tablet' },
@@ -120,7 +120,7 @@ it('sends what everyone wrote as theirs once the server is back, and nobody type
   await tap(button(bay, /^Signed in/))
   await signIn(bay, ines)
   network.set('there')
-  await expect.poll(() => writersOf('surroundings.recorded'), { timeout: 30_000 }).toEqual([people.greta.id])
+  await expect.poll(() => writersOf('surroundings.recorded')).toEqual([people.greta.id])
   // The session is one of the server now: it answers what only a person may ask.
   await expect
     .poll(
@@ -166,8 +166,8 @@ it('opens nothing once the owner’s hours have passed without the server, and s
   network.set('there')
   await bay.clock.setSystemTime(Date.now())
   await bay.reload()
-  await expect.poll(() => writersOf('telltale.observed'), { timeout: 30_000 }).toEqual([people.ines.id])
-  await expect.poll(async () => (await receivedPhotos(database)).length, { timeout: 30_000 }).toBe(1)
+  await expect.poll(() => writersOf('telltale.observed')).toEqual([people.ines.id])
+  await expect.poll(async () => (await receivedPhotos(database)).length).toBe(1)
   // The server lets in whoever was signed in with it before, as long as that session lasts.
   await shows(bay, /^(Who is here\?|Read what the vehicle stored)$/)
   if (await bay.getByRole('heading', { name: 'Who is here?' }).count()) await signIn(bay, ines)

@@ -147,7 +147,7 @@ it('a step that two tablets closed is kept twice, and a person withdraws one', a
   await draw(near)
   await allSent(near)
   network.set('there')
-  await expect.poll(async () => (await drawn()).length, { timeout: 30_000 }).toBe(2)
+  await expect.poll(async () => (await drawn()).length).toBe(2)
   expect((await drawn()).map(({ writtenBy }) => writtenBy)).toEqual([
     { kind: 'staff', staffId: people.greta.id },
     { kind: 'staff', staffId: people.ines.id },
@@ -155,7 +155,7 @@ it('a step that two tablets closed is kept twice, and a person withdraws one', a
   expect(await doubts()).toEqual(['heard-late'])
   await allSent(away)
   await withdraw(away, 'Part drawn')
-  await expect.poll(doubts, { timeout: 30_000 }).toEqual([])
+  await expect.poll(doubts).toEqual([])
   expect(fold(await entriesOf(orderId)).work.RR?.part?.written.by).toEqual({
     kind: 'staff',
     staffId: people.greta.id,

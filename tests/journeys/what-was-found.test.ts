@@ -153,7 +153,7 @@ const isDrawn = async (page: Page, words: RegExp): Promise<boolean> => {
   await picture.waitFor()
   await picture.scrollIntoViewIfNeeded()
   await expect
-    .poll(() => picture.evaluate((shown) => (shown as HTMLImageElement).naturalWidth), { timeout: 20_000 })
+    .poll(() => picture.evaluate((shown) => (shown as HTMLImageElement).naturalWidth))
     .toBeGreaterThan(100)
   return true
 }

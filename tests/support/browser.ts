@@ -41,6 +41,9 @@ export const browserFlags = [
   ].join(',')}`,
 ]
 
+/** How long a page waits for what is to come: a busy machine is slow, and what never comes is known a little later. */
+export const patienceMilliseconds = 60_000
+
 export type TestBrowser = {
   /** A page of its own session on one face. Whatever it logs as an error is kept in `noise`. */
   readonly open: (face: Face, path: string) => Promise<Page>
@@ -104,6 +107,7 @@ export const startBrowser = (address: string, minutesBehind: number | null = nul
       acceptDownloads: true,
     })
     if (minutesBehind !== null) await runClocksTogether(made, minutesBehind)
+    made.setDefaultTimeout(patienceMilliseconds)
     contexts.set(face, made)
     return made
   }

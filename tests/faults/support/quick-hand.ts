@@ -26,7 +26,7 @@ type Point = { readonly x: number; readonly y: number }
 /** A shorter touch is taken for rain (60 ms, `apps/web/src/ui/hold-steps.ts`). */
 const fingerMilliseconds = 66
 const lookAgainMilliseconds = 25
-const usualMilliseconds = 4_000
+const usualMilliseconds = 15_000
 
 export const quickHandOf = async (page: Page): Promise<QuickHand> => {
   const session = await page.context().newCDPSession(page)

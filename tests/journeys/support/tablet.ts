@@ -3,7 +3,7 @@ import { globSync, mkdtempSync, readFileSync, readlinkSync, rmSync } from 'node:
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type BrowserContext, chromium, type Page } from 'playwright-core'
-import { browserFlags, faces, runClocksTogether } from '../../support/browser.ts'
+import { browserFlags, faces, patienceMilliseconds, runClocksTogether } from '../../support/browser.ts'
 import { outsideTool } from '../../support/outside-tools.ts'
 
 /** A tablet that can lose its power: what it keeps lies in a folder that outlives its browser. */
@@ -36,6 +36,7 @@ export const makeTablet = (address: string, minutesBehind: number | null = null)
         timezoneId: 'America/New_York',
         ...faces.bay,
       })
+      context.setDefaultTimeout(patienceMilliseconds)
       if (minutesBehind !== null) await runClocksTogether(context, minutesBehind)
       return context.pages()[0] ?? context.newPage()
     },

@@ -78,7 +78,11 @@ const makeHand = (session: CDPSession): Hand => {
       await pause(fingerMilliseconds)
       await hand.up()
     },
-    doubleTap: async (target) => tapAt(await centerOf(target), 2),
+    doubleTap: async (target) => {
+      // Both taps are over when they are sent: they must not begin before what was done last had ended.
+      await pause(3 * fingerMilliseconds)
+      await tapAt(await centerOf(target), 2)
+    },
     touches: () => touches,
   }
   return hand
@@ -102,7 +106,7 @@ const placeOf = async (target: Locator): Promise<{ readonly at: Point; readonly 
   throw new Error(`nothing to touch: ${target}`)
 }
 
-const lookMilliseconds = 30_000
+const lookMilliseconds = 60_000
 const framesOfALook = 20
 
 /** The page went elsewhere during the look: it is looked at again. */
