@@ -255,6 +255,16 @@ describe('a person whose PIN the tablet checked while the server was out of reac
     expect((await resume(old).expect(401)).body.code).toBe('SESSION_EXPIRED')
   })
 
+  it('does not take the tablet from whoever signed in there meanwhile', async () => {
+    const late = asked()
+    shop.clock.advance(1_000)
+    const { id, pin } = people.ines
+    const reply = await tablet.post('/api/sessions/bay', { staffId: id, pin }).expect(201)
+    expect((await resume(late).expect(401)).body.code).toBe('SESSION_EXPIRED')
+    const ines = shop.withCookies([...tablet.cookies, ...cookiesIn(reply)])
+    expect((await ines.get('/api/sessions/current').expect(200)).body.staff.staffId).toBe(id)
+  })
+
   it('is told the version of their PIN when they sign in with the server', async () => {
     const { id, pin } = people.ines
     const { body } = await tablet.post('/api/sessions/bay', { staffId: id, pin }).expect(201)

@@ -4,7 +4,7 @@
  */
 export const burstGapMilliseconds = 50
 /** So long after its last key a burst is over, in milliseconds. */
-export const burstRestMilliseconds = 120
+export const burstRestMilliseconds = 200
 const shortestScan = 5
 /** So many keys may reach the page before it is known that no hand types. */
 const keysThatPass = 2

@@ -48,8 +48,8 @@ export const signInAtBay = async (
 
 /**
  * Signs a person in whose PIN the tablet checked while the server was out of reach: the tablet says so by its signature.
- * @throws DEVICE_UNKNOWN, SIGNATURE_REFUSED, SESSION_EXPIRED where that was not just now, PIN_REFUSED where the person
- * left or has another PIN since
+ * @throws DEVICE_UNKNOWN, SIGNATURE_REFUSED, SESSION_EXPIRED where that was not just now or somebody else signed in there
+ * since, PIN_REFUSED where the person left or has another PIN since
  */
 export const resumeAtBay = async (
   deps: Deps,
@@ -67,6 +67,9 @@ export const resumeAtBay = async (
   if (!isSignedBy(publicKey, sessionText({ deviceId, staffId, pinVersion, at }), signature))
     throw new AppError({ code: 'SIGNATURE_REFUSED', why: 'differs' })
   if (Math.abs(deps.clock.now().getTime() - Date.parse(at)) > resumeMs)
+    throw new AppError({ code: 'SESSION_EXPIRED' })
+  // On a slow network the call may come after the next person has typed their PIN: it must not take the tablet from them.
+  if (await store.hasNewerSession(deps, { deviceId, staffId, since: new Date(at) }))
     throw new AppError({ code: 'SESSION_EXPIRED' })
   const staff = await store.findStaffById(deps, staffId)
   if (!staff?.active || staff.pinHash === null || staff.pinVersion !== pinVersion)

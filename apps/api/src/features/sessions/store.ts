@@ -119,6 +119,18 @@ export const endSession = async (deps: Deps, id: string): Promise<void> => {
   })
 }
 
+/** Whether anybody but this person signed in on a tablet after an instant. */
+export const hasNewerSession = async (
+  deps: Deps,
+  { deviceId, staffId, since }: { deviceId: string; staffId: string; since: Date },
+): Promise<boolean> => {
+  const newer = await deps.prisma.session.findFirst({
+    where: { shopId: deps.shopId, deviceId, staffId: { not: staffId }, createdAt: { gt: since } },
+    select: { id: true },
+  })
+  return newer !== null
+}
+
 export const endSessionsOfDevice = async (deps: Deps, deviceId: string): Promise<void> => {
   await deps.prisma.session.updateMany({
     where: { shopId: deps.shopId, deviceId, endedAt: null },

@@ -16,6 +16,8 @@ export const goOnWithServer = async ({ deviceId, now: at }: Device): Promise<Ses
   const { pinVersion: _, ...session }: BaySession = await call(resumeAtBay, {
     body: { staffId, pinVersion, at, signature },
   })
+  // Somebody else has signed in meanwhile, and the tablet is theirs.
+  if (localSession() !== local) return null
   endLocalSession()
   return session
 }

@@ -26,7 +26,8 @@ export const useLocalSession = (): void => {
     }
   }, [refetch])
   useEffect(() => {
-    if (device === undefined || localSession() === null) return
+    const local = localSession()
+    if (device === undefined || local === null) return
     const asked = import('./go-on-with-server.ts').then(({ goOnWithServer }) => goOnWithServer(device))
     asked.then(
       (session) => {
@@ -37,7 +38,7 @@ export const useLocalSession = (): void => {
         })
       },
       (thrown: unknown) => {
-        if (isOutOfReach(thrown)) return
+        if (isOutOfReach(thrown) || localSession() !== local) return
         endLocalSession()
         lockTablet()
       },
