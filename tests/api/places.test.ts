@@ -112,11 +112,17 @@ describe('the places of a shop', () => {
     ])
   })
 
+  it('have a name each', async () => {
+    const reply = await added({ name: 'millrace road' })
+    expect(reply.status).toBe(422)
+    expect(fieldsOf(reply)).toEqual(['content.name'])
+  })
+
   it('ask about an altitude that is hardly one, and take it when it is said to be right', async () => {
-    const asked = await added({ altitudeFeet: 14_000 })
+    const asked = await added({ name: 'Summit Road', altitudeFeet: 14_000 })
     expect(asked.body).toMatchObject({ code: 'VALUE_DOUBTFUL', fields: [{ field: 'altitudeFeet' }] })
     const { record } = await home()
-    const content = { ...record.content, altitudeFeet: 14_000 }
+    const content = { ...record.content, name: 'Summit Road', altitudeFeet: 14_000 }
     await owner.post('/api/places', { content, sure: ['altitudeFeet'] }, once()).expect(201)
   })
 

@@ -25,9 +25,9 @@ import { live } from './live.ts'
 import { openApi } from './open-api.ts'
 import { getEntriesAfter, getLastOdometer, getOrder, keepOrders, listFloor } from './orders.ts'
 import { handInParcel, handInSealedParcel } from './parcels.ts'
-import { getOwnRecord, people, setPassword, setPin } from './people.ts'
+import { getOwnRecord, people, peopleCsv, setPassword, setPin } from './people.ts'
 import { getOrderPhoto, getPhotoStatus, handInSealedPhoto, listOrderPhotos, putPhotoPiece } from './photos.ts'
-import { places } from './places.ts'
+import { places, placesCsv } from './places.ts'
 import { exportPrices, importPrices, previewPriceImport, priceBook } from './prices.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
@@ -58,8 +58,8 @@ import {
   receiveTransfer,
   stockItems,
 } from './stock.ts'
-import { tablets } from './tablets.ts'
-import { getTexts, putTexts } from './texts.ts'
+import { tablets, tabletsCsv } from './tablets.ts'
+import { getTexts, putTexts, textsCsv } from './texts.ts'
 import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
 
 /** Every route there is. The server refuses to start when one of these has no handler, or a handler none of these. */
@@ -81,6 +81,9 @@ export const contract = [
   people.create,
   people.read,
   people.put,
+  peopleCsv.write,
+  peopleCsv.preview,
+  peopleCsv.apply,
   getChecklist,
   getOwnRecord,
   setPin,
@@ -141,6 +144,9 @@ export const contract = [
   places.create,
   places.read,
   places.put,
+  placesCsv.write,
+  placesCsv.preview,
+  placesCsv.apply,
   instruments.list,
   instruments.create,
   instruments.read,
@@ -152,8 +158,14 @@ export const contract = [
   tablets.list,
   tablets.read,
   tablets.put,
+  tabletsCsv.write,
+  tabletsCsv.preview,
+  tabletsCsv.apply,
   getTexts,
   putTexts,
+  textsCsv.write,
+  textsCsv.preview,
+  textsCsv.apply,
   computeDiagnosis,
   compareWithTodaysRules,
   createLink,

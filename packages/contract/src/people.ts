@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
 import { Id, line, Role, SignInName } from './identity.ts'
 import { recordEndpoints, recordOf } from './record.ts'
@@ -35,6 +36,15 @@ export const people = {
   create: endpoint({ ...base.create, problems: [...base.create.problems, 'SIGN_IN_NAME_TAKEN'] }),
   put: endpoint({ ...base.put, problems: [...base.put.problems, 'SIGN_IN_NAME_TAKEN', 'LAST_OWNER'] }),
 }
+
+/** Neither PIN nor password is in the file, and none comes in with it. */
+export const peopleCsv = csvEndpoints({
+  name: 'People',
+  words: 'people',
+  path: '/api/people',
+  roles: ['owner'],
+  problems: ['SIGN_IN_NAME_TAKEN', 'LAST_OWNER'],
+})
 
 export const getOwnRecord = endpoint({
   operationId: 'getOwnRecord',

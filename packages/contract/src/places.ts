@@ -1,5 +1,6 @@
 import { OverrunRule } from '@bayledger/reckoning/money/overrun'
 import * as z from 'zod/mini'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { Day, line } from './identity.ts'
 import { recordEndpoints } from './record.ts'
 
@@ -57,4 +58,11 @@ export const places = recordEndpoints({
   roles: ['owner'],
   content: PlaceContent,
   facts: z.strictObject({}),
+})
+
+export const placesCsv = csvEndpoints({
+  name: 'Places',
+  words: 'places',
+  path: '/api/places',
+  roles: ['owner'],
 })

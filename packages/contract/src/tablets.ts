@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { Id, Instant, line } from './identity.ts'
 import { recordEndpoints } from './record.ts'
 
@@ -26,4 +27,12 @@ export const tablets = recordEndpoints({
   roles: ['manager', 'owner'],
   content: TabletContent,
   facts: TabletFacts,
+})
+
+/** A file renames and moves tablets; it adds none and puts none out. */
+export const tabletsCsv = csvEndpoints({
+  name: 'Tablets',
+  words: 'tablets',
+  path: '/api/tablets',
+  roles: ['manager', 'owner'],
 })

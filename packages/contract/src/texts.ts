@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
 import { line } from './identity.ts'
 import { RecordVersion, Sure } from './record.ts'
@@ -50,4 +51,11 @@ export const putTexts = endpoint({
   body: z.strictObject({ content: TextsContent, sure: Sure }),
   replies: { 200: Texts },
   problems: [],
+})
+
+export const textsCsv = csvEndpoints({
+  name: 'Texts',
+  words: 'own texts',
+  path: '/api/register/texts',
+  roles: ['owner'],
 })

@@ -55,6 +55,10 @@ export const cellWords = {
     reason: `This is none of the words of this column.`,
     do: `Write one of: ${choices.join(', ')}. ${thenImport}`,
   }),
+  someOf: (choices: readonly string[]): CellFault => ({
+    reason: 'The cell holds none of the words of this column, another one, or one twice.',
+    do: `Write one or more of: ${choices.join(', ')}; with semicolons between. ${thenImport}`,
+  }),
   noDay: { reason: 'This is not a day.', do: `Write year, month and day as 2026-01-12. ${thenImport}` },
 } as const
 
@@ -72,6 +76,42 @@ export const sheetRowWords = {
   sequence: (allowed: string, next: string): CellFault => ({
     reason: `Allowed is ${allowed}.`,
     do: `${next} ${thenImport}`,
+  }),
+} as const
+
+/** Why a row of a file of people, places, texts or tablets is refused. */
+export const registerRowWords = {
+  cannotBe: (allowed: string | null): CellFault => ({
+    reason: allowed === null ? 'The cell does not have the form of this column.' : `Allowed is ${allowed}.`,
+    do: thenImport,
+  }),
+  askedOnThePage: (usual: string): CellFault => ({
+    reason: `This is likely a slip: ${usual}.`,
+    do: 'Correct it in the file; if it is right, enter it on its page, which asks.',
+  }),
+  takesNone: (kind: string): CellFault => ({
+    reason: `With ${kind} under overrun this figure counts for nothing.`,
+    do: `Empty the cell, or correct the word under overrun. ${thenImport}`,
+  }),
+  noHours: {
+    reason: 'These are no opening hours.',
+    do: `Write when it opens and closes, as 07:30-17:30, or leave the cell empty where it is closed. ${thenImport}`,
+  },
+  lastOwner: {
+    reason: 'After this file nobody who works here would be an owner.',
+    do: `Leave one person with the role owner and yes under works_here. ${thenImport}`,
+  },
+  noSuchTablet: {
+    reason: 'The shop has no tablet of this id.',
+    do: 'Leave the row out. A tablet is added with a code from the desk; a file renames and moves those that are there.',
+  },
+  tabletSays: (stored: string): CellFault => ({
+    reason: `The shop says ${stored}, and no file changes that.`,
+    do: `Write ${stored}; a tablet is put out on its page. ${thenImport}`,
+  }),
+  noSuchText: (names: readonly string[]): CellFault => ({
+    reason: 'The shop has no text of this name.',
+    do: `Write one of: ${names.join(', ')}. ${thenImport}`,
   }),
 } as const
 

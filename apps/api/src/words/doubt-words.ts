@@ -35,6 +35,7 @@ export const registerCellWords = {
 /** What is allowed where only the register itself can tell. */
 export const registerWords = {
   freeCode: 'a code that no other wrench or gauge of the shop has',
+  freeName: 'a name that no other place of the shop has',
   sameKind: 'the kind that it was entered as; enter another instrument instead',
   staysOut: 'out, as it is: enroll the tablet again with a new code from the desk',
   notInFuture: 'today or a day before',

@@ -12,13 +12,13 @@ const cell = <Value>(read: Cell<Value>['read'], write: Cell<Value>['write']): Ce
   write,
 })
 
-/** Some text of at most so many characters, without control characters but line breaks. */
+/** Some text of at most so many characters, without control characters but line breaks, which become line feeds. */
 export const textCell = (most: number) =>
   cell<string>(
     (text) => {
       if (text === '') return cellWords.empty
       if (text.length > most) return cellWords.tooLong(most)
-      return hasControlCharacter(text) ? cellWords.controlCharacter : { value: text }
+      return hasControlCharacter(text) ? cellWords.controlCharacter : { value: withLineFeeds(text) }
     },
     (value) => value,
   )
@@ -28,7 +28,7 @@ export const maybeTextCell = (most: number) =>
   cell<string>(
     (text) => {
       if (text.length > most) return cellWords.tooLong(most)
-      return hasControlCharacter(text) ? cellWords.controlCharacter : { value: text }
+      return hasControlCharacter(text) ? cellWords.controlCharacter : { value: withLineFeeds(text) }
     },
     (value) => value,
   )
@@ -110,5 +110,35 @@ export const maybe = <Value>({ read, write }: Cell<Value>): Cell<Value | null> =
   read: (text) => (text.trim() === '' ? { value: null } : read(text)),
   write: (value) => (value === null ? '' : write(value)),
 })
+
+/** Several in one cell, with semicolons between. */
+export const severalCell = (most: number): Cell<readonly string[]> => ({
+  read: (text) => {
+    const list = text
+      .split(';')
+      .map((one) => one.trim())
+      .filter((one) => one !== '')
+    return list.length > most ? cellWords.tooMany(most) : { value: list }
+  },
+  write: (list) => list.join('; '),
+})
+
+/** Some words of a list, one at least, each once, with semicolons between. */
+export const choicesCell = <const Choice extends string>(
+  choices: readonly Choice[],
+): Cell<readonly Choice[]> => ({
+  read: (text) => {
+    const list = severalCell(choices.length).read(text)
+    if (!('value' in list)) return list
+    const found = list.value.map((one) => choices.find((choice) => choice === one.toLowerCase()))
+    const known = found.filter((one) => one !== undefined)
+    return known.length === 0 || known.length < found.length || new Set(known).size < known.length
+      ? cellWords.someOf(choices)
+      : { value: known }
+  },
+  write: (list) => list.join('; '),
+})
+
+const withLineFeeds = (text: string): string => text.replace(/\r\n?/g, '\n')
 
 const hasControlCharacter = (text: string): boolean => /[^\P{Cc}\n\r\t]/u.test(text)

@@ -20,6 +20,8 @@ export type CsvTable<Row extends Values> = {
   readonly columns: Columns<Row>
   /** The columns that name a record; two rows of one file may not have the same. */
   readonly key: readonly (keyof Row & string)[]
+  /** The columns by which a person knows a record, where its key is an id. */
+  readonly called?: readonly (keyof Row & string)[]
   /** Columns that ask something of the person who imports and are not kept: they make no row a changed one. */
   readonly notKept?: readonly (keyof Row & string)[]
   /** What is wrong with a row whose cells can be read one by one; `before` is the record as it is stored. */

@@ -66,7 +66,8 @@ const planRow = <Row extends Values, Stored>(
   known: ReadonlyMap<string, Known<Row, Stored>>,
   seen: Map<string, number>,
 ): PlannedRow<Row, Stored> => {
-  const name = cells === null ? '' : table.key.map((column) => cells[column]?.trim() ?? '').join(' ')
+  const called = table.called ?? table.key
+  const name = cells === null ? '' : called.map((column) => cells[column]?.trim() ?? '').join(' ')
   const refused = (faults: readonly CsvFault[]) => ({ number, name, what: 'refused', faults }) as const
   if (cells === null) return refused([wholeRow(rowWords.cellCount(count, Object.keys(table.columns).length))])
   const read = readRow(table, cells)

@@ -1,6 +1,8 @@
 import * as contract from '@bayledger/contract/people'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { presentPerson } from './present.ts'
+import { peopleCsv } from './service/people-csv.ts'
 import * as service from './service.ts'
 
 const replyOf = (person: Parameters<typeof presentPerson>[0]) => ({
@@ -38,4 +40,5 @@ export const peopleRoutes: readonly Binding[] = [
     status: 200,
     ...replyOf(await service.setPassword(deps, actor, { ...params, version, ...body })),
   })),
+  ...bindCsv(contract.peopleCsv, 'people.csv', peopleCsv),
 ]

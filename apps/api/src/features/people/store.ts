@@ -1,5 +1,5 @@
 import type { PersonContent } from '@bayledger/contract/people'
-import type { Prisma, PrismaClient, Staff } from '@bayledger/db/generated/client'
+import type { Prisma, Staff } from '@bayledger/db/generated/client'
 import type { Role } from '@bayledger/ledger/role'
 import type { Kept, RecordStore } from '../../core/record-versions.ts'
 
@@ -28,7 +28,10 @@ const rowOf = (row: Staff): PersonRow => ({
 })
 
 /** Those who work here first, then by name. */
-export const listPeople = async (prisma: PrismaClient, shopId: string): Promise<PersonRow[]> =>
+export const listPeople = async (
+  prisma: Pick<Prisma.TransactionClient, 'staff'>,
+  shopId: string,
+): Promise<PersonRow[]> =>
   (
     await prisma.staff.findMany({
       where: { shopId },

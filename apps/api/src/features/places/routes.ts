@@ -1,6 +1,8 @@
-import { places as contract } from '@bayledger/contract/places'
+import { places as contract, placesCsv as placesCsvRoutes } from '@bayledger/contract/places'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { recordReply } from '../../http/record-reply.ts'
+import { placesCsv } from './service/places-csv.ts'
 import * as service from './service.ts'
 
 export const placeRoutes: readonly Binding[] = [
@@ -26,4 +28,5 @@ export const placeRoutes: readonly Binding[] = [
     )
     return { status: 200, ...recordReply(kept, {}) }
   }),
+  ...bindCsv(placesCsvRoutes, 'places.csv', placesCsv),
 ]

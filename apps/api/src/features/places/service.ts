@@ -5,6 +5,7 @@ import { createRecord, type Kept, listRecordVersions, putRecord } from '../../co
 import { askAbout } from '../../core/refused-fields.ts'
 import type { Deps } from '../../deps.ts'
 import { doubtsOf } from './policy.ts'
+import { placeRecords } from './service/place-records.ts'
 import * as store from './store.ts'
 
 type Sure = readonly string[] | undefined
@@ -29,10 +30,10 @@ export const createPlace = (
   sure: Sure,
 ) => {
   askAbout(doubtsOf(content), sure)
-  return createRecord(deps, actor, key, store.placeRecords, content)
+  return createRecord(deps, actor, key, placeRecords, content)
 }
 
 export const putPlace = (deps: Deps, actor: StaffActor, sent: Kept<PlaceContent>, sure: Sure) => {
   askAbout(doubtsOf(sent.content), sure)
-  return putRecord(deps, actor, store.placeRecords, sent)
+  return putRecord(deps, actor, placeRecords, sent)
 }

@@ -1,5 +1,5 @@
 import { PlaceContent } from '@bayledger/contract/places'
-import type { Location, Prisma, PrismaClient } from '@bayledger/db/generated/client'
+import type { Location, Prisma } from '@bayledger/db/generated/client'
 import type { Kept, RecordStore } from '../../core/record-versions.ts'
 
 const keptOf = ({ id, version, ...row }: Location): Kept<PlaceContent> => ({
@@ -16,7 +16,10 @@ const keptOf = ({ id, version, ...row }: Location): Kept<PlaceContent> => ({
   }),
 })
 
-export const listPlaces = async (prisma: PrismaClient, shopId: string): Promise<Kept<PlaceContent>[]> =>
+export const listPlaces = async (
+  prisma: Pick<Prisma.TransactionClient, 'location'>,
+  shopId: string,
+): Promise<Kept<PlaceContent>[]> =>
   (await prisma.location.findMany({ where: { shopId }, orderBy: [{ name: 'asc' }, { id: 'asc' }] })).map(
     keptOf,
   )
@@ -28,6 +31,11 @@ export const findPlace = async (
 ): Promise<Kept<PlaceContent> | null> => {
   const row = await prisma.location.findUnique({ where: { shopId_id: { shopId, id } } })
   return row && keptOf(row)
+}
+
+/** Held until the transaction ends. */
+export const lockNames = async (tx: Prisma.TransactionClient, shopId: string): Promise<void> => {
+  await tx.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`${shopId}/places`}, 0))`
 }
 
 export const placeRecords: RecordStore<PlaceContent> = {

@@ -1,6 +1,8 @@
-import { tablets as contract } from '@bayledger/contract/tablets'
+import { tablets as contract, tabletsCsv as tabletsCsvRoutes } from '@bayledger/contract/tablets'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { recordReply } from '../../http/record-reply.ts'
+import { tabletsCsv } from './service/tablets-csv.ts'
 import * as service from './service.ts'
 
 export const tabletRoutes: readonly Binding[] = [
@@ -17,4 +19,5 @@ export const tabletRoutes: readonly Binding[] = [
     const kept = await service.putTablet(deps, actor, { id: params.id, version, content: body.content })
     return { status: 200, ...recordReply(kept, kept.facts) }
   }),
+  ...bindCsv(tabletsCsvRoutes, 'tablets.csv', tabletsCsv),
 ]

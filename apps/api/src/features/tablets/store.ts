@@ -1,5 +1,5 @@
 import type { TabletContent, TabletFacts } from '@bayledger/contract/tablets'
-import type { Device } from '@bayledger/db/generated/client'
+import type { Device, Prisma } from '@bayledger/db/generated/client'
 import type { Pool } from 'pg'
 import type { ChangedStore, Kept } from '../../core/record-versions.ts'
 
@@ -74,4 +74,17 @@ export const tabletRecords: ChangedStore<TabletContent> = {
     await tx.device.updateMany({ where: { shopId, id, revokedAt: null }, data: { revokedAt: at } })
     await tx.session.updateMany({ where: { shopId, deviceId: id, endedAt: null }, data: { endedAt: at } })
   },
+}
+
+/** The tablets as a file has them, with the id of each place by its name. */
+export const listForCsv = async (from: Prisma.TransactionClient, shopId: string) => {
+  const places = await from.location.findMany({ where: { shopId }, select: { id: true, name: true } })
+  const devices = await from.device.findMany({
+    where: { shopId },
+    orderBy: [{ name: 'asc' }, { id: 'asc' }],
+  })
+  return {
+    places: new Map(places.map(({ id, name }) => [name, id])),
+    tablets: devices.map((row) => ({ ...keptOf(row), enrolledAt: row.enrolledAt })),
+  }
 }

@@ -1,5 +1,7 @@
 import * as contract from '@bayledger/contract/texts'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
+import { textsCsv } from './service/texts-csv.ts'
 import * as service from './service.ts'
 
 const etag = ({ version }: { version: number }) => ({ etag: `"${version}"` })
@@ -13,4 +15,5 @@ export const textRoutes: readonly Binding[] = [
     const saved = await service.putTexts(deps, actor, version, body.content)
     return { status: 200, body: saved, headers: etag(saved) }
   }),
+  ...bindCsv(contract.textsCsv, 'texts.csv', textsCsv),
 ]

@@ -2,10 +2,8 @@ import type { TextsContent } from '@bayledger/contract/texts'
 import type { StaffActor } from '../../core/actor.ts'
 import { listSettingVersions, putSetting } from '../../core/setting-versions.ts'
 import type { Deps } from '../../deps.ts'
+import { textsKind as kind } from './policy.ts'
 import { presentTexts, textsIn } from './present.ts'
-
-/** The setting that reports and messages read the shop's words from. */
-const kind = 'report-head'
 
 /** The texts and who wrote which version, newest first. */
 export const getTexts = async (deps: Deps) => {

@@ -36,7 +36,9 @@ export function RecordPage<Content, Facts>(props: RecordPageProps<Content, Facts
   const kept = list.data.find(({ id }) => id === open) ?? null
   return (
     <>
-      {kind.isOne ? null : (
+      {kind.isOne ? (
+        <div className="record-tools">{csv}</div>
+      ) : (
         <p>
           <Button onClick={() => onOpen(null)}>All {kind.words.all}</Button>
         </p>

@@ -6,6 +6,7 @@ import {
   maybe,
   maybeTextCell,
   numberCell,
+  severalCell,
   textCell,
   wholeNumberCell,
 } from '../../../core/csv/cells.ts'
@@ -13,18 +14,6 @@ import type { RowOf } from '../../../core/csv/csv-table.ts'
 import { cellWords } from '../../../words/csv-words.ts'
 
 const torque = numberCell({ from: 1, to: 200, unit: 'lbf·in' })
-
-/** Several in one cell, with semicolons between. */
-const severalCell = (most: number): Cell<readonly string[]> => ({
-  read: (text) => {
-    const list = text
-      .split(';')
-      .map((one) => one.trim())
-      .filter((one) => one !== '')
-    return list.length > most ? cellWords.tooMany(most) : { value: list }
-  },
-  write: (list) => list.join('; '),
-})
 
 const frequencies: Cell<readonly number[]> = {
   read: (text) => {

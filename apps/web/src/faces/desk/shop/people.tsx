@@ -1,7 +1,9 @@
-import { type Person, type PersonContent, people } from '@bayledger/contract/people'
+import { type Person, type PersonContent, people, peopleCsv } from '@bayledger/contract/people'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { sessionQuery, staffQuery } from '../../../features/people/queries.ts'
+import { csvSource } from '../../../lib/csv-source.ts'
 import { recordSource } from '../../../lib/record-source.ts'
+import { CsvExchange } from '../../../ui/record/csv-exchange.tsx'
 import type { RecordKind } from '../../../ui/record/record-kind.ts'
 import { RecordPage } from '../../../ui/record/record-page.tsx'
 import { Section } from '../../../ui/section.tsx'
@@ -9,6 +11,8 @@ import { useShopClock } from '../shop-clock.ts'
 import { personContent, personRows, personValues } from './person-rows.ts'
 import { SetSecret } from './set-secret.tsx'
 import type { ShopPageProps } from './shop-page.ts'
+
+const csv = csvSource(peopleCsv)
 
 const signInWays = ({ hasPin, hasPassword }: Person['facts']): string =>
   hasPin && hasPassword
@@ -36,12 +40,14 @@ const kind: RecordKind<PersonContent, Person['facts']> = {
 
 /** Everyone who works here or did: roles, PIN, password, and leaving. */
 export function PeoplePage({ open, onOpen }: ShopPageProps) {
+  const client = useQueryClient()
   return (
     <RecordPage
       kind={kind}
       open={open}
       onOpen={onOpen}
       clock={useShopClock()}
+      csv={<CsvExchange source={csv} name="people" onApplied={() => client.invalidateQueries()} />}
       beside={(person) => <Secrets person={person} />}
     />
   )

@@ -1,10 +1,15 @@
-import { type PlaceContent, places } from '@bayledger/contract/places'
+import { type PlaceContent, places, placesCsv } from '@bayledger/contract/places'
+import { useQueryClient } from '@tanstack/react-query'
+import { csvSource } from '../../../lib/csv-source.ts'
 import { recordSource } from '../../../lib/record-source.ts'
+import { CsvExchange } from '../../../ui/record/csv-exchange.tsx'
 import type { RecordKind } from '../../../ui/record/record-kind.ts'
 import { RecordPage } from '../../../ui/record/record-page.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { placeContent, placeRows, placeValues } from './place-rows.ts'
 import type { ShopPageProps } from './shop-page.ts'
+
+const csv = csvSource(placesCsv)
 
 const kind: RecordKind<PlaceContent> = {
   name: 'places',
@@ -32,5 +37,14 @@ const kind: RecordKind<PlaceContent> = {
 
 /** The shop's places: where they are, when they are open, and what the law asks for there. */
 export function PlacesPage({ open, onOpen }: ShopPageProps) {
-  return <RecordPage kind={kind} open={open} onOpen={onOpen} clock={useShopClock()} />
+  const client = useQueryClient()
+  return (
+    <RecordPage
+      kind={kind}
+      open={open}
+      onOpen={onOpen}
+      clock={useShopClock()}
+      csv={<CsvExchange source={csv} name="places" onApplied={() => client.invalidateQueries()} />}
+    />
+  )
 }

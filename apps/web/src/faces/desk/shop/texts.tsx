@@ -1,10 +1,15 @@
-import { getTexts, putTexts, type TextsContent } from '@bayledger/contract/texts'
+import { getTexts, putTexts, type TextsContent, textsCsv } from '@bayledger/contract/texts'
+import { useQueryClient } from '@tanstack/react-query'
 import { call } from '../../../lib/api-client.ts'
+import { csvSource } from '../../../lib/csv-source.ts'
+import { CsvExchange } from '../../../ui/record/csv-exchange.tsx'
 import type { RecordKind } from '../../../ui/record/record-kind.ts'
 import { RecordPage } from '../../../ui/record/record-page.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { ShopPageProps } from './shop-page.ts'
 import { textContent, textRows, textValues } from './text-rows.ts'
+
+const csv = csvSource(textsCsv)
 
 /** The texts are one record that every shop has: none is added, and it is always open. */
 const kind: RecordKind<TextsContent> = {
@@ -28,5 +33,14 @@ const kind: RecordKind<TextsContent> = {
 
 /** The shop's own words on reports and in messages, as versions. */
 export function TextsPage({ onOpen }: ShopPageProps) {
-  return <RecordPage kind={kind} open="texts" onOpen={onOpen} clock={useShopClock()} />
+  const client = useQueryClient()
+  return (
+    <RecordPage
+      kind={kind}
+      open="texts"
+      onOpen={onOpen}
+      clock={useShopClock()}
+      csv={<CsvExchange source={csv} name="texts" onApplied={() => client.invalidateQueries()} />}
+    />
+  )
 }

@@ -1,0 +1,40 @@
+import type { TextsContent } from '@bayledger/contract/texts'
+import { maybeTextCell, textCell } from '../../../core/csv/cells.ts'
+import type { RowOf } from '../../../core/csv/csv-table.ts'
+
+/** What a file of the shop's own texts holds, one text a row; empty words are of a text that the shop does not have. */
+export const textColumns = { text: textCell(40), words: maybeTextCell(600) }
+export type TextRow = RowOf<typeof textColumns>
+
+const lineNames = ['line_1', 'line_2', 'line_3', 'line_4'] as const
+export const textNames = [...lineNames, 'telephone', 'report_footer', 'cautions', 'link_message'] as const
+
+/** The texts as rows, all of them; `textsOfRows` is the way back. */
+export const rowsOfTexts = (texts: TextsContent): TextRow[] => {
+  const words: Readonly<Record<(typeof textNames)[number], string | null | undefined>> = {
+    line_1: texts.lines[0],
+    line_2: texts.lines[1],
+    line_3: texts.lines[2],
+    line_4: texts.lines[3],
+    telephone: texts.telephone,
+    report_footer: texts.reportFooter,
+    cautions: texts.cautions,
+    link_message: texts.linkMessage,
+  }
+  return textNames.map((text) => ({ text, words: words[text] ?? '' }))
+}
+
+/** The texts with some rows in them. A line that is empty is none, and those after it move up. */
+export const textsOfRows = (texts: TextsContent, rows: readonly TextRow[]): TextsContent => {
+  const words = new Map(
+    [...rowsOfTexts(texts), ...rows].map((row) => [row.text.toLowerCase(), row.words] as const),
+  )
+  const orNone = (text: (typeof textNames)[number]) => words.get(text) || null
+  return {
+    lines: lineNames.map((text) => words.get(text) ?? '').filter((one) => one !== ''),
+    telephone: orNone('telephone'),
+    reportFooter: orNone('report_footer'),
+    cautions: orNone('cautions'),
+    linkMessage: orNone('link_message'),
+  }
+}

@@ -1,0 +1,17 @@
+import type { CsvEndpoints } from '@bayledger/contract/csv-endpoints'
+import type { CsvService } from '../core/csv/csv-service.ts'
+import { type Binding, bind } from './binding.ts'
+
+/** The three routes of a list's CSV, each answered by its service. */
+export const bindCsv = (
+  routes: CsvEndpoints,
+  fileName: `${string}.csv`,
+  { write, preview, apply }: CsvService,
+): readonly Binding[] => [
+  bind(routes.write)(async ({ deps }) => ({ status: 200, bytes: await write(deps), fileName })),
+  bind(routes.preview)(async ({ deps, body }) => ({ status: 200, body: await preview(deps, body) })),
+  bind(routes.apply)(async ({ deps, actor, once, query, body }) => ({
+    status: 200,
+    body: await apply(deps, actor, once, { bytes: body, apply: query }),
+  })),
+]
