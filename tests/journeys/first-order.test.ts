@@ -56,7 +56,7 @@ describe('an owner with an empty database', () => {
     await typed('Password', owner.password)
     await typed('Password again', owner.password)
     await typed('PIN', '123456')
-    expect(await desk.getByText(/count up or down are guessed at once/).isVisible()).toBe(true)
+    await desk.getByText(/count up or down are guessed at once/).waitFor()
     await desk.keyboard.press('ControlOrMeta+a')
     await desk.keyboard.type(owner.pin)
     await typed('PIN again', owner.pin)
@@ -69,7 +69,7 @@ describe('an owner with an empty database', () => {
     expect(await violationsOn(desk)).toEqual([])
     for (const name of ['People', 'Wrenches and gauges', 'Prices', 'A tablet'])
       await heading(`${name}: not yet`).waitFor()
-    expect(await desk.getByText(/arrival check stays shut/).isVisible()).toBe(true)
+    await desk.getByText(/arrival check stays shut/).waitFor()
   })
 
   it('adds a technician, who gets a PIN', async () => {

@@ -87,7 +87,7 @@ describe('findings', () => {
       .getByText(/: it cannot be reached now$/)
       .first()
       .waitFor()
-    expect(await button(bay, /^Check next:/).textContent()).not.toBe(first)
+    await expect.poll(() => button(bay, /^Check next:/).textContent()).not.toBe(first)
 
     await tap(button(bay, 'I see it otherwise'))
     await bay.getByRole('textbox', { name: 'My finding' }).fill('A bent antenna ring at the right rear')
