@@ -217,6 +217,7 @@ describe('who may call what', () => {
         "device: POST /api/bay/parcels",
         "device: POST /api/sessions/bay",
         "device: POST /api/sessions/bay/resumed",
+        "device: PUT /api/devices/current/unsent",
         "device: PUT /api/photos/:digest/pieces/:piece",
         "public: GET /api/first-shop",
         "public: GET /api/openapi.json",

@@ -23,6 +23,7 @@ describe('the tablets of a shop', () => {
       lastSeenAt: null,
       heldOrders: 0,
       refusedEntries: 0,
+      unsent: null,
     })
     await tablet.signIn('ines')
     const { record } = await read(tablet.deviceId)
@@ -31,6 +32,25 @@ describe('the tablets of a shop', () => {
     expect((await (await shop.desk('ottoline')).get('/api/tablets').expect(403)).body.code).toBe(
       'ACCESS_REFUSED',
     )
+  })
+
+  it('say at each contact what waits on them, and their page says when that was', async () => {
+    const tablet = await shop.tablet()
+    const path = '/api/devices/current/unsent'
+    await tablet.put(path, { entries: 3, photos: 1 }).expect(204)
+    const toldAt = shop.clock.now().toISOString()
+    const unsent = async () => (await read(tablet.deviceId)).record.facts.unsent
+    expect(await unsent()).toEqual({ entries: 3, photos: 1, toldAt })
+    shop.clock.advance(60_000)
+    await tablet.put(path, { entries: 0, photos: 0 }).expect(204)
+    expect(await unsent()).toEqual({ entries: 0, photos: 0, toldAt: shop.clock.now().toISOString() })
+    expect((await tablet.put(path, { entries: -1, photos: 0 })).status).toBe(422)
+    expect((await owner.put(path, { entries: 1, photos: 0 })).body.code).toBe('DEVICE_UNKNOWN')
+    const { record } = await read(tablet.deviceId)
+    expect(record.version).toBe(1)
+    await put(tablet.deviceId, { ...record.content, isOut: true }, 1).expect(200)
+    expect((await tablet.put(path, { entries: 9, photos: 0 })).body.code).toBe('DEVICE_UNKNOWN')
+    expect(await unsent()).toMatchObject({ entries: 0 })
   })
 
   it('are renamed and moved, and the next call of the tablet knows it', async () => {

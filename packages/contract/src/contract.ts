@@ -7,7 +7,7 @@ import {
   openLink,
 } from './customer-face.ts'
 import { createCustomer, getCustomer, listCustomers, putCustomer } from './customers.ts'
-import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey } from './devices.ts'
+import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey, tellUnsent } from './devices.ts'
 import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
 import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
@@ -76,6 +76,7 @@ export const contract = [
   enrollDevice,
   getDevice,
   registerDeviceKey,
+  tellUnsent,
   listStaff,
   people.list,
   people.create,

@@ -54,6 +54,22 @@ export const getDevice = endpoint({
   problems: ['DEVICE_UNKNOWN'],
 })
 
+const unsentCount = z.int().check(z.gte(0), z.lte(1_000_000))
+
+/** What a tablet keeps and has not sent. */
+export const Unsent = z.strictObject({ entries: unsentCount, photos: unsentCount })
+
+export const tellUnsent = endpoint({
+  operationId: 'tellUnsent',
+  summary: 'How much this tablet keeps and has not sent; it says so whenever it has contact.',
+  method: 'PUT',
+  path: '/api/devices/current/unsent',
+  access: { who: 'device' },
+  body: Unsent,
+  replies: { 204: null },
+  problems: ['DEVICE_UNKNOWN'],
+})
+
 export const registerDeviceKey = endpoint({
   operationId: 'registerDeviceKey',
   summary:

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { csvEndpoints } from './csv-endpoints.ts'
+import { Unsent } from './devices.ts'
 import { Id, Instant, line } from './identity.ts'
 import { recordEndpoints } from './record.ts'
 
@@ -10,12 +11,14 @@ export type TabletContent = z.infer<typeof TabletContent>
 /**
  * `lastSeenAt`: when somebody last worked on it with the server in reach. `heldOrders`: open orders that it goes on holding, to
  * which it may still deliver. `refusedEntries`: what it delivered, was refused and nobody has settled.
+ * `unsent`: what it kept and had not sent when it had contact last; `null`: it has never said.
  */
 export const TabletFacts = z.strictObject({
   enrolledAt: Instant,
   lastSeenAt: z.nullable(Instant),
   heldOrders: z.int(),
   refusedEntries: z.int(),
+  unsent: z.nullable(z.extend(Unsent, { toldAt: Instant })),
 })
 export type TabletFacts = z.infer<typeof TabletFacts>
 

@@ -60,6 +60,10 @@ export const indexedDbParcels: ParcelStore = {
   },
 }
 
+/** How many parcels wait on the disk, whether or not this tablet can open them now. */
+export const waitingCount = async (): Promise<number> =>
+  (await (await tabletDatabase()).getAll('parcels')).filter(({ refused }) => refused === null).length
+
 /** What is sealed to the server and was not taken by it: readable by the server alone. */
 export const waitingBoxes = async (): Promise<{ readonly number: number; readonly box: string }[]> => {
   const rows = await (await tabletDatabase()).getAll('parcels')

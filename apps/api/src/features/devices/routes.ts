@@ -22,6 +22,10 @@ export const deviceRoutes = (parts: Parts): Binding[] => [
     const device = await service.getDevice(deps, actor.deviceId)
     return { status: 200, body: presentDevice(device, deps.sealing.publicKey, deps.clock.now()) }
   }),
+  bind(contract.tellUnsent)(async ({ deps, actor, body }) => {
+    await service.tellUnsent(deps, actor.deviceId, body)
+    return { status: 204 }
+  }),
   bind(contract.registerDeviceKey)(async ({ deps, actor, body }) => {
     const device = await service.registerKey(deps, actor.deviceId, body.publicKey)
     return { status: 200, body: presentDevice(device, deps.sealing.publicKey, deps.clock.now()) }

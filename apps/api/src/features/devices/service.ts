@@ -60,6 +60,16 @@ export const getDevice = async (deps: Deps, deviceId: string | null) => {
 /** A tablet of any shop, by its id, put out or not. */
 export const findAnywhere = (parts: Parts, deviceId: string) => store.findAnywhere(parts, deviceId)
 
+/** Keeps what a tablet says that it has not sent, with when it said so. @throws DEVICE_UNKNOWN */
+export const tellUnsent = async (
+  deps: Deps,
+  deviceId: string | null,
+  unsent: { readonly entries: number; readonly photos: number },
+): Promise<void> => {
+  if (deviceId === null || !(await store.keepUnsent(deps, deviceId, unsent)))
+    throw new AppError({ code: 'DEVICE_UNKNOWN' })
+}
+
 /** Keeps the key of a tablet that was enrolled without one; the same key again changes nothing. @throws DEVICE_KEY_TAKEN */
 export const registerKey = async (deps: Deps, deviceId: string | null, publicKey: string) => {
   const { id } = await getDevice(deps, deviceId)

@@ -102,3 +102,16 @@ export const keepKey = async (deps: Deps, deviceId: string, publicKey: string): 
   })
   return (await findKey(deps, deviceId)) === publicKey
 }
+
+/** What a tablet says that it has not sent, as of now; `false`: there is no such tablet, or it is out. */
+export const keepUnsent = async (
+  { prisma, shopId, clock }: Deps,
+  deviceId: string,
+  { entries, photos }: { readonly entries: number; readonly photos: number },
+): Promise<boolean> => {
+  const { count } = await prisma.device.updateMany({
+    where: { shopId, id: deviceId, revokedAt: null },
+    data: { unsentEntries: entries, unsentPhotos: photos, unsentToldAt: clock.now() },
+  })
+  return count > 0
+}

@@ -15,6 +15,9 @@ type Row = {
   lastSeenAt: Date | null
   heldOrders: number
   refusedEntries: number
+  unsentEntries: number | null
+  unsentPhotos: number | null
+  unsentToldAt: Date | null
 }
 
 /** The shop's tablets with what is known of each, those that are out last; `id`: one of them alone. */
@@ -26,7 +29,8 @@ export const listTablets = async (
   const { rows } = await pool.query<Row>({
     name: 'tablets',
     text: `select d.id, d.version, d.name, d.location_id as "locationId", d.revoked_at is not null as "isOut",
-        d.enrolled_at as "enrolledAt",
+        d.enrolled_at as "enrolledAt", d.unsent_entries as "unsentEntries", d.unsent_photos as "unsentPhotos",
+        d.unsent_told_at as "unsentToldAt",
         (select max(s.last_seen_at) from sessions s
           where s.shop_id = d.shop_id and s.device_id = d.id) as "lastSeenAt",
         (select count(*) from order_holders h join order_heads o on o.shop_id = h.shop_id and o.order_id = h.order_id
@@ -46,9 +50,15 @@ export const listTablets = async (
       lastSeenAt: row.lastSeenAt?.toISOString() ?? null,
       heldOrders: row.heldOrders,
       refusedEntries: row.refusedEntries,
+      unsent: unsentOf(row),
     },
   }))
 }
+
+const unsentOf = ({ unsentEntries, unsentPhotos, unsentToldAt }: Row): TabletFacts['unsent'] =>
+  unsentToldAt === null
+    ? null
+    : { entries: unsentEntries ?? 0, photos: unsentPhotos ?? 0, toldAt: unsentToldAt.toISOString() }
 
 export const isPlace = async (pool: Pool, shopId: string, id: string): Promise<boolean> =>
   ((await pool.query('select 1 from locations where shop_id = $1 and id = $2', [shopId, id])).rowCount ?? 0) >

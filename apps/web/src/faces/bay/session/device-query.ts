@@ -21,6 +21,8 @@ export const deviceQuery = queryOptions({
       const device = await call(getDevice, { signal })
       hearServerTime(device.now, askedAt, Date.now())
       await contactMade(device)
+      // The next contact says it again where this one does not get through.
+      import('./tell-unsent.ts').then(({ tellUnsent }) => tellUnsent()).catch(() => undefined)
       return device
     } catch (thrown) {
       if (isCallProblem(thrown, 'DEVICE_UNKNOWN')) await tabletPutOut()

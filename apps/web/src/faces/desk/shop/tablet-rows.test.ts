@@ -11,7 +11,7 @@ const kept = (change: object, facts: object = {}) => ({
   id: place,
   version: 1,
   content: { ...content, ...change },
-  facts: { enrolledAt: now, lastSeenAt: null, heldOrders: 0, refusedEntries: 0, ...facts },
+  facts: { enrolledAt: now, lastSeenAt: null, heldOrders: 0, refusedEntries: 0, unsent: null, ...facts },
 })
 
 describe('a tablet as rows', () => {
@@ -32,6 +32,14 @@ describe('a tablet as rows', () => {
     [
       kept({ isOut: true }, { lastSeenAt: '2026-01-09T21:05:00.000Z', heldOrders: 2, refusedEntries: 3 }),
       'Tamber Street · put out · last seen Jan 9, 16:05 · holds 2 open orders, to which it may still write · 3 refused entries wait in the tray',
+    ],
+    [
+      kept({}, { unsent: { entries: 3, photos: 1, toldAt: '2026-01-12T16:05:00.000Z' } }),
+      'Tamber Street · nobody has signed in on it · 3 entries and 1 photo waited on it at its last contact, 11:05',
+    ],
+    [
+      kept({}, { unsent: { entries: 0, photos: 0, toldAt: '2026-01-12T16:05:00.000Z' } }),
+      'Tamber Street · nobody has signed in on it · nothing waited on it at its last contact, 11:05',
     ],
     [kept({ locationId: 'elsewhere' }), 'a place that is not known · nobody has signed in on it'],
   ])('%#: the list says where it is, when it was seen, and what may still come', (tablet, line) => {

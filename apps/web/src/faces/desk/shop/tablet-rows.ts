@@ -41,13 +41,14 @@ export const tabletLine = (
   now: string,
   clock: Clock,
 ): string => {
-  const { lastSeenAt, heldOrders, refusedEntries } = facts
+  const { lastSeenAt, heldOrders, refusedEntries, unsent } = facts
   return [
     places.find(({ value }) => value === content.locationId)?.label ?? 'a place that is not known',
     content.isOut ? 'put out' : null,
     lastSeenAt === null
       ? 'nobody has signed in on it'
       : `last seen ${clockTimeOrDay(lastSeenAt, now, clock)}`,
+    unsent === null ? null : unsentWords(unsent, now, clock),
     heldOrders === 0
       ? null
       : `holds ${heldOrders} open ${heldOrders === 1 ? 'order' : 'orders'}, to which it may still write`,
@@ -57,4 +58,18 @@ export const tabletLine = (
   ]
     .filter((part) => part !== null)
     .join(' · ')
+}
+
+const counted = (count: number, one: string, several: string): string[] =>
+  count === 0 ? [] : [`${count} ${count === 1 ? one : several}`]
+
+/** What a tablet said at its last contact: it may have written more since. */
+const unsentWords = (
+  { entries, photos, toldAt }: NonNullable<TabletFacts['unsent']>,
+  now: string,
+  clock: Clock,
+): string => {
+  const kept = [...counted(entries, 'entry', 'entries'), ...counted(photos, 'photo', 'photos')]
+  const what = kept.length === 0 ? 'nothing waited on it' : `${kept.join(' and ')} waited on it`
+  return `${what} at its last contact, ${clockTimeOrDay(toldAt, now, clock)}`
 }

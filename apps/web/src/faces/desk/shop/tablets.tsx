@@ -45,6 +45,7 @@ export function TabletsPage({ open, onOpen }: ShopPageProps) {
         onOpen={onOpen}
         clock={clock}
         csv={<CsvExchange source={csv} name="tablets" onApplied={() => client.invalidateQueries()} />}
+        beside={(kept) => <p>{tabletLine(kept, places, new Date().toISOString(), clock)}</p>}
       />
       {open === null ? <TabletCode /> : null}
     </>
