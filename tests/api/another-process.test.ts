@@ -120,3 +120,29 @@ describe('another process revokes a tablet between two appends', () => {
     expect(run('revoke-device', 'Bay 77').says).toMatch(/There is no tablet Bay 77/)
   })
 })
+
+describe('another process sets for how long tablets open without the server', () => {
+  it('and each hears it at its next contact', async () => {
+    const tablet = await shop.tablet()
+    const ines = await tablet.signIn('ines')
+    expect(run('device-hours', '10')).toEqual({
+      status: 0,
+      says: `${shop.demo.shop.name}: a tablet that does not reach the server opens what it keeps for 10 hours.\n`,
+    })
+    expect((await ines.get('/api/devices/current').expect(200)).body.offlineHours).toBe(10)
+  })
+
+  it('and says what is wrong with what was typed, and changes nothing', async () => {
+    for (const typed of ['0', '721', 'a day', '-5'])
+      expect(run('device-hours', typed)).toMatchObject({
+        status: 2,
+        says: expect.stringContaining(`"${typed}" is no number of hours from 1 to 720`),
+      })
+    expect(run('device-hours', '--shop', 'Nowhere', '12')).toMatchObject({
+      status: 1,
+      says: expect.stringContaining('There is no shop Nowhere here. Nothing was changed.'),
+    })
+    const ines = await (await shop.tablet()).signIn('ines')
+    expect((await ines.get('/api/devices/current').expect(200)).body.offlineHours).toBe(10)
+  })
+})
