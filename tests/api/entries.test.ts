@@ -168,7 +168,7 @@ describe('appending', () => {
       .post('/api/entries', {
         entries: [
           { ...envelopeOf(opened.draft), version: 99 },
-          { ...envelopeOf(opened.draft), id: randomUUID(), kind: 'wheel.danced' },
+          { ...envelopeOf(opened.draft), id: randomUUID(), orderId: randomUUID(), kind: 'wheel.danced' },
         ],
         sides: [],
       })

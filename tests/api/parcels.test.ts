@@ -86,6 +86,18 @@ describe('a parcel of a tablet', () => {
     expect(body.results[0].result).toBe('not-yet')
   })
 
+  it('has to wait where it follows something that does, so that nothing overtakes it', async () => {
+    const [first, newer, last] = [seen(), { ...seen(), version: 99 }, seen()]
+    const { body } = await handIn([first, newer, last]).expect(200)
+    expect(body.results.map(({ id, result }: { id: string; result: string }) => [id, result])).toEqual([
+      [first.id, 'accepted'],
+      [newer.id, 'not-yet'],
+      [last.id, 'not-yet'],
+    ])
+    expect((await ledger()).some(({ id }) => id === last.id)).toBe(false)
+    expect((await handIn([last]).expect(200)).body.results[0].result).toBe('accepted')
+  })
+
   it('takes nothing that only the desk may write', async () => {
     const entry = { ...seen(), kind: 'order.opened', version: 1, payload: {} }
     const { body } = await handIn([entry]).expect(200)

@@ -28,22 +28,25 @@ const retriesUnderNewId: OutboxPlant = (world) => {
   const sent = new WeakSet<Parcel>()
   return {
     ...world,
-    send: (parcel, ...rest) => {
-      const isRetry = sent.has(parcel)
-      sent.add(parcel)
-      const again = parcel.entries.map((entry) => ({ ...entry, id: entry.id.replace(/^0/, '1') }))
-      return world.send(isRetry ? { ...parcel, entries: again } : parcel, ...rest)
-    },
+    send: (parcels, ...rest) =>
+      world.send(
+        parcels.map((parcel) => {
+          const isRetry = sent.has(parcel)
+          sent.add(parcel)
+          const again = parcel.entries.map((entry) => ({ ...entry, id: entry.id.replace(/^0/, '1') }))
+          return isRetry ? { ...parcel, entries: again } : parcel
+        }),
+        ...rest,
+      ),
   }
 }
 
 /** A parcel leaves the tablet's disk when it is sent, not when the server has answered for it. */
 const dropsBeforeTheAnswer: OutboxPlant = (world, disk) => ({
   ...world,
-  send: (parcel, ...rest) => {
-    const number = disk.numberOf(firstIdOf(parcel))
-    if (number !== null) void world.store.drop(number)
-    return world.send(parcel, ...rest)
+  send: (parcels, ...rest) => {
+    void world.store.drop(parcels.flatMap((parcel) => disk.numberOf(firstIdOf(parcel)) ?? []))
+    return world.send(parcels, ...rest)
   },
 })
 

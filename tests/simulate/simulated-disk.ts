@@ -101,7 +101,7 @@ export const newDisk = (): Disk => {
         const row = rows.get(number)
         if (row) rows.set(number, { ...row, refused: problem })
       }),
-    drop: (number) => write('forgets what the server has', undefined, () => remove(number)),
+    drop: (numbers) => write('forgets what the server has', undefined, () => numbers.forEach(remove)),
   }
 
   return {

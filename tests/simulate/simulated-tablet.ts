@@ -3,9 +3,9 @@ import type { Draft } from '@bayledger/ledger/entry'
 import { fold } from '@bayledger/ledger/fold'
 import type { OrderState } from '@bayledger/ledger/state'
 import { refusedHere } from '../../apps/web/src/ledger/admit-here.ts'
+import { type Delivery, deliveriesOf, joined } from '../../apps/web/src/ledger/delivery.ts'
 import type { OrderReply } from '../../apps/web/src/ledger/order.ts'
 import {
-  type Delivery,
   makeOutbox,
   type Outbox,
   type OutboxContent,
@@ -102,14 +102,15 @@ export const newTablet = (world: World, place: Place, plants: TabletPlants = {})
   const sync = plants.sync?.(bareSync) ?? bareSync
 
   /** Under the tablet's own enrollment, whoever is signed in. */
-  const deliver = async ({ entries, sides, heardSeq }: Parcel, waited: boolean): Promise<Delivery> => {
+  const deliver = async (parcels: readonly Parcel[], waited: boolean): Promise<readonly Delivery[]> => {
+    const [first, ...others] = parcels
+    if (first === undefined) return []
+    const { entries, sides, heardSeq } = joined([first, ...others])
     const heard = { seq: heardSeq, waited }
     const reply = await ask((sender) => ({ asks: 'append', sender, entries, sides, heard }))
-    if (reply.says !== 'results') return { became: 'out-of-reach', problem: reply }
+    if (reply.says !== 'results') return parcels.map(() => ({ became: 'out-of-reach', problem: reply }))
     for (const result of reply.results) holdToItsWord(result)
-    const notTaken = reply.results.find(({ result }) => result === 'refused' || result === 'not-yet')
-    if (!notTaken) return { became: 'taken' }
-    return { became: notTaken.result === 'refused' ? 'refused' : 'not-yet', problem: notTaken }
+    return deliveriesOf(parcels, reply.results, (notTaken) => notTaken)
   }
 
   /** What the server says of an entry is true of the database at that moment. */
@@ -129,10 +130,11 @@ export const newTablet = (world: World, place: Place, plants: TabletPlants = {})
     screen = newScreen()
     const outboxWorld: OutboxWorld = {
       store: disk.store,
-      send: async (parcel, waited) => {
-        const delivery = await deliver(parcel, waited)
-        await catchUp(sync, parcel.orderId)
-        return delivery
+      send: async (parcels, waited) => {
+        const deliveries = await deliver(parcels, waited)
+        const [first] = parcels
+        if (first !== undefined) await catchUp(sync, first.orderId)
+        return deliveries
       },
       isRead: (orderId, entryId) => held.get(orderId)?.entries.some(({ id }) => id === entryId) ?? false,
       maySend: () => true,

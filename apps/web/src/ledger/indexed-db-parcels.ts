@@ -53,10 +53,9 @@ export const indexedDbParcels: ParcelStore = {
     if (row !== undefined) await changing.store.put({ ...row, refused })
     await changing.done
   },
-  drop: async (number) => {
+  drop: async (numbers) => {
     const changing = await change()
-    await changing.store.delete(number)
-    await changing.done
+    await Promise.all([...numbers.map((number) => changing.store.delete(number)), changing.done])
   },
 }
 

@@ -53,24 +53,66 @@ export const readOrder = (reply: OrderReply, unsent: Unsent = { drafts: [], side
   }
 }
 
-/** The order folded with a device's own drafts on top. */
-export const foldOnTop = (reply: OrderReply, drafts: readonly Draft[]): Folded =>
-  drafts.reduce(oneMore, foldedOf(reply))
+/** The order as a screen of this device reads it, with what it wrote on top. The same object until either changes. */
+export const readOnTop = (reply: OrderReply, onTop: readonly Parcel[]): ReadOrder => {
+  const unsent = unsentOf(onTop, reply)
+  const before = readBefore.get(reply)
+  if (
+    before &&
+    isSameList(before.unsent.drafts, unsent.drafts) &&
+    isSameList(before.unsent.sides, unsent.sides)
+  )
+    return before.read
+  const read = readOrder(reply, unsent)
+  readBefore.set(reply, { unsent, read })
+  return read
+}
+
+const readBefore = new WeakMap<OrderReply, { readonly unsent: Unsent; readonly read: ReadOrder }>()
+
+const isSameList = (one: readonly unknown[], other: readonly unknown[]): boolean =>
+  one.length === other.length && one.every((member, index) => member === other[index])
+
+/** The order folded with a device's own drafts on top. Drafts that follow those of the last time are added to them. */
+export const foldOnTop = (reply: OrderReply, drafts: readonly Draft[]): Folded => {
+  const base = foldedOf(reply)
+  const before = laidOn.get(base)
+  const goesOn = before !== undefined && isSameList(before.drafts, drafts.slice(0, before.drafts.length))
+  const folded = goesOn
+    ? drafts.slice(before.drafts.length).reduce(oneMore, before.folded)
+    : drafts.reduce(oneMore, base)
+  laidOn.set(base, { drafts, folded })
+  return folded
+}
+
+const laidOn = new WeakMap<Folded, { readonly drafts: readonly Draft[]; readonly folded: Folded }>()
 
 /** The order with one more draft on top. */
 export const oneMore = (before: Folded, draft: Draft): Folded =>
   advance(before, drafted(draft, before.entries.length))
 
-/** What the server sent never changes, and every tap folds something on top of it: it is folded once. */
-const foldedReplies = new WeakMap<OrderReply['entries'], Folded>()
-
+/**
+ * What the server sent never changes, and every tap folds something on top of it: each entry is folded once. A hash stands
+ * for all entries up to its own.
+ */
 const foldedOf = ({ entries }: OrderReply): Folded => {
-  const known = foldedReplies.get(entries)
-  if (known !== undefined) return known
-  const folded = foldAll(entries.map(asFoldable))
-  foldedReplies.set(entries, folded)
+  const [first] = entries
+  const before = first && foldedBefore.get(first)
+  const goesOn = before !== undefined && entries[before.count - 1]?.hash === before.hash
+  if (goesOn && before.count === entries.length) return before.folded
+  const folded = goesOn
+    ? entries.slice(before.count).map(asFoldable).reduce(advance, before.folded)
+    : foldAll(entries.map(asFoldable))
+  const last = entries.at(-1)
+  if (first && last) foldedBefore.set(first, { count: entries.length, hash: last.hash, folded })
   return folded
 }
+
+/** By the first entry of the order. */
+const foldedBefore = new WeakMap<
+  SentEntry,
+  { readonly count: number; readonly hash: string; readonly folded: Folded }
+>()
 
 /** What this device wrote of an order and the server's ledger, as it was read here, does not hold yet. */
 export const unsentOf = (onTop: readonly Parcel[], { orderId, entries }: OrderReply): Unsent => {
@@ -85,9 +127,16 @@ export const unsentOf = (onTop: readonly Parcel[], { orderId, entries }: OrderRe
   }
 }
 
-/** An entry of a parcel with what the server adds when it receives it. */
-const asDraft = (entry: Parcel['entries'][number], { staffId, deviceId }: Parcel, shopId: string): Draft =>
-  ({ ...entry, shopId, writtenBy: { kind: 'staff', staffId }, deviceId }) as Draft
+/** An entry of a parcel with what the server adds when it receives it. The same object each time. */
+const asDraft = (entry: Parcel['entries'][number], { staffId, deviceId }: Parcel, shopId: string): Draft => {
+  const before = draftsBefore.get(entry)
+  if (before !== undefined) return before
+  const draft = { ...entry, shopId, writtenBy: { kind: 'staff', staffId }, deviceId } as Draft
+  draftsBefore.set(entry, draft)
+  return draft
+}
+
+const draftsBefore = new WeakMap<Parcel['entries'][number], Draft>()
 
 /** The server parsed each payload by its kind before it was admitted; here it is trusted. */
 const asFoldable = (entry: SentEntry): Foldable => entry as Foldable

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { type Delivery, makeOutbox } from './outbox.ts'
+import type { Delivery } from './delivery.ts'
+import { makeOutbox } from './outbox.ts'
 import type { Parcel, ParcelStore, RefusalText } from './parcel.ts'
 
 const parcel = (says: string, { staffId = 'ines', orderId = 'order' } = {}): Parcel => ({
@@ -59,7 +60,9 @@ const disk = () => {
       const row = rows.get(number)
       if (row) rows.set(number, { ...row, refused })
     },
-    drop: async (number) => void rows.delete(number),
+    drop: async (numbers) => {
+      for (const number of numbers) rows.delete(number)
+    },
   }
   return {
     store,
@@ -81,18 +84,21 @@ const bench = async (kept = disk()) => {
   const retries: (() => void)[] = []
   const refilled: unknown[] = []
   const waited: [string, boolean][] = []
-  const waiting: { says: string; answer: (delivery: Delivery) => void }[] = []
+  const waiting: { says: string; answer: (became: readonly Delivery[]) => void }[] = []
   let person = 'ines'
   const outbox = makeOutbox({
     store: kept.store,
     send: (sent, hasWaited) =>
       new Promise((resolve) => {
-        waited.push([sent.says, hasWaited])
+        const says = sent.map((one) => one.says).join(' + ')
+        waited.push([says, hasWaited])
         waiting.push({
-          says: sent.says,
-          answer: (delivery) => {
-            if (delivery.became === 'taken') ledger.push(sent.says)
-            resolve(delivery)
+          says,
+          answer: (told) => {
+            const became = told.length === 0 ? sent.map(() => taken) : told
+            for (const [index, one] of sent.entries())
+              if (became[index]?.became === 'taken') ledger.push(one.says)
+            resolve(became)
           },
         })
       }),
@@ -118,8 +124,9 @@ const bench = async (kept = disk()) => {
       return Promise.all(answers)
     },
     onItsWay: () => waiting.map(({ says }) => says),
-    answer: async (delivery: Delivery = taken) => {
-      waiting.shift()?.answer(delivery)
+    /** What became of each parcel of the delivery that is on its way; nothing: all were taken. */
+    answer: async (...became: readonly Delivery[]) => {
+      waiting.shift()?.answer(became)
       await settled()
     },
     retry: async () => {
@@ -139,18 +146,58 @@ const bench = async (kept = disk()) => {
 const settled = () => new Promise((resolve) => setTimeout(resolve))
 
 describe('the outbox of a tablet', () => {
-  it('shows at once what was posted, and sends it in order, one after the other', async () => {
+  it('shows at once what was posted, and sends it in order; what waits meanwhile goes together', async () => {
     const { outbox, shown, onItsWay, answer, ledger } = await bench()
-    for (const wheel of ['LF', 'RF', 'RR']) void outbox.post(parcel(wheel))
+    void outbox.post(parcel('LF'))
+    await settled()
+    for (const wheel of ['RF', 'RR']) void outbox.post(parcel(wheel))
     expect(shown()).toEqual(['LF', 'RF', 'RR'])
     await settled()
     expect(onItsWay()).toEqual(['LF'])
     await answer()
-    expect(onItsWay()).toEqual(['RF'])
-    await answer()
+    expect(onItsWay()).toEqual(['RF + RR'])
     await answer()
     expect(ledger).toEqual(['LF', 'RF', 'RR'])
     expect(shown()).toEqual([])
+  })
+
+  it('sends together only what one person wrote to one order, one after the other', async () => {
+    const { outbox, onItsWay, answer, ledger } = await bench()
+    const written = [
+      parcel('LF'),
+      parcel('RF'),
+      parcel('other', { orderId: 'second' }),
+      parcel('RR'),
+      { ...parcel('LR'), heardSeq: 4 },
+    ]
+    for (const one of written) void outbox.post(one)
+    await settled()
+    for (const expected of ['LF + RF', 'other', 'RR', 'LR']) {
+      expect(onItsWay()).toEqual([expected])
+      await answer()
+    }
+    expect(ledger).toEqual(['LF', 'RF', 'other', 'RR', 'LR'])
+  })
+
+  it('brings home what was written alone for hours in deliveries that the server takes', async () => {
+    const { outbox, waited, answer, ledger } = await bench()
+    const written = Array.from({ length: 120 }, (_, index) => `reading ${index}`)
+    for (const says of written) void outbox.post(parcel(says))
+    await settled()
+    for (let sent = 0; sent < 3; sent += 1) await answer()
+    expect(ledger).toEqual(written)
+    expect(waited.map(([says]) => says.split(' + ').length)).toEqual([50, 50, 20])
+  })
+
+  it('settles each parcel of a delivery for itself, and sends again those that nothing was said of', async () => {
+    const { outbox, post, answer, onItsWay, ledger, disk } = await bench()
+    await post(parcel('LF'), parcel('RF'), parcel('RR'), parcel('LR'))
+    await answer(taken, refused, taken)
+    expect(ledger).toEqual(['LF', 'RR'])
+    expect(outbox.content().refused.map((one) => one.parcel.says)).toEqual(['RF'])
+    expect(onItsWay()).toEqual(['LR'])
+    await answer()
+    expect(disk.waiting()).toEqual([])
   })
 
   it('sends nothing before it is kept, and forgets nothing before the server has answered', async () => {
@@ -168,7 +215,8 @@ describe('the outbox of a tablet', () => {
     const after = await bench(before.disk)
     expect(after.shown()).toEqual(['LF', 'RF'])
     await after.post(parcel('RR'))
-    for (const _ of ['LF', 'RF', 'RR']) await after.answer()
+    await after.answer()
+    await after.answer()
     expect(after.ledger).toEqual(['LF', 'RF', 'RR'])
     expect(after.disk.waiting()).toEqual([])
   })
@@ -186,14 +234,14 @@ describe('the outbox of a tablet', () => {
   it('keeps what is out of reach, says how much it is, and sends the same again', async () => {
     const { outbox, post, shown, answer, retry, retries, ledger } = await bench()
     await post(parcel('LF'), parcel('RF'))
-    await answer(outOfReach)
+    await answer(outOfReach, outOfReach)
     expect(shown()).toEqual(['LF', 'RF'])
-    expect(outbox.content().stuck).toBe(1)
+    expect(outbox.content().stuck).toBe(2)
     await post(parcel('RR'))
-    await answer(outOfReach)
+    await answer(outOfReach, outOfReach, outOfReach)
     expect(retries.length).toBe(1)
     await retry()
-    for (const _ of ['LF', 'RF', 'RR']) await answer()
+    await answer()
     expect(ledger).toEqual(['LF', 'RF', 'RR'])
     expect(outbox.content().stuck).toBe(0)
   })
@@ -201,7 +249,7 @@ describe('the outbox of a tablet', () => {
   it('keeps what the server does not take yet, and sends what belongs to other orders', async () => {
     const { post, answer, ledger, onItsWay, outbox, disk } = await bench()
     await post(parcel('LF'), parcel('RF'), parcel('other', { orderId: 'second' }))
-    await answer(notYet)
+    await answer(notYet, notYet)
     expect(onItsWay()).toEqual(['other'])
     await answer()
     expect(ledger).toEqual(['other'])
@@ -210,15 +258,13 @@ describe('the outbox of a tablet', () => {
     outbox.wake()
     await settled()
     await answer()
-    await answer()
     expect(ledger).toEqual(['other', 'LF', 'RF'])
   })
 
   it('takes a refused entry back, fills its form in again, keeps the reason through a reboot, and goes on', async () => {
     const { outbox, post, shown, answer, ledger, refilled, disk } = await bench()
     await post(parcel('LF'), parcel('RF'))
-    await answer(refused)
-    await answer()
+    await answer(refused, taken)
     expect(ledger).toEqual(['RF'])
     expect(shown()).toEqual([])
     expect(refilled).toEqual(['LF'])
@@ -233,7 +279,8 @@ describe('the outbox of a tablet', () => {
 
   it('sends nothing that may not go out now, as under another person’s session', async () => {
     const { outbox, post, answer, onItsWay, signIn, ledger } = await bench()
-    await post(parcel('LF'), parcel('RF'))
+    await post(parcel('LF'))
+    await post(parcel('RF'))
     await signIn('greta')
     await answer()
     expect(onItsWay()).toEqual([])
@@ -261,7 +308,8 @@ describe('the outbox of a tablet', () => {
 
   it('counts what is not sent yet, whether it was tried or not', async () => {
     const { outbox, post, answer } = await bench()
-    await post(parcel('LF'), parcel('RF'))
+    await post(parcel('LF'))
+    await post(parcel('RF'))
     expect(outbox.content().unsent).toBe(2)
     await answer()
     expect(outbox.content().unsent).toBe(1)
@@ -270,17 +318,17 @@ describe('the outbox of a tablet', () => {
   it('says nothing of a withdrawal of what was refused: there is nothing left to take back', async () => {
     const { outbox, post, answer, disk } = await bench()
     await post(parcel('LF'), strikeOf('LF'))
-    await answer(refused)
-    await answer(refused)
+    await answer(refused, refused)
     expect(outbox.content().refused.map((one) => one.parcel.says)).toEqual(['LF'])
     expect(disk.waiting()).toEqual([])
   })
 
   it('does not send again what another page of this tablet has sent', async () => {
     const first = await bench()
-    await first.post(parcel('LF'), parcel('RF'))
+    await first.post(parcel('LF'))
+    await first.post(parcel('RF'))
     const second = await bench(first.disk)
-    for (const _ of ['LF', 'RF']) await second.answer()
+    await second.answer()
     expect(second.ledger).toEqual(['LF', 'RF'])
     await first.answer()
     expect(first.onItsWay()).toEqual([])

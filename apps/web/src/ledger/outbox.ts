@@ -1,17 +1,9 @@
 import { type BehindScreenWorld, makeBehindScreen, type Rest } from './behind-screen.ts'
+import { countTogether, type Delivery } from './delivery.ts'
 import type { FilledForm, KeptParcel, Parcel, ParcelStore, RefusalText, Refused } from './parcel.ts'
 
-/** What became of a parcel that was sent. */
-export type Delivery =
-  | { readonly became: 'taken' }
-  | { readonly became: 'refused'; readonly problem: unknown }
-  /** The server has it not, and may take it later: it answers for this order only. */
-  | { readonly became: 'not-yet'; readonly problem: unknown }
-  /** No answer came, the server failed, or the session is over. */
-  | { readonly became: 'out-of-reach'; readonly problem: unknown }
-
 export type OutboxContent = {
-  /** Posted and not yet seen in the server's ledger: what a screen shows on top of it. */
+  /** Posted and not yet seen in the server's ledger: what a screen shows on top of it. The same list until it changes. */
   readonly onTop: readonly Parcel[]
   /** Posted and not yet taken by the server. */
   readonly unsent: number
@@ -22,8 +14,12 @@ export type OutboxContent = {
 
 export type OutboxWorld = BehindScreenWorld & {
   readonly store: ParcelStore
-  /** `waited`: it was tried before, or kept through a reboot, so that its writer may not have heard what came since. */
-  readonly send: (parcel: Parcel, waited: boolean) => Promise<Delivery>
+  /**
+   * Sends parcels that go together and gives what became of each, in their order; those that it says nothing of were not
+   * sent. `waited`: one of them was tried before, or kept through a reboot, so that their writer may not have heard what
+   * came since.
+   */
+  readonly send: (parcels: readonly Parcel[], waited: boolean) => Promise<readonly Delivery[]>
   /** Whether the server's ledger, as this tablet has read it, holds the entry. */
   readonly isRead: (orderId: string, entryId: string) => boolean
   /** Whether a parcel may go out now: a tablet without a key sends under its writer's own session only. */
@@ -56,6 +52,8 @@ export type Outbox = {
 /** `kept`: the parcel's number, once a power cut would not lose it. */
 type Posted = { readonly parcel: Parcel; readonly kept: Promise<number>; tried: boolean }
 
+type Waiting = { readonly item: Posted; readonly number: number }
+
 /**
  * What this tablet has written and the server has not taken yet, kept in `world.store` through reloads and power cuts.
  * Nothing is sent before it is kept, and nothing is dropped before the server has answered for it. Each entry keeps its
@@ -70,8 +68,11 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
 
   const show = () => {
     sent = sent.filter(({ orderId, entries }) => !entries.every(({ id }) => world.isRead(orderId, id)))
+    const onTop = [...sent, ...queue.map(({ parcel }) => parcel)]
+    const isSame =
+      onTop.length === content.onTop.length && onTop.every((one, at) => one === content.onTop[at])
     content = {
-      onTop: [...sent, ...queue.map(({ parcel }) => parcel)],
+      onTop: isSame ? content.onTop : onTop,
       unsent: queue.length,
       stuck: queue.filter(({ tried, parcel }) => tried || !world.maySend(parcel)).length,
       refused,
@@ -79,8 +80,8 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
     for (const listener of listeners) listener()
   }
 
-  const remove = (item: Posted) => {
-    queue = queue.filter((one) => one !== item)
+  const remove = (...items: readonly Posted[]) => {
+    queue = queue.filter((one) => !items.includes(one))
   }
 
   const reject = (parcel: Parcel, number: number, problem: unknown) => {
@@ -88,45 +89,61 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
     if (parcel.form) world.refill(parcel.form)
   }
 
-  /** Settles a parcel; gives back whether the next one may go. */
-  const settle = async (item: Posted, number: number, delivery: Delivery): Promise<boolean> => {
-    if (delivery.became === 'taken') {
-      // First on the list of what is sent, then out of the store: whatever is shown is kept somewhere.
-      sent = [...sent, item.parcel]
+  /** Of these, the parcels that are still to be sent; the others are done with. */
+  const stillWaiting = async (items: readonly Posted[]): Promise<Waiting[]> => {
+    const looked = await Promise.all(
+      items.map(async (item) => {
+        const number = await item.kept.catch(() => null)
+        return { item, number, status: number === null ? 'not-kept' : await world.store.statusOf(number) }
+      }),
+    )
+    return looked.flatMap(({ item, number, status }) => {
+      if (number !== null && status === 'waiting') return [{ item, number }]
       remove(item)
-      await world.store.drop(number)
-    } else if (delivery.became === 'refused') {
-      if (takesBackRefused(item.parcel, refused)) {
-        await world.store.drop(number)
-        remove(item)
-      } else {
-        await world.store.refuse(number, world.textOf(delivery.problem))
-        remove(item)
-        reject(item.parcel, number, delivery.problem)
-      }
-    } else {
-      item.tried = true
-      if (delivery.became === 'out-of-reach') return false
-    }
-    return true
+      if (status === 'gone') sent = [...sent, item.parcel]
+      return []
+    })
+  }
+
+  const settleTaken = async (taken: readonly Waiting[]): Promise<void> => {
+    // First on the list of what is sent, then out of the store: whatever is shown is kept somewhere.
+    sent = [...sent, ...taken.map(({ item }) => item.parcel)]
+    remove(...taken.map(({ item }) => item))
+    await world.store.drop(taken.map(({ number }) => number))
+  }
+
+  const settleRefused = async ({ item, number }: Waiting, problem: unknown): Promise<void> => {
+    const isPointless = takesBackRefused(item.parcel, refused)
+    await (isPointless ? world.store.drop([number]) : world.store.refuse(number, world.textOf(problem)))
+    remove(item)
+    if (!isPointless) reject(item.parcel, number, problem)
   }
 
   const sendAll = async (progressed: () => void): Promise<Rest> => {
     await opening
     const held = new Set<string>()
     for (;;) {
-      const item = queue.find(({ parcel }) => world.maySend(parcel) && !held.has(parcel.orderId))
-      if (item === undefined) return 'nothing-left'
-      const number = await item.kept.catch(() => null)
-      const status = number === null ? 'not-kept' : await world.store.statusOf(number)
-      if (number === null || status !== 'waiting') {
-        remove(item)
-        if (status === 'gone') sent = [...sent, item.parcel]
-        continue
+      const sendable = queue.filter(({ parcel }) => world.maySend(parcel) && !held.has(parcel.orderId))
+      const together = sendable.slice(0, countTogether(sendable.map(({ parcel }) => parcel)))
+      if (together.length === 0) return 'nothing-left'
+      const waiting = await stillWaiting(together)
+      if (waiting.length === 0) continue
+      const items = waiting.map(({ item }) => item)
+      const deliveries = await world.send(
+        items.map(({ parcel }) => parcel),
+        items.some(({ tried }) => tried),
+      )
+      const settled = waiting.flatMap((one, index) => {
+        const delivery = deliveries[index]
+        return delivery === undefined ? [] : [{ ...one, delivery }]
+      })
+      await settleTaken(settled.filter(({ delivery }) => delivery.became === 'taken'))
+      for (const { item, number, delivery } of settled) {
+        if (delivery.became === 'refused') await settleRefused({ item, number }, delivery.problem)
+        if (delivery.became === 'not-yet' || delivery.became === 'out-of-reach') item.tried = true
+        if (delivery.became === 'not-yet') held.add(item.parcel.orderId)
       }
-      const delivery = await world.send(item.parcel, item.tried)
-      if (delivery.became === 'not-yet') held.add(item.parcel.orderId)
-      if (!(await settle(item, number, delivery))) return 'rest-left'
+      if (settled.some(({ delivery }) => delivery.became === 'out-of-reach')) return 'rest-left'
       progressed()
       show()
     }
@@ -175,7 +192,7 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
       refused = refused.filter((other) => other !== one)
       show()
       // Where this fails the notice comes back with the next start, and is read once more.
-      world.store.drop(one.number).catch(() => undefined)
+      world.store.drop([one.number]).catch(() => undefined)
     },
     content: () => content,
     subscribe: (listener) => {

@@ -40,6 +40,6 @@ export type ParcelStore = {
   /** What became of a parcel: another page of this tablet may have sent it. */
   readonly statusOf: (number: number) => Promise<'waiting' | 'refused' | 'gone'>
   readonly refuse: (number: number, problem: RefusalText) => Promise<void>
-  /** The server holds it, or a person has read why it does not. */
-  readonly drop: (number: number) => Promise<void>
+  /** All of them at once: the server holds them, or a person has read why it does not. */
+  readonly drop: (numbers: readonly number[]) => Promise<void>
 }

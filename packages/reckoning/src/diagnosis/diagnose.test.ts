@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { caseNamed } from './cases/worked-cases.test-support.ts'
-import { diagnose } from './diagnose.ts'
+import { caseNamed, workedCases } from './cases/worked-cases.test-support.ts'
+import { diagnose, findingsOf } from './diagnose.ts'
 import type { FindingCode } from './finding-codes.ts'
 
 const diagnosisOf = (name: string) => diagnose(caseNamed(name).evidence)
@@ -55,4 +55,8 @@ describe('what the cases say', () => {
     for (const finding of [findingIn('K57', 'stem-leaking'), findingIn('tire-unsafe-fires', 'tire-unsafe')])
       expect(finding.holds).toEqual(expect.arrayContaining(['road', 'hand-back']))
   })
+})
+
+it('the findings alone are those of the whole diagnosis', () => {
+  for (const { evidence } of workedCases) expect(findingsOf(evidence)).toEqual(diagnose(evidence).findings)
 })

@@ -14,7 +14,8 @@ export function BottomEdge() {
   const [look, setLook] = useLook()
   const door = useDoor()
   const person = useSignedIn()
-  const { unsent, stuck } = useOutbox()
+  const unsent = useOutbox((content) => content.unsent)
+  const stuck = useOutbox((content) => content.stuck)
   const photosLeft = usePictures().waiting.length
   const { pathname } = useLocation()
   const other = look === 'dark-bay' ? 'bright-apron' : 'dark-bay'

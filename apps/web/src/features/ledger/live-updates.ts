@@ -2,7 +2,7 @@ import { live, type Wake } from '@bayledger/contract/live'
 import { type QueryClient, useQueryClient } from '@tanstack/react-query'
 import { useEffect } from 'react'
 import { gatherWakes } from './gather-wakes.ts'
-import { catchUpOrder } from './order-query.ts'
+import { catchUpOrder, heldSeq } from './order-query.ts'
 
 /**
  * Listens for wake-ups and reads what moved: of each order that is held here the entries after its last one, and its
@@ -68,8 +68,10 @@ const readWhatMoved = async (
     return
   }
   const isHeld = (orderId: string) => client.getQueryCache().find({ queryKey: ['orders', orderId] })
+  // Whoever wrote an entry has usually read it by the time its wake-up comes.
+  const moved = orders.filter(({ orderId, seq }) => isHeld(orderId) && heldSeq(client, orderId) < seq)
   await Promise.all([
-    ...orders.filter(({ orderId }) => isHeld(orderId)).map(({ orderId }) => catchUpOrder(client, orderId)),
+    ...moved.map(({ orderId }) => catchUpOrder(client, orderId)),
     readFloorRows(
       client,
       orders.map(({ orderId }) => orderId),

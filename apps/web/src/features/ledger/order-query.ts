@@ -27,6 +27,10 @@ const heldBy = (client: QueryClient, signal?: AbortSignal): SyncWorld => ({
   readWhole: (id) => client.invalidateQueries({ queryKey: orderKey(id) }),
 })
 
+/** How many entries of an order were read; 0: none. */
+export const heldSeq = (client: QueryClient, orderId: string): number =>
+  client.getQueryData<OrderReply>(orderKey(orderId))?.head.seq ?? 0
+
 /** How long a person waits for the server before what is known here counts. */
 const longestWaitMs = 8_000
 

@@ -2,6 +2,7 @@ import { type AppendResult, appendEntries, type Heard, type SentSide } from '@ba
 import type { Agreeable } from '@bayledger/ledger/agreement'
 import type { DraftEnvelope } from '@bayledger/ledger/entry'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
+import { isNotTaken, type NotTaken } from '../../ledger/delivery.ts'
 import { call } from '../../lib/api-client.ts'
 import { CallProblem } from '../../lib/problem.ts'
 import { catchUpOrder } from './order-query.ts'
@@ -36,16 +37,10 @@ export const deliverEntries = async ({
   return results
 }
 
-export type NotTaken = Extract<AppendResult, { words: string }>
-
-/** The first entry of a delivery that the ledger did not take; those before it are kept. */
-export const firstNotTaken = (results: readonly AppendResult[]): NotTaken | null =>
-  results.find((result) => result.result === 'refused' || result.result === 'not-yet') ?? null
-
 /** Delivers entries; the first that is not taken throws a `CallProblem` with the ledger's own words. */
 export const sendEntries = async (writing: Writing): Promise<AppendResult[]> => {
   const results = await deliverEntries(writing)
-  const refused = firstNotTaken(results)
+  const refused = results.find(isNotTaken)
   if (refused) throw refusalProblem(refused)
   return results
 }

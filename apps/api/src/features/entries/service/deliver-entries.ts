@@ -27,7 +27,10 @@ export type Delivered = {
 
 type Beside = { readonly sides: ReadonlyMap<string, Side>; readonly heard: Heard | null }
 
-/** Takes a batch in its order, each entry for itself. What one entry comes to never depends on a later one. */
+/**
+ * Takes a batch in its order, each entry for itself. What one entry comes to never depends on a later one; what follows one
+ * of its order that has to wait, waits too.
+ */
 export const deliverEntries = async (
   deps: Deps,
   writer: Writer,
@@ -35,10 +38,19 @@ export const deliverEntries = async (
 ): Promise<AppendResult[]> => {
   const sent = checkSides(sides)
   const results: AppendResult[] = []
-  for (const envelope of entries)
-    results.push(await deliverOne(deps, writer, envelope, { sides: sent, heard: heard ?? null }))
+  const waiting = new Map<string, NotYet>()
+  for (const envelope of entries) {
+    const before = waiting.get(envelope.orderId)
+    const result: AppendResult = before
+      ? { ...before, id: envelope.id }
+      : await deliverOne(deps, writer, envelope, { sides: sent, heard: heard ?? null })
+    if (result.result === 'not-yet') waiting.set(envelope.orderId, result)
+    results.push(result)
+  }
   return results
 }
+
+type NotYet = Extract<AppendResult, { result: 'not-yet' }>
 
 const deliverOne = async (
   deps: Deps,

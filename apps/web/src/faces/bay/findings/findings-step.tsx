@@ -2,6 +2,7 @@ import { digestOf } from '@bayledger/ledger/digests'
 import { hasFact } from '@bayledger/ledger/questions/skipped-checks'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import { checks } from '@bayledger/wording/en/checks'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { askFor } from '@bayledger/wording/worded-diagnosis'
@@ -16,20 +17,21 @@ import { BayFindings } from './bay-findings.tsx'
 import { nextToCheck } from './next-to-check.ts'
 import { OwnFindingForm } from './own-finding-form.tsx'
 import { SkipForm } from './skip-form.tsx'
-import type { ComputedFindings } from './use-diagnosis.ts'
+import { type ComputedFindings, useDiagnosis } from './use-diagnosis.ts'
 
 const words = { checks, wheels }
 
 type FindingsStepProps = {
   state: OrderState
-  computed: ComputedFindings | null
+  history: HistoryEvidence | null
   /** Opens the pad of a task; the question is the rules' own. */
   onOpen: (task: ArrivalTask, question: string) => void
   onDone: () => void
 }
 
 /** The computed findings, for a technician to confirm, or to disagree with and say why. */
-export function FindingsStep({ state, computed, onOpen, onDone }: FindingsStepProps) {
+export function FindingsStep({ state, history, onOpen, onDone }: FindingsStepProps) {
+  const computed = useDiagnosis(state, history)
   const { recordAll, busy, problem } = useRecord(state.orderId)
   const [differs, setDiffers] = useState(false)
   const [skipping, setSkipping] = useState<NextCheck | null>(null)

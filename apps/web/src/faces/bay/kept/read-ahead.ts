@@ -2,8 +2,7 @@ import type { FloorRow } from '@bayledger/contract/orders'
 import { type QueryClient, useQuery, useQueryClient } from '@tanstack/react-query'
 import { useEffect } from 'react'
 import { floorQuery } from '../../../features/floor/queries.ts'
-import { catchUpOrder, orderKey, orderQuery } from '../../../features/ledger/order-query.ts'
-import type { OrderReply } from '../../../ledger/order.ts'
+import { catchUpOrder, heldSeq, orderKey, orderQuery } from '../../../features/ledger/order-query.ts'
 import { isOutOfReach } from '../../../lib/out-of-reach.ts'
 import { inBayOrder, isForTheBay } from '../bay-rows.ts'
 import { tellHeldOrders } from '../order/held-orders.ts'
@@ -60,12 +59,11 @@ const readAll = async (
   rows: readonly FloorRow[],
   isOver: () => boolean,
 ): Promise<void> => {
-  const heldSeq = (orderId: string) => client.getQueryData<OrderReply>(orderKey(orderId))?.head.seq ?? 0
   for (const { orderId, seq } of rows) {
     if (isOver()) return
-    const before = heldSeq(orderId)
+    const before = heldSeq(client, orderId)
     if (before > 0 && before < seq) await catchUpOrder(client, orderId)
-    if (heldSeq(orderId) >= seq) continue
+    if (heldSeq(client, orderId) >= seq) continue
     await client.prefetchQuery({ ...orderQuery(orderId), staleTime: 0, retry: false })
     const problem = client.getQueryState(orderKey(orderId))?.error ?? null
     if (problem !== null && isOutOfReach(problem)) return

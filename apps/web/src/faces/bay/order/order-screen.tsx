@@ -1,6 +1,6 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
-import { lazy, Suspense, useRef, useState } from 'react'
+import { lazy, memo, Suspense, useRef, useState } from 'react'
 import { type ArrivalTask, isSameTask, nextTask, tasksLeft } from '../../../features/arrival/arrival-tasks.ts'
 import { OwnFinding } from '../../../features/findings/own-finding.tsx'
 import { useStaffNames } from '../../../features/people/queries.ts'
@@ -10,7 +10,7 @@ import { ArrivalStep } from '../arrival/arrival-step.tsx'
 import { BaySplit } from '../bay-split.tsx'
 import { BayFindings } from '../findings/bay-findings.tsx'
 import { FindingsStep } from '../findings/findings-step.tsx'
-import { useDiagnosis } from '../findings/use-diagnosis.ts'
+import { useFindings } from '../findings/use-diagnosis.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { PhotoNotices } from '../photos/photo-notices.tsx'
 import { StepPhoto } from '../photos/step-photo.tsx'
@@ -48,13 +48,13 @@ const formOpener =
   }
 
 /** One vehicle in the bay: the drawing on the left, the current task or step on the right. */
-export function OrderScreen({ order }: { order: ReadOrder }) {
+export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrder }) {
   const { state } = order
   const person = useSignedIn()
   const nameOf = useStaffNames()
   const [pace, setPace] = usePace()
   const [selected, setSelected] = useState<SelectedScreen | null>(null)
-  const computed = useDiagnosis(state, order.history)
+  const findings = useFindings(state, order.history)
   const stage = stageOf(state)
   const own = state.diagnosis?.confirmed
   const left = tasksLeft(state, pace)
@@ -135,7 +135,7 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
         />
       )
     if (stage === 'findings')
-      return <FindingsStep state={state} computed={computed} onOpen={openTask} onDone={next} />
+      return <FindingsStep state={state} history={order.history} onOpen={openTask} onDone={next} />
     if (step === null) return <Waiting state={state} />
     if (selected?.at === 'aside')
       return <SetAsideForm state={state} step={step} onDone={next} onBack={next} />
@@ -148,7 +148,7 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
         <>
           <LoudBand state={state} />
           <ParkedBand state={state} />
-          <StopBand stops={stopsToShow(state, computed?.diagnosis ?? null)} />
+          <StopBand stops={stopsToShow(state, findings)} />
           <PhotoNotices />
           <ClosedElsewhereNotices order={order} onAgain={formOpener(state, setSelected)} />
           <RefusedNotices orderId={order.orderId} onAgain={formOpener(state, setSelected)} />
@@ -185,4 +185,4 @@ export function OrderScreen({ order }: { order: ReadOrder }) {
       {shown()}
     </BaySplit>
   )
-}
+})

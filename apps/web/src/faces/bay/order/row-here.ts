@@ -2,7 +2,7 @@ import type { FloorRow } from '@bayledger/contract/orders'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import { moves } from '@bayledger/wording/en/moves'
 import { moveWords } from '@bayledger/wording/moves'
-import { type OrderReply, readOrder, unsentOf } from '../../../ledger/order.ts'
+import { foldOnTop, type OrderReply, unsentOf } from '../../../ledger/order.ts'
 import type { Parcel } from '../../../ledger/parcel.ts'
 
 /**
@@ -17,7 +17,7 @@ export const rowHere = (
 ): FloorRow => {
   const unsent = order && unsentOf(onTop, order)
   if (order === undefined || unsent === undefined || unsent.drafts.length === 0) return row
-  const { state } = readOrder(order, unsent)
+  const { state } = foldOnTop(order, unsent.drafts)
   return {
     ...row,
     assignedTo: state.assigned?.staffId ?? row.assignedTo,

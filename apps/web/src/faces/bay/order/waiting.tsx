@@ -15,7 +15,7 @@ const whose: Partial<Readonly<Record<Mover, string>>> = { desk: 'The desk: ', ma
  * reach says that it hears nothing of it.
  */
 export function Waiting({ state }: { state: OrderState }) {
-  const { stuck } = useOutbox()
+  const stuck = useOutbox((content) => content.stuck)
   const isUnread = useOrderHere(state.orderId, false).isError
   return (
     <StepScreen title="Nothing for the bay now">

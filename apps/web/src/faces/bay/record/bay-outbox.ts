@@ -1,11 +1,12 @@
 import type { AppendResult } from '@bayledger/contract/entries'
 import { useSyncExternalStore } from 'react'
-import { catchUpOrder, orderKey } from '../../../features/ledger/order-query.ts'
-import { deliverEntries, firstNotTaken, refusalProblem } from '../../../features/ledger/write-entries.ts'
+import { catchUpOrder, heldSeq, orderKey } from '../../../features/ledger/order-query.ts'
+import { deliverEntries, refusalProblem } from '../../../features/ledger/write-entries.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
+import { type Delivery, deliveriesOf, joined } from '../../../ledger/delivery.ts'
 import { indexedDbParcels } from '../../../ledger/indexed-db-parcels.ts'
 import type { OrderReply } from '../../../ledger/order.ts'
-import { type Delivery, makeOutbox, type OutboxContent } from '../../../ledger/outbox.ts'
+import { makeOutbox, type OutboxContent } from '../../../ledger/outbox.ts'
 import type { Parcel } from '../../../ledger/parcel.ts'
 import { isOutOfReach } from '../../../lib/out-of-reach.ts'
 import { CallProblem, isCallProblem, problemText } from '../../../lib/problem.ts'
@@ -32,19 +33,21 @@ const handInOrDeliver = async (parcel: Parcel, waited: boolean): Promise<AppendR
   return deliverEntries({ entries, sides, heard: { seq: heardSeq, waited } })
 }
 
-const deliver = async (parcel: Parcel, waited: boolean): Promise<Delivery> => {
+const deliver = async (parcels: readonly Parcel[], waited: boolean): Promise<readonly Delivery[]> => {
+  const [first, ...others] = parcels
+  if (first === undefined) return []
   try {
-    const notTaken = firstNotTaken(await handInOrDeliver(parcel, waited))
+    const results = await handInOrDeliver(joined([first, ...others]), waited)
     serverAnswered()
-    if (notTaken === null) return { became: 'taken' }
-    const problem = refusalProblem(notTaken)
-    return notTaken.result === 'refused' ? { became: 'refused', problem } : { became: 'not-yet', problem }
+    return deliveriesOf(parcels, results, refusalProblem)
   } catch (problem) {
     if (isCallProblem(problem, 'SESSION_MISSING') || isCallProblem(problem, 'SESSION_EXPIRED')) sessionLost()
     // A tablet that was put out hands in what is sealed, and opens nothing more.
     if (isCallProblem(problem, 'DEVICE_UNKNOWN'))
       void bayQueryClient.refetchQueries({ queryKey: deviceQuery.queryKey })
-    return { became: staysHere(problem) ? 'out-of-reach' : 'refused', problem }
+    if (staysHere(problem)) return parcels.map(() => ({ became: 'out-of-reach', problem }))
+    // What is wrong with one of them is not said: each goes by itself, the first of them now.
+    return others.length > 0 ? deliver([first], waited) : [{ became: 'refused', problem }]
   }
 }
 
@@ -65,11 +68,12 @@ const noKey = () =>
 /** This tablet's own outbox. */
 export const bayOutbox = makeOutbox({
   store: indexedDbParcels,
-  send: async (parcel, waited) => {
-    const delivery = await deliver(parcel, waited)
+  send: async (parcels, waited) => {
+    const deliveries = await deliver(parcels, waited)
     // Whatever came of it: a refusal may mean that someone was first. Whoever unlocks the tablet reads everything anew.
-    if (!isLocked()) await catchUpOrder(bayQueryClient, parcel.orderId)
-    return delivery
+    const [first] = parcels
+    if (first !== undefined && !isLocked()) await catchUpOrder(bayQueryClient, first.orderId)
+    return deliveries
   },
   isRead: (orderId, entryId) => heldOrder(orderId)?.entries.some(({ id }) => id === entryId) ?? false,
   maySend: ({ staffId, deviceId }) => (deviceId !== null && isKeyed()) || staffId === signedIn(),
@@ -93,9 +97,10 @@ export const bayOutbox = makeOutbox({
 })
 
 /** How many entries of an order this tablet has read. */
-export const heardSeqOf = (orderId: string): number => heldOrder(orderId)?.head.seq ?? 0
+export const heardSeqOf = (orderId: string): number => heldSeq(bayQueryClient, orderId)
 
 globalThis.window?.addEventListener('online', () => bayOutbox.wake())
 
-export const useOutbox = (): OutboxContent =>
-  useSyncExternalStore(bayOutbox.subscribe, () => bayOutbox.content())
+/** A part of what the outbox holds; a screen that uses it is drawn again when that part changes. */
+export const useOutbox = <T>(part: (content: OutboxContent) => T): T =>
+  useSyncExternalStore(bayOutbox.subscribe, () => part(bayOutbox.content()))

@@ -25,7 +25,7 @@ type ClosedElsewhereNoticesProps = {
 export function ClosedElsewhereNotices({ order, onAgain }: ClosedElsewhereNoticesProps) {
   const { state, orderId, head } = order
   const filled = useFilledForms()
-  const { refused } = useOutbox()
+  const refused = useOutbox((content) => content.refused)
   const device = useQuery({ ...deviceQuery, enabled: false }).data
   // A form that a refusal has filled in again has a notice of its own.
   const told = new Set(refused.map(({ parcel }) => parcel.form?.key))

@@ -17,7 +17,7 @@ export function RefusedNotices({
   orderId: string
   onAgain: (formKey: string) => (() => void) | null
 }) {
-  const refused = useOutbox().refused.filter(({ parcel }) => parcel.orderId === orderId)
+  const refused = useOutbox((content) => content.refused).filter(({ parcel }) => parcel.orderId === orderId)
   return refused.map((one) => {
     const again = one.parcel.form === null ? null : onAgain(one.parcel.form.key)
     return (
@@ -40,7 +40,7 @@ export function RefusedNotices({
 
 /** What was not taken of any vehicle, where the vehicles are listed. */
 export function RefusedTray() {
-  return useOutbox().refused.map((one) => (
+  return useOutbox((content) => content.refused).map((one) => (
     <RefusedNotice key={one.parcel.entries[0]?.id} one={one}>
       <Link to={bayOrderPath(one.parcel.orderId)} className="button button-plain">
         Open the vehicle

@@ -10,7 +10,7 @@ import { useRecord } from './use-record.ts'
 export function UndoButton() {
   const undoable = useUndoable()
   const person = useSignedIn()
-  const { refused } = useOutbox()
+  const refused = useOutbox((content) => content.refused)
   if (undoable === null || person?.staffId !== undoable.staffId) return null
   // What the ledger refused is not there to be withdrawn.
   if (refused.some(({ parcel }) => parcel.entries.some(({ id }) => id === undoable.entryId))) return null

@@ -36,7 +36,7 @@ export function MyVehiclesRoute() {
   const [hand, setHand] = useHand()
   const [all, setAll] = useState(false)
   const client = useQueryClient()
-  const { onTop } = useOutbox()
+  const onTop = useOutbox((content) => content.onTop)
   const rowHere = useQuery(rowHereQuery).data
   const now = new Date().toISOString()
   const here = (floor.data?.rows ?? [])

@@ -1,5 +1,5 @@
 import { usePrefetchQuery, useQuery } from '@tanstack/react-query'
-import { useEffect, useState } from 'react'
+import { memo, useEffect, useState } from 'react'
 import { Navigate, Outlet, useLocation } from 'react-router'
 import { refreshFloorRows } from '../../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../../features/ledger/live-updates.ts'
@@ -98,11 +98,21 @@ export function BayDoor() {
   )
 }
 
+/** What the door hears is no reason to draw the screen behind it again. */
+const Work = memo(function Work({ isSeen }: { isSeen: boolean }) {
+  return (
+    <>
+      <Hearing isSeen={isSeen} />
+      <Outlet />
+    </>
+  )
+})
+
 /** Subscribes to live updates and reads early what the work needs, before the network may drop. */
-function Work({ isSeen }: { isSeen: boolean }) {
+function Hearing({ isSeen }: { isSeen: boolean }) {
   useLiveUpdates(refreshFloorRows, isSeen)
   useReadAhead(isSeen)
   usePrefetchQuery(rulesQuery)
   usePrefetchAdmission()
-  return <Outlet />
+  return null
 }

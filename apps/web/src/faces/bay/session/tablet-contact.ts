@@ -54,7 +54,7 @@ export const handInBoxes = (): Promise<number> =>
         if (isCallProblem(thrown, 'SEALED_PARCEL_NOT_TAKEN')) continue
         throw thrown
       }
-      await indexedDbParcels.drop(number)
+      await indexedDbParcels.drop([number])
       count += 1
     }
     return count

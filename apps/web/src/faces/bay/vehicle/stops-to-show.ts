@@ -1,6 +1,6 @@
 import { holdingFinding, openStops, type WorkGate } from '@bayledger/ledger/questions/finding-holds'
 import type { OrderState } from '@bayledger/ledger/state'
-import type { Diagnosis, Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 
 const workGates: readonly WorkGate[] = [
   'wheel-removal',
@@ -14,9 +14,9 @@ const workGates: readonly WorkGate[] = [
  * Findings that forbid something now. They show as soon as the readings imply them, confirmed or not; a confirmed
  * one stays until work or a recorded refusal settles it.
  */
-export const stopsToShow = (state: OrderState, computed: Diagnosis | null): Finding[] => {
+export const stopsToShow = (state: OrderState, computed: readonly Finding[]): Finding[] => {
   const issued = state.diagnosis
-  if (!issued || issued.outdated) return (computed?.findings ?? []).filter(isStop)
+  if (!issued || issued.outdated) return computed.filter(isStop)
   const open = new Set([...openStops(state, 'road'), ...openStops(state, 'hand-back')])
   return issued.diagnosis.findings
     .filter(isStop)
