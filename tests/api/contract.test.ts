@@ -138,6 +138,7 @@ describe('who may call what', () => {
         "customer-link: GET /api/customer/photos/:digest",
         "customer-link: GET /api/customer/report",
         "customer-link: POST /api/customer/decisions",
+        "customer-link: PUT /api/customer/language",
         "desk (advisor, lead, manager, owner): GET /api/orders/:orderId/reports/:number",
         "desk (advisor, lead, manager, owner): GET /api/stock/items",
         "desk (advisor, lead, manager, owner): GET /api/stock/items/:id",

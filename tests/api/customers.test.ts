@@ -17,6 +17,7 @@ const content = {
   mayText: true,
   mayEmail: false,
   mayCall: true,
+  language: 'en',
 }
 const once = (key: string = randomUUID()) => ({ 'idempotency-key': key })
 const version = (number: number) => ({ 'if-match': `"${number}"` })

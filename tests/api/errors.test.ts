@@ -44,6 +44,7 @@ const customer = {
   mayText: false,
   mayEmail: false,
   mayCall: false,
+  language: 'en',
 }
 const someEntry = () => ({
   id: randomUUID(),

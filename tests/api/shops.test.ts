@@ -177,7 +177,15 @@ const recordAt = async (path: string): Promise<{ id: string; content: object }> 
 const bodyFor = (operationId: string): object => {
   switch (operationId) {
     case 'putCustomer':
-      return { name: 'A. Name', phone: null, email: null, mayText: false, mayEmail: false, mayCall: false }
+      return {
+        name: 'A. Name',
+        phone: null,
+        email: null,
+        mayText: false,
+        mayEmail: false,
+        mayCall: false,
+        language: 'en',
+      }
     case 'enterFigure':
       return { entered: { figure: 'no-sensors', system: 'none' } }
     case 'verifyFigure':

@@ -5,6 +5,7 @@ import {
   getCustomerPhoto,
   getCustomerReport,
   openLink,
+  putCustomerLanguage,
 } from './customer-face.ts'
 import { createCustomer, getCustomer, listCustomers, putCustomer } from './customers.ts'
 import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey, tellUnsent } from './devices.ts'
@@ -176,6 +177,7 @@ export const contract = [
   getCustomerOrder,
   decideEstimate,
   getCustomerReport,
+  putCustomerLanguage,
   getCustomerPhoto,
   getPhotoStatus,
   putPhotoPiece,

@@ -1,3 +1,4 @@
+import { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
 import { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
 import { Answer } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
@@ -6,6 +7,8 @@ import { Digest, Id, Instant, line } from './identity.ts'
 
 /** What the customer's phone shows of an order: no VIN, no address, no notes of the shop. */
 export const CustomerOrder = z.strictObject({
+  /** In which language every sentence here is. */
+  language: CustomerLanguageCode,
   shopName: z.string(),
   /** Whom to call; `null` where the shop has set no number. */
   shopPhone: z.nullable(z.string()),
@@ -112,6 +115,18 @@ export const getCustomerOrder = endpoint({
   path: '/api/customer/order',
   access: { who: 'customer-link' },
   replies: { 200: CustomerOrder },
+  problems: ['ORDER_READ_ONLY'],
+})
+
+export const putCustomerLanguage = endpoint({
+  operationId: 'putCustomerLanguage',
+  summary:
+    "The language that the customer reads: page, messages and report follow it, on the customer's card too.",
+  method: 'PUT',
+  path: '/api/customer/language',
+  access: { who: 'customer-link' },
+  body: z.strictObject({ language: CustomerLanguageCode }),
+  replies: { 204: null },
   problems: ['ORDER_READ_ONLY'],
 })
 

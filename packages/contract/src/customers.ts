@@ -1,3 +1,4 @@
+import { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
 import { deskRoles } from '@bayledger/ledger/role'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
@@ -14,6 +15,8 @@ const content = {
   mayText: z.boolean(),
   mayEmail: z.boolean(),
   mayCall: z.boolean(),
+  /** In which language the customer's page, messages and report are. */
+  language: CustomerLanguageCode,
 }
 
 export const CustomerContent = z.strictObject(content)

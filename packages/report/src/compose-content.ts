@@ -1,5 +1,4 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import { english } from '@bayledger/wording/en/english'
 import { answersSection } from './compose/answers.ts'
 import { arrivalSection } from './compose/arrival-section.ts'
 import type { ReportContext } from './compose/context.ts'
@@ -25,12 +24,12 @@ export type { ReportContext }
  * the same content. A fact that is absent is said to be absent; nothing is ever filled in.
  */
 export const composeReportContent = (state: OrderState, context: ReportContext): ReportContent => ({
-  language: english.code,
+  language: context.language.code,
   reportNumber: context.reportNumber,
-  orderNumber: state.opened?.orderNumber ?? english.report.cells.notNumbered,
+  orderNumber: state.opened?.orderNumber ?? context.language.report.cells.notNumbered,
   head: { seq: state.seq, hash: state.headHash },
   composedAt: context.composedAt,
-  composedAtWords: clockWords(context.composedAt, context.timeZone),
+  composedAtWords: clockWords(context, context.composedAt, context.timeZone),
   timeZone: context.timeZone,
   checkAddress: context.checkAddress,
   templateVersion: context.templateVersion,
@@ -40,7 +39,7 @@ export const composeReportContent = (state: OrderState, context: ReportContext):
     arrivalSection(state, context),
     readingsSection(state, context, 'arrival'),
     findingsSection(state, context),
-    workSection(state),
+    workSection(state, context),
     torqueSection(state, context),
     pressureSection(state, context),
     proofSection(state, context),

@@ -1,12 +1,13 @@
 import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
 import type { DriveVerdict } from '@bayledger/ledger/questions/verdicts'
+import type { LanguageCode } from '@bayledger/wording/language'
 import type { BesideFindings } from '@bayledger/wording/severities'
 /**
  * Everything a report says, as plain values already in words and figures: composing it reads the ledger,
  * laying it out reads nothing else. Two equal contents give the same bytes before sealing.
  */
 export type ReportContent = {
-  readonly language: 'en'
+  readonly language: LanguageCode
   readonly reportNumber: string
   readonly orderNumber: string
   /** The ledger entry that the report was composed up to. */

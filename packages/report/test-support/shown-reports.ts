@@ -1,7 +1,7 @@
 import type { OrderPen } from '../../ledger/test-support/order-pen.ts'
 import { lead, technician } from '../../ledger/test-support/shop.ts'
 import { closingOf } from '../../ledger/test-support/step-payload.ts'
-import { composeReportContent } from '../src/compose-content.ts'
+import { composeReportContent, type ReportContext } from '../src/compose-content.ts'
 import type { ReportContent } from '../src/content.ts'
 import { reportContext } from './worked-context.ts'
 import { workedOrder } from './worked-order.ts'
@@ -40,10 +40,12 @@ const wheelOnBolts = (): OrderPen =>
   })
 
 /** The reports of these two orders. */
-export const shownReports = (): {
+export const shownReports = (
+  language: ReportContext['language'] = reportContext.language,
+): {
   readonly declinedLowTire: ReportContent
   readonly wheelOnBolts: ReportContent
 } => ({
-  declinedLowTire: composeReportContent(declinedLowTire().state(), reportContext),
-  wheelOnBolts: composeReportContent(wheelOnBolts().state(), reportContext),
+  declinedLowTire: composeReportContent(declinedLowTire().state(), { ...reportContext, language }),
+  wheelOnBolts: composeReportContent(wheelOnBolts().state(), { ...reportContext, language }),
 })

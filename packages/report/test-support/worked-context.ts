@@ -1,9 +1,11 @@
+import { english } from '@bayledger/wording/en/english'
 import { keptMoney } from '../../ledger/test-support/money.ts'
 import { wordsOf } from '../../ledger/test-support/seeded-ids.ts'
 import { advisor, lead, technician } from '../../ledger/test-support/shop.ts'
 import type { ReportContext } from '../src/compose-content.ts'
 
 export const reportContext: ReportContext = {
+  language: english,
   reportNumber: 'R-2602-1',
   composedAt: '2026-01-12T17:52:00.000Z',
   timeZone: 'America/New_York',

@@ -1,6 +1,8 @@
 import { stateOf } from '@bayledger/ledger/append'
 import { composeReportContent, type ReportContext } from '@bayledger/report/compose-content'
 import type { ReportContent } from '@bayledger/report/content'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
+import type { LanguageCode } from '@bayledger/wording/language'
 import { type DemoShop, demoShop } from '../../../../prisma/seeds/demo-shop.ts'
 import { presentShopHead } from '../features/settings/present.ts'
 
@@ -11,15 +13,22 @@ const demoDay = '2026-01-12T11:40:00-05:00'
  *
  * @throws Error if the demo has no finished order of that number.
  */
-export const demoReport = (orderNumber: string): ReportContent => {
+export const demoReport = (orderNumber: string, language: LanguageCode = 'en'): ReportContent => {
   const shop = demoShop(demoDay)
   const order = shop.orders.find(({ number }) => number === orderNumber)
   if (!order?.end) throw new Error(`The demo has no finished order ${orderNumber}.`)
   const state = stateOf(order.entries, shop.shop.id, order.orderId)
-  return composeReportContent(state, contextOf(shop, order, order.end.sealedAt))
+  return composeReportContent(state, {
+    ...contextOf(shop, order, order.end.sealedAt),
+    language: customerLanguages[language],
+  })
 }
 
-const contextOf = (shop: DemoShop, order: DemoShop['orders'][number], composedAt: string): ReportContext => {
+const contextOf = (
+  shop: DemoShop,
+  order: DemoShop['orders'][number],
+  composedAt: string,
+): Omit<ReportContext, 'language'> => {
   const opened = order.entries.find((entry) => entry.kind === 'order.opened')
   const vehicle = shop.vehicles.find(({ id }) => id === opened?.payload.vehicleId)
   const customer = shop.customers.find(({ id }) => id === opened?.payload.customerId)

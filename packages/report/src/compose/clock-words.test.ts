@@ -22,7 +22,7 @@ describe('what the clock says on a report', () => {
     [{ seconds: 48, checkedAfterMinutes: null }, 'torqued in 48 s'],
     [{ seconds: null, checkedAfterMinutes: null }, null],
   ])('of a wheel: %j is %s', (clock, words) => {
-    expect(torqueClockWords(clock)).toBe(words)
+    expect(torqueClockWords(reportContext, clock)).toBe(words)
   })
 })
 

@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest'
+import { reportContext } from '../../test-support/worked-context.ts'
 import { workedSheet } from '../../test-support/worked-sheet.ts'
 import { workedState } from '../../test-support/worked-state.ts'
 import { coldMargin } from './cold-margin.ts'
 
 const words = (change: Partial<typeof workedState> = {}): string =>
-  coldMargin({ ...workedState, ...change })
+  coldMargin({ ...workedState, ...change }, reportContext)
     .map((block) => (block.kind === 'paragraph' ? block.text : ''))
     .join()
 const withSheet = (change: Partial<typeof workedSheet>) => ({

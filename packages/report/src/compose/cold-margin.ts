@@ -8,19 +8,18 @@ import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { inKilopascals, kilopascalsIn } from '@bayledger/reckoning/units/pressure-units'
 import { inKelvin, kelvinIn } from '@bayledger/reckoning/units/temperature-units'
 import { axleOf, roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
-import { english } from '@bayledger/wording/en/english'
-import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Block } from '../content.ts'
 import { paragraph } from './blocks.ts'
 import { number } from './figures.ts'
+import type { Spoken } from './spoken.ts'
 
-const { margin: says } = english.report.pressures
+const says = ({ language }: Spoken) => language.report.pressures.margin
 
 /**
  * How far the road tires were left from lighting the warning light, and at what cold it would come on with no leak at
  * all: of the wheel that is nearest to it. Nothing where the vehicle does not measure, or a temperature was not read.
  */
-export const coldMargin = (state: OrderState): Block[] => {
+export const coldMargin = (state: OrderState, context: Spoken): Block[] => {
   const sheet = state.sheet?.sheet
   if (sheet?.system !== 'direct') return []
   const stands = roadPositions.flatMap((wheel) => standOf(sheet, wheel, state.work[wheel]?.pressure ?? null))
@@ -28,20 +27,22 @@ export const coldMargin = (state: OrderState): Block[] => {
   if (nearest === undefined) return []
   const { marginPsi, warnsAt, byMaker } = nearest
   const alike = stands.filter((stand) => stand.marginPsi === marginPsi)
-  const near = says.nearest({
-    wheels: alike.map(({ wheel }) => wheelNames[wheel]),
+  const near = says(context).nearest({
+    wheels: alike.map(({ wheel }) => context.language.wheels.names[wheel]),
     all: stands.length,
     psi: number(marginPsi, 'psi'),
     byMaker,
   })
-  return [paragraph(`${near} ${coldWords(warnsAt)}`)]
+  return [paragraph(`${near} ${coldWords(context, warnsAt)}`)]
 }
 
 /** The lower limit: no margin is given for colder nights. */
 const coldestTold = -40
 
-const coldWords = (fahrenheit: number): string =>
-  fahrenheit < coldestTold ? says.noColdLightsIt(signed(coldestTold)) : says.coldLightsIt(signed(fahrenheit))
+const coldWords = (context: Spoken, fahrenheit: number): string =>
+  fahrenheit < coldestTold
+    ? says(context).noColdLightsIt(signed(coldestTold))
+    : says(context).coldLightsIt(signed(fahrenheit))
 
 const signed = (fahrenheit: number): string => number(fahrenheit).replace('-', '−')
 

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest'
+import { reportContext } from '../../test-support/worked-context.ts'
 import { type ReportContext, writtenMoment } from './context.ts'
 
-const context = { composedAt: '2026-01-12T20:00:00.000Z', timeZone: 'America/New_York' } as ReportContext
+const context: ReportContext = { ...reportContext, timeZone: 'America/New_York' }
 const writtenAt = '2026-01-12T15:00:00.000Z'
 
 it.each([

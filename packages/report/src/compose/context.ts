@@ -1,11 +1,11 @@
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Written } from '@bayledger/ledger/state'
-import { english } from '@bayledger/wording/en/english'
 import type { Picture } from '../content.ts'
 import { momentWords } from './figures.ts'
+import type { Spoken } from './spoken.ts'
 
 /** What the ledger does not hold: names and words kept apart from the chain, and the shop's own particulars. */
-export type ReportContext = {
+export type ReportContext = Spoken & {
   readonly reportNumber: string
   /** UTC instant with milliseconds and Z. */
   readonly composedAt: string
@@ -42,7 +42,7 @@ export type ReportContext = {
 
 /** The text behind a digest, or words that say it is no longer there. */
 export const personalText = (context: ReportContext, digest: string): string =>
-  context.texts[digest] ?? english.report.cells.erased
+  context.texts[digest] ?? context.language.report.cells.erased
 
 /** More than this between a device's clock and the server's, and paper shows both. */
 const clocksAgreeMs = 2 * 60_000
@@ -58,10 +58,10 @@ export const writtenMoment = (context: ReportContext, times: Times): string => {
   const { writtenAt, receivedAt } = times
   const written = moment(context, writtenAt)
   return receivedAt !== null && clocksDiffer(times)
-    ? english.report.cells.twoClocks(written, moment(context, receivedAt))
+    ? context.language.report.cells.twoClocks(written, moment(context, receivedAt))
     : written
 }
 
 /** An instant by the shop's clock, with its day. */
 export const moment = (context: ReportContext, instant: string): string =>
-  momentWords(instant, context.timeZone)
+  momentWords(context, instant, context.timeZone)

@@ -1,25 +1,34 @@
 import type { Distance, Pressure, Temperature, Torque } from '@bayledger/reckoning/quantity'
-import { english } from '@bayledger/wording/en/english'
 import type { Cell, Figure } from '../content.ts'
+import type { Spoken } from './spoken.ts'
 
-const { cells } = english.report
+const cells = ({ language }: Spoken) => language.report.cells
 
 export const words = (text: string): Cell => ({ kind: 'words', text })
 export const gap = (text: string): Cell => ({ kind: 'gap', text })
 export const good = (text: string): Cell => ({ kind: 'good', text })
-export const notChecked = gap(cells.notChecked)
+export const notChecked = (context: Spoken): Cell => gap(cells(context).notChecked)
 
 /** A fact or, where there is none, the gap that says so. */
-export const orNotChecked = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
-  value === null || value === undefined ? notChecked : cell(value)
+export const orNotChecked = <T>(
+  context: Spoken,
+  value: T | null | undefined,
+  cell: (value: T) => Cell,
+): Cell => (value === null || value === undefined ? notChecked(context) : cell(value))
 
 /** The same for what is written down rather than checked: a plate, an odometer. */
-export const recordedOr = <T>(value: T | null | undefined, cell: (value: T) => Cell): Cell =>
-  value === null || value === undefined ? gap(cells.notRecorded) : cell(value)
+export const recordedOr = <T>(
+  context: Spoken,
+  value: T | null | undefined,
+  cell: (value: T) => Cell,
+): Cell => (value === null || value === undefined ? gap(cells(context).notRecorded) : cell(value))
 
 const least: Readonly<Record<string, number>> = { psi: 1, bar: 2 }
 
-/** A number with at least the decimals its unit is read to, and no digit that was entered dropped. */
+/**
+ * A number with at least the decimals its unit is read to, and no digit that was entered dropped. English and Spanish
+ * write numbers alike in the United States.
+ */
 export const number = (value: number, unit = ''): string => {
   const entered = String(value).split('.')[1]?.length ?? 0
   return value.toLocaleString('en-US', {
@@ -58,11 +67,12 @@ export const lastFour = (sensorId: string): string => `…${sensorId.slice(-4).t
 
 /** An instant by the shop's clock, its day always with it: the report is read years later. */
 export const momentWords = (
+  { language }: Spoken,
   instant: string,
   timeZone: string,
   zone: Pick<Intl.DateTimeFormatOptions, 'timeZoneName'> = {},
 ): string =>
-  new Intl.DateTimeFormat('en-US', {
+  new Intl.DateTimeFormat(language.locale, {
     timeZone,
     year: 'numeric',
     month: 'short',
@@ -73,8 +83,8 @@ export const momentWords = (
   }).format(new Date(instant))
 
 /** The same with its zone. */
-export const clockWords = (instant: string, timeZone: string): string =>
-  momentWords(instant, timeZone, { timeZoneName: 'short' })
+export const clockWords = (spoken: Spoken, instant: string, timeZone: string): string =>
+  momentWords(spoken, instant, timeZone, { timeZoneName: 'short' })
 
 /** The shop's own day of an instant, YYYY-MM-DD. */
 export const dayOf = (instant: string, timeZone: string): string => {
@@ -89,8 +99,8 @@ export const dayOf = (instant: string, timeZone: string): string => {
 }
 
 /** A calendar day, YYYY-MM-DD, in words. */
-export const dayWords = (day: string): string =>
-  new Intl.DateTimeFormat('en-US', {
+export const dayWords = ({ language }: Spoken, day: string): string =>
+  new Intl.DateTimeFormat(language.locale, {
     timeZone: 'UTC',
     year: 'numeric',
     month: 'short',

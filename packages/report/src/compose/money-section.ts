@@ -11,7 +11,6 @@ import {
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { OrderState } from '@bayledger/ledger/state'
 import { bundleTitle } from '@bayledger/wording/bundles'
-import { english } from '@bayledger/wording/en/english'
 import { lineWords } from '@bayledger/wording/estimate-lines'
 import type { Block, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
@@ -19,63 +18,73 @@ import { type ReportContext, writtenMoment } from './context.ts'
 import { gap, words } from './figures.ts'
 import { authorName } from './people.ts'
 import { sumWords } from './price-line.ts'
+import type { Spoken } from './spoken.ts'
 
-const { money: says, cells } = english.report
+const says = ({ language }: Spoken) => language.report.money
+const cells = ({ language }: Spoken) => language.report.cells
 
 /** Each line of what the customer said Yes to with its price, and each payment. */
 export const moneySection = (state: OrderState, context: ReportContext): Section => {
   const { money } = context
-  const totals = says.totals(
-    sumWords(dueCents(state, money)),
-    sumWords(paidCents(state, money)),
-    sumWords(owedCents(state, money)),
+  const totals = says(context).totals(
+    sumWords(context, dueCents(state, money)),
+    sumWords(context, paidCents(state, money)),
+    sumWords(context, owedCents(state, money)),
   )
   return {
-    title: says.title,
+    title: says(context).title,
     blocks: [paragraph(totals), priceTable(state, context), paymentTable(state, context)],
   }
 }
 
-const priceTable = (state: OrderState, { money }: ReportContext): Block => {
+const priceTable = (state: OrderState, context: ReportContext): Block => {
+  const { money } = context
   const rows = authorizedBundles(state).flatMap((bundle): Row[] => {
-    const title = words(bundleTitle(english, namedBundle(bundle)))
+    const title = words(bundleTitle(context.language, namedBundle(bundle)))
     const priced = bundleMoney(money, bundle.money)
     const entry = state.answers[bundle.bundleKey]?.written.seq ?? null
-    if (!priced) return [{ entry, cells: [title, gap(cells.erased), gap(cells.erased)] }]
+    if (!priced) return [{ entry, cells: [title, gap(cells(context).erased), gap(cells(context).erased)] }]
     return [
       ...priced.lines.map((line) => ({
         entry,
-        cells: [title, words(lineWords(english.estimateLines, line)), words(sumWords(line.amountCents))],
+        cells: [
+          title,
+          words(lineWords(context.language.estimateLines, line)),
+          words(sumWords(context, line.amountCents)),
+        ],
       })),
-      { entry, cells: [title, words(says.tax), words(sumWords(priced.totals.taxCents))] },
-      { entry, cells: [title, words(says.total), words(sumWords(priced.totals.totalCents))] },
+      { entry, cells: [title, words(says(context).tax), words(sumWords(context, priced.totals.taxCents))] },
+      {
+        entry,
+        cells: [title, words(says(context).total), words(sumWords(context, priced.totals.totalCents))],
+      },
     ]
   })
   const look = lookOwedCents(state, money)
   if (look !== 0)
     rows.push({
       entry: state.authority.look?.written.seq ?? null,
-      cells: [words(says.look.work), words(says.look.line), words(sumWords(look))],
+      cells: [words(says(context).look.work), words(says(context).look.line), words(sumWords(context, look))],
     })
   if (rows.length === 0)
     return paragraph(
-      newestBundles(state).length === 0 ? says.noEstimate : says.nothingAuthorized,
+      newestBundles(state).length === 0 ? says(context).noEstimate : says(context).nothingAuthorized,
       state.estimates.at(-1)?.written.seq ?? null,
     )
-  return table(says.prices, { work: 34, line: 48, price: 18 }, rows)
+  return table(says(context).prices, { work: 34, line: 48, price: 18 }, rows)
 }
 
 const paymentTable = (state: OrderState, context: ReportContext): Block =>
   state.payments.length === 0
-    ? paragraph(says.noPayment)
+    ? paragraph(says(context).noPayment)
     : table(
-        says.payments,
+        says(context).payments,
         { how: 20, amount: 20, by: 60 },
         state.payments.map(({ money, method, written }) => ({
           entry: written.seq,
           cells: [
-            words(says.methods[method]),
-            words(sumWords(payment(context.money, money)?.amountCents)),
+            words(says(context).methods[method]),
+            words(sumWords(context, payment(context.money, money)?.amountCents)),
             words(`${authorName(context, written.by)}, ${writtenMoment(context, written)}`),
           ],
         })),

@@ -1,6 +1,5 @@
 import { nextSteps } from '@bayledger/ledger/questions/next-steps'
 import type { OrderState } from '@bayledger/ledger/state'
-import { english } from '@bayledger/wording/en/english'
 import { nextStepWords } from '@bayledger/wording/next-steps'
 import type { ReportContext } from './context.ts'
 import { dayOf } from './figures.ts'
@@ -13,6 +12,6 @@ export const nextLines = (state: OrderState, context: ReportContext): string[] =
     person: state.opened ? authorName(context, state.opened.written.by) : null,
   }
   return nextSteps(state, dayOf(context.composedAt, context.timeZone)).map((step) =>
-    nextStepWords(english.nextSteps, step, contact),
+    nextStepWords(context.language.nextSteps, step, contact),
   )
 }

@@ -1,9 +1,11 @@
+import { english } from '@bayledger/wording/en/english'
 import { expect, it } from 'vitest'
 import { ownWordsSections } from './own-words-section.ts'
 
 type Context = Parameters<typeof ownWordsSections>[0]
 const context = (says?: NonNullable<Context['shop']['says']>): Context =>
   ({
+    language: english,
     shop: { name: 'Corner Tire', lines: [], telephone: null, ...(says ? { says } : {}) },
   }) as unknown as Context
 

@@ -1,9 +1,11 @@
+import { english } from '@bayledger/wording/en/english'
 import { expect, it } from 'vitest'
 import { workedState } from '../../test-support/worked-state.ts'
 import type { ReportContext } from './context.ts'
 import { peopleSection } from './people-section.ts'
 
 const context = {
+  language: english,
   composedAt: '2026-01-12T20:00:00.000Z',
   timeZone: 'America/New_York',
   staff: {},

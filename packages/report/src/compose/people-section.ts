@@ -1,18 +1,18 @@
 import type { Mark, OrderState } from '@bayledger/ledger/state'
-import { english } from '@bayledger/wording/en/english'
 import type { Block, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
 import { clocksDiffer, moment, personalText, type ReportContext, writtenMoment } from './context.ts'
 import { words } from './figures.ts'
 import { authorName } from './people.ts'
+import type { Spoken } from './spoken.ts'
 
-const { people: says } = english.report
+const says = ({ language }: Spoken) => language.report.people
 
 /** Who wrote what, and every correction that was made before this report. */
 export const peopleSection = (state: OrderState, context: ReportContext): Section => ({
-  title: says.title,
+  title: says(context).title,
   blocks: [
-    table(says.recorded, { person: 26, recorded: 74 }, peopleRows(state.marks, context)),
+    table(says(context).recorded, { person: 26, recorded: 74 }, peopleRows(state.marks, context)),
     corrections(state.marks, context),
     ...clocksApart(state.marks, context),
     ...settledLines(state, context),
@@ -23,8 +23,8 @@ export const peopleSection = (state: OrderState, context: ReportContext): Sectio
 const settledLines = (state: OrderState, context: ReportContext): Block[] =>
   state.settledHolds.map(({ hold, words: said, written }) =>
     paragraph(
-      says.settled({
-        what: settledWords(hold),
+      says(context).settled({
+        what: settledWords(context, hold),
         by: authorName(context, written.by),
         moment: writtenMoment(context, written),
         words: personalText(context, said),
@@ -33,10 +33,12 @@ const settledLines = (state: OrderState, context: ReportContext): Block[] =>
     ),
   )
 
-const settledWords = (hold: OrderState['holds'][number]): string => {
+const settledWords = (context: Spoken, hold: OrderState['holds'][number]): string => {
   if (hold.code === 'drive-minutes-doubtful' && 'values' in hold)
-    return says.driveMinutes(hold.values.typed, hold.values.clock)
-  return hold.code === 'heard-late' ? says.heardLate(hold.written.seq) : says.otherTime(hold.written.seq)
+    return says(context).driveMinutes(hold.values.typed, hold.values.clock)
+  return hold.code === 'heard-late'
+    ? says(context).heardLate(hold.written.seq)
+    : says(context).otherTime(hold.written.seq)
 }
 
 const peopleRows = (marks: readonly Mark[], context: ReportContext): Row[] => {
@@ -51,7 +53,11 @@ const peopleRows = (marks: readonly Mark[], context: ReportContext): Row[] => {
     entry: null,
     cells: [
       words(name),
-      words(says.kindsOf([...kinds].map(([kind, count]) => ({ kind: says.kinds[kind], count })))),
+      words(
+        says(context).kindsOf(
+          [...kinds].map(([kind, count]) => ({ kind: says(context).kinds[kind], count })),
+        ),
+      ),
     ],
   }))
 }
@@ -65,12 +71,12 @@ const clocksApart = (marks: readonly Mark[], context: ReportContext): Block[] =>
     ? []
     : [
         table(
-          says.clocks,
+          says(context).clocks,
           { entry: 34, written: 33, received: 33 },
           apart.map(({ seq, kind, writtenAt, receivedAt }) => ({
             entry: seq,
             cells: [
-              words(says.entry(seq, says.kinds[kind])),
+              words(says(context).entry(seq, says(context).kinds[kind])),
               words(moment(context, writtenAt)),
               words(moment(context, receivedAt)),
             ],
@@ -81,15 +87,17 @@ const clocksApart = (marks: readonly Mark[], context: ReportContext): Block[] =>
 
 const corrections = (marks: readonly Mark[], context: ReportContext): Block => {
   const struck = marks.flatMap((mark) => (mark.struck ? [{ mark, struck: mark.struck }] : []))
-  if (struck.length === 0) return paragraph(says.noneWithdrawn)
+  if (struck.length === 0) return paragraph(says(context).noneWithdrawn)
   return table(
-    says.withdrawn,
+    says(context).withdrawn,
     { entry: 30, because: 34, by: 36 },
     struck.map(({ mark, struck: by }) => ({
       entry: by.seq,
       cells: [
-        words(says.entry(mark.seq, says.kinds[mark.kind])),
-        words(says.reason(says.reasons[by.reason], by.words && personalText(context, by.words))),
+        words(says(context).entry(mark.seq, says(context).kinds[mark.kind])),
+        words(
+          says(context).reason(says(context).reasons[by.reason], by.words && personalText(context, by.words)),
+        ),
         words(`${authorName(context, by.by)}, ${writtenMoment(context, by)}`),
       ],
     })),

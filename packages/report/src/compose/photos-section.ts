@@ -1,14 +1,13 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { capitalized } from '@bayledger/wording/capitalized'
-import { english } from '@bayledger/wording/en/english'
-import { wheelNames } from '@bayledger/wording/en/wheels'
 import { photoSubject, photoText } from '@bayledger/wording/photos'
 import type { Block, Picture, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
 import { clocksDiffer, moment, type ReportContext, writtenMoment } from './context.ts'
 import { gap, words } from './figures.ts'
+import type { Spoken } from './spoken.ts'
 
-const { photos: says } = english.report
+const says = ({ language }: Spoken) => language.report.photos
 
 /** More than this many photos are listed and not printed, so that the file can still be sent by mail. */
 export const mostPictures = 24
@@ -17,25 +16,27 @@ type Photo = OrderState['photos'][number]
 
 /** Every photo of the order: when it was taken, the digest of its file, and the picture where it has arrived. */
 export const photosSection = (state: OrderState, context: ReportContext): Section => ({
-  title: says.title,
+  title: says(context).title,
   blocks:
     state.photos.length === 0
-      ? [paragraph(says.none)]
+      ? [paragraph(says(context).none)]
       : [photosTable(state, context), ...pictureBlocks(state, context)],
 })
 
 const photosTable = (state: OrderState, context: ReportContext): Block =>
   table(
-    says.photos,
+    says(context).photos,
     { of: 34, taken: 26, digest: 22, file: 18 },
     state.photos.map(
       (photo): Row => ({
         entry: photo.written.seq,
         cells: [
-          words(ofWords(state, photo)),
+          words(ofWords(state, context, photo)),
           words(takenWords(context, photo)),
           { kind: 'id', text: photo.digest.slice(0, 16) },
-          context.photosReceived.has(photo.digest) ? words(says.received) : gap(says.notReceived),
+          context.photosReceived.has(photo.digest)
+            ? words(says(context).received)
+            : gap(says(context).notReceived),
         ],
       }),
     ),
@@ -48,8 +49,8 @@ const pictureBlocks = (state: OrderState, context: ReportContext): Block[] => {
     const taken = takenWords(context, photo)
     return [
       {
-        alt: photoText(english, photo, state.plan?.plan.steps ?? [], taken),
-        caption: says.caption(photo.written.seq, ofWords(state, photo), taken),
+        alt: photoText(context.language, photo, state.plan?.plan.steps ?? [], taken),
+        caption: says(context).caption(photo.written.seq, ofWords(state, context, photo), taken),
         jpeg,
       },
     ]
@@ -58,13 +59,13 @@ const pictureBlocks = (state: OrderState, context: ReportContext): Block[] => {
   const left = shown.length - mostPictures
   return [
     { kind: 'pictures', pictures: shown.slice(0, mostPictures) },
-    ...(left > 0 ? [paragraph(says.onlySome(mostPictures))] : []),
+    ...(left > 0 ? [paragraph(says(context).onlySome(mostPictures))] : []),
   ]
 }
 
-const ofWords = (state: OrderState, photo: Photo): string => {
-  const what = photoSubject(english, photo, state.plan?.plan.steps ?? [])
-  return capitalized(photo.wheel ? `${wheelNames[photo.wheel]}, ${what}` : what)
+const ofWords = (state: OrderState, context: Spoken, photo: Photo): string => {
+  const what = photoSubject(context.language, photo, state.plan?.plan.steps ?? [])
+  return capitalized(photo.wheel ? `${context.language.wheels.names[photo.wheel]}, ${what}` : what)
 }
 
 /** By the tablet's clock; with the server's time of receipt where the two differ. */

@@ -1,13 +1,13 @@
 import type { Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { capitalized } from '@bayledger/wording/capitalized'
-import { english } from '@bayledger/wording/en/english'
 import { fieldWords } from '@bayledger/wording/fields'
 import { reasonWords } from '@bayledger/wording/reasons'
 import type { FoundPart } from '../content.ts'
 import { number } from './figures.ts'
+import type { Spoken } from './spoken.ts'
 
 /** The number among a finding's reasons that says most, with what it says: of several gauge readings the lowest. */
-export const proofOfFinding = ({ because }: Finding): FoundPart['proof'] => {
+export const proofOfFinding = (context: Spoken, { because }: Finding): FoundPart['proof'] => {
   const numbers = because.flatMap((reason) =>
     typeof reason.value === 'number' ? [{ reason, value: reason.value }] : [],
   )
@@ -16,10 +16,13 @@ export const proofOfFinding = ({ because }: Finding): FoundPart['proof'] => {
   const shown = gauged.length > 1 && numbers[0] === gauged[0] ? lowest : numbers[0]
   if (!shown) return null
   const { reason, value } = shown
-  const which = shown === lowest && gauged.length > 1 ? english.report.found.lowestOf(gauged.length) : ''
+  const which =
+    shown === lowest && gauged.length > 1 ? context.language.report.found.lowestOf(gauged.length) : ''
   return {
     figure: { kind: 'figure', value: number(value, reason.unit ?? ''), unit: unitWords(reason) },
-    says: capitalized(`${fieldWords(english, reason.field)}${which}: ${reasonWords(english, reason)}`),
+    says: capitalized(
+      `${fieldWords(context.language, reason.field)}${which}: ${reasonWords(context.language, reason)}`,
+    ),
   }
 }
 

@@ -5,8 +5,6 @@ import type { OrderState, TorqueSeal, WheelWork } from '@bayledger/ledger/state'
 import { studsOf } from '@bayledger/reckoning/sheet'
 import { torqueRounds } from '@bayledger/reckoning/torque/torque-rounds'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
-import { english } from '@bayledger/wording/en/english'
-import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { Block, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
 import { torqueClockWords } from './clock-words.ts'
@@ -14,8 +12,9 @@ import { type ReportContext, writtenMoment } from './context.ts'
 import { figureRead } from './figure-read.ts'
 import { dayWords, gap, number, torque, words } from './figures.ts'
 import { authorName } from './people.ts'
+import type { Spoken } from './spoken.ts'
 
-const { torque: says } = english.report
+const says = ({ language }: Spoken) => language.report.torque
 
 /** Every sealed round of every removed wheel, and the second person's check; for a wheel that stayed on, its rounds only. */
 export const torqueSection = (state: OrderState, context: ReportContext): Section => {
@@ -23,22 +22,22 @@ export const torqueSection = (state: OrderState, context: ReportContext): Sectio
   const torqued = readingOrder.filter(
     (wheel) => cameOff.includes(wheel) || roundsOf(state.work[wheel]).length > 0,
   )
-  const { title } = says
-  if (torqued.length === 0) return { title, blocks: [paragraph(says.noWheelOff)] }
+  const { title } = says(context)
+  if (torqued.length === 0) return { title, blocks: [paragraph(says(context).noWheelOff)] }
   const alone = checkedAlone(state)
-  const { read, entry } = figureRead(state, 'studTorque')
+  const { read, entry } = figureRead(state, context, 'studTorque')
   return {
     title,
     blocks: [
-      paragraph(says.figure(read), entry),
+      paragraph(says(context).figure(read), entry),
       table(
-        says.rounds,
+        says(context).rounds,
         { wheel: 8, round: 19, setTo: 15, clicked: 14, moved: 10, wrench: 10, who: 31 },
         torqued.flatMap((wheel) => wheelRows(state, context, wheel, cameOff, alone.includes(wheel))),
       ),
-      ...clockLines(state, cameOff),
-      ...aloneLine(state, alone),
-      ...wrenchLines(state, torqued),
+      ...clockLines(state, context, cameOff),
+      ...aloneLine(state, context, alone),
+      ...wrenchLines(state, context, torqued),
     ],
   }
 }
@@ -63,13 +62,13 @@ const wheelRows = (
   ].toSorted((one, other) => one.seal.written.seq - other.seal.written.seq)
   if (!cameOff.includes(wheel))
     return [
-      ...stale.map(({ seal }) => row(says.round['after-miles'], seal)),
-      ...Object.values(work?.rounds ?? {}).map((seal) => row(says.round['after-miles'], seal)),
+      ...stale.map(({ seal }) => row(says(context).round['after-miles'], seal)),
+      ...Object.values(work?.rounds ?? {}).map((seal) => row(says(context).round['after-miles'], seal)),
     ]
   return [
-    ...stale.map(({ seal, why }) => row(says.stale(says.round[seal.round], why), seal)),
-    ...torqueRounds.map((round) => row(says.round[round], work?.rounds[round] ?? null)),
-    row(says.round[isAlone ? 'own-check' : 'check'], work?.checked ?? null),
+    ...stale.map(({ seal, why }) => row(says(context).stale(says(context).round[seal.round], why), seal)),
+    ...torqueRounds.map((round) => row(says(context).round[round], work?.rounds[round] ?? null)),
+    row(says(context).round[isAlone ? 'own-check' : 'check'], work?.checked ?? null),
   ]
 }
 
@@ -89,7 +88,7 @@ const sealRow = (
   seal: TorqueSeal | null,
 ): Row => {
   if (!seal) {
-    const open = gap(says.notDone)
+    const open = gap(says(context).notDone)
     return { entry: null, cells: [words(wheel), words(round), open, open, open, open, open] }
   }
   return {
@@ -98,8 +97,8 @@ const sealRow = (
       words(wheel),
       words(round),
       torque(seal.figure),
-      words(says.clicked(seal.clicked, seal.total, fastener)),
-      words(says.moved(seal.moved, fastener)),
+      words(says(context).clicked(seal.clicked, seal.total, fastener)),
+      words(says(context).moved(seal.moved, fastener)),
       words(seal.wrench.code),
       words(`${authorName(context, seal.written.by)}, ${writtenMoment(context, seal.written)}`),
     ],
@@ -107,34 +106,36 @@ const sealRow = (
 }
 
 /** How long the rounds took and when they were checked, for each wheel of which it is known. */
-const clockLines = (state: OrderState, cameOff: readonly WheelPosition[]): Block[] =>
+const clockLines = (state: OrderState, context: Spoken, cameOff: readonly WheelPosition[]): Block[] =>
   cameOff.flatMap((wheel): Block[] => {
-    const said = torqueClockWords(torqueClock(state, wheel))
+    const said = torqueClockWords(context, torqueClock(state, wheel))
     const { checked, rounds } = state.work[wheel] ?? {}
     const entry = (checked ?? rounds?.again)?.written.seq ?? null
-    return said === null ? [] : [paragraph(says.byTheClock(wheelNames[wheel], said), entry)]
+    return said === null
+      ? []
+      : [paragraph(says(context).byTheClock(context.language.wheels.names[wheel], said), entry)]
   })
 
 /** Said plainly where nobody else could check a wheel. */
-const aloneLine = (state: OrderState, alone: readonly WheelPosition[]): Block[] =>
+const aloneLine = (state: OrderState, context: Spoken, alone: readonly WheelPosition[]): Block[] =>
   alone.length === 0
     ? []
     : [
         paragraph(
-          says.checkedAlone(alone.map((wheel) => wheelNames[wheel])),
+          says(context).checkedAlone(alone.map((wheel) => context.language.wheels.names[wheel])),
           state.work[alone[0] ?? 'SP']?.checked?.written.seq ?? null,
         ),
       ]
 
 /** Each wrench once: whether it was within its calibration when it was used. */
-const wrenchLines = (state: OrderState, off: readonly WheelPosition[]): Block[] => {
+const wrenchLines = (state: OrderState, context: Spoken, off: readonly WheelPosition[]): Block[] => {
   const seals = off.flatMap((wheel) => roundsOf(state.work[wheel]))
   const first = new Map(seals.map((seal) => [seal.wrench.code, seal] as const).reverse())
   return [...first.values()].map(({ wrench, written }) =>
     paragraph(
-      says.wrench({
+      says(context).wrench({
         code: wrench.code,
-        dueOn: dayWords(wrench.dueOn),
+        dueOn: dayWords(context, wrench.dueOn),
         clicks: number(wrench.cyclesBefore),
         low: number(wrench.rangeLow),
         high: number(wrench.rangeHigh),

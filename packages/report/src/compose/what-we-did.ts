@@ -6,43 +6,42 @@ import { torqueClock } from '@bayledger/ledger/questions/torque-clock'
 import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { bundleTitle } from '@bayledger/wording/bundles'
-import { english } from '@bayledger/wording/en/english'
-import { wheelNames } from '@bayledger/wording/en/wheels'
 import type { PressureDone, SetBy, TorqueDone } from '@bayledger/wording/report/done'
 import { durationWords } from './clock-words.ts'
 import { isDone } from './done-bundles.ts'
 import { figureWords, lastFour, number, torque } from './figures.ts'
+import type { Spoken } from './spoken.ts'
 
-const { done: says } = english.report
+const says = ({ language }: Spoken) => language.report.done
 
 /** The work in a few lines, each from what was recorded; nothing recorded is said to be nothing done. */
-export const whatWeDid = (state: OrderState): string[] => {
+export const whatWeDid = (state: OrderState, context: Spoken): string[] => {
   const lines = [
-    ...sensorLine(state),
-    ...otherWorkLine(state),
-    ...torqueLine(state),
-    ...pressureLine(state),
-    ...proofLine(state),
+    ...sensorLine(state, context),
+    ...otherWorkLine(state, context),
+    ...torqueLine(state, context),
+    ...pressureLine(state, context),
+    ...proofLine(state, context),
   ]
   if (lines.length > 0) return lines
   const isLookedAt = Object.keys(state.arrival.wheels).length > 0
-  return [isLookedAt ? says.onlyLooked : says.nothingRecorded]
+  return [isLookedAt ? says(context).onlyLooked : says(context).nothingRecorded]
 }
 
-const sensorLine = (state: OrderState): string[] => {
+const sensorLine = (state: OrderState, context: Spoken): string[] => {
   const fitted = readingOrder.flatMap((wheel) => {
     const sensor = state.work[wheel]?.fitted
-    return sensor ? [{ wheel: wheelNames[wheel], id: lastFour(sensor.sensorId) }] : []
+    return sensor ? [{ wheel: context.language.wheels.names[wheel], id: lastFour(sensor.sensorId) }] : []
   })
-  return fitted.length === 0 ? [] : [says.fitted(fitted)]
+  return fitted.length === 0 ? [] : [says(context).fitted(fitted)]
 }
 
 /** Finished work that no other line mentions, by the title under which it was agreed to. */
-const otherWorkLine = (state: OrderState): string[] => {
+const otherWorkLine = (state: OrderState, context: Spoken): string[] => {
   const done = authorizedBundles(state)
     .filter((bundle) => ownTitles.has(bundle.title) && isDone(state, bundle))
-    .map((bundle) => bundleTitle(english, namedBundle(bundle)))
-  return done.length === 0 ? [] : [says.done(done)]
+    .map((bundle) => bundleTitle(context.language, namedBundle(bundle)))
+  return done.length === 0 ? [] : [says(context).done(done)]
 }
 
 const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
@@ -55,14 +54,14 @@ const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
   'rotation',
 ])
 
-const torqueLine = (state: OrderState): string[] => {
+const torqueLine = (state: OrderState, context: Spoken): string[] => {
   const off = wheelsThatCameOff(state)
   if (off.length === 0) return []
-  const wheels = off.map((wheel) => wheelNames[wheel])
+  const wheels = off.map((wheel) => context.language.wheels.names[wheel])
   const sealed = off.filter((wheel) => state.work[wheel]?.rounds.again)
   const figure = state.work[sealed[0] ?? 'SP']?.rounds.again?.figure
-  if (!figure) return [says.notTorqued(wheels)]
-  return [says.torqued({ wheels, figure: figureWords(torque(figure)), ...checkOf(state, off) })]
+  if (!figure) return [says(context).notTorqued(wheels)]
+  return [says(context).torqued({ wheels, figure: figureWords(torque(figure)), ...checkOf(state, off) })]
 }
 
 /** Whether all were checked, by whom; and where one wheel came off, what the clock says of it. */
@@ -79,7 +78,7 @@ const checkOf = (state: OrderState, off: readonly WheelPosition[]): Pick<TorqueD
 }
 
 /** Wheels set to one target are named together; one that a limit held back is not said to be set for the day. */
-const pressureLine = (state: OrderState): string[] => {
+const pressureLine = (state: OrderState, context: Spoken): string[] => {
   const groups: Readonly<Record<SetBy, Map<number, WheelPosition[]>>> = {
     day: new Map(),
     label: new Map(),
@@ -94,15 +93,18 @@ const pressureLine = (state: OrderState): string[] => {
   }
   const set = (['day', 'label', 'limit'] as const)
     .filter((by) => groups[by].size > 0)
-    .map((by) => ({ by, set: [...groups[by]].map(pressureDone) }))
-  return set.length === 0 ? [] : [says.set(set)]
+    .map((by) => ({ by, set: [...groups[by]].map((group) => pressureDone(context, group)) }))
+  return set.length === 0 ? [] : [says(context).set(set)]
 }
 
-const pressureDone = ([psi, wheels]: readonly [number, readonly WheelPosition[]]): PressureDone => {
+const pressureDone = (
+  context: Spoken,
+  [psi, wheels]: readonly [number, readonly WheelPosition[]],
+): PressureDone => {
   const road = wheels.filter((wheel) => wheel !== 'SP')
   return {
     psi: number(Math.round(psi * 10) / 10, 'psi'),
-    road: road.length === 4 ? null : road.map((wheel) => wheelNames[wheel]),
+    road: road.length === 4 ? null : road.map((wheel) => context.language.wheels.names[wheel]),
     spare: wheels.includes('SP'),
   }
 }
@@ -120,7 +122,7 @@ const minutesByTheClock = ({ drives }: OrderState): number | null => {
   return seconds.length < drives.length ? null : Math.floor(sum / 60)
 }
 
-const proofLine = (state: OrderState): string[] => {
+const proofLine = (state: OrderState, context: Spoken): string[] => {
   const { relearn, drives } = state
   const last = drives.at(-1)
   if (!relearn && !last) return []
@@ -130,5 +132,5 @@ const proofLine = (state: OrderState): string[] => {
     isLightOff: last.lightAtEnd === 'off',
   }
   const learned = relearn && (relearn.method === 'reset' ? 'reset' : relearn.result)
-  return [says.proven({ relearn: learned, drive: drive ?? null })]
+  return [says(context).proven({ relearn: learned, drive: drive ?? null })]
 }

@@ -1,36 +1,37 @@
 import type { OrderState, WheelWork } from '@bayledger/ledger/state'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
-import { english } from '@bayledger/wording/en/english'
 import { stepDoes } from '@bayledger/wording/steps'
 import type { Block, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
 import { good, lastFour, orNotChecked, torque, words } from './figures.ts'
+import type { Spoken } from './spoken.ts'
 
-const { work: says, seen } = english.report
+const says = ({ language }: Spoken) => language.report.work
+const seen = ({ language }: Spoken) => language.report.seen
 
 /** Part, lot, kit and torque of each wheel that was worked on, and what was written down by hand. */
-export const workSection = (state: OrderState): Section => {
+export const workSection = (state: OrderState, context: Spoken): Section => {
   const worked = inReadingOrder(Object.keys(state.work) as WheelPosition[])
     .map((wheel) => ({ wheel, work: state.work[wheel] }))
     .filter(({ work }) => work && (work.removed || work.part || work.fitted || work.leak || work.broken))
   const blocks: Block[] = [
     worked.length === 0
-      ? paragraph(says.nothing)
+      ? paragraph(says(context).nothing)
       : table(
-          says.parts,
+          says(context).parts,
           { wheel: 9, part: 25, id: 11, kit: 14, torque: 13, inside: 14, leak: 14 },
-          worked.flatMap(({ wheel, work }) => (work ? [workRow(wheel, work)] : [])),
+          worked.flatMap(({ wheel, work }) => (work ? [workRow(context, wheel, work)] : [])),
         ),
     ...worked.flatMap(({ wheel, work }): Block[] =>
-      work?.broken ? [paragraph(says.broken(wheel, work.broken.how), work.broken.written.seq)] : [],
+      work?.broken ? [paragraph(says(context).broken(wheel, work.broken.how), work.broken.written.seq)] : [],
     ),
-    ...byHand(state),
+    ...byHand(state, context),
   ]
-  return { title: says.title, blocks }
+  return { title: says(context).title, blocks }
 }
 
 /** Values of steps that no column above has: core torque, the read in the open tire, where a leak was. */
-const byHand = (state: OrderState): Block[] => {
+const byHand = (state: OrderState, context: Spoken): Block[] => {
   const rows = (state.plan?.plan.steps ?? []).flatMap((step): Row[] => {
     const closing = state.closed[step.stepKey]
     return closing && closing.value !== null
@@ -38,19 +39,19 @@ const byHand = (state: OrderState): Block[] => {
           {
             entry: closing.written.seq,
             cells: [
-              words(step.wheel ?? says.vehicle),
-              words(stepDoes(english.steps, step)),
+              words(step.wheel ?? says(context).vehicle),
+              words(stepDoes(context.language.steps, step)),
               words(closing.value),
             ],
           },
         ]
       : []
   })
-  return rows.length === 0 ? [] : [table(says.byHand, { wheel: 12, step: 44, recorded: 44 }, rows)]
+  return rows.length === 0 ? [] : [table(says(context).byHand, { wheel: 12, step: 44, recorded: 44 }, rows)]
 }
 
-const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
-  const none = words(says.noneFitted)
+const workRow = (context: Spoken, wheel: WheelPosition, work: WheelWork): Row => {
+  const none = words(says(context).noneFitted)
   const fitted = work.fitted
   return {
     entry: fitted?.written.seq ?? work.removed?.written.seq ?? null,
@@ -58,7 +59,7 @@ const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
       words(wheel),
       work.part
         ? words(
-            says.part({
+            says(context).part({
               number: work.part.partNumber,
               lot: work.part.lot ?? null,
               made: work.part.madeMonth ?? null,
@@ -68,11 +69,13 @@ const workRow = (wheel: WheelPosition, work: WheelWork): Row => {
       fitted ? { kind: 'id', text: lastFour(fitted.sensorId) } : none,
       fitted ? words(fitted.kitPart) : none,
       fitted ? torque(fitted.torque) : none,
-      orNotChecked(work.inside?.inside, (inside) =>
-        inside === 'sound' ? good(seen.inside.sound) : words(seen.inside[inside]),
+      orNotChecked(context, work.inside?.inside, (inside) =>
+        inside === 'sound' ? good(seen(context).inside.sound) : words(seen(context).inside[inside]),
       ),
-      orNotChecked(work.leak, (leak) =>
-        leak.tight ? good(says.tight) : words(says.leaks(leak.where && seen.leak[leak.where])),
+      orNotChecked(context, work.leak, (leak) =>
+        leak.tight
+          ? good(says(context).tight)
+          : words(says(context).leaks(leak.where && seen(context).leak[leak.where])),
       ),
     ],
   }

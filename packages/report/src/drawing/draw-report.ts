@@ -1,4 +1,4 @@
-import { english } from '@bayledger/wording/en/english'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
 import PDFDocument from 'pdfkit'
 import type { ReportContent } from '../content.ts'
 import { printable } from '../fonts/printable.ts'
@@ -12,17 +12,18 @@ import { drawMark, registerFaces } from './draw-marks.ts'
  */
 export const drawReport = (report: ReportContent): Promise<Uint8Array> => {
   const laid = layOutReport(report)
+  const language = customerLanguages[report.language]
   const pdf = new PDFDocument({
     size: 'letter',
     margin: 0,
     autoFirstPage: false,
     pdfVersion: '1.7',
     tagged: true,
-    lang: report.language === 'en' ? 'en-US' : report.language,
+    lang: language.locale,
     displayTitle: true,
     fontLayoutCache: true,
     info: {
-      Title: printable(english.report.paper.title(report.reportNumber, report.orderNumber)),
+      Title: printable(language.report.paper.title(report.reportNumber, report.orderNumber)),
       Author: printable(report.pageOne.shop.name),
       Creator: 'Bayledger',
       Producer: 'Bayledger',

@@ -1,10 +1,11 @@
+import type { CustomerLanguage } from '@bayledger/wording/language'
 import type { Element, Mark } from './page-elements.ts'
 import { content } from './page-elements.ts'
 import { sheet } from './paper.ts'
 import { lineHeight, type Style, textMark } from './paragraph.ts'
 
-/** Where the next thing goes: text runs down the sheet and on to the next page. */
-export type Flow = { page: number; y: number }
+/** Where the next thing goes, and in which language: text runs down the sheet and on to the next page. */
+export type Flow = { page: number; y: number; readonly language: CustomerLanguage }
 
 /** Makes sure that `height` points are free, on a new page if necessary; returns whether it started one. */
 export const ensure = (flow: Flow, height: number): boolean => {

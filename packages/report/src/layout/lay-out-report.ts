@@ -1,4 +1,4 @@
-import { english } from '@bayledger/wording/en/english'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { ReportContent } from '../content.ts'
 import { printable } from '../fonts/printable.ts'
 import type { Flow } from './flow.ts'
@@ -19,18 +19,21 @@ export type LaidReport = {
 
 /** Places everything a report says on its pages; pure, the fonts' widths apart. */
 export const layOutReport = (report: ReportContent): LaidReport => {
-  const flow: Flow = { page: 2, y: sheet.top }
+  const language = customerLanguages[report.language]
+  const flow: Flow = { page: 2, y: sheet.top, language }
   const root = element('Document', [
     layPageOne(report),
     ...report.sections.map((section) => laySection(flow, section)),
   ])
   const pages = report.sections.length === 0 ? 1 : flow.page
   const bookmarks = [
-    english.report.paper.pageOneBookmark,
+    language.report.paper.pageOneBookmark,
     ...report.sections.map(({ title }) => printable(title)),
   ]
   return { pages, root, bookmarks, furnitureOf: (page) => pageFurniture(report, page, pages) }
 }
+
+const says = ({ language }: ReportContent) => customerLanguages[language].report.paper
 
 const foot = { typeface: 'regular', size: sizes.small } as const
 
@@ -39,7 +42,7 @@ const pageFurniture = (report: ReportContent, page: number, pages: number): Mark
   rule(sheet.marginRule + 2, 24, sheet.marginRule + 2, paper.height - 24, 0.5),
   rule(sheet.left, sheet.footer - 5, sheet.right, sheet.footer - 5, 0.5),
   textMark(
-    english.report.paper.foot({
+    says(report).foot({
       report: report.reportNumber,
       order: report.orderNumber,
       page,
@@ -52,7 +55,7 @@ const pageFurniture = (report: ReportContent, page: number, pages: number): Mark
     foot,
   ),
   textMark(
-    english.report.paper.ledgerFoot(report.head.seq, grouped(report.head.hash)),
+    says(report).ledgerFoot(report.head.seq, grouped(report.head.hash)),
     sheet.left,
     sheet.footer + 11,
     foot,

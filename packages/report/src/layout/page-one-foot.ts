@@ -1,11 +1,11 @@
-import { english } from '@bayledger/wording/en/english'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { ReportContent } from '../content.ts'
 import { content, element, furniture, type Item, type Mark, rule } from './page-elements.ts'
 import { sheet, sizes } from './paper.ts'
 import { lineHeight, lineMarks, linesOf, type Style, textMark } from './paragraph.ts'
 import { qrPath } from './qr-path.ts'
 
-const { pageOne: says } = english.report
+const says = ({ language }: ReportContent) => customerLanguages[language].report.pageOne
 
 const body: Style = { typeface: 'regular', size: sizes.body }
 const small: Style = { typeface: 'regular', size: 8.5 }
@@ -63,12 +63,12 @@ const layCheck = (report: ReportContent, x: number, top: number): Item[] => {
   const lines = linesOf(report.pageOne.check, small, width)
   return [
     element('Figure', [content(1, [code])], {
-      alt: says.codeAlt(report.checkAddress),
+      alt: says(report).codeAlt(report.checkAddress),
       box: { x, y: top, width: qrSide, height: qrSide },
     }),
     element('P', [
       content(1, [
-        textMark(`${says.titles.genuine} `, textX, top + 2, strong),
+        textMark(`${says(report).titles.genuine} `, textX, top + 2, strong),
         ...lineMarks(lines, textX, top + 15, small),
       ]),
     ]),

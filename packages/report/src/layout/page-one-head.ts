@@ -1,4 +1,3 @@
-import { english } from '@bayledger/wording/en/english'
 import type { PageOne } from '../content.ts'
 import { widthOf } from '../fonts/runs.ts'
 import { layCell } from './cell.ts'
@@ -6,8 +5,6 @@ import type { Flow } from './flow.ts'
 import { content, element, filledBox, furniture, type Item, rule } from './page-elements.ts'
 import { sheet, sheetWidth, sizes } from './paper.ts'
 import { lineHeight, lineMarks, linesOf, type Style, textMark } from './paragraph.ts'
-
-const asking = english.report.pageOne.titles.canDrive
 
 const question: Style = { typeface: 'bold', size: sizes.lead }
 const answer: Style = { typeface: 'bold', size: sizes.answer }
@@ -17,6 +14,7 @@ const body: Style = { typeface: 'regular', size: sizes.body }
 
 /** The first line of the report: the question and its answer; a "No" is white on a solid bar. */
 export const layCanDrive = (flow: Flow, { canDrive }: PageOne): Item[] => {
+  const asking = flow.language.report.pageOne.titles.canDrive
   const stop = canDrive.answer === 'do-not-drive'
   const tone = stop ? 'paper' : 'ink'
   const inset = stop ? 8 : 0

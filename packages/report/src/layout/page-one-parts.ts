@@ -1,4 +1,3 @@
-import { english } from '@bayledger/wording/en/english'
 import type { FoundPart, PageOne } from '../content.ts'
 import { cellWords, figureMarks, layCell, widthOfFigure } from './cell.ts'
 import { entryMark } from './entry-mark.ts'
@@ -8,8 +7,7 @@ import { sheet, sheetWidth, sizes } from './paper.ts'
 import { cutTo, lineHeight, lineMarks, linesOf, type Style, textMark } from './paragraph.ts'
 import { shapeInset, shapeMarks, shapeOf } from './severity-shape.ts'
 
-const { pageOne: says } = english.report
-const { titles } = says
+const says = ({ language }: Pick<Flow, 'language'>) => language.report.pageOne
 
 const heading: Style = { typeface: 'bold', size: sizes.body }
 const body: Style = { typeface: 'regular', size: sizes.body }
@@ -27,7 +25,7 @@ const title = (flow: Flow, words: string): Item => {
 
 /** The complaint in the customer's own words. */
 export const layTold = (flow: Flow, { told }: PageOne, width: number, most: number): Item[] => {
-  const items = [title(flow, titles.told), ...entryMark(told.entry, 1, flow.y)]
+  const items = [title(flow, says(flow).titles.told), ...entryMark(told.entry, 1, flow.y)]
   if (told.text.kind === 'gap') {
     const gap = layCell(told.text, width, body)
     items.push(element('P', [content(1, gap.marksAt(sheet.left, flow.y))]))
@@ -35,11 +33,11 @@ export const layTold = (flow: Flow, { told }: PageOne, width: number, most: numb
     return items
   }
   const lines = cutTo(
-    linesOf(says.quoted(cellWords(told.text)), body, width),
+    linesOf(says(flow).quoted(cellWords(told.text)), body, width),
     most,
     body,
     width,
-    says.further,
+    says(flow).further,
   )
   items.push(element('P', [content(1, lineMarks(lines, sheet.left, flow.y, body))]))
   flow.y += lines.length * lineHeight(body) + partGap
@@ -48,7 +46,7 @@ export const layTold = (flow: Flow, { told }: PageOne, width: number, most: numb
 
 /** Each thing that was found, in its own shape with its own word: a danger and the light's cause are never one text. */
 export const layFound = (flow: Flow, { found }: PageOne, width: number, most: number): Item[] => [
-  title(flow, titles.found),
+  title(flow, says(flow).titles.found),
   ...found.flatMap((part) => layPart(flow, part, width, most)),
 ]
 
@@ -63,7 +61,7 @@ const layPart = (flow: Flow, found: FoundPart, width: number, most: number): Ite
     most,
     style,
     inner,
-    says.further,
+    says(flow).further,
   )
   const sentenceHeight = lines.length * lineHeight(style)
   const proof = found.proof ? layProof(found.proof, inner, most < 4 ? strong : proofStyle) : null
@@ -104,15 +102,17 @@ const layProof = ({ figure, says }: NonNullable<FoundPart['proof']>, width: numb
 
 /** What was done, and last what it cost: that is never left to a later page. */
 export const layDid = (flow: Flow, { did }: PageOne, width: number, most: number): Item[] => [
-  title(flow, titles.did),
+  title(flow, says(flow).titles.did),
   ...layList(flow, did.slice(0, -1), width, most, did.slice(-1)),
 ]
 
 export const layNotDone = (flow: Flow, { notDone }: PageOne, width: number, most: number): Item[] => [
-  title(flow, titles.notDone),
+  title(flow, says(flow).titles.notDone),
   ...layList(
     flow,
-    notDone.length === 0 ? [says.nothingRefused] : notDone.map((line) => `${line.answer}: ${line.title}`),
+    notDone.length === 0
+      ? [says(flow).nothingRefused]
+      : notDone.map((line) => `${line.answer}: ${line.title}`),
     width,
     most,
   ),
@@ -137,7 +137,7 @@ const layList = (
     const left = texts.length - index
     const lines = wrapped(text)
     if (used + lines.length > room - (left > 1 ? 1 : 0) && used > 0) {
-      const more = says.more(left)
+      const more = says(flow).more(left)
       list.children.push(
         element('LI', [element('LBody', [content(1, [textMark(more, sheet.left + inset, flow.y, body)])])]),
       )
@@ -168,7 +168,7 @@ export const layFixed = (flow: Flow, { fixed }: PageOne, width: number): Item[] 
   const right = sheet.left + width
   const above = rule(sheet.left, flow.y, right, flow.y, 1.2)
   flow.y += 4
-  const heading = title(flow, titles.fixed)
+  const heading = title(flow, says(flow).titles.fixed)
   const lines = linesOf(`${fixed.word}: ${fixed.words}`, strong, width)
   const marks = lineMarks(lines, sheet.left, flow.y, strong)
   flow.y += lines.length * lineHeight(strong) + 3
@@ -183,5 +183,5 @@ export const layFixed = (flow: Flow, { fixed }: PageOne, width: number): Item[] 
 /** Never cut: these lines appear nowhere else. */
 export const layNext = (flow: Flow, { next }: PageOne): Item[] => {
   flow.y += partGap
-  return [title(flow, titles.next), ...layList(flow, next, sheetWidth, Number.POSITIVE_INFINITY)]
+  return [title(flow, says(flow).titles.next), ...layList(flow, next, sheetWidth, Number.POSITIVE_INFINITY)]
 }

@@ -1,5 +1,5 @@
 import { planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
-import { english } from '@bayledger/wording/en/english'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
 import { columnsOf } from '../columns.ts'
 import type { PageOne, ReportContent } from '../content.ts'
 import type { Flow } from './flow.ts'
@@ -23,13 +23,14 @@ export type LineLimits = {
 
 /** With the whole width a sentence takes fewer lines, so that nothing is cut while there is room. */
 const undrawn: LineLimits = { isDrawn: false, told: 4, found: 6, did: 8, notDone: 8 }
-const tightest: LineLimits = { isDrawn: false, told: 2, found: 3, did: 4, notDone: 4 }
+const tightest: LineLimits = { isDrawn: false, told: 1, found: 2, did: 3, notDone: 3 }
 const limits: readonly LineLimits[] = [
   { isDrawn: true, told: 8, found: 8, did: 10, notDone: 10 },
   { isDrawn: true, told: 4, found: 6, did: 8, notDone: 8 },
   undrawn,
   { isDrawn: true, told: 3, found: 4, did: 6, notDone: 5 },
   { isDrawn: false, told: 3, found: 3, did: 6, notDone: 6 },
+  { isDrawn: false, told: 2, found: 3, did: 4, notDone: 4 },
   tightest,
 ]
 
@@ -51,11 +52,12 @@ export const layPageOne = (report: ReportContent): Element => {
 
 const layWith = (report: ReportContent, lines: LineLimits) => {
   const { pageOne } = report
-  const flow: Flow = { page: 1, y: sheet.top }
+  const language = customerLanguages[report.language]
+  const flow: Flow = { page: 1, y: sheet.top, language }
   const head = [layCanDrive(flow, pageOne), layShop(flow, pageOne), layFacts(flow, pageOne)]
   const top = flow.y + 4
   const plan = lines.isDrawn
-    ? [layPlanFigure(1, pageOne.wheels, sheet.right - planWidth, top, planScale)]
+    ? [layPlanFigure(flow, pageOne.wheels, sheet.right - planWidth, top, planScale)]
     : []
   const width = lines.isDrawn ? leftWidth : sheetWidth
   flow.y = top
@@ -81,14 +83,14 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
   }
 }
 
-const wheelColumns = columnsOf(english.report.paper.wheels, {
-  wheel: 17,
-  before: 15,
-  after: 15,
-  label: 13,
+const wheelShares = {
+  wheel: 23,
+  before: 13,
+  after: 13,
+  label: 11,
   sensorBefore: 20,
   sensorAfter: 20,
-})
+}
 
 /** Points over and under a row's text: page one has to hold the whole of it. */
 const tightRows = 1.2
@@ -97,7 +99,7 @@ const layWheelTable = (flow: Flow, { wheels }: PageOne): Element => {
   flow.y += 4
   return layTable(
     flow,
-    wheelColumns,
+    columnsOf(flow.language.report.paper.wheels, wheelShares),
     wheels.map((wheel) => ({
       entry: null,
       cells: [

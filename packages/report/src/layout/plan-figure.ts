@@ -1,8 +1,8 @@
 import { planCells, planOutline, planRules, planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
-import { english } from '@bayledger/wording/en/english'
 import type { Cell, WheelLine } from '../content.ts'
 import { widthOf } from '../fonts/runs.ts'
 import { cellWords, figureMarks } from './cell.ts'
+import type { Flow } from './flow.ts'
 import {
   type Box,
   boxPath,
@@ -17,7 +17,7 @@ import {
 import { lineHeight, type Style, textMark } from './paragraph.ts'
 import { shapeMarks, shapeOf } from './severity-shape.ts'
 
-const { plan: says } = english.report.paper
+const says = ({ language }: Pick<Flow, 'language'>) => language.report.paper.plan
 
 const label: Style = { typeface: 'bold', size: 10 }
 const small: Style = { typeface: 'regular', size: 8.5 }
@@ -27,7 +27,7 @@ const after: Style = { typeface: 'bold', size: 10.5 }
 
 /** The vehicle from above, nose up, each wheel with what it held before and after; `scale` is points per unit. */
 export const layPlanFigure = (
-  page: number,
+  flow: Flow,
   wheels: readonly WheelLine[],
   x: number,
   y: number,
@@ -39,18 +39,22 @@ export const layPlanFigure = (
     width: box.width * scale,
     height: box.height * scale,
   })
+  // In a language whose names are too long for the boxes, the positions alone are drawn.
+  const isNamed = wheels.every(({ name, position }) =>
+    isWithin(name, small, planCells[position].box.width * scale - 5 - nameInset),
+  )
   const marks: Mark[] = [
     { kind: 'path', d: scalePath(planOutline, x, y, scale), fill: null, stroke: { width: 1.1, dash: null } },
     ...planRules.map(({ from, to }) =>
       rule(x + from.x * scale, y + from.y * scale, x + to.x * scale, y + to.y * scale, 0.5),
     ),
-    ...wheels.flatMap((wheel) => wheelMarks(wheel, at(planCells[wheel.position].box))),
+    ...wheels.flatMap((wheel) => wheelMarks(flow, wheel, at(planCells[wheel.position].box), isNamed)),
   ]
   const box = { x, y, width: planView.width * scale, height: planView.height * scale }
   const alt = [
-    says.drawing,
+    says(flow).drawing,
     ...wheels.map((wheel) =>
-      says.wheel({
+      says(flow).wheel({
         name: wheel.name,
         mark: wheel.marked?.word ?? null,
         before: cellWords(wheel.before),
@@ -59,31 +63,47 @@ export const layPlanFigure = (
       }),
     ),
   ].join(' ')
-  return element('Figure', [content(page, marks)], { alt, box })
+  return element('Figure', [content(flow.page, marks)], { alt, box })
 }
 
-const wheelMarks = (wheel: WheelLine, box: Box): Mark[] => {
+const wheelMarks = (flow: Flow, wheel: WheelLine, box: Box, isNamed: boolean): Mark[] => {
   const { marked } = wheel
   const isStop = marked !== null && shapeOf[marked.severity] === 'solid-bar'
   const inset = marked ? 8 : 5
   const tone = isStop ? 'paper' : 'ink'
+  const { before, after: left } = says(flow)
+  const column = Math.max(...[before, left].map((words) => widthOf(words, small.typeface, small.size))) + 4
   const line = (words: string, cell: Cell, top: number, style: Style): Mark[] => [
     textMark(`${words} `, box.x + inset, top + 1.5, small),
-    ...readingMarks(cell, box.x + inset + labelColumn, top, style),
+    ...readingMarks(flow, cell, box.x + inset + column, top, style),
   ]
   const top = box.y + 3
+  // The name yields to the word of the mark: it is in the table on the same page.
+  const said = marked ? markWord(flow, marked, box.width - inset - nameInset) : isNamed ? wheel.name : ''
   return [
     { kind: 'path', d: boxPath(box), fill: 'paper', stroke: { width: 0.6, dash: null } },
     ...(marked ? markMarks(marked, isStop, box) : []),
     textMark(`${wheel.position} `, box.x + inset, top, { ...label, tone }),
-    // The name yields to the word of the mark: it is in the table on the same page.
-    textMark(marked ? `${marked.word} ` : `${wheel.name} `, box.x + inset + 19, top + (marked ? 0.6 : 1.2), {
+    textMark(`${said} `, box.x + inset + nameInset, top + (marked ? 0.6 : 1.2), {
       ...(marked ? mark : small),
       tone,
     }),
-    ...line(says.before, wheel.before, top + lineHeight(label) + 1, value),
-    ...line(says.after, wheel.after, top + lineHeight(label) + 17, after),
+    ...line(before, wheel.before, top + lineHeight(label) + 1, value),
+    ...line(left, wheel.after, top + lineHeight(label) + 17, after),
   ]
+}
+
+/** Points from the position to the name of a wheel or to the word of its mark. */
+const nameInset = 19
+
+const isWithin = (words: string, style: Style, room: number): boolean =>
+  widthOf(words, style.typeface, style.size) <= room
+
+/** The word of the mark, or its short form where the box is too narrow for it. */
+const markWord = (flow: Flow, { word, severity }: NonNullable<WheelLine['marked']>, room: number): string => {
+  const { marks } = flow.language.customerPage.found
+  if (isWithin(word, mark, room)) return word
+  return Object.hasOwn(marks, severity) ? marks[severity as keyof typeof marks] : ''
 }
 
 /** A stop's cell has a solid bar across its top and a heavy outline; a cause has the rule at its left. */
@@ -95,15 +115,13 @@ const markMarks = ({ severity }: NonNullable<WheelLine['marked']>, isStop: boole
       ]
     : shapeMarks(severity, box)
 
-const labelColumn = 28
-
 /** The box is too narrow for why there is no reading; the table on the same page says it. */
-const readingMarks = (cell: Cell, x: number, top: number, style: Style): readonly Mark[] => {
+const readingMarks = (flow: Flow, cell: Cell, x: number, top: number, style: Style): readonly Mark[] => {
   if (cell.kind === 'figure') return figureMarks(cell.value, cell.unit, x, top, style)
-  const width = widthOf(says.noReading, small.typeface, small.size) + 4
+  const width = widthOf(says(flow).noReading, small.typeface, small.size) + 4
   return [
     outlinedBox({ x: x - 2, y: top + 0.5, width, height: lineHeight(small) + 1 }, 0.8, 2.5),
-    textMark(says.noReading, x, top + 1.5, small),
+    textMark(says(flow).noReading, x, top + 1.5, small),
   ]
 }
 

@@ -1,4 +1,3 @@
-import { severities } from '@bayledger/wording/en/severities'
 import type { Block, FindingLine, Section } from '../content.ts'
 import { entryMark } from './entry-mark.ts'
 import { ensure, type Flow, flowLines } from './flow.ts'
@@ -61,7 +60,7 @@ const layFinding = (flow: Flow, finding: FindingLine): Item[] => {
   const onBar = shapeOf[finding.severity] === 'solid-bar'
   const tone = onBar ? 'paper' : 'ink'
   const width = sheetWidth - shapeInset - 4
-  const lead = linesOf(`${severities[finding.severity]}. ${finding.sentence}`, strong, width)
+  const lead = linesOf(`${flow.language.severities[finding.severity]}. ${finding.sentence}`, strong, width)
   const reasons = finding.reasons.flatMap((reason) => linesOf(reason, body, width))
   const height = (lead.length + reasons.length) * lineHeight(body) + 6
   ensure(flow, height)

@@ -3,11 +3,13 @@ import { bundles } from './bundles.ts'
 import { checks } from './checks.ts'
 import { confidence } from './confidence.ts'
 import { conflicts } from './conflicts.ts'
+import { consentScript } from './consent-script.ts'
 import { contradictions } from './contradictions.ts'
 import { controls } from './controls.ts'
 import { customerCautions } from './customer-cautions.ts'
 import { customerEstimate } from './customer-estimate.ts'
 import { customerPage } from './customer-page.ts'
+import { customerProblems } from './customer-problems.ts'
 import { doubts } from './doubts.ts'
 import { estimateLines } from './estimate-lines.ts'
 import { fields } from './fields.ts'
@@ -40,9 +42,12 @@ import { workCautions } from './work-cautions.ts'
 
 export const english: Language = {
   code: 'en',
+  locale: 'en-US',
   checks,
   confidence,
   conflicts,
+  consentScript,
+  customerProblems,
   contradictions,
   controls,
   doubts,
@@ -52,6 +57,7 @@ export const english: Language = {
   findingTitles,
   gates,
   lights,
+  linkMessage: null,
   moves,
   nextSteps,
   observations,

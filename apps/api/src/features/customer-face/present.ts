@@ -11,13 +11,15 @@ import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { remedyLines } from '@bayledger/report/compose/found-parts'
 import { canDrive } from '@bayledger/report/compose/verdicts'
-import { english } from '@bayledger/wording/en/english'
+import type { CustomerLanguage } from '@bayledger/wording/language'
 import { nextStepWords } from '@bayledger/wording/next-steps'
 import { photoSubject } from '@bayledger/wording/photos'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
 export type CustomerContext = {
+  /** That of the customer's card. */
+  readonly language: CustomerLanguage
   readonly shopName: string
   readonly shopPhone: string | null
   readonly timeZone: string
@@ -36,6 +38,7 @@ export const presentCustomerOrder = (
   money: MoneySides,
   context: CustomerContext,
 ): CustomerOrder => ({
+  language: context.language.code,
   shopName: context.shopName,
   shopPhone: context.shopPhone,
   timeZone: context.timeZone,
@@ -45,7 +48,7 @@ export const presentCustomerOrder = (
   orderNumber: state.opened?.orderNumber ?? '',
   drive: presentDrive(state, context),
   light: state.arrival.telltale?.behavior ?? null,
-  findings: presentFindings(state, money),
+  findings: presentFindings(state, money, context.language),
   technicianDiffers: confirmedDiagnosis(state) !== null && state.diagnosis?.confirmed?.agrees === false,
   gauges: Object.fromEntries(
     readingOrder.flatMap((wheel) => {
@@ -53,7 +56,7 @@ export const presentCustomerOrder = (
       return pressure ? [[wheel, { ...pressure, labelPsi: placardPsi(state, wheel) }]] : []
     }),
   ),
-  estimate: presentEstimate(state, money),
+  estimate: presentEstimate(state, money, context.language),
   photos: presentPhotos(state, context),
   report: presentReport(state),
 })
@@ -66,10 +69,10 @@ const presentDrive = (state: OrderState, context: CustomerContext): CustomerOrde
   if (!confirmedDiagnosis(state))
     return {
       verdict: 'not-yet-known',
-      sentence: english.verdicts.driveNotYetKnown,
+      sentence: context.language.verdicts.driveNotYetKnown,
       advice: [],
     }
-  const { answer, words } = canDrive(state)
+  const { answer, words } = canDrive(state, context)
   return {
     verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive',
     sentence: words,
@@ -78,7 +81,7 @@ const presentDrive = (state: OrderState, context: CustomerContext): CustomerOrde
 }
 
 /** What a person with the page in hand needs now; the rest of what comes next is on the report. */
-const adviceOn = (state: OrderState, { today, shopPhone }: CustomerContext): string[] =>
+const adviceOn = (state: OrderState, { language, today, shopPhone }: CustomerContext): string[] =>
   nextSteps(state, today)
     .filter(
       (step) =>
@@ -87,10 +90,14 @@ const adviceOn = (state: OrderState, { today, shopPhone }: CustomerContext): str
         step.code === 'on-the-spare' ||
         (step.code === 'check-pressures' && step.every !== 'month'),
     )
-    .map((step) => nextStepWords(english.nextSteps, step, { telephone: shopPhone, person: null }))
+    .map((step) => nextStepWords(language.nextSteps, step, { telephone: shopPhone, person: null }))
 
 /** Stops first, then what explains the light: what else was found is the shop's own matter until it is offered. */
-const presentFindings = (state: OrderState, money: MoneySides): CustomerOrder['findings'] => {
+const presentFindings = (
+  state: OrderState,
+  money: MoneySides,
+  language: CustomerLanguage,
+): CustomerOrder['findings'] => {
   const diagnosis = confirmedDiagnosis(state)
   const dangers = dangersOf(state)
   const told = (diagnosis?.findings ?? []).flatMap((finding) => {
@@ -102,10 +109,10 @@ const presentFindings = (state: OrderState, money: MoneySides): CustomerOrder['f
             code: finding.code,
             severity,
             wheels: finding.wheels,
-            sentence: sentenceFor(english, finding),
+            sentence: sentenceFor(language, finding),
             remedies: dangers
               .filter((danger) => danger.finding === finding && danger.isOpen)
-              .flatMap((danger) => remedyLines(danger, { money })),
+              .flatMap((danger) => remedyLines(danger, { language, money })),
           },
         ]
   })
@@ -126,15 +133,20 @@ const toldAs = (finding: Finding, primary: string | null): Told | null => {
 export const shownToCustomer = (
   state: OrderState,
   money: MoneySides,
+  language: CustomerLanguage,
 ): { readonly estimate: ShownEstimate; readonly text: string } | null => {
   const issued = state.estimates.at(-1)
-  const estimate = issued ? shownEstimate(english, issued, money) : null
+  const estimate = issued ? shownEstimate(language, issued, money) : null
   return estimate && { estimate, text: canonicalText(estimate) }
 }
 
-const presentEstimate = (state: OrderState, money: MoneySides): CustomerOrder['estimate'] => {
+const presentEstimate = (
+  state: OrderState,
+  money: MoneySides,
+  language: CustomerLanguage,
+): CustomerOrder['estimate'] => {
   const issued = state.estimates.at(-1)
-  const shown = shownToCustomer(state, money)
+  const shown = shownToCustomer(state, money, language)
   if (!issued || !shown) return null
   const { revision, bundles, totalCents } = shown.estimate
   const dangers = new Set<string>(dangersOf(state).map(({ finding }) => finding.code))
@@ -179,13 +191,16 @@ const presentLook = (
   return { terms: told.lookFee, cents: cents ?? 0 }
 }
 
-const presentPhotos = (state: OrderState, { photosReceived }: CustomerContext): CustomerOrder['photos'] =>
+const presentPhotos = (
+  state: OrderState,
+  { language, photosReceived }: CustomerContext,
+): CustomerOrder['photos'] =>
   state.photos
     .filter(({ shared, digest }) => shared && photosReceived.has(digest))
     .map((photo) => ({
       digest: photo.digest,
-      where: photo.wheel === null ? english.photos.vehicle : english.wheels.names[photo.wheel],
-      what: photoSubject(english, photo, state.plan?.plan.steps ?? []),
+      where: photo.wheel === null ? language.photos.vehicle : language.wheels.names[photo.wheel],
+      what: photoSubject(language, photo, state.plan?.plan.steps ?? []),
       takenAt: photo.picture?.takenAt ?? photo.written.writtenAt,
     }))
 

@@ -7,6 +7,10 @@ export const customerFaceRoutes: readonly Binding[] = [
     status: 200,
     body: await service.getCustomerOrder(deps, actor),
   })),
+  bind(contract.putCustomerLanguage)(async ({ deps, actor, body }) => {
+    await service.putLanguage(deps, actor, body.language)
+    return { status: 204 }
+  }),
   bind(contract.decideEstimate)(async ({ deps, actor, body }) => {
     const { entry } = await service.decideEstimate(deps, actor, body)
     return { status: 201, body: { seq: entry.seq, receivedAt: entry.receivedAt } }

@@ -1,14 +1,16 @@
 import type { decideEstimate as decideEndpoint } from '@bayledger/contract/customer-face'
 import type { BodyOf } from '@bayledger/contract/endpoint'
+import type { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { versionOf } from '@bayledger/ledger/registry'
 import { dayOf } from '@bayledger/report/compose/figures'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { CustomerActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import type { Deps } from '../../deps.ts'
-import { getCustomer } from '../customers/service.ts'
+import { chooseLanguage, getCustomer } from '../customers/service.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
 import type { Ledger } from '../entries/service/load-ledger.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
@@ -39,6 +41,7 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
   ])
   const timeZone = shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC'
   return presentCustomerOrder(state, money, {
+    language: customerLanguages[customer.language],
     shopName: shop.name,
     shopPhone: head.telephone,
     timeZone,
@@ -54,12 +57,28 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
 const moneyOf = async (deps: Deps, { entries }: Ledger): Promise<MoneySides> =>
   moneySidesOf(entries, await sidesOf(deps, entries, new Set(['money'])))
 
+const customerOf = ({ state }: Ledger): string => {
+  if (!state.opened) throw new Error(`order ${state.orderId} was never opened`)
+  return state.opened.customerId
+}
+
+const languageOf = async (deps: Deps, ledger: Ledger): Promise<CustomerLanguageCode> =>
+  (await getCustomer(deps, customerOf(ledger))).language
+
+/** Keeps the language that was chosen on the page on the customer's card: page, messages and report follow it. */
+export const putLanguage = async (
+  deps: Deps,
+  actor: CustomerActor,
+  language: CustomerLanguageCode,
+): Promise<void> => chooseLanguage(deps, customerOf(await getLedger(deps, actor.orderId)), language)
+
 /** Enters the customer's answers. Sent again with the same id it answers as before; the ledger decides what it takes. */
 export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision: Decision) => {
   const ledger = await getLedger(deps, actor.orderId)
   const earlier = ledger.entries.find(({ id }) => id === decision.entryId)
   if (earlier) return { entry: repeated(earlier, decision), orderId: actor.orderId }
-  const shownNow = shownToCustomer(ledger.state, await moneyOf(deps, ledger))
+  const language = await languageOf(deps, ledger)
+  const shownNow = shownToCustomer(ledger.state, await moneyOf(deps, ledger), customerLanguages[language])
   const isNewest = shownNow?.estimate.revision === decision.revision
   if (!shownNow || (isNewest && sha256Hex(shownNow.text) !== decision.shown))
     throw new AppError({ code: 'ENTRY_REFUSED', why: 'estimate-changed' }, { reason: 'SHOWN_MISSING' })
@@ -83,7 +102,7 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
         signature: { form: decision.signature.form, digest: signature.digest },
       },
       shown: shown.digest,
-      language: 'en',
+      language,
       agreesToElectronicRecord: decision.agreesToElectronicRecord,
       wantsRemovedParts: decision.wantsRemovedParts,
     },

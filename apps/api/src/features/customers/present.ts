@@ -1,4 +1,5 @@
 import type { Customer } from '@bayledger/contract/customers'
+import { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
 import type { CustomerRow } from './store.ts'
 
 /** The customer without telephone and e-mail, for readers who may have neither. */
@@ -13,4 +14,6 @@ export const presentCustomer = (row: CustomerRow): Customer => ({
   mayText: row.mayText,
   mayEmail: row.mayEmail,
   mayCall: row.mayCall,
+  // The database holds no other language.
+  language: CustomerLanguageCode.parse(row.language),
 })

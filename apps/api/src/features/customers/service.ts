@@ -1,4 +1,5 @@
 import type { Customer, CustomerContent } from '@bayledger/contract/customers'
+import type { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
@@ -54,6 +55,13 @@ export const getCustomerFor = async (
   const customer = await getCustomer(deps, customerId)
   return mayHaveContact(actor) ? customer : withoutContact(customer)
 }
+
+/** The customer's own choice. Whoever edits the card at that moment is shown that it changed. */
+export const chooseLanguage = (
+  deps: Deps,
+  customerId: string,
+  language: CustomerLanguageCode,
+): Promise<void> => store.updateLanguage(deps.prisma, deps.shopId, customerId, language, deps.clock.now())
 
 export const putCustomer = async (
   deps: Deps,

@@ -1,5 +1,6 @@
 import type { CustomerContent } from '@bayledger/contract/customers'
 import type { Prisma } from '@bayledger/db/generated/client'
+import type { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
 import { likeText } from '../../core/like-text.ts'
 
 export type Tx = Pick<Prisma.TransactionClient, 'customer'>
@@ -48,4 +49,17 @@ export const updateCustomer = async (
     data: { ...content, version: { increment: 1 }, updatedAt: at },
   })
   return row ?? null
+}
+
+export const updateLanguage = async (
+  tx: Tx,
+  shopId: string,
+  id: string,
+  language: CustomerLanguageCode,
+  at: Date,
+): Promise<void> => {
+  await tx.customer.updateMany({
+    where: { shopId, id, language: { not: language } },
+    data: { language, version: { increment: 1 }, updatedAt: at },
+  })
 }

@@ -56,7 +56,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const bytes = await sealInWorker({
     content: composeReportContent(state, context),
     signing: await deps.signing(),
-    reason: english.reports.sealReason,
+    reason: context.language.reports.sealReason,
     signedAt: at,
   })
   const sha256 = digestOf(bytes)
@@ -72,7 +72,7 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
       pdfSha256: sha256,
       templateVersion,
       settingsVersion,
-      language: 'en',
+      language: context.language.code,
       supersedes,
     },
     restsOn: [],

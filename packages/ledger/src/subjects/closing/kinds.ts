@@ -1,5 +1,6 @@
 import { Distance } from '@bayledger/reckoning/quantity'
 import * as z from 'zod/mini'
+import { CustomerLanguageCode } from '../../customer-language-code.ts'
 import { earlierVersion, kind } from '../../kind.ts'
 import { odometerReadOnce } from '../../odometer-read-once.ts'
 import { deskRoles, judgeRoles, roles } from '../../role.ts'
@@ -40,7 +41,7 @@ export const closingKinds = {
       pdfSha256: Digest,
       templateVersion: z.int(),
       settingsVersion: z.int(),
-      language: z.enum(['en']),
+      language: CustomerLanguageCode,
       supersedes: z.nullable(plainText(40)),
     }),
     { ...final, roles: deskRoles },

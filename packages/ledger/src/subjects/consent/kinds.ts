@@ -1,6 +1,7 @@
 import { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
 import { Answer } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
+import { CustomerLanguageCode } from '../../customer-language-code.ts'
 import { earlierVersion, kind } from '../../kind.ts'
 import { deskRoles, moneyRoles, roles } from '../../role.ts'
 import { SecondPerson } from '../../second-person.ts'
@@ -83,7 +84,7 @@ export const consentKinds = {
       consent: Consent,
       /** What was decided on, words and amounts, as it was shown; `null` where a first version did not keep it. */
       shown: z.nullable(ShownDigest),
-      language: z.enum(['en']),
+      language: CustomerLanguageCode,
       agreesToElectronicRecord: z.boolean(),
       wantsRemovedParts: z.boolean(),
     }),

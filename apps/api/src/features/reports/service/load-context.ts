@@ -1,6 +1,7 @@
 import { moneySidesOf } from '@bayledger/ledger/questions/money'
 import { mostPictures } from '@bayledger/report/compose/photos-section'
 import type { ReportContext } from '@bayledger/report/compose-content'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
 import type { Ledger } from '../../entries/service/load-ledger.ts'
@@ -33,6 +34,7 @@ export const loadContext = async (
   return {
     settingsVersion: head.version,
     context: {
+      language: customerLanguages[customer.language],
       reportNumber: report.number,
       composedAt: report.composedAt,
       timeZone: location?.timeZone ?? 'UTC',

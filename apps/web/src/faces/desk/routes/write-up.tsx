@@ -138,7 +138,12 @@ const useKnownFromAddress = (setForm: Dispatch<SetStateAction<WriteUp>>) => {
     const { customer, vehicle } = arrived
     setForm((before) => ({
       ...before,
-      person: { known: customer, name: customer.name, phone: customer.phone ?? '' },
+      person: {
+        known: customer,
+        name: customer.name,
+        phone: customer.phone ?? '',
+        language: customer.language,
+      },
       which:
         vehicle === null ? before.which : { ...blankWriteUp.which, known: vehicle, sheetId: vehicle.sheetId },
     }))

@@ -10,6 +10,7 @@ import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
 import type { IssuedBundle, IssuedEstimate, OrderState } from '@bayledger/ledger/state'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import { english } from '@bayledger/wording/en/english'
+import type { CustomerLanguage, LanguageCode } from '@bayledger/wording/language'
 import { type ShownBundle, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { useState } from 'react'
 import { draftEntry, personal, sealSide } from '../../../features/ledger/draft-entry.ts'
@@ -34,6 +35,7 @@ import {
   scriptFor,
 } from './decision-form.ts'
 import type { OrderPart } from './order-part.ts'
+import { useCustomerLanguage } from './use-customer-language.ts'
 
 type DecideProps = OrderPart & {
   issued: IssuedEstimate
@@ -71,17 +73,26 @@ const askedBundles = (state: OrderState, shown: readonly ShownBundle[]) => {
 /** Consent at the desk with a signature, or by telephone with a script that is filled in. */
 export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const { scope } = issued
+  const language = useCustomerLanguage(order.customer.language)
   const shown = shownEstimate(english, issued, orderMoney(order))
+  const heard = language && shownEstimate(language, issued, orderMoney(order))
   const asked = askedBundles(order.state, shown?.bundles ?? [])
   const open = [...asked.required, ...asked.reversible, ...asked.returnable]
   const [form, setForm] = useState<DecisionForm>(() => blankDecision(order.customer))
   const set = (change: Partial<DecisionForm>) => setForm((before) => ({ ...before, ...change }))
   const write = useWriteEntries(order.orderId)
-  const script = scriptFor(order.vehicle.description, open, form.given, asked.returnable)
+  const returnable = new Set(asked.returnable.map(({ bundleKey }) => bundleKey))
+  const heardOf = (bundle: ShownBundle) =>
+    heard?.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey) ?? bundle
+  const readOut = (words: CustomerLanguage, bundles: readonly ShownBundle[]) =>
+    scriptFor(words.consentScript, order.vehicle.description, bundles, form.given, returnable)
+  const script = language === null ? '' : readOut(language, open.map(heardOf))
   const whyNot =
     shown === null
       ? 'The prices of this estimate are not shown here.'
-      : missingInDecision(form, channel, asked.required)
+      : language === null
+        ? 'The words in the customer’s language are not loaded yet.'
+        : missingInDecision(form, channel, asked.required)
   const yes = new Set([
     ...authorizedBundles(order.state)
       .map(({ bundleKey }) => bundleKey)
@@ -96,8 +107,8 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
     asked.reversible.includes(bundle) ? onlyYes : asked.returnable.includes(bundle) ? onlyNo : answers
 
   const decide = () => {
-    if (form.relation === null || shown === null) return
-    const read = sealSide(channel === 'telephone' ? script : canonicalText(shown))
+    if (form.relation === null || language === null || heard === null) return
+    const read = sealSide(channel === 'telephone' ? script : canonicalText(heard))
     const who = personal(form.name.trim())
     const { consent, sides } = consentOf(form, channel)
     write.mutate(
@@ -114,7 +125,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
             by: { relation: form.relation, name: who.digest },
             consent,
             shown: read.digest,
-            language: 'en',
+            language: language.code,
             agreesToElectronicRecord: form.wishes.includes('electronic'),
             wantsRemovedParts: form.wishes.includes('parts'),
           }),
@@ -132,6 +143,8 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           <BundleQuestion
             key={bundle.bundleKey}
             bundle={bundle}
+            heard={heardOf(bundle)}
+            language={order.customer.language}
             cautions={owed(bundle)}
             options={optionsFor(bundle)}
             answer={form.given[bundle.bundleKey] ?? null}
@@ -143,6 +156,8 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
           set={set}
           channel={channel}
           script={script}
+          inEnglish={language?.code === 'en' ? null : readOut(english, open)}
+          language={order.customer.language}
           customerName={order.customer.name}
         />
         {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
@@ -156,15 +171,26 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
 
 type QuestionProps = {
   bundle: ShownBundle
+  /** The same as the customer hears it. */
+  heard: ShownBundle
+  language: LanguageCode
   cautions: readonly ShownBundle['cautions'][number][]
   options: readonly { readonly value: Answer; readonly label: string }[]
   answer: Answer | null
   onAnswer: (answer: Answer) => void
 }
 
-function BundleQuestion({ bundle, cautions, options, answer, onAnswer }: QuestionProps) {
+/** What is said to the customer is in their language; what the advisor reads is beside it. */
+function BundleQuestion({ bundle, heard, language, cautions, options, answer, onAnswer }: QuestionProps) {
+  const inTheirs = (number: string, words: string) =>
+    heard.cautions.find((caution) => caution.number === number)?.words ?? words
   return (
     <div>
+      {language === 'en' ? null : (
+        <p lang={language}>
+          <strong>{heard.title}</strong>
+        </p>
+      )}
       <ChoiceGroup
         label={`${bundle.title}, ${money(bundle.totalCents)}`}
         options={options}
@@ -174,7 +200,8 @@ function BundleQuestion({ bundle, cautions, options, answer, onAnswer }: Questio
       {answer !== null && answer !== 'authorized'
         ? cautions.map(({ number, words }) => (
             <p key={number}>
-              <strong>Say this:</strong> {words}
+              <strong>Say this:</strong> <span lang={language}>{inTheirs(number, words)}</span>
+              {language === 'en' ? null : <span className="quiet"> ({words})</span>}
             </p>
           ))
         : null}
@@ -187,12 +214,15 @@ type FieldsProps = {
   set: (change: Partial<DecisionForm>) => void
   channel: DecisionChannel
   script: string
+  /** The script for the advisor, where the customer hears another language. */
+  inEnglish: string | null
+  language: LanguageCode
   /** Anyone other than the owner enters their own name. */
   customerName: string
 }
 
 /** Who decides, how they say so, and what else they want. */
-function DecisionFields({ form, set, channel, script, customerName }: FieldsProps) {
+function DecisionFields({ form, set, channel, script, inEnglish, language, customerName }: FieldsProps) {
   return (
     <>
       <ChoiceGroup
@@ -207,8 +237,9 @@ function DecisionFields({ form, set, channel, script, customerName }: FieldsProp
       {channel === 'telephone' ? (
         <>
           <p>
-            <strong>Read out:</strong> {script}
+            <strong>Read out:</strong> <span lang={language}>{script}</span>
           </p>
+          {inEnglish === null ? null : <p className="quiet">In English: {inEnglish}</p>}
           <TextField
             label="Number called"
             type="tel"

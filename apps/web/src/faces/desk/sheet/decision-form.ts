@@ -1,5 +1,6 @@
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { Answer } from '@bayledger/reckoning/estimate'
+import type { ConsentScriptWording } from '@bayledger/wording/consent-script'
 import type { ShownBundle } from '@bayledger/wording/shown-estimate'
 import { personal, sealSide } from '../../../features/ledger/draft-entry.ts'
 import { decisionFaults } from '../../../lib/fault-words.ts'
@@ -89,20 +90,22 @@ export const answerFor = (
  * only what is taken back is read.
  */
 export const scriptFor = (
+  words: ConsentScriptWording,
   vehicle: string,
   bundles: readonly ShownBundle[],
   given: Readonly<Record<string, Answer>>,
-  returnable: readonly ShownBundle[],
+  returnable: ReadonlySet<string>,
 ): string => {
-  const back = returnable.filter(({ bundleKey }) => given[bundleKey] === 'declined')
-  const asked = bundles.filter((bundle) => !returnable.includes(bundle))
-  const lines = asked.map(({ title, totalCents }) => `${title}, ${money(totalCents)} with tax`).join('; ')
-  const yes = asked.filter(({ bundleKey }) => given[bundleKey] === 'authorized')
-  const total = yes.reduce((sum, { totalCents }) => sum + totalCents, 0)
-  const takenBack =
-    back.length === 0
-      ? ''
-      : ` You take back your Yes to ${back.map(({ title }) => title).join(' and ')}; we have not begun it.`
-  if (asked.length === 0) return `For your ${vehicle}:${takenBack} Is that right?`
-  return `For your ${vehicle} I read: ${lines}. You say yes to ${yes.length === 0 ? 'none of it' : yes.map(({ title }) => title).join(' and ')}: ${money(total)} in all.${takenBack} Is that right?`
+  const answered = (answer: Answer) => bundles.filter(({ bundleKey }) => given[bundleKey] === answer)
+  const asked = bundles.filter(({ bundleKey }) => !returnable.has(bundleKey))
+  const agreed = answered('authorized').filter(({ bundleKey }) => !returnable.has(bundleKey))
+  return words({
+    vehicle,
+    offers: asked.map(({ title, totalCents }) => ({ title, price: money(totalCents) })),
+    agreed: agreed.map(({ title }) => title),
+    total: money(agreed.reduce((sum, { totalCents }) => sum + totalCents, 0)),
+    takenBack: answered('declined')
+      .filter(({ bundleKey }) => returnable.has(bundleKey))
+      .map(({ title }) => title),
+  })
 }

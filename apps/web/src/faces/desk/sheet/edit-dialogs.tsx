@@ -9,6 +9,7 @@ import { typedOrNull } from '../../../lib/typed-text.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
+import { LanguageChoice, languageNames } from '../../../ui/language-choice.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Line, Lines } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
@@ -45,6 +46,7 @@ export function EditCustomer({ orderId, customer, onClose }: EditProps & { custo
     phone: customer.phone ?? '',
     email: customer.email ?? '',
   })
+  const [language, setLanguage] = useState(customer.language)
   const [allowed, setAllowed] = useState(
     contacts.map(({ value }) => value).filter((value) => customer[value]),
   )
@@ -58,6 +60,7 @@ export function EditCustomer({ orderId, customer, onClose }: EditProps & { custo
     mayCall: allowed.includes('mayCall'),
     mayText: allowed.includes('mayText'),
     mayEmail: allowed.includes('mayEmail'),
+    language,
   }
   const stored = staleVersion<Customer>(save.error)
   return (
@@ -76,13 +79,19 @@ export function EditCustomer({ orderId, customer, onClose }: EditProps & { custo
           value={typed.email}
           onChange={(email) => setTyped({ ...typed, email })}
         />
+        <LanguageChoice label="Page, estimate and report in" value={language} onChange={setLanguage} />
         <CheckGroup label="About this service" options={contacts} values={allowed} onChange={setAllowed} />
         <SaveFoot
           save={{ isPending: save.isPending, error: save.error }}
           stored={
             stored === null
               ? null
-              : [stored.name, stored.phone ?? 'no telephone', stored.email ?? 'no e-mail']
+              : [
+                  stored.name,
+                  stored.phone ?? 'no telephone',
+                  stored.email ?? 'no e-mail',
+                  languageNames[stored.language],
+                ]
           }
           onTop={() => stored !== null && setBase(stored)}
           onSave={() => save.mutate({ content, version: base.version })}

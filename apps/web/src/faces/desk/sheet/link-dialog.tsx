@@ -15,6 +15,7 @@ import { TextArea, TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 import { QrCode } from './qr-code.tsx'
+import { useCustomerLanguage } from './use-customer-language.ts'
 
 /** The customer's own page, by an address that is shown once: read out, sent, or held to a phone's camera. */
 export function LinkDialog({
@@ -25,6 +26,7 @@ export function LinkDialog({
   const clock = useShopClock()
   const settings = useQuery(settingsQuery)
   const write = useWriteEntries(order.orderId)
+  const language = useCustomerLanguage(order.customer.language)
   const link = useMutation({
     mutationFn: async () => {
       const made = await call(createLink, { params: { orderId: order.orderId } })
@@ -41,13 +43,17 @@ export function LinkDialog({
     },
   })
   const message =
-    link.data === undefined
+    link.data === undefined || language === null
       ? null
-      : linkMessage(settings.data?.settings ?? [], {
-          name: order.customer.name,
-          vehicle: order.vehicle.description,
-          link: link.data.address,
-        })
+      : linkMessage(
+          settings.data?.settings ?? [],
+          {
+            name: order.customer.name,
+            vehicle: order.vehicle.description,
+            link: link.data.address,
+          },
+          language.linkMessage,
+        )
   return (
     <Dialog title="The customer’s link" onClose={onClose}>
       <div className="stack">

@@ -9,6 +9,7 @@ import { linksQuery } from '../../../features/links/queries.ts'
 import type { ReadOrder } from '../../../ledger/order.ts'
 import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
 import { Button } from '../../../ui/button.tsx'
+import { languageNames } from '../../../ui/language-choice.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { AsReceived } from './as-received.tsx'
@@ -69,6 +70,7 @@ function OrderHead({ order }: { order: ReadOrder }) {
           ? ` · ${odometerWords(odometer, state.opened?.odometerConfirmed ?? false)}`
           : ' · odometer not read'}
         {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
+        {customer.language === 'en' ? '' : ` · ${languageNames[customer.language]}`}
         {state.opened?.waitsHere ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
       </p>

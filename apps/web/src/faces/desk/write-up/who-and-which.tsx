@@ -5,11 +5,12 @@ import { useQuery } from '@tanstack/react-query'
 import { sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
+import { LanguageChoice, languageNames } from '../../../ui/language-choice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { similarSheets } from './similar-sheets.ts'
 import { VinField } from './vin-field.tsx'
-import type { Person, Which } from './write-up-form.ts'
+import { blankWriteUp, type Person, type Which } from './write-up-form.ts'
 import './write-up.css'
 
 type WhoProps = { person: Person; onChange: (person: Person) => void }
@@ -30,8 +31,9 @@ export function WhoFields({ person, onChange }: WhoProps) {
       <div className="row">
         <p>
           <strong>{person.known.name}</strong> {person.known.phone ? telephoneWords(person.known.phone) : ''}
+          {person.known.language === 'en' ? '' : ` · ${languageNames[person.known.language]}`}
         </p>
-        <Button autoFocus onClick={() => onChange({ known: null, name: '', phone: '' })}>
+        <Button autoFocus onClick={() => onChange(blankWriteUp.person)}>
           Another customer
         </Button>
       </div>
@@ -50,6 +52,11 @@ export function WhoFields({ person, onChange }: WhoProps) {
           type="tel"
           value={person.phone}
           onChange={(phone) => onChange({ ...person, phone })}
+        />
+        <LanguageChoice
+          label="Page, estimate and report in"
+          value={person.language}
+          onChange={(language) => onChange({ ...person, language })}
         />
       </div>
       <Matches customers={found.data?.customers ?? []} onPick={(known) => onChange({ ...person, known })} />

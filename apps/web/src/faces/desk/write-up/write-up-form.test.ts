@@ -3,7 +3,7 @@ import { blankWriteUp, keyFor, missingInWriteUp, newWriteUpKeys, type WriteUp } 
 
 const whole: WriteUp = {
   ...blankWriteUp,
-  person: { known: null, name: 'A. Driver', phone: '' },
+  person: { known: null, name: 'A. Driver', phone: '', language: 'en' },
   which: { ...blankWriteUp.which, description: 'A sedan', sheetId: 'sheet' },
   words: 'The light is on.',
   light: 'solid',

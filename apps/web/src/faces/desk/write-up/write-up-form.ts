@@ -17,7 +17,12 @@ import type { TypedFigure } from '../../../ui/number-text.ts'
 import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { eventsAsEvidence } from './events.ts'
 
-export type Person = { known: Customer | null; name: string; phone: string }
+export type Person = {
+  known: Customer | null
+  name: string
+  phone: string
+  language: Customer['language']
+}
 export type Which = {
   known: Vehicle | null
   plate: string
@@ -58,7 +63,7 @@ export type WriteUpPartProps = {
 }
 
 export const blankWriteUp: WriteUp = {
-  person: { known: null, name: '', phone: '' },
+  person: { known: null, name: '', phone: '', language: 'en' },
   which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null, isNewKind: false },
   words: '',
   light: null,
@@ -142,7 +147,7 @@ export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUp
   return keys.orderId
 }
 
-const addCustomer = ({ name, phone }: Person, keys: WriteUpKeys) => {
+const addCustomer = ({ name, phone, language }: Person, keys: WriteUpKeys) => {
   const body = {
     name,
     phone: phone.trim() === '' ? null : phone,
@@ -150,6 +155,7 @@ const addCustomer = ({ name, phone }: Person, keys: WriteUpKeys) => {
     mayText: false,
     mayEmail: false,
     mayCall: phone.trim() !== '',
+    language,
   }
   return call(createCustomer, { idempotencyKey: keyFor(keys, body), body })
 }

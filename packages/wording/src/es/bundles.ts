@@ -1,0 +1,22 @@
+import type { BundlesWording } from '../bundles.ts'
+
+export const bundles: BundlesWording = {
+  titles: {
+    look: () => 'Inspección',
+    sensor: (wheels) => `Sensor nuevo: ${wheels}`,
+    'set-of-four': () => 'Sensores nuevos en todas las ruedas',
+    stem: (wheels) => `Cambiar la válvula: ${wheels}`,
+    leak: (wheels) => `Encontrar y reparar la fuga: ${wheels}`,
+    'leak-search': (wheels) => `Encontrar la fuga y mirar por dentro: ${wheels}`,
+    puncture: (wheels) => `Reparar la ponchadura: ${wheels}`,
+    tire: (wheels) => `Llanta nueva: ${wheels}`,
+    fastener: (wheels) => `Cambiar birlos o tuercas dañados: ${wheels}`,
+    season: () => 'Cambiar a las ruedas de la otra temporada',
+    rotation: () => 'Rotar las llantas',
+    'torque-again': (wheels) => `Revisar otra vez el apriete: ${wheels}`,
+    pressures: () => 'Ajustar todas las presiones para el día',
+    relearn: () => 'Hacer que el vehículo reconozca sus sensores',
+    reset: () => 'Ajustar las presiones y reiniciar el sistema',
+  },
+  nothingToSell: 'Revisamos cada rueda y el vehículo.',
+}

@@ -1,0 +1,56 @@
+import type { CustomerCautionsWording } from '../customer-cautions.ts'
+
+/** Plain words of our own, each sentence of 28 words or fewer; the vehicle maker's manual governs. */
+export const customerCautions: CustomerCautionsWording = {
+  'CT-01': {
+    1: 'Hasta que esto se repare, su vehículo no le avisará si una llanta está baja. Revise a mano la presión de todas las llantas cada semana.',
+  },
+  'CT-02': {
+    1: 'Esta rueda no tendrá sensor. La luz de advertencia se queda encendida, y su vehículo no puede avisarle si esa llanta está baja.',
+  },
+  'CT-03': {
+    1: 'Las llantas gastadas o viejas agarran mal con lluvia y pueden fallar sin aviso. Maneje más despacio en calles mojadas y haga que se las cambien pronto.',
+  },
+  'CT-04': {
+    1: 'Esta llanta puede fallar de repente. Por favor, no maneje con ella. Si lo hace, lo hace en contra de nuestro consejo.',
+  },
+  'CT-05': {
+    1: 'Los otros sensores son tan viejos como el que falló. Sus baterías pueden acabarse pronto, cada una con otra visita.',
+  },
+  'CT-06': {
+    1: 'Las tuercas o pernos pueden aflojarse un poco después de quitar una rueda. Regrese después de 50 a 100 millas, o según indique el fabricante; la revisión es gratis.',
+  },
+  'CT-07': {
+    1: 'La reparación todavía no está comprobada. Maneje 20 minutos a velocidad normal de carretera. Si la luz se enciende, llámenos antes del próximo viaje.',
+  },
+  'CT-08': {
+    1: 'El sellador en lata solo sirve para llegar a casa. Su gas puede arder, el sellador puede dañar el sensor, y la llanta todavía necesita una reparación por dentro.',
+  },
+  'CT-09': {
+    1: 'Estas ruedas no son las originales. El asiento, el tamaño o el metal pueden impedir que los sensores funcionen; el fabricante de las ruedas responde de que ajusten bien.',
+  },
+  'CT-10': {
+    1: 'Sus llantas se ajustaron en caliente y pueden marcar más que la etiqueta de la puerta hasta que se enfríen. No les saque aire.',
+  },
+  'CT-11': {
+    1: 'Todavía no hemos encontrado la causa. La luz puede ocultar una llanta baja: revise a mano la presión de todas las llantas cada semana.',
+  },
+  'CT-12': {
+    1: 'No damos garantía de esta pieza. Si falla, se cobra otra vez por buscar la falla y por cambiarla.',
+  },
+  'CT-13': {
+    1: 'Esta rueda no está bien sujeta y puede salirse. Por favor, no maneje. Si lo hace, lo hace en contra de nuestro consejo.',
+  },
+  'CT-14': {
+    1: 'Una llanta que rodó baja puede estar dañada por dentro y fallar de repente. Por favor, no maneje con ella antes de que la revisen.',
+  },
+  'CT-15': {
+    1: 'Una llanta de repuesto temporal tiene límites de velocidad y distancia en el costado. Respételos, y haga reparar la rueda pronto.',
+  },
+  'CT-16': {
+    1: 'Esta llanta sigue perdiendo aire. Inflarla no es repararla. Mida su presión antes de cada viaje; si rueda baja, puede fallar de repente.',
+  },
+  'CT-17': {
+    1: 'Esta válvula puede soltarse sin aviso y vaciar la llanta de golpe. Mida la presión de la llanta con frecuencia y haga cambiar la válvula pronto.',
+  },
+}

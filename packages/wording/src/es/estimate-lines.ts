@@ -1,0 +1,34 @@
+import type { EstimateLinesWording } from '../estimate-lines.ts'
+
+const look = 'Revisión de los sensores de todas las ruedas y del vehículo'
+
+export const estimateLines: EstimateLinesWording = {
+  names: {
+    look,
+    'look-waived': `${look}, sin cobro`,
+    'look-waived-with-work': `${look}, sin cobro si dice Sí a algún trabajo`,
+    'wheel-service': 'Desmontar, montar y balancear',
+    'wheel-service-low': 'Desmontar, montar y balancear, perfil bajo',
+    'program-and-relearn': 'Programar el sensor, hacer que el vehículo lo reconozca',
+    relearn: 'Hacer que el vehículo reconozca sus sensores',
+    reset: 'Reiniciar el sistema de presión de llantas',
+    'repair-labor': 'Encontrar la fuga, desmontar, reparar por dentro, montar, balancear',
+    'leak-search': 'Encontrar la fuga, desmontar, mirar por dentro, montar, balancear',
+    'repair-after-look':
+      'Un agujero, si lo hay: el precio de su reparación se da después de mirar por dentro',
+    'puncture-labor': 'Reparar un agujero por dentro',
+    'repair-unit': 'Tapón y parche en una pieza',
+    'kit-clamp-in': 'Juego de piezas para válvula atornillada',
+    'kit-rubber': 'Válvula de hule y su núcleo',
+    'fastener-labor': 'Cambiar un birlo dañado, con la rueda quitada',
+    'fastener-parts': 'Birlo con su tuerca, o perno',
+    'sensor-disposal': 'Desecho del sensor viejo',
+    tire: 'Llanta nueva de la medida que indica la hoja del vehículo',
+    'tire-disposal': 'Desecho de la llanta vieja',
+    pressures: 'Todas las presiones ajustadas para el día',
+    'pressures-alone': 'Todas las presiones ajustadas para el día, sin cobro',
+    supplies: 'Materiales del taller',
+  },
+  sensor: (megahertz, stem) =>
+    `Sensor de rueda, ${megahertz} MHz, ${stem === 'snap-in' ? 'válvula a presión' : 'válvula atornillada'}, con las piezas de su válvula`,
+}

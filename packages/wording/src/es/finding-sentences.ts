@@ -1,0 +1,383 @@
+import type { FindingSentences } from '../findings.ts'
+import { ageSentences } from './age-sentences.ts'
+
+/** What a Spanish-speaking customer reads for each finding: at most 32 words, no blame, no alarm without cause. */
+export const findingSentences: FindingSentences = {
+  'gauge-missing': {
+    one: 'Todavía no tenemos la presión de la llanta {wheel}, así que no decimos nada de ella.',
+    many: 'Todavía no tenemos la presión de estas llantas: {wheels}. Así que no decimos nada de ellas.',
+    all: 'Todavía no tenemos la presión de ninguna llanta, así que no decimos nada de ellas.',
+  },
+  'light-not-witnessed': {
+    one: 'Todavía no hemos visto nosotros mismos qué hace su luz de advertencia.',
+  },
+  'retry-silent-wheel': {
+    one: 'El sensor de la rueda {wheel} todavía no ha contestado. Vamos a intentar otra vez antes de juzgar.',
+    many: 'Algunos sensores todavía no han contestado: {wheels}. Vamos a intentar otra vez antes de juzgar.',
+  },
+  'cross-read-suspected': {
+    one: 'Dos ruedas dieron la misma respuesta. Las vamos a leer otra vez, lejos una de la otra.',
+  },
+  'placard-unverified': {
+    one: 'La etiqueta de llantas de la puerta falta o no se ha verificado, así que todavía no podemos juzgar sus presiones.',
+  },
+  'system-unknown': { one: 'Primero estamos averiguando cómo vigila su vehículo las llantas.' },
+  'reading-impossible': { one: 'Una lectura no puede ser correcta. La vamos a tomar otra vez.' },
+  'reading-stale': { one: 'Algo cambió después de tomar una lectura, así que la vamos a tomar otra vez.' },
+
+  'run-low-damage-possible': {
+    one: 'La llanta {wheel} tiene solo {value:p} de {label} {unit}. Puede estar dañada por dentro. Por favor, no maneje con ella hasta que la revisemos.',
+    many: 'Estas llantas están muy bajas: {wheels}. Pueden estar dañadas por dentro. Por favor, no maneje hasta que las revisemos.',
+    forms: {
+      'no-label': {
+        one: 'La llanta {wheel} tiene solo {value:p} {unit}. Puede estar dañada por dentro. Por favor, no maneje con ella hasta que la revisemos.',
+        many: 'Estas llantas están muy bajas: {wheels}. Pueden estar dañadas por dentro. Por favor, no maneje hasta que las revisemos.',
+      },
+      told: {
+        one: 'Se manejó con la llanta {wheel} baja. Puede estar dañada por dentro. Por favor, no maneje con ella hasta que la revisemos.',
+        many: 'Estas llantas rodaron bajas: {wheels}. Pueden estar dañadas por dentro. Por favor, no maneje hasta que las revisemos.',
+      },
+    },
+  },
+  'sealant-inside': {
+    one: 'En esta llanta se usó una lata de sellador. Su gas puede arder, así que la vaciamos al aire libre antes de abrirla.',
+    many: 'Se usó una lata de sellador. Su gas puede arder, así que vaciamos estas llantas al aire libre antes de abrirlas.',
+  },
+  'hot-corner': {
+    one: 'La rueda {wheel} está {degrees} °{temperatureUnit} más caliente que las demás. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
+    many: 'Estas ruedas se calientan: {wheels}. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
+  },
+  'stem-leaking': {
+    one: 'La válvula de la rueda {wheel} pierde aire. Puede soltarse sin aviso. Por favor, haga que la cambien antes de manejar.',
+    many: 'Estas válvulas están fallando: {wheels}. Pueden soltarse sin aviso. Por favor, haga que las cambien antes de manejar.',
+    forms: {
+      leaks: {
+        one: 'La válvula de la rueda {wheel} pierde aire. Puede soltarse sin aviso. Por favor, haga que la cambien antes de manejar.',
+        many: 'Estas válvulas están fallando: {wheels}. Pueden soltarse sin aviso. Por favor, haga que las cambien antes de manejar.',
+      },
+      cracked: {
+        one: 'La válvula de la rueda {wheel} está agrietada. Puede soltarse sin aviso. Por favor, haga que la cambien antes de manejar.',
+        many: 'Estas válvulas están agrietadas: {wheels}. Pueden soltarse sin aviso. Por favor, haga que las cambien antes de manejar.',
+      },
+    },
+  },
+  'tire-unsafe': {
+    one: 'La llanta {wheel} está dañada. Puede fallar de repente. Por favor, no maneje con ella.',
+    many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+    forms: {
+      bulge: {
+        one: 'La llanta {wheel} tiene una bola. Puede fallar de repente. Por favor, no maneje con ella.',
+        many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+      },
+      'cord-showing': {
+        one: 'A la llanta {wheel} se le ven las cuerdas. Puede fallar de repente. Por favor, no maneje con ella.',
+        many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+      },
+      'cut-to-cord': {
+        one: 'La llanta {wheel} tiene un corte que llega hasta las cuerdas. Puede fallar de repente. Por favor, no maneje con ella.',
+        many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+      },
+      worn: {
+        one: 'La llanta {wheel} está gastada, {tread}/32. Agarra mal con lluvia. Por favor, cámbiela ya.',
+        many: 'Estas llantas están gastadas: {wheels}. Agarran mal con lluvia. Por favor, cámbielas ya.',
+      },
+      'run-low-damage': {
+        one: 'La llanta {wheel} está dañada por dentro por rodar baja. Puede fallar de repente. Por favor, no maneje con ella.',
+        many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+      },
+      cord: {
+        one: 'A la llanta {wheel} se le ven las cuerdas por dentro. Puede fallar de repente. Por favor, no maneje con ella.',
+        many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+      },
+      separation: {
+        one: 'La llanta {wheel} se está despegando por dentro. Puede fallar de repente. Por favor, no maneje con ella.',
+        many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
+      },
+      stowed: {
+        one: 'La llanta {wheel} está dañada y puede fallar de repente. Por favor, no la ponga; haga que la cambien.',
+      },
+    },
+  },
+  'wheel-not-secure': {
+    one: 'La rueda {wheel} no está bien sujeta: falta una tuerca o perno, o está dañado. Por favor, no maneje hasta que se repare.',
+    many: 'Estas ruedas no están bien sujetas: {wheels}. Por favor, no maneje hasta que se repare.',
+  },
+
+  'tire-low': {
+    one: 'Su llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}. La luz está haciendo su trabajo.',
+    many: 'Estas llantas están bajas: {wheels}. La más baja tiene {value:p} de {label} {unit}. La luz está haciendo su trabajo.',
+    forms: {
+      'under-flash': {
+        one: 'Su llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}. La falla que hace parpadear la luz lo ocultaba.',
+        many: 'Estas llantas están bajas: {wheels}. La más baja tiene {value:p} de {label} {unit}. La falla que hace parpadear la luz lo ocultaba.',
+      },
+      'only-cold': {
+        one: 'Su llanta {wheel} marca {warm:p} {unit} en caliente; en frío son {value:p}, menos que los {point:p} con que la luz se enciende.',
+        many: 'Estas llantas están bajas en frío: {wheels}. La más baja tiene entonces {value:p} {unit}; la luz se enciende a {point:p}.',
+      },
+      'without-light': {
+        one: 'Su llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}.',
+        many: 'Estas llantas están bajas: {wheels}. La más baja tiene {value:p} de {label} {unit}.',
+      },
+    },
+  },
+  'cold-weather': {
+    one: 'Estas llantas están bajas por unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
+    many: 'Bajas por unos {difference:p} {unit}: {wheels}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
+    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}; nada está roto.',
+    forms: {
+      'beside-a-stop': {
+        one: 'La llanta {wheel} está baja por unos {difference:p} {unit} porque el aire está más frío.',
+        many: 'Bajas por unos {difference:p} {unit} porque el aire está más frío: {wheels}.',
+      },
+    },
+  },
+  'weather-and-seepage': {
+    one: 'Estas llantas están bajas por unos {difference:p} {unit}: aire más frío y la pérdida normal de varios meses.',
+    many: 'Bajas por unos {difference:p} {unit}: {wheels}. Es por aire más frío y la pérdida normal de varios meses.',
+    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}: aire más frío y la pérdida normal de varios meses. Nada está roto.',
+    forms: {
+      'temperature-unknown': {
+        one: 'Estas llantas están bajas por unos {difference:p} {unit}, como pasa con los meses.',
+        many: 'Bajas por unos {difference:p} {unit}, como pasa con los meses: {wheels}.',
+        all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}, como pasa con los meses. Nada indica una fuga.',
+      },
+      'beside-a-stop': {
+        one: 'La llanta {wheel} está baja por unos {difference:p} {unit}, como pasa con los meses.',
+        many: 'Bajas por unos {difference:p} {unit}, como pasa con los meses: {wheels}.',
+      },
+    },
+  },
+  'slow-loss-suspected': {
+    one: 'La llanta {wheel} está {difference:p} {unit} abajo de la etiqueta y más baja que otras. Debemos buscar una fuga lenta.',
+    many: 'Estas llantas están más bajas que las demás: {wheels}. Debemos buscar fugas lentas.',
+  },
+  'slow-leak': {
+    one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, descontando el clima. A ese ritmo la luz vuelve en {days} días.',
+    many: 'Estas llantas pierden más aire de lo que explica el clima: {wheels}. La más rápida pierde unos {perDay:p} {unit} por día.',
+    forms: {
+      'within-a-day': {
+        one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, descontando el clima. La luz vuelve en menos de un día.',
+        many: 'Estas llantas pierden más aire de lo que explica el clima: {wheels}. La más rápida pierde unos {perDay:p} {unit} por día.',
+      },
+      'low-already': {
+        one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, descontando el clima.',
+        many: 'Estas llantas pierden más aire de lo que explica el clima: {wheels}. La más rápida pierde unos {perDay:p} {unit} por día.',
+      },
+    },
+  },
+  'axle-pressures-exchanged': {
+    one: 'Las llantas de adelante y las de atrás tienen cambiadas sus presiones: la etiqueta pide {front} adelante y {rear} {unit} atrás.',
+  },
+  'cold-morning-margin': {
+    one: 'A {degrees} °{temperatureUnit} esta noche, la llanta {wheel} marcará unos {value:p} {unit}, suficiente para que se encienda la advertencia.',
+    many: 'A {degrees} °{temperatureUnit} esta noche, sus llantas marcarán unos {value:p} {unit}, suficiente para que se encienda la advertencia.',
+  },
+  'altitude-change': {
+    one: 'Estas llantas están bajas por unos {difference:p} {unit} porque usted bajó de altitud.',
+    many: 'Bajas por unos {difference:p} {unit} porque usted bajó de altitud: {wheels}.',
+    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit} porque usted bajó de altitud. Nada está roto.',
+    forms: {
+      'beside-a-stop': {
+        one: 'La llanta {wheel} está baja por unos {difference:p} {unit} porque usted bajó de altitud.',
+        many: 'Bajas por unos {difference:p} {unit} porque usted bajó de altitud: {wheels}.',
+      },
+    },
+  },
+  'spare-low': { one: 'La luz es por su llanta de repuesto, que tiene {value:p} de {label} {unit}.' },
+  'warm-tire-hides-low': {
+    one: 'Las llantas calientes marcan de más. En frío, la llanta {wheel} marcaría {value:p} {unit}, que son {difference:p} menos que la etiqueta.',
+    many: 'Las llantas calientes marcan de más. En frío, estas marcarían {value:p} {unit}, que son {difference:p} menos que la etiqueta.',
+  },
+  'over-inflated': {
+    one: 'La llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}. Tiene demasiado aire.',
+    many: 'Estas llantas tienen demasiado aire: {wheels}. Una tiene {value:p} {unit}; la etiqueta pide {label}.',
+  },
+  'no-warning-given': {
+    one: 'La llanta {wheel} está tan baja que debería haber advertencia, pero la luz está apagada. Vamos a averiguar por qué.',
+    many: 'Estas llantas están tan bajas que debería haber advertencia: {wheels}. Pero la luz está apagada. Vamos a averiguar por qué.',
+  },
+  'warning-unexplained': {
+    one: 'Todas las llantas están bien, pero la luz sigue encendida. Revisamos nuestro medidor y seguimos buscando antes de vender algo.',
+  },
+  'under-placard': {
+    one: 'La llanta {wheel} está {difference:p} {unit} abajo de la etiqueta de la puerta; no basta para encender la advertencia. Podemos ajustarla.',
+    many: 'Estas llantas están un poco abajo de la etiqueta: {wheels}. No basta para encender la advertencia. Podemos ajustarlas.',
+    all: 'Las cuatro llantas están un poco abajo de la etiqueta de la puerta. No basta para encender la advertencia. Podemos ajustarlas.',
+  },
+  'puncture-not-repairable': {
+    one: 'El agujero de la llanta {wheel} pasa de lo que se puede reparar. La llanta se tiene que cambiar antes de que usted maneje.',
+    many: 'Estas llantas tienen agujeros que pasan de lo que se puede reparar: {wheels}. Se tienen que cambiar antes de que usted maneje.',
+  },
+  'puncture-found': {
+    one: 'Hay una ponchadura en la llanta {wheel}. Primero miramos por dentro; luego podemos decir si se puede reparar.',
+    many: 'Estas llantas tienen ponchaduras: {wheels}. Primero miramos por dentro; luego podemos decir si se pueden reparar.',
+  },
+  'spare-under-label': {
+    one: 'Su llanta de repuesto tiene {value:p} de {label} {unit}. Ninguna luz lo avisa. Podemos ajustarla.',
+  },
+
+  'set-then-reset': {
+    one: 'Su auto compara sus ruedas. Ajustamos las llantas según la etiqueta y luego le indicamos que están bien.',
+  },
+  'reset-only': {
+    one: 'Su auto vigila las llantas por la velocidad de las ruedas. Todavía no sabe que están bien: hay que reiniciar su sistema.',
+  },
+  'wheel-speed-fault': {
+    one: 'Su auto vigila las llantas por la velocidad de las ruedas, y avisa de una falla ahí. Eso pide revisar el sistema de frenos.',
+  },
+  'no-monitoring-fitted': {
+    one: 'Su auto no vigila la presión de las llantas. La luz significa otra cosa; el manual del dueño dice cuál.',
+  },
+  'equal-loss-unseen': {
+    one: 'Su auto compara las llantas entre sí. Las cuatro están igual de bajas, así que no puede darse cuenta.',
+  },
+  'system-kind-contradicted': {
+    one: 'Nuestros datos dicen que sus ruedas no tienen sensores, pero uno contesta. Eso lo aclaramos primero.',
+  },
+  'reset-and-recheck': {
+    one: 'Sus llantas están bien. Reiniciamos el sistema una vez; por favor, regrese en siete días para una revisión.',
+  },
+
+  'sensor-silent': {
+    one: 'El sensor de la rueda {wheel} ya no contesta. Le preguntamos {tries} veces; los demás contestaron.',
+    many: 'Estos sensores ya no contestan: {wheels}. Le preguntamos a cada uno al menos {tries} veces; los demás contestaron.',
+  },
+  'no-wheel-answers': {
+    one: 'Ninguna rueda le contesta a nuestro lector. Antes de culpar a cuatro sensores, revisamos nuestro propio equipo.',
+  },
+  'sensor-battery-low': {
+    one: 'El sensor de la rueda {wheel} avisa que su batería está baja. Todavía funciona, y fallará primero en mañanas frías.',
+    many: 'Estos sensores avisan que su batería está baja: {wheels}. Todavía funcionan, y fallarán primero en mañanas frías.',
+  },
+  'sensor-reads-wrong': {
+    one: 'El sensor de la rueda {wheel} le dice {sensor:p} {unit} al auto; la llanta en realidad tiene {value:p}.',
+  },
+  'sensors-refer-to-sea-level': {
+    one: 'Su tablero muestra unos {difference:p} {unit} menos que un medidor de aquí por la altitud. Eso es normal.',
+  },
+  'gauge-suspect': {
+    one: 'Todos los sensores difieren de nuestro medidor por unos {difference:p} {unit}. Sospechamos del medidor y medimos otra vez con otro.',
+  },
+  'sensor-temperature-impossible': {
+    one: 'El sensor de la rueda {wheel} da una temperatura imposible. Es probable que esté fallando.',
+    many: 'Estos sensores dan temperaturas imposibles: {wheels}. Es probable que estén fallando.',
+  },
+  'frequency-wrong': {
+    one: 'El sensor de la rueda {wheel} es de otra frecuencia de radio ({has} en vez de {needs} MHz). Su auto no puede oírlo.',
+    many: 'Estos sensores son de otra frecuencia de radio: {wheels}. Su auto no puede oírlos.',
+  },
+  'protocol-wrong': {
+    one: 'El sensor de la rueda {wheel} funciona, pero habla el idioma de otro vehículo. Hay que programarlo para el suyo.',
+    many: 'Estos sensores hablan el idioma de otro vehículo: {wheels}. Hay que programarlos para el suyo.',
+  },
+  'sensor-does-not-follow': {
+    one: 'El sensor de la rueda {wheel} no sigue la presión de su llanta. Tenemos que abrir la llanta para ver por qué.',
+    many: 'Estos sensores no siguen la presión de sus llantas: {wheels}. Tenemos que mirar por dentro.',
+  },
+  'stem-corroded': {
+    one: 'La válvula de la rueda {wheel} está corroída. Hoy retiene el aire y puede romperse al tocarla.',
+    many: 'Estas válvulas están corroídas: {wheels}. Hoy retienen el aire y pueden romperse al tocarlas.',
+  },
+  'set-of-four-worth-offering': {
+    one: 'Uno falló; los otros tres tienen la misma edad. Cambiar uno arregla la luz hoy. Usted decide.',
+    forms: {
+      several: {
+        one: '{count} fallaron; los demás tienen la misma edad. Cambiar esos arregla la luz hoy. Usted decide.',
+      },
+      'none-answers': {
+        one: 'Ninguno contesta, y los cuatro son viejos. Cuando se compruebe que nuestro lector funciona, vale la pena pensar en un juego de cuatro.',
+      },
+    },
+  },
+  'sensor-asleep': {
+    one: 'El sensor nuevo de la rueda {wheel} todavía no ha despertado. Se despierta al inflar la llanta desde vacía o al manejar.',
+    many: 'Estos sensores nuevos todavía no han despertado: {wheels}. Se despiertan al inflar las llantas desde vacías o al manejar.',
+  },
+  'no-sensor-on-arrival': {
+    one: 'La rueda {wheel} no tenía sensor cuando llegó.',
+    many: 'Estas ruedas no tenían sensor cuando llegaron: {wheels}.',
+  },
+  'temporary-spare-fitted': {
+    one: 'El auto trae puesta la llanta de repuesto temporal. No tiene sensor, así que la luz puede seguir encendida hasta que vuelva su propia rueda.',
+  },
+
+  'id-not-stored': {
+    one: 'El sensor de la rueda {wheel} funciona, pero nunca se le ha presentado al auto.',
+    many: 'Estos sensores funcionan, pero nunca se le han presentado al auto: {wheels}.',
+  },
+  'stored-id-unheard': {
+    one: 'El auto todavía busca un sensor anterior en la rueda {wheel}; ese sensor ya no está aquí.',
+    many: 'El auto todavía busca sensores anteriores que ya no están aquí: {wheels}.',
+  },
+  'other-wheel-set': { one: 'El auto busca cuatro sensores que no son los de estas ruedas.' },
+  'rotated-without-relearn': {
+    one: 'Las ruedas se cambiaron de lugar, pero no se le indicó al auto; nombraría la llanta equivocada.',
+  },
+  'id-duplicated': {
+    one: 'Dos sensores tienen la misma identidad, así que el auto oye uno y le falta otro.',
+  },
+  'wheel-from-another-vehicle': {
+    one: 'La rueda {wheel} parece ser de otro auto. Antes que nada revisamos que sea la correcta.',
+    many: 'Estas ruedas parecen ser de otro auto: {wheels}. Antes que nada revisamos que sean las correctas.',
+  },
+  'id-known-elsewhere': {
+    one: 'El sensor de la rueda {wheel} está anotado aquí en otro auto. Quizás se intercambiaron ruedas.',
+    many: 'Estos sensores están anotados aquí en otro auto: {wheels}. Quizás se intercambiaron ruedas.',
+  },
+  'id-notation-differs': {
+    one: 'El auto escribe los números de sus sensores de otra manera que nosotros. Coinciden; no hay nada mal.',
+  },
+  'spare-rotated-without-relearn': {
+    one: 'La llanta de repuesto se puso a rodar, pero no se le indicó al auto; nombraría la llanta equivocada.',
+  },
+
+  'malfunction-unexplained': {
+    one: 'Todo lo que podemos medir está bien, pero el auto avisa de una falla. No le venderemos una pieza por suposición.',
+  },
+  'receiver-fault': {
+    one: 'El receptor del propio auto avisa de una falla. Sensores nuevos no la arreglarían; el vehículo mismo necesita una reparación.',
+  },
+  'code-old-or-intermittent': {
+    one: 'El auto anotó que una vez le faltó el sensor de la rueda {wheel}, que ahora contesta. Borramos la nota y lo observamos.',
+    many: 'Al auto una vez le faltaron sensores que ahora contestan: {wheels}. Borramos la nota y los observamos.',
+  },
+  'control-module-blank': {
+    one: 'El auto olvidó todos sus sensores. Funcionan; hay que presentárselos otra vez.',
+  },
+  'learn-mode-open': {
+    one: 'El auto todavía espera que le presenten sus sensores. Terminamos eso y luego miramos otra vez.',
+  },
+  'telltale-dark': {
+    one: 'Su luz de advertencia no se enciende al poner la llave. No puede avisarle. Así estaba al llegar.',
+  },
+  'collision-corner': {
+    one: 'La esquina de la rueda {wheel} recibió un golpe. Revisamos ahí el soporte y los cables antes de pedir un sensor.',
+    many: 'Las esquinas de estas ruedas recibieron un golpe: {wheels}. Revisamos ahí el soporte y los cables antes de pedir sensores.',
+  },
+  'not-driven-yet': {
+    one: 'El auto necesita unos 20 minutos de manejo para juzgar sus llantas. Por favor, maneje, y luego miramos otra vez.',
+  },
+
+  'one-place-only': {
+    one: 'Pasa solo en un lugar, así que es probable que ahí haya un transmisor. Su auto no necesita ningún trabajo por eso.',
+  },
+  'interference-suspected': {
+    one: 'Algo conectado o agregado puede tapar la señal de los sensores. Por favor, maneje sin eso y avísenos.',
+  },
+  'aftermarket-wheels': {
+    one: 'Estas no son las ruedas del fabricante. Pueden sostener o tapar un sensor de otra manera; revisamos cómo va puesto.',
+  },
+  'snow-or-chains': {
+    one: 'Las cadenas o la nieve pegada pueden tapar los sensores por un rato. Limpiamos las ruedas y probamos otra vez.',
+  },
+
+  comeback: {
+    one: 'Hace poco trabajamos en la rueda {wheel}. Primero averiguamos si nos toca a nosotros arreglarlo.',
+    many: 'Hace poco trabajamos en estas ruedas: {wheels}. Primero averiguamos si nos toca a nosotros arreglarlo.',
+  },
+  ...ageSentences,
+  'nothing-found-today': {
+    one: 'Hoy no pudimos hacer que pasara. Aquí está lo que hay que anotar cuando pase.',
+  },
+}

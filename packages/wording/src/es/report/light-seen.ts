@@ -1,0 +1,8 @@
+import type { LightSeen } from '../../report/arrival.ts'
+import { reportCells } from './cells.ts'
+
+const lamp = { lights: 'se enciende', dark: 'se queda apagada' } as const
+
+/** The lamp check and then the engine running: "al poner la llave se enciende; con el motor en marcha se queda apagada". */
+export const lightSeen = ({ lampCheck, behavior }: LightSeen): string =>
+  `al poner la llave ${lampCheck === null ? reportCells.notChecked : lamp[lampCheck]}; con el motor en marcha ${behavior ?? reportCells.notChecked}`
