@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { fold } from '@bayledger/ledger/fold'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
@@ -150,6 +150,54 @@ describe('a customer link', () => {
       estimate: null,
       report: null,
     })
+  })
+})
+
+describe("the customer's language", () => {
+  afterEach(async () => {
+    await shop.parts.prisma.customer.updateMany({ data: { language: 'en' } })
+  })
+
+  it('is chosen on their page, and page, estimate, answer and card follow it', async () => {
+    const { orderId, phone } = await shownOrder()
+    expect((await phone.get('/api/customer/order').expect(200)).body.language).toBe('en')
+    await phone.put('/api/customer/language', { language: 'es' }).expect(204)
+    const { body: order } = await phone.get('/api/customer/order').expect(200)
+    expect(order).toMatchObject({
+      language: 'es',
+      drive: { sentence: 'Sí; mida el aire cada semana.' },
+      findings: [
+        {
+          sentence:
+            'El sensor de la rueda trasera derecha ya no contesta. Le preguntamos 3 veces; los demás contestaron.',
+        },
+      ],
+    })
+    const [offer] = order.estimate.bundles
+    expect(offer.title).toBe('Sensor nuevo: trasera derecha')
+    expect(offer.cautions[0].words).toContain('Revise a mano la presión')
+    expect(order.estimate.totalCents).toBe(20_340)
+    await phone.post('/api/customer/decisions', await decisionOn(phone)).expect(201)
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(body.customer).toMatchObject({ language: 'es', version: 2 })
+    expect(body.entries.at(-2)).toMatchObject({ kind: 'estimate.decided', payload: { language: 'es' } })
+    const shown = body.sides.find(({ side }: { side: string }) => side === 'shown')?.text
+    expect(JSON.parse(shown)).toMatchObject({ language: 'es', bundles: [{ title: offer.title }, {}] })
+  })
+
+  it('was another one when an answer was given: the page is read again before it counts', async () => {
+    const { phone } = await shownOrder()
+    const decision = await decisionOn(phone)
+    await phone.put('/api/customer/language', { language: 'es' }).expect(204)
+    const { body } = await phone.post('/api/customer/decisions', decision).expect(422)
+    expect(body).toMatchObject({ code: 'ENTRY_REFUSED', reason: 'SHOWN_MISSING' })
+  })
+
+  it('is one that there are words for', async () => {
+    const { phone } = await shownOrder()
+    const { body } = await phone.put('/api/customer/language', { language: 'fr' }).expect(422)
+    expect(body).toMatchObject({ code: 'FIELDS_INVALID', fields: [{ field: 'language' }] })
+    await shop.nobody.put('/api/customer/language', { language: 'es' }).expect(401)
   })
 })
 

@@ -45,6 +45,17 @@ describe("the customer's page", () => {
   })
 })
 
+describe('a language', () => {
+  it('is named nowhere where a customer is served: each is reached by the code on their card', () => {
+    const serving = [
+      ...sourcesIn('packages/report/src/'),
+      ...sourcesIn('apps/api/src/features/customer-face/'),
+      ...sourcesIn('apps/api/src/features/reports/service/'),
+    ]
+    expect(serving.filter((file) => /wording\/(en|es)\//.test(textOf(file)))).toEqual([])
+  })
+})
+
 describe('the search', () => {
   it.each([
     "const blocks = [paragraph('No wheel came off.')]",

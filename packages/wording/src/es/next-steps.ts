@@ -83,9 +83,9 @@ export const nextSteps: NextStepsWording = {
       : `La llanta de repuesto está puesta en lugar de la rueda ${wheelNames.names[wheel]}. Haga arreglar pronto la llanta que se quitó: hasta entonces no tiene repuesto, y la luz de advertencia puede quedar encendida.`,
   retorque: ({ miles, at }) => {
     const readings = at
-      ? `, entre ${number(Math.round(at.from.value))} y ${number(Math.round(at.to.value))} ${at.to.unit}`
+      ? ` (${number(Math.round(at.from.value))} a ${number(Math.round(at.to.value))} ${at.to.unit})`
       : ''
-    return `Después de ${number(miles.from)} a ${number(miles.to)} millas${readings}: regrese, sin cita, para revisar gratis el apriete de las ruedas.`
+    return `Después de ${number(miles.from)} a ${number(miles.to)} millas${readings}: regrese, sin cita, para revisar gratis el apriete de ruedas.`
   },
   'report-the-light': ({ minutes }, contact) =>
     `Maneje ${minutes} minutos para estar seguro. Si entonces la luz de advertencia está encendida, mida las llantas y ${callUs(contact)}.`,

@@ -117,7 +117,7 @@ describe('Spanish', () => {
       at: { from: { value: 48290.4, unit: 'mi' }, to: { value: 48340.4, unit: 'mi' } },
     } as const
     expect(nextSteps.retorque(retorque, noContact)).toBe(
-      'Después de 50 a 100 millas, entre 48,290 y 48,340 mi: regrese, sin cita, para revisar gratis el apriete de las ruedas.',
+      'Después de 50 a 100 millas (48,290 a 48,340 mi): regrese, sin cita, para revisar gratis el apriete de ruedas.',
     )
   })
 

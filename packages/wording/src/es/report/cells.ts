@@ -1,5 +1,4 @@
 import type { ReportCellsWording } from '../../report/cells.ts'
-import { counted } from './counted.ts'
 
 const timed = { relearn: 'tardó', light: 'se observó' } as const
 
@@ -11,7 +10,7 @@ export const reportCells: ReportCellsWording = {
   erased: 'borrado a petición',
   noneExpected: 'no se espera ninguno',
   noneSeen: 'ninguno a la vista',
-  silent: (tries) => `sin respuesta, ${counted(tries, 'intento')}`,
+  silent: (tries) => `no contesta, ${tries === 1 ? '1 vez' : `${tries} veces`}`,
   twoClocks: (written, received) => `${written} según el aparato, recibido ${received}`,
   authors: {
     staff: 'personal, el nombre no está guardado',
