@@ -1,12 +1,12 @@
+import type { ReportContent } from '@bayledger/report/content'
+import { widthOf } from '@bayledger/report/fonts/runs'
+import { layOutReport } from '@bayledger/report/layout/lay-out-report'
+import type { Content, Furniture, Item, Mark } from '@bayledger/report/layout/page-elements'
+import { sheet } from '@bayledger/report/layout/paper'
 import { customerLanguages } from '@bayledger/wording/customer-languages'
 import { describe, expect, it } from 'vitest'
-import { demoReport } from '../../../../apps/api/src/commands/demo-report.ts'
-import { shownReports } from '../../test-support/shown-reports.ts'
-import type { ReportContent } from '../content.ts'
-import { widthOf } from '../fonts/runs.ts'
-import { layOutReport } from './lay-out-report.ts'
-import type { Content, Furniture, Item, Mark } from './page-elements.ts'
-import { sheet } from './paper.ts'
+import { shownReports } from '../../../../packages/report/test-support/shown-reports.ts'
+import { demoReport } from './demo-report.ts'
 
 type Text = Extract<Mark, { kind: 'text' }>
 
