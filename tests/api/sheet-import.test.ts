@@ -4,6 +4,7 @@ import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { withCells } from '../support/csv-cells.ts'
 
 let shop: TestApp
 let owner: Caller
@@ -24,20 +25,6 @@ const apply = (file: string, digest: string, refused = 'leave-out', key?: string
 const exported = async (): Promise<string> => (await owner.get('/api/sheets.csv').expect(200)).text
 const sheets = async (): Promise<SpecificationSheet[]> =>
   (await owner.get('/api/sheets').expect(200)).body.sheets
-/** Changes cells of the row of a vehicle; its line is the one that begins with its name. */
-const withCells = (file: string, vehicle: string, cells: Readonly<Record<string, string>>): string => {
-  const [header = '', ...lines] = file.split('\r\n')
-  const names = header.replace('\uFEFF', '').split(',')
-  return [
-    header,
-    ...lines.map((line) => {
-      if (!line.startsWith(vehicle)) return line
-      const parts = line.match(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)?.slice(0, names.length) ?? []
-      return parts.map((part, index) => cells[names[index] ?? ''] ?? part.replace(/,$/, '')).join(',')
-    }),
-  ].join('\r\n')
-}
-
 describe('specification sheets as CSV', () => {
   it('come back as the same', async () => {
     const { counts } = await preview(await exported())

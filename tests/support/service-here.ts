@@ -4,17 +4,19 @@ import { startService } from '../../apps/api/src/main.ts'
 import type { RunningService } from './start-service.ts'
 
 /**
- * The service on built faces, a database that is up to date (one address for each role) and the data folder that belongs to it,
- * in this very process: what a worker runs one after the other loads and compiles it once.
+ * The service on built faces, a database (one address for each role) and the data folder that belongs to it, in this very process:
+ * what a worker runs one after the other loads and compiles it once. `seed` `none`: an empty database gets no demo.
  */
 export const startServiceHere = async (
   database: { readonly ownerUrl: string; readonly serviceUrl: string },
   data: string,
+  seed: 'demo' | 'none' = 'demo',
 ): Promise<RunningService> => {
   const config = readConfig({
     DATABASE_URL: database.serviceUrl,
     DATABASE_OWNER_URL: database.ownerUrl,
     DATA_FOLDER: data,
+    SHOP_SEED: seed,
     PORT: String(await freePort()),
   })
   const { address, stop } = await startService(config, () => undefined)

@@ -47,18 +47,26 @@ export const violationsOnNew = async (page: Page, known: Set<string>): Promise<s
   return isNew ? violationsOn(page) : []
 }
 
-/** Presses Tab until what holds the focus says `words`; fails when a whole round has not met it. */
+/**
+ * Presses Tab until what holds the focus says `words`; fails when a whole round has not met it. Among the options of a choice, of
+ * which Tab reaches one, the arrows go on.
+ */
 export const tabTo = async (page: Page, words: string): Promise<void> => {
   const met: string[] = []
   while (met.length < 90) {
-    const text = await page.evaluate(() => {
+    const { text, isBeside } = await page.evaluate((wanted) => {
       const at = document.activeElement
       const label = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement ? at.labels?.[0] : at
-      return label === document.body ? '' : (label?.textContent ?? '')
-    })
+      const choice = at instanceof HTMLInputElement && at.type === 'radio' ? at.closest('fieldset') : null
+      const options = [...(choice?.querySelectorAll('label') ?? [])]
+      return {
+        text: label === document.body ? '' : (label?.textContent ?? ''),
+        isBeside: options.some(({ textContent }) => textContent?.includes(wanted)),
+      }
+    }, words)
     if (text.includes(words)) return
     met.push(text)
-    await page.keyboard.press('Tab')
+    await page.keyboard.press(isBeside ? 'ArrowDown' : 'Tab')
   }
   throw new Error(`Tab never reaches “${words}”: ${[...new Set(met)].join(' | ')}`)
 }

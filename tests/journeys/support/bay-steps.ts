@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
-import { button, greta, heading, hold, ines, leaves, type, unlock } from './bay.ts'
+import { button, greta, heading, hold, ines, leaves, type Person, type, unlock } from './bay.ts'
 import { tap } from './touch.ts'
 
 /** What the technician types while working; every one of these must be on the report. */
@@ -19,6 +19,8 @@ type WorkFigures = {
   readonly odometerIn: string
   readonly minutes: string
   readonly closingSensor: string
+  /** Who works; Ines where it is not said. */
+  readonly by?: Person
 }
 
 export const workFigures: WorkFigures = {
@@ -129,6 +131,14 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     },
   ],
   [
+    /^Tell the vehicle/,
+    async (page) => {
+      await read(page)
+      await tap(button(page, /^By reset/))
+      await tap(button(page, /^Has learned/))
+    },
+  ],
+  [
     /learn/,
     async (page, { learns = ['LF', 'RF', 'RR', 'LR'] }) => {
       await read(page)
@@ -160,13 +170,13 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
   ],
   [
     /^Proof drive/,
-    async (page, { odometerOut, odometerIn, minutes }) => {
+    async (page, { odometerOut, odometerIn, minutes, by = ines }) => {
       await type(page, odometerOut)
       await tap(button(page, 'Leave: start the clock'))
       await button(page, 'Back: stop the clock').waitFor()
       await page.clock.fastForward(Number(minutes) * 60_000 + 10_000)
       // Nobody touched the tablet for so long: it has locked itself.
-      await unlock(page, ines)
+      await unlock(page, by)
       await tap(button(page, 'Back: stop the clock'))
       await type(page, odometerIn)
       await tap(button(page, /^Next/))

@@ -24,6 +24,13 @@ export function TabletCode() {
           Open <span className="exact">{window.location.origin}/bay</span> on the tablet and type the code
           there.
         </p>
+        {isThisMachineOnly(window.location.hostname) ? (
+          <p>
+            That address works on this machine only. For a tablet, stop the service, run{' '}
+            <span className="exact">npm run certificate -- </span> with the name of this machine, start the
+            service again, and open the desk at the address that it prints.
+          </p>
+        ) : null}
         <div className="row">
           {(settings.data?.locations ?? []).map((location) => (
             <Button
@@ -47,3 +54,6 @@ export function TabletCode() {
     </Section>
   )
 }
+
+/** What a tablet that is told to open it would look for on itself. */
+const isThisMachineOnly = (host: string): boolean => /^(localhost|127(\.\d+){3}|\[::1\])$/.test(host)

@@ -1,5 +1,5 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query'
-import { type ReactNode, useState } from 'react'
+import { type ReactNode, useEffect, useRef, useState } from 'react'
 import type { Clock } from '../../lib/format.ts'
 import { problemText } from '../../lib/problem.ts'
 import type { Kept } from '../../lib/record-source.ts'
@@ -32,17 +32,22 @@ export function RecordPage<Content, Facts>(props: RecordPageProps<Content, Facts
   if (list.isError)
     return <ProblemNotice problem={problemText(list.error)} onRetry={() => void list.refetch()} />
   if (list.data === undefined) return <StatusLine>Reading the {kind.words.all}.</StatusLine>
+  if (kind.isOne) {
+    const [only] = list.data
+    return only === undefined ? null : (
+      <>
+        {csv === undefined ? null : <div className="record-tools">{csv}</div>}
+        <OpenRecord {...props} kept={only} />
+      </>
+    )
+  }
   if (open === null) return <RecordList kind={kind} records={list.data} onOpen={onOpen} csv={csv} />
   const kept = list.data.find(({ id }) => id === open) ?? null
   return (
     <>
-      {kind.isOne ? (
-        <div className="record-tools">{csv}</div>
-      ) : (
-        <p>
-          <Button onClick={() => onOpen(null)}>All {kind.words.all}</Button>
-        </p>
-      )}
+      <p>
+        <Button onClick={() => onOpen(null)}>All {kind.words.all}</Button>
+      </p>
       {kept === null && open !== 'new' ? (
         <p>This shop has no such {kind.words.one} any more.</p>
       ) : (
@@ -118,9 +123,15 @@ function OpenRecord<Content, Facts>({
     if (kept === null) onOpen(saved.id)
   }
   const edit = useRecordEdit(kind, kept, onSaved, readAgain)
+  const page = useRef<HTMLDivElement>(null)
+  // What was pressed to come here is gone: a new record begins in its first field, another at its name.
+  const beginsAt = kind.isOne ? null : kept === null ? '.record-form input' : 'h2'
+  useEffect(() => {
+    if (beginsAt !== null) page.current?.querySelector<HTMLElement>(beginsAt)?.focus()
+  }, [beginsAt])
   return (
-    <div className="stack">
-      <h2>{kept === null ? kind.words.add : kind.title(kept.content)}</h2>
+    <div className="stack" ref={page}>
+      <h2 tabIndex={-1}>{kept === null ? kind.words.add : kind.title(kept.content)}</h2>
       <RecordForm
         edit={edit}
         saveWord={kept === null ? kind.words.add : 'Save'}

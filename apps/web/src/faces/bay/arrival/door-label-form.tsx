@@ -8,6 +8,7 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useSignedIn } from '../session/signed-in.ts'
 import { EnterFigure } from '../sheet/lazy-figures.tsx'
+import { OwnFigure } from '../sheet/own-figure.tsx'
 
 /** Compares the sheet's pressures with the door label; someone other than the person who entered them must read it. */
 export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: () => void }) {
@@ -22,24 +23,30 @@ export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: ()
         <EnterFigure state={state} figure="placard" onDone={onDone} />
       </Suspense>
     )
+  const { front, rear, spare } = label
+  const shown = (
+    <>
+      <LabelFigure name="front" psi={front.psi} />
+      <LabelFigure name="rear" psi={rear.psi} />
+      {spare ? <LabelFigure name="spare" psi={spare.psi} /> : null}
+    </>
+  )
   if (sheet.sources.placard?.enteredBy === person?.staffId)
     return (
-      <StepScreen title="Second person: read the door label">
-        <p>You entered these figures yourself. Somebody else reads the label and confirms them.</p>
-      </StepScreen>
+      <OwnFigure
+        orderId={state.orderId}
+        sheet={sheet}
+        figure="placard"
+        title="Second person: read the door label"
+        shown={shown}
+        onDone={onDone}
+      />
     )
-  const { front, rear, spare } = label
   return (
     <RowForm
       draftKey={`${state.orderId}/door-label`}
       title="Read the label in the door"
-      figure={() => (
-        <>
-          <LabelFigure name="front" psi={front.psi} />
-          <LabelFigure name="rear" psi={rear.psi} />
-          {spare ? <LabelFigure name="spare" psi={spare.psi} /> : null}
-        </>
-      )}
+      figure={() => shown}
       how="If the label says another figure, stop and tell the desk: the vehicle maker's figure governs."
       rows={() => [
         {

@@ -42,7 +42,7 @@ export function FindingsStep({ state, history, onOpen, onDone }: FindingsStepPro
       </StepScreen>
     )
   const { diagnosis, evidence } = computed
-  const { here, atDesk } = nextToCheck(diagnosis.nextChecks, state.arrival.tires)
+  const { here, atDesk } = nextToCheck(diagnosis, state.arrival.tires)
   const write = writerOf(state, computed)
   // A reading that its neighbors contradict is taken again; there is no reason to leave it as it is.
   const asked = here?.check ?? atDesk

@@ -1,5 +1,5 @@
 import type { OrderState } from '@bayledger/ledger/state'
-import type { NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { Diagnosis, NextCheck } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { type ArrivalTask, taskOfField } from '../../../features/arrival/arrival-tasks.ts'
 
 type NextToCheck = {
@@ -9,11 +9,18 @@ type NextToCheck = {
   readonly atDesk: NextCheck | null
 }
 
-/** The rules rank the facts worth checking; the first one with a pad here is for the bay. */
+/** No pressure can be judged or set before somebody has read the door label, and after it another person. */
+const readLabel = {
+  task: { what: 'door-label' },
+  check: { field: 'vehicle.placard.verified', couldChange: [], verdicts: 2, seconds: 30 },
+} satisfies NonNullable<NextToCheck['here']>
+
+/** The rules rank the facts worth checking; the first one with a pad here is for the bay. The door label comes before all. */
 export const nextToCheck = (
-  nextChecks: readonly NextCheck[],
+  { findings, nextChecks }: Pick<Diagnosis, 'findings' | 'nextChecks'>,
   tires: OrderState['arrival']['tires'],
 ): NextToCheck => {
+  if (findings.some(({ code }) => code === 'placard-unverified')) return { here: readLabel, atDesk: null }
   const ranked = nextChecks.map((check) => ({ check, task: taskOfField(check.field, tires) }))
   const [first] = ranked
   const here = ranked.find(({ task }) => task !== null)

@@ -6,13 +6,10 @@ import {
   studsOf,
 } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
-import { Suspense, useState } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
-import { Button } from '../../../ui/button.tsx'
 import { Figure } from '../../../ui/figure.tsx'
-import { StepScreen } from '../form/step-screen.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
-import { VerifyFigure } from '../sheet/lazy-figures.tsx'
+import { OwnFigure } from '../sheet/own-figure.tsx'
 import { TorqueFigure } from '../torque/torque-figure.tsx'
 import { stepTitle } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -31,7 +28,16 @@ export function FigureForm(props: WorkFormProps) {
   const figure = figures[step.code] ?? 'studTorque'
   const sheet = state.sheet?.sheet
   if (sheet && sheet.sources[figure]?.enteredBy === person?.staffId)
-    return <OwnFigure {...props} sheet={sheet} figure={figure} />
+    return (
+      <OwnFigure
+        orderId={state.orderId}
+        sheet={sheet}
+        figure={figure}
+        title={stepTitle(step)}
+        shown={<SheetFigure sheet={sheet} figure={figure} />}
+        onDone={props.onDone}
+      />
+    )
   return (
     <WorkRows
       {...props}
@@ -53,42 +59,6 @@ export function FigureForm(props: WorkFormProps) {
         stepKey: step.stepKey,
       })}
     />
-  )
-}
-
-/** Whoever entered the figure hands the tablet to somebody else, who verifies it on the sheet, for every such vehicle. */
-function OwnFigure({
-  state,
-  step,
-  sheet,
-  figure,
-  onDone,
-}: WorkFormProps & { sheet: SpecificationSheet; figure: SafetyFigure }) {
-  const [isHanded, setHanded] = useState(false)
-  if (!isHanded)
-    return (
-      <StepScreen
-        title={stepTitle(step)}
-        how="You entered this figure yourself. Somebody else reads it in the maker's source and confirms it."
-        figure={<SheetFigure sheet={sheet} figure={figure} />}
-        pad={
-          <Button look="wide" onClick={() => setHanded(true)}>
-            Second person: confirm it
-          </Button>
-        }
-      />
-    )
-  return (
-    <Suspense fallback={null}>
-      <VerifyFigure
-        orderId={state.orderId}
-        sheet={sheet}
-        figure={figure}
-        title={stepTitle(step)}
-        onBack={() => setHanded(false)}
-        onDone={onDone}
-      />
-    </Suspense>
   )
 }
 

@@ -1,6 +1,6 @@
 import { FirstShopContent } from '@bayledger/contract/first-shop'
 import { describe, expect, it } from 'vitest'
-import { contentOf, emptyForm, type FirstShopForm, missingInFirstShop } from './first-shop-form.ts'
+import { contentOf, emptyForm, type FirstShopForm, faultsInFirstShop } from './first-shop-form.ts'
 import { firstShopFaults } from './first-shop-words.ts'
 
 const start = emptyForm(
@@ -25,7 +25,7 @@ const filled: FirstShopForm = {
 
 describe('the form of the first page', () => {
   it('sends what the contract takes, weekdays alike and both other days closed', () => {
-    expect(missingInFirstShop(filled)).toBeUndefined()
+    expect(faultsInFirstShop(filled)).toEqual({})
     const sent = FirstShopContent.parse(contentOf(filled))
     expect(sent.hours.map((day) => day?.opens ?? null)).toEqual([...Array(5).fill('08:00'), null, null])
     expect(sent.prices).toEqual({
@@ -50,7 +50,8 @@ describe('the form of the first page', () => {
     ['another password below', { passwordAgain: 'a quiet corner ' }, firstShopFaults.passwordAgain],
     ['another PIN below', { pinAgain: '418204' }, firstShopFaults.pinAgain],
   ] as const)('says what to do about %s', (_what, change, words) => {
-    expect(missingInFirstShop({ ...filled, ...change })).toBe(words)
+    const [field] = Object.keys(change)
+    expect(faultsInFirstShop({ ...filled, ...change })).toEqual({ [String(field)]: words })
   })
 
   it('begins without a time zone where the browser runs on no place’s clock', () => {
@@ -59,8 +60,10 @@ describe('the form of the first page', () => {
   })
 
   it('refuses an easy PIN and a short password before anything is sent', () => {
-    expect(missingInFirstShop({ ...filled, pin: '123456', pinAgain: '123456' })).toMatch(/count up or down/)
-    expect(missingInFirstShop({ ...filled, password: 'short', passwordAgain: 'short' })).toMatch(
+    expect(faultsInFirstShop({ ...filled, pin: '123456', pinAgain: '123456' }).pin).toMatch(
+      /count up or down/,
+    )
+    expect(faultsInFirstShop({ ...filled, password: 'short', passwordAgain: 'short' }).password).toMatch(
       /at least 12/,
     )
   })

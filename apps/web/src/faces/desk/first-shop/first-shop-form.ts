@@ -71,29 +71,38 @@ const hoursFault = ({ opens, closes }: TypedHours): string | undefined => {
 }
 
 type Form = FirstShopForm
+type FieldFaults = Readonly<Partial<Record<keyof Form, string>>>
 
-/** What is missing or wrong first, from top to bottom, in words; undefined: nothing. */
-export const missingInFirstShop = (form: Form): string | undefined => {
-  if (form.shopName.trim() === '') return faults.shopName
-  if (form.placeName.trim() === '') return faults.placeName
-  if (form.timeZone === null) return faults.timeZone
-  if (!isWithin(wholeOf(form.altitudeFeet, 1), -1_500, 20_000)) return faults.altitude
-  const ofHours = [form.weekdays, form.saturday, form.sunday].map(hoursFault).find(Boolean)
-  if (ofHours !== undefined) return ofHours
-  if (!isWithin(wholeOf(form.laborDollars, 100), 0, 10_000_000)) return faults.labor
-  if (!isWithin(wholeOf(form.taxPercent, 1_000), 0, 50_000)) return faults.tax
-  if (form.ownerName.trim() === '') return faults.ownerName
-  if (!/^[a-z][a-z0-9.-]{1,30}$/.test(form.signInName)) return faults.signInName
-  return secretsFault(form)
+/** What is missing or wrong, by field, in words; a field without one is not named. */
+export const faultsInFirstShop = (form: Form): FieldFaults => {
+  const found: Record<keyof Form, string | undefined> = {
+    shopName: form.shopName.trim() === '' ? faults.shopName : undefined,
+    placeName: form.placeName.trim() === '' ? faults.placeName : undefined,
+    timeZone: form.timeZone === null ? faults.timeZone : undefined,
+    altitudeFeet: isWithin(wholeOf(form.altitudeFeet, 1), -1_500, 20_000) ? undefined : faults.altitude,
+    weekdays: hoursFault(form.weekdays),
+    saturday: hoursFault(form.saturday),
+    sunday: hoursFault(form.sunday),
+    laborDollars: isWithin(wholeOf(form.laborDollars, 100), 0, 10_000_000) ? undefined : faults.labor,
+    taxPercent: isWithin(wholeOf(form.taxPercent, 1_000), 0, 50_000) ? undefined : faults.tax,
+    taxedClasses: undefined,
+    ownerName: form.ownerName.trim() === '' ? faults.ownerName : undefined,
+    signInName: /^[a-z][a-z0-9.-]{1,30}$/.test(form.signInName) ? undefined : faults.signInName,
+    ...secretFaults(form),
+  }
+  return Object.fromEntries(Object.entries(found).filter(([, words]) => words !== undefined))
 }
 
-const secretsFault = ({ password, passwordAgain, pin, pinAgain }: Form): string | undefined => {
+const secretFaults = ({ password, passwordAgain, pin, pinAgain }: Form) => {
   const ofPassword = passwordFault(password)
-  if (ofPassword !== null) return peopleProblems.PASSWORD_UNSUITABLE.detail({ why: ofPassword })
-  if (password !== passwordAgain) return faults.passwordAgain
   const ofPin = pinFault(pin)
-  if (ofPin !== null) return peopleProblems.PIN_UNSUITABLE.detail({ why: ofPin })
-  return pin === pinAgain ? undefined : faults.pinAgain
+  return {
+    password:
+      ofPassword === null ? undefined : peopleProblems.PASSWORD_UNSUITABLE.detail({ why: ofPassword }),
+    passwordAgain: password === passwordAgain ? undefined : faults.passwordAgain,
+    pin: ofPin === null ? undefined : peopleProblems.PIN_UNSUITABLE.detail({ why: ofPin }),
+    pinAgain: pin === pinAgain ? undefined : faults.pinAgain,
+  }
 }
 
 /** The shop as it is sent, from a form in which nothing is missing. */

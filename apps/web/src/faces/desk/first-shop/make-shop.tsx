@@ -1,7 +1,7 @@
 import { type FirstShopContent, makeFirstShop } from '@bayledger/contract/first-shop'
 import { signInAtDesk } from '@bayledger/contract/sessions'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Link, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { patterns, shopPath } from '../../../lib/paths.ts'
@@ -17,7 +17,7 @@ import {
   contentOf,
   emptyForm,
   type FirstShopForm,
-  missingInFirstShop,
+  faultsInFirstShop,
   type TypedHours,
   timeZones,
 } from './first-shop-form.ts'
@@ -31,7 +31,12 @@ const taxable = [
 
 const zones = timeZones.map((name) => ({ value: name, label: name.replaceAll('_', ' ') }))
 
-type Editing = { form: FirstShopForm; set: (change: Partial<FirstShopForm>) => void }
+type Editing = {
+  form: FirstShopForm
+  set: (change: Partial<FirstShopForm>) => void
+  /** At a field: what is missing or wrong, once it was tried to make the shop. */
+  faults: ReturnType<typeof faultsInFirstShop>
+}
 
 export function MakeShop({ start }: { start: Pick<FirstShopContent, 'hours' | 'prices'> }) {
   const [form, setForm] = useState(() => emptyForm(start, Intl.DateTimeFormat().resolvedOptions().timeZone))
@@ -49,16 +54,28 @@ export function MakeShop({ start }: { start: Pick<FirstShopContent, 'hours' | 'p
       navigate(shopPath(), { replace: true })
     },
   })
+  const page = useRef<HTMLFormElement>(null)
+  const [tries, setTries] = useState(0)
+  // After a try the first field at fault has the focus.
+  useEffect(() => {
+    if (tries > 0)
+      page.current?.querySelector<HTMLElement>('.field:has(.field-fault) :is(input, select)')?.focus()
+  }, [tries])
+  const faults = faultsInFirstShop(form)
   const editing = {
     form,
     set: (change: Partial<FirstShopForm>) => setForm((before) => ({ ...before, ...change })),
+    faults: tries === 0 ? {} : faults,
   }
   return (
     <form
+      ref={page}
       className="stack"
+      noValidate
       onSubmit={(event) => {
         event.preventDefault()
-        made.mutate()
+        setTries(tries + 1)
+        if (Object.keys(faults).length === 0 && !made.isPending) made.mutate()
       }}
     >
       <p>All of it can be changed later. Whoever knows the owner’s password can change everything.</p>
@@ -71,14 +88,14 @@ export function MakeShop({ start }: { start: Pick<FirstShopContent, 'hours' | 'p
           <Link to={patterns.deskSignIn}>Sign in at the desk</Link>
         </p>
       ) : null}
-      <Button type="submit" look="wide" busy={made.isPending} whyNot={missingInFirstShop(form)}>
+      <Button type="submit" look="wide" busy={made.isPending}>
         Make the shop and sign in
       </Button>
     </form>
   )
 }
 
-function ShopFields({ form, set }: Editing) {
+function ShopFields({ form, set, faults }: Editing) {
   return (
     <Section title="Shop and place">
       <div className="first-shop-fields">
@@ -88,6 +105,7 @@ function ShopFields({ form, set }: Editing) {
           autoFocus
           autoComplete="organization"
           maxLength={120}
+          fault={faults.shopName}
           value={form.shopName}
           onChange={(shopName) => set({ shopName })}
         />
@@ -96,12 +114,14 @@ function ShopFields({ form, set }: Editing) {
           hint="As your people say it, for example its street. You can add more places later."
           autoComplete="off"
           maxLength={80}
+          fault={faults.placeName}
           value={form.placeName}
           onChange={(placeName) => set({ placeName })}
         />
         <SelectField
           label="Time zone"
           options={zones}
+          fault={faults.timeZone}
           value={form.timeZone}
           onChange={(timeZone) => set({ timeZone })}
         />
@@ -109,27 +129,49 @@ function ShopFields({ form, set }: Editing) {
           label="Altitude"
           hint="Pressures are computed with it. A map shows it."
           unit="ft"
+          fault={faults.altitudeFeet}
           value={form.altitudeFeet}
           onChange={(altitudeFeet) => set({ altitudeFeet })}
         />
-        <DayHours days="Monday to Friday" typed={form.weekdays} onChange={(weekdays) => set({ weekdays })} />
-        <DayHours days="Saturday" typed={form.saturday} onChange={(saturday) => set({ saturday })} />
-        <DayHours days="Sunday" typed={form.sunday} onChange={(sunday) => set({ sunday })} />
+        <DayHours
+          days="Monday to Friday"
+          fault={faults.weekdays}
+          typed={form.weekdays}
+          onChange={(weekdays) => set({ weekdays })}
+        />
+        <DayHours
+          days="Saturday"
+          fault={faults.saturday}
+          typed={form.saturday}
+          onChange={(saturday) => set({ saturday })}
+        />
+        <DayHours
+          days="Sunday"
+          fault={faults.sunday}
+          typed={form.sunday}
+          onChange={(sunday) => set({ sunday })}
+        />
       </div>
     </Section>
   )
 }
 
-type DayHoursProps = { days: string; typed: TypedHours; onChange: (typed: TypedHours) => void }
+type DayHoursProps = {
+  days: string
+  fault: string | undefined
+  typed: TypedHours
+  onChange: (typed: TypedHours) => void
+}
 
 /** Both times of a day; left empty where the place is closed. */
-function DayHours({ days, typed, onChange }: DayHoursProps) {
+function DayHours({ days, fault, typed, onChange }: DayHoursProps) {
   return (
     <fieldset className="first-shop-hours">
       <legend className="field-legend">{days}, empty if closed</legend>
       <TextField
         label="Opens"
         type="time"
+        fault={fault}
         value={typed.opens}
         onChange={(opens) => onChange({ ...typed, opens })}
       />
@@ -143,13 +185,14 @@ function DayHours({ days, typed, onChange }: DayHoursProps) {
   )
 }
 
-function PriceFields({ form, set }: Editing) {
+function PriceFields({ form, set, faults }: Editing) {
   return (
     <Section title="Labor and tax">
       <div className="first-shop-fields">
         <NumberField
           label="Labor rate"
           unit="$ an hour"
+          fault={faults.laborDollars}
           value={form.laborDollars}
           onChange={(laborDollars) => set({ laborDollars })}
         />
@@ -157,6 +200,7 @@ function PriceFields({ form, set }: Editing) {
           label="Sales tax"
           hint="Ask your tax office; this program does not know the rate of a place."
           unit="%"
+          fault={faults.taxPercent}
           value={form.taxPercent}
           onChange={(taxPercent) => set({ taxPercent })}
         />
@@ -171,7 +215,7 @@ function PriceFields({ form, set }: Editing) {
   )
 }
 
-function OwnerFields({ form, set }: Editing) {
+function OwnerFields({ form, set, faults }: Editing) {
   return (
     <Section title="Owner: you">
       <div className="first-shop-fields">
@@ -179,6 +223,7 @@ function OwnerFields({ form, set }: Editing) {
           label="Your name"
           autoComplete="name"
           maxLength={80}
+          fault={faults.ownerName}
           value={form.ownerName}
           onChange={(ownerName) => set({ ownerName })}
         />
@@ -188,6 +233,7 @@ function OwnerFields({ form, set }: Editing) {
           autoComplete="username"
           autoCapitalize="none"
           maxLength={31}
+          fault={faults.signInName}
           value={form.signInName}
           onChange={(signInName) => set({ signInName })}
         />
@@ -196,6 +242,7 @@ function OwnerFields({ form, set }: Editing) {
           hint="At least 12 characters. A few words with spaces are easy to type."
           type="password"
           autoComplete="new-password"
+          fault={faults.password}
           value={form.password}
           onChange={(password) => set({ password })}
         />
@@ -203,6 +250,7 @@ function OwnerFields({ form, set }: Editing) {
           label="Password again"
           type="password"
           autoComplete="new-password"
+          fault={faults.passwordAgain}
           value={form.passwordAgain}
           onChange={(passwordAgain) => set({ passwordAgain })}
         />
@@ -213,6 +261,7 @@ function OwnerFields({ form, set }: Editing) {
           inputMode="numeric"
           autoComplete="off"
           maxLength={6}
+          fault={faults.pin}
           value={form.pin}
           onChange={(pin) => set({ pin })}
         />
@@ -222,6 +271,7 @@ function OwnerFields({ form, set }: Editing) {
           inputMode="numeric"
           autoComplete="off"
           maxLength={6}
+          fault={faults.pinAgain}
           value={form.pinAgain}
           onChange={(pinAgain) => set({ pinAgain })}
         />

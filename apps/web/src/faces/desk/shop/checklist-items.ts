@@ -51,10 +51,10 @@ export const checklistItems = ({
     now:
       pricesVersion > 1
         ? `version ${pricesVersion} of the price book`
-        : 'labor and tax are yours, all other prices came with the program',
+        : 'labor and tax are yours; all other prices came with the program, and nobody has saved them yet',
     without: 'Nothing stays shut. Estimates use prices that are not yours.',
     path: shopPath('prices'),
-    linkWords: 'Look through the price book',
+    linkWords: 'Look through the price book and save it',
   },
   {
     key: 'tablet',

@@ -1,7 +1,7 @@
 import type { InstrumentContent, InstrumentFacts } from '@bayledger/contract/instruments'
 import { calibrationLapse, cyclesLeft } from '@bayledger/reckoning/torque/calibration'
 import type { Kept } from '../../../lib/record-source.ts'
-import { figureIn, type RecordRow, textIn, yesNo, yesNoRow } from '../../../ui/record/record-rows.ts'
+import { figureIn, type RecordRow, textIn, yesNo } from '../../../ui/record/record-rows.ts'
 import type { RowOption, RowValues } from '../../../ui/rows/rows.ts'
 
 export type KeptInstrument = Kept<InstrumentContent, InstrumentFacts>
@@ -69,10 +69,13 @@ export const instrumentRows =
     ...(values.kind === 'wrench' ? wrenchRows(values.rangeUnit ?? '') : []),
     ...(values.kind === 'gauge' ? gaugeRows : []),
     {
-      ...yesNoRow('quarantined', 'May it be used', {
-        yes: 'no, it is in quarantine',
-        no: 'yes',
-      }),
+      kind: 'choice',
+      key: 'quarantined',
+      label: 'May it be used',
+      options: [
+        { value: 'no', label: 'yes' },
+        { value: 'yes', label: 'no, it is in quarantine' },
+      ],
       part: 'Quarantine',
     },
     ...(values.quarantined === 'yes'

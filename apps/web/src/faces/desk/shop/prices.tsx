@@ -35,6 +35,7 @@ const kind: RecordKind<PriceBookContent, PriceBookFacts> = {
       ...facts.inSeason.map((words) => `in season: ${words}`),
     ].join(' · '),
   touches: [['settings']],
+  isOne: true,
 }
 
 /** All that the shop asks money for: works, parts, fees, tax, discounts and seasons. */
