@@ -1,6 +1,11 @@
 import { randomUUID } from 'node:crypto'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
-import { figureWorth, type SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
+import {
+  figureWorth,
+  type SheetFigure,
+  type SpecificationSheet,
+  sourcesRead,
+} from '@bayledger/reckoning/sheet'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
@@ -54,16 +59,22 @@ const enter = (caller: Caller, sheet: SpecificationSheet, entered: object, sure:
   caller.post(`/api/sheets/${sheet.sheetId}/figures`, { entered, sure }, over(sheet))
 const tokenOf = async (
   sheet: SpecificationSheet,
-  figure: SafetyFigure,
+  figure: SheetFigure,
   { id, pin }: { id: string; pin: string },
+  caller = bo,
 ) => {
   const own = randomUUID()
   const digest = sheetFigureDigest(sheet, figure) ?? ''
   const agreesTo = { orderId: own, entryId: own, kind: 'sheet-figure', digest }
-  return (await bo.post('/api/second-person', { staffId: id, pin, agreesTo })).body.token
+  return (await caller.post('/api/second-person', { staffId: id, pin, agreesTo })).body.token
 }
-const verify = (sheet: SpecificationSheet, figure: SafetyFigure, staffId: string, token: string) =>
-  bo.post(`/api/sheets/${sheet.sheetId}/verified-figures`, { figure, staffId, token }, over(sheet))
+const verify = (
+  sheet: SpecificationSheet,
+  figure: SheetFigure,
+  staffId: string,
+  token: string,
+  caller = bo,
+) => caller.post(`/api/sheets/${sheet.sheetId}/verified-figures`, { figure, staffId, token }, over(sheet))
 
 describe('a sheet that is born in the bay', () => {
   it('begins blank, gets each figure from its source, and each is verified by somebody else', async () => {
@@ -100,6 +111,60 @@ describe('a sheet that is born in the bay', () => {
     expect(figureWorth(remembered, 'studTorque')).toBe('memory')
     const token = await tokenOf(remembered, 'studTorque', people.greta)
     await verify(remembered, 'studTorque', people.greta.id, token).expect(422)
+  })
+
+  it('has a source and a verifier for learning and the other figures too, and a second person at the desk verifies them', async () => {
+    const blank = await begin('Dorrin Wicket pickup 2024')
+    const relearn = {
+      method: 'stationary',
+      entry: 'Key on, hold the button.',
+      confirmation: 'One beep a wheel.',
+      exit: 'Key off.',
+      timeLimitMinutes: 5,
+      parkMinutes: null,
+      driveMinutes: null,
+      driveSpeedMph: null,
+      knownTrap: null,
+    }
+    const learning = { figure: 'relearn', relearn, kind: 'maker-manual', reference: 'Owner’s book, page 212' }
+    const entered = (await enter(bo, blank, learning).expect(201)).body.sheet
+    expect(entered.sources.relearn).toMatchObject({ enteredBy: people.bo.id, verifiedBy: null })
+    expect(figureWorth(entered, 'relearn')).toBe('entered')
+
+    const owner = await shop.desk('marguerite')
+    const own = await tokenOf(entered, 'relearn', people.bo)
+    expect((await verify(entered, 'relearn', people.bo.id, own ?? randomUUID())).status).toBe(422)
+    const token = await tokenOf(entered, 'relearn', people.marguerite, owner)
+    const other = await verify(entered, 'studTorque', people.marguerite.id, token, owner)
+    expect(other.status).toBe(422)
+    const verified = (await verify(entered, 'relearn', people.marguerite.id, token, owner).expect(201)).body
+      .sheet
+    expect(figureWorth(verified, 'relearn')).toBe('verified')
+    expect((await enter(bo, verified, learning).expect(409)).body.code).toBe('FIGURE_VERIFIED')
+
+    const { sheetId: _id, version: _version, sources, ...figures } = verified
+    const save = (sheet: SpecificationSheet, change: object, read: object = {}) =>
+      owner.post(
+        `/api/sheets/${sheet.sheetId}/versions`,
+        { ...figures, ...change, sources: { ...sourcesRead(sources), ...read }, verified: {} },
+        over(sheet),
+      )
+    const manual = { kind: 'maker-manual', reference: 'Owner’s book, page 8' }
+    const more = { system: 'direct', liftNotes: 'Use the front point.' }
+    const sourced = (await save(verified, more, { system: manual, lifting: manual }).expect(201)).body.sheet
+    expect(sourced.sources).toMatchObject({
+      relearn: { verifiedBy: people.marguerite.id },
+      system: { enteredBy: people.marguerite.id, verifiedBy: null },
+      lifting: { enteredBy: people.marguerite.id, verifiedBy: null },
+    })
+    const byBo = await tokenOf(sourced, 'lifting', people.greta)
+    const lifted = (await verify(sourced, 'lifting', people.greta.id, byBo).expect(201)).body.sheet
+    expect(lifted.sources.lifting.verifiedBy).toBe(people.greta.id)
+    const changed = (await save(lifted, { ...more, relearn: { ...relearn, timeLimitMinutes: 10 } })).body
+      .sheet
+    expect(changed.sources.relearn).toMatchObject({ verifiedBy: null, enteredBy: people.marguerite.id })
+    const unsourced = await save(changed, { ...more, relearn: 'missing' }, { relearn: manual })
+    expect(unsourced.body.fields).toEqual([expect.objectContaining({ field: 'sources.relearn' })])
   })
 
   it('asks about N·m under lbf·ft, refuses a label of 230 psi, and loses no race', async () => {

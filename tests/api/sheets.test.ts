@@ -179,14 +179,17 @@ describe('who entered and who verified a figure of a sheet', () => {
 
   it('is never an advisor, nor who entered it', async () => {
     const sheet = await linnet()
-    const digest = figureOf(withTorque(sheet, 95))
+    const content = withTorque(sheet, 95)
+    const digest = figureOf(content)
     const ask = ({ id, pin }: { id: string; pin: string }) => {
       const own = randomUUID()
       const agreesTo = { orderId: own, entryId: own, kind: 'sheet-figure', digest }
       return owner.post('/api/second-person', { staffId: id, pin, agreesTo })
     }
-    await ask(people.marguerite).expect(422)
     await ask(people.devin).expect(422)
+    const { token } = (await ask(people.marguerite).expect(201)).body
+    const own = { studTorque: { staffId: people.marguerite.id, token } }
+    expect((await save(sheet, { ...content, verified: own })).body.code).toBe('SECOND_PERSON_REFUSED')
   })
 
   it('counts in an order only as it is on file: a sheet that says more is refused', async () => {

@@ -57,7 +57,7 @@ describe('a second person is never a bare id from whoever sends it', () => {
       // Who gets the order next: nobody agrees to anything by it.
       'order.assigned staffId',
       // The sheet as it is on file, to the last figure; there the people were proven.
-      ...['frequency', 'placard', 'studTorque'].flatMap((figure) => [
+      ...['frequency', 'lifting', 'placard', 'relearn', 'studTorque', 'system'].flatMap((figure) => [
         `sheet.chosen sheet.sources.${figure}.enteredBy`,
         `sheet.chosen sheet.sources.${figure}.verifiedBy`,
       ]),

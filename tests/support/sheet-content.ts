@@ -1,6 +1,6 @@
-import type { FigureSource, SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { type SpecificationSheet, sourcesRead } from '@bayledger/reckoning/sheet'
 
-/** A sheet as it is sent to be saved: each figure with the source that it was read from, without any person. */
+/** A stored sheet as it is sent to be saved: where each figure was read, and nobody who entered or verified it. */
 export const sheetContent = <Sheet extends SpecificationSheet>({
   sheetId: _id,
   version: _version,
@@ -8,12 +8,6 @@ export const sheetContent = <Sheet extends SpecificationSheet>({
   ...content
 }: Sheet) => ({
   ...content,
-  sources: {
-    placard: sources.placard && readFrom(sources.placard),
-    studTorque: sources.studTorque && readFrom(sources.studTorque),
-    frequency: sources.frequency && readFrom(sources.frequency),
-  },
+  sources: sourcesRead(sources),
   verified: {},
 })
-
-const readFrom = ({ kind, reference }: FigureSource) => ({ kind, reference })

@@ -1,7 +1,10 @@
 import { SecondPersonToken } from '@bayledger/ledger/second-person'
 import {
   FigureSource,
+  isMissing,
   SafetyFigure,
+  SheetFigure,
+  SheetRelearn,
   SheetSensor,
   SheetStuds,
   SheetTire,
@@ -24,12 +27,13 @@ const readableSizes = z.superRefine<Pick<SpecificationSheet, 'tire'>>(({ tire },
   }
 })
 
-/** A figure has a source where it is there, and none where it is missing. */
+/** A safety figure has a source where it is there; none has one where it is missing. */
 const sourcedWhereKnown = z.superRefine<
-  Pick<SpecificationSheet, 'placard' | 'tire' | 'studs' | 'sensor'> & {
-    readonly sources: Readonly<Record<SafetyFigure, unknown>>
+  Pick<SpecificationSheet, 'placard' | 'tire' | 'studs' | 'sensor' | 'relearn' | 'system' | 'liftNotes'> & {
+    readonly sources: { readonly [Figure in SheetFigure]?: unknown }
   }
->(({ placard, tire, studs, sensor, sources }, { addIssue }) => {
+>((sheet, { addIssue }) => {
+  const { placard, tire, studs, sensor, relearn, sources } = sheet
   const isThere = {
     placard: placard !== 'missing',
     studTorque: studs !== 'missing',
@@ -41,6 +45,16 @@ const sourcedWhereKnown = z.superRefine<
         code: 'custom',
         path: ['sources', figure],
         message: isThere[figure] ? 'the source of the figure' : 'no source where the figure is missing',
+      })
+  for (const figure of ['relearn', 'system', 'lifting'] as const)
+    if (
+      (sources[figure] ?? null) !== null &&
+      (isMissing(sheet, figure) || (figure === 'relearn' && relearn === null))
+    )
+      addIssue({
+        code: 'custom',
+        path: ['sources', figure],
+        message: 'no source where the figure is missing',
       })
   if ((placard === 'missing') !== (tire === 'missing'))
     addIssue({ code: 'custom', path: ['tire'], message: 'the label as a whole: its pressures and its tires' })
@@ -60,8 +74,11 @@ export const SheetContent = z
       placard: z.nullable(ReadFrom),
       studTorque: z.nullable(ReadFrom),
       frequency: z.nullable(ReadFrom),
+      relearn: z.optional(z.nullable(ReadFrom)),
+      system: z.optional(z.nullable(ReadFrom)),
+      lifting: z.optional(z.nullable(ReadFrom)),
     }),
-    verified: z.partialRecord(SafetyFigure, z.strictObject({ staffId: Id, token: SecondPersonToken })),
+    verified: z.partialRecord(SheetFigure, z.strictObject({ staffId: Id, token: SecondPersonToken })),
     sure: Sure,
   })
   .check(readableSizes, sourcedWhereKnown)
@@ -154,6 +171,7 @@ export const EnteredFigure = z.discriminatedUnion('figure', [
   z.strictObject({ figure: z.literal('frequency'), sensor: SheetSensor, ...readFrom }),
   /** The vehicle has no sensors in its wheels: it watches them another way, or not at all. */
   z.strictObject({ figure: z.literal('no-sensors'), system: z.enum(['indirect', 'none']) }),
+  z.strictObject({ figure: z.literal('relearn'), relearn: SheetRelearn, ...readFrom }),
 ])
 export type EnteredFigure = z.infer<typeof EnteredFigure>
 
@@ -182,7 +200,7 @@ export const verifyFigure = endpoint({
   once: true,
   ifMatch: true,
   params: z.strictObject({ sheetId: Id }),
-  body: z.strictObject({ figure: SafetyFigure, staffId: Id, token: SecondPersonToken }),
+  body: z.strictObject({ figure: SheetFigure, staffId: Id, token: SecondPersonToken }),
   replies: { 201: StoredSheet },
   problems: ['SHEET_NOT_FOUND', 'SECOND_PERSON_REFUSED'],
 })

@@ -72,7 +72,7 @@ describe('what an earlier version of an entry did not know', () => {
   it('has a version of its own, which a reader that does not know it puts off', () => {
     for (const [kind, version] of [
       ['diagnosis.issued', 3],
-      ['sheet.chosen', 4],
+      ['sheet.chosen', 5],
       ['estimate.issued', 4],
       ['tire.inspected', 4],
       ['plan.issued', 5],

@@ -31,9 +31,10 @@ export type AgreedKind = (typeof agreedKinds)[number]
 
 /**
  * Kinds in which the PIN is that of the person who did what the entry says. Whoever writes it may be that person: on a
- * tablet that was left open, being signed in proves nothing.
+ * tablet that was left open, being signed in proves nothing. So may whoever verifies a figure of a sheet, which somebody
+ * else has entered: saving it holds the two against one another.
  */
-export const provenByDoer: ReadonlySet<ProvenKind> = new Set(['torque.checked'])
+export const provenByDoer: ReadonlySet<ProvenKind> = new Set(['torque.checked', 'sheet-figure'])
 
 /** What a PIN can prove: that a person agrees to an entry, or that they have verified a figure of a sheet. */
 export const provenKinds = [...agreedKinds, 'sheet-figure'] as const

@@ -19,6 +19,13 @@ export type FigureSource = z.infer<typeof FigureSource>
 export const SafetyFigure = z.enum(['placard', 'studTorque', 'frequency'])
 export type SafetyFigure = z.infer<typeof SafetyFigure>
 
+/**
+ * Every figure of a sheet that has a source of its own. `system`: how the vehicle watches its tires and where it warns;
+ * `lifting`: what to know of lifting it.
+ */
+export const SheetFigure = z.enum([...SafetyFigure.options, 'relearn', 'system', 'lifting'])
+export type SheetFigure = z.infer<typeof SheetFigure>
+
 export const LoadClass = z.enum(['SL', 'XL', 'HL', 'LT-C', 'LT-D', 'LT-E', 'LT-F', 'C'])
 export type LoadClass = z.infer<typeof LoadClass>
 
@@ -118,12 +125,19 @@ export const SpecificationSheet = z.strictObject({
     placard: z.nullable(FigureSource),
     studTorque: z.nullable(FigureSource),
     frequency: z.nullable(FigureSource),
+    /** Sheets from before these had a source have none. */
+    relearn: z.optional(z.nullable(FigureSource)),
+    system: z.optional(z.nullable(FigureSource)),
+    lifting: z.optional(z.nullable(FigureSource)),
   }),
 })
 export type SpecificationSheet = z.infer<typeof SpecificationSheet>
 
-/** Whether a sheet does not have a safety figure at all. Where a vehicle has no sensors, no frequency is missing. */
-export const isMissing = (sheet: SpecificationSheet, figure: SafetyFigure): boolean => {
+/** Whether a sheet does not have a figure at all. Where a vehicle has no sensors, no frequency is missing. */
+export const isMissing = (
+  sheet: Pick<SpecificationSheet, Figures | 'system' | 'liftNotes'>,
+  figure: SheetFigure,
+): boolean => {
   switch (figure) {
     case 'placard':
       return sheet.placard === 'missing'
@@ -131,8 +145,47 @@ export const isMissing = (sheet: SpecificationSheet, figure: SafetyFigure): bool
       return sheet.studs === 'missing'
     case 'frequency':
       return sheet.sensor === 'missing'
+    case 'relearn':
+      return sheet.relearn === 'missing'
+    case 'system':
+      return sheet.system === 'unknown'
+    case 'lifting':
+      return sheet.liftNotes === ''
   }
 }
+
+type ReadFrom = Pick<FigureSource, 'kind' | 'reference'>
+type SourcesRead = { readonly [Figure in SafetyFigure]: ReadFrom | null } & {
+  readonly [Figure in Exclude<SheetFigure, SafetyFigure>]?: ReadFrom
+}
+
+/** Where the figures of a sheet were read, without who entered and who verified them. */
+export const sourcesRead = ({
+  placard,
+  studTorque,
+  frequency,
+  relearn,
+  system,
+  lifting,
+}: SpecificationSheet['sources']): SourcesRead => ({
+  placard: placard && readFrom(placard),
+  studTorque: studTorque && readFrom(studTorque),
+  frequency: frequency && readFrom(frequency),
+  ...(relearn ? { relearn: readFrom(relearn) } : {}),
+  ...(system ? { system: readFrom(system) } : {}),
+  ...(lifting ? { lifting: readFrom(lifting) } : {}),
+})
+
+const readFrom = ({ kind, reference }: ReadFrom): ReadFrom => ({ kind, reference })
+
+/** The figures that a vehicle has: without sensors it has no frequency, and where it needs no learning no procedure. */
+export const figuresOf = (sheet: SpecificationSheet): SheetFigure[] =>
+  SheetFigure.options.filter(
+    (figure) =>
+      !(figure === 'frequency' && sheet.sensor === null) &&
+      !(figure === 'relearn' && sheet.relearn === null) &&
+      !(figure === 'lifting' && sheet.liftNotes === ''),
+  )
 
 /**
  * The safety figures of a sheet that no second person has verified yet; one without a source counts as unverified, and
@@ -152,8 +205,8 @@ export const unverifiedFigures = (sheet: SpecificationSheet): SafetyFigure[] =>
 export const FigureWorth = z.enum(['verified', 'entered', 'label', 'memory', 'missing'])
 export type FigureWorth = z.infer<typeof FigureWorth>
 
-/** What a safety figure of a sheet is worth. A figure whose source nobody named was only entered. */
-export const figureWorth = (sheet: SpecificationSheet, figure: SafetyFigure): FigureWorth => {
+/** What a figure of a sheet is worth. A figure whose source nobody named was only entered. */
+export const figureWorth = (sheet: SpecificationSheet, figure: SheetFigure): FigureWorth => {
   if (isMissing(sheet, figure)) return 'missing'
   const source = sheet.sources[figure]
   if (source?.verifiedBy != null) return 'verified'

@@ -1,6 +1,6 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
-import { SafetyFigure } from '@bayledger/reckoning/sheet'
+import { SheetFigure } from '@bayledger/reckoning/sheet'
 import type { Pool } from 'pg'
 import { listFigureProofs } from './read-proof.ts'
 
@@ -15,7 +15,7 @@ export const faultOfSheets = async (
 ): Promise<{ readonly seq: number; readonly what: string } | null> => {
   const verified = entries.flatMap((entry) =>
     entry.kind === 'sheet.chosen' && entry.version > 1
-      ? SafetyFigure.options.flatMap((figure) => {
+      ? SheetFigure.options.flatMap((figure) => {
           const { sheet } = entry.payload
           const staffId = sheet.sources[figure]?.verifiedBy ?? null
           return staffId === null

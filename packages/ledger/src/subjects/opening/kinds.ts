@@ -9,7 +9,7 @@ import { MoneyDigest, PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant } from '../../text.ts'
 import { AuthorityVersion1, authorityToVersion2 } from './authority-version-1.ts'
 import { AuthorityVersion2, authorityToVersion3 } from './authority-version-2.ts'
-import { SheetVersion2, SheetVersion3 } from './sheet-version-2.ts'
+import { SheetVersion2, SheetVersion3, SheetVersion4 } from './sheet-version-2.ts'
 
 /** Who decides for the vehicle, and with what authority. The name is personal text. */
 export const DecidedBy = z.strictObject({
@@ -74,7 +74,8 @@ export const openingKinds = {
   ),
   /**
    * The sheet by value, as it is on file. In the first version a figure's `verifiedBy` was only named, not proven; the
-   * second knew fewer load classes; up to the third no figure could be missing.
+   * second knew fewer load classes; up to the third no figure could be missing; up to the
+   * fourth only the safety figures had a source.
    */
   'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), {
     roles,
@@ -82,6 +83,7 @@ export const openingKinds = {
       earlierVersion(SheetVersion2, (payload) => payload),
       earlierVersion(SheetVersion2, (payload) => payload),
       earlierVersion(SheetVersion3, (payload) => payload),
+      earlierVersion(SheetVersion4, (payload) => payload),
     ],
   }),
   'surroundings.recorded': kind(

@@ -14,6 +14,17 @@ const isComplete = (sheet: SpecificationSheet): sheet is CompleteSheet =>
   sheet.sources.frequency?.kind !== 'memory' &&
   sheet.spare !== 'unknown'
 
+/** Version 4 of `sheet.chosen`: sheets of which only the safety figures had a source of their own. */
+export const SheetVersion4 = z.strictObject({
+  sheet: SpecificationSheet.check(
+    z.refine(
+      ({ sources: { relearn, system, lifting } }) =>
+        relearn === undefined && system === undefined && lifting === undefined,
+      { path: ['sources'], error: 'a sheet of version 4 names no source but of its safety figures' },
+    ),
+  ),
+})
+
 /** Version 3 of `sheet.chosen`: sheets on which every figure had to be, read from a source. */
 export const SheetVersion3 = z.strictObject({
   sheet: SpecificationSheet.check(

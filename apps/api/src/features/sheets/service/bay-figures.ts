@@ -1,9 +1,11 @@
 import type { EnteredFigure, SheetContent, StoredSheet } from '@bayledger/contract/sheets'
 import {
   blankSheet,
+  type FigureSource,
   figureWorth,
-  type SafetyFigure,
+  type SheetFigure,
   type SpecificationSheet,
+  sourcesRead,
 } from '@bayledger/reckoning/sheet'
 import type { StaffActor } from '../../../core/actor.ts'
 import { AppError } from '../../../core/app-error.ts'
@@ -52,7 +54,7 @@ export const verifyFigure = (
     figure,
     staffId,
     token,
-  }: { readonly figure: SafetyFigure; readonly staffId: string; readonly token: string },
+  }: { readonly figure: SheetFigure; readonly staffId: string; readonly token: string },
 ): Promise<StoredSheet> =>
   changeSheet(deps, actor, key, at, (before) => ({
     ...contentOf(before),
@@ -67,17 +69,12 @@ const contentOf = ({
   ...figures
 }: SpecificationSheet): SheetContent => ({
   ...figures,
-  sources: {
-    placard: sources.placard && readFrom(sources.placard),
-    studTorque: sources.studTorque && readFrom(sources.studTorque),
-    frequency: sources.frequency && readFrom(sources.frequency),
-  },
+  sources: sourcesRead(sources),
   verified: {},
 })
 
-type Source = NonNullable<SheetContent['sources']['placard']>
-
-const readFrom = ({ kind, reference }: Source): Source => ({ kind, reference })
+type ReadFrom = Pick<FigureSource, 'kind' | 'reference'>
+const readFrom = ({ kind, reference }: ReadFrom): ReadFrom => ({ kind, reference })
 
 const withFigure = (content: SheetContent, entered: EnteredFigure): SheetContent => {
   switch (entered.figure) {
@@ -97,6 +94,12 @@ const withFigure = (content: SheetContent, entered: EnteredFigure): SheetContent
         system: 'direct',
         sensor: entered.sensor,
         sources: { ...content.sources, frequency: readFrom(entered) },
+      }
+    case 'relearn':
+      return {
+        ...content,
+        relearn: entered.relearn,
+        sources: { ...content.sources, relearn: readFrom(entered) },
       }
     case 'no-sensors':
       return {

@@ -101,6 +101,9 @@ const figures: readonly (readonly Column[])[] = [
   ['stem_nut_torque', 'stem_nut_torque_unit'],
   ['stem_screw_torque', 'stem_screw_torque_unit'],
   ['relearn_method', 'relearn_entry', 'relearn_confirmation', 'relearn_exit'],
+  ['relearn_source', 'relearn_reference'],
+  ['system_source', 'system_reference'],
+  ['lift_source', 'lift_reference'],
 ]
 
 const isBlank = (row: SheetRow, column: Column): boolean => row[column] === null || row[column] === ''
@@ -138,6 +141,9 @@ const contentSent = (row: SheetRow, makersSequence: readonly number[] | null): u
     placard: sourceOf(row.label_source, row.label_reference),
     studTorque: sourceOf(row.wheel_torque_source, row.wheel_torque_reference),
     frequency: sourceOf(row.sensor_source, row.sensor_reference),
+    relearn: sourceOf(row.relearn_source, row.relearn_reference),
+    system: sourceOf(row.system_source, row.system_reference),
+    lifting: sourceOf(row.lift_source, row.lift_reference),
   },
   verified: {},
 })
@@ -207,4 +213,7 @@ const columnOfField: Readonly<Record<string, Column>> = {
   'tire.rear.size': 'tire_rear',
   'tire.spare.size': 'tire_spare',
   'studs.makersSequence': 'makers_sequence',
+  'sources.relearn': 'relearn_source',
+  'sources.system': 'system_source',
+  'sources.lifting': 'lift_source',
 }

@@ -1,7 +1,12 @@
 import type { SheetContent } from '@bayledger/contract/sheets'
 import type { Prisma } from '@bayledger/db/generated/client'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
-import { type FigureSource, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
+import {
+  type FigureSource,
+  SafetyFigure,
+  SheetFigure,
+  type SpecificationSheet,
+} from '@bayledger/reckoning/sheet'
 import { AppError } from '../../../core/app-error.ts'
 import { hasProvenFigure } from '../../staff/service.ts'
 
@@ -18,31 +23,39 @@ export const figureSources = async (
   content: SheetContent,
   before: SpecificationSheet | null,
 ): Promise<Sources> => {
-  const sources = new Map<SafetyFigure, FigureSource>()
-  for (const figure of SafetyFigure.options) {
+  const sources = new Map<SheetFigure, FigureSource>()
+  for (const figure of SheetFigure.options) {
     const source = await sourceOf(tx, saving, content, before, figure)
     if (source !== null) sources.set(figure, source)
   }
-  return Object.fromEntries(
-    SafetyFigure.options.map((figure) => [figure, sources.get(figure) ?? null]),
-  ) as Sources
+  return {
+    placard: sources.get('placard') ?? null,
+    studTorque: sources.get('studTorque') ?? null,
+    frequency: sources.get('frequency') ?? null,
+    ...Object.fromEntries([...sources].filter(([figure]) => !isSafetyFigure(figure))),
+  }
 }
+
+const isSafetyFigure = (figure: SheetFigure): boolean => SafetyFigure.options.some((one) => one === figure)
 
 const sourceOf = async (
   tx: Prisma.TransactionClient,
   saving: Saving,
   content: SheetContent,
   before: SpecificationSheet | null,
-  figure: SafetyFigure,
+  figure: SheetFigure,
 ): Promise<FigureSource | null> => {
-  const readFrom = content.sources[figure]
-  if (readFrom === null) return null
+  const readFrom = content.sources[figure] ?? null
+  const verified = content.verified[figure]
+  if (readFrom === null) {
+    if (verified !== undefined) throw notAgreed()
+    return null
+  }
   const kept =
     before && sheetFigureDigest(before, figure) === sheetFigureDigest(content, figure)
-      ? before.sources[figure]
+      ? (before.sources[figure] ?? null)
       : null
   const { enteredBy, verifiedBy } = kept ?? { enteredBy: saving.staffId, verifiedBy: null }
-  const verified = content.verified[figure]
   if (verified === undefined) return { ...readFrom, enteredBy, verifiedBy }
   const { staffId, token } = verified
   const digest = sheetFigureDigest(content, figure) ?? ''
@@ -51,6 +64,8 @@ const sourceOf = async (
     staffId !== enteredBy &&
     readFrom.kind !== 'memory' &&
     (await hasProvenFigure(tx, saving.shopId, { token, staffId, digest, now: saving.at }))
-  if (!isProven) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'figure-not-agreed' })
+  if (!isProven) throw notAgreed()
   return { ...readFrom, enteredBy, verifiedBy: staffId }
 }
+
+const notAgreed = () => new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'figure-not-agreed' })

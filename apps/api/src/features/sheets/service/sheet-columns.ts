@@ -98,7 +98,13 @@ export const sheetColumns = {
   relearn_drive_minutes: minutes(),
   relearn_drive_mph: maybe(numberCell({ from: 0, to: 100, unit: 'mph' })),
   relearn_trap: text(),
+  relearn_source: source(),
+  relearn_reference: text(),
+  system_source: source(),
+  system_reference: text(),
   lift_notes: maybeTextCell(500),
+  lift_source: source(),
+  lift_reference: text(),
   /** `yes`: figures that are unlikely were read a second time at their source. */
   unlikely_read_twice: yesNoCell(),
 } as const

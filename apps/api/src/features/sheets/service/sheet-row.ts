@@ -22,7 +22,11 @@ export const rowOfSheet = (sheet: SpecificationSheet): SheetRow => ({
   ...studColumns(sheet),
   ...sensorColumns(sheet),
   ...relearnColumns(sheet),
+  system_source: sheet.sources.system?.kind ?? null,
+  system_reference: sheet.sources.system?.reference ?? null,
   lift_notes: sheet.liftNotes,
+  lift_source: sheet.sources.lifting?.kind ?? null,
+  lift_reference: sheet.sources.lifting?.reference ?? null,
   unlikely_read_twice: false,
 })
 
@@ -108,5 +112,7 @@ const relearnColumns = (sheet: SpecificationSheet) => {
     relearn_drive_minutes: relearn?.driveMinutes ?? null,
     relearn_drive_mph: relearn?.driveSpeedMph ?? null,
     relearn_trap: relearn?.knownTrap ?? null,
+    relearn_source: sheet.sources.relearn?.kind ?? null,
+    relearn_reference: sheet.sources.relearn?.reference ?? null,
   }
 }

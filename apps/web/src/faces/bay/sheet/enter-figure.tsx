@@ -94,7 +94,8 @@ export function EnterFigure({ state, figure, onDone }: EnterFigureProps) {
   )
 }
 
-const newestOf = async (sheetId: string): Promise<SpecificationSheet> => {
+/** The newest version of a sheet. */
+export const newestOf = async (sheetId: string): Promise<SpecificationSheet> => {
   const { versions } = await call(getSheet, { params: { sheetId } })
   const [newest] = versions
   if (newest === undefined) throw new RangeError('a sheet has a version')

@@ -9,7 +9,7 @@ import { newId } from '../../../features/ledger/draft-entry.ts'
 import { staffQuery } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { SecondPersonPin } from '../record/second-person-pin.tsx'
-import { putInOrder } from './enter-figure.tsx'
+import { newestOf, putInOrder } from './enter-figure.tsx'
 
 type VerifyFigureProps = {
   orderId: string
@@ -36,13 +36,20 @@ export function VerifyFigure({ orderId, sheet, figure, title, onBack, onDone }: 
     setBusy(true)
     setProblem(null)
     try {
-      const own = newId()
+      const newest = await newestOf(sheet.sheetId)
       const digest = sheetFigureDigest(sheet, figure) ?? ''
+      // Somebody has changed or verified it meanwhile: the order takes what is on the sheet now, which is shown next.
+      if (sheetFigureDigest(newest, figure) !== digest || newest.sources[figure]?.verifiedBy != null) {
+        await putInOrder(orderId, newest)
+        onDone()
+        return true
+      }
+      const own = newId()
       const agreesTo = { orderId: own, entryId: own, kind: 'sheet-figure' as const, digest }
       const { token } = await call(proveSecondPerson, { body: { staffId, pin, agreesTo } })
       const { sheet: verified } = await call(verifyFigure, {
         params: { sheetId: sheet.sheetId },
-        version: sheet.version,
+        version: newest.version,
         idempotencyKey: newId(),
         body: { figure, staffId, token },
       })

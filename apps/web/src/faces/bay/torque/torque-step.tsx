@@ -18,6 +18,7 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useSignedIn } from '../session/signed-in.ts'
 import { hasTorqued } from '../work/choose-step.ts'
+import { FigureStandingLine } from '../work/figure-standing.tsx'
 import { cautionWords, howWords, stepTitle } from '../work/step-words.ts'
 import { movedWords, type RoundAtHand, roundHow, sealWords } from './round-words.ts'
 import { SealCheck, useCheckers } from './seal-check.tsx'
@@ -95,11 +96,14 @@ export function TorqueStep({ state, step, wheel, onDone }: TorqueStepProps) {
           beside={changeWrench}
           problem={problem}
           figure={
-            <TorqueFigure
-              torque={figure}
-              of="wheel"
-              source={round === 'half' ? steps.halfOf(reference) : reference}
-            />
+            <>
+              <TorqueFigure
+                torque={figure}
+                of="wheel"
+                source={round === 'half' ? steps.halfOf(reference) : reference}
+              />
+              <FigureStandingLine state={state} figure="studTorque" />
+            </>
           }
           caution={cautionWords(step)}
           drawing={

@@ -38,7 +38,7 @@ export function CloseForm(props: WorkFormProps) {
       how={howWords(step)}
       caution={cautionWords(step)}
       problem={problem}
-      {...(step.figure === null ? {} : { figure: <StepFigureView step={step} /> })}
+      {...(step.figure === null ? {} : { figure: <StepFigureView state={state} step={step} /> })}
       pad={
         <Button
           look="wide"

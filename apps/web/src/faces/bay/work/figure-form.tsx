@@ -1,3 +1,4 @@
+import type { OrderState } from '@bayledger/ledger/state'
 import {
   placardOf,
   type SafetyFigure,
@@ -6,11 +7,15 @@ import {
   studsOf,
 } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
+import { Suspense, useState } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
+import { Button } from '../../../ui/button.tsx'
 import { Figure } from '../../../ui/figure.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
+import { VerifyFigure } from '../sheet/lazy-figures.tsx'
 import { OwnFigure } from '../sheet/own-figure.tsx'
 import { TorqueFigure } from '../torque/torque-figure.tsx'
+import { FigureStandingLine } from './figure-standing.tsx'
 import { stepTitle } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -27,6 +32,7 @@ export function FigureForm(props: WorkFormProps) {
   const person = useSignedIn()
   const figure = figures[step.code] ?? 'studTorque'
   const sheet = state.sheet?.sheet
+  const [isForAll, setForAll] = useState(false)
   if (sheet && sheet.sources[figure]?.enteredBy === person?.staffId)
     return (
       <OwnFigure
@@ -34,13 +40,31 @@ export function FigureForm(props: WorkFormProps) {
         sheet={sheet}
         figure={figure}
         title={stepTitle(step)}
-        shown={<SheetFigure sheet={sheet} figure={figure} />}
+        shown={<SheetFigure state={state} sheet={sheet} figure={figure} />}
         onDone={props.onDone}
       />
     )
+  if (sheet && isForAll)
+    return (
+      <Suspense fallback={null}>
+        <VerifyFigure
+          orderId={state.orderId}
+          sheet={sheet}
+          figure={figure}
+          title={stepTitle(step)}
+          onBack={() => setForAll(false)}
+          onDone={props.onDone}
+        />
+      </Suspense>
+    )
+  // What somebody remembers names no source at which a second person could read it.
+  const mayVerify = sheet?.sources[figure] != null && sheet.sources[figure].kind !== 'memory'
   return (
     <WorkRows
       {...props}
+      {...(mayVerify
+        ? { beside: <Button onClick={() => setForAll(true)}>Verify it for every such vehicle</Button> }
+        : {})}
       kind="figure.confirmed"
       rows={() => [
         {
@@ -52,7 +76,7 @@ export function FigureForm(props: WorkFormProps) {
         },
       ]}
       recordWord="I read the same figure: confirm"
-      {...(sheet ? { figure: () => <SheetFigure sheet={sheet} figure={figure} /> } : {})}
+      {...(sheet ? { figure: () => <SheetFigure state={state} sheet={sheet} figure={figure} /> } : {})}
       payload={(values) => ({
         figure,
         reference: (values.reference ?? '').trim(),
@@ -62,7 +86,18 @@ export function FigureForm(props: WorkFormProps) {
   )
 }
 
-function SheetFigure({ sheet, figure }: { sheet: SpecificationSheet; figure: SafetyFigure }) {
+type ShownFigure = { state: OrderState; sheet: SpecificationSheet; figure: SafetyFigure }
+
+function SheetFigure({ state, sheet, figure }: ShownFigure) {
+  return (
+    <>
+      <FigureAlone sheet={sheet} figure={figure} />
+      <FigureStandingLine state={state} figure={figure} />
+    </>
+  )
+}
+
+function FigureAlone({ sheet, figure }: Omit<ShownFigure, 'state'>) {
   const studs = studsOf(sheet)
   const label = placardOf(sheet)
   if (figure === 'studTorque')

@@ -10,6 +10,7 @@ import type { RowValues } from '../../../ui/rows/rows.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { GaugeInHand } from '../instruments/gauge-in-hand.tsx'
 import { gaugeUsed, shownAt } from '../instruments/gauge-words.ts'
+import { FigureStandingLine } from './figure-standing.tsx'
 import { latestSurroundings, pressureRows, surroundingsOf } from './pressure-rows.ts'
 import { stepTitle } from './step-words.ts'
 import type { WheelFormProps } from './work-form.ts'
@@ -55,6 +56,7 @@ export function PressureForm(props: WheelFormProps) {
                     on {gauge.code}: {target.psi.toFixed(1)} psi in the tire
                   </span>
                 ) : null}
+                {target.ok ? <FigureStandingLine state={state} figure="placard" /> : null}
               </>
             )
           }}

@@ -5,6 +5,8 @@ import { useWatch } from '../clock/use-watch.ts'
 import type { Row } from '../form/rows.ts'
 import { StepTimer } from '../form/step-timer.tsx'
 import { useBayClock } from '../session/signed-in.ts'
+import { FigureStandingLine, sheetFigureOf } from './figure-standing.tsx'
+import { StepFigureView } from './step-figure.tsx'
 import { howWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -69,6 +71,12 @@ export function RelearnForm(props: WorkFormProps) {
           ? howWords(step)
           : `It did not accept at ${clockTime(refused.writtenAt, clock)}, as recorded. Begin again. ${howWords(step)}`
       }
+      figure={() => (
+        <>
+          <StepFigureView state={state} step={step} />
+          {sheetFigureOf(step) === 'relearn' ? null : <FigureStandingLine state={state} figure="relearn" />}
+        </>
+      )}
       rows={(values) => rows(values.method)}
       blank={relearn ? { method: relearn.method } : {}}
       recordsItself

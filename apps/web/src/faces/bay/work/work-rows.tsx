@@ -49,7 +49,7 @@ export function WorkRows<K extends Kind>({
 }: WorkRowsProps<K>) {
   const { record, busy, problem } = useRecord(state.orderId)
   const read = useDraft(`${state.orderId}/${step.stepKey}/read`, false)
-  const ownFigure = step.figure === null ? undefined : () => <StepFigureView step={step} />
+  const ownFigure = step.figure === null ? undefined : () => <StepFigureView state={state} step={step} />
   const shownFigure = figure ?? ownFigure
   const words = how ?? howWords(step)
   if (typeof words === 'string' && words.length > longWords && !read.draft)

@@ -19,6 +19,7 @@ import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
 import { EditStay } from './edit-stay.tsx'
 import { EndOrder } from './end-order.tsx'
 import { EstimatePart } from './estimate-part.tsx'
+import { FiguresPart } from './figures-part.tsx'
 import { FindingsPart } from './findings-part.tsx'
 import { Margin } from './margin.tsx'
 import { ParkedPart } from './parked-part.tsx'
@@ -38,6 +39,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
         <ComplaintPart order={order} />
         <ChooseSheet order={order} />
         <AsReceived order={order} />
+        <FiguresPart order={order} />
         <PhotosPart order={order} />
         <ParkedPart order={order} />
         <FindingsPart order={order} />

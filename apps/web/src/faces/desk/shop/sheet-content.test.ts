@@ -20,6 +20,27 @@ describe('a sheet as rows', () => {
     },
   )
 
+  it('keeps the source of what may do without one, and asks where in it only once there is one', () => {
+    const content = {
+      ...contentOf(sheets.linnet),
+      liftNotes: 'Use the front point.',
+      sources: {
+        ...contentOf(sheets.linnet).sources,
+        relearn: { kind: 'maker-manual', reference: 'Owner’s book, page 212' },
+        system: { kind: 'own-measurement', reference: 'read at the vehicle' },
+        lifting: { kind: 'memory', reference: 'the lead' },
+      },
+    } as const
+    const values = sheetValues(content)
+    expect(sheetContentIn(values)).toEqual(content)
+    expect(recordFaultsOf(sheetRows(values), values)).toEqual({})
+    const keys = (of: typeof values) => sheetRows(of).map(({ key }) => key)
+    expect(keys(values)).toContain('sources.relearn.reference')
+    expect(keys({ ...values, 'sources.relearn.kind': '' })).not.toContain('sources.relearn.reference')
+    const half = { ...values, 'sources.relearn.reference': '' }
+    expect(Object.keys(recordFaultsOf(sheetRows(half), half))).toEqual(['sources.relearn.reference'])
+  })
+
   it('asks whether a label of 230 psi is in kPa', () => {
     const values = { ...sheetValues(every[0]?.[1] ?? contentOf(sheets.linnet)), 'placard.front.psi': '230' }
     expect(recordFaultsOf(sheetRows(values), values)).toEqual({

@@ -3,6 +3,7 @@ import type { Torque } from '@bayledger/reckoning/quantity'
 import type {
   FigureSource,
   LoadClass,
+  SheetFigure,
   SheetRelearn,
   SheetSensor,
   SheetStuds,
@@ -47,13 +48,19 @@ const typed = <Value extends string>(values: RowValues, key: string): Value => t
 const numberIn = (values: RowValues, key: string): number => figureIn(values, key) ?? 0
 const textOrNull = (values: RowValues, key: string): string | null => textIn(values, key) || null
 
-const sourceIn = (values: RowValues, key: 'placard' | 'studTorque' | 'frequency', isKnown: boolean) =>
-  isKnown
+const sourceIn = (values: RowValues, key: SheetFigure, isKnown: boolean) =>
+  isKnown && textIn(values, `sources.${key}.kind`) !== ''
     ? {
         kind: typed<FigureSource['kind']>(values, `sources.${key}.kind`),
         reference: textIn(values, `sources.${key}.reference`),
       }
     : null
+
+/** A source that a sheet may do without. */
+const sourceGiven = (values: RowValues, key: 'relearn' | 'system' | 'lifting', isKnown: boolean) => {
+  const source = sourceIn(values, key, isKnown)
+  return source === null ? {} : { [key]: source }
+}
 
 const torqueIn = (values: RowValues, key: string): Torque | null => {
   const value = figureIn(values, `${key}.value`)
@@ -157,6 +164,9 @@ export const sheetContentIn = (values: RowValues): SheetContent => {
       placard: sourceIn(values, 'placard', isKnown('placard')),
       studTorque: sourceIn(values, 'studTorque', isKnown('studs')),
       frequency: sourceIn(values, 'frequency', isKnown('sensor')),
+      ...sourceGiven(values, 'relearn', isKnown('relearn')),
+      ...sourceGiven(values, 'system', typed(values, 'system') !== 'unknown'),
+      ...sourceGiven(values, 'lifting', textIn(values, 'liftNotes') !== ''),
     },
     verified: {},
   }

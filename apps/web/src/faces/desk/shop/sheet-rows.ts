@@ -2,6 +2,7 @@ import { Torque } from '@bayledger/reckoning/quantity'
 import {
   FigureSource,
   LoadClass,
+  type SheetFigure,
   SheetRelearn,
   SheetSensor,
   SheetStuds,
@@ -53,7 +54,7 @@ const known = (key: string, label: string, part: string, none?: string): RecordR
   ],
 })
 
-const sourceRows = (key: 'placard' | 'studTorque' | 'frequency'): RecordRow[] => [
+const sourceRows = (key: SheetFigure): RecordRow[] => [
   {
     kind: 'choice',
     key: `sources.${key}.kind`,
@@ -62,6 +63,16 @@ const sourceRows = (key: 'placard' | 'studTorque' | 'frequency'): RecordRow[] =>
   },
   text(`sources.${key}.reference`, 'Where in it'),
 ]
+
+/** The source of a figure that a sheet may do without: where in it is asked for once there is one. */
+const maybeSourceRows = (key: 'relearn' | 'system' | 'lifting', of: string, values: RowValues): RecordRow[] =>
+  sourceRows(key)
+    .filter((row) => row.key.endsWith('.kind') || (values[`sources.${key}.kind`] ?? '') !== '')
+    .map((row) => ({
+      ...row,
+      label: `${of}: ${row.label.toLowerCase()}`,
+      ...(row.key.endsWith('.kind') ? { optional: 'nobody has named it' } : {}),
+    }))
 
 /** Whether a spare has rows of its own. */
 export const hasSpare = (values: RowValues): boolean => !['none', 'unknown', ''].includes(values.spare ?? '')
@@ -126,7 +137,7 @@ const sensorRows = (): RecordRow[] => [
   ...sourceRows('frequency'),
 ]
 
-const relearnRows = (): RecordRow[] => [
+const relearnRows = (values: RowValues): RecordRow[] => [
   choice('relearn.method', 'Method', SheetRelearn.shape.method.options),
   text('relearn.entry', 'How it begins'),
   text('relearn.confirmation', 'How it confirms'),
@@ -140,6 +151,7 @@ const relearnRows = (): RecordRow[] => [
   ).map(([key, label]) => figure(`relearn.${key}`, label, 'min', [0, 1_000], { optional: 'none' })),
   figure('relearn.driveSpeedMph', 'Driven at', 'mph', [0, 100], { optional: 'none' }),
   text('relearn.knownTrap', 'What goes wrong here', 'nothing known'),
+  ...maybeSourceRows('relearn', 'The procedure', values),
 ]
 
 /** The rows of a specification sheet. A figure that is not known has no rows but the one that says so. */
@@ -152,9 +164,11 @@ export const sheetRows = (values: RowValues): readonly RecordRow[] => [
   yesNoRow('spareMonitored', 'Spare has a sensor', { yes: 'yes', no: 'no' }),
   yesNoRow('staggered', 'Front and rear differ', { yes: 'yes', no: 'no' }),
   { kind: 'text', key: 'liftNotes', label: 'Lifting', optional: 'nothing', most: 500 },
+  ...((values.liftNotes ?? '').trim() === '' ? [] : maybeSourceRows('lifting', 'Lifting', values)),
   ...(['front', 'rear', 'spare'] as const).map((at) =>
     figure(`warnAtPsi.${at}`, `The vehicle warns at, ${at}`, 'psi', [0, 120], { optional: 'not known' }),
   ),
+  ...(values.system === 'unknown' ? [] : maybeSourceRows('system', 'How it watches its tires', values)),
   known('has.placard', 'Label', 'Door label (the vehicle maker’s label governs)'),
   ...(values['has.placard'] === 'known' ? [...labelRows(values), ...sourceRows('placard')] : []),
   known(
@@ -166,5 +180,5 @@ export const sheetRows = (values: RowValues): readonly RecordRow[] => [
   known('has.sensor', 'Sensors', 'Sensors', 'the vehicle has none'),
   ...(values['has.sensor'] === 'known' ? sensorRows() : []),
   known('has.relearn', 'Procedure', 'Learning', 'it needs none'),
-  ...(values['has.relearn'] === 'known' ? relearnRows() : []),
+  ...(values['has.relearn'] === 'known' ? relearnRows(values) : []),
 ]

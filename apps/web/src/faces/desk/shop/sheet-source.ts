@@ -7,7 +7,7 @@ import {
   type StoredSheet,
 } from '@bayledger/contract/sheets'
 import { listStaff } from '@bayledger/contract/staff'
-import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { type SpecificationSheet, sourcesRead } from '@bayledger/reckoning/sheet'
 import { call } from '../../../lib/api-client.ts'
 import { CallProblem, isCallProblem } from '../../../lib/problem.ts'
 import type { Kept, RecordSource } from '../../../lib/record-source.ts'
@@ -15,17 +15,10 @@ import type { Kept, RecordSource } from '../../../lib/record-source.ts'
 export type SheetFacts = { readonly sheet: SpecificationSheet }
 export type KeptSheet = Kept<SheetContent, SheetFacts>
 
-const sourceOf = (source: SpecificationSheet['sources']['placard']) =>
-  source && { kind: source.kind, reference: source.reference }
-
 /** A stored sheet as it is edited: who entered and verified its figures is the server's to keep. */
 export const contentOf = ({ sheetId: _id, version: _version, sources, ...figures }: SpecificationSheet) => ({
   ...figures,
-  sources: {
-    placard: sourceOf(sources.placard),
-    studTorque: sourceOf(sources.studTorque),
-    frequency: sourceOf(sources.frequency),
-  },
+  sources: sourcesRead(sources),
   verified: {},
 })
 

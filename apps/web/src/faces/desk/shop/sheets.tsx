@@ -1,5 +1,5 @@
 import { exportSheets, importSheets, previewSheetImport, type SheetContent } from '@bayledger/contract/sheets'
-import { figureWorth, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { figuresOf, figureWorth, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { figureWorthWords } from '@bayledger/wording/en/figure-worth'
 import { useQueryClient } from '@tanstack/react-query'
 import { csvSource } from '../../../lib/csv-source.ts'
@@ -24,7 +24,7 @@ const figureNames: Readonly<Record<SafetyFigure, string>> = {
 
 const worthLine = (sheet: SpecificationSheet): string =>
   SafetyFigure.options
-    .filter((figure) => figure !== 'frequency' || sheet.sensor !== null)
+    .filter((figure) => figuresOf(sheet).includes(figure))
     .map((figure) => `${figureNames[figure]}: ${figureWorthWords[figureWorth(sheet, figure)]}`)
     .join(' · ')
 
