@@ -178,6 +178,12 @@ describe('a sheet that is born in the bay', () => {
     })
     const kilopascals = { ...label, placard: { ...label.placard, front: { psi: 230, kPa: null } } }
     expect((await enter(bo, blank, kilopascals).expect(422)).body.fields[0].field).toContain('psi')
+    const typed = { psi: 33.4, kPa: null, typed: { value: 2.3, unit: 'bar' } }
+    const bar = (front: object) => ({ ...label, placard: { front, rear: typed, spare: null } })
+    expect((await enter(bo, blank, bar({ ...typed, psi: 35 })).expect(422)).body.fields[0].field).toContain(
+      'placard.front.psi',
+    )
+    await enter(bo, await begin('Dorrin Wicket coupe 2024'), bar(typed)).expect(201)
     await enter(bo, blank, slipped, ['studs.torque.value']).expect(201)
     const late = await enter(bo, blank, label).expect(412)
     expect(late.body).toMatchObject({ code: 'VERSION_STALE', current: { sheet: { version: 2 } } })

@@ -31,6 +31,38 @@ describe('specification sheets as CSV', () => {
     expect(counts).toEqual({ added: 0, changed: 0, same: shop.demo.sheets.length, refused: 0 })
   })
 
+  it('keep a label as it is printed in bar and where learning and lifting were read, and come back as the same', async () => {
+    const cells = {
+      label_front_psi: '33.4',
+      label_front_kpa: '',
+      label_front_typed: '2.3 bar',
+      relearn_source: 'maker-manual',
+      relearn_reference: 'page 212',
+      lift_notes: 'Front point.',
+      lift_source: 'own-measurement',
+      lift_reference: 'the lift',
+    }
+    const kind = (await sheets()).find(({ relearn }) => relearn !== null)?.name ?? ''
+    const wrong = await preview(withCells(await exported(), kind, { ...cells, label_front_psi: '35' }))
+    expect(wrong.refused[0]?.faults).toEqual([
+      expect.objectContaining({ column: 'label_front_psi', found: '35' }),
+    ])
+    const half = await preview(withCells(await exported(), kind, { ...cells, relearn_reference: '' }))
+    expect(half.refused[0]?.faults[0]?.column).toBe('relearn_reference')
+    const file = withCells(await exported(), kind, cells)
+    await apply(file, (await preview(file)).digest).expect(200)
+    const changed = (await sheets()).find(({ name }) => name === kind)
+    expect(changed).toMatchObject({
+      placard: { front: { psi: 33.4, kPa: null, typed: { value: 2.3, unit: 'bar' } } },
+      sources: {
+        relearn: { kind: 'maker-manual', enteredBy: people.marguerite.id, verifiedBy: null },
+        lifting: { reference: 'the lift' },
+      },
+    })
+    const { counts } = await preview(await exported())
+    expect(counts).toMatchObject({ added: 0, changed: 0, refused: 0 })
+  })
+
   it('show what would change field by field, and change it once, for whoever was shown it', async () => {
     const file = withCells(await exported(), 'Vantrell Linnet', {
       wheel_torque: '85',

@@ -1,4 +1,5 @@
 import { SecondPersonToken } from '@bayledger/ledger/second-person'
+import { PrintedPressure } from '@bayledger/reckoning/quantity'
 import {
   FigureSource,
   isMissing,
@@ -11,6 +12,7 @@ import {
   SpecificationSheet,
 } from '@bayledger/reckoning/sheet'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
+import { isAsTyped } from '@bayledger/reckoning/units/printed-pressure'
 import * as z from 'zod/mini'
 import { CsvApplied, CsvApply, CsvPreview, csvFile, csvReply } from './csv.ts'
 import { endpoint } from './endpoint.ts'
@@ -25,6 +27,18 @@ const readableSizes = z.superRefine<Pick<SpecificationSheet, 'tire'>>(({ tire },
     if (read?.ok === false)
       addIssue({ code: 'custom', path: ['tire', axle, 'size'], message: `${read.allowed}. ${read.do}` })
   }
+})
+
+/** Where a label prints no psi, the psi figure is what its own unit comes to. */
+const labelAsTyped = z.superRefine<Pick<SpecificationSheet, 'placard'>>(({ placard }, { addIssue }) => {
+  if (placard === 'missing') return
+  for (const axle of ['front', 'rear', 'spare'] as const)
+    if (placard[axle] !== null && !isAsTyped(placard[axle]))
+      addIssue({
+        code: 'custom',
+        path: ['placard', axle, 'psi'],
+        message: 'what the figure of the label comes to in psi',
+      })
 })
 
 /** A safety figure has a source where it is there; none has one where it is missing. */
@@ -81,7 +95,7 @@ export const SheetContent = z
     verified: z.partialRecord(SheetFigure, z.strictObject({ staffId: Id, token: SecondPersonToken })),
     sure: Sure,
   })
-  .check(readableSizes, sourcedWhereKnown)
+  .check(readableSizes, sourcedWhereKnown, labelAsTyped)
 export type SheetContent = z.infer<typeof SheetContent>
 
 /** `createdBy`: the id of who wrote this version; `null`: the program. */
@@ -153,10 +167,9 @@ export const createBlankSheet = endpoint({
 })
 
 const readFrom = { kind: FigureSource.shape.kind, reference: line(200) }
-const printed = z.strictObject({
-  psi: z.number().check(z.gte(10), z.lte(120)),
-  kPa: z.nullable(z.number().check(z.gte(70), z.lte(830))),
-})
+const printed = PrintedPressure.check(
+  z.refine(isAsTyped, { path: ['psi'], error: 'what the figure of the label comes to in psi' }),
+)
 
 /** One figure of a sheet as somebody reads it at the vehicle or in a book, with where they read it. */
 export const EnteredFigure = z.discriminatedUnion('figure', [

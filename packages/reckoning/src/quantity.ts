@@ -28,9 +28,13 @@ export type Temperature = z.infer<typeof Temperature>
 export const Distance = quantity(['mi', 'km'], 0, 2_000_000)
 export type Distance = z.infer<typeof Distance>
 
-/** A placard pressure as printed, in both units; neither is ever derived from the other. */
+/**
+ * A placard pressure as printed, in both units; neither is ever derived from the other. `typed`: the label prints no psi,
+ * but this, and `psi` is computed from it (`printedFrom`).
+ */
 export const PrintedPressure = z.strictObject({
   psi: z.number().check(z.gte(10), z.lte(120)),
   kPa: z.nullable(z.number().check(z.gte(70), z.lte(830))),
+  typed: z.optional(z.strictObject({ value: z.number().check(z.gt(0)), unit: z.enum(['kPa', 'bar']) })),
 })
 export type PrintedPressure = z.infer<typeof PrintedPressure>

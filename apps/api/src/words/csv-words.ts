@@ -18,6 +18,10 @@ export const cellWords = {
     reason: 'The shop has no place of this name.',
     do: `Write ${names.join(' or ')}. ${thenImport}`,
   }),
+  noLabelPressure: {
+    reason: 'This is no pressure as a label prints it without psi.',
+    do: `Write 2.3 bar or 230 kPa, or leave the cell empty where the label prints psi. ${thenImport}`,
+  },
   noMonth: {
     reason: 'This is no month.',
     do: `Write year and month, as 2025-08. ${thenImport}`,

@@ -115,6 +115,6 @@ export const textFaults = {
 /** What is wrong with a figure of a specification sheet. */
 export const sheetFaults = {
   labelInKilopascals: (typed: string): string =>
-    `${typed} psi is more than any label asks for. Is it kPa? Type the psi figure of the label.`,
+    `${typed} psi is more than any label asks for. Is it kPa? Type the psi figure of the label, or say that it prints kPa.`,
   unread: (needs: string, next: string): string => `It needs ${needs}. ${next}`,
 } as const

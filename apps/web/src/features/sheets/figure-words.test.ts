@@ -1,4 +1,5 @@
 import { blankSheet, SheetFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { printedFrom } from '@bayledger/reckoning/units/printed-pressure'
 import { describe, expect, it } from 'vitest'
 import { sheetFigureValue } from './figure-words.ts'
 
@@ -39,6 +40,20 @@ const sheet: SpecificationSheet = {
 describe('a figure of a sheet in one line', () => {
   it('is empty where the shop does not have it', () => {
     for (const figure of SheetFigure.options) expect(sheetFigureValue(blank, figure)).toBe('')
+  })
+
+  it('says what a label prints that has no psi', () => {
+    const bar = {
+      ...sheet,
+      placard: {
+        front: printedFrom({ value: 2.3, unit: 'bar' }),
+        rear: printedFrom({ value: 230, unit: 'kPa' }),
+        spare: null,
+      },
+    } as const
+    expect(sheetFigureValue({ ...bar, tire: 'missing' }, 'placard')).toBe(
+      'front 33.4 psi (printed 2.3 bar), rear 33.4 psi (printed 230 kPa)',
+    )
   })
 
   it.each([

@@ -54,7 +54,12 @@ const labelValue = (sheet: SpecificationSheet): string => {
       const printed = label?.[at]
       const tire = tires?.[at]
       if (!printed) return null
-      const kilopascals = printed.kPa === null ? '' : ` (${printed.kPa} kPa)`
+      const { kPa, typed } = printed
+      const kilopascals = typed
+        ? ` (printed ${typed.value} ${typed.unit})`
+        : kPa === null
+          ? ''
+          : ` (${kPa} kPa)`
       return `${name} ${printed.psi} psi${kilopascals}${tire ? ` ${tire.size} ${tire.loadClass}` : ''}`
     }),
   )

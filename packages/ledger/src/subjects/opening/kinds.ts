@@ -75,7 +75,7 @@ export const openingKinds = {
   /**
    * The sheet by value, as it is on file. In the first version a figure's `verifiedBy` was only named, not proven; the
    * second knew fewer load classes; up to the third no figure could be missing; up to the
-   * fourth only the safety figures had a source.
+   * fourth only the safety figures had a source, and a label was typed in psi.
    */
   'sheet.chosen': kind(z.strictObject({ sheet: SpecificationSheet }), {
     roles,

@@ -14,13 +14,19 @@ const isComplete = (sheet: SpecificationSheet): sheet is CompleteSheet =>
   sheet.sources.frequency?.kind !== 'memory' &&
   sheet.spare !== 'unknown'
 
-/** Version 4 of `sheet.chosen`: sheets of which only the safety figures had a source of their own. */
+/** Version 4 of `sheet.chosen`: only the safety figures had a source of their own, and every label was typed in psi. */
 export const SheetVersion4 = z.strictObject({
   sheet: SpecificationSheet.check(
     z.refine(
       ({ sources: { relearn, system, lifting } }) =>
         relearn === undefined && system === undefined && lifting === undefined,
       { path: ['sources'], error: 'a sheet of version 4 names no source but of its safety figures' },
+    ),
+    z.refine(
+      ({ placard }) =>
+        placard === 'missing' ||
+        [placard.front, placard.rear, placard.spare].every((printed) => printed?.typed === undefined),
+      { path: ['placard'], error: 'a sheet of version 4 has labels in psi only' },
     ),
   ),
 })

@@ -152,9 +152,18 @@ const sourceOf = (kind: string | null, reference: string | null) =>
   kind === null ? null : { kind, reference }
 
 const placardOf = (row: SheetRow) => ({
-  front: { psi: row.label_front_psi, kPa: row.label_front_kpa },
-  rear: { psi: row.label_rear_psi, kPa: row.label_rear_kpa },
-  spare: row.label_spare_psi === null ? null : { psi: row.label_spare_psi, kPa: row.label_spare_kpa },
+  front: printedOf(row.label_front_psi, row.label_front_kpa, row.label_front_typed),
+  rear: printedOf(row.label_rear_psi, row.label_rear_kpa, row.label_rear_typed),
+  spare:
+    row.label_spare_psi === null
+      ? null
+      : printedOf(row.label_spare_psi, row.label_spare_kpa, row.label_spare_typed),
+})
+
+const printedOf = (psi: number | null, kPa: number | null, typed: SheetRow['label_front_typed']) => ({
+  psi,
+  kPa,
+  ...(typed === undefined ? {} : { typed }),
 })
 
 const tiresOf = (row: SheetRow) => ({
@@ -213,6 +222,9 @@ const columnOfField: Readonly<Record<string, Column>> = {
   'tire.rear.size': 'tire_rear',
   'tire.spare.size': 'tire_spare',
   'studs.makersSequence': 'makers_sequence',
+  'placard.front.psi': 'label_front_psi',
+  'placard.rear.psi': 'label_rear_psi',
+  'placard.spare.psi': 'label_spare_psi',
   'sources.relearn': 'relearn_source',
   'sources.system': 'system_source',
   'sources.lifting': 'lift_source',

@@ -1,4 +1,4 @@
-import { Torque } from '@bayledger/reckoning/quantity'
+import { type PrintedPressure, Torque } from '@bayledger/reckoning/quantity'
 import {
   FigureSource,
   LoadClass,
@@ -7,6 +7,7 @@ import {
   SpecificationSheet,
 } from '@bayledger/reckoning/sheet'
 import {
+  type Cell,
   choiceCell,
   maybe,
   maybeTextCell,
@@ -16,6 +17,7 @@ import {
   yesNoCell,
 } from '../../../core/csv/cells.ts'
 import type { RowOf } from '../../../core/csv/csv-table.ts'
+import { cellWords } from '../../../words/csv-words.ts'
 
 const psi = () =>
   maybe(numberCell({ from: 10, to: 120, unit: 'psi', other: { from: 121, to: 830, unit: 'kPa' } }))
@@ -27,6 +29,19 @@ const loadClass = () => maybe(choiceCell(LoadClass.options))
 const sidewall = () => maybe(numberCell({ from: 20, to: 130, unit: 'psi' }))
 const torqueUnit = () => maybe(choiceCell(Torque.shape.unit.options))
 const source = () => maybe(choiceCell(FigureSource.shape.kind.options))
+
+type Typed = PrintedPressure['typed']
+
+/** What a label prints that has no psi, as "2.3 bar" or "230 kPa"; empty where it prints psi. */
+const typedPressure: Cell<Typed> = {
+  read: (text) => {
+    if (text.trim() === '') return { value: undefined }
+    const found = /^(\d+(?:\.\d+)?)\s*(kpa|bar)$/i.exec(text.trim())
+    if (found === null) return cellWords.noLabelPressure
+    return { value: { value: Number(found[1]), unit: found[2]?.toLowerCase() === 'bar' ? 'bar' : 'kPa' } }
+  },
+  write: (typed) => (typed === undefined ? '' : `${typed.value} ${typed.unit}`),
+}
 
 /**
  * Our own columns of a specification sheet, in their order; what each holds is in docs/csv.md. A group of columns that
@@ -42,10 +57,13 @@ export const sheetColumns = {
   staggered: yesNoCell(),
   label_front_psi: psi(),
   label_front_kpa: kPa(),
+  label_front_typed: typedPressure,
   label_rear_psi: psi(),
   label_rear_kpa: kPa(),
+  label_rear_typed: typedPressure,
   label_spare_psi: psi(),
   label_spare_kpa: kPa(),
+  label_spare_typed: typedPressure,
   warns_at_front_psi: psi(),
   warns_at_rear_psi: psi(),
   warns_at_spare_psi: psi(),

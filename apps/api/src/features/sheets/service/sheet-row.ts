@@ -37,10 +37,13 @@ const labelColumns = (sheet: SpecificationSheet) => {
   return {
     label_front_psi: label?.front.psi ?? null,
     label_front_kpa: label?.front.kPa ?? null,
+    label_front_typed: label?.front.typed,
     label_rear_psi: label?.rear.psi ?? null,
     label_rear_kpa: label?.rear.kPa ?? null,
+    label_rear_typed: label?.rear.typed,
     label_spare_psi: label?.spare?.psi ?? null,
     label_spare_kpa: label?.spare?.kPa ?? null,
+    label_spare_typed: label?.spare?.typed,
     warns_at_front_psi: warnAtPsi?.front ?? null,
     warns_at_rear_psi: warnAtPsi?.rear ?? null,
     warns_at_spare_psi: warnAtPsi?.spare ?? null,

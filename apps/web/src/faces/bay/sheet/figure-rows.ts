@@ -1,8 +1,11 @@
 import type { EnteredFigure } from '@bayledger/contract/sheets'
 import { FigureSource, LoadClass, type SafetyFigure, SheetStuds } from '@bayledger/reckoning/sheet'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
+import { readSequence } from '@bayledger/reckoning/torque/read-sequence'
 import { readThread } from '@bayledger/reckoning/torque/read-thread'
 import { usualRetorqueMiles } from '@bayledger/reckoning/torque/retorque'
+import { hasStarSequence } from '@bayledger/reckoning/torque/star-sequence'
+import { printedFrom } from '@bayledger/reckoning/units/printed-pressure'
 import { seen } from '@bayledger/wording/en/report/seen'
 import { sheetFaults, tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
@@ -25,6 +28,22 @@ const psiRow = (key: string, label: string): Row => ({
     return value !== null && value > 120 ? sheetFaults.labelInKilopascals(typed) : undefined
   },
 })
+
+type LabelUnit = 'psi' | 'kPa' | 'bar'
+
+const labelUnit = ({ labelUnit: unit }: RowValues): LabelUnit =>
+  unit === 'kPa' || unit === 'bar' ? unit : 'psi'
+
+/** What labels print at all, in each unit: 10 to 120 psi (`PrintedPressure`). */
+const labelRanges = {
+  kPa: { low: 70, high: 825, limits: { whole: 3, decimals: 0 } },
+  bar: { low: 0.7, high: 8.2, limits: { whole: 1, decimals: 2 } },
+} as const
+
+const labelRow = (key: string, label: string, values: RowValues): Row => {
+  const unit = labelUnit(values)
+  return unit === 'psi' ? psiRow(key, label) : { kind: 'number', key, label, unit, ...labelRanges[unit] }
+}
 
 const sourceRows = (suggestion: { readonly value: string; readonly label: string }): readonly Row[] => [
   {
@@ -65,8 +84,19 @@ const tireRows = (at: string, label: string): readonly Row[] => [
 ]
 
 const labelRows = (values: RowValues): readonly Row[] => [
-  psiRow('front', 'Front'),
-  psiRow('rear', 'Rear'),
+  {
+    kind: 'choice',
+    key: 'labelUnit',
+    label: 'The label prints',
+    isShort: true,
+    options: [
+      { value: 'psi', label: 'psi' },
+      { value: 'kPa', label: 'kPa, no psi' },
+      { value: 'bar', label: 'bar, no psi' },
+    ],
+  },
+  labelRow('front', 'Front', values),
+  labelRow('rear', 'Rear', values),
   {
     kind: 'choice',
     key: 'spare',
@@ -77,7 +107,7 @@ const labelRows = (values: RowValues): readonly Row[] => [
       { value: 'full-size', label: 'full-size' },
     ],
   },
-  ...(hasSpare(values) ? [psiRow('sparePsi', 'Spare pressure')] : []),
+  ...(hasSpare(values) ? [labelRow('spareLabel', 'Spare pressure', values)] : []),
   ...tireRows('frontTire', 'Front tire'),
   {
     kind: 'choice',
@@ -95,7 +125,7 @@ const labelRows = (values: RowValues): readonly Row[] => [
 
 const hasSpare = ({ spare }: RowValues): boolean => spare === 'temporary' || spare === 'full-size'
 
-const studRows: readonly Row[] = [
+const studRows = (values: RowValues): readonly Row[] => [
   {
     kind: 'number',
     key: 'torque',
@@ -129,6 +159,18 @@ const studRows: readonly Row[] = [
     label: 'Fasteners a wheel',
     isShort: true,
     options: options(['3', '4', '5', '6', '7', '8', '10']),
+  },
+  {
+    kind: 'text',
+    key: 'order',
+    label: 'The maker’s own order of tightening',
+    exact: true,
+    hint: 'As 1-3-5-2-4. Fasteners are numbered clockwise, 1 nearest the valve.',
+    ...(hasStarSequence(number(values, 'count')) ? { optional: 'none printed: the star' } : {}),
+    fault: (text) => {
+      const read = readSequence(text, number(values, 'count'))
+      return read.ok ? undefined : sheetFaults.unread(read.allowed, read.do)
+    },
   },
   { kind: 'choice', key: 'fastener', label: 'Fastener', options: options(SheetStuds.shape.fastener.options) },
   { kind: 'choice', key: 'seat', label: 'Seat', options: options(SheetStuds.shape.seat.options) },
@@ -221,7 +263,7 @@ export const figureRows = (figure: SafetyFigure, values: RowValues): readonly Ro
     case 'placard':
       return labelRows(values)
     case 'studTorque':
-      return studRows
+      return studRows(values)
     case 'frequency':
       return sensorRows(values)
   }
@@ -236,6 +278,15 @@ const tireIn = (values: RowValues, at: string) => ({
   sidewallMaximumPsi: number(values, `${at}Sidewall`),
 })
 
+const printedIn = (values: RowValues, key: string) =>
+  printedFrom({ value: number(values, key), unit: labelUnit(values) })
+
+const orderIn = (values: RowValues): number[] | null => {
+  const read =
+    text(values, 'order') === '' ? null : readSequence(text(values, 'order'), number(values, 'count'))
+  return read?.ok ? [...read.value] : null
+}
+
 const readFrom = (values: RowValues) => ({
   kind: text(values, 'source') as FigureSource['kind'],
   reference: text(values, 'reference'),
@@ -249,9 +300,9 @@ export const figureIn = (figure: SafetyFigure, values: RowValues): EnteredFigure
       return {
         figure,
         placard: {
-          front: { psi: number(values, 'front'), kPa: null },
-          rear: { psi: number(values, 'rear'), kPa: null },
-          spare: hasSpare(values) ? { psi: number(values, 'sparePsi'), kPa: null } : null,
+          front: printedIn(values, 'front'),
+          rear: printedIn(values, 'rear'),
+          spare: hasSpare(values) ? printedIn(values, 'spareLabel') : null,
         },
         tire: {
           front,
@@ -272,7 +323,7 @@ export const figureIn = (figure: SafetyFigure, values: RowValues): EnteredFigure
           seat: text(values, 'seat') as SheetStuds['seat'],
           torque: { value: number(values, 'torque'), unit: text(values, 'unit') as 'lbf·ft' | 'N·m' },
           handTurns: number(values, 'handTurns'),
-          makersSequence: null,
+          makersSequence: orderIn(values),
           lockingFastener: values.locking === 'yes',
           retorqueMiles: usualRetorqueMiles,
         },

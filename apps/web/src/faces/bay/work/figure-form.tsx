@@ -109,17 +109,15 @@ function FigureAlone({ sheet, figure }: Omit<ShownFigure, 'state'>) {
   if (!label) return null
   return (
     <>
-      <span>
-        front <Figure value={label.front.psi} unit="psi" size="large" />
-      </span>
-      <span>
-        rear <Figure value={label.rear.psi} unit="psi" size="large" />
-      </span>
-      {label.spare ? (
-        <span>
-          spare <Figure value={label.spare.psi} unit="psi" size="large" />
-        </span>
-      ) : null}
+      {(['front', 'rear', 'spare'] as const).map((at) => {
+        const printed = label[at]
+        return printed === null ? null : (
+          <span key={at}>
+            {at} <Figure value={printed.psi} unit="psi" size="large" />
+            {printed.typed ? ` printed as ${printed.typed.value} ${printed.typed.unit}` : ''}
+          </span>
+        )
+      })}
     </>
   )
 }

@@ -1,5 +1,6 @@
 import { SheetContent } from '@bayledger/contract/sheets'
 import { blankSheet } from '@bayledger/reckoning/sheet'
+import { printedFrom } from '@bayledger/reckoning/units/printed-pressure'
 import { describe, expect, it } from 'vitest'
 import { sheets } from '../../../../../../prisma/seeds/demo/sheets.ts'
 import { recordFaultsOf } from '../../../ui/record/record-rows.ts'
@@ -39,6 +40,23 @@ describe('a sheet as rows', () => {
     expect(keys({ ...values, 'sources.relearn.kind': '' })).not.toContain('sources.relearn.reference')
     const half = { ...values, 'sources.relearn.reference': '' }
     expect(Object.keys(recordFaultsOf(sheetRows(half), half))).toEqual(['sources.relearn.reference'])
+  })
+
+  it('keeps a label as it was typed in bar, until somebody types another figure in psi', () => {
+    const printed = printedFrom({ value: 2.3, unit: 'bar' })
+    const placard = { front: printed, rear: printed, spare: null }
+    const content = {
+      ...contentOf(sheets.linnet),
+      spare: 'none',
+      placard,
+      tire: { ...sheets.linnet.tire, spare: null },
+    } as const
+    const values = sheetValues(content)
+    expect(sheetContentIn(values).placard).toEqual(placard)
+    expect(sheetContentIn({ ...values, 'placard.front.psi': '35' }).placard).toEqual({
+      ...placard,
+      front: { psi: 35, kPa: null },
+    })
   })
 
   it('asks whether a label of 230 psi is in kPa', () => {

@@ -1,5 +1,5 @@
 import type { SheetContent } from '@bayledger/contract/sheets'
-import type { Torque } from '@bayledger/reckoning/quantity'
+import type { PrintedPressure, Torque } from '@bayledger/reckoning/quantity'
 import type {
   FigureSource,
   LoadClass,
@@ -9,6 +9,7 @@ import type {
   SheetStuds,
 } from '@bayledger/reckoning/sheet'
 import { readSequence, sequenceText } from '@bayledger/reckoning/torque/read-sequence'
+import { printedFrom } from '@bayledger/reckoning/units/printed-pressure'
 import { figureIn, textIn, yesNo } from '../../../ui/record/record-rows.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import { hasSpare } from './sheet-rows.ts'
@@ -68,10 +69,15 @@ const torqueIn = (values: RowValues, key: string): Torque | null => {
   return value === null || unit === '' ? null : { value, unit: unit as Torque['unit'] }
 }
 
-const printedIn = (values: RowValues, at: string) => ({
-  psi: numberIn(values, `placard.${at}.psi`),
-  kPa: figureIn(values, `placard.${at}.kPa`),
-})
+/** A label that prints no psi stays as it was typed, as long as nobody types another figure in psi. */
+const printedIn = (values: RowValues, at: string): PrintedPressure => {
+  const psi = numberIn(values, `placard.${at}.psi`)
+  const kPa = figureIn(values, `placard.${at}.kPa`)
+  const value = figureIn(values, `placard.${at}.typed.value`)
+  const unit = textIn(values, `placard.${at}.typed.unit`) === 'bar' ? 'bar' : 'kPa'
+  const typed = value === null ? null : printedFrom({ value, unit })
+  return typed !== null && typed.psi === psi && typed.kPa === kPa ? typed : { psi, kPa }
+}
 
 const tireIn = (values: RowValues, at: string) => ({
   size: textIn(values, `tire.${at}.size`),
