@@ -232,6 +232,7 @@ const typed = async (page: Page, text: string): Promise<void> => {
 const typeLabel = async (bay: Page): Promise<void> => {
   await shows(bay, 'Type the label in the door')
   expect(await violationsOn(bay)).toEqual([])
+  await tap(button(bay, 'psi', true))
   for (const psi of ['33', '33']) {
     await type(bay, psi)
     await tap(button(bay, /^Next/))
