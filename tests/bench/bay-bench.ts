@@ -38,8 +38,8 @@ export const benchBay = async (shop: RunningShop): Promise<Figure[]> => {
     const hand = await quickHandOf(page)
     await letIn(hand)
     await takeInHand(hand, await writeOrderInFlight(shop.serviceUrl, unknownHere, isSurroundings))
+    const byHand = await handSeconds(hand)
     const taps = await tapTimes(hand)
-    const byHand = await handSeconds(hand, at(taps, 0.95) / 1_000)
     const replay = await replaySeconds(hand, shop, network.setWeather)
     await tablet.shutDown()
     network.setWeather(outOfRange)
@@ -47,7 +47,7 @@ export const benchBay = async (shop: RunningShop): Promise<Figure[]> => {
     return [
       { name: 'bay.tap.p95.ms', value: at(taps, 0.95), unit: 'ms', goal: 100 },
       { name: 'bay.interactive.ms', value: at(interactive, 0.5), unit: 'ms', goal: 3_000 },
-      ...byHand,
+      ...byHand(at(taps, 0.95) / 1_000),
       { name: 'outbox.replay500.s', value: replay, unit: 's', goal: 10 },
     ]
   } finally {
