@@ -45,6 +45,16 @@ const leftOut: ReadonlySet<string> = new Set([
   'tireDisposal',
 ])
 
+const lowProfileRow: RecordRow = {
+  kind: 'number',
+  key: 'lowProfileAspect',
+  label: 'Low profile up to an aspect of',
+  unit: '%',
+  low: 20,
+  high: 80,
+  hint: 'The second figure of a size: 205/45R17 has 45.',
+}
+
 const taxClasses = [
   { value: 'parts', label: 'parts' },
   { value: 'labor', label: 'labor' },
@@ -66,23 +76,16 @@ export const priceRows = (values: RowValues): readonly RecordRow[] => [
   hoursRow('relearnFirst', 'Program and relearn, first sensor'),
   hoursRow('relearnEachMore', 'Each more sensor'),
   hoursRow('reset', 'Reset of a vehicle without sensors'),
-  ...prices.map(([key, label, part]) =>
+  ...prices.flatMap(([key, label, part]) => [
     dollarsRow(`prices.${key}`, label, {
       ...(leftOut.has(key) ? { optional: 'not sold here' } : {}),
       ...(part === undefined ? {} : { part }),
     }),
-  ),
-  {
-    kind: 'number',
-    key: 'lowProfileAspect',
-    label: 'Low profile up to an aspect of',
-    unit: '',
-    low: 20,
-    high: 80,
-  },
+    ...(key === 'wheelServiceLowProfile' ? [lowProfileRow] : []),
+  ]),
   percentRow('supplies.percentThousandths', 'Supplies, share of the labor', { high: 50 }),
   dollarsRow('supplies.capCents', 'Supplies, at most'),
-  ...listRows(values, 'fees', 'Another fee', 12, (at) => [
+  ...listRows(values, 'fees', 'fee', 12, (at) => [
     {
       kind: 'choice',
       key: `${at}.per`,
@@ -120,11 +123,11 @@ export const priceRows = (values: RowValues): readonly RecordRow[] => [
   ...givers.map(([role, label], index) =>
     percentRow(`discountLimits.${role}`, `Off at most by ${label}`, index === 0 ? { part: 'Discounts' } : {}),
   ),
-  ...listRows(values, 'discounts', 'A discount', 12, (at) => [
+  ...listRows(values, 'discounts', 'discount', 12, (at) => [
     percentRow(`${at}.percentThousandths`, 'Off labor, parts and tires'),
     dollarsRow(`${at}.capCents`, 'At most in one decision', { optional: 'no cap' }),
   ]),
-  ...listRows(values, 'seasons', 'A season', 8, (at) => [
+  ...listRows(values, 'seasons', 'season', 8, (at) => [
     dayRow(`${at}.from`, 'From'),
     dayRow(`${at}.to`, 'To, this day too'),
     {

@@ -18,14 +18,14 @@ export const listRows = (
     const words: RecordRow = {
       kind: 'text',
       key: `${at}.words`,
-      label: `${label}, its name`,
+      label: `Name of the ${label}`,
       most: 80,
       optional: 'none',
       hint: 'The customer reads it. Empty: there is none.',
     }
     const name = textIn(values, `${at}.words`)
     if (name === '')
-      return [{ ...words, label: index === last + 1 ? `${label} more, its name` : words.label }]
+      return [{ ...words, label: index === last + 1 ? `Name of another ${label}` : words.label }]
     return [words, ...rowsAt(at).map((row) => ({ ...row, label: `${name}: ${row.label}` }))]
   })
 }

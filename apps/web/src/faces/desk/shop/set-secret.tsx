@@ -52,7 +52,9 @@ export function SetSecret({ person, secret, isOwn, onSet }: SetSecretProps) {
   const missing =
     isOwn && present === ''
       ? personFaults.noProof
-      : (whyUnsuitable(secret, typed) ?? whyNotTwice(typed, again))
+      : typed === '' && again === ''
+        ? personFaults.untyped
+        : (whyUnsuitable(secret, typed) ?? whyNotTwice(typed, again))
   const field = secret === 'pin' ? pinField : passwordField
   return (
     <form
