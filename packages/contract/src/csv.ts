@@ -8,11 +8,15 @@ export const mostCsvRows = 20_000
 /** At most so many rows of each sort are listed in a preview; the counts and the digest cover all of them. */
 export const mostCsvRowsListed = 1_000
 
+/** The most rows that a file may have are read and applied well within this, on a slow machine too. */
+export const csvPatienceSeconds = 300
+
 /** An import takes the file's bytes as they are, so that a wrong encoding is said and not guessed. */
 export const csvFile = {
   body: z.instanceof(Uint8Array),
   bodyIs: 'application/octet-stream',
   bodyLimitBytes: 16 * 1024 * 1024,
+  patienceSeconds: csvPatienceSeconds,
 } as const
 
 /** An export: UTF-8 with a byte-order mark, RFC 4180. */

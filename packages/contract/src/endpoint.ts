@@ -44,6 +44,8 @@ export type Endpoint = {
   readonly bodyLimitBytes?: number
   /** The handler gets the body's bytes as they came and reads them itself; null where there were more than this. */
   readonly bodyUnreadUpTo?: number
+  /** How long whoever calls waits for the whole answer, where the usual is too short. */
+  readonly patienceSeconds?: number
   readonly once?: true
   /** The reply holds a whole ledger, whose entries were checked when they were admitted. */
   readonly repliesWithLedger?: true

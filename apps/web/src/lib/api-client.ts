@@ -36,7 +36,7 @@ type AnyCall = {
 
 /**
  * A connection may stay open and bring nothing more, as behind a lifted truck. After so long without a whole answer the
- * server counts as out of reach; sealing a report, the slowest that is asked of it, takes a few seconds.
+ * server counts as out of reach; sealing a report takes a few seconds, and what takes longer says so in the contract.
  */
 export const patienceMilliseconds = 30_000
 
@@ -50,7 +50,9 @@ export const patienceMilliseconds = 30_000
 export async function call<const E extends Endpoint>(endpoint: E, given: CallWith<E>): Promise<ReplyOf<E>> {
   const request = given as AnyCall
   const patience = new AbortController()
-  const timer = setTimeout(() => patience.abort(), patienceMilliseconds)
+  const { patienceSeconds } = endpoint as Endpoint
+  const milliseconds = patienceSeconds === undefined ? patienceMilliseconds : patienceSeconds * 1_000
+  const timer = setTimeout(() => patience.abort(), milliseconds)
   const signals = request.signal === undefined ? [patience.signal] : [patience.signal, request.signal]
   try {
     const response = await send(endpoint, { ...request, signal: AbortSignal.any(signals) })

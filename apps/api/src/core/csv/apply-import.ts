@@ -1,4 +1,4 @@
-import type { CsvApplied, CsvApply } from '@bayledger/contract/csv'
+import { type CsvApplied, type CsvApply, csvPatienceSeconds } from '@bayledger/contract/csv'
 import type { Prisma } from '@bayledger/db/generated/client'
 import type { Deps } from '../../deps.ts'
 import type { StaffActor } from '../actor.ts'
@@ -25,7 +25,8 @@ export const applyImport = <Planned extends { readonly plan: ImportPlan<unknown,
   write: (tx: Tx, planned: Planned, by: { readonly staffId: string; readonly at: Date }) => Promise<void>,
 ): Promise<CsvApplied> => {
   const at = clock.now()
-  return once(prisma, { shopId, actor: staffId, ...key, at }, async (tx) => {
+  const timeout = csvPatienceSeconds * 1_000
+  return once(prisma, { shopId, actor: staffId, ...key, at, timeout }, async (tx) => {
     const planned = await plan(tx)
     refuseUnlessShown(planned.plan, apply)
     await write(tx, planned, { staffId, at })

@@ -38,9 +38,9 @@ export const createSheet = (
     const sheetId = newId()
     await store.insertSheet(tx, deps.shopId, sheetId)
     const by = { shopId: deps.shopId, staffId: actor.staffId, at }
-    return presentStoredSheet(
-      await store.insertVersion(tx, sheetId, 1, await bodyOf(tx, by, content, null), by),
-    )
+    const made = await store.insertVersion(tx, sheetId, 1, await bodyOf(tx, by, content, null), by)
+    await store.linkVehicles(tx, deps.shopId, [{ sheetId, name: content.name }], at)
+    return presentStoredSheet(made)
   })
 }
 
@@ -76,7 +76,7 @@ export const changeSheet = (
   })
 }
 
-/** The orders of vehicles of a kind, newest first, each with the version of the sheet that it used last. */
+/** The orders that used a sheet, newest first, each with the version that it used last. */
 export const listOrders = async (deps: Deps, sheetId: string): Promise<SheetOrder[]> => {
   if ((await store.listVersions(deps.prisma, deps.shopId, sheetId)).length === 0) throw notFound()
   return (await store.listOrders(deps.prisma, deps.shopId, sheetId)).map(presentSheetOrder)

@@ -87,25 +87,40 @@ export type SheetOrderRow = {
 }
 
 /**
- * The orders of vehicles of this kind that used the sheet: the newest choice of an order counts. A telephone number only of
- * who agreed to be called.
+ * The orders that used the sheet, whether or not their vehicle is linked to it: the newest choice of an order counts. A
+ * telephone number only of who agreed to be called.
  */
 export const listOrders = (prisma: PrismaClient, shopId: string, sheetId: string) =>
   prisma.$queryRaw<SheetOrderRow[]>`
     select h.order_id as "orderId", h.number, v.description as vehicle, c.name as customer,
       case when c.may_call then c.phone end as phone,
       chosen.version, h.opened_at as "openedAt"
-    from vehicles v
-    join order_heads h on h.shop_id = v.shop_id and h.vehicle_id = v.id
-    join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
-    cross join lateral (
-      select (e.payload -> 'sheet' ->> 'version')::int as version
+    from (
+      select distinct on (e.order_id) e.order_id, (e.payload -> 'sheet' ->> 'version')::int as version
       from entries e
-      where e.shop_id = h.shop_id and e.order_id = h.order_id and e.kind = 'sheet.chosen'
-        and e.payload -> 'sheet' ->> 'sheetId' = ${sheetId}
-      order by e.seq desc
-      limit 1
+      where e.shop_id = ${shopId}::uuid and e.kind = 'sheet.chosen'
+        and (e.payload -> 'sheet') ->> 'sheetId' = ${sheetId}
+      order by e.order_id, e.seq desc
     ) chosen
-    where v.shop_id = ${shopId}::uuid and v.sheet_id = ${sheetId}::uuid
+    join order_heads h on h.shop_id = ${shopId}::uuid and h.order_id = chosen.order_id
+    join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
+    join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
     order by h.opened_at desc, h.order_id
     limit 500`
+
+/**
+ * Links the vehicles on file whose kind has this sheet's very name and that have no sheet yet. A similar name is proposed to a
+ * person, never linked by itself.
+ */
+export const linkVehicles = async (
+  tx: Prisma.TransactionClient,
+  shopId: string,
+  sheets: readonly { readonly sheetId: string; readonly name: string }[],
+  at: Date,
+): Promise<void> => {
+  await tx.$executeRaw`
+    update vehicles v set sheet_id = s."sheetId", version = v.version + 1, updated_at = ${at}
+    from json_to_recordset(${JSON.stringify(sheets)}::json) as s("sheetId" uuid, name text)
+    where v.shop_id = ${shopId}::uuid and v.sheet_id is null
+      and lower(btrim(v.description)) = lower(btrim(s.name))`
+}

@@ -4,6 +4,7 @@ import type { CsvShown, CsvSource } from '../../lib/csv-source.ts'
 import { problemText } from '../../lib/problem.ts'
 import { Button } from '../button.tsx'
 import { Dialog } from '../dialog.tsx'
+import { LongWork } from '../long-work.tsx'
 import { ProblemNotice } from '../problem-notice.tsx'
 import { StatusLine } from '../sentence.tsx'
 import { csvCounts } from './csv-words.ts'
@@ -74,12 +75,15 @@ function CsvImport({ source, onApplied, onClose }: CsvImportProps) {
         <StatusLine>
           {applied.data !== undefined
             ? `Done. ${csvCounts(applied.data)}`
-            : shown.isPending
-              ? 'Reading the file.'
-              : preview === undefined
-                ? null
-                : csvCounts(preview.counts)}
+            : preview === undefined
+              ? null
+              : csvCounts(preview.counts)}
         </StatusLine>
+        {shown.isPending ? (
+          <LongWork words="Reading the file and comparing it with what is stored" />
+        ) : applied.isPending ? (
+          <LongWork words={`Writing ${rows} ${rows === 1 ? 'row' : 'rows'}, all of them or none`} />
+        ) : null}
         {preview === undefined || applied.isSuccess ? null : <Shown preview={preview} />}
         {applied.isError ? <ProblemNotice problem={problemText(applied.error)} /> : null}
         {preview === undefined || file === null || applied.isSuccess ? null : (

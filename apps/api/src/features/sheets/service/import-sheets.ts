@@ -92,6 +92,8 @@ export const importSheets = (
         added.map(({ sheetId }) => sheetId),
       )
       await store.insertVersions(tx, versions, by)
+      const born = added.map(({ sheetId, row }) => ({ sheetId, name: row.vehicle }))
+      await store.linkVehicles(tx, deps.shopId, born, by.at)
     },
   )
 

@@ -1,6 +1,6 @@
 import { type Customer, CustomerContent, createCustomer } from '@bayledger/contract/customers'
 import { createBlankSheet } from '@bayledger/contract/sheets'
-import { createVehicle, type Vehicle } from '@bayledger/contract/vehicles'
+import { createVehicle, getVehicle, putVehicle, type Vehicle } from '@bayledger/contract/vehicles'
 import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
@@ -140,8 +140,9 @@ export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUp
   const customer = form.person.known ?? (await addCustomer(form.person, keys))
   const sheet = place.sheet ?? (await beginSheet(form.which, keys))
   const vehicle =
-    form.which.known ??
-    (await addVehicle({ ...form.which, sheetId: sheet.sheetId }, customer.customerId, keys))
+    form.which.known === null
+      ? await addVehicle({ ...form.which, sheetId: sheet.sheetId }, customer.customerId, keys)
+      : await linked(form.which.known, sheet.sheetId)
   keys.entries ??= openingEntries(form, keys.orderId, { ...place, sheet }, customer, vehicle)
   await sendEntries(keys.entries)
   return keys.orderId
@@ -164,6 +165,16 @@ const addCustomer = ({ name, phone, language }: Person, keys: WriteUpKeys) => {
 const beginSheet = async ({ known, description }: Which, keys: WriteUpKeys): Promise<SpecificationSheet> => {
   const body = { name: (known?.description ?? description).trim() }
   return (await call(createBlankSheet, { idempotencyKey: keyFor(keys, { blank: body }), body })).sheet
+}
+
+/** A vehicle on file without a sheet gets the one that was chosen for it, so that its next visit finds it. */
+const linked = async (known: Vehicle, sheetId: string): Promise<Vehicle> => {
+  if (known.sheetId !== null) return known
+  const { vehicleId } = known
+  const newest = await call(getVehicle, { params: { vehicleId } })
+  if (newest.sheetId !== null) return newest
+  const { vehicleId: _id, version, ...content } = newest
+  return call(putVehicle, { params: { vehicleId }, version, body: { ...content, sheetId } })
 }
 
 const addVehicle = (which: Which, customerId: string, keys: WriteUpKeys) => {
