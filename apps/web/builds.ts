@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url'
 import { customerPage } from '@bayledger/wording/en/customer-page'
+import { customerPage as inSpanish } from '@bayledger/wording/es/customer-page'
 import react from '@vitejs/plugin-react'
 import type { InlineConfig, Plugin, Rolldown } from 'vite'
 import { bayShell, workerFile } from './bay-shell.ts'
@@ -25,7 +26,8 @@ const wordsOfThePage: Plugin = {
   transformIndexHtml: (html) =>
     html
       .replace('{title}', customerPage.document.title)
-      .replace('{needsScript}', customerPage.document.needsScript),
+      .replace('{needsScript}', customerPage.document.needsScript)
+      .replace('{needsScriptInSpanish}', inSpanish.document.needsScript),
 }
 
 /** The customer's face: the same components on Preact, in a bundle that holds no staff code. */

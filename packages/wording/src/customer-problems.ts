@@ -10,6 +10,7 @@ export type CustomerProblem =
   | 'fileTooLarge'
   | 'other'
 
-export type CustomerProblemsWording = Readonly<Record<CustomerProblem, Said>> & {
-  readonly tooManyTries: (seconds: number) => Said
-}
+/** `null` for the language in which the server words a problem itself. */
+export type CustomerProblemsWording =
+  | (Readonly<Record<CustomerProblem, Said>> & { readonly tooManyTries: (seconds: number) => Said })
+  | null

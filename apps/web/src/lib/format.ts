@@ -1,6 +1,9 @@
 import type { Pressure } from '@bayledger/reckoning/quantity'
-/** Words for times and money. The time zone is the shop's, never the reader's device. */
-export type Clock = { timeZone: string }
+/**
+ * Words for times and money. The time zone is the shop's, never the reader's device; days are in English unless a locale
+ * is given.
+ */
+export type Clock = { timeZone: string; locale?: string }
 
 /** "09:12" in the shop's time, 24 hours. `instant` is UTC text such as 2026-01-12T16:40:00.000Z. */
 export function clockTime(instant: string, { timeZone }: Clock): string {
@@ -22,7 +25,13 @@ export function clockTimeOrDay(instant: string, now: string, clock: Clock): stri
 export function day(instant: string, now: string, clock: Clock): string {
   const year = (at: string) =>
     new Intl.DateTimeFormat('en-US', { timeZone: clock.timeZone, year: 'numeric' }).format(new Date(at))
-  return year(instant) === year(now) ? dayOf(instant, clock) : `${dayOf(instant, clock)}, ${year(instant)}`
+  if (year(instant) === year(now)) return dayOf(instant, clock)
+  return new Intl.DateTimeFormat(clock.locale ?? 'en-US', {
+    timeZone: clock.timeZone,
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+  }).format(new Date(instant))
 }
 
 /** Whole minutes from one instant to another, never below 0: clocks of two devices differ. */
@@ -40,8 +49,8 @@ export function money(cents: number): string {
   return `${cents < 0 ? '−' : ''}$${whole}.${part}`
 }
 
-function dayOf(instant: string, { timeZone }: Clock): string {
-  return new Intl.DateTimeFormat('en-US', { timeZone, month: 'short', day: 'numeric' }).format(
+function dayOf(instant: string, { timeZone, locale = 'en-US' }: Clock): string {
+  return new Intl.DateTimeFormat(locale, { timeZone, month: 'short', day: 'numeric' }).format(
     new Date(instant),
   )
 }

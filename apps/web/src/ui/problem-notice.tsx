@@ -1,6 +1,6 @@
-import { controls } from '@bayledger/wording/en/controls'
-import { useEffect, useRef } from 'react'
+import { useContext, useEffect, useRef } from 'react'
 import { Button } from './button.tsx'
+import { ControlsWords } from './controls-words.ts'
 import './problem-notice.css'
 
 /** What a problem reply says (RFC 9457), as far as a person needs it. */
@@ -15,8 +15,6 @@ export type ProblemWords = {
   requestId?: string | undefined
 }
 
-const says = controls.problem
-
 type ProblemNoticeProps = {
   problem: ProblemWords
   /** Offered as "Try again" where trying again can help. */
@@ -25,6 +23,7 @@ type ProblemNoticeProps = {
 
 /** A problem, announced at once and focused, so that nobody has to look for it. */
 export function ProblemNotice({ problem, onRetry }: ProblemNoticeProps) {
+  const { problem: says } = useContext(ControlsWords)
   const box = useRef<HTMLDivElement>(null)
   useEffect(() => box.current?.focus(), [])
   return (

@@ -1,11 +1,9 @@
-import { controls } from '@bayledger/wording/en/controls'
-import { useEffect, useId, useRef, useState } from 'react'
+import { useContext, useEffect, useId, useRef, useState } from 'react'
 import Pad from 'signature_pad'
 import { Button } from './button.tsx'
+import { ControlsWords } from './controls-words.ts'
 import { TextField } from './text-field.tsx'
 import './signature-pad.css'
-
-const says = controls.signature
 
 /** One stroke of the pen: points in CSS pixels from the pad's upper left, time in milliseconds since the epoch. */
 export type Stroke = readonly { x: number; y: number; time: number }[]
@@ -29,6 +27,7 @@ type SignaturePadProps = {
 
 /** A signature drawn with finger, pen or mouse, or a name typed in its place; one is as good as the other. */
 export function SignaturePad({ label, onChange }: SignaturePadProps) {
+  const { signature: says } = useContext(ControlsWords)
   const [form, setForm] = useState<Signature['form']>('drawn')
   const [name, setName] = useState('')
   const turn = (next: Signature['form']) => {
@@ -59,6 +58,7 @@ export function SignaturePad({ label, onChange }: SignaturePadProps) {
 }
 
 function DrawnSignature({ label, onChange }: SignaturePadProps) {
+  const { signature: says } = useContext(ControlsWords)
   const canvas = useRef<HTMLCanvasElement>(null)
   const pad = useRef<Pad>(null)
   const report = useRef(onChange)

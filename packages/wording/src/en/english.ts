@@ -9,7 +9,6 @@ import { controls } from './controls.ts'
 import { customerCautions } from './customer-cautions.ts'
 import { customerEstimate } from './customer-estimate.ts'
 import { customerPage } from './customer-page.ts'
-import { customerProblems } from './customer-problems.ts'
 import { doubts } from './doubts.ts'
 import { estimateLines } from './estimate-lines.ts'
 import { fields } from './fields.ts'
@@ -47,7 +46,7 @@ export const english: Language = {
   confidence,
   conflicts,
   consentScript,
-  customerProblems,
+  customerProblems: null,
   contradictions,
   controls,
   doubts,

@@ -2,7 +2,6 @@ import { gateWords } from '../gates.ts'
 import type { ProblemsWording, ProblemValues, RecordSubject } from '../problems.ts'
 import { refusalWords } from '../refusals.ts'
 import { csvProblems } from './csv-problems.ts'
-import { customerProblems } from './customer-problems.ts'
 import { doubts } from './doubts.ts'
 import { gates } from './gates.ts'
 import { peopleProblems } from './people-problems.ts'
@@ -54,9 +53,9 @@ const entryRefused = (values: ProblemValues['ENTRY_REFUSED']): string => {
     case 'ledger':
       return refusalWords(refusals, values.refusal)
     case 'estimate-changed':
-      return customerProblems.estimateChanged.detail
+      return 'The estimate is no longer what this page showed you. Load the page again, read it and answer it.'
     case 'answered-before':
-      return customerProblems.answeredBefore.detail
+      return 'Your answer was already received. Load the page again to see it.'
     case 'known-before':
       return 'Something was already written under this id. Load the order again to see it.'
   }
@@ -173,8 +172,8 @@ export const problems: ProblemsWording = {
         : `This takes one of these roles: ${needs.join(', ')}. Ask someone who has one.`,
   },
   LINK_REFUSED: {
-    title: customerProblems.linkRefused.title,
-    detail: () => customerProblems.linkRefused.detail,
+    title: 'The link is unknown, has ended or was withdrawn',
+    detail: () => 'Open the newest link from the shop, or ask the shop for a new one.',
   },
   CUSTOMER_NOT_FOUND: {
     title: 'There is no such customer',

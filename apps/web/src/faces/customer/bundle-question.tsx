@@ -1,17 +1,8 @@
 import type { Answer } from '@bayledger/reckoning/estimate'
-import { customerEstimate } from '@bayledger/wording/en/customer-estimate'
 import { money } from '../../lib/format.ts'
 import { ChoiceGroup } from '../../ui/choice-group.tsx'
 import type { Estimate, Offer } from './estimate-answers.ts'
-
-const { answers, question: says } = customerEstimate
-const options = (['authorized', 'declined', 'deferred'] as const).map((value) => ({
-  value,
-  label: answers[value],
-}))
-
-/** After a Yes there is only a No to say. */
-const onlyNo = [{ value: 'declined' as const, label: says.onlyNo }]
+import { useWords } from './spoken.tsx'
 
 type BundleQuestionProps = {
   offer: Offer
@@ -35,7 +26,14 @@ export function BundleQuestion({
   answer,
   onAnswer,
 }: BundleQuestionProps) {
+  const { answers, question: says } = useWords().customerEstimate
   const given = answer ?? offer.answer
+  const options = (['authorized', 'declined', 'deferred'] as const).map((value) => ({
+    value,
+    label: answers[value],
+  }))
+  // After a Yes there is only a No to say.
+  const onlyNo = [{ value: 'declined' as const, label: says.onlyNo }]
   return (
     <article className="bundle">
       <header className="bundle-head">

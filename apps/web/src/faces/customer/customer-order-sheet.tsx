@@ -1,8 +1,6 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
-import { customerPage as says } from '@bayledger/wording/en/customer-page'
-import { photos } from '@bayledger/wording/en/photos'
-import { wheelNames } from '@bayledger/wording/en/wheels'
+import type { CustomerWords } from '@bayledger/wording/customer-words'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
@@ -11,11 +9,14 @@ import { clockTime, day } from '../../lib/format.ts'
 import { Section } from '../../ui/section.tsx'
 import { isAboutTheSensor } from './about-the-sensor.ts'
 import { EstimateSheet } from './estimate-sheet.tsx'
+import { useWords } from './spoken.tsx'
 
 type CustomerOrderSheetProps = { order: CustomerOrder; onDecided: () => Promise<void> }
 
 /** In the order of a customer's questions: can I drive it, what is wrong, what does it cost, what do I sign. */
 export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps) {
+  const { customerPage: says, locale } = useWords()
+  const clock = { timeZone: order.timeZone, locale }
   const dangers = order.findings.filter(isDanger)
   const aboutLight = order.findings.filter((finding) => !isDanger(finding))
   return (
@@ -65,8 +66,8 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
           <p>
             {says.report.sealed(
               order.report.number,
-              day(order.report.sealedAt, order.report.sealedAt, order),
-              clockTime(order.report.sealedAt, order),
+              day(order.report.sealedAt, order.report.sealedAt, clock),
+              clockTime(order.report.sealedAt, clock),
             )}
           </p>
           <a
@@ -100,6 +101,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
 }
 
 function CustomerPhotos({ order }: { order: CustomerOrder }) {
+  const { photos } = useWords()
   return order.photos.map(({ digest, where, what, takenAt }) => {
     const words = photos.of(where, what, clockTime(takenAt, order))
     return (
@@ -115,7 +117,7 @@ function CustomerPhotos({ order }: { order: CustomerOrder }) {
 
 type Finding = CustomerOrder['findings'][number]
 
-const whyNoCause = ({ drive, light }: CustomerOrder): keyof typeof says.noCause => {
+const whyNoCause = ({ drive, light }: CustomerOrder): keyof CustomerWords['customerPage']['noCause'] => {
   if (drive.verdict === 'not-yet-known') return 'still-looking'
   return light === 'off' ? 'was-off' : 'unexplained'
 }
@@ -124,6 +126,7 @@ const whyNoCause = ({ drive, light }: CustomerOrder): keyof typeof says.noCause 
 const isDanger = ({ severity }: Finding): boolean => severity !== 'cause' && severity !== 'unexplained'
 
 function Findings({ findings }: { findings: readonly Finding[] }) {
+  const { customerPage: says } = useWords()
   return findings.map(({ code, severity, sentence, remedies }) => (
     <SeverityMark key={code} severity={told[severity].shape} word={says.found.words[severity]}>
       <p>{sentence}</p>
@@ -146,21 +149,26 @@ const told: Readonly<Record<Told, { shape: Severity; mark: PlanMark['shape'] }>>
 }
 
 /** A wheel that a stop or the cause names, by its shape and word. */
-const markAt = (findings: CustomerOrder['findings'], position: WheelPosition): PlanMark | null => {
+const markAt = (
+  { found: says }: CustomerWords['customerPage'],
+  findings: CustomerOrder['findings'],
+  position: WheelPosition,
+): PlanMark | null => {
   const found = findings.find(({ wheels }) => wheels.includes(position))
   if (found === undefined) return null
   const { severity, code } = found
   const isSensor = severity === 'cause' && isAboutTheSensor(code)
-  return { shape: told[severity].mark, word: isSensor ? says.found.sensorMark : says.found.marks[severity] }
+  return { shape: told[severity].mark, word: isSensor ? says.sensorMark : says.marks[severity] }
 }
 
 /** Each tire's pressure as received, against the door label. */
 function Measured({ order }: { order: CustomerOrder }) {
+  const { customerPage: says, wheels: wheelsWording } = useWords()
   const wheels = Object.fromEntries(
     readingOrder.flatMap((position): [string, PlanWheel][] => {
       const gauge = order.gauges[position]
       if (gauge === undefined) return []
-      const mark = markAt(order.findings, position)
+      const mark = markAt(says, order.findings, position)
       const { value, unit, labelPsi } = gauge
       return [
         [
@@ -173,7 +181,7 @@ function Measured({ order }: { order: CustomerOrder }) {
             state: 'none',
             ...(mark === null ? {} : { mark }),
             label: says.measured.wheel({
-              name: wheelNames[position],
+              name: wheelsWording.names[position],
               mark: mark?.word ?? null,
               pressure: `${value.toFixed(1)} ${unit}`,
               labelPsi,

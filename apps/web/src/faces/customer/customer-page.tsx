@@ -1,8 +1,9 @@
-import { customerPage } from '@bayledger/wording/en/customer-page'
-import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
 import { CustomerOrderSheet } from './customer-order-sheet.tsx'
+import { customerProblem } from './customer-problem.ts'
+import { LanguageSwitch } from './language-switch.tsx'
+import { useSpoken, useWords } from './spoken.tsx'
 import { useCustomerOrder } from './use-customer-order.ts'
 import './customer.css'
 
@@ -10,19 +11,33 @@ import './customer.css'
 export function CustomerPage({ secret }: { secret: string | null }) {
   return (
     <main className="customer">
-      {secret === null ? (
-        <ProblemNotice problem={customerPage.notWhole} />
-      ) : (
-        <OpenedLink key={secret} secret={secret} />
-      )}
+      {secret === null ? <NotWhole /> : <OpenedLink key={secret} secret={secret} />}
     </main>
   )
 }
 
+function NotWhole() {
+  const { words, speak } = useSpoken()
+  return (
+    <>
+      <LanguageSwitch onChoose={speak} />
+      <ProblemNotice problem={words.customerPage.notWhole} />
+    </>
+  )
+}
+
 function OpenedLink({ secret }: { secret: string }) {
-  const [view, read] = useCustomerOrder(secret)
-  if (view.stage === 'opening') return <StatusLine>{customerPage.opening}</StatusLine>
-  if (view.stage === 'failed')
-    return <ProblemNotice problem={problemText(view.problem)} onRetry={() => void read()} />
-  return <CustomerOrderSheet order={view.order} onDecided={read} />
+  const words = useWords()
+  const { view, read, choose } = useCustomerOrder(secret)
+  if (view.stage === 'opening') return <StatusLine>{words.customerPage.opening}</StatusLine>
+  return (
+    <>
+      <LanguageSwitch onChoose={choose} />
+      {view.stage === 'failed' ? (
+        <ProblemNotice problem={customerProblem(words, view.problem)} onRetry={() => void read()} />
+      ) : (
+        <CustomerOrderSheet order={view.order} onDecided={read} />
+      )}
+    </>
+  )
 }

@@ -1,11 +1,9 @@
 import { type CustomerOrder, decideEstimate } from '@bayledger/contract/customer-face'
 import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
-import { customerEstimate as says } from '@bayledger/wording/en/customer-estimate'
 import { useState } from 'react'
 import { v7 } from 'uuid'
 import { call } from '../../lib/api-client.ts'
 import { clockTimeOrDay, money } from '../../lib/format.ts'
-import { problemText } from '../../lib/problem.ts'
 import { Button } from '../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
@@ -14,6 +12,7 @@ import { type Signature, SignaturePad } from '../../ui/signature-pad.tsx'
 import { signatureText } from '../../ui/signature-text.ts'
 import { TextField } from '../../ui/text-field.tsx'
 import { BundleQuestion } from './bundle-question.tsx'
+import { customerProblem } from './customer-problem.ts'
 import {
   type Again,
   type Answers,
@@ -26,16 +25,16 @@ import {
   wantedIn,
   withAnswer,
 } from './estimate-answers.ts'
+import { useWords } from './spoken.tsx'
+
+const relationCodes = ['owner', 'named-person', 'fleet-contact'] as const
 
 type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided: () => Promise<void> }
 
-const relations = (['owner', 'named-person', 'fleet-contact'] as const).map((value) => ({
-  value,
-  label: says.sign.relations[value],
-}))
-
 /** Each bundle with its price and its question, then the sum of what is wanted, then a signature under exactly that. */
 export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps) {
+  const { customerEstimate: says, locale } = useWords()
+  const clock = { timeZone: order.timeZone, locale }
   const [answers, setAnswers] = useState<Answers>({})
   const [again, setAgain] = useState<Again>(null)
   const asked = askedOf(estimate, again)
@@ -56,7 +55,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
       {answered.length === 0 ? null : <YourAnswer answered={answered} again={again} onAgain={answerAgain} />}
       <Section title={says.title} note={says.version(estimate.revision)}>
         {estimate.readyAt === null || !asked.some(({ answer }) => answer === null) ? null : (
-          <p>{says.ready(clockTimeOrDay(estimate.readyAt, estimate.issuedAt, order))}</p>
+          <p>{says.ready(clockTimeOrDay(estimate.readyAt, estimate.issuedAt, clock))}</p>
         )}
         {order.drive.verdict === 'do-not-drive' ? (
           <p>
@@ -103,6 +102,7 @@ type YourAnswerProps = { answered: readonly Offer[]; again: Again; onAgain: (wha
 
 /** That the answer arrived, and what it was; what was put off can be answered again, and a Yes taken back. */
 function YourAnswer({ answered, again, onAgain }: YourAnswerProps) {
+  const { customerEstimate: says } = useWords()
   return (
     <Section title={says.answered.title}>
       <p role="status">{says.answered.recorded}</p>
@@ -139,10 +139,13 @@ type SignSheetProps = {
 }
 
 function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetProps) {
+  const words = useWords()
+  const { customerEstimate: says } = words
+  const relations = relationCodes.map((value) => ({ value, label: says.sign.relations[value] }))
   // Made once: however often the button is pressed on a bad network, one answer is written.
   const [entryId] = useState(() => v7())
   const [name, setName] = useState('')
-  const [relation, setRelation] = useState<(typeof relations)[number]['value'] | null>(null)
+  const [relation, setRelation] = useState<(typeof relationCodes)[number] | null>(null)
   const [signature, setSignature] = useState<Signature | null>(null)
   const [agreements, setAgreements] = useState<('electronic' | 'parts')[]>([])
   const [sending, setSending] = useState(false)
@@ -223,7 +226,7 @@ function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetP
           values={agreements}
           onChange={setAgreements}
         />
-        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
+        {problem === null ? null : <ProblemNotice problem={customerProblem(words, problem)} />}
         <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
           {says.sign.send}
         </Button>

@@ -1,14 +1,18 @@
 import { checkReport, type ReportCheck } from '@bayledger/contract/reports'
-import { reportCheck as says } from '@bayledger/wording/en/report-check'
+import type { CheckedFile } from '@bayledger/wording/reports'
 import { useState } from 'react'
 import { call } from '../../lib/api-client.ts'
-import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
+import { customerProblem } from './customer-problem.ts'
+import { LanguageSwitch } from './language-switch.tsx'
+import { useSpoken } from './spoken.tsx'
 import './customer.css'
 
 /** Anyone can have a report checked: the file is compared with what the shop sealed. */
 export function ReportCheckPage() {
+  const { words, speak } = useSpoken()
+  const { reportCheck: says, reports } = words
   const [check, setCheck] = useState<ReportCheck | null>(null)
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
@@ -31,6 +35,7 @@ export function ReportCheckPage() {
 
   return (
     <main className="customer">
+      <LanguageSwitch onChoose={speak} />
       <h1>{says.title}</h1>
       <p>{says.what}</p>
       <label
@@ -49,14 +54,18 @@ export function ReportCheckPage() {
         />
       </label>
       <StatusLine>{busy ? says.checking : ''}</StatusLine>
-      {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
+      {problem === null ? null : <ProblemNotice problem={customerProblem(words, problem)} />}
       {check === null ? null : (
         <div role="status" className="check-verdict">
           <h2>{says.verdicts[check.verdict]}</h2>
-          <p>{check.words}</p>
+          <p>{reports.checked(checkedFile(check))}</p>
           {check.supersededBy === null ? null : <p>{says.superseded(check.supersededBy)}</p>}
         </div>
       )}
     </main>
   )
 }
+
+/** The verdict as the words take it; a report that is known has a number. */
+const checkedFile = ({ verdict, number, supersededBy }: ReportCheck): CheckedFile =>
+  verdict === 'unknown' ? { verdict } : { verdict, number: number ?? '', supersededBy }

@@ -1,30 +1,55 @@
-import { type CustomerOrder, getCustomerOrder, openLink } from '@bayledger/contract/customer-face'
+import {
+  type CustomerOrder,
+  getCustomerOrder,
+  openLink,
+  putCustomerLanguage,
+} from '@bayledger/contract/customer-face'
 import { useCallback, useEffect, useState } from 'react'
 import { call } from '../../lib/api-client.ts'
 import { isCallProblem } from '../../lib/problem.ts'
+import { type LanguageCode, useSpoken } from './spoken.tsx'
 
 export type CustomerView =
   | { readonly stage: 'opening' }
   | { readonly stage: 'open'; readonly order: CustomerOrder }
   | { readonly stage: 'failed'; readonly problem: unknown }
 
+type CustomerOrderView = {
+  readonly view: CustomerView
+  readonly read: () => Promise<void>
+  /** Puts the page into a language; an open order keeps it on the customer's card. */
+  readonly choose: (language: LanguageCode) => Promise<void>
+}
+
 /**
  * Opens the link once, then reads the order. The secret is swapped for a short session at once, so that no later
  * request carries it.
  */
-export const useCustomerOrder = (secret: string): [CustomerView, () => Promise<void>] => {
+export const useCustomerOrder = (secret: string): CustomerOrderView => {
+  const { speak } = useSpoken()
   const [view, setView] = useState<CustomerView>({ stage: 'opening' })
   const read = useCallback(async () => {
     try {
-      setView({ stage: 'open', order: await readOrOpen(secret) })
+      const order = await readOrOpen(secret)
+      await speak(order.language)
+      setView({ stage: 'open', order })
     } catch (problem) {
       setView({ stage: 'failed', problem })
     }
-  }, [secret])
+  }, [secret, speak])
   useEffect(() => {
     void read()
   }, [read])
-  return [view, read]
+  const choose = async (language: LanguageCode) => {
+    if (view.stage !== 'open') return speak(language)
+    try {
+      await call(putCustomerLanguage, { body: { language } })
+      await read()
+    } catch (problem) {
+      setView({ stage: 'failed', problem })
+    }
+  }
+  return { view, read, choose }
 }
 
 const readOrOpen = async (secret: string): Promise<CustomerOrder> => {

@@ -1,0 +1,30 @@
+import type { CustomerProblem } from '@bayledger/wording/customer-problems'
+import type { CustomerWords } from '@bayledger/wording/customer-words'
+import { isCallProblem, type ProblemBody, problemText } from '../../lib/problem.ts'
+
+type Said = Pick<ProblemBody, 'title' | 'detail' | 'fields' | 'requestId'>
+
+const byCode: Readonly<Partial<Record<ProblemBody['code'], CustomerProblem>>> = {
+  LINK_REFUSED: 'linkRefused',
+  SESSION_MISSING: 'linkRefused',
+  SESSION_EXPIRED: 'linkRefused',
+  SERVICE_UNAVAILABLE: 'unavailable',
+  ORDER_READ_ONLY: 'readOnly',
+  REQUEST_TOO_LARGE: 'fileTooLarge',
+  ENTRY_REFUSED: 'estimateChanged',
+}
+
+/** Refusals of an answer that say that there is one already; every other is mended by reading the page again. */
+const answeredBefore: ReadonlySet<string> = new Set(['ENTRY_ID_REUSED', 'BUNDLE_ALREADY_DECIDED'])
+
+/** A problem in the page's language. The server's own words are English: in another language its code is worded here. */
+export const customerProblem = ({ customerProblems, screens }: CustomerWords, thrown: unknown): Said => {
+  if (customerProblems === null) return problemText(thrown)
+  if (!isCallProblem(thrown)) return screens.failedToShow
+  const { code, reason, status, requestId, retryAfterSeconds } = thrown.body
+  if (code === 'UNREACHABLE') return screens.unreachable
+  if (code === 'REPLY_UNREADABLE') return screens.notOurs(status)
+  if (code === 'TOO_MANY_REQUESTS') return customerProblems.tooManyTries(retryAfterSeconds ?? 60)
+  const isAnswered = code === 'ENTRY_REFUSED' && answeredBefore.has(reason ?? '')
+  return { ...customerProblems[isAnswered ? 'answeredBefore' : (byCode[code] ?? 'other')], requestId }
+}
