@@ -1,14 +1,26 @@
+import { english } from '@bayledger/wording/en/english'
+import { spanish } from '@bayledger/wording/es/spanish'
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { saidByCode } from '../../packages/wording/test-support/said-by-code.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
+import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { openDesk } from './support/begin.ts'
 import { customerLink, openOrder } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 
 /** Two orders of which the estimate waits for its answer: the demo's own, and the same for another customer. */
 const [byTelephoneCustomer, byPhoneCustomer] = ['W. Dunmore-Gray', 'E. Maddock-Ruiz']
+/** Two more who read Spanish: one decides, and the work for the other is done and not sealed yet. */
+const [inSpanish, doneInSpanish] = ['L. Fontaine-Reed', 'D. Hallworth']
 const stage = setStage(null, async ({ serviceUrl }) => {
   await writeOrderInFlight(serviceUrl, { number: 'T-2602', plate: 'BRF 8237' }, () => false)
+  await writeOrderInFlight(serviceUrl, { number: 'T-2602', plate: 'BRF 7105' }, () => false)
+  await writeOrderInFlight(
+    serviceUrl,
+    { number: 'T-2605', plate: 'TMB 7814' },
+    ({ draft }) => draft.kind === 'report.sealed',
+  )
 })
 
 let desk: Page
@@ -175,5 +187,109 @@ describe('what was written wrongly at the desk', () => {
     await press(desk, 'Use this sheet')
     await desk.getByRole('button', { name: 'Use this sheet' }).waitFor({ state: 'detached' })
     expect(await desk.locator('.margin').textContent()).toMatch(/Specification sheet.*Specification sheet/)
+  })
+})
+
+/** What is wider than its place on a phone: words that are cut off, or a page that scrolls sideways. */
+const tooWide = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [document.documentElement, ...document.querySelectorAll('#root *:not(.for-screen-readers, svg *)')]
+      .filter((one) => one.clientWidth > 1 && one.scrollWidth > one.clientWidth + 1)
+      .map((one) => one.textContent ?? ''),
+  )
+
+describe('a customer who reads Spanish', () => {
+  let phone: Page
+  const says = spanish.customerPage
+  const speaks = (language: string) => phone.locator(`html[lang="${language}"]`).waitFor()
+  const chooseSpanish = async (customer: string) => {
+    await openOrder(desk, customer)
+    await press(desk, 'Edit the customer')
+    await choose(desk, 'Page, estimate and report in', 'Español')
+    await press(desk, 'Save')
+    await desk.getByRole('dialog').waitFor({ state: 'detached' })
+    await desk
+      .locator('.order-head')
+      .getByText(/Español/)
+      .waitFor()
+  }
+
+  it('has it on the card; the advisor reads it out with the English beside it', async () => {
+    await chooseSpanish(inSpanish)
+    await press(desk, 'Decide by telephone')
+    await choose(desk, /New sensor, right rear/, 'No')
+    const dialog = desk.getByRole('dialog')
+    await dialog.getByText(/Usted dice que sí a: nada de esto/).waitFor()
+    await dialog.getByText(/In English: For your/).waitFor()
+    await dialog.getByText(spanish.customerCautions['CT-01'][1]).waitFor()
+    await press(desk, 'Close')
+  })
+
+  it('opens the page in it, on a phone, with no word of English and nothing cut off', async () => {
+    const link = new URL(await customerLink(desk))
+    phone = await stage().open('customer', link.pathname + link.hash)
+    await phone.getByRole('heading', { name: spanish.customerEstimate.title }).waitFor()
+    await speaks('es-US')
+    await phone.getByRole('radio', { name: 'No', exact: true }).first().tap()
+    await phone
+      .getByText(/Revise a mano la presión/)
+      .first()
+      .waitFor()
+    for (const prices of await phone.getByText(spanish.customerEstimate.question.eachPrice).all())
+      await prices.tap()
+    const text = ((await phone.locator('#root').textContent()) ?? '').replaceAll(/\s+/g, ' ')
+    const words = new Set(Object.values(saidByCode(spanish)))
+    const stillEnglish = Object.entries(saidByCode(english)).filter(
+      ([code, said]) => Object.hasOwn(saidByCode(spanish), code) && said.includes(' ') && !words.has(said),
+    )
+    expect(stillEnglish.filter(([, said]) => text.includes(said))).toEqual([])
+    expect(await tooWide(phone)).toEqual([])
+  })
+
+  it('switches to English and back by a touch; a reload and the answers keep', async () => {
+    await phone.getByRole('button', { name: 'English' }).tap()
+    await phone.getByRole('heading', { name: 'What it costs' }).waitFor()
+    await speaks('en-US')
+    expect(await phone.getByRole('radio', { name: 'No', exact: true }).first().isChecked()).toBe(true)
+    await phone.reload()
+    await phone.getByRole('heading', { name: 'What it costs' }).waitFor()
+    await phone.getByRole('button', { name: 'Español' }).tap()
+    await phone.getByRole('heading', { name: says.titles.canDrive }).waitFor()
+    await phone.reload()
+    await phone.getByRole('heading', { name: says.titles.canDrive }).waitFor()
+    await speaks('es-US')
+  })
+
+  it('decides and signs, and the desk has the answer with its language', async () => {
+    const { sign, answered } = spanish.customerEstimate
+    await phone.getByRole('radio', { name: 'Sí', exact: true }).first().tap()
+    await phone.getByLabel(sign.relations.owner).tap()
+    await phone.getByLabel(sign.name).fill(inSpanish)
+    await phone.getByRole('button', { name: spanish.controls.signature.type }).tap()
+    await phone.getByLabel(/su nombre completo, escrito/).fill(inSpanish)
+    await phone.getByLabel(sign.electronic.label).tap()
+    await phone.getByRole('button', { name: sign.send }).tap()
+    await phone.getByText(answered.recorded).waitFor()
+    expect(await tooWide(phone)).toEqual([])
+    await desk.getByText('Authorized, with tax').waitFor()
+    const entries = await stage().desk.entriesOf(new URL(desk.url()).pathname.split('/').at(-1) ?? '')
+    expect(entries.find(({ kind }) => kind === 'estimate.decided')?.payload).toMatchObject({ language: 'es' })
+  })
+
+  it('is given the report in it', async () => {
+    await chooseSpanish(doneInSpanish)
+    await press(desk, 'Seal the report')
+    const sealed = desk.getByRole('link', { name: /Sealed report/ })
+    await sealed.waitFor()
+    const [download] = await Promise.all([desk.waitForEvent('download'), sealed.click()])
+    const file = await download.path()
+    const { output } = runOutsideTool('pdftotext', ['-raw', '-l', '1', file, '-'])
+    expect(output).toContain('¿Puedo manejarlo?')
+    expect(output).toContain('Lo que hicimos')
+    await phone.goto('/check')
+    await phone.getByText(spanish.reportCheck.choose).waitFor()
+    await phone.locator('input[type=file]').setInputFiles(file)
+    await phone.getByText(spanish.reportCheck.verdicts.genuine).waitFor()
+    await phone.getByText(/byte por byte como lo selló este taller/).waitFor()
   })
 })

@@ -1,6 +1,5 @@
+import { languageNames } from '@bayledger/wording/language-names'
 import { ChoiceGroup } from './choice-group.tsx'
-
-export const languageNames = { en: 'English', es: 'Español' } as const
 
 const options = (['en', 'es'] as const).map((value) => ({ value, label: languageNames[value] }))
 

@@ -9,25 +9,25 @@ export const customerCautions: CustomerCautionsWording = {
     1: 'Esta rueda no tendrá sensor. La luz de advertencia se queda encendida, y su vehículo no puede avisarle si esa llanta está baja.',
   },
   'CT-03': {
-    1: 'Las llantas gastadas o viejas agarran mal con lluvia y pueden fallar sin aviso. Maneje más despacio en calles mojadas y haga que se las cambien pronto.',
+    1: 'Las llantas gastadas o viejas agarran mal con lluvia y pueden fallar sin aviso. Maneje más despacio en pavimento mojado y haga que se las cambien pronto.',
   },
   'CT-04': {
     1: 'Esta llanta puede fallar de repente. Por favor, no maneje con ella. Si lo hace, lo hace en contra de nuestro consejo.',
   },
   'CT-05': {
-    1: 'Los otros sensores son tan viejos como el que falló. Sus baterías pueden acabarse pronto, cada una con otra visita.',
+    1: 'Los otros sensores son tan viejos como el que falló. Sus baterías pueden acabarse pronto, y cada una significa otra visita.',
   },
   'CT-06': {
-    1: 'Las tuercas o pernos pueden aflojarse un poco después de quitar una rueda. Regrese después de 50 a 100 millas, o según indique el fabricante; la revisión es gratis.',
+    1: 'Las tuercas o pernos pueden asentarse después de quitar una rueda. Regrese después de 50 a 100 millas, o según indique el fabricante; la revisión es gratis.',
   },
   'CT-07': {
-    1: 'La reparación todavía no está comprobada. Maneje 20 minutos a velocidad normal de carretera. Si la luz se enciende, llámenos antes del próximo viaje.',
+    1: 'La reparación todavía no está comprobada. Maneje 20 minutos a una velocidad normal de manejo. Si la luz se enciende, llámenos antes del próximo viaje.',
   },
   'CT-08': {
     1: 'El sellador en lata solo sirve para llegar a casa. Su gas puede arder, el sellador puede dañar el sensor, y la llanta todavía necesita una reparación por dentro.',
   },
   'CT-09': {
-    1: 'Estas ruedas no son las originales. El asiento, el tamaño o el metal pueden impedir que los sensores funcionen; el fabricante de las ruedas responde de que ajusten bien.',
+    1: 'Estas ruedas no son las originales. Su asiento, su tamaño o el metal que tapa la señal pueden impedir que los sensores funcionen; el fabricante de las ruedas responde de que ajusten bien.',
   },
   'CT-10': {
     1: 'Sus llantas se ajustaron en caliente y pueden marcar más que la etiqueta de la puerta hasta que se enfríen. No les saque aire.',

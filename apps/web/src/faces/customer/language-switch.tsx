@@ -1,8 +1,7 @@
+import { languageNames } from '@bayledger/wording/language-names'
 import { useState } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { type LanguageCode, useWords } from './spoken.tsx'
-
-const names = { en: 'English', es: 'Español' } as const
 
 /** The other language by its own name, at the top of the page. */
 export function LanguageSwitch({ onChoose }: { onChoose: (code: LanguageCode) => Promise<void> }) {
@@ -20,7 +19,7 @@ export function LanguageSwitch({ onChoose }: { onChoose: (code: LanguageCode) =>
   return (
     <p className="customer-language" lang={other}>
       <Button busy={busy} onClick={() => void choose()}>
-        {names[other]}
+        {languageNames[other]}
       </Button>
     </p>
   )
