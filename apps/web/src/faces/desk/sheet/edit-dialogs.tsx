@@ -10,10 +10,10 @@ import { typedOrNull } from '../../../lib/typed-text.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
-import { LanguageChoice } from '../../../ui/language-choice.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Line, Lines } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { LanguageChoice } from '../language-choice.tsx'
 
 type EditProps = { orderId: string; onClose: () => void }
 

@@ -1,5 +1,5 @@
 import { languageNames } from '@bayledger/wording/language-names'
-import { ChoiceGroup } from './choice-group.tsx'
+import { ChoiceGroup } from '../../ui/choice-group.tsx'
 
 const options = (['en', 'es'] as const).map((value) => ({ value, label: languageNames[value] }))
 
