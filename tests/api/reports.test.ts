@@ -108,3 +108,28 @@ describe('checking a report', () => {
     expect(body.fields[0].field).toBe('sha256')
   })
 })
+
+describe('a report in the customer’s language', () => {
+  it('is sealed in that of the card, and what was sealed before stays as it was', async () => {
+    const { body: earlier } = await desk
+      .post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() })
+      .expect(201)
+    const before = await pdfOf(earlier.number)
+    const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const { customerId, version, ...content } = order.customer
+    await desk
+      .put(`/api/customers/${customerId}`, { ...content, language: 'es' }, { 'if-match': `"${version}"` })
+      .expect(200)
+    const { body: later } = await desk
+      .post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() })
+      .expect(201)
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const languages = body.entries
+      .filter(({ kind }: { kind: string }) => kind === 'report.sealed')
+      .map(({ payload }: { payload: { language: string } }) => payload.language)
+    expect(languages.slice(-2)).toEqual(['en', 'es'])
+    expect(await pdfOf(earlier.number)).toEqual(before)
+    for (const bytes of [before, await pdfOf(later.number)])
+      expect((await check(bytes).expect(200)).body.verdict).toBe('genuine')
+  })
+})
