@@ -27,6 +27,7 @@ export const constraintErrors = {
   devices__pk: 'INTERNAL_FAULT',
   devices__token: 'INTERNAL_FAULT',
   devices__token_is_digest: 'INTERNAL_FAULT',
+  devices__unsent_told: 'INTERNAL_FAULT',
   devices__version_counts: 'INTERNAL_FAULT',
   digests__append_only: 'INTERNAL_FAULT',
   digests__hash_is_digest: 'INTERNAL_FAULT',
