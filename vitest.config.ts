@@ -1,10 +1,6 @@
 import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
-/** Workers of tests that mostly compute, and of those that mostly wait for servers, browsers and fingers, which go after them. */
-const COMPUTING = Math.max(3, availableParallelism() - 1)
-const WAITING = { maxWorkers: 3 * availableParallelism(), sequence: { groupOrder: 1 } }
-
 /** Projects that need no server start none; the others share one PostgreSQL a run each. */
 const DATABASE = ['tests/support/database-server.ts']
 
@@ -17,7 +13,8 @@ const PATIENT = { poll: { timeout: 60_000 } }
  */
 export default defineConfig({
   test: {
-    maxWorkers: COMPUTING,
+    // Four workers on two cores: tests wait for servers, browsers and disks, and fewer leave a core idle. Six take as long.
+    maxWorkers: Math.max(4, availableParallelism() - 1),
     // Node loads the sources, as in the service, which is quicker: docs/decisions/0036-tests-load-modules-by-node.md
     experimental: { viteModuleRunner: false, nodeLoader: false },
     projects: [
@@ -79,7 +76,6 @@ export default defineConfig({
       {
         test: {
           name: 'faults',
-          ...WAITING,
           include: ['tests/faults/**/*.test.ts'],
           globalSetup: DATABASE,
           expect: PATIENT,
@@ -91,7 +87,6 @@ export default defineConfig({
       {
         test: {
           name: 'journeys',
-          ...WAITING,
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: DATABASE,
           expect: PATIENT,

@@ -1,4 +1,6 @@
-import type { Session } from '@bayledger/contract/sessions'
+import { getSession, type Session } from '@bayledger/contract/sessions'
+import { call } from '../../../lib/api-client.ts'
+import { isCallProblem } from '../../../lib/problem.ts'
 import { lockTablet } from './lock-store.ts'
 
 /** A session that the tablet gave because the server was out of reach; `pinVersion`: of the PIN that was checked here. */
@@ -27,11 +29,27 @@ export const serverAnswered = (): void => {
   if (local !== null) goOn()
 }
 
+let isLooking = false
+
 /**
- * The server knows no session here. Where the tablet itself gave one, the server is asked to go on with it and nobody types a
- * PIN again; otherwise the tablet locks, and what is half typed stays behind.
+ * The server took a call for one without a session. Where the tablet itself gave one, the server is asked to go on with it and
+ * nobody types a PIN again. Otherwise the tablet locks, and what is half typed stays behind; but not for a call that went out
+ * before the server went on with the person who is here: the server is asked once more.
  */
 export const sessionLost = (): void => {
-  if (local === null) lockTablet()
-  else goOn()
+  if (local !== null) goOn()
+  else if (!isLooking) void lockIfOver()
 }
+
+const lockIfOver = async (): Promise<void> => {
+  isLooking = true
+  const isOver = await isSessionOver()
+  isLooking = false
+  if (isOver && local === null) lockTablet()
+}
+
+const isSessionOver = (): Promise<boolean> =>
+  call(getSession, {}).then(
+    () => false,
+    (thrown) => isCallProblem(thrown, 'SESSION_MISSING') || isCallProblem(thrown, 'SESSION_EXPIRED'),
+  )

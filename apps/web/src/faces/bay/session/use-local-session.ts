@@ -6,6 +6,9 @@ import { deviceQuery } from './device-query.ts'
 import { endLocalSession, goOnWith, localSession } from './local-session.ts'
 import { lockTablet } from './lock-store.ts'
 
+/** Asked twice, the server would end the session that it has just given, and refuse what is on its way under it. */
+let isAsked = false
+
 /**
  * Goes on with the server as soon as it answers, where the tablet itself let the person in. Whoever left meanwhile, or has
  * another PIN, is asked for it.
@@ -27,9 +30,10 @@ export const useLocalSession = (): void => {
   }, [refetch])
   useEffect(() => {
     const local = localSession()
-    if (device === undefined || local === null) return
+    if (device === undefined || local === null || isAsked) return
+    isAsked = true
     const asked = import('./go-on-with-server.ts').then(({ goOnWithServer }) => goOnWithServer(device))
-    asked.then(
+    const answered = asked.then(
       (session) => {
         if (session === null) return
         client.setQueryData(sessionQuery.queryKey, session)
@@ -43,5 +47,8 @@ export const useLocalSession = (): void => {
         lockTablet()
       },
     )
+    void answered.finally(() => {
+      isAsked = false
+    })
   }, [device, client])
 }
