@@ -60,8 +60,8 @@ export type TestBrowser = {
 export const runClocksTogether = async (context: BrowserContext, minutesBehind: number): Promise<void> => {
   const behind = minutesBehind * 60_000
   await context.clock.install({ time: Date.now() - behind })
-  // Once its clock ran forward, the server believes no time that such a tablet signs: it never signs a person in by itself only
-  // because the server took two seconds on a busy machine.
+  // The server refuses a time that a tablet signed by a clock that ran forward. So the tablet waits for the server, which may
+  // need more than two seconds on a busy machine, and does not sign a person in by itself.
   await context.addInitScript(() => {
     AbortSignal.timeout = () => new AbortController().signal
   })

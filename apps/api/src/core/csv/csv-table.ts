@@ -1,7 +1,7 @@
 import type { CsvFault } from '@bayledger/contract/csv'
 import type { Cell } from './cells.ts'
 
-/** One row's texts by column, as they stand in the file but for the guard against formulas. */
+/** One row's texts by column, as they are in the file, without the guard against formulas. */
 export type Cells = Readonly<Record<string, string>>
 
 /** The values of a row by column. */

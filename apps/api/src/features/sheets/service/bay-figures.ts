@@ -44,7 +44,7 @@ export const enterFigure = (
   })
 }
 
-/** A second person verifies a figure as it stands. @throws SECOND_PERSON_REFUSED, SHEET_NOT_FOUND, VERSION_STALE */
+/** A second person verifies a figure as it is on the sheet. @throws SECOND_PERSON_REFUSED, SHEET_NOT_FOUND, VERSION_STALE */
 export const verifyFigure = (
   deps: Deps,
   actor: StaffActor,
