@@ -100,6 +100,70 @@ describe('the search box', () => {
     expect(byName).toContainEqual(expect.objectContaining({ customerId: id, matched: 'name' }))
   })
 
+  it('finds a name with or without its accents, its words in any order, and what belongs to it', async () => {
+    const { body: made } = await desk
+      .post(
+        '/api/customers',
+        {
+          name: 'Jörn Müller-Søe',
+          phone: '+1 555 013 0177',
+          email: null,
+          mayText: false,
+          mayEmail: false,
+          mayCall: true,
+          language: 'en',
+        },
+        once(),
+      )
+      .expect(201)
+    const own = vehicle({ customerId: made.customerId, plate: null, description: 'Marlowe Tern wagon 2019' })
+    const { body: wagon } = await desk.post('/api/vehicles', own, once()).expect(201)
+    for (const typed of [
+      'muller',
+      'Müller',
+      'jorn mu',
+      'MULLER SOE',
+      'müller jörn',
+      'mul jor',
+      'muller tern',
+    ])
+      expect(await hits(typed), typed).toContainEqual(
+        expect.objectContaining({ vehicleId: wagon.vehicleId, customerId: made.customerId, matched: 'name' }),
+      )
+    for (const typed of ['0177', '555-013-0177', '+1 (555) 013 0177', '5550130'])
+      expect(await hits(typed), typed).toContainEqual(
+        expect.objectContaining({ vehicleId: wagon.vehicleId, matched: 'phone' }),
+      )
+    const found = await desk.get('/api/customers?q=muller').expect(200)
+    expect(found.body.customers).toMatchObject([{ customerId: made.customerId }])
+    for (const typed of ['tern wagon', 'Marlowe', '2019'])
+      expect(await hits(typed), typed).toContainEqual(
+        expect.objectContaining({ vehicleId: wagon.vehicleId, matched: 'model' }),
+      )
+    await desk
+      .put(
+        `/api/customers/${made.customerId}`,
+        { ...made, customerId: undefined, version: undefined, name: 'J. Soe' },
+        { 'if-match': '"1"' },
+      )
+      .expect(200)
+    expect(await hits('muller')).toEqual([])
+  })
+
+  it('finds a vehicle by part of its plate, and by its VIN from both ends', async () => {
+    expect((await hits('1L1'))[0]).toMatchObject({ plate: 'OIL 1007', matched: 'plate' })
+    expect((await hits('1m8gdm'))[0]).toMatchObject({ matched: 'vin' })
+  })
+
+  it('reads one range of its index for each kind, however many there are', async () => {
+    const { rows } = await shop.deps.pool.query(
+      `explain select subject_id from search_tokens where shop_id = $1 and kind = 'name' and token >= 'mu'
+        and token < 'mv' order by token limit 40`,
+      [shop.demo.shop.id],
+    )
+    expect(rows.map((row) => row['QUERY PLAN']).join()).toMatch(/Index Only Scan using search_tokens__pk/)
+  })
+
   it('finds nothing for the signs of a pattern, and refuses a single letter', async () => {
     expect(await hits('%%')).toEqual([])
     expect(await hits('__')).toEqual([])

@@ -313,14 +313,23 @@ describe('one wheel, step by step', () => {
     )
   })
 
-  it('finds the order by the tail of the sensor that was fitted', async () => {
+  it('finds the vehicle with its open order by the tail of the sensor that was fitted', async () => {
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
     const fitted = body.entries.find((entry: { kind: string }) => entry.kind === 'sensor.fitted').payload
       .sensorId
     const { hits } = (await desk.get(`/api/search?q=${fitted.slice(-6)}`).expect(200)).body
-    expect(hits).toContainEqual(expect.objectContaining({ kind: 'order', orderId, matched: 'sensor-id' }))
+    expect(hits).toContainEqual(
+      expect.objectContaining({ kind: 'vehicle', orderId, isOpen: true, matched: 'sensor-id' }),
+    )
     const byNumber = (await desk.get(`/api/search?q=${body.number.toLowerCase()}`).expect(200)).body.hits
-    expect(byNumber[0]).toMatchObject({ kind: 'order', orderId, matched: 'order-number' })
+    const { rows } = (await desk.get('/api/floor').expect(200)).body
+    const [move] = rows.find((row: { orderId: string }) => row.orderId === orderId).moves
+    expect(byNumber[0]).toMatchObject({
+      kind: 'order',
+      orderId,
+      waitsFor: move.words,
+      matched: 'order-number',
+    })
   })
 })
 

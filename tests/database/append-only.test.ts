@@ -100,11 +100,32 @@ describe('an order’s entries', () => {
 })
 
 describe('what searches look through', () => {
-  it('is filled by the database from name, phone, plate and description', async () => {
-    const { rows: customers } = await client.query('select search_text from customers')
-    expect(customers).toEqual([{ search_text: 'ada moll 5550100142' }])
-    const { rows: vehicles } = await client.query('select plate_normalized, search_text from vehicles')
-    expect(vehicles).toEqual([{ plate_normalized: 'ABC1234', search_text: 'abc1234  blue van' }])
+  const tokens = async (kind: string) =>
+    (await client.query('select token from search_tokens where kind = $1 order by token', [kind])).rows.map(
+      ({ token }) => token,
+    )
+
+  it('is filled by the database from name, phone, plate and description, and follows what changes', async () => {
+    expect(await tokens('name')).toEqual(['ada moll', 'moll ada'])
+    expect(await tokens('phone')).toEqual(['2410010555', '5550100142'])
+    expect(await tokens('plate')).toEqual(['1234', '234', '34', 'ABC1234', 'BC1234', 'C1234'])
+    expect(await tokens('model')).toEqual(['blue van', 'van'])
+    await client.query(`update customers set name = 'Ada  MØLLER-Štásny'`)
+    expect(await tokens('name')).toEqual(['ada moller stasny', 'moller stasny ada', 'stasny ada moller'])
+    await client.query(`update customers set name = 'Ada Moll'`)
+  })
+
+  it('holds the whole number of a tire that an order saw, and no date code alone', async () => {
+    const see = (seq: number, text: string) =>
+      client.query(
+        `insert into entries (shop_id, order_id, seq, id, kind, version, payload, given, written_by, written_at,
+           received_at, previous_hash, hash)
+         values ($1, $2, $3, $4, 'tire.inspected', 1, $5, '{}', '{}', now(), now(), $6, $6)`,
+        [shop, order, seq, randomUUID(), { dateCodeSeen: { readable: true, text } }, HASH],
+      )
+    await see(101, '2520')
+    await see(102, 'DOT 1a4 2BCDEF 2520')
+    expect(await tokens('tin')).toEqual(['0252FEDCB24A1', '1A42BCDEF2520'])
   })
 })
 

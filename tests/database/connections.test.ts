@@ -72,9 +72,9 @@ describe('the Prisma client', () => {
       data: { shopId: id, id: randomUUID(), name: 'Ada Moll', phone: '555-0142' },
     })
     const found = await client.customer.findFirst({
-      where: { shopId: id, searchText: { contains: '5550142' } },
+      where: { shopId: id, phone: { contains: '0142' } },
     })
-    expect(found).toMatchObject({ name: 'Ada Moll', version: 1, searchText: 'ada moll 5550142' })
+    expect(found).toMatchObject({ name: 'Ada Moll', version: 1 })
     await client.$disconnect()
   })
 

@@ -37,7 +37,8 @@ const params = z.strictObject({ customerId: Id })
 
 export const listCustomers = endpoint({
   operationId: 'listCustomers',
-  summary: "Customers by name; `q` narrows by part of the name or of the phone number's digits.",
+  summary:
+    'Customers by name; `q` finds the first whose name, with or without its accents, or phone number begins or ends so.',
   method: 'GET',
   path: '/api/customers',
   access: { who: 'staff' },

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useEffect, useId, useRef, useState } from 'react'
+import { type KeyboardEvent, type RefObject, useEffect, useEffectEvent, useId, useRef, useState } from 'react'
 import './field-parts.css'
 import './search-box.css'
 
@@ -11,21 +11,38 @@ type SearchBoxProps = {
   onText: (text: string) => void
   /** What the caller found for the text. */
   hits: readonly SearchHit[]
-  onPick: (hit: SearchHit) => void
+  /** The hits are still those of an earlier text: Enter waits for the new ones. */
+  isSearching: boolean
+  /** `isOther`: Shift was held, for what else can be done with a hit. */
+  onPick: (hit: SearchHit, isOther: boolean) => void
+  /** What Enter and Shift+Enter do, below the list. */
+  keys: string
   /** Shown in place of the list while it is empty: nothing was found, or the search is under way. */
   whenEmpty: string
 }
 
 /**
- * One box that finds anything. The key `/` focuses it from everywhere but a field; the arrow keys choose, Enter picks,
- * Escape closes the list. Roles and keys follow the editable combobox with a listbox of the WAI-ARIA Authoring
+ * One box that finds anything. The key `/` focuses it from everywhere but a field; the arrow keys choose, Enter picks what is
+ * chosen or else the first, Escape closes the list. Roles and keys follow the editable combobox with a listbox of the WAI-ARIA Authoring
  * Practices: focus stays in the input, and `aria-activedescendant` names the chosen hit.
  */
-export function SearchBox({ label, placeholder, text, onText, hits, onPick, whenEmpty }: SearchBoxProps) {
+export function SearchBox({
+  label,
+  placeholder,
+  text,
+  onText,
+  hits,
+  isSearching,
+  onPick,
+  keys,
+  whenEmpty,
+}: SearchBoxProps) {
   const input = useRef<HTMLInputElement>(null)
   const id = useId()
   const [isOpen, setOpen] = useState(false)
   const [chosen, setChosen] = useState(-1)
+  /** Enter was pressed before the hits were there: whether it was with Shift. */
+  const [isAwaited, setAwaited] = useState<boolean | null>(null)
   useSlashKey(input)
   const listId = `${id}-list`
   const hitId = (index: number) => `${id}-hit-${index}`
@@ -34,12 +51,20 @@ export function SearchBox({ label, placeholder, text, onText, hits, onPick, when
   const close = () => {
     setOpen(false)
     setChosen(-1)
+    setAwaited(null)
   }
-  const pick = (hit: SearchHit | undefined) => {
+  const pick = (hit: SearchHit | undefined, isOther: boolean) => {
     if (hit === undefined) return
     close()
-    onPick(hit)
+    onPick(hit, isOther)
   }
+  const pickFirst = useEffectEvent((isOther: boolean) => {
+    setAwaited(null)
+    pick(hits[0], isOther)
+  })
+  useEffect(() => {
+    if (isAwaited !== null && !isSearching) pickFirst(isAwaited)
+  }, [isAwaited, isSearching])
   const onKeyDown = (event: KeyboardEvent) => {
     const last = hits.length - 1
     if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
@@ -51,7 +76,8 @@ export function SearchBox({ label, placeholder, text, onText, hits, onPick, when
       document.getElementById(hitId(next))?.scrollIntoView({ block: 'nearest' })
     } else if (event.key === 'Enter' && isOpen) {
       event.preventDefault()
-      pick(hits[active])
+      if (active >= 0) pick(hits[active], event.shiftKey)
+      else setAwaited(event.shiftKey)
     } else if (event.key === 'Escape') close()
   }
 
@@ -77,6 +103,7 @@ export function SearchBox({ label, placeholder, text, onText, hits, onPick, when
             onText(event.target.value)
             setOpen(event.target.value !== '')
             setChosen(-1)
+            setAwaited(null)
           }}
           onKeyDown={onKeyDown}
           onBlur={close}
@@ -97,7 +124,7 @@ export function SearchBox({ label, placeholder, text, onText, hits, onPick, when
                 tabIndex={-1}
                 aria-selected={index === active}
                 onPointerDown={(event) => event.preventDefault()}
-                onClick={() => pick(hit)}
+                onClick={(event) => pick(hit, event.shiftKey)}
               >
                 <span>{hit.label}</span>
                 <span className="quiet">{hit.detail}</span>
@@ -105,7 +132,7 @@ export function SearchBox({ label, placeholder, text, onText, hits, onPick, when
             ))}
           </div>
           <p className="search-empty" role="status">
-            {hits.length === 0 ? whenEmpty : null}
+            {hits.length === 0 ? whenEmpty : keys}
           </p>
         </div>
       </div>

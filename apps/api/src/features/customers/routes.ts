@@ -8,7 +8,7 @@ const etag = ({ version }: { version: number }) => ({ etag: `"${version}"` })
 
 export const customerRoutes: readonly Binding[] = [
   bind(contract.listCustomers)(async ({ deps, actor, query }) => {
-    const { customers, next } = await service.listCustomers(deps, query)
+    const { customers, next } = await service.listCustomers(deps, actor, query)
     return {
       status: 200,
       body: { customers: mayHaveContact(actor) ? customers : customers.map(withoutContact), next },

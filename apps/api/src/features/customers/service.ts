@@ -8,18 +8,24 @@ import { once } from '../../core/once.ts'
 import { mayHaveContact } from '../../core/sides-for.ts'
 import { staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
+import { findCustomerIds } from '../search/service.ts'
 import { presentCustomer, withoutContact } from './present.ts'
 import * as store from './store.ts'
 
+/** All customers by name, or the first whose name or telephone number matches what was typed. */
 export const listCustomers = async (
   deps: Deps,
+  actor: StaffActor,
   { q, cursor }: { q?: string | undefined; cursor?: string | undefined },
 ) => {
+  if (q !== undefined && q.trim() !== '') {
+    const ids = await findCustomerIds(deps, actor, q)
+    const found = await store.listCustomersById(deps.prisma, deps.shopId, ids)
+    return { customers: found.map(presentCustomer), next: null }
+  }
   const place = fromCursor(cursor, 2)
-  const rows = await store.listCustomers(deps.prisma, deps.shopId, {
-    words: (q ?? '').toLowerCase().split(/\s+/).filter(Boolean),
-    after: place ? { name: place[0] ?? '', id: place[1] ?? '' } : null,
-  })
+  const after = place ? { name: place[0] ?? '', id: place[1] ?? '' } : null
+  const rows = await store.listCustomers(deps.prisma, deps.shopId, after)
   const page = rows.slice(0, store.pageSize)
   const last = page.at(-1)
   return {

@@ -1,7 +1,6 @@
 import type { CustomerContent } from '@bayledger/contract/customers'
 import type { Prisma } from '@bayledger/db/generated/client'
 import type { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
-import { likeText } from '../../core/like-text.ts'
 
 export type Tx = Pick<Prisma.TransactionClient, 'customer'>
 
@@ -13,23 +12,20 @@ export type CustomerRow = NonNullable<Awaited<ReturnType<typeof findCustomer>>>
 export const pageSize = 50
 
 /** By name; `after` is the last row of the page before. */
-export const listCustomers = (
-  tx: Tx,
-  shopId: string,
-  { words, after }: { words: readonly string[]; after: { name: string; id: string } | null },
-) =>
+export const listCustomers = (tx: Tx, shopId: string, after: { name: string; id: string } | null) =>
   tx.customer.findMany({
     where: {
       shopId,
-      AND: [
-        ...words.map((word) => ({ searchText: { contains: likeText(word) } })),
-        ...(after
-          ? [{ OR: [{ name: { gt: after.name } }, { name: after.name, id: { gt: after.id } }] }]
-          : []),
-      ],
+      ...(after ? { OR: [{ name: { gt: after.name } }, { name: after.name, id: { gt: after.id } }] } : {}),
     },
     orderBy: [{ name: 'asc' }, { id: 'asc' }],
     take: pageSize + 1,
+  })
+
+export const listCustomersById = (tx: Tx, shopId: string, ids: readonly string[]) =>
+  tx.customer.findMany({
+    where: { shopId, id: { in: [...ids] } },
+    orderBy: [{ name: 'asc' }, { id: 'asc' }],
   })
 
 export const insertCustomer = (tx: Tx, shopId: string, id: string, content: CustomerContent, at: Date) =>

@@ -1,55 +1,104 @@
-import type { SearchHit } from '@bayledger/contract/search'
 import type { Pool } from 'pg'
-import { likeText } from '../../core/like-text.ts'
-import type { Wanted } from './policy.ts'
+import type { AgendaStage } from '../entries/service/moves-at.ts'
+import type { TokenKind, Wanted } from './policy.ts'
 
-/**
- * One statement over all that can be found, each part through an index of its own, best kind of match first.
- * 20 hits are enough for a search box; typing more narrows them.
- */
-export const findHits = async (pool: Pool, shopId: string, wanted: Wanted): Promise<SearchHit[]> => {
-  const { rows } = await pool.query<SearchHit>({
+export type FoundRow = {
+  readonly kind: 'order' | 'vehicle' | 'customer'
+  /** The order that was found, or the vehicle's open one. */
+  readonly orderId: string | null
+  readonly orderNumber: string | null
+  readonly isOpen: boolean | null
+  readonly agenda: readonly AgendaStage[] | null
+  readonly vehicleId: string | null
+  readonly customerId: string
+  readonly customerName: string
+  readonly vehicleDescription: string | null
+  readonly plate: string | null
+  readonly matched: TokenKind
+}
+
+/** So many of each kind are looked at and so many are shown in all; typing more narrows them. */
+const mostOfKind = 40
+const mostHits = 20
+/** So many customers are compared for each word, where the words were typed as no name begins. */
+const mostCompared = 400
+
+/** Every kind is a range of one index, read in its order; nothing else is looked at however much there is. */
+const candidatesByBeginning = `
+  select w.place, w.kind, t.subject_id, t.token = w.beginning as is_exact, length(t.token) as length
+  from (select kind, place, case when kind in ('name', 'model') then search_fold(beginning) else beginning end as beginning
+    from unnest($2::text[], $3::text[]) with ordinality as w (kind, beginning, place)) as w,
+  lateral (select subject_id, token from search_tokens
+    where shop_id = $1 and kind = w.kind and token >= w.beginning and token < w.beginning || chr(1114111)
+    order by token limit ${mostOfKind}) as t
+  where w.beginning <> ''`
+
+/** Of the customers with a name that begins with one of the words, those whose names and vehicles have all of them. */
+const candidatesByAllWords = `
+  select 1 as place, 'name' as kind, t.subject_id, false as is_exact, 0 as length
+  from (select string_to_array(search_fold($2), ' ') as words) as typed,
+  lateral (select distinct subject_id from unnest(typed.words) as word, lateral (
+    select subject_id from search_tokens
+    where shop_id = $1 and kind = 'name' and token >= word and token < word || chr(1114111)
+    order by token limit ${mostCompared}) as named) as t
+  join customers c on c.shop_id = $1 and c.id = t.subject_id
+  left join vehicles v on v.shop_id = $1 and v.customer_id = c.id
+  where ' ' || search_fold(concat_ws(' ', c.name, v.description, v.plate))
+    like all (select '% ' || word || '%' from unnest(typed.words) as word)
+  limit ${mostOfKind}`
+
+const hitsOf = (candidates: string) => `
+  with candidates as materialized (${candidates}),
+  found as (
+    select f.*, h.order_id, v.id as vehicle_id, coalesce(h.customer_id, c.id, v.customer_id) as customer_id
+    from candidates f
+    left join order_heads h on f.kind = 'order-number' and h.shop_id = $1 and h.order_id = f.subject_id
+    left join customers c on f.kind in ('name', 'phone') and c.shop_id = $1 and c.id = f.subject_id
+    left join lateral (
+      select id, customer_id from vehicles where c.id is not null and shop_id = $1 and customer_id = c.id
+      union all
+      select id, customer_id from vehicles where c.id is null and shop_id = $1 and id = coalesce(h.vehicle_id, f.subject_id)
+    ) v on true
+  ),
+  hits as (
+    select distinct on (order_id, vehicle_id, customer_id) * from found where customer_id is not null
+    order by order_id, vehicle_id, customer_id, is_exact desc, place, length
+  )
+  select case when f.order_id is not null then 'order' when f.vehicle_id is not null then 'vehicle' else 'customer' end as kind,
+    coalesce(f.order_id, live.order_id) as "orderId", live.number as "orderNumber", live.is_open as "isOpen", live.agenda,
+    f.vehicle_id as "vehicleId", f.customer_id as "customerId", c.name as "customerName",
+    v.description as "vehicleDescription", v.plate, f.kind as matched
+  from hits f
+  join customers c on c.shop_id = $1 and c.id = f.customer_id
+  left join vehicles v on v.shop_id = $1 and v.id = f.vehicle_id
+  left join lateral (
+    select order_id, number, is_open, agenda from order_heads h
+    where h.shop_id = $1 and (h.order_id = f.order_id or f.order_id is null and h.vehicle_id = f.vehicle_id and h.is_open)
+    order by h.opened_at desc limit 1
+  ) live on true
+  order by f.is_exact desc, f.place, live.is_open desc nulls last, f.length, c.name, f.customer_id, f.vehicle_id
+  limit ${mostHits}`
+
+/** What begins as it was typed, likelier kinds first and open orders before others. */
+export const findByBeginning = async (
+  pool: Pool,
+  shopId: string,
+  wanted: readonly Wanted[],
+): Promise<FoundRow[]> => {
+  const { rows } = await pool.query<FoundRow>({
     name: 'search',
-    text: `
-      with found as (
-        select 1 as rank, 'order-number' as matched, 'order' as kind, h.order_id, h.number, h.vehicle_id, h.customer_id
-        from order_heads h
-        where h.shop_id = $1 and h.number in ($2, 'T-' || $2, regexp_replace($2, '^([A-Z]+)', '\\1-'))
-        union all
-        select 2, case when v.plate_normalized like '%' || upper($3) || '%' then 'plate' else 'vin' end, 'vehicle',
-          null, null, v.id, v.customer_id
-        from vehicles v
-        where v.shop_id = $1 and v.search_text like '%' || $3 || '%'
-          and (v.plate_normalized like '%' || upper($3) || '%' or lower(v.vin) like '%' || $3)
-        union all
-        select 3, 'phone', 'customer', null, null, null, c.id
-        from customers c where c.shop_id = $1 and c.search_text like '%' || $4
-        union all
-        select 4, 'name', 'customer', null, null, null, c.id
-        from customers c where c.shop_id = $1 and c.search_text like all ($5::text[])
-        union all
-        select 5, 'sensor-id', 'order', h.order_id, h.number, h.vehicle_id, h.customer_id
-        from seen_sensors s join order_heads h on h.shop_id = s.shop_id and h.order_id = s.order_id
-        where s.shop_id = $1 and s.sensor_id like '%' || $6
-      ), hits as (
-        select distinct on (kind, order_id, vehicle_id, customer_id) * from found
-        order by kind, order_id, vehicle_id, customer_id, rank
-      )
-      select f.kind, f.order_id as "orderId", f.number as "orderNumber", f.vehicle_id as "vehicleId",
-        f.customer_id as "customerId", c.name as "customerName", v.description as "vehicleDescription", v.plate, f.matched
-      from hits f
-      join customers c on c.shop_id = $1 and c.id = f.customer_id
-      left join vehicles v on v.shop_id = $1 and v.id = f.vehicle_id
-      order by f.rank, f.number desc nulls last, c.name, f.customer_id
-      limit 20`,
-    values: [
-      shopId,
-      wanted.orderNumber,
-      wanted.mark === null ? null : likeText(wanted.mark),
-      wanted.phoneEnd,
-      wanted.words?.map((word) => `%${likeText(word)}%`) ?? null,
-      wanted.sensorEnd,
-    ],
+    text: hitsOf(candidatesByBeginning),
+    values: [shopId, wanted.map(({ kind }) => kind), wanted.map(({ beginning }) => beginning)],
+  })
+  return rows
+}
+
+/** Words in any order, each the beginning of a word of the name or of the vehicle. */
+export const findByAllWords = async (pool: Pool, shopId: string, typed: string): Promise<FoundRow[]> => {
+  const { rows } = await pool.query<FoundRow>({
+    name: 'search-words',
+    text: hitsOf(candidatesByAllWords),
+    values: [shopId, typed],
   })
   return rows
 }

@@ -7,7 +7,7 @@ import { problemText } from '../../lib/problem.ts'
 import { SearchBox } from '../../ui/search-box.tsx'
 import { searchQuery, shortestSearch } from './queries.ts'
 
-/** Finds an order, a vehicle or a customer: an order opens, the others begin a write-up. */
+/** Finds an order, a vehicle or a customer. What is live opens: an open order, else a write-up. */
 export function DeskSearch() {
   const [text, setText] = useState('')
   const navigate = useNavigate()
@@ -29,11 +29,13 @@ export function DeskSearch() {
       text={text}
       onText={setText}
       hits={hits.map((hit) => ({ id: keyOf(hit), label: labelOf(hit), detail: detailOf(hit) }))}
-      onPick={(picked) => {
+      isSearching={wanted.length >= shortestSearch && found.isPlaceholderData}
+      onPick={(picked, isOther) => {
         const hit = hits.find((one) => keyOf(one) === picked.id)
         setText('')
-        if (hit !== undefined) navigate(pathOf(hit))
+        if (hit !== undefined) navigate(isOther ? writeUpPath(hit.customerId, hit.vehicleId) : pathOf(hit))
       }}
+      keys="Enter opens the first or the chosen one. Shift+Enter begins a write-up for it."
       whenEmpty={whenEmpty()}
     />
   )
@@ -50,11 +52,15 @@ const matchedBy: Readonly<Record<SearchHit['matched'], string>> = {
   vin: 'VIN',
   phone: 'phone number',
   name: 'name',
+  model: 'model',
   'sensor-id': 'sensor ID',
+  tin: 'tire number',
 }
 
 const detailOf = (hit: SearchHit) =>
-  [hit.vehicleDescription, `found by ${matchedBy[hit.matched]}`].filter((part) => part !== null).join(' · ')
+  [hit.vehicleDescription, hit.waitsFor, `found by ${matchedBy[hit.matched]}`]
+    .filter((part) => part !== null)
+    .join(' · ')
 
 const pathOf = (hit: SearchHit) =>
   hit.orderId === null ? writeUpPath(hit.customerId, hit.vehicleId) : deskOrderPath(hit.orderId)

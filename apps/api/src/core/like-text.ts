@@ -1,2 +1,0 @@
-/** Special characters of LIKE, taken as themselves; Prisma's `contains` leaves them as they are. */
-export const likeText = (text: string): string => text.replace(/[\\%_]/g, '\\$&')
