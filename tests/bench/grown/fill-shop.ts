@@ -53,7 +53,7 @@ const models = [
 
 /** A whole number from 0 below `below`, the same for the same number and salt. */
 const drawn = (salt: string, below: number) =>
-  `(abs(hashint8extended(n, ${seed}) # hashtextextended('${salt}', ${seed})) % ${below})::int`
+  `(abs(hashint8extended(n, hashtextextended('${salt}', ${seed})) % ${below}))::int`
 const id = (salt: string, number = 'n') => `md5('${salt} ' || ${number})::uuid`
 const oneOf = (salt: string, list: readonly string[]) =>
   `(array[${list.map((word) => `'${word}'`).join(', ')}])[1 + ${drawn(salt, list.length)}]`

@@ -41,42 +41,48 @@ const candidatesByAllWords = `
     select subject_id from search_tokens
     where shop_id = $1 and kind = 'name' and token >= word and token < word || chr(1114111)
     order by token limit ${mostCompared}) as named) as t
-  join customers c on c.shop_id = $1 and c.id = t.subject_id
-  left join vehicles v on v.shop_id = $1 and v.customer_id = c.id
+  cross join lateral (select name from customers where shop_id = $1 and id = t.subject_id limit 1) c
+  left join lateral (select description, plate from vehicles
+    where shop_id = $1 and customer_id = t.subject_id limit ${mostOfKind}) v on true
   where ' ' || search_fold(concat_ws(' ', c.name, v.description, v.plate))
     like all (select '% ' || word || '%' from unnest(typed.words) as word)
   limit ${mostOfKind}`
 
+/** Each join is looked up row by row ("limit"), so that no plan reads a whole table for a handful of candidates. */
 const hitsOf = (candidates: string) => `
   with candidates as materialized (${candidates}),
   found as (
-    select f.*, h.order_id, v.id as vehicle_id, coalesce(h.customer_id, c.id, v.customer_id) as customer_id
-    from candidates f
-    left join order_heads h on f.kind = 'order-number' and h.shop_id = $1 and h.order_id = f.subject_id
-    left join customers c on f.kind in ('name', 'phone') and c.shop_id = $1 and c.id = f.subject_id
+    select f.*, h.order_id, v.id as vehicle_id, coalesce(h.customer_id, v.customer_id, f.customer_id) as found_customer_id
+    from (select *, case when kind in ('name', 'phone') then subject_id end as customer_id,
+      case when kind = 'order-number' then subject_id end as number_id from candidates) f
     left join lateral (
-      select id, customer_id from vehicles where c.id is not null and shop_id = $1 and customer_id = c.id
+      select order_id, vehicle_id, customer_id from order_heads where shop_id = $1 and order_id = f.number_id limit 1
+    ) h on true
+    left join lateral (
+      (select id, customer_id from vehicles where shop_id = $1 and customer_id = f.customer_id limit ${mostOfKind})
       union all
-      select id, customer_id from vehicles where c.id is null and shop_id = $1 and id = coalesce(h.vehicle_id, f.subject_id)
+      (select id, customer_id from vehicles where f.customer_id is null and shop_id = $1
+        and id = coalesce(h.vehicle_id, f.subject_id) limit 1)
     ) v on true
   ),
   hits as (
-    select distinct on (order_id, vehicle_id, customer_id) * from found where customer_id is not null
-    order by order_id, vehicle_id, customer_id, is_exact desc, place, length
+    select distinct on (order_id, vehicle_id, found_customer_id) * from found where found_customer_id is not null
+    order by order_id, vehicle_id, found_customer_id, is_exact desc, place, length
   )
   select case when f.order_id is not null then 'order' when f.vehicle_id is not null then 'vehicle' else 'customer' end as kind,
     coalesce(f.order_id, live.order_id) as "orderId", live.number as "orderNumber", live.is_open as "isOpen", live.agenda,
-    f.vehicle_id as "vehicleId", f.customer_id as "customerId", c.name as "customerName",
+    f.vehicle_id as "vehicleId", f.found_customer_id as "customerId", c.name as "customerName",
     v.description as "vehicleDescription", v.plate, f.kind as matched
   from hits f
-  join customers c on c.shop_id = $1 and c.id = f.customer_id
-  left join vehicles v on v.shop_id = $1 and v.id = f.vehicle_id
+  cross join lateral (select name from customers where shop_id = $1 and id = f.found_customer_id limit 1) c
+  left join lateral (select description, plate from vehicles where shop_id = $1 and id = f.vehicle_id limit 1) v on true
   left join lateral (
-    select order_id, number, is_open, agenda from order_heads h
-    where h.shop_id = $1 and (h.order_id = f.order_id or f.order_id is null and h.vehicle_id = f.vehicle_id and h.is_open)
-    order by h.opened_at desc limit 1
+    (select order_id, number, is_open, agenda from order_heads where shop_id = $1 and order_id = f.order_id limit 1)
+    union all
+    (select order_id, number, is_open, agenda from order_heads
+      where f.order_id is null and shop_id = $1 and vehicle_id = f.vehicle_id and is_open order by opened_at desc limit 1)
   ) live on true
-  order by f.is_exact desc, f.place, live.is_open desc nulls last, f.length, c.name, f.customer_id, f.vehicle_id
+  order by f.is_exact desc, f.place, live.is_open desc nulls last, f.length, c.name, f.found_customer_id, f.vehicle_id
   limit ${mostHits}`
 
 /** What begins as it was typed, likelier kinds first and open orders before others. */
