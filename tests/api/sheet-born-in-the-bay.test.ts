@@ -167,6 +167,40 @@ describe('a sheet that is born in the bay', () => {
     expect(unsourced.body.fields).toEqual([expect.objectContaining({ field: 'sources.relearn' })])
   })
 
+  it('takes from the bay how a vehicle watches its tires and where it is lifted, and changes no verified figure by them', async () => {
+    const manual = { kind: 'maker-manual', reference: 'Owner’s book, page 8' }
+    const watches = {
+      figure: 'system',
+      system: 'direct',
+      pressureDisplay: true,
+      locatesWheels: false,
+      spareMonitored: false,
+      warnAtPsi: { front: 26, rear: 26, spare: null },
+      ...manual,
+    }
+    const blank = await begin('Dorrin Wicket cabriolet 2024')
+    const watching = (await enter(bo, blank, watches).expect(201)).body.sheet
+    expect(watching).toMatchObject({ system: 'direct', sensor: 'missing', warnAtPsi: { front: 26 } })
+    expect(figureWorth(watching, 'system')).toBe('entered')
+    const lifting = { figure: 'lifting', liftNotes: 'Front: behind the notch.', ...manual }
+    const lifted = (await enter(bo, watching, lifting).expect(201)).body.sheet
+    const token = await tokenOf(lifted, 'lifting', people.greta)
+    const verified = (await verify(lifted, 'lifting', people.greta.id, token).expect(201)).body.sheet
+    expect(figureWorth(verified, 'lifting')).toBe('verified')
+    expect((await enter(bo, verified, lifting).expect(409)).body.code).toBe('FIGURE_VERIFIED')
+
+    const other = (await enter(bo, verified, { figure: 'no-sensors', system: 'none' }).expect(201)).body.sheet
+    expect(other).toMatchObject({ system: 'none', sensor: null })
+    expect(other.sources.system ?? null).toBeNull()
+    const again = (await enter(bo, other, watches).expect(201)).body.sheet
+    const systemToken = await tokenOf(again, 'system', people.greta)
+    const sure = (await verify(again, 'system', people.greta.id, systemToken).expect(201)).body.sheet
+    const refused = await enter(bo, sure, { figure: 'no-sensors', system: 'none' }).expect(409)
+    expect(refused.body.code).toBe('FIGURE_VERIFIED')
+    const empty = await enter(bo, sure, { ...lifting, liftNotes: ' ' }).expect(422)
+    expect(empty.body.fields[0].field).toContain('liftNotes')
+  })
+
   it('asks about N·m under lbf·ft, refuses a label of 230 psi, and loses no race', async () => {
     const blank = await begin('Dorrin Wicket wagon 2024')
     const slipped = torque({ torque: { value: 150, unit: 'lbf·ft' } })

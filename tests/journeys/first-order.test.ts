@@ -155,10 +155,27 @@ describe('an owner with an empty database', () => {
     await leaves(bay, 'Nothing for the bay now')
   })
 
+  it('has the procedure of learning entered at the step that lacks it, and verified by the owner', async () => {
+    onTestFailed(() => browser.picture('out'))
+    const done = await workThrough(bay, { ...workFigures, by: pell }, /^Tell the vehicle/)
+    await bay.getByText(/The sheet has no procedure/).waitFor()
+    await tap(button(bay, /^Procedure not entered yet/))
+    await typeProcedure(bay)
+    await shows(bay, 'Figures of this kind of vehicle')
+    await bay.getByText(/entered, not verified; maker manual, page 212/).waitFor()
+    expect(await violationsOn(bay)).toEqual([])
+    await tap(button(bay, 'Verify: Learning'))
+    await tap(button(bay, owner.name, true))
+    await type(bay, owner.pin)
+    await bay.getByText(/verified by a second person; maker manual, page 212/).waitFor()
+    await tap(button(bay, 'Back to the step'))
+    await bay.getByText(/Hold SET with the key on\./).waitFor()
+    expect(done.filter((title) => title.startsWith('Set the pressure'))).toHaveLength(4)
+  })
+
   it('is worked on in the bay until nothing is left', async () => {
     onTestFailed(() => browser.picture('out'))
-    const done = await workThrough(bay, { ...workFigures, by: pell })
-    expect(done.filter((title) => title.startsWith('Set the pressure'))).toHaveLength(4)
+    await workThrough(bay, { ...workFigures, by: pell })
   })
 
   it('ends with the payment, the sealed report and the keys', async () => {
@@ -186,7 +203,9 @@ describe('an owner with an empty database', () => {
         name: vehicle,
         system: 'indirect',
         studs: 'missing',
-        placard: expect.objectContaining({ front: { psi: 33, kPa: null } }),
+        placard: expect.objectContaining({
+          front: { psi: 33.4, kPa: null, typed: { value: 2.3, unit: 'bar' } },
+        }),
       }),
     ])
     expect(await violationsOn(desk)).toEqual([])
@@ -232,9 +251,9 @@ const typed = async (page: Page, text: string): Promise<void> => {
 const typeLabel = async (bay: Page): Promise<void> => {
   await shows(bay, 'Type the label in the door')
   expect(await violationsOn(bay)).toEqual([])
-  await tap(button(bay, 'psi', true))
-  for (const psi of ['33', '33']) {
-    await type(bay, psi)
+  await tap(button(bay, 'bar, no psi'))
+  for (const bar of ['2.3', '2.3']) {
+    await type(bay, bar)
     await tap(button(bay, /^Next/))
   }
   await tap(button(bay, /^no spare/))
@@ -247,6 +266,19 @@ const typeLabel = async (bay: Page): Promise<void> => {
   await tap(button(bay, /^Label in the driver/))
   await tap(button(bay, 'Enter it on the sheet'))
   await shows(bay, 'Enter what the vehicle listens to')
+}
+
+/** How the vehicle is told of its tires, as its handbook prints it. */
+const typeProcedure = async (bay: Page): Promise<void> => {
+  await shows(bay, 'Enter how the vehicle learns')
+  expect(await violationsOn(bay)).toEqual([])
+  await tap(button(bay, /^By reset/))
+  for (const words of ['Hold SET with the key on.', 'It shows SET.', 'Key off.']) await typed(bay, words)
+  await tap(button(bay, 'not printed'))
+  await tap(button(bay, 'nothing known'))
+  await tap(button(bay, /^maker manual/))
+  await bay.locator('.bay-pad').getByRole('textbox').fill('page 212')
+  await tap(button(bay, 'Enter it on the sheet'))
 }
 
 /** All four low alike, on a cold morning; the light is on and nothing else is wrong. */

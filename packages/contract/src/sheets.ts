@@ -185,6 +185,18 @@ export const EnteredFigure = z.discriminatedUnion('figure', [
   /** The vehicle has no sensors in its wheels: it watches them another way, or not at all. */
   z.strictObject({ figure: z.literal('no-sensors'), system: z.enum(['indirect', 'none']) }),
   z.strictObject({ figure: z.literal('relearn'), relearn: SheetRelearn, ...readFrom }),
+  z.strictObject({
+    figure: z.literal('system'),
+    ...z.pick(SpecificationSheet, {
+      pressureDisplay: true,
+      locatesWheels: true,
+      spareMonitored: true,
+      warnAtPsi: true,
+    }).shape,
+    system: z.enum(['direct', 'indirect', 'none']),
+    ...readFrom,
+  }),
+  z.strictObject({ figure: z.literal('lifting'), liftNotes: line(500), ...readFrom }),
 ])
 export type EnteredFigure = z.infer<typeof EnteredFigure>
 

@@ -134,7 +134,8 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
     /^Tell the vehicle/,
     async (page) => {
       await read(page)
-      await tap(button(page, /^By reset/))
+      // A sheet with a procedure says the method already.
+      if (await button(page, /^By reset/).count()) await tap(button(page, /^By reset/))
       await tap(button(page, /^Has learned/))
     },
   ],

@@ -54,7 +54,9 @@ export const stepHows: StepsWording['how'] = {
         ),
   'lift-vehicle': ({ values: { liftNotes } }) =>
     joined(
-      liftNotes,
+      liftNotes === ''
+        ? "The sheet has no lifting points. Find the vehicle maker's own, and have them entered on the sheet."
+        : liftNotes,
       'Before it goes up: every tire marked with its place, the key of the locking fasteners found, doors shut, nothing loose.',
     ),
   'lower-to-touching':

@@ -1,9 +1,10 @@
 import type { EnteredFigure, SheetContent, StoredSheet } from '@bayledger/contract/sheets'
+import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
 import {
   blankSheet,
   type FigureSource,
   figureWorth,
-  type SheetFigure,
+  SheetFigure,
   type SpecificationSheet,
   sourcesRead,
 } from '@bayledger/reckoning/sheet'
@@ -38,9 +39,13 @@ export const enterFigure = (
 ): Promise<StoredSheet> => {
   if (entered.figure === 'studTorque') askAbout(torqueDoubtsOf(entered.studs), sure)
   return changeSheet(deps, actor, key, at, (before) => {
-    const figure = entered.figure === 'no-sensors' ? 'frequency' : entered.figure
-    if (figureWorth(before, figure) === 'verified') throw new AppError({ code: 'FIGURE_VERIFIED' })
-    return withFigure(contentOf(before), entered)
+    const after = withFigure(contentOf(before), entered)
+    for (const figure of SheetFigure.options) {
+      const isChanged = sheetFigureDigest(before, figure) !== sheetFigureDigest(after, figure)
+      if ((isChanged || figure === entered.figure) && figureWorth(before, figure) === 'verified')
+        throw new AppError({ code: 'FIGURE_VERIFIED' })
+    }
+    return after
   })
 }
 
@@ -76,37 +81,42 @@ const contentOf = ({
 type ReadFrom = Pick<FigureSource, 'kind' | 'reference'>
 const readFrom = ({ kind, reference }: ReadFrom): ReadFrom => ({ kind, reference })
 
+/** The sheet with what was read. How the vehicle watches its tires and whether it has sensors are said alike. */
 const withFigure = (content: SheetContent, entered: EnteredFigure): SheetContent => {
+  const { sources } = content
   switch (entered.figure) {
     case 'placard': {
       const { placard, tire, spare } = entered
-      return { ...content, placard, tire, spare, sources: { ...content.sources, placard: readFrom(entered) } }
+      return { ...content, placard, tire, spare, sources: { ...sources, placard: readFrom(entered) } }
     }
     case 'studTorque':
+      return { ...content, studs: entered.studs, sources: { ...sources, studTorque: readFrom(entered) } }
+    case 'frequency': {
+      const after = watching(content, 'direct')
       return {
-        ...content,
-        studs: entered.studs,
-        sources: { ...content.sources, studTorque: readFrom(entered) },
-      }
-    case 'frequency':
-      return {
-        ...content,
-        system: 'direct',
+        ...after,
         sensor: entered.sensor,
-        sources: { ...content.sources, frequency: readFrom(entered) },
+        sources: { ...after.sources, frequency: readFrom(entered) },
       }
-    case 'relearn':
-      return {
-        ...content,
-        relearn: entered.relearn,
-        sources: { ...content.sources, relearn: readFrom(entered) },
-      }
+    }
     case 'no-sensors':
-      return {
-        ...content,
-        system: entered.system,
-        sensor: null,
-        sources: { ...content.sources, frequency: null },
-      }
+      return watching(content, entered.system)
+    case 'relearn':
+      return { ...content, relearn: entered.relearn, sources: { ...sources, relearn: readFrom(entered) } }
+    case 'system': {
+      const { figure: _figure, kind, reference, system, ...how } = entered
+      const after = watching(content, system)
+      return { ...after, ...how, sources: { ...after.sources, system: { kind, reference } } }
+    }
+    case 'lifting':
+      return { ...content, liftNotes: entered.liftNotes, sources: { ...sources, lifting: readFrom(entered) } }
   }
+}
+
+/** A vehicle that watches its tires by sensors has some; any other has none. A source that said otherwise goes. */
+const watching = (content: SheetContent, system: 'direct' | 'indirect' | 'none'): SheetContent => {
+  const { system: source, ...others } = content.sources
+  const sources = system === content.system && source ? { ...others, system: source } : others
+  if (system === 'direct') return { ...content, system, sensor: content.sensor ?? 'missing', sources }
+  return { ...content, system, sensor: null, sources: { ...sources, frequency: null } }
 }

@@ -48,6 +48,7 @@ export function OrderActions({ stage, state, step, pace, onPace, onOpen }: Order
           {pace === 'task-by-task' ? 'Wheel by wheel' : 'Task by task'}
         </Button>
       ) : null}
+      {state.sheet ? <Button onClick={() => onOpen({ at: 'figures', figure: null })}>Figures</Button> : null}
       <Button onClick={() => onOpen({ at: 'history' })}>History</Button>
       {state.photos.length === 0 ? null : (
         <Button onClick={() => onOpen({ at: 'photos' })}>{photoWords.ofOrder(state.photos.length)}</Button>

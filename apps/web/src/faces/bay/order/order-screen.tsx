@@ -18,6 +18,7 @@ import { ClosedElsewhereNotices } from '../record/closed-elsewhere-notices.tsx'
 import { HistoryScreen } from '../record/history-screen.tsx'
 import { RefusedNotices } from '../record/refused-notices.tsx'
 import { useSignedIn } from '../session/signed-in.ts'
+import { FiguresScreen } from '../sheet/lazy-figures.tsx'
 import { LoudBand } from '../vehicle/loud-band.tsx'
 import { ParkedBand } from '../vehicle/parked-band.tsx'
 import { StopBand } from '../vehicle/stop-band.tsx'
@@ -102,6 +103,12 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
           <PhotosScreen order={order} onBack={next} />
         </Suspense>
       )
+    if (selected?.at === 'figures')
+      return (
+        <Suspense fallback={null}>
+          <FiguresScreen state={state} first={selected.figure} onBack={next} />
+        </Suspense>
+      )
     if (selected?.at === 'plan')
       return (
         <PlanScreen state={state} onBack={next} onOpen={(stepKey) => setSelected({ at: 'step', stepKey })} />
@@ -139,7 +146,15 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
     if (step === null) return <Waiting state={state} />
     if (selected?.at === 'aside')
       return <SetAsideForm state={state} step={step} onDone={next} onBack={next} />
-    return <WorkStep key={step.stepKey} state={state} step={step} onDone={next} />
+    return (
+      <WorkStep
+        key={step.stepKey}
+        state={state}
+        step={step}
+        onDone={next}
+        onFigure={(figure) => setSelected({ at: 'figures', figure })}
+      />
+    )
   }
 
   return (

@@ -1,4 +1,5 @@
 import type { OrderState } from '@bayledger/ledger/state'
+import type { SheetFigure } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { ArrivalTask } from '../../../features/arrival/arrival-tasks.ts'
@@ -11,6 +12,7 @@ export type SelectedScreen =
   | { readonly at: 'wheel'; readonly wheel: WheelPosition }
   | { readonly at: 'step' | 'aside'; readonly stepKey: string }
   | { readonly at: 'not-right'; readonly stepKey: string | null; readonly wheel: WheelPosition | null }
+  | { readonly at: 'figures'; readonly figure: SheetFigure | null }
   | { readonly at: 'plan' | 'history' | 'findings' | 'photos' }
 
 /** The screen on which a form is filled in, by the form's key; `null` where none shows it any more. */

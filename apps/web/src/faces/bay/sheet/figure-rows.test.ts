@@ -77,5 +77,73 @@ describe('the rows of a wheel', () => {
   })
 })
 
+const read = { source: 'maker-manual', reference: 'page 12' }
+
+describe('the rows of how a vehicle learns', () => {
+  const procedure = {
+    entry: 'Key on, hold the button.',
+    confirmation: 'One beep.',
+    exit: 'Key off.',
+    trap: null,
+  }
+  it.each([
+    ['stationary', { timeLimitMinutes: '5' }, { timeLimitMinutes: 5, parkMinutes: null, driveMinutes: null }],
+    ['connector', { driveMinutes: '10' }, { timeLimitMinutes: null, driveMinutes: 10, driveSpeedMph: null }],
+    ['reset', { driveMinutes: null }, { timeLimitMinutes: null, driveMinutes: null, driveSpeedMph: null }],
+    [
+      'automatic',
+      { parkMinutes: '20', driveMinutes: '15', driveSpeedMph: '30' },
+      { timeLimitMinutes: null, parkMinutes: 20, driveMinutes: 15, driveSpeedMph: 30 },
+    ],
+  ] as const)('ask only for the figures of %s, and keep no other', (method, figures, entered) => {
+    const values = { method, ...procedure, ...figures, ...read }
+    expect(rowsOpen(figureRows('relearn', values), values)).toEqual([])
+    const other = {
+      timeLimitMinutes: '7',
+      parkMinutes: '7',
+      driveMinutes: '7',
+      driveSpeedMph: '7',
+      ...values,
+    }
+    expect(figureIn('relearn', other)).toMatchObject({ relearn: { method, ...entered } })
+    expect(EnteredFigure.safeParse(figureIn('relearn', values)).success).toBe(true)
+  })
+})
+
+describe('the rows of how a vehicle watches its tires', () => {
+  it('ask a vehicle with sensors for its spare and where it warns', () => {
+    const values = { system: 'direct', shows: 'yes', finds: 'no', spare: 'yes', ...read }
+    const warns = { 'warn.front': '26', 'warn.rear': null, 'warn.spare': '45' }
+    expect(rowsOpen(figureRows('system', values), values)).toEqual([])
+    const entered = figureIn('system', { ...values, ...warns })
+    expect(entered).toMatchObject({ spareMonitored: true, warnAtPsi: { front: 26, rear: null, spare: 45 } })
+    expect(EnteredFigure.safeParse(entered).success).toBe(true)
+  })
+
+  it('ask one without sensors for nothing that only sensors can do', () => {
+    const values = { system: 'none', ...read }
+    expect(figureRows('system', values).map(({ key }) => key)).toEqual(['system', 'source', 'reference'])
+    const changed = { ...values, shows: 'yes', finds: 'yes', spare: 'yes', 'warn.front': '26' }
+    expect(figureIn('system', changed)).toEqual({
+      figure: 'system',
+      system: 'none',
+      pressureDisplay: false,
+      locatesWheels: false,
+      spareMonitored: false,
+      warnAtPsi: null,
+      kind: 'maker-manual',
+      reference: 'page 12',
+    })
+  })
+})
+
+it('takes the lifting points as they are printed', () => {
+  const values = { liftNotes: ' Front: behind the notch. ', ...read }
+  expect(rowsOpen(figureRows('lifting', values), values)).toEqual([])
+  expect(EnteredFigure.parse(figureIn('lifting', values))).toMatchObject({
+    liftNotes: 'Front: behind the notch.',
+  })
+})
+
 const hasStar = (count: number): boolean =>
   EnteredFigure.safeParse(figureIn('studTorque', { ...studs, count: String(count) })).success

@@ -10,3 +10,8 @@ export const VerifyFigure = lazy(async () => {
   const { VerifyFigure } = await import('./verify-figure.tsx')
   return { default: VerifyFigure }
 })
+
+export const FiguresScreen = lazy(async () => {
+  const { FiguresScreen } = await import('./figures-screen.tsx')
+  return { default: FiguresScreen }
+})

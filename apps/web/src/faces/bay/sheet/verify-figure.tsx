@@ -2,7 +2,7 @@ import { verifyFigure } from '@bayledger/contract/sheets'
 import { proveSecondPerson } from '@bayledger/contract/staff'
 import { judgeRoles } from '@bayledger/ledger/role'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
-import type { SafetyFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
+import type { SheetFigure, SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { newId } from '../../../features/ledger/draft-entry.ts'
@@ -14,7 +14,7 @@ import { newestOf, putInOrder } from './enter-figure.tsx'
 type VerifyFigureProps = {
   orderId: string
   sheet: SpecificationSheet
-  figure: SafetyFigure
+  figure: SheetFigure
   title: string
   onBack: () => void
   onDone: () => void

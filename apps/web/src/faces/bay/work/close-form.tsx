@@ -3,6 +3,7 @@ import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { closingWords } from './closing-words.ts'
+import { FigureButton } from './figure-standing.tsx'
 import { StepFigureView } from './step-figure.tsx'
 import { cautionWords, howWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -10,7 +11,7 @@ import { WorkRows } from './work-rows.tsx'
 
 /** A step that is only done; where something was found, its place or figure is noted. */
 export function CloseForm(props: WorkFormProps) {
-  const { state, step, onDone } = props
+  const { state, step, onDone, onFigure } = props
   const { record, busy, problem } = useRecord(state.orderId)
   if (step.needs.includes('value'))
     return (
@@ -38,6 +39,9 @@ export function CloseForm(props: WorkFormProps) {
       how={howWords(step)}
       caution={cautionWords(step)}
       problem={problem}
+      {...(step.code === 'lift-vehicle'
+        ? { beside: <FigureButton state={state} figure="lifting" onFigure={onFigure} /> }
+        : {})}
       {...(step.figure === null ? {} : { figure: <StepFigureView state={state} step={step} /> })}
       pad={
         <Button

@@ -1,8 +1,9 @@
 import { figureStanding } from '@bayledger/ledger/questions/figure-standing'
 import type { OrderState } from '@bayledger/ledger/state'
-import type { SheetFigure } from '@bayledger/reckoning/sheet'
+import { figureWorth, type SheetFigure } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
-import { figureStandingWords } from '@bayledger/wording/en/figure-worth'
+import { figureStandingWords, figureWorthWords } from '@bayledger/wording/en/figure-worth'
+import { Button } from '../../../ui/button.tsx'
 
 /** What a figure of the sheet is worth, beside the figure itself. */
 export function FigureStandingLine({ state, figure }: { state: OrderState; figure: SheetFigure }) {
@@ -27,4 +28,23 @@ export const sheetFigureOf = ({ figure }: Step): SheetFigure | null => {
     case 'minutes':
       return figure.of === 'proof-drive' ? null : 'relearn'
   }
+}
+
+type FigureButtonProps = {
+  state: OrderState
+  figure: 'relearn' | 'lifting'
+  onFigure: (figure: SheetFigure) => void
+}
+
+/** Beside a step that works by a figure which nobody has verified: what it is worth, and the way to it. */
+export function FigureButton({ state, figure, onFigure }: FigureButtonProps) {
+  const sheet = state.sheet?.sheet
+  if (!sheet || (figure === 'relearn' && sheet.relearn === null)) return null
+  const worth = figureWorth(sheet, figure)
+  if (worth === 'verified') return null
+  return (
+    <Button onClick={() => onFigure(figure)}>
+      {figure === 'relearn' ? 'Procedure' : 'Lifting points'} <small>{figureWorthWords[worth]}</small>
+    </Button>
+  )
 }

@@ -5,7 +5,7 @@ import { useWatch } from '../clock/use-watch.ts'
 import type { Row } from '../form/rows.ts'
 import { StepTimer } from '../form/step-timer.tsx'
 import { useBayClock } from '../session/signed-in.ts'
-import { FigureStandingLine, sheetFigureOf } from './figure-standing.tsx'
+import { FigureButton, FigureStandingLine, sheetFigureOf } from './figure-standing.tsx'
 import { StepFigureView } from './step-figure.tsx'
 import { howWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -31,7 +31,7 @@ const results: Row = {
 
 /** The vehicle learns its sensors; each wheel is ticked as it confirms, in order. */
 export function RelearnForm(props: WorkFormProps) {
-  const { state, step } = props
+  const { state, step, onFigure } = props
   const sheet = state.sheet?.sheet
   const relearn = relearnOf(sheet)
   const limit = relearn?.timeLimitMinutes ?? relearn?.parkMinutes ?? null
@@ -60,11 +60,14 @@ export function RelearnForm(props: WorkFormProps) {
       {...props}
       kind="relearn.done"
       beside={
-        <StepTimer
-          watchKey={watchKey}
-          label={limit === null ? 'Time it' : 'Time to learn'}
-          target={limit === null ? null : limit * 60}
-        />
+        <>
+          <FigureButton state={state} figure="relearn" onFigure={onFigure} />
+          <StepTimer
+            watchKey={watchKey}
+            label={limit === null ? 'Time it' : 'Time to learn'}
+            target={limit === null ? null : limit * 60}
+          />
+        </>
       }
       how={
         refused === null

@@ -23,7 +23,12 @@ const rows: readonly Row[] = [
 ]
 
 /** A step that will not be done is set aside with a reason, which the report names. */
-export function SetAsideForm({ state, step, onDone, onBack }: WorkFormProps & { onBack: () => void }) {
+export function SetAsideForm({
+  state,
+  step,
+  onDone,
+  onBack,
+}: Omit<WorkFormProps, 'onFigure'> & { onBack: () => void }) {
   const { recordAll, busy, problem } = useRecord(state.orderId)
   return (
     <RowForm

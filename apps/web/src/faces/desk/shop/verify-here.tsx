@@ -27,8 +27,8 @@ export function VerifyHere({ sheet, figure }: VerifyProps) {
   return (
     <>
       nobody yet{' '}
-      <Button onClick={() => setOpen(true)}>
-        Verify<span className="for-screen-readers">: {sheetFigureNames[figure]}</span>
+      <Button aria-label={`Verify: ${sheetFigureNames[figure]}`} onClick={() => setOpen(true)}>
+        Verify
       </Button>
       {isOpen ? <VerifyDialog sheet={sheet} figure={figure} onClose={() => setOpen(false)} /> : null}
     </>
