@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
+import { firstItems } from './first-items.ts'
 import { firstThresholds, type OpeningHours, strictestLaw } from './first-settings.ts'
 
 /** What an empty shop starts from. */
@@ -77,7 +78,7 @@ export const seedBase = async ({
     })
     await tx.settingVersion.createMany({
       data: [
-        { kind: 'prices', body: { ...firstPrices, ...prices } },
+        { kind: 'prices', body: { ...firstPrices, items: [...firstItems], ...prices } },
         { kind: 'thresholds', body: firstThresholds },
       ].map((setting) => ({ shopId, id: randomUUID(), version: 1, ...setting, createdBy, createdAt: now })),
     })

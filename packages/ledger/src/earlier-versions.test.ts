@@ -73,7 +73,7 @@ describe('what an earlier version of an entry did not know', () => {
     for (const [kind, version] of [
       ['diagnosis.issued', 3],
       ['sheet.chosen', 5],
-      ['estimate.issued', 4],
+      ['estimate.issued', 5],
       ['tire.inspected', 4],
       ['plan.issued', 5],
     ] as const) {

@@ -38,6 +38,14 @@ export const LineCode = z.enum([
   'fastener-parts',
   'pressures',
   'pressures-alone',
+  'pressures-labor',
+  'rotation-labor',
+  'season-labor',
+  'torque-again',
+  'torque-again-labor',
+  'spare-labor',
+  'deposit',
+  'deposit-returned',
   'supplies',
 ])
 export type LineCode = z.infer<typeof LineCode>
@@ -48,7 +56,7 @@ export type LineCode = z.infer<typeof LineCode>
  */
 export const EstimateLine = z.strictObject({
   lineKey: key,
-  kind: z.enum(['look', 'labor', 'part', 'kit', 'fee', 'discount', 'no-charge']),
+  kind: z.enum(['look', 'labor', 'part', 'kit', 'fee', 'deposit', 'discount', 'no-charge']),
   code: z.nullable(LineCode),
   words: z.nullable(words),
   /** The wheels that the line is for; none where it is for the vehicle. */
@@ -96,7 +104,10 @@ export const Work = z.discriminatedUnion('kind', [
 ])
 export type Work = z.infer<typeof Work>
 
-/** What a bundle is called, by code: one for each kind of work that can lead it, and one for the set of four. */
+/**
+ * What a bundle is called, by code: one for each kind of work that can lead it, one for the set of four, and those of what
+ * the advisor adds by hand.
+ */
 export const BundleTitle = z.enum([
   'look',
   'sensor',
@@ -113,6 +124,10 @@ export const BundleTitle = z.enum([
   'pressures',
   'relearn',
   'reset',
+  'tires',
+  'spare',
+  'outside-work',
+  'by-hand',
 ])
 export type BundleTitle = z.infer<typeof BundleTitle>
 
@@ -146,6 +161,8 @@ export const EstimateMoney = z.strictObject({
   taxRatePercentThousandths: z.int().check(z.gte(0)),
   taxedClasses: z.array(TaxClass),
   taxBasis: z.enum(['line', 'invoice']),
+  /** The certificate by which the customer pays no sales tax; absent where they pay it. */
+  exemption: z.optional(words),
   totals: Totals,
 })
 export type EstimateMoney = z.infer<typeof EstimateMoney>

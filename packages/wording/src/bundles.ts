@@ -2,6 +2,7 @@ import { type BundleNamed, namedBundle } from '@bayledger/ledger/questions/named
 import type { IssuedBundle } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { BundleTitle } from '@bayledger/reckoning/estimate'
+import { isAdded } from '@bayledger/reckoning/money/added-bundles'
 import type { FindingSentences } from './findings.ts'
 import { type WheelsWording, wheelList } from './wheels.ts'
 import { sentenceFor } from './worded-diagnosis.ts'
@@ -11,6 +12,9 @@ export type BundlesWording = {
   readonly titles: Readonly<Record<BundleTitle, (wheels: string) => string>>
   /** The reason for a bundle that no finding needs: the inspection itself. */
   readonly nothingToSell: string
+  /** The reason for what the customer asked for, and for what the advisor added. */
+  readonly asked: string
+  readonly byHand: string
 }
 
 type Words = { readonly bundles: BundlesWording; readonly wheels: WheelsWording }
@@ -28,7 +32,10 @@ export const bundleReason = (
   if (bundle.asWritten) return bundle.asWritten.reason
   // A hole that was seen says more of a search for a leak than the pressure that it cost.
   const code = bundle.findings.find((one) => one === 'puncture-found') ?? bundle.findings[0]
-  if (code === undefined) return words.bundles.nothingToSell
+  if (code === undefined) {
+    if (!isAdded(bundle)) return words.bundles.nothingToSell
+    return bundle.works.length === 0 ? words.bundles.byHand : words.bundles.asked
+  }
   const own = namedBundle(bundle).wheels
   const alike = findings.filter((finding) => finding.code === code)
   const here = alike.find(({ wheels }) => wheels.some((wheel) => own.includes(wheel)))

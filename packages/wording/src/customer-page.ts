@@ -53,6 +53,8 @@ export type CustomerEstimateWording = {
   readonly total: string
   readonly answers: Readonly<Record<Answer, string>>
   readonly question: {
+    /** Of an alternative: what it replaces. */
+    readonly insteadOf: (title: string) => string
     readonly eachPrice: string
     readonly tax: string
     readonly yours: (title: string) => string

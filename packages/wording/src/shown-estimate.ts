@@ -1,6 +1,7 @@
 import { bundleMoney, estimateMoney, type MoneySides } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { IssuedEstimate } from '@bayledger/ledger/state'
+import type { BundleMoney } from '@bayledger/reckoning/estimate'
 import { bundleReason, bundleTitle } from './bundles.ts'
 import { cautionWords } from './customer-cautions.ts'
 import { lineWords } from './estimate-lines.ts'
@@ -35,6 +36,18 @@ type Words = Pick<
   'code' | 'bundles' | 'customerCautions' | 'estimateLines' | 'findingSentences' | 'wheels'
 >
 
+/** A bundle's title; of what was added by hand also its own words, because the title alone says little. */
+export const shownTitle = (
+  words: Pick<Language, 'bundles' | 'estimateLines' | 'wheels'>,
+  bundle: Parameters<typeof namedBundle>[0],
+  { lines }: Pick<BundleMoney, 'lines'>,
+): string => {
+  const title = bundleTitle(words, namedBundle(bundle))
+  const [first] = lines
+  const isByHand = bundle.title === 'by-hand' || bundle.title === 'outside-work'
+  return isByHand && first ? `${title}: ${lineWords(words.estimateLines, first)}` : title
+}
+
 /** An issued version in words and amounts; `null` where any of its money was withheld or erased. */
 export const shownEstimate = (
   words: Words,
@@ -48,7 +61,7 @@ export const shownEstimate = (
     return [
       {
         bundleKey: bundle.bundleKey,
-        title: bundleTitle(words, namedBundle(bundle)),
+        title: shownTitle(words, bundle, money),
         reason: bundleReason(words, bundle, findings),
         alternativeTo: bundle.alternativeTo,
         lines: money.lines.map((line) => ({

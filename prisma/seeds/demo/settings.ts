@@ -1,11 +1,12 @@
 import { firstPrices as prices } from '@bayledger/reckoning/money/first-prices'
+import { firstItems } from '../first-items.ts'
 import { firstThresholds } from '../first-settings.ts'
 import { demoId } from './seeded.ts'
 
 /** The inspection fee: 0.4 h of labor, agreed with the customer before the inspection. */
 export const lookFeeCents = (prices.hours.look * prices.laborCentsPerHour) / 100
 
-type Json = string | number | boolean | readonly Json[] | { readonly [name: string]: Json }
+type Json = string | number | boolean | null | readonly Json[] | { readonly [name: string]: Json }
 
 /** A first version of a setting that holds for the whole shop. */
 export type DemoSetting = {
@@ -23,7 +24,7 @@ const setting = (kind: string, body: { readonly [name: string]: Json }): DemoSet
 })
 
 export const settings: readonly DemoSetting[] = [
-  setting('prices', prices),
+  setting('prices', { ...prices, items: firstItems.map((item) => ({ ...item })) }),
   setting('report-head', {
     lines: ['Tamber Street Tire & Wheel', '14 Tamber Street, Brindle Falls'],
     telephone: '+15555550100',

@@ -1,5 +1,6 @@
 import { canonicalText } from '../digests.ts'
 import type { BundleDecision, IssuedBundle, OrderState } from '../state.ts'
+import { areAlternatives } from './alternatives.ts'
 import { workBegan } from './work-began.ts'
 
 /** The bundles of the newest revision of the estimate. */
@@ -28,17 +29,14 @@ export const authorizedBundles = (state: OrderState): readonly IssuedBundle[] =>
 export const isLook = ({ works }: Pick<IssuedBundle, 'works'>): boolean =>
   works.length > 0 && works.every(({ kind }) => kind === 'look')
 
-/** Bundles that wait for an answer. When one alternative is chosen, the other needs no answer. */
+/** Bundles that wait for an answer. When one alternative is chosen, the others need no answer. */
 export const unansweredBundles = (state: OrderState): readonly IssuedBundle[] => {
   const chosen = authorizedBundles(state)
   return newestBundles(state).filter(
     (bundle) =>
       !isLook(bundle) &&
       answerTo(state, bundle) === null &&
-      !chosen.some(
-        ({ bundleKey, alternativeTo }) =>
-          alternativeTo === bundle.bundleKey || bundle.alternativeTo === bundleKey,
-      ),
+      !chosen.some((other) => areAlternatives(bundle, other)),
   )
 }
 

@@ -59,14 +59,19 @@ export const limitOf = (limits: DiscountLimits, roles: readonly string[]): numbe
  * @source This program's own rule.
  */
 export const isOverLimit = (lines: readonly EstimateLine[], limit: number): boolean => {
-  const off = lines.filter(({ amountCents }) => amountCents < 0)
+  const off = lines.filter(({ amountCents, kind }) => amountCents < 0 && kind !== 'deposit')
+  // Nobody gives back more of a deposit than was charged.
+  const deposits = sumCents(
+    lines.filter(({ kind }) => kind === 'deposit').map(({ amountCents }) => amountCents),
+  )
+  if (deposits < 0) return true
   return [...new Set(off.map(({ taxClass }) => taxClass))].some(
     (taxClass) =>
       -sumCents(off.filter((line) => line.taxClass === taxClass).map(({ amountCents }) => amountCents)) >
       shareCents(
         sumCents(
           lines
-            .filter((line) => line.taxClass === taxClass && line.amountCents > 0)
+            .filter((line) => line.taxClass === taxClass && line.amountCents > 0 && line.kind !== 'deposit')
             .map(({ amountCents }) => amountCents),
         ),
         limit,

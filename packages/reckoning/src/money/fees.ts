@@ -14,7 +14,7 @@ export const Fee = z.strictObject({
 })
 export type Fee = z.infer<typeof Fee>
 
-/** The lines by which tires, sensors and wheels are counted. */
+/** The lines by which tires, sensors and wheels are counted: their codes, or the key of one in the shop's own words. */
 const countedBy: Readonly<Record<Fee['per'], readonly string[]>> = {
   tire: ['tire'],
   sensor: ['sensor'],
@@ -30,7 +30,7 @@ const countedBy: Readonly<Record<Fee['per'], readonly string[]>> = {
  */
 export const feeLines = (fees: readonly Fee[], lines: readonly EstimateLine[]): EstimateLine[] =>
   fees.flatMap((fee) => {
-    const counted = lines.filter(({ code }) => code !== null && countedBy[fee.per].includes(code))
+    const counted = lines.filter(({ code, lineKey }) => countedBy[fee.per].includes(code ?? lineKey))
     const quantity = counted.reduce((sum, { quantityHundredths }) => sum + quantityHundredths, 0)
     const cents = extendedCents(quantity, fee.cents)
     if (cents === 0) return []

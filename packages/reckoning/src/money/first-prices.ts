@@ -7,7 +7,17 @@ export const firstPrices = {
   taxedClasses: ['parts'],
   taxBasis: 'line',
   laborCentsPerHour: 13_000,
-  hours: { look: 40, relearnFirst: 30, relearnEachMore: 10, reset: 20 },
+  hours: {
+    look: 40,
+    relearnFirst: 30,
+    relearnEachMore: 10,
+    reset: 20,
+    rotation: 30,
+    season: 50,
+    torqueAgain: 0,
+    spare: 30,
+    pressures: 0,
+  },
   lowProfileAspect: 50,
   prices: {
     wheelService: 3_200,

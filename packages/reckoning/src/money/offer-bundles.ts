@@ -2,7 +2,7 @@ import { sensorOf } from '@bayledger/reckoning/sheet'
 import type { CautionReference } from '../cautions/caution-reference.ts'
 import { type CustomerCautionNumber, customerCaution } from '../cautions/customer-cautions.ts'
 import type { Finding, Offer } from '../diagnosis/diagnosis.ts'
-import type { Bundle, EstimateLine, Work } from '../estimate.ts'
+import type { Bundle, EstimateLine } from '../estimate.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import type { OfferedBundle, OfferOf } from './offer.ts'
 import { fastenerBundles } from './offer-fasteners.ts'
@@ -14,15 +14,9 @@ import {
   tiresOfferedAnew,
   urgentTireBundles,
 } from './offer-tires.ts'
-import {
-  disposalLine,
-  kitLine,
-  laborLine,
-  noChargeLine,
-  sensorLine,
-  wheelServiceLines,
-} from './price-lines.ts'
-import { stemOf, usualStem } from './stem-of.ts'
+import { kitLine, laborLine, noChargeLine, wheelServiceLines } from './price-lines.ts'
+import { sensorLines, sensorWorks } from './sensor-lines.ts'
+import { stemOf } from './stem-of.ts'
 
 /**
  * What may be offered for the findings, each as lines that only make sense together: nobody can say Yes to a
@@ -96,7 +90,8 @@ const fitSensors = (
   alternativeTo: string | null,
 ): OfferedBundle => {
   const { sheet, prices } = of
-  const hours = prices.hours.relearnFirst + prices.hours.relearnEachMore * (wheels.length - 1)
+  // A wheel that gets another tire is demounted, mounted and balanced once.
+  const demounted = wheels.filter((wheel) => !tiresOfferedAnew(of).includes(wheel))
   return {
     bundleKey,
     title: alternativeTo === null ? 'sensor' : 'set-of-four',
@@ -105,30 +100,8 @@ const fitSensors = (
     // A No to the set leaves the warning alone where the one sensor is authorized.
     cautions: shownBefore(alternativeTo === null ? 'CT-01' : 'CT-05'),
     alternativeTo,
-    works: [
-      ...wheels.map(
-        (wheel): Work => ({
-          kind: 'fit-sensor',
-          wheel,
-          valve: sensorOf(sheet)?.stem ?? usualStem,
-          identity: 'new',
-        }),
-      ),
-      { kind: 'relearn' },
-      { kind: 'set-pressures' },
-    ],
-    lines: [
-      sensorLine(prices, sheet, wheels),
-      // A wheel that gets another tire is demounted, mounted and balanced once.
-      ...wheelServiceLines(
-        prices,
-        sheet,
-        wheels.filter((wheel) => !tiresOfferedAnew(of).includes(wheel)),
-      ),
-      laborLine(prices, 'relearn', 'program-and-relearn', hours),
-      disposalLine(prices, wheels),
-      noChargeLine('pressures', 'pressures'),
-    ],
+    works: sensorWorks(sheet, wheels),
+    lines: sensorLines(prices, sheet, wheels, demounted),
   }
 }
 

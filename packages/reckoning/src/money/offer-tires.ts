@@ -49,7 +49,7 @@ export const openedTireBundles = (of: OfferOf): OfferedBundle[] =>
     .map((wheel) => ({
       ...tireBundle(of, wheel, offeringTires(of, true), true),
       works: [{ kind: 'fit-tire', wheel }, { kind: 'set-pressures' }],
-      lines: [...tireLines(of.prices, wheel), noChargeLine('pressures', 'pressures')],
+      lines: [...tireLines(of.prices, [wheel]), noChargeLine('pressures', 'pressures')],
     }))
 
 const isSearched = ({ opened }: OfferOf, wheel: WheelPosition): boolean =>
@@ -91,7 +91,7 @@ const tireBundle = (
     alternativeTo: null,
     works,
     lines: [
-      ...tireLines(prices, wheel),
+      ...tireLines(prices, [wheel]),
       ...wheelServiceLines(prices, sheet, [wheel]),
       kitLine(prices, valve, [wheel]),
       noChargeLine('pressures', 'pressures'),

@@ -26,8 +26,8 @@ describe('a price book', () => {
     const { tire: _tire, tireDisposal: _disposal, ...without } = firstPrices.prices
     const old = { ...firstPrices, prices: without }
     const again = readPriceBook(old)
-    expect(again).toMatchObject({ form: 2, version: 1, fees: [], seasons: [], prices: { tire: null } })
-    expect(again && pricesOn(again, '2026-01-12')).toEqual({ ...old, fees: [] })
+    expect(again).toMatchObject({ form: 3, version: 1, fees: [], seasons: [], prices: { tire: null } })
+    expect(again && pricesOn(again, '2026-01-12')).toEqual({ ...old, fees: [], items: [] })
     expect(PriceList.safeParse(old).success).toBe(true)
     expect(readPriceBook(book)).toEqual(book)
     expect(readPriceBook({ form: 3 })).toBeNull()
@@ -51,6 +51,31 @@ describe('a price book', () => {
     ],
   ])('refuses %o with what is allowed', (change, field, allowed) => {
     expect(faultsOf(change)).toEqual([[field, allowed]])
+  })
+})
+
+describe('the second form', () => {
+  it('is read as a book that sells neither what a customer asks for nor items', () => {
+    const now = readPriceBook(firstPrices)
+    if (now === null) throw new RangeError('the first prices can be read')
+    const { items: _items, ...rest } = now
+    const { look, relearnFirst, relearnEachMore, reset } = now.hours
+    const second = { ...rest, form: 2, hours: { look, relearnFirst, relearnEachMore, reset } }
+    expect(readPriceBook(second)).toMatchObject({
+      form: 3,
+      hours: { look, rotation: null, season: null, torqueAgain: null, spare: null, pressures: null },
+      items: [],
+    })
+    expect(pricesOn({ ...now, items: [] }, '2026-01-12').hours).toEqual(firstPrices.hours)
+    expect(readPriceBook({ ...second, items: [] })).toBeNull()
+  })
+
+  it('names a size for a tire and for nothing else', () => {
+    const now = readPriceBook(firstPrices)
+    const item = { key: 'one', words: 'One', kind: 'part', size: '225/65R17', cents: 1, depositCents: null }
+    expect(readPriceBook({ ...now, items: [item] })).toBeNull()
+    expect(readPriceBook({ ...now, items: [{ ...item, size: null }] })).not.toBeNull()
+    expect(readPriceBook({ ...now, items: [{ ...item, kind: 'tire', size: null }] })).toBeNull()
   })
 })
 

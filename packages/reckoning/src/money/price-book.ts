@@ -5,6 +5,7 @@ import { hours, key, price, share, words } from './book-fields.ts'
 import { shareCents } from './cents.ts'
 import { Fee } from './fees.ts'
 import { PriceList } from './price-list.ts'
+import { SoldItem, taxClassOf } from './sold-items.ts'
 
 const dayOfYear = z.string().check(z.regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, priceWords.dayOfYear))
 
@@ -37,9 +38,15 @@ export const DiscountLimits = z.strictObject({
 })
 export type DiscountLimits = z.infer<typeof DiscountLimits>
 
+/** How many things a shop sells by hand. */
+export const mostItems = 60
+
 const isEachOnce = (list: readonly { readonly key: string }[]): boolean =>
   new Set(list.map((one) => one.key)).size === list.length
-const listOf = <S extends typeof Fee | typeof Discount | typeof Season>(schema: S, most: number) =>
+const listOf = <S extends typeof Fee | typeof Discount | typeof Season | typeof SoldItem>(
+  schema: S,
+  most: number,
+) =>
   z.array(schema).check(
     z.maxLength(most),
     z.refine((list) => isEachOnce(list as { key: string }[]), priceWords.eachOnce),
@@ -55,7 +62,17 @@ export const PriceBookContent = z.strictObject({
   taxedClasses: z.array(TaxClass),
   taxBasis: z.enum(['line', 'invoice']),
   laborCentsPerHour: price,
-  hours: z.strictObject({ look: hours, relearnFirst: hours, relearnEachMore: hours, reset: hours }),
+  hours: z.strictObject({
+    look: hours,
+    relearnFirst: hours,
+    relearnEachMore: hours,
+    reset: hours,
+    rotation: z.nullable(hours),
+    season: z.nullable(hours),
+    torqueAgain: z.nullable(hours),
+    spare: z.nullable(hours),
+    pressures: z.nullable(hours),
+  }),
   lowProfileAspect: z.int().check(z.gte(20), z.lte(80)),
   prices: z.strictObject({
     wheelService: price,
@@ -79,32 +96,52 @@ export const PriceBookContent = z.strictObject({
   discounts: listOf(Discount, 12),
   discountLimits: DiscountLimits,
   seasons: listOf(Season, 8),
+  items: listOf(SoldItem, mostItems),
 })
 export type PriceBookContent = z.infer<typeof PriceBookContent>
 
-/** As it is stored. Form 1 was the price list alone. */
-export const PriceBook = z.strictObject({ form: z.literal(2), version: z.int(), ...PriceBookContent.shape })
+/** As it is stored. Form 1 was the price list alone; form 2 had neither works that a customer asks for nor items. */
+export const PriceBook = z.strictObject({ form: z.literal(3), version: z.int(), ...PriceBookContent.shape })
+const PriceBook2 = z.strictObject({
+  ...z.omit(PriceBook, { items: true }).shape,
+  form: z.literal(2),
+  hours: z.strictObject({ look: hours, relearnFirst: hours, relearnEachMore: hours, reset: hours }),
+})
 export type PriceBook = z.infer<typeof PriceBook>
 
 /** Who may take off what where nobody has said it: the owner, and a manager a little. */
 const firstLimits: DiscountLimits = { advisor: 0, lead: 0, manager: 10_000, owner: 100_000 }
 
 /**
- * A stored version of the prices in today's form; `null` where it cannot be read. Form 1 is read as a book without fees,
- * discounts and seasons of the shop's own, and is never rewritten.
+ * A stored version of the prices in today's form; `null` where it cannot be read. Forms 1 and 2 are read as
+ * books without what came later, and are never rewritten.
  *
  * @source This program's own rule.
  */
 export const readPriceBook = (body: unknown): PriceBook | null => {
   const read = PriceBook.safeParse(body)
   if (read.success) return read.data
+  const second = PriceBook2.safeParse(body)
+  if (second.success)
+    return { ...second.data, form: 3, hours: { ...second.data.hours, ...unsold }, items: [] }
   const first = PriceList.safeParse(body)
   if (!first.success) return null
-  const { prices, fees: _fees, ...rest } = first.data
+  const { prices, hours: sold, fees: _fees, items: _items, ...rest } = first.data
   const { punctureLabor, tire, tireDisposal, fastener, fastenerLabor, ...always } = prices
   return {
-    form: 2,
+    form: 3,
     ...rest,
+    hours: {
+      look: sold.look,
+      relearnFirst: sold.relearnFirst,
+      relearnEachMore: sold.relearnEachMore,
+      reset: sold.reset,
+      rotation: sold.rotation ?? null,
+      season: sold.season ?? null,
+      torqueAgain: sold.torqueAgain ?? null,
+      spare: sold.spare ?? null,
+      pressures: sold.pressures ?? null,
+    },
     prices: {
       ...always,
       punctureLabor: punctureLabor ?? null,
@@ -117,8 +154,12 @@ export const readPriceBook = (body: unknown): PriceBook | null => {
     discounts: [],
     discountLimits: firstLimits,
     seasons: [],
+    items: first.data.items ?? [],
   }
 }
+
+/** Works that a customer asks for, in a book from before they were sold. */
+const unsold = { rotation: null, season: null, torqueAgain: null, spare: null, pressures: null }
 
 /**
  * The seasons that a day lies in; it is named where the shop is, as 2026-01-12.
@@ -168,6 +209,10 @@ export const pricesOn = (book: PriceBook, day: string): PriceList => {
   )
   return {
     ...list,
+    hours: Object.fromEntries(
+      Object.entries(book.hours).filter(([, time]) => time !== null),
+    ) as PriceList['hours'],
+    items: book.items.map((item) => ({ ...item, cents: inSeason(item.cents, taxClassOf[item.kind]) })),
     laborCentsPerHour: inSeason(book.laborCentsPerHour, 'labor'),
     prices: Object.fromEntries(prices) as PriceList['prices'],
   }

@@ -2,6 +2,7 @@ import type { BundleMoney, PricedBundle, PricedEstimate } from '../estimate.ts'
 import { sumCents } from './cents.ts'
 import { discountLines } from './discount.ts'
 import { feeLines } from './fees.ts'
+import { type LineDiscount, lineDiscountLines } from './line-discounts.ts'
 import type { OfferedBundle } from './offer.ts'
 import type { Discount } from './price-book.ts'
 import { feeLine } from './price-lines.ts'
@@ -19,6 +20,10 @@ export type PriceEstimateOf = {
   readonly agreed?: ReadonlyMap<string, BundleMoney>
   /** Taken off every work; never off the look, which was agreed on before, nor off what keeps its price. */
   readonly discount?: Discount | null
+  /** Taken off single lines of bundles that do not keep their price. */
+  readonly lineDiscounts?: readonly LineDiscount[]
+  /** The customer's certificate of exemption from sales tax; then there is none. */
+  readonly exemption?: string | null
 }
 
 const nothingAgreed: ReadonlyMap<string, BundleMoney> = new Map()
@@ -39,7 +44,10 @@ export const priceEstimate = ({
   readyAt,
   agreed = nothingAgreed,
   discount = null,
+  lineDiscounts = [],
+  exemption = null,
 }: PriceEstimateOf): PricedEstimate => {
+  const rule = exemption === null ? prices : { ...prices, taxRatePercentThousandths: 0 }
   const priced: PricedBundle[] = []
   const looks = bundles.filter(isLook).flatMap(({ lines }) => lines)
   for (const bundle of bundles) {
@@ -54,7 +62,7 @@ export const priceEstimate = ({
     )
     const { lines: offered, ...scope } = bundle
     const kept = agreed.get(bundle.bundleKey)
-    if (kept && sameTotals(kept.totals, totalsOfLines(kept.lines, prices))) {
+    if (kept && sameTotals(kept.totals, totalsOfLines(kept.lines, rule))) {
       priced.push({ ...scope, money: kept })
       continue
     }
@@ -67,9 +75,10 @@ export const priceEstimate = ({
       ...offered,
       ...feeLines(prices.fees ?? [], offered),
       ...(fee > 0 ? [feeLine(suppliesKey, fee)] : []),
+      ...(isLook(bundle) ? [] : lineDiscountLines(bundle.bundleKey, offered, lineDiscounts)),
       ...(discount === null || isLook(bundle) ? [] : discountLines(offered, discount)),
     ]
-    priced.push({ ...scope, money: { lines, totals: totalsOfLines(lines, prices) } })
+    priced.push({ ...scope, money: { lines, totals: totalsOfLines(lines, rule) } })
   }
   return {
     revision,
@@ -77,9 +86,10 @@ export const priceEstimate = ({
     bundles: priced,
     money: {
       priceListVersion: prices.version,
-      taxRatePercentThousandths: prices.taxRatePercentThousandths,
+      taxRatePercentThousandths: rule.taxRatePercentThousandths,
       taxedClasses: [...prices.taxedClasses],
       taxBasis: prices.taxBasis,
+      ...(exemption === null ? {} : { exemption }),
       totals: totalsOfBundles(priced),
     },
   }
@@ -94,3 +104,15 @@ const isLook = ({ works }: OfferedBundle): boolean =>
 const isFirst = (bundle: OfferedBundle, priced: readonly PricedBundle[]): boolean =>
   !isLook(bundle) &&
   (priced.length === 0 || (bundle.alternativeTo !== null && bundle.alternativeTo === priced[0]?.bundleKey))
+
+/**
+ * A bundle of an earlier version as it is offered again: its lines without those that pricing adds.
+ *
+ * @source This program's own rule.
+ */
+export const offeredAgain = ({ money, ...scope }: PricedBundle): OfferedBundle => ({
+  ...scope,
+  lines: money.lines.filter(
+    ({ kind, lineKey }) => kind !== 'discount' && lineKey !== suppliesKey && !lineKey.startsWith('fee.'),
+  ),
+})

@@ -4,6 +4,7 @@ import { readTireSize } from '../tire/read-tire-size.ts'
 import { axleOf, type WheelPosition } from '../wheels.ts'
 import { extendedCents } from './cents.ts'
 import type { PriceList } from './price-list.ts'
+import type { SoldItem } from './sold-items.ts'
 
 type Line = Pick<
   EstimateLine,
@@ -133,18 +134,38 @@ const times = (count: number, line: EstimateLine): EstimateLine => ({
 })
 
 /**
- * A tire, with the fee for the disposal of the old one; none where the shop has no price for it.
+ * Tires, with the fee for the disposal of the old ones; none where the shop has no price for it.
  *
  * @units Cents.
  * @source The shop's own price list.
  */
-export const tireLines = ({ prices }: PriceList, wheel: WheelPosition): EstimateLine[] =>
+export const tireLines = ({ prices }: PriceList, wheels: readonly WheelPosition[]): EstimateLine[] =>
   prices.tire === undefined
     ? []
     : [
-        flat('tire', 'tire', 'tire', prices.tire, [wheel], 'part'),
-        flat('tire-disposal', 'tire-disposal', 'fee', prices.tireDisposal ?? 0, [wheel], 'fee'),
+        flat('tire', 'tire', 'tire', prices.tire, wheels, 'part'),
+        flat('tire-disposal', 'tire-disposal', 'fee', prices.tireDisposal ?? 0, wheels, 'fee'),
       ]
+
+/**
+ * Tires of the price book by their size, in the book's words, with the fee for the disposal of the old ones.
+ *
+ * @units Cents.
+ * @source The shop's own price list.
+ */
+export const tireItemLine = (
+  { prices }: PriceList,
+  { key, words, cents }: SoldItem,
+  wheels: readonly WheelPosition[],
+): EstimateLine[] => [
+  {
+    ...flat('tire', 'tire', 'tire', cents, wheels, 'part'),
+    code: null,
+    words,
+    priceCode: `item.${key}`,
+  },
+  flat('tire-disposal', 'tire-disposal', 'fee', prices.tireDisposal ?? 0, wheels, 'fee'),
+]
 
 /**
  * Renewing damaged fasteners of one wheel: the work, and one stud with its nut. None where this shop has no price for it.

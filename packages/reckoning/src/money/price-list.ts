@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { Cents, TaxClass } from '../estimate.ts'
 import { Fee } from './fees.ts'
+import { SoldItem } from './sold-items.ts'
 
 /** Labor is sold by tenths of an hour; they are kept in hundredths like every other quantity. 0.4 h is 40. */
 const tenthsOfAnHour = z.int().check(z.gte(0), z.lte(10_000), z.multipleOf(10))
@@ -23,6 +24,12 @@ export const PriceList = z.strictObject({
     relearnFirst: tenthsOfAnHour,
     relearnEachMore: tenthsOfAnHour,
     reset: tenthsOfAnHour,
+    /** Works that a customer asks for; one that is absent is not sold, and one of no time is not charged for. */
+    rotation: z.optional(tenthsOfAnHour),
+    season: z.optional(tenthsOfAnHour),
+    torqueAgain: z.optional(tenthsOfAnHour),
+    spare: z.optional(tenthsOfAnHour),
+    pressures: z.optional(tenthsOfAnHour),
   }),
   /** Wheels with an aspect ratio at or under this take the low-profile price. */
   lowProfileAspect: z.int(),
@@ -49,5 +56,7 @@ export const PriceList = z.strictObject({
   supplies: z.strictObject({ percentThousandths: z.int().check(z.gte(0), z.lte(50_000)), capCents: price }),
   /** The shop's own; absent in lists from before there were any. */
   fees: z.optional(z.array(Fee)),
+  /** What is sold by hand; absent in lists from before there was any. */
+  items: z.optional(z.array(SoldItem)),
 })
 export type PriceList = z.infer<typeof PriceList>

@@ -7,5 +7,6 @@ export const priceWords = {
   key: 'small letters, digits and hyphens, as state-tire-fee',
   dayOfYear: 'a month and a day, as 11-15',
   someClass: 'one class at least',
+  sizeOfTire: 'a size for a tire, as 225/65R17 102H, and none for anything else',
   eachOnce: 'each key once',
 } as const

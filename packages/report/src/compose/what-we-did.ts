@@ -50,6 +50,8 @@ const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
   'leak-search',
   'puncture',
   'tire',
+  'tires',
+  'spare',
   'season',
   'rotation',
 ])

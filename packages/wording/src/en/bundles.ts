@@ -17,6 +17,12 @@ export const bundles: BundlesWording = {
     pressures: () => 'Set all pressures for the day',
     relearn: () => 'Make the vehicle learn its sensors',
     reset: () => 'Set the pressures and reset the system',
+    tires: (wheels) => `New tires, sensors kept, ${wheels}`,
+    spare: () => 'Spare wheel: new stem, pressure set',
+    'outside-work': () => 'Work that another shop does',
+    'by-hand': () => 'Added by our advisor',
   },
   nothingToSell: 'We checked every wheel and the vehicle.',
+  asked: 'You asked for this.',
+  byHand: 'Our advisor added this for you.',
 }

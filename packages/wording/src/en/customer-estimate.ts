@@ -9,6 +9,7 @@ export const customerEstimate: CustomerEstimateWording = {
   total: 'What you pay, with tax',
   answers: { authorized: 'Yes', declined: 'No', deferred: 'Later' },
   question: {
+    insteadOf: (title) => `This is in place of: ${title}. You can choose only one of them.`,
     eachPrice: 'See each price',
     tax: 'Tax',
     yours: (title) => `${title}: your answer`,

@@ -17,6 +17,12 @@ export const bundles: BundlesWording = {
     pressures: () => 'Ajustar todas las presiones para el día',
     relearn: () => 'Hacer que el vehículo reconozca sus sensores',
     reset: () => 'Ajustar las presiones y reiniciar el sistema',
+    tires: (wheels) => `Llantas nuevas, se quedan los sensores: ${wheels}`,
+    spare: () => 'Rueda de repuesto: válvula nueva, presión ajustada',
+    'outside-work': () => 'Trabajo que hace otro taller',
+    'by-hand': () => 'Agregado por nuestro asesor',
   },
   nothingToSell: 'Revisamos cada rueda y el vehículo.',
+  asked: 'Usted lo pidió.',
+  byHand: 'Nuestro asesor lo agregó para usted.',
 }

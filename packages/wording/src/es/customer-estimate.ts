@@ -9,6 +9,7 @@ export const customerEstimate: CustomerEstimateWording = {
   total: 'Lo que usted paga, con impuesto',
   answers: { authorized: 'Sí', declined: 'No', deferred: 'Después' },
   question: {
+    insteadOf: (title) => `Esto es en lugar de: ${title}. Puede elegir solo una de las opciones.`,
     eachPrice: 'Ver cada precio',
     tax: 'Impuesto',
     yours: (title) => `${title}: su respuesta`,

@@ -122,7 +122,7 @@ describe('Spanish', () => {
   })
 
   it('reads the consent out whole', () => {
-    const offers = [{ title: 'Llanta nueva: de repuesto', price: '$120.00' }]
+    const offers = [{ title: 'Llanta nueva: de repuesto', price: '$120.00', insteadOf: null }]
     const said = { vehicle: 'auto gris', offers, agreed: [], total: '$0.00', takenBack: [] }
     expect(spanish.consentScript(said)).toBe(
       'Para su auto gris le leo: Llanta nueva: de repuesto, $120.00 con impuesto. Usted dice que sí a: nada de esto. Son $0.00 en total. ¿Es correcto?',

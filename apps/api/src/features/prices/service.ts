@@ -92,6 +92,6 @@ export const writeVersion = async (
   by: { readonly staffId: string; readonly at: Date },
 ): Promise<KeptPrices> => {
   const kept = { id, version: version + 1, content }
-  await store.insertVersion(tx, id, newId(), { form: 2, version: kept.version, ...content }, by)
+  await store.insertVersion(tx, id, newId(), { form: 3, version: kept.version, ...content }, by)
   return kept
 }

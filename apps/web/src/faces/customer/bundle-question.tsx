@@ -6,6 +6,8 @@ import { useWords } from './spoken.tsx'
 
 type BundleQuestionProps = {
   offer: Offer
+  /** What it replaces, where it is an alternative. */
+  insteadOf: string | null
   look: Estimate['look']
   /** The warning that goes with a No or a Later to this offer, given the other answers. */
   cautions: readonly Offer['cautions'][number][]
@@ -19,6 +21,7 @@ type BundleQuestionProps = {
 /** One decision: its price first, why, what is in it, and Yes, No or Later. A No or Later shows its caution once, in the same type. */
 export function BundleQuestion({
   offer,
+  insteadOf,
   look,
   cautions,
   isAsked,
@@ -41,6 +44,7 @@ export function BundleQuestion({
         <p className="bundle-price">{money(offer.totalCents)}</p>
       </header>
       <p>{offer.reason}</p>
+      {insteadOf === null ? null : <p>{says.insteadOf(insteadOf)}</p>}
       <details>
         <summary>{says.eachPrice}</summary>
         <ul className="bundle-lines">

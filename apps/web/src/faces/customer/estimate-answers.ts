@@ -1,4 +1,5 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import { areAlternatives } from '@bayledger/ledger/questions/alternatives'
 import type { Answer } from '@bayledger/reckoning/estimate'
 
 export type Estimate = NonNullable<CustomerOrder['estimate']>
@@ -25,19 +26,16 @@ export const openQuestions = (asked: readonly Offer[], answers: Answers): number
 export const dangerFirst = (bundles: readonly Offer[]): readonly Offer[] =>
   bundles.toSorted((one, other) => Number(other.removesDanger) - Number(one.removesDanger))
 
-/** A Yes to one of two alternatives is a No to the other: they cannot both be wanted. */
+/** A Yes to one of several alternatives is a No to the others: only one of them can be wanted. */
 export const withAnswer = (
   { bundles }: Pick<Estimate, 'bundles'>,
   answers: Answers,
   bundleKey: string,
   answer: Answer,
 ): Answers => {
+  const chosen = bundles.find((bundle) => bundle.bundleKey === bundleKey)
   const others = bundles.filter(
-    (other) =>
-      other.bundleKey !== bundleKey &&
-      other.answerable &&
-      (other.alternativeTo === bundleKey ||
-        bundles.some((bundle) => bundle.bundleKey === bundleKey && bundle.alternativeTo === other.bundleKey)),
+    (other) => chosen !== undefined && other.answerable && areAlternatives(chosen, other),
   )
   const declined =
     answer === 'authorized'

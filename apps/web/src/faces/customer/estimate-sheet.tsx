@@ -66,6 +66,9 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
           <BundleQuestion
             key={offer.bundleKey}
             offer={offer}
+            insteadOf={
+              estimate.bundles.find(({ bundleKey }) => bundleKey === offer.alternativeTo)?.title ?? null
+            }
             look={estimate.look}
             cautions={cautionsOwed(offer, estimate.bundles, wanted)}
             isAsked={asked.includes(offer)}

@@ -1,7 +1,7 @@
 import type { BundleTitle, Work } from '@bayledger/reckoning/estimate'
 import * as z from 'zod/mini'
 import { Digest, Id } from '../../text.ts'
-import { EstimateScope } from './estimate-scope.ts'
+import { ScopeVersion4 } from './estimate-version-4.ts'
 
 /** What version 4 added: the search for a leak without a repair in it, and the repair of what that search has found. */
 const addedTitles: ReadonlySet<BundleTitle> = new Set(['leak-search', 'puncture'])
@@ -9,7 +9,7 @@ const addedWork = 'repair-puncture' satisfies Work['kind']
 
 export const EstimateVersion3 = z.strictObject({
   diagnosisId: Id,
-  scope: EstimateScope.check(
+  scope: ScopeVersion4.check(
     z.refine(
       ({ bundles }) =>
         bundles.every(

@@ -20,6 +20,7 @@ import {
 import { EstimateScope } from './estimate-scope.ts'
 import { EstimateVersion1, estimateToVersion2, inlineMoneyOf } from './estimate-version-1.ts'
 import { EstimateVersion3, estimateToVersion4 } from './estimate-version-3.ts'
+import { EstimateVersion4 } from './estimate-version-4.ts'
 
 const server = { writtenWhere: 'server', strikable: 'no' } as const
 
@@ -55,7 +56,8 @@ export type BundleAnswer = z.infer<typeof BundleAnswer>
 export const consentKinds = {
   /**
    * Version 3 only says that a reader must know the repair of fasteners; a few of version 2 hold one already. Version 4
-   * sells the search for a leak and the repair of a hole apart.
+   * sells the search for a leak and the repair of a hole apart. Version 5 holds jobs that the customer asks for, and what the
+   * advisor adds by hand.
    */
   'estimate.issued': kind(z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest }), {
     ...server,
@@ -65,6 +67,7 @@ export const consentKinds = {
       earlierVersion(EstimateVersion1, estimateToVersion2, inlineMoneyOf),
       earlierVersion(EstimateVersion3, (payload) => payload),
       earlierVersion(EstimateVersion3, estimateToVersion4),
+      earlierVersion(EstimateVersion4, (payload) => payload),
     ],
   }),
   'estimate.shown': kind(

@@ -5,6 +5,7 @@ import { refuse } from '../../admit/refusal.ts'
 import { holdsOneOf } from '../../admit/refuse-role.ts'
 import type { Rules } from '../../admit/rule.ts'
 import { digestOf } from '../../digests.ts'
+import { areAlternatives } from '../../questions/alternatives.ts'
 import { answerable, answerTo, isLook, newestBundles } from '../../questions/answers.ts'
 import { cautionsOwed } from '../../questions/cautions-owed.ts'
 import { bundleMoney, payment, pricedEstimate } from '../../questions/money.ts'
@@ -126,9 +127,9 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
     },
     (state, { payload }) => {
       const yes = yesAfter(state, payload.answers)
-      const both = newestBundles(state).find(
-        ({ bundleKey, alternativeTo }) =>
-          alternativeTo !== null && yes.has(bundleKey) && yes.has(alternativeTo),
+      const wanted = newestBundles(state).filter(({ bundleKey }) => yes.has(bundleKey))
+      const both = wanted.find(
+        (bundle) => bundle.alternativeTo !== null && wanted.some((other) => areAlternatives(bundle, other)),
       )
       return both ? refuse('BUNDLE_ALTERNATIVES_BOTH', { bundle: namedBundle(both) }) : null
     },

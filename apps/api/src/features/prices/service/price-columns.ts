@@ -4,7 +4,8 @@ import { unitBeside } from '../../../words/csv-words.ts'
 
 /**
  * What a file of the price book holds, one price a row. `item` names it; `value` is dollars, hours or a percentage, as
- * `unit` says. The columns after `words` are of fees, discounts and seasons. A value that is empty is of something that is
+ * `unit` says. The columns after `words` are of fees, discounts, seasons and
+ * items. A value that is empty is of something that is
  * not sold.
  */
 export const priceColumns = {
@@ -18,6 +19,9 @@ export const priceColumns = {
   from: maybe(textCell(5)),
   to: maybe(textCell(5)),
   classes: maybeTextCell(60),
+  kind: maybe(choiceCell(['tire', 'part', 'labor', 'outside', 'fee'])),
+  size: maybeTextCell(40),
+  deposit: maybe(numberCell({ from: 0, to: 100_000, unit: '$' })),
 }
 export type PriceRow = RowOf<typeof priceColumns>
 
@@ -29,4 +33,7 @@ export const blankRow: Omit<PriceRow, 'item' | 'value' | 'unit'> = {
   from: null,
   to: null,
   classes: '',
+  kind: null,
+  size: '',
+  deposit: null,
 }

@@ -24,7 +24,9 @@ const listIn = (text: string): string[] =>
 /** The price book as rows, in the order of its page. */
 export const rowsOfPrices = (book: PriceBookContent): PriceRow[] => [
   row('labor-hour', dollars(book.laborCentsPerHour), '$'),
-  ...Object.entries(book.hours).map(([name, hundredths]) => row(`hours.${name}`, hundredths / 100, 'h')),
+  ...Object.entries(book.hours).map(([name, hundredths]) =>
+    row(`hours.${name}`, hundredths === null ? null : hundredths / 100, 'h'),
+  ),
   ...Object.entries(book.prices).map(([name, cents]) => row(`prices.${name}`, dollars(cents), '$')),
   row('low-profile-aspect', book.lowProfileAspect, 'aspect'),
   row('supplies', book.supplies.percentThousandths / 1_000, '%', { cap: dollars(book.supplies.capCents) }),
@@ -45,6 +47,14 @@ export const rowsOfPrices = (book: PriceBookContent): PriceRow[] => [
   ),
   ...book.seasons.map(({ key, words, from, to, classes, percentThousandths }) =>
     row(`seasons.${key}`, percentThousandths / 1_000, '%', { words, from, to, classes: listText(classes) }),
+  ),
+  ...book.items.map(({ key, words, kind, size, cents, depositCents }) =>
+    row(`items.${key}`, dollars(cents), '$', {
+      words,
+      kind,
+      size: size ?? '',
+      deposit: dollars(depositCents),
+    }),
   ),
 ]
 
@@ -70,7 +80,7 @@ const withRow = (book: Draft, { item, value, words, ...rest }: PriceRow): Draft 
     case 'labor-hour':
       return { ...book, laborCentsPerHour: cents(value) ?? -1 }
     case 'hours':
-      return key in book.hours ? { ...book, hours: { ...book.hours, [key]: cents(value) ?? -1 } } : null
+      return key in book.hours ? { ...book, hours: { ...book.hours, [key]: cents(value) } } : null
     case 'prices':
       return key in book.prices ? { ...book, prices: { ...book.prices, [key]: cents(value) } } : null
     case 'low-profile-aspect':
@@ -115,6 +125,17 @@ const withRow = (book: Draft, { item, value, words, ...rest }: PriceRow): Draft 
         percentThousandths: thousandths(value),
       }
       return { ...book, seasons: replaced(book.seasons, season) }
+    }
+    case 'items': {
+      const item = {
+        key,
+        words,
+        kind: rest.kind as Draft['items'][number]['kind'],
+        size: rest.size === '' ? null : rest.size,
+        cents: cents(value) ?? -1,
+        depositCents: cents(rest.deposit),
+      }
+      return { ...book, items: replaced(book.items, item) }
     }
     default:
       return null

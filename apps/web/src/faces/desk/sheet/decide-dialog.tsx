@@ -33,6 +33,7 @@ import {
   type DecisionForm,
   missingInDecision,
   scriptFor,
+  withGiven,
 } from './decision-form.ts'
 import type { OrderPart } from './order-part.ts'
 import { useCustomerLanguage } from './use-customer-language.ts'
@@ -148,7 +149,7 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
             cautions={owed(bundle)}
             options={optionsFor(bundle)}
             answer={form.given[bundle.bundleKey] ?? null}
-            onAnswer={(answer) => set({ given: { ...form.given, [bundle.bundleKey]: answer } })}
+            onAnswer={(answer) => set({ given: withGiven(form.given, bundle, answer, asked.required) })}
           />
         ))}
         <DecisionFields

@@ -1,3 +1,4 @@
+import { areAlternatives } from '@bayledger/ledger/questions/alternatives'
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import type { ConsentScriptWording } from '@bayledger/wording/consent-script'
@@ -85,6 +86,24 @@ export const answerFor = (
   cautionsShown: answer === 'authorized' ? [] : cautions.map(({ number, version }) => ({ number, version })),
 })
 
+/** The answers with one more; a Yes to one of several alternatives is a No to the others that are asked about. */
+export const withGiven = (
+  given: DecisionForm['given'],
+  bundle: ShownBundle,
+  answer: Answer,
+  required: readonly ShownBundle[],
+): DecisionForm['given'] => ({
+  ...given,
+  ...(answer === 'authorized'
+    ? Object.fromEntries(
+        required
+          .filter((other) => areAlternatives(bundle, other))
+          .map(({ bundleKey }) => [bundleKey, 'declined' as const]),
+      )
+    : {}),
+  [bundle.bundleKey]: answer,
+})
+
 /**
  * What is read out by telephone, with the answers as they are filled in. Of `returnable`, where a Yes may be taken back,
  * only what is taken back is read.
@@ -101,7 +120,11 @@ export const scriptFor = (
   const agreed = answered('authorized').filter(({ bundleKey }) => !returnable.has(bundleKey))
   return words({
     vehicle,
-    offers: asked.map(({ title, totalCents }) => ({ title, price: money(totalCents) })),
+    offers: asked.map(({ title, totalCents, alternativeTo }) => ({
+      title,
+      price: money(totalCents),
+      insteadOf: bundles.find(({ bundleKey }) => bundleKey === alternativeTo)?.title ?? null,
+    })),
     agreed: agreed.map(({ title }) => title),
     total: money(agreed.reduce((sum, { totalCents }) => sum + totalCents, 0)),
     takenBack: answered('declined')

@@ -9,23 +9,33 @@ import {
 import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
 import { estimateIsMissing } from '@bayledger/ledger/questions/estimate-is-missing'
 import { lookIsOwed } from '@bayledger/ledger/questions/look-is-owed'
-import { authorizedCents, bundleMoney, estimateMoney, lookOwedCents } from '@bayledger/ledger/questions/money'
+import {
+  authorizedCents,
+  bundleMoney,
+  estimateMoney,
+  lookOwedCents,
+  type MoneySides,
+  pricedEstimate,
+} from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
-import type { IssuedBundle, IssuedEstimate } from '@bayledger/ledger/state'
+import type { IssuedBundle, IssuedEstimate, OrderState } from '@bayledger/ledger/state'
+import type { PricedEstimate } from '@bayledger/reckoning/estimate'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
 import { english } from '@bayledger/wording/en/english'
-import { lineWords } from '@bayledger/wording/estimate-lines'
+import { shownTitle } from '@bayledger/wording/shown-estimate'
 import { useState } from 'react'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
-import { clockTime, money } from '../../../lib/format.ts'
+import { clockTime } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
-import { BuildEstimate } from './build-estimate.tsx'
 import { DecideDialog } from './decide-dialog.tsx'
+import { BundleTable } from './estimate/bundle-table.tsx'
+import { EstimateDifferences } from './estimate/estimate-differences.tsx'
+import { BuildEstimate } from './estimate/lazy-build-estimate.tsx'
 import { LinkDialog } from './link-dialog.tsx'
 import type { OrderPart } from './order-part.ts'
 import './estimate-part.css'
@@ -59,6 +69,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const clock = useShopClock()
   const { scope } = issued
   const sides = orderMoney(order)
+  const [before, now] = lastTwo(order.state, sides)
   const unanswered = unansweredBundles(order.state)
   const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
   const isOpen = order.state.reports.length === 0 && order.state.ended === null
@@ -72,6 +83,12 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
       {scope.bundles.map((bundle) => (
         <BundleLines key={bundle.bundleKey} order={order} bundle={bundle} />
       ))}
+      {before === null || now === null ? null : (
+        <details>
+          <summary>What changed since version {before.revision}</summary>
+          <EstimateDifferences revision={before.revision} before={before.bundles} after={now.bundles} />
+        </details>
+      )}
       <p className="estimate-total">
         <span>Estimate, with tax</span>{' '}
         <strong>{moneyWords(estimateMoney(sides, scope.money)?.totals.totalCents)}</strong>
@@ -121,6 +138,12 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   )
 }
 
+/** The version before the newest and the newest, with their money; `null` where there is none or it is not here. */
+const lastTwo = ({ estimates }: OrderState, sides: MoneySides) =>
+  [estimates.at(-2), estimates.at(-1)].map((issued) =>
+    issued === undefined ? null : pricedEstimate(sides, issued.scope),
+  ) as [PricedEstimate | null, PricedEstimate | null]
+
 function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
   const decision = answerTo(order.state, bundle)
   const priced = bundleMoney(orderMoney(order), bundle.money)
@@ -133,8 +156,8 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
     <article className="bundle-sheet">
       <header className="estimate-total">
         <h3>
-          {bundleTitle(english, namedBundle(bundle))}
-          {bundle.alternativeTo === null ? '' : ' (in place of the one above)'}
+          {priced === null ? bundleTitle(english, namedBundle(bundle)) : shownTitle(english, bundle, priced)}
+          {bundle.alternativeTo === null ? '' : ' (as an alternative: only one of them is chosen)'}
         </h3>
         <span>
           <strong>{moneyWords(priced?.totals.totalCents)}</strong> ·{' '}
@@ -145,34 +168,7 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
               : 'no answer yet'}
         </span>
       </header>
-      {priced === null ? null : (
-        <table className="bundle-table">
-          <thead className="for-screen-readers">
-            <tr>
-              <th scope="col">Line</th>
-              <th scope="col">Quantity</th>
-              <th scope="col">Amount</th>
-            </tr>
-          </thead>
-          <tbody>
-            {priced.lines.map((line) => (
-              <tr key={line.lineKey}>
-                <td>{lineWords(english.estimateLines, line)}</td>
-                <td>
-                  {(line.quantityHundredths / 100).toString()}
-                  {line.priceCode === 'labor' ? ' h' : ''}
-                </td>
-                <td>{money(line.amountCents)}</td>
-              </tr>
-            ))}
-            <tr>
-              <td>Tax</td>
-              <td />
-              <td>{money(priced.totals.taxCents)}</td>
-            </tr>
-          </tbody>
-        </table>
-      )}
+      {priced === null ? null : <BundleTable lines={priced.lines} taxCents={priced.totals.taxCents} />}
       {shown.map((caution) => (
         <p key={caution.number}>
           {cautionWords(english.customerCautions, caution)}{' '}

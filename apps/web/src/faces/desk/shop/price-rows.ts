@@ -1,12 +1,22 @@
 import type { Fee } from '@bayledger/reckoning/money/fees'
-import type { Discount, PriceBookContent, Season } from '@bayledger/reckoning/money/price-book'
+import {
+  type Discount,
+  mostItems,
+  type PriceBookContent,
+  type Season,
+} from '@bayledger/reckoning/money/price-book'
+import type { SoldItem } from '@bayledger/reckoning/money/sold-items'
 import { bookFaults } from '../../../lib/fault-words.ts'
 import { figureIn, type RecordRow, severalIn, textIn } from '../../../ui/record/record-rows.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import { centsIn, dollarsRow, dollarText, percentRow, percentText, thousandthsIn } from './money-rows.ts'
 import { filledIn, listRows, slotsOf } from './price-slots.ts'
 
-const hoursRow = (key: string, label: string, part?: string): RecordRow => ({
+const hoursRow = (
+  key: string,
+  label: string,
+  given: { part?: string; optional?: string } = {},
+): RecordRow => ({
   kind: 'number',
   key: `hours.${key}`,
   label,
@@ -15,7 +25,7 @@ const hoursRow = (key: string, label: string, part?: string): RecordRow => ({
   high: 100,
   decimals: 1,
   hint: 'In tenths of an hour.',
-  ...(part === undefined ? {} : { part }),
+  ...given,
 })
 
 type PriceKey = keyof PriceBookContent['prices']
@@ -44,6 +54,15 @@ const leftOut: ReadonlySet<string> = new Set([
   'tire',
   'tireDisposal',
 ])
+
+/** Works that a customer asks for. Zero hours: the line says that there is no charge. */
+const askedHours = [
+  ['rotation', 'Rotate the tires'],
+  ['season', 'Change to the other season’s wheels'],
+  ['torqueAgain', 'Check the torque again after some miles'],
+  ['spare', 'Spare: new stem, pressure'],
+  ['pressures', 'Set all pressures'],
+] as const satisfies readonly (readonly [keyof PriceBookContent['hours'], string])[]
 
 const lowProfileRow: RecordRow = {
   kind: 'number',
@@ -76,6 +95,7 @@ export const priceRows = (values: RowValues): readonly RecordRow[] => [
   hoursRow('relearnFirst', 'Program and relearn, first sensor'),
   hoursRow('relearnEachMore', 'Each more sensor'),
   hoursRow('reset', 'Reset of a vehicle without sensors'),
+  ...askedHours.map(([key, label]) => hoursRow(key, label, { optional: 'not sold here' })),
   ...prices.flatMap(([key, label, part]) => [
     dollarsRow(`prices.${key}`, label, {
       ...(leftOut.has(key) ? { optional: 'not sold here' } : {}),
@@ -127,6 +147,7 @@ export const priceRows = (values: RowValues): readonly RecordRow[] => [
     percentRow(`${at}.percentThousandths`, 'Off labor, parts and tires'),
     dollarsRow(`${at}.capCents`, 'At most in one decision', { optional: 'no cap' }),
   ]),
+  ...listRows(values, 'items', 'item sold by hand', mostItems, (at) => itemRows(values, at)),
   ...listRows(values, 'seasons', 'season', 8, (at) => [
     dayRow(`${at}.from`, 'From'),
     dayRow(`${at}.to`, 'To, this day too'),
@@ -141,6 +162,33 @@ export const priceRows = (values: RowValues): readonly RecordRow[] => [
   ]),
 ]
 
+const itemKinds = [
+  { value: 'tire', label: 'tire' },
+  { value: 'part', label: 'part' },
+  { value: 'labor', label: 'work of ours' },
+  { value: 'outside', label: 'work of another shop' },
+  { value: 'fee', label: 'fee' },
+] as const
+
+const itemRows = (values: RowValues, at: string): RecordRow[] => [
+  { kind: 'choice', key: `${at}.kind`, label: 'Is a', options: itemKinds },
+  ...(values[`${at}.kind`] === 'tire'
+    ? [
+        {
+          kind: 'text',
+          key: `${at}.size`,
+          label: 'Size',
+          most: 40,
+          hint: 'As its sidewall prints it: 225/65R17 102H.',
+        } as const,
+      ]
+    : []),
+  dollarsRow(`${at}.cents`, 'Price of one'),
+  ...(values[`${at}.kind`] === 'part'
+    ? [dollarsRow(`${at}.depositCents`, 'Deposit until the old part is here', { optional: 'none' })]
+    : []),
+]
+
 const dayRow = (key: string, label: string): RecordRow => ({
   kind: 'text',
   key,
@@ -153,7 +201,7 @@ const dayRow = (key: string, label: string): RecordRow => ({
 
 export const priceValues = (book: PriceBookContent): RowValues => ({
   laborCentsPerHour: dollarText(book.laborCentsPerHour),
-  ...mapped(book.hours, 'hours', (hundredths) => String(hundredths / 100)),
+  ...mapped(book.hours, 'hours', (hundredths) => (hundredths === null ? '' : String(hundredths / 100))),
   ...mapped(book.prices, 'prices', dollarText),
   lowProfileAspect: String(book.lowProfileAspect),
   'supplies.percentThousandths': percentText(book.supplies.percentThousandths),
@@ -173,6 +221,12 @@ export const priceValues = (book: PriceBookContent): RowValues => ({
     percentThousandths: percentText(percentThousandths),
     capCents: dollarText(capCents),
   })),
+  ...slotsOf('items', book.items, ({ size, cents, depositCents, ...item }) => ({
+    ...item,
+    size: size ?? '',
+    cents: dollarText(cents),
+    depositCents: dollarText(depositCents),
+  })),
   ...slotsOf('seasons', book.seasons, ({ classes, percentThousandths, ...season }) => ({
     ...season,
     classes: classes.join(','),
@@ -189,6 +243,7 @@ const mapped = <Value>(
 
 export const priceContent = (values: RowValues): PriceBookContent => {
   const tenths = (key: string) => Math.round((figureIn(values, `hours.${key}`) ?? 0) * 100)
+  const maybeTenths = (key: string) => (textIn(values, `hours.${key}`) === '' ? null : tenths(key))
   const maybe = (key: PriceKey) => centsIn(values, `prices.${key}`)
   const price = (key: PriceKey) => maybe(key) ?? 0
   const limit = (role: string) => thousandthsIn(values, `discountLimits.${role}`)
@@ -202,6 +257,11 @@ export const priceContent = (values: RowValues): PriceBookContent => {
       relearnFirst: tenths('relearnFirst'),
       relearnEachMore: tenths('relearnEachMore'),
       reset: tenths('reset'),
+      rotation: maybeTenths('rotation'),
+      season: maybeTenths('season'),
+      torqueAgain: maybeTenths('torqueAgain'),
+      spare: maybeTenths('spare'),
+      pressures: maybeTenths('pressures'),
     },
     lowProfileAspect: figureIn(values, 'lowProfileAspect') ?? 0,
     prices: {
@@ -249,6 +309,17 @@ export const priceContent = (values: RowValues): PriceBookContent => {
       manager: limit('manager'),
       owner: limit('owner'),
     },
+    items: filledIn(values, 'items', mostItems).map(({ at, key, words }): SoldItem => {
+      const kind = textIn(values, `${at}.kind`) as SoldItem['kind']
+      return {
+        key,
+        words,
+        kind,
+        size: kind === 'tire' ? textIn(values, `${at}.size`) : null,
+        cents: centsIn(values, `${at}.cents`) ?? 0,
+        depositCents: kind === 'part' ? centsIn(values, `${at}.depositCents`) : null,
+      }
+    }),
     seasons: filledIn(values, 'seasons', 8).map(
       ({ at, key, words }): Season => ({
         key,

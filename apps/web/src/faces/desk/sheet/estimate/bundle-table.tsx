@@ -1,0 +1,39 @@
+import type { EstimateLine } from '@bayledger/reckoning/estimate'
+import { english } from '@bayledger/wording/en/english'
+import { lineWords } from '@bayledger/wording/estimate-lines'
+import { money } from '../../../../lib/format.ts'
+import '../estimate-part.css'
+
+type BundleTableProps = { lines: readonly EstimateLine[]; taxCents: number }
+
+/** A bundle line by line, with its tax. */
+export function BundleTable({ lines, taxCents }: BundleTableProps) {
+  return (
+    <table className="bundle-table">
+      <thead className="for-screen-readers">
+        <tr>
+          <th scope="col">Line</th>
+          <th scope="col">Quantity</th>
+          <th scope="col">Amount</th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line) => (
+          <tr key={line.lineKey}>
+            <td>{lineWords(english.estimateLines, line)}</td>
+            <td>
+              {(line.quantityHundredths / 100).toString()}
+              {line.priceCode === 'labor' ? ' h' : ''}
+            </td>
+            <td>{money(line.amountCents)}</td>
+          </tr>
+        ))}
+        <tr>
+          <td>Tax</td>
+          <td />
+          <td>{money(taxCents)}</td>
+        </tr>
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,80 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { violationsOn } from './support/accessible.ts'
+import { openDesk } from './support/begin.ts'
+import { openOrder } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+
+/** The demo's order of which the estimate waits for its answer. */
+const customer = 'W. Dunmore-Gray'
+const stage = setStage()
+
+let desk: Page
+beforeAll(async () => {
+  desk = await openDesk(stage())
+  await openOrder(desk, customer)
+})
+
+const button = (name: string) => desk.getByRole('button', { name, exact: true })
+
+describe('an estimate with what the customer asks for and what is added by hand', () => {
+  it('is seen line by line before it is issued, with its differences to the version before', async () => {
+    await button('New version').click()
+    const dialog = desk.getByRole('dialog')
+    await dialog.getByLabel('Job that the customer asks for').selectOption({ label: 'Rotation' })
+    await dialog.getByLabel('Pattern').selectOption({ index: 1 })
+    await button('Add this job').click()
+    await dialog.getByLabel('Line by hand').selectOption({ label: 'In your own words' })
+    await dialog.getByLabel('Work of another shop').check()
+    await dialog.getByLabel('What the customer reads').fill('Weld the exhaust bracket')
+    await dialog.getByLabel('Price of one, $').fill('80')
+    await button('Add this line').click()
+    await dialog.getByLabel('Line by hand').selectOption({ label: 'Straighten a bent wheel · $125.00' })
+    await button('Add this line').click()
+    await dialog
+      .getByLabel(/^In place of something else: Work that another shop does: Straighten/)
+      .selectOption({ label: 'in place of: Work that another shop does: Weld the exhaust bracket' })
+    const preview = dialog.getByRole('region', { name: 'As the customer reads it' })
+    await preview.getByText('Take the wheels off, rotate them, torque them').waitFor()
+    await preview.getByText('(in place of: Work that another shop does: Weld the exhaust bracket)').waitFor()
+    const changes = dialog.getByRole('region', { name: 'Against version 1' })
+    await changes.getByText(/^New: Rotate the tires, \$/).waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+  })
+
+  it('is not issued with a discount that its writer may not give, and nothing that was chosen is lost', async () => {
+    const dialog = desk.getByRole('dialog')
+    const line = dialog.getByLabel('Discount on one line')
+    const weld = await line
+      .locator('option', { hasText: 'Weld the exhaust bracket · $80.00' })
+      .getAttribute('value')
+    await line.selectOption(weld)
+    await dialog.getByLabel('Off, $').fill('40')
+    await dialog.getByLabel('Reason, as the customer reads it').fill('Regular customer')
+    await button('Give this discount').click()
+    await dialog
+      .getByRole('region', { name: 'As the customer reads it' })
+      .getByText('Regular customer')
+      .waitFor()
+    await button('Issue this estimate').click()
+    await dialog.getByRole('alert').waitFor()
+    await button('Take back the discounts on single lines').click()
+    await button('Issue this estimate').click()
+    await dialog.waitFor({ state: 'detached' })
+    await desk.getByText('What changed since version 1').click()
+    await desk.getByText(/^New: Work that another shop does: Weld the exhaust bracket, \$/).waitFor()
+  })
+
+  it('has one of several alternatives chosen by telephone, and the others declined by it', async () => {
+    await button('Decide by telephone').click()
+    const dialog = desk.getByRole('dialog')
+    await dialog
+      .getByText(/or, in place of Work that another shop does: Weld the exhaust bracket/)
+      .first()
+      .waitFor()
+    const weld = dialog.getByRole('group', { name: /^Work that another shop does: Weld/ })
+    await weld.getByRole('radio', { name: 'Yes' }).check()
+    const straighten = dialog.getByRole('group', { name: /^Work that another shop does: Straighten/ })
+    await expect.poll(() => straighten.getByRole('radio', { name: 'No' }).isChecked()).toBe(true)
+  })
+})
