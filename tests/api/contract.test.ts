@@ -149,6 +149,7 @@ describe('who may call what', () => {
         "desk (advisor, lead, manager, owner): POST /api/stock/items/:id/changes",
         "desk (advisor, lead, manager, owner): POST /api/stock/transfers/:transferId/arrival",
         "desk (advisor, lead, manager, owner): PUT /api/customers/:customerId",
+        "desk (lead, manager, owner): GET /api/imports/:watch",
         "desk (lead, manager, owner): GET /api/sheets.csv",
         "desk (lead, manager, owner): GET /api/sheets/:sheetId/orders",
         "desk (lead, manager, owner): POST /api/sheets",

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import type { CsvPreview } from '@bayledger/contract/csv'
+import type { CsvPreview, CsvProgress } from '@bayledger/contract/csv'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 
@@ -72,6 +72,47 @@ describe('the stock lists as CSV', () => {
          select coalesce(sum(quantity), 0) from stock_changes where stock_item_id = s.id)`,
     )
     expect(rows).toEqual([])
+  })
+
+  it('say how far they have come while they are compared and written, and to nobody afterwards', async () => {
+    const text = (await exported()).trimEnd()
+    const added = Array.from(
+      { length: 2_000 },
+      (_, index) => `Millrace Road,MANY-${index},kit,Kit ${index},1,,,,,,,,,,,,,,`,
+    )
+    const body = Buffer.from([text, ...added].join('\r\n'))
+    const all = body.toString().split('\r\n').length - 1
+    const watch = randomUUID()
+    const progress = async () => (await owner.get(`/api/imports/${watch}`).expect(200)).body.progress
+    const watching = async (path: string) => {
+      const told: CsvProgress[] = []
+      let isOver = false
+      const importing = owner
+        .call('post', `${path}watch=${watch}`, { ...file, 'idempotency-key': randomUUID() })
+        .send(body)
+        .expect(200)
+        .then((reply) => {
+          isOver = true
+          return reply.body
+        })
+      while (!isOver) {
+        const now = await progress()
+        if (now !== null) told.push(now)
+      }
+      return { told, reply: await importing }
+    }
+    const shown = await watching('/api/stock/import/preview?')
+    expect(shown.told.length).toBeGreaterThan(0)
+    for (const one of shown.told) expect(one).toMatchObject({ step: 'comparing', of: all })
+    const done = shown.told.map((one) => one.done)
+    expect(done).toEqual(done.toSorted((one, other) => one - other))
+    expect(await progress()).toBeNull()
+
+    const { digest } = shown.reply
+    const { told, reply } = await watching(`/api/stock/import?digest=${digest}&refused=stop&`)
+    expect(reply.added).toBe(2_000)
+    expect(told.at(-1)).toMatchObject({ step: 'writing', of: 2_000 })
+    expect(await progress()).toBeNull()
   })
 
   it('are no advisor’s to import', async () => {

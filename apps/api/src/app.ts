@@ -14,6 +14,7 @@ import { entryRoutes } from './features/entries/routes.ts'
 import { firstShopRoutes } from './features/first-shop/routes.ts'
 import { floorRoutes } from './features/floor/routes.ts'
 import { healthRoutes } from './features/health/routes.ts'
+import { importRoutes } from './features/imports/routes.ts'
 import { instrumentRoutes } from './features/instruments/routes.ts'
 import { linkRoutes } from './features/links/routes.ts'
 import { findLinkSession } from './features/links/store.ts'
@@ -123,6 +124,7 @@ const bindings = (parts: Parts) => [
   ...orderRoutes,
   ...customerRoutes,
   ...vehicleRoutes,
+  ...importRoutes,
   ...sheetRoutes,
   ...settingRoutes,
   ...placeRoutes,

@@ -14,13 +14,8 @@ import type { Endpoint } from './endpoint.ts'
 import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
 import { getFirstShop, makeFirstShop } from './first-shop.ts'
 import { health, readiness } from './health.ts'
-import {
-  exportInstruments,
-  importInstruments,
-  instruments,
-  listTorquedWheels,
-  previewInstrumentsImport,
-} from './instruments.ts'
+import { getImportProgress } from './imports.ts'
+import { instruments, instrumentsCsv, listTorquedWheels } from './instruments.ts'
 import { createLink, listLinks, revokeLink } from './links.ts'
 import { live } from './live.ts'
 import { openApi } from './open-api.ts'
@@ -29,7 +24,7 @@ import { handInParcel, handInSealedParcel } from './parcels.ts'
 import { getOwnRecord, people, peopleCsv, setPassword, setPin } from './people.ts'
 import { getOrderPhoto, getPhotoStatus, handInSealedPhoto, listOrderPhotos, putPhotoPiece } from './photos.ts'
 import { places, placesCsv } from './places.ts'
-import { exportPrices, importPrices, previewPriceImport, priceBook } from './prices.ts'
+import { priceBook, pricesCsv } from './prices.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
 import { getSession, listShops, resumeAtBay, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
@@ -39,24 +34,20 @@ import {
   createSheet,
   createSheetVersion,
   enterFigure,
-  exportSheets,
   getSheet,
-  importSheets,
   listSheetOrders,
   listSheets,
-  previewSheetImport,
+  sheetsCsv,
   verifyFigure,
 } from './sheets.ts'
 import { listStaff, proveSecondPerson } from './staff.ts'
 import {
   changeStock,
-  exportStock,
-  importStock,
   listStockChanges,
   listTransfers,
-  previewStockImport,
   recallLot,
   receiveTransfer,
+  stockCsv,
   stockItems,
 } from './stock.ts'
 import { tablets, tabletsCsv } from './tablets.ts'
@@ -118,17 +109,18 @@ export const contract = [
   enterFigure,
   verifyFigure,
   listSheetOrders,
-  exportSheets,
-  previewSheetImport,
-  importSheets,
+  getImportProgress,
+  sheetsCsv.write,
+  sheetsCsv.preview,
+  sheetsCsv.apply,
   listInstruments,
   listStock,
   priceBook.list,
   priceBook.read,
   priceBook.put,
-  exportPrices,
-  previewPriceImport,
-  importPrices,
+  pricesCsv.write,
+  pricesCsv.preview,
+  pricesCsv.apply,
   stockItems.list,
   stockItems.create,
   stockItems.read,
@@ -138,9 +130,9 @@ export const contract = [
   changeStock,
   receiveTransfer,
   recallLot,
-  exportStock,
-  previewStockImport,
-  importStock,
+  stockCsv.write,
+  stockCsv.preview,
+  stockCsv.apply,
   getSettings,
   places.list,
   places.create,
@@ -154,9 +146,9 @@ export const contract = [
   instruments.read,
   instruments.put,
   listTorquedWheels,
-  exportInstruments,
-  previewInstrumentsImport,
-  importInstruments,
+  instrumentsCsv.write,
+  instrumentsCsv.preview,
+  instrumentsCsv.apply,
   tablets.list,
   tablets.read,
   tablets.put,

@@ -1,5 +1,5 @@
 import type { Role } from '@bayledger/ledger/role'
-import { CsvApplied, CsvApply, CsvPreview, csvFile, csvReply } from './csv.ts'
+import { CsvApplied, CsvApply, CsvPreview, CsvWatch, csvFile, csvReply } from './csv.ts'
 import { endpoint } from './endpoint.ts'
 import type { ErrorCode } from './errors.ts'
 
@@ -17,7 +17,7 @@ export const csvEndpoints = <const Name extends string, const Problem extends Er
   readonly words: string
   readonly path: `/api/${string}`
   readonly roles: readonly Role[]
-  /** What else may be said against a file as a whole. */
+  /** What else may be said against the list or a file as a whole. */
   readonly problems?: readonly Problem[]
 }) => {
   const access = { who: 'desk', roles } as const
@@ -29,7 +29,7 @@ export const csvEndpoints = <const Name extends string, const Problem extends Er
       path: `${path}.csv`,
       access,
       replies: { 200: csvReply },
-      problems: [],
+      problems,
     }),
     preview: endpoint({
       operationId: `preview${name}Import`,
@@ -37,9 +37,10 @@ export const csvEndpoints = <const Name extends string, const Problem extends Er
       method: 'POST',
       path: `${path}/import/preview`,
       access,
+      query: CsvWatch,
       ...csvFile,
       replies: { 200: CsvPreview },
-      problems: ['CSV_UNREADABLE'],
+      problems: ['CSV_UNREADABLE', ...problems],
     }),
     apply: endpoint({
       operationId: `import${name}`,

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import type { BinaryReply } from './endpoint.ts'
-import { Digest } from './identity.ts'
+import { Digest, Id } from './identity.ts'
 
 /** At most so many rows are read from one file, the header not counted. */
 export const mostCsvRows = 20_000
@@ -54,9 +54,21 @@ export const CsvPreview = z.strictObject({
 })
 export type CsvPreview = z.infer<typeof CsvPreview>
 
+/** `watch`: an id of the caller's own, under which it asks meanwhile how far the import has come. */
+const watch = z.optional(Id)
+export const CsvWatch = z.strictObject({ watch })
+
 /** `refused`: whether rows that cannot be read are left out, or stop the whole file. */
-export const CsvApply = z.strictObject({ digest: Digest, refused: z.enum(['leave-out', 'stop']) })
+export const CsvApply = z.strictObject({ digest: Digest, refused: z.enum(['leave-out', 'stop']), watch })
 export type CsvApply = z.infer<typeof CsvApply>
+
+/** How far an import has come: rows done of all. */
+export const CsvProgress = z.strictObject({
+  step: z.enum(['comparing', 'writing']),
+  done: z.int().check(z.gte(0)),
+  of: z.int().check(z.gte(0)),
+})
+export type CsvProgress = z.infer<typeof CsvProgress>
 
 /** What an import did. */
 export const CsvApplied = z.strictObject(csvCounts)

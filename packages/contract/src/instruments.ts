@@ -1,6 +1,6 @@
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
-import { CsvApplied, CsvApply, CsvPreview, csvFile, csvReply } from './csv.ts'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
 import { Day, Id, Instant, line } from './identity.ts'
 import { recordEndpoints } from './record.ts'
@@ -96,38 +96,10 @@ export const listTorquedWheels = endpoint({
   problems: ['RECORD_NOT_FOUND'],
 })
 
-const access = { who: 'desk', roles: ['manager', 'owner'] } as const
-
-export const exportInstruments = endpoint({
-  operationId: 'exportInstruments',
-  summary: 'Every wrench and gauge, as CSV.',
-  method: 'GET',
-  path: '/api/register/instruments.csv',
-  access,
-  replies: { 200: csvReply },
-  problems: [],
-})
-
-export const previewInstrumentsImport = endpoint({
-  operationId: 'previewInstrumentsImport',
-  summary: 'What importing a CSV file of wrenches and gauges would add, change and refuse; changes nothing.',
-  method: 'POST',
-  path: '/api/register/instruments/import/preview',
-  access,
-  ...csvFile,
-  replies: { 200: CsvPreview },
-  problems: ['CSV_UNREADABLE'],
-})
-
-export const importInstruments = endpoint({
-  operationId: 'importInstruments',
-  summary: 'Do what the preview of a CSV file showed, in one transaction.',
-  method: 'POST',
-  path: '/api/register/instruments/import',
-  access,
-  once: true,
-  query: CsvApply,
-  ...csvFile,
-  replies: { 200: CsvApplied },
-  problems: ['CSV_UNREADABLE', 'CSV_PREVIEW_STALE', 'CSV_ROWS_REFUSED'],
+/** Every wrench and gauge, as CSV and back. */
+export const instrumentsCsv = csvEndpoints({
+  name: 'Instruments',
+  words: 'wrenches and gauges',
+  path: '/api/register/instruments',
+  roles: ['manager', 'owner'],
 })

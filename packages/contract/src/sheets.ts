@@ -14,7 +14,7 @@ import {
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { isAsTyped } from '@bayledger/reckoning/units/printed-pressure'
 import * as z from 'zod/mini'
-import { CsvApplied, CsvApply, CsvPreview, csvFile, csvReply } from './csv.ts'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant, line } from './identity.ts'
 import { Sure } from './record.ts'
@@ -253,38 +253,10 @@ export const listSheetOrders = endpoint({
   problems: ['SHEET_NOT_FOUND'],
 })
 
-const importers = ['lead', 'manager', 'owner'] as const
-
-export const exportSheets = endpoint({
-  operationId: 'exportSheets',
-  summary: 'Every specification sheet in its newest version, as CSV.',
-  method: 'GET',
-  path: '/api/sheets.csv',
-  access: { who: 'desk', roles: importers },
-  replies: { 200: csvReply },
-  problems: [],
-})
-
-export const previewSheetImport = endpoint({
-  operationId: 'previewSheetImport',
-  summary: 'What importing a CSV file of sheets would add, change and refuse; changes nothing.',
-  method: 'POST',
-  path: '/api/sheets/import/preview',
-  access: { who: 'desk', roles: importers },
-  ...csvFile,
-  replies: { 200: CsvPreview },
-  problems: ['CSV_UNREADABLE'],
-})
-
-export const importSheets = endpoint({
-  operationId: 'importSheets',
-  summary: 'Do what the preview of a CSV file showed, in one transaction.',
-  method: 'POST',
-  path: '/api/sheets/import',
-  access: { who: 'desk', roles: importers },
-  once: true,
-  query: CsvApply,
-  ...csvFile,
-  replies: { 200: CsvApplied },
-  problems: ['CSV_UNREADABLE', 'CSV_PREVIEW_STALE', 'CSV_ROWS_REFUSED'],
+/** Every specification sheet in its newest version, as CSV and back. */
+export const sheetsCsv = csvEndpoints({
+  name: 'Sheets',
+  words: 'specification sheets',
+  path: '/api/sheets',
+  roles: ['lead', 'manager', 'owner'],
 })

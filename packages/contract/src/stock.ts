@@ -1,6 +1,6 @@
 import { deskRoles } from '@bayledger/ledger/role'
 import * as z from 'zod/mini'
-import { CsvApplied, CsvApply, CsvPreview, csvFile, csvReply } from './csv.ts'
+import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant, line } from './identity.ts'
 import { recordEndpoints, recordOf } from './record.ts'
@@ -197,38 +197,12 @@ export const receiveTransfer = endpoint({
   problems: ['STOCK_NOT_MOVED'],
 })
 
-export const exportStock = endpoint({
-  operationId: 'exportStock',
-  summary: 'Every line of the stock lists, as CSV.',
-  method: 'GET',
-  path: '/api/stock.csv',
-  access: { who: 'desk', roles: editors },
-  replies: { 200: csvReply },
-  problems: [],
-})
-
-export const previewStockImport = endpoint({
-  operationId: 'previewStockImport',
-  summary: 'What importing a CSV file of the stock lists would add, change and refuse; changes nothing.',
-  method: 'POST',
-  path: '/api/stock/import/preview',
-  access: { who: 'desk', roles: editors },
-  ...csvFile,
-  replies: { 200: CsvPreview },
-  problems: ['CSV_UNREADABLE'],
-})
-
-export const importStock = endpoint({
-  operationId: 'importStock',
-  summary: 'Do what the preview of a CSV file showed, in one transaction; another number on hand is a count.',
-  method: 'POST',
-  path: '/api/stock/import',
-  access: { who: 'desk', roles: editors },
-  once: true,
-  query: CsvApply,
-  ...csvFile,
-  replies: { 200: CsvApplied },
-  problems: ['CSV_UNREADABLE', 'CSV_PREVIEW_STALE', 'CSV_ROWS_REFUSED'],
+/** Every line of the stock lists, as CSV and back; another number on hand is a count. */
+export const stockCsv = csvEndpoints({
+  name: 'Stock',
+  words: 'stock lists',
+  path: '/api/stock',
+  roles: editors,
 })
 
 /** A part of the lot at a vehicle, and where its sensor was heard last; `null`: it was not fitted, or never heard again. */

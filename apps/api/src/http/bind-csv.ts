@@ -1,5 +1,6 @@
 import type { CsvEndpoints } from '@bayledger/contract/csv-endpoints'
 import type { CsvService } from '../core/csv/csv-service.ts'
+import { watched } from '../core/csv/import-progress.ts'
 import { type Binding, bind } from './binding.ts'
 
 /** The three routes of a list's CSV, each answered by its service. */
@@ -9,9 +10,14 @@ export const bindCsv = (
   { write, preview, apply }: CsvService,
 ): readonly Binding[] => [
   bind(routes.write)(async ({ deps }) => ({ status: 200, bytes: await write(deps), fileName })),
-  bind(routes.preview)(async ({ deps, body }) => ({ status: 200, body: await preview(deps, body) })),
+  bind(routes.preview)(async ({ deps, query, body }) => ({
+    status: 200,
+    body: await watched(deps, query.watch, (tell) => preview(deps, body, tell)),
+  })),
   bind(routes.apply)(async ({ deps, actor, once, query, body }) => ({
     status: 200,
-    body: await apply(deps, actor, once, { bytes: body, apply: query }),
+    body: await watched(deps, query.watch, (tell) =>
+      apply(deps, actor, once, { bytes: body, apply: query }, tell),
+    ),
   })),
 ]

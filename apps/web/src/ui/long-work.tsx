@@ -1,7 +1,14 @@
 import { useEffect, useState } from 'react'
 
-/** Work of which nobody knows how long it takes: what is being done, and for how long it has been. */
-export function LongWork({ words }: { words: string }) {
+type LongWorkProps = {
+  /** What is being done. */
+  words: string
+  /** How much of it is done, once that is known. */
+  counted: { readonly done: number; readonly of: number; readonly words: string } | null
+}
+
+/** Work that takes a while: what is being done, how much of it is done, and for how long it has been. */
+export function LongWork({ words, counted }: LongWorkProps) {
   const [seconds, setSeconds] = useState(0)
   useEffect(() => {
     const began = Date.now()
@@ -10,10 +17,17 @@ export function LongWork({ words }: { words: string }) {
   }, [])
   return (
     <div className="stack">
-      <progress aria-label={words} />
+      {counted === null ? (
+        <progress aria-label={words} />
+      ) : (
+        <progress aria-label={words} value={counted.done} max={counted.of} />
+      )}
       <p role="status">{words}.</p>
       {/* Not read out: it would speak every second. */}
-      <p aria-hidden="true">{`${seconds} s so far. Leave this page open.`}</p>
+      <p aria-hidden="true">
+        {counted === null ? '' : `${counted.words}. `}
+        {`${seconds} s so far. Leave this page open.`}
+      </p>
     </div>
   )
 }

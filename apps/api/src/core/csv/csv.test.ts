@@ -1,3 +1,4 @@
+import type { CsvProgress } from '@bayledger/contract/csv'
 import { describe, expect, it } from 'vitest'
 import { AppError } from '../app-error.ts'
 import { centsCell, choiceCell, dayCell, maybe, numberCell, textCell, yesNoCell } from './cells.ts'
@@ -156,7 +157,7 @@ describe('what an import would do', () => {
     expect(() => refuseUnlessShown(shown, { digest, refused: 'leave-out' })).not.toThrow()
   })
 
-  it('of 10,000 rows of which 300 are wrong refuses these 300, and lets other work have its turn meanwhile', async () => {
+  it('of 10,000 rows of which 300 are wrong refuses these 300, and lets other work have its turn and says how far it is meanwhile', async () => {
     const lines = Array.from({ length: 10_000 }, (_, index) =>
       index % 33 === 0 && index < 9_900
         ? `Part ${index},heavy,2.50,small,yes,`
@@ -169,8 +170,15 @@ describe('what an import would do', () => {
       if (!done) setImmediate(takeTurn)
     }
     setImmediate(takeTurn)
-    const planned = await plan(`${header}\n${lines.join('\n')}`)
+    const told: CsvProgress[] = []
+    const file = bytes(`${header}\n${lines.join('\n')}`)
+    const planned = await planImport(table, file, stored(), (progress) => told.push(progress))
     done = true
+    expect(told.slice(0, 2)).toEqual([
+      { step: 'comparing', done: 1, of: 10_000 },
+      { step: 'comparing', done: 51, of: 10_000 },
+    ])
+    expect(told.at(-1)?.done).toBe(9_951)
     expect(importCounts(planned)).toEqual({ added: 9_700, changed: 0, same: 0, refused: 300 })
     expect(plannedRows(planned, 'refused').map(({ number }) => number)).toEqual(
       Array.from({ length: 300 }, (_, index) => index * 33 + 2),

@@ -3,6 +3,7 @@ import { setImmediate } from 'node:timers/promises'
 import type { CsvFault } from '@bayledger/contract/csv'
 import { rowWords } from '../../words/csv-words.ts'
 import { type Cells, type CsvTable, cellsOf, type Values } from './csv-table.ts'
+import type { TellProgress } from './import-progress.ts'
 import { type ReadRow, readCsv } from './read-csv.ts'
 
 /** A record as it is stored now, in the columns of its table, with whatever its feature needs to write it. */
@@ -39,6 +40,7 @@ export const planImport = async <Row extends Values, Stored>(
   table: CsvTable<Row>,
   bytes: Uint8Array,
   stored: readonly StoredRow<Row, Stored>[],
+  tell: TellProgress = () => undefined,
 ): Promise<ImportPlan<Row, Stored>> => {
   const known = new Map<string, Known<Row, Stored>>()
   for (const [index, one] of stored.entries()) {
@@ -49,11 +51,14 @@ export const planImport = async <Row extends Values, Stored>(
   const seen = new Map<string, number>()
   const rows: PlannedRow<Row, Stored>[] = []
   const digest = createHash('sha256')
-  for (const [index, read] of (await readCsv(bytes, Object.keys(table.columns))).entries()) {
+  const file = await readCsv(bytes, Object.keys(table.columns))
+  for (const [index, read] of file.entries()) {
     const planned = planRow(table, read, known, seen)
     rows.push(planned)
     digest.update(`${JSON.stringify(shownOf(planned))}\n`)
-    if (index % rowsAtOnce === 0) await setImmediate()
+    if (index % rowsAtOnce !== 0) continue
+    tell({ step: 'comparing', done: index + 1, of: file.length })
+    await setImmediate()
   }
   return { rows, digest: digest.digest('hex') }
 }

@@ -1,14 +1,13 @@
 import {
   instruments as contract,
-  exportInstruments,
-  importInstruments,
+  instrumentsCsv as instrumentsCsvRoutes,
   listTorquedWheels,
-  previewInstrumentsImport,
 } from '@bayledger/contract/instruments'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { recordReply } from '../../http/record-reply.ts'
 import { presentInstrument } from './present.ts'
-import * as imports from './service/import-instruments.ts'
+import { instrumentsCsv } from './service/import-instruments.ts'
 import * as service from './service.ts'
 
 export const instrumentRoutes: readonly Binding[] = [
@@ -42,17 +41,5 @@ export const instrumentRoutes: readonly Binding[] = [
     status: 200,
     body: { wheels: await service.listWheelsTorquedWith(deps, params.id, query.since) },
   })),
-  bind(exportInstruments)(async ({ deps }) => ({
-    status: 200,
-    bytes: await imports.exportInstruments(deps),
-    fileName: 'instruments.csv',
-  })),
-  bind(previewInstrumentsImport)(async ({ deps, body }) => ({
-    status: 200,
-    body: await imports.previewInstruments(deps, body),
-  })),
-  bind(importInstruments)(async ({ deps, actor, once, query, body }) => ({
-    status: 200,
-    body: await imports.importInstruments(deps, actor, once, { bytes: body, apply: query }),
-  })),
+  ...bindCsv(instrumentsCsvRoutes, 'instruments.csv', instrumentsCsv),
 ]

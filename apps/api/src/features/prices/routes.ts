@@ -1,12 +1,8 @@
-import {
-  priceBook as contract,
-  exportPrices,
-  importPrices,
-  previewPriceImport,
-} from '@bayledger/contract/prices'
+import { priceBook as contract, pricesCsv as pricesCsvRoutes } from '@bayledger/contract/prices'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { recordReply } from '../../http/record-reply.ts'
-import * as imports from './service/import-prices.ts'
+import { pricesCsv } from './service/import-prices.ts'
 import * as service from './service.ts'
 
 export const priceRoutes: readonly Binding[] = [
@@ -25,17 +21,5 @@ export const priceRoutes: readonly Binding[] = [
     const kept = await service.putPrices(deps, actor, sent, body.sure)
     return { status: 200, ...recordReply(kept, await service.factsOf(deps, kept)) }
   }),
-  bind(exportPrices)(async ({ deps }) => ({
-    status: 200,
-    bytes: await imports.exportPrices(deps),
-    fileName: 'prices.csv',
-  })),
-  bind(previewPriceImport)(async ({ deps, body }) => ({
-    status: 200,
-    body: await imports.previewPrices(deps, body),
-  })),
-  bind(importPrices)(async ({ deps, actor, once, query, body }) => ({
-    status: 200,
-    body: await imports.importPrices(deps, actor, once, { bytes: body, apply: query }),
-  })),
+  ...bindCsv(pricesCsvRoutes, 'prices.csv', pricesCsv),
 ]

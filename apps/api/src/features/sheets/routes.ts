@@ -1,7 +1,8 @@
 import * as contract from '@bayledger/contract/sheets'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import * as figures from './service/bay-figures.ts'
-import * as imports from './service/import-sheets.ts'
+import { sheetsCsv } from './service/import-sheets.ts'
 import * as service from './service.ts'
 
 export const sheetRoutes: readonly Binding[] = [
@@ -37,17 +38,5 @@ export const sheetRoutes: readonly Binding[] = [
     status: 200,
     body: { orders: await service.listOrders(deps, params.sheetId) },
   })),
-  bind(contract.exportSheets)(async ({ deps }) => ({
-    status: 200,
-    bytes: await imports.exportSheets(deps),
-    fileName: 'specification-sheets.csv',
-  })),
-  bind(contract.previewSheetImport)(async ({ deps, body }) => ({
-    status: 200,
-    body: await imports.previewSheets(deps, body),
-  })),
-  bind(contract.importSheets)(async ({ deps, actor, once, query, body }) => ({
-    status: 200,
-    body: await imports.importSheets(deps, actor, once, { bytes: body, apply: query }),
-  })),
+  ...bindCsv(contract.sheetsCsv, 'specification-sheets.csv', sheetsCsv),
 ]

@@ -1,7 +1,8 @@
 import * as contract from '@bayledger/contract/stock'
 import { mayHaveContact } from '../../core/sides-for.ts'
+import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
-import * as imports from './service/import-stock.ts'
+import { stockCsv } from './service/import-stock.ts'
 import * as service from './service.ts'
 
 const etag = ({ version }: { version: number }) => ({ etag: `"${version}"` })
@@ -39,19 +40,7 @@ export const stockRoutes: readonly Binding[] = [
     status: 201,
     body: await service.receiveTransfer(deps, actor, once, params.transferId, body),
   })),
-  bind(contract.exportStock)(async ({ deps }) => ({
-    status: 200,
-    bytes: await imports.exportStock(deps),
-    fileName: 'stock.csv',
-  })),
-  bind(contract.previewStockImport)(async ({ deps, body }) => ({
-    status: 200,
-    body: await imports.previewStock(deps, body),
-  })),
-  bind(contract.importStock)(async ({ deps, actor, once, query, body }) => ({
-    status: 200,
-    body: await imports.importStock(deps, actor, once, { bytes: body, apply: query }),
-  })),
+  ...bindCsv(contract.stockCsv, 'stock.csv', stockCsv),
   bind(contract.recallLot)(async ({ deps, actor, query }) => ({
     status: 200,
     body: await service.recallLot(deps, query.lot, mayHaveContact(actor)),

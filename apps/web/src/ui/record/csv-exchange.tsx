@@ -1,4 +1,4 @@
-import { useMutation } from '@tanstack/react-query'
+import { useMutation, useQuery } from '@tanstack/react-query'
 import { useId, useState } from 'react'
 import type { CsvShown, CsvSource } from '../../lib/csv-source.ts'
 import { problemText } from '../../lib/problem.ts'
@@ -7,7 +7,7 @@ import { Dialog } from '../dialog.tsx'
 import { LongWork } from '../long-work.tsx'
 import { ProblemNotice } from '../problem-notice.tsx'
 import { StatusLine } from '../sentence.tsx'
-import { csvCounts } from './csv-words.ts'
+import { csvCounts, csvProgress } from './csv-words.ts'
 
 type CsvExchangeProps = {
   source: CsvSource
@@ -46,7 +46,9 @@ function CsvImport({ source, onApplied, onClose }: CsvImportProps) {
   const id = useId()
   const [file, setFile] = useState<Blob | null>(null)
   const [key, setKey] = useState('')
-  const shown = useMutation({ mutationFn: source.preview })
+  const shown = useMutation({
+    mutationFn: (given: { whole: Blob; key: string }) => source.preview(given.whole, given.key),
+  })
   const applied = useMutation({
     mutationFn: ({ whole, preview }: { whole: Blob; preview: CsvShown }) =>
       source.apply(whole, { digest: preview.digest, refused: 'leave-out' }, key),
@@ -54,10 +56,11 @@ function CsvImport({ source, onApplied, onClose }: CsvImportProps) {
   })
   const choose = (chosen: Blob | undefined) => {
     if (chosen === undefined) return
+    const next = crypto.randomUUID()
     setFile(chosen)
-    setKey(crypto.randomUUID())
+    setKey(next)
     applied.reset()
-    shown.mutate(chosen)
+    shown.mutate({ whole: chosen, key: next })
   }
   const preview = shown.data
   const rows = preview === undefined ? 0 : preview.counts.added + preview.counts.changed
@@ -80,9 +83,19 @@ function CsvImport({ source, onApplied, onClose }: CsvImportProps) {
               : csvCounts(preview.counts)}
         </StatusLine>
         {shown.isPending ? (
-          <LongWork words="Reading the file and comparing it with what is stored" />
+          <ImportWork
+            key="reading"
+            source={source}
+            watch={key}
+            words="Reading the file and comparing it with what is stored"
+          />
         ) : applied.isPending ? (
-          <LongWork words={`Writing ${rows} ${rows === 1 ? 'row' : 'rows'}, all of them or none`} />
+          <ImportWork
+            key="writing"
+            source={source}
+            watch={key}
+            words={`Writing ${rows} ${rows === 1 ? 'row' : 'rows'}, all of them or none`}
+          />
         ) : null}
         {preview === undefined || applied.isSuccess ? null : <Shown preview={preview} />}
         {applied.isError ? <ProblemNotice problem={problemText(applied.error)} /> : null}
@@ -100,6 +113,29 @@ function CsvImport({ source, onApplied, onClose }: CsvImportProps) {
         )}
       </div>
     </Dialog>
+  )
+}
+
+/** How often it is asked how far an import has come. */
+const askEveryMs = 500
+
+type ImportWorkProps = Pick<CsvExchangeProps, 'source'> & { watch: string; words: string }
+
+/** An import under way, with its rows done of all. Where nobody can say, the seconds still count. */
+function ImportWork({ source, watch, words }: ImportWorkProps) {
+  const asked = useQuery({
+    queryKey: ['import-progress', watch, words],
+    queryFn: () => source.progress(watch),
+    refetchInterval: askEveryMs,
+    retry: false,
+    gcTime: 0,
+  })
+  const progress = asked.data ?? null
+  return (
+    <LongWork
+      words={words}
+      counted={progress === null ? null : { ...progress, words: csvProgress(progress) }}
+    />
   )
 }
 

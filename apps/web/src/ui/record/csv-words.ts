@@ -1,3 +1,5 @@
+import type { CsvProgress } from '@bayledger/contract/csv'
+
 type Counts = {
   readonly added: number
   readonly changed: number
@@ -8,3 +10,7 @@ type Counts = {
 /** What a file would do, or did, in one line. */
 export const csvCounts = ({ added, changed, same, refused }: Counts): string =>
   `${added} added, ${changed} changed, ${same} the same, ${refused} refused.`
+
+/** How far an import has come: "3,250 of 10,000 rows compared". */
+export const csvProgress = ({ step, done, of }: CsvProgress): string =>
+  `${done.toLocaleString('en-US')} of ${of.toLocaleString('en-US')} rows ${step === 'comparing' ? 'compared' : 'written'}`

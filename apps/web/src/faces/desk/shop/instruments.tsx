@@ -1,10 +1,8 @@
 import {
-  exportInstruments,
   type InstrumentContent,
   type InstrumentFacts,
-  importInstruments,
   instruments,
-  previewInstrumentsImport,
+  instrumentsCsv,
 } from '@bayledger/contract/instruments'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { csvSource } from '../../../lib/csv-source.ts'
@@ -28,11 +26,7 @@ import { usePlaces } from './use-places.ts'
 
 const source = recordSource<InstrumentContent, InstrumentFacts>(instruments)
 
-const csv = csvSource({
-  write: exportInstruments,
-  preview: previewInstrumentsImport,
-  apply: importInstruments,
-})
+const csv = csvSource(instrumentsCsv)
 
 /** YYYY-MM-DD in UTC, as the ledger compares days. */
 const today = (): string => new Date().toISOString().slice(0, 10)

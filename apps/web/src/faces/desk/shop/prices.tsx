@@ -1,10 +1,4 @@
-import {
-  exportPrices,
-  importPrices,
-  type PriceBookFacts,
-  previewPriceImport,
-  priceBook,
-} from '@bayledger/contract/prices'
+import { type PriceBookFacts, priceBook, pricesCsv } from '@bayledger/contract/prices'
 import type { PriceBookContent } from '@bayledger/reckoning/money/price-book'
 import { useQueryClient } from '@tanstack/react-query'
 import { csvSource } from '../../../lib/csv-source.ts'
@@ -16,7 +10,7 @@ import { useShopClock } from '../shop-clock.ts'
 import { priceContent, priceRows, priceValues } from './price-rows.ts'
 import type { ShopPageProps } from './shop-page.ts'
 
-const csv = csvSource({ write: exportPrices, preview: previewPriceImport, apply: importPrices })
+const csv = csvSource(pricesCsv)
 
 const kind: RecordKind<PriceBookContent, PriceBookFacts> = {
   name: 'price-book',

@@ -1,4 +1,4 @@
-import { exportSheets, importSheets, previewSheetImport, type SheetContent } from '@bayledger/contract/sheets'
+import { type SheetContent, sheetsCsv } from '@bayledger/contract/sheets'
 import { figuresOf, figureWorth, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { figureWorthWords } from '@bayledger/wording/en/figure-worth'
 import { useQueryClient } from '@tanstack/react-query'
@@ -14,7 +14,7 @@ import { sheetRows } from './sheet-rows.ts'
 import { type SheetFacts, sheetSource } from './sheet-source.ts'
 import type { ShopPageProps } from './shop-page.ts'
 
-const csv = csvSource({ write: exportSheets, preview: previewSheetImport, apply: importSheets })
+const csv = csvSource(sheetsCsv)
 
 const figureNames: Readonly<Record<SafetyFigure, string>> = {
   placard: 'label',

@@ -1,11 +1,4 @@
-import {
-  exportStock,
-  importStock,
-  previewStockImport,
-  type StockContent,
-  type StockItem,
-  stockItems,
-} from '@bayledger/contract/stock'
+import { type StockContent, type StockItem, stockCsv, stockItems } from '@bayledger/contract/stock'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { sessionQuery } from '../../../features/people/queries.ts'
 import { csvSource } from '../../../lib/csv-source.ts'
@@ -24,7 +17,7 @@ import { usePlaces } from './use-places.ts'
 
 const name = 'stock-items'
 const source = recordSource<StockContent, StockItem['facts']>(stockItems)
-const csv = csvSource({ write: exportStock, preview: previewStockImport, apply: importStock })
+const csv = csvSource(stockCsv)
 const today = (): string => new Date().toISOString().slice(0, 10)
 
 const kindWith = (
