@@ -1,5 +1,3 @@
-import type { CsvProgress } from '@bayledger/contract/csv'
-
 type Counts = {
   readonly added: number
   readonly changed: number
@@ -11,6 +9,8 @@ type Counts = {
 export const csvCounts = ({ added, changed, same, refused }: Counts): string =>
   `${added} added, ${changed} changed, ${same} the same, ${refused} refused.`
 
+type Progress = { readonly step: 'comparing' | 'writing'; readonly done: number; readonly of: number }
+
 /** How far an import has come: "3,250 of 10,000 rows compared". */
-export const csvProgress = ({ step, done, of }: CsvProgress): string =>
+export const csvProgress = ({ step, done, of }: Progress): string =>
   `${done.toLocaleString('en-US')} of ${of.toLocaleString('en-US')} rows ${step === 'comparing' ? 'compared' : 'written'}`
