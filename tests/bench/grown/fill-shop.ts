@@ -54,7 +54,8 @@ const models = [
 /** A whole number from 0 below `below`, the same for the same number and salt. */
 const drawn = (salt: string, below: number) =>
   `(abs(hashint8extended(n, hashtextextended('${salt}', ${seed})) % ${below}))::int`
-const id = (salt: string, number = 'n') => `md5('${salt} ' || ${number})::uuid`
+const id = (salt: string, number = 'n') =>
+  `overlay(overlay(md5('${salt} ' || ${number}) placing '4' from 13) placing '8' from 17)::uuid`
 const oneOf = (salt: string, list: readonly string[]) =>
   `(array[${list.map((word) => `'${word}'`).join(', ')}])[1 + ${drawn(salt, list.length)}]`
 const name = (salt: string, parts: number) =>

@@ -20,8 +20,9 @@ export type FoundRow = {
 /** So many of each kind are looked at and so many are shown in all; typing more narrows them. */
 const mostOfKind = 40
 const mostHits = 20
-/** So many customers are compared for each word, where the words were typed as no name begins. */
+/** So many names are compared for each word, and so many with their vehicles, where no name begins as it was typed. */
 const mostCompared = 400
+const mostOwners = 120
 
 /** Every kind is a range of one index, read in its order; nothing else is looked at however much there is. */
 const candidatesByBeginning = `
@@ -33,19 +34,30 @@ const candidatesByBeginning = `
     order by token limit ${mostOfKind}) as t
   where w.beginning <> ''`
 
-/** Of the customers with a name that begins with one of the words, those whose names and vehicles have all of them. */
-const candidatesByAllWords = `
-  select 1 as place, 'name' as kind, t.subject_id, false as is_exact, 0 as length
+/** The names that begin with one of the words, in any of their orders. */
+const namesByWords = (most: number) => `
+  select distinct on (subject_id) subject_id, token, words
   from (select string_to_array(search_fold($2), ' ') as words) as typed,
-  lateral (select distinct subject_id from unnest(typed.words) as word, lateral (
-    select subject_id from search_tokens
+  lateral (select subject_id, token from unnest(typed.words) as word, lateral (
+    select subject_id, token from search_tokens
     where shop_id = $1 and kind = 'name' and token >= word and token < word || chr(1114111)
-    order by token limit ${mostCompared}) as named) as t
-  cross join lateral (select name from customers where shop_id = $1 and id = t.subject_id limit 1) c
-  left join lateral (select description, plate from vehicles
-    where shop_id = $1 and customer_id = t.subject_id limit ${mostOfKind}) v on true
-  where ' ' || search_fold(concat_ws(' ', c.name, v.description, v.plate))
-    like all (select '% ' || word || '%' from unnest(typed.words) as word)
+    order by token limit ${most}) as begun) as named`
+
+/** Names that have all of the words as beginnings. */
+const candidatesByAllWords = `
+  select 1 as place, 'name' as kind, t.subject_id, false as is_exact, length(t.token) as length
+  from (${namesByWords(mostCompared)}) as t
+  where ' ' || t.token like all (select '% ' || word || '%' from unnest(t.words) as word)
+  limit ${mostOfKind}`
+
+/** Names that have them together with one of their vehicles: "muller ridge". */
+const candidatesByOwnedVehicles = `
+  select 1 as place, 'name' as kind, t.subject_id, false as is_exact, length(t.token) as length
+  from (${namesByWords(mostOwners)}) as t
+  where exists (select from (select description, plate from vehicles
+      where shop_id = $1 and customer_id = t.subject_id limit ${mostOfKind}) as v
+    where ' ' || t.token || ' ' || search_fold(concat_ws(' ', v.description, v.plate))
+      like all (select '% ' || word || '%' from unnest(t.words) as word))
   limit ${mostOfKind}`
 
 /** Each join is looked up row by row ("limit"), so that no plan reads a whole table for a handful of candidates. */
@@ -99,12 +111,19 @@ export const findByBeginning = async (
   return rows
 }
 
-/** Words in any order, each the beginning of a word of the name or of the vehicle. */
+/** Words in any order, each the beginning of a word of the name, else of the name or of a vehicle. */
 export const findByAllWords = async (pool: Pool, shopId: string, typed: string): Promise<FoundRow[]> => {
-  const { rows } = await pool.query<FoundRow>({
-    name: 'search-words',
+  const values = [shopId, typed]
+  const named = await pool.query<FoundRow>({
+    name: 'search-names',
     text: hitsOf(candidatesByAllWords),
-    values: [shopId, typed],
+    values,
   })
-  return rows
+  if (named.rows.length > 0) return named.rows
+  const owners = await pool.query<FoundRow>({
+    name: 'search-owners',
+    text: hitsOf(candidatesByOwnedVehicles),
+    values,
+  })
+  return owners.rows
 }
