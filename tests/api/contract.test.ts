@@ -204,6 +204,7 @@ describe('who may call what', () => {
         "desk: DELETE /api/orders/:orderId/links/:linkId",
         "desk: GET /api/orders/:orderId/links",
         "desk: GET /api/own-record",
+        "desk: GET /api/vehicles/:vehicleId/page",
         "desk: POST /api/enrollment-codes",
         "desk: POST /api/orders/:orderId/reports",
         "desk: POST /api/refused-entries/:entryId/settle",

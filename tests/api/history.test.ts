@@ -86,6 +86,52 @@ const issue = async (orderId: string, history: HistoryEvidence | null) => {
   return post(bay, orderId, 'diagnosis.issued', payload)
 }
 
+describe('a vehicle’s own page', () => {
+  const pageOf = async (caller: Caller) => {
+    const { vehicleId } = (await read(second)).state.opened ?? {}
+    return (await caller.get(`/api/vehicles/${vehicleId}/page`).expect(200)).body
+  }
+
+  it('has the open order with its sentence, both visits and the pressures of both', async () => {
+    const page = await pageOf(desk)
+    expect(page.openOrder).toMatchObject({ orderId: second, moves: [{ words: expect.any(String) }] })
+    expect(page.visits.map(({ orderId }: { orderId: string }) => orderId)).toEqual([second, first])
+    const right = page.readings.filter(({ wheel }: { wheel: string }) => wheel === 'RR')
+    expect(right[0].psi - right[1].psi).toBeCloseTo(6, 5)
+    expect(right[0].comparedPsi).toBeGreaterThan(right[0].psi)
+    // 49 CFR 571.138 S4.2(a): 25 percent under the label's figure, or the floor of the tire's class.
+    expect(page.warnAt.front).toBeGreaterThan(0.749 * page.label.front)
+  })
+
+  it('keeps its history when the owner changes, and nothing of who the earlier owner was', async () => {
+    const before = await pageOf(desk)
+    const { vehicleId, version, ...vehicle } = before.vehicle
+    const { customers } = (await desk.get('/api/customers').expect(200)).body
+    const other = customers.find(
+      ({ customerId }: { customerId: string }) => customerId !== before.customer.customerId,
+    )
+    const path = `/api/vehicles/${vehicleId}`
+    await desk
+      .put(path, { ...vehicle, customerId: other.customerId }, { 'if-match': `"${version}"` })
+      .expect(200)
+    const page = await pageOf(desk)
+    expect(page.readings).toEqual(before.readings)
+    expect(page.visits).toMatchObject([
+      { orderId: null, ofThisOwner: false },
+      { orderId: null, ofThisOwner: false },
+    ])
+    expect(JSON.stringify(page)).not.toContain(before.customer.name)
+    await desk.put(path, vehicle, { 'if-match': `"${version + 1}"` }).expect(200)
+  })
+
+  it('is not for a tablet, and not there for a vehicle that is not', async () => {
+    const { vehicleId } = (await read(second)).state.opened ?? {}
+    await bay.get(`/api/vehicles/${vehicleId}/page`).expect(403)
+    const none = await desk.get(`/api/vehicles/${randomUUID()}/page`).expect(404)
+    expect(none.body.code).toBe('VEHICLE_NOT_FOUND')
+  })
+})
+
 describe('what this shop knows of a vehicle from before', () => {
   it('is nothing at its first visit, and that is said', async () => {
     expect((await read(first)).history).toEqual(nothingOnRecord)

@@ -37,6 +37,7 @@ import { staffRoutes } from './features/staff/routes.ts'
 import { stockRoutes } from './features/stock/routes.ts'
 import { tabletRoutes } from './features/tablets/routes.ts'
 import { textRoutes } from './features/texts/routes.ts'
+import { vehiclePageRoutes } from './features/vehicle-page/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
 import { compressReplies } from './http/compress-replies.ts'
 import { handleErrors } from './http/error-handler.ts'
@@ -125,6 +126,7 @@ const bindings = (parts: Parts) => [
   ...customerRoutes,
   ...vehicleRoutes,
   ...importRoutes,
+  ...vehiclePageRoutes,
   ...sheetRoutes,
   ...settingRoutes,
   ...placeRoutes,

@@ -52,6 +52,7 @@ import {
 } from './stock.ts'
 import { tablets, tabletsCsv } from './tablets.ts'
 import { getTexts, putTexts, textsCsv } from './texts.ts'
+import { getVehiclePage } from './vehicle-page.ts'
 import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
 
 /** Every route there is. The server refuses to start when one of these has no handler, or a handler none of these. */
@@ -101,6 +102,7 @@ export const contract = [
   createVehicle,
   getVehicle,
   putVehicle,
+  getVehiclePage,
   listSheets,
   createSheet,
   getSheet,

@@ -6,6 +6,7 @@ export const patterns = {
   ownRecord: '/desk/own-record',
   writeUp: '/desk/write-up',
   deskOrder: '/desk/orders/:orderId',
+  vehicle: '/desk/vehicles/:vehicleId',
   tray: '/desk/refused',
   tablets: '/desk/tablets',
   shop: '/desk/shop/:page?/:recordId?',
@@ -32,10 +33,18 @@ export const pathAfterSignIn = (search: string): string => {
   return /^\/desk(\/|\?|$)/.test(onward) ? onward : patterns.desk
 }
 
-/** The write-up with a known customer, and the vehicle if that is known too. */
-export const writeUpPath = (customerId: string, vehicleId: string | null) => {
+/** What the shop knows of a vehicle. */
+export const vehiclePath = (vehicleId: string) => `/desk/vehicles/${encodeURIComponent(vehicleId)}`
+
+/** The write-up with a known customer, the vehicle if that is known too, and the order after which it came back. */
+export const writeUpPath = (
+  customerId: string,
+  vehicleId: string | null,
+  comebackOf: string | null = null,
+) => {
   const known = new URLSearchParams({ customer: customerId })
   if (vehicleId !== null) known.set('vehicle', vehicleId)
+  if (comebackOf !== null) known.set('after', comebackOf)
   return `${patterns.writeUp}?${known}`
 }
 

@@ -63,7 +63,7 @@ export const historyOf = (
 
 const openingOf = ({ opened }: OrderState): string => opened?.written.writtenAt ?? ''
 
-type Air = {
+export type Air = {
   readonly pressure: Pressure
   readonly temperature: Temperature | null
   /** Of the place where the pressure was read or set; `null`: not recorded. */
@@ -83,7 +83,7 @@ const lastAir = (order: OrderState, wheel: WheelPosition): Air | 'unknown' | nul
   return touched.some(({ seq }) => seq > air.written.seq) ? 'unknown' : air
 }
 
-const airSet = (set: WheelWork['pressure'] | undefined): Air | null =>
+export const airSet = (set: WheelWork['pressure'] | undefined): Air | null =>
   set
     ? {
         pressure: set.asLeft,
@@ -94,7 +94,11 @@ const airSet = (set: WheelWork['pressure'] | undefined): Air | null =>
       }
     : null
 
-const airGauged = (order: OrderState, wheel: WheelPosition, phase: 'arrival' | 'closing'): Air | null => {
+export const airGauged = (
+  order: OrderState,
+  wheel: WheelPosition,
+  phase: 'arrival' | 'closing',
+): Air | null => {
   const gauge = order[phase].wheels[wheel]?.gauge
   return gauge
     ? {

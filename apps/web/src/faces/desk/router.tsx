@@ -20,6 +20,11 @@ const loadOrderRoute = async () => {
   return { Component: DeskOrderRoute }
 }
 
+const loadVehicleRoute = async () => {
+  const { VehicleRoute } = await import('./vehicle/vehicle-page.tsx')
+  return { Component: VehicleRoute }
+}
+
 /** What the shop knows about itself, which few open and seldom. */
 const loadShopRoute = async () => {
   const { ShopRoute } = await import('./shop/shop-route.tsx')
@@ -60,6 +65,11 @@ const router = createBrowserRouter([
             path: patterns.deskOrder,
             lazy: loadOrderRoute,
             hydrateFallbackElement: <StatusLine>Opening the order …</StatusLine>,
+          },
+          {
+            path: patterns.vehicle,
+            lazy: loadVehicleRoute,
+            hydrateFallbackElement: <StatusLine>Opening the vehicle’s page.</StatusLine>,
           },
           {
             path: patterns.shop,

@@ -2,12 +2,12 @@ import type { SearchHit } from '@bayledger/contract/search'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { useNavigate } from 'react-router'
-import { deskOrderPath, writeUpPath } from '../../lib/paths.ts'
+import { deskOrderPath, vehiclePath, writeUpPath } from '../../lib/paths.ts'
 import { problemText } from '../../lib/problem.ts'
 import { SearchBox } from '../../ui/search-box.tsx'
 import { searchQuery, shortestSearch } from './queries.ts'
 
-/** Finds an order, a vehicle or a customer. What is live opens: an open order, else a write-up. */
+/** Finds an order, a vehicle or a customer. What is live opens: an open order, else the vehicle's page. */
 export function DeskSearch() {
   const [text, setText] = useState('')
   const navigate = useNavigate()
@@ -63,4 +63,8 @@ const detailOf = (hit: SearchHit) =>
     .join(' · ')
 
 const pathOf = (hit: SearchHit) =>
-  hit.orderId === null ? writeUpPath(hit.customerId, hit.vehicleId) : deskOrderPath(hit.orderId)
+  hit.orderId !== null
+    ? deskOrderPath(hit.orderId)
+    : hit.vehicleId !== null
+      ? vehiclePath(hit.vehicleId)
+      : writeUpPath(hit.customerId, null)

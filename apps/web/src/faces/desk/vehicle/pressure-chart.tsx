@@ -1,0 +1,139 @@
+import type { VehiclePage } from '@bayledger/contract/vehicle-page'
+import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wheelNames } from '@bayledger/wording/en/wheels'
+import { type Clock, day } from '../../../lib/format.ts'
+import { type ComparedReading, chartScale, chartSize, compared } from './chart-scale.ts'
+
+/** Each wheel has a dash of its own: one ink, readable on paper. */
+const dashes: Readonly<Record<WheelPosition, string | undefined>> = {
+  LF: undefined,
+  RF: '8 4',
+  RR: '2 3',
+  LR: '10 3 2 3',
+  SP: '1 6',
+}
+
+type ChartProps = Pick<VehiclePage, 'readings' | 'warnAt' | 'asOf'> & { readonly clock: Clock }
+
+/** Pressures of every tire over time, each as the same air shows it at 68 °F, with the point at which the light comes on. */
+export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
+  const shown = compared(readings)
+  const scale = chartScale(shown, warnAt)
+  return (
+    <figure className="pressure-chart">
+      {scale === null ? (
+        <p className="quiet">
+          No pressure can be compared yet: the temperature of the air in the tires was not recorded.
+        </p>
+      ) : (
+        <svg viewBox={`0 0 ${chartSize.width} ${chartSize.height}`} aria-hidden="true">
+          {scale.rules.map((psi) => (
+            <g key={psi}>
+              <line
+                x1={chartSize.left}
+                x2={chartSize.width - chartSize.right}
+                y1={scale.y(psi)}
+                y2={scale.y(psi)}
+                className="chart-rule"
+              />
+              <text x={chartSize.left - 6} y={scale.y(psi) + 4} className="chart-words chart-words-end">
+                {psi}
+              </text>
+            </g>
+          ))}
+          {warningLines(warnAt).map(({ psi, words }) => (
+            <g key={words}>
+              <line
+                x1={chartSize.left}
+                x2={chartSize.width - chartSize.right}
+                y1={scale.y(psi)}
+                y2={scale.y(psi)}
+                className="chart-warning"
+              />
+              <text x={chartSize.width - chartSize.right + 6} y={scale.y(psi) + 4} className="chart-words">
+                {words}
+              </text>
+            </g>
+          ))}
+          {readingOrder.map((wheel) => (
+            <WheelLine key={wheel} wheel={wheel} readings={shown} scale={scale} />
+          ))}
+          <text x={chartSize.left} y={chartSize.height - 6} className="chart-words">
+            {day(shown[0]?.at ?? asOf, asOf, clock)}
+          </text>
+          <text
+            x={chartSize.width - chartSize.right}
+            y={chartSize.height - 6}
+            className="chart-words chart-words-end"
+          >
+            {day(shown.at(-1)?.at ?? asOf, asOf, clock)}
+          </text>
+        </svg>
+      )}
+      <details>
+        <summary>Every reading</summary>
+        <table className="readings-table">
+          <thead>
+            <tr>
+              <th scope="col">Day</th>
+              <th scope="col">Order</th>
+              <th scope="col">Wheel</th>
+              <th scope="col">By gauge, psi</th>
+              <th scope="col">At 68 °F, psi</th>
+            </tr>
+          </thead>
+          <tbody>
+            {readings.map(({ number, wheel, when, at, psi, comparedPsi }) => (
+              <tr key={`${number} ${wheel} ${when}`}>
+                <td>{day(at, asOf, clock)}</td>
+                <td>
+                  {number}, as {when}
+                </td>
+                <td>{wheelNames[wheel]}</td>
+                <td className="amount">{psi.toFixed(1)}</td>
+                <td className="amount">{comparedPsi === null ? 'not known' : comparedPsi.toFixed(1)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </figure>
+  )
+}
+
+const warningLines = (warnAt: VehiclePage['warnAt']) => {
+  if (warnAt === null) return []
+  const words = (psi: number, where: string) => ({ psi, words: `light on ${where}: ${psi.toFixed(1)}` })
+  return warnAt.front === warnAt.rear
+    ? [{ psi: warnAt.front, words: `light on at ${warnAt.front.toFixed(1)} psi` }]
+    : [words(warnAt.front, 'front'), words(warnAt.rear, 'rear')]
+}
+
+type WheelLineProps = {
+  readonly wheel: WheelPosition
+  readonly readings: readonly ComparedReading[]
+  readonly scale: NonNullable<ReturnType<typeof chartScale>>
+}
+
+function WheelLine({ wheel, readings, scale }: WheelLineProps) {
+  const points = readings
+    .filter((reading) => reading.wheel === wheel)
+    .map(({ at, comparedPsi }) => ({ x: scale.x(at), y: scale.y(comparedPsi) }))
+  const last = points.at(-1)
+  if (last === undefined) return null
+  return (
+    <g>
+      <polyline
+        points={points.map(({ x, y }) => `${x},${y}`).join(' ')}
+        strokeDasharray={dashes[wheel]}
+        className="chart-line"
+      />
+      {points.map(({ x, y }) => (
+        <circle key={`${x} ${y}`} cx={x} cy={y} r="3" className="chart-point" />
+      ))}
+      <text x={last.x + 6} y={last.y - 5} className="chart-words">
+        {wheel}
+      </text>
+    </g>
+  )
+}
