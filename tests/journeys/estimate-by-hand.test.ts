@@ -42,6 +42,21 @@ describe('an estimate with what the customer asks for and what is added by hand'
     expect(await violationsOn(desk)).toEqual([])
   })
 
+  it('says of a replacement tire whether it may stand in for the sheet’s, and how far the treads are apart', async () => {
+    const dialog = desk.getByRole('dialog')
+    await dialog.getByText('Check a replacement tire').click()
+    await dialog.getByLabel('Tire that the door label names').fill('235/60R18 103H')
+    await dialog.getByLabel('New tire, as its sidewall prints it').fill('235/60R18 99S')
+    await dialog.getByLabel('Car', { exact: true }).check()
+    const says = dialog.getByRole('status', { name: 'What the check says' })
+    await says.getByText('Do not fit it.', { exact: true }).waitFor()
+    await says.getByText(/load index is lower/).waitFor()
+    await dialog.getByLabel('New tire, as its sidewall prints it').fill('235/60R18 103H')
+    await says.getByText(/It is the tire that the sheet names/).waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+    await dialog.getByText('Check a replacement tire').click()
+  })
+
   it('is not issued with a discount that its writer may not give, and nothing that was chosen is lost', async () => {
     const dialog = desk.getByRole('dialog')
     const line = dialog.getByLabel('Discount on one line')

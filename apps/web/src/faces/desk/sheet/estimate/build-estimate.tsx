@@ -34,6 +34,7 @@ import {
 import { EstimatePreview } from './estimate-preview.tsx'
 import { HandLineForm } from './hand-line-form.tsx'
 import { LineDiscountForm } from './line-discount-form.tsx'
+import { TireCheck } from './tire-check.tsx'
 
 type BuildEstimateProps = OrderPart & { onIssued?: () => void }
 
@@ -110,6 +111,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
         </p>
       ))}
       <AskedJobForm prices={prices} sheet={sheet} taken={kept} onAdd={add} />
+      <TireCheck state={state} sheet={sheet} />
       <HandLineForm prices={prices} onAdd={add} />
       <LineDiscountForm
         bundles={estimate.bundles}

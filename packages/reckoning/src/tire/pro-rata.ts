@@ -1,0 +1,26 @@
+import type { Cents } from '../estimate.ts'
+import { wearBar } from './tread-limits.ts'
+
+/** What a customer pays for the tire that replaces a failed one under a warranty by wear; `null`: the tire has given its service. */
+export type ProRata = {
+  readonly wornPercent: number
+  readonly customerPaysCents: Cents
+  readonly creditCents: Cents
+}
+
+/**
+ * The share of a tire's tread that is worn away, down to the wear bars, and what the customer pays for its replacement by
+ * that share. The warranty's own text governs: what it covers, for how long, and on which price.
+ *
+ * @formula worn = (depth when new − depth now) / (depth when new − 2/32), between 0 and 1; price · worn, rounded half up
+ * @units 1/32 in; cents before tax
+ * @limits `null` where the tire is at its wear bars or was never deeper
+ * @source a tire wholesaler's chart of the percentage worn (read); a tire maker's warranty: worn out at 2/32 in, replaced at the
+ * price of the day for the share that was used (read)
+ */
+export const proRata = (new32nds: number, now32nds: number, priceCents: Cents): ProRata | null => {
+  if (new32nds <= wearBar.value || now32nds <= wearBar.value) return null
+  const worn = Math.max(0, (new32nds - now32nds) / (new32nds - wearBar.value))
+  const customerPaysCents = Math.round(priceCents * worn)
+  return { wornPercent: 100 * worn, customerPaysCents, creditCents: priceCents - customerPaysCents }
+}
