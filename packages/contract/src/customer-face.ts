@@ -70,6 +70,8 @@ export const CustomerOrder = z.strictObject({
           /** The work removes a danger; it is asked about first. */
           removesDanger: z.boolean(),
           alternativeTo: z.nullable(z.string()),
+          /** Only for a case that may never come: nothing of it is in a total. */
+          conditional: z.boolean(),
           lines: z.array(z.strictObject({ lineKey: z.string(), words: z.string(), amountCents: z.int() })),
           taxCents: z.int(),
           totalCents: z.int(),

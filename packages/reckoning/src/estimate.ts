@@ -128,6 +128,7 @@ export const BundleTitle = z.enum([
   'spare',
   'outside-work',
   'by-hand',
+  'if-stem-breaks',
 ])
 export type BundleTitle = z.infer<typeof BundleTitle>
 

@@ -2,7 +2,7 @@ import { type BundleNamed, namedBundle } from '@bayledger/ledger/questions/named
 import type { IssuedBundle } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { BundleTitle } from '@bayledger/reckoning/estimate'
-import { isAdded } from '@bayledger/reckoning/money/added-bundles'
+import { isAdded, isConditional } from '@bayledger/reckoning/money/added-bundles'
 import type { FindingSentences } from './findings.ts'
 import { type WheelsWording, wheelList } from './wheels.ts'
 import { sentenceFor } from './worded-diagnosis.ts'
@@ -15,6 +15,8 @@ export type BundlesWording = {
   /** The reason for what the customer asked for, and for what the advisor added. */
   readonly asked: string
   readonly byHand: string
+  /** What is asked before a stem is loosened: what a Yes and a No mean. */
+  readonly ifStemBreaks: string
 }
 
 type Words = { readonly bundles: BundlesWording; readonly wheels: WheelsWording }
@@ -33,6 +35,7 @@ export const bundleReason = (
   // A hole that was seen says more of a search for a leak than the pressure that it cost.
   const code = bundle.findings.find((one) => one === 'puncture-found') ?? bundle.findings[0]
   if (code === undefined) {
+    if (isConditional(bundle)) return words.bundles.ifStemBreaks
     if (!isAdded(bundle)) return words.bundles.nothingToSell
     return bundle.works.length === 0 ? words.bundles.byHand : words.bundles.asked
   }

@@ -2,6 +2,7 @@ import { bundleMoney, estimateMoney, type MoneySides } from '@bayledger/ledger/q
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { IssuedEstimate } from '@bayledger/ledger/state'
 import type { BundleMoney } from '@bayledger/reckoning/estimate'
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import { bundleReason, bundleTitle } from './bundles.ts'
 import { cautionWords } from './customer-cautions.ts'
 import { lineWords } from './estimate-lines.ts'
@@ -13,6 +14,8 @@ export type ShownBundle = {
   readonly title: string
   readonly reason: string
   readonly alternativeTo: string | null
+  /** Only for a case that may never come: nothing of it is in a total. */
+  readonly conditional: boolean
   readonly lines: readonly {
     readonly lineKey: string
     readonly words: string
@@ -64,6 +67,7 @@ export const shownEstimate = (
         title: shownTitle(words, bundle, money),
         reason: bundleReason(words, bundle, findings),
         alternativeTo: bundle.alternativeTo,
+        conditional: isConditional(bundle),
         lines: money.lines.map((line) => ({
           lineKey: line.lineKey,
           words: lineWords(words.estimateLines, line),

@@ -1,3 +1,4 @@
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles, isLook } from './answers.ts'
 
@@ -7,7 +8,7 @@ export const lookIsOwed = (state: OrderState): boolean => {
     case 'charged':
       return true
     case 'waived-with-work':
-      return authorizedBundles(state).every(isLook)
+      return authorizedBundles(state).every((bundle) => isLook(bundle) || isConditional(bundle))
     default:
       return false
   }

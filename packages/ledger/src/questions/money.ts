@@ -5,6 +5,7 @@ import {
   type PricedEstimate,
   type Totals,
 } from '@bayledger/reckoning/estimate'
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import { sumCents } from '@bayledger/reckoning/money/cents'
 import * as z from 'zod/mini'
 import type { Foldable } from '../fold/foldable.ts'
@@ -109,9 +110,12 @@ export const sumOfBundles = (
   bundles: readonly { readonly money: string }[],
 ): number | null => sumOf(bundles.map((bundle) => bundleTotals(sides, bundle)?.totalCents))
 
-/** What the customer authorized, with tax, cents; `null` where any of it was withheld or erased. */
+/** What the customer authorized, with tax, cents, without what is only for a case that may never come; `null` where any of it was withheld or erased. */
 export const authorizedCents = (state: OrderState, sides: MoneySides): number | null =>
-  sumOfBundles(sides, authorizedBundles(state))
+  sumOfBundles(
+    sides,
+    authorizedBundles(state).filter((bundle) => !isConditional(bundle)),
+  )
 
 /** What was received so far, cents; `null` where a payment was withheld or erased. */
 export const paidCents = (state: OrderState, sides: MoneySides): number | null =>

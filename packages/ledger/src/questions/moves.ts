@@ -1,3 +1,4 @@
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import { namedStep } from '@bayledger/reckoning/step'
 import type { OrderState, Written } from '../state.ts'
 import { authorizedBundles, unansweredBundles } from './answers.ts'
@@ -189,7 +190,7 @@ const sealMove = (state: OrderState, since: Written | undefined): Move => {
     )
   const [shut] = sealGate(state)
   if (shut) return move('desk', 'seal-gate', { reason: shut }, since, shut.wheel)
-  const isOwed = authorizedBundles(state).length > 0 || lookIsOwed(state)
+  const isOwed = authorizedBundles(state).some((bundle) => !isConditional(bundle)) || lookIsOwed(state)
   return isOwed && state.payments.length === 0
     ? move('desk', 'payment-open', {}, since)
     : move('desk', 'report-unsealed', {}, since)

@@ -1,4 +1,5 @@
 import type { BundleMoney, PricedBundle, PricedEstimate } from '../estimate.ts'
+import { isConditional } from './added-bundles.ts'
 import { sumCents } from './cents.ts'
 import { discountLines } from './discount.ts'
 import { feeLines } from './fees.ts'
@@ -52,7 +53,8 @@ export const priceEstimate = ({
   const looks = bundles.filter(isLook).flatMap(({ lines }) => lines)
   for (const bundle of bundles) {
     const beside = priced.filter(
-      (other) => other.alternativeTo === null && other.bundleKey !== bundle.alternativeTo,
+      (other) =>
+        other.alternativeTo === null && other.bundleKey !== bundle.alternativeTo && !isConditional(other),
     )
     const charged = sumCents(
       beside

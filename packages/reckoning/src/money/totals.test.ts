@@ -73,9 +73,10 @@ describe('totals', () => {
     })
     expect(
       totalsOfBundles([
-        { money: { totals: totals(500) }, alternativeTo: null },
-        { money: { totals: totals(900) }, alternativeTo: 'one' },
-        { money: { totals: totals(120) }, alternativeTo: null },
+        { title: 'sensor', money: { totals: totals(500) }, alternativeTo: null },
+        { title: 'set-of-four', money: { totals: totals(900) }, alternativeTo: 'one' },
+        { title: 'stem', money: { totals: totals(120) }, alternativeTo: null },
+        { title: 'if-stem-breaks', money: { totals: totals(700) }, alternativeTo: null },
       ]),
     ).toEqual({ beforeTaxCents: 600, taxCents: 20, totalCents: 620 })
   })

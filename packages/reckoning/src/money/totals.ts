@@ -1,4 +1,5 @@
-import type { EstimateLine, PricedEstimate, TaxClass, Totals } from '../estimate.ts'
+import type { Bundle, EstimateLine, PricedEstimate, TaxClass, Totals } from '../estimate.ts'
+import { isConditional } from './added-bundles.ts'
 import { extendedCents, sumCents, taxCents } from './cents.ts'
 
 /** How tax is computed where the shop is: the rate, what is taxed, and whether per line or per invoice. */
@@ -31,16 +32,18 @@ export const totalsOfLines = (lines: readonly EstimateLine[], rule: TaxRule): To
 
 /**
  * The totals of an estimate: the sum of its bundles, of which an alternative counts only in the place of what it
- * replaces, so it is left out here. Bundles are taxed one by one, because each is decided one by one.
+ * replaces, so it is left out here, as is what is only for a case that may never come. Bundles are taxed one by one, because each is decided one by one.
  *
  * @units Cents.
  * @source This program's own rule.
  */
 export const totalsOfBundles = (
-  bundles: readonly { readonly alternativeTo: string | null; readonly money: { readonly totals: Totals } }[],
+  bundles: readonly (Pick<Bundle, 'alternativeTo' | 'title'> & {
+    readonly money: { readonly totals: Totals }
+  })[],
 ): Totals => {
   const counted = bundles
-    .filter(({ alternativeTo }) => alternativeTo === null)
+    .filter((bundle) => bundle.alternativeTo === null && !isConditional(bundle))
     .map(({ money }) => money.totals)
   return {
     beforeTaxCents: sumCents(counted.map((totals) => totals.beforeTaxCents)),

@@ -4,6 +4,7 @@ import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { BundleDecision, OrderState } from '@bayledger/ledger/state'
 import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { cautionName, cautionWords } from '@bayledger/wording/customer-cautions'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
@@ -31,7 +32,7 @@ export type NotDoneLine = {
 export const notDoneLines = (state: OrderState, context: ReportContext): NotDoneLine[] =>
   (state.estimates.at(-1)?.scope.bundles ?? []).flatMap((bundle) => {
     const decision = answerTo(state, bundle)
-    if (decision?.answer === 'authorized' || isLook(bundle)) return []
+    if (decision?.answer === 'authorized' || isLook(bundle) || isConditional(bundle)) return []
     const shown = decision?.cautionsShown ?? []
     return [
       {

@@ -10,6 +10,7 @@ import {
 } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { OrderState } from '@bayledger/ledger/state'
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { lineWords } from '@bayledger/wording/estimate-lines'
 import type { Block, Row, Section } from '../content.ts'
@@ -39,7 +40,8 @@ export const moneySection = (state: OrderState, context: ReportContext): Section
 
 const priceTable = (state: OrderState, context: ReportContext): Block => {
   const { money } = context
-  const rows = authorizedBundles(state).flatMap((bundle): Row[] => {
+  const owed = authorizedBundles(state).filter((bundle) => !isConditional(bundle))
+  const rows = owed.flatMap((bundle): Row[] => {
     const title = words(bundleTitle(context.language, namedBundle(bundle)))
     const priced = bundleMoney(money, bundle.money)
     const entry = state.answers[bundle.bundleKey]?.written.seq ?? null

@@ -20,9 +20,12 @@ export const bundles: BundlesWording = {
     tires: (wheels) => `New tires, sensors kept, ${wheels}`,
     spare: () => 'Spare wheel: new stem, pressure set',
     'outside-work': () => 'Work that another shop does',
+    'if-stem-breaks': () => 'Only if a stem breaks: new sensor for that wheel',
     'by-hand': () => 'Added by our advisor',
   },
   nothingToSell: 'We checked every wheel and the vehicle.',
   asked: 'You asked for this.',
+  ifStemBreaks:
+    'A corroded stem can break when we loosen it. Then its sensor must be replaced. Yes: we go on, up to this price for each stem that breaks. No: we stop and show you first. You pay nothing of this if no stem breaks.',
   byHand: 'Our advisor added this for you.',
 }

@@ -20,9 +20,12 @@ export const bundles: BundlesWording = {
     tires: (wheels) => `Llantas nuevas, se quedan los sensores: ${wheels}`,
     spare: () => 'Rueda de repuesto: válvula nueva, presión ajustada',
     'outside-work': () => 'Trabajo que hace otro taller',
+    'if-stem-breaks': () => 'Solo si se rompe una válvula: sensor nuevo para esa rueda',
     'by-hand': () => 'Agregado por nuestro asesor',
   },
   nothingToSell: 'Revisamos cada rueda y el vehículo.',
   asked: 'Usted lo pidió.',
+  ifStemBreaks:
+    'Una válvula con corrosión se puede romper al aflojarla. Entonces hay que cambiar su sensor. Sí: seguimos, hasta este precio por cada válvula que se rompa. No: paramos y se lo mostramos primero. No paga nada de esto si no se rompe ninguna.',
   byHand: 'Nuestro asesor lo agregó para usted.',
 }

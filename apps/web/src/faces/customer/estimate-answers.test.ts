@@ -15,6 +15,7 @@ const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
   reason: '',
   removesDanger: false,
   alternativeTo: null,
+  conditional: false,
   lines: [],
   taxCents: 0,
   totalCents: 10_000,
@@ -90,4 +91,13 @@ describe('an answer on the phone', () => {
 it('what removes a danger is asked about before the rest', () => {
   const bundles = [offer('sensor'), offer('tire', { removesDanger: true })]
   expect(dangerFirst(bundles).map(({ bundleKey }) => bundleKey)).toEqual(['tire', 'sensor'])
+})
+
+it('counts nothing of what is only for a case that may never come, nor waives the inspection for it', () => {
+  const only = offer('if', { conditional: true })
+  const terms = { terms: 'waived-with-work', cents: 5_200 } as const
+  expect(sumsOf({ bundles: [only], look: terms }, { if: 'authorized' })).toEqual({
+    lookCents: 5_200,
+    totalCents: 5_200,
+  })
 })

@@ -58,8 +58,8 @@ export const sumsOf = (
   answers: Answers,
 ): { readonly lookCents: number; readonly totalCents: number } => {
   const wanted = wantedIn({ bundles }, answers)
-  const isCharged = look.terms === 'charged' || (look.terms === 'waived-with-work' && wanted.size === 0)
+  const work = bundles.filter(({ bundleKey, conditional }) => wanted.has(bundleKey) && !conditional)
+  const isCharged = look.terms === 'charged' || (look.terms === 'waived-with-work' && work.length === 0)
   const lookCents = isCharged ? look.cents : 0
-  const work = bundles.filter(({ bundleKey }) => wanted.has(bundleKey))
   return { lookCents, totalCents: work.reduce((sum, { totalCents }) => sum + totalCents, lookCents) }
 }

@@ -4,7 +4,13 @@ import { Digest, Id } from '../../text.ts'
 import { EstimateScope } from './estimate-scope.ts'
 
 /** What version 5 added: jobs that the customer asks for, and what the advisor adds by hand. */
-const addedTitles: ReadonlySet<BundleTitle> = new Set(['tires', 'spare', 'outside-work', 'by-hand'])
+const addedTitles: ReadonlySet<BundleTitle> = new Set([
+  'tires',
+  'spare',
+  'outside-work',
+  'by-hand',
+  'if-stem-breaks',
+])
 
 /** The scope as version 4 knew it, and the versions before. */
 export const ScopeVersion4 = EstimateScope.check(

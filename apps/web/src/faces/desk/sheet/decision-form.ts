@@ -126,7 +126,9 @@ export const scriptFor = (
       insteadOf: bundles.find(({ bundleKey }) => bundleKey === alternativeTo)?.title ?? null,
     })),
     agreed: agreed.map(({ title }) => title),
-    total: money(agreed.reduce((sum, { totalCents }) => sum + totalCents, 0)),
+    total: money(
+      agreed.reduce((sum, { totalCents, conditional }) => (conditional ? sum : sum + totalCents), 0),
+    ),
     takenBack: answered('declined')
       .filter(({ bundleKey }) => returnable.has(bundleKey))
       .map(({ title }) => title),

@@ -1,7 +1,8 @@
-import { newestBundles } from '@bayledger/ledger/questions/answers'
+import { answerTo, newestBundles } from '@bayledger/ledger/questions/answers'
 import { bundleMoney } from '@bayledger/ledger/questions/money'
 import { openTroubles } from '@bayledger/ledger/questions/troubles'
 import type { FoundKind } from '@bayledger/ledger/state'
+import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { parkedWords, troubles } from '@bayledger/wording/en/troubles'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
@@ -17,6 +18,17 @@ const repairPrice = (order: OrderPart['order'], wheel: WheelPosition | null, wha
   if (what !== 'hole' || priced === undefined) return ''
   const cents = bundleMoney(orderMoney(order), priced.money)?.totals.totalCents
   return cents === undefined ? '' : ` It costs ${money(cents)} with tax.`
+}
+
+/** What the customer said, before the work began, to a stem that breaks; empty where nobody asked them. */
+const saidOfStems = (order: OrderPart['order'], what: FoundKind): string => {
+  const asked = newestBundles(order.state).find(isConditional)
+  const answer = asked && answerTo(order.state, asked)?.answer
+  if (what !== 'seized' || asked === undefined || !answer) return ''
+  const cents = bundleMoney(orderMoney(order), asked.money)?.totals.totalCents
+  return answer === 'authorized' && cents !== undefined
+    ? ` Asked before, they said: go on if a stem breaks, up to ${money(cents)} with tax for each.`
+    : ' Asked before, they said: stop and show me first.'
 }
 
 /** What the bay found and stopped for: what it waits for, the sentence for the customer, the technician's words. */
@@ -39,6 +51,7 @@ export function ParkedPart({ order }: OrderPart) {
               <p>
                 <strong>Say to the customer:</strong> {troubles.told[trouble.what](wheel)}
                 {repairPrice(order, wheel, trouble.what)}
+                {saidOfStems(order, trouble.what)}
               </p>
             ) : null}
             {said === null ? null : <p className="quiet">The technician wrote: {said}</p>}

@@ -22,6 +22,7 @@ import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
 import type { OrderPart } from '../order-part.ts'
 import { AskedJobForm } from './asked-job-form.tsx'
+import { ChangedAmount } from './changed-amount.tsx'
 import { EstimateDifferences } from './estimate-differences.tsx'
 import {
   type EstimateDraft,
@@ -34,6 +35,7 @@ import {
 import { EstimatePreview } from './estimate-preview.tsx'
 import { HandLineForm } from './hand-line-form.tsx'
 import { LineDiscountForm } from './line-discount-form.tsx'
+import { StemQuestion } from './stem-question.tsx'
 import { TireCheck } from './tire-check.tsx'
 
 type BuildEstimateProps = OrderPart & { onIssued?: () => void }
@@ -111,6 +113,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
         </p>
       ))}
       <AskedJobForm prices={prices} sheet={sheet} taken={kept} onAdd={add} />
+      <StemQuestion prices={prices} sheet={sheet} kept={kept} onAdd={add} />
       <TireCheck state={state} sheet={sheet} />
       <HandLineForm prices={prices} onAdd={add} />
       <LineDiscountForm
@@ -155,6 +158,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
       {before === null ? null : (
         <EstimateDifferences revision={before.revision} before={before.bundles} after={estimate.bundles} />
       )}
+      <ChangedAmount order={order} places={settings.data.locations} after={estimate.bundles} />
       <p className="estimate-total">
         <span>With tax</span> <strong>{money(estimate.money.totals.totalCents)}</strong>
       </p>
