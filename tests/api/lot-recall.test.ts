@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto'
 import type { RecalledVehicle } from '@bayledger/contract/stock'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
@@ -21,6 +22,7 @@ beforeAll(async () => {
 })
 afterAll(() => shop.stop())
 
+const once = () => ({ 'idempotency-key': randomUUID() })
 const recalled = async (lot: string, caller = desk) =>
   (await caller.get(`/api/stock/recall?lot=${encodeURIComponent(lot)}`).expect(200)).body
 const onlyVehicle = async (lot: string, caller = desk): Promise<RecalledVehicle> => {
@@ -47,6 +49,22 @@ describe('a lot that is called back', () => {
       ])
     },
   )
+
+  it('is found by the lot of a kit as well, with the sensor that the kit was fitted with', async () => {
+    const items = (await desk.get('/api/stock/items').expect(200)).body.records
+    const kit = items.find(
+      ({ content }: { content: { partNumber: string } }) => content.partNumber === 'TK-C',
+    )
+    const received = { kind: 'received', quantity: 4, cores: 0, lot: 'C118-4', words: null }
+    await desk.post(`/api/stock/items/${kit.id}/changes`, received, once()).expect(201)
+    const { vehicles, shelves } = await recalled(' c118-4 ')
+    expect(vehicles).toHaveLength(1)
+    expect(vehicles[0]).toMatchObject({ vehicleId: (await onlyVehicle('K7714')).vehicleId })
+    expect(vehicles[0].parts).toMatchObject([
+      { orderId, isKit: true, wheel: 'LF', partNumber: 'TK-C', lot: 'C118-4', sensorId: '1FC40B27' },
+    ])
+    expect(shelves).toEqual([{ locationId: shop.demo.home.id, partNumber: 'TK-C', came: 4, left: 1 }])
+  })
 
   it('says what of it came to a shelf and left it', async () => {
     const { shelves } = await recalled('K7714')
@@ -98,13 +116,17 @@ describe('a lot that is called back', () => {
     const client = await shop.deps.pool.connect()
     await client.query('begin')
     await client.query('set local enable_seqscan = off')
-    const { rows } = await client.query(
-      `explain select from entries where shop_id = '${shop.demo.shop.id}' and kind = 'part.drawn'
-         and lot_key(payload ->> 'lot') = lot_key('K7714')`,
-    )
+    const plan = async (kind: string, lot: string) =>
+      JSON.stringify(
+        await client.query(
+          `explain select from entries where shop_id = '${shop.demo.shop.id}' and kind = '${kind}'
+             and lot_key(payload ->> '${lot}') = lot_key('K7714')`,
+        ),
+      )
+    const plans = [await plan('part.drawn', 'lot'), await plan('sensor.fitted', 'kitLot')]
     await client.query('rollback')
     client.release()
-    const plan = JSON.stringify(rows)
-    expect(plan).toContain('entries__lot')
+    expect(plans[0]).toContain('entries__lot')
+    expect(plans[1]).toContain('entries__kit_lot')
   })
 })

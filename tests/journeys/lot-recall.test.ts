@@ -32,6 +32,9 @@ describe('an owner at the shelf, by keyboard', () => {
     expect(await row.textContent()).toMatch(/may be called/)
     await page.getByText(/Tamber Street, TS-315-C: 3 came with this lot .* Look for 2/).waitFor()
     expect(await violationsOn(page)).toEqual([])
+    await typed('Lot that is called back', 'c118-4')
+    await page.keyboard.press('Enter')
+    await page.getByRole('row', { name: /S\. Achterberg.*LF, TK-C, kit fitted .*sensor …0B27/ }).waitFor()
   })
 
   it('receives a part, with its lot', async () => {

@@ -205,11 +205,12 @@ export const stockCsv = csvEndpoints({
   roles: editors,
 })
 
-/** A part of the lot at a vehicle, and where its sensor was heard last; `null`: it was not fitted, or never heard again. */
+/** A part or a kit of the lot at a vehicle (a kit from when it was fitted), and where its sensor was heard last; `null`: it was not fitted, or never heard again. */
 export const RecalledPart = z.strictObject({
   orderId: Id,
   orderNumber: z.string(),
   drawnAt: Instant,
+  isKit: z.boolean(),
   wheel: z.nullable(z.string()),
   partNumber: z.string(),
   lot: z.string(),

@@ -73,6 +73,7 @@ export const closingOf = (state: OrderState, step: Step): Written => {
           sensorId: idFor(wheel),
           valve: 'clamp-in',
           kitPart: 'KIT-C7',
+          kitLot: null,
           torque: { value: 62, unit: 'lbf·in' },
         },
       }

@@ -15,6 +15,7 @@ type Begun = {
   readonly lot: string
   readonly madeMonth: string
   readonly kitPart: string
+  readonly kitLot: string
 }
 
 /** A new sensor on its way into a wheel, up to its seat: matched, programmed, vehicle lifted, wheel off, tire open and seen, fitted. */
@@ -67,6 +68,7 @@ export const beginSensor = (pen: OrderPen, begun: Begun): void => {
     sensorId,
     valve: sensor.stem,
     kitPart: begun.kitPart,
+    kitLot: begun.kitLot,
     torque,
   })
 }

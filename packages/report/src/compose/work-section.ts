@@ -67,7 +67,7 @@ const workRow = (context: Spoken, wheel: WheelPosition, work: WheelWork): Row =>
           )
         : none,
       fitted ? { kind: 'id', text: lastFour(fitted.sensorId) } : none,
-      fitted ? words(fitted.kitPart) : none,
+      fitted ? words(says(context).kit({ number: fitted.kitPart, lot: fitted.kitLot })) : none,
       fitted ? torque(fitted.torque) : none,
       orNotChecked(context, work.inside?.inside, (inside) =>
         inside === 'sound' ? good(seen(context).inside.sound) : words(seen(context).inside[inside]),

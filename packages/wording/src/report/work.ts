@@ -6,6 +6,7 @@ export type ReportWorkWording = {
   readonly parts: TableWording<'wheel' | 'part' | 'id' | 'kit' | 'torque' | 'inside' | 'leak'>
   readonly noneFitted: string
   /** `null`: not recorded. */
+  readonly kit: (of: { readonly number: string; readonly lot: string | null }) => string
   readonly part: (of: {
     readonly number: string
     readonly lot: string | null

@@ -60,5 +60,6 @@ export const writeT2603 = (pen: OrderPen): void => {
     lot: 'K7714',
     madeMonth: pen.calendar.inMonth('2025-08'),
     kitPart: 'TK-C',
+    kitLot: 'C118-4',
   })
 }

@@ -64,6 +64,7 @@ export const presentRecalled = (rows: readonly RecalledRow[], withContact: boole
       orderId: row.orderId,
       orderNumber: row.orderNumber,
       drawnAt: row.drawnAt.toISOString(),
+      isKit: row.isKit,
       wheel: row.wheel,
       partNumber: row.partNumber,
       lot: row.lot,

@@ -25,6 +25,15 @@ const relearn = {
   result: z.enum(['learned', 'refused', 'learns-while-driven']),
 }
 
+const fitted = {
+  stepKey: StepKey,
+  wheel: WheelPosition,
+  sensorId: SensorId,
+  valve: z.enum(['snap-in', 'clamp-in']),
+  kitPart: plainText(60),
+  torque: Torque,
+}
+
 const drive = {
   stepKey: StepKey,
   /** As the driver says them: those at a speed at which they count. */
@@ -98,15 +107,12 @@ export const workKinds = {
     { roles: bayRoles },
   ),
   'sensor.fitted': kind(
-    z.strictObject({
-      stepKey: StepKey,
-      wheel: WheelPosition,
-      sensorId: SensorId,
-      valve: z.enum(['snap-in', 'clamp-in']),
-      kitPart: plainText(60),
-      torque: Torque,
-    }),
-    { roles: bayRoles },
+    /** `kitLot`: as marked on the kit; the sensor's own lot is in `part.drawn`. */
+    z.strictObject({ ...fitted, kitLot: z.nullable(plainText(60)) }),
+    {
+      earlier: [earlierVersion(z.strictObject(fitted), (payload) => ({ ...payload, kitLot: null }))],
+      roles: bayRoles,
+    },
   ),
   /** The gas of a sealant was let out and replaced by air, outdoors; a second person knew of it. */
   'sealant.purged': kind(

@@ -19,6 +19,7 @@ export const reportWork: ReportWorkWording = {
     },
   },
   noneFitted: 'none fitted',
+  kit: ({ number, lot }) => (lot === null ? number : `${number}, lot ${lot}`),
   part: ({ number, lot, made }) => `${number}, lot ${lot ?? notRecorded}, made ${made ?? notRecorded}`,
   tight: 'tight',
   leaks: (where) => (where === null ? 'leaks' : `leaks at the ${where}`),

@@ -19,6 +19,7 @@ export const reportWork: ReportWorkWording = {
     },
   },
   noneFitted: 'no se puso ninguna',
+  kit: ({ number, lot }) => (lot === null ? number : `${number}, lote ${lot}`),
   part: ({ number, lot, made }) => `${number}, lote ${lot ?? notRecorded}, hecha ${made ?? notRecorded}`,
   tight: 'sin fuga',
   leaks: (where) => (where === null ? 'pierde aire' : `pierde aire por ${where}`),

@@ -1,10 +1,11 @@
 import type { Pool } from 'pg'
 
-/** One part of a lot that was drawn for a vehicle, with the vehicle's owner of today. */
+/** One part of a lot that was drawn for a vehicle, or a kit that was fitted there, with the vehicle's owner of today. */
 export type RecalledRow = {
   readonly orderId: string
   readonly orderNumber: string
   readonly drawnAt: Date
+  readonly isKit: boolean
   readonly wheel: string | null
   readonly partNumber: string
   readonly lot: string
@@ -24,38 +25,51 @@ export type RecalledRow = {
   readonly heardVehicleId: string | null
 }
 
+/** The entries that name a lot: a part as it was drawn, and a kit as it was fitted. Each has an index of its own. */
+const ofLot = `
+  select e.*, false as is_kit, e.payload ->> 'partNumber' as part, e.payload ->> 'lot' as lot
+  from entries e
+  where e.shop_id = $1 and e.kind = 'part.drawn' and lot_key(e.payload ->> 'lot') = lot_key($2)
+  union all
+  select e.*, true, e.payload ->> 'kitPart', e.payload ->> 'kitLot'
+  from entries e
+  where e.shop_id = $1 and e.kind = 'sensor.fitted' and lot_key(e.payload ->> 'kitLot') = lot_key($2)`
+
+const notWithdrawn = `
+  not exists (select from entries x where x.shop_id = d.shop_id and x.order_id = d.order_id
+    and x.kind = 'entry.struck' and x.payload ->> 'entryId' = d.id::text)`
+
 /**
- * Every part of a lot that was drawn and not withdrawn, through the index over the entries themselves: nothing is kept
- * beside them that could differ. The sensor is the one that was fitted last at the wheel in that order; it was heard last
- * wherever its ID was read or fitted last.
+ * Every part and every kit of a lot that was not withdrawn, through indexes over the entries themselves: nothing is kept
+ * beside them that could differ. A kit's sensor is the one that it was fitted with, a part's the one that was fitted last
+ * at the wheel in that order; it was heard last wherever its ID was read or fitted last.
  */
 export const findDrawn = async (pool: Pool, shopId: string, lot: string): Promise<RecalledRow[]> => {
   const { rows } = await pool.query<RecalledRow>({
     name: 'recall-lot',
     text: `
-      select d.order_id as "orderId", h.number as "orderNumber", d.received_at as "drawnAt", d.payload ->> 'wheel' as wheel,
-        d.payload ->> 'partNumber' as "partNumber", btrim(d.payload ->> 'lot') as lot, v.id as "vehicleId", v.description,
+      select d.order_id as "orderId", h.number as "orderNumber", d.received_at as "drawnAt", d.is_kit as "isKit",
+        d.payload ->> 'wheel' as wheel, d.part as "partNumber", btrim(d.lot) as lot, v.id as "vehicleId", v.description,
         v.plate, c.id as "customerId", c.name, c.phone, c.email, c.may_call as "mayCall", c.may_text as "mayText",
         c.may_email as "mayEmail", fitted.sensor_id as "sensorId", heard.received_at as "heardAt",
         heard.wheel as "heardWheel", heard.vehicle_id as "heardVehicleId"
-      from entries d
+      from (${ofLot}) d
       join order_heads h on h.shop_id = d.shop_id and h.order_id = d.order_id
       join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
       join customers c on c.shop_id = v.shop_id and c.id = v.customer_id
       left join lateral (
         select s.sensor_id from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
         where s.shop_id = d.shop_id and s.order_id = d.order_id and s.wheel = d.payload ->> 'wheel'
-          and s.how = 'fitted' and e.seq > d.seq
-        order by e.seq desc limit 1
+          and s.how = 'fitted' and e.seq >= d.seq
+        -- A kit is of the sensor that it was fitted with.
+        order by (d.is_kit and e.id = d.id) desc, e.seq desc limit 1
       ) fitted on true
       left join lateral (
         select s.wheel, s.vehicle_id, e.received_at
         from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
         where s.shop_id = d.shop_id and s.sensor_id = fitted.sensor_id order by e.received_at desc, e.seq desc limit 1
       ) heard on true
-      where d.shop_id = $1 and d.kind = 'part.drawn' and lot_key(d.payload ->> 'lot') = lot_key($2)
-        and not exists (select from entries x where x.shop_id = d.shop_id and x.order_id = d.order_id
-          and x.kind = 'entry.struck' and x.payload ->> 'entryId' = d.id::text)
+      where ${notWithdrawn}
       order by c.name, v.id, d.received_at, d.seq`,
     values: [shopId, lot],
   })
@@ -78,11 +92,15 @@ export const findOnShelves = async (pool: Pool, shopId: string, lot: string): Pr
         select c.stock_item_id, c.quantity from stock_changes c
         where c.shop_id = $1 and c.lot is not null and lot_key(c.lot) = lot_key($2)
         union all
-        select m.stock_item_id, m.quantity from entries d
+        select m.stock_item_id, m.quantity from (${ofLot}) d
         join stock_movements m on m.shop_id = d.shop_id and m.entry_id = d.id
-        where d.shop_id = $1 and d.kind = 'part.drawn' and lot_key(d.payload ->> 'lot') = lot_key($2)
-          and not exists (select from entries x where x.shop_id = d.shop_id and x.order_id = d.order_id
-            and x.kind = 'entry.struck' and x.payload ->> 'entryId' = d.id::text)
+        where not d.is_kit and ${notWithdrawn}
+        union all
+        select i.id, -1 from (${ofLot}) d
+        join order_heads h on h.shop_id = d.shop_id and h.order_id = d.order_id
+        join stock_items i on i.shop_id = h.shop_id and i.location_id = h.location_id
+          and lot_key(i.part_number) = lot_key(d.part)
+        where d.is_kit and ${notWithdrawn}
       )
       select s.location_id as "locationId", s.part_number as "partNumber",
         coalesce(sum(m.quantity) filter (where m.quantity > 0), 0)::int as came,

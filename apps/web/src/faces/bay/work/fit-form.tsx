@@ -4,7 +4,7 @@ import { tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import type { Row } from '../form/rows.ts'
-import { kitsFor, partNumbers, partOption, useStock } from './stock-here.ts'
+import { kitsFor, lotRow, partNumbers, partOption, useStock } from './stock-here.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -52,6 +52,7 @@ export function FitForm(props: WheelFormProps) {
       scan: { wanted: 'part', listedParts: partNumbers(stock) },
       fault: (text) => tooLong(text, 60, 'signs'),
     },
+    lotRow('kitLot', 'Lot of the kit', kitOf(values)),
     // A kit on the stock list says for which stem it is; for another one the person picks the stem.
     ...(kitOf(values) ? [] : [stemRow]),
     ...(onSheet === null
@@ -92,6 +93,7 @@ export function FitForm(props: WheelFormProps) {
           sensorId: values.sensor,
           valve: kitOf(values)?.stem ?? (values.valve === 'clamp-in' ? 'clamp-in' : 'snap-in'),
           kitPart: (values.kit ?? '').trim(),
+          kitLot: values.kitLot?.trim() || null,
           torque,
         }
       }}

@@ -3,7 +3,7 @@ import { partFaults, tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import type { Row } from '../form/rows.ts'
-import { frequencyFor, partNumbers, partOption, sensorsFor, useStock } from './stock-here.ts'
+import { frequencyFor, lotRow, partNumbers, partOption, sensorsFor, useStock } from './stock-here.ts'
 import type { WorkFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
 
@@ -43,17 +43,6 @@ const marks: readonly Row[] = [
   },
 ]
 
-/** The lots of the last deliveries can be picked. A list that a tablet kept from before names none. */
-const lotOf = (part: StockPart | undefined): Row => ({
-  kind: 'text',
-  key: 'lot',
-  label: 'Lot',
-  exact: true,
-  optional: 'not marked',
-  aside: true,
-  suggestions: (part?.lots ?? []).map((lot) => ({ value: lot, label: lot })),
-})
-
 /**
  * The part in hand, matched against the sheet: picked from the stock list, or scanned, or typed as printed on the part.
  * A part that the list knows is what the list says; the ledger compares both.
@@ -78,7 +67,7 @@ export function PartForm(props: WorkFormProps) {
     <WorkRows
       {...props}
       kind="part.drawn"
-      rows={(values) => [number, ...(listed(values) ? [] : marks), lotOf(listed(values))]}
+      rows={(values) => [number, ...(listed(values) ? [] : marks), lotRow('lot', 'Lot', listed(values))]}
       recordWord="Record the part"
       payload={(values) => {
         const part = listed(values)

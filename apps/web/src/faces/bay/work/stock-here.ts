@@ -3,7 +3,9 @@ import { isSameFrequency } from '@bayledger/reckoning/sensor/frequency'
 import { type SpecificationSheet, sensorOf } from '@bayledger/reckoning/sheet'
 import { useQuery } from '@tanstack/react-query'
 import { stockQuery } from '../../../features/settings/queries.ts'
+import { tooLong } from '../../../lib/fault-words.ts'
 import type { RowOption } from '../../../ui/rows/rows.ts'
+import type { Row } from '../form/rows.ts'
 
 /** The stock list of the place where an order is; empty while it is not loaded. */
 export const useStock = (locationId: string | null): readonly StockPart[] =>
@@ -45,6 +47,18 @@ export const frequencyFor = (
 /** Kits on the list for a stem. */
 export const kitsFor = (stock: readonly StockPart[], stem: 'snap-in' | 'clamp-in' | null): StockPart[] =>
   stock.filter((part) => part.kind === 'kit' && part.heldBack === null && part.stem === stem)
+
+/** The lots of the last deliveries can be picked. A list that a tablet kept from before names none. */
+export const lotRow = (key: string, label: string, part: StockPart | undefined): Row => ({
+  kind: 'text',
+  key,
+  label,
+  exact: true,
+  optional: 'not marked',
+  aside: true,
+  suggestions: (part?.lots ?? []).map((lot) => ({ value: lot, label: lot })),
+  fault: (text) => tooLong(text, 60, 'signs'),
+})
 
 /** "TS-315-C", with what it is and how many are there. */
 export const partOption = ({ partNumber, words, onHand }: StockPart): RowOption => ({

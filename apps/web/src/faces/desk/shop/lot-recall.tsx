@@ -102,12 +102,12 @@ function Vehicles({ vehicles, clock }: { vehicles: readonly RecalledVehicle[]; c
 }
 
 const partWords = (
-  { wheel, partNumber, drawnAt, sensorId, heardLast }: RecalledPart,
+  { wheel, partNumber, drawnAt, isKit, sensorId, heardLast }: RecalledPart,
   clock: Clock,
 ): string => {
   const now = new Date().toISOString()
   const at = wheel === null ? partNumber : `${wheel}, ${partNumber}`
-  const drawn = `${at}, drawn ${day(drawnAt, now, clock)}`
+  const drawn = `${at}, ${isKit ? 'kit fitted' : 'drawn'} ${day(drawnAt, now, clock)}`
   if (sensorId === null) return `${drawn}; not fitted yet, or no sensor`
   const fitted = `${drawn}; sensor …${sensorId.slice(-4)}`
   if (heardLast === null) return fitted
