@@ -51,6 +51,7 @@ describe('the first page of an empty database', () => {
   it.each([
     ['a PIN that is guessed at once', { pin: '123456' }, 'PIN_UNSUITABLE'],
     ['a short password', { password: 'corner' }, 'PASSWORD_UNSUITABLE'],
+    ['a password that many people take', { password: 'Welcome12345!' }, 'PASSWORD_UNSUITABLE'],
   ])('does not take %s', async (_what, change, code) => {
     const { body } = await service.nobody
       .post(path, { ...cornerTire, owner: { ...cornerTire.owner, ...change } })

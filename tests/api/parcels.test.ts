@@ -3,43 +3,25 @@ import type { DraftEnvelope } from '@bayledger/ledger/entry'
 import { sessionText } from '@bayledger/ledger/tablet-signing'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
-import { cookiesIn, startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
-import { freshCopy } from '../support/fresh-copy.ts'
+import { cookiesIn, type TestApp, type TestTablet } from '../support/app.ts'
+import { type ParcelShop, startParcelShop } from '../support/parcel-shop.ts'
 import { putOut } from '../support/put-out.ts'
-import { envelopeOf, replayOn } from '../support/replay-order.ts'
 import { makeTabletKey, signedParcel } from '../support/tablet-key.ts'
 
 let shop: TestApp
 let tablet: TestTablet
-let orderId: string
+let seen: ParcelShop['seen']
+let ledger: ParcelShop['ledger']
+let allInTray: ParcelShop['tray']
 beforeAll(async () => {
-  shop = await startTestApp()
-  const replay = await replayOn(shop)
-  const { orderId: id, lines } = freshCopy(shop.demo, 'T-2603')
-  orderId = id
-  await replay.sendUntil(lines, ({ draft }) => draft.kind === 'wheel.checked')
-  tablet = await shop.tablet()
+  const started = await startParcelShop()
+  ;({ shop, tablet, seen, ledger, tray: allInTray } = started)
 })
 afterAll(() => shop.stop())
 
-/** What the lamp did at key-on, as a technician saw it. */
-const seen = (): DraftEnvelope => {
-  const line = freshCopy(shop.demo, 'T-2603').lines.find(({ draft }) => draft.kind === 'telltale.observed')
-  if (!line) throw new Error('nobody observes the warning light in this order')
-  return { ...envelopeOf(line.draft), id: randomUUID(), orderId, restsOn: [] }
-}
 const handIn = (entries: readonly DraftEnvelope[], staffId: string = people.ines.id, by = tablet) =>
   by.post('/api/bay/parcels', signedParcel(by.key, by.deviceId, { staffId, entries: [...entries] }))
-const ledger = async () => {
-  const desk = await shop.desk('devin')
-  const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
-  return body.entries as { id: string; writtenBy: object; deviceId: string | null }[]
-}
-const tray = async (id: string) => {
-  const desk = await shop.desk('devin')
-  const { body } = await desk.get('/api/refused-entries').expect(200)
-  return body.refused.find((refused: { id: string }) => refused.id === id)
-}
+const tray = async (id: string) => (await allInTray()).find((refused) => refused.id === id)
 const setActive = (staffId: string, isActive: boolean) =>
   shop.deps.pool.query('update staff set active = $1 where id = $2', [isActive, staffId])
 

@@ -107,6 +107,16 @@ describe('a PIN and a password', () => {
     expect(body.code).toBe('PIN_UNSUITABLE')
   })
 
+  it.each(['Password2026!', 'qwerty123456'])('%s is no password: many people take it', async (password) => {
+    const { version } = await recordOf('ines')
+    const path = `${pathOf('ines')}/password`
+    const { body } = await saved(path, version, { password, present: null }).expect(422)
+    expect(body).toMatchObject({
+      code: 'PASSWORD_UNSUITABLE',
+      detail: expect.stringMatching(/Many people take this password/),
+    })
+  })
+
   it('are not taken up again by the same person', async () => {
     const { version } = await recordOf('ines')
     const { pin, password } = people.ines

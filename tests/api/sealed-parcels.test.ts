@@ -3,44 +3,30 @@ import type { DraftEnvelope } from '@bayledger/ledger/entry'
 import { sealBox } from '@bayledger/ledger/sealed-box'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
-import { startTestApp, type TestApp, type TestTablet } from '../support/app.ts'
-import { freshCopy } from '../support/fresh-copy.ts'
+import type { TestApp, TestTablet } from '../support/app.ts'
+import { type ParcelShop, startParcelShop } from '../support/parcel-shop.ts'
 import { putOut } from '../support/put-out.ts'
-import { envelopeOf, replayOn } from '../support/replay-order.ts'
 import { makeTabletKey, otherSealingKey, signedParcel } from '../support/tablet-key.ts'
 
 let shop: TestApp
 let tablet: TestTablet
 let orderId: string
+let seen: ParcelShop['seen']
+let ledger: ParcelShop['ledger']
+let tray: ParcelShop['tray']
 beforeAll(async () => {
-  shop = await startTestApp()
-  const replay = await replayOn(shop)
-  const { orderId: id, lines } = freshCopy(shop.demo, 'T-2603')
-  orderId = id
-  await replay.sendUntil(lines, ({ draft }) => draft.kind === 'wheel.checked')
-  tablet = await shop.tablet()
+  const started = await startParcelShop()
+  ;({ shop, tablet, orderId, seen, ledger, tray } = started)
 })
 afterAll(() => shop.stop())
 
-const seen = (): DraftEnvelope => {
-  const line = freshCopy(shop.demo, 'T-2603').lines.find(({ draft }) => draft.kind === 'telltale.observed')
-  if (!line) throw new Error('nobody observes the warning light in this order')
-  return { ...envelopeOf(line.draft), id: randomUUID(), orderId, restsOn: [] }
-}
 /** A parcel of Ines, sealed by a tablet as its browser does it. */
 const boxed = async (entry: DraftEnvelope, by = tablet, { key = by.key, to = shop.parts.sealing } = {}) => {
   const parcel = signedParcel(key, by.deviceId, { staffId: people.ines.id, entries: [entry] })
   return sealBox(to.publicKey, JSON.stringify({ ...parcel, deviceId: by.deviceId }))
 }
 const handIn = (box: string) => shop.nobody.post('/api/sealed-parcels', { box })
-const isInLedger = async (id: string) => {
-  const { body } = await (await shop.desk('devin')).get(`/api/orders/${orderId}`).expect(200)
-  return body.entries.some((entry: { id: string }) => entry.id === id)
-}
-const tray = async () => {
-  const { body } = await (await shop.desk('devin')).get('/api/refused-entries').expect(200)
-  return body.refused as { id: string; code: string; words: string }[]
-}
+const isInLedger = async (id: string) => (await ledger()).some((entry) => entry.id === id)
 
 describe('a parcel that was sealed to the server', () => {
   it('of a tablet that was out of reach for too long is written as if it had come in time', async () => {

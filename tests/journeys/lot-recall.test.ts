@@ -34,7 +34,7 @@ describe('an owner at the shelf, by keyboard', () => {
     expect(await violationsOn(page)).toEqual([])
     await typed('Lot that is called back', 'c118-4')
     await page.keyboard.press('Enter')
-    await page.getByRole('row', { name: /S\. Achterberg.*LF, TK-C, kit fitted .*sensor …0B27/ }).waitFor()
+    await page.getByRole('row', { name: /LF, TK-C, kit fitted .*sensor …0B27.*S\. Achterberg/ }).waitFor()
   })
 
   it('receives a part, with its lot', async () => {
@@ -80,6 +80,54 @@ describe('an owner at the shelf, by keyboard', () => {
     expect(await written()).toBe(good)
   })
 })
+
+describe('an owner at an upright tablet', () => {
+  beforeAll(() => page.setViewportSize({ width: 768, height: 1024 }))
+
+  it.each([
+    ['people', 'people.csv'],
+    ['places', 'places.csv'],
+    ['texts', 'texts.csv'],
+    ['instruments', 'instruments.csv'],
+    ['tablets', 'tablets.csv'],
+    ['prices', 'prices.csv'],
+    ['stock', 'stock.csv'],
+    ['sheets', 'specification-sheets.csv'],
+  ])('writes %s to a file, on a page that needs no scrolling sideways', async (path, name) => {
+    await page.goto(`/desk/shop/${path}`)
+    const button = page.getByRole('button', { name: 'Write to CSV' })
+    await button.waitFor()
+    expect(await sideways()).toBe(0)
+    expect(await violationsOn(page)).toEqual([])
+    const [download] = await Promise.all([page.waitForEvent('download'), button.click()])
+    expect(download.suggestedFilename()).toBe(name)
+    const [header, ...rows] = (await readFile(await download.path(), 'utf8')).trimEnd().split('\r\n')
+    expect(header).toMatch(/^\uFEFF[a-z_]+,/)
+    expect(rows.length).toBeGreaterThan(path === 'tablets' ? -1 : 0)
+  })
+
+  it('finds a lot, and a figure to verify by its name, on pages that need none either', async () => {
+    await page.goto('/desk/shop/recall')
+    await typed('Lot that is called back', 'k7714')
+    await page.keyboard.press('Enter')
+    await page.getByRole('row', { name: /S\. Achterberg/ }).waitFor()
+    expect(await sideways()).toBe(0)
+    expect(await violationsOn(page)).toEqual([])
+    await page.goto('/desk/shop/sheets')
+    await page.getByRole('button', { name: /^Dorrin Pannier van 2020/ }).click()
+    await page.getByRole('button', { name: 'Verify: Wheel torque and thread', exact: true }).waitFor()
+    const names = await page
+      .getByRole('button', { name: /^Verify/ })
+      .evaluateAll((buttons) => buttons.map((one) => one.getAttribute('aria-label')))
+    expect(new Set(names).size).toBe(names.length)
+    expect(await sideways()).toBe(0)
+    expect(await violationsOn(page)).toEqual([])
+  })
+})
+
+/** By how much the page is wider than its window. */
+const sideways = (): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
 const pressed = async (words: string): Promise<void> => {
   await tabTo(page, words)

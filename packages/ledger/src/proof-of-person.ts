@@ -5,7 +5,7 @@ export const pinDigits = 6
 export const passwordSigns = 12
 
 export type PinFault = 'not-six-digits' | 'one-digit' | 'run' | 'repeats' | 'often-used'
-export type PasswordFault = 'short' | 'few-signs'
+export type PasswordFault = 'short' | 'few-signs' | 'often-used'
 
 /**
  * Shapes on a keypad and dates that people take for a PIN again and again (from memory of published lists of PINs that

@@ -12,6 +12,8 @@ const pinUnsuitable: Readonly<Record<ProblemValues['PIN_UNSUITABLE']['why'], str
 const passwordUnsuitable: Readonly<Record<ProblemValues['PASSWORD_UNSUITABLE']['why'], string>> = {
   short: 'A password has at least 12 characters. A few words with spaces are easy to type.',
   'few-signs': 'The password repeats too few signs. Take at least five different ones.',
+  'often-used':
+    'Many people take this password, or the word in it, so it is tried first. A few words with spaces that belong together only for you are easy to type.',
   'as-before': 'This is the password that was there before. Choose another.',
 }
 

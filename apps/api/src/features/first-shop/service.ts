@@ -34,7 +34,7 @@ export const makeFirstShop = async (
   refuseUnlessHere(from)
   if (await hasAnyShop(parts.prisma)) throw new AppError({ code: 'SHOP_MADE_BEFORE' })
   refuseEasyPin(owner.pin)
-  refuseEasyPassword(owner.password)
+  await refuseEasyPassword(owner.password)
   const seeded = await seedBase({
     prisma: parts.prisma,
     now: parts.clock.now().toISOString(),

@@ -72,7 +72,7 @@ export const setPassword = async (
   { password, ...setting }: Setting & { password: string },
 ) => {
   refuseUnlessOwnOrOwner(actor, setting.id)
-  refuseEasyPassword(password)
+  await refuseEasyPassword(password)
   const { passwordHash } = await proven(deps, actor, setting, 'password')
   if (passwordHash !== null && (await passwordMatches(password, passwordHash)))
     throw new AppError({ code: 'PASSWORD_UNSUITABLE', why: 'as-before' })
