@@ -13,7 +13,8 @@ const operators = { key: 0.28, point: 1.1, think: 1.35 } as const
 type Counted = {
   readonly think: () => void
   readonly press: (name: string | RegExp) => Promise<void>
-  readonly pressAt: (selector: string) => Promise<void>
+  /** Opens what is next of this wheel. */
+  readonly openWheel: (wheel: string) => Promise<void>
   /** The hand goes to the pad once; its keys follow each other. */
   readonly type: (figure: string) => Promise<void>
   /** `answerSeconds`: what a screen takes to answer one touch. */
@@ -38,9 +39,10 @@ const counted = (hand: QuickHand): Counted => {
       must(await hand.press(name, 10_000), name)
       touched(1)
     },
-    pressAt: async (selector) => {
-      must(await hand.pressAt(selector, 10_000), selector)
+    openWheel: async (wheel) => {
+      must(await hand.pressAt(`.plan-button[aria-label^="${wheel}"]`, 10_000), wheel)
       touched(1)
+      must(await hand.titled(new RegExp(`the ${wheel}`), 10_000), wheel)
     },
     type: async (figure) => {
       must(await hand.type(figure), figure)
@@ -69,23 +71,23 @@ export const handSeconds = async (hand: QuickHand): Promise<(answerSeconds: numb
   for (const wheel of ['left front', 'right front', 'right rear', 'left rear']) {
     pressures.think()
     if (!(await bringsUp(hand, wheel))) {
-      await pressures.pressAt(`.plan-button[aria-label^="${wheel}"]`)
+      await pressures.openWheel(wheel)
       if (!(await hand.title()).startsWith('Gauge the')) await pressures.press('Gauge')
     }
     await pressures.type('31.5')
   }
   const wheel = counted(hand)
   wheel.think()
-  await wheel.pressAt('.plan-button[aria-label^="left front"]')
+  await wheel.openWheel('left front')
   if (!(await hand.title()).startsWith('Gauge the')) await wheel.press('Gauge')
   await wheel.type('31.5')
   wheel.think()
-  await wheel.pressAt('.plan-button[aria-label^="left front"]')
+  await wheel.openWheel('left front')
   if (!(await hand.title()).startsWith('Ask the')) await wheel.press('Sensor')
   await wheel.press(/^Silent/)
   await wheel.press('3×')
   wheel.think()
-  await wheel.pressAt('.plan-button[aria-label^="left front"]')
+  await wheel.openWheel('left front')
   if (!(await hand.title()).startsWith('Look at the')) await wheel.press('Tire')
   await wheel.press(/^All sound/)
   await wheel.press('7')

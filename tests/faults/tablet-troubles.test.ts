@@ -1,6 +1,7 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import { afterAll, beforeAll, expect, it, vi } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { handOf } from '../journeys/support/touch.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
 import { loadShopWithoutOrders } from '../support/shop-without-orders.ts'
 import { doErrand, type Errand, forgetUndo, isKept, visit } from './support/bay-taps.ts'
@@ -84,11 +85,25 @@ it('a tablet that is full says so, keeps what was typed, and writes it once ther
   await vi.waitUntil(hasRoom, { timeout: 60_000, interval: 1_000 })
   await hand.press('I have read it')
   await hand.pressAt('.plan-button[aria-label^="left front"]')
+  await hand.titled(/the left front/)
   if (!(await hand.title()).startsWith('Gauge the')) await hand.press('Gauge')
   expect(await hand.page.locator('.pad-entry').inputValue()).toBe('30.1')
   await hand.press(/^Record/)
   await hand.comes('.bay-undo')
   expect(await timesWritten(30.1)).toBe(1)
+})
+
+it('a key that is pressed twice while it records makes one entry', async () => {
+  const hand = tablet.hand()
+  await hand.pressAt('.plan-button[aria-label^="left front"]')
+  await hand.titled(/the left front/)
+  if (!(await hand.title()).startsWith('Gauge the')) await hand.press('Gauge')
+  await hand.titled(/^Gauge the left front/)
+  await forgetUndo(hand)
+  await hand.type('30.')
+  await (await handOf(hand.page)).doubleTap(hand.page.locator('.pad-key[aria-label="6"]'))
+  expect(await isKept(hand)).toBe(true)
+  expect(await timesWritten(30.6)).toBe(1)
 })
 
 it('what was tapped meanwhile reaches the server that was started in place of another one', async () => {

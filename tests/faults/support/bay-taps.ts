@@ -111,7 +111,7 @@ const tire: Hand = async (hand, { wheel }, tapped) => {
 }
 
 const notRight: Hand = async (hand, { wheel }, tapped) => {
-  if (!(await hand.press('Not right', 500))) return []
+  if (!(await hand.press('Not right', 500)) || !(await hand.titled(/not right/, 1_000))) return []
   await forgetUndo(hand)
   // Where a wheel is at hand its name is in the title already.
   if ((await hand.title()) === 'What is not right?' && !(await hand.press(wheel, 1_000))) return []
@@ -181,6 +181,7 @@ const shortOf = (wheel: WheelName): string =>
 
 const openWheel = async (hand: QuickHand, wheel: WheelName, part: 'Gauge' | 'Tire'): Promise<boolean> => {
   if (!(await hand.pressAt(`.plan-button[aria-label^="${wheel}"]`, 1_000))) return false
+  if (!(await hand.titled(new RegExp(`the ${wheel}|^Which gauge`), 1_000))) return false
   const wanted = part === 'Gauge' ? /^(Gauge the|Which gauge)/ : /^Look at the/
   return wanted.test(await hand.title()) || (await hand.press(part, 1_000))
 }

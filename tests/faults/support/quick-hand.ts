@@ -15,6 +15,8 @@ export type QuickHand = {
   readonly type: (figure: string) => Promise<boolean>
   /** The heading of the screen; empty where there is none. */
   readonly title: () => Promise<string>
+  /** Waits until the heading is like this; false where it was not in time. */
+  readonly titled: (like: RegExp, milliseconds?: number) => Promise<boolean>
   readonly isShown: (selector: string) => Promise<boolean>
   /** Waits until the selector finds something in view; false where it did not in time. */
   readonly comes: (selector: string, milliseconds?: number) => Promise<boolean>
@@ -62,6 +64,8 @@ export const quickHandOf = async (page: Page): Promise<QuickHand> => {
       return true
     },
     title: () => page.evaluate(titleInPage),
+    titled: async (like, milliseconds = usualMilliseconds) =>
+      (await find(page, { selector: 'h1', name: null, pattern: like.source }, milliseconds)) !== null,
     isShown: (selector) => comes(selector, 0),
     comes,
   }

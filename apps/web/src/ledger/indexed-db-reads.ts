@@ -1,6 +1,7 @@
 import type { ReadStore } from './reads.ts'
 import { tabletDatabase } from './tablet-database.ts'
 import { tabletVault } from './vault.ts'
+import { whenIdle } from './when-idle.ts'
 
 /** Replies of the server in IndexedDB, sealed, without `strict`: what a power cut takes is read again. */
 export const indexedDbReads: ReadStore = {
@@ -12,6 +13,7 @@ export const indexedDbReads: ReadStore = {
     return new Map(names.map((name, index) => [name, values[index]]))
   },
   keep: async (name, value) => {
+    await whenIdle()
     const kept = await tabletVault.seal(value)
     await (await tabletDatabase()).put('reads', kept, name)
   },

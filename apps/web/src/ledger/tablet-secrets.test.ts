@@ -14,6 +14,7 @@ const disk = (): KeyStore & { readonly rows: Map<string, unknown> } => {
   return {
     rows,
     get: async (name) => rows.get(name),
+    getAll: async (names) => names.map((name) => rows.get(name)),
     put: async (name, value) => void rows.set(name, value),
     drop: async (name) => void rows.delete(name),
     names: async () => [...rows.keys()],

@@ -33,24 +33,31 @@ export const makeVault = (store: KeyStore, deviceNow: () => number): Vault => {
 
   const shut = () => store.drop(key)
 
-  /** Adds up the time that has passed; shuts where that is too long. */
-  const wait = async (): Promise<LastContact | null> => {
-    const before = await lastContact()
-    if (before === null) return null
+  /** Adds up the time that has passed since the last contact; shuts where that is too long. Gives whether it did. */
+  const addUp = async (
+    before: LastContact,
+  ): Promise<{ readonly now: LastContact; readonly isOver: boolean }> => {
     const now = afterWait(before, deviceNow())
     // Written down every minute: it is asked for with every entry.
     if (now.since - before.since >= 60_000 || now.deviceAt < before.deviceAt) await store.put(contact, now)
-    if (isTooLongAgo(now)) {
+    const isOver = isTooLongAgo(now)
+    if (isOver) {
       await store.put(contact, now)
       await shut()
     }
-    return now
+    return { now, isOver }
   }
 
+  const wait = async (): Promise<LastContact | null> => {
+    const before = await lastContact()
+    return before && (await addUp(before)).now
+  }
+
+  /** Both are read at once, and each time: another page of this tablet may have dropped the key. */
   const ownKey = async (): Promise<CryptoKey> => {
-    await wait()
-    const own = await store.get(key)
-    if (own === undefined) throw new VaultShut()
+    const [before, own] = await store.getAll([contact, key])
+    const isOver = before !== undefined && (await addUp(before as LastContact)).isOver
+    if (own === undefined || isOver) throw new VaultShut()
     return own as CryptoKey
   }
 

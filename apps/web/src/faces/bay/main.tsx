@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client'
 import { restoreHand } from '../../lib/hand.ts'
 import { restoreLook } from '../../lib/look.ts'
 import '../../look/ground.css'
+import { finishBeforePresses } from '../../ui/after-answer.ts'
 import { guardPresses } from '../../ui/guard-presses.ts'
 import { listenForScanner } from '../../ui/scanner-keys.ts'
 import { forgetOldWatches } from './clock/use-watch.ts'
@@ -18,6 +19,7 @@ restoreLook()
 restoreHand()
 forgetOldWatches()
 guardPresses(window)
+finishBeforePresses(window)
 listenForScanner(window)
 // A tablet whose storage cannot be read works on without what was half filled in.
 restoreDrafts().catch(() => undefined)

@@ -5,6 +5,7 @@ import { type ArrivalTask, isSameTask, nextTask, tasksLeft } from '../../../feat
 import { OwnFinding } from '../../../features/findings/own-finding.tsx'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import type { ReadOrder } from '../../../ledger/order.ts'
+import { afterAnswer } from '../../../ui/after-answer.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ArrivalStep } from '../arrival/arrival-step.tsx'
 import { BaySplit } from '../bay-split.tsx'
@@ -65,10 +66,12 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
   const notRight = useRef<HTMLButtonElement>(null)
 
   const next = () => setSelected(null)
+  /** Opened by a press. */
+  const open = (screen: SelectedScreen) => afterAnswer(() => setSelected(screen))
   const openTask = (one: ArrivalTask, question?: string) =>
-    setSelected({ at: 'task', task: one, ...(question === undefined ? {} : { question }) })
+    open({ at: 'task', task: one, ...(question === undefined ? {} : { question }) })
   const openWheel = (wheel: WheelPosition) => {
-    if (stage === 'work') return setSelected({ at: 'wheel', wheel })
+    if (stage === 'work') return open({ at: 'wheel', wheel })
     openTask(left.find((one) => 'wheel' in one && one.wheel === wheel) ?? { what: 'gauge', wheel })
   }
   const openNextTask = (done: ArrivalTask) => {
@@ -110,9 +113,7 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
         </Suspense>
       )
     if (selected?.at === 'plan')
-      return (
-        <PlanScreen state={state} onBack={next} onOpen={(stepKey) => setSelected({ at: 'step', stepKey })} />
-      )
+      return <PlanScreen state={state} onBack={next} onOpen={(stepKey) => open({ at: 'step', stepKey })} />
     if (selected?.at === 'findings' && state.diagnosis)
       return (
         <StepScreen title="Findings" beside={<Button onClick={next}>Back to the step</Button>}>
@@ -171,14 +172,7 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
       }
       vehicle={
         <VehicleSide order={order} current={current} onWheel={openWheel}>
-          <OrderActions
-            stage={stage}
-            state={state}
-            step={step}
-            pace={pace}
-            onPace={setPace}
-            onOpen={setSelected}
-          />
+          <OrderActions stage={stage} state={state} step={step} pace={pace} onPace={setPace} onOpen={open} />
         </VehicleSide>
       }
       fixed={
@@ -186,7 +180,7 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
           <>
             <Button
               ref={notRight}
-              onClick={() => setSelected({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
+              onClick={() => open({ at: 'not-right', stepKey: step?.stepKey ?? null, wheel: current })}
             >
               Not right
             </Button>

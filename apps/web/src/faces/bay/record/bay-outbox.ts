@@ -1,5 +1,5 @@
 import type { AppendResult } from '@bayledger/contract/entries'
-import { useSyncExternalStore } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { catchUpOrder, heldSeq, orderKey } from '../../../features/ledger/order-query.ts'
 import { deliverEntries, refusalProblem } from '../../../features/ledger/write-entries.ts'
 import { sessionQuery } from '../../../features/people/queries.ts'
@@ -8,6 +8,7 @@ import { indexedDbParcels } from '../../../ledger/indexed-db-parcels.ts'
 import type { OrderReply } from '../../../ledger/order.ts'
 import { makeOutbox, type OutboxContent } from '../../../ledger/outbox.ts'
 import type { Parcel } from '../../../ledger/parcel.ts'
+import { whenIdle } from '../../../ledger/when-idle.ts'
 import { isOutOfReach } from '../../../lib/out-of-reach.ts'
 import { CallProblem, isCallProblem, problemText } from '../../../lib/problem.ts'
 import { keepDraft } from '../form/draft-store.ts'
@@ -72,13 +73,20 @@ export const bayOutbox = makeOutbox({
     const deliveries = await deliver(parcels, waited)
     // Whatever came of it: a refusal may mean that someone was first. Whoever unlocks the tablet reads everything anew.
     const [first] = parcels
-    if (first !== undefined && !isLocked()) await catchUpOrder(bayQueryClient, first.orderId)
+    if (first !== undefined && !isLocked()) {
+      await whenIdle()
+      await catchUpOrder(bayQueryClient, first.orderId)
+    }
     return deliveries
   },
   isRead: (orderId, entryId) => heldOrder(orderId)?.entries.some(({ id }) => id === entryId) ?? false,
   maySend: ({ staffId, deviceId }) => (deviceId !== null && isKeyed()) || staffId === signedIn(),
   retryAfter: (milliseconds, retry) => void setTimeout(retry, milliseconds),
-  alone: (work) => navigator.locks.request('bayledger.outbox', work),
+  // Nobody waits for the server: whoever presses on is answered first.
+  alone: async (work) => {
+    await whenIdle()
+    await navigator.locks.request('bayledger.outbox', work)
+  },
   refill: ({ key, content }) => keepDraft(key, content),
   textOf: (problem) => {
     const { title, detail } = problemText(problem)
@@ -101,6 +109,23 @@ export const heardSeqOf = (orderId: string): number => heldSeq(bayQueryClient, o
 
 globalThis.window?.addEventListener('online', () => bayOutbox.wake())
 
-/** A part of what the outbox holds; a screen that uses it is drawn again when that part changes. */
-export const useOutbox = <T>(part: (content: OutboxContent) => T): T =>
-  useSyncExternalStore(bayOutbox.subscribe, () => part(bayOutbox.content()))
+/**
+ * A part of what the outbox holds, always the same one; a screen that uses it is drawn again when that part changes: once,
+ * together with what else follows from an entry.
+ */
+export const useOutbox = <T>(part: (content: OutboxContent) => T): T => {
+  const [[shown], show] = useState((): readonly [T] => [part(bayOutbox.content())])
+  const newest = useRef(part)
+  useEffect(() => {
+    const look = () =>
+      show((before) => {
+        const [held] = before
+        const now = newest.current(bayOutbox.content())
+        return Object.is(held, now) ? before : [now]
+      })
+    // What came before this screen listened.
+    look()
+    return bayOutbox.subscribe(look)
+  }, [])
+  return shown
+}

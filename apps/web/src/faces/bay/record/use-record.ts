@@ -2,11 +2,12 @@ import type { SentSide } from '@bayledger/contract/entries'
 import type { Agreeable } from '@bayledger/ledger/agreement'
 import { definitionOf, type Kind, type PayloadOf } from '@bayledger/ledger/registry'
 import { useQuery } from '@tanstack/react-query'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { hearOrderFirst } from '../../../features/ledger/order-query.ts'
 import type { FilledForm, Parcel } from '../../../ledger/parcel.ts'
 import { CallProblem, isCallProblem } from '../../../lib/problem.ts'
+import { answered } from '../../../ui/after-answer.ts'
 import { bayQueryClient } from '../query-client.ts'
 import { deviceQuery } from '../session/device-query.ts'
 import { sessionLost } from '../session/local-session.ts'
@@ -53,10 +54,10 @@ export const useRecord = (orderId: string): Recorder => {
   const deviceId = useQuery({ ...deviceQuery, enabled: false }).data?.deviceId ?? null
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
+  const isUnderWay = useRef(false)
 
   /** The entries with what the PIN of their second person earns; `null` where it is wrong or cannot be checked. */
   const prove = async (drafts: readonly WrittenDraft[], pin: string): Promise<WrittenDraft[] | null> => {
-    setBusy(true)
     try {
       return await Promise.all(
         drafts.map((draft) => proveAtBay(draft as Agreeable, pin, deviceId) as Promise<WrittenDraft>),
@@ -66,23 +67,18 @@ export const useRecord = (orderId: string): Recorder => {
       if (isLock) sessionLost()
       setProblem(isLock ? null : thrown)
       return null
-    } finally {
-      setBusy(false)
     }
   }
 
   /** The road opens on what every tablet recorded: the server says it, or this one alone holds the order. */
   const mayLeave = async (): Promise<boolean> => {
-    setBusy(true)
     const standing = await hearOrderFirst(bayQueryClient, orderId)
-    setBusy(false)
     if (standing === 'unheard') setProblem(roadUnknown)
     return standing !== 'unheard'
   }
 
-  const recordAll: Recorder['recordAll'] = async (drafts, says, { form, sides = [], pin, undoes }) => {
+  const write: Recorder['recordAll'] = async (drafts, says, { form, sides = [], pin, undoes }) => {
     if (person === null) return false
-    setProblem(null)
     if (drafts.some(({ kind }) => kind === 'drive.left') && !(await mayLeave())) return false
     const entries = pin === undefined ? drafts : await prove(drafts, pin)
     if (entries === null) return false
@@ -111,6 +107,21 @@ export const useRecord = (orderId: string): Recorder => {
         offerUndo({ entryId: only.id, orderId, says, staffId, until: performance.now() + undoMilliseconds })
     })
     return true
+  }
+
+  /** The press is answered first. Whatever is pressed until the screen goes on makes no second entry. */
+  const recordAll: Recorder['recordAll'] = async (...all) => {
+    if (isUnderWay.current) return false
+    isUnderWay.current = true
+    setProblem(null)
+    setBusy(true)
+    try {
+      await answered()
+      return await write(...all)
+    } finally {
+      isUnderWay.current = false
+      setBusy(false)
+    }
   }
 
   return {
