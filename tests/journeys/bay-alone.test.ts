@@ -182,7 +182,24 @@ it('a rotation of five wheels is torqued, learned and compared where each wheel 
     learns: ['LF', 'RF', 'RR', 'LR', 'SP'],
     closingSensor: '54.8',
   }
-  const done = await workThrough(bay, rotated, /^Proof drive/)
+  const { LF, RF, RR, LR, SP } = sensorSets.haywainA
+  const whereTheyAre = { LF: LR, RF: RR, RR: SP, LR: RF, SP: LF }
+  const before = await workThrough(bay, rotated, /^Read the sensor again/)
+  await tap(button(bay, 'All at once', true))
+  await shows(bay, 'All sensors at once')
+  await bay.getByRole('textbox', { name: 'Readings' }).fill(
+    Object.entries(whereTheyAre)
+      .map(([wheel, id]) => `${wheel}, ${id}, 54.8 psi, 55 F`)
+      .join('\n'),
+  )
+  // Each step that it closes is named on the button, and gone afterwards.
+  const record = button(bay, /^Record LF RF RR LR SP$/)
+  expect((await record.boundingBox())?.height).toBeGreaterThanOrEqual(96)
+  await tap(record)
+  await leaves(bay, 'All sensors at once')
+  const after = await workThrough(bay, rotated, /^Proof drive/)
+  expect(after).not.toContainEqual(expect.stringMatching(/^Read the sensor again/))
+  const done = [...before, ...after]
   await allSent(bay)
   const count = (step: RegExp) => done.filter((title) => step.test(title)).length
   expect(count(/^Take the wheel off/)).toBe(4)
@@ -191,8 +208,6 @@ it('a rotation of five wheels is torqued, learned and compared where each wheel 
   expect(await payloads('relearn.done', orderShown())).toMatchObject([
     { result: 'learned', confirmed: ['LF', 'RF', 'RR', 'LR', 'SP'] },
   ])
-  const { LF, RF, RR, LR, SP } = sensorSets.haywainA
-  const whereTheyAre = { LF: LR, RF: RR, RR: SP, LR: RF, SP: LF }
   const [stored] = await payloads('module.read', orderShown()).then((read) => read.slice(-1))
   expect(stored).toMatchObject({ phase: 'closing', ids: whereTheyAre })
   const heard = (await written(orderShown())).flatMap((entry) =>

@@ -12,10 +12,12 @@ import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { useDoor } from '../session/lock-store.ts'
 import { allWheels, exampleText, wheelEntries } from './all-wheels.ts'
+import type { Phase } from './wheels-asked.ts'
 import './all-wheels.css'
 
 type AllWheelsFormProps = {
   state: OrderState
+  phase: Phase
   onDone: () => void
   /** Back to one sensor after the other; the text is kept. */
   onLeave: () => void
@@ -24,8 +26,8 @@ type AllWheelsFormProps = {
 const target: ScanTarget = { wanted: 'wheels', listedParts: [] }
 
 /** What a reader says of all wheels, pasted or scanned as one text, seen wheel by wheel and then recorded. */
-export function AllWheelsForm({ state, onDone, onLeave }: AllWheelsFormProps) {
-  const draftKey = `${state.orderId}/all-wheels`
+export function AllWheelsForm({ state, phase, onDone, onLeave }: AllWheelsFormProps) {
+  const draftKey = `${state.orderId}/all-wheels${phase === 'closing' ? '/closing' : ''}`
   const { recordAll, busy, problem } = useRecord(state.orderId)
   const { draft: text, change, discard } = useDraft(draftKey, '')
   const isOpen = useDoor() === 'open'
@@ -39,8 +41,8 @@ export function AllWheelsForm({ state, onDone, onLeave }: AllWheelsFormProps) {
     take,
     refuse: take,
   })
-  const { readings, faults, missing } = allWheels(state, text)
-  const entries = wheelEntries(state, readings)
+  const { readings, faults, missing } = allWheels(state, phase, text)
+  const entries = wheelEntries(state, phase, readings)
   const wheels = entries.map(({ wheel }) => wheel).join(' ')
   const record = async () => {
     const drafts = entries.map((entry) => draftEntry(state.orderId, 'wheel.checked', entry))
@@ -98,7 +100,7 @@ export function AllWheelsForm({ state, onDone, onLeave }: AllWheelsFormProps) {
       )}
       <TextArea
         label="Readings"
-        hint={`As: ${exampleText(state).split('\n')[0]}`}
+        hint={`As: ${exampleText(state, phase).split('\n')[0]}`}
         rows={5}
         spellCheck={false}
         className="exact"

@@ -12,6 +12,7 @@ import { partNumbers, useStock } from '../work/stock-here.ts'
 import type { AllWheelsForm } from './all-wheels-form.tsx'
 import { cannotBeAsked, rowsAsHeard, sensorAnswerOf, sensorRows } from './sensor-rows.ts'
 import { likelyTemperatures } from './temperatures.ts'
+import { wheelsAsked } from './wheels-asked.ts'
 
 type SensorFormProps = {
   state: OrderState
@@ -54,8 +55,9 @@ export function SensorForm({
   const heard = before?.answer === 'answered' && row !== undefined ? before : null
   const silentTries = before?.answer === 'silent' ? before.tries : 0
   const sensor = sensorOf(state.sheet?.sheet)
+  const mayBeRead = wheelsAsked(state, phase).length
   if (AllWheels !== null)
-    return <AllWheels state={state} onDone={onDone} onLeave={() => setAllWheels(null)} />
+    return <AllWheels state={state} phase={phase} onDone={onDone} onLeave={() => setAllWheels(null)} />
   // Few tablets read all wheels from one text: that part of the program is loaded when it is asked for.
   const openAllWheels = () =>
     import('./all-wheels-form.tsx').then(
@@ -67,14 +69,17 @@ export function SensorForm({
       draftKey={`${state.orderId}/${stepKey ?? `sensor/${wheel}`}`}
       title={title}
       beside={
-        phase === 'closing' ? (
-          beside
-        ) : (
-          <>
-            {beside}
-            <Button onClick={() => void openAllWheels()}>All at once</Button>
-          </>
-        )
+        <>
+          {beside}
+          {mayBeRead > 1 ? (
+            <Button
+              className={phase === 'closing' ? 'step-beside-alone' : ''}
+              onClick={() => void openAllWheels()}
+            >
+              All at once
+            </Button>
+          ) : null}
+        </>
       }
       how={
         silentTries > 0
