@@ -201,23 +201,29 @@ const replaySeconds = async (
 
 /** Runs in the page: presses the buttons as a screen reader does, one reading after the other. */
 const writeReadings = async (count: number): Promise<void> => {
-  const press = async (selector: string) => {
-    for (;;) {
+  const until = async (is: () => boolean) => {
+    do await new Promise((resolve) => setTimeout(resolve))
+    while (!is())
+  }
+  const title = () => document.querySelector('h1')?.textContent ?? ''
+  const press = (selector: string) =>
+    until(() => {
       const found = document.querySelector<HTMLButtonElement>(selector)
       found?.click()
-      await new Promise((resolve) => setTimeout(resolve))
-      if (found) return
-    }
-  }
+      return found !== null
+    })
   for (let reading = 0; reading < count; reading += 1) {
     const figure = (20 + reading / 10).toFixed(1)
-    await press(`.plan-button[aria-label^="${reading % 2 === 0 ? 'left' : 'right'} front"]`)
-    if (!document.querySelector('h1')?.textContent?.startsWith('Gauge the')) {
+    const wheel = `${reading % 2 === 0 ? 'left' : 'right'} front`
+    await press(`.plan-button[aria-label^="${wheel}"]`)
+    await until(() => title().includes(wheel))
+    if (!title().startsWith('Gauge the')) {
       const tab = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Gauge')
       tab?.click()
-      await new Promise((resolve) => setTimeout(resolve))
+      await until(() => title().startsWith('Gauge the'))
     }
-    for (const key of figure) await press(`.pad-key[aria-label="${key === '.' ? 'point' : key}"]`)
+    for (const key of figure)
+      await press(`form[aria-busy="false"] .pad-key[aria-label="${key === '.' ? 'point' : key}"]`)
   }
 }
 
