@@ -37,7 +37,7 @@ export const benchBay = async (shop: RunningShop): Promise<Figure[]> => {
     await tablet.shutDown()
     const page = await tablet.start()
     await page.goto('/bay')
-    const hand = await quickHandOf(page)
+    const hand = await quickHandOf(page, { lasts: true })
     await letIn(hand)
     await takeInHand(hand, await writeOrderInFlight(shop.serviceUrl, unknownHere, isSurroundings))
     const byHand = await handSeconds(hand)

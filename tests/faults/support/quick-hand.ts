@@ -30,12 +30,19 @@ const fingerMilliseconds = 66
 const lookAgainMilliseconds = 25
 const usualMilliseconds = 15_000
 
-export const quickHandOf = async (page: Page): Promise<QuickHand> => {
+/**
+ * `lasts`: whether a touch takes as long by the clock as the browser is told. Where nothing is measured, all of it is sent at
+ * once, with the instants of a finger.
+ */
+export const quickHandOf = async (
+  page: Page,
+  { lasts }: { readonly lasts: boolean } = { lasts: false },
+): Promise<QuickHand> => {
   const session = await page.context().newCDPSession(page)
   const pressWanted = async (wanted: Wanted, milliseconds = usualMilliseconds): Promise<boolean> => {
     const at = await find(page, wanted, milliseconds)
     if (at === null) return false
-    await touch(session, at)
+    await (lasts ? touchAndLift : touch)(session, at)
     return true
   }
   const comes = async (selector: string, milliseconds = usualMilliseconds) =>
@@ -72,6 +79,22 @@ export const quickHandOf = async (page: Page): Promise<QuickHand> => {
 }
 
 const touch = async (session: CDPSession, at: Point): Promise<void> => {
+  const lifted = Date.now()
+  await Promise.all([
+    session.send('Input.dispatchTouchEvent', {
+      type: 'touchStart',
+      touchPoints: [{ id: 1, ...at }],
+      timestamp: (lifted - fingerMilliseconds) / 1_000,
+    }),
+    session.send('Input.dispatchTouchEvent', {
+      type: 'touchEnd',
+      touchPoints: [],
+      timestamp: lifted / 1_000,
+    }),
+  ])
+}
+
+const touchAndLift = async (session: CDPSession, at: Point): Promise<void> => {
   await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ id: 1, ...at }] })
   await wait(fingerMilliseconds)
   await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
