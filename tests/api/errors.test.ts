@@ -203,6 +203,11 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
   PHOTO_DAMAGED: () => sendPiece('a photo', 'another'),
   PHOTO_UNREADABLE: () => sendPiece('no photo', 'no photo'),
   LINK_NOT_FOUND: () => desk.delete(`/api/orders/${orderId}/links/${randomUUID()}`),
+  MESSAGE_NOT_WAITING: () => desk.delete(`/api/orders/${orderId}/messages/${randomUUID()}`),
+  MESSAGE_NOT_SENT: () =>
+    desk.post(`/api/orders/${orderId}/messages`, {
+      ...{ entryId: randomUUID(), purpose: 'estimate', channel: 'email', inQuietHours: false },
+    }),
   STOCK_NOT_MOVED: async () => {
     const [item] = (await desk.get('/api/stock/items').expect(200)).body.records
     const counted = { kind: 'counted', found: 1, listed: item.facts.onHand + 1, words: null }

@@ -18,6 +18,7 @@ const full = {
   reportFooter: 'Thank you for coming.\nCome back after 50 miles.',
   cautions: 'We check the torque again free of charge.',
   linkMessage: 'Dear {name}, please look at your {vehicle}: {link}',
+  quietHours: '20:30-09:00',
 }
 
 it('are the demo’s head of reports, written by the program, and read by the owner only', async () => {
@@ -53,12 +54,14 @@ it('name what cannot be', async () => {
     reportFooter: '',
     cautions: 'x'.repeat(601),
     linkMessage: 'Dear {name}',
+    quietHours: '24:00-08:00',
   }
   const { body } = await owner.put(path, { content }, version(3)).expect(422)
   expect(body.fields.map(({ field }: { field: string }) => field).toSorted()).toEqual([
     'content.cautions',
     'content.lines',
     'content.linkMessage',
+    'content.quietHours',
     'content.reportFooter',
     'content.telephone',
   ])

@@ -82,6 +82,7 @@ it('an entry of any kind verifies when a fresh process reads it back, whatever i
         head: projectHead(fold(opened), shop.clock.now().toISOString()),
         entryById: () => undefined,
         sides: [],
+        messages: [],
         factsVersion,
         authorities: [],
       }

@@ -2,6 +2,7 @@ import { openClient, type PrismaClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { noCarriers } from '../../apps/api/src/carriers/carrier.ts'
 import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { loadDemo } from '../../apps/api/src/seed-shop.ts'
@@ -33,7 +34,17 @@ beforeAll(async () => {
   const publicAddress = 'http://localhost:4310'
   load = () =>
     loadDemo(
-      { prisma, pool, clock, tls: false, publicAddress, signingOf: async () => signing, sealing, live },
+      {
+        prisma,
+        pool,
+        clock,
+        tls: false,
+        publicAddress,
+        signingOf: async () => signing,
+        sealing,
+        live,
+        carriers: noCarriers,
+      },
       shopId,
     )
   demo = await load()

@@ -5,7 +5,9 @@ import { withClient } from '@bayledger/db/with-client'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import request, { type Test } from 'supertest'
 import { buildApp } from '../../apps/api/src/app.ts'
+import { type Carriers, noCarriers } from '../../apps/api/src/carriers/carrier.ts'
 import { type Deps, forShop, type Parts } from '../../apps/api/src/deps.ts'
+import { deliverDue } from '../../apps/api/src/features/messages/service/deliver-due.ts'
 import { hashPassword } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
@@ -52,6 +54,8 @@ export type TestApp = {
   readonly withCookies: (cookies: readonly string[]) => Caller
   readonly desk: (person: PersonKey) => Promise<Caller>
   readonly tablet: () => Promise<TestTablet>
+  /** One round of the outbox; gives how many messages were tried. */
+  readonly deliver: () => Promise<number>
   /** Another process on the same database writes something. */
   readonly writeElsewhere: () => Promise<void>
   /** Takes the database away for good. */
@@ -79,7 +83,10 @@ const shopWithoutOrders: Template = {
  * The real service on a real database of its own: people, customers, vehicles, sheets, prices and instruments of the
  * demo shop, and no orders; or, on a `migrated` database, no shop at all. Time does not move until a test moves it.
  */
-export const startTestApp = async (content: 'migrated' | Template = shopWithoutOrders): Promise<TestApp> => {
+export const startTestApp = async (
+  content: 'migrated' | Template = shopWithoutOrders,
+  carriers: Carriers = noCarriers,
+): Promise<TestApp> => {
   const database = await createTestDatabase(content)
   const pool = openPool({ url: database.serviceUrl, size: 6, onIdleError: () => undefined })
   const prisma = openClient(pool)
@@ -108,6 +115,7 @@ export const startTestApp = async (content: 'migrated' | Template = shopWithoutO
     signingOf: async () => signing,
     sealing: await passingSealingKey(),
     live,
+    carriers,
   }
   const app = await buildApp({
     parts,
@@ -139,6 +147,10 @@ export const startTestApp = async (content: 'migrated' | Template = shopWithoutO
     withCookies,
     desk,
     tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
+    deliver: () =>
+      deliverDue(parts, (_words, error) => {
+        throw error
+      }),
     writeElsewhere: async () => {
       const other = await startLiveHub(database.serviceUrl, () => undefined)
       other.wrote(demo.shop.id, 'tray')

@@ -6,6 +6,7 @@ import { versionOf } from '@bayledger/ledger/registry'
 import type { Step } from '@bayledger/reckoning/step'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { v7 as newId } from 'uuid'
+import { noCarriers } from '../../apps/api/src/carriers/carrier.ts'
 import { forShop, type Parts } from '../../apps/api/src/deps.ts'
 import { loadLedger } from '../../apps/api/src/features/entries/service/load-ledger.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
@@ -58,6 +59,7 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     signingOf: async () => signing,
     sealing: await passingSealingKey(),
     live,
+    carriers: noCarriers,
   }
   const left = new Map<string, readonly DemoLine[]>()
   const written = new Map<string, DemoLine>()

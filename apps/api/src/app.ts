@@ -19,6 +19,7 @@ import { instrumentRoutes } from './features/instruments/routes.ts'
 import { linkRoutes } from './features/links/routes.ts'
 import { findLinkSession } from './features/links/store.ts'
 import { liveRoutes } from './features/live/routes.ts'
+import { messageRoutes } from './features/messages/routes.ts'
 import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
 import { parcelRoutes } from './features/parcels/routes.ts'
@@ -137,6 +138,7 @@ const bindings = (parts: Parts) => [
   ...textRoutes,
   ...diagnosisRoutes,
   ...linkRoutes(parts),
+  ...messageRoutes(parts),
   ...customerFaceRoutes,
   ...photoRoutes(parts),
   ...reportRoutes(parts),

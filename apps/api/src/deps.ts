@@ -1,5 +1,6 @@
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import type { Pool } from 'pg'
+import type { Carriers } from './carriers/carrier.ts'
 import type { LiveHub } from './http/live.ts'
 import type { Moved } from './http/wake-message.ts'
 
@@ -26,6 +27,8 @@ export type Parts = {
   readonly signingOf: (shopId: string) => Promise<SigningIdentity>
   readonly sealing: SealingKey
   readonly live: LiveHub
+  /** The ways by which messages leave the shop. */
+  readonly carriers: Carriers
 }
 
 /** What a use case works with: the parts of the process, scoped to the shop of the request. */

@@ -6,9 +6,12 @@ import pino from 'pino'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
 import { buildApp } from './app.ts'
+import { folderCarrier } from './carriers/folder-carrier.ts'
+import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
+import { keepMessages } from './message-keeper.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
@@ -82,6 +85,10 @@ const assemble = async (
     signingOf: keptSigningIdentities(config, prisma, clock),
     sealing: await keptSealingKey(config.dataFolder),
     live,
+    carriers: {
+      email: config.mail && smtpCarrier(config.mail),
+      text: config.textFolder === null ? null : folderCarrier(config.textFolder),
+    },
   }
   if (!known && isDemo) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
   const digests = keepDigests({
@@ -93,6 +100,8 @@ const assemble = async (
   await digests.closeDays()
   undo.push(() => digests.stop())
   await facesBuilt
+  const messages = keepMessages(parts, (words, error) => logger.error({ err: error }, words))
+  undo.push(() => messages.stop())
   const app = await buildApp({
     parts,
     logger,

@@ -18,6 +18,14 @@ import { getImportProgress } from './imports.ts'
 import { instruments, instrumentsCsv, listTorquedWheels } from './instruments.ts'
 import { createLink, listLinks, revokeLink } from './links.ts'
 import { live } from './live.ts'
+import {
+  askUnsubscribe,
+  listMessages,
+  putMessageChoice,
+  sendMessage,
+  unsubscribe,
+  withdrawMessage,
+} from './messages.ts'
 import { openApi } from './open-api.ts'
 import { getEntriesAfter, getLastOdometer, getOrder, keepOrders, listFloor } from './orders.ts'
 import { handInParcel, handInSealedParcel } from './parcels.ts'
@@ -168,6 +176,12 @@ export const contract = [
   listLinks,
   revokeLink,
   openLink,
+  listMessages,
+  sendMessage,
+  withdrawMessage,
+  putMessageChoice,
+  askUnsubscribe,
+  unsubscribe,
   getCustomerOrder,
   decideEstimate,
   getCustomerReport,

@@ -20,7 +20,7 @@ export type Method = 'GET' | 'POST' | 'PUT' | 'DELETE'
 
 /** A reply that is not JSON, with its content type. */
 export type BinaryReply = {
-  readonly contentType: 'application/pdf' | 'image/jpeg' | 'text/csv' | 'text/event-stream'
+  readonly contentType: 'application/pdf' | 'image/jpeg' | 'text/csv' | 'text/event-stream' | 'text/html'
 }
 
 export type ReplySchema = z.ZodMiniType | BinaryReply | null
@@ -51,6 +51,8 @@ export type Endpoint = {
   readonly repliesWithLedger?: true
   readonly ifMatch?: true
   readonly triesPerMinute?: number
+  /** A form of another program may write here: the path itself holds what allows it, and whatever body comes is not read. */
+  readonly fromAnywhere?: true
   readonly replies: { readonly [status: number]: ReplySchema }
   readonly problems: readonly ErrorCode[]
 }

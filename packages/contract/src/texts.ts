@@ -8,6 +8,8 @@ import { RecordVersion, Sure } from './record.ts'
 const text = (maximum: number) =>
   z.string().check(z.trim(), z.minLength(1), z.maxLength(maximum), z.regex(/^(?:[^\p{Cc}\p{Cs}]|\n)*$/u))
 
+const quietHoursForm = /^([01]\d|2[0-3]):[0-5]\d-([01]\d|2[0-3]):[0-5]\d$/
+
 /** The shop's own words on paper and in messages. What the program itself says is not edited here. */
 export const TextsContent = z.strictObject({
   /** Printed under the shop's name. */
@@ -21,6 +23,8 @@ export const TextsContent = z.strictObject({
   linkMessage: z.nullable(
     text(400).check(z.refine((one) => one.includes('{link}'), 'a text that holds {link}')),
   ),
+  /** No message goes between these two times of the place's day; over midnight where the first is later. */
+  quietHours: z.nullable(z.string().check(z.regex(quietHoursForm, 'two times as 21:00-08:00'))),
 })
 export type TextsContent = z.infer<typeof TextsContent>
 

@@ -16,6 +16,7 @@ import type { FindingActions, FindingSentences, FindingTitles } from './findings
 import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
 import type { LinkMessageWording } from './link-message.ts'
+import type { MessagesWording } from './messages.ts'
 import type { MovesWording } from './moves.ts'
 import type { NextStepsWording } from './next-steps.ts'
 import type { ObservationsWording } from './observations.ts'
@@ -65,6 +66,7 @@ export type CustomerLanguage = {
   readonly findingTitles: FindingTitles
   readonly lights: Pick<LightsWording, 'does'>
   readonly linkMessage: LinkMessageWording
+  readonly messages: MessagesWording
   readonly nextSteps: NextStepsWording
   readonly observations: ObservationsWording
   readonly photos: PhotosWording

@@ -78,6 +78,17 @@ export type ProblemValues = {
   CSV_PREVIEW_STALE: Nothing
   CSV_ROWS_REFUSED: { readonly count: number }
   LINK_NOT_FOUND: Nothing
+  MESSAGE_NOT_WAITING: Nothing
+  MESSAGE_NOT_SENT: {
+    readonly why:
+      | 'no-mail-server'
+      | 'no-text-folder'
+      | 'no-address'
+      | 'no-number'
+      | 'not-agreed'
+      | 'no-estimate'
+      | 'no-report'
+  }
   REFUSED_ENTRY_NOT_FOUND: Nothing
   RECORD_NOT_FOUND: { readonly what: RecordSubject }
   VERSION_MISSING: Nothing

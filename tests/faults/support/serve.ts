@@ -2,6 +2,7 @@ import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { buildApp } from '../../../apps/api/src/app.ts'
+import { noCarriers } from '../../../apps/api/src/carriers/carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 
@@ -24,6 +25,7 @@ const app = await buildApp({
     signingOf: async () => signing,
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
+    carriers: noCarriers,
   },
   logger: false,
   webFolder: null,

@@ -14,7 +14,7 @@ import { refuseForeignWrite } from './origin-guard.ts'
 import { onceIn, versionIn } from './preconditions.ts'
 import { problemsOf } from './route-problems.ts'
 import { calledFrom } from './this-machine.ts'
-import { leaveBodyUnread, takeBytes } from './unread-body.ts'
+import { dropBody, leaveBodyUnread, takeBytes } from './unread-body.ts'
 
 export type Gate = {
   readonly scope: (shopId: string) => Deps
@@ -41,8 +41,14 @@ export const registerContract = (
       throw new Error(`${url} says nothing of who may call it`)
   })
   for (const binding of bindings) {
-    const { bodyUnreadUpTo, bodyIs } = binding.endpoint
-    if (bodyUnreadUpTo === undefined && bodyIs !== 'application/octet-stream') registerOne(app, binding, gate)
+    const { bodyUnreadUpTo, bodyIs, fromAnywhere } = binding.endpoint
+    if (fromAnywhere)
+      app.register(async (inner) => {
+        dropBody(inner)
+        registerOne(inner, binding, gate)
+      })
+    else if (bodyUnreadUpTo === undefined && bodyIs !== 'application/octet-stream')
+      registerOne(app, binding, gate)
     else
       app.register(async (inner) => {
         if (bodyUnreadUpTo === undefined) takeBytes(inner)
@@ -77,7 +83,7 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
     },
     ...(endpoint.bodyLimitBytes === undefined ? {} : { bodyLimit: endpoint.bodyLimitBytes }),
     onRequest: (request, _reply, done) => {
-      refuseForeignWrite(request)
+      if (!endpoint.fromAnywhere) refuseForeignWrite(request)
       done()
     },
     preHandler: async (request) => {

@@ -35,3 +35,9 @@ export const takeBytes = (app: FastifyInstance): void => {
     done(null, body),
   )
 }
+
+/** Takes any body in this part of the service, and looks at none. */
+export const dropBody = (app: FastifyInstance): void => {
+  app.removeAllContentTypeParsers()
+  app.addContentTypeParser('*', { parseAs: 'buffer' }, (_request, _body, done) => done(null, undefined))
+}

@@ -64,6 +64,7 @@ export const faultOfProjections = async (order: ProjectedOrder, head: StoredHead
     head: made,
     entryById: (id: string) => entries.find((entry) => entry.id === id),
     sides: [],
+    messages: [],
   }
   return faultOfCounts(order, write)
 }

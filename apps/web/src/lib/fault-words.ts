@@ -110,6 +110,7 @@ export const textFaults = {
   head: 'Keep it to four lines of 80 letters.',
   telephone: 'Type it in international form, as +15555550100.',
   noLink: 'Put {link} where the address goes.',
+  quietHours: 'Type two times, as 21:00-08:00.',
 } as const
 
 /** What is wrong with a figure of a specification sheet. */

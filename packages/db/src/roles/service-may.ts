@@ -61,6 +61,8 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   sheets: edit,
   instruments: edit,
   stock_items: edit,
+  messages: edit,
+  message_choices: append,
   customer_links: edit,
   link_openings: append,
   link_sessions: edit,

@@ -17,6 +17,7 @@ import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { lights } from './lights.ts'
+import { messages } from './messages.ts'
 import { moves } from './moves.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
@@ -57,6 +58,7 @@ export const english: Language = {
   gates,
   lights,
   linkMessage: null,
+  messages,
   moves,
   nextSteps,
   observations,

@@ -73,6 +73,17 @@ const recordNames: Readonly<Record<RecordSubject, string>> = {
 const staleName = (what: ProblemValues['VERSION_STALE']['what']): string =>
   what in recordNames ? recordNames[what as RecordSubject] : what
 
+const messageNotSent: Readonly<Record<ProblemValues['MESSAGE_NOT_SENT']['why'], string>> = {
+  'no-mail-server':
+    'No mail server is set. Print the link or show its code; whoever runs the server sets SMTP_URL and MAIL_FROM.',
+  'no-text-folder': 'No folder for telephone texts is set. Whoever runs the server sets TEXT_FOLDER.',
+  'no-address': 'The customer’s card has no e-mail address. Edit the customer first.',
+  'no-number': 'The customer’s card has no telephone number. Edit the customer first.',
+  'not-agreed': 'The customer has not agreed to this kind of message. Ask, and record the answer.',
+  'no-estimate': 'There is no estimate yet. Issue one first.',
+  'no-report': 'There is no sealed report yet. Seal it first.',
+}
+
 export const problems: ProblemsWording = {
   REQUEST_UNREADABLE: {
     title: 'The request cannot be read',
@@ -229,6 +240,14 @@ export const problems: ProblemsWording = {
   LINK_NOT_FOUND: {
     title: 'There is no such link',
     detail: () => 'Load the order again; this link is not one of its links.',
+  },
+  MESSAGE_NOT_WAITING: {
+    title: 'This message does not wait any more',
+    detail: () => 'Load the order again: it was sent, or somebody withdrew it.',
+  },
+  MESSAGE_NOT_SENT: {
+    title: 'This message cannot be sent',
+    detail: ({ why }) => messageNotSent[why],
   },
   REFUSED_ENTRY_NOT_FOUND: {
     title: 'There is no such refused entry',

@@ -15,6 +15,7 @@ import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { lights } from './lights.ts'
 import { linkMessage } from './link-message.ts'
+import { messages } from './messages.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
 import { photos } from './photos.ts'
@@ -49,6 +50,7 @@ export const spanish: CustomerLanguage = {
   findingTitles,
   lights,
   linkMessage,
+  messages,
   nextSteps,
   observations,
   photos,

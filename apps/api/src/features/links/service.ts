@@ -27,6 +27,23 @@ export const createLink = async (deps: Deps, actor: StaffActor, orderId: string)
   return { linkId, secret, address: linkAddress(deps, secret), expiresAt: expiresAt.toISOString() }
 }
 
+/**
+ * Makes the link that a message names, or finds it made at an earlier try. `false`: it was withdrawn since.
+ */
+export const openLinkOfMessage = async (
+  deps: Deps,
+  link: { readonly id: string; readonly orderId: string; readonly secret: string; readonly madeBy: object },
+): Promise<boolean> => {
+  const createdAt = deps.clock.now()
+  const { secret, ...named } = link
+  return store.upsertLink(deps, {
+    ...named,
+    tokenHash: tokenDigest(secret),
+    createdAt,
+    expiresAt: new Date(createdAt.getTime() + linkMs),
+  })
+}
+
 export const listLinks = async (deps: Deps, orderId: string): Promise<store.LinkRow[]> => {
   await getLedger(deps, orderId)
   return store.listLinks(deps, orderId)

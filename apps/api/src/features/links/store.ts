@@ -15,6 +15,19 @@ export const insertLink = async (deps: Deps, { staffId, ...link }: NewLink): Pro
   })
 }
 
+/** The week begins when the message goes, not when it was asked for. `false`: the link is there and withdrawn. */
+export const upsertLink = async (
+  deps: Deps,
+  { madeBy, ...link }: Omit<NewLink, 'staffId'> & { readonly madeBy: object },
+): Promise<boolean> => {
+  const row = await deps.prisma.customerLink.upsert({
+    where: { shopId_id: { shopId: deps.shopId, id: link.id } },
+    create: { shopId: deps.shopId, ...link, createdBy: madeBy },
+    update: { expiresAt: link.expiresAt },
+  })
+  return row.revokedAt === null
+}
+
 export const listLinks = (deps: Deps, orderId: string) =>
   deps.prisma.customerLink.findMany({
     where: { shopId: deps.shopId, orderId },

@@ -1,4 +1,4 @@
-import type { LinkMessage, LinkMessageWording } from '@bayledger/wording/link-message'
+import { filledIn, type LinkMessage, type LinkMessageWording } from '@bayledger/wording/link-message'
 import { typedOrNull } from '../../lib/typed-text.ts'
 
 /**
@@ -15,7 +15,5 @@ export const linkMessage = (
     | { readonly linkMessage?: string | null }
     | undefined
   const template = typedOrNull(body?.linkMessage ?? '')
-  return (
-    template?.replaceAll(/\{(name|vehicle|link)\}/g, (_, key: 'name' | 'vehicle' | 'link') => of[key]) ?? null
-  )
+  return template === null ? null : filledIn(template, of)
 }

@@ -2,6 +2,7 @@ import type { Heard } from '@bayledger/contract/entries'
 import type { Draft, Given } from '@bayledger/ledger/entry'
 import type { Authority } from '../../../core/writer.ts'
 import type { Deps } from '../../../deps.ts'
+import type { MessageToKeep } from '../store/projections/messages.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { peekOrderNumber } from '../store/read-facts.ts'
 import type { Opening } from '../store/write-entries.ts'
@@ -16,6 +17,8 @@ export type { Appended }
 
 export type AppendOptions = {
   readonly sides: readonly SideToKeep[]
+  /** Messages to the customer that this entry causes, beside those that every such entry does. */
+  readonly messages?: readonly MessageToKeep[]
   readonly given?: Omit<Given, 'holds'>
   /** Off where the plan comes as an entry of its own, as in a ledger that is loaded whole. */
   readonly plansAfterDecision?: boolean
@@ -53,7 +56,7 @@ const appendNow = async (deps: Deps, draft: Draft, options: AppendOptions): Prom
 const prepare = async (
   deps: Deps,
   draft: Draft,
-  { sides, given = {}, plansAfterDecision = true, authority, heard }: AppendOptions,
+  { sides, messages = [], given = {}, plansAfterDecision = true, authority, heard }: AppendOptions,
   isFirst: boolean,
 ): Promise<Task> => {
   const { orders, facts } = memoryOf(deps.pool)
@@ -66,6 +69,7 @@ const prepare = async (
     deps,
     draft,
     sides,
+    messages,
     given,
     plansAfterDecision,
     authority: authority ?? null,

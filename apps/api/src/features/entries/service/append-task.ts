@@ -3,6 +3,7 @@ import type { DeliveryRefusal, Refusal } from '@bayledger/ledger/admit/refusal'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
 import type { Authority } from '../../../core/writer.ts'
 import type { Deps } from '../../../deps.ts'
+import type { MessageToKeep } from '../store/projections/messages.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import type { Opening } from '../store/write-entries.ts'
 import type { OwnFacts } from './admit-facts.ts'
@@ -12,6 +13,7 @@ export type Task = {
   readonly deps: Pick<Deps, 'pool' | 'shopId' | 'clock'>
   readonly draft: Draft
   readonly sides: readonly SideToKeep[]
+  readonly messages: readonly MessageToKeep[]
   readonly given: Omit<Given, 'holds'>
   readonly plansAfterDecision: boolean
   /** What must still hold when this is written; `null`: its writer was just checked. */

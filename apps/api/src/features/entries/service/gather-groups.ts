@@ -1,5 +1,6 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { Authority } from '../../../core/writer.ts'
+import type { MessageToKeep } from '../store/projections/messages.ts'
 import type { SideToKeep } from '../store/projections/projection.ts'
 import { type Opening, orderKey } from '../store/write-entries.ts'
 import { admitTask, idReused, isSameContent } from './admit-task.ts'
@@ -15,6 +16,7 @@ export type Group = {
   order: KeptOrder
   readonly written: Entry[]
   readonly sides: SideToKeep[]
+  readonly messages: MessageToKeep[]
   readonly authorities: Authority[]
   readonly factsVersion: number
   opening: Opening | null
@@ -60,6 +62,7 @@ const newGroup = ({ orders, facts }: Memory, shopId: string, orderId: string): G
     order: base,
     written,
     sides: [],
+    messages: [],
     authorities: [],
     factsVersion: shop.version,
     opening: null,
@@ -71,7 +74,7 @@ const newGroup = ({ orders, facts }: Memory, shopId: string, orderId: string): G
 
 const place = ({ orders, facts }: Memory, group: Group, waiting: Waiting): void => {
   const { task } = waiting
-  const { draft, deps, authority, opening, sides } = task
+  const { draft, deps, authority, opening, sides, messages } = task
   const stored = orders.find(deps.shopId, draft.orderId, draft.id)
   const twin = group.written.find(({ id }) => id === draft.id)
   const shop = facts.peek(deps.shopId)
@@ -86,6 +89,7 @@ const place = ({ orders, facts }: Memory, group: Group, waiting: Waiting): void 
       group.order = admission.order
       group.written.push(...admission.written)
       group.sides.push(...sides)
+      group.messages.push(...messages)
       if (authority !== null) group.authorities.push(authority)
       group.opening = opening
       group.closed = waiting.alone || opening !== null

@@ -34,6 +34,7 @@ export const rebuildProjections = async ({
       head: projectHead(foldAll(entries).state, last.receivedAt),
       entryById: (id: string) => byId.get(id),
       sides: [],
+      messages: [],
     }
     await replaceProjection(pool, write, { first, last })
   }

@@ -171,6 +171,7 @@ const writeOf = ({
   base,
   written,
   sides,
+  messages,
   authorities,
   factsVersion,
   entryById,
@@ -182,6 +183,7 @@ const writeOf = ({
   head: projectHead(stateOfKept(order), order.last?.receivedAt ?? ''),
   entryById,
   sides,
+  messages,
   authorities,
   factsVersion,
 })

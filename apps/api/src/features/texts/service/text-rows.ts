@@ -7,7 +7,14 @@ export const textColumns = { text: textCell(40), words: maybeTextCell(600) }
 export type TextRow = RowOf<typeof textColumns>
 
 const lineNames = ['line_1', 'line_2', 'line_3', 'line_4'] as const
-export const textNames = [...lineNames, 'telephone', 'report_footer', 'cautions', 'link_message'] as const
+export const textNames = [
+  ...lineNames,
+  'telephone',
+  'report_footer',
+  'cautions',
+  'link_message',
+  'quiet_hours',
+] as const
 
 /** The texts as rows, all of them; `textsOfRows` is the way back. */
 export const rowsOfTexts = (texts: TextsContent): TextRow[] => {
@@ -20,6 +27,7 @@ export const rowsOfTexts = (texts: TextsContent): TextRow[] => {
     report_footer: texts.reportFooter,
     cautions: texts.cautions,
     link_message: texts.linkMessage,
+    quiet_hours: texts.quietHours,
   }
   return textNames.map((text) => ({ text, words: words[text] ?? '' }))
 }
@@ -36,5 +44,6 @@ export const textsOfRows = (texts: TextsContent, rows: readonly TextRow[]): Text
     reportFooter: orNone('report_footer'),
     cautions: orNone('cautions'),
     linkMessage: orNone('link_message'),
+    quietHours: orNone('quiet_hours'),
   }
 }

@@ -25,6 +25,7 @@ const noTexts: TextsContent = {
   reportFooter: null,
   cautions: null,
   linkMessage: null,
+  quietHours: null,
 }
 
 const faultsOf = (row: TextRow): readonly CsvFault[] =>

@@ -8,8 +8,16 @@ const full = {
   cautions: 'We torque again after 50 miles.\nAsk us.',
   reportFooter: 'Thank you.',
   linkMessage: 'Dear {name}, please look: {link}',
+  quietHours: '21:00-08:00',
 }
-const empty = { lines: [], telephone: null, cautions: null, reportFooter: null, linkMessage: null }
+const empty = {
+  lines: [],
+  telephone: null,
+  cautions: null,
+  reportFooter: null,
+  linkMessage: null,
+  quietHours: null,
+}
 
 describe('the shop’s texts as rows', () => {
   it.each([[full], [empty]])('come back as they were: %j', (content) => {
@@ -25,12 +33,14 @@ describe('the shop’s texts as rows', () => {
       telephone: '555 0100',
       linkMessage: 'Dear {name}, please look.',
       reportFooter: 'x'.repeat(601),
+      quietHours: '9 to 8',
     }
     expect(recordFaultsOf(textRows(), values)).toEqual({
       lines: 'Keep it to four lines of 80 letters.',
       telephone: 'Type it in international form, as +15555550100.',
       linkMessage: 'Put {link} where the address goes.',
       reportFooter: 'Keep it to 600 letters.',
+      quietHours: 'Type two times, as 21:00-08:00.',
     })
   })
 })

@@ -14,6 +14,8 @@ const headFault = (typed: string): string | undefined => {
   return lines.length > 4 || lines.some((line) => line.length > 80) ? textFaults.head : undefined
 }
 
+const quietHours = /^([01]\d|2[0-3]):[0-5]\d-([01]\d|2[0-3]):[0-5]\d$/
+
 /** The rows of the shop's own texts. */
 export const textRows = (): readonly RecordRow[] => [
   {
@@ -64,6 +66,15 @@ export const textRows = (): readonly RecordRow[] => [
     fault: (typed) => (typed.includes('{link}') ? undefined : textFaults.noLink),
     part: 'Messages',
   },
+  {
+    kind: 'text',
+    key: 'quietHours',
+    label: 'No messages between',
+    hint: 'As 21:00-08:00, where the place is. Empty: messages go at any hour.',
+    exact: true,
+    optional: 'none',
+    fault: (typed) => (quietHours.test(typed) ? undefined : textFaults.quietHours),
+  },
 ]
 
 export const textValues = ({
@@ -72,12 +83,14 @@ export const textValues = ({
   cautions,
   reportFooter,
   linkMessage,
+  quietHours: hours,
 }: TextsContent): RowValues => ({
   lines: lines.join('\n'),
   telephone: telephone ?? '',
   cautions: cautions ?? '',
   reportFooter: reportFooter ?? '',
   linkMessage: linkMessage ?? '',
+  quietHours: hours ?? '',
 })
 
 export const textContent = (values: RowValues): TextsContent => ({
@@ -86,4 +99,5 @@ export const textContent = (values: RowValues): TextsContent => ({
   cautions: textIn(values, 'cautions') || null,
   reportFooter: textIn(values, 'reportFooter') || null,
   linkMessage: textIn(values, 'linkMessage') || null,
+  quietHours: textIn(values, 'quietHours') || null,
 })

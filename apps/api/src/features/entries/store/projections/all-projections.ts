@@ -1,4 +1,5 @@
 import { entryRows } from './entries.ts'
+import { messageRows } from './messages.ts'
 import type { Projection } from './projection.ts'
 import { sealedReportRows } from './sealed-reports.ts'
 import { seenSensorRows } from './seen-sensors.ts'
@@ -14,4 +15,5 @@ export const allProjections: readonly Projection[] = [
   stockMovementRows,
   seenSensorRows,
   sealedReportRows,
+  messageRows,
 ]

@@ -1,6 +1,7 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { SideKind } from '@bayledger/ledger/side-kinds'
 import type { HeadProjection } from './head.ts'
+import type { MessageToKeep } from './messages.ts'
 
 /** A side that came with an entry, to be kept in the table of its kind. */
 export type SideToKeep = {
@@ -21,6 +22,8 @@ export type OrderWrite = {
   /** An entry of this order by its id, written before or now. */
   readonly entryById: (id: string) => Entry | undefined
   readonly sides: readonly SideToKeep[]
+  /** Messages that were asked for with these entries. */
+  readonly messages: readonly MessageToKeep[]
 }
 
 /** The columns of a projection's rows by name, with their PostgreSQL types; every row also names its order. */

@@ -1,0 +1,37 @@
+import {
+  ChoicePurpose,
+  type Message,
+  MessageChannel,
+  type MessageChoice,
+  MessagePurpose,
+  MessageState,
+  WithheldReason,
+} from '@bayledger/contract/messages'
+import * as z from 'zod/mini'
+import type { MessageRow } from './store.ts'
+
+export const presentMessage = (row: MessageRow): Message => ({
+  messageId: row.id,
+  purpose: MessagePurpose.parse(row.purpose),
+  channel: MessageChannel.parse(row.channel),
+  state: MessageState.parse(row.state),
+  reason: z.nullable(WithheldReason).parse(row.reason),
+  createdAt: row.createdAt.toISOString(),
+  dueAt: row.dueAt.toISOString(),
+  nextTryAt: row.state === 'waiting' ? row.nextTryAt.toISOString() : null,
+  tries: row.tries,
+  recipient: row.recipient,
+  serverWords: row.serverWords,
+  endedAt: row.endedAt?.toISOString() ?? null,
+  linkId: row.linkId,
+})
+
+export const presentChoice = (row: {
+  readonly purpose: string
+  readonly channel: string
+  readonly allowed: boolean
+}): MessageChoice => ({
+  purpose: ChoicePurpose.parse(row.purpose),
+  channel: MessageChannel.parse(row.channel),
+  allowed: row.allowed,
+})

@@ -1,0 +1,68 @@
+import type { MessageFacts, MessagesWording } from '../messages.ts'
+import { telephoneWords } from '../telephone.ts'
+
+const call = ({ telephone }: MessageFacts): string =>
+  telephone === null ? 'call us' : `call us, ${telephoneWords(telephone)}`
+
+const goodForAWeek = (of: MessageFacts): string =>
+  `The link is good for a week. If it does not open any more, ${call(of)}.`
+
+export const messages: MessagesWording = {
+  subjects: {
+    estimate: ({ vehicle, shop }) => `Your ${vehicle}: what we found, and what it costs (${shop})`,
+    report: ({ vehicle, shop }) => `Your ${vehicle}: the report (${shop})`,
+    retorque: ({ vehicle, shop }) => `Your ${vehicle}: the free check of the wheel torque (${shop})`,
+    deferred: ({ vehicle, shop }) => `Your ${vehicle}: the work that you put off (${shop})`,
+  },
+  letters: {
+    estimate: (of) => [
+      `Hello ${of.name},`,
+      `here you can read what we found on your ${of.vehicle} and what it costs, and answer: ${of.link}`,
+      `Nothing is done before you say yes. ${goodForAWeek(of)}`,
+    ],
+    report: (of) => [
+      `Hello ${of.name},`,
+      `the report of the work on your ${of.vehicle} is sealed: ${of.link}`,
+      `Keep it: it says what was wrong, what was done and what comes next. ${goodForAWeek(of)}`,
+    ],
+    retorque: (of) => [
+      `Hello ${of.name},`,
+      `we had wheels of your ${of.vehicle} off. ${of.lines.join(' ')}`,
+      `If you feel a vibration or hear a knocking, stop where it is safe, do not drive on, and ${call(of)}.`,
+    ],
+    deferred: (of) => [
+      `Hello ${of.name},`,
+      `you answered Later to some work on your ${of.vehicle}:`,
+      of.lines.map((line) => `- ${line}`).join('\n'),
+      `To have it done, ${call(of)}. Prices may have changed since.`,
+    ],
+  },
+  texts: {
+    estimate: ({ shop, vehicle, link }) =>
+      `${shop}: what we found on your ${vehicle}, and your answer: ${link}`,
+    report: ({ shop, vehicle, link }) => `${shop}: the report of your ${vehicle}: ${link}`,
+  },
+  under: ({ shop, stop, about }) =>
+    `You get this from ${shop} because ${
+      about === 'job'
+        ? 'you agreed to messages about your vehicle'
+        : about === 'retorque'
+          ? 'we worked on your wheels'
+          : 'you agreed to be reminded'
+    }. To get no more of these: ${stop}`,
+  stop: {
+    title: 'End messages',
+    ask: {
+      job: (shop) => `${shop} will send you no more messages about the work on your vehicle.`,
+      retorque: (shop) => `${shop} will no longer remind you of the check of the wheel torque.`,
+      deferred: (shop) => `${shop} will no longer remind you of work that you put off.`,
+    },
+    button: 'End these messages',
+    done: {
+      job: (shop) => `Done. ${shop} sends you no more messages about the work on your vehicle.`,
+      retorque: (shop) => `Done. ${shop} no longer reminds you of the check of the wheel torque.`,
+      deferred: (shop) => `Done. ${shop} no longer reminds you of work that you put off.`,
+    },
+    unknown: 'This link is not whole. Open it again from the message, or call the shop.',
+  },
+}

@@ -1,0 +1,68 @@
+import type { MessageFacts, MessagesWording } from '../messages.ts'
+import { telephoneWords } from '../telephone.ts'
+
+const call = ({ telephone }: MessageFacts): string =>
+  telephone === null ? 'llámenos' : `llámenos al ${telephoneWords(telephone)}`
+
+const goodForAWeek = (of: MessageFacts): string =>
+  `El enlace sirve por una semana. Si ya no abre, ${call(of)}.`
+
+export const messages: MessagesWording = {
+  subjects: {
+    estimate: ({ vehicle, shop }) => `Su ${vehicle}: qué encontramos y cuánto cuesta (${shop})`,
+    report: ({ vehicle, shop }) => `Su ${vehicle}: el informe (${shop})`,
+    retorque: ({ vehicle, shop }) => `Su ${vehicle}: la revisión gratis del apriete de ruedas (${shop})`,
+    deferred: ({ vehicle, shop }) => `Su ${vehicle}: el trabajo que dejó para después (${shop})`,
+  },
+  letters: {
+    estimate: (of) => [
+      `Hola, ${of.name}:`,
+      `aquí puede leer qué encontramos en su ${of.vehicle} y cuánto cuesta, y contestar: ${of.link}`,
+      `No se hace nada antes de que usted diga que sí. ${goodForAWeek(of)}`,
+    ],
+    report: (of) => [
+      `Hola, ${of.name}:`,
+      `el informe del trabajo en su ${of.vehicle} ya está sellado: ${of.link}`,
+      `Guárdelo: dice qué estaba mal, qué se hizo y qué sigue. ${goodForAWeek(of)}`,
+    ],
+    retorque: (of) => [
+      `Hola, ${of.name}:`,
+      `quitamos ruedas de su ${of.vehicle}. ${of.lines.join(' ')}`,
+      `Si siente una vibración u oye un golpeteo, deténgase donde sea seguro, no siga manejando y ${call(of)}.`,
+    ],
+    deferred: (of) => [
+      `Hola, ${of.name}:`,
+      `usted contestó Después a un trabajo en su ${of.vehicle}:`,
+      of.lines.map((line) => `- ${line}`).join('\n'),
+      `Para que lo hagamos, ${call(of)}. Los precios pueden haber cambiado desde entonces.`,
+    ],
+  },
+  texts: {
+    estimate: ({ shop, vehicle, link }) =>
+      `${shop}: qué encontramos en su ${vehicle}, y su respuesta: ${link}`,
+    report: ({ shop, vehicle, link }) => `${shop}: el informe de su ${vehicle}: ${link}`,
+  },
+  under: ({ shop, stop, about }) =>
+    `Recibe esto de ${shop} porque ${
+      about === 'job'
+        ? 'aceptó recibir mensajes sobre su vehículo'
+        : about === 'retorque'
+          ? 'trabajamos en sus ruedas'
+          : 'aceptó que se lo recordáramos'
+    }. Para no recibir más de estos mensajes: ${stop}`,
+  stop: {
+    title: 'Terminar los mensajes',
+    ask: {
+      job: (shop) => `${shop} ya no le mandará mensajes sobre el trabajo en su vehículo.`,
+      retorque: (shop) => `${shop} ya no le recordará la revisión del apriete de ruedas.`,
+      deferred: (shop) => `${shop} ya no le recordará el trabajo que dejó para después.`,
+    },
+    button: 'Terminar estos mensajes',
+    done: {
+      job: (shop) => `Listo. ${shop} ya no le manda mensajes sobre el trabajo en su vehículo.`,
+      retorque: (shop) => `Listo. ${shop} ya no le recuerda la revisión del apriete de ruedas.`,
+      deferred: (shop) => `Listo. ${shop} ya no le recuerda el trabajo que dejó para después.`,
+    },
+    unknown: 'Este enlace no está completo. Ábralo otra vez desde el mensaje, o llame al taller.',
+  },
+}

@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { customerLanguages } from './customer-languages.ts'
+import type { MessageFacts } from './messages.ts'
+
+const of: MessageFacts = {
+  name: 'P. Lindqvist-Roe',
+  vehicle: 'Linnet C',
+  shop: 'Tamber Street Tire & Wheel',
+  telephone: '+15555550100',
+  link: 'https://shop.example/customer#s3cret',
+  lines: ['New sensor, right rear', 'New tire, left front'],
+}
+
+describe.each(Object.entries(customerLanguages))('messages in %s', (_, { messages }) => {
+  it('name the customer, the vehicle and the way to the shop, and no message has an empty place', () => {
+    for (const [about, say] of Object.entries(messages.letters)) {
+      const letter = say(of).join('\n')
+      for (const part of [of.name, of.vehicle]) expect(letter, about).toContain(part)
+      expect(letter, about).toContain('(555) 555-0100')
+      expect(say({ ...of, telephone: null }).join('\n'), about).not.toMatch(/null|undefined|\s,|\(\)/)
+    }
+  })
+
+  it('hold the link only where there is a page to open, and the work that was put off line by line', () => {
+    expect(messages.letters.estimate(of).join('\n')).toContain(of.link)
+    expect(messages.letters.report(of).join('\n')).toContain(of.link)
+    const letter = messages.letters.deferred(of).join('\n')
+    expect(letter).not.toContain('s3cret')
+    expect(letter).toContain('- New sensor, right rear\n- New tire, left front')
+  })
+
+  it('say in the reminder of the torque check not to drive on with a vibration', () => {
+    const letter = messages.letters.retorque({ ...of, lines: ['In 50 to 100 miles: come back.'] }).join('\n')
+    expect(letter).toMatch(/do not drive on|no siga manejando/)
+  })
+
+  it('fit into a text to a telephone', () => {
+    // 3GPP TS 23.038: 160 signs of the GSM alphabet, 70 of another, to a part; three parts at most.
+    for (const text of Object.values(messages.texts)) expect(text(of).length).toBeLessThan(3 * 67)
+  })
+})

@@ -1,0 +1,456 @@
+import { spawn } from 'node:child_process'
+import { randomUUID } from 'node:crypto'
+import { once } from 'node:events'
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Message } from '@bayledger/contract/messages'
+import { versionOf } from '@bayledger/ledger/registry'
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { type Caller, cookiesIn, demoNow, startTestApp, type TestApp } from '../support/app.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { carriersTo, type MailServer, mailServer } from '../support/mail-server.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
+
+const hour = 60 * 60_000
+
+type ShownBundle = {
+  bundleKey: string
+  agreedBefore: boolean
+  cautions: { number: string; version: number }[]
+}
+
+let shop: TestApp
+let replay: Replay
+let desk: Caller
+let mail: MailServer
+let texts: string
+beforeAll(async () => {
+  mail = await mailServer()
+  await mail.start()
+  texts = mkdtempSync(join(tmpdir(), 'bayledger-texts-'))
+  // A server that says nothing is left after half a second here.
+  shop = await startTestApp(undefined, carriersTo(mail, texts, 500))
+  replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+})
+afterAll(async () => {
+  await shop.stop()
+  await mail.stop()
+  rmSync(texts, { recursive: true })
+})
+/** Every test begins at an hour that is not quiet, with an outbox in which nothing else is due. */
+beforeEach(async () => {
+  mail.becomes('takes')
+  shop.clock.set(demoNow)
+  await shop.parts.prisma.message.updateMany({
+    where: { state: 'waiting' },
+    data: { state: 'withdrawn', endedAt: new Date(demoNow), linkSecret: null },
+  })
+})
+
+const deliver = () => shop.deliver()
+
+const shownOrder = async () => {
+  const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
+  await replay.sendUntil(lines)
+  return orderId
+}
+
+const listed = async (orderId: string) => (await desk.get(`/api/orders/${orderId}/messages`).expect(200)).body
+const newest = async (orderId: string): Promise<Message> => (await listed(orderId)).messages.at(-1)
+const customerOf = async (orderId: string) =>
+  (await desk.get(`/api/orders/${orderId}`).expect(200)).body.customer
+const edit = async (orderId: string, change: object) => {
+  const { customerId, version, ...content } = await customerOf(orderId)
+  await desk
+    .put(`/api/customers/${customerId}`, { ...content, ...change }, { 'if-match': `"${version}"` })
+    .expect(200)
+}
+const agreeing = {
+  ...{ mayEmail: true, mayText: true, language: 'en' },
+  ...{ email: 'someone@mail.example', phone: '555-555-0142' },
+}
+
+const asked = { purpose: 'estimate', channel: 'email', inQuietHours: false }
+const send = (orderId: string, change: object = {}) => {
+  shop.clock.advance(1_000)
+  return desk.post(`/api/orders/${orderId}/messages`, { entryId: randomUUID(), ...asked, ...change })
+}
+
+/** An order whose customer agrees, with the estimate in the outbox. */
+const sentOrder = async (change: object = {}) => {
+  const orderId = await shownOrder()
+  await edit(orderId, agreeing)
+  await send(orderId, change).expect(201)
+  return orderId
+}
+
+describe('the estimate by e-mail', () => {
+  it('is written with the entry that says so, goes once, and opens the customer’s page', async () => {
+    const orderId = await shownOrder()
+    await edit(orderId, agreeing)
+    const entryId = randomUUID()
+    const first = await send(orderId, { entryId }).expect(201)
+    expect((await send(orderId, { entryId }).expect(201)).body).toEqual(first.body)
+    const { entries } = (await desk.get(`/api/orders/${orderId}`).expect(200)).body
+    const { linkId } = await newest(orderId)
+    expect(entries.at(-1)).toMatchObject({
+      id: entryId,
+      kind: 'estimate.shown',
+      payload: { channel: 'link', linkId },
+    })
+    expect(await newest(orderId)).toMatchObject({ state: 'waiting', tries: 0 })
+    const before = mail.arrived.length
+    await deliver()
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 1)
+    const letter = mail.arrived.at(-1)
+    const { email, name } = await customerOf(orderId)
+    expect(letter?.to).toEqual([email])
+    expect(letter?.header('subject')).toMatch(/^Your .*: what we found, and what it costs/)
+    expect(letter?.header('from')).toContain('Tamber Street Tire & Wheel')
+    expect(letter?.header('message-id')).toBe(`<${first.body.messageId}@tamber.example>`)
+    expect(letter?.header('content-language')).toBe('en')
+    expect(letter?.text).toContain(name)
+    const secret = /customer#([\w-]+)/.exec(letter?.text ?? '')?.[1]
+    const opened = await shop.nobody.post('/api/customer/session', { secret }).expect(201)
+    const page = (await shop.withCookies(cookiesIn(opened)).get('/api/customer/order').expect(200)).body
+    expect(page.orderNumber).toBe((await desk.get(`/api/orders/${orderId}`).expect(200)).body.number)
+    expect(await newest(orderId)).toMatchObject({ state: 'handed-over', tries: 1, recipient: email })
+    const { rows } = await shop.deps.pool.query('select m::text as line from messages m')
+    for (const { line } of rows) expect(line).not.toContain(secret)
+  })
+
+  it('is in the language of the card, which may change while it waits', async () => {
+    const orderId = await sentOrder()
+    await edit(orderId, { language: 'es' })
+    await deliver()
+    const letter = mail.arrived.at(-1)
+    expect(letter?.header('content-language')).toBe('es')
+    expect(letter?.header('subject')).toMatch(/^Su .*: qué encontramos y cuánto cuesta/)
+    expect(letter?.text).toContain('aquí puede ver qué encontramos')
+    expect(letter?.text).toContain('Para no recibir más de estos mensajes')
+  })
+
+  it('has the shop’s own words where it has written them', async () => {
+    const owner = await shop.desk('marguerite')
+    const { record } = (await owner.get('/api/register/texts').expect(200)).body
+    const content = { ...record.content, linkMessage: 'Dear {name}, look at your {vehicle} here: {link}' }
+    await owner.put('/api/register/texts', { content }, { 'if-match': `"${record.version}"` }).expect(200)
+    await sentOrder()
+    await deliver()
+    expect(mail.arrived.at(-1)?.text).toMatch(/^Dear D?.*, look at your .* here: http.*customer#[\w-]+\n/)
+  })
+
+  it('does not go once its link or itself was withdrawn', async () => {
+    const orderId = await sentOrder()
+    const { messageId } = await newest(orderId)
+    await desk.delete(`/api/orders/${orderId}/messages/${messageId}`).expect(204)
+    const late = await desk.delete(`/api/orders/${orderId}/messages/${messageId}`).expect(409)
+    expect(late.body.code).toBe('MESSAGE_NOT_WAITING')
+    const before = mail.arrived.length
+    await deliver()
+    expect(mail.arrived).toHaveLength(before)
+    expect(await newest(orderId)).toMatchObject({ state: 'withdrawn' })
+  })
+})
+
+describe('a mail server', () => {
+  it('that refuses the mailbox or the letter is quoted, and is not asked again', async () => {
+    const bounced = await sentOrder()
+    mail.becomes('no-such-mailbox')
+    await deliver()
+    expect(await newest(bounced)).toMatchObject({
+      state: 'bounced',
+      serverWords: expect.stringContaining('No such mailbox here'),
+    })
+    const refused = await sentOrder()
+    mail.becomes('refuses-the-letter')
+    await deliver()
+    expect(await newest(refused)).toMatchObject({
+      state: 'refused',
+      serverWords: expect.stringContaining('Looks like advertising'),
+    })
+    mail.becomes('takes')
+    shop.clock.advance(hour)
+    expect(await deliver()).toBe(0)
+  })
+
+  it.each([
+    ['busy', /Try again later/],
+    ['hangs', /Timeout|Greeting never received/],
+    ['wrong-password', /Authentication failed/],
+  ] as const)(
+    'that is not ready (%s) is asked again, later and later, with the same letter',
+    async (mood, words) => {
+      const orderId = await sentOrder()
+      const before = mail.arrived.length
+      mail.becomes(mood)
+      for (const minutes of [1, 2, 4, 8]) {
+        expect(await deliver()).toBe(1)
+        const { state, serverWords, nextTryAt } = await newest(orderId)
+        expect(state).toBe('waiting')
+        expect(serverWords).toMatch(words)
+        expect(Date.parse(nextTryAt ?? '') - shop.clock.now().getTime()).toBe(minutes * 60_000)
+        expect(await deliver()).toBe(0)
+        shop.clock.advance(minutes * 60_000)
+      }
+      mail.becomes('takes')
+      await deliver()
+      expect(mail.arrived).toHaveLength(before + 1)
+      const { state, messageId, tries } = await newest(orderId)
+      expect({ state, tries }).toEqual({ state: 'handed-over', tries: 5 })
+      expect(mail.arrived.at(-1)?.header('message-id')).toBe(`<${messageId}@tamber.example>`)
+    },
+  )
+
+  it('that is down for a day gets each letter once when it is back, with a link that is good for a week', async () => {
+    const orders = [await sentOrder(), await sentOrder()]
+    const before = mail.arrived.length
+    await mail.stop()
+    for (let passed = 0; passed < 24; passed += 0.5) {
+      await deliver()
+      shop.clock.advance(hour / 2)
+    }
+    await mail.start()
+    await deliver()
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 2)
+    desk = await shop.desk('ottoline')
+    for (const orderId of orders) expect(await newest(orderId)).toMatchObject({ state: 'handed-over' })
+    const { links } = (await desk.get(`/api/orders/${orders[0]}/links`).expect(200)).body
+    expect(Date.parse(links.at(-1).expiresAt) - shop.clock.now().getTime()).toBe(7 * 24 * hour)
+    shop.clock.set(demoNow)
+    desk = await shop.desk('ottoline')
+  })
+
+  it('that stays away for days is given up, and the desk sees it', async () => {
+    const orderId = await sentOrder()
+    mail.becomes('busy')
+    await deliver()
+    shop.clock.advance(5 * 24 * hour + hour)
+    desk = await shop.desk('ottoline')
+    await deliver()
+    expect(await newest(orderId)).toMatchObject({
+      state: 'given-up',
+      serverWords: expect.stringContaining('451'),
+    })
+    shop.clock.set(demoNow)
+    desk = await shop.desk('ottoline')
+  })
+
+  it('that took a letter of a service that was killed before it noted that gets the same letter, not another', async () => {
+    const orderId = await sentOrder()
+    const before = mail.arrived.length
+    const child = spawn(
+      process.execPath,
+      ['tests/faults/support/deliver.ts', shop.url, mail.url, shop.clock.now().toISOString()],
+      { stdio: 'inherit' },
+    )
+    const ended = once(child, 'exit')
+    mail.onLetter(() => {
+      child.kill('SIGKILL')
+    })
+    expect(await ended).toEqual([null, 'SIGKILL'])
+    mail.onLetter(() => undefined)
+    expect(mail.arrived).toHaveLength(before + 1)
+    expect(await newest(orderId)).toMatchObject({ state: 'waiting', tries: 1 })
+    expect(await deliver()).toBe(0)
+    shop.clock.advance(6 * 60_000)
+    await deliver()
+    const ids = mail.arrived.slice(before).map((letter) => letter.header('message-id'))
+    expect(ids).toHaveLength(2)
+    expect(new Set(ids).size).toBe(1)
+    const secrets = mail.arrived.slice(before).map(({ text }) => /customer#([\w-]+)/.exec(text)?.[1])
+    expect(new Set(secrets).size).toBe(1)
+    expect(await newest(orderId)).toMatchObject({ state: 'handed-over', tries: 2 })
+  })
+
+  it('gets one letter from two processes that look at the same time', async () => {
+    await sentOrder()
+    const before = mail.arrived.length
+    await Promise.all([deliver(), deliver(), deliver()])
+    expect(mail.arrived).toHaveLength(before + 1)
+  })
+})
+
+describe('consent', () => {
+  it('is needed, and so are an address and a way to send', async () => {
+    const orderId = await shownOrder()
+    const why = async (change: object, asking: object = {}) => {
+      await edit(orderId, { ...agreeing, ...change })
+      return (await send(orderId, asking).expect(409)).body.detail
+    }
+    expect(await why({ mayEmail: false })).toContain('has not agreed')
+    expect(await why({ email: null })).toContain('no e-mail address')
+    expect(await why({ phone: null }, { channel: 'text' })).toContain('no telephone number')
+    expect(await why({}, { purpose: 'report' })).toContain('no sealed report')
+    await edit(orderId, agreeing)
+  })
+
+  it('is looked at again when the message goes', async () => {
+    const orderId = await sentOrder()
+    await edit(orderId, { mayEmail: false })
+    const before = mail.arrived.length
+    await deliver()
+    expect(mail.arrived).toHaveLength(before)
+    expect(await newest(orderId)).toMatchObject({ state: 'withheld', reason: 'not-agreed' })
+    await edit(orderId, agreeing)
+  })
+
+  it('ends in one click from a mail program of anybody, and not by opening the link', async () => {
+    const orderId = await sentOrder()
+    await deliver()
+    const letter = mail.arrived.at(-1)
+    expect(letter?.header('list-unsubscribe-post')).toBe('List-Unsubscribe=One-Click')
+    const path = new URL(letter?.header('list-unsubscribe')?.slice(1, -1) ?? '').pathname
+    const page = await shop.nobody.get(path).expect(200)
+    expect(page.headers['content-type']).toContain('text/html')
+    expect(page.text).toContain('End these messages')
+    await send(orderId).expect(201)
+    // RFC 8058, section 3.1: a POST of a form, from another host, without cookies.
+    const click = await shop.inject({
+      method: 'POST',
+      url: path,
+      headers: { 'content-type': 'application/x-www-form-urlencoded' },
+      payload: 'List-Unsubscribe=One-Click',
+    })
+    expect(click.statusCode).toBe(200)
+    expect((await send(orderId).expect(409)).body.detail).toContain('has not agreed')
+    const { choices } = await listed(orderId)
+    expect(choices).toContainEqual({ purpose: 'job', channel: 'email', allowed: false })
+    expect(choices).toContainEqual({ purpose: 'retorque', channel: 'email', allowed: true })
+    await deliver()
+    expect(await newest(orderId)).toMatchObject({ state: 'withheld', reason: 'not-agreed' })
+    const { customerId } = await customerOf(orderId)
+    await desk
+      .put(`/api/customers/${customerId}/message-choices`, {
+        purpose: 'job',
+        channel: 'email',
+        allowed: true,
+      })
+      .expect(204)
+    await send(orderId).expect(201)
+    await shop.nobody.get('/api/unsubscribe/aaaaaaaaaaaaaaaaaaaaaaaaaaaa').expect(404)
+  })
+})
+
+describe('the quiet hours of the place', () => {
+  it('keep a message until they end, but for one that the customer waits for', async () => {
+    const orderId = await sentOrder()
+    // 22:00 at the place, in Eastern Standard Time.
+    shop.clock.set('2026-01-13T03:00:00.000Z')
+    desk = await shop.desk('ottoline')
+    expect((await listed(orderId)).goesAt).toBe('2026-01-13T13:00:00.000Z')
+    const before = mail.arrived.length
+    await deliver()
+    expect(mail.arrived).toHaveLength(before)
+    expect(await newest(orderId)).toMatchObject({ nextTryAt: '2026-01-13T13:00:00.000Z', tries: 0 })
+    await send(orderId, { inQuietHours: true }).expect(201)
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 1)
+    shop.clock.set('2026-01-13T13:00:00.000Z')
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 2)
+    shop.clock.set(demoNow)
+    desk = await shop.desk('ottoline')
+  })
+})
+
+describe('what comes after the visit', () => {
+  it('is sent by itself: the report when it is sealed, the torque check two days after the hand-back', async () => {
+    const { orderId, lines } = freshCopy(shop.demo, 'T-2601')
+    await replay.sendUntil(lines)
+    await edit(orderId, agreeing)
+    const before = mail.arrived.length
+    const { body: report } = await desk
+      .post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() })
+      .expect(201)
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 1)
+    const letter = mail.arrived.at(-1)
+    expect(letter?.text).toMatch(/the report of the work on your .* is sealed/)
+    expect(letter?.text).toContain(`filename=${report.number}.pdf`)
+    await send(orderId, { purpose: 'report' }).expect(201)
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 2)
+    const handBack = {
+      ...{ id: randomUUID(), orderId, kind: 'order.handed_back', version: versionOf('order.handed_back') },
+      payload: {
+        ...{ odometer: null, odometerConfirmed: false, lockingKeyReturned: null, signature: null },
+        ...{ retorqueAdvised: true, releaseAgreedBy: null },
+      },
+      writtenAt: demoNow,
+      restsOn: [],
+    }
+    const { body } = await desk.post('/api/entries', { entries: [handBack], sides: [] }).expect(200)
+    expect(body.results[0]).toMatchObject({ result: 'accepted' })
+    expect(await newest(orderId)).toMatchObject({ purpose: 'retorque', state: 'waiting' })
+    await deliver()
+    shop.clock.advance(48 * hour)
+    await deliver()
+    desk = await shop.desk('ottoline')
+    // Nothing of this vehicle came off, so that there is no torque to check.
+    expect(await newest(orderId)).toMatchObject({ state: 'withheld', reason: 'nothing-to-say' })
+    expect(mail.arrived).toHaveLength(before + 2)
+  })
+
+  it('reminds of work put off on the day that was agreed, if the customer agreed to that and the vehicle is gone', async () => {
+    // Later than the other orders of this vehicle.
+    shop.clock.advance(20 * 60_000)
+    const orderId = await shownOrder()
+    await edit(orderId, agreeing)
+    const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const phone = shop.withCookies(cookiesIn(opened))
+    const { estimate } = (await phone.get('/api/customer/order').expect(200)).body
+    const answers = estimate.bundles.flatMap((bundle: ShownBundle) =>
+      bundle.agreedBefore
+        ? []
+        : [
+            {
+              ...{ bundleKey: bundle.bundleKey, answer: 'deferred', deferredUntil: '2026-02-12' },
+              cautionsShown: bundle.cautions.map(({ number, version }) => ({ number, version })),
+            },
+          ],
+    )
+    const { revision, digest, shown } = estimate
+    await phone
+      .post('/api/customer/decisions', {
+        ...{ entryId: randomUUID(), revision, digest, shown, answers, name: 'W. Dunmore-Gray' },
+        ...{ relation: 'owner', signature: { form: 'typed', text: 'W. Dunmore-Gray' } },
+        ...{ agreesToElectronicRecord: true, wantsRemovedParts: false },
+      })
+      .expect(201)
+    expect(await newest(orderId)).toMatchObject({ purpose: 'deferred', dueAt: '2026-02-12T12:00:00.000Z' })
+    const { customerId } = await customerOf(orderId)
+    await desk
+      .put(`/api/customers/${customerId}/message-choices`, {
+        ...{ purpose: 'deferred', channel: 'email', allowed: true },
+      })
+      .expect(204)
+    shop.clock.set('2026-02-12T15:00:00.000Z')
+    desk = await shop.desk('ottoline')
+    await deliver()
+    expect(await newest(orderId)).toMatchObject({ state: 'waiting', dueAt: '2026-02-13T15:00:00.000Z' })
+    shop.clock.set(demoNow)
+    desk = await shop.desk('ottoline')
+  })
+})
+
+describe('a text to a telephone', () => {
+  it('is a file in the folder, once', async () => {
+    const orderId = await sentOrder({ channel: 'text' })
+    await deliver()
+    const { messageId, state } = await newest(orderId)
+    expect(state).toBe('handed-over')
+    const file = JSON.parse(readFileSync(join(texts, `${messageId}.json`), 'utf8'))
+    expect(file).toMatchObject({
+      id: messageId,
+      to: expect.any(String),
+      text: expect.stringContaining('customer#'),
+    })
+    expect(readdirSync(texts).filter((name) => name.endsWith('.part'))).toEqual([])
+  })
+})

@@ -1,0 +1,27 @@
+import { openClient } from '@bayledger/db/client'
+import { openPool } from '@bayledger/db/pool'
+import { createSigningIdentity } from '@bayledger/report/signing-key'
+import { smtpCarrier } from '../../../apps/api/src/carriers/smtp-carrier.ts'
+import { deliverDue } from '../../../apps/api/src/features/messages/service/deliver-due.ts'
+import { startLiveHub } from '../../../apps/api/src/http/live.ts'
+import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
+
+/** One round of the outbox in a process of its own, to be killed. Takes the database's address, the mail server's, and the time. */
+const [url = '', mail = '', now = ''] = process.argv.slice(2)
+const pool = openPool({ url, onIdleError: () => undefined })
+const signing = await createSigningIdentity({ commonName: 'Test', notBefore: now, days: 1 })
+await deliverDue(
+  {
+    prisma: openClient(pool),
+    pool,
+    clock: { now: () => new Date(now) },
+    tls: false,
+    publicAddress: 'http://localhost:4310',
+    signingOf: async () => signing,
+    sealing: await passingSealingKey(),
+    live: await startLiveHub(url, () => undefined),
+    carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },
+  },
+  (words, error) => console.error(words, error),
+)
+process.exit()
