@@ -4,21 +4,15 @@ import { once } from 'node:events'
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Message } from '@bayledger/contract/messages'
 import { versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, demoNow, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { carriersTo, type MailServer, mailServer } from '../support/mail-server.ts'
+import { agreeing, outboxHands } from '../support/outbox.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 
 const hour = 60 * 60_000
-
-type ShownBundle = {
-  bundleKey: string
-  agreedBefore: boolean
-  cautions: { number: string; version: number }[]
-}
 
 let shop: TestApp
 let replay: Replay
@@ -50,41 +44,11 @@ beforeEach(async () => {
 })
 
 const deliver = () => shop.deliver()
-
-const shownOrder = async () => {
-  const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
-  await replay.sendUntil(lines)
-  return orderId
-}
-
-const listed = async (orderId: string) => (await desk.get(`/api/orders/${orderId}/messages`).expect(200)).body
-const newest = async (orderId: string): Promise<Message> => (await listed(orderId)).messages.at(-1)
-const customerOf = async (orderId: string) =>
-  (await desk.get(`/api/orders/${orderId}`).expect(200)).body.customer
-const edit = async (orderId: string, change: object) => {
-  const { customerId, version, ...content } = await customerOf(orderId)
-  await desk
-    .put(`/api/customers/${customerId}`, { ...content, ...change }, { 'if-match': `"${version}"` })
-    .expect(200)
-}
-const agreeing = {
-  ...{ mayEmail: true, mayText: true, language: 'en' },
-  ...{ email: 'someone@mail.example', phone: '555-555-0142' },
-}
-
-const asked = { purpose: 'estimate', channel: 'email', inQuietHours: false }
-const send = (orderId: string, change: object = {}) => {
-  shop.clock.advance(1_000)
-  return desk.post(`/api/orders/${orderId}/messages`, { entryId: randomUUID(), ...asked, ...change })
-}
-
-/** An order whose customer agrees, with the estimate in the outbox. */
-const sentOrder = async (change: object = {}) => {
-  const orderId = await shownOrder()
-  await edit(orderId, agreeing)
-  await send(orderId, change).expect(201)
-  return orderId
-}
+const { shownOrder, sentOrder, putOff, listed, newest, customerOf, edit, send } = outboxHands(() => ({
+  shop,
+  replay,
+  desk,
+}))
 
 describe('the estimate by e-mail', () => {
   it('is written with the entry that says so, goes once, and opens the customer’s page', async () => {
@@ -401,28 +365,7 @@ describe('what comes after the visit', () => {
     shop.clock.advance(20 * 60_000)
     const orderId = await shownOrder()
     await edit(orderId, agreeing)
-    const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
-    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
-    const phone = shop.withCookies(cookiesIn(opened))
-    const { estimate } = (await phone.get('/api/customer/order').expect(200)).body
-    const answers = estimate.bundles.flatMap((bundle: ShownBundle) =>
-      bundle.agreedBefore
-        ? []
-        : [
-            {
-              ...{ bundleKey: bundle.bundleKey, answer: 'deferred', deferredUntil: '2026-02-12' },
-              cautionsShown: bundle.cautions.map(({ number, version }) => ({ number, version })),
-            },
-          ],
-    )
-    const { revision, digest, shown } = estimate
-    await phone
-      .post('/api/customer/decisions', {
-        ...{ entryId: randomUUID(), revision, digest, shown, answers, name: 'W. Dunmore-Gray' },
-        ...{ relation: 'owner', signature: { form: 'typed', text: 'W. Dunmore-Gray' } },
-        ...{ agreesToElectronicRecord: true, wantsRemovedParts: false },
-      })
-      .expect(201)
+    await putOff(orderId, '2026-02-12')
     expect(await newest(orderId)).toMatchObject({ purpose: 'deferred', dueAt: '2026-02-12T12:00:00.000Z' })
     const { customerId } = await customerOf(orderId)
     await desk

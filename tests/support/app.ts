@@ -7,9 +7,9 @@ import request, { type Test } from 'supertest'
 import { buildApp } from '../../apps/api/src/app.ts'
 import { type Carriers, noCarriers } from '../../apps/api/src/carriers/carrier.ts'
 import { type Deps, forShop, type Parts } from '../../apps/api/src/deps.ts'
-import { deliverDue } from '../../apps/api/src/features/messages/service/deliver-due.ts'
 import { hashPassword } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
+import { messageKeeper } from '../../apps/api/src/message-keeper.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
@@ -148,9 +148,9 @@ export const startTestApp = async (
     desk,
     tablet: async () => enrolledTablet(withCookies, await desk('ottoline'), demo.home.id),
     deliver: () =>
-      deliverDue(parts, (_words, error) => {
+      messageKeeper(parts, (_words, error) => {
         throw error
-      }),
+      }).deliver(),
     writeElsewhere: async () => {
       const other = await startLiveHub(database.serviceUrl, () => undefined)
       other.wrote(demo.shop.id, 'tray')

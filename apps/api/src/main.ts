@@ -11,7 +11,7 @@ import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
-import { keepMessages } from './message-keeper.ts'
+import { messageKeeper } from './message-keeper.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
@@ -100,7 +100,8 @@ const assemble = async (
   await digests.closeDays()
   undo.push(() => digests.stop())
   await facesBuilt
-  const messages = keepMessages(parts, (words, error) => logger.error({ err: error }, words))
+  const messages = messageKeeper(parts, (words, error) => logger.error({ err: error }, words))
+  messages.keep()
   undo.push(() => messages.stop())
   const app = await buildApp({
     parts,

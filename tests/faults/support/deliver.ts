@@ -2,15 +2,15 @@ import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { smtpCarrier } from '../../../apps/api/src/carriers/smtp-carrier.ts'
-import { deliverDue } from '../../../apps/api/src/features/messages/service/deliver-due.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
+import { messageKeeper } from '../../../apps/api/src/message-keeper.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 
 /** One round of the outbox in a process of its own, to be killed. Takes the database's address, the mail server's, and the time. */
 const [url = '', mail = '', now = ''] = process.argv.slice(2)
 const pool = openPool({ url, onIdleError: () => undefined })
 const signing = await createSigningIdentity({ commonName: 'Test', notBefore: now, days: 1 })
-await deliverDue(
+await messageKeeper(
   {
     prisma: openClient(pool),
     pool,
@@ -23,5 +23,5 @@ await deliverDue(
     carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },
   },
   (words, error) => console.error(words, error),
-)
+).deliver()
 process.exit()

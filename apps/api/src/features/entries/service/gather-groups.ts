@@ -1,7 +1,6 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { Authority } from '../../../core/writer.ts'
-import type { MessageToKeep } from '../store/projections/messages.ts'
-import type { SideToKeep } from '../store/projections/projection.ts'
+import type { MessageToKeep, SideToKeep } from '../store/projections/projection.ts'
 import { type Opening, orderKey } from '../store/write-entries.ts'
 import { admitTask, idReused, isSameContent } from './admit-task.ts'
 import type { Appended, Task, Waiting } from './append-task.ts'

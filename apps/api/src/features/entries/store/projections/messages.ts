@@ -1,5 +1,5 @@
 import type { Entry } from '@bayledger/ledger/entry'
-import { projection } from './projection.ts'
+import { type MessageToKeep, projection } from './projection.ts'
 
 const dayMs = 24 * 60 * 60_000
 
@@ -11,18 +11,6 @@ const retorqueAfterMs = 2 * dayMs
 
 /** A reminder of work that was put off to no day goes after this; common practice, no source. */
 const deferredAfterMs = 30 * dayMs
-
-/** A message that goes with an entry. */
-export type MessageToKeep = {
-  /** The entry that causes it. */
-  readonly causedBy: string
-  readonly purpose: 'estimate' | 'report' | 'retorque' | 'deferred'
-  readonly channel: 'email' | 'text'
-  readonly dueAt: string
-  readonly inQuietHours: boolean
-  /** Where the entry names the link already. */
-  readonly linkId: string | null
-}
 
 /** What an entry causes by itself, whoever writes it. Whether the customer wants it is asked when it goes. */
 const causedBy = (entry: Entry): readonly MessageToKeep[] => {

@@ -1,7 +1,6 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { SideKind } from '@bayledger/ledger/side-kinds'
 import type { HeadProjection } from './head.ts'
-import type { MessageToKeep } from './messages.ts'
 
 /** A side that came with an entry, to be kept in the table of its kind. */
 export type SideToKeep = {
@@ -9,6 +8,18 @@ export type SideToKeep = {
   readonly digest: string
   readonly salt: Uint8Array
   readonly text: string
+}
+
+/** A message that goes with an entry. */
+export type MessageToKeep = {
+  /** The entry that causes it. */
+  readonly causedBy: string
+  readonly purpose: 'estimate' | 'report' | 'retorque' | 'deferred'
+  readonly channel: 'email' | 'text'
+  readonly dueAt: string
+  readonly inQuietHours: boolean
+  /** Where the entry names the link already. */
+  readonly linkId: string | null
 }
 
 /** What one order gains in one write. */
