@@ -170,3 +170,26 @@ describe('the search box', () => {
     expect((await desk.get('/api/search?q=a').expect(422)).body.fields[0].field).toBe('q')
   })
 })
+
+describe('a write-up that was begun', () => {
+  it('is there at every desk until it is opened or thrown away, with who typed last', async () => {
+    const draftId = randomUUID()
+    const path = `/api/write-up-drafts/${draftId}`
+    const drafts = async (caller: Caller) =>
+      (await caller.get('/api/write-up-drafts').expect(200)).body.drafts
+    await desk.put(path, { body: { version: 1, form: { words: 'The light' } } }).expect(204)
+    const other = await shop.desk('marguerite')
+    await other.put(path, { body: { version: 1, form: { words: 'The light is on.' } } }).expect(204)
+    expect(await drafts(desk)).toMatchObject([
+      { draftId, by: 'Marguerite Ashby-Bell', body: { form: { words: 'The light is on.' } } },
+    ])
+    await desk.delete(path).expect(204)
+    await other.delete(path).expect(204)
+    expect(await drafts(other)).toEqual([])
+  })
+
+  it('holds no more than a form does', async () => {
+    const body = { form: { words: 'x'.repeat(40_000) } }
+    await desk.put(`/api/write-up-drafts/${randomUUID()}`, { body }).expect(422)
+  })
+})

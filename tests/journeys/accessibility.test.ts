@@ -54,8 +54,51 @@ describe('the desk', () => {
     const chosen = desk.getByRole('option', { selected: true })
     expect(await box.getAttribute('aria-activedescendant')).toBe(await chosen.getAttribute('id'))
     await desk.keyboard.press('Enter')
-    await desk.waitForURL(/\/desk\/write-up\?/)
+    await desk.waitForURL(/\/desk\/orders\//)
     expect(await box.inputValue()).toBe('')
+  })
+
+  it('shows all that is known of a vehicle, and a key begins the write-up of its comeback', async () => {
+    const floor = await desk.evaluate(async () => (await fetch('/api/search?q=T-2605')).json())
+    const [{ vehicleId }] = floor.hits
+    await desk.goto(`/desk/vehicles/${vehicleId}`)
+    await desk.getByRole('heading', { name: 'Pressures' }).waitFor()
+    await desk.getByRole('heading', { name: 'Our sensors' }).waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+    await desk.keyboard.press('n')
+    await desk.waitForURL(/\/desk\/write-up\?/)
+    await desk.getByLabel('The complaint, in the customer’s own words').waitFor()
+  })
+
+  it('keeps what is typed of a write-up over a reload, and at another desk', async () => {
+    await desk.goto('/desk')
+    await desk.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+    await desk.keyboard.press('/')
+    await desk.keyboard.type('fontaine')
+    await desk
+      .getByRole('option', { name: /Fontaine-Reed/ })
+      .first()
+      .waitFor()
+    await desk.keyboard.press('Shift+Enter')
+    await desk.waitForURL(/\/desk\/write-up\?customer=/)
+    const words = desk.getByLabel('The complaint, in the customer’s own words')
+    await words.fill('It came on by the river.')
+    await desk.waitForURL(/draft=/)
+    await expect
+      .poll(() => desk.evaluate(async () => (await fetch('/api/write-up-drafts')).text()))
+      .toContain('by the river')
+    await desk.reload()
+    await expect.poll(() => words.inputValue()).toBe('It came on by the river.')
+    const other = await browser().open('another desk', '/desk/sign-in')
+    await signInAtDesk(other, 'devin', 'brindle-falls-devin')
+    await other.goto('/desk/write-up')
+    await other.getByRole('button', { name: /^Go on with .*Fontaine-Reed/ }).click()
+    await expect
+      .poll(() => other.getByLabel('The complaint, in the customer’s own words').inputValue())
+      .toBe('It came on by the river.')
+    await other.goto('/desk/write-up')
+    await other.getByRole('button', { name: /^Throw away .*Fontaine-Reed/ }).click()
+    await other.getByText('Begun and not opened').waitFor({ state: 'detached' })
   })
 
   it('takes a whole write-up with Tab, Enter and typing only', async () => {

@@ -40,6 +40,7 @@ import { tabletRoutes } from './features/tablets/routes.ts'
 import { textRoutes } from './features/texts/routes.ts'
 import { vehiclePageRoutes } from './features/vehicle-page/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
+import { writeUpDraftRoutes } from './features/write-up-drafts/routes.ts'
 import { compressReplies } from './http/compress-replies.ts'
 import { handleErrors } from './http/error-handler.ts'
 import { identifyWith } from './http/identify.ts'
@@ -128,6 +129,7 @@ const bindings = (parts: Parts) => [
   ...vehicleRoutes,
   ...importRoutes,
   ...vehiclePageRoutes,
+  ...writeUpDraftRoutes,
   ...sheetRoutes,
   ...settingRoutes,
   ...placeRoutes,

@@ -62,6 +62,7 @@ import { tablets, tabletsCsv } from './tablets.ts'
 import { getTexts, putTexts, textsCsv } from './texts.ts'
 import { getVehiclePage } from './vehicle-page.ts'
 import { createVehicle, getVehicle, listVehicles, putVehicle } from './vehicles.ts'
+import { deleteWriteUpDraft, listWriteUpDrafts, putWriteUpDraft } from './write-up-drafts.ts'
 
 /** Every route there is. The server refuses to start when one of these has no handler, or a handler none of these. */
 export const contract = [
@@ -111,6 +112,9 @@ export const contract = [
   getVehicle,
   putVehicle,
   getVehiclePage,
+  listWriteUpDrafts,
+  putWriteUpDraft,
+  deleteWriteUpDraft,
   listSheets,
   createSheet,
   getSheet,

@@ -198,6 +198,8 @@ export const constraintErrors = {
   wrench_cycles__entry: 'INTERNAL_FAULT',
   wrench_cycles__instrument: 'INTERNAL_FAULT',
   wrench_cycles__pk: 'INTERNAL_FAULT',
+  write_up_drafts__pk: 'INTERNAL_FAULT',
+  write_up_drafts__staff: 'INTERNAL_FAULT',
 } as const satisfies Record<string, string>
 
 export type ConstraintName = keyof typeof constraintErrors

@@ -58,6 +58,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   sign_in_failures: all,
   customers: edit,
   vehicles: edit,
+  write_up_drafts: all,
   sheets: edit,
   instruments: edit,
   stock_items: edit,

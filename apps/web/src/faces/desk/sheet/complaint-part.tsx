@@ -3,8 +3,10 @@ import type { EventKind } from '@bayledger/reckoning/evidence/evidence-schema'
 import { fields } from '@bayledger/wording/en/fields'
 import { lights } from '@bayledger/wording/en/lights'
 import { wheelNames } from '@bayledger/wording/en/wheels'
+import { Link } from 'react-router'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
+import { deskOrderPath } from '../../../lib/paths.ts'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
@@ -20,6 +22,11 @@ export function ComplaintPart({ order }: OrderPart) {
     <Section title="Complaint" id="complaint">
       <blockquote className="complaint-words">“{order.personalText(complaint.words)}”</blockquote>
       <Lines>
+        {order.state.opened?.comebackOf ? (
+          <Line name="Comeback of">
+            <Link to={deskOrderPath(order.state.opened.comebackOf)}>the earlier order</Link>
+          </Line>
+        ) : null}
         <Line name="Warning light, as reported">
           {complaint.reportedLight === null ? 'not known' : lights.does[complaint.reportedLight]}
         </Line>
@@ -29,7 +36,15 @@ export function ComplaintPart({ order }: OrderPart) {
               ? 'not asked'
               : 'nothing of what was asked'
             : happened
-                .map(({ kind, wheel }) => `${labelOf(kind)}${wheel ? `, ${wheelNames[wheel]}` : ''}`)
+                .map(({ kind, wheel, daysAgo }) =>
+                  [
+                    labelOf(kind),
+                    wheel ? wheelNames[wheel] : null,
+                    daysAgo == null ? null : `about ${daysAgo} days ago`,
+                  ]
+                    .filter((part) => part !== null)
+                    .join(', '),
+                )
                 .join(' · ')}
         </Line>
         <Line name="Consent">

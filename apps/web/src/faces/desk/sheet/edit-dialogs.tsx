@@ -13,6 +13,7 @@ import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Line, Lines } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { AlikeVehicles } from '../alike-vehicles.tsx'
 import { LanguageChoice } from '../language-choice.tsx'
 
 type EditProps = { orderId: string; onClose: () => void }
@@ -134,6 +135,7 @@ export function EditVehicle({ orderId, vehicle, onClose }: EditProps & { vehicle
           onChange={(plate) => setTyped({ ...typed, plate })}
         />
         <TextField label="VIN" exact value={typed.vin} onChange={(vin) => setTyped({ ...typed, vin })} />
+        <AlikeVehicles plate={typed.plate} vin={typed.vin} except={vehicle.vehicleId} />
         <TextField
           label="Make, model and year"
           value={typed.description}

@@ -6,30 +6,38 @@ import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { settingsQuery } from '../../../features/settings/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
+import { dayIn, instantOf } from '../../../lib/zoned-time.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { TextField } from '../../../ui/text-field.tsx'
 import { comparedWith, type JudgeOdometer, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { PromiseFields } from '../write-up/promise-fields.tsx'
 import type { OrderPart } from './order-part.ts'
 
 /** Promise, waiting, place and odometer, written again; only what was changed is written. */
 export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }) {
   const { state } = order
   const settings = useQuery(settingsQuery)
-  const here = { timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone }
+  const clock = useShopClock()
   const promisedAt = state.opened?.promisedAt ?? null
   const before = {
     waits: state.opened?.waitsHere ? ('here' as const) : ('leaves' as const),
-    promised: promisedAt === null ? '' : clockTime(promisedAt, here),
+    promised: promisedAt === null ? '' : clockTime(promisedAt, clock),
+    promisedOn: promisedAt === null ? null : dayIn(new Date(promisedAt), clock.timeZone),
     place: state.locationId,
     came: state.opened?.odometer?.value ?? null,
   }
   const [waits, setWaits] = useState(before.waits as 'here' | 'leaves')
-  const [promised, setPromised] = useState(before.promised)
+  const [typed, setTyped] = useState<{ time: string; day: string | null } | null>(null)
+  const today = dayIn(new Date(), clock.timeZone)
+  const promise = typed ?? { time: before.promised, day: before.promisedOn }
+  const isPromiseChanged =
+    promise.time !== before.promised ||
+    (promise.time !== '' && (promise.day ?? today) !== (before.promisedOn ?? today))
   const [place, setPlace] = useState(before.place)
   const [came, setCame] = useState<TypedFigure>(before.came)
   const [leaves, setLeaves] = useState<TypedFigure>(state.odometerLeaving?.odometer.value ?? null)
@@ -45,12 +53,14 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
     leaves === wasLeaving ? () => null : comparedWith(beforeLeaving(state, order.earlierOdometer, now))
 
   const entries: WrittenDraft[] = [
-    ...(waits === before.waits && promised === before.promised
+    ...(waits === before.waits && !isPromiseChanged
       ? []
       : [
           draftEntry(order.orderId, 'stay.changed', {
             waitsHere: waits === 'here',
-            promisedAt: promised === before.promised ? promisedAt : promiseAt(promised),
+            promisedAt: isPromiseChanged
+              ? instantOf(promise.day ?? today, promise.time, clock.timeZone)
+              : promisedAt,
           }),
         ]),
     ...(place === null || place === before.place
@@ -72,7 +82,7 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
           value={waits}
           onChange={setWaits}
         />
-        <TextField label="Promised by" type="time" value={promised} onChange={setPromised} />
+        <PromiseFields time={promise.time} day={promise.day} timeZone={clock.timeZone} onChange={setTyped} />
         {locations.length < 2 ? null : (
           <ChoiceGroup
             label="At"
@@ -114,9 +124,6 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
     </Dialog>
   )
 }
-
-const promiseAt = (promised: string): string | null =>
-  promised === '' ? null : new Date(`${new Date().toLocaleDateString('en-CA')}T${promised}`).toISOString()
 
 const odometerEntry = (
   orderId: string,

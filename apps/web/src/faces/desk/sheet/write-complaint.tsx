@@ -8,7 +8,7 @@ import { ComplaintFields, type ComplaintForm } from '../write-up/complaint-field
 import { eventsAsEvidence } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
 
-const blank: ComplaintForm = { words: '', light: null, events: [], eventWheels: {}, askedEach: false }
+const blank: ComplaintForm = { words: '', light: null, events: {}, askedEach: false }
 
 /** A complaint that was withdrawn is written again here; the withdrawn one stays in the history. */
 export function WriteComplaint({ order }: OrderPart) {
@@ -22,7 +22,7 @@ export function WriteComplaint({ order }: OrderPart) {
         draftEntry(order.orderId, 'complaint.recorded', {
           words: words.digest,
           reportedLight: form.light === 'not-known' ? null : form.light,
-          events: eventsAsEvidence(form.events, form.eventWheels, form.askedEach),
+          events: eventsAsEvidence(form.events, form.askedEach),
         }),
       ],
       sides: [words],

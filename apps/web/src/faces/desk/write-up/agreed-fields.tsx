@@ -7,11 +7,14 @@ import { TextField } from '../../../ui/text-field.tsx'
 import { comparedWith } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import { whoDecides } from '../who-decides.ts'
+import { PromiseFields } from './promise-fields.tsx'
 import type { WriteUpPartProps } from './write-up-form.ts'
 
 type AgreedProps = WriteUpPartProps & {
   locations: readonly { readonly locationId: string; readonly name: string }[]
   locationId: string | null
+  /** Of the place where the vehicle is. */
+  timeZone: string
   lookFeeCents: number
   /** At the vehicle's last visit. */
   odometerBefore: OdometerBefore | null
@@ -25,6 +28,7 @@ export function AgreedFields({
   set,
   locations,
   locationId,
+  timeZone,
   lookFeeCents,
   odometerBefore,
   children,
@@ -32,7 +36,7 @@ export function AgreedFields({
   return (
     <Section title="Agreed">
       <div className="stack">
-        <StayFields form={form} set={set} odometerBefore={odometerBefore} />
+        <StayFields form={form} set={set} odometerBefore={odometerBefore} timeZone={timeZone} />
         {locations.length < 2 ? null : (
           <ChoiceGroup
             label="At"
@@ -48,7 +52,12 @@ export function AgreedFields({
   )
 }
 
-function StayFields({ form, set, odometerBefore }: WriteUpPartProps & Pick<AgreedProps, 'odometerBefore'>) {
+function StayFields({
+  form,
+  set,
+  odometerBefore,
+  timeZone,
+}: WriteUpPartProps & Pick<AgreedProps, 'odometerBefore' | 'timeZone'>) {
   return (
     <div className="fields">
       <ChoiceGroup
@@ -60,11 +69,11 @@ function StayFields({ form, set, odometerBefore }: WriteUpPartProps & Pick<Agree
         value={form.waitsHere}
         onChange={(waitsHere) => set({ waitsHere })}
       />
-      <TextField
-        label="Promised by"
-        type="time"
-        value={form.promised}
-        onChange={(promised) => set({ promised })}
+      <PromiseFields
+        time={form.promised}
+        day={form.promisedOn}
+        timeZone={timeZone}
+        onChange={({ time, day }) => set({ promised: time, promisedOn: day })}
       />
       <OdometerField
         label="Odometer"

@@ -7,7 +7,8 @@ import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextArea } from '../../../ui/text-field.tsx'
-import { askedEvents } from './events.ts'
+import { askedEvents, type EventAnswer, type EventKind, whenHappened } from './events.ts'
+import './write-up.css'
 import type { WriteUp } from './write-up-form.ts'
 
 const behaviors = (
@@ -16,7 +17,7 @@ const behaviors = (
 const reportedLights = [...behaviors, { value: 'not-known', label: 'Does not know' } as const]
 
 /** What the complaint needs of the write-up, so that a withdrawn one is written again with the same fields. */
-export type ComplaintForm = Pick<WriteUp, 'words' | 'light' | 'events' | 'eventWheels' | 'askedEach'>
+export type ComplaintForm = Pick<WriteUp, 'words' | 'light' | 'events' | 'askedEach'>
 
 type ComplaintProps = {
   readonly form: ComplaintForm
@@ -41,17 +42,15 @@ export function ComplaintFields({ form, set, children }: ComplaintProps) {
           value={form.light}
           onChange={(light) => set({ light })}
         />
-        <CheckGroup
-          label="What happened lately?"
-          hint="Ask each by name. A can of sealant can burn when the tire is opened."
-          options={askedEvents.map(({ kind, label }) => ({ value: kind, label }))}
-          values={form.events}
-          onChange={(events) => set({ events })}
-        />
-        <EventWheels form={form} set={set} />
+        <EventRows form={form} set={set} />
         <CheckGroup
           label="Asked"
-          options={[{ value: 'each', label: 'I asked for each of these by name; the others did not happen' }]}
+          options={[
+            {
+              value: 'each',
+              label: 'I asked for each of these by name; those without an answer did not happen',
+            },
+          ]}
           values={form.askedEach ? ['each'] : []}
           onChange={(values) => set({ askedEach: values.length > 0 })}
         />
@@ -61,24 +60,62 @@ export function ComplaintFields({ form, set, children }: ComplaintProps) {
   )
 }
 
-function EventWheels({ form, set }: ComplaintProps) {
+const answers = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+  { value: 'not-known', label: 'Does not know' },
+] as const
+
+/** Each event by name, with an answer of its own; one that happened also with its day and its wheel. */
+function EventRows({ form: { events }, set }: ComplaintProps) {
+  const change = (kind: EventKind, answer: Partial<EventAnswer>) =>
+    set({
+      events: {
+        ...events,
+        [kind]: { happened: 'yes', wheel: null, daysAgo: null, ...events[kind], ...answer },
+      },
+    })
   return (
-    <div className="fields">
-      {askedEvents
-        .filter(({ kind, atWheel }) => atWheel && form.events.includes(kind))
-        .map(({ kind, label }) => (
-          <SelectField
-            key={kind}
-            label={`${label}: which wheel?`}
-            unchosen="Not known"
-            options={readingOrder.map((wheel) => ({
-              value: wheel,
-              label: `${wheel}, ${wheelNames[wheel]}`,
-            }))}
-            value={form.eventWheels[kind] ?? null}
-            onChange={(wheel) => set({ eventWheels: { ...form.eventWheels, [kind]: wheel } })}
-          />
-        ))}
-    </div>
+    <fieldset className="field">
+      <legend className="field-legend">What happened lately?</legend>
+      <p className="quiet">Ask each by name. A can of sealant can burn when the tire is opened.</p>
+      <div className="event-rows">
+        {askedEvents.map(({ kind, label, atWheel }) => {
+          const answer = events[kind]
+          return (
+            <div key={kind} className="event-row">
+              <ChoiceGroup
+                label={label}
+                options={answers}
+                value={answer?.happened ?? null}
+                onChange={(happened) => change(kind, { happened })}
+              />
+              {answer?.happened === 'yes' ? (
+                <div className="fields">
+                  <SelectField
+                    label={`${label}: when?`}
+                    unchosen="Not known"
+                    options={whenHappened}
+                    value={answer.daysAgo === null ? null : String(answer.daysAgo)}
+                    onChange={(days) => change(kind, { daysAgo: Number(days) })}
+                  />
+                  {atWheel ? (
+                    <SelectField
+                      label={`${label}: which wheel?`}
+                      unchosen="Not known"
+                      options={wheelOptions}
+                      value={answer.wheel}
+                      onChange={(wheel) => change(kind, { wheel })}
+                    />
+                  ) : null}
+                </div>
+              ) : null}
+            </div>
+          )
+        })}
+      </div>
+    </fieldset>
   )
 }
+
+const wheelOptions = readingOrder.map((wheel) => ({ value: wheel, label: `${wheel}, ${wheelNames[wheel]}` }))

@@ -1,10 +1,23 @@
 import type { EventEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
-type EventKind = EventEvidence['kind']
+export type EventKind = EventEvidence['kind']
+
+/** What the customer said of one event. `daysAgo`: about; `null` where they do not know. */
+export type EventAnswer = {
+  readonly happened: 'yes' | 'no' | 'not-known'
+  readonly wheel: WheelPosition | null
+  readonly daysAgo: number | null
+}
+
+/** By event; what nobody asked for is absent. */
+export type EventAnswers = Readonly<Partial<Record<EventKind, EventAnswer>>>
 
 /** The events to ask about at every write-up, in the customer's words; `atWheel`: the wheel matters. */
 export const askedEvents: readonly { kind: EventKind; label: string; atWheel: boolean }[] = [
+  { kind: 'sealant', label: 'A can of sealant used', atWheel: true },
+  { kind: 'driven-low', label: 'Driven low or flat', atWheel: true },
+  { kind: 'topped-up-before-arrival', label: 'Air added before coming', atWheel: false },
   { kind: 'rotation', label: 'Tires rotated', atWheel: false },
   { kind: 'tires-changed', label: 'New tires', atWheel: false },
   { kind: 'seasonal-wheels', label: 'Winter or summer set fitted', atWheel: false },
@@ -14,26 +27,40 @@ export const askedEvents: readonly { kind: EventKind; label: string; atWheel: bo
   { kind: 'battery-disconnected', label: 'Battery disconnected or changed', atWheel: false },
   { kind: 'control-module-work', label: 'Work on a control module', atWheel: false },
   { kind: 'collision', label: 'Collision or pothole', atWheel: true },
-  { kind: 'sealant', label: 'A can of sealant used', atWheel: true },
-  { kind: 'driven-low', label: 'Driven low or flat', atWheel: true },
-  { kind: 'topped-up-before-arrival', label: 'Air added before coming', atWheel: false },
   { kind: 'dash-cam-added', label: 'Dash camera added', atWheel: false },
   { kind: 'charger-added', label: 'Phone charger added', atWheel: false },
   { kind: 'window-film-added', label: 'Window film added', atWheel: false },
   { kind: 'one-place-only', label: 'Only in one place', atWheel: false },
 ]
 
+/** How long ago, as people say it. */
+export const whenHappened: readonly { readonly value: string; readonly label: string }[] = [
+  { value: '0', label: 'Today' },
+  { value: '1', label: 'Yesterday' },
+  { value: '3', label: 'A few days ago' },
+  { value: '7', label: 'About a week ago' },
+  { value: '14', label: 'About two weeks ago' },
+  { value: '30', label: 'About a month ago' },
+  { value: '90', label: 'About three months ago' },
+  { value: '365', label: 'A year ago or longer' },
+]
+
 /**
- * The events as evidence. An event that was not named counts as "did not happen" only if each was asked; else it is absent,
- * which means "not asked".
+ * The events as evidence. One without an answer counts as "did not happen" only if each was asked by name; else it is absent,
+ * which means "not known". So is what the customer does not know: evidence has no third answer.
  */
-export const eventsAsEvidence = (
-  named: readonly EventKind[],
-  wheels: Readonly<Partial<Record<EventKind, WheelPosition>>>,
-  askedEach: boolean,
-): EventEvidence[] =>
-  askedEvents.flatMap(({ kind }): EventEvidence[] => {
-    if (!named.includes(kind)) return askedEach ? [{ kind, happened: false }] : []
-    const wheel = wheels[kind]
-    return [{ kind, happened: true, ...(wheel === undefined ? {} : { wheel }) }]
+export const eventsAsEvidence = (answers: EventAnswers, askedEach: boolean): EventEvidence[] =>
+  askedEvents.flatMap(({ kind, atWheel }): EventEvidence[] => {
+    const answer = answers[kind]
+    if (answer === undefined) return askedEach ? [{ kind, happened: false }] : []
+    if (answer.happened === 'not-known') return []
+    if (answer.happened === 'no') return [{ kind, happened: false }]
+    return [
+      {
+        kind,
+        happened: true,
+        ...(atWheel && answer.wheel !== null ? { wheel: answer.wheel } : {}),
+        ...(answer.daysAgo === null ? {} : { daysAgo: answer.daysAgo }),
+      },
+    ]
   })

@@ -6,8 +6,10 @@ import { useQuery } from '@tanstack/react-query'
 import { sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
+import { CheckGroup } from '../../../ui/choice-group.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { AlikeVehicles } from '../alike-vehicles.tsx'
 import { LanguageChoice } from '../language-choice.tsx'
 import { similarSheets } from './similar-sheets.ts'
 import { VinField } from './vin-field.tsx'
@@ -27,12 +29,19 @@ export function WhoFields({ person, onChange }: WhoProps) {
     queryFn: ({ signal }) => call(listCustomers, { query: { q: wanted }, signal }),
     enabled: wanted.length >= 2,
   })
+  const digits = person.known === null ? person.phone.replace(/\D/g, '') : ''
+  const byPhone = useQuery({
+    queryKey: ['customers', digits],
+    queryFn: ({ signal }) => call(listCustomers, { query: { q: digits }, signal }),
+    enabled: digits.length >= 7,
+  })
   if (person.known !== null)
     return (
       <div className="row">
         <p>
           <strong>{person.known.name}</strong> {person.known.phone ? telephoneWords(person.known.phone) : ''}
           {person.known.language === 'en' ? '' : ` · ${languageNames[person.known.language]}`}
+          {person.known.email ? ` · ${person.known.email}` : ''}
         </p>
         <Button autoFocus onClick={() => onChange(blankWriteUp.person)}>
           Another customer
@@ -54,27 +63,56 @@ export function WhoFields({ person, onChange }: WhoProps) {
           value={person.phone}
           onChange={(phone) => onChange({ ...person, phone })}
         />
+        <TextField
+          label="E-mail"
+          type="email"
+          value={person.email}
+          onChange={(email) => onChange({ ...person, email })}
+        />
+        <CheckGroup
+          label="About this service"
+          options={ways}
+          values={person.may}
+          onChange={(may) => onChange({ ...person, may })}
+        />
         <LanguageChoice
           label="Page, estimate and report in"
           value={person.language}
           onChange={(language) => onChange({ ...person, language })}
         />
       </div>
-      <Matches customers={found.data?.customers ?? []} onPick={(known) => onChange({ ...person, known })} />
+      <Matches
+        label="Customers on file"
+        customers={found.data?.customers ?? []}
+        onPick={(known) => onChange({ ...person, known })}
+      />
+      <Matches
+        label="This telephone number is on file"
+        customers={byPhone.data?.customers ?? []}
+        onPick={(known) => onChange({ ...person, known })}
+      />
     </>
   )
 }
 
+const ways = [
+  { value: 'mayCall', label: 'may be called' },
+  { value: 'mayText', label: 'may be texted' },
+  { value: 'mayEmail', label: 'may be e-mailed' },
+] as const
+
 function Matches({
+  label,
   customers,
   onPick,
 }: {
+  label: string
   customers: readonly Customer[]
   onPick: (customer: Customer) => void
 }) {
   if (customers.length === 0) return null
   return (
-    <ul className="matches" aria-label="Customers on file">
+    <ul className="matches" aria-label={label}>
       {customers.slice(0, 5).map((customer) => (
         <li key={customer.customerId}>
           <Button onClick={() => onPick(customer)}>
@@ -87,10 +125,16 @@ function Matches({
   )
 }
 
-type WhichProps = { customerId: string | null; which: Which; onChange: (which: Which) => void }
+type WhichProps = {
+  customerId: string | null
+  which: Which
+  onChange: (which: Which) => void
+  /** A vehicle on file was named by its plate or VIN. */
+  onUse: (vehicle: Vehicle, owner: Customer) => void
+}
 
 /** One of the customer's vehicles, or a new one with its sheet. */
-export function WhichFields({ customerId, which, onChange }: WhichProps) {
+export function WhichFields({ customerId, which, onChange, onUse }: WhichProps) {
   const vehicles = useQuery({
     queryKey: ['vehicles', customerId],
     queryFn: ({ signal }) => call(listVehicles, { query: { customerId: customerId ?? '' }, signal }),
@@ -125,6 +169,9 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
             <span className="exact">{which.known.plate ?? 'no plate'}</span> ·{' '}
             <strong>{which.known.description}</strong>
             {which.known.color === null ? '' : `, ${which.known.color}`}
+            {which.known.customerId === customerId
+              ? ''
+              : ' · It is another customer’s on file, and becomes this one’s when the order is opened.'}
           </p>
           <Button autoFocus onClick={() => onChange({ ...which, known: null })}>
             Another vehicle
@@ -145,6 +192,7 @@ export function WhichFields({ customerId, which, onChange }: WhichProps) {
             onChange={(description) => onChange({ ...which, description })}
           />
           <TextField label="Color" value={which.color} onChange={(color) => onChange({ ...which, color })} />
+          <AlikeVehicles plate={which.plate} vin={which.vin} onUse={onUse} />
         </div>
       )}
       {which.isNewKind ? (

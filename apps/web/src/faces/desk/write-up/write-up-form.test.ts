@@ -1,9 +1,16 @@
 import { describe, expect, it } from 'vitest'
-import { blankWriteUp, keyFor, missingInWriteUp, newWriteUpKeys, type WriteUp } from './write-up-form.ts'
+import {
+  blankWriteUp,
+  isWorthKeeping,
+  keyFor,
+  missingInWriteUp,
+  newWriteUpKeys,
+  type WriteUp,
+} from './write-up-form.ts'
 
 const whole: WriteUp = {
   ...blankWriteUp,
-  person: { known: null, name: 'A. Driver', phone: '', language: 'en' },
+  person: { known: null, name: 'A. Driver', phone: '', email: '', may: [], language: 'en' },
   which: { ...blankWriteUp.which, description: 'A sedan', sheetId: 'sheet' },
   words: 'The light is on.',
   light: 'solid',
@@ -44,6 +51,14 @@ describe('a write-up', () => {
     expect(missingInWriteUp({ ...named, consentName: 'B. Driver' }, null)).toBeUndefined()
   })
 
+  it('does not open with an e-mail address that cannot be one, or a promise that has passed', () => {
+    const withEmail = (email: string) =>
+      missingInWriteUp({ ...whole, person: { ...whole.person, email } }, null)
+    expect(withEmail('a.driver@')).toMatch(/e-mail/)
+    expect(withEmail('a.driver@example.org')).toBeUndefined()
+    expect(missingInWriteUp(whole, null, true)).toMatch(/has passed/)
+  })
+
   it('does not open with a VIN that cannot be one', () => {
     const withVin = (vin: string) => missingInWriteUp({ ...whole, which: { ...whole.which, vin } }, null)
     expect(withVin('1VA')).toMatch(/VIN/)
@@ -62,11 +77,21 @@ describe('a write-up', () => {
 
 describe('what is sent for a write-up', () => {
   it('has one key as long as it stays the same, and another once it was corrected', () => {
-    const keys = newWriteUpKeys()
+    const keys = newWriteUpKeys('order')
     const first = keyFor(keys, { name: 'A. Drvier' })
     expect(keyFor(keys, { name: 'A. Drvier' })).toBe(first)
     const mended = keyFor(keys, { name: 'A. Driver' })
     expect(mended).not.toBe(first)
     expect(keyFor(keys, { name: 'A. Driver' })).toBe(mended)
+  })
+})
+
+describe('what is kept of a write-up', () => {
+  it('is anything that was typed or answered, and nothing of one that only names who is on file', () => {
+    expect(isWorthKeeping(blankWriteUp)).toBe(false)
+    expect(isWorthKeeping({ ...blankWriteUp, person: { ...blankWriteUp.person, name: 'A' } })).toBe(true)
+    expect(isWorthKeeping({ ...blankWriteUp, which: { ...blankWriteUp.which, plate: 'BRF' } })).toBe(true)
+    expect(isWorthKeeping({ ...blankWriteUp, words: 'The light is on.' })).toBe(true)
+    expect(isWorthKeeping({ ...blankWriteUp, light: 'off' })).toBe(true)
   })
 })

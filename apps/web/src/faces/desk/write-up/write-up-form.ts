@@ -2,25 +2,28 @@ import { type Customer, CustomerContent, createCustomer } from '@bayledger/contr
 import { createBlankSheet } from '@bayledger/contract/sheets'
 import { createVehicle, getVehicle, putVehicle, type Vehicle } from '@bayledger/contract/vehicles'
 import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
-import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
+import type { LightBehavior } from '@bayledger/reckoning/evidence/evidence'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { OdometerBefore } from '@bayledger/reckoning/vehicle/judge-odometer'
 import { readVin } from '@bayledger/reckoning/vehicle/vin'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { draftEntry, newId, personal } from '../../../features/ledger/draft-entry.ts'
 import { moneySide } from '../../../features/ledger/seal-money.ts'
 import { sendEntries, type Writing } from '../../../features/ledger/write-entries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { writeUpFaults } from '../../../lib/fault-words.ts'
 import { typedOrNull } from '../../../lib/typed-text.ts'
+import { instantOf } from '../../../lib/zoned-time.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
-import { eventsAsEvidence } from './events.ts'
+import { type EventAnswers, eventsAsEvidence } from './events.ts'
 
 export type Person = {
   known: Customer | null
   name: string
   phone: string
+  email: string
+  /** How the customer may be reached about this service. */
+  may: ('mayCall' | 'mayText' | 'mayEmail')[]
   language: Customer['language']
 }
 export type Which = {
@@ -39,13 +42,14 @@ export type WriteUp = {
   which: Which
   words: string
   light: LightBehavior | 'not-known' | null
-  events: EventEvidence['kind'][]
-  eventWheels: Partial<Record<EventEvidence['kind'], WheelPosition>>
+  events: EventAnswers
   askedEach: boolean
   waitsHere: 'here' | 'leaves' | null
   /** `null`: as this desk did last. */
   locationId: string | null
   promised: string
+  /** `null`: today. */
+  promisedOn: string | null
   odometer: TypedFigure
   /** An unlikely odometer was read a second time. */
   odometerTwice: boolean
@@ -54,6 +58,8 @@ export type WriteUp = {
   lookFee: LookFeeTerms | null
   /** Of whoever gave the consent, where that is not the customer. */
   consentName: string
+  /** The order after which the vehicle came back. */
+  comebackOf: { readonly orderId: string; readonly number: string } | null
 }
 
 /** What each part of the form gets: the form, and how to change some of it. */
@@ -63,31 +69,37 @@ export type WriteUpPartProps = {
 }
 
 export const blankWriteUp: WriteUp = {
-  person: { known: null, name: '', phone: '', language: 'en' },
+  person: { known: null, name: '', phone: '', email: '', may: [], language: 'en' },
   which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null, isNewKind: false },
   words: '',
   light: null,
-  events: [],
-  eventWheels: {},
+  events: {},
   askedEach: false,
   waitsHere: null,
   locationId: null,
   promised: '',
+  promisedOn: null,
   odometer: null,
   odometerTwice: false,
   consent: [],
   consentBy: null,
   lookFee: null,
   consentName: '',
+  comebackOf: null,
 }
 
 /**
  * What is missing or not acceptable, in words; `undefined` if the order can be opened. `before`: what the odometer read at
  * the vehicle's last visit.
  */
-export const missingInWriteUp = (form: WriteUp, before: OdometerBefore | null): string | undefined => {
+export const missingInWriteUp = (
+  form: WriteUp,
+  before: OdometerBefore | null,
+  isPromisePast = false,
+): string | undefined => {
   if (form.person.known === null && form.person.name.trim() === '') return writeUpFaults.nobody
   if (form.person.known === null && !isTelephone(form.person.phone)) return writeUpFaults.telephone
+  if (form.person.known === null && !isEmail(form.person.email)) return writeUpFaults.email
   if (form.which.known === null && form.which.vin.trim() !== '' && !readVin(form.which.vin).ok)
     return writeUpFaults.vin
   if (form.which.known === null && form.which.description.trim() === '') return writeUpFaults.noVehicle
@@ -95,6 +107,7 @@ export const missingInWriteUp = (form: WriteUp, before: OdometerBefore | null): 
   if (form.words.trim() === '') return writeUpFaults.noComplaint
   if (form.light === null) return writeUpFaults.noLight
   if (form.waitsHere === null) return writeUpFaults.noWaiting
+  if (isPromisePast) return writeUpFaults.promisePast
   if (!form.consent.includes('look')) return writeUpFaults.noConsent
   const odometer = odometerFault(form.odometer, comparedWith(before), form.odometerTwice)
   if (odometer !== undefined) return odometer
@@ -107,6 +120,9 @@ export const missingInWriteUp = (form: WriteUp, before: OdometerBefore | null): 
 const isTelephone = (typed: string): boolean =>
   typed.trim() === '' || CustomerContent.shape.phone.safeParse(typed).success
 
+const isEmail = (typed: string): boolean =>
+  typed.trim() === '' || CustomerContent.shape.email.safeParse(typed.trim()).success
+
 /**
  * Ids of one write-up. What is sent again unchanged has the id that it had, so that nothing is made twice; what was
  * corrected in between gets another id, so that the correction is not taken for a repeat.
@@ -117,7 +133,8 @@ export type WriteUpKeys = {
   entries: Writing | null
 }
 
-export const newWriteUpKeys = (): WriteUpKeys => ({ orderId: newId(), keys: new Map(), entries: null })
+/** The order has the id of the draft, so that a draft that two desks go on with opens one order. */
+export const newWriteUpKeys = (orderId: string): WriteUpKeys => ({ orderId, keys: new Map(), entries: null })
 
 /** The id for sending this content. */
 export const keyFor = ({ keys }: Pick<WriteUpKeys, 'keys'>, content: unknown): string => {
@@ -132,7 +149,9 @@ export type WriteUpPlace = {
   /** `null`: a blank one is begun. */
   sheet: SpecificationSheet | null
   lookFeeCents: number
+  /** In the shop's zone, as 2026-01-12. */
   today: string
+  timeZone: string
 }
 
 /** Adds customer and vehicle where they are new, then opens the order. Gives its id. */
@@ -142,20 +161,20 @@ export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUp
   const vehicle =
     form.which.known === null
       ? await addVehicle({ ...form.which, sheetId: sheet.sheetId }, customer.customerId, keys)
-      : await linked(form.which.known, sheet.sheetId)
+      : await linked(form.which.known, sheet.sheetId, customer.customerId)
   keys.entries ??= openingEntries(form, keys.orderId, { ...place, sheet }, customer, vehicle)
   await sendEntries(keys.entries)
   return keys.orderId
 }
 
-const addCustomer = ({ name, phone, language }: Person, keys: WriteUpKeys) => {
+const addCustomer = ({ name, phone, email, may, language }: Person, keys: WriteUpKeys) => {
   const body = {
     name,
     phone: phone.trim() === '' ? null : phone,
-    email: null,
-    mayText: false,
-    mayEmail: false,
-    mayCall: phone.trim() !== '',
+    email: typedOrNull(email),
+    mayText: may.includes('mayText'),
+    mayEmail: may.includes('mayEmail'),
+    mayCall: may.includes('mayCall'),
     language,
   }
   return call(createCustomer, { idempotencyKey: keyFor(keys, body), body })
@@ -167,14 +186,19 @@ const beginSheet = async ({ known, description }: Which, keys: WriteUpKeys): Pro
   return (await call(createBlankSheet, { idempotencyKey: keyFor(keys, { blank: body }), body })).sheet
 }
 
-/** A vehicle on file without a sheet gets the one that was chosen for it, so that its next visit finds it. */
-const linked = async (known: Vehicle, sheetId: string): Promise<Vehicle> => {
-  if (known.sheetId !== null) return known
+/**
+ * A vehicle on file without a sheet gets the one that was chosen for it, so that its next visit finds it; one that has changed
+ * hands gets its new owner.
+ */
+const linked = async (known: Vehicle, sheetId: string, customerId: string): Promise<Vehicle> => {
+  const isAsItWas = (vehicle: Vehicle) => vehicle.sheetId !== null && vehicle.customerId === customerId
+  if (isAsItWas(known)) return known
   const { vehicleId } = known
   const newest = await call(getVehicle, { params: { vehicleId } })
-  if (newest.sheetId !== null) return newest
+  if (isAsItWas(newest)) return newest
   const { vehicleId: _id, version, ...content } = newest
-  return call(putVehicle, { params: { vehicleId }, version, body: { ...content, sheetId } })
+  const body = { ...content, customerId, sheetId: newest.sheetId ?? sheetId }
+  return call(putVehicle, { params: { vehicleId }, version, body })
 }
 
 const addVehicle = (which: Which, customerId: string, keys: WriteUpKeys) => {
@@ -194,7 +218,7 @@ const addVehicle = (which: Which, customerId: string, keys: WriteUpKeys) => {
 const openingEntries = (
   form: WriteUp,
   orderId: string,
-  { locationId, sheet, lookFeeCents, today }: WriteUpPlace & { sheet: SpecificationSheet },
+  { locationId, sheet, lookFeeCents, today, timeZone }: WriteUpPlace & { sheet: SpecificationSheet },
   customer: Customer,
   vehicle: Vehicle,
 ): Writing => {
@@ -208,15 +232,15 @@ const openingEntries = (
         customerId: customer.customerId,
         vehicleId: vehicle.vehicleId,
         waitsHere: form.waitsHere === 'here',
-        promisedAt: form.promised === '' ? null : new Date(`${today}T${form.promised}`).toISOString(),
+        promisedAt: instantOf(form.promisedOn ?? today, form.promised, timeZone),
         odometer: odometerRead(form.odometer),
         odometerConfirmed: form.odometerTwice,
-        comebackOf: null,
+        comebackOf: form.comebackOf?.orderId ?? null,
       }),
       draftEntry(orderId, 'complaint.recorded', {
         words: words.digest,
         reportedLight: form.light === 'not-known' ? null : form.light,
-        events: eventsAsEvidence(form.events, form.eventWheels, form.askedEach),
+        events: eventsAsEvidence(form.events, form.askedEach),
       }),
       draftEntry(orderId, 'sheet.chosen', { sheet }),
       draftEntry(orderId, 'authority.given', {
@@ -230,3 +254,11 @@ const openingEntries = (
     sides: [words, name, fee],
   }
 }
+
+/** Whether anything was typed that would be missed. */
+export const isWorthKeeping = ({ person, which, words, light, events }: WriteUp): boolean =>
+  words.trim() !== '' ||
+  light !== null ||
+  Object.keys(events).length > 0 ||
+  (person.known === null && `${person.name}${person.phone}${person.email}`.trim() !== '') ||
+  (which.known === null && `${which.plate}${which.vin}${which.description}`.trim() !== '')
