@@ -89,7 +89,7 @@ describe('the desk', () => {
       .toContain('by the river')
     await desk.reload()
     await expect.poll(() => words.inputValue()).toBe('It came on by the river.')
-    const other = await browser().open('another desk', '/desk/sign-in')
+    const other = await browser().open('desk', '/desk/sign-in')
     await signInAtDesk(other, 'devin', 'brindle-falls-devin')
     await other.goto('/desk/write-up')
     await other.getByRole('button', { name: /^Go on with .*Fontaine-Reed/ }).click()
