@@ -1,7 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { openSteps, sealGate } from '@bayledger/ledger/questions/gates'
 import { dueCents, owedCents, paidCents } from '@bayledger/ledger/questions/money'
+import { askedBundle } from '@bayledger/reckoning/money/asked-bundles'
 import { firstPrices as prices } from '@bayledger/reckoning/money/first-prices'
+import { type HandLine, handBundle } from '@bayledger/reckoning/money/hand-bundles'
+import { ifStemBreaks } from '@bayledger/reckoning/money/if-stem-breaks'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
 import { type DeskOrder, decisionOn, nextEstimate, paymentOf, readOrder } from '../support/desk-order.ts'
@@ -283,5 +286,59 @@ describe('what was withdrawn or has changed', () => {
       ...stay,
       ...place,
     })
+  })
+})
+
+describe('what the customer asks for and what is added by hand', () => {
+  const line = (name: string, unitCents: number): HandLine => ({
+    bundleKey: `hand.${name}`,
+    kind: 'outside',
+    words: name,
+    itemKey: null,
+    quantityHundredths: 100,
+    unitCents,
+    wheels: [],
+    depositCents: null,
+    oldPartIsHere: false,
+  })
+  const weld = handBundle(line('weld', 8_000))
+  const inItsPlace = (name: string) => ({ ...handBundle(line(name, 9_000)), alternativeTo: 'hand.weld' })
+
+  it('is issued with the rest, of alternatives only one is chosen, and nothing is owed for a stem that did not break', async () => {
+    const shown = await shownOrder()
+    const { sheet } = (await shown.order()).state
+    if (!sheet) throw new Error('the order has a sheet')
+    const again = askedBundle({ kind: 'torque-again', wheels: ['LF'] }, prices, sheet.sheet)
+    const stems = askedBundle({ kind: 'stems', wheels: ['LF'] }, prices, sheet.sheet)
+    const question = ifStemBreaks(prices, sheet.sheet, [stems])
+    if (question === null) throw new Error('its stems are of metal')
+    const added = [again, question, weld, inItsPlace('straighten'), inItsPlace('renew')]
+    const { payload, sides } = nextEstimate(await shown.order(), prices, [], added)
+    expect(await shown.write(desk, 'estimate.issued', payload, sides)).toMatchObject({ result: 'accepted' })
+
+    const { body: link } = await desk.post(`/api/orders/${shown.orderId}/links`).expect(201)
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const { body } = await shop.withCookies(cookiesIn(opened)).get('/api/customer/order').expect(200)
+    type OnPhone = { bundleKey: string; title: string; since: unknown; conditional: boolean }
+    const onPhone = new Map(body.estimate.bundles.map((one: OnPhone) => [one.bundleKey, one]))
+    expect(onPhone.get(sensor)).toMatchObject({ since: null, conditional: false })
+    expect(onPhone.get('hand.weld')).toMatchObject({
+      title: 'Work that another shop does: weld',
+      since: { is: 'new' },
+    })
+    expect(onPhone.get(question.bundleKey)).toMatchObject({ conditional: true })
+
+    const yesTo = async (...keys: string[]) => {
+      const sent = decisionOn(await shown.order(), 'authorized', {}, keys)
+      return shown.write(desk, 'estimate.decided', sent.payload, sent.sides)
+    }
+    expect(await yesTo('hand.straighten', 'hand.renew')).toMatchObject({ code: 'BUNDLE_ALTERNATIVES_BOTH' })
+    const before = await due(shown)
+    expect(await yesTo(question.bundleKey)).toMatchObject({ result: 'accepted' })
+    expect(await due(shown)).toBe(before)
+    expect(await yesTo('hand.renew', again.bundleKey)).toMatchObject({ result: 'accepted' })
+    const { state } = await shown.order()
+    expect(openSteps(state).map(({ stepKey }) => stepKey)).toContain('LF.studs.torque-again')
+    expect(await due(shown)).toBeGreaterThan((before ?? 0) + 9_000)
   })
 })

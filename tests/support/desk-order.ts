@@ -8,6 +8,7 @@ import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { Answer } from '@bayledger/reckoning/estimate'
+import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
@@ -69,6 +70,7 @@ export const nextEstimate = (
   { state, money, kept }: DeskOrder,
   prices: PriceList,
   without: readonly string[] = [],
+  added: readonly OfferedBundle[] = [],
 ): Sent<'estimate.issued'> => {
   const { diagnosis, sheet, authority, estimates } = state
   if (!diagnosis || !sheet) throw new Error('an estimate follows findings')
@@ -80,7 +82,7 @@ export const nextEstimate = (
     opened: openedTires(state),
   })
   const priced = priceEstimate({
-    bundles: offered.filter(({ bundleKey }) => !without.includes(bundleKey)),
+    bundles: [...offered.filter(({ bundleKey }) => !without.includes(bundleKey)), ...added],
     prices,
     revision: estimates.length + 1,
     agreed: agreedSearches(state, money),

@@ -76,6 +76,13 @@ export const CustomerOrder = z.strictObject({
           taxCents: z.int(),
           totalCents: z.int(),
           cautions: z.array(z.strictObject({ number: z.string(), version: z.int(), words: z.string() })),
+          /** Of a later version: what is new in it, or has another price than in the one before, in cents with tax. */
+          since: z.nullable(
+            z.discriminatedUnion('is', [
+              z.strictObject({ is: z.literal('new') }),
+              z.strictObject({ is: z.literal('changed'), beforeCents: z.int() }),
+            ]),
+          ),
           answer: z.nullable(Answer),
           /** The inspection, which was agreed to before it began: it needs no answer. */
           agreedBefore: z.boolean(),

@@ -55,6 +55,9 @@ export type CustomerEstimateWording = {
   readonly question: {
     /** Of an alternative: what it replaces. */
     readonly insteadOf: (title: string) => string
+    /** Against the version before; `sum`: its price there. */
+    readonly isNew: string
+    readonly changed: (sum: string) => string
     readonly eachPrice: string
     readonly tax: string
     readonly yours: (title: string) => string

@@ -3,6 +3,7 @@ import { authorizedBundles } from '@bayledger/ledger/questions/gates'
 import {
   bundleMoney,
   dueCents,
+  estimateMoney,
   lookOwedCents,
   owedCents,
   paidCents,
@@ -34,8 +35,20 @@ export const moneySection = (state: OrderState, context: ReportContext): Section
   )
   return {
     title: says(context).title,
-    blocks: [paragraph(totals), priceTable(state, context), paymentTable(state, context)],
+    blocks: [
+      paragraph(totals),
+      ...exemption(state, context),
+      priceTable(state, context),
+      paymentTable(state, context),
+    ],
   }
+}
+
+/** By which certificate the customer pays no tax. */
+const exemption = (state: OrderState, context: ReportContext): Block[] => {
+  const newest = state.estimates.at(-1)
+  const certificate = newest && estimateMoney(context.money, newest.scope.money)?.exemption
+  return certificate ? [paragraph(says(context).exempt(certificate), newest.written.seq)] : []
 }
 
 const priceTable = (state: OrderState, context: ReportContext): Block => {

@@ -10,6 +10,8 @@ export const customerEstimate: CustomerEstimateWording = {
   answers: { authorized: 'Yes', declined: 'No', deferred: 'Later' },
   question: {
     insteadOf: (title) => `This is in place of: ${title}. You can choose only one of them.`,
+    isNew: 'New since the version before.',
+    changed: (sum) => `Changed since the version before. It was ${sum}.`,
     eachPrice: 'See each price',
     tax: 'Tax',
     yours: (title) => `${title}: your answer`,

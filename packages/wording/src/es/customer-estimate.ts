@@ -10,6 +10,8 @@ export const customerEstimate: CustomerEstimateWording = {
   answers: { authorized: 'Sí', declined: 'No', deferred: 'Después' },
   question: {
     insteadOf: (title) => `Esto es en lugar de: ${title}. Puede elegir solo una de las opciones.`,
+    isNew: 'Nuevo desde la versión anterior.',
+    changed: (sum) => `Cambió desde la versión anterior. Era ${sum}.`,
     eachPrice: 'Ver cada precio',
     tax: 'Impuesto',
     yours: (title) => `${title}: su respuesta`,

@@ -10,6 +10,7 @@ export type ReportMoneyWording = {
   readonly prices: TableWording<'work' | 'line' | 'price'>
   readonly tax: string
   readonly total: string
+  readonly exempt: (certificate: string) => string
   readonly look: { readonly work: string; readonly line: string }
   readonly noPayment: string
   readonly payments: TableWording<'how' | 'amount' | 'by'>

@@ -6,7 +6,7 @@ import { placardPsi } from '@bayledger/ledger/questions/gates'
 import { bundleTotals, lookFee, type MoneySides } from '@bayledger/ledger/questions/money'
 import { nextSteps } from '@bayledger/ledger/questions/next-steps'
 import { severityOf } from '@bayledger/ledger/questions/severity'
-import type { OrderState } from '@bayledger/ledger/state'
+import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { remedyLines } from '@bayledger/report/compose/found-parts'
@@ -167,6 +167,7 @@ const presentEstimate = (
         removesDanger: own?.findings.some((code) => dangers.has(code)) ?? false,
         lines: [...bundle.lines],
         cautions: [...bundle.cautions],
+        since: sinceBefore(state, money, own),
         answer,
         agreedBefore: own !== undefined && isLook(own),
         answerable: open === 'any',
@@ -174,6 +175,18 @@ const presentEstimate = (
       }
     }),
   }
+}
+
+type Since = NonNullable<CustomerOrder['estimate']>['bundles'][number]['since']
+
+/** What a bundle is against the version before; `null` where there is none, it is the same, or its price was erased. */
+const sinceBefore = (state: OrderState, money: MoneySides, own: IssuedBundle | undefined): Since => {
+  const before = state.estimates.at(-2)?.scope.bundles
+  if (before === undefined || own === undefined) return null
+  const same = before.find(({ bundleKey }) => bundleKey === own.bundleKey)
+  if (same === undefined) return { is: 'new' }
+  const beforeCents = bundleTotals(money, same)?.totalCents
+  return same.money === own.money || beforeCents === undefined ? null : { is: 'changed', beforeCents }
 }
 
 /** The inspection as the customer agreed to it. Its price is in the estimate only where it is charged in any case. */

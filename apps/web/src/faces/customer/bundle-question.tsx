@@ -44,6 +44,9 @@ export function BundleQuestion({
         <p className="bundle-price">{money(offer.totalCents)}</p>
       </header>
       <p>{offer.reason}</p>
+      {offer.since === null ? null : (
+        <p>{offer.since.is === 'new' ? says.isNew : says.changed(money(offer.since.beforeCents))}</p>
+      )}
       {insteadOf === null ? null : <p>{says.insteadOf(insteadOf)}</p>}
       <details>
         <summary>{says.eachPrice}</summary>

@@ -20,6 +20,7 @@ const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
   taxCents: 0,
   totalCents: 10_000,
   cautions: [],
+  since: null,
   answer: null,
   agreedBefore: false,
   answerable: true,

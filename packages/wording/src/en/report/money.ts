@@ -12,6 +12,7 @@ export const reportMoney: ReportMoneyWording = {
   },
   tax: 'Tax',
   total: 'Total with tax',
+  exempt: (certificate) => `Exempt from sales tax, certificate ${certificate}.`,
   look: { work: 'Inspection', line: 'as agreed before it began, with tax' },
   noPayment: 'No payment was noted before this report.',
   payments: {

@@ -12,6 +12,7 @@ export const reportMoney: ReportMoneyWording = {
   },
   tax: 'Impuesto',
   total: 'Total con impuesto',
+  exempt: (certificate) => `Exento del impuesto sobre la venta, certificado ${certificate}.`,
   look: { work: 'Inspección', line: 'como se acordó antes de empezar, con impuesto' },
   noPayment: 'No se anotó ningún pago antes de este informe.',
   payments: {

@@ -70,6 +70,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const { scope } = issued
   const sides = orderMoney(order)
   const [before, now] = lastTwo(order.state, sides)
+  const exemption = estimateMoney(sides, scope.money)?.exemption
   const unanswered = unansweredBundles(order.state)
   const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
   const isOpen = order.state.reports.length === 0 && order.state.ended === null
@@ -93,6 +94,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
         <span>Estimate, with tax</span>{' '}
         <strong>{moneyWords(estimateMoney(sides, scope.money)?.totals.totalCents)}</strong>
       </p>
+      {exemption === undefined ? null : <p>Exempt from sales tax, certificate {exemption}</p>}
       {authorized.length === 0 ? null : (
         <p className="estimate-total">
           <span>Authorized, with tax</span> <strong>{moneyWords(authorizedCents(order.state, sides))}</strong>
