@@ -17,12 +17,15 @@ import type { OrderPart } from './order-part.ts'
 import { QrCode } from './qr-code.tsx'
 import { useCustomerLanguage } from './use-customer-language.ts'
 
-/** The customer's own page, by an address that is shown once: read out, sent, or held to a phone's camera. */
+/**
+ * The customer's own page, by an address that is shown once: read out, sent, printed, or held to a phone's camera. `issued`: the
+ * estimate that it shows, which is noted; `null` where it is for the report.
+ */
 export function LinkDialog({
   order,
   issued,
   onClose,
-}: OrderPart & { issued: IssuedEstimate; onClose: () => void }) {
+}: OrderPart & { issued: IssuedEstimate | null; onClose: () => void }) {
   const clock = useShopClock()
   const settings = useQuery(settingsQuery)
   const write = useWriteEntries(order.orderId)
@@ -30,15 +33,16 @@ export function LinkDialog({
   const link = useMutation({
     mutationFn: async () => {
       const made = await call(createLink, { params: { orderId: order.orderId } })
-      await write.mutateAsync({
-        entries: [
-          draftEntry(order.orderId, 'estimate.shown', {
-            revision: issued.scope.revision,
-            channel: 'link',
-            linkId: made.linkId,
-          }),
-        ],
-      })
+      if (issued !== null)
+        await write.mutateAsync({
+          entries: [
+            draftEntry(order.orderId, 'estimate.shown', {
+              revision: issued.scope.revision,
+              channel: 'link',
+              linkId: made.linkId,
+            }),
+          ],
+        })
       return made
     },
   })
@@ -54,14 +58,28 @@ export function LinkDialog({
           },
           language.linkMessage,
         )
+  const printed =
+    link.data === undefined || language === null
+      ? null
+      : language.messages.texts[issued === null ? 'report' : 'estimate']({
+          name: order.customer.name,
+          vehicle: order.vehicle.description,
+          shop: settings.data?.shop.name ?? '',
+          telephone: null,
+          link: link.data.address,
+          lines: [],
+        })
   return (
     <Dialog title="The customer’s link" onClose={onClose}>
       <div className="stack">
         {link.data === undefined ? (
           <>
             <p>
-              Whoever opens it sees the findings and this estimate of {order.customer.name}, and can answer
-              and sign. It is shown once.
+              Whoever opens it sees the findings{' '}
+              {issued === null
+                ? `and the report of ${order.customer.name}`
+                : `and this estimate of ${order.customer.name}, and can answer and sign`}
+              . It is shown once.
             </p>
             {link.isError ? <ProblemNotice problem={problemText(link.error)} /> : null}
             <Button look="main" busy={link.isPending} onClick={() => link.mutate()}>
@@ -74,11 +92,15 @@ export function LinkDialog({
             {message === null ? null : (
               <TextArea label="Message" rows={4} readOnly value={message} onChange={() => undefined} />
             )}
-            <QrCode text={link.data.address} label="The link, for a phone’s camera" />
+            <div className="print-sheet">
+              {printed === null ? null : <p className="print-words">{printed}</p>}
+              <QrCode text={link.data.address} label="The link, for a phone’s camera" />
+            </div>
             <div className="row">
               <Button look="main" onClick={() => void navigator.clipboard?.writeText(link.data.address)}>
                 Copy the address
               </Button>
+              <Button onClick={() => window.print()}>Print it</Button>
               {message === null ? null : (
                 <Button onClick={() => void navigator.clipboard?.writeText(message)}>Copy the message</Button>
               )}

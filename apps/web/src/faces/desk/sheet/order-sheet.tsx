@@ -4,7 +4,7 @@ import { languageNames } from '@bayledger/wording/language-names'
 import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
 import type { ReadOrder } from '../../../ledger/order.ts'
@@ -29,6 +29,12 @@ import { ReportPart } from './report-part.tsx'
 import { WorkPart } from './work-part.tsx'
 import './order-sheet.css'
 
+/** Below everything else, so that it may come a moment later. */
+const MessagesPart = lazy(async () => {
+  const { MessagesPart: part } = await import('./messages-part.tsx')
+  return { default: part }
+})
+
 /** One order on one page that scrolls, with its ledger along the right margin. */
 export function OrderSheet({ order }: { order: ReadOrder }) {
   return (
@@ -47,6 +53,9 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
         <EstimatePart order={order} />
         <WorkPart order={order} />
         <ReportPart order={order} />
+        <Suspense>
+          <MessagesPart order={order} />
+        </Suspense>
       </div>
       <Margin order={order} />
     </div>
