@@ -5,18 +5,24 @@ import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { migrate } from '@bayledger/db/migrations/migrate'
+import { withClient } from '@bayledger/db/with-client'
 import { ensureOutsideTools } from '../support/outside-tools.ts'
 import { loadShopWithoutOrders } from '../support/shop-without-orders.ts'
-import { runRounds } from './support/rounds.ts'
+import { addedUp, runRounds, seedsOf } from './support/rounds.ts'
 
 /**
  * `npm run faults -- --rounds 20 --seed 1`: two tablets in a real Chromium on bad networks, with a server that is killed and
- * tablets that die. The last line counts; status 1 where anything is lost, doubled, apart or broken.
+ * tablets that die. A round waits more than it computes, so `--shops` of them (2) are under way at once, each with a service,
+ * a database and tablets of its own. The last line counts; status 1 where anything is lost, doubled, apart or broken.
  */
 const { values } = parseArgs({
-  options: { rounds: { type: 'string', default: '20' }, seed: { type: 'string', default: '1' } },
+  options: {
+    rounds: { type: 'string', default: '20' },
+    seed: { type: 'string', default: '1' },
+    shops: { type: 'string', default: '2' },
+  },
 })
-const wholeNumber = (name: 'rounds' | 'seed'): number => {
+const wholeNumber = (name: 'rounds' | 'seed' | 'shops'): number => {
   const number = Number(values[name])
   if (Number.isSafeInteger(number) && number > 0) return number
   console.error(`--${name} is "${values[name]}"; it takes a whole number of 1 or more.`)
@@ -24,6 +30,7 @@ const wholeNumber = (name: 'rounds' | 'seed'): number => {
 }
 const rounds = wholeNumber('rounds')
 const seed = wholeNumber('seed')
+const shops = Math.min(wholeNumber('shops'), rounds)
 
 ensureOutsideTools((line) => console.log(line))
 const built = spawnSync(
@@ -46,12 +53,31 @@ const postgres = await startEmbeddedPostgres({
 try {
   await migrate(postgres.ownerUrl, { serviceRole: new URL(postgres.serviceUrl).username })
   await loadShopWithoutOrders(postgres.serviceUrl, new Date().toISOString())
-  const tally = await runRounds(postgres, { rounds, seed }, (line) => console.log(line))
-  const { entries, lost, twice, diverged, broken } = tally
+  const databases = [postgres, ...(await copies(shops - 1))]
+  const seeds = seedsOf({ rounds, seed })
+  const tallies = await Promise.all(
+    databases.map((database) => runRounds(database, seeds, (line) => console.log(line))),
+  )
+  const { entries, lost, twice, diverged, broken } = tallies.reduce(addedUp)
   if (broken > 0) console.log(`${broken} of ${rounds} rounds did not end as they should; see above`)
   console.log(`entries ${entries}, lost ${lost}, twice ${twice}, diverged ${diverged}`)
   process.exitCode = lost + twice + diverged + broken === 0 ? 0 : 1
 } finally {
   await postgres.stop()
   rmSync(dataFolder, { recursive: true, force: true })
+}
+
+/** So many databases with the same shop. */
+async function copies(count: number): Promise<{ readonly ownerUrl: string; readonly serviceUrl: string }[]> {
+  const source = new URL(postgres.ownerUrl).pathname.slice(1)
+  const names = Array.from({ length: count }, (_, index) => `${source}_${index + 2}`)
+  const at = (url: string, name: string): string => Object.assign(new URL(url), { pathname: `/${name}` }).href
+  const elsewhere = at(postgres.ownerUrl, 'postgres')
+  await withClient(elsewhere, async (owner) => {
+    for (const name of names) await owner.query(`create database ${name} template ${source}`)
+  })
+  return names.map((name) => ({
+    ownerUrl: at(postgres.ownerUrl, name),
+    serviceUrl: at(postgres.serviceUrl, name),
+  }))
 }
