@@ -99,6 +99,12 @@ describe('the desk', () => {
     await other.goto('/desk/write-up')
     await other.getByRole('button', { name: /^Throw away .*Fontaine-Reed/ }).click()
     await other.getByText('Begun and not opened').waitFor({ state: 'detached' })
+    // A plate on file is shown before it is made twice, and taken with its owner.
+    await other.getByLabel('Plate').fill('brf-71O5')
+    await other.getByText('This plate is on file').waitFor()
+    await other.getByRole('button', { name: /^Use the vehicle on file: BRF 7105/ }).click()
+    await other.getByRole('button', { name: 'Another customer' }).waitFor()
+    await other.getByRole('button', { name: 'Another vehicle' }).waitFor()
   })
 
   it('takes a whole write-up with Tab, Enter and typing only', async () => {

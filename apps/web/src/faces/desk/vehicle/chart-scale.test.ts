@@ -32,6 +32,7 @@ describe('the chart of pressures over time', () => {
 
   it('leaves out what cannot be compared, and is no chart without a reading', () => {
     expect(compared([reading('2026-01-01T12:00:00Z', null)])).toEqual([])
+    expect(compared([{ ...reading('2026-01-01T12:00:00Z', 60), wheel: 'SP' }])).toEqual([])
     expect(chartScale([], { front: 26, rear: 26 })).toBeNull()
   })
 })

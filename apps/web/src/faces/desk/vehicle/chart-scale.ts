@@ -1,12 +1,14 @@
 import type { TimedReading, VehiclePage } from '@bayledger/contract/vehicle-page'
 
-export const chartSize = { width: 640, height: 260, left: 44, right: 150, top: 12, bottom: 28 } as const
+export const chartSize = { width: 640, height: 260, left: 44, right: 130, top: 12, bottom: 28 } as const
 
-/** A reading that can be compared with others. */
+/** A reading of a road wheel that can be compared with others: a spare's own pressure would flatten them. */
 export type ComparedReading = TimedReading & { readonly comparedPsi: number }
 
 export const compared = (readings: readonly TimedReading[]): ComparedReading[] =>
-  readings.filter((reading): reading is ComparedReading => reading.comparedPsi !== null)
+  readings.filter(
+    (reading): reading is ComparedReading => reading.comparedPsi !== null && reading.wheel !== 'SP',
+  )
 
 export type ChartScale = {
   readonly x: (at: string) => number

@@ -4,18 +4,21 @@ import { wheelNames } from '@bayledger/wording/en/wheels'
 import { type Clock, day } from '../../../lib/format.ts'
 import { type ComparedReading, chartScale, chartSize, compared } from './chart-scale.ts'
 
+type RoadWheel = Exclude<WheelPosition, 'SP'>
+
+const roadWheels = readingOrder.filter((wheel): wheel is RoadWheel => wheel !== 'SP')
+
 /** Each wheel has a dash of its own: one ink, readable on paper. */
-const dashes: Readonly<Record<WheelPosition, string | undefined>> = {
+const dashes: Readonly<Record<RoadWheel, string | undefined>> = {
   LF: undefined,
   RF: '8 4',
   RR: '2 3',
   LR: '10 3 2 3',
-  SP: '1 6',
 }
 
 type ChartProps = Pick<VehiclePage, 'readings' | 'warnAt' | 'asOf'> & { readonly clock: Clock }
 
-/** Pressures of every tire over time, each as the same air shows it at 68 °F, with the point at which the light comes on. */
+/** Pressures of the tires on the road over time, each as the same air shows it at 68 °F, with the point at which the light comes on. */
 export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
   const shown = compared(readings)
   const scale = chartScale(shown, warnAt)
@@ -55,7 +58,7 @@ export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
               </text>
             </g>
           ))}
-          {readingOrder.map((wheel) => (
+          {roadWheels.map((wheel) => (
             <WheelLine key={wheel} wheel={wheel} readings={shown} scale={scale} />
           ))}
           <text x={chartSize.left} y={chartSize.height - 6} className="chart-words">
@@ -69,6 +72,19 @@ export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
             {day(shown.at(-1)?.at ?? asOf, asOf, clock)}
           </text>
         </svg>
+      )}
+      {scale === null ? null : (
+        <figcaption className="row">
+          {roadWheels.map((wheel) => (
+            <span key={wheel}>
+              <svg viewBox="0 0 40 10" className="chart-key" aria-hidden="true">
+                <line x1="0" x2="40" y1="5" y2="5" strokeDasharray={dashes[wheel]} className="chart-line" />
+              </svg>{' '}
+              {wheelNames[wheel]}
+            </span>
+          ))}
+          <span>psi at 68 °F</span>
+        </figcaption>
       )}
       <details>
         <summary>Every reading</summary>
@@ -110,7 +126,7 @@ const warningLines = (warnAt: VehiclePage['warnAt']) => {
 }
 
 type WheelLineProps = {
-  readonly wheel: WheelPosition
+  readonly wheel: RoadWheel
   readonly readings: readonly ComparedReading[]
   readonly scale: NonNullable<ReturnType<typeof chartScale>>
 }
@@ -119,8 +135,6 @@ function WheelLine({ wheel, readings, scale }: WheelLineProps) {
   const points = readings
     .filter((reading) => reading.wheel === wheel)
     .map(({ at, comparedPsi }) => ({ x: scale.x(at), y: scale.y(comparedPsi) }))
-  const last = points.at(-1)
-  if (last === undefined) return null
   return (
     <g>
       <polyline
@@ -131,9 +145,6 @@ function WheelLine({ wheel, readings, scale }: WheelLineProps) {
       {points.map(({ x, y }) => (
         <circle key={`${x} ${y}`} cx={x} cy={y} r="3" className="chart-point" />
       ))}
-      <text x={last.x + 6} y={last.y - 5} className="chart-words">
-        {wheel}
-      </text>
     </g>
   )
 }
