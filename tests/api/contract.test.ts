@@ -56,6 +56,8 @@ const queries: Readonly<Record<string, string>> = {
   getEntriesAfter: '?after=0',
   recallLot: '?lot=A',
   listTorquedWheels: '?since=2026-01-01',
+  getDay: '?locationId=019bb314-2300-7000-8000-000000000000&day=2026-01-12',
+  exportDay: '?locationId=019bb314-2300-7000-8000-000000000000&day=2026-01-12',
 }
 /** A stream never ends; its own test reads it. */
 const streams = new Set(['live'])
@@ -156,6 +158,8 @@ describe('who may call what', () => {
         "desk (advisor, lead, manager, owner): PUT /api/customers/:customerId",
         "desk (advisor, lead, manager, owner): PUT /api/customers/:customerId/message-choices",
         "desk (advisor, lead, manager, owner): PUT /api/write-up-drafts/:draftId",
+        "desk (advisor, manager, owner): GET /api/day",
+        "desk (advisor, manager, owner): GET /api/day.csv",
         "desk (lead, manager, owner): GET /api/imports/:watch",
         "desk (lead, manager, owner): GET /api/sheets.csv",
         "desk (lead, manager, owner): GET /api/sheets/:sheetId/orders",

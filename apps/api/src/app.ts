@@ -8,6 +8,7 @@ import { forShop, type Parts } from './deps.ts'
 import { checklistRoutes } from './features/checklist/routes.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
 import { customerRoutes } from './features/customers/routes.ts'
+import { dayRoutes } from './features/day/routes.ts'
 import { deviceRoutes } from './features/devices/routes.ts'
 import { diagnosisRoutes } from './features/diagnoses/routes.ts'
 import { entryRoutes } from './features/entries/routes.ts'
@@ -141,6 +142,7 @@ const bindings = (parts: Parts) => [
   ...diagnosisRoutes,
   ...linkRoutes(parts),
   ...messageRoutes(parts),
+  ...dayRoutes,
   ...customerFaceRoutes,
   ...photoRoutes(parts),
   ...reportRoutes(parts),

@@ -8,6 +8,7 @@ import {
   putCustomerLanguage,
 } from './customer-face.ts'
 import { createCustomer, getCustomer, listCustomers, putCustomer } from './customers.ts'
+import { exportDay, getDay } from './day.ts'
 import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey, tellUnsent } from './devices.ts'
 import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
@@ -186,6 +187,8 @@ export const contract = [
   putMessageChoice,
   askUnsubscribe,
   unsubscribe,
+  getDay,
+  exportDay,
   getCustomerOrder,
   decideEstimate,
   getCustomerReport,

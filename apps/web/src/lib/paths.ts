@@ -6,6 +6,7 @@ export const patterns = {
   ownRecord: '/desk/own-record',
   writeUp: '/desk/write-up',
   deskOrder: '/desk/orders/:orderId',
+  day: '/desk/day',
   vehicle: '/desk/vehicles/:vehicleId',
   tray: '/desk/refused',
   tablets: '/desk/tablets',

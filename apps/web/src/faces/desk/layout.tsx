@@ -1,5 +1,5 @@
 import { signOut } from '@bayledger/contract/sessions'
-import { deskRoles } from '@bayledger/ledger/role'
+import { deskRoles, moneyRoles } from '@bayledger/ledger/role'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
 import { NavLink, Outlet, useNavigate } from 'react-router'
 import { refreshFloorRows } from '../../features/floor/queries.ts'
@@ -28,6 +28,7 @@ export function DeskLayout() {
         </NavLink>
         <NavLink to={patterns.tray}>Refused entries</NavLink>
         <NavLink to={patterns.tablets}>Add a tablet</NavLink>
+        <DayLink />
         <ShopLink />
         <SignedIn />
       </header>
@@ -40,6 +41,14 @@ export function DeskLayout() {
       <ScanNotice />
     </div>
   )
+}
+
+/** For those who take money. */
+function DayLink() {
+  const session = useQuery(sessionQuery)
+  const roles = session.data?.staff.roles ?? []
+  if (!roles.some((role) => moneyRoles.includes(role))) return null
+  return <NavLink to={patterns.day}>The day</NavLink>
 }
 
 /** For whoever meets customers: they receive parts and search for a lot; owners and managers change more. */

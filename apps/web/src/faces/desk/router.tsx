@@ -31,6 +31,11 @@ const loadShopRoute = async () => {
   return { Component: ShopRoute }
 }
 
+const loadDayRoute = async () => {
+  const { DayRoute } = await import('./routes/day.tsx')
+  return { Component: DayRoute }
+}
+
 const loadOwnRecordRoute = async () => {
   const { OwnRecordRoute } = await import('./shop/own-record.tsx')
   return { Component: OwnRecordRoute }
@@ -75,6 +80,11 @@ const router = createBrowserRouter([
             path: patterns.shop,
             lazy: loadShopRoute,
             hydrateFallbackElement: <StatusLine>Opening the shop’s pages.</StatusLine>,
+          },
+          {
+            path: patterns.day,
+            lazy: loadDayRoute,
+            hydrateFallbackElement: <StatusLine>Opening the day.</StatusLine>,
           },
           {
             path: patterns.ownRecord,

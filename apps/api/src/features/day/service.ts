@@ -1,0 +1,126 @@
+import type { DayMovement } from '@bayledger/contract/day'
+import type { Entry } from '@bayledger/ledger/entry'
+import { type MoneySides, moneySidesOf, owedCents, payment } from '@bayledger/ledger/questions/money'
+import { dayOf } from '@bayledger/report/compose/figures'
+import { AppError } from '../../core/app-error.ts'
+import { centsCell, choiceCell, maybe, textCell, yesNoCell } from '../../core/csv/cells.ts'
+import { writeCsv } from '../../core/csv/write-csv.ts'
+import type { Deps } from '../../deps.ts'
+import type { Ledger } from '../entries/service/load-ledger.ts'
+import { sidesOf } from '../entries/service/read-sides.ts'
+import { getLedger } from '../orders/service.ts'
+import { getSettings } from '../settings/service.ts'
+import { listStaff } from '../staff/service.ts'
+import * as store from './store.ts'
+
+type Asked = { readonly locationId: string; readonly day: string }
+
+type Place = Asked & { readonly shopId: string; readonly timeZone: string }
+
+const placeOf = async (deps: Deps, { locationId, day }: Asked): Promise<Place> => {
+  const { shop } = await getSettings(deps)
+  const place = shop.locations.find(({ id }) => id === locationId)
+  if (!place) throw new AppError({ code: 'RECORD_NOT_FOUND', what: 'place' })
+  return { shopId: deps.shopId, locationId, day, timeZone: place.timeZone }
+}
+
+const moneyOf = async (deps: Deps, { entries }: Ledger): Promise<MoneySides> =>
+  moneySidesOf(entries, await sidesOf(deps, entries, new Set(['money'])))
+
+/** What was paid and given back at a place on its day, in the order in which it was noted. */
+const listMovements = async (deps: Deps, asked: Asked): Promise<DayMovement[]> => {
+  const place = await placeOf(deps, asked)
+  const { staff, former } = await listStaff(deps)
+  const names = new Map([...staff, ...former].map(({ id, name }) => [id, name]))
+  const nameOf = ({ writtenBy }: Entry) =>
+    writtenBy.kind === 'staff' ? (names.get(writtenBy.staffId) ?? '') : ''
+  const orders = await store.listPaidOrders(deps.pool, place)
+  const movements: DayMovement[] = []
+  for (const orderId of orders) {
+    const ledger = await getLedger(deps, orderId)
+    const money = await moneyOf(deps, ledger)
+    const number = ledger.state.opened?.orderNumber ?? ''
+    for (const { entry, method, digest, takesBack } of paidIn(ledger.entries)) {
+      if (dayOf(entry.receivedAt, place.timeZone) !== place.day) continue
+      const cents = payment(money, digest)?.amountCents ?? null
+      movements.push({
+        ...{ orderId, number, at: entry.receivedAt, by: nameOf(entry), method },
+        amountCents: cents === null || !takesBack ? cents : 0 - cents,
+        isCorrection: entry.kind === 'payment.corrected',
+      })
+    }
+  }
+  return movements.toSorted((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0))
+}
+
+type Paid = {
+  readonly entry: Entry
+  readonly method: DayMovement['method']
+  readonly digest: string
+  readonly takesBack: boolean
+}
+
+/** A correction takes back what the payment was until then, by the way in which it was noted. */
+const paidIn = (entries: readonly Entry[]): readonly Paid[] => {
+  const methods = new Map<string, DayMovement['method']>()
+  return entries.flatMap((entry): Paid[] => {
+    if (entry.kind === 'payment.noted') {
+      methods.set(entry.id, entry.payload.method)
+      return [{ entry, method: entry.payload.method, digest: entry.payload.money, takesBack: false }]
+    }
+    if (entry.kind !== 'payment.corrected') return []
+    const { paymentId, replaces, money, method } = entry.payload
+    const before = methods.get(paymentId) ?? method
+    methods.set(paymentId, method)
+    return [
+      { entry, method: before, digest: replaces, takesBack: true },
+      { entry, method, digest: money, takesBack: false },
+    ]
+  })
+}
+
+export const getDay = async (deps: Deps, asked: Asked) => {
+  const movements = await listMovements(deps, asked)
+  const place = await placeOf(deps, asked)
+  const balances = []
+  for (const { orderId, customer } of await store.listUnsettled(deps.pool, place)) {
+    const ledger = await getLedger(deps, orderId)
+    const owed = owedCents(ledger.state, await moneyOf(deps, ledger))
+    if (owed !== null && owed !== 0)
+      balances.push({ orderId, number: ledger.state.opened?.orderNumber ?? '', customer, owedCents: owed })
+  }
+  const methods = [...new Set(movements.map(({ method }) => method))]
+  return {
+    movements,
+    totals: methods.map((method) => {
+      const sums = movements.flatMap((one) => (one.method === method ? (one.amountCents ?? 0) : []))
+      const sumOf = (isWanted: (cents: number) => boolean) =>
+        sums.filter(isWanted).reduce((sum, cents) => sum + cents, 0)
+      return {
+        method,
+        receivedCents: sumOf((cents) => cents > 0),
+        returnedCents: 0 - sumOf((cents) => cents < 0),
+      }
+    }),
+    balances,
+  }
+}
+
+const mostCents = { fromCents: -100_000_000, toCents: 100_000_000 }
+const columns = {
+  order: textCell(40),
+  at: textCell(40),
+  by: textCell(120),
+  method: choiceCell(['cash', 'card', 'check', 'account', 'none-due']),
+  amount: maybe(centsCell(mostCents)),
+  correction: yesNoCell(),
+}
+
+/** The day's movements as CSV; a name that a spreadsheet would run as a formula is shown as text. */
+export const exportDay = async (deps: Deps, asked: Asked): Promise<Uint8Array> =>
+  writeCsv(
+    { columns, key: ['order'] },
+    (await listMovements(deps, asked)).map(({ number, at, by, method, amountCents, isCorrection }) => ({
+      ...{ order: number, at, by, method, amount: amountCents, correction: isCorrection },
+    })),
+  )
