@@ -45,6 +45,13 @@ describe('the price book', () => {
     expect(PriceList.safeParse(rows[0].body).success).toBe(true)
   })
 
+  it('becomes the shop’s own where its owner saves what came with the program, and stays that version then', async () => {
+    const { version } = await kept()
+    const saved = (await put({})).body
+    expect(saved.version).toBe(version + 1)
+    expect((await put({})).body.version).toBe(version + 1)
+  })
+
   it('refuses a price of −1 and 0.25 hours, each with what is allowed', async () => {
     const { content } = await kept()
     expect(await fieldsOf({ laborCentsPerHour: -1 })).toEqual([

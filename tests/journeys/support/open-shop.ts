@@ -32,6 +32,7 @@ export const addTechnician = async (hand: OwnerHand, { name, pin }: Person): Pro
   await hand.press('technician')
   await hand.press('Add a person')
   await heading(hand, name).waitFor()
+  await hand.page.getByText(/^Added\. They cannot sign in yet/).waitFor()
   await hand.type('New PIN', pin)
   await hand.type('New PIN again', pin)
   await hand.page.keyboard.press('Enter')

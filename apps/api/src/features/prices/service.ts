@@ -64,7 +64,8 @@ export const getPrices = async (deps: Deps, id: string) => {
 }
 
 /**
- * Saves a version of the prices over the one that was read. What is as it was stays the version that it is. @throws
+ * Saves a version of the prices over the one that was read. What is as it was stays the version that it is, unless
+ * nobody has saved it yet: whoever saves the prices that came with the program takes them as the shop's own. @throws
  * VERSION_STALE with both, VALUE_DOUBTFUL for what is likely a slip
  */
 export const putPrices = (
@@ -80,7 +81,8 @@ export const putPrices = (
     const found = sent.id === shopId ? await newest(tx, shopId) : null
     if (found === null) throw new AppError({ code: 'RECORD_NOT_FOUND', what: 'price-book' })
     if (found.version !== sent.version) throw staleVersion('price-book', found, sent.content)
-    if (isDeepStrictEqual(found.content, sent.content)) return found
+    const isSame = isDeepStrictEqual(found.content, sent.content)
+    if (isSame && (await store.isSavedBySomebody(tx, shopId))) return found
     return writeVersion(tx, { ...found, content: sent.content }, { staffId: actor.staffId, at: clock.now() })
   })
 }

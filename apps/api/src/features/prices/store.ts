@@ -8,6 +8,12 @@ const ofShop = (shopId: string) => ({ shopId, kind: 'prices', locationId: null }
 export const findNewest = (tx: Pick<Tx, 'settingVersion'>, shopId: string) =>
   tx.settingVersion.findFirst({ where: ofShop(shopId), orderBy: { version: 'desc' } })
 
+/** Whether a person saved the newest version; the first one comes with the program. */
+export const isSavedBySomebody = async (tx: Pick<Tx, 'settingVersion'>, shopId: string): Promise<boolean> => {
+  const newest = await findNewest(tx, shopId)
+  return (newest?.createdBy as { kind?: string } | undefined)?.kind === 'staff'
+}
+
 export const listVersions = (tx: Pick<Tx, 'settingVersion'>, shopId: string) =>
   tx.settingVersion.findMany({ where: ofShop(shopId), orderBy: { version: 'desc' } })
 

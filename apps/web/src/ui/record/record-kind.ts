@@ -22,6 +22,8 @@ export type RecordKind<Content, Facts = object> = {
   readonly touches: readonly (readonly string[])[]
   /** Absent: this page only changes what is there. */
   readonly mayAdd?: boolean
+  /** What one that was just added still needs before it is of use; `null`: nothing. */
+  readonly afterAdding?: (kept: Kept<Content, Facts>) => string | null
   /** There is one of it and no list: its page shows it at once. */
   readonly isOne?: true
 }

@@ -28,6 +28,7 @@ type RecordPageProps<Content, Facts> = {
 /** One page of an owner: the list, or the editor of one record with its history. */
 export function RecordPage<Content, Facts>(props: RecordPageProps<Content, Facts>) {
   const { kind, open, onOpen, csv } = props
+  const [added, setAdded] = useState<string | null>(null)
   const list = useQuery({ queryKey: [kind.name], queryFn: ({ signal }) => kind.source.list(signal) })
   if (list.isError)
     return <ProblemNotice problem={problemText(list.error)} onRetry={() => void list.refetch()} />
@@ -51,7 +52,7 @@ export function RecordPage<Content, Facts>(props: RecordPageProps<Content, Facts
       {kept === null && open !== 'new' ? (
         <p>This shop has no such {kind.words.one} any more.</p>
       ) : (
-        <OpenRecord key={open} {...props} kept={kept} />
+        <OpenRecord key={open} {...props} kept={kept} isAdded={open === added} onAdded={setAdded} />
       )}
     </>
   )
@@ -103,7 +104,14 @@ function OpenRecord<Content, Facts>({
   onOpen,
   clock,
   beside,
-}: RecordPageProps<Content, Facts> & { kept: Kept<Content, Facts> | null }) {
+  isAdded = false,
+  onAdded,
+}: RecordPageProps<Content, Facts> & {
+  kept: Kept<Content, Facts> | null
+  /** It was just added on this page. */
+  isAdded?: boolean
+  onAdded?: (id: string) => void
+}) {
   const client = useQueryClient()
   const [savedWord, setSavedWord] = useState<string | null>(null)
   const read = useQuery({
@@ -120,7 +128,9 @@ function OpenRecord<Content, Facts>({
     ])
     setSavedWord(`Saved. This is version ${saved.version}.`)
     await readAgain()
-    if (kept === null) onOpen(saved.id)
+    if (kept !== null) return
+    onAdded?.(saved.id)
+    onOpen(saved.id)
   }
   const edit = useRecordEdit(kind, kept, onSaved, readAgain)
   const page = useRef<HTMLDivElement>(null)
@@ -132,6 +142,9 @@ function OpenRecord<Content, Facts>({
   return (
     <div className="stack" ref={page}>
       <h2 tabIndex={-1}>{kept === null ? kind.words.add : kind.title(kept.content)}</h2>
+      {isAdded && kept !== null ? (
+        <StatusLine>{['Added.', kind.afterAdding?.(kept)].filter(Boolean).join(' ')}</StatusLine>
+      ) : null}
       <RecordForm
         edit={edit}
         saveWord={kept === null ? kind.words.add : 'Save'}

@@ -17,7 +17,7 @@ const mostButtons = 5
 
 /** One row with the control that its kind takes. What was typed is kept as it was typed. */
 export function RowField({ row, value, fault, onChange }: RowFieldProps) {
-  const hint = 'hint' in row ? row.hint : undefined
+  const hint = hintOf(row)
   const words = { label: row.label, hint, fault }
   switch (row.kind) {
     case 'text':
@@ -50,6 +50,13 @@ export function RowField({ row, value, fault, onChange }: RowFieldProps) {
       )
     }
   }
+}
+
+/** What a row says below itself, and that it may stay empty where that is so. A choice offers that among its options. */
+const hintOf = (row: RecordRow): string | undefined => {
+  const hint = 'hint' in row ? row.hint : undefined
+  if (row.optional === undefined || row.kind === 'choice' || row.kind === 'several') return hint
+  return [hint, `Empty: ${row.optional}.`].filter((part) => part !== undefined).join(' ')
 }
 
 type PlainFieldProps = FieldWords & {

@@ -31,7 +31,7 @@ export const checklistItems = ({
     without:
       people.bay === 0
         ? 'Nobody can check, diagnose or work on a vehicle. The arrival check stays shut.'
-        : 'Nobody can check the torque of another’s wheel. A vehicle that had a wheel off does not leave.',
+        : 'Nobody can check the torque of another’s wheel: that takes a second technician or lead with a PIN, who may be you. A vehicle that had a wheel off does not leave.',
     path: shopPath('people'),
     linkWords: 'Add people and set their PINs',
   },

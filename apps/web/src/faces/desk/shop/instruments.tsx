@@ -46,7 +46,7 @@ const kindWith = (places: readonly RowOption[]): RecordKind<InstrumentContent, I
   toContent: instrumentContent,
   title: ({ code, kind }) => `${code}, ${kind === 'wrench' ? 'torque wrench' : 'tire gauge'}`,
   line: (kept) => instrumentLine(kept, today()),
-  touches: [['instruments']],
+  touches: [['instruments'], ['checklist']],
   mayAdd: true,
 })
 

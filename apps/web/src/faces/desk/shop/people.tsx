@@ -36,6 +36,10 @@ const kind: RecordKind<PersonContent, Person['facts']> = {
     [active ? roles.join(', ') : 'left', signInName, signInWays(facts)].join(' · '),
   touches: [[...staffQuery.queryKey], ['checklist'], [...sessionQuery.queryKey]],
   mayAdd: true,
+  afterAdding: ({ facts: { hasPin, hasPassword } }) =>
+    hasPin || hasPassword
+      ? null
+      : 'They cannot sign in yet: below, set a PIN for tablets, and a password for the desk.',
 }
 
 /** Everyone who works here or did: roles, PIN, password, and leaving. */

@@ -110,7 +110,7 @@ export const placeRows = (values: RowValues): readonly RecordRow[] => [
       label,
       optional: 'closed',
       fault: hoursFault,
-      ...(index === 0 ? { part: 'Hours', hint: 'As 07:30-17:30, or empty where it is closed.' } : {}),
+      ...(index === 0 ? { part: 'Hours', hint: 'As 07:30-17:30.' } : {}),
     }),
   ),
   {

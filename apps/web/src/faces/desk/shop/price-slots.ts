@@ -21,7 +21,7 @@ export const listRows = (
       label: `Name of the ${label}`,
       most: 80,
       optional: 'none',
-      hint: 'The customer reads it. Empty: there is none.',
+      hint: 'The customer reads it.',
     }
     const name = textIn(values, `${at}.words`)
     if (name === '')

@@ -28,7 +28,7 @@ const kind: RecordKind<PriceBookContent, PriceBookFacts> = {
       `tax ${content.taxRatePercentThousandths / 1_000} %`,
       ...facts.inSeason.map((words) => `in season: ${words}`),
     ].join(' · '),
-  touches: [['settings']],
+  touches: [['settings'], ['checklist']],
   isOne: true,
 }
 

@@ -28,7 +28,7 @@ const kindWith = (places: readonly RowOption[], clock: Clock): RecordKind<Tablet
   toContent: tabletContent,
   title: ({ name }) => name,
   line: (kept) => tabletLine(kept, places, new Date().toISOString(), clock),
-  touches: [],
+  touches: [['checklist']],
 })
 
 /** The shop's tablets: where each is and when it was seen; renamed, moved, put out; and a code for one more. */
