@@ -2,6 +2,7 @@ import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import type { PriceBookContent } from '@bayledger/reckoning/money/price-book'
 import { PriceList } from '@bayledger/reckoning/money/price-list'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { firstItems } from '../../prisma/seeds/first-items.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 
 let shop: TestApp
@@ -41,7 +42,7 @@ describe('the price book', () => {
     const { rows } = await shop.deps.pool.query(
       "select body from setting_versions where kind = 'prices' and version = 1",
     )
-    expect(rows[0].body).toEqual(firstPrices)
+    expect(rows[0].body).toEqual({ ...firstPrices, items: firstItems })
     expect(PriceList.safeParse(rows[0].body).success).toBe(true)
   })
 
