@@ -27,6 +27,63 @@ describe('the desk', () => {
     }
   })
 
+  it('keeps fifteen vehicles on a screen, each in at most two lines', async () => {
+    const rows = desk.getByRole('complementary', { name: 'Floor list' }).getByRole('link')
+    const heights = await rows.evaluateAll((links) =>
+      links.map((link) => link.getBoundingClientRect().height),
+    )
+    const heads = await desk
+      .getByRole('complementary', { name: 'Floor list' })
+      .getByRole('heading', { level: 3 })
+      .evaluateAll((all) => all.map((head) => head.getBoundingClientRect().height))
+    const listed = (await desk.getByRole('complementary', { name: 'Floor list' }).boundingBox())?.height ?? 0
+    const sum = (numbers: number[]) => numbers.reduce((total, one) => total + one, 0)
+    expect(15 * Math.max(...heights) + (sum(heads) / heads.length) * 4).toBeLessThanOrEqual(listed)
+  })
+
+  it('goes from the list to the sheet; its head says what is next, and its button goes there and opens it', async () => {
+    await openOrder(desk, 'R. Ilves-Thorn')
+    await expect.poll(() => focused(desk)).toContain('Vantrell Linnet')
+    // Settled parts are a line, and an entry of the history opens its part.
+    const complaint = desk.getByRole('button', { name: 'Complaint', exact: true })
+    await complaint.waitFor()
+    expect(await complaint.getAttribute('aria-expanded')).toBe('false')
+    await desk.getByRole('complementary', { name: 'Ledger' }).getByRole('link', { name: 'Complaint' }).focus()
+    await desk.keyboard.press('Enter')
+    await desk.getByText('Warning light, as reported').waitFor()
+    expect(await complaint.getAttribute('aria-expanded')).toBe('true')
+    // More, its first edit, and Enter in a field: the dialog begins at its first field and saves by itself.
+    await tabTo(desk, 'More')
+    await desk.keyboard.press('Enter')
+    await tabTo(desk, 'Edit the customer')
+    await desk.keyboard.press('Enter')
+    const name = desk.getByLabel('Name', { exact: true })
+    await expect.poll(() => name.evaluate((field) => field === document.activeElement)).toBe(true)
+    await desk.keyboard.press('Enter')
+    await name.waitFor({ state: 'detached' })
+    // The button beside the sentence does what the sentence says.
+    await tabTo(desk, 'Show it by link')
+    await desk.keyboard.press('Enter')
+    await desk.getByRole('dialog').waitFor()
+    await desk.keyboard.press('Escape')
+    await desk.getByRole('dialog').waitFor({ state: 'detached' })
+  })
+
+  it('shows one pane at 200 % zoom, skips to the sheet by a key, and is dark where the device is', async () => {
+    await desk.setViewportSize({ width: 640, height: 400 })
+    await desk.emulateMedia({ colorScheme: 'dark' })
+    await desk.getByRole('complementary', { name: 'Floor list' }).waitFor({ state: 'hidden' })
+    expect(await violationsOn(desk)).toEqual([])
+    expect(await desk.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true)
+    await tabTo(desk, 'Skip to the sheet')
+    await desk.keyboard.press('Enter')
+    await expect.poll(() => desk.evaluate(() => document.activeElement?.tagName)).toBe('MAIN')
+    await desk.getByRole('link', { name: 'Floor list' }).click()
+    await desk.getByRole('complementary', { name: 'Floor list' }).waitFor()
+    await desk.setViewportSize({ width: 1280, height: 800 })
+    await desk.emulateMedia({ colorScheme: 'light' })
+  })
+
   it.each(['/desk', '/desk/write-up', '/desk/tablets', '/desk/refused', '/desk/nowhere'])(
     'has none on %s',
     async (path) => {

@@ -120,6 +120,7 @@ describe('an estimate after an answer, at the desk by keyboard', () => {
   })
 
   it('has its promise and odometer written again, and refuses a figure of nines', async () => {
+    await press(desk, 'More')
     await press(desk, 'Edit the stay')
     await type(desk, 'Odometer as it came', '999999')
     await desk
@@ -204,6 +205,7 @@ describe('a customer who reads Spanish', () => {
   const speaks = (language: string) => phone.locator(`html[lang="${language}"]`).waitFor()
   const chooseSpanish = async (customer: string) => {
     await openOrder(desk, customer)
+    await press(desk, 'More')
     await press(desk, 'Edit the customer')
     await choose(desk, 'Page, estimate and report in', 'Español')
     await press(desk, 'Save')

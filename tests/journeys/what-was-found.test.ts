@@ -111,7 +111,7 @@ describe('findings', () => {
       .getByText(/no wheel|the keys stay here|not driven on the road/)
       .first()
       .waitFor()
-    await button(desk, 'What today’s rules would say').click()
+    await button(desk, 'Compare with today’s rules').click()
     await findings.getByText(/which is today’s\. From the same evidence .* nothing differs/).waitFor()
     expect(await violationsOn(desk)).toEqual([])
 
@@ -202,7 +202,7 @@ describe('a photo from the bay', () => {
     await bay.getByText(/The left front wheel is parked/).waitFor()
 
     await openOrder(desk, photographed.customer)
-    const words = /^Photo of left front, what is not right, \d\d:\d\d$/
+    const words = /^Photo of left front, what is not right, \d{1,2}:\d\d.[AP]M$/
     await isDrawn(desk, words)
     await desk.getByRole('button', { name: /^Show to the customer: Photo of left front/ }).focus()
     await desk.keyboard.press('Enter')

@@ -1,20 +1,35 @@
 import { describe, expect, it } from 'vitest'
-import { ageMinutes, clockTime, clockTimeOrDay, day, minutes, money, pressureText } from './format.ts'
+import {
+  ageMinutes,
+  clockTime,
+  clockTimeOrDay,
+  day,
+  fieldTime,
+  minutes,
+  money,
+  pressureText,
+} from './format.ts'
 
 const shop = { timeZone: 'America/Chicago' }
 const now = '2026-01-12T17:40:00.000Z'
 
 describe('times', () => {
   it('are clock times of the shop, not of the device', () => {
-    expect(clockTime(now, shop)).toBe('11:40')
-    expect(clockTime('2026-01-12T06:05:00.000Z', shop)).toBe('00:05')
+    expect(clockTime(now, shop)).toBe('11:40\u00a0AM')
+    expect(clockTime('2026-01-12T06:05:00.000Z', shop)).toBe('12:05\u00a0AM')
     // Daylight saving began on 2026-03-08 there (IANA time zone database).
-    expect(clockTime('2026-03-09T17:40:00.000Z', shop)).toBe('12:40')
+    expect(clockTime('2026-03-09T17:40:00.000Z', shop)).toBe('12:40\u00a0PM')
+  })
+
+  it('have 24 hours in a field of a form', () => {
+    expect(fieldTime(now, shop)).toBe('11:40')
+    expect(fieldTime('2026-01-12T06:05:00.000Z', shop)).toBe('00:05')
+    expect(fieldTime('2026-01-12T23:05:00.000Z', shop)).toBe('17:05')
   })
 
   it('name their day when it is not today', () => {
-    expect(clockTimeOrDay('2026-01-12T15:12:00.000Z', now, shop)).toBe('09:12')
-    expect(clockTimeOrDay('2026-01-12T05:59:00.000Z', now, shop)).toBe('Jan 11, 23:59')
+    expect(clockTimeOrDay('2026-01-12T15:12:00.000Z', now, shop)).toBe('9:12\u00a0AM')
+    expect(clockTimeOrDay('2026-01-12T05:59:00.000Z', now, shop)).toBe('Jan 11, 11:59\u00a0PM')
     expect(day('2025-12-31T12:00:00.000Z', now, shop)).toBe('Dec 31, 2025')
     expect(day('2026-01-09T12:00:00.000Z', now, shop)).toBe('Jan 9')
   })

@@ -5,8 +5,18 @@ import type { Pressure } from '@bayledger/reckoning/quantity'
  */
 export type Clock = { timeZone: string; locale?: string }
 
-/** "09:12" in the shop's time, 24 hours. `instant` is UTC text such as 2026-01-12T16:40:00.000Z. */
-export function clockTime(instant: string, { timeZone }: Clock): string {
+/** "9:12 AM" in the shop's time, as on the report. `instant` is UTC text such as 2026-01-12T16:40:00.000Z. */
+export function clockTime(instant: string, { timeZone, locale = 'en-US' }: Clock): string {
+  return (
+    new Intl.DateTimeFormat(locale, { timeZone, hour: 'numeric', minute: '2-digit', hour12: true })
+      .format(new Date(instant))
+      // Browsers differ in the space before AM and PM, and a line must not break there.
+      .replace(/[\u202f ]/g, '\u00a0')
+  )
+}
+
+/** "09:12" as a time field of a form holds it, whatever it shows. */
+export function fieldTime(instant: string, { timeZone }: Clock): string {
   return new Intl.DateTimeFormat('en-US', {
     timeZone,
     hour: '2-digit',
@@ -15,7 +25,7 @@ export function clockTime(instant: string, { timeZone }: Clock): string {
   }).format(new Date(instant))
 }
 
-/** "09:12" on the day of `now`, else "Jan 9, 09:12": a time that is not today's says so. */
+/** "9:12 AM" on the day of `now`, else "Jan 9, 9:12 AM": a time that is not today's says so. */
 export function clockTimeOrDay(instant: string, now: string, clock: Clock): string {
   const time = clockTime(instant, clock)
   return dayOf(instant, clock) === dayOf(now, clock) ? time : `${dayOf(instant, clock)}, ${time}`

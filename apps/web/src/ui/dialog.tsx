@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useLayoutEffect, useRef } from 'react'
+import { type KeyboardEvent, type ReactNode, useId, useLayoutEffect, useRef } from 'react'
 import { Button } from './button.tsx'
 import './dialog.css'
 
@@ -10,6 +10,15 @@ type DialogProps = {
   children: ReactNode
 }
 
+const typedTypes = ['text', 'tel', 'email', 'number', 'time', 'date', 'password']
+
+/** Enter in a field does what the dialog's one main button does, as people expect of a form. */
+const pressMainOnEnter = ({ key, target, currentTarget }: KeyboardEvent<HTMLDialogElement>) => {
+  if (key !== 'Enter' || !(target instanceof HTMLInputElement) || !typedTypes.includes(target.type)) return
+  const mains = currentTarget.querySelectorAll<HTMLElement>('.button-main')
+  if (mains.length === 1) mains[0]?.click()
+}
+
 /** A modal question. The browser keeps focus inside and restores it afterwards. */
 export function Dialog({ title, onClose, closeWord = 'Close', children }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null)
@@ -18,6 +27,9 @@ export function Dialog({ title, onClose, closeWord = 'Close', children }: Dialog
   useLayoutEffect(() => {
     const dialog = element.current
     dialog?.showModal()
+    // With a keyboard one goes on typing. Under a finger a field in focus would bring up keys over the question.
+    if (window.matchMedia('(pointer: fine)').matches)
+      dialog?.querySelector<HTMLElement>('input, select, textarea')?.focus()
     return () => dialog?.close()
   }, [])
   return (
@@ -25,6 +37,7 @@ export function Dialog({ title, onClose, closeWord = 'Close', children }: Dialog
       className="dialog"
       ref={element}
       aria-labelledby={titleId}
+      onKeyDown={pressMainOnEnter}
       onCancel={(event) => {
         event.preventDefault()
         onClose()

@@ -293,7 +293,7 @@ export const problems: ProblemsWording = {
     title: 'Nothing can be added to this order',
     detail: ({ doubt }) => doubts.order[doubt.code](doubt.seq),
   },
-  ENTRY_REFUSED: { title: 'The ledger does not take this now', detail: entryRefused },
+  ENTRY_REFUSED: { title: 'This cannot be recorded now', detail: entryRefused },
   EVIDENCE_INVALID: {
     title: 'The evidence cannot be read',
     detail: ({ count }) => `${wrongFields(count)} not right. Correct what is named and send it again.`,

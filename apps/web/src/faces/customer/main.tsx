@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client'
 import '../../look/ground.css'
+import { followLookOfDevice } from '../../lib/follow-look.ts'
 import { linkSecretFrom } from '../../lib/paths.ts'
 import { CustomerPage } from './customer-page.tsx'
 import { ReportCheckPage } from './report-check-page.tsx'
@@ -7,6 +8,7 @@ import { languageOfDevice, Speaking, wordsIn } from './spoken.tsx'
 
 const container = document.getElementById('root')
 if (container === null) throw new Error('customer.html has no element with the id "root".')
+followLookOfDevice()
 const root = createRoot(container)
 // Without its words in another language a page is still shown, in English.
 const first = await wordsIn(languageOfDevice()).catch(() => wordsIn('en'))

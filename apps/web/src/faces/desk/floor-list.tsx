@@ -1,14 +1,10 @@
 import type { FloorRow } from '@bayledger/contract/orders'
 import { useQuery } from '@tanstack/react-query'
-import { NavLink } from 'react-router'
 import { floorGroups, rowsOfGroup } from '../../features/floor/groups.ts'
 import { floorQuery } from '../../features/floor/queries.ts'
-import { useStaffNames } from '../../features/people/queries.ts'
-import { ageMinutes, clockTime, minutes } from '../../lib/format.ts'
-import { deskOrderPath } from '../../lib/paths.ts'
 import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
-import { useShopClock } from './shop-clock.ts'
+import { FloorLine } from './floor-line.tsx'
 import './floor-list.css'
 
 /** Open orders by whose move it is; each says in a sentence what it waits for, and for how long. */
@@ -47,37 +43,5 @@ function FloorGroup({ title, rows, asOf }: { title: string; rows: readonly Floor
         ))}
       </ul>
     </section>
-  )
-}
-
-function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
-  const clock = useShopClock()
-  const nameOf = useStaffNames()
-  const [first, ...others] = row.moves
-  const facts = [
-    row.plate,
-    row.waitsHere ? 'waiting here' : null,
-    row.promisedAt === null ? null : `promised ${clockTime(row.promisedAt, clock)}`,
-    row.assignedTo === null ? null : (nameOf(row.assignedTo).split(' ')[0] ?? null),
-  ].filter((fact) => fact !== null)
-  return (
-    <li>
-      <NavLink to={deskOrderPath(row.orderId)} className="floor-line">
-        <span className="floor-who">
-          <strong>{row.customerName}</strong>
-          <span className="floor-age">
-            {first?.since && asOf ? minutes(ageMinutes(first.since, asOf)) : row.number}
-          </span>
-        </span>
-        <span className="quiet">
-          {row.vehicleDescription}
-          {facts.length === 0 ? '' : ` · ${facts.join(' · ')}`}
-        </span>
-        <span>{first?.words ?? 'Finished.'}</span>
-        {others.map((move) => (
-          <span key={`${move.code} ${move.wheel}`}>Also: {move.words}</span>
-        ))}
-      </NavLink>
-    </li>
   )
 }

@@ -1,7 +1,7 @@
 import { signOut } from '@bayledger/contract/sessions'
 import { deskRoles, moneyRoles } from '@bayledger/ledger/role'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
-import { NavLink, Outlet, useNavigate } from 'react-router'
+import { NavLink, Outlet, useLocation, useNavigate } from 'react-router'
 import { refreshFloorRows } from '../../features/floor/queries.ts'
 import { useLiveUpdates } from '../../features/ledger/live-updates.ts'
 import { sessionQuery } from '../../features/people/queries.ts'
@@ -13,20 +13,30 @@ import { Button } from '../../ui/button.tsx'
 import { FloorList } from './floor-list.tsx'
 import './layout.css'
 
+const sheetId = 'sheet'
+
 /** Search and what can be begun on top, the floor at the left, one sheet at the right. */
 export function DeskLayout() {
   useLiveUpdates(refreshFloorRows)
+  const { pathname } = useLocation()
+  const shows = pathname === patterns.desk ? 'floor' : 'sheet'
   return (
-    <div className="desk">
+    <div className="desk" data-shows={shows}>
+      <a className="desk-skip" href={`#${sheetId}`}>
+        Skip to the sheet
+      </a>
       <header className="desk-top">
         <NavLink to={patterns.desk} end className="desk-name">
           Bayledger
+        </NavLink>
+        <NavLink to={patterns.desk} end className="desk-to-floor">
+          Floor list
         </NavLink>
         <DeskSearch />
         <NavLink to={patterns.writeUp} className="desk-begin">
           Write up a complaint
         </NavLink>
-        <NavLink to={patterns.tray}>Refused entries</NavLink>
+        <NavLink to={patterns.tray}>Not accepted</NavLink>
         <NavLink to={patterns.tablets}>Add a tablet</NavLink>
         <DayLink />
         <ShopLink />
@@ -35,7 +45,7 @@ export function DeskLayout() {
       <aside className="desk-floor" aria-label="Floor list">
         <FloorList />
       </aside>
-      <main className="desk-sheet">
+      <main className="desk-sheet" id={sheetId} tabIndex={-1}>
         <Outlet />
       </main>
       <ScanNotice />

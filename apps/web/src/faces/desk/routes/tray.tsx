@@ -30,8 +30,8 @@ export function TrayRoute() {
   const refused = tray.data?.refused ?? []
   return (
     <>
-      <title>Refused entries · Bayledger desk</title>
-      <h1>Refused entries</h1>
+      <title>Entries not accepted · Bayledger desk</title>
+      <h1>Entries not accepted</h1>
       {tray.isError ? (
         <ProblemNotice problem={problemText(tray.error)} onRetry={() => void tray.refetch()} />
       ) : null}

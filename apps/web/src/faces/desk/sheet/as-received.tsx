@@ -9,8 +9,10 @@ import { gateWords } from '@bayledger/wording/gates'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
-import { Line, Lines, Section } from '../../../ui/section.tsx'
+import { FoldingSection } from '../../../ui/folding-section.tsx'
+import { Line, Lines } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
+import { settledArrival } from './settled.ts'
 import './as-received.css'
 
 /** The vehicle as received: the drawing, and what was not checked. */
@@ -20,7 +22,7 @@ export function AsReceived({ order }: OrderPart) {
   const begun =
     state.seq > 0 && (Object.keys(state.arrival.wheels).length > 0 || state.arrival.telltale !== null)
   return (
-    <Section title="As received" id="as-received">
+    <FoldingSection title="As received" id="as-received" settled={settledArrival(order)}>
       <div className="received">
         <PlanDrawing wheels={wheelsReceived(state)} />
         <div>
@@ -55,7 +57,7 @@ export function AsReceived({ order }: OrderPart) {
           ) : null}
         </div>
       </div>
-    </Section>
+    </FoldingSection>
   )
 }
 

@@ -20,7 +20,7 @@ export function ChooseSheet({ order }: OrderPart) {
   const found = sheets.data?.sheets ?? []
   const sheet = found.find((one) => one.sheetId === sheetId)
   return (
-    <Section title="Specification sheet">
+    <Section title="Specification sheet" id="choose-sheet">
       <div className="stack">
         <SelectField
           label="Specification sheet"

@@ -7,9 +7,11 @@ import { Link } from 'react-router'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
-import { Line, Lines, Section } from '../../../ui/section.tsx'
+import { FoldingSection } from '../../../ui/folding-section.tsx'
+import { Line, Lines } from '../../../ui/section.tsx'
 import { askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
+import { settledComplaint } from './settled.ts'
 import { WriteComplaint } from './write-complaint.tsx'
 import './complaint-part.css'
 
@@ -19,7 +21,7 @@ export function ComplaintPart({ order }: OrderPart) {
   if (complaint === null) return <WriteComplaint order={order} />
   const happened = complaint.events.filter((event) => event.happened !== false)
   return (
-    <Section title="Complaint" id="complaint">
+    <FoldingSection title="Complaint" id="complaint" settled={settledComplaint(order)}>
       <blockquote className="complaint-words">“{order.personalText(complaint.words)}”</blockquote>
       <Lines>
         {order.state.opened?.comebackOf ? (
@@ -53,7 +55,7 @@ export function ComplaintPart({ order }: OrderPart) {
             : `to inspect${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${moneyWords(lookFee(orderMoney(order), authority.look.money)?.lookFeeCents)}`}
         </Line>
       </Lines>
-    </Section>
+    </FoldingSection>
   )
 }
 

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { settingsQuery } from '../../../features/settings/queries.ts'
-import { clockTime } from '../../../lib/format.ts'
+import { fieldTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { dayIn, instantOf } from '../../../lib/zoned-time.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -26,7 +26,7 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
   const promisedAt = state.opened?.promisedAt ?? null
   const before = {
     waits: state.opened?.waitsHere ? ('here' as const) : ('leaves' as const),
-    promised: promisedAt === null ? '' : clockTime(promisedAt, clock),
+    promised: promisedAt === null ? '' : fieldTime(promisedAt, clock),
     promisedOn: promisedAt === null ? null : dayIn(new Date(promisedAt), clock.timeZone),
     place: state.locationId,
     came: state.opened?.odometer?.value ?? null,

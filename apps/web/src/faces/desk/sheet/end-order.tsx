@@ -51,7 +51,7 @@ export function EndOrder({ order, onClose }: OrderPart & { onClose: () => void }
     )
   }
   return (
-    <Dialog title="End the order without a report" onClose={onClose}>
+    <Dialog title="Cancel the order" onClose={onClose}>
       <div className="stack">
         <p>This cannot be withdrawn. A vehicle that comes back gets a new order.</p>
         <ChoiceGroup label="Why" flow="column" options={options} value={reason} onChange={setReason} />
@@ -63,7 +63,7 @@ export function EndOrder({ order, onClose }: OrderPart & { onClose: () => void }
           whyNot={reason === null ? 'Say why.' : words.trim() === '' ? 'Say it in words too.' : undefined}
           onClick={end}
         >
-          End the order
+          Cancel it
         </Button>
       </div>
     </Dialog>

@@ -30,7 +30,7 @@ import { clockTime } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
-import { Section } from '../../../ui/section.tsx'
+import { FoldingSection } from '../../../ui/folding-section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { DecideDialog } from './decide-dialog.tsx'
 import { BundleTable } from './estimate/bundle-table.tsx'
@@ -38,6 +38,7 @@ import { EstimateDifferences } from './estimate/estimate-differences.tsx'
 import { BuildEstimate } from './estimate/lazy-build-estimate.tsx'
 import { LinkDialog } from './link-dialog.tsx'
 import type { OrderPart } from './order-part.ts'
+import { settledEstimate } from './settled.ts'
 import './estimate-part.css'
 
 const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
@@ -50,9 +51,10 @@ export function EstimatePart({ order }: OrderPart) {
   const newest = state.estimates.at(-1)
   const isForPresent = newest?.diagnosisId === diagnosis.written.entryId && !estimateIsMissing(state)
   return (
-    <Section
+    <FoldingSection
       title="Estimate"
       id="estimate"
+      settled={settledEstimate(order)}
       note={newest === undefined ? undefined : `version ${newest.scope.revision}`}
     >
       {newest === undefined || !isForPresent ? (
@@ -60,7 +62,7 @@ export function EstimatePart({ order }: OrderPart) {
       ) : (
         <Issued order={order} issued={newest} />
       )}
-    </Section>
+    </FoldingSection>
   )
 }
 

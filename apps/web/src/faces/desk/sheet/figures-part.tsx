@@ -3,16 +3,18 @@ import { figuresOf } from '@bayledger/reckoning/sheet'
 import { figureStandingWords } from '@bayledger/wording/en/figure-worth'
 import { seen } from '@bayledger/wording/en/report/seen'
 import { sheetFigureNames, sheetFigureValue } from '../../../features/sheets/figure-words.ts'
-import { Section } from '../../../ui/section.tsx'
+import { FoldingSection } from '../../../ui/folding-section.tsx'
 import type { OrderPart } from './order-part.ts'
+import { settledFigures } from './settled.ts'
 import '../../../ui/record/record.css'
 
 /** The figures that the order works with: the version of the sheet that it uses, and what each is worth. */
-export function FiguresPart({ order: { state } }: OrderPart) {
+export function FiguresPart({ order }: OrderPart) {
+  const { state } = order
   const sheet = state.sheet?.sheet
   if (!sheet) return null
   return (
-    <Section title="Figures of this kind of vehicle">
+    <FoldingSection title="Figures of this kind of vehicle" id="figures" settled={settledFigures(order)}>
       <p className="quiet">
         {sheet.name}, version {sheet.version} of its sheet. The vehicle maker’s figures govern.
       </p>
@@ -42,6 +44,6 @@ export function FiguresPart({ order: { state } }: OrderPart) {
           })}
         </tbody>
       </table>
-    </Section>
+    </FoldingSection>
   )
 }

@@ -14,11 +14,12 @@ import { useStaffNames } from '../../../features/people/queries.ts'
 import { FindingDrawing } from '../../../features/plan/finding-drawing.tsx'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
+import { FoldingSection } from '../../../ui/folding-section.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import type { OrderPart } from './order-part.ts'
 import { RecordRefusal, refusableStops } from './record-refusal.tsx'
+import { settledFindings } from './settled.ts'
 import { TodaysRules } from './todays-rules.tsx'
 
 const words = { findingSentences, wheels }
@@ -34,9 +35,10 @@ export function FindingsPart({ order }: OrderPart) {
   const { reports, ended } = order.state
   const isOver = reports.length > 0 || ended !== null
   return (
-    <Section
+    <FoldingSection
       title="Findings"
       id="findings"
+      settled={settledFindings(order)}
       note={
         outdated
           ? 'outdated: the readings changed'
@@ -67,7 +69,7 @@ export function FindingsPart({ order }: OrderPart) {
         <Refusals order={order} />
         <TodaysRules orderId={order.orderId} ruleSet={diagnosis.ruleSet} />
       </div>
-    </Section>
+    </FoldingSection>
   )
 }
 

@@ -19,7 +19,7 @@ export function TodaysRules({ orderId, ruleSet }: { orderId: string; ruleSet: st
     return (
       <p className="row">
         <span className="quiet">Computed by rule set {ruleSet}.</span>
-        <Button onClick={() => setAsked(true)}>What today’s rules would say</Button>
+        <Button onClick={() => setAsked(true)}>Compare with today’s rules</Button>
       </p>
     )
   if (reply.isError)

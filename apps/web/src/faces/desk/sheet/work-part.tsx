@@ -12,9 +12,11 @@ import { stepDoes } from '@bayledger/wording/steps'
 import { fixedSentence } from '@bayledger/wording/verdicts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { clockTime } from '../../../lib/format.ts'
+import { FoldingSection } from '../../../ui/folding-section.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
+import { settledWork } from './settled.ts'
 import './work-part.css'
 
 /** The computed steps with who closed each, and how far the cure is proven. */
@@ -26,7 +28,12 @@ export function WorkPart({ order }: OrderPart) {
   const gate = roadGate(order.state)
   return (
     <>
-      <Section title="Work" id="work" note={`${closed} of ${steps.length} steps closed`}>
+      <FoldingSection
+        title="Work"
+        id="work"
+        note={`${closed} of ${steps.length} steps closed`}
+        settled={settledWork(order)}
+      >
         {gate.length === 0 ? null : (
           <ul className="gate">
             {gate.map((reason) => (
@@ -41,7 +48,7 @@ export function WorkPart({ order }: OrderPart) {
             <StepLine key={step.stepKey} step={step} order={order} />
           ))}
         </ol>
-      </Section>
+      </FoldingSection>
       <Section title="Proof" id="proof">
         <p>{proofSentence(order.state)}</p>
       </Section>

@@ -126,9 +126,9 @@ describe('a history', () => {
         onWriteAgain={nothing}
       />,
     )
-    expect(html).toContain('<strong>Version 2</strong>, by M. Ashby Jan 12, 11:40')
+    expect(html).toContain('<strong>Version 2</strong>, by M. Ashby Jan 12, 11:40 AM')
     expect(html).toContain('Bays: 6 → 7')
-    expect(html).toContain('as it was found Jan 9, 11:40')
+    expect(html).toContain('as it was found Jan 9, 11:40 AM')
     expect(html.match(/Write version \d+ again/g)).toEqual(['Write version 1 again'])
   })
 })

@@ -27,19 +27,19 @@ describe('a tablet as rows', () => {
     [kept({}), 'Tamber Street · nobody has signed in on it'],
     [
       kept({}, { lastSeenAt: '2026-01-12T16:05:00.000Z', heldOrders: 1 }),
-      'Tamber Street · last seen 11:05 · holds 1 open order, to which it may still write',
+      'Tamber Street · last seen 11:05\u00a0AM · holds 1 open order, to which it may still write',
     ],
     [
       kept({ isOut: true }, { lastSeenAt: '2026-01-09T21:05:00.000Z', heldOrders: 2, refusedEntries: 3 }),
-      'Tamber Street · put out · last seen Jan 9, 16:05 · holds 2 open orders, to which it may still write · 3 refused entries wait in the tray',
+      'Tamber Street · put out · last seen Jan 9, 4:05\u00a0PM · holds 2 open orders, to which it may still write · 3 refused entries wait in the tray',
     ],
     [
       kept({}, { unsent: { entries: 3, photos: 1, toldAt: '2026-01-12T16:05:00.000Z' } }),
-      'Tamber Street · nobody has signed in on it · 3 entries and 1 photo waited on it at its last contact, 11:05',
+      'Tamber Street · nobody has signed in on it · 3 entries and 1 photo waited on it at its last contact, 11:05\u00a0AM',
     ],
     [
       kept({}, { unsent: { entries: 0, photos: 0, toldAt: '2026-01-12T16:05:00.000Z' } }),
-      'Tamber Street · nobody has signed in on it · nothing waited on it at its last contact, 11:05',
+      'Tamber Street · nobody has signed in on it · nothing waited on it at its last contact, 11:05\u00a0AM',
     ],
     [kept({ locationId: 'elsewhere' }), 'a place that is not known · nobody has signed in on it'],
   ])('%#: the list says where it is, when it was seen, and what may still come', (tablet, line) => {

@@ -29,7 +29,7 @@ type ComplaintProps = {
 /** The complaint in the customer's words, what the light does, and what happened lately. */
 export function ComplaintFields({ form, set, children }: ComplaintProps) {
   return (
-    <Section title="Complaint">
+    <Section title="Complaint" id="complaint">
       <div className="stack">
         <TextArea
           label="The complaint, in the customer’s own words"

@@ -1,0 +1,89 @@
+import type { Move } from '@bayledger/ledger/questions/move'
+import { nextMoves } from '@bayledger/ledger/questions/moves'
+import { moves } from '@bayledger/wording/en/moves'
+import { languageNames } from '@bayledger/wording/language-names'
+import { moveWords } from '@bayledger/wording/moves'
+import { telephoneWords } from '@bayledger/wording/telephone'
+import { useQuery } from '@tanstack/react-query'
+import { useEffect, useRef } from 'react'
+import { odometerWords } from '../../../features/ledger/odometer-words.ts'
+import { linksQuery } from '../../../features/links/queries.ts'
+import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
+import { Button } from '../../../ui/button.tsx'
+import { Sentence } from '../../../ui/sentence.tsx'
+import { useShopClock } from '../shop-clock.ts'
+import { nextActions, takeNextAction } from './next-action.ts'
+import { OrderMore } from './order-more.tsx'
+import type { OrderPart } from './order-part.ts'
+
+/** Who and which, what the order waits for, and the button that does it. It stays in view while the sheet scrolls. */
+export function OrderHead({ order }: OrderPart) {
+  const title = useRef<HTMLHeadingElement>(null)
+  // Whoever opened it from the list goes on here: the next Tab is on the sheet, and a screen reader begins with its head.
+  useEffect(() => title.current?.focus({ preventScroll: true }), [])
+  const clock = useShopClock()
+  const { vehicle, customer, state } = order
+  const now = new Date().toISOString()
+  const odometer = state.opened?.odometer
+  const waiting = nextMoves(state, now)
+  const begins = waiting.findIndex(({ code }) => nextActions[code] !== undefined)
+  return (
+    <header className="order-head">
+      <div className="order-title">
+        <h1 ref={title} tabIndex={-1}>
+          {vehicle.description}
+          {vehicle.color === null ? '' : `, ${vehicle.color}`} · {customer.name}
+        </h1>
+        <OrderMore order={order} />
+      </div>
+      <p className="quiet">
+        {order.number} · <span className="exact">{vehicle.plate ?? 'no plate'}</span>
+        {vehicle.vin === null ? '' : ' · VIN '}
+        <span className="exact">{vehicle.vin ?? ''}</span>
+        {odometer
+          ? ` · ${odometerWords(odometer, state.opened?.odometerConfirmed ?? false)}`
+          : ' · odometer not read'}
+        {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
+        {customer.language === 'en' ? '' : ` · ${languageNames[customer.language]}`}
+        {state.opened?.waitsHere ? ' · waiting here' : ''}
+        {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
+      </p>
+      {waiting.map((move, index) => (
+        <div key={`${move.code} ${move.wheel}`} className="order-move">
+          <Sentence>
+            {move.mover === 'customer' ? (
+              <CustomerWait order={order} words={moveWords(moves, move)} />
+            ) : (
+              moveWords(moves, move)
+            )}
+            {move.since === null || move.mover === 'nobody' ? null : (
+              <span className="quiet"> {minutes(ageMinutes(move.since, now))}</span>
+            )}
+          </Sentence>
+          {index === begins ? <DoIt move={move} /> : null}
+        </div>
+      ))}
+    </header>
+  )
+}
+
+/** The one button that does what the order waits for, as far as the desk can. */
+function DoIt({ move }: { move: Move }) {
+  const action = nextActions[move.code]
+  if (action === undefined) return null
+  return (
+    <Button look="main" onClick={() => takeNextAction(action)}>
+      {action.words}
+    </Button>
+  )
+}
+
+/** "Waiting for the customer: link sent 9:12 AM, opened 9:20 AM." Opening a link is not an entry, so it is queried here. */
+function CustomerWait({ order, words }: OrderPart & { words: string }) {
+  const clock = useShopClock()
+  const links = useQuery(linksQuery(order.orderId))
+  const link = links.data?.links.filter(({ revokedAt }) => revokedAt === null).at(-1)
+  if (link === undefined) return words
+  const opened = link.openedAt[0]
+  return `Waiting for the customer: link sent ${clockTime(link.createdAt, clock)}, ${opened === undefined ? 'not opened yet' : `opened ${clockTime(opened, clock)}`}.`
+}

@@ -1,0 +1,37 @@
+import { useId, useState } from 'react'
+import { Button } from '../../../ui/button.tsx'
+import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
+import { EditStay } from './edit-stay.tsx'
+import { EndOrder } from './end-order.tsx'
+import type { OrderPart } from './order-part.ts'
+
+/** What is seldom needed of an order: its edits, and cancelling it. */
+export function OrderMore({ order }: OrderPart) {
+  const { vehicle, customer, state } = order
+  const [editing, setEditing] = useState<'customer' | 'vehicle' | 'stay' | 'end' | null>(null)
+  const [isOpen, setOpen] = useState(false)
+  const menuId = useId()
+  const close = () => setEditing(null)
+  const goesOn = state.reports.length === 0 && state.ended === null
+  return (
+    <>
+      <Button aria-expanded={isOpen} aria-controls={menuId} onClick={() => setOpen(!isOpen)}>
+        More
+      </Button>
+      <div id={menuId} className="order-more row" hidden={!isOpen}>
+        <Button onClick={() => setEditing('customer')}>Edit the customer</Button>
+        <Button onClick={() => setEditing('vehicle')}>Edit the vehicle</Button>
+        {goesOn ? <Button onClick={() => setEditing('stay')}>Edit the stay</Button> : null}
+        {goesOn ? <Button onClick={() => setEditing('end')}>Cancel the order</Button> : null}
+      </div>
+      {editing === 'customer' ? (
+        <EditCustomer orderId={order.orderId} customer={customer} onClose={close} />
+      ) : null}
+      {editing === 'vehicle' ? (
+        <EditVehicle orderId={order.orderId} vehicle={vehicle} onClose={close} />
+      ) : null}
+      {editing === 'stay' ? <EditStay order={order} onClose={close} /> : null}
+      {editing === 'end' ? <EndOrder order={order} onClose={close} /> : null}
+    </>
+  )
+}

@@ -1,0 +1,86 @@
+import { answerTo, isLook, unansweredBundles } from '@bayledger/ledger/questions/answers'
+import { figureStanding } from '@bayledger/ledger/questions/figure-standing'
+import { placardPsi } from '@bayledger/ledger/questions/gates'
+import { authorizedCents } from '@bayledger/ledger/questions/money'
+import { nextMoves } from '@bayledger/ledger/questions/moves'
+import type { OrderState } from '@bayledger/ledger/state'
+import { figuresOf } from '@bayledger/reckoning/sheet'
+import { readingOrder } from '@bayledger/reckoning/wheels'
+import { findingSentences } from '@bayledger/wording/en/finding-sentences'
+import { lights } from '@bayledger/wording/en/lights'
+import { wheels } from '@bayledger/wording/en/wheels'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
+import { orderMoney } from '../../../features/ledger/order-money.ts'
+import type { ReadOrder } from '../../../ledger/order.ts'
+import { moneyWords } from '../../../lib/money-words.ts'
+import { type NextAction, nextActions } from './next-action.ts'
+
+/**
+ * What each part of the order sheet comes to once nobody needs to touch it now: its line. `undefined` while somebody
+ * does, and then the part is open.
+ */
+export const settledComplaint = (order: ReadOrder): string | undefined => {
+  const { complaint, authority, diagnosis, sheet } = order.state
+  if (complaint === null || authority.look === null || sheet === null || diagnosis === null) return undefined
+  return `“${order.personalText(complaint.words)}”`
+}
+
+/** Once the findings are confirmed. */
+export const settledArrival = ({ state }: ReadOrder): string | undefined => {
+  if (!isConfirmed(state)) return undefined
+  const gauged = readingOrder.flatMap((wheel) => {
+    const pressure = state.arrival.wheels[wheel]?.gauge?.pressure
+    return pressure === undefined ? [] : [`${wheel} ${pressure.value.toFixed(1)} ${pressure.unit}`]
+  })
+  const label = placardPsi(state, 'LF')
+  const light = state.arrival.telltale?.behavior
+  return [
+    gauged.join(', '),
+    label === null ? null : `label ${label}`,
+    light === undefined || light === null ? null : `light: ${lights.does[light]}`,
+  ]
+    .filter((part) => part !== null && part !== '')
+    .join(' · ')
+}
+
+/** While every figure is verified, or a second person read it for this vehicle. */
+export const settledFigures = ({ state }: ReadOrder): string | undefined => {
+  const sheet = state.sheet?.sheet
+  const isSure = (standing: ReturnType<typeof figureStanding>) =>
+    standing === null || standing.worth === 'verified' || standing.confirmed !== null
+  if (!sheet || !figuresOf(sheet).every((figure) => isSure(figureStanding(state, figure)))) return undefined
+  return `${sheet.name}, version ${sheet.version} of its sheet: every figure is verified by a second person.`
+}
+
+/** Once the customer has answered what follows from them, and was told of every stop. */
+export const settledFindings = ({ state }: ReadOrder): string | undefined => {
+  const [primary] = state.diagnosis?.diagnosis.findings ?? []
+  if (primary === undefined || !isAnswered(state) || isNext(state, 'findings')) return undefined
+  return sentenceFor({ findingSentences, wheels }, primary)
+}
+
+/** Once the report is sealed: until then an answer may change, and a No keeps its caution in sight. */
+export const settledEstimate = (order: ReadOrder): string | undefined => {
+  const { state } = order
+  if (state.reports.length === 0) return undefined
+  const bundles = state.estimates.at(-1)?.scope.bundles.filter((bundle) => !isLook(bundle)) ?? []
+  const yes = bundles.filter((bundle) => answerTo(state, bundle)?.answer === 'authorized').length
+  return `${yes} of ${bundles.length} authorized, ${moneyWords(authorizedCents(state, orderMoney(order)))} with tax`
+}
+
+/** Once every step is closed or set aside. */
+export const settledWork = ({ state }: ReadOrder): string | undefined => {
+  const steps = state.plan?.plan.steps ?? []
+  const isDone = steps.every(({ stepKey }) => state.closed[stepKey] || state.setAside[stepKey])
+  return steps.length > 0 && isDone ? 'Every step is closed or set aside.' : undefined
+}
+
+const isConfirmed = ({ diagnosis }: OrderState): boolean =>
+  diagnosis !== null && diagnosis.confirmed !== null && !diagnosis.outdated
+
+/** The part whose move it is stays open. */
+const isNext = (state: OrderState, part: NextAction['part']): boolean =>
+  nextMoves(state, new Date().toISOString()).some(({ code }) => nextActions[code]?.part === part)
+
+const isAnswered = (state: OrderState): boolean =>
+  isConfirmed(state) && state.estimates.length > 0 && unansweredBundles(state).length === 0
