@@ -14,6 +14,8 @@ export type FaultTablet = {
   readonly person: Person & { readonly id: string }
   readonly network: Network
   readonly hand: () => QuickHand
+  /** Lets the person in again where the tablet has locked itself, as it does after 90 s without a touch. */
+  readonly unlock: () => Promise<void>
   /** Loads the page anew and lets the person in again. */
   readonly reload: () => Promise<void>
   /** The page dies at once; the browser lives on and opens another. */
@@ -51,6 +53,9 @@ export const enrollTablet = async (
     person,
     network,
     hand: () => hand,
+    unlock: async () => {
+      if (await hand.isShown('.pin-sign-in')) await letIn(hand, person)
+    },
     reload: () => open(hand.page),
     crash: async () => {
       const { page } = hand

@@ -67,6 +67,8 @@ export const runRound = async (
 
 /** Opens each order once, so that the tablet holds it when the network goes. */
 const openAll = async (tablet: FaultTablet, orders: readonly FaultOrder[]): Promise<void> => {
+  // It waited while the round before was judged.
+  await tablet.unlock()
   for (const order of orders)
     for (let tries = 0; !(await visit(tablet.hand(), order)); tries += 1) {
       if (tries > 5) throw new Error(`${tablet.person.name} cannot open ${order.orderId} in fair weather`)
@@ -86,6 +88,7 @@ const work = async (
       tablet.network.setWeather(weathers[weather] ?? fair)
     }
     const { doing, wheel, tenths, order } = errand
+    await tablet.unlock()
     const tapped = await doErrand(tablet, errand)
     taps.push(...tapped)
     const became = tapped.map(({ kind, isDone }) => `${kind} ${isDone ? 'done' : 'not said done'}`)
@@ -133,6 +136,7 @@ const differences = async (
   ledgers: ReadonlyMap<string, readonly SentEntry[]>,
 ): Promise<string[]> => {
   const apart: string[] = []
+  await tablet.unlock()
   for (const [orderId, ledger] of ledgers) {
     let isOpen = false
     let held: readonly SentEntry[] = []
