@@ -40,11 +40,11 @@ describe('the price book as CSV', () => {
   it('refuses a price of −1, 0.25 hours, a tax of 60 % and an unknown item, each with what to do', async () => {
     const text = await withLines(
       {
-        'labor-hour': 'labor-hour,-1,$,,,,,,,',
-        'hours.reset': 'hours.reset,0.25,h,,,,,,,',
-        tax: 'tax,60,%,,,,,,,',
+        'labor-hour': 'labor-hour,-1,$,,,,,,,,,,',
+        'hours.reset': 'hours.reset,0.25,h,,,,,,,,,,',
+        tax: 'tax,60,%,,,,,,,,,,',
       },
-      ['prices.engine,900,$,,,,,,,'],
+      ['prices.engine,900,$,,,,,,,,,,'],
     )
     const { refused, counts } = await preview(text)
     expect(counts).toMatchObject({ added: 0, changed: 0, refused: 4 })
@@ -58,10 +58,10 @@ describe('the price book as CSV', () => {
 
   it('writes changed prices, a fee and a season as one version with who', async () => {
     const text = await withLines(
-      { 'labor-hour': 'labor-hour,135.5,$,,,,,,,', 'prices.tire': 'prices.tire,,$,,,,,,,' },
+      { 'labor-hour': 'labor-hour,135.5,$,,,,,,,,,,', 'prices.tire': 'prices.tire,,$,,,,,,,,,,' },
       [
-        'fees.state-tire,1.5,$,State tire fee,,tire,none,,,',
-        'seasons.winter,10,%,Winter weeks,,,,11-15,01-31,labor; tire',
+        'fees.state-tire,1.5,$,State tire fee,,tire,none,,,,,,',
+        'seasons.winter,10,%,Winter weeks,,,,11-15,01-31,labor; tire,,,',
       ],
     )
     const shown = await preview(text)

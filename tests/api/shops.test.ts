@@ -84,6 +84,9 @@ describe('a shop beside another', () => {
       sheetId: shop.demo.sheets[0]?.sheetId ?? '',
       entryId: newId(),
       transferId: newId(),
+      draftId: newId(),
+      watch: newId(),
+      messageId: newId(),
       digest: '0'.repeat(64),
       piece: '0',
     }
@@ -117,6 +120,20 @@ describe('a shop beside another', () => {
         )
       expect(reply.status, `${endpoint.method} ${endpoint.path}`).toBe(refusedWith(endpoint.operationId))
     }
+  })
+
+  it("keeps a draft under the id of another shop's order, and none under that of its own", async () => {
+    const path = `/api/write-up-drafts/${orderId}`
+    const draftsOf = async (owner: Caller) =>
+      (await owner.get('/api/write-up-drafts').expect(200)).body.drafts.map(
+        ({ draftId }: { draftId: string }) => draftId,
+      )
+    // An order has its draft's id: what a desk sends of it after it was opened is late.
+    await demoOwner.put(path, { body: { form: {} } }).expect(204)
+    expect(await draftsOf(demoOwner)).not.toContain(orderId)
+    await other.owner.put(path, { body: { form: {} } }).expect(204)
+    expect(await draftsOf(other.owner)).toContain(orderId)
+    await other.owner.delete(path).expect(204)
   })
 
   it('lists nothing of the other shop', async () => {
@@ -164,8 +181,19 @@ describe('a shop beside another', () => {
 /** What a read needs to be looked at at all. */
 const queryFor = (path: string) => (path.endsWith('/torqued-wheels') ? { since: '2026-01-12' } : { after: 0 })
 
-/** A transfer that a shop has not is refused as one that cannot arrive. */
-const refusedWith = (operationId: string): number => (operationId === 'receiveTransfer' ? 409 : 404)
+/** What is answered otherwise than by 404, and why that finds nothing of the other shop either. */
+const answeredWith: Readonly<Record<string, number>> = {
+  // A transfer that a shop has not is one that cannot arrive.
+  receiveTransfer: 409,
+  // A draft has its id from the desk: it is a new one here.
+  putWriteUpDraft: 204,
+  deleteWriteUpDraft: 204,
+  // Of an import that is not this shop's there is no progress.
+  getImportProgress: 200,
+  // A message that a shop has not is one that no longer waits.
+  withdrawMessage: 409,
+}
+const refusedWith = (operationId: string): number => answeredWith[operationId] ?? 404
 
 /** A record of the other shop, as a page of its owner reads it. */
 const recordAt = async (path: string): Promise<{ id: string; content: object }> => {
@@ -215,6 +243,12 @@ const bodyFor = (operationId: string): object => {
     }
     case 'putPhotoPiece':
       return Buffer.from('a piece')
+    case 'sendMessage':
+      return { entryId: newId(), purpose: 'report', channel: 'email', inQuietHours: true }
+    case 'putMessageChoice':
+      return { purpose: 'job', channel: 'email', allowed: false }
+    case 'putWriteUpDraft':
+      return { body: {} }
     case 'sealOrderReport':
       return { entryId: newId() }
     default:

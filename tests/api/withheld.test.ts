@@ -44,6 +44,10 @@ beforeAll(async () => {
     digest: 'd'.repeat(64),
     piece: '0',
     transferId: randomUUID(),
+    draftId: randomUUID(),
+    watch: randomUUID(),
+    messageId: randomUUID(),
+    token: 'a'.repeat(32),
   }
   records = await recordsOf(await shop.desk('marguerite'))
   secrets = await secretsOf(desk)

@@ -138,6 +138,7 @@ describe('the desk', () => {
       .waitFor()
     await desk.keyboard.press('Shift+Enter')
     await desk.waitForURL(/\/desk\/write-up\?customer=/)
+    await desk.getByRole('button', { name: 'Another customer' }).waitFor()
     const words = desk.getByLabel('The complaint, in the customer’s own words')
     await words.fill('It came on by the river.')
     await desk.waitForURL(/draft=/)

@@ -3,10 +3,12 @@
  * its own to choose from. Call it once before the first drawing.
  */
 export function followLookOfDevice(): void {
-  const dark = window.matchMedia('screen and (prefers-color-scheme: dark)')
+  const dark = window.matchMedia('(prefers-color-scheme: dark)')
+  const paper = window.matchMedia('print')
   const follow = () => {
-    document.documentElement.dataset.look = dark.matches ? 'dark-bay' : 'sheet'
+    document.documentElement.dataset.look = dark.matches && !paper.matches ? 'dark-bay' : 'sheet'
   }
   dark.addEventListener('change', follow)
+  paper.addEventListener('change', follow)
   follow()
 }

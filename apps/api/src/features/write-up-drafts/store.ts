@@ -27,7 +27,9 @@ export const keepDraft = async (
 ): Promise<void> => {
   await pool.query({
     name: 'keep-draft',
-    text: `insert into write_up_drafts (shop_id, id, staff_id, body, updated_at) values ($1, $2, $3, $4, $5)
+    text: `insert into write_up_drafts (shop_id, id, staff_id, body, updated_at)
+      select $1::uuid, $2::uuid, $3::uuid, $4::json, $5::timestamptz
+      where not exists (select from order_heads where shop_id = $1 and order_id = $2)
       on conflict (shop_id, id) do update set staff_id = excluded.staff_id, body = excluded.body,
         updated_at = excluded.updated_at`,
     values: [draft.shopId, draft.draftId, draft.staffId, JSON.stringify(draft.body), draft.at],

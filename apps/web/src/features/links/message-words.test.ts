@@ -13,19 +13,19 @@ const says = (change: Partial<Message>) => messageWords({ ...message, ...change 
 
 describe('what the desk reads of a message', () => {
   it('is when it goes, and what the mail server said meanwhile', () => {
-    expect(says({})).toBe('Estimate by e-mail: waiting, goes at Jan 13, 08:00.')
+    expect(says({})).toBe('Estimate by e-mail: waiting, goes at Jan 13, 8:00\u00a0AM.')
     expect(says({ serverWords: '451 Try again later' })).toBe(
-      'Estimate by e-mail: waiting, goes at Jan 13, 08:00. The mail server did not take it yet. It says: “451 Try again later”',
+      'Estimate by e-mail: waiting, goes at Jan 13, 8:00\u00a0AM. The mail server did not take it yet. It says: “451 Try again later”',
     )
   })
 
   it('is what became of it, with the server’s words where it was not taken', () => {
     const ended = { nextTryAt: null, endedAt: now, recipient: 'a@mail.example' }
     expect(says({ ...ended, state: 'handed-over' })).toBe(
-      'Estimate by e-mail: handed over at 11:40 to a@mail.example.',
+      'Estimate by e-mail: handed over at 11:40\u00a0AM to a@mail.example.',
     )
     expect(says({ ...ended, state: 'bounced', serverWords: '550 No such mailbox' })).toBe(
-      'Estimate by e-mail: came back at 11:40: there is no mailbox a@mail.example. It says: “550 No such mailbox”',
+      'Estimate by e-mail: came back at 11:40\u00a0AM: there is no mailbox a@mail.example. It says: “550 No such mailbox”',
     )
     expect(says({ ...ended, state: 'refused', serverWords: '554 No' })).toContain(
       'refused by the mail server',

@@ -5,7 +5,7 @@ import { languageNames } from '@bayledger/wording/language-names'
 import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useEffect, useRef } from 'react'
+import { useLayoutEffect, useRef } from 'react'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
 import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
@@ -20,7 +20,7 @@ import type { OrderPart } from './order-part.ts'
 export function OrderHead({ order }: OrderPart) {
   const title = useRef<HTMLHeadingElement>(null)
   // Whoever opened it from the list goes on here: the next Tab is on the sheet, and a screen reader begins with its head.
-  useEffect(() => title.current?.focus({ preventScroll: true }), [])
+  useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
   const clock = useShopClock()
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()

@@ -14,6 +14,7 @@ import { orderMoney } from '../../../features/ledger/order-money.ts'
 import type { ReadOrder } from '../../../ledger/order.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { type NextAction, nextActions } from './next-action.ts'
+import { refusableStops } from './record-refusal.tsx'
 
 /**
  * What each part of the order sheet comes to once nobody needs to touch it now: its line. `undefined` while somebody
@@ -52,10 +53,13 @@ export const settledFigures = ({ state }: ReadOrder): string | undefined => {
   return `${sheet.name}, version ${sheet.version} of its sheet: every figure is verified by a second person.`
 }
 
-/** Once the customer has answered what follows from them, and was told of every stop. */
-export const settledFindings = ({ state }: ReadOrder): string | undefined => {
+/** Once the customer has answered what follows from them, and no stop is left to be told or refused. */
+export const settledFindings = (order: ReadOrder): string | undefined => {
+  const { state } = order
   const [primary] = state.diagnosis?.diagnosis.findings ?? []
+  const isOver = state.reports.length > 0
   if (primary === undefined || !isAnswered(state) || isNext(state, 'findings')) return undefined
+  if (!isOver && refusableStops({ order }).length > 0) return undefined
   return sentenceFor({ findingSentences, wheels }, primary)
 }
 
