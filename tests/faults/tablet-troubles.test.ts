@@ -22,7 +22,7 @@ beforeAll(async () => {
   await loadShopWithoutOrders(database.serviceUrl, new Date().toISOString())
   shop = await startFaultShop({ ownerUrl: database.url, serviceUrl: database.serviceUrl })
   network = await startNetwork(shop.service.port)
-  tablet = await enrollTablet(network, people.ines, await shop.enrollmentCode())
+  tablet = await enrollTablet(network, people.ines, await shop.enrollmentCode(), { lasts: true })
   const [first] = await shop.openFive()
   if (!first) throw new Error('no order')
   order = first

@@ -114,6 +114,8 @@ describe('an estimate after an answer, at the desk by keyboard', () => {
     await type(desk, 'Why', 'Paid by card, the rest too.')
     await press(desk, 'Record the correction')
     await desk.getByText('Nothing is owed.').waitFor()
+    // As it closes it gives the focus back, which must not meet the next key.
+    await desk.getByRole('dialog').waitFor({ state: 'detached' })
     const report = await desk.locator('#report').textContent()
     expect(report).toContain('Paid $203.40 by card')
     expect(report).toContain('Noted before as $200.00 by cash; corrected at')

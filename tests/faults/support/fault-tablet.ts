@@ -30,21 +30,25 @@ export type FaultTablet = {
   readonly throwAway: () => Promise<void>
 }
 
-/** A new tablet, enrolled by this code, on which the person has signed in. */
+/**
+ * A new tablet, enrolled by this code, on which the person has signed in. `touches` as in `quickHandOf`: they must last where a
+ * test moves the page's clock, which then counts when an event is heard and not when it was.
+ */
 export const enrollTablet = async (
   network: Network,
   person: FaultTablet['person'],
   code: string,
+  touches: { readonly lasts: boolean } = { lasts: false },
 ): Promise<FaultTablet> => {
   const tablet = makeTablet(network.address)
-  let hand = await quickHandOf(await tablet.start())
+  let hand = await quickHandOf(await tablet.start(), touches)
   await hand.page.goto('/bay/enroll')
   await enroll(hand.page, code)
   await hand.press(person.name, 10_000)
   // A browser writes its cookies down every half minute; this one has been enrolled for longer than that.
   await tablet.shutDown()
   const open = async (page: Page) => {
-    hand = await quickHandOf(page)
+    hand = await quickHandOf(page, touches)
     await page.goto('/bay')
     await letIn(hand, person)
   }
