@@ -62,7 +62,7 @@ const absoluteVerdicts = ({ ours, most, least }: Line): string[] => [
 const round = (value: number): number => Number(value.toPrecision(3))
 
 export const printTable = (lines: readonly Line[], figures: readonly Figure[]): void => {
-  console.table(lines.map(row))
+  if (lines.length > 0) console.table(lines.map(row))
   console.table(
     figures.map(({ name, value, unit, goal }) => ({
       name,
