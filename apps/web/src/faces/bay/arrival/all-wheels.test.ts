@@ -1,9 +1,8 @@
 import { kinds } from '@bayledger/ledger/registry'
 import { blankOrder, type OrderState } from '@bayledger/ledger/state'
 import { readWheelReadings } from '@bayledger/reckoning/scan/read-wheel-readings'
-import type { ClosingKind, Step } from '@bayledger/reckoning/step'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
+import { plannedStep } from '../../../../../../packages/ledger/test-support/planned-step.ts'
 import { tarn } from '../../../../../../packages/ledger/test-support/tarn.ts'
 import { allWheels, exampleText, wheelEntries } from './all-wheels.ts'
 
@@ -38,29 +37,6 @@ describe('the readings of all wheels on the screen', () => {
   it('come with an example that is read back', () => {
     expect(readWheelReadings(exampleText(order, 'arrival')).readings).toHaveLength(2)
   })
-})
-
-const plannedStep = (
-  stepKey: string,
-  wheel: WheelPosition | null,
-  closedBy: ClosingKind,
-  waitsFor: readonly string[] = [],
-): Step => ({
-  stepKey,
-  code: 'other',
-  values: null,
-  asWritten: { does: stepKey, how: '' },
-  wheel,
-  closedBy,
-  round: null,
-  opensTire: false,
-  height: 'floor',
-  figure: null,
-  needs: [],
-  waitsFor: [...waitsFor],
-  unverified: null,
-  cautions: [],
-  bundleKey: null,
 })
 
 /** Before its closing check: the two front sensors may be read, the rear ones wait for a relearn. */

@@ -1,33 +1,10 @@
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import { blankOrder, type OrderState, untouchedWheel } from '@bayledger/ledger/state'
-import type { ClosingKind, Step } from '@bayledger/reckoning/step'
-import type { WheelPosition } from '@bayledger/reckoning/wheels'
+import type { Step } from '@bayledger/reckoning/step'
 import { describe, expect, it } from 'vitest'
+import { plannedStep as step } from '../../../../../../packages/ledger/test-support/planned-step.ts'
 import { tarn } from '../../../../../../packages/ledger/test-support/tarn.ts'
 import { chooseStep, hasTorqued, whyShut } from './choose-step.ts'
-
-const step = (
-  stepKey: string,
-  wheel: WheelPosition | null,
-  closedBy: ClosingKind,
-  waitsFor: readonly string[] = [],
-): Step => ({
-  stepKey,
-  code: 'other',
-  values: null,
-  asWritten: { does: stepKey, how: '' },
-  wheel,
-  closedBy,
-  round: null,
-  opensTire: false,
-  height: 'floor',
-  figure: null,
-  needs: [],
-  waitsFor: [...waitsFor],
-  unverified: null,
-  cautions: [],
-  bundleKey: null,
-})
 
 const written = (staffId: string) => ({
   entryId: 'entry',
