@@ -2,7 +2,7 @@ import { type Customer, listCustomers } from '@bayledger/contract/customers'
 import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
 import { languageNames } from '@bayledger/wording/language-names'
 import { telephoneWords } from '@bayledger/wording/telephone'
-import { useQuery } from '@tanstack/react-query'
+import { keepPreviousData, useQuery } from '@tanstack/react-query'
 import { sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -28,12 +28,14 @@ export function WhoFields({ person, onChange }: WhoProps) {
     queryKey: ['customers', wanted],
     queryFn: ({ signal }) => call(listCustomers, { query: { q: wanted }, signal }),
     enabled: wanted.length >= 2,
+    placeholderData: keepPreviousData,
   })
   const digits = person.known === null ? person.phone.replace(/\D/g, '') : ''
   const byPhone = useQuery({
     queryKey: ['customers', digits],
     queryFn: ({ signal }) => call(listCustomers, { query: { q: digits }, signal }),
     enabled: digits.length >= 7,
+    placeholderData: keepPreviousData,
   })
   if (person.known !== null)
     return (
@@ -83,12 +85,12 @@ export function WhoFields({ person, onChange }: WhoProps) {
       </div>
       <Matches
         label="Customers on file"
-        customers={found.data?.customers ?? []}
+        customers={wanted.length >= 2 ? (found.data?.customers ?? []) : []}
         onPick={(known) => onChange({ ...person, known })}
       />
       <Matches
         label="This telephone number is on file"
-        customers={byPhone.data?.customers ?? []}
+        customers={digits.length >= 7 ? (byPhone.data?.customers ?? []) : []}
         onPick={(known) => onChange({ ...person, known })}
       />
     </>
