@@ -28,8 +28,7 @@ const moneyOf = async (deps: Deps, { entries }: Ledger): Promise<MoneySides> =>
   moneySidesOf(entries, await sidesOf(deps, entries, new Set(['money'])))
 
 /** What was paid and given back at a place on its day, in the order in which it was noted. */
-const listMovements = async (deps: Deps, asked: Asked): Promise<DayMovement[]> => {
-  const place = await placeOf(deps, asked)
+const listMovements = async (deps: Deps, place: Place): Promise<DayMovement[]> => {
   const { staff, former } = await listStaff(deps)
   const names = new Map([...staff, ...former].map(({ id, name }) => [id, name]))
   const nameOf = ({ writtenBy }: Entry) =>
@@ -80,8 +79,8 @@ const paidIn = (entries: readonly Entry[]): readonly Paid[] => {
 }
 
 export const getDay = async (deps: Deps, asked: Asked) => {
-  const movements = await listMovements(deps, asked)
   const place = await placeOf(deps, asked)
+  const movements = await listMovements(deps, place)
   const balances = []
   for (const { orderId, customer } of await store.listUnsettled(deps.pool, place)) {
     const ledger = await getLedger(deps, orderId)
@@ -120,7 +119,9 @@ const columns = {
 export const exportDay = async (deps: Deps, asked: Asked): Promise<Uint8Array> =>
   writeCsv(
     { columns, key: ['order'] },
-    (await listMovements(deps, asked)).map(({ number, at, by, method, amountCents, isCorrection }) => ({
-      ...{ order: number, at, by, method, amount: amountCents, correction: isCorrection },
-    })),
+    (await listMovements(deps, await placeOf(deps, asked))).map(
+      ({ number, at, by, method, amountCents, isCorrection }) => ({
+        ...{ order: number, at, by, method, amount: amountCents, correction: isCorrection },
+      }),
+    ),
   )

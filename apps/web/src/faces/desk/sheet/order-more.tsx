@@ -5,7 +5,7 @@ import { EditStay } from './edit-stay.tsx'
 import { EndOrder } from './end-order.tsx'
 import type { OrderPart } from './order-part.ts'
 
-/** What is seldom needed of an order: its edits, and cancelling it. */
+/** What is seldom needed of an order: its edits, and canceling it. */
 export function OrderMore({ order }: OrderPart) {
   const { vehicle, customer, state } = order
   const [editing, setEditing] = useState<'customer' | 'vehicle' | 'stay' | 'end' | null>(null)

@@ -1,4 +1,4 @@
 import type { ReadOrder } from '../../../ledger/order.ts'
 
-/** What every part of the order sheet is given; `lit` names entries that the margin points at. */
+/** What every part of the order sheet is given. */
 export type OrderPart = { readonly order: ReadOrder }

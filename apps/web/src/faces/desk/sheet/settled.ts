@@ -1,8 +1,8 @@
 import { answerTo, isLook, unansweredBundles } from '@bayledger/ledger/questions/answers'
+import { untoldStops } from '@bayledger/ledger/questions/dangers'
 import { figureStanding } from '@bayledger/ledger/questions/figure-standing'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import { authorizedCents } from '@bayledger/ledger/questions/money'
-import { nextMoves } from '@bayledger/ledger/questions/moves'
 import type { OrderState } from '@bayledger/ledger/state'
 import { figuresOf } from '@bayledger/reckoning/sheet'
 import { readingOrder } from '@bayledger/reckoning/wheels'
@@ -12,8 +12,8 @@ import { wheels } from '@bayledger/wording/en/wheels'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
 import type { ReadOrder } from '../../../ledger/order.ts'
+import { pressureText } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
-import { type NextAction, nextActions } from './next-action.ts'
 import { refusableStops } from './record-refusal.tsx'
 
 /**
@@ -31,7 +31,7 @@ export const settledArrival = ({ state }: ReadOrder): string | undefined => {
   if (!isConfirmed(state)) return undefined
   const gauged = readingOrder.flatMap((wheel) => {
     const pressure = state.arrival.wheels[wheel]?.gauge?.pressure
-    return pressure === undefined ? [] : [`${wheel} ${pressure.value.toFixed(1)} ${pressure.unit}`]
+    return pressure === undefined ? [] : [`${wheel} ${pressureText(pressure)} ${pressure.unit}`]
   })
   const label = placardPsi(state, 'LF')
   const light = state.arrival.telltale?.behavior
@@ -57,9 +57,10 @@ export const settledFigures = ({ state }: ReadOrder): string | undefined => {
 export const settledFindings = (order: ReadOrder): string | undefined => {
   const { state } = order
   const [primary] = state.diagnosis?.diagnosis.findings ?? []
-  const isOver = state.reports.length > 0
-  if (primary === undefined || !isAnswered(state) || isNext(state, 'findings')) return undefined
-  if (!isOver && refusableStops({ order }).length > 0) return undefined
+  if (primary === undefined || !isAnswered(state)) return undefined
+  const isSealed = state.reports.length > 0
+  const isUntold = state.ended === null && untoldStops(state).length > 0
+  if (!isSealed && (isUntold || refusableStops({ order }).length > 0)) return undefined
   return sentenceFor({ findingSentences, wheels }, primary)
 }
 
@@ -81,10 +82,6 @@ export const settledWork = ({ state }: ReadOrder): string | undefined => {
 
 const isConfirmed = ({ diagnosis }: OrderState): boolean =>
   diagnosis !== null && diagnosis.confirmed !== null && !diagnosis.outdated
-
-/** The part whose move it is stays open. */
-const isNext = (state: OrderState, part: NextAction['part']): boolean =>
-  nextMoves(state, new Date().toISOString()).some(({ code }) => nextActions[code]?.part === part)
 
 const isAnswered = (state: OrderState): boolean =>
   isConfirmed(state) && state.estimates.length > 0 && unansweredBundles(state).length === 0

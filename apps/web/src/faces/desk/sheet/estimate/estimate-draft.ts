@@ -66,7 +66,7 @@ export const offeredFor = (
 const staysOn = ({ safety, alternativeTo, works }: OfferedBundle): boolean =>
   (safety && alternativeTo === null) || (works.length > 0 && works.every(({ kind }) => kind === 'look'))
 
-/** The bundles that stay of what the findings offer, then those that were added. What lost its counterpart stands by itself. */
+/** The bundles that stay of what the findings offer, then those that were added. What lost its counterpart is on its own. */
 export const keptBundles = (
   offered: readonly OfferedBundle[],
   { left, added }: EstimateDraft,

@@ -48,7 +48,7 @@ export function EstimatePreview({ estimate, findings, added, onChange }: Estimat
                 <SelectField
                   label={`In place of something else: ${titleOf(bundle.bundleKey)}`}
                   options={[
-                    { value: '', label: 'no: it stands by itself' },
+                    { value: '', label: 'no: it is on its own' },
                     ...counterparts(bundle.bundleKey).map(({ bundleKey }) => ({
                       value: bundleKey,
                       label: `in place of: ${titleOf(bundleKey)}`,
