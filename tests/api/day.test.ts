@@ -1,29 +1,24 @@
-import { randomBytes, randomUUID } from 'node:crypto'
-import { sideDigest } from '@bayledger/ledger/digests'
-import { versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { type Caller, demoNow, startTestApp, type TestApp } from '../support/app.ts'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { paymentOf, readOrder, refundOf } from '../support/desk-order.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'
+import { type WriteEntry, writerOn } from '../support/write-entry.ts'
 
 let shop: TestApp
 let desk: Caller
+let write: WriteEntry
+let order: string
 beforeAll(async () => {
   shop = await startTestApp()
   const replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
   const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
   await replay.sendUntil(lines)
-  const salt = randomBytes(32)
-  const text = '{"amountCents":4000}'
-  const digest = sideDigest(text, salt)
-  const payment = {
-    ...{ id: randomUUID(), orderId, kind: 'payment.noted', version: versionOf('payment.noted') },
-    ...{ payload: { money: digest, method: 'card' }, writtenAt: demoNow, restsOn: [] },
-  }
-  const sides = [{ digest, salt: salt.toString('base64'), text }]
-  const { body } = await desk.post('/api/entries', { entries: [payment], sides }).expect(200)
-  expect(body.results[0]).toMatchObject({ result: 'accepted' })
+  write = writerOn(shop, orderId)
+  const { payload, sides } = paymentOf(4_000, 'card')
+  expect(await write(desk, 'payment.noted', payload, sides)).toMatchObject({ result: 'accepted' })
+  order = orderId
 })
 afterAll(() => shop.stop())
 
@@ -55,4 +50,14 @@ it('is for those who take money', async () => {
     .get('/api/day?locationId=019bb314-2300-7000-8000-000000000000&day=2026-01-12')
     .expect(404)
   expect(body.code).toBe('RECORD_NOT_FOUND')
+})
+
+it('has what was given back, and the order owes it again', async () => {
+  const { payload, sides } = refundOf(await readOrder(desk, order), 1_500, 'card')
+  const manager = await shop.desk('marguerite')
+  expect(await write(manager, 'payment.noted', payload, sides)).toMatchObject({ result: 'accepted' })
+  const { body } = await desk.get(path('2026-01-12')).expect(200)
+  expect(body.totals).toEqual([{ method: 'card', receivedCents: 4_000, returnedCents: 1_500 }])
+  expect(body.movements).toMatchObject([{ amountCents: 4_000 }, { amountCents: -1_500 }])
+  expect(body.balances).toMatchObject([{ owedCents: 2_700 }])
 })

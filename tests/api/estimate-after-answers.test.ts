@@ -7,7 +7,14 @@ import { type HandLine, handBundle } from '@bayledger/reckoning/money/hand-bundl
 import { ifStemBreaks } from '@bayledger/reckoning/money/if-stem-breaks'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
-import { type DeskOrder, decisionOn, nextEstimate, paymentOf, readOrder } from '../support/desk-order.ts'
+import {
+  type DeskOrder,
+  decisionOn,
+  nextEstimate,
+  paymentOf,
+  readOrder,
+  refundOf,
+} from '../support/desk-order.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 import { moneyOf, sideOf, type WriteEntry, writerOn } from '../support/write-entry.ts'
@@ -234,13 +241,39 @@ describe('a payment', () => {
     const shown = await shownOrder()
     const { payload, sides } = paymentOf(100, 'cash')
     expect(await shown.write(bo, 'payment.noted', payload, sides)).toMatchObject({ result: 'refused' })
-    const back = paymentOf(-100, 'cash')
+    expect(await shown.write(desk, 'payment.noted', payload, sides)).toMatchObject({ result: 'accepted' })
+    const back = refundOf(await shown.order(), 100, 'cash')
     expect(await shown.write(desk, 'payment.noted', back.payload, back.sides)).toMatchObject({
       code: 'REFUND_NOT_ALLOWED',
     })
     expect(await shown.write(owner, 'payment.noted', back.payload, back.sides)).toMatchObject({
       result: 'accepted',
     })
+  })
+
+  it('is given back once, at most as much as was paid that way, with a reason', async () => {
+    const shown = await shownOrder()
+    const paid = paymentOf(8_000, 'card')
+    expect(await shown.write(desk, 'payment.noted', paid.payload, paid.sides)).toMatchObject({
+      result: 'accepted',
+    })
+    const before = await shown.order()
+    const give = async (cents: number, method: 'card' | 'cash', order = before) => {
+      const { payload, sides } = refundOf(order, cents, method)
+      return shown.write(owner, 'payment.noted', payload, sides)
+    }
+    expect(await give(8_001, 'card')).toMatchObject({ code: 'REFUND_OVER_PAID' })
+    const without = paymentOf(-100, 'card')
+    expect(await shown.write(owner, 'payment.noted', without.payload, without.sides)).toMatchObject({
+      code: 'REFUND_UNCLEAR',
+    })
+    const [one, other] = await Promise.all([give(3_000, 'card'), give(3_000, 'card')])
+    expect([one.result, other.result].toSorted()).toEqual(['accepted', 'refused'])
+    expect([one, other].find(({ result }) => result === 'refused')).toMatchObject({ code: 'PAYMENT_UNKNOWN' })
+    const after = await shown.order()
+    expect(paidCents(after.state, after.money)).toBe(5_000)
+    expect(await give(5_001, 'card', after)).toMatchObject({ code: 'REFUND_OVER_PAID' })
+    expect(await give(5_000, 'card', after)).toMatchObject({ result: 'accepted' })
   })
 })
 

@@ -3,7 +3,7 @@ import { canonicalText } from '@bayledger/ledger/digests'
 import { fold } from '@bayledger/ledger/fold'
 import { isLook, newestBundles } from '@bayledger/ledger/questions/answers'
 import { openedTires } from '@bayledger/ledger/questions/authorized-works'
-import { agreedSearches, type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
+import { agreedSearches, type MoneySides, moneySidesOf, paidBySides } from '@bayledger/ledger/questions/money'
 import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
@@ -108,5 +108,19 @@ export const paymentOf = (
   method: PayloadOf<'payment.noted'>['method'],
 ): Sent<'payment.noted'> => {
   const money = moneyOf({ amountCents })
-  return { payload: { money: money.digest, method }, sides: [money] }
+  return { payload: { money: money.digest, method, back: null }, sides: [money] }
+}
+
+/** So many cents given back of all that was paid by a method until now. */
+export const refundOf = (
+  { state }: DeskOrder,
+  amountCents: number,
+  method: PayloadOf<'payment.noted'>['method'],
+  of: readonly string[] = paidBySides(state, method),
+): Sent<'payment.noted'> => {
+  const [money, why] = [moneyOf({ amountCents: 0 - amountCents }), sideOf('Charged twice.')]
+  return {
+    payload: { money: money.digest, method, back: { why: why.digest, of: [...of] } },
+    sides: [money, why],
+  }
 }

@@ -69,7 +69,11 @@ const tryAction = (pen: OrderPen, one: Action): boolean => {
       pen.write('estimate.issued', changedEstimate(pen, one.dearer ? dearer : (same) => same), desk)
       return true
     case 'pay':
-      pen.write('payment.noted', { money: seal({ amountCents: one.cents }), method: 'cash' }, desk)
+      pen.write(
+        'payment.noted',
+        { money: seal({ amountCents: one.cents }), method: 'cash', back: null },
+        desk,
+      )
       return true
     case 'correct': {
       const { payments } = pen.state()

@@ -146,7 +146,9 @@ export type Conflict = {
 /** A payment as it counts now. `corrections`: what it was before each correction, and who corrected it, oldest first. */
 export type NotedPayment = Recorded<
   PayloadOf<'payment.noted'> & {
-    readonly corrections: readonly Recorded<PayloadOf<'payment.noted'> & { readonly why: string }>[]
+    readonly corrections: readonly Recorded<
+      Pick<PayloadOf<'payment.noted'>, 'money' | 'method'> & { readonly why: string }
+    >[]
   }
 >
 

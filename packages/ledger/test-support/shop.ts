@@ -19,6 +19,7 @@ export const advisor = person('advisor', 'advisor')
 export const technician = person('technician', 'technician')
 export const colleague = person('colleague', 'technician')
 export const lead = person('lead', 'lead')
+export const manager = person('manager', 'manager')
 
 /** A second person who has typed their PIN, as a payload names them. */
 export const agreedBy = ({ id }: Person): SecondPerson => ({
@@ -53,7 +54,7 @@ export const wrenchFacts = (change: Partial<WrenchFacts> = {}): WrenchFacts => (
   ...change,
 })
 
-const everyone = [advisor, technician, colleague, lead]
+const everyone = [advisor, technician, colleague, lead, manager]
 
 /** What the shop's registers say at an instant about whoever writes. */
 export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts> = {}): AdmitFacts => ({

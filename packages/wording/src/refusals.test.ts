@@ -53,6 +53,11 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ],
   ROLE_NOT_ALLOWED: [{ roles: ['advisor', 'technician', 'lead', 'manager', 'owner'] }, { roles: ['owner'] }],
   REFUND_NOT_ALLOWED: [{ roles: ['manager', 'owner'] }],
+  REFUND_UNCLEAR: [{}],
+  REFUND_OVER_PAID: [
+    { method: 'cash', leftCents: 0 },
+    { method: 'card', leftCents: 4_050 },
+  ],
   ORDER_NOT_OPENED: [{}],
   ORDER_ALREADY_OPENED: [{}],
   ORDER_PARTS_UNKNOWN: [{ part: 'customer' }, { part: 'vehicle' }, { part: 'location' }],

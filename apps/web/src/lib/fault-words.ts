@@ -58,6 +58,9 @@ export const paymentFaults = {
   noAmount: 'Type the amount in dollars, with at most two decimals.',
   nothing: 'Type the amount that was received.',
   noMethod: 'How was it paid?',
+  noRefund: 'Type the amount that is given back.',
+  tooMuchBack: 'Give back at most what was paid this way.',
+  noReason: 'Say why it is given back.',
 } as const
 
 export const decisionFaults = {

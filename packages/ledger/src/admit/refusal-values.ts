@@ -14,7 +14,7 @@ import type { TargetRefusal } from '../questions/pressure-target.ts'
 import type { RepairUnjudged } from '../questions/puncture.ts'
 import type { NoSoundSpare } from '../questions/sound-spare.ts'
 import type { WorkBegan } from '../questions/work-began.ts'
-import type { Kind } from '../registry.ts'
+import type { Kind, PayloadOf } from '../registry.ts'
 import type { Role } from '../role.ts'
 
 type NoValues = Readonly<Record<string, never>>
@@ -38,6 +38,12 @@ export type RefusalValues = {
   /** Who may write it. */
   readonly ROLE_NOT_ALLOWED: { readonly roles: readonly Role[] }
   readonly REFUND_NOT_ALLOWED: { readonly roles: readonly Role[] }
+  readonly REFUND_UNCLEAR: NoValues
+  /** What was paid by this method and not yet given back. */
+  readonly REFUND_OVER_PAID: {
+    readonly method: PayloadOf<'payment.noted'>['method']
+    readonly leftCents: number
+  }
   readonly ORDER_NOT_OPENED: NoValues
   readonly ORDER_ALREADY_OPENED: NoValues
   readonly ORDER_ENDED: NoValues

@@ -29,7 +29,8 @@ export const meanings: Readonly<Record<Kind, string>> = {
   'estimate.shown': 'a version was put before the customer',
   'estimate.decided': 'answers bundle by bundle to one version, the consent, and what was shown',
   'refusal.recorded': 'a dangerous finding that the customer does not want repaired',
-  'payment.noted': 'money received; a negative amount is given back',
+  'payment.noted':
+    'money received, or under zero given back, with the reason and all that was paid by that method',
   'payment.corrected': 'a payment that was noted wrongly: the right amount and method, and why',
   'plan.issued': 'the job plan that follows from the answers',
   'figure.confirmed': "a safety figure confirmed from the maker's source by a second person",

@@ -26,7 +26,7 @@ describe('the money of an order', () => {
     expect(paidCents(pen.state(), keptMoney)).toBe(0)
     pen.write(
       'payment.noted',
-      { money: seal({ amountCents: 5_000 }), method: 'cash' },
+      { money: seal({ amountCents: 5_000 }), method: 'cash', back: null },
       { by: advisor, deviceId: null },
     )
     expect(paidCents(pen.state(), keptMoney)).toBe(5_000)
@@ -44,7 +44,7 @@ describe('the money of an order', () => {
     expect(lookFee(nothing, pen.state().authority.look?.money)).toBeNull()
     pen.write(
       'payment.noted',
-      { money: seal({ amountCents: 7_000 }), method: 'cash' },
+      { money: seal({ amountCents: 7_000 }), method: 'cash', back: null },
       { by: advisor, deviceId: null },
     )
     expect(paidCents(pen.state(), nothing)).toBeNull()

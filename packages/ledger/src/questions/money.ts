@@ -121,6 +121,16 @@ export const authorizedCents = (state: OrderState, sides: MoneySides): number | 
 export const paidCents = (state: OrderState, sides: MoneySides): number | null =>
   sumOf(state.payments.map(({ money }) => payment(sides, money)?.amountCents))
 
+type PaidBy = OrderState['payments'][number]['method']
+
+/** The money of all that was paid by a method and given back by it, as it counts now, oldest first. */
+export const paidBySides = (state: OrderState, method: PaidBy): string[] =>
+  state.payments.flatMap((noted) => (noted.method === method ? noted.money : []))
+
+/** What was paid by a method and not yet given back, cents; `null` where that was withheld or erased. */
+export const leftByMethod = (state: OrderState, sides: MoneySides, method: PaidBy): number | null =>
+  sumOf(paidBySides(state, method).map((digest) => payment(sides, digest)?.amountCents))
+
 /**
  * What is owed for the look, cents, as far as no authorized bundle holds it; `null` where that cannot be known. An
  * estimate names it in a bundle of its own. Estimates of earlier versions had it in their first bundle.

@@ -164,7 +164,7 @@ describe('whose move it is, from the first row on', () => {
   it('13: the report, the payment, the keys', () => {
     const pen = oneSensorJob('worked')
     expect(moves(pen)).toEqual(['desk: payment-open'])
-    pen.write('payment.noted', { money: seal({ amountCents: 20_340 }), method: 'card' }, desk)
+    pen.write('payment.noted', { money: seal({ amountCents: 20_340 }), method: 'card', back: null }, desk)
     expect(moves(pen)).toEqual(['desk: report-unsealed'])
     stageWriters.sealed(pen)
     expect(moves(pen)).toEqual(['desk: keys'])
@@ -182,7 +182,7 @@ describe('whose move it is, from the first row on', () => {
     pen.write('estimate.decided', decisionOf(pen, answersOf(pen, 'declined')), desk)
     workUntil(pen, () => false)
     expect(moves(pen)).toEqual(['desk: payment-open'])
-    pen.write('payment.noted', { money: seal({ amountCents: 5_200 }), method: 'cash' }, desk)
+    pen.write('payment.noted', { money: seal({ amountCents: 5_200 }), method: 'cash', back: null }, desk)
     expect(moves(pen)).toEqual(['desk: report-unsealed'])
   })
 })

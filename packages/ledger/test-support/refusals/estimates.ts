@@ -313,7 +313,12 @@ export const estimatesRefusals: Refusals<
     ],
     [
       'a payment whose amount did not come with it',
-      () => oneSensorJob('worked').attempt('payment.noted', { money: '0'.repeat(64), method: 'card' }, desk),
+      () =>
+        oneSensorJob('worked').attempt(
+          'payment.noted',
+          { money: '0'.repeat(64), method: 'card', back: null },
+          desk,
+        ),
     ],
   ],
 }

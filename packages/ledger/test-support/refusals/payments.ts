@@ -3,7 +3,7 @@ import { seal } from '../money.ts'
 import { handBack, oneSensorJob, opening, workUntil } from '../one-sensor-job.ts'
 import { type OrderPen, orderPen } from '../order-pen.ts'
 import { idOf, wordsOf } from '../seeded-ids.ts'
-import { technician } from '../shop.ts'
+import { manager, technician } from '../shop.ts'
 import { closingOf } from '../step-payload.ts'
 import { desk, type Refusals } from './setting.ts'
 
@@ -11,7 +11,7 @@ const fifty = { amountCents: 5_000 }
 
 const paid = (): { readonly pen: OrderPen; readonly paymentId: string } => {
   const pen = oneSensorJob('worked')
-  const { id } = pen.write('payment.noted', { money: seal(fifty), method: 'cash' }, desk)
+  const { id } = pen.write('payment.noted', { money: seal(fifty), method: 'cash', back: null }, desk)
   return { pen, paymentId: id }
 }
 
@@ -35,6 +35,31 @@ const correct = (change: {
   )
 }
 
+const giveBack = ({
+  cents = -3_000,
+  method = 'cash',
+  reason = true,
+  times = 1,
+  of,
+}: {
+  cents?: number
+  method?: 'cash' | 'card'
+  reason?: boolean
+  times?: number
+  of?: readonly string[]
+}) => {
+  const { pen } = paid()
+  const back = reason ? { why: wordsOf('why'), of: [...(of ?? [seal(fifty)])] } : null
+  const give = () =>
+    pen.attempt(
+      'payment.noted',
+      { money: seal({ amountCents: cents }), method, back },
+      { ...desk, by: manager },
+    )
+  for (let before = 1; before < times; before += 1) give()
+  return give()
+}
+
 /** The proof drive of a job that is otherwise done. */
 const driveFrom = (out: number, back: number, odometerConfirmed: boolean) => {
   const pen = oneSensorJob('decided')
@@ -54,20 +79,39 @@ const isProofDrive = (stepKey: string) => stepKey === 'vehicle.proof.drive'
 const mi = (value: number) => ({ value, unit: 'mi' as const })
 
 export const paymentsRefusals: Refusals<
-  'PAYMENT_UNKNOWN' | 'PAYMENT_CHANGES_NOTHING' | 'REFUND_NOT_ALLOWED' | 'ODOMETER_IMPLAUSIBLE'
+  | 'PAYMENT_UNKNOWN'
+  | 'PAYMENT_CHANGES_NOTHING'
+  | 'REFUND_NOT_ALLOWED'
+  | 'REFUND_UNCLEAR'
+  | 'REFUND_OVER_PAID'
+  | 'ODOMETER_IMPLAUSIBLE'
 > = {
   PAYMENT_UNKNOWN: [
     ['a correction of a payment that is not there', () => correct({ paymentId: idOf('other'), cents: 1 })],
     ['a correction of what the payment does not say', () => correct({ replaces: seal({ amountCents: 1 }) })],
+    ['money given back of a payment that is not there', () => giveBack({ of: [seal({ amountCents: 1 })] })],
+    ['money given back a second time, beside somebody who was first', () => giveBack({ times: 2 })],
+    ['money given back another way than it was paid', () => giveBack({ method: 'card' })],
   ],
   PAYMENT_CHANGES_NOTHING: [['a correction that corrects nothing', () => correct({})]],
+  REFUND_UNCLEAR: [
+    ['money given back without a reason', () => giveBack({ reason: false })],
+    ['money received with a reason to give it back', () => giveBack({ cents: 100 })],
+  ],
+  REFUND_OVER_PAID: [
+    [
+      'more given back than was paid this way',
+      () => giveBack({ cents: -5_001 }),
+      { method: 'cash', leftCents: 5_000 },
+    ],
+  ],
   REFUND_NOT_ALLOWED: [
     [
       'an advisor who gives money back',
       () =>
         oneSensorJob('written-up').attempt(
           'payment.noted',
-          { money: seal({ amountCents: -50_000 }), method: 'cash' },
+          { money: seal({ amountCents: -50_000 }), method: 'cash', back: null },
           desk,
         ),
       { roles: ['manager', 'owner'] },

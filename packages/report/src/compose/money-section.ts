@@ -16,7 +16,7 @@ import { bundleTitle } from '@bayledger/wording/bundles'
 import { lineWords } from '@bayledger/wording/estimate-lines'
 import type { Block, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
-import { type ReportContext, writtenMoment } from './context.ts'
+import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import { gap, words } from './figures.ts'
 import { authorName } from './people.ts'
 import { sumWords } from './price-line.ts'
@@ -94,11 +94,15 @@ const paymentTable = (state: OrderState, context: ReportContext): Block =>
     ? paragraph(says(context).noPayment)
     : table(
         says(context).payments,
-        { how: 20, amount: 20, by: 60 },
-        state.payments.map(({ money, method, written }) => ({
+        { how: 34, amount: 18, by: 48 },
+        state.payments.map(({ money, method, back, written }) => ({
           entry: written.seq,
           cells: [
-            words(says(context).methods[method]),
+            words(
+              back
+                ? says(context).givenBack(says(context).methods[method], personalText(context, back.why))
+                : says(context).methods[method],
+            ),
             words(sumWords(context, payment(context.money, money)?.amountCents)),
             words(`${authorName(context, written.by)}, ${writtenMoment(context, written)}`),
           ],

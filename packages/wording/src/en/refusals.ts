@@ -16,6 +16,7 @@ import { gates } from './gates.ts'
 import { partRefusals } from './part-refusals.ts'
 import { pressureTargets } from './pressure-targets.ts'
 import { repairDoubts } from './repair-doubts.ts'
+import { reportMoney } from './report/money.ts'
 import { steps } from './steps.ts'
 import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
@@ -36,6 +37,9 @@ const settlementWords = (finding: FindingCode): string => {
 
 const named = (step: StepNamed): string =>
   `${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${wheels.names[step.wheel]}`}`
+
+const dollars = (cents: number): string =>
+  (cents / 100).toLocaleString('en-US', { style: 'currency', currency: 'USD' })
 
 const titleOf = (bundle: BundleNamed): string => bundleTitle({ bundles, wheels }, bundle)
 
@@ -105,6 +109,12 @@ export const refusals: RefusalsWording = {
   ROLE_NOT_ALLOWED: ({ roles: allowed }) => `This must be recorded by ${oneOf(allowed)}. Ask one of them.`,
   REFUND_NOT_ALLOWED: ({ roles: allowed }) =>
     `A refund must be recorded by ${oneOf(allowed)}. Ask one of them to record it.`,
+  REFUND_UNCLEAR: () =>
+    'Money that is given back needs a reason, and a payment has none. Use "Give money back" at the order’s payments.',
+  REFUND_OVER_PAID: ({ method, leftCents }) =>
+    leftCents <= 0
+      ? `Nothing is left that was paid by ${reportMoney.methods[method]}. Give the money back the way it was paid.`
+      : `At most ${dollars(leftCents)} can be given back by ${reportMoney.methods[method]}: that much was paid this way and not yet given back.`,
   ORDER_NOT_OPENED: () => 'This order has not been opened. Open it at the desk first.',
   ORDER_ALREADY_OPENED: () => 'This order is already open. Write the next entry to it.',
   ORDER_PARTS_UNKNOWN: ({ part }) =>

@@ -14,5 +14,7 @@ export type ReportMoneyWording = {
   readonly look: { readonly work: string; readonly line: string }
   readonly noPayment: string
   readonly payments: TableWording<'how' | 'amount' | 'by'>
+  /** How it went back, and why. */
+  readonly givenBack: (method: string, why: string) => string
   readonly methods: Readonly<Record<NotedPayment['method'], string>>
 }

@@ -67,7 +67,7 @@ export const writeT2605 = (pen: OrderPen): DemoEnd => {
   })
   pen.write(
     'payment.noted',
-    { money: pen.money({ amountCents: 2_730 }), method: 'card' },
+    { money: pen.money({ amountCents: 2_730 }), method: 'card', back: null },
     { at: '10:44', by: people.ottoline },
   )
   return endOf(pen, {

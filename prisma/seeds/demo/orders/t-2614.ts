@@ -77,7 +77,7 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
   )
   pen.write(
     'payment.noted',
-    { money: pen.money({ amountCents: lookFeeCents }), method: 'card' },
+    { money: pen.money({ amountCents: lookFeeCents }), method: 'card', back: null },
     { at: '10:24', by: people.ottoline },
   )
   return endOf(pen, {

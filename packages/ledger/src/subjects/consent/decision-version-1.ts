@@ -3,7 +3,7 @@ import * as z from 'zod/mini'
 import { cautionAsWritten } from '../../caution-as-written.ts'
 import { digestOf } from '../../digests.ts'
 import { namedOnly, SecondPerson } from '../../second-person.ts'
-import { ContactDigest, PersonalDigest, ShownDigest } from '../../side-kinds.ts'
+import { ContactDigest, MoneyDigest, PersonalDigest, ShownDigest } from '../../side-kinds.ts'
 import { Day, Digest, Id, Instant, plainText } from '../../text.ts'
 
 /**
@@ -98,4 +98,10 @@ export const PaymentVersion1 = z.strictObject({
 export const paymentToVersion2 = ({ amountCents, method }: z.infer<typeof PaymentVersion1>) => ({
   method,
   money: digestOf({ amountCents }),
+})
+
+/** Version 2 of a payment: an amount under zero was given back, without a reason. */
+export const PaymentVersion2 = z.strictObject({
+  money: MoneyDigest,
+  method: z.enum(['cash', 'card', 'check', 'account', 'none-due']),
 })

@@ -12,6 +12,7 @@ import {
   DecisionVersion1,
   decisionToVersion2,
   PaymentVersion1,
+  PaymentVersion2,
   paymentToVersion2,
   RefusalVersion1,
   RefusalVersion2,
@@ -52,6 +53,17 @@ export const BundleAnswer = z.strictObject({
   cautionsShown: z.array(CautionReference),
 })
 export type BundleAnswer = z.infer<typeof BundleAnswer>
+
+const PaidBy = z.enum(['cash', 'card', 'check', 'account', 'none-due'])
+
+const GivenBack = z.strictObject({
+  why: PersonalDigest,
+  /**
+   * The sides of all that was paid and given back by this method until now, oldest first. So what is left is known where
+   * this is admitted, and of two who give back at once the second is refused.
+   */
+  of: z.array(MoneyDigest).check(z.minLength(1), z.maxLength(200)),
+})
 
 export const consentKinds = {
   /**
@@ -125,13 +137,18 @@ export const consentKinds = {
     z.strictObject({
       /** How much, in a side: `Payment`. */
       money: MoneyDigest,
-      method: z.enum(['cash', 'card', 'check', 'account', 'none-due']),
+      method: PaidBy,
+      /** Of money that is given back; `null` of money that is received. */
+      back: z.nullable(GivenBack),
     }),
     {
       ...server,
       roles: moneyRoles,
-      sides: ['money'],
-      earlier: [earlierVersion(PaymentVersion1, paymentToVersion2, ({ amountCents }) => [{ amountCents }])],
+      sides: ['personal', 'money'],
+      earlier: [
+        earlierVersion(PaymentVersion1, paymentToVersion2, ({ amountCents }) => [{ amountCents }]),
+        earlierVersion(PaymentVersion2, (payload) => ({ ...payload, back: null })),
+      ],
     },
   ),
   /** A payment that was noted wrongly, with what is right; both stay on record. */
@@ -142,7 +159,7 @@ export const consentKinds = {
       replaces: MoneyDigest,
       /** What was really received, in a side: `Payment`. */
       money: MoneyDigest,
-      method: z.enum(['cash', 'card', 'check', 'account', 'none-due']),
+      method: PaidBy,
       why: PersonalDigest,
     }),
     { ...server, roles: moneyRoles, sides: ['personal', 'money'] },

@@ -1,4 +1,5 @@
 import type { CautionReference } from '@bayledger/reckoning/cautions/caution-reference'
+import { sumCents } from '@bayledger/reckoning/money/cents'
 import { isOverLimit, limitOf } from '@bayledger/reckoning/money/discount'
 import { totalsAreRight } from '@bayledger/reckoning/money/totals'
 import { refuse } from '../../admit/refusal.ts'
@@ -8,13 +9,14 @@ import { digestOf } from '../../digests.ts'
 import { areAlternatives } from '../../questions/alternatives.ts'
 import { answerable, answerTo, isLook, newestBundles } from '../../questions/answers.ts'
 import { cautionsOwed } from '../../questions/cautions-owed.ts'
-import { bundleMoney, payment, pricedEstimate } from '../../questions/money.ts'
+import { bundleMoney, paidBySides, payment, pricedEstimate } from '../../questions/money.ts'
 import { namedBundle } from '../../questions/named.ts'
 import { repairNotOffered } from '../../questions/repair-refused.ts'
 import { noSoundSpare } from '../../questions/sound-spare.ts'
 import { workBegan } from '../../questions/work-began.ts'
 import type { PayloadOf } from '../../registry.ts'
 import { refundRoles } from '../../role.ts'
+import { isSameValue } from '../../same-value.ts'
 import type { IssuedBundle, OrderState } from '../../state.ts'
 import { droppedSafety } from './dropped-safety.ts'
 import type { consentKinds } from './kinds.ts'
@@ -156,9 +158,17 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
     (_state, { payload }, facts) => {
       const noted = payment(facts.money, payload.money)
       if (!noted) return refuse('MONEY_MISSING', {})
-      return noted.amountCents < 0 && !holdsOneOf(refundRoles, facts)
-        ? refuse('REFUND_NOT_ALLOWED', { roles: refundRoles })
-        : null
+      if (noted.amountCents < 0 && !holdsOneOf(refundRoles, facts))
+        return refuse('REFUND_NOT_ALLOWED', { roles: refundRoles })
+      return noted.amountCents < 0 === (payload.back !== null) ? null : refuse('REFUND_UNCLEAR', {})
+    },
+    (state, { payload: { money, method, back } }, facts) => {
+      if (!back) return null
+      if (!isSameValue(back.of, paidBySides(state, method))) return refuse('PAYMENT_UNKNOWN', {})
+      const sums = [...back.of, money].map((digest) => payment(facts.money, digest)?.amountCents)
+      if (sums.includes(undefined)) return refuse('MONEY_MISSING', {})
+      const left = sumCents(sums.slice(0, -1).map((cents) => cents ?? 0))
+      return left + (sums.at(-1) ?? 0) < 0 ? refuse('REFUND_OVER_PAID', { method, leftCents: left }) : null
     },
   ],
   'payment.corrected': [

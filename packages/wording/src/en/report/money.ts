@@ -19,6 +19,7 @@ export const reportMoney: ReportMoneyWording = {
     caption: 'Payments',
     columns: { how: 'How', amount: 'Amount', by: 'Noted by' },
   },
+  givenBack: (method, why) => `given back, ${method}: ${why}`,
   methods: {
     cash: 'cash',
     card: 'card',

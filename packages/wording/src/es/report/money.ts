@@ -19,6 +19,7 @@ export const reportMoney: ReportMoneyWording = {
     caption: 'Pagos',
     columns: { how: 'Cómo', amount: 'Cantidad', by: 'Lo anotó' },
   },
+  givenBack: (method, why) => `devuelto, ${method}: ${why}`,
   methods: {
     cash: 'efectivo',
     card: 'tarjeta',

@@ -1,4 +1,4 @@
-import { getDay } from '@bayledger/contract/day'
+import { type DayMovement, getDay } from '@bayledger/contract/day'
 import { addressOf } from '@bayledger/contract/endpoint'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
@@ -9,10 +9,12 @@ import { clockTime, money } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
+import { Button } from '../../../ui/button.tsx'
 import { ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { GiveBackOf } from '../sheet/give-back.tsx'
 
 const methodWords = {
   card: 'Card',
@@ -59,6 +61,7 @@ function DaySheet({ timeZone, ...query }: { locationId: string; day: string; tim
     queryKey: ['orders', 'day', query.locationId, query.day],
     queryFn: ({ signal }) => call(getDay, { query, signal }),
   })
+  const [givingBack, setGivingBack] = useState<DayMovement | null>(null)
   if (error) return <ProblemNotice problem={problemText(error)} />
   if (data === undefined) return null
   return (
@@ -82,7 +85,10 @@ function DaySheet({ timeZone, ...query }: { locationId: string; day: string; tim
             <span className="quiet">
               {clockTime(one.at, { timeZone })}, {one.by}
               {one.isCorrection ? ', correction' : ''}
-            </span>
+            </span>{' '}
+            {(one.amountCents ?? 0) > 0 ? (
+              <Button onClick={() => setGivingBack(one)}>Give money back</Button>
+            ) : null}
           </p>
         ))}
         <p>
@@ -91,6 +97,13 @@ function DaySheet({ timeZone, ...query }: { locationId: string; day: string; tim
           </a>
         </p>
       </Section>
+      {givingBack === null ? null : (
+        <GiveBackOf
+          orderId={givingBack.orderId}
+          method={givingBack.method}
+          onClose={() => setGivingBack(null)}
+        />
+      )}
       <Section title="Not settled">
         {data.balances.length === 0 ? <p>Nothing is owed.</p> : null}
         {data.balances.map(({ orderId, number, customer, owedCents }) => (

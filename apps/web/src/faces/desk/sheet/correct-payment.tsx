@@ -23,11 +23,12 @@ export function CorrectPayment({
   onClose,
 }: OrderPart & { noted: NotedPayment; onClose: () => void }) {
   const before = payment(orderMoney(order), noted.money)?.amountCents ?? 0
-  const [amount, setAmount] = useState<TypedFigure>(before / 100)
+  const [amount, setAmount] = useState<TypedFigure>(Math.abs(before) / 100)
   const [method, setMethod] = useState<PaymentMethod>(noted.method)
   const [why, setWhy] = useState('')
   const write = useWriteEntries(order.orderId)
-  const cents = centsOf(amount)
+  const typed = centsOf(amount)
+  const cents = typed === null || !noted.back ? typed : 0 - typed
   const correct = () => {
     if (cents === null) return
     const [side, words] = [moneySide({ amountCents: cents }), personal(why.trim())]
@@ -54,7 +55,12 @@ export function CorrectPayment({
           What was noted first stays on record, with your reason. A smaller amount takes a manager or the
           owner.
         </p>
-        <NumberField label="Amount really received" unit="$" value={amount} onChange={setAmount} />
+        <NumberField
+          label={noted.back ? 'Amount really given back' : 'Amount really received'}
+          unit="$"
+          value={amount}
+          onChange={setAmount}
+        />
         <ChoiceGroup label="Really paid by" options={paymentMethods} value={method} onChange={setMethod} />
         <TextField label="Why" value={why} onChange={setWhy} />
         {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}

@@ -31,3 +31,23 @@ export const missingInPayment = (typed: TypedFigure, method: PaymentMethod | nul
   if (cents === 0) return paymentFaults.nothing
   return method === null ? paymentFaults.noMethod : undefined
 }
+
+/** What is missing before money can be given back, in words. `leftCents`: what the method has left. */
+export const missingInRefund = ({
+  typed,
+  method,
+  leftCents,
+  why,
+}: {
+  readonly typed: TypedFigure
+  readonly method: PaymentMethod | null
+  readonly leftCents: number
+  readonly why: string
+}): string | undefined => {
+  if (method === null) return paymentFaults.noMethod
+  const cents = centsOf(typed)
+  if (cents === null) return paymentFaults.noAmount
+  if (cents <= 0) return paymentFaults.noRefund
+  if (cents > leftCents) return paymentFaults.tooMuchBack
+  return why.trim() === '' ? paymentFaults.noReason : undefined
+}

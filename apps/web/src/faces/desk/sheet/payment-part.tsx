@@ -16,12 +16,14 @@ import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { CorrectPayment } from './correct-payment.tsx'
+import { GiveBack, returnable } from './give-back.tsx'
 import type { OrderPart } from './order-part.ts'
 import { centsOf, methodWords, missingInPayment, type PaymentMethod, paymentMethods } from './payment-form.ts'
 
 /** What is owed, what was paid and how, with corrections; and the next payment. */
 export function PaymentPart({ order }: OrderPart) {
   const [correcting, setCorrecting] = useState<NotedPayment | null>(null)
+  const [givingBack, setGivingBack] = useState(false)
   const owed = owedCents(order.state, orderMoney(order))
   return (
     <div className="stack">
@@ -37,6 +39,19 @@ export function PaymentPart({ order }: OrderPart) {
       {owed === null || owed <= 0 ? null : (
         <NotePayment key={`${order.state.payments.length} ${owed}`} order={order} owed={owed} />
       )}
+      {returnable(order).length === 0 ? null : (
+        <p>
+          <Button onClick={() => setGivingBack(true)}>Give money back</Button>
+        </p>
+      )}
+      {givingBack ? (
+        <GiveBack
+          order={order}
+          method={null}
+          overpaidCents={Math.max(0, 0 - (owed ?? 0))}
+          onClose={() => setGivingBack(false)}
+        />
+      ) : null}
       {correcting === null ? null : (
         <CorrectPayment order={order} noted={correcting} onClose={() => setCorrecting(null)} />
       )}
@@ -61,12 +76,17 @@ function PaymentLine({ order, noted, onCorrect }: LineProps) {
   const nameOf = useStaffNames()
   const sides = orderMoney(order)
   const sum = (digest: string) => moneyWords(payment(sides, digest)?.amountCents)
+  const paid = payment(sides, noted.money)?.amountCents
+  const { back } = noted
   const who = ({ written }: { written: NotedPayment['written'] }) =>
     written.by.kind === 'staff' ? nameOf(written.by.staffId) : 'the shop'
   return (
     <div>
       <p>
-        Paid <strong>{sum(noted.money)}</strong> by {methodWords[noted.method]}{' '}
+        {back ? 'Gave back' : 'Paid'}{' '}
+        <strong>{moneyWords(back && typeof paid === 'number' ? 0 - paid : paid)}</strong> by{' '}
+        {methodWords[noted.method]}
+        {back ? `, because: ${order.personalText(back.why)}` : ''}{' '}
         <span className="quiet">
           {clockTime(noted.written.writtenAt, clock)}, {who(noted)}
         </span>
@@ -93,7 +113,7 @@ function NotePayment({ order, owed }: OrderPart & { owed: number }) {
     const side = moneySide({ amountCents: cents })
     write.mutate(
       {
-        entries: [draftEntry(order.orderId, 'payment.noted', { money: side.digest, method })],
+        entries: [draftEntry(order.orderId, 'payment.noted', { money: side.digest, method, back: null })],
         sides: [side],
       },
       { onSettled: () => setAsking(false) },
