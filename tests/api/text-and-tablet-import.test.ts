@@ -16,7 +16,7 @@ describe('the shop’s own texts as CSV', () => {
 
   it('come back as the same', async () => {
     const { counts } = await csv().preview(await csv().written())
-    expect(counts).toEqual({ added: 0, changed: 0, same: 9, refused: 0 })
+    expect(counts).toEqual({ added: 0, changed: 0, same: 16, refused: 0 })
   })
 
   it('are one version for a file, with line breaks and what a spreadsheet would run', async () => {
@@ -24,32 +24,35 @@ describe('the shop’s own texts as CSV', () => {
     const text = csvWith(await csv().written(), (line) =>
       line.startsWith('report_footer,')
         ? 'report_footer,"=SUM(1) is no sum here.\r\nCome again."'
-        : line.startsWith('link_message,')
-          ? 'link_message,"{name}, read {link}"'
+        : line.startsWith('message_estimate_en,')
+          ? 'message_estimate_en,"{name}, read {link}"'
           : line,
     )
     await csv().take(text)
     const after = await texts()
     expect(after.record).toMatchObject({
       version: before.record.version + 1,
-      content: { reportFooter: '=SUM(1) is no sum here.\nCome again.', linkMessage: '{name}, read {link}' },
+      content: {
+        reportFooter: '=SUM(1) is no sum here.\nCome again.',
+        messages: { estimate: { en: '{name}, read {link}', es: null } },
+      },
     })
     expect(after.history[0].by).toBe('Marguerite Ashby-Bell')
-    expect((await csv().preview(await csv().written())).counts).toMatchObject({ changed: 0, same: 9 })
+    expect((await csv().preview(await csv().written())).counts).toMatchObject({ changed: 0, same: 16 })
   })
 
   it('refuse a message without its link, a telephone in another form and a text that there is not', async () => {
     const text = [
       'text,words',
       'telephone,555 0100',
-      'link_message,Your car is ready',
+      'message_estimate_en,Your car is ready',
       'motto,We mean well',
     ].join('\r\n')
     const { counts, refused } = await csv().preview(text)
     expect(counts).toEqual({ added: 0, changed: 0, same: 0, refused: 3 })
     expect(refused.map(({ name, faults }) => [name, faults[0]?.column])).toEqual([
       ['telephone', 'words'],
-      ['link_message', 'words'],
+      ['message_estimate_en', 'words'],
       ['motto', 'text'],
     ])
   })

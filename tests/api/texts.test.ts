@@ -1,3 +1,4 @@
+import { ownMessagesIn } from '@bayledger/ledger/message-template'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 
@@ -17,7 +18,10 @@ const full = {
   telephone: '+15555550100',
   reportFooter: 'Thank you for coming.\nCome back after 50 miles.',
   cautions: 'We check the torque again free of charge.',
-  linkMessage: 'Dear {name}, please look at your {vehicle}: {link}',
+  messages: {
+    ...ownMessagesIn(null),
+    estimate: { en: 'Dear {name}, please look at your {vehicle}: {link}', es: null },
+  },
   quietHours: '20:30-09:00',
 }
 
@@ -53,16 +57,30 @@ it('name what cannot be', async () => {
     telephone: '555 0100',
     reportFooter: '',
     cautions: 'x'.repeat(601),
-    linkMessage: 'Dear {name}',
+    messages: {
+      estimate: { en: 'Dear {name}', es: null },
+      report: { en: 'Dear {nmae}: {link}', es: null },
+      retorque: { en: null, es: '{name}' },
+      deferred: { en: null, es: '' },
+    },
     quietHours: '24:00-08:00',
   }
   const { body } = await owner.put(path, { content }, version(3)).expect(422)
   expect(body.fields.map(({ field }: { field: string }) => field).toSorted()).toEqual([
     'content.cautions',
     'content.lines',
-    'content.linkMessage',
+    'content.messages.deferred.es',
+    'content.messages.estimate.en',
+    'content.messages.report.en',
+    'content.messages.retorque.es',
     'content.quietHours',
     'content.reportFooter',
     'content.telephone',
   ])
+  const allowed = (named: string) =>
+    body.fields.find(({ field }: { field: string }) => field === named)?.allowed
+  expect(allowed('content.messages.estimate.en')).toBe('a text that holds {link}')
+  expect(allowed('content.messages.report.en')).toBe(
+    'a text in which only {name}, {vehicle}, {shop}, {link} are in braces: {nmae} is not filled in',
+  )
 })

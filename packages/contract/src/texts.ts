@@ -1,3 +1,4 @@
+import { type MessageAbout, type TemplateFault, templateFault } from '@bayledger/ledger/message-template'
 import * as z from 'zod/mini'
 import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
@@ -7,6 +8,24 @@ import { RecordVersion, Sure } from './record.ts'
 /** Several lines of text, trimmed, without control characters but line breaks. */
 const text = (maximum: number) =>
   z.string().check(z.trim(), z.minLength(1), z.maxLength(maximum), z.regex(/^(?:[^\p{Cc}\p{Cs}]|\n)*$/u))
+
+const allowedInstead = (fault: TemplateFault): string =>
+  fault.why === 'missing-place'
+    ? `a text that holds ${fault.place}`
+    : `a text in which only ${fault.places.join(', ')} are in braces: ${fault.found} is not filled in`
+
+const messageText = (about: MessageAbout) =>
+  z.nullable(
+    text(600).check(
+      z.superRefine<string>((typed, { addIssue }) => {
+        const fault = typed === '' ? null : templateFault(about, typed)
+        if (fault !== null) addIssue({ code: 'custom', message: allowedInstead(fault) })
+      }),
+    ),
+  )
+
+const inBothLanguages = (about: MessageAbout) =>
+  z.strictObject({ en: messageText(about), es: messageText(about) })
 
 const quietHoursForm = /^([01]\d|2[0-3]):[0-5]\d-([01]\d|2[0-3]):[0-5]\d$/
 
@@ -19,10 +38,13 @@ export const TextsContent = z.strictObject({
   reportFooter: z.nullable(text(600)),
   /** What the shop adds to the program's cautions, never in place of them. */
   cautions: z.nullable(text(600)),
-  /** Sent with the customer's link; `{name}`, `{vehicle}` and `{link}` are filled in. */
-  linkMessage: z.nullable(
-    text(400).check(z.refine((one) => one.includes('{link}'), 'a text that holds {link}')),
-  ),
+  /** What goes out in place of the program's own words; what stands in braces is filled in. */
+  messages: z.strictObject({
+    estimate: inBothLanguages('estimate'),
+    report: inBothLanguages('report'),
+    retorque: inBothLanguages('retorque'),
+    deferred: inBothLanguages('deferred'),
+  }),
   /** No message goes between these two times of the place's day; over midnight where the first is later. */
   quietHours: z.nullable(z.string().check(z.regex(quietHoursForm, 'two times as 21:00-08:00'))),
 })

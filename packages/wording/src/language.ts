@@ -15,7 +15,6 @@ import type { FieldsWording } from './fields.ts'
 import type { FindingActions, FindingSentences, FindingTitles } from './findings.ts'
 import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
-import type { LinkMessageWording } from './link-message.ts'
 import type { MessagesWording } from './messages.ts'
 import type { MovesWording } from './moves.ts'
 import type { NextStepsWording } from './next-steps.ts'
@@ -65,7 +64,6 @@ export type CustomerLanguage = {
   readonly findingSentences: FindingSentences
   readonly findingTitles: FindingTitles
   readonly lights: Pick<LightsWording, 'does'>
-  readonly linkMessage: LinkMessageWording
   readonly messages: MessagesWording
   readonly nextSteps: NextStepsWording
   readonly observations: ObservationsWording

@@ -1,6 +1,7 @@
+import { messagesAbout, templateFault } from '@bayledger/ledger/message-template'
 import { describe, expect, it } from 'vitest'
 import { customerLanguages } from './customer-languages.ts'
-import type { MessageFacts } from './messages.ts'
+import { letterText, type MessageFacts } from './messages.ts'
 
 const of: MessageFacts = {
   name: 'P. Lindqvist-Roe',
@@ -13,24 +14,30 @@ const of: MessageFacts = {
 
 describe.each(Object.entries(customerLanguages))('messages in %s', (_, { messages }) => {
   it('name the customer, the vehicle and the way to the shop, and no message has an empty place', () => {
-    for (const [about, say] of Object.entries(messages.letters)) {
-      const letter = say(of).join('\n')
+    for (const about of messagesAbout) {
+      const letter = letterText(messages, about, of, null)
       for (const part of [of.name, of.vehicle]) expect(letter, about).toContain(part)
       expect(letter, about).toContain('(555) 555-0100')
-      expect(say({ ...of, telephone: null }).join('\n'), about).not.toMatch(/null|undefined|\s,|\(\)/)
+      expect(letter, about).not.toMatch(/[{}]/)
+      expect(templateFault(about, messages.usual[about]), about).toBeNull()
+      expect(letterText(messages, about, { ...of, telephone: null }, null), about).not.toMatch(
+        /null|undefined|\s,|\(\)/,
+      )
     }
   })
 
   it('hold the link only where there is a page to open, and the work that was put off line by line', () => {
-    expect(messages.letters.estimate(of).join('\n')).toContain(of.link)
-    expect(messages.letters.report(of).join('\n')).toContain(of.link)
-    const letter = messages.letters.deferred(of).join('\n')
+    expect(letterText(messages, 'estimate', of, null)).toContain(of.link)
+    expect(letterText(messages, 'report', of, null)).toContain(of.link)
+    const letter = letterText(messages, 'deferred', of, null)
     expect(letter).not.toContain('s3cret')
     expect(letter).toContain('- New sensor, right rear\n- New tire, left front')
   })
 
-  it('say in the reminder of the torque check not to drive on with a vibration', () => {
-    const letter = messages.letters.retorque({ ...of, lines: ['In 50 to 100 miles: come back.'] }).join('\n')
+  it('say in the reminder of the torque check not to drive on with a vibration, in a shop’s own words too', () => {
+    const lines = ['In 50 to 100 miles: come back.']
+    const letter = letterText(messages, 'retorque', { ...of, lines }, 'Dear {name}, {when}')
+    expect(letter).toMatch(/^Dear P\. Lindqvist-Roe, In 50 to 100 miles: come back\.\n\n/)
     expect(letter).toMatch(/do not drive on|no siga manejando/)
   })
 

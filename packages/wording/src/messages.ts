@@ -1,5 +1,5 @@
-/** What a message to a customer is about. */
-export type MessageAbout = 'estimate' | 'report' | 'retorque' | 'deferred'
+import type { MessageAbout, TemplateValues } from '@bayledger/ledger/message-template'
+import { filledIn } from '@bayledger/ledger/message-template'
 
 /** What a customer stops at once: messages of the job, the reminder of the torque check, reminders of work put off. */
 export type EndedMessages = 'job' | 'retorque' | 'deferred'
@@ -18,8 +18,15 @@ export type MessageFacts = {
 /** What is sent to a customer, by e-mail and to a telephone. */
 export type MessagesWording = {
   readonly subjects: Readonly<Record<MessageAbout, (of: MessageFacts) => string>>
-  /** The paragraphs of an e-mail, one after the other. */
-  readonly letters: Readonly<Record<MessageAbout, (of: MessageFacts) => readonly string[]>>
+  /** What an e-mail says, with its places in braces; a shop may have its own words in place of these. */
+  readonly usual: Readonly<Record<MessageAbout, string>>
+  /** The paragraph after it, which is always the program's: what is safe to do, for how long the link is good. */
+  readonly after: Readonly<Record<MessageAbout, (of: MessageFacts) => string>>
+  /** A customer and a visit that are made up, to show a shop how its message goes out. */
+  readonly example: Pick<MessageFacts, 'name' | 'vehicle' | 'link'> & {
+    readonly when: string
+    readonly work: readonly string[]
+  }
   /** To a telephone: short, and only what the desk sends itself. */
   readonly texts: Readonly<Record<'estimate' | 'report', (of: MessageFacts) => string>>
   /** Under every e-mail: why it came, and how to end such messages. */
@@ -33,3 +40,18 @@ export type MessagesWording = {
     readonly unknown: string
   }
 }
+
+/** What fills the places of a message. */
+export const templateValues = ({ name, vehicle, shop, link, lines }: MessageFacts): TemplateValues => ({
+  ...{ name, vehicle, shop, link: link ?? '' },
+  when: lines.join(' '),
+  work: lines.map((line) => `- ${line}`).join('\n'),
+})
+
+/** An e-mail's paragraphs: the shop's own words or the usual ones, then what the program always says. */
+export const letterText = (
+  { usual, after }: Pick<MessagesWording, 'usual' | 'after'>,
+  about: MessageAbout,
+  of: MessageFacts,
+  own: string | null,
+): string => `${filledIn(own ?? usual[about], templateValues(of))}\n\n${after[about](of)}`

@@ -1,3 +1,4 @@
+import { type OwnMessages, ownMessagesIn } from '@bayledger/ledger/message-template'
 import * as z from 'zod/mini'
 
 const text = z._default(z.nullable(z.string()), null)
@@ -13,15 +14,15 @@ const Stored = z.object({
   telephone: z.nullable(z.string()),
   reportFooter: text,
   cautions: text,
-  linkMessage: text,
   quietHours: z._default(z.nullable(z.string()), usualQuietHours),
 })
 
 /** The setting `report-head`: the shop's own words on paper and in messages. */
-export type ShopHead = z.infer<typeof Stored>
+export type ShopHead = z.infer<typeof Stored> & { readonly messages: OwnMessages }
 
 /** What is stored of it; a shop that has written nothing says nothing. */
 export const readShopHead = (body: unknown): ShopHead => {
   const read = Stored.safeParse(body)
-  return read.success ? read.data : Stored.parse({ lines: [], telephone: null })
+  const head = read.success ? read.data : Stored.parse({ lines: [], telephone: null })
+  return { ...head, messages: ownMessagesIn(body) }
 }

@@ -1,3 +1,5 @@
+import type { TemplateFault } from '@bayledger/ledger/message-template'
+
 /**
  * What the screens say of what was just typed or is still missing: a person of the shop reads it at once, and nothing
  * stores it. What readers of `reckoning` say of a text is in its own words.
@@ -114,9 +116,21 @@ export const hoursFaults = {
 export const textFaults = {
   head: 'Keep it to four lines of 80 letters.',
   telephone: 'Type it in international form, as +15555550100.',
-  noLink: 'Put {link} where the address goes.',
   quietHours: 'Type two times, as 21:00-08:00.',
 } as const
+
+/** What is wrong with a message in the shop's own words. */
+export const templateFaultWords = (fault: TemplateFault): string =>
+  fault.why === 'missing-place'
+    ? missingPlaceWords(fault.place)
+    : `${fault.found} is not filled in. Type one of ${fault.places.join(', ')}, or leave the braces out.`
+
+const missingPlaceWords = (place: string): string =>
+  place === '{link}'
+    ? 'The link is missing. Put {link} where the address goes.'
+    : place === '{when}'
+      ? 'Put {when} where it says when to come back.'
+      : 'Put {work} where the work that was put off is listed.'
 
 /** What is wrong with a figure of a specification sheet. */
 export const sheetFaults = {

@@ -57,7 +57,6 @@ export const english: Language = {
   findingTitles,
   gates,
   lights,
-  linkMessage: null,
   messages,
   moves,
   nextSteps,

@@ -14,28 +14,27 @@ export const messages: MessagesWording = {
     retorque: ({ vehicle, shop }) => `Your ${vehicle}: the free check of the wheel torque (${shop})`,
     deferred: ({ vehicle, shop }) => `Your ${vehicle}: the work that you put off (${shop})`,
   },
-  letters: {
-    estimate: (of) => [
-      `Hello ${of.name},`,
-      `here you can read what we found on your ${of.vehicle} and what it costs, and answer: ${of.link}`,
-      `Nothing is done before you say yes. ${goodForAWeek(of)}`,
-    ],
-    report: (of) => [
-      `Hello ${of.name},`,
-      `the report of the work on your ${of.vehicle} is sealed: ${of.link}`,
-      `Keep it: it says what was wrong, what was done and what comes next. ${goodForAWeek(of)}`,
-    ],
-    retorque: (of) => [
-      `Hello ${of.name},`,
-      `we had wheels of your ${of.vehicle} off. ${of.lines.join(' ')}`,
+  usual: {
+    estimate:
+      'Hello {name},\n\nhere you can read what we found on your {vehicle} and what it costs, and answer: {link}',
+    report: 'Hello {name},\n\nthe report of the work on your {vehicle} is sealed: {link}',
+    retorque: 'Hello {name},\n\nwe had wheels of your {vehicle} off. {when}',
+    deferred: 'Hello {name},\n\nyou answered Later to some work on your {vehicle}:\n\n{work}',
+  },
+  example: {
+    name: 'Jo Sample',
+    vehicle: 'Linnet C',
+    link: 'https://shop.example/customer#…',
+    when: 'In 50 to 100 miles: come back for a free check of the wheel torque, no appointment.',
+    work: ['New sensor, right rear', 'New tire, left front'],
+  },
+  after: {
+    estimate: (of) => `Nothing is done before you say yes. ${goodForAWeek(of)}`,
+    report: (of) =>
+      `Keep the report: it says what was wrong, what was done and what comes next. ${goodForAWeek(of)}`,
+    retorque: (of) =>
       `If you feel a vibration or hear a knocking, stop where it is safe, do not drive on, and ${call(of)}.`,
-    ],
-    deferred: (of) => [
-      `Hello ${of.name},`,
-      `you answered Later to some work on your ${of.vehicle}:`,
-      of.lines.map((line) => `- ${line}`).join('\n'),
-      `To have it done, ${call(of)}. Prices may have changed since.`,
-    ],
+    deferred: (of) => `To have it done, ${call(of)}. Prices may have changed since.`,
   },
   texts: {
     estimate: ({ shop, vehicle, link }) =>

@@ -14,28 +14,26 @@ export const messages: MessagesWording = {
     retorque: ({ vehicle, shop }) => `Su ${vehicle}: la revisión gratis del apriete de ruedas (${shop})`,
     deferred: ({ vehicle, shop }) => `Su ${vehicle}: el trabajo que dejó para después (${shop})`,
   },
-  letters: {
-    estimate: (of) => [
-      `Hola, ${of.name}:`,
-      `aquí puede leer qué encontramos en su ${of.vehicle} y cuánto cuesta, y contestar: ${of.link}`,
-      `No se hace nada antes de que usted diga que sí. ${goodForAWeek(of)}`,
-    ],
-    report: (of) => [
-      `Hola, ${of.name}:`,
-      `el informe del trabajo en su ${of.vehicle} ya está sellado: ${of.link}`,
-      `Guárdelo: dice qué estaba mal, qué se hizo y qué sigue. ${goodForAWeek(of)}`,
-    ],
-    retorque: (of) => [
-      `Hola, ${of.name}:`,
-      `quitamos ruedas de su ${of.vehicle}. ${of.lines.join(' ')}`,
+  usual: {
+    estimate:
+      'Hola, {name}:\n\naquí puede leer qué encontramos en su {vehicle} y cuánto cuesta, y contestar: {link}',
+    report: 'Hola, {name}:\n\nel informe del trabajo en su {vehicle} ya está sellado: {link}',
+    retorque: 'Hola, {name}:\n\nquitamos ruedas de su {vehicle}. {when}',
+    deferred: 'Hola, {name}:\n\nusted contestó Después a un trabajo en su {vehicle}:\n\n{work}',
+  },
+  example: {
+    name: 'Jo Sample',
+    vehicle: 'Linnet C',
+    link: 'https://shop.example/customer#…',
+    when: 'Después de 50 a 100 millas: regrese, sin cita, para revisar gratis el apriete de ruedas.',
+    work: ['Sensor nuevo, trasera derecha', 'Llanta nueva, delantera izquierda'],
+  },
+  after: {
+    estimate: (of) => `No se hace nada antes de que usted diga que sí. ${goodForAWeek(of)}`,
+    report: (of) => `Guarde el informe: dice qué estaba mal, qué se hizo y qué sigue. ${goodForAWeek(of)}`,
+    retorque: (of) =>
       `Si siente una vibración u oye un golpeteo, deténgase donde sea seguro, no siga manejando y ${call(of)}.`,
-    ],
-    deferred: (of) => [
-      `Hola, ${of.name}:`,
-      `usted contestó Después a un trabajo en su ${of.vehicle}:`,
-      of.lines.map((line) => `- ${line}`).join('\n'),
-      `Para que lo hagamos, ${call(of)}. Los precios pueden haber cambiado desde entonces.`,
-    ],
+    deferred: (of) => `Para que lo hagamos, ${call(of)}. Los precios pueden haber cambiado desde entonces.`,
   },
   texts: {
     estimate: ({ shop, vehicle, link }) =>

@@ -14,7 +14,6 @@ import { findingActions } from './finding-actions.ts'
 import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { lights } from './lights.ts'
-import { linkMessage } from './link-message.ts'
 import { messages } from './messages.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
@@ -49,7 +48,6 @@ export const spanish: CustomerLanguage = {
   findingSentences,
   findingTitles,
   lights,
-  linkMessage,
   messages,
   nextSteps,
   observations,

@@ -1,19 +1,14 @@
-import { filledIn, type LinkMessage, type LinkMessageWording } from '@bayledger/wording/link-message'
-import { typedOrNull } from '../../lib/typed-text.ts'
+import { filledIn, ownMessagesIn } from '@bayledger/ledger/message-template'
+import type { CustomerLanguage } from '@bayledger/wording/language'
+import { type MessageFacts, templateValues } from '@bayledger/wording/messages'
 
-/**
- * The message with a customer's link, filled in: the shop's own, or `own` of a language in which the shop writes none.
- * `null` where there is neither.
- */
+/** The message with a customer's link, in their language: the shop's own words, or the usual short ones. */
 export const linkMessage = (
   settings: readonly { readonly kind: string; readonly body: unknown }[],
-  of: LinkMessage,
-  own: LinkMessageWording = null,
-): string | null => {
-  if (own !== null) return own(of)
-  const body = settings.find(({ kind }) => kind === 'report-head')?.body as
-    | { readonly linkMessage?: string | null }
-    | undefined
-  const template = typedOrNull(body?.linkMessage ?? '')
-  return template === null ? null : filledIn(template, of)
+  about: 'estimate' | 'report',
+  of: MessageFacts,
+  { code, messages }: Pick<CustomerLanguage, 'code' | 'messages'>,
+): string => {
+  const own = ownMessagesIn(settings.find(({ kind }) => kind === 'report-head')?.body)[about][code]
+  return own === null ? messages.texts[about](of) : filledIn(own, templateValues(of))
 }

@@ -4,6 +4,7 @@ import { Button } from '../button.tsx'
 import { ProblemNotice } from '../problem-notice.tsx'
 import { StatusLine } from '../sentence.tsx'
 import { ConflictNotice } from './conflict-notice.tsx'
+import type { RecordRow } from './record-rows.ts'
 import { RowField } from './row-field.tsx'
 import type { RecordEdit } from './use-record-edit.ts'
 import './record.css'
@@ -47,6 +48,7 @@ export function RecordForm({ edit, saveWord, savedWord, children }: RecordFormPr
             fault={edit.faultOf(row.key)}
             onChange={(value) => edit.set(row.key, value)}
           />
+          <RowPreview row={row} typed={(edit.values[row.key] ?? '').trim()} />
           {edit.isDoubted(row.key) ? (
             <label className="choice record-sure">
               <input
@@ -84,5 +86,16 @@ export function RecordForm({ edit, saveWord, savedWord, children }: RecordFormPr
       </div>
       <StatusLine>{savedWord}</StatusLine>
     </form>
+  )
+}
+
+/** What becomes of a text that was typed, for those rows of which that is known. */
+function RowPreview({ row, typed }: { row: RecordRow; typed: string }) {
+  if (row.kind !== 'text' || row.preview === undefined) return null
+  return (
+    <details className="record-preview">
+      <summary>How it goes out: {row.label}</summary>
+      <p>{row.preview(typed)}</p>
+    </details>
   )
 }

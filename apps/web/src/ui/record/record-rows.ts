@@ -30,6 +30,8 @@ export type RecordRow = (
       readonly most?: number
       /** A field of so many lines. */
       readonly lines?: number
+      /** The text as others will read it, from what is typed so far. */
+      readonly preview?: (typed: string) => string
     })
   | DayRow
 ) & {

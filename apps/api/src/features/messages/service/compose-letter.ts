@@ -1,5 +1,6 @@
 import type { Customer } from '@bayledger/contract/customers'
 import type { WithheldReason } from '@bayledger/contract/messages'
+import { filledIn, type OwnMessages } from '@bayledger/ledger/message-template'
 import { answerTo, newestBundles } from '@bayledger/ledger/questions/answers'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { nextSteps } from '@bayledger/ledger/questions/next-steps'
@@ -8,8 +9,7 @@ import { dayOf } from '@bayledger/report/compose/figures'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { CustomerLanguage } from '@bayledger/wording/language'
-import { filledIn } from '@bayledger/wording/link-message'
-import type { MessageFacts } from '@bayledger/wording/messages'
+import { letterText, type MessageFacts, templateValues } from '@bayledger/wording/messages'
 import { nextStepWords } from '@bayledger/wording/next-steps'
 import type { Letter, TextMessage } from '../../../carriers/carrier.ts'
 import type { Deps } from '../../../deps.ts'
@@ -123,28 +123,20 @@ const linkOf = async (deps: Deps, message: ClaimedMessage): Promise<string | 'wi
   return isOpen ? linkAddress(deps, linkSecret) : 'withdrawn'
 }
 
-type Head = { readonly linkMessage: string | null }
+type Head = { readonly messages: OwnMessages }
 
-/** The shop's own message with a link, in the language in which it writes one. */
-const ownMessage = (
-  { purpose }: ClaimedMessage,
-  { name, vehicle, link }: MessageFacts,
-  { linkMessage }: Head,
-  language: CustomerLanguage,
-): string | null => {
-  if (purpose !== 'estimate' || link === null) return null
-  if (language.linkMessage !== null) return language.linkMessage({ name, vehicle, link })
-  return linkMessage === null ? null : filledIn(linkMessage, { name, vehicle, link })
-}
-
+/** To a telephone: the shop's own words in the customer's language, or the usual short ones. */
 const textOf = (
-  message: ClaimedMessage,
+  { purpose }: ClaimedMessage,
   facts: MessageFacts,
-  head: Head,
+  { messages }: Head,
   language: CustomerLanguage,
-): string =>
-  ownMessage(message, facts, head, language) ??
-  language.messages.texts[message.purpose === 'report' ? 'report' : 'estimate'](facts)
+): string => {
+  const own = messages[purpose][language.code]
+  return own === null
+    ? language.messages.texts[purpose === 'report' ? 'report' : 'estimate'](facts)
+    : filledIn(own, templateValues(facts))
+}
 
 const letterOf = async (
   deps: Deps,
@@ -155,11 +147,10 @@ const letterOf = async (
   to: string,
 ): Promise<Letter> => {
   const language = customerLanguages[customer.language]
-  const own = ownMessage(message, facts, head, language)
-  const usual = language.messages.letters[message.purpose](facts)
+  const own = head.messages[message.purpose][language.code]
   const stop = stopAddress(deps, message.unsubscribe)
   const paragraphs = [
-    ...(own === null ? usual : [own, ...usual.slice(2)]),
+    letterText(language.messages, message.purpose, facts, own),
     language.messages.under({ ...facts, stop, about: choiceOf(message.purpose) }),
   ]
   return {

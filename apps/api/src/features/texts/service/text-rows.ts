@@ -1,4 +1,5 @@
 import type { TextsContent } from '@bayledger/contract/texts'
+import { type MessageAbout, messagesAbout } from '@bayledger/ledger/message-template'
 import { maybeTextCell, textCell } from '../../../core/csv/cells.ts'
 import type { RowOf } from '../../../core/csv/csv-table.ts'
 
@@ -6,13 +7,14 @@ import type { RowOf } from '../../../core/csv/csv-table.ts'
 export const textColumns = { text: textCell(40), words: maybeTextCell(600) }
 export type TextRow = RowOf<typeof textColumns>
 
+const messageNames = messagesAbout.flatMap((about) => [`message_${about}_en`, `message_${about}_es`] as const)
 const lineNames = ['line_1', 'line_2', 'line_3', 'line_4'] as const
 export const textNames = [
   ...lineNames,
   'telephone',
   'report_footer',
   'cautions',
-  'link_message',
+  ...messageNames,
   'quiet_hours',
 ] as const
 
@@ -26,7 +28,14 @@ export const rowsOfTexts = (texts: TextsContent): TextRow[] => {
     telephone: texts.telephone,
     report_footer: texts.reportFooter,
     cautions: texts.cautions,
-    link_message: texts.linkMessage,
+    message_estimate_en: texts.messages.estimate.en,
+    message_estimate_es: texts.messages.estimate.es,
+    message_report_en: texts.messages.report.en,
+    message_report_es: texts.messages.report.es,
+    message_retorque_en: texts.messages.retorque.en,
+    message_retorque_es: texts.messages.retorque.es,
+    message_deferred_en: texts.messages.deferred.en,
+    message_deferred_es: texts.messages.deferred.es,
     quiet_hours: texts.quietHours,
   }
   return textNames.map((text) => ({ text, words: words[text] ?? '' }))
@@ -38,12 +47,21 @@ export const textsOfRows = (texts: TextsContent, rows: readonly TextRow[]): Text
     [...rowsOfTexts(texts), ...rows].map((row) => [row.text.toLowerCase(), row.words] as const),
   )
   const orNone = (text: (typeof textNames)[number]) => words.get(text) || null
+  const messageOf = (about: MessageAbout) => ({
+    en: orNone(`message_${about}_en`),
+    es: orNone(`message_${about}_es`),
+  })
   return {
     lines: lineNames.map((text) => words.get(text) ?? '').filter((one) => one !== ''),
     telephone: orNone('telephone'),
     reportFooter: orNone('report_footer'),
     cautions: orNone('cautions'),
-    linkMessage: orNone('link_message'),
+    messages: {
+      estimate: messageOf('estimate'),
+      report: messageOf('report'),
+      retorque: messageOf('retorque'),
+      deferred: messageOf('deferred'),
+    },
     quietHours: orNone('quiet_hours'),
   }
 }

@@ -1,6 +1,7 @@
 import type { CsvFault } from '@bayledger/contract/csv'
 import { TextsContent } from '@bayledger/contract/texts'
 import type { Prisma } from '@bayledger/db/generated/client'
+import { ownMessagesIn } from '@bayledger/ledger/message-template'
 import type { CsvService } from '../../../core/csv/csv-service.ts'
 import type { CsvTable } from '../../../core/csv/csv-table.ts'
 import { listCsv } from '../../../core/csv/list-csv.ts'
@@ -24,7 +25,7 @@ const noTexts: TextsContent = {
   telephone: null,
   reportFooter: null,
   cautions: null,
-  linkMessage: null,
+  messages: ownMessagesIn(null),
   quietHours: null,
 }
 

@@ -46,29 +46,15 @@ export function LinkDialog({
       return made
     },
   })
-  const message =
-    link.data === undefined || language === null
-      ? null
-      : linkMessage(
-          settings.data?.settings ?? [],
-          {
-            name: order.customer.name,
-            vehicle: order.vehicle.description,
-            link: link.data.address,
-          },
-          language.linkMessage,
-        )
-  const printed =
-    link.data === undefined || language === null
-      ? null
-      : language.messages.texts[issued === null ? 'report' : 'estimate']({
-          name: order.customer.name,
-          vehicle: order.vehicle.description,
-          shop: settings.data?.shop.name ?? '',
-          telephone: null,
-          link: link.data.address,
-          lines: [],
-        })
+  const about = issued === null ? 'report' : 'estimate'
+  const facts = {
+    ...{ name: order.customer.name, vehicle: order.vehicle.description },
+    ...{ shop: settings.data?.shop.name ?? '', telephone: null, lines: [] },
+    link: link.data?.address ?? '',
+  }
+  const isReady = link.data !== undefined && language !== null
+  const message = isReady ? linkMessage(settings.data?.settings ?? [], about, facts, language) : null
+  const printed = isReady ? language.messages.texts[about](facts) : null
   return (
     <Dialog title="The customer’s link" onClose={onClose}>
       <div className="stack">

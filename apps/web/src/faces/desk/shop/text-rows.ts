@@ -2,6 +2,7 @@ import type { TextsContent } from '@bayledger/contract/texts'
 import { textFaults } from '../../../lib/fault-words.ts'
 import { type RecordRow, textIn } from '../../../ui/record/record-rows.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
+import { messageContent, messageRows, messageValues } from './message-rows.ts'
 
 const linesOf = (typed: string): string[] =>
   typed
@@ -16,8 +17,8 @@ const headFault = (typed: string): string | undefined => {
 
 const quietHours = /^([01]\d|2[0-3]):[0-5]\d-([01]\d|2[0-3]):[0-5]\d$/
 
-/** The rows of the shop's own texts. */
-export const textRows = (): readonly RecordRow[] => [
+/** The rows of the shop's own texts. `shop` and `telephone` are for messages as they go out. */
+export const textRows = (shop: string, telephone: string | null): readonly RecordRow[] => [
   {
     kind: 'text',
     key: 'lines',
@@ -55,17 +56,7 @@ export const textRows = (): readonly RecordRow[] => [
     most: 600,
     optional: 'nothing',
   },
-  {
-    kind: 'text',
-    key: 'linkMessage',
-    label: 'Message with the customer’s link',
-    hint: '{name}, {vehicle} and {link} are filled in.',
-    lines: 3,
-    most: 400,
-    optional: 'none',
-    fault: (typed) => (typed.includes('{link}') ? undefined : textFaults.noLink),
-    part: 'Messages',
-  },
+  ...messageRows(shop, telephone),
   {
     kind: 'text',
     key: 'quietHours',
@@ -82,14 +73,14 @@ export const textValues = ({
   telephone,
   cautions,
   reportFooter,
-  linkMessage,
+  messages,
   quietHours: hours,
 }: TextsContent): RowValues => ({
   lines: lines.join('\n'),
   telephone: telephone ?? '',
   cautions: cautions ?? '',
   reportFooter: reportFooter ?? '',
-  linkMessage: linkMessage ?? '',
+  ...messageValues(messages),
   quietHours: hours ?? '',
 })
 
@@ -98,6 +89,6 @@ export const textContent = (values: RowValues): TextsContent => ({
   telephone: textIn(values, 'telephone') || null,
   cautions: textIn(values, 'cautions') || null,
   reportFooter: textIn(values, 'reportFooter') || null,
-  linkMessage: textIn(values, 'linkMessage') || null,
+  messages: messageContent(values),
   quietHours: textIn(values, 'quietHours') || null,
 })
