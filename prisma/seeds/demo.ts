@@ -3,7 +3,7 @@ import type { PrismaClient } from '@bayledger/db/generated/client'
 import { sha256Hex } from '@bayledger/ledger/digests'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
 import { SafetyFigure } from '@bayledger/reckoning/sheet'
-import type { DemoLine } from './demo/order-pen.ts'
+import type { DemoLine, DemoPhoto } from './demo/order-pen.ts'
 import type { DemoLink } from './demo/orders.ts'
 import { people } from './demo/people.ts'
 import { demoId } from './demo/seeded.ts'
@@ -20,6 +20,8 @@ export type DemoSeeding = {
   readonly appendEntry: (line: DemoLine) => Promise<void>
   /** Makes the customer's link under its id, with a secret of its own. */
   readonly issueLink: (orderId: string, link: DemoLink) => Promise<void>
+  /** Sends a photo in pieces, as its tablet does. */
+  readonly sendPhoto: (photo: DemoPhoto, at: string) => Promise<void>
   /** Composes, seals, stores and appends the report of an order's present state. */
   readonly sealReport: (order: { orderId: string; sealedBy: string; sealedAt: string }) => Promise<void>
   readonly progress: (words: string) => void
@@ -42,6 +44,8 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
   )
   for (const order of demo.orders) {
     for (const line of order.lines) await seeding.appendEntry(line)
+    for (const photo of order.photos)
+      await seeding.sendPhoto(photo, order.lines.at(-1)?.receivedAt ?? demo.calendar.now)
     for (const link of order.links) {
       await seeding.issueLink(order.orderId, link)
       await prisma.linkOpening.createMany({

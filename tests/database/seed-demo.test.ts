@@ -92,6 +92,14 @@ describe('the demo, loaded through the service', () => {
     expect(kept.length).toBe(sides.length)
   })
 
+  it('has received every photo, each with a copy for viewing', async () => {
+    const taken = demo.orders.flatMap(({ photos }) => photos.map(({ digest }) => digest))
+    expect(taken.length).toBeGreaterThanOrEqual(5)
+    const received = await prisma.receivedPhoto.findMany({ select: { digest: true } })
+    expect(new Set(received.map(({ digest }) => digest))).toEqual(new Set(taken))
+    expect(await prisma.photoPiece.count()).toBe(0)
+  })
+
   it('shows the link of T-2602 as opened once', async () => {
     const links = await prisma.customerLink.findMany({ include: { openings: true } })
     expect(links.map(({ openings }) => openings.map(({ openedAt }) => openedAt.toISOString()))).toEqual([

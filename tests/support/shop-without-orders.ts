@@ -18,6 +18,7 @@ export const loadShopWithoutOrders = async (serviceUrl: string, now: string): Pr
       hashPassword,
       appendEntry: unused,
       issueLink: unused,
+      sendPhoto: unused,
       sealReport: unused,
       progress: () => undefined,
     })

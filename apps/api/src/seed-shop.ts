@@ -1,3 +1,4 @@
+import { photoPieceBytes, photoPieceCount } from '@bayledger/contract/photos'
 import type { PrismaClient } from '@bayledger/db/client'
 import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
@@ -10,6 +11,7 @@ import { type Deps, forShop, type Parts } from './deps.ts'
 import { appendDraft } from './features/entries/service/append-draft.ts'
 import { linkMs } from './features/links/policy.ts'
 import { insertLink } from './features/links/store.ts'
+import { putPhotoPiece } from './features/photos/service.ts'
 import { sealOrderReport } from './features/reports/service.ts'
 import { hashPassword } from './features/sessions/service/hash-password.ts'
 import { agreementMinutes } from './features/staff/policy.ts'
@@ -49,6 +51,15 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
         expiresAt: new Date(Date.parse(sentAt) + linkMs),
         staffId: sentBy,
       }),
+    sendPhoto: async ({ digest, bytes }, sentAt) => {
+      for (let number = 0; number < photoPieceCount(bytes.length); number += 1) {
+        const from = number * photoPieceBytes
+        await putPhotoPiece(at(sentAt), digest, {
+          number,
+          bytes: bytes.subarray(from, from + photoPieceBytes),
+        })
+      }
+    },
     sealReport: async ({ orderId, sealedBy, sealedAt }) => {
       await sealOrderReport(at(sealedAt), { orderId, entryId: newId(), staffId: sealedBy })
     },

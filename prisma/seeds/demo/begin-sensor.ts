@@ -4,6 +4,7 @@ import type { RoadPosition } from '@bayledger/reckoning/wheels'
 import { paceFrom } from './arrival-check.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
+import { takePhoto } from './photos.ts'
 
 type Begun = {
   readonly wheel: RoadPosition
@@ -24,9 +25,9 @@ export const beginSensor = (pen: OrderPen, begun: Begun): void => {
   const sensor = sensorOf(pen.state().sheet?.sheet)
   const torque = sensor?.stemNutTorque ?? sensor?.stemScrewTorque
   if (!sensor || !torque) throw new RangeError(`${pen.number}: the sheet has no sensor to fit`)
-  const pace = paceFrom(begun.from, 240)
-  const write = <K extends Kind>(kind: K, payload: PayloadOf<K>) =>
-    pen.write(kind, payload, { at: pace(), by: begun.by, deviceId: begun.deviceId })
+  const pace = paceFrom(begun.from, 220)
+  const now = () => ({ at: pace(), by: begun.by, deviceId: begun.deviceId })
+  const write = <K extends Kind>(kind: K, payload: PayloadOf<K>) => pen.write(kind, payload, now())
 
   write('part.drawn', {
     stepKey: `${wheel}.sensor.match`,
@@ -62,6 +63,8 @@ export const beginSensor = (pen: OrderPen, begun: Begun): void => {
     fastenerDamage: null,
     inside: 'sound',
   })
+  takePhoto(pen, { photo: 'tire-inside', subject: 'inside', wheel, stepKey: `${wheel}.tire.inside` }, now())
+  takePhoto(pen, { photo: 'sensor-number', subject: 'sensor', wheel, stepKey: `${wheel}.sensor.fit` }, now())
   write('sensor.fitted', {
     stepKey: `${wheel}.sensor.fit`,
     wheel,

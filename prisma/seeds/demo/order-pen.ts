@@ -17,6 +17,9 @@ import { sheets } from './sheets.ts'
 /** A side that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
 export type DemoSide = { readonly digest: string; readonly salt: string; readonly text: string }
 
+/** A photo whose entry names it by the SHA-256 of its bytes. */
+export type DemoPhoto = { readonly digest: string; readonly bytes: Uint8Array }
+
 /** One entry on its way into a ledger, with the sides it names and what the server gives it. */
 export type DemoLine = {
   readonly draft: Draft
@@ -50,6 +53,9 @@ export type OrderPen = {
   readonly shown: (text: string) => string
   /** The digest of a money side; it travels with the next entry, and the same money is put into a side once. */
   readonly money: (content: object) => string
+  /** Keeps the bytes of a photo that an entry names. */
+  readonly carries: (photo: DemoPhoto) => void
+  readonly photos: () => readonly DemoPhoto[]
   /** Every money side of the order so far, text by digest. */
   readonly moneySides: () => MoneySides
   /** An entry made ready for the ledger and not appended: what only the loader can write. */
@@ -66,6 +72,7 @@ export const orderPen = (
 ): OrderPen => {
   const pen = ledgerPen(shopId, demoId(`order/${number}`))
   const lines: DemoLine[] = []
+  const photos: DemoPhoto[] = []
   let waiting: DemoSide[] = []
   let sides = 0
   let agreements = 0
@@ -137,6 +144,8 @@ export const orderPen = (
     personal: side,
     shown: side,
     money,
+    carries: (photo) => photos.push(photo),
+    photos: () => photos,
     moneySides: () => moneyTexts,
     line,
     write,

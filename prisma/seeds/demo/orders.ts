@@ -3,7 +3,7 @@ import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoEnd } from './hand-back.ts'
 import type { DemoInstrument } from './instruments.ts'
-import { type DemoLine, type OrderPen, orderPen } from './order-pen.ts'
+import { type DemoLine, type DemoPhoto, type OrderPen, orderPen } from './order-pen.ts'
 import { writeT2601 } from './orders/t-2601.ts'
 import { t2602Link, writeT2602 } from './orders/t-2602.ts'
 import { writeT2603 } from './orders/t-2603.ts'
@@ -33,6 +33,7 @@ export type DemoOrder = {
   readonly entries: readonly Entry[]
   readonly money: MoneySides
   readonly links: readonly DemoLink[]
+  readonly photos: readonly DemoPhoto[]
   /** The end that needs the shop's signing key: the loader seals, then hands back. `null`: still open. */
   readonly end: DemoEnd | null
 }
@@ -103,6 +104,9 @@ const whenLookedAt = (number: string, write: () => Written): DemoOrder => {
     get links() {
       return written().links
     },
+    get photos() {
+      return written().photos
+    },
     get end() {
       return written().end
     },
@@ -115,5 +119,6 @@ const writtenBy = (pen: OrderPen, links: readonly DemoLink[], end: DemoEnd | nul
   entries: pen.entries(),
   money: pen.moneySides(),
   links,
+  photos: pen.photos(),
   end,
 })

@@ -3,6 +3,7 @@ import { composeReportContent, type ReportContext } from '@bayledger/report/comp
 import type { ReportContent } from '@bayledger/report/content'
 import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { LanguageCode } from '@bayledger/wording/language'
+import { photoSize } from '../../../../prisma/seeds/demo/photos.ts'
 import { type DemoShop, demoShop } from '../../../../prisma/seeds/demo-shop.ts'
 import { presentShopHead } from '../features/settings/present.ts'
 
@@ -54,7 +55,7 @@ const contextOf = (
     ),
     staff: Object.fromEntries(shop.staff.map(({ id, name }) => [id, name])),
     money: order.money,
-    photosReceived: new Set(),
-    pictures: new Map(),
+    photosReceived: new Set(order.photos.map(({ digest }) => digest)),
+    pictures: new Map(order.photos.map(({ digest, bytes }) => [digest, { bytes, ...photoSize }])),
   }
 }

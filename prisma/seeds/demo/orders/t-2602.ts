@@ -3,6 +3,7 @@ import { confirmFindings } from '../confirm-findings.ts'
 import { issueEstimate } from '../issue-estimate.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
+import { takePhoto } from '../photos.ts'
 import { tabletId } from '../places.ts'
 import { demoId } from '../seeded.ts'
 import { sensorSets } from '../sensor-sets.ts'
@@ -47,8 +48,14 @@ export const writeT2602 = (pen: OrderPen): void => {
     stored: ids,
     codes: [{ class: 'no-signal', wheel: 'RR', text: 'Wheel sensor, right rear: no signal' }],
   })
+  const label = takePhoto(
+    pen,
+    { photo: 'door-label', subject: 'placard', wheel: null },
+    { at: '08:37', by: people.bo, deviceId: tabletId(2) },
+  )
   confirmFindings(pen, { by: people.bo, deviceId: tabletId(2), issuedAt: '08:47', confirmedAt: '08:49' })
   const revision = issueEstimate(pen, { at: '09:06', by: people.ottoline, readyAt: '14:00', look: 'charged' })
+  pen.write('photo.shared', { photoId: label.id, shared: true }, { at: '09:10', by: people.ottoline })
   pen.write(
     'estimate.shown',
     { revision, channel: 'link', linkId: t2602Link.linkId },

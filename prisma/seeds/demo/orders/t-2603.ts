@@ -8,6 +8,9 @@ import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
 import { askedAbout, writeUp } from '../write-up.ts'
 
+/** As it is printed on the new sensor. */
+export const t2603Sensor = '1FC40B27'
+
 /** Moor A: two of four aged sensors are silent. Two authorized, the set of four deferred; the left front is being fitted. */
 export const writeT2603 = (pen: OrderPen): void => {
   const ids = sensorSets.moorA
@@ -55,7 +58,7 @@ export const writeT2603 = (pen: OrderPen): void => {
     by: people.ines,
     deviceId: tabletId(4),
     from: '11:08',
-    sensorId: '1FC40B27',
+    sensorId: t2603Sensor,
     partNumber: 'TS-315-C',
     lot: 'K7714',
     madeMonth: pen.calendar.inMonth('2025-08'),

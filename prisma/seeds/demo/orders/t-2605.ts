@@ -4,6 +4,7 @@ import { type DemoEnd, endOf } from '../hand-back.ts'
 import { authorizeAll, issueEstimate } from '../issue-estimate.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
+import { takePhoto } from '../photos.ts'
 import { tabletId } from '../places.ts'
 import { workThrough } from '../work-through.ts'
 import { askedAbout, writeUp } from '../write-up.ts'
@@ -45,6 +46,11 @@ export const writeT2605 = (pen: OrderPen): DemoEnd => {
     stored: {},
     codes: [],
   })
+  takePhoto(
+    pen,
+    { photo: 'sidewall', subject: 'other', wheel: 'LF' },
+    { at: '09:30', by: people.rufus, deviceId: tabletId(1) },
+  )
   confirmFindings(pen, { by: people.rufus, deviceId: tabletId(1), issuedAt: '09:33', confirmedAt: '09:35' })
   issueEstimate(pen, { at: '09:50', by: people.ottoline, readyAt: '11:00', look: 'waived-with-work' })
   authorizeAll(pen, { by: people.ottoline, shownAt: '09:54', decidedAt: '09:55', channel: 'in-person' })

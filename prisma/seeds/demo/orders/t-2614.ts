@@ -5,6 +5,7 @@ import { type DemoEnd, endOf } from '../hand-back.ts'
 import { declineAll, issueEstimate } from '../issue-estimate.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { people } from '../people.ts'
+import { takePhoto } from '../photos.ts'
 import { tabletId } from '../places.ts'
 import { sensorSets } from '../sensor-sets.ts'
 import { lookFeeCents } from '../settings.ts'
@@ -47,12 +48,18 @@ export const writeT2614 = (pen: OrderPen): DemoEnd => {
     stored: { ...ids, SP },
     codes: [],
   })
+  const bulge = takePhoto(
+    pen,
+    { photo: 'bulge', subject: 'damage', wheel: 'LF' },
+    { at: '09:56', by: people.bo, deviceId: tabletId(3) },
+  )
   const issued = confirmFindings(pen, {
     by: people.bo,
     deviceId: tabletId(3),
     issuedAt: '10:02',
     confirmedAt: '10:04',
   })
+  pen.write('photo.shared', { photoId: bulge.id, shared: true }, { at: '10:07', by: people.ottoline })
   pen.write(
     'stop.told',
     {
