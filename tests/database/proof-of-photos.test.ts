@@ -13,7 +13,7 @@ beforeAll(async () => {
   bench = await startProofBench()
   const { replay, shop } = bench
   const desk = await replay.as('ottoline', 'desk')
-  const order = freshCopy(shop.demo, 'T-2603')
+  const order = freshCopy(shop.demo, 'T-2604')
   await replay.sendUntil(order.lines)
   const write = writerOn(shop, order.orderId)
   const bytes = await drawnJpeg({ width: 300, height: 200 })

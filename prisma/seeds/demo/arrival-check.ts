@@ -1,13 +1,18 @@
 import type { PayloadOf } from '@bayledger/ledger/registry'
-import type { SensorAnswer } from '@bayledger/ledger/subjects/arrival/kinds'
-import type { LightBehavior, ModuleCode, TireDamage } from '@bayledger/reckoning/evidence/evidence'
+import type { PunctureRecord, SensorAnswer } from '@bayledger/ledger/subjects/arrival/kinds'
+import type {
+  LightBehavior,
+  ModuleCode,
+  StemCondition,
+  TireDamage,
+} from '@bayledger/reckoning/evidence/evidence'
 import type { Temperature } from '@bayledger/reckoning/quantity'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { goodGauge } from './instruments.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 import { tamberStreet } from './places.ts'
-import { sidewallSeen } from './sidewall-seen.ts'
+import { julyOf, sidewallSeen } from './sidewall-seen.ts'
 
 /** A sensor that refers to sea level reads this much under a gauge at 820 ft: 14.70 − 14.27 psi. */
 export const seaLevelOffsetPsi = 0.4
@@ -29,13 +34,17 @@ export type ArrivalWheel = {
   /** Absent: as old as the others. */
   readonly sensorAgeMonths?: number
   readonly tireDamage?: readonly TireDamage[]
+  readonly punctures?: readonly PunctureRecord[]
+  /** Absent: sound. */
+  readonly stem?: StemCondition
+  readonly sealantSeen?: boolean
 }
 
 type ArrivalCheck = {
   readonly by: DemoPerson
   readonly deviceId: string
-  /** The hour and minute at which the check begins; its entries follow twenty seconds apart. */
-  readonly from: string
+  /** When the check begins; its entries follow twenty seconds apart, or whenever `from` says. */
+  readonly from: string | (() => string)
   readonly outdoor: number
   readonly overnightLow: number
   readonly minutesDriven: number | null
@@ -49,16 +58,20 @@ type ArrivalCheck = {
   readonly valve: 'snap-in' | 'clamp-in' | 'plain'
   readonly tires: {
     readonly ageYears: number
+    /** The day on which they were made; absent: in a July that makes them as old as this. */
+    readonly madeOn?: string
     readonly treadDepth32nds: number
     readonly sensorAgeMonths: number | null
   }
   readonly stored: Partial<Record<WheelPosition, string>>
   readonly codes: readonly ModuleCode[]
+  /** IDs on the vehicle's list that none of its places holds. */
+  readonly strayIds?: readonly string[]
 }
 
 /** The arrival check: temperatures, light, every tire and sensor, what the vehicle has stored. */
 export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
-  const pace = paceFrom(seen.from, 20)
+  const pace = typeof seen.from === 'string' ? paceFrom(seen.from, 20) : seen.from
   const write = <
     K extends
       | 'surroundings.recorded'
@@ -99,7 +112,15 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       'wheel.checked',
       wheelChecked('SP', spare.gauge, spare.id === null ? null : sensorAnswer(seen, spare.gauge, spare)),
     )
-  for (const { wheel, sensorAgeMonths, tireDamage = [] } of seen.wheels)
+  const madeOn = seen.tires.madeOn ?? julyOf(seen.tires.ageYears)
+  for (const {
+    wheel,
+    sensorAgeMonths,
+    tireDamage = [],
+    punctures,
+    stem = 'sound',
+    sealantSeen = false,
+  } of seen.wheels)
     write(
       'tire.inspected',
       tireInspected(wheel, {
@@ -108,7 +129,10 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
         tireAgeYears: seen.tires.ageYears,
         sensorAgeMonths: sensorAgeMonths ?? seen.tires.sensorAgeMonths,
         tireDamage: [...tireDamage],
-        ...sidewallSeen(pen, wheel, seen.tires.ageYears),
+        stem,
+        sealantSeen,
+        ...(punctures ? { punctures: [...punctures] } : {}),
+        ...sidewallSeen(pen, wheel, madeOn),
       }),
     )
   if (spare)
@@ -120,7 +144,9 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
         tireAgeYears: seen.tires.ageYears,
         sensorAgeMonths: spare.id === null ? null : seen.tires.sensorAgeMonths,
         tireDamage: [],
-        ...sidewallSeen(pen, 'SP', seen.tires.ageYears),
+        stem: 'sound',
+        sealantSeen: false,
+        ...sidewallSeen(pen, 'SP', madeOn),
       }),
     )
   if (seen.frequencyMHz !== null)
@@ -131,7 +157,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
       notation: 'hex',
       ids: seen.stored,
       codes: [...seen.codes],
-      strayIds: [],
+      strayIds: [...(seen.strayIds ?? [])],
       why: null,
     })
 }
@@ -177,6 +203,9 @@ type TireSeen = Pick<
   | 'tireAgeYears'
   | 'sensorAgeMonths'
   | 'tireDamage'
+  | 'punctures'
+  | 'stem'
+  | 'sealantSeen'
   | 'sizeSeen'
   | 'dateCodeSeen'
 >
@@ -186,8 +215,6 @@ const tireInspected = (wheel: WheelPosition, tire: TireSeen): PayloadOf<'tire.in
   stepKey: null,
   wheel,
   ...tire,
-  stem: 'sound',
-  sealantSeen: false,
   fastenerDamage: [],
   inside: null,
 })

@@ -3,6 +3,7 @@ import type { EntryOfKind } from '@bayledger/ledger/entry'
 import { evidenceOf } from '@bayledger/ledger/questions/evidence-of'
 import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
+import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 
@@ -14,9 +15,16 @@ export const confirmFindings = (
     deviceId,
     issuedAt,
     confirmedAt,
-  }: { by: DemoPerson; deviceId: string; issuedAt: string; confirmedAt: string },
+    history = nothingOnRecord,
+  }: {
+    by: DemoPerson
+    deviceId: string
+    issuedAt: string
+    confirmedAt: string
+    history?: HistoryEvidence
+  },
 ): EntryOfKind<'diagnosis.issued'> => {
-  const evidence = evidenceOf(pen.state(), nothingOnRecord)
+  const evidence = evidenceOf(pen.state(), history)
   const issued = pen.write(
     'diagnosis.issued',
     { evidence, diagnosis: diagnose(evidence), evidenceDigest: digestOf(evidence) },

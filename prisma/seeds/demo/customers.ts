@@ -85,8 +85,15 @@ export const vehicles: readonly DemoVehicle[] = rows.map(([key, sheet, customer,
   sheetId: sheets[sheet].sheetId,
 }))
 
+/** A vehicle that comes to the shop, with what is on file of it. */
+export type DemoVisitor = {
+  readonly vehicle: DemoVehicle
+  readonly sheet: (typeof sheets)[SheetKey]
+  readonly ownerName: string
+}
+
 /** The vehicle of a key such as `tarn-a`, with its owner's name; a key that the demo lacks throws a RangeError. */
-export const vehicleOf = (key: string) => {
+export const vehicleOf = (key: string): DemoVisitor => {
   const row = rows.find(([candidate]) => candidate === key)
   const vehicle = vehicles.find(({ id }) => id === demoId(`vehicle/${key}`))
   if (!row || !vehicle) throw new RangeError(`the demo has no vehicle "${key}"`)

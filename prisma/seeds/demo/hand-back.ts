@@ -13,6 +13,8 @@ type HandBack = {
   readonly signedBy: string | null
   /** The second person who agreed to a release before the cure is proven. */
   readonly releaseAgreedBy: DemoPerson | null
+  /** Whether the customer was told to have the torque checked; absent: no wheel was off. */
+  readonly retorqueAdvised?: boolean
 }
 
 export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
@@ -24,7 +26,7 @@ export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
       odometer: { value: end.odometerMiles, unit: 'mi' },
       odometerConfirmed: false,
       lockingKeyReturned: null,
-      retorqueAdvised: false,
+      retorqueAdvised: end.retorqueAdvised ?? false,
       signature: end.signedBy === null ? null : pen.personal(end.signedBy),
       releaseAgreedBy: end.releaseAgreedBy && pen.agreedBy(end.releaseAgreedBy),
     },

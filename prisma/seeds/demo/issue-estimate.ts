@@ -1,18 +1,20 @@
 import { canonicalText } from '@bayledger/ledger/digests'
-import { isLook } from '@bayledger/ledger/questions/answers'
+import { isLook, unansweredBundles } from '@bayledger/ledger/questions/answers'
 import { authorizedWorks, openedTires } from '@bayledger/ledger/questions/authorized-works'
+import { agreedSearches } from '@bayledger/ledger/questions/money'
 import { tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import type { BundleAnswer, Consent } from '@bayledger/ledger/subjects/consent/kinds'
 import type { Bundle } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import { firstPrices as prices } from '@bayledger/reckoning/money/first-prices'
-import type { OfferOf } from '@bayledger/reckoning/money/offer'
+import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
+import type { OfferedBundle, OfferOf } from '@bayledger/reckoning/money/offer'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import { english } from '@bayledger/wording/en/english'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
-import { customerOf } from './customers.ts'
+import { customerOf, type DemoCustomer } from './customers.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 
@@ -21,20 +23,34 @@ type Issue = {
   readonly by: DemoPerson
   readonly readyAt: string
   readonly look: OfferOf['look']
+  /** What the customer asks for and what the advisor adds, beside what the findings offer. */
+  readonly added?: readonly OfferedBundle[]
+  readonly lineDiscounts?: readonly LineDiscount[]
 }
 
 /** Freezes what the confirmed findings offer into the next version of the estimate; answers its number. */
-export const issueEstimate = (pen: OrderPen, { at, by, readyAt, look }: Issue): number => {
+export const issueEstimate = (
+  pen: OrderPen,
+  { at, by, readyAt, look, added = [], lineDiscounts = [] }: Issue,
+): number => {
   const { diagnosis, sheet, estimates } = pen.state()
   if (!diagnosis || !sheet) throw new RangeError(`${pen.number}: an estimate follows findings`)
+  const offered = offerBundles({
+    diagnosis: diagnosis.diagnosis,
+    sheet: sheet.sheet,
+    prices,
+    look,
+    opened: openedTires(pen.state()),
+  })
   const estimate = priceEstimate({
-    bundles: offerBundles({
-      diagnosis: diagnosis.diagnosis,
-      sheet: sheet.sheet,
-      prices,
-      look,
-      opened: openedTires(pen.state()),
-    }),
+    // The look comes last, after what was added.
+    bundles: [
+      ...offered.filter(({ bundleKey }) => bundleKey !== 'look'),
+      ...added,
+      ...offered.filter(({ bundleKey }) => bundleKey === 'look'),
+    ],
+    agreed: agreedSearches(pen.state(), pen.moneySides()),
+    lineDiscounts,
     prices,
     revision: estimates.length + 1,
     readyAt: pen.calendar.at(readyAt),
@@ -48,6 +64,8 @@ type Decision = {
   readonly shownAt: string
   readonly decidedAt: string
   readonly channel: 'in-person' | 'telephone'
+  /** Absent: one of the demo's own. */
+  readonly customer?: DemoCustomer
 }
 
 /**
@@ -75,25 +93,27 @@ export const declineAll = (pen: OrderPen, decision: Decision): void =>
     cautionsShown: cautions,
   }))
 
-const answerAll = (
+/** Shows the newest version and records one answer to each bundle that waits for one; the server then issues the plan. */
+export const answerAll = (
   pen: OrderPen,
-  { by, shownAt, decidedAt, channel }: Decision,
+  { by, shownAt, decidedAt, channel, ...decision }: Decision,
   answerTo: (bundle: Bundle) => BundleAnswer,
 ): void => {
   const issued = pen.state().estimates.at(-1)
   const sheet = pen.state().sheet?.sheet
-  const customer = customerOf(pen.state().opened?.customerId ?? '')
+  const customer = decision.customer ?? customerOf(pen.state().opened?.customerId ?? '')
   if (!issued || !sheet) throw new RangeError(`${pen.number}: there is no estimate to answer`)
   const shown = shownEstimate(english, issued, pen.moneySides())
   if (!shown) throw new RangeError(`${pen.number}: the estimate has no money`)
-  const { revision, bundles } = issued.scope
+  const { revision } = issued.scope
+  const open = unansweredBundles(pen.state()).filter((bundle) => !isLook(bundle))
   pen.write('estimate.shown', { revision, channel, linkId: null }, { at: shownAt, by })
   const decided = pen.write(
     'estimate.decided',
     {
       revision,
       digest: issued.digest,
-      answers: bundles.filter((bundle) => !isLook(bundle)).map(answerTo),
+      answers: open.map(answerTo),
       by: { relation: 'owner', name: pen.personal(customer.name) },
       consent: consentOf(pen, customer, channel, shownAt),
       shown: pen.shown(channel === 'telephone' ? readOut(shown) : canonicalText(shown)),
@@ -106,14 +126,17 @@ const answerAll = (
   const works = authorizedWorks(pen.state())
   pen.write(
     'plan.issued',
-    { plan: planJob(sheet, works, 1, tireDangers(pen.state())), decisionId: decided.id },
+    {
+      plan: planJob(sheet, works, (pen.state().plan?.plan.planVersion ?? 0) + 1, tireDangers(pen.state())),
+      decisionId: decided.id,
+    },
     { at: decidedAt, restsOn: [decided.id] },
   )
 }
 
 const consentOf = (
   pen: OrderPen,
-  customer: ReturnType<typeof customerOf>,
+  customer: DemoCustomer,
   channel: 'in-person' | 'telephone',
   calledAt: string,
 ): Consent =>

@@ -6,22 +6,24 @@ import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { DemoCalendar } from './calendar.ts'
 import type { OrderPen } from './order-pen.ts'
 
-/** What a technician reads on a sidewall: the size of the sheet, and a date code as old as the tire. */
+/** What a technician reads on a sidewall: the size of the sheet, and the date code of the week before a day of the demo's calendar. */
 export const sidewallSeen = (
   pen: OrderPen,
   wheel: WheelPosition,
-  ageYears: number,
+  madeOn: string,
 ): Pick<PayloadOf<'tire.inspected'>, 'sizeSeen' | 'dateCodeSeen'> => {
   const size = tiresOf(pen.state().sheet?.sheet)?.[axleOf(wheel)]?.size
   return {
     ...(size === undefined ? {} : { sizeSeen: { readable: true, text: size } }),
-    dateCodeSeen: { readable: true, text: dateCodeOf(pen.calendar, ageYears) },
+    dateCodeSeen: { readable: true, text: dateCodeOf(pen.calendar, madeOn) },
   }
 }
 
 /** Made in mid-July, so that the tire has these full years in January, whichever day plays the demo's. */
-const dateCodeOf = (calendar: DemoCalendar, ageYears: number): string => {
-  const made = calendar.on(`${2025 - ageYears}-07-15`)
+export const julyOf = (ageYears: number): string => `${2025 - ageYears}-07-15`
+
+const dateCodeOf = (calendar: DemoCalendar, madeOn: string): string => {
+  const made = calendar.on(madeOn)
   const year = Number(made.slice(0, 4))
   const week = Array.from({ length: weeksOfYear(year) }, (_, index) => weeksOfYear(year) - index).find(
     (one) => sundayOfWeek({ year, week: one }) <= made,

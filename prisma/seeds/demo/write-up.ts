@@ -1,13 +1,14 @@
 import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
 import type { EventEvidence, LightBehavior } from '@bayledger/reckoning/evidence/evidence'
-import { vehicleOf } from './customers.ts'
+import { type DemoVisitor, vehicleOf } from './customers.ts'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 import { tamberStreet } from './places.ts'
 import { lookFeeCents } from './settings.ts'
 
 type WriteUp = {
-  readonly vehicle: string
+  /** A key of the demo's vehicles, or a vehicle of another source. */
+  readonly vehicle: string | DemoVisitor
   /** Four times of the demo day: opened, complaint, consent, sheet. */
   readonly at: readonly [string, string, string, string]
   readonly by: DemoPerson
@@ -19,11 +20,14 @@ type WriteUp = {
   readonly events: readonly EventEvidence[]
   readonly consentBy: 'in-person' | 'telephone'
   readonly lookFee: LookFeeTerms
+  /** The order that this one comes back from. */
+  readonly comebackOf?: string
 }
 
 /** The desk's part: who, which vehicle, the complaint in the customer's words, consent to look and to drive. */
 export const writeUp = (pen: OrderPen, told: WriteUp): void => {
-  const { vehicle, sheet, ownerName } = vehicleOf(told.vehicle)
+  const { vehicle, sheet, ownerName } =
+    typeof told.vehicle === 'string' ? vehicleOf(told.vehicle) : told.vehicle
   const [opened, complaint, consent, chosen] = told.at
   pen.write(
     'order.opened',
@@ -35,7 +39,7 @@ export const writeUp = (pen: OrderPen, told: WriteUp): void => {
       promisedAt: pen.calendar.at(told.promisedAt),
       odometer: { value: told.odometerMiles, unit: 'mi' },
       odometerConfirmed: false,
-      comebackOf: null,
+      comebackOf: told.comebackOf ?? null,
     },
     { at: opened, by: told.by },
   )
