@@ -8,7 +8,7 @@ import type { Figure } from './table.ts'
  * to another target 1.10, a thought before each unit of work 1.35. The model was measured with keyboards and mice; for a
  * finger on a tablet it is an estimate. The screen's answer to each touch is added as it was measured.
  */
-const operators = { key: 0.28, point: 1.1, think: 1.35 } as const
+export const operators = { key: 0.28, point: 1.1, think: 1.35 } as const
 
 type Counted = {
   readonly think: () => void

@@ -216,6 +216,11 @@ const losesNoKey = async (bay: Page, orderId: string): Promise<void> => {
   const hand = await handOf(bay)
   await tap(button(bay, /^left front/i))
   await shows(bay, 'Gauge the left front tire')
+  const clicks = await bay.evaluateHandle(() => {
+    const seen: string[] = []
+    addEventListener('click', ({ target }) => seen.push(String(target)), { capture: true })
+    return seen
+  })
   const [three, one] = [await centerOf(button(bay, '3', true)), await centerOf(button(bay, '1', true))]
   await hand.down(three, 1)
   await hand.down(one, 2)
@@ -224,6 +229,8 @@ const losesNoKey = async (bay: Page, orderId: string): Promise<void> => {
   await hand.up(2)
   expect(await bay.locator('.pad-entry').inputValue()).toBe('31')
   await type(bay, '.6')
+  // A key has pressed when the finger leaves it: the browser makes no click of the touch besides, which a slow tablet would feel.
+  expect(await clicks.jsonValue()).toEqual([])
   await shows(bay, /readings say/)
   await tap(button(bay, /^right front/i))
   await type(bay, '31.4')

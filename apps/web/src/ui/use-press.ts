@@ -1,4 +1,4 @@
-import { type MouseEvent, type PointerEvent, useRef } from 'react'
+import { type MouseEvent, type PointerEvent, type TouchEvent, useRef } from 'react'
 import { ghostMilliseconds } from './hold-steps.ts'
 
 /** A finger rolls a little while it presses: so far outside the edge, in pixels, it is still on the button. */
@@ -34,6 +34,11 @@ export const usePress = (onPress: () => void) => {
     },
     onPointerCancel: (event: PointerEvent) => {
       begun.current.delete(event.pointerId)
+    },
+    // The pointer has pressed already. The mouse events and the click that a browser makes of a touch would cost a slow
+    // tablet a second round of focus and paint.
+    onTouchEnd: (event: TouchEvent) => {
+      if (event.cancelable) event.preventDefault()
     },
     onClick: (event: MouseEvent) => {
       // No pointer made this click: a key, or assistive technology.
