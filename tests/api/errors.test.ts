@@ -67,6 +67,8 @@ const setOf = async (whose: 'bo' | 'marguerite', secret: 'pin' | 'password', bod
     'if-match': '"1"',
   })
 const madeCustomer = async () => (await desk.post('/api/customers', customer, once()).expect(201)).body
+const mergeCustomers = (into: string, mergedId: string) =>
+  desk.post(`/api/customers/${into}/merges`, { mergedId, mergedVersion: 1, take: [] }, { 'if-match': '"1"' })
 const vehicle = (customerId: string, extra: object = {}) => ({
   customerId,
   plate: null,
@@ -224,6 +226,16 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
   VERSION_MISSING: async () => desk.put(`/api/customers/${(await madeCustomer()).customerId}`, customer),
   VERSION_STALE: async () =>
     desk.put(`/api/customers/${(await madeCustomer()).customerId}`, customer, { 'if-match': '"7"' }),
+  RECORD_MERGED: async () => {
+    const [one, other] = [await madeCustomer(), await madeCustomer()]
+    await mergeCustomers(one.customerId, other.customerId).expect(201)
+    return mergeCustomers(one.customerId, other.customerId)
+  },
+  MERGE_REFUSED: async () => {
+    const { customerId } = await madeCustomer()
+    return mergeCustomers(customerId, customerId)
+  },
+  MERGE_NOT_FOUND: () => desk.post(`/api/merges/${randomUUID()}/undo`),
   IDEMPOTENCY_KEY_MISSING: () => desk.post('/api/customers', customer),
   IDEMPOTENCY_KEY_REUSED: async () => {
     const key = randomUUID()

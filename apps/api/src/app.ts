@@ -20,6 +20,7 @@ import { instrumentRoutes } from './features/instruments/routes.ts'
 import { linkRoutes } from './features/links/routes.ts'
 import { findLinkSession } from './features/links/store.ts'
 import { liveRoutes } from './features/live/routes.ts'
+import { mergeRoutes } from './features/merges/routes.ts'
 import { messageRoutes } from './features/messages/routes.ts'
 import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
@@ -141,6 +142,7 @@ const bindings = (parts: Parts) => [
   ...textRoutes,
   ...diagnosisRoutes,
   ...linkRoutes(parts),
+  ...mergeRoutes,
   ...messageRoutes(parts),
   ...dayRoutes,
   ...customerFaceRoutes,

@@ -19,6 +19,7 @@ import { getImportProgress } from './imports.ts'
 import { instruments, instrumentsCsv, listTorquedWheels } from './instruments.ts'
 import { createLink, listLinks, revokeLink } from './links.ts'
 import { live } from './live.ts'
+import { listCustomerMerges, listVehicleMerges, mergeCustomers, mergeVehicles, undoMerge } from './merges.ts'
 import {
   askUnsubscribe,
   listMessages,
@@ -109,6 +110,11 @@ export const contract = [
   getCustomer,
   putCustomer,
   listVehicles,
+  mergeCustomers,
+  listCustomerMerges,
+  mergeVehicles,
+  listVehicleMerges,
+  undoMerge,
   createVehicle,
   getVehicle,
   putVehicle,

@@ -80,5 +80,5 @@ export const putCustomer = endpoint({
   params,
   body: CustomerContent,
   replies: { 200: Customer },
-  problems: ['CUSTOMER_NOT_FOUND'],
+  problems: ['CUSTOMER_NOT_FOUND', 'RECORD_MERGED'],
 })

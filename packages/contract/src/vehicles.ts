@@ -71,5 +71,12 @@ export const putVehicle = endpoint({
   params,
   body: VehicleContent,
   replies: { 200: Vehicle },
-  problems: ['VEHICLE_NOT_FOUND', 'CUSTOMER_NOT_FOUND', 'SHEET_NOT_FOUND', 'VIN_INVALID', 'VIN_TAKEN'],
+  problems: [
+    'VEHICLE_NOT_FOUND',
+    'CUSTOMER_NOT_FOUND',
+    'SHEET_NOT_FOUND',
+    'VIN_INVALID',
+    'VIN_TAKEN',
+    'RECORD_MERGED',
+  ],
 })

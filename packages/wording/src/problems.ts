@@ -95,6 +95,13 @@ export type ProblemValues = {
   VERSION_STALE: {
     readonly what: 'customer' | 'vehicle' | 'sheet' | 'order' | 'setting' | RecordSubject
   }
+  /** `into`: the name or plate of the record that holds now. */
+  RECORD_MERGED: { readonly what: 'customer' | 'vehicle'; readonly into: string }
+  MERGE_REFUSED: {
+    readonly why: 'same-record' | 'newer-merge' | 'undone-before'
+    readonly what: 'customer' | 'vehicle'
+  }
+  MERGE_NOT_FOUND: Nothing
   /** Figures that may be right and are likely not: the fields that the writer is asked about. */
   VALUE_DOUBTFUL: { readonly fields: readonly string[] }
   IDEMPOTENCY_KEY_MISSING: Nothing

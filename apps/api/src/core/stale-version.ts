@@ -7,3 +7,11 @@ export const staleVersion = (
   current: unknown,
   sent: unknown,
 ): AppError => new AppError({ code: 'VERSION_STALE', what }, { current, sent })
+
+/** A write to a record that was merged into another one meanwhile: what was typed is handed back with the record that holds now. */
+export const recordMerged = (
+  what: ProblemValues['RECORD_MERGED']['what'],
+  into: string,
+  current: unknown,
+  sent: unknown,
+): AppError => new AppError({ code: 'RECORD_MERGED', what, into }, { current, sent })

@@ -58,6 +58,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   sign_in_failures: all,
   customers: edit,
   vehicles: edit,
+  record_merges: edit,
   write_up_drafts: all,
   sheets: edit,
   instruments: edit,

@@ -4,6 +4,7 @@ import { refusalWords } from '../refusals.ts'
 import { csvProblems } from './csv-problems.ts'
 import { doubts } from './doubts.ts'
 import { gates } from './gates.ts'
+import { mergeProblems } from './merge-problems.ts'
 import { peopleProblems } from './people-problems.ts'
 import { refusals } from './refusals.ts'
 import { leftTheShop, signInProblems } from './sign-in-problems.ts'
@@ -140,6 +141,7 @@ export const problems: ProblemsWording = {
   },
   ...signInProblems,
   ...peopleProblems,
+  ...mergeProblems,
   SECOND_PERSON_REFUSED: {
     title: 'This person cannot be the second person here',
     detail: secondPersonRefused,

@@ -6,7 +6,7 @@ import { AppError } from '../../core/app-error.ts'
 import { fromCursor, toCursor } from '../../core/cursor.ts'
 import { once } from '../../core/once.ts'
 import { mayHaveContact } from '../../core/sides-for.ts'
-import { staleVersion } from '../../core/stale-version.ts'
+import { recordMerged, staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
 import { findCustomerIds } from '../search/service.ts'
 import { presentCustomer, withoutContact } from './present.ts'
@@ -46,8 +46,9 @@ export const createCustomer = (
   )
 }
 
+/** The customer whose record this is, or was before it was merged. @throws CUSTOMER_NOT_FOUND */
 export const getCustomer = async (deps: Deps, customerId: string): Promise<Customer> => {
-  const row = await store.findCustomer(deps.prisma, deps.shopId, customerId)
+  const row = await store.findSurvivingCustomer(deps.prisma, deps.shopId, customerId)
   if (!row) throw new AppError({ code: 'CUSTOMER_NOT_FOUND' })
   return presentCustomer(row)
 }
@@ -63,11 +64,14 @@ export const getCustomerFor = async (
 }
 
 /** The customer's own choice. Whoever edits the card at that moment is shown that it changed. */
-export const chooseLanguage = (
+export const chooseLanguage = async (
   deps: Deps,
   customerId: string,
   language: CustomerLanguageCode,
-): Promise<void> => store.updateLanguage(deps.prisma, deps.shopId, customerId, language, deps.clock.now())
+): Promise<void> => {
+  const customer = await getCustomer(deps, customerId)
+  await store.updateLanguage(deps.prisma, deps.shopId, customer.customerId, language, deps.clock.now())
+}
 
 export const putCustomer = async (
   deps: Deps,
@@ -84,5 +88,8 @@ export const putCustomer = async (
     deps.clock.now(),
   )
   if (row) return presentCustomer(row)
-  throw staleVersion('customer', await getCustomer(deps, customerId), content)
+  const current = await getCustomer(deps, customerId)
+  throw current.customerId === customerId
+    ? staleVersion('customer', current, content)
+    : recordMerged('customer', current.name, current, content)
 }

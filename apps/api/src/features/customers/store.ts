@@ -11,11 +11,17 @@ export type CustomerRow = NonNullable<Awaited<ReturnType<typeof findCustomer>>>
 
 export const pageSize = 50
 
+/** The record that this one is now: its own, or the one that it was merged into. */
+export const findSurvivingCustomer = async (tx: Tx, shopId: string, id: string) => {
+  const row = await findCustomer(tx, shopId, id)
+  return row?.survivorId ? findCustomer(tx, shopId, row.survivorId) : row
+}
+
 /** By name; `after` is the last row of the page before. */
 export const listCustomers = (tx: Tx, shopId: string, after: { name: string; id: string } | null) =>
   tx.customer.findMany({
     where: {
-      shopId,
+      ...{ shopId, survivorId: null },
       ...(after ? { OR: [{ name: { gt: after.name } }, { name: after.name, id: { gt: after.id } }] } : {}),
     },
     orderBy: [{ name: 'asc' }, { id: 'asc' }],
@@ -41,7 +47,7 @@ export const updateCustomer = async (
   at: Date,
 ): Promise<CustomerRow | null> => {
   const [row] = await tx.customer.updateManyAndReturn({
-    where: { shopId, id, version },
+    where: { shopId, id, version, survivorId: null },
     data: { ...content, version: { increment: 1 }, updatedAt: at },
   })
   return row ?? null
@@ -55,7 +61,7 @@ export const updateLanguage = async (
   at: Date,
 ): Promise<void> => {
   await tx.customer.updateMany({
-    where: { shopId, id, language: { not: language } },
+    where: { shopId, id, survivorId: null, language: { not: language } },
     data: { language, version: { increment: 1 }, updatedAt: at },
   })
 }

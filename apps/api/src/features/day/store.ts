@@ -27,7 +27,8 @@ export const listPaidOrders = async (
 export const listUnsettled = async (pool: Pool, { shopId, locationId, day, timeZone }: Place) => {
   const { rows } = await pool.query<{ orderId: string; customer: string }>(
     `select h.order_id as "orderId", c.name as customer from order_heads h
-     join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
+     join customers named on named.shop_id = h.shop_id and named.id = h.customer_id
+     join customers c on c.shop_id = h.shop_id and c.id = coalesce(named.survivor_id, named.id)
      where h.shop_id = $1 and h.location_id = $2 and (h.is_open
        or (h.ended_at >= ($3::date)::timestamp at time zone $4
          and h.ended_at < ($3::date + 1)::timestamp at time zone $4))

@@ -52,8 +52,10 @@ export const listFloorRows = async (
         h.is_open as "isOpen", h.sealed, h.agenda, c.name as "customerName", v.description as "vehicleDescription",
         v.color, v.plate
       from page h
-      join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
-      join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
+      join customers named on named.shop_id = h.shop_id and named.id = h.customer_id
+      join customers c on c.shop_id = h.shop_id and c.id = coalesce(named.survivor_id, named.id)
+      join vehicles brought on brought.shop_id = h.shop_id and brought.id = h.vehicle_id
+      join vehicles v on v.shop_id = h.shop_id and v.id = coalesce(brought.survivor_id, brought.id)
       order by h.opened_at, h.order_id`,
     values: [
       shopId,

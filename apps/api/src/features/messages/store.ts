@@ -4,6 +4,7 @@ import type {
   MessagePurpose,
   MessageState,
 } from '@bayledger/contract/messages'
+import { listSameRecords } from '../../core/same-records.ts'
 import type { Deps, Parts } from '../../deps.ts'
 
 export type MessageRow = Awaited<ReturnType<typeof listMessages>>[number]
@@ -51,9 +52,9 @@ export const withdrawMessage = async (
 }
 
 /** What the customer said last of each purpose and channel. */
-export const listChoices = ({ prisma, shopId }: Deps, customerId: string) =>
+export const listChoices = async ({ prisma, shopId }: Deps, customerId: string) =>
   prisma.messageChoice.findMany({
-    where: { shopId, customerId },
+    where: { shopId, customerId: { in: await listSameRecords(prisma, shopId, 'customer', customerId) } },
     distinct: ['purpose', 'channel'],
     orderBy: [{ purpose: 'asc' }, { channel: 'asc' }, { madeAt: 'desc' }, { id: 'desc' }],
   })
@@ -80,4 +81,11 @@ export const findByStopToken = ({ prisma }: Parts, unsubscribe: string) =>
 
 /** Whether the vehicle was opened on another order since. */
 export const cameBackSince = async ({ prisma, shopId }: Deps, vehicleId: string, since: Date) =>
-  (await prisma.orderHead.count({ where: { shopId, vehicleId, openedAt: { gt: since } }, take: 1 })) > 0
+  (await prisma.orderHead.count({
+    where: {
+      shopId,
+      vehicleId: { in: await listSameRecords(prisma, shopId, 'vehicle', vehicleId) },
+      openedAt: { gt: since },
+    },
+    take: 1,
+  })) > 0

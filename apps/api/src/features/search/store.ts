@@ -55,7 +55,7 @@ const candidatesByOwnedVehicles = `
   select 1 as place, 'name' as kind, t.subject_id, false as is_exact, length(t.token) as length
   from (${namesByWords(mostOwners)}) as t
   where exists (select from (select description, plate from vehicles
-      where shop_id = $1 and customer_id = t.subject_id limit ${mostOfKind}) as v
+      where shop_id = $1 and customer_id = any (array(select same_customer($1, t.subject_id))) limit ${mostOfKind}) as v
     where ' ' || t.token || ' ' || search_fold(concat_ws(' ', v.description, v.plate))
       like all (select '% ' || word || '%' from unnest(t.words) as word))
   limit ${mostOfKind}`
@@ -64,18 +64,26 @@ const candidatesByOwnedVehicles = `
 const hitsOf = (candidates: string) => `
   with candidates as materialized (${candidates}),
   found as (
-    select f.*, h.order_id, v.id as vehicle_id, coalesce(h.customer_id, v.customer_id, f.customer_id) as found_customer_id
+    select f.*, h.order_id, v.id as vehicle_id, owner.id as found_customer_id
     from (select *, case when kind in ('name', 'phone') then subject_id end as customer_id,
       case when kind = 'order-number' then subject_id end as number_id from candidates) f
     left join lateral (
       select order_id, vehicle_id, customer_id from order_heads where shop_id = $1 and order_id = f.number_id limit 1
     ) h on true
     left join lateral (
-      (select id, customer_id from vehicles where shop_id = $1 and customer_id = f.customer_id limit ${mostOfKind})
+      (select own.id, own.customer_id from same_customer($1, f.customer_id) as same (id)
+        cross join lateral (select id, customer_id from vehicles
+          where shop_id = $1 and customer_id = same.id and survivor_id is null limit ${mostOfKind}) as own
+        where f.customer_id is not null)
       union all
-      (select id, customer_id from vehicles where f.customer_id is null and shop_id = $1
-        and id = coalesce(h.vehicle_id, f.subject_id) limit 1)
+      (select kept.id, kept.customer_id from (select coalesce(survivor_id, id) as id from vehicles
+          where f.customer_id is null and shop_id = $1 and id = coalesce(h.vehicle_id, f.subject_id) limit 1) as brought
+        cross join lateral (select id, customer_id from vehicles where shop_id = $1 and id = brought.id limit 1) as kept)
     ) v on true
+    left join lateral (
+      select coalesce(survivor_id, id) as id from customers
+      where shop_id = $1 and id = coalesce(h.customer_id, v.customer_id, f.customer_id) limit 1
+    ) owner on true
   ),
   hits as (
     select distinct on (order_id, vehicle_id, found_customer_id) * from found where found_customer_id is not null
@@ -92,7 +100,8 @@ const hitsOf = (candidates: string) => `
     (select order_id, number, is_open, agenda from order_heads where shop_id = $1 and order_id = f.order_id limit 1)
     union all
     (select order_id, number, is_open, agenda from order_heads
-      where f.order_id is null and shop_id = $1 and vehicle_id = f.vehicle_id and is_open order by opened_at desc limit 1)
+      where f.order_id is null and shop_id = $1 and vehicle_id = any (array(select same_vehicle($1, f.vehicle_id)))
+        and is_open order by opened_at desc limit 1)
   ) live on true
   order by f.is_exact desc, f.place, live.is_open desc nulls last, f.length, c.name, f.found_customer_id, f.vehicle_id
   limit ${mostHits}`

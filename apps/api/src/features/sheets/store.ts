@@ -103,8 +103,10 @@ export const listOrders = (prisma: PrismaClient, shopId: string, sheetId: string
       order by e.order_id, e.seq desc
     ) chosen
     join order_heads h on h.shop_id = ${shopId}::uuid and h.order_id = chosen.order_id
-    join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
-    join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
+    join vehicles brought on brought.shop_id = h.shop_id and brought.id = h.vehicle_id
+    join vehicles v on v.shop_id = h.shop_id and v.id = coalesce(brought.survivor_id, brought.id)
+    join customers named on named.shop_id = h.shop_id and named.id = h.customer_id
+    join customers c on c.shop_id = h.shop_id and c.id = coalesce(named.survivor_id, named.id)
     order by h.opened_at desc, h.order_id
     limit 500`
 

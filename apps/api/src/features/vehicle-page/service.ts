@@ -3,6 +3,7 @@ import { bundleTotals, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { stillOffered, type Visit, visitOf } from '@bayledger/ledger/questions/visit'
 import type { StaffActor } from '../../core/actor.ts'
 import { presentMove } from '../../core/present-move.ts'
+import { listSameRecords } from '../../core/same-records.ts'
 import { sidesFor } from '../../core/sides-for.ts'
 import type { Deps } from '../../deps.ts'
 import { getCustomerFor } from '../customers/service.ts'
@@ -23,9 +24,10 @@ export const getVehiclePage = async (
   vehicleId: string,
 ): Promise<VehiclePage> => {
   const vehicle = await getVehicle(deps, vehicleId)
-  const [customer, rows] = await Promise.all([
+  const [customer, rows, owner] = await Promise.all([
     getCustomerFor(deps, actor, vehicle.customerId),
     listVisits(deps.pool, deps.shopId, vehicleId),
+    listSameRecords(deps.prisma, deps.shopId, 'customer', vehicle.customerId),
   ])
   const ledgers = await Promise.all(rows.map(({ orderId }) => loadLedger(deps, orderId)))
   const entries = ledgers.flatMap((ledger) => ledger.entries)
@@ -52,7 +54,7 @@ export const getVehiclePage = async (
       : null,
     visits: visits.flatMap((visit) => {
       const row = rowOf(visit.orderId)
-      return row ? [presentVisit(visit, row, visit.customerId === vehicle.customerId)] : []
+      return row ? [presentVisit(visit, row, owner.includes(visit.customerId))] : []
     }),
     offers: stillOffered(visits.filter((visit) => rowOf(visit.orderId)?.isOpen === false)).map(
       ({ visit, offer }) =>

@@ -17,7 +17,7 @@ export const listVisits = async (pool: Pool, shopId: string, vehicleId: string):
   const { rows } = await pool.query<VisitRow>({
     name: 'visits',
     text: `select order_id as "orderId", number, opened_at as "openedAt", is_open as "isOpen", agenda from order_heads
-      where shop_id = $1 and vehicle_id = $2 order by opened_at desc, order_id limit $3`,
+      where shop_id = $1 and vehicle_id = any (array(select same_vehicle($1, $2))) order by opened_at desc, order_id limit $3`,
     values: [shopId, vehicleId, mostVisits],
   })
   return rows

@@ -4,7 +4,7 @@ import type { VehicleRow } from './store.ts'
 export const presentVehicle = (row: VehicleRow): Vehicle => ({
   vehicleId: row.id,
   version: row.version,
-  customerId: row.customerId,
+  customerId: row.customer.survivorId ?? row.customerId,
   plate: row.plate,
   plateRegion: row.plateRegion,
   vin: row.vin,

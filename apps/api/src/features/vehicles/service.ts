@@ -4,13 +4,20 @@ import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { once } from '../../core/once.ts'
-import { staleVersion } from '../../core/stale-version.ts'
+import { listSameRecords } from '../../core/same-records.ts'
+import { recordMerged, staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
 import { presentVehicle } from './present.ts'
 import * as store from './store.ts'
 
 export const listVehicles = async (deps: Deps, customerId: string): Promise<Vehicle[]> =>
-  (await store.listVehiclesOf(deps.prisma, deps.shopId, customerId)).map(presentVehicle)
+  (
+    await store.listVehiclesOf(
+      deps.prisma,
+      deps.shopId,
+      await listSameRecords(deps.prisma, deps.shopId, 'customer', customerId),
+    )
+  ).map(presentVehicle)
 
 export const createVehicle = (
   deps: Deps,
@@ -25,8 +32,9 @@ export const createVehicle = (
   )
 }
 
+/** The vehicle whose record this is, or was before it was merged. @throws VEHICLE_NOT_FOUND */
 export const getVehicle = async (deps: Deps, vehicleId: string): Promise<Vehicle> => {
-  const row = await store.findVehicle(deps.prisma, deps.shopId, vehicleId)
+  const row = await store.findSurvivingVehicle(deps.prisma, deps.shopId, vehicleId)
   if (!row) throw new AppError({ code: 'VEHICLE_NOT_FOUND' })
   return presentVehicle(row)
 }
@@ -37,7 +45,10 @@ export const putVehicle = async (
   version: number,
   content: VehicleContent,
 ): Promise<Vehicle> => {
-  const checked = withPlainVin(content)
+  const before = await store.findVehicle(deps.prisma, deps.shopId, vehicleId)
+  // Whose owner stays the same stays with the record that it was written up for, so that a merge can be undone.
+  const isOwnersStill = before !== null && presentVehicle(before).customerId === content.customerId
+  const checked = withPlainVin(isOwnersStill ? { ...content, customerId: before.customerId } : content)
   const row = await store.updateVehicle(
     deps.prisma,
     deps.shopId,
@@ -47,7 +58,10 @@ export const putVehicle = async (
     deps.clock.now(),
   )
   if (row) return presentVehicle(row)
-  throw staleVersion('vehicle', await getVehicle(deps, vehicleId), content)
+  const current = await getVehicle(deps, vehicleId)
+  throw current.vehicleId === vehicleId
+    ? staleVersion('vehicle', current, content)
+    : recordMerged('vehicle', current.plate ?? current.description, current, content)
 }
 
 const withPlainVin = (content: VehicleContent): VehicleContent =>

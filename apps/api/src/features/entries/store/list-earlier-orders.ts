@@ -9,7 +9,8 @@ export const listEarlierOrders = async (pool: Pool, shopId: string, orderId: str
     name: 'earlier-orders',
     text: `select earlier.order_id
       from order_heads present
-      join order_heads earlier on earlier.shop_id = present.shop_id and earlier.vehicle_id = present.vehicle_id
+      cross join lateral same_vehicle(present.shop_id, present.vehicle_id) as own (id)
+      join order_heads earlier on earlier.shop_id = present.shop_id and earlier.vehicle_id = own.id
       where present.shop_id = $1 and present.order_id = $2
         and earlier.opened_at < present.opened_at and not earlier.is_open
       order by earlier.opened_at desc, earlier.order_id limit $3`,

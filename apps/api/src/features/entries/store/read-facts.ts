@@ -65,7 +65,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
         from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
         where s.shop_id = $1 and s.sensor_id = any ($4::text[])
         order by s.sensor_id, e.received_at desc, s.entry_id desc) last_seen
-        where vehicle_id <> $3) as ids_elsewhere,
+        where $3::uuid is not null and vehicle_id <> all (array(select same_vehicle($1, $3)))) as ids_elsewhere,
       (select json_agg(json_build_object('id', id, 'cycles', cycles)) from instruments
         where shop_id = $1 and id = any ($5::uuid[])) as cycles`,
     values: [

@@ -27,8 +27,10 @@ export const listTorquedWheels = async (
           from wrench_cycles c
           join entries e on e.shop_id = c.shop_id and e.id = c.entry_id
           join order_heads h on h.shop_id = e.shop_id and h.order_id = e.order_id
-          join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
-          join customers k on k.shop_id = h.shop_id and k.id = h.customer_id
+          join vehicles brought on brought.shop_id = h.shop_id and brought.id = h.vehicle_id
+          join vehicles v on v.shop_id = h.shop_id and v.id = coalesce(brought.survivor_id, brought.id)
+          join customers named on named.shop_id = h.shop_id and named.id = h.customer_id
+          join customers k on k.shop_id = h.shop_id and k.id = coalesce(named.survivor_id, named.id)
           left join staff s on s.shop_id = e.shop_id and s.id::text = e.written_by ->> 'staffId'
           where c.shop_id = $1 and c.instrument_id = $2 and greatest(e.written_at, e.received_at) >= $3::date
             and not exists (

@@ -52,11 +52,13 @@ export const findDrawn = async (pool: Pool, shopId: string, lot: string): Promis
         d.payload ->> 'wheel' as wheel, d.part as "partNumber", btrim(d.lot) as lot, v.id as "vehicleId", v.description,
         v.plate, c.id as "customerId", c.name, c.phone, c.email, c.may_call as "mayCall", c.may_text as "mayText",
         c.may_email as "mayEmail", fitted.sensor_id as "sensorId", heard.received_at as "heardAt",
-        heard.wheel as "heardWheel", heard.vehicle_id as "heardVehicleId"
+        heard.wheel as "heardWheel", coalesce(bearer.survivor_id, bearer.id) as "heardVehicleId"
       from (${ofLot}) d
       join order_heads h on h.shop_id = d.shop_id and h.order_id = d.order_id
-      join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
-      join customers c on c.shop_id = v.shop_id and c.id = v.customer_id
+      join vehicles brought on brought.shop_id = h.shop_id and brought.id = h.vehicle_id
+      join vehicles v on v.shop_id = h.shop_id and v.id = coalesce(brought.survivor_id, brought.id)
+      join customers named on named.shop_id = v.shop_id and named.id = v.customer_id
+      join customers c on c.shop_id = v.shop_id and c.id = coalesce(named.survivor_id, named.id)
       left join lateral (
         select s.sensor_id from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
         where s.shop_id = d.shop_id and s.order_id = d.order_id and s.wheel = d.payload ->> 'wheel'
@@ -69,6 +71,7 @@ export const findDrawn = async (pool: Pool, shopId: string, lot: string): Promis
         from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
         where s.shop_id = d.shop_id and s.sensor_id = fitted.sensor_id order by e.received_at desc, e.seq desc limit 1
       ) heard on true
+      left join vehicles bearer on bearer.shop_id = $1 and bearer.id = heard.vehicle_id
       where ${notWithdrawn}
       order by c.name, v.id, d.received_at, d.seq`,
     values: [shopId, lot],
