@@ -8,6 +8,7 @@ export const patterns = {
   deskOrder: '/desk/orders/:orderId',
   day: '/desk/day',
   vehicle: '/desk/vehicles/:vehicleId',
+  customer: '/desk/customers/:customerId',
   tray: '/desk/refused',
   tablets: '/desk/tablets',
   shop: '/desk/shop/:page?/:recordId?',
@@ -36,6 +37,9 @@ export const pathAfterSignIn = (search: string): string => {
 
 /** What the shop knows of a vehicle. */
 export const vehiclePath = (vehicleId: string) => `/desk/vehicles/${encodeURIComponent(vehicleId)}`
+
+/** What the shop keeps of a customer. */
+export const customerPath = (customerId: string) => `/desk/customers/${encodeURIComponent(customerId)}`
 
 /** The write-up with a known customer, the vehicle if that is known too, and the order after which it came back. */
 export const writeUpPath = (

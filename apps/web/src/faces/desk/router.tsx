@@ -25,6 +25,11 @@ const loadVehicleRoute = async () => {
   return { Component: VehicleRoute }
 }
 
+const loadCustomerRoute = async () => {
+  const { CustomerRoute } = await import('./customer/customer-page.tsx')
+  return { Component: CustomerRoute }
+}
+
 /** What the shop knows about itself, which few open and seldom. */
 const loadShopRoute = async () => {
   const { ShopRoute } = await import('./shop/shop-route.tsx')
@@ -75,6 +80,11 @@ const router = createBrowserRouter([
             path: patterns.vehicle,
             lazy: loadVehicleRoute,
             hydrateFallbackElement: <StatusLine>Opening the vehicle’s page.</StatusLine>,
+          },
+          {
+            path: patterns.customer,
+            lazy: loadCustomerRoute,
+            hydrateFallbackElement: <StatusLine>Opening the customer’s page.</StatusLine>,
           },
           {
             path: patterns.shop,

@@ -9,12 +9,14 @@ import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
 import { call } from '../../../lib/api-client.ts'
 import { type Clock, day, money } from '../../../lib/format.ts'
-import { deskOrderPath, writeUpPath } from '../../../lib/paths.ts'
+import { customerPath, deskOrderPath, vehiclePath, writeUpPath } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { Sentence, StatusLine } from '../../../ui/sentence.tsx'
+import { MergesPart } from '../records/merges-part.tsx'
+import { vehicleKind } from '../records/record-kind.ts'
 import { useShopClock } from '../shop-clock.ts'
 import { PressureChart } from './pressure-chart.tsx'
 import { daysSince, lastReadings } from './vehicle-words.ts'
@@ -23,11 +25,17 @@ import './vehicle-page.css'
 /** All that the shop knows of one vehicle. O opens its open order, N begins a write-up, B one of a comeback. */
 export function VehicleRoute() {
   const { vehicleId = '' } = useParams()
+  const navigate = useNavigate()
   const page = useQuery({
     queryKey: ['vehicle-page', vehicleId],
     queryFn: ({ signal }) => call(getVehiclePage, { params: { vehicleId }, signal }),
     staleTime: 0,
   })
+  // The address of a merged record leads to the one that it is part of.
+  const now = page.data?.vehicle.vehicleId
+  useEffect(() => {
+    if (now !== undefined && now !== vehicleId) navigate(vehiclePath(now), { replace: true })
+  }, [now, vehicleId, navigate])
   if (page.data !== undefined) return <OneVehicle page={page.data} />
   return (
     <>
@@ -52,9 +60,8 @@ function OneVehicle({ page }: { page: VehiclePage }) {
       </h1>
       <Lines>
         <Line name="Customer">
-          {[customer.name, customer.phone ? telephoneWords(customer.phone) : null]
-            .filter(Boolean)
-            .join(' · ')}
+          <Link to={customerPath(customer.customerId)}>{customer.name}</Link>
+          {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
         </Line>
         <Line name="VIN">{vehicle.vin ?? 'not known'}</Line>
       </Lines>
@@ -80,6 +87,7 @@ function OneVehicle({ page }: { page: VehiclePage }) {
         )}
       </Section>
       <Visits page={page} clock={clock} />
+      <MergesPart kind={vehicleKind} id={vehicle.vehicleId} />
     </>
   )
 }
