@@ -20,7 +20,8 @@ export const mayUndo = (merge: Merged, all: readonly Merged[]): boolean =>
       (other.survivorId === merge.survivorId || other.mergedId === merge.survivorId),
   )
 
-type Fields = Readonly<Record<string, string | boolean | null>>
+/** A record's fields as they are stored. */
+export type Fields = Readonly<Record<string, string | boolean | null>>
 
 /** Of what a merge changed, the fields that still are as it made them, as they were before. */
 export const givenBack = (current: Fields, before: Fields, after: Fields): Fields =>

@@ -7,11 +7,7 @@ import { AppError } from '../../core/app-error.ts'
 import { listSameRecords } from '../../core/same-records.ts'
 import { recordMerged, staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
-import { presentCustomer } from '../customers/present.ts'
-import { findCustomer } from '../customers/store.ts'
-import { presentVehicle } from '../vehicles/present.ts'
-import { findVehicle } from '../vehicles/store.ts'
-import { givenBack, type MergeSubject, mayUndo } from './policy.ts'
+import { type Fields, givenBack, type MergeSubject, mayUndo } from './policy.ts'
 import { presentMerge } from './present.ts'
 import * as store from './store.ts'
 
@@ -25,7 +21,7 @@ type Asked = {
   readonly take: readonly string[]
 }
 
-const Fields = z.record(z.string(), z.union([z.string(), z.boolean(), z.null()]))
+const StoredFields = z.record(z.string(), z.union([z.string(), z.boolean(), z.null()]))
 
 /**
  * Makes two records one. What names the other one goes on naming it and is read as the survivor's: orders, vehicles, consents
@@ -42,11 +38,10 @@ export const merge = async (deps: Deps, actor: StaffActor, asked: Asked): Promis
     await store.lockRecords(tx, shopId, subject, [survivorId, mergedId])
     const survivor = await findUnmerged(tx, shopId, subject, survivorId)
     const merged = await findUnmerged(tx, shopId, subject, mergedId)
-    if (survivor.version !== asked.version) throw staleVersion(subject, survivor.shown, null)
-    if (merged.version !== asked.mergedVersion) throw staleVersion(subject, merged.shown, null)
+    if (survivor.version !== asked.version) throw staleVersion(subject, survivor.fields, null)
+    if (merged.version !== asked.mergedVersion) throw staleVersion(subject, merged.fields, null)
     const changed = take.filter((field) => survivor.fields[field] !== merged.fields[field])
-    const of = (fields: z.infer<typeof Fields>) =>
-      Object.fromEntries(changed.map((field) => [field, fields[field] ?? null]))
+    const of = (fields: Fields) => Object.fromEntries(changed.map((field) => [field, fields[field] ?? null]))
     const [before, after] = [of(survivor.fields), of(merged.fields)]
     await store.updateRecord(tx, shopId, subject, mergedId, { survivorId }, at)
     await store.moveMerged(tx, shopId, subject, mergedId, survivorId)
@@ -55,6 +50,17 @@ export const merge = async (deps: Deps, actor: StaffActor, asked: Asked): Promis
     await store.insertMerge(tx, { shopId, ...made })
     return readMerge(tx, shopId, id)
   })
+}
+
+const findRecord = async (
+  tx: Prisma.TransactionClient,
+  shopId: string,
+  subject: MergeSubject,
+  id: string,
+) => {
+  const found = await store.findRecord(tx, shopId, subject, id)
+  if (found) return found
+  throw new AppError({ code: subject === 'customer' ? 'CUSTOMER_NOT_FOUND' : 'VEHICLE_NOT_FOUND' })
 }
 
 const findUnmerged = async (
@@ -66,29 +72,7 @@ const findUnmerged = async (
   const found = await findRecord(tx, shopId, subject, id)
   if (found.survivorId === null) return found
   const names = await store.listNames(tx, shopId, subject, [found.survivorId])
-  throw recordMerged(subject, names.get(found.survivorId) ?? '', found.shown, null)
-}
-
-const findRecord = async (
-  tx: Prisma.TransactionClient,
-  shopId: string,
-  subject: MergeSubject,
-  id: string,
-) => {
-  if (subject === 'customer') {
-    const row = await findCustomer(tx, shopId, id)
-    if (!row) throw new AppError({ code: 'CUSTOMER_NOT_FOUND' })
-    const { name, phone, email, mayText, mayEmail, mayCall, language, survivorId, version } = row
-    const fields: z.infer<typeof Fields> = { name, phone, email, mayText, mayEmail, mayCall, language }
-    return { fields, survivorId, version, shown: presentCustomer(row) }
-  }
-  const row = await findVehicle(tx, shopId, id)
-  if (!row) throw new AppError({ code: 'VEHICLE_NOT_FOUND' })
-  const { customerId, plate, plateRegion, vin, description, color, notes, sheetId } = row
-  const fields: z.infer<typeof Fields> = {
-    ...{ customerId, plate, plateRegion, vin, description, color, notes, sheetId },
-  }
-  return { fields, survivorId: row.survivorId, version: row.version, shown: presentVehicle(row) }
+  throw recordMerged(subject, names.get(found.survivorId) ?? '', null, null)
 }
 
 /**
@@ -108,7 +92,7 @@ export const undoMerge = async (deps: Deps, actor: StaffActor, mergeId: string):
     if (!mayUndo(row, await store.listMerges(tx, shopId, subject, [survivorId])))
       throw new AppError({ code: 'MERGE_REFUSED', why: 'newer-merge', what: subject })
     const { fields } = await findRecord(tx, shopId, subject, survivorId)
-    const [before, after] = [Fields.parse(row.before), Fields.parse(row.after)]
+    const [before, after] = [StoredFields.parse(row.before), StoredFields.parse(row.after)]
     await store.updateRecord(tx, shopId, subject, survivorId, givenBack(fields, before, after), at)
     await store.updateRecord(tx, shopId, subject, mergedId, { survivorId: null }, at)
     await store.markUndone(tx, shopId, mergeId, { undoneBy: actor.staffId, undoneAt: at })

@@ -1,5 +1,5 @@
 import type { Prisma } from '@bayledger/db/generated/client'
-import type { MergeSubject } from './policy.ts'
+import type { Fields, MergeSubject } from './policy.ts'
 
 export type Tx = Prisma.TransactionClient
 
@@ -17,6 +17,27 @@ export const lockRecords = async (
       await tx.$queryRaw`select 1 from customers where shop_id = ${shopId}::uuid and id = ${id}::uuid for update`
     else
       await tx.$queryRaw`select 1 from vehicles where shop_id = ${shopId}::uuid and id = ${id}::uuid for update`
+}
+
+/** A record's own fields, its version, and whose record it was merged into; `null` where there is none. */
+export const findRecord = async (
+  tx: Tx,
+  shopId: string,
+  subject: MergeSubject,
+  id: string,
+): Promise<{ fields: Fields; survivorId: string | null; version: number } | null> => {
+  const where = { shopId_id: { shopId, id } }
+  if (subject === 'customer') {
+    const row = await tx.customer.findUnique({ where })
+    if (!row) return null
+    const { name, phone, email, mayText, mayEmail, mayCall, language, survivorId, version } = row
+    return { fields: { name, phone, email, mayText, mayEmail, mayCall, language }, survivorId, version }
+  }
+  const row = await tx.vehicle.findUnique({ where })
+  if (!row) return null
+  const { customerId, plate, plateRegion, vin, description, color, notes, sheetId, survivorId, version } = row
+  const fields = { customerId, plate, plateRegion, vin, description, color, notes, sheetId }
+  return { fields, survivorId, version }
 }
 
 export const updateRecord = async (
