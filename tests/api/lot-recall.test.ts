@@ -55,6 +55,8 @@ describe('a lot that is called back', () => {
     const kit = items.find(
       ({ content }: { content: { partNumber: string } }) => content.partNumber === 'TK-C',
     )
+    // The demo has 22; one was fitted.
+    expect(kit.facts.onHand).toBe(21)
     const received = { kind: 'received', quantity: 4, cores: 0, lot: 'C118-4', words: null }
     await desk.post(`/api/stock/items/${kit.id}/changes`, received, once()).expect(201)
     const { vehicles, shelves } = await recalled(' c118-4 ')

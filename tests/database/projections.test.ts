@@ -64,9 +64,11 @@ describe('what entries can rebuild', () => {
         (select coalesce(sum((payload ->> 'clicked')::int), 0) from entries
           where kind in ('studs.torqued', 'torque.checked'))::int as clicked,
         (select coalesce(sum(-quantity), 0) from stock_movements)::int as moved,
-        (select coalesce(sum((payload ->> 'quantity')::int), 0) from entries where kind = 'part.drawn')::int as drawn`)
+        (select coalesce(sum((payload ->> 'quantity')::int), 0) from entries where kind = 'part.drawn')::int as drawn,
+        (select count(*) from entries where kind = 'sensor.fitted')::int as kits`)
     expect(rows[0].counted).toBe(rows[0].clicked)
-    expect(rows[0].moved).toBe(rows[0].drawn)
+    expect(rows[0].moved).toBe(rows[0].drawn + rows[0].kits)
+    expect(rows[0].kits).toBeGreaterThan(0)
     expect(rows[0].drawn).toBeGreaterThan(0)
   })
 })

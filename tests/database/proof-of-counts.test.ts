@@ -28,6 +28,9 @@ beforeAll(async () => {
 })
 afterAll(() => bench.stop())
 
+/** The movements of the sensor; the kit that it was fitted with has its own. */
+const ofSensor = "stock_item_id = (select id from stock_items where part_number = 'TS-315-C')"
+
 const entries = () => listEntriesAfter(bench.pool, bench.shop.demo.shop.id, orderId, 0)
 const seqOf = async (kind: string): Promise<number> =>
   (await entries()).find((entry) => entry.kind === kind)?.seq ?? 0
@@ -40,9 +43,12 @@ describe('what is counted with entries', () => {
   it('is found where a movement of stock was changed, removed or added', async () => {
     const fault = `Order ${number}, entry ${await seqOf('part.drawn')} (part.drawn): the movements of stock differ from what its entries make`
     expect(
-      await bench.altered('stock_movements', 'update stock_movements set quantity = quantity - 1'),
+      await bench.altered(
+        'stock_movements',
+        `update stock_movements set quantity = quantity - 1 where ${ofSensor}`,
+      ),
     ).toEqual([fault, onHand(2, 1)])
-    expect(await bench.altered('stock_movements', 'delete from stock_movements')).toEqual([
+    expect(await bench.altered('stock_movements', `delete from stock_movements where ${ofSensor}`)).toEqual([
       fault,
       onHand(2, 3),
     ])
@@ -52,7 +58,7 @@ describe('what is counted with entries', () => {
         'stock_movements',
         `insert into stock_movements (shop_id, entry_id, line, stock_item_id, quantity, kind)
          select m.shop_id, e.id, 0, m.stock_item_id, -1, 'drawn' from stock_movements m
-         join entries e on e.order_id = $1 and e.seq = $2 limit 1`,
+         join entries e on e.order_id = $1 and e.seq = $2 where m.${ofSensor} limit 1`,
         [orderId, other],
       ),
     ).toEqual([
@@ -66,7 +72,7 @@ describe('what is counted with entries', () => {
       await bench.altered(
         'stock_movements',
         `update stock_movements m set stock_item_id = (
-           select id from stock_items s where s.id <> m.stock_item_id order by id limit 1)`,
+           select id from stock_items s where s.id <> m.stock_item_id order by id limit 1) where m.${ofSensor}`,
       ),
     ).toEqual([
       expect.stringMatching(/the movements of stock differ/),
@@ -98,7 +104,9 @@ describe('what is counted with entries', () => {
       )
     await listedSince('2027-01-01')
     expect(await bench.found()).toEqual([])
-    expect(await bench.altered('stock_movements', 'delete from stock_movements')).toEqual([onHand(2, 3)])
+    expect(await bench.altered('stock_movements', `delete from stock_movements where ${ofSensor}`)).toEqual([
+      onHand(2, 3),
+    ])
     await listedSince('1970-01-01')
   })
 
@@ -120,7 +128,7 @@ describe('what is counted with entries', () => {
       await bench.altered(
         'stock_movements',
         `insert into stock_movements (shop_id, entry_id, line, stock_item_id, quantity, kind)
-         select shop_id, $1, 0, stock_item_id, -1, 'drawn' from stock_movements limit 1`,
+         select shop_id, $1, 0, stock_item_id, -1, 'drawn' from stock_movements where ${ofSensor} limit 1`,
         [nobody],
       ),
     ).toEqual([`Entry ${nobody}: the movements of stock name it, and there is no such entry`, onHand(2, 1)])

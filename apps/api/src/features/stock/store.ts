@@ -198,7 +198,7 @@ export const listChanges = (
     left join staff p on p.shop_id = c.shop_id and p.id::text = c.written_by ->> 'staffId'
     where c.shop_id = ${shopId}::uuid and c.stock_item_id = ${itemId}::uuid
     union all
-    select e.received_at, m.kind, m.quantity, 0, e.payload ->> 'lot', null, p.name, e.order_id::text, h.number
+    select e.received_at, m.kind, m.quantity, 0, coalesce(e.payload ->> 'lot', e.payload ->> 'kitLot'), null, p.name, e.order_id::text, h.number
     from stock_movements m
     join entries e on e.shop_id = m.shop_id and e.id = m.entry_id
     join order_heads h on h.shop_id = e.shop_id and h.order_id = e.order_id

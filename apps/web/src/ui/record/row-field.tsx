@@ -1,6 +1,7 @@
 import { useId } from 'react'
 import { CheckGroup, ChoiceGroup } from '../choice-group.tsx'
 import { FieldFrame, type FieldWords, noteAttributes } from '../field-parts.tsx'
+import { LongSelectField } from '../long-select-field.tsx'
 import { SelectField } from '../select-field.tsx'
 import { TextArea, TextField } from '../text-field.tsx'
 import type { RecordRow } from './record-rows.ts'
@@ -14,6 +15,9 @@ type RowFieldProps = {
 
 /** More options than this make a list to choose from instead of buttons. */
 const mostButtons = 5
+
+/** More than these have a search. */
+const mostWithoutSearch = 40
 
 /** One row with the control that its kind takes. What was typed is kept as it was typed. */
 export function RowField({ row, value, fault, onChange }: RowFieldProps) {
@@ -43,6 +47,8 @@ export function RowField({ row, value, fault, onChange }: RowFieldProps) {
       const options =
         row.optional === undefined ? row.options : [{ value: '', label: row.optional }, ...row.options]
       const chosen = options.some((option) => option.value === value) ? value : null
+      if (options.length > mostWithoutSearch)
+        return <LongSelectField {...words} options={options} value={chosen} onChange={onChange} />
       return options.length > mostButtons ? (
         <SelectField {...words} options={options} value={chosen} onChange={onChange} />
       ) : (

@@ -9,7 +9,13 @@ export type RowBase = {
   readonly optional?: string
 }
 
-export type RowOption = { readonly value: string; readonly label: string; readonly detail?: string }
+export type RowOption = {
+  readonly value: string
+  readonly label: string
+  readonly detail?: string
+  /** The heading of a long list under which it is found. */
+  readonly group?: string
+}
 
 export type NumberRow = RowBase & {
   readonly kind: 'number'

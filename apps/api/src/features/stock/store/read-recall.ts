@@ -97,13 +97,7 @@ export const findOnShelves = async (pool: Pool, shopId: string, lot: string): Pr
         union all
         select m.stock_item_id, m.quantity from (${ofLot}) d
         join stock_movements m on m.shop_id = d.shop_id and m.entry_id = d.id
-        where not d.is_kit and ${notWithdrawn}
-        union all
-        select i.id, -1 from (${ofLot}) d
-        join order_heads h on h.shop_id = d.shop_id and h.order_id = d.order_id
-        join stock_items i on i.shop_id = h.shop_id and i.location_id = h.location_id
-          and lot_key(i.part_number) = lot_key(d.part)
-        where d.is_kit and ${notWithdrawn}
+        where ${notWithdrawn}
       )
       select s.location_id as "locationId", s.part_number as "partNumber",
         coalesce(sum(m.quantity) filter (where m.quantity > 0), 0)::int as came,

@@ -2,6 +2,7 @@ import type { FirstShopContent } from '@bayledger/contract/first-shop'
 import { passwordFault, pinFault } from '@bayledger/ledger/proof-of-person'
 import type { TaxClass } from '@bayledger/reckoning/estimate'
 import { peopleProblems } from '@bayledger/wording/en/people-problems'
+import { timeZones } from '../../../lib/time-zones.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { firstShopFaults as faults } from './first-shop-words.ts'
 
@@ -30,16 +31,13 @@ export type FirstShopForm = {
 
 type Start = Pick<FirstShopContent, 'hours' | 'prices'>
 
-/** The zones that a place can be in. */
-export const timeZones: readonly string[] = Intl.supportedValuesOf('timeZone')
-
 /** An empty form with the first prices and hours of the trade, and the browser's own time zone where a place can be in it. */
 export const emptyForm = ({ hours, prices }: Start, ownZone: string): FirstShopForm => {
   const typed = (day: number): TypedHours => hours[day] ?? { opens: '', closes: '' }
   return {
     shopName: '',
     placeName: '',
-    timeZone: timeZones.includes(ownZone) ? ownZone : null,
+    timeZone: timeZones.some(({ value }) => value === ownZone) ? ownZone : null,
     altitudeFeet: null,
     weekdays: typed(0),
     saturday: typed(5),

@@ -6,12 +6,13 @@ import { Link, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { patterns, shopPath } from '../../../lib/paths.ts'
 import { isCallProblem, problemText } from '../../../lib/problem.ts'
+import { timeZones } from '../../../lib/time-zones.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
+import { LongSelectField } from '../../../ui/long-select-field.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
-import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import {
   contentOf,
@@ -19,7 +20,6 @@ import {
   type FirstShopForm,
   faultsInFirstShop,
   type TypedHours,
-  timeZones,
 } from './first-shop-form.ts'
 
 const taxable = [
@@ -28,8 +28,6 @@ const taxable = [
   { value: 'tire', label: 'Tires' },
   { value: 'fee', label: 'Fees' },
 ] as const
-
-const zones = timeZones.map((name) => ({ value: name, label: name.replaceAll('_', ' ') }))
 
 type Editing = {
   form: FirstShopForm
@@ -118,9 +116,9 @@ function ShopFields({ form, set, faults }: Editing) {
           value={form.placeName}
           onChange={(placeName) => set({ placeName })}
         />
-        <SelectField
+        <LongSelectField
           label="Time zone"
-          options={zones}
+          options={timeZones}
           fault={faults.timeZone}
           value={form.timeZone}
           onChange={(timeZone) => set({ timeZone })}

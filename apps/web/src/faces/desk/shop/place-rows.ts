@@ -1,6 +1,7 @@
 import type { PlaceContent } from '@bayledger/contract/places'
 import type { OverrunRule } from '@bayledger/reckoning/money/overrun'
 import { hoursFaults } from '../../../lib/fault-words.ts'
+import { timeZones } from '../../../lib/time-zones.ts'
 import {
   figureIn,
   type RecordRow,
@@ -98,10 +99,7 @@ export const placeRows = (values: RowValues): readonly RecordRow[] => [
     kind: 'choice',
     key: 'timeZone',
     label: 'Time zone',
-    options: Intl.supportedValuesOf('timeZone').map((value) => ({
-      value,
-      label: value.replaceAll('_', ' '),
-    })),
+    options: timeZones,
   },
   ...days.map(
     (label, index): RecordRow => ({

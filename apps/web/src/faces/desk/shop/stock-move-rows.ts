@@ -12,7 +12,7 @@ export const moves: Readonly<Record<StockChange['kind'], string>> = {
   arrived: 'arrived from another place',
   'core-returned': 'no part moved, old parts given back',
   drawn: 'drawn',
-  withdrawn: 'put back, its draw was withdrawn',
+  withdrawn: 'put back: its entry was withdrawn',
 }
 
 const quantity: RecordRow = {

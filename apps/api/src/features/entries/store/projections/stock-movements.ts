@@ -1,22 +1,31 @@
+import type { Entry } from '@bayledger/ledger/entry'
 import { projection } from './projection.ts'
 
-/** Parts drawn and, where the draw was struck, put back: a movement for each entry, and the stock on hand. */
+/** What an entry takes off a shelf: the parts of a draw, and the kit that a sensor was fitted with. */
+const takenBy = (entry: Entry): { readonly partNumber: string; readonly quantity: number } | null =>
+  entry.kind === 'part.drawn'
+    ? entry.payload
+    : entry.kind === 'sensor.fitted'
+      ? { partNumber: entry.payload.kitPart, quantity: 1 }
+      : null
+
+/** Parts taken and, where their entry was struck, put back: a movement for each entry, and the stock on hand. */
 export const stockMovementRows = projection({
   name: 'part',
   columns: { entry_id: 'uuid', location_id: 'uuid', part_number: 'text', quantity: 'int' },
   rowsOf: ({ entries, entryById, head }) =>
     entries.flatMap((entry) => {
-      const drawn = entry.kind === 'entry.struck' ? entryById(entry.payload.entryId) : entry
-      return drawn?.kind === 'part.drawn'
-        ? [
-            {
-              entry_id: entry.id,
-              location_id: head.locationId,
-              part_number: drawn.payload.partNumber,
-              quantity: entry === drawn ? -drawn.payload.quantity : drawn.payload.quantity,
-            },
-          ]
-        : []
+      const from = entry.kind === 'entry.struck' ? entryById(entry.payload.entryId) : entry
+      const taken = from === undefined ? null : takenBy(from)
+      if (taken === null) return []
+      return [
+        {
+          entry_id: entry.id,
+          location_id: head.locationId,
+          part_number: taken.partNumber,
+          quantity: entry === from ? -taken.quantity : taken.quantity,
+        },
+      ]
     }),
   sql: (from) => `part as (
     insert into stock_movements (shop_id, entry_id, line, stock_item_id, quantity, kind)
