@@ -22,9 +22,11 @@ import { live } from './live.ts'
 import { listCustomerMerges, listVehicleMerges, mergeCustomers, mergeVehicles, undoMerge } from './merges.ts'
 import {
   askUnsubscribe,
+  getNewTime,
   listMessages,
   putMessageChoice,
   sendMessage,
+  sendNewTime,
   unsubscribe,
   withdrawMessage,
 } from './messages.ts'
@@ -189,6 +191,8 @@ export const contract = [
   openLink,
   listMessages,
   sendMessage,
+  getNewTime,
+  sendNewTime,
   withdrawMessage,
   putMessageChoice,
   askUnsubscribe,

@@ -24,6 +24,8 @@ export const CustomerOrder = z.strictObject({
     /** What to do now: how a vehicle that must not be driven gets away, or how often its tires are gauged and why. */
     advice: z.array(z.string()),
   }),
+  /** When it will be ready, as far as that is known while it is worked on. */
+  ready: z.nullable(z.string()),
   light: z.nullable(z.string()),
   /** What stops the vehicle and what explains the light, and nothing else that was found. */
   findings: z.array(

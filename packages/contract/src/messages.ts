@@ -4,7 +4,7 @@ import { endpoint } from './endpoint.ts'
 import { Id, Instant } from './identity.ts'
 
 /** What a message is about. */
-export const MessagePurpose = z.enum(['estimate', 'report', 'retorque', 'deferred'])
+export const MessagePurpose = z.enum(['estimate', 'report', 'retorque', 'deferred', 'new-time'])
 export type MessagePurpose = z.infer<typeof MessagePurpose>
 
 /** What a customer agrees to or not: messages of the job at hand, the torque check after it, work that was put off. */
@@ -105,6 +105,49 @@ export const sendMessage = endpoint({
     channel: MessageChannel,
     /** The customer waits for it: it goes in the quiet hours too. */
     inQuietHours: z.boolean(),
+  }),
+  replies: { 201: z.strictObject({ messageId: Id }) },
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'ENTRY_REFUSED', 'MESSAGE_NOT_SENT'],
+})
+
+export const getNewTime = endpoint({
+  operationId: 'getNewTime',
+  summary: 'What to tell the customer when it will be ready later than was promised, and by which ways.',
+  method: 'GET',
+  path: '/api/orders/:orderId/new-time',
+  access: { who: 'desk', roles: deskRoles },
+  params,
+  replies: {
+    200: z.strictObject({
+      /** `null`: the promise does not slip any more, or none was made. */
+      later: z.nullable(
+        z.strictObject({
+          /** In the customer's language, to be read out. */
+          sentence: z.string(),
+          /** What is promised next. */
+          promisedAt: Instant,
+          /** Ways that are set up and that the customer has agreed to. */
+          channels: z.array(MessageChannel),
+        }),
+      ),
+    }),
+  },
+  problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY'],
+})
+
+export const sendNewTime = endpoint({
+  operationId: 'sendNewTime',
+  summary:
+    'Promise another time and send it to the customer, both or neither. The same `entryId` again sends nothing more.',
+  method: 'POST',
+  path: '/api/orders/:orderId/new-time',
+  access: { who: 'desk', roles: deskRoles },
+  params,
+  body: z.strictObject({
+    /** Of the entry that records the new promise. */
+    entryId: Id,
+    promisedAt: Instant,
+    channel: MessageChannel,
   }),
   replies: { 201: z.strictObject({ messageId: Id }) },
   problems: ['ORDER_NOT_FOUND', 'ORDER_READ_ONLY', 'ENTRY_REFUSED', 'MESSAGE_NOT_SENT'],

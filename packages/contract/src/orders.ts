@@ -129,6 +129,13 @@ export const getLastOdometer = endpoint({
   problems: ['VEHICLE_NOT_FOUND'],
 })
 
+/** When a vehicle will be ready: about when, and for which part's arrival it waits; or that a part has no date. */
+export const Ready = z.discriminatedUnion('is', [
+  z.strictObject({ is: z.literal('about'), at: Instant, partAt: z.nullable(Instant) }),
+  z.strictObject({ is: z.literal('part-without-date') }),
+])
+export type Ready = z.infer<typeof Ready>
+
 /** One row of the floor list; the first move ranks it, all are shown. */
 export const FloorRow = z.strictObject({
   orderId: Id,
@@ -137,6 +144,8 @@ export const FloorRow = z.strictObject({
   seq: z.int(),
   openedAt: Instant,
   promisedAt: z.nullable(Instant),
+  /** `null` before there is a plan, and once everything is done. */
+  ready: z.nullable(Ready),
   waitsHere: z.boolean(),
   assignedTo: z.nullable(Id),
   isOpen: z.boolean(),

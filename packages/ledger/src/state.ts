@@ -185,6 +185,8 @@ export type OrderState = {
   readonly marks: readonly Mark[]
   readonly opened: Recorded<PayloadOf<'order.opened'> & { readonly orderNumber: string | null }> | null
   readonly locationId: string | null
+  /** Every time that was promised, oldest first; `null`: none any more. The last one is also in `opened`. */
+  readonly promises: readonly Recorded<{ readonly promisedAt: string | null }>[]
   readonly complaint: Recorded<{
     readonly words: string
     readonly reportedLight: LightBehavior | null
@@ -255,6 +257,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   marks: [],
   opened: null,
   locationId: null,
+  promises: [],
   complaint: null,
   authority: { look: null, drive: null },
   sheet: null,

@@ -23,6 +23,7 @@ import type { PartRefusalsWording } from './part-refusals.ts'
 import type { PhotosWording } from './photos.ts'
 import type { PressureTargetsWording } from './pressure-targets.ts'
 import type { ProblemsWording } from './problems.ts'
+import type { ReadyWording } from './ready.ts'
 import type { ReasonsWording } from './reasons.ts'
 import type { RefusalsWording } from './refusals.ts'
 import type { RelearnWording } from './relearn.ts'
@@ -68,6 +69,7 @@ export type CustomerLanguage = {
   readonly nextSteps: NextStepsWording
   readonly observations: ObservationsWording
   readonly photos: PhotosWording
+  readonly ready: ReadyWording
   readonly reasons: ReasonsWording
   readonly report: ReportWording
   readonly reportCheck: ReportCheckWording

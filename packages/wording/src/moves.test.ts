@@ -63,6 +63,7 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   ],
   'report-unsealed': [{}],
   keys: [{}],
+  'promise-slips': [{ minutes: 40 }, { minutes: 130 }, { minutes: 2_818 }],
 }
 
 describe('what an order waits for', () => {

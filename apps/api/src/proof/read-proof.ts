@@ -17,11 +17,13 @@ export type StoredHead = {
   readonly isOpen: boolean
   readonly sealed: boolean
   readonly agenda: unknown
+  readonly left: unknown
+  readonly figures: unknown
 }
 
 const headColumns = `order_id as "orderId", number, seq, hash, opened_at as "openedAt", location_id as "locationId",
   customer_id as "customerId", vehicle_id as "vehicleId", promised_at as "promisedAt", waits_here as "waitsHere", assigned_to as "assignedTo",
-  is_open as "isOpen", sealed, agenda`
+  is_open as "isOpen", sealed, agenda, left_to_do as "left", figures`
 
 /** Every order that has a head or an entry; one whose head is gone is still named by the number that it was given. */
 export const listOrderNumbers = async (

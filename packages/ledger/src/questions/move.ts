@@ -57,6 +57,8 @@ export type MoveValues = {
   readonly 'payment-open': NoValues
   readonly 'report-unsealed': NoValues
   readonly keys: NoValues
+  /** It will be ready so many minutes after the promise. Computed beside the ledger, from what such steps took before. */
+  readonly 'promise-slips': { readonly minutes: number }
 }
 export type MoveCode = keyof MoveValues
 

@@ -25,6 +25,7 @@ import { partRefusals } from './part-refusals.ts'
 import { photos } from './photos.ts'
 import { pressureTargets } from './pressure-targets.ts'
 import { problems } from './problems.ts'
+import { ready } from './ready.ts'
 import { reasons } from './reasons.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
@@ -65,6 +66,7 @@ export const english: Language = {
   photos,
   pressureTargets,
   problems,
+  ready,
   reasons,
   refusals,
   relearn,

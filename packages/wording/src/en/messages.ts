@@ -13,6 +13,7 @@ export const messages: MessagesWording = {
     report: ({ vehicle, shop }) => `Your ${vehicle}: the report (${shop})`,
     retorque: ({ vehicle, shop }) => `Your ${vehicle}: the free check of the wheel torque (${shop})`,
     deferred: ({ vehicle, shop }) => `Your ${vehicle}: the work that you put off (${shop})`,
+    'new-time': ({ vehicle, shop }) => `Your ${vehicle}: it will be ready later (${shop})`,
   },
   usual: {
     estimate:
@@ -20,6 +21,8 @@ export const messages: MessagesWording = {
     report: 'Hello {name},\n\nthe report of the work on your {vehicle} is sealed: {link}',
     retorque: 'Hello {name},\n\nwe had wheels of your {vehicle} off. {when}',
     deferred: 'Hello {name},\n\nyou answered Later to some work on your {vehicle}:\n\n{work}',
+    'new-time':
+      'Hello {name},\n\nyour {vehicle} will be ready later than we said. The new time: {when}. We are sorry.',
   },
   example: {
     name: 'Jo Sample',
@@ -35,11 +38,14 @@ export const messages: MessagesWording = {
     retorque: (of) =>
       `If you feel a vibration or hear a knocking, stop where it is safe, do not drive on, and ${call(of)}.`,
     deferred: (of) => `To have it done, ${call(of)}. Prices may have changed since.`,
+    'new-time': (of) => `If that does not suit you, ${call(of)}.`,
   },
   texts: {
     estimate: ({ shop, vehicle, link }) =>
       `${shop}: what we found on your ${vehicle}, and your answer: ${link}`,
     report: ({ shop, vehicle, link }) => `${shop}: the report of your ${vehicle}: ${link}`,
+    'new-time': ({ shop, vehicle, lines }) =>
+      `${shop}: your ${vehicle} will be ready later than we said. The new time: ${lines.join(' ')}.`,
   },
   under: ({ shop, stop, about }) =>
     `You get this from ${shop} because ${

@@ -19,6 +19,13 @@ const The = (wheel: WheelPosition | null, thing: string): string =>
 const named = (step: StepNamed): string =>
   `${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${wheels.names[step.wheel]}`}`
 
+/** "35 min", "3 hours", "2 days": an estimate is no finer than that. */
+const lateBy = (minutes: number): string => {
+  if (minutes < 120) return `${minutes} min`
+  const hours = Math.round(minutes / 60)
+  return hours < 36 ? `${hours} hours` : `${Math.round(hours / 24)} days`
+}
+
 const waits: Readonly<Record<MoveValues['wait']['reason'], string>> = {
   'cooling-down': 'Waiting for the tires to cool.',
   'customer-returns': 'Waiting for the customer to return.',
@@ -73,4 +80,6 @@ export const moves: MovesWording = {
   'payment-open': () => 'Note the payment and seal the report.',
   'report-unsealed': () => 'Seal the report.',
   keys: () => 'Hand back the vehicle.',
+  'promise-slips': (_wheel, { minutes }) =>
+    `It will be ready about ${lateBy(minutes)} after the promise: tell the customer.`,
 }

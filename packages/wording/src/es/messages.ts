@@ -13,6 +13,7 @@ export const messages: MessagesWording = {
     report: ({ vehicle, shop }) => `Su ${vehicle}: el informe (${shop})`,
     retorque: ({ vehicle, shop }) => `Su ${vehicle}: la revisión gratis del apriete de ruedas (${shop})`,
     deferred: ({ vehicle, shop }) => `Su ${vehicle}: el trabajo que dejó para después (${shop})`,
+    'new-time': ({ vehicle, shop }) => `Su ${vehicle}: estará listo más tarde (${shop})`,
   },
   usual: {
     estimate:
@@ -20,6 +21,8 @@ export const messages: MessagesWording = {
     report: 'Hola, {name}:\n\nel informe del trabajo en su {vehicle} ya está sellado: {link}',
     retorque: 'Hola, {name}:\n\nquitamos ruedas de su {vehicle}. {when}',
     deferred: 'Hola, {name}:\n\nusted contestó Después a un trabajo en su {vehicle}:\n\n{work}',
+    'new-time':
+      'Hola, {name}:\n\nsu {vehicle} estará listo más tarde de lo que dijimos. La nueva hora: {when}. Disculpe la molestia.',
   },
   example: {
     name: 'Jo Sample',
@@ -34,11 +37,14 @@ export const messages: MessagesWording = {
     retorque: (of) =>
       `Si siente una vibración u oye un golpeteo, deténgase donde sea seguro, no siga manejando y ${call(of)}.`,
     deferred: (of) => `Para que lo hagamos, ${call(of)}. Los precios pueden haber cambiado desde entonces.`,
+    'new-time': (of) => `Si esa hora no le conviene, ${call(of)}.`,
   },
   texts: {
     estimate: ({ shop, vehicle, link }) =>
       `${shop}: qué encontramos en su ${vehicle}, y su respuesta: ${link}`,
     report: ({ shop, vehicle, link }) => `${shop}: el informe de su ${vehicle}: ${link}`,
+    'new-time': ({ shop, vehicle, lines }) =>
+      `${shop}: su ${vehicle} estará listo más tarde de lo que dijimos. La nueva hora: ${lines.join(' ')}.`,
   },
   under: ({ shop, stop, about }) =>
     `Recibe esto de ${shop} porque ${

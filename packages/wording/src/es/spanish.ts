@@ -18,6 +18,7 @@ import { messages } from './messages.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
 import { photos } from './photos.ts'
+import { ready } from './ready.ts'
 import { reasons } from './reasons.ts'
 import { report } from './report/report.ts'
 import { reportCheck } from './report-check.ts'
@@ -52,6 +53,7 @@ export const spanish: CustomerLanguage = {
   nextSteps,
   observations,
   photos,
+  ready,
   reasons,
   report,
   reportCheck,

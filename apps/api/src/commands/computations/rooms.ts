@@ -15,6 +15,8 @@ export const computationRooms: Readonly<Record<string, string>> = {
     'The vehicle maker’s pattern governs; direction and size on the sidewall forbid what they forbid.',
   money:
     'Whole cents, added and multiplied by a library made for money. Nothing here is legal or tax advice.',
+  ready:
+    'When a vehicle will be ready: an estimate from what the shop has taken for such steps before, and no promise by itself.',
   'job-plan':
     'The steps for what the customer authorized. The vehicle maker’s procedure and figures govern each.',
 }

@@ -1,4 +1,5 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
+import type { FloorRow } from '@bayledger/contract/orders'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import { answerable, answerTo, isLook } from '@bayledger/ledger/questions/answers'
 import { dangersOf } from '@bayledger/ledger/questions/dangers'
@@ -14,6 +15,7 @@ import { canDrive } from '@bayledger/report/compose/verdicts'
 import type { CustomerLanguage } from '@bayledger/wording/language'
 import { nextStepWords } from '@bayledger/wording/next-steps'
 import { photoSubject } from '@bayledger/wording/photos'
+import { whenWords } from '@bayledger/wording/ready'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
@@ -28,6 +30,10 @@ export type CustomerContext = {
   readonly customerName: string
   readonly vehicleDescription: string
   readonly color: string | null
+  /** When it will be ready; `null` where nothing can be said. */
+  readonly ready: FloorRow['ready']
+  /** Now, UTC text. */
+  readonly now: string
   /** Digests of the photos that can be shown. */
   readonly photosReceived: ReadonlySet<string>
 }
@@ -47,6 +53,7 @@ export const presentCustomerOrder = (
   color: context.color,
   orderNumber: state.opened?.orderNumber ?? '',
   drive: presentDrive(state, context),
+  ready: context.ready && readyWords(context.ready, context),
   light: state.arrival.telltale?.behavior ?? null,
   findings: presentFindings(state, money, context.language),
   technicianDiffers: confirmedDiagnosis(state) !== null && state.diagnosis?.confirmed?.agrees === false,
@@ -60,6 +67,18 @@ export const presentCustomerOrder = (
   photos: presentPhotos(state, context),
   report: presentReport(state),
 })
+
+/** When it will be ready, in the customer's language and by the shop's clock. */
+const readyWords = (
+  ready: NonNullable<FloorRow['ready']>,
+  { language, timeZone, now }: Pick<CustomerContext, 'language' | 'timeZone' | 'now'>,
+): string => {
+  if (ready.is === 'part-without-date') return language.ready.partWithoutDate
+  const when = (instant: string) => whenWords(instant, { locale: language.locale, timeZone, now })
+  return ready.partAt === null
+    ? language.ready.about(when(ready.at))
+    : language.ready.afterPart({ when: when(ready.at), part: when(ready.partAt) })
+}
 
 /** Findings are shown once the technician has confirmed them. */
 const confirmedDiagnosis = (state: OrderState) =>

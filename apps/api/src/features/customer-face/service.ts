@@ -15,6 +15,7 @@ import { appendDraft } from '../entries/service/append-draft.ts'
 import type { Ledger } from '../entries/service/load-ledger.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
 import { sealSide } from '../entries/service/seal-side.ts'
+import { getReady } from '../floor/service/ready-of-order.ts'
 import { getLedger } from '../orders/service.ts'
 import { getSharedPhoto, listReceived } from '../photos/service.ts'
 import { getNewestReportBytes } from '../reports/service.ts'
@@ -29,11 +30,12 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
   const { state } = ledger
   const { opened } = state
   if (!opened) throw new Error(`order ${actor.orderId} was never opened`)
-  const [money, { shop, head }, customer, vehicle, photosReceived] = await Promise.all([
+  const [money, { shop, head }, customer, vehicle, ready, photosReceived] = await Promise.all([
     moneyOf(deps, ledger),
     getSettings(deps),
     getCustomer(deps, opened.customerId),
     getVehicle(deps, opened.vehicleId),
+    getReady(deps, state),
     listReceived(
       deps,
       state.photos.filter(({ shared }) => shared).map(({ digest }) => digest),
@@ -45,6 +47,8 @@ export const getCustomerOrder = async (deps: Deps, actor: CustomerActor) => {
     shopName: shop.name,
     shopPhone: head.telephone,
     timeZone,
+    ready,
+    now: deps.clock.now().toISOString(),
     today: dayOf(deps.clock.now().toISOString(), timeZone),
     customerName: customer.name,
     vehicleDescription: vehicle.description,

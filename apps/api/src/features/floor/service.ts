@@ -1,5 +1,6 @@
 import { fromCursor, toCursor } from '../../core/cursor.ts'
 import type { Deps } from '../../deps.ts'
+import { getReadyTimes } from './service/ready-times.ts'
 import { listFloorRows, pageSize } from './store.ts'
 
 /** How long an order that ended stays on the list: a working day. */
@@ -16,6 +17,7 @@ export const getFloorPage = async (
 ) => {
   const now = deps.clock.now()
   const place = fromCursor(query.cursor, 2)
+  const ready = await getReadyTimes(deps)
   const found = await listFloorRows(deps.pool, deps.shopId, {
     locationId: query.locationId ?? null,
     endedAfter: new Date(now.getTime() - endedHours * 3_600_000),
@@ -27,6 +29,7 @@ export const getFloorPage = async (
   return {
     asOf: now.toISOString(),
     rows,
+    ready,
     next: found.length > rows.length && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
   }
 }

@@ -1,3 +1,4 @@
+import type { LeftToDo } from '@bayledger/ledger/questions/left-to-do'
 import type { Pool } from 'pg'
 import type { AgendaStage } from '../entries/service/moves-at.ts'
 
@@ -13,6 +14,7 @@ export type FloorRowStored = {
   readonly isOpen: boolean
   readonly sealed: boolean
   readonly agenda: readonly AgendaStage[]
+  readonly left: LeftToDo | null
   readonly customerName: string
   readonly vehicleDescription: string
   readonly color: string | null
@@ -49,7 +51,7 @@ export const listFloorRows = async (
         order by opened_at, order_id limit $6)
       select h.order_id as "orderId", h.location_id as "locationId", h.number, h.seq, h.opened_at as "openedAt",
         h.promised_at as "promisedAt", h.waits_here as "waitsHere", h.assigned_to as "assignedTo",
-        h.is_open as "isOpen", h.sealed, h.agenda, c.name as "customerName", v.description as "vehicleDescription",
+        h.is_open as "isOpen", h.sealed, h.agenda, h.left_to_do as "left", c.name as "customerName", v.description as "vehicleDescription",
         v.color, v.plate
       from page h
       join customers named on named.shop_id = h.shop_id and named.id = h.customer_id

@@ -17,7 +17,7 @@ export const mostAttachedBytes = 8 * 1024 * 1024
 
 /** What the customer's consent to a message is asked under. */
 export const choiceOf = (purpose: MessagePurpose): ChoicePurpose =>
-  purpose === 'estimate' || purpose === 'report' ? 'job' : purpose
+  purpose === 'retorque' || purpose === 'deferred' ? purpose : 'job'
 
 type Card = { readonly mayEmail: boolean; readonly mayText: boolean }
 type Choice = {

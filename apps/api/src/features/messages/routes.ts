@@ -1,6 +1,7 @@
 import * as contract from '@bayledger/contract/messages'
 import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
+import { getNewTime, sendNewTime } from './service/new-time.ts'
 import * as service from './service.ts'
 
 export const messageRoutes = (parts: Parts): readonly Binding[] => [
@@ -11,6 +12,14 @@ export const messageRoutes = (parts: Parts): readonly Binding[] => [
   bind(contract.sendMessage)(async ({ deps, actor, params, body }) => ({
     status: 201,
     body: await service.sendMessage(deps, actor, params.orderId, body),
+  })),
+  bind(contract.getNewTime)(async ({ deps, params }) => ({
+    status: 200,
+    body: { later: await getNewTime(deps, params.orderId) },
+  })),
+  bind(contract.sendNewTime)(async ({ deps, actor, params, body }) => ({
+    status: 201,
+    body: await sendNewTime(deps, actor, params.orderId, body),
   })),
   bind(contract.withdrawMessage)(async ({ deps, params }) => {
     await service.withdrawMessage(deps, params.orderId, params.messageId)

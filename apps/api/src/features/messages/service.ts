@@ -1,5 +1,5 @@
 import type { BodyOf } from '@bayledger/contract/endpoint'
-import type { MessageChoice, sendMessage as sendEndpoint } from '@bayledger/contract/messages'
+import type { Message, MessageChoice, sendMessage as sendEndpoint } from '@bayledger/contract/messages'
 import { ChoicePurpose, MessageChannel } from '@bayledger/contract/messages'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { versionOf } from '@bayledger/ledger/registry'
@@ -78,10 +78,10 @@ export const sendMessage = async (
   return { messageId: message.id }
 }
 
-const refuseUnsendable = async (
+export const refuseUnsendable = async (
   deps: Deps,
   state: OrderState,
-  { purpose, channel }: Asked,
+  { purpose, channel }: Pick<Message, 'purpose' | 'channel'>,
 ): Promise<void> => {
   const customer = await getCustomer(deps, state.opened?.customerId ?? '')
   const choices = (await store.listChoices(deps, customer.customerId)).map(presentChoice)

@@ -10,6 +10,7 @@ const row = (number: string, movers: readonly Mover[], rest: Partial<FloorRow> =
     isOpen: true,
     openedAt: '2026-01-12T13:00:00.000Z',
     promisedAt: null,
+    ready: null,
     waitsHere: false,
     assignedTo: null,
     moves: movers.map((mover) => ({

@@ -29,6 +29,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
           {order.vehicleDescription}
           {order.color === null ? '' : `, ${order.color}`}
         </h1>
+        {order.ready === null ? null : <p>{order.ready}</p>}
       </header>
       <Section title={says.titles.canDrive}>
         {order.drive.verdict === 'do-not-drive' ? (

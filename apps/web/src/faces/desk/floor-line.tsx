@@ -1,6 +1,7 @@
 import type { FloorRow } from '@bayledger/contract/orders'
 import { NavLink } from 'react-router'
 import { floorMarks } from '../../features/floor/floor-marks.ts'
+import { readyWords } from '../../features/floor/ready-words.ts'
 import { useStaffNames } from '../../features/people/queries.ts'
 import { ageMinutes, clockTime, minutes } from '../../lib/format.ts'
 import { deskOrderPath } from '../../lib/paths.ts'
@@ -40,6 +41,9 @@ export function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
                 <span key={`${move.code} ${move.wheel}`}> Also: {move.words}</span>
               ))}
             </span>
+            {row.ready === null ? null : (
+              <span className="floor-promise">{readyWords(row.ready, asOf, clock)}</span>
+            )}
             {row.promisedAt === null ? null : (
               <span className={marks.isLate ? 'floor-promise floor-late' : 'floor-promise'}>
                 {marks.isLate ? 'late, ' : 'by '}

@@ -12,6 +12,7 @@ const row = (changes: Partial<FloorRow>): FloorRow => ({
   seq: 3,
   openedAt: '2026-01-12T15:00:00.000Z',
   promisedAt: null,
+  ready: null,
   waitsHere: false,
   assignedTo: null,
   isOpen: true,

@@ -7,6 +7,7 @@ export const purposeWords: Readonly<Record<MessagePurpose, string>> = {
   report: 'Report',
   retorque: 'Reminder of the torque check',
   deferred: 'Reminder of work put off',
+  'new-time': 'New time',
 }
 
 const withheldWords: Readonly<Record<WithheldReason, string>> = {

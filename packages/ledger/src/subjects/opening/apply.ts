@@ -9,6 +9,8 @@ export const applyOpening: Appliers<keyof typeof openingKinds> = {
     ...state,
     opened: recorded({ ...entry.payload, orderNumber: entry.given.orderNumber ?? null }, entry),
     locationId: entry.payload.locationId,
+    promises:
+      entry.payload.promisedAt === null ? [] : [recorded({ promisedAt: entry.payload.promisedAt }, entry)],
   }),
   'complaint.recorded': (state, entry) => ({ ...state, complaint: recorded(entry.payload, entry) }),
   'authority.given': (state, entry) => {
@@ -48,7 +50,16 @@ export const applyOpening: Appliers<keyof typeof openingKinds> = {
   'order.assigned': (state, entry) => ({ ...state, assigned: recorded(entry.payload, entry) }),
   'wait.set': (state, entry) => ({ ...state, wait: recorded(entry.payload, entry) }),
   'stay.changed': (state, entry) =>
-    state.opened ? { ...state, opened: { ...state.opened, ...entry.payload } } : state,
+    state.opened
+      ? {
+          ...state,
+          opened: { ...state.opened, ...entry.payload },
+          promises:
+            entry.payload.promisedAt === state.opened.promisedAt
+              ? state.promises
+              : [...state.promises, recorded({ promisedAt: entry.payload.promisedAt }, entry)],
+        }
+      : state,
   'odometer.read': (state, entry) => {
     const { when, odometer, confirmed } = entry.payload
     if (when === 'leaving') return { ...state, odometerLeaving: recorded({ odometer, confirmed }, entry) }

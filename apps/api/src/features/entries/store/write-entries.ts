@@ -61,9 +61,9 @@ const openedHead: HeadPart = {
     returning n.shop_id
   ), head as (
     insert into order_heads (shop_id, order_id, seq, hash, location_id, promised_at, waits_here, assigned_to, is_open,
-      sealed, agenda, updated_at, ended_at, opened_at, vehicle_id, number, customer_id)
+      sealed, agenda, left_to_do, figures, updated_at, ended_at, opened_at, vehicle_id, number, customer_id)
     select shop_id, order_id, seq, hash, location_id, promised_at, waits_here, assigned_to, is_open,
-      sealed, agenda, at, case when is_open then null else at end, at, vehicle_id, number, customer_id from asked a
+      sealed, agenda, left_to_do, figures, at, case when is_open then null else at end, at, vehicle_id, number, customer_id from asked a
     where ${guards} and (a.series is null or exists (select from taken))
     on conflict (shop_id, order_id) do nothing returning shop_id, order_id
   )`,

@@ -11,6 +11,7 @@ import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { CustomerLanguage } from '@bayledger/wording/language'
 import { letterText, type MessageFacts, templateValues } from '@bayledger/wording/messages'
 import { nextStepWords } from '@bayledger/wording/next-steps'
+import { whenWords } from '@bayledger/wording/ready'
 import type { Letter, TextMessage } from '../../../carriers/carrier.ts'
 import type { Deps } from '../../../deps.ts'
 import { getCustomer } from '../../customers/service.ts'
@@ -59,7 +60,7 @@ export const composeMessage = async (deps: Deps, message: ClaimedMessage): Promi
   const language = customerLanguages[customer.language]
   const now = deps.clock.now()
   const timeZone = shop.locations.find(({ id }) => id === state.locationId)?.timeZone ?? 'UTC'
-  const said = await whatToSay(deps, state, message, language, dayOf(now.toISOString(), timeZone))
+  const said = await whatToSay(deps, state, message, language, timeZone)
   if (!Array.isArray(said)) return said
   const quiet = message.inQuietHours ? null : quietUntil(now, timeZone, head.quietHours)
   if (quiet) return { what: 'postponed', at: quiet, dueAgain: false }
@@ -92,23 +93,33 @@ const whatToSay = async (
   state: OrderState,
   { purpose, orderId, createdAt }: ClaimedMessage,
   language: CustomerLanguage,
-  today: string,
+  timeZone: string,
 ): Promise<string[] | Exclude<Composed, { what: 'letter' | 'text' }>> => {
   const withheld = (reason: WithheldReason) => ({ what: 'withheld', reason }) as const
   const isOver = state.handedBack !== null || state.ended !== null
   if (purpose === 'estimate') return isOver ? withheld('order-ended') : []
   if (purpose === 'report') return state.reports.length === 0 ? withheld('nothing-to-say') : []
-  const { vehicleId } = state.opened ?? {}
+  const now = deps.clock.now().toISOString()
+  const { vehicleId, promisedAt } = state.opened ?? {}
+  const hasNewer = async () =>
+    (await store.listMessages(deps, orderId)).some(
+      (other) => other.purpose === purpose && other.createdAt > createdAt,
+    )
+  if (purpose === 'new-time') {
+    if (isOver || state.reports.length > 0) return withheld('order-ended')
+    if (await hasNewer()) return withheld('newer-message')
+    return promisedAt
+      ? [whenWords(promisedAt, { locale: language.locale, timeZone, now })]
+      : withheld('nothing-to-say')
+  }
   if (vehicleId && (await store.cameBackSince(deps, vehicleId, createdAt))) return withheld('came-back')
   if (purpose === 'retorque') {
-    const step = nextSteps(state, today).find(({ code }) => code === 'retorque')
+    const step = nextSteps(state, dayOf(now, timeZone)).find(({ code }) => code === 'retorque')
     return step
       ? [nextStepWords(language.nextSteps, step, { telephone: null, person: null })]
       : withheld('nothing-to-say')
   }
-  const all = await store.listMessages(deps, orderId)
-  if (all.some((other) => other.purpose === 'deferred' && other.createdAt > createdAt))
-    return withheld('newer-message')
+  if (await hasNewer()) return withheld('newer-message')
   const later = newestBundles(state).filter((bundle) => answerTo(state, bundle)?.answer === 'deferred')
   if (later.length === 0) return withheld('nothing-to-say')
   if (!isOver) return { what: 'postponed', at: new Date(deps.clock.now().getTime() + day), dueAgain: true }
@@ -132,11 +143,19 @@ const textOf = (
   { messages }: Head,
   language: CustomerLanguage,
 ): string => {
-  const own = messages[purpose][language.code]
+  const own = ownWords(messages, purpose, language)
+  const { texts } = language.messages
   return own === null
-    ? language.messages.texts[purpose === 'report' ? 'report' : 'estimate'](facts)
+    ? texts[purpose === 'report' || purpose === 'new-time' ? purpose : 'estimate'](facts)
     : filledIn(own, templateValues(facts))
 }
+
+/** A shop has words of its own for every message but that of a new time, which is this order's alone. */
+const ownWords = (
+  messages: OwnMessages,
+  purpose: ClaimedMessage['purpose'],
+  language: CustomerLanguage,
+): string | null => (purpose === 'new-time' ? null : messages[purpose][language.code])
 
 const letterOf = async (
   deps: Deps,
@@ -147,7 +166,7 @@ const letterOf = async (
   to: string,
 ): Promise<Letter> => {
   const language = customerLanguages[customer.language]
-  const own = head.messages[message.purpose][language.code]
+  const own = ownWords(head.messages, message.purpose, language)
   const stop = stopAddress(deps, message.unsubscribe)
   const paragraphs = [
     letterText(language.messages, message.purpose, facts, own),

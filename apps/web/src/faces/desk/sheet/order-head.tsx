@@ -15,6 +15,7 @@ import { useShopClock } from '../shop-clock.ts'
 import { nextActions, takeNextAction } from './next-action.ts'
 import { OrderMore } from './order-more.tsx'
 import type { OrderPart } from './order-part.ts'
+import { ReadyTime, SlippingPromise } from './ready-line.tsx'
 
 /** Who and which, what the order waits for, and the button that does it. It stays in view while the sheet scrolls. */
 export function OrderHead({ order }: OrderPart) {
@@ -47,7 +48,9 @@ export function OrderHead({ order }: OrderPart) {
         {customer.language === 'en' ? '' : ` · ${languageNames[customer.language]}`}
         {state.opened?.waitsHere ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
+        <ReadyTime order={order} />
       </p>
+      <SlippingPromise order={order} isMain={begins < 0} />
       {waiting.map((move, index) => (
         <div key={`${move.code} ${move.wheel}`} className="order-move">
           <Sentence>

@@ -1,4 +1,4 @@
-import { dayIn } from '../../../lib/zoned-time.ts'
+import { dayIn } from '@bayledger/reckoning/ready/zoned-time'
 import { TextField } from '../../../ui/text-field.tsx'
 
 type PromiseProps = {

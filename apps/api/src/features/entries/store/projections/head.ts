@@ -1,3 +1,5 @@
+import { type JobFigures, jobFigures } from '@bayledger/ledger/questions/job-figures'
+import { type LeftToDo, leftToDo } from '@bayledger/ledger/questions/left-to-do'
 import type { Move } from '@bayledger/ledger/questions/move'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -16,6 +18,10 @@ export type HeadProjection = {
   readonly isOpen: boolean
   readonly sealed: boolean
   readonly agenda: readonly AgendaStage[]
+  /** What a ready time is computed from, while the order is open. */
+  readonly left: LeftToDo | null
+  /** What it tells its owner, once it is over. */
+  readonly figures: JobFigures | null
 }
 
 /** `at` is when the newest entry was received, so that a rebuild gives the same. */
@@ -36,6 +42,8 @@ export const projectHead = (state: OrderState, at: string): HeadProjection => {
       { from: null, moves: nextMoves(state, at) },
       ...(until === null ? [] : [{ from: until, moves: nextMoves(state, until) }]),
     ],
+    left: leftToDo(state),
+    figures: jobFigures(state),
   }
 }
 
@@ -55,6 +63,8 @@ export const headColumns = {
   is_open: 'boolean',
   sealed: 'boolean',
   agenda: 'json',
+  left_to_do: 'json',
+  figures: 'json',
   at: 'timestamptz',
 } as const
 
@@ -79,10 +89,12 @@ export const headRow = (
   is_open: head.isOpen,
   sealed: head.sealed,
   agenda: head.agenda,
+  left_to_do: head.left,
+  figures: head.figures,
   at: last.receivedAt,
 })
 
 /** Everything of a head but what is settled when the order is opened. */
 export const setHead = `seq = a.seq, hash = a.hash, location_id = a.location_id, promised_at = a.promised_at,
     waits_here = a.waits_here, assigned_to = a.assigned_to, is_open = a.is_open, sealed = a.sealed,
-    agenda = a.agenda, updated_at = a.at, ended_at = case when a.is_open then null else a.at end`
+    agenda = a.agenda, left_to_do = a.left_to_do, figures = a.figures, updated_at = a.at, ended_at = case when a.is_open then null else a.at end`

@@ -14,7 +14,7 @@ export type SideToKeep = {
 export type MessageToKeep = {
   /** The entry that causes it. */
   readonly causedBy: string
-  readonly purpose: 'estimate' | 'report' | 'retorque' | 'deferred'
+  readonly purpose: 'estimate' | 'report' | 'retorque' | 'deferred' | 'new-time'
   readonly channel: 'email' | 'text'
   readonly dueAt: string
   readonly inQuietHours: boolean

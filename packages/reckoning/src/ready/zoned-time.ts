@@ -1,10 +1,16 @@
-/** The day in a time zone at an instant: "2026-01-12". */
+/**
+ * The day in a time zone at an instant: "2026-01-12".
+ *
+ * @source The IANA time zone database, as the platform has it.
+ */
 export const dayIn = (instant: Date, timeZone: string): string =>
   instant.toLocaleDateString('en-CA', { timeZone })
 
 /**
  * The instant at which clocks in a zone show this day and time ("2026-01-12", "14:30"); `null` if either cannot be read. Where
  * clocks skip the hour, it is the hour after it; where they show it twice, the first.
+ *
+ * @source The IANA time zone database, as the platform has it.
  */
 export const instantOf = (day: string, time: string, timeZone: string): string | null => {
   const wall = Date.parse(`${day}T${time}:00Z`)
