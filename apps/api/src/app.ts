@@ -12,6 +12,7 @@ import { dayRoutes } from './features/day/routes.ts'
 import { deviceRoutes } from './features/devices/routes.ts'
 import { diagnosisRoutes } from './features/diagnoses/routes.ts'
 import { entryRoutes } from './features/entries/routes.ts'
+import { exportRoutes } from './features/exports/routes.ts'
 import { firstShopRoutes } from './features/first-shop/routes.ts'
 import { floorRoutes } from './features/floor/routes.ts'
 import { healthRoutes } from './features/health/routes.ts'
@@ -145,6 +146,7 @@ const bindings = (parts: Parts) => [
   ...mergeRoutes,
   ...messageRoutes(parts),
   ...dayRoutes,
+  ...exportRoutes,
   ...customerFaceRoutes,
   ...photoRoutes(parts),
   ...reportRoutes(parts),

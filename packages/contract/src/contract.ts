@@ -13,6 +13,7 @@ import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey, tellU
 import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
 import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
+import { exports } from './exports.ts'
 import { getFirstShop, makeFirstShop } from './first-shop.ts'
 import { health, readiness } from './health.ts'
 import { getImportProgress } from './imports.ts'
@@ -199,6 +200,7 @@ export const contract = [
   unsubscribe,
   getDay,
   exportDay,
+  ...Object.values(exports),
   getCustomerOrder,
   decideEstimate,
   getCustomerReport,

@@ -31,10 +31,16 @@ export type Call<E extends Endpoint> = {
   readonly requestId: string
 }
 
+/**
+ * A file whole, or piece by piece while it is made: where making it fails, the connection breaks off, so that nobody takes a part
+ * for all of it.
+ */
+type ReplyBytes = Uint8Array | AsyncIterable<Uint8Array>
+
 type BodyFor<S> = S extends z.ZodMiniType
   ? { readonly body: z.input<S> }
   : S extends BinaryReply
-    ? { readonly bytes: Uint8Array; readonly fileName?: string }
+    ? { readonly bytes: ReplyBytes; readonly fileName?: string }
     : unknown
 
 /** What a handler may answer: only a status that its endpoint declares, with that status's body. */
@@ -55,7 +61,7 @@ export type Binding = {
 export type AnyAnswer = {
   readonly status: number
   readonly body?: unknown
-  readonly bytes?: Uint8Array
+  readonly bytes?: ReplyBytes
   readonly fileName?: string
   readonly headers?: Readonly<Record<string, string>>
   readonly cookies?: readonly CookieChange[]

@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream'
 import type { Endpoint } from '@bayledger/contract/endpoint'
 import { errorStatuses } from '@bayledger/contract/errors'
 import type { FieldProblem } from '@bayledger/contract/problem'
@@ -162,7 +163,9 @@ const send = (endpoint: Endpoint, answer: AnyAnswer, reply: FastifyReply, gate: 
         'content-disposition',
         `inline; filename="${answer.fileName.replace(/[^A-Za-z0-9._-]/g, '-')}"`,
       )
-    return reply.type(declared.contentType).send(Buffer.from(answer.bytes ?? new Uint8Array()))
+    reply.type(declared.contentType)
+    const { bytes = new Uint8Array() } = answer
+    return reply.send(bytes instanceof Uint8Array ? Buffer.from(bytes) : Readable.from(bytes))
   }
   if (endpoint.repliesWithLedger && !gate.checksEveryReply) return reply.send(answer.body)
   const checked = z.safeParse(declared, answer.body)

@@ -32,6 +32,7 @@ export const allowedWords = {
   idempotencyKey: '1 to 100 visible characters, a UUID for one',
   stays: (value: string) => `${value}: it stays as it is once it is saved. Add a new line for another one`,
   unlistedPart: 'a part number that is not on the list of this place yet; edit the line that is there',
+  dayFrom: (first: string) => `${first} or a later day`,
   location: 'the id of a place of this shop',
   shop: 'the id of a shop of this service',
   publicKey: 'a public key on the curve P-256, SubjectPublicKeyInfo in base64',

@@ -44,6 +44,12 @@ export function day(instant: string, now: string, clock: Clock): string {
   }).format(new Date(instant))
 }
 
+/** The day it is by a clock now, as a date field of a form holds it: 2026-01-12. */
+export const dayIn = (timeZone: string): string =>
+  new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
+    new Date(),
+  )
+
 /** Whole minutes from one instant to another, never below 0: clocks of two devices differ. */
 export function ageMinutes(since: string, now: string): number {
   return Math.max(0, Math.floor((Date.parse(now) - Date.parse(since)) / 60_000))

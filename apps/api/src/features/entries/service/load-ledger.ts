@@ -1,7 +1,9 @@
 import type { Entry } from '@bayledger/ledger/entry'
+import { fold } from '@bayledger/ledger/fold'
 import type { Doubt } from '@bayledger/ledger/sound-entries'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { Deps } from '../../../deps.ts'
+import { listEntriesAfter } from '../store/read-ledger.ts'
 import { entriesOf, type KeptOrder, stateOfKept } from './kept-orders.ts'
 import { memoryOf } from './process-memory.ts'
 
@@ -18,6 +20,15 @@ export type Ledger = {
  */
 export const loadLedger = async (deps: Pick<Deps, 'pool' | 'shopId'>, orderId: string): Promise<Ledger> => {
   return ledgerOf(await memoryOf(deps.pool).orders.refresh(deps.shopId, orderId))
+}
+
+/** The same, read and folded for this once: whoever goes through many orders leaves those in memory that are worked on. */
+export const readLedgerOnce = async (
+  deps: Pick<Deps, 'pool' | 'shopId'>,
+  orderId: string,
+): Promise<Pick<Ledger, 'entries' | 'state'>> => {
+  const entries = await listEntriesAfter(deps.pool, deps.shopId, orderId, 0)
+  return { entries, state: fold(entries) }
 }
 
 /** The same, with every entry read and hashed again: before something is sealed on it. */

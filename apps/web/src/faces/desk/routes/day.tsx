@@ -5,7 +5,7 @@ import { useState } from 'react'
 import { Link } from 'react-router'
 import { settingsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
-import { clockTime, money } from '../../../lib/format.ts'
+import { clockTime, dayIn, money } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
@@ -15,6 +15,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { GiveBackOf } from '../sheet/give-back.tsx'
+import { rememberedPlace, rememberPlace } from '../write-up/desk-place.ts'
 
 const methodWords = {
   card: 'Card',
@@ -24,20 +25,16 @@ const methodWords = {
   'none-due': 'Nothing due',
 } as const
 
-const today = (timeZone: string): string =>
-  new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
-    new Date(),
-  )
-
-/** The end of the day at a place: what was paid and given back, what is still owed, and the same as a file. */
+/** The end of the day at a place, first that of this desk: what was paid and given back, what is still owed, and the same as a file. */
 export function DayRoute() {
   const settings = useQuery(settingsQuery)
   const [chosen, setChosen] = useState<string | null>(null)
   const [typed, setTyped] = useState<string | null>(null)
   const places = settings.data?.locations ?? []
-  const place = places.find(({ locationId }) => locationId === chosen) ?? places[0]
+  const here = chosen ?? rememberedPlace(places.map(({ locationId }) => locationId))
+  const place = places.find(({ locationId }) => locationId === here) ?? places[0]
   if (place === undefined) return null
-  const day = typed ?? today(place.timeZone)
+  const day = typed ?? dayIn(place.timeZone)
   return (
     <div className="stack">
       <title>The day · Bayledger desk</title>
@@ -47,7 +44,10 @@ export function DayRoute() {
           label="At"
           options={places.map(({ locationId, name }) => ({ value: locationId, label: name }))}
           value={place.locationId}
-          onChange={setChosen}
+          onChange={(locationId) => {
+            rememberPlace(locationId)
+            setChosen(locationId)
+          }}
         />
       )}
       <TextField label="Day" type="date" value={day} onChange={setTyped} />

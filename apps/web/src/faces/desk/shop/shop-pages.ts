@@ -1,5 +1,6 @@
 import { deskRoles } from '@bayledger/ledger/role'
 import { ChecklistPage, useChecklistNeeds } from './checklist.tsx'
+import { FilesPage } from './files.tsx'
 import { InstrumentsPage, useInstrumentNeeds } from './instruments.tsx'
 import { LotRecallPage } from './lot-recall.tsx'
 import { PeoplePage } from './people.tsx'
@@ -46,5 +47,12 @@ export const shopPages: readonly ShopPage[] = [
     roles: ['lead', 'manager', 'owner'],
     useNeeds: nothingNeeded,
     Page: SheetsPage,
+  },
+  {
+    path: 'files',
+    name: 'Files',
+    roles: deskRoles,
+    useNeeds: nothingNeeded,
+    Page: FilesPage,
   },
 ]

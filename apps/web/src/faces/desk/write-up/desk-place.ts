@@ -1,6 +1,6 @@
 const key = 'bayledger.place'
 
-/** The location that this desk last wrote up for; a desk does not move, so the desk is asked once. */
+/** The location that this desk last wrote up for, or whose day it last looked at; a desk does not move, so the desk is asked once. */
 export const rememberedPlace = (known: readonly string[]): string | null => {
   try {
     const stored = localStorage.getItem(key)
