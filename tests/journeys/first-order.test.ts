@@ -134,9 +134,14 @@ describe('an owner with an empty database', () => {
     await checkColdTires(bay)
     await shows(bay, /No cause found so far/)
     await tap(button(bay, /^Check next: Photograph the door label/))
-    await tap(button(bay, 'Second person: confirm it'))
+    await button(bay, 'Second person: confirm it').waitFor()
+    await tap(button(bay, /Change person/))
+    await signIn(bay, owner)
+    await tap(button(bay, 'Verify it for every such vehicle'))
     await tap(button(bay, owner.name, true))
     await type(bay, owner.pin)
+    await tap(button(bay, /Change person/))
+    await signIn(bay, pell)
     await shows(bay, /readings say/)
     await tap(button(bay, 'I agree: confirm the findings'))
     await shows(bay, 'Nothing for the bay now')
@@ -205,6 +210,9 @@ describe('an owner with an empty database', () => {
         studs: 'missing',
         placard: expect.objectContaining({
           front: { psi: 33.4, kPa: null, typed: { value: 2.3, unit: 'bar' } },
+        }),
+        sources: expect.objectContaining({
+          placard: expect.objectContaining({ enteredBy: expect.any(String), verifiedBy: expect.any(String) }),
         }),
       }),
     ])

@@ -79,6 +79,19 @@ describe('an owner at the shelf, by keyboard', () => {
     await page.keyboard.press('Escape')
     expect(await written()).toBe(good)
   })
+
+  it('lists the orders that used a sheet, with what to tell their owners if a figure was wrong', async () => {
+    await page.goto('/desk/shop/sheets')
+    await page
+      .getByRole('button', { name: /^Vantrell Linnet/ })
+      .first()
+      .click()
+    await pressed('List the orders that used this sheet')
+    await page.getByText(/orders? ha(s|ve) used this sheet\.$/).waitFor()
+    await page.getByText(/was wrong when we worked on it/).waitFor()
+    await page.getByText(/estaba equivocado cuando trabajamos en él/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
 })
 
 describe('an owner at an upright tablet', () => {

@@ -41,6 +41,12 @@ describe.each(Object.entries(customerLanguages))('messages in %s', (_, { message
     expect(letter).toMatch(/do not drive on|no siga manejando/)
   })
 
+  it('tell an owner of a figure that was wrong for which vehicle, and not to drive on', () => {
+    const said = messages.wrongFigure('Linnet C 2019')
+    expect(said).toContain('Linnet C 2019')
+    expect(said).toMatch(/do not drive on; call us|no siga manejando; llámenos/)
+  })
+
   it('fit into a text to a telephone', () => {
     // 3GPP TS 23.038: 160 signs of the GSM alphabet, 70 of another, to a part; three parts at most.
     for (const text of Object.values(messages.texts)) expect(text(of).length).toBeLessThan(3 * 67)

@@ -34,6 +34,8 @@ export type MessagesWording = {
   readonly texts: Readonly<Record<'estimate' | 'report' | 'new-time', (of: MessageFacts) => string>>
   /** Under every e-mail: why it came, and how to end such messages. */
   readonly under: (of: MessageFacts & { readonly stop: string; readonly about: EndedMessages }) => string
+  /** What an owner of a vehicle is told where a figure of its sheet was wrong. */
+  readonly wrongFigure: (vehicle: string) => string
   /** The page behind the link that ends messages. */
   readonly stop: {
     readonly title: string

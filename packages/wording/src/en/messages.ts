@@ -55,6 +55,8 @@ export const messages: MessagesWording = {
           ? 'we worked on your wheels'
           : 'you agreed to be reminded'
     }. To get no more of these: ${stop}`,
+  wrongFigure: (vehicle) =>
+    `A figure that we had on file for the ${vehicle} was wrong when we worked on it. Please bring it back to us: we will check it against the vehicle maker’s figure at no charge. If you notice anything unusual, do not drive on; call us.`,
   stop: {
     title: 'End messages',
     ask: {

@@ -54,6 +54,8 @@ export const messages: MessagesWording = {
           ? 'trabajamos en sus ruedas'
           : 'aceptó que se lo recordáramos'
     }. Para no recibir más de estos mensajes: ${stop}`,
+  wrongFigure: (vehicle) =>
+    `Un dato que teníamos registrado para el ${vehicle} estaba equivocado cuando trabajamos en él. Por favor, tráiganoslo: lo revisaremos sin costo con el dato del fabricante del vehículo. Si nota algo raro, no siga manejando; llámenos.`,
   stop: {
     title: 'Terminar los mensajes',
     ask: {

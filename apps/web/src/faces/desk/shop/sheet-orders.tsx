@@ -1,5 +1,7 @@
 import { listSheetOrders } from '@bayledger/contract/sheets'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
+import { messages as english } from '@bayledger/wording/en/messages'
+import { messages as spanish } from '@bayledger/wording/es/messages'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
@@ -12,10 +14,6 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
-
-/** What an owner of a vehicle is told where a figure of its sheet was wrong; the shop fills in which and what it is. */
-const wrongFigureSentence = (vehicle: string): string =>
-  `A figure that we had on file for the ${vehicle} was wrong when we worked on it. Please bring it back to us: we will check it against the vehicle maker’s figure at no charge. If you notice anything unusual, do not drive on; call us.`
 
 /** The orders that used a sheet, each with its version, and what to tell the vehicles' owners if a figure was wrong. */
 export function SheetOrders({ sheet, clock }: { sheet: SpecificationSheet; clock: Clock }) {
@@ -72,8 +70,12 @@ export function SheetOrders({ sheet, clock }: { sheet: SpecificationSheet; clock
                 ))}
               </tbody>
             </table>
-            <p>What to tell their owners:</p>
-            <blockquote>{wrongFigureSentence(sheet.name)}</blockquote>
+            <p>What to tell their owners, in English or in Spanish:</p>
+            {[english, spanish].map(({ wrongFigure }, index) => (
+              <blockquote key={wrongFigure(sheet.name)} lang={index === 0 ? 'en' : 'es'}>
+                {wrongFigure(sheet.name)}
+              </blockquote>
+            ))}
           </>
         )}
       </div>
