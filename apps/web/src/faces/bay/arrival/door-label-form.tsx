@@ -6,14 +6,12 @@ import { Figure } from '../../../ui/figure.tsx'
 import { RowForm } from '../form/row-form.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
-import { useSignedIn } from '../session/signed-in.ts'
+import { FigureByAnother } from '../sheet/figure-by-another.tsx'
 import { EnterFigure } from '../sheet/lazy-figures.tsx'
-import { OwnFigure } from '../sheet/own-figure.tsx'
 
 /** Compares the sheet's pressures with the door label; someone other than the person who entered them must read it. */
 export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: () => void }) {
   const { record, busy, problem } = useRecord(state.orderId)
-  const person = useSignedIn()
   const sheet = state.sheet?.sheet
   if (sheet === undefined) return <StepScreen title="No specification sheet is chosen yet" />
   const label = placardOf(sheet)
@@ -31,46 +29,48 @@ export function DoorLabelForm({ state, onDone }: { state: OrderState; onDone: ()
       {spare ? <LabelFigure name="spare" psi={spare.psi} /> : null}
     </>
   )
-  if (sheet.sources.placard?.enteredBy === person?.staffId)
-    return (
-      <OwnFigure
-        orderId={state.orderId}
-        sheet={sheet}
-        figure="placard"
-        title="Second person: read the door label"
-        shown={shown}
-        onDone={onDone}
-      />
-    )
   return (
-    <RowForm
-      draftKey={`${state.orderId}/door-label`}
+    <FigureByAnother
+      orderId={state.orderId}
+      sheet={sheet}
+      figure="placard"
       title="Read the label in the door"
-      figure={() => shown}
-      how="If the label says another figure, stop and tell the desk: the vehicle maker's figure governs."
-      rows={() => [
-        {
-          kind: 'text',
-          key: 'reference',
-          label: 'Where you read it',
-          suggestions: [{ value: 'label in the driver’s door', label: 'Label in the driver’s door' }],
-          fault: (text) => tooLong(text, 200),
-        },
-      ]}
-      recordWord="I read the same figures: confirm"
-      busy={busy}
-      problem={problem}
-      onRecord={async (values, form) => {
-        const taken = await record(
-          'figure.confirmed',
-          { figure: 'placard', reference: (values.reference ?? '').trim(), stepKey: null },
-          'door label',
-          form,
-        )
-        if (taken) onDone()
-        return taken
-      }}
-    />
+      ownTitle="Second person: read the door label"
+      shown={shown}
+      onDone={onDone}
+    >
+      {(head) => (
+        <RowForm
+          draftKey={`${state.orderId}/door-label`}
+          {...head}
+          title="Read the label in the door"
+          figure={() => shown}
+          how="If the label says another figure, stop and tell the desk: the vehicle maker's figure governs."
+          rows={() => [
+            {
+              kind: 'text',
+              key: 'reference',
+              label: 'Where you read it',
+              suggestions: [{ value: 'label in the driver’s door', label: 'Label in the driver’s door' }],
+              fault: (text) => tooLong(text, 200),
+            },
+          ]}
+          recordWord="I read the same figures: confirm"
+          busy={busy}
+          problem={problem}
+          onRecord={async (values, form) => {
+            const taken = await record(
+              'figure.confirmed',
+              { figure: 'placard', reference: (values.reference ?? '').trim(), stepKey: null },
+              'door label',
+              form,
+            )
+            if (taken) onDone()
+            return taken
+          }}
+        />
+      )}
+    </FigureByAnother>
   )
 }
 

@@ -7,13 +7,10 @@ import {
   studsOf,
 } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
-import { Suspense, useState } from 'react'
+import type { ReactNode } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
-import { Button } from '../../../ui/button.tsx'
 import { Figure } from '../../../ui/figure.tsx'
-import { useSignedIn } from '../session/signed-in.ts'
-import { VerifyFigure } from '../sheet/lazy-figures.tsx'
-import { OwnFigure } from '../sheet/own-figure.tsx'
+import { FigureByAnother } from '../sheet/figure-by-another.tsx'
 import { TorqueFigure } from '../torque/torque-figure.tsx'
 import { FigureStandingLine } from './figure-standing.tsx'
 import { stepTitle } from './step-words.ts'
@@ -29,42 +26,12 @@ const figures: Partial<Readonly<Record<Step['code'], SafetyFigure>>> = {
 /** An unverified safety figure: a second person reads it in the maker's own source and names the page. */
 export function FigureForm(props: WorkFormProps) {
   const { state, step } = props
-  const person = useSignedIn()
   const figure = figures[step.code] ?? 'studTorque'
   const sheet = state.sheet?.sheet
-  const [isForAll, setForAll] = useState(false)
-  if (sheet && sheet.sources[figure]?.enteredBy === person?.staffId)
-    return (
-      <OwnFigure
-        orderId={state.orderId}
-        sheet={sheet}
-        figure={figure}
-        title={stepTitle(step)}
-        shown={<SheetFigure state={state} sheet={sheet} figure={figure} />}
-        onDone={props.onDone}
-      />
-    )
-  if (sheet && isForAll)
-    return (
-      <Suspense fallback={null}>
-        <VerifyFigure
-          orderId={state.orderId}
-          sheet={sheet}
-          figure={figure}
-          title={stepTitle(step)}
-          onBack={() => setForAll(false)}
-          onDone={props.onDone}
-        />
-      </Suspense>
-    )
-  // What somebody remembers names no source at which a second person could read it.
-  const mayVerify = sheet?.sources[figure] != null && sheet.sources[figure].kind !== 'memory'
-  return (
+  const confirm = (head: { readonly beside?: ReactNode }) => (
     <WorkRows
       {...props}
-      {...(mayVerify
-        ? { beside: <Button onClick={() => setForAll(true)}>Verify it for every such vehicle</Button> }
-        : {})}
+      {...head}
       kind="figure.confirmed"
       rows={() => [
         {
@@ -83,6 +50,20 @@ export function FigureForm(props: WorkFormProps) {
         stepKey: step.stepKey,
       })}
     />
+  )
+  if (sheet === undefined) return confirm({})
+  return (
+    <FigureByAnother
+      orderId={state.orderId}
+      sheet={sheet}
+      figure={figure}
+      title={stepTitle(step)}
+      ownTitle={stepTitle(step)}
+      shown={<SheetFigure state={state} sheet={sheet} figure={figure} />}
+      onDone={props.onDone}
+    >
+      {confirm}
+    </FigureByAnother>
   )
 }
 
