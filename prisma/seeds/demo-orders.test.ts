@@ -105,6 +105,7 @@ describe('T-2601, the cold morning', () => {
       gaugesInQuarantine: new Set<string>(),
       history: null,
       earlierOdometer: null,
+      comebackIsOfVehicle: null,
       secondPersonRequired: true,
       discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },
       idsOnOtherVehicles: new Set<string>(),

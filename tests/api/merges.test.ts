@@ -5,17 +5,18 @@ import type { Vehicle } from '@bayledger/contract/vehicles'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
-import { replayOn } from '../support/replay-order.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
 import { writerOn } from '../support/write-entry.ts'
 
 let shop: TestApp
 let desk: Caller
 let orderId: string
+let replay: Replay
 let owner: Customer
 let car: Vehicle
 beforeAll(async () => {
   shop = await startTestApp()
-  const replay = await replayOn(shop)
+  replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
   const order = freshCopy(shop.demo, 'T-2602')
   orderId = order.orderId
@@ -184,6 +185,14 @@ describe('a merge', () => {
   })
 })
 
+/** The first line of another order of a vehicle, as a comeback of the one above. */
+const openComeback = async (vehicleId: string) => {
+  const [line] = freshCopy(shop.demo, 'T-2602').lines
+  if (line?.draft.kind !== 'order.opened') throw new Error('T-2602 was never opened')
+  const payload = { ...line.draft.payload, vehicleId, comebackOf: orderId }
+  return replay.send({ ...line, draft: { ...line.draft, payload } })
+}
+
 describe('two records of one vehicle', () => {
   // 49 CFR 565.15(c), sample: the check digit of 1M8GDM9A_KP042788 is X.
   const vin = '1M8GDM9AXKP042788'
@@ -191,6 +200,7 @@ describe('two records of one vehicle', () => {
   it('are one with the VIN of either, its visits, and what the former owner left stays hidden', async () => {
     const buyer = await addCustomer({ name: 'Basil Underhay', phone: '+1 555 017 4411' })
     const again = await addVehicle(buyer.customerId, { plate: 'BUH 7', vin })
+    expect(await openComeback(again.vehicleId)).toMatchObject({ code: 'COMEBACK_OF_ANOTHER_VEHICLE' })
     const path = `/api/vehicles/${car.vehicleId}`
     const merged = await desk
       .post(
@@ -211,10 +221,47 @@ describe('two records of one vehicle', () => {
     )
     const { body: last } = await desk.get(`/api/vehicles/${again.vehicleId}/last-odometer`).expect(200)
     expect(last.last).not.toBeNull()
+    expect(await openComeback(again.vehicleId)).toMatchObject({ result: 'accepted' })
 
     await undo(merged.body).expect(200)
     expect(await vehicle(car.vehicleId)).toEqual({ ...car, version: expect.any(Number) })
     expect(await vehicle(again.vehicleId)).toEqual({ ...again, version: expect.any(Number) })
-    expect((await desk.get(`/api/vehicles/${again.vehicleId}/page`).expect(200)).body.visits).toEqual([])
+    // The order that was opened for the car as one stays with the record that it names.
+    const { body: apart } = await desk.get(`/api/vehicles/${again.vehicleId}/page`).expect(200)
+    expect(apart.visits).toMatchObject([{ isComeback: true }])
   })
 })
+
+describe('a customer’s own data', () => {
+  it('are all that is kept under each of their records, and nothing of another owner', async () => {
+    const other = await addCustomer({ name: 'Perpetua L. Roe', phone: '+1 555 017 4422' })
+    await mergeInto(await customer(owner.customerId), other).expect(201)
+    const choice = { purpose: 'recall', channel: 'call', allowed: false }
+    await desk.put(`/api/customers/${owner.customerId}/message-choices`, choice).expect(204)
+    const { body: agreed } = await desk.get(`/api/customers/${owner.customerId}/message-choices`).expect(200)
+    expect(agreed.choices).toContainEqual(choice)
+    expect(agreed.choices).toHaveLength(12)
+
+    const path = `/api/customers/${other.customerId}/own-data`
+    await desk.post(path).expect(403)
+    const marguerite = await shop.desk('marguerite')
+    const { body } = await marguerite.post(path).expect(201)
+    const values = body.data.map(({ value }: { value: string }) => value)
+    const { entries, sides } = await readOrder()
+    expect(values).toEqual(expect.arrayContaining([owner.name, other.name, other.phone, car.plate]))
+    expect(values).toEqual(expect.arrayContaining(sides.map(({ text }: { text: string }) => text)))
+    expect(body.data.filter(({ what }: { what: string }) => what === 'order opened').length).toBe(
+      1 + (await comebacksOfCar()),
+    )
+    expect(entries.length).toBeGreaterThan(5)
+    expect(JSON.stringify(body.data)).not.toMatch(/Basil Underhay|BUH 7|Wilhelmina/)
+    expect(body.csv).toContain('complaint recorded')
+    expect(body.csv).toContain("'+1 555 017 4422")
+    const { body: log } = await marguerite.get(path).expect(200)
+    expect(log.copies).toMatchObject([{ by: 'Marguerite Ashby-Bell' }])
+  })
+})
+
+/** Other orders of the customer of T-2602: those that were opened above as comebacks. */
+const comebacksOfCar = async (): Promise<number> =>
+  (await desk.get('/api/floor').expect(200)).body.rows.length - 1

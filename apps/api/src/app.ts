@@ -25,6 +25,7 @@ import { mergeRoutes } from './features/merges/routes.ts'
 import { messageRoutes } from './features/messages/routes.ts'
 import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
+import { ownDataRoutes } from './features/own-data/routes.ts'
 import { parcelRoutes } from './features/parcels/routes.ts'
 import { peopleRoutes } from './features/people/routes.ts'
 import { photoRoutes } from './features/photos/routes.ts'
@@ -144,6 +145,7 @@ const bindings = (parts: Parts) => [
   ...diagnosisRoutes,
   ...linkRoutes(parts),
   ...mergeRoutes,
+  ...ownDataRoutes,
   ...messageRoutes(parts),
   ...dayRoutes,
   ...exportRoutes,

@@ -24,6 +24,7 @@ import { listCustomerMerges, listVehicleMerges, mergeCustomers, mergeVehicles, u
 import {
   askUnsubscribe,
   getNewTime,
+  listMessageChoices,
   listMessages,
   putMessageChoice,
   sendMessage,
@@ -33,6 +34,7 @@ import {
 } from './messages.ts'
 import { openApi } from './open-api.ts'
 import { getEntriesAfter, getLastOdometer, getOrder, keepOrders, listFloor } from './orders.ts'
+import { copyOwnData, listOwnDataCopies } from './own-data.ts'
 import { handInParcel, handInSealedParcel } from './parcels.ts'
 import { getOwnRecord, people, peopleCsv, setPassword, setPin } from './people.ts'
 import { getOrderPhoto, getPhotoStatus, handInSealedPhoto, listOrderPhotos, putPhotoPiece } from './photos.ts'
@@ -118,6 +120,8 @@ export const contract = [
   mergeVehicles,
   listVehicleMerges,
   undoMerge,
+  copyOwnData,
+  listOwnDataCopies,
   createVehicle,
   getVehicle,
   putVehicle,
@@ -195,6 +199,7 @@ export const contract = [
   getNewTime,
   sendNewTime,
   withdrawMessage,
+  listMessageChoices,
   putMessageChoice,
   askUnsubscribe,
   unsubscribe,

@@ -58,9 +58,15 @@ export const Message = z.strictObject({
 })
 export type Message = z.infer<typeof Message>
 
-const MessageChoice = z.strictObject({
-  purpose: ChoicePurpose,
-  channel: MessageChannel,
+/** What a customer is asked beside messages: whether to be called, and to be told of a part of ours that is recalled. */
+export const AskedPurpose = z.enum([...ChoicePurpose.options, 'recall'])
+export type AskedPurpose = z.infer<typeof AskedPurpose>
+export const AskedChannel = z.enum([...MessageChannel.options, 'call'])
+export type AskedChannel = z.infer<typeof AskedChannel>
+
+export const MessageChoice = z.strictObject({
+  purpose: AskedPurpose,
+  channel: AskedChannel,
   allowed: z.boolean(),
 })
 export type MessageChoice = z.infer<typeof MessageChoice>
@@ -162,6 +168,18 @@ export const withdrawMessage = endpoint({
   params: z.strictObject({ orderId: Id, messageId: Id }),
   replies: { 204: null },
   problems: ['MESSAGE_NOT_WAITING'],
+})
+
+export const listMessageChoices = endpoint({
+  operationId: 'listMessageChoices',
+  summary:
+    'What a customer agrees to, by purpose and channel: what they said last, else what their card says.',
+  method: 'GET',
+  path: '/api/customers/:customerId/message-choices',
+  access: { who: 'desk', roles: deskRoles },
+  params: z.strictObject({ customerId: Id }),
+  replies: { 200: z.strictObject({ choices: z.array(MessageChoice) }) },
+  problems: ['CUSTOMER_NOT_FOUND'],
 })
 
 export const putMessageChoice = endpoint({

@@ -7,7 +7,14 @@ import type { Refusal as RefusedText } from '@bayledger/reckoning/reading'
 import type { VinFault } from '@bayledger/reckoning/vehicle/vin'
 
 /** What an owner keeps of a shop, one record each, with the history of who changed what. */
-export type RecordSubject = 'person' | 'place' | 'instrument' | 'tablet' | 'stock-item' | 'price-book'
+export type RecordSubject =
+  | 'person'
+  | 'place'
+  | 'instrument'
+  | 'tablet'
+  | 'stock-item'
+  | 'price-book'
+  | 'own-data'
 
 type Nothing = Readonly<Record<never, never>>
 

@@ -194,6 +194,7 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   PRESSURE_OVER_SIDEWALL: [{ wheel: 'LF', found: psi(52), maximumPsi: 51 }],
   PRESSURE_NOT_ON_TARGET: [{ side: 'under', found: psi(34), targetPsi: 36.5, overPsi: 1.5 }],
   ROAD_GATE_CLOSED: [{ reason }],
+  COMEBACK_OF_ANOTHER_VEHICLE: [{}],
   ODOMETER_BACKWARDS: [{}],
   DRIVE_LONGER_THAN_ORDER: [{ minutes: 600, orderMinutes: 38 }],
   ODOMETER_IMPLAUSIBLE: [

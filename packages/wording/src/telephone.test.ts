@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { telephoneWords } from './telephone.ts'
+import { telephoneWords, tidyTelephone } from './telephone.ts'
 
 it.each([
   ['+15555550142', '(555) 555-0142'],
@@ -12,4 +12,17 @@ it.each([
   ['+1555555014x', '+1555555014x'],
 ])('%s reads %s', (number, words) => {
   expect(telephoneWords(number)).toBe(words)
+})
+
+it.each([
+  ['5550170144', '(555) 017-0144'],
+  ['1 555 017 0144', '(555) 017-0144'],
+  ['+1 (555) 017-0144 ', '(555) 017-0144'],
+  ['555.017.0144', '(555) 017-0144'],
+  ['+44 20 7946 0958', '+44 20 7946 0958'],
+  ['017-0144', '017-0144'],
+  ['call 5550170144', 'call 5550170144'],
+  ['', ''],
+])('%s is tidied to %s', (typed, tidy) => {
+  expect(tidyTelephone(typed)).toBe(tidy)
 })

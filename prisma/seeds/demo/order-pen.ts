@@ -184,6 +184,7 @@ const factsAt = (
   ),
   history: nothingOnRecord,
   earlierOdometer: null,
+  comebackIsOfVehicle: null,
   secondPersonRequired: true,
   discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },
   idsOnOtherVehicles: new Set(),

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { RecordVersion } from '@bayledger/contract/record'
-import type { Prisma, PrismaClient } from '@bayledger/db/generated/client'
+import type { Prisma } from '@bayledger/db/generated/client'
 import type { RecordSubject } from '@bayledger/wording/problems'
 import { v7 as newId } from 'uuid'
 import type { Deps } from '../deps.ts'
@@ -125,7 +125,7 @@ const keepAsFound = async (
 
 /** The versions of a record with who wrote each, newest first. */
 export const listRecordVersions = async (
-  prisma: PrismaClient,
+  prisma: Pick<Tx, 'recordVersion' | 'staff'>,
   shopId: string,
   subject: RecordSubject,
   subjectId: string,

@@ -53,6 +53,8 @@ export type AdmitFacts = {
   readonly history: HistoryEvidence | null
   /** What the vehicle's odometer read last at an earlier visit; loaded for entries that hold a reading. */
   readonly earlierOdometer: EarlierOdometer | null
+  /** Whether the order after which the vehicle came back is one of its own; `null`: the entry names none. */
+  readonly comebackIsOfVehicle: boolean | null
   /** Whether the shop demands a second person for torque; on by default. */
   readonly secondPersonRequired: boolean
   /** The most that each role may take off a price, as the newest version of the shop's prices has it. */

@@ -174,6 +174,7 @@ export type RefusalValues = {
   readonly DRIVE_LONGER_THAN_ORDER: { readonly minutes: number; readonly orderMinutes: number }
   /** A refusal that was kept before earlier visits were looked at has no `daysAgo`. */
   readonly ODOMETER_IMPLAUSIBLE: Omit<OdometerDoubt, 'daysAgo'> & Partial<Pick<OdometerDoubt, 'daysAgo'>>
+  readonly COMEBACK_OF_ANOTHER_VEHICLE: NoValues
   readonly PAYMENT_UNKNOWN: NoValues
   readonly PAYMENT_CHANGES_NOTHING: NoValues
   readonly PHOTO_TOO_LARGE: { readonly bytes: number }

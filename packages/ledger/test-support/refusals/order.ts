@@ -21,6 +21,7 @@ export const orderRefusals: Refusals<
   | 'ROLE_NOT_ALLOWED'
   | 'ORDER_NOT_OPENED'
   | 'ORDER_ALREADY_OPENED'
+  | 'COMEBACK_OF_ANOTHER_VEHICLE'
   | 'ORDER_ENDED'
   | 'ORDER_SEALED'
   | 'AUTHORITY_MISSING'
@@ -85,6 +86,12 @@ export const orderRefusals: Refusals<
   ],
   ORDER_ALREADY_OPENED: [
     ['an order opened twice', () => oneSensorJob('written-up').attempt('order.opened', opening, desk)],
+  ],
+  COMEBACK_OF_ANOTHER_VEHICLE: [
+    [
+      'a comeback of an order that is of another vehicle',
+      () => orderPen().attempt('order.opened', opening, { ...desk, facts: { comebackIsOfVehicle: false } }),
+    ],
   ],
   ORDER_ENDED: [
     ['a note after the keys are back', () => oneSensorJob('handed-back').attempt('note.added', note, desk)],

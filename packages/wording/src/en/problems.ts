@@ -69,6 +69,7 @@ const recordNames: Readonly<Record<RecordSubject, string>> = {
   tablet: 'tablet',
   'stock-item': 'part',
   'price-book': 'price book',
+  'own-data': 'copy of a customer’s data',
 }
 
 const staleName = (what: ProblemValues['VERSION_STALE']['what']): string =>

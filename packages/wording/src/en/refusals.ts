@@ -319,6 +319,8 @@ export const refusals: RefusalsWording = {
     `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
+  COMEBACK_OF_ANOTHER_VEHICLE: () =>
+    'The earlier order is not of this vehicle. Open the order from the page of the vehicle that came back, or without the earlier one.',
   ODOMETER_IMPLAUSIBLE: ({ why, read, before, daysAgo = null }) => {
     const figure = (distance: typeof read) => `${distance.value.toLocaleString('en-US')} ${distance.unit}`
     const visit = daysAgo === null ? 'before' : `at a visit ${daysAgo} ${daysAgo === 1 ? 'day' : 'days'} ago`

@@ -1,4 +1,10 @@
-import type { ChoicePurpose, MessageChannel, MessagePurpose } from '@bayledger/contract/messages'
+import type {
+  AskedChannel,
+  AskedPurpose,
+  ChoicePurpose,
+  MessageChoice,
+  MessagePurpose,
+} from '@bayledger/contract/messages'
 
 const minute = 60_000
 const day = 24 * 60 * minute
@@ -19,12 +25,8 @@ export const mostAttachedBytes = 8 * 1024 * 1024
 export const choiceOf = (purpose: MessagePurpose): ChoicePurpose =>
   purpose === 'retorque' || purpose === 'deferred' ? purpose : 'job'
 
-type Card = { readonly mayEmail: boolean; readonly mayText: boolean }
-type Choice = {
-  readonly purpose: ChoicePurpose
-  readonly channel: MessageChannel
-  readonly allowed: boolean
-}
+type Card = { readonly mayEmail: boolean; readonly mayText: boolean; readonly mayCall: boolean }
+const onCard = { email: 'mayEmail', text: 'mayText', call: 'mayCall' } as const
 
 /**
  * Whether the customer agreed: what they said last of this purpose holds, else the card. Nobody is reminded of work put off
@@ -32,11 +34,11 @@ type Choice = {
  */
 export const hasAgreed = (
   card: Card,
-  choices: readonly Choice[],
-  purpose: ChoicePurpose,
-  channel: MessageChannel,
+  choices: readonly MessageChoice[],
+  purpose: AskedPurpose,
+  channel: AskedChannel,
 ): boolean => {
   const own = choices.find((choice) => choice.purpose === purpose && choice.channel === channel)
   if (own) return own.allowed
-  return purpose !== 'deferred' && (channel === 'email' ? card.mayEmail : card.mayText)
+  return purpose !== 'deferred' && card[onCard[channel]]
 }

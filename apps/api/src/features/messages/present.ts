@@ -1,5 +1,6 @@
 import {
-  ChoicePurpose,
+  AskedChannel,
+  AskedPurpose,
   type Message,
   MessageChannel,
   type MessageChoice,
@@ -31,7 +32,7 @@ export const presentChoice = (row: {
   readonly channel: string
   readonly allowed: boolean
 }): MessageChoice => ({
-  purpose: ChoicePurpose.parse(row.purpose),
-  channel: MessageChannel.parse(row.channel),
+  purpose: AskedPurpose.parse(row.purpose),
+  channel: AskedChannel.parse(row.channel),
   allowed: row.allowed,
 })

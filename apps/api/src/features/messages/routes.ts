@@ -25,6 +25,10 @@ export const messageRoutes = (parts: Parts): readonly Binding[] => [
     await service.withdrawMessage(deps, params.orderId, params.messageId)
     return { status: 204 }
   }),
+  bind(contract.listMessageChoices)(async ({ deps, params }) => ({
+    status: 200,
+    body: { choices: await service.listChoices(deps, params.customerId) },
+  })),
   bind(contract.putMessageChoice)(async ({ deps, actor, params, body }) => {
     await service.putChoice(deps, actor, params.customerId, body)
     return { status: 204 }

@@ -1,6 +1,6 @@
 import type { BodyOf } from '@bayledger/contract/endpoint'
 import type { Message, MessageChoice, sendMessage as sendEndpoint } from '@bayledger/contract/messages'
-import { ChoicePurpose, MessageChannel } from '@bayledger/contract/messages'
+import { AskedChannel, AskedPurpose, ChoicePurpose, MessageChannel } from '@bayledger/contract/messages'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { OrderState } from '@bayledger/ledger/state'
@@ -129,6 +129,19 @@ const appendShown = async (
 export const withdrawMessage = async (deps: Deps, orderId: string, messageId: string): Promise<void> => {
   if (!(await store.withdrawMessage(deps, orderId, messageId)))
     throw new AppError({ code: 'MESSAGE_NOT_WAITING' })
+}
+
+/** What a customer agrees to, of everything that is asked. @throws CUSTOMER_NOT_FOUND */
+export const listChoices = async (deps: Deps, customerId: string): Promise<MessageChoice[]> => {
+  const customer = await getCustomer(deps, customerId)
+  const said = (await store.listChoices(deps, customerId)).map(presentChoice)
+  return AskedPurpose.options.flatMap((purpose) =>
+    AskedChannel.options.map((channel) => ({
+      purpose,
+      channel,
+      allowed: hasAgreed(customer, said, purpose, channel),
+    })),
+  )
 }
 
 export const putChoice = async (

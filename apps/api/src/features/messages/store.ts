@@ -1,5 +1,6 @@
 import type {
-  ChoicePurpose,
+  AskedChannel,
+  AskedPurpose,
   MessageChannel,
   MessagePurpose,
   MessageState,
@@ -62,8 +63,8 @@ export const listChoices = async ({ prisma, shopId }: Deps, customerId: string) 
 export type NewChoice = {
   readonly id: string
   readonly customerId: string
-  readonly purpose: ChoicePurpose
-  readonly channel: MessageChannel
+  readonly purpose: AskedPurpose
+  readonly channel: AskedChannel
   readonly allowed: boolean
   readonly madeBy: object
 }

@@ -13,6 +13,9 @@ import type { openingKinds } from './kinds.ts'
 
 export const openingRules: Rules<keyof typeof openingKinds> = {
   'order.opened': [
+    // A history that is another vehicle's would enter the evidence, and its warranty the price.
+    (_state, _entry, { comebackIsOfVehicle }) =>
+      comebackIsOfVehicle === false ? refuse('COMEBACK_OF_ANOTHER_VEHICLE', {}) : null,
     (_state, { payload: { odometer, odometerConfirmed } }, { earlierOdometer, now }) =>
       odometer &&
       refuseOdometer(odometerDoubt(odometer, beforeArrival(earlierOdometer, now), odometerConfirmed)),

@@ -12,6 +12,7 @@ export type OwnFacts = {
   readonly entry: EntryFacts
   readonly history: HistoryEvidence | null
   readonly earlierOdometer: EarlierOdometer | null
+  readonly comebackIsOfVehicle: boolean | null
   /** The money sides that it names. */
   readonly money: MoneySides
   /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
@@ -21,7 +22,7 @@ export type OwnFacts = {
 /** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
 export const factsFor = (
   shop: ShopFacts,
-  { entry, history, earlierOdometer, money }: OwnFacts,
+  { entry, history, earlierOdometer, comebackIsOfVehicle, money }: OwnFacts,
   state: OrderState,
   draft: Draft,
   at: string,
@@ -39,6 +40,7 @@ export const factsFor = (
     gaugesInQuarantine: shop.gaugesInQuarantine,
     history,
     earlierOdometer,
+    comebackIsOfVehicle,
     secondPersonRequired: place?.secondPersonRequired ?? true,
     discountLimits: shop.discountLimits,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,

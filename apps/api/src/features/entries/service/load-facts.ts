@@ -13,6 +13,7 @@ import * as z from 'zod/mini'
 import { isSignedBy } from '../../../core/tablet-signature.ts'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
+import { isVisitOf } from '../store/is-visit-of.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
 import { type EntryFacts, readEntryFacts } from '../store/read-facts.ts'
 import type { OwnFacts } from './admit-facts.ts'
@@ -38,9 +39,19 @@ export const loadOwnFacts = async (
   const entry = withVouched(read, draft)
   const odometer = odometerReadOf(state, draft)
   const earlierOdometer = odometer && (await loadEarlierOdometer(deps, odometer))
+  const comebackIsOfVehicle = await isComebackOfVehicle(deps, draft)
+  const own = { entry, money, earlierOdometer, comebackIsOfVehicle }
   return draft.kind === 'diagnosis.issued'
-    ? { entry, money, earlierOdometer, history: await loadHistory(deps, state), ofSeq: state.seq }
-    : { entry, money, earlierOdometer, history: null, ofSeq: null }
+    ? { ...own, history: await loadHistory(deps, state), ofSeq: state.seq }
+    : { ...own, history: null, ofSeq: null }
+}
+
+const isComebackOfVehicle = async (
+  { pool, shopId }: Pick<Deps, 'pool' | 'shopId'>,
+  draft: Draft,
+): Promise<boolean | null> => {
+  if (draft.kind !== 'order.opened' || draft.payload.comebackOf === null) return null
+  return isVisitOf(pool, shopId, draft.payload.comebackOf, draft.payload.vehicleId)
 }
 
 /** What other orders of the shop know of this one's vehicle, as evidence. */

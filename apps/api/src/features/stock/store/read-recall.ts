@@ -50,8 +50,8 @@ export const findDrawn = async (pool: Pool, shopId: string, lot: string): Promis
     text: `
       select d.order_id as "orderId", h.number as "orderNumber", d.received_at as "drawnAt", d.is_kit as "isKit",
         d.payload ->> 'wheel' as wheel, d.part as "partNumber", btrim(d.lot) as lot, v.id as "vehicleId", v.description,
-        v.plate, c.id as "customerId", c.name, c.phone, c.email, c.may_call as "mayCall", c.may_text as "mayText",
-        c.may_email as "mayEmail", fitted.sensor_id as "sensorId", heard.received_at as "heardAt",
+        v.plate, c.id as "customerId", c.name, c.phone, c.email, coalesce(said.may_call, c.may_call) as "mayCall",
+        coalesce(said.may_text, c.may_text) as "mayText", coalesce(said.may_email, c.may_email) as "mayEmail", fitted.sensor_id as "sensorId", heard.received_at as "heardAt",
         heard.wheel as "heardWheel", coalesce(bearer.survivor_id, bearer.id) as "heardVehicleId"
       from (${ofLot}) d
       join order_heads h on h.shop_id = d.shop_id and h.order_id = d.order_id
@@ -59,6 +59,16 @@ export const findDrawn = async (pool: Pool, shopId: string, lot: string): Promis
       join vehicles v on v.shop_id = h.shop_id and v.id = coalesce(brought.survivor_id, brought.id)
       join customers named on named.shop_id = v.shop_id and named.id = v.customer_id
       join customers c on c.shop_id = v.shop_id and c.id = coalesce(named.survivor_id, named.id)
+      left join lateral (
+        select bool_or(allowed) filter (where channel = 'call') as may_call,
+          bool_or(allowed) filter (where channel = 'text') as may_text,
+          bool_or(allowed) filter (where channel = 'email') as may_email
+        from (
+          select distinct on (channel) channel, allowed from message_choices
+          where shop_id = $1 and customer_id in (select same_customer($1, c.id)) and purpose = 'recall'
+          order by channel, made_at desc, id desc
+        ) newest
+      ) said on true
       left join lateral (
         select s.sensor_id from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
         where s.shop_id = d.shop_id and s.order_id = d.order_id and s.wheel = d.payload ->> 'wheel'

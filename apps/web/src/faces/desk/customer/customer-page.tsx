@@ -13,6 +13,8 @@ import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { MergesPart } from '../records/merges-part.tsx'
 import { customerKind } from '../records/record-kind.ts'
+import { ChoicesPart } from './choices-part.tsx'
+import { OwnDataPart } from './own-data-part.tsx'
 
 /** What the shop keeps of one customer. The address of a merged record leads to the one that it is part of. */
 export function CustomerRoute() {
@@ -58,7 +60,9 @@ function OneCustomer({ customer }: { customer: Customer }) {
         </Line>
       </Lines>
       <VehiclesPart customerId={customerId} />
+      <ChoicesPart customerId={customerId} />
       <MergesPart kind={customerKind} id={customerId} />
+      <OwnDataPart customerId={customerId} />
     </>
   )
 }

@@ -1,8 +1,9 @@
 import { revokeLink } from '@bayledger/contract/links'
 import {
-  type ChoicePurpose,
+  type AskedPurpose,
   listMessages,
   type MessageChannel,
+  type MessageChoice,
   putMessageChoice,
   sendMessage,
   withdrawMessage,
@@ -169,17 +170,13 @@ function LinkList({ order: { orderId } }: OrderPart) {
   )
 }
 
-const wishes: readonly { readonly value: ChoicePurpose; readonly label: string }[] = [
+const wishes: readonly { readonly value: AskedPurpose; readonly label: string }[] = [
   { value: 'job', label: 'the estimate and the report' },
   { value: 'retorque', label: 'a reminder of the torque check' },
   { value: 'deferred', label: 'a reminder of work put off' },
 ]
 
-type Choices = readonly {
-  readonly purpose: ChoicePurpose
-  readonly channel: MessageChannel
-  readonly allowed: boolean
-}[]
+type Choices = readonly MessageChoice[]
 
 function Wishes({ order: { orderId, customer }, choices }: OrderPart & { choices: Choices }) {
   const choose = useChange(orderId, (choice: Choices[number]) =>

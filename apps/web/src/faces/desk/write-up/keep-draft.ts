@@ -13,7 +13,7 @@ import { blankWriteUp, isWorthKeeping, type WriteUp } from './write-up-form.ts'
 const restMilliseconds = 500
 
 /** Changes whenever the form does: a draft of another form cannot be gone on with, and is only shown. */
-const formVersion = 1
+const formVersion = 2
 
 export const draftsQuery = queryOptions({
   queryKey: ['write-up-drafts'],

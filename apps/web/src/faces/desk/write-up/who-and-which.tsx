@@ -1,7 +1,7 @@
 import { type Customer, listCustomers } from '@bayledger/contract/customers'
 import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
 import { languageNames } from '@bayledger/wording/language-names'
-import { telephoneWords } from '@bayledger/wording/telephone'
+import { telephoneWords, tidyTelephone } from '@bayledger/wording/telephone'
 import { keepPreviousData, useQuery } from '@tanstack/react-query'
 import { sheetsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
@@ -64,6 +64,7 @@ export function WhoFields({ person, onChange }: WhoProps) {
           type="tel"
           value={person.phone}
           onChange={(phone) => onChange({ ...person, phone })}
+          onBlur={() => onChange({ ...person, phone: tidyTelephone(person.phone) })}
         />
         <TextField
           label="E-mail"
@@ -77,6 +78,14 @@ export function WhoFields({ person, onChange }: WhoProps) {
           values={person.may}
           onChange={(may) => onChange({ ...person, may })}
         />
+        {person.may.length === 0 ? null : (
+          <CheckGroup
+            label="The same way also about"
+            options={purposes}
+            values={person.also}
+            onChange={(also) => onChange({ ...person, also })}
+          />
+        )}
         <LanguageChoice
           label="Page, estimate and report in"
           value={person.language}
@@ -101,6 +110,12 @@ const ways = [
   { value: 'mayCall', label: 'may be called' },
   { value: 'mayText', label: 'may be texted' },
   { value: 'mayEmail', label: 'may be e-mailed' },
+] as const
+
+const purposes = [
+  { value: 'retorque', label: 'the torque check' },
+  { value: 'deferred', label: 'work put off' },
+  { value: 'recall', label: 'a recalled part of ours' },
 ] as const
 
 function Matches({

@@ -10,7 +10,7 @@ import {
 
 const whole: WriteUp = {
   ...blankWriteUp,
-  person: { known: null, name: 'A. Driver', phone: '', email: '', may: [], language: 'en' },
+  person: { known: null, name: 'A. Driver', phone: '', email: '', may: [], also: [], language: 'en' },
   which: { ...blankWriteUp.which, description: 'A sedan', sheetId: 'sheet' },
   words: 'The light is on.',
   light: 'solid',

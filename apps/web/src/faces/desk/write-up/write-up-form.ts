@@ -1,4 +1,5 @@
 import { type Customer, CustomerContent, createCustomer } from '@bayledger/contract/customers'
+import { putMessageChoice } from '@bayledger/contract/messages'
 import { createBlankSheet } from '@bayledger/contract/sheets'
 import { createVehicle, getVehicle, putVehicle, type Vehicle } from '@bayledger/contract/vehicles'
 import type { LookFeeTerms } from '@bayledger/ledger/subjects/opening/kinds'
@@ -24,6 +25,8 @@ export type Person = {
   email: string
   /** How the customer may be reached about this service. */
   may: ('mayCall' | 'mayText' | 'mayEmail')[]
+  /** What else the same ways may be used for; what is not here was answered with No. */
+  also: ('retorque' | 'deferred' | 'recall')[]
   language: Customer['language']
 }
 export type Which = {
@@ -69,7 +72,7 @@ export type WriteUpPartProps = {
 }
 
 export const blankWriteUp: WriteUp = {
-  person: { known: null, name: '', phone: '', email: '', may: [], language: 'en' },
+  person: { known: null, name: '', phone: '', email: '', may: [], also: [], language: 'en' },
   which: { known: null, plate: '', vin: '', description: '', color: '', sheetId: null, isNewKind: false },
   words: '',
   light: null,
@@ -167,7 +170,7 @@ export const openOrder = async (form: WriteUp, keys: WriteUpKeys, place: WriteUp
   return keys.orderId
 }
 
-const addCustomer = ({ name, phone, email, may, language }: Person, keys: WriteUpKeys) => {
+const addCustomer = async ({ name, phone, email, may, also, language }: Person, keys: WriteUpKeys) => {
   const body = {
     name,
     phone: phone.trim() === '' ? null : phone,
@@ -177,8 +180,17 @@ const addCustomer = ({ name, phone, email, may, language }: Person, keys: WriteU
     mayCall: may.includes('mayCall'),
     language,
   }
-  return call(createCustomer, { idempotencyKey: keyFor(keys, body), body })
+  const customer = await call(createCustomer, { idempotencyKey: keyFor(keys, body), body })
+  for (const way of may)
+    for (const purpose of ['retorque', 'deferred', 'recall'] as const)
+      await call(putMessageChoice, {
+        params: { customerId: customer.customerId },
+        body: { purpose, channel: channelOf[way], allowed: also.includes(purpose) },
+      })
+  return customer
 }
+
+const channelOf = { mayCall: 'call', mayText: 'text', mayEmail: 'email' } as const
 
 /** A kind of vehicle is called what this one is called, until somebody names it better. */
 const beginSheet = async ({ known, description }: Which, keys: WriteUpKeys): Promise<SpecificationSheet> => {

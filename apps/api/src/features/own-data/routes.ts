@@ -1,0 +1,14 @@
+import * as contract from '@bayledger/contract/own-data'
+import { type Binding, bind } from '../../http/binding.ts'
+import * as service from './service.ts'
+
+export const ownDataRoutes: readonly Binding[] = [
+  bind(contract.copyOwnData)(async ({ deps, actor, params }) => ({
+    status: 201,
+    body: await service.copyOwnData(deps, actor, params.customerId),
+  })),
+  bind(contract.listOwnDataCopies)(async ({ deps, params }) => ({
+    status: 200,
+    body: { copies: await service.listCopies(deps, params.customerId) },
+  })),
+]

@@ -1,0 +1,40 @@
+import * as z from 'zod/mini'
+import { endpoint } from './endpoint.ts'
+import { Id, Instant } from './identity.ts'
+
+/** One thing that the shop keeps of a customer: about which record or order, when it was written, what it is and what it says. */
+export const OwnDatum = z.strictObject({
+  about: z.string(),
+  at: z.nullable(Instant),
+  what: z.string(),
+  value: z.string(),
+})
+export type OwnDatum = z.infer<typeof OwnDatum>
+
+const access = { who: 'desk', roles: ['owner'] } as const
+const params = z.strictObject({ customerId: Id })
+
+export const copyOwnData = endpoint({
+  operationId: 'copyOwnData',
+  summary:
+    'A copy of all that is kept of one customer, for the customer: the same as JSON and as CSV. Nothing of earlier or later owners of a vehicle is in it. That it was made is recorded.',
+  method: 'POST',
+  path: '/api/customers/:customerId/own-data',
+  access,
+  params,
+  replies: {
+    201: z.strictObject({ asOf: Instant, data: z.array(OwnDatum), csv: z.string() }),
+  },
+  problems: ['CUSTOMER_NOT_FOUND'],
+})
+
+export const listOwnDataCopies = endpoint({
+  operationId: 'listOwnDataCopies',
+  summary: 'When copies of a customer’s data were made, and by whom; newest first.',
+  method: 'GET',
+  path: '/api/customers/:customerId/own-data',
+  access,
+  params,
+  replies: { 200: z.strictObject({ copies: z.array(z.strictObject({ at: Instant, by: z.string() })) }) },
+  problems: [],
+})
