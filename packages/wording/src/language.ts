@@ -19,6 +19,7 @@ import type { MessagesWording } from './messages.ts'
 import type { MovesWording } from './moves.ts'
 import type { NextStepsWording } from './next-steps.ts'
 import type { ObservationsWording } from './observations.ts'
+import type { OwnDataWording } from './own-data.ts'
 import type { PartRefusalsWording } from './part-refusals.ts'
 import type { PhotosWording } from './photos.ts'
 import type { PressureTargetsWording } from './pressure-targets.ts'
@@ -66,6 +67,7 @@ export type CustomerLanguage = {
   readonly findingTitles: FindingTitles
   readonly lights: Pick<LightsWording, 'does'>
   readonly messages: MessagesWording
+  readonly ownData: OwnDataWording
   readonly nextSteps: NextStepsWording
   readonly observations: ObservationsWording
   readonly photos: PhotosWording

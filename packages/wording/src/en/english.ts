@@ -21,6 +21,7 @@ import { messages } from './messages.ts'
 import { moves } from './moves.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
+import { ownData } from './own-data.ts'
 import { partRefusals } from './part-refusals.ts'
 import { photos } from './photos.ts'
 import { pressureTargets } from './pressure-targets.ts'
@@ -59,6 +60,7 @@ export const english: Language = {
   gates,
   lights,
   messages,
+  ownData,
   moves,
   nextSteps,
   observations,

@@ -17,6 +17,7 @@ import { lights } from './lights.ts'
 import { messages } from './messages.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
+import { ownData } from './own-data.ts'
 import { photos } from './photos.ts'
 import { ready } from './ready.ts'
 import { reasons } from './reasons.ts'
@@ -50,6 +51,7 @@ export const spanish: CustomerLanguage = {
   findingTitles,
   lights,
   messages,
+  ownData,
   nextSteps,
   observations,
   photos,

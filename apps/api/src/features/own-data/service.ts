@@ -1,5 +1,7 @@
 import type { OwnDatum } from '@bayledger/contract/own-data'
 import { sideKinds } from '@bayledger/ledger/side-kinds'
+import { customerLanguages } from '@bayledger/wording/customer-languages'
+import type { CustomerLanguage } from '@bayledger/wording/language'
 import type { StaffActor } from '../../core/actor.ts'
 import { maybe, textCell } from '../../core/csv/cells.ts'
 import { writeCsv } from '../../core/csv/write-csv.ts'
@@ -24,13 +26,15 @@ const table = {
   key: ['about'],
 } as const
 
-/** All that the shop keeps of a customer, under every record of theirs; that it was copied, and by whom, is kept too. */
+/** All that the shop keeps of a customer, under every record of theirs and in their language; that it was copied, and by whom, is kept too. */
 export const copyOwnData = async (deps: Deps, actor: StaffActor, customerId: string) => {
   const customer = await getCustomer(deps, customerId)
   const own = await listSameRecords(deps.prisma, deps.shopId, 'customer', customer.customerId)
   const registers = await store.readRegisters(deps.prisma, deps.shopId, own)
-  const data = presentRegisters(registers)
-  for (const { orderId, number } of registers.orders) data.push(...(await readOrder(deps, orderId, number)))
+  const language = customerLanguages[customer.language]
+  const data = presentRegisters(language, registers)
+  for (const { orderId, number } of registers.orders)
+    data.push(...(await readOrder(deps, language, orderId, number)))
   const at = deps.clock.now()
   await deps.prisma.$transaction(async (tx) => {
     await store.lockCustomer(tx, deps.shopId, customer.customerId)
@@ -44,12 +48,17 @@ export const copyOwnData = async (deps: Deps, actor: StaffActor, customerId: str
 }
 
 /** The vehicle without its plate: that may be a later owner's by now. */
-const readOrder = async (deps: Deps, orderId: string, number: string): Promise<OwnDatum[]> => {
+const readOrder = async (
+  deps: Deps,
+  language: CustomerLanguage,
+  orderId: string,
+  number: string,
+): Promise<OwnDatum[]> => {
   const { entries, state } = await getLedger(deps, orderId)
   const vehicle = await getVehicle(deps, state.opened?.vehicleId ?? '')
   const sides = await sidesOf(deps, entries, new Set(sideKinds))
   const texts = new Map(sides.map(({ digest, text }) => [digest, text]))
-  return presentOrder(number, vehicle.description, entries, texts)
+  return presentOrder(language, { number, vehicle: vehicle.description, entries }, texts)
 }
 
 export const listCopies = async (deps: Deps, customerId: string) => {

@@ -1,0 +1,35 @@
+import type { OwnDataWording } from '../own-data.ts'
+
+export const ownData: OwnDataWording = {
+  customer: 'customer’s card',
+  vehicle: (description) => `vehicle: ${description}`,
+  fields: {
+    name: 'name',
+    phone: 'telephone',
+    email: 'e-mail address',
+    language: 'language',
+    mayCall: 'may be called',
+    mayText: 'may be texted',
+    mayEmail: 'may be e-mailed',
+    plate: 'plate',
+    plateRegion: 'state of the plate',
+    vin: 'VIN',
+    color: 'color',
+    notes: 'notes',
+  },
+  yes: 'yes',
+  no: 'no',
+  agreedTo: 'agreed to',
+  purposes: {
+    job: 'about a vehicle that is here',
+    retorque: 'about the torque check',
+    deferred: 'about work put off',
+    recall: 'about a recalled part',
+  },
+  channels: { email: 'by e-mail', text: 'by text', call: 'by telephone' },
+  message: 'message',
+  linkMade: 'link to the customer’s page, made',
+  linkOpened: 'link to the customer’s page, opened',
+  brought: 'vehicle of this order',
+  photo: (digest) => `photo ${digest}`,
+}

@@ -1,0 +1,35 @@
+import type { OwnDataWording } from '../own-data.ts'
+
+export const ownData: OwnDataWording = {
+  customer: 'ficha del cliente',
+  vehicle: (description) => `vehículo: ${description}`,
+  fields: {
+    name: 'nombre',
+    phone: 'teléfono',
+    email: 'correo electrónico',
+    language: 'idioma',
+    mayCall: 'se le puede llamar',
+    mayText: 'se le puede mandar un mensaje de texto',
+    mayEmail: 'se le puede mandar un correo electrónico',
+    plate: 'placa',
+    plateRegion: 'estado de la placa',
+    vin: 'número VIN',
+    color: 'color del vehículo',
+    notes: 'notas',
+  },
+  yes: 'sí',
+  no: 'no lo permite',
+  agreedTo: 'aceptó',
+  purposes: {
+    job: 'sobre un vehículo que está aquí',
+    retorque: 'sobre la revisión del apriete',
+    deferred: 'sobre el trabajo pospuesto',
+    recall: 'sobre una pieza retirada por el fabricante',
+  },
+  channels: { email: 'por correo electrónico', text: 'por mensaje de texto', call: 'por teléfono' },
+  message: 'mensaje',
+  linkMade: 'enlace a la página del cliente, creado',
+  linkOpened: 'enlace a la página del cliente, abierto',
+  brought: 'vehículo de esta orden',
+  photo: (digest) => `foto ${digest}`,
+}
