@@ -7,6 +7,7 @@ export const patterns = {
   writeUp: '/desk/write-up',
   deskOrder: '/desk/orders/:orderId',
   day: '/desk/day',
+  wall: '/desk/wall',
   vehicle: '/desk/vehicles/:vehicleId',
   customer: '/desk/customers/:customerId',
   tray: '/desk/refused',

@@ -1,7 +1,9 @@
 import type { FloorRow } from '@bayledger/contract/orders'
 import { useQuery } from '@tanstack/react-query'
+import { Link } from 'react-router'
 import { floorGroups, rowsOfGroup } from '../../features/floor/groups.ts'
 import { floorQuery } from '../../features/floor/queries.ts'
+import { patterns } from '../../lib/paths.ts'
 import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { FloorLine } from './floor-line.tsx'
@@ -26,6 +28,9 @@ export function FloorList() {
       ))}
       {finished.length === 0 ? null : <FloorGroup title="Finished today" rows={finished} asOf="" />}
       {floor.data !== undefined && rows.length === 0 ? <p>No order is open.</p> : null}
+      <p className="floor-other">
+        <Link to={patterns.wall}>Show it on the wall</Link>
+      </p>
     </>
   )
 }

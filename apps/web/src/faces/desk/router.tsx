@@ -41,6 +41,11 @@ const loadDayRoute = async () => {
   return { Component: DayRoute }
 }
 
+const loadWallRoute = async () => {
+  const { WallRoute } = await import('./wall/wall-route.tsx')
+  return { Component: WallRoute }
+}
+
 const loadOwnRecordRoute = async () => {
   const { OwnRecordRoute } = await import('./shop/own-record.tsx')
   return { Component: OwnRecordRoute }
@@ -59,6 +64,12 @@ const router = createBrowserRouter([
     lazy: loadFirstShopRoute,
     errorElement: <DeskFaultRoute />,
     hydrateFallbackElement: <StatusLine>Opening the first page …</StatusLine>,
+  },
+  {
+    path: patterns.wall,
+    lazy: loadWallRoute,
+    errorElement: <DeskFaultRoute />,
+    hydrateFallbackElement: <StatusLine>Opening the floor for the wall.</StatusLine>,
   },
   {
     element: <DeskLayout />,
