@@ -69,7 +69,7 @@ const groupsOf = (options: readonly LongOption[]): [string, LongOption[]][] => [
 const searchWords = (searched: string, found: readonly LongOption[]): string | null => {
   if (searched.trim() === '') return null
   const [first] = found
-  if (first === undefined) return 'None is called so. Type less of it.'
+  if (first === undefined) return 'None is called so. Try another word, or less of it.'
   return found.length === 1
     ? `Enter takes ${first.label}.`
     : `${found.length} are left in the list. Enter takes ${first.label}.`

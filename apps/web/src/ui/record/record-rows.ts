@@ -44,7 +44,9 @@ export const yesNoRow = (
   key: string,
   label: string,
   words: { readonly yes: string; readonly no: string },
+  hint?: string,
 ): RecordRow => ({
+  ...(hint === undefined ? {} : { hint }),
   kind: 'choice',
   key,
   label,

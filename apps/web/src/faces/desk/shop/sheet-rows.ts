@@ -154,16 +154,44 @@ const relearnRows = (values: RowValues): RecordRow[] => [
   ...maybeSourceRows('relearn', 'The procedure', values),
 ]
 
+const watches: Readonly<Record<SpecificationSheet['system'], string>> = {
+  direct: 'a sensor in each wheel',
+  indirect: 'no sensors: it compares how the wheels turn',
+  none: 'not at all',
+  unknown: 'found out in the bay',
+}
+
 /** The rows of a specification sheet. A figure that is not known has no rows but the one that says so. */
 export const sheetRows = (values: RowValues): readonly RecordRow[] => [
-  text('name', 'Kind of vehicle'),
-  choice('system', 'How it watches its tires', SpecificationSheet.shape.system.options),
+  {
+    ...{ kind: 'text', key: 'name', label: 'Kind of vehicle' },
+    hint: 'Make, model and year, as the desk writes up a vehicle of this kind.',
+  },
+  {
+    ...{ kind: 'choice', key: 'system', label: 'How it watches its tires' },
+    options: SpecificationSheet.shape.system.options.map((value) => ({
+      ...{ value, label: value, detail: watches[value] },
+    })),
+  },
   yesNoRow('pressureDisplay', 'Shows pressures', { yes: 'yes', no: 'no' }),
-  yesNoRow('locatesWheels', 'Finds wheels by itself', { yes: 'yes', no: 'no' }),
+  yesNoRow(
+    'locatesWheels',
+    'Finds wheels by itself',
+    { yes: 'yes', no: 'no' },
+    'It finds out itself which sensor is at which wheel.',
+  ),
   choice('spare', 'Spare', SpecificationSheet.shape.spare.options),
   yesNoRow('spareMonitored', 'Spare has a sensor', { yes: 'yes', no: 'no' }),
-  yesNoRow('staggered', 'Front and rear differ', { yes: 'yes', no: 'no' }),
-  { kind: 'text', key: 'liftNotes', label: 'Lifting', optional: 'nothing', most: 500 },
+  yesNoRow(
+    'staggered',
+    'Front and rear differ',
+    { yes: 'yes', no: 'no' },
+    'Its tires have one size at the front and another at the rear.',
+  ),
+  {
+    ...{ kind: 'text', key: 'liftNotes', label: 'Lifting', optional: 'nothing', most: 500 },
+    hint: 'As the vehicle maker prints it: where it is lifted, and what is done first.',
+  },
   ...((values.liftNotes ?? '').trim() === '' ? [] : maybeSourceRows('lifting', 'Lifting', values)),
   ...(['front', 'rear', 'spare'] as const).map((at) =>
     figure(`warnAtPsi.${at}`, `The vehicle warns at, ${at}`, 'psi', [0, 120], { optional: 'not known' }),

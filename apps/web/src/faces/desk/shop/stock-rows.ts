@@ -92,7 +92,10 @@ export const stockRows =
     },
     { kind: 'choice', key: 'locationId', label: 'Place', options: places },
     { kind: 'choice', key: 'kind', label: 'What it is', options: kinds },
-    { kind: 'text', key: 'words', label: 'In the shop’s words', most: 120 },
+    {
+      ...{ kind: 'text', key: 'words', label: 'In the shop’s words', most: 120 },
+      hint: 'As your people call it: Sensor 315 MHz, metal stem.',
+    },
     {
       kind: 'choice',
       key: 'stem',
