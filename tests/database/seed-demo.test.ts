@@ -3,11 +3,15 @@ import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { noCarriers } from '../../apps/api/src/carriers/carrier.ts'
+import type { Parts } from '../../apps/api/src/deps.ts'
 import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { loadDemo } from '../../apps/api/src/seed-shop.ts'
+import { loadYear } from '../../apps/api/src/seed-year.ts'
+import { demoCalendar } from '../../prisma/seeds/demo/calendar.ts'
 import { shopId } from '../../prisma/seeds/demo/places.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
+import { type YearOrder, yearOfOrders } from '../../prisma/seeds/year.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
 
 let database: TestDatabase
@@ -15,6 +19,7 @@ let pool: ReturnType<typeof openPool>
 let prisma: PrismaClient
 let live: LiveHub
 let load: () => Promise<DemoShop>
+let parts: Parts
 let demo: DemoShop
 
 beforeAll(async () => {
@@ -26,27 +31,24 @@ beforeAll(async () => {
   })
   const signing = await createSigningIdentity({
     commonName: 'Tamber Street Tire & Wheel',
-    notBefore: '2026-01-01T00:00:00.000Z',
-    days: 30,
+    notBefore: '2025-01-01T00:00:00.000Z',
+    days: 500,
   })
   const sealing = await passingSealingKey()
   const clock = { now: () => new Date('2026-01-12T16:40:00.000Z') }
   const publicAddress = 'http://localhost:4310'
-  load = () =>
-    loadDemo(
-      {
-        prisma,
-        pool,
-        clock,
-        tls: false,
-        publicAddress,
-        signingOf: async () => signing,
-        sealing,
-        live,
-        carriers: noCarriers,
-      },
-      shopId,
-    )
+  parts = {
+    prisma,
+    pool,
+    clock,
+    tls: false,
+    publicAddress,
+    signingOf: async () => signing,
+    sealing,
+    live,
+    carriers: noCarriers,
+  }
+  load = () => loadDemo(parts, shopId)
   demo = await load()
 })
 
@@ -113,5 +115,45 @@ describe('the demo, loaded through the service', () => {
 
   it('is refused in a database that holds a shop', async () => {
     await expect(load()).rejects.toThrow('already holds a shop')
+  })
+})
+
+describe('the year before it, loaded behind the service', () => {
+  const firstOrders = (most: number): YearOrder[] => {
+    const orders: YearOrder[] = []
+    for (const order of yearOfOrders(demoCalendar('2026-01-12T16:40:00.000Z')))
+      if (orders.push(order) === most) break
+    return orders
+  }
+  const loadFirst = (most: number) =>
+    loadYear({ parts, shopId, url: database.url, say: () => undefined, most }).done
+
+  it('goes on after a stop in the middle, has the very chains of memory, and never doubles', async () => {
+    await loadFirst(4)
+    const before = await prisma.entry.count()
+    await loadFirst(4)
+    expect(await prisma.entry.count()).toBe(before)
+    await loadFirst(10)
+    for (const { number, orderId, entries, end } of firstOrders(10)) {
+      const chain = await chainOf(orderId)
+      expect(chain.slice(0, entries.length), number).toEqual(
+        entries.map(({ kind, hash }) => ({ kind, hash })),
+      )
+      expect(
+        chain.slice(entries.length).map(({ kind }) => kind),
+        number,
+      ).toEqual(['report.sealed', 'order.handed_back'])
+      const head = await prisma.orderHead.findFirstOrThrow({ where: { orderId } })
+      expect(head).toMatchObject({ number, isOpen: false, sealed: true })
+      expect(head.openedAt.toISOString()).toBe(end && entries[0]?.receivedAt)
+    }
+  })
+
+  it('ends after the order in hand when the service stops', async () => {
+    const loading = loadYear({ parts, shopId, url: database.url, say: () => undefined })
+    await loading.stop()
+    const open = await prisma.orderHead.count({ where: { isOpen: true, number: { lt: 'T-2601' } } })
+    expect(open).toBe(0)
+    expect(await prisma.settingVersion.count({ where: { kind: 'demo-year-loaded' } })).toBe(0)
   })
 })

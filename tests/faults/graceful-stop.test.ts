@@ -26,6 +26,7 @@ const start = (
   const child = spawn(command[0], command.slice(1), {
     env: {
       ...process.env,
+      SHOP_SEED: 'demo-day',
       DATABASE_URL: database.serviceUrl,
       DATABASE_OWNER_URL: database.url,
       DATA_FOLDER: dataFolder,

@@ -10,7 +10,7 @@ import type { RunningService } from './start-service.ts'
 export const startServiceHere = async (
   database: { readonly ownerUrl: string; readonly serviceUrl: string },
   data: string,
-  seed: 'demo' | 'none' = 'demo',
+  seed: 'demo-day' | 'none' = 'demo-day',
 ): Promise<RunningService> => {
   const config = readConfig({
     DATABASE_URL: database.serviceUrl,

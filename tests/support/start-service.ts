@@ -16,7 +16,7 @@ export const startService = async (
   database: { readonly ownerUrl: string; readonly serviceUrl: string } | null,
   data: string | null = null,
   faces: 'as-they-are' | 'built' = 'as-they-are',
-  seed: 'demo' | 'none' = 'demo',
+  seed: 'demo-day' | 'none' = 'demo-day',
 ): Promise<RunningService> => {
   const folder = data ?? mkdtempSync(join(tmpdir(), 'bayledger-service-'))
   const port = await freePort()

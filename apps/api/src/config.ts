@@ -19,7 +19,7 @@ const Environment = z.object({
   TEXT_FOLDER: z.optional(z.string().check(z.minLength(1))),
   SIGNING_CERT: z.optional(z.string()),
   SIGNING_KEY: z.optional(z.string()),
-  SHOP_SEED: z._default(z.enum(['demo', 'none']), 'demo'),
+  SHOP_SEED: z._default(z.enum(['demo', 'demo-day', 'none']), 'demo'),
   LOG_LEVEL: z._default(z.enum(['debug', 'info', 'warn', 'error', 'silent']), 'warn'),
   CALLS_PER_MINUTE: z._default(z.coerce.number().check(z.int(), z.gte(60)), 3_000),
 })
@@ -40,7 +40,7 @@ const allowed: Readonly<Record<keyof z.infer<typeof Environment>, string>> = {
   TEXT_FOLDER: 'a folder for texts to telephones',
   SIGNING_CERT: 'a file with a certificate in PEM (and its issuers)',
   SIGNING_KEY: 'a file with its private key in PEM',
-  SHOP_SEED: 'demo or none',
+  SHOP_SEED: 'demo, demo-day (without the year before it) or none',
   LOG_LEVEL: 'debug, info, warn, error or silent',
   CALLS_PER_MINUTE: 'a whole number of 60 or more',
 }
@@ -59,7 +59,7 @@ export type Config = {
   readonly mail: { readonly url: string; readonly from: string } | null
   readonly textFolder: string | null
   readonly signing: { readonly certificatePem: string; readonly privateKeyPem: string } | null
-  readonly seed: 'demo' | 'none'
+  readonly seed: 'demo' | 'demo-day' | 'none'
   readonly logLevel: string
   readonly callsPerMinute: number
 }

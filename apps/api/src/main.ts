@@ -15,6 +15,7 @@ import { messageKeeper } from './message-keeper.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
+import { loadYear } from './seed-year.ts'
 import { keptSigningIdentities } from './signing-identity.ts'
 
 export type Service = {
@@ -66,7 +67,7 @@ const assemble = async (
   undo.push(() => prisma.$disconnect())
 
   const known = await prisma.shop.findFirst({ orderBy: { createdAt: 'asc' } })
-  const isDemo = known ? known.id === demoShopId : config.seed === 'demo'
+  const isDemo = known ? known.id === demoShopId : config.seed !== 'none'
   if (known && isDemo && !(await isLoadedToTheEnd(prisma, demoShopId)))
     throw new Error(
       `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and create the database again'} and start again.`,
@@ -82,7 +83,7 @@ const assemble = async (
     clock,
     tls,
     publicAddress: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${config.port}`,
-    signingOf: keptSigningIdentities(config, prisma, clock),
+    signingOf: keptSigningIdentities(config, prisma, clock, isDemo ? 400 : 1),
     sealing: await keptSealingKey(config.dataFolder),
     live,
     carriers: {
@@ -114,6 +115,11 @@ const assemble = async (
   undo.push(() => app.close())
   await app.listen({ port: config.port, host: config.host })
   const { port } = app.server.address() as { port: number }
+  if (isDemo && config.seed === 'demo') {
+    const year = loadYear({ parts, shopId: demoShopId, url, say })
+    undo.push(() => year.stop())
+    year.done.catch((error: unknown) => logger.error({ err: error }, "the demo's year was not loaded"))
+  }
   return {
     address: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${port}`,
     signIn: isDemo ? demoSignIn() : known ? [] : [makeYourShop(`${scheme}://localhost:${port}/desk`)],

@@ -4,11 +4,12 @@ import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { v7 as newId } from 'uuid'
+import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
 import { seedDemo } from '../../../prisma/seeds/demo.ts'
 import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { newToken, tokenDigest } from './core/tokens.ts'
 import { type Deps, forShop, type Parts } from './deps.ts'
-import { appendDraft } from './features/entries/service/append-draft.ts'
+import { type Appended, type AppendOptions, appendDraft } from './features/entries/service/append-draft.ts'
 import { linkMs } from './features/links/policy.ts'
 import { insertLink } from './features/links/store.ts'
 import { putPhotoPiece } from './features/photos/service.ts'
@@ -19,28 +20,16 @@ import { insertProof } from './features/staff/store.ts'
 
 /** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
 export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
-  const at = (instant: string): Deps => forShop({ ...parts, clock: { now: () => new Date(instant) } }, shopId)
+  const at = momentsOf(parts, shopId)
   return seedDemo({
     prisma: parts.prisma,
     now: parts.clock.now().toISOString(),
     hashPassword,
 
-    appendEntry: async ({ draft, sides, given, receivedAt }) => {
+    appendEntry: async (line) => {
+      const { draft, receivedAt } = line
       await proveForDemo(at(receivedAt), draft)
-      const named = new Map(sidesNamedIn(draft).map(({ side, digest }) => [digest, side]))
-      const kept = sides.map(({ digest, salt, text }) => ({
-        side: named.get(digest) ?? 'personal',
-        digest,
-        salt: Buffer.from(salt, 'base64'),
-        text,
-      }))
-      const appended = await appendDraft(at(receivedAt), draft, {
-        sides: kept,
-        given,
-        plansAfterDecision: false,
-      })
-      if (!appended.admitted)
-        throw new Error(`${draft.kind} is refused (${appended.code}): ${JSON.stringify(appended.values)}`)
+      mustBeAdmitted(draft, await appendDraft(at(receivedAt), draft, optionsOf(line)))
     },
     issueLink: (orderId, { linkId, sentBy, sentAt }) =>
       insertLink(at(sentAt), {
@@ -67,15 +56,47 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
   })
 }
 
+/** The parts of the process as they were at an instant. */
+export const momentsOf =
+  (parts: Parts, shopId: string) =>
+  (instant: string): Deps =>
+    forShop({ ...parts, clock: { now: () => new Date(instant) } }, shopId)
+
+/** What an entry of a ledger that is loaded whole is appended with: its plan comes as an entry of its own. */
+export const optionsOf = ({ draft, sides, given }: DemoLine): AppendOptions => {
+  const named = new Map(sidesNamedIn(draft).map(({ side, digest }) => [digest, side]))
+  return {
+    sides: sides.map(({ digest, salt, text }) => ({
+      side: named.get(digest) ?? 'personal',
+      digest,
+      salt: Buffer.from(salt, 'base64'),
+      text,
+    })),
+    given,
+    plansAfterDecision: false,
+  }
+}
+
+export const mustBeAdmitted = (draft: Draft, appended: Appended): void => {
+  if (!appended.admitted)
+    throw new Error(`${draft.kind} is refused (${appended.code}): ${JSON.stringify(appended.values)}`)
+}
+
 /** The setting that is written last: without it, a first start was broken off in the middle. */
 const loadedKind = 'demo-loaded'
 
-export const noteLoaded = async ({ prisma, shopId, clock }: Deps): Promise<void> => {
+/** Written once the year before the demo's day is loaded. */
+export const yearLoadedKind = 'demo-year-loaded'
+
+export const noteLoaded = async (
+  { prisma, shopId, clock }: Deps,
+  kind: typeof loadedKind | typeof yearLoadedKind = loadedKind,
+): Promise<void> => {
   await prisma.settingVersion.create({
     data: {
       shopId,
       id: newId(),
-      kind: loadedKind,
+      kind,
       version: 1,
       body: {},
       createdBy: { kind: 'system' },
@@ -84,17 +105,23 @@ export const noteLoaded = async ({ prisma, shopId, clock }: Deps): Promise<void>
   })
 }
 
-export const isLoadedToTheEnd = async (prisma: PrismaClient, shopId: string): Promise<boolean> =>
-  (await prisma.settingVersion.count({ where: { shopId, kind: loadedKind } })) > 0
+export const isLoadedToTheEnd = async (
+  prisma: PrismaClient,
+  shopId: string,
+  kind: typeof loadedKind | typeof yearLoadedKind = loadedKind,
+): Promise<boolean> => (await prisma.settingVersion.count({ where: { shopId, kind } })) > 0
 
 /** What a second person's PIN would have left behind, had they typed it on the demo day. */
-const proveForDemo = async (deps: Deps, draft: Draft): Promise<void> => {
+export const proveForDemo = async (deps: Deps, draft: Draft): Promise<void> => {
   const agreesTo = agreementOf(draft)
   const person = secondPersonIn(draft)
   if (!agreesTo || person?.proof?.how !== 'pin') return
   const now = deps.clock.now()
+  const tokenHash = tokenDigest(person.proof.token)
+  // A load that was broken off may have left it.
+  if (await deps.prisma.secondPersonProof.findFirst({ where: { shopId: deps.shopId, tokenHash } })) return
   await insertProof(deps, {
-    tokenHash: tokenDigest(person.proof.token),
+    tokenHash,
     staffId: person.staffId,
     agreesTo,
     now,

@@ -14,6 +14,8 @@ export const keptSigningIdentities = (
   config: Pick<Config, 'signing' | 'dataFolder'>,
   prisma: Parts['prisma'],
   clock: Clock,
+  /** How long before it is made a certificate is good: a demo has reports of the year before. */
+  daysBefore = 1,
 ): Parts['signingOf'] => {
   const kept = new Map<string, Promise<SigningIdentity>>()
   const find = async (shopId: string): Promise<SigningIdentity> => {
@@ -22,7 +24,11 @@ export const keptSigningIdentities = (
     const shop = shops.find(({ id }) => id === shopId)
     if (!shop) throw new Error(`there is no shop ${shopId} to make a signing key for`)
     const folder = join(config.dataFolder, 'signing')
-    return keptSigningIdentity(shop === shops[0] ? folder : join(folder, shopId), shop.name, clock.now())
+    return keptSigningIdentity(
+      shop === shops[0] ? folder : join(folder, shopId),
+      shop.name,
+      new Date(clock.now().getTime() - daysBefore * day),
+    )
   }
   return (shopId) => {
     const known = kept.get(shopId)
@@ -38,7 +44,11 @@ export const keptSigningIdentities = (
  * The shop's own key for sealing reports: made at the first start, kept in the data folder, readable by its owner
  * only. It must outlive the reports that it sealed, so it is never replaced while it exists.
  */
-const keptSigningIdentity = async (folder: string, shopName: string, now: Date): Promise<SigningIdentity> => {
+const keptSigningIdentity = async (
+  folder: string,
+  shopName: string,
+  goodFrom: Date,
+): Promise<SigningIdentity> => {
   const certificateFile = join(folder, 'certificate.pem')
   const keyFile = join(folder, 'private-key.pem')
   if (existsSync(certificateFile))
@@ -48,7 +58,7 @@ const keptSigningIdentity = async (folder: string, shopName: string, now: Date):
     }
   const identity = await createSigningIdentity({
     commonName: shopName.slice(0, 64),
-    notBefore: new Date(now.getTime() - day).toISOString(),
+    notBefore: goodFrom.toISOString(),
     days: 20 * 365,
   })
   mkdirSync(folder, { recursive: true, mode: 0o700 })

@@ -1,9 +1,7 @@
 import { digestOf } from '@bayledger/ledger/digests'
 import type { EntryOfKind } from '@bayledger/ledger/entry'
 import { evidenceOf } from '@bayledger/ledger/questions/evidence-of'
-import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
 import { diagnose } from '@bayledger/reckoning/diagnosis/diagnose'
-import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 
@@ -15,16 +13,14 @@ export const confirmFindings = (
     deviceId,
     issuedAt,
     confirmedAt,
-    history = nothingOnRecord,
   }: {
     by: DemoPerson
     deviceId: string
     issuedAt: string
     confirmedAt: string
-    history?: HistoryEvidence
   },
 ): EntryOfKind<'diagnosis.issued'> => {
-  const evidence = evidenceOf(pen.state(), history)
+  const evidence = evidenceOf(pen.state(), pen.history())
   const issued = pen.write(
     'diagnosis.issued',
     { evidence, diagnosis: diagnose(evidence), evidenceDigest: digestOf(evidence) },

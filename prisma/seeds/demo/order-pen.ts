@@ -2,16 +2,18 @@ import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { canonicalText, digestOf, sideDigest } from '@bayledger/ledger/digests'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
 import { ledgerPen, provenBy } from '@bayledger/ledger/ledger-pen'
-import { nothingOnRecord } from '@bayledger/ledger/questions/history-of'
+import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import type { SecondPerson } from '@bayledger/ledger/second-person'
 import type { OrderState } from '@bayledger/ledger/state'
+import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoInstrument } from './instruments.ts'
 import { type DemoPerson, people } from './people.ts'
 import { shopId } from './places.ts'
 import { demoId, demoSalt } from './seeded.ts'
+import { discountLimits } from './settings.ts'
 import { sheets } from './sheets.ts'
 
 /** A side that a payload names by HMAC-SHA-256 under the salt (32 bytes in base64). */
@@ -43,6 +45,8 @@ export type OrderPen = {
   readonly orderId: string
   readonly calendar: DemoCalendar
   readonly state: () => OrderState
+  /** What the shop's other records say of this vehicle. */
+  readonly history: () => HistoryEvidence
   readonly entries: () => readonly Entry[]
   readonly lines: () => readonly DemoLine[]
   /** A second person who has typed their PIN, as the next entry names them. */
@@ -64,15 +68,25 @@ export type OrderPen = {
   readonly write: <K extends Kind>(kind: K, payload: PayloadOf<K>, how: How) => Entry
 }
 
+/** What the shop knows of a vehicle from before: its finished orders, and the IDs it carries that were last heard on another. */
+export type KnownBefore = {
+  readonly visits: readonly OrderState[]
+  readonly idsOnOtherVehicles: readonly string[]
+}
+
+const neverSeen: KnownBefore = { visits: [], idsOnOtherVehicles: [] }
+
 /** Opens a pen for the order of this number. Registers are the instruments as of this morning. */
 export const orderPen = (
   number: string,
   calendar: DemoCalendar,
   instruments: readonly DemoInstrument[],
+  known: KnownBefore = neverSeen,
 ): OrderPen => {
   const pen = ledgerPen(shopId, demoId(`order/${number}`))
   const lines: DemoLine[] = []
   const photos: DemoPhoto[] = []
+  const history = () => historyOf(pen.state(), known.visits, known.idsOnOtherVehicles)
   let waiting: DemoSide[] = []
   let sides = 0
   let agreements = 0
@@ -124,7 +138,16 @@ export const orderPen = (
     const last = pen.entries().at(-1)
     if (last && last.writtenAt > draft.writtenAt)
       throw new RangeError(`${number}: ${kind} at ${how.at} comes before ${last.kind}, written earlier`)
-    const appended = pen.attempt(draft, factsAt(receivedAt, draft, moneyTexts, instruments), given)
+    const appended = pen.attempt(
+      draft,
+      factsAt(receivedAt, draft, {
+        money: moneyTexts,
+        instruments,
+        history: kind === 'diagnosis.issued' ? history() : null,
+        known,
+      }),
+      given,
+    )
     if (!appended.admitted)
       throw new Error(
         `${number}: ${kind} at ${how.at} is refused (${appended.code}): ${JSON.stringify(appended.values)}`,
@@ -138,6 +161,7 @@ export const orderPen = (
     orderId: pen.orderId,
     calendar,
     state: pen.state,
+    history,
     entries: pen.entries,
     lines: () => lines,
     agreedBy,
@@ -152,11 +176,22 @@ export const orderPen = (
   }
 }
 
+const sheetsOnFile: ReadonlySet<string> = new Set(Object.values(sheets).map(digestOf))
+
 const factsAt = (
   now: string,
   draft: Draft,
-  money: MoneySides,
-  instruments: readonly DemoInstrument[],
+  {
+    money,
+    instruments,
+    history,
+    known,
+  }: {
+    readonly money: MoneySides
+    readonly instruments: readonly DemoInstrument[]
+    readonly history: HistoryEvidence | null
+    readonly known: KnownBefore
+  },
 ): AdmitFacts => ({
   now,
   author: draft.writtenBy,
@@ -182,13 +217,13 @@ const factsAt = (
   gauges: new Set(
     instruments.filter(({ kind, quarantined }) => kind === 'gauge' && !quarantined).map(({ id }) => id),
   ),
-  history: nothingOnRecord,
+  history,
   earlierOdometer: null,
   comebackIsOfVehicle: null,
   secondPersonRequired: true,
-  discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },
-  idsOnOtherVehicles: new Set(),
+  discountLimits,
+  idsOnOtherVehicles: new Set(known.idsOnOtherVehicles),
   stock: new Map(),
-  sheetsOnFile: new Set(Object.values(sheets).map(digestOf)),
+  sheetsOnFile,
   money,
 })

@@ -25,8 +25,11 @@ export const julyOf = (ageYears: number): string => `${2025 - ageYears}-07-15`
 const dateCodeOf = (calendar: DemoCalendar, madeOn: string): string => {
   const made = calendar.on(madeOn)
   const year = Number(made.slice(0, 4))
-  const week = Array.from({ length: weeksOfYear(year) }, (_, index) => weeksOfYear(year) - index).find(
-    (one) => sundayOfWeek({ year, week: one }) <= made,
-  )
-  return week === undefined ? '' : dateCodeText({ year, week, decadeKnown: true })
+  // The first days of a year belong to the last week of the year before.
+  const week = [year - 1, year]
+    .flatMap((one) =>
+      Array.from({ length: weeksOfYear(one) }, (_, index) => ({ year: one, week: index + 1 })),
+    )
+    .findLast((one) => sundayOfWeek(one) <= made)
+  return week === undefined ? '' : dateCodeText({ ...week, decadeKnown: true })
 }

@@ -26,7 +26,7 @@ type Worked = {
   readonly surroundings: { readonly outdoor: number; readonly overnightLow: number; readonly tire: number }
   /** The sensors as they answer when all is done; `null` on a vehicle without any. */
   readonly sensors: {
-    readonly ids: Readonly<Record<RoadPosition, string>>
+    readonly ids: Readonly<Record<RoadPosition, string>> & { readonly SP?: string }
     readonly frequencyMHz: number
   } | null
   /** Times of the demo day at which each part of the work begins. */
@@ -96,11 +96,12 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
 
 const beforeClosing: ReadonlySet<Step['closedBy']> = new Set(['pressure.set', 'step.closed', 'relearn.done'])
 
-const pressureSet = (
+/** A tire set to the target of its temperature. */
+export const pressureSet = (
   pen: OrderPen,
   stepKey: string,
   wheel: WheelPosition,
-  work: Worked,
+  work: Pick<Worked, 'surroundings'>,
 ): PayloadOf<'pressure.set'> => {
   const surroundings: Surroundings = {
     outdoor: fahrenheit(work.surroundings.outdoor),
@@ -127,11 +128,12 @@ const pressureSet = (
   }
 }
 
-const closingRead = (
+/** A wheel whose sensor answers as the tire was left. */
+export const closingRead = (
   pen: OrderPen,
   stepKey: string,
-  wheel: RoadPosition,
-  work: Worked,
+  wheel: WheelPosition,
+  work: Pick<Worked, 'surroundings' | 'sensors'>,
 ): PayloadOf<'wheel.checked'> => {
   const asLeft = pen.state().work[wheel]?.pressure?.asLeft.value
   if (asLeft === undefined || !work.sensors)
@@ -140,12 +142,12 @@ const closingRead = (
     phase: 'closing',
     stepKey,
     wheel,
-    mounted: 'road',
+    mounted: wheel === 'SP' ? null : 'road',
     gauge: { pressure: psi(asLeft), instrument: goodGauge },
     sensor: {
       answer: 'answered',
       tries: 1,
-      id: work.sensors.ids[wheel],
+      id: work.sensors.ids[wheel] ?? null,
       pressure: psi(sensorUnder(asLeft)),
       temperature: fahrenheit(work.surroundings.tire),
       battery: 'ok',
@@ -156,7 +158,7 @@ const closingRead = (
   }
 }
 
-const storedIds = (stepKey: string, work: Worked): PayloadOf<'module.read'> => ({
+export const storedIds = (stepKey: string, work: Pick<Worked, 'sensors'>): PayloadOf<'module.read'> => ({
   phase: 'closing',
   stepKey,
   state: 'read',
@@ -168,7 +170,7 @@ const storedIds = (stepKey: string, work: Worked): PayloadOf<'module.read'> => (
 })
 
 /** A vehicle without sensors learns only while it is driven. */
-const relearned = (pen: OrderPen, stepKey: string): PayloadOf<'relearn.done'> => {
+export const relearned = (pen: OrderPen, stepKey: string): PayloadOf<'relearn.done'> => {
   const method = relearnOf(pen.state().sheet?.sheet)?.method
   if (!method) throw new RangeError(`${pen.number}: the sheet does not say how the vehicle learns`)
   return method === 'reset'

@@ -26,7 +26,13 @@ export const serviceProcess = async (environment: NodeJS.ProcessEnv): Promise<Se
     port,
     start: async () => {
       child = spawn(process.execPath, ['apps/api/src/commands/serve.ts'], {
-        env: { ...process.env, CALLS_PER_MINUTE: '1000000', ...environment, PORT: String(port) },
+        env: {
+          ...process.env,
+          SHOP_SEED: 'demo-day',
+          CALLS_PER_MINUTE: '1000000',
+          ...environment,
+          PORT: String(port),
+        },
         stdio: ['ignore', 'pipe', 'pipe'],
       })
       await isReady(child)

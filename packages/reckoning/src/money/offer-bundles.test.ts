@@ -220,6 +220,18 @@ describe('what is offered for a stem', () => {
     ])
   })
 
+  it('is then a reason of that bundle, so that its work cures the stem', () => {
+    const leaks = finding('stem-leaking', ['LF'], ['stem', 'service-kit'])
+    expect(offered([leaks, leak('LF')])[0]).toMatchObject({
+      bundleKey: 'leak.LF',
+      findings: ['slow-leak', 'stem-leaking'],
+    })
+    expect(offered([leaks, silent('LF')])[0]).toMatchObject({
+      bundleKey: 'sensor.LF',
+      findings: ['sensor-silent', 'stem-leaking'],
+    })
+  })
+
   it('is a plain one where the vehicle listens to no sensor', () => {
     const indirect = { ...noSensors, system: 'indirect' } as const
     expect(offered([stem('LF')], { sheet: indirect })[0]?.works[0]).toMatchObject({ valve: 'plain' })

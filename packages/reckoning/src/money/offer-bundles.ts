@@ -6,7 +6,7 @@ import type { Bundle, EstimateLine } from '../estimate.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import type { OfferedBundle, OfferOf } from './offer.ts'
 import { fastenerBundles } from './offer-fasteners.ts'
-import { leakBundles, punctureBundles } from './offer-leaks.ts'
+import { leakBundles, punctureBundles, stemCodesAt } from './offer-leaks.ts'
 import {
   dangerousTires,
   dueTireBundles,
@@ -95,7 +95,7 @@ const fitSensors = (
   return {
     bundleKey,
     title: alternativeTo === null ? 'sensor' : 'set-of-four',
-    findings: codesOf(findings),
+    findings: [...new Set([...codesOf(findings), ...stemCodesAt(of, wheels)])],
     safety: true,
     // A No to the set leaves the warning alone where the one sensor is authorized.
     cautions: shownBefore(alternativeTo === null ? 'CT-01' : 'CT-05'),

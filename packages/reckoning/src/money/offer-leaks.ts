@@ -20,7 +20,14 @@ export const leakBundles = (of: OfferOf): OfferedBundle[] => {
     (wheel) => !settled.includes(wheel),
   )
   return inReadingOrder([...open, ...searched.map(({ wheel }) => wheel)]).map((wheel) =>
-    searchBundle(of, wheel, searched.find((one) => one.wheel === wheel)?.findings ?? codesAt(of, wheel)),
+    searchBundle(
+      of,
+      wheel,
+      searched.find((one) => one.wheel === wheel)?.findings ?? [
+        ...codesAt(of, wheel),
+        ...stemCodesAt(of, [wheel]),
+      ],
+    ),
   )
 }
 
@@ -71,6 +78,18 @@ const codesAt = (of: OfferOf, wheel: WheelPosition): string[] => [
       .map(({ code }) => code),
   ),
 ]
+
+/**
+ * What is wrong with stems of these wheels. A search for a leak and a new sensor renew the stem's parts, so they are the
+ * remedy of such a finding as well.
+ *
+ * @source This program's own rule.
+ */
+export const stemCodesAt = ({ diagnosis }: OfferOf, at: readonly WheelPosition[]): string[] =>
+  diagnosis.findings
+    .filter(({ offers }) => offers.includes('stem') || offers.includes('service-kit'))
+    .filter(({ wheels }) => wheels.length > 0 && wheels.every((wheel) => at.includes(wheel)))
+    .map(({ code }) => code)
 
 /** A tire that was driven low may be damaged inside: that is what its customer must have read, not a leak's caution. */
 const cautionFor = (findings: readonly string[]) =>

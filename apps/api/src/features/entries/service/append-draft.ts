@@ -51,6 +51,24 @@ const appendNow = async (deps: Deps, draft: Draft, options: AppendOptions): Prom
   throw new Error(`order ${draft.orderId} changed ${mostTries} times in a row`)
 }
 
+/** One draft of several, with its own moment. */
+export type ToAppend = { readonly deps: Deps; readonly draft: Draft; readonly options: AppendOptions }
+
+/**
+ * Appends drafts of one order together, so that they share a write: what is loaded whole is loaded by a few statements. Each
+ * must be admitted on what the order was before the first, beside the drafts before it. Where the order has changed
+ * meanwhile, they go one after the other.
+ */
+export const appendTogether = async (drafts: readonly ToAppend[]): Promise<Appended[]> => {
+  const tasks: Task[] = []
+  for (const { deps, draft, options } of drafts) tasks.push(await prepare(deps, draft, options, true))
+  const done = await Promise.all(tasks.map((task) => memoryOf(task.deps.pool).writer.append(task)))
+  if (done.every((one): one is Appended => one !== 'prepare-again')) return done
+  const inTurn: Appended[] = []
+  for (const { deps, draft, options } of drafts) inTurn.push(await appendNow(deps, draft, options))
+  return inTurn
+}
+
 /** Brings into memory what admitting this draft needs. A first try takes what is there. */
 const prepare = async (
   deps: Deps,

@@ -30,13 +30,22 @@ export const buildStatement = <Row extends HeadRow>(
     return rows.length > 0 ? [{ part, rows }] : []
   })
   return {
-    name: [head.name, ...filled.map(({ part }) => part.name)].join(' '),
+    name: shortName([head.name, ...filled.map(({ part }) => part.name)]),
     text: textOf(
       head,
       filled.map(({ part }) => part),
     ),
     values: [JSON.stringify(heads), ...filled.map(({ rows }) => JSON.stringify(rows))],
   }
+}
+
+/**
+ * PostgreSQL cuts the name of a prepared statement after 63 bytes, and two statements of one name would be taken for each
+ * other: where the parts have no room, each is named by its first four letters.
+ */
+const shortName = (parts: readonly string[]): string => {
+  const whole = parts.join(' ')
+  return whole.length <= 63 ? whole : parts.map((part) => part.slice(0, 4)).join('.')
 }
 
 const texts = new Map<string, string>()

@@ -1,0 +1,147 @@
+import { setTimeout as wait } from 'node:timers/promises'
+import { openClient } from '@bayledger/db/client'
+import { openPool } from '@bayledger/db/pool'
+import { demoCalendar } from '../../../prisma/seeds/demo/calendar.ts'
+import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
+import { tamberStreet } from '../../../prisma/seeds/demo/places.ts'
+import { demoId } from '../../../prisma/seeds/demo/seeded.ts'
+import { type YearOrder, yearOfOrders, yearOrders, yearWrenches } from '../../../prisma/seeds/year.ts'
+import { forShop, type Parts } from './deps.ts'
+import { appendDraft, appendTogether } from './features/entries/service/append-draft.ts'
+import { sealOrderReport } from './features/reports/service.ts'
+import {
+  isLoadedToTheEnd,
+  momentsOf,
+  mustBeAdmitted,
+  noteLoaded,
+  optionsOf,
+  proveForDemo,
+  yearLoadedKind,
+} from './seed-shop.ts'
+
+export type YearLoading = {
+  readonly parts: Parts
+  readonly shopId: string
+  /** Of the database, for connections of its own. */
+  readonly url: string
+  readonly say: (line: string) => void
+  /** Absent: all of them. */
+  readonly most?: number
+}
+
+/** After each order the desk has its turn. */
+const restMs = 25
+
+/**
+ * Loads the year before the demo's day behind the running service: every entry through the ledger, every report sealed. A load
+ * that was broken off goes on where it was, and one that was finished is not done again. `stop` ends after the order in hand.
+ */
+export const loadYear = (
+  loading: YearLoading,
+): { readonly done: Promise<void>; readonly stop: () => Promise<void> } => {
+  let isStopped = false
+  const done = load(loading, () => isStopped)
+  return {
+    done,
+    stop: async () => {
+      isStopped = true
+      await done.catch(() => undefined)
+    },
+  }
+}
+
+const load = async (
+  { parts, shopId, url, say, most = yearOrders }: YearLoading,
+  isStopped: () => boolean,
+): Promise<void> => {
+  if (await isLoadedToTheEnd(parts.prisma, shopId, yearLoadedKind)) return
+  const shop = await parts.prisma.shop.findFirstOrThrow({ where: { id: shopId } })
+  const calendar = demoCalendar(playsDemoNow(shop.createdAt))
+  // Nothing waits for the disk at each commit; the note at the end does, and with it all before (see `loadDemoFast`).
+  const hasty = new URL(url)
+  hasty.searchParams.set('options', '-c synchronous_commit=off')
+  const pool = openPool({ url: hasty.href, size: 2, onIdleError: () => undefined })
+  const prisma = openClient(pool)
+  // Nobody is woken for an order of last year.
+  const quiet: Parts = { ...parts, pool, prisma, live: { ...parts.live, wrote: () => undefined } }
+  const began = Date.now()
+  try {
+    await prisma.instrument.createMany({
+      data: yearWrenches(calendar).map(({ dueOn, ...wrench }) => ({
+        shopId,
+        locationId: tamberStreet.id,
+        ...wrench,
+        dueOn: dueOn === null ? null : new Date(dueOn),
+      })),
+      skipDuplicates: true,
+    })
+    let loaded = 0
+    for (const order of yearOfOrders(calendar)) {
+      if (isStopped()) {
+        say(`The demo's year: stopped after ${loaded} of ${yearOrders} orders. The next start goes on.`)
+        return
+      }
+      if (loaded >= most) return
+      await loadOrder(quiet, shopId, order)
+      loaded += 1
+      if (loaded % 50 === 0 && loaded < yearOrders) say(`The demo's year: ${loaded} of ${yearOrders} orders.`)
+      await wait(restMs)
+    }
+  } finally {
+    await prisma.$disconnect()
+    await pool.end()
+  }
+  await noteLoaded(forShop(parts, shopId), yearLoadedKind)
+  say(`The demo's year: ${yearOrders} orders, loaded in ${Math.round((Date.now() - began) / 1_000)} s.`)
+}
+
+/** The demo's shop was made at its six in the morning; its calendar is counted from 11:40. */
+const playsDemoNow = (createdAt: Date): string =>
+  new Date(createdAt.getTime() + (5 * 60 + 40) * 60_000).toISOString()
+
+const loadOrder = async (parts: Parts, shopId: string, order: YearOrder): Promise<void> => {
+  const { prisma } = parts
+  const { orderId, lines, end, customer, vehicle } = order
+  const at = momentsOf(parts, shopId)
+  const there = await prisma.entry.count({ where: { shopId, orderId } })
+  if (!end || there > lines.length + 1) return
+  const createdAt = lines[0]?.receivedAt ?? end.sealedAt
+  await prisma.customer.createMany({ data: { shopId, ...customer, createdAt }, skipDuplicates: true })
+  await prisma.vehicle.createMany({ data: { shopId, ...vehicle, createdAt }, skipDuplicates: true })
+  for (const together of groupsOf(lines.slice(there))) {
+    for (const { draft, receivedAt } of together) await proveForDemo(at(receivedAt), draft)
+    const appended = await appendTogether(
+      together.map((line) => ({ deps: at(line.receivedAt), draft: line.draft, options: optionsOf(line) })),
+    )
+    for (const [index, { draft }] of together.entries()) {
+      const outcome = appended[index]
+      if (outcome) mustBeAdmitted(draft, outcome)
+    }
+  }
+  await sealOrderReport(at(end.sealedAt), {
+    orderId,
+    entryId: demoId(`sealed/${order.number}`),
+    staffId: end.sealedBy,
+  })
+  const { handBack } = end
+  await proveForDemo(at(handBack.receivedAt), handBack.draft)
+  mustBeAdmitted(
+    handBack.draft,
+    await appendDraft(at(handBack.receivedAt), handBack.draft, optionsOf(handBack)),
+  )
+}
+
+/** An opening goes alone, findings rest on exactly what is before them, and an estimate may name sums of an earlier one. */
+const groupsOf = (lines: readonly DemoLine[]): DemoLine[][] => {
+  const groups: DemoLine[][] = []
+  let isOpen = false
+  for (const line of lines) {
+    const { kind } = line.draft
+    const isAlone = kind === 'order.opened' || kind === 'diagnosis.issued'
+    const last = groups.at(-1)
+    if (last && isOpen && !isAlone && kind !== 'estimate.issued') last.push(line)
+    else groups.push([line])
+    isOpen = !isAlone
+  }
+  return groups
+}
