@@ -29,6 +29,8 @@ export type Doing = {
     readonly frequencyMHz: number
   } | null
   readonly parts: Partial<Readonly<Record<WheelPosition, FittedPart>>>
+  /** Of the service kits; absent: those on the shelf. */
+  readonly series?: string
   /** The wrench as it is before this round. */
   readonly wrench: () => WrenchUsed
   /** What the odometer reads before the proof drive, in miles. */
@@ -104,7 +106,7 @@ const doneOf = (pen: OrderPen, doing: Doing, step: Step, moment: Moment): Done =
           wheel,
           sensorId: partAt(pen, part, stepKey).id,
           valve: sensor?.stem ?? 'snap-in',
-          kitPart: kitOf(sensor?.stem),
+          kitPart: kitOf(doing, sensor?.stem),
           kitLot: null,
           torque: sensor?.stemNutTorque ?? sensor?.stemScrewTorque ?? { value: 17, unit: 'lbf·in' },
         },
@@ -186,7 +188,8 @@ const partAt = (pen: OrderPen, part: FittedPart | undefined, stepKey: string): F
   return part
 }
 
-const kitOf = (stem: 'snap-in' | 'clamp-in' | undefined): string => (stem === 'clamp-in' ? 'TK-C' : 'TK-S')
+const kitOf = ({ series }: Doing, stem: 'snap-in' | 'clamp-in' | undefined): string =>
+  `${series ?? 'TK'}-${stem === 'clamp-in' ? 'C' : 'S'}`
 
 const soundInside = {
   when: 'inside',
@@ -253,13 +256,14 @@ const driven = (
 }
 
 /** What a technician writes where a step wants a value. */
-const usualValue = (pen: OrderPen, { sensors, parts }: Doing, step: Step): string => {
+const usualValue = (pen: OrderPen, doing: Doing, step: Step): string => {
+  const { sensors, parts } = doing
   const wheel = step.wheel ?? 'LF'
   const state = pen.state()
   const core = sensorOf(state.sheet?.sheet)?.coreTorque
   switch (step.code) {
     case 'renew-stem':
-      return kitOf(sensorOf(state.sheet?.sheet)?.stem)
+      return kitOf(doing, sensorOf(state.sheet?.sheet)?.stem)
     case 'torque-core':
     case 'put-core-back':
       return core ? `${core.value} ${core.unit}` : 'by hand'

@@ -10,14 +10,8 @@ import { askedBundle } from '@bayledger/reckoning/money/asked-bundles'
 import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import { handBundle } from '@bayledger/reckoning/money/hand-bundles'
 import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
-import { patternMoves } from '@bayledger/reckoning/rotation/rotation-pattern'
 import { sensorOf } from '@bayledger/reckoning/sheet'
-import {
-  type RoadPosition,
-  readingOrder,
-  roadPositions,
-  type WheelPosition,
-} from '@bayledger/reckoning/wheels'
+import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { arrivalCheck } from '../demo/arrival-check.ts'
 import { confirmFindings } from '../demo/confirm-findings.ts'
 import { doSteps, type FittedPart } from '../demo/do-steps.ts'
@@ -28,9 +22,10 @@ import { type DemoPerson, people } from '../demo/people.ts'
 import { tabletId } from '../demo/places.ts'
 import { askedAbout, writeUp } from '../demo/write-up.ts'
 import { asReceived, neglect, type Received } from './as-received.ts'
-import { type Car, milesOn, monthsBetween, newId, newIds, perWheel, type SensorIds, treadOn } from './car.ts'
+import { type Car, milesOn, monthsBetween, newId, perWheel, treadOn } from './car.ts'
 import type { Chance } from './chance.ts'
 import { visitClock } from './clock.ts'
+import { driveAway, idsAfter, partNumberOf } from './leaving.ts'
 import { usualSeconds } from './step-seconds.ts'
 import type { Story } from './story.ts'
 import { dayOf, outdoorAt, weatherOn } from './weather.ts'
@@ -225,6 +220,7 @@ export const writeVisit = (visit: Visit): DemoEnd => {
       surroundings: { outdoor, overnightLow: Math.min(overnightLow, outdoor), tire },
       sensors: sensorOf(sheet) === null ? null : { ids, frequencyMHz: sensorOf(sheet)?.frequencyMHz ?? 0 },
       parts,
+      series: 'TL-K',
       wrench: visit.wrench,
       odometerMiles: miles,
       secondsOf: (step) =>
@@ -274,7 +270,7 @@ export const writeVisit = (visit: Visit): DemoEnd => {
     releaseAgreedBy: pen.state().plan && !hasProof(pen) ? people.greta : null,
     retorqueAdvised: off.length > 0,
   })
-  driveAway(car, visit, { ids, miles: back, off, tire, parts })
+  driveAway(car, visit, { ids, miles: back, off, tire })
   return end
 }
 
@@ -328,11 +324,6 @@ const quarterAfter = (clock: string, seconds: number): string => {
   return `${String(Math.floor(quarters / 4)).padStart(2, '0')}:${String((quarters % 4) * 15).padStart(2, '0')}`
 }
 
-const partNumberOf = ({ visitor }: Car): string => {
-  const sensor = sensorOf(visitor.sheet)
-  return `TL-${Math.floor(sensor?.frequencyMHz ?? 0)}-${sensor?.stem === 'snap-in' ? 'S' : 'C'}`
-}
-
 const storedOf = (
   received: Received,
   story: Story,
@@ -344,62 +335,4 @@ const storedOf = (
   return { ...received.stored, [wheel]: newId(chance) }
 }
 
-/** The sensors that answer once the authorized work is done. */
-const idsAfter = (
-  car: Car,
-  story: Story,
-  received: Received,
-  pen: OrderPen,
-  parts: Readonly<Record<WheelPosition, FittedPart>>,
-  chance: Chance,
-): SensorIds => {
-  const steps = pen.state().plan?.plan.steps ?? []
-  const fitted = new Set(steps.filter(({ code }) => code === 'fit-sensor').map(({ wheel }) => wheel))
-  const own: SensorIds = { ...received.ids }
-  for (const wheel of readingOrder) if (fitted.has(wheel)) own[wheel] = parts[wheel].id
-  const rotation = story.asked.find((job) => job.kind === 'rotation')
-  if (rotation?.kind === 'rotation' && steps.some(({ code }) => code === 'check-tires-for-rotation')) {
-    const moves = patternMoves(rotation.pattern)
-    return {
-      ...own,
-      ...Object.fromEntries(roadPositions.map((place) => [place, own[moves[place] ?? place] ?? own[place]])),
-    }
-  }
-  if (story.kind === 'season') {
-    const other = car.otherIds ?? newIds(chance, false)
-    return { ...own, LF: other.LF, RF: other.RF, RR: other.RR, LR: other.LR }
-  }
-  return own
-}
-
 const hasProof = (pen: OrderPen): boolean => pen.state().drives.length > 0
-
-type Leaving = {
-  readonly ids: SensorIds
-  readonly miles: number
-  readonly off: readonly RoadPosition[]
-  readonly tire: number
-  readonly parts: Readonly<Record<WheelPosition, FittedPart>>
-}
-
-const driveAway = (car: Car, { pen, story, day }: Visit, { ids, miles, off, tire }: Leaving): void => {
-  const state = pen.state()
-  const steps = state.plan?.plan.steps ?? []
-  if (story.kind === 'season') {
-    car.otherIds = { ...car.ids }
-    car.sensorMade = perWheel(() => day - 900)
-  }
-  for (const wheel of readingOrder) {
-    const set = state.work[wheel]?.pressure
-    if (set) car.air[wheel] = { psi: set.asLeft.value, fahrenheit: tire, day }
-    if (state.work[wheel]?.fitted) car.sensorMade[wheel] = day - 150
-  }
-  if (steps.some(({ code }) => code === 'match-tire')) {
-    car.tiresMade = day - 120
-    car.tread = { depth32nds: 10, miles }
-  }
-  car.ids = ids
-  car.odometer = { miles, day }
-  car.visits = [...car.visits, state]
-  car.last = { orderId: pen.orderId, day, off }
-}
