@@ -56,6 +56,7 @@ const queries: Readonly<Record<string, string>> = {
   getEntriesAfter: '?after=0',
   recallLot: '?lot=A',
   listTorquedWheels: '?since=2026-01-01',
+  getNumbers: '?from=2026-01-01&until=2026-01-31',
   getDay: '?locationId=019bb314-2300-7000-8000-000000000000&day=2026-01-12',
   exportOrders: '?from=2026-01-12&to=2026-01-12',
   exportReadings: '?from=2026-01-12&to=2026-01-12',

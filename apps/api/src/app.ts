@@ -23,6 +23,7 @@ import { findLinkSession } from './features/links/store.ts'
 import { liveRoutes } from './features/live/routes.ts'
 import { mergeRoutes } from './features/merges/routes.ts'
 import { messageRoutes } from './features/messages/routes.ts'
+import { numberRoutes } from './features/numbers/routes.ts'
 import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
 import { ownDataRoutes } from './features/own-data/routes.ts'
@@ -149,6 +150,7 @@ const bindings = (parts: Parts) => [
   ...messageRoutes(parts),
   ...dayRoutes,
   ...exportRoutes,
+  ...numberRoutes,
   ...customerFaceRoutes,
   ...photoRoutes(parts),
   ...reportRoutes(parts),

@@ -32,6 +32,7 @@ import {
   unsubscribe,
   withdrawMessage,
 } from './messages.ts'
+import { getNumbers } from './numbers.ts'
 import { openApi } from './open-api.ts'
 import { getEntriesAfter, getLastOdometer, getOrder, keepOrders, listFloor } from './orders.ts'
 import { copyOwnData, listOwnDataCopies } from './own-data.ts'
@@ -200,6 +201,7 @@ export const contract = [
   sendNewTime,
   withdrawMessage,
   listMessageChoices,
+  getNumbers,
   putMessageChoice,
   askUnsubscribe,
   unsubscribe,

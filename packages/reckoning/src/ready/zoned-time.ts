@@ -3,8 +3,7 @@
  *
  * @source The IANA time zone database, as the platform has it.
  */
-export const dayIn = (instant: Date, timeZone: string): string =>
-  instant.toLocaleDateString('en-CA', { timeZone })
+export const dayIn = (instant: Date, timeZone: string): string => shownIn(instant, timeZone).slice(0, 10)
 
 /**
  * The instant at which clocks in a zone show this day and time ("2026-01-12", "14:30"); `null` if either cannot be read. Where
@@ -23,6 +22,18 @@ export const instantOf = (day: string, time: string, timeZone: string): string |
 
 /** By how much clocks in the zone are ahead of UTC at an instant, ms. */
 const offsetAt = (instant: number, timeZone: string): number => {
-  const shown = new Date(instant).toLocaleString('sv-SE', { timeZone })
+  const shown = shownIn(new Date(instant), timeZone)
   return Date.parse(`${shown.replace(' ', 'T')}Z`) - Math.floor(instant / 1000) * 1000
+}
+
+/** Making one takes longer than using it a thousand times. */
+const formats = new Map<string, Intl.DateTimeFormat>()
+
+/** "2026-01-12 14:30:00": Swedish writes a date and a time as ISO 8601 does. */
+const shownIn = (instant: Date, timeZone: string): string => {
+  const known = formats.get(timeZone)
+  if (known) return known.format(instant)
+  const made = new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short', timeStyle: 'medium' })
+  formats.set(timeZone, made)
+  return made.format(instant)
 }

@@ -3,6 +3,7 @@ import { ChecklistPage, useChecklistNeeds } from './checklist.tsx'
 import { FilesPage } from './files.tsx'
 import { InstrumentsPage, useInstrumentNeeds } from './instruments.tsx'
 import { LotRecallPage } from './lot-recall.tsx'
+import { NumbersPage } from './numbers.tsx'
 import { PeoplePage } from './people.tsx'
 import { PlacesPage } from './places.tsx'
 import { PricesPage } from './prices.tsx'
@@ -20,6 +21,13 @@ export const shopPages: readonly ShopPage[] = [
     roles: ['manager', 'owner'],
     useNeeds: useChecklistNeeds,
     Page: ChecklistPage,
+  },
+  {
+    path: 'numbers',
+    name: 'Numbers',
+    roles: ['manager', 'owner'],
+    useNeeds: nothingNeeded,
+    Page: NumbersPage,
   },
   { path: 'people', name: 'People', roles: ['owner'], useNeeds: nothingNeeded, Page: PeoplePage },
   { path: 'places', name: 'Places', roles: ['owner'], useNeeds: nothingNeeded, Page: PlacesPage },
