@@ -138,8 +138,10 @@ const authorizedPlan = (state: OrderState): JobFigures['authorized'] => {
     return closed ? closed.written.seq > written.seq : !isSetAside(state, step)
   })
   const part = state.promised
+  // The server writes the plan after the answer: the answer has the time of the clock that the steps have.
+  const answer = state.decisions.at(-1)?.written
   return {
-    at: written.writtenAt,
+    at: answer?.seq === written.seq - 1 ? answer.writtenAt : written.writtenAt,
     steps: countedSteps(wasOpen.map(({ code }) => code)),
     partAt: part && part.written.seq < written.seq ? part.promisedAt : null,
   }
