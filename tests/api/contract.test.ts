@@ -185,6 +185,7 @@ describe('who may call what', () => {
         "desk (lead, manager, owner): POST /api/sheets/import/preview",
         "desk (manager, owner): GET /api/checklist",
         "desk (manager, owner): GET /api/exports/sales.csv",
+        "desk (manager, owner): GET /api/numbers",
         "desk (manager, owner): GET /api/price-book",
         "desk (manager, owner): GET /api/price-book.csv",
         "desk (manager, owner): GET /api/price-book/:id",

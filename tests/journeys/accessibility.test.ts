@@ -84,6 +84,34 @@ describe('the desk', () => {
     await desk.emulateMedia({ colorScheme: 'light' })
   })
 
+  it('says what to tell the customer when a promise slips, and keeps the new one', async () => {
+    await openOrder(desk, 'T. Brightwater')
+    await button(desk, 'Tell the customer').click()
+    await desk.getByText(/will be ready later than we said/).waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+    await button(desk, 'Called them').click()
+    await button(desk, 'Tell the customer').waitFor({ state: 'detached' })
+    await desk
+      .getByRole('complementary', { name: 'Ledger' })
+      .getByText('Customer contacted')
+      .first()
+      .waitFor()
+  })
+
+  it('draws the owner’s numbers as tables that open to their orders', async () => {
+    const owner = await browser().open('desk', '/desk/sign-in')
+    await signInAtDesk(owner, 'marguerite', 'brindle-falls-marguerite')
+    await owner.goto('/desk/shop/numbers')
+    const causes = owner.getByRole('region', { name: 'What was found?' })
+    await causes.getByRole('table').waitFor()
+    expect(await violationsOn(owner)).toEqual([])
+    await causes
+      .getByRole('button', { name: /^Orders of / })
+      .first()
+      .click()
+    await causes.getByRole('link', { name: /^T-/ }).first().waitFor()
+  })
+
   it.each(['/desk', '/desk/write-up', '/desk/tablets', '/desk/refused', '/desk/nowhere'])(
     'has none on %s',
     async (path) => {
