@@ -1,12 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import type { Bar, PictureCode } from '@bayledger/contract/numbers'
-import { withClient } from '@bayledger/db/with-client'
-import { versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { sealSide } from '../../apps/api/src/features/entries/service/seal-side.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
+import { sideOf, writerOn } from '../support/write-entry.ts'
 
 let shop: TestApp
 let replay: Replay
@@ -23,10 +21,11 @@ beforeAll(async () => {
   await replay.sendUntil(first.lines)
   const desk = await replay.as('ottoline', 'desk')
   await desk.post(`/api/orders/${done}/reports`, { entryId: randomUUID() }).expect(201)
-  await write(desk, done, 'order.handed_back', {
+  const handedBack = await writerOn(shop, done)(desk, 'order.handed_back', {
     ...{ odometer: null, odometerConfirmed: false, lockingKeyReturned: null, signature: null },
     ...{ retorqueAdvised: true, releaseAgreedBy: null },
   })
+  expect(handedBack).toMatchObject({ result: 'accepted' })
   const second = freshCopy(shop.demo, 'T-2609')
   comeback = second.orderId
   await replay.sendUntil(
@@ -36,25 +35,13 @@ beforeAll(async () => {
         : line,
     ),
   )
-  const words = sealSide('personal', 'They will come back another day.')
-  await write(desk, comeback, 'order.withdrawn', { reason: 'customer', words: words.digest }, [
-    { digest: words.digest, salt: Buffer.from(words.salt).toString('base64'), text: words.text },
-  ])
+  const words = sideOf('They will come back another day.')
+  const withdrawn = { reason: 'customer', words: words.digest } as const
+  expect(await writerOn(shop, comeback)(desk, 'order.withdrawn', withdrawn, [words])).toMatchObject({
+    result: 'accepted',
+  })
 })
 afterAll(() => shop.stop())
-
-const write = async (
-  desk: Caller,
-  orderId: string,
-  kind: 'order.handed_back' | 'order.withdrawn',
-  payload: object,
-  sides: object[] = [],
-) => {
-  const writtenAt = shop.clock.now().toISOString()
-  const entry = { id: randomUUID(), orderId, kind, version: versionOf(kind), payload, writtenAt, restsOn: [] }
-  const { body } = await desk.post('/api/entries', { entries: [entry], sides }).expect(200)
-  expect(body.results).toMatchObject([{ result: 'accepted' }])
-}
 
 const numbers = async (query = '?from=2026-01-12&until=2026-01-12') =>
   (await owner.get(`/api/numbers${query}`).expect(200)).body
@@ -113,23 +100,21 @@ describe('numbers for the owner', () => {
   })
 
   it('are found by an index where there are ten thousand orders', async () => {
-    const plan = await withClient(shop.ownerUrl, async (client) => {
-      await client.query(
-        `insert into order_heads (shop_id, order_id, number, seq, hash, opened_at, location_id, customer_id, vehicle_id,
-           waits_here, is_open, sealed, agenda, updated_at, ended_at, figures)
-         select shop_id, gen_random_uuid(), 'Y-' || n, seq, hash, opened_at - n * interval '1 hour', location_id,
-           customer_id, vehicle_id, waits_here, false, sealed, agenda, updated_at, ended_at - n * interval '1 hour', figures
-         from order_heads, generate_series(1, 10000) n where order_id = $1`,
-        [done],
-      )
-      await client.query('analyze order_heads')
-      const { rows } = await client.query(
-        `explain select figures from order_heads where shop_id = $1 and ended_at >= $2 and ended_at < $3
-           and figures is not null order by ended_at desc`,
-        [shop.demo.shop.id, '2025-12-01T00:00:00Z', '2025-12-08T00:00:00Z'],
-      )
-      return rows.map((row: Record<string, string>) => row['QUERY PLAN']).join('\n')
-    })
+    const { pool } = shop.parts
+    await pool.query(
+      `insert into order_heads (shop_id, order_id, number, seq, hash, opened_at, location_id, customer_id, vehicle_id,
+         waits_here, is_open, sealed, agenda, updated_at, ended_at, figures)
+       select shop_id, gen_random_uuid(), 'Y-' || n, seq, hash, opened_at - n * interval '1 hour', location_id,
+         customer_id, vehicle_id, waits_here, false, sealed, agenda, updated_at, ended_at - n * interval '1 hour', figures
+       from order_heads, generate_series(1, 10000) n where order_id = $1`,
+      [done],
+    )
+    const { rows } = await pool.query<Record<string, string>>(
+      `explain select figures from order_heads where shop_id = $1 and ended_at >= $2 and ended_at < $3
+         and figures is not null order by ended_at desc`,
+      [shop.demo.shop.id, '2025-12-01T00:00:00Z', '2025-12-08T00:00:00Z'],
+    )
+    const plan = rows.map((row) => row['QUERY PLAN']).join('\n')
     expect(plan).toContain('order_heads__ended')
     expect((await numbers('?from=2025-12-01&until=2025-12-07')).orders).toHaveLength(7 * 24)
   })

@@ -106,7 +106,7 @@ describe('the desk', () => {
     await causes.getByRole('table').waitFor()
     expect(await violationsOn(owner)).toEqual([])
     await causes
-      .getByRole('button', { name: /^Orders of / })
+      .getByRole('button', { name: /^\d+ orders: / })
       .first()
       .click()
     await causes.getByRole('link', { name: /^T-/ }).first().waitFor()

@@ -84,7 +84,11 @@ type OrdersOfProps = { bar: Bar; orders: Orders; isOpen: boolean; onToggle: () =
 function OrdersOf({ bar, orders, isOpen, onToggle }: OrdersOfProps) {
   return (
     <>
-      <Button aria-expanded={isOpen} aria-label={`Orders of ${bar.label}`} onClick={onToggle}>
+      <Button
+        aria-expanded={isOpen}
+        aria-label={`${bar.orders.length} orders: ${bar.label}`}
+        onClick={onToggle}
+      >
         {bar.orders.length}
       </Button>
       {isOpen ? (
