@@ -245,6 +245,8 @@ const bodyFor = (operationId: string): object => {
       return Buffer.from('a piece')
     case 'sendMessage':
       return { entryId: newId(), purpose: 'report', channel: 'email', inQuietHours: true }
+    case 'sendNewTime':
+      return { entryId: newId(), promisedAt: '2026-01-12T22:00:00.000Z', channel: 'email' }
     case 'putMessageChoice':
       return { purpose: 'job', channel: 'email', allowed: false }
     case 'putWriteUpDraft':
