@@ -1,4 +1,4 @@
-import { renameSync } from 'node:fs'
+import { readFileSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
 import { openPool } from '@bayledger/db/pool'
 import { withClient } from '@bayledger/db/with-client'
@@ -108,6 +108,24 @@ describe('what is counted with entries', () => {
       onHand(2, 3),
     ])
     await listedSince('1970-01-01')
+  })
+
+  it('is whole for kits that were fitted before they moved the stock: the migration moves them, and leaves what is on hand', async () => {
+    const isKit = "stock_item_id = (select id from stock_items where part_number = 'TK-C')"
+    await withClient(bench.shop.adminUrl, async (admin) => {
+      const onHandNow = async () =>
+        (await admin.query("select on_hand from stock_items where part_number = 'TK-C'")).rows
+      await admin.query("set session_replication_role = 'replica'")
+      await admin.query(`delete from stock_movements where ${isKit}`)
+      await admin.query("update stock_items set on_hand = on_hand + 1 where part_number = 'TK-C'")
+      const before = await onHandNow()
+      expect(await bench.found()).not.toEqual([])
+      await admin.query(
+        readFileSync('prisma/migrations/20261129222500_kits_leave_shelves/migration.sql', 'utf8'),
+      )
+      expect(await bench.found()).toEqual([])
+      expect(await onHandNow()).toEqual(before)
+    })
   })
 
   it('is found where clicks of a wrench were added, and where a count names an entry that is not there', async () => {
