@@ -23,6 +23,8 @@ const sameInBoth = new Set([
   'customerEstimate.answers.declined',
   'report.readings.readings.columns.sensor',
   'customerPage.report.check.after',
+  // Proper names and an address.
+  ...['name', 'vehicle', 'link'].map((fact) => `messages.example.${fact}`),
 ])
 
 const inEnglish = saidByCode(english)
