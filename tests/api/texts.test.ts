@@ -23,6 +23,7 @@ const full = {
     estimate: { en: 'Dear {name}, please look at your {vehicle}: {link}', es: null },
   },
   quietHours: '20:30-09:00',
+  warranty: { laborMonths: 12, sensorMonths: 36, sensorMiles: null },
 }
 
 it('are the demo’s head of reports, written by the program, and read by the owner only', async () => {
@@ -64,6 +65,7 @@ it('name what cannot be', async () => {
       deferred: { en: null, es: '' },
     },
     quietHours: '24:00-08:00',
+    warranty: { laborMonths: -1, sensorMonths: 24, sensorMiles: 0.5 },
   }
   const { body } = await owner.put(path, { content }, version(3)).expect(422)
   expect(body.fields.map(({ field }: { field: string }) => field).toSorted()).toEqual([
@@ -76,6 +78,8 @@ it('name what cannot be', async () => {
     'content.quietHours',
     'content.reportFooter',
     'content.telephone',
+    'content.warranty.laborMonths',
+    'content.warranty.sensorMiles',
   ])
   const allowed = (named: string) =>
     body.fields.find(({ field }: { field: string }) => field === named)?.allowed

@@ -1,4 +1,5 @@
 import { type MessageAbout, type TemplateFault, templateFault } from '@bayledger/ledger/message-template'
+import { WarrantyTerms } from '@bayledger/reckoning/money/warranty'
 import * as z from 'zod/mini'
 import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
@@ -47,6 +48,8 @@ export const TextsContent = z.strictObject({
   }),
   /** No message goes between these two times of the place's day; over midnight where the first is later. */
   quietHours: z.nullable(z.string().check(z.regex(quietHoursForm, 'two times as 21:00-08:00'))),
+  /** For how long the shop stands by its work and its sensors. */
+  warranty: WarrantyTerms,
 })
 export type TextsContent = z.infer<typeof TextsContent>
 

@@ -2,7 +2,7 @@ import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { Customer } from './customers.ts'
 import { endpoint } from './endpoint.ts'
-import { Id, Instant } from './identity.ts'
+import { Day, Id, Instant } from './identity.ts'
 import { Move } from './orders.ts'
 import { Vehicle } from './vehicles.ts'
 
@@ -48,6 +48,12 @@ export const FittedSensor = z.strictObject({
   wheel: WheelPosition,
   sensorId: z.string(),
   at: Instant,
+  /** By the shop's terms of today: whether it is covered, the last day, and what the odometer may read at most. */
+  warranty: z.strictObject({
+    cover: z.enum(['covered', 'ended', 'person-decides']),
+    until: Day,
+    untilMiles: z.nullable(z.int()),
+  }),
 })
 export type FittedSensor = z.infer<typeof FittedSensor>
 

@@ -1,4 +1,5 @@
 import { type OwnMessages, ownMessagesIn } from '@bayledger/ledger/message-template'
+import { usualWarranty, WarrantyTerms } from '@bayledger/reckoning/money/warranty'
 import * as z from 'zod/mini'
 
 const text = z._default(z.nullable(z.string()), null)
@@ -15,6 +16,7 @@ const Stored = z.object({
   reportFooter: text,
   cautions: text,
   quietHours: z._default(z.nullable(z.string()), usualQuietHours),
+  warranty: z._default(WarrantyTerms, usualWarranty),
 })
 
 /** The setting `report-head`: the shop's own words on paper and in messages. */

@@ -1,7 +1,7 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
-import type { Temperature } from '@bayledger/reckoning/quantity'
+import type { Distance, Temperature } from '@bayledger/reckoning/quantity'
 import { metersFromFeet } from '@bayledger/reckoning/units/length-units'
 import { inKilopascals, kilopascalsIn } from '@bayledger/reckoning/units/pressure-units'
 import { inKelvin } from '@bayledger/reckoning/units/temperature-units'
@@ -38,6 +38,8 @@ export type PastOffer = {
 export type Visit = {
   readonly orderId: string
   readonly customerId: string
+  /** As it came; `null`: nobody read it. */
+  readonly odometer: Distance | null
   readonly comebackOf: string | null
   readonly cause: { readonly code: FindingCode; readonly wheels: readonly WheelPosition[] } | null
   readonly offers: readonly PastOffer[]
@@ -57,6 +59,7 @@ export const visitOf = (state: OrderState): Visit | null => {
   return {
     orderId,
     customerId: opened.customerId,
+    odometer: opened.odometer,
     comebackOf: opened.comebackOf,
     cause: primary ? { code: primary.code, wheels: primary.wheels } : null,
     offers: newestBundles(state).flatMap((bundle): PastOffer[] => {

@@ -1,6 +1,9 @@
 import type { VehiclePage } from '@bayledger/contract/vehicle-page'
 import { bundleTotals, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { stillOffered, type Visit, visitOf } from '@bayledger/ledger/questions/visit'
+import { sensorCover } from '@bayledger/reckoning/money/warranty'
+import { distanceIn } from '@bayledger/reckoning/units/length-units'
+import { dayOf } from '@bayledger/report/compose/figures'
 import type { StaffActor } from '../../core/actor.ts'
 import { presentMove } from '../../core/present-move.ts'
 import { listSameRecords } from '../../core/same-records.ts'
@@ -10,6 +13,7 @@ import { getCustomerFor } from '../customers/service.ts'
 import { loadLedger } from '../entries/service/load-ledger.ts'
 import { movesAt } from '../entries/service/moves-at.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
+import { getSettings } from '../settings/service.ts'
 import { getVehicle } from '../vehicles/service.ts'
 import { presentOffer, presentVisit, pressuresOf } from './present.ts'
 import { listVisits } from './store.ts'
@@ -41,6 +45,15 @@ export const getVehiclePage = async (
   const now = deps.clock.now().toISOString()
   const open = rows.find(({ isOpen }) => isOpen)
   const seen = new Set<string>()
+  const { shop, head } = await getSettings(deps)
+  const timeZone = shop.locations.find(({ id }) => id === ledgers[0]?.state.locationId)?.timeZone ?? 'UTC'
+  const lastMiles = visits.map(milesAt).find((miles) => miles !== null) ?? null
+  const coverOf = (at: string, visit: Visit) =>
+    sensorCover(
+      head.warranty,
+      { day: dayOf(at, timeZone), miles: milesAt(visit) },
+      { day: dayOf(now, timeZone), miles: lastMiles },
+    )
   return {
     asOf: now,
     vehicle,
@@ -67,9 +80,12 @@ export const getVehiclePage = async (
       visit.fitted.flatMap((fitted) => {
         if (seen.has(fitted.wheel)) return []
         seen.add(fitted.wheel)
-        return [{ number: numberOf(visit), ...fitted }]
+        return [{ number: numberOf(visit), ...fitted, warranty: coverOf(fitted.at, visit) }]
       }),
     ),
     ...pressuresOf(ledgers.find(({ state }) => state.sheet)?.state.sheet?.sheet),
   }
 }
+
+/** What the odometer read when the vehicle came, in whole miles. */
+const milesAt = ({ odometer }: Visit): number | null => odometer && Math.round(distanceIn('mi', odometer))

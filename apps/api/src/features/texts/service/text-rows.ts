@@ -16,6 +16,9 @@ export const textNames = [
   'cautions',
   ...messageNames,
   'quiet_hours',
+  'warranty_labor_months',
+  'warranty_sensor_months',
+  'warranty_sensor_miles',
 ] as const
 
 /** The texts as rows, all of them; `textsOfRows` is the way back. */
@@ -37,6 +40,9 @@ export const rowsOfTexts = (texts: TextsContent): TextRow[] => {
     message_deferred_en: texts.messages.deferred.en,
     message_deferred_es: texts.messages.deferred.es,
     quiet_hours: texts.quietHours,
+    warranty_labor_months: String(texts.warranty.laborMonths),
+    warranty_sensor_months: String(texts.warranty.sensorMonths),
+    warranty_sensor_miles: texts.warranty.sensorMiles === null ? null : String(texts.warranty.sensorMiles),
   }
   return textNames.map((text) => ({ text, words: words[text] ?? '' }))
 }
@@ -63,5 +69,10 @@ export const textsOfRows = (texts: TextsContent, rows: readonly TextRow[]): Text
       deferred: messageOf('deferred'),
     },
     quietHours: orNone('quiet_hours'),
+    warranty: {
+      laborMonths: Number(orNone('warranty_labor_months') ?? Number.NaN),
+      sensorMonths: Number(orNone('warranty_sensor_months') ?? Number.NaN),
+      sensorMiles: orNone('warranty_sensor_miles') === null ? null : Number(orNone('warranty_sensor_miles')),
+    },
   }
 }

@@ -2,6 +2,7 @@ import type { CsvFault } from '@bayledger/contract/csv'
 import { TextsContent } from '@bayledger/contract/texts'
 import type { Prisma } from '@bayledger/db/generated/client'
 import { ownMessagesIn } from '@bayledger/ledger/message-template'
+import { usualWarranty } from '@bayledger/reckoning/money/warranty'
 import type { CsvService } from '../../../core/csv/csv-service.ts'
 import type { CsvTable } from '../../../core/csv/csv-table.ts'
 import { listCsv } from '../../../core/csv/list-csv.ts'
@@ -27,6 +28,7 @@ const noTexts: TextsContent = {
   cautions: null,
   messages: ownMessagesIn(null),
   quietHours: null,
+  warranty: usualWarranty,
 }
 
 const faultsOf = (row: TextRow): readonly CsvFault[] =>

@@ -16,6 +16,7 @@ const full = {
     retorque: { en: null, es: '{name}: {when}' },
   },
   quietHours: '21:00-08:00',
+  warranty: { laborMonths: 12, sensorMonths: 36, sensorMiles: 36_000 },
 }
 const empty = {
   lines: [],
@@ -24,6 +25,7 @@ const empty = {
   reportFooter: null,
   messages: ownMessagesIn(null),
   quietHours: null,
+  warranty: { laborMonths: 0, sensorMonths: 0, sensorMiles: null },
 }
 
 describe('the shop’s texts as rows', () => {

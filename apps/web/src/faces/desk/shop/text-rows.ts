@@ -1,6 +1,6 @@
 import type { TextsContent } from '@bayledger/contract/texts'
 import { textFaults } from '../../../lib/fault-words.ts'
-import { type RecordRow, textIn } from '../../../ui/record/record-rows.ts'
+import { figureIn, type RecordRow, textIn } from '../../../ui/record/record-rows.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import { messageContent, messageRows, messageValues } from './message-rows.ts'
 
@@ -66,6 +66,37 @@ export const textRows = (shop: string, telephone: string | null): readonly Recor
     optional: 'none',
     fault: (typed) => (quietHours.test(typed) ? undefined : textFaults.quietHours),
   },
+  {
+    kind: 'number',
+    key: 'warranty.laborMonths',
+    label: 'Our work is covered for',
+    unit: 'months',
+    hint: 'Until you write your own terms these are the program’s: common practice, no source.',
+    low: 0,
+    high: 120,
+    decimals: 0,
+    part: 'Warranty',
+  },
+  {
+    kind: 'number',
+    key: 'warranty.sensorMonths',
+    label: 'A sensor that we fitted is covered for',
+    unit: 'months',
+    low: 0,
+    high: 120,
+    decimals: 0,
+  },
+  {
+    kind: 'number',
+    key: 'warranty.sensorMiles',
+    label: 'And for at most',
+    unit: 'mi',
+    hint: 'Driven since it was fitted.',
+    low: 0,
+    high: 500_000,
+    decimals: 0,
+    optional: 'however many',
+  },
 ]
 
 export const textValues = ({
@@ -75,6 +106,7 @@ export const textValues = ({
   reportFooter,
   messages,
   quietHours: hours,
+  warranty,
 }: TextsContent): RowValues => ({
   lines: lines.join('\n'),
   telephone: telephone ?? '',
@@ -82,6 +114,9 @@ export const textValues = ({
   reportFooter: reportFooter ?? '',
   ...messageValues(messages),
   quietHours: hours ?? '',
+  'warranty.laborMonths': String(warranty.laborMonths),
+  'warranty.sensorMonths': String(warranty.sensorMonths),
+  'warranty.sensorMiles': warranty.sensorMiles === null ? '' : String(warranty.sensorMiles),
 })
 
 export const textContent = (values: RowValues): TextsContent => ({
@@ -91,4 +126,9 @@ export const textContent = (values: RowValues): TextsContent => ({
   reportFooter: textIn(values, 'reportFooter') || null,
   messages: messageContent(values),
   quietHours: textIn(values, 'quietHours') || null,
+  warranty: {
+    laborMonths: figureIn(values, 'warranty.laborMonths') ?? 0,
+    sensorMonths: figureIn(values, 'warranty.sensorMonths') ?? 0,
+    sensorMiles: figureIn(values, 'warranty.sensorMiles'),
+  },
 })

@@ -19,7 +19,7 @@ import { MergesPart } from '../records/merges-part.tsx'
 import { vehicleKind } from '../records/record-kind.ts'
 import { useShopClock } from '../shop-clock.ts'
 import { PressureChart } from './pressure-chart.tsx'
-import { daysSince, lastReadings } from './vehicle-words.ts'
+import { coverWords, daysSince, lastReadings } from './vehicle-words.ts'
 import './vehicle-page.css'
 
 /** All that the shop knows of one vehicle. O opens its open order, N begins a write-up, B one of a comeback. */
@@ -78,9 +78,9 @@ function OneVehicle({ page }: { page: VehiclePage }) {
           <p>We have fitted none on this vehicle.</p>
         ) : (
           <Lines>
-            {page.fitted.map(({ wheel, sensorId, at, number }) => (
+            {page.fitted.map(({ wheel, sensorId, at, number, warranty }) => (
               <Line key={wheel} name={wheelNames[wheel]}>
-                {`${daysSince(at, asOf)} since our sensor · ${sensorId} · ${number}`}
+                {`${daysSince(at, asOf)} since our sensor · ${coverWords(warranty)} · ${sensorId} · ${number}`}
               </Line>
             ))}
           </Lines>

@@ -1,4 +1,4 @@
-import type { TimedReading } from '@bayledger/contract/vehicle-page'
+import type { FittedSensor, TimedReading } from '@bayledger/contract/vehicle-page'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
 /** "41 days", whole ones; "1 day"; "0 days" on the same day. */
@@ -6,6 +6,25 @@ export const daysSince = (at: string, now: string): string => {
   const days = Math.max(0, Math.floor((Date.parse(now) - Date.parse(at)) / 86_400_000))
   return `${days} ${days === 1 ? 'day' : 'days'}`
 }
+
+/** What the shop's terms say of a sensor today, for who writes the estimate. */
+export const coverWords = ({ cover, until, untilMiles }: FittedSensor['warranty']): string => {
+  const day = dayWords(until)
+  const limit = untilMiles === null ? '' : `, up to ${untilMiles.toLocaleString('en-US')} mi`
+  switch (cover) {
+    case 'covered':
+      return `covered until ${day}${limit}`
+    case 'ended':
+      return `no longer covered (until ${day}${limit})`
+    case 'person-decides':
+      return `covered until ${day} at most; read the odometer and decide`
+  }
+}
+
+const dayWords = (day: string): string =>
+  new Date(`${day}T12:00:00Z`).toLocaleDateString('en-US', {
+    ...{ year: 'numeric', month: 'short', day: 'numeric', timeZone: 'UTC' },
+  })
 
 /** Each wheel's last reading; the readings are in the order of their time. */
 export const lastReadings = (
