@@ -313,6 +313,15 @@ describe('one wheel, step by step', () => {
     )
   })
 
+  it('shows on the vehicle’s page until when the new sensor is covered, by the usual terms', async () => {
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const page = (await desk.get(`/api/vehicles/${body.vehicle.vehicleId}/page`).expect(200)).body
+    // 24 months after the demo day; the odometer was read when the vehicle came.
+    expect(page.fitted[0].warranty).toMatchObject({
+      ...{ cover: 'covered', until: '2028-01-12', untilMiles: expect.any(Number) },
+    })
+  })
+
   it('finds the vehicle with its open order by the tail of the sensor that was fitted', async () => {
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
     const fitted = body.entries.find((entry: { kind: string }) => entry.kind === 'sensor.fitted').payload
