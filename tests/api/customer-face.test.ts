@@ -73,6 +73,7 @@ describe('a customer link', () => {
         remedies: [],
       },
     ])
+    expect(body.silent).toEqual({ RR: 3 })
     expect(body.technicianDiffers).toBe(false)
     expect(body.estimate.totalCents).toBe(20_340)
     expect(body.gauges.RR).toMatchObject({ value: 32.7, unit: 'psi', labelPsi: 35 })
@@ -227,6 +228,21 @@ describe('deciding by link', () => {
     expect(shown.estimate.bundles.map(({ answer }: ShownBundle) => answer)).toEqual(['authorized', null])
     expect(shown.estimate.look).toEqual({ terms: 'charged', cents: 5_200 })
     expect(shown.estimate.bundles.every(({ answerable }: { answerable: boolean }) => !answerable)).toBe(true)
+  })
+
+  it('is refused with a typed signature of another name, in words, and nothing is decided', async () => {
+    const { phone, orderId } = await shownOrder()
+    const decision = await decisionOn(phone)
+    const forged = { ...decision, signature: { form: 'typed', text: 'X. Anybody' } }
+    const { body } = await phone.post('/api/customer/decisions', forged).expect(422)
+    expect(body).toMatchObject({ code: 'ENTRY_REFUSED', reason: 'SIGNATURE_OF_ANOTHER' })
+    expect(body.detail).toBe(
+      'The name typed as a signature is not the name of who decides. Write both the same.',
+    )
+    const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(order.entries.filter(({ kind }: { kind: string }) => kind === 'estimate.decided')).toEqual([])
+    const anew = { ...decision, signature: { form: 'typed', text: 'w dunmore gray' } }
+    await phone.post('/api/customer/decisions', anew).expect(201)
   })
 
   it('is refused the second time, with words for the customer', async () => {

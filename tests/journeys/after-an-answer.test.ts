@@ -257,6 +257,9 @@ describe('a customer who reads Spanish', () => {
     expect(await phone.getByRole('radio', { name: 'No', exact: true }).first().isChecked()).toBe(true)
     await phone.reload()
     await phone.getByRole('heading', { name: 'What it costs' }).waitFor()
+    await expect
+      .poll(() => phone.getByRole('radio', { name: 'No', exact: true }).first().isChecked())
+      .toBe(true)
     await phone.getByRole('button', { name: 'Español' }).tap()
     await phone.getByRole('heading', { name: says.titles.canDrive }).waitFor()
     await phone.reload()

@@ -1,13 +1,21 @@
-/** What is read out to a customer who decides by telephone. Sums are formatted; `total` is that of what is agreed to. */
+/** What is read out to a customer who decides by telephone. Sums and times are formatted; sums are with tax. */
 export type ReadOut = {
   readonly vehicle: string
+  /** What is dangerous and what explains the light, in whole sentences. */
+  readonly found: readonly string[]
   /** `insteadOf`: what an alternative replaces. */
   readonly offers: readonly {
     readonly title: string
     readonly price: string
     readonly insteadOf: string | null
   }[]
-  readonly agreed: readonly string[]
+  /** When it is ready after a Yes now; `null`: the estimate names no time. */
+  readonly ready: string | null
+  /** What is agreed to; `null` as long as nothing is answered. */
+  readonly agreed: readonly string[] | null
+  /** What the inspection costs with these answers; `null`: nothing. */
+  readonly look: string | null
+  /** The sum of what is agreed to and of the inspection. */
   readonly total: string
   /** What was agreed to before and is taken back now. */
   readonly takenBack: readonly string[]

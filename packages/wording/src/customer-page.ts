@@ -1,8 +1,5 @@
-import type { FindingSeverity } from '@bayledger/ledger/questions/severity'
+import type { ToldSeverity } from '@bayledger/ledger/questions/told-findings'
 import type { Answer } from '@bayledger/reckoning/estimate'
-
-/** The findings that a customer is told of: what stops the vehicle, and what explains the light. */
-type ToldSeverity = Exclude<FindingSeverity, 'also-found' | 'for-information' | 'not-checked'>
 
 /** What the page behind a customer's link says beside what the server sends, part by part. Sums are formatted. */
 export type CustomerPageWording = {
@@ -25,12 +22,17 @@ export type CustomerPageWording = {
   readonly measured: {
     readonly caption: string
     readonly label: (psi: number | null) => string
+    /** A sensor that was tried so often and gave no answer; short, at the wheel in the drawing. */
+    readonly silent: (tries: number) => string
     /** A wheel for whoever does not see the drawing: `pressure` with its unit. */
     readonly wheel: (of: {
       readonly name: string
       readonly mark: string | null
-      readonly pressure: string
+      /** `null`: nobody gauged it. */
+      readonly pressure: string | null
       readonly labelPsi: number | null
+      /** How often its sensor was tried without an answer. */
+      readonly silent: number | null
     }) => string
   }
   readonly report: {
@@ -72,6 +74,12 @@ export type CustomerEstimateWording = {
   readonly answered: {
     readonly title: string
     readonly recorded: string
+    /** What happens next. `ready`: by when, formatted; `mayDrive`: it can be driven away as it is. */
+    readonly next: (of: {
+      readonly hasWork: boolean
+      readonly ready: string | null
+      readonly mayDrive: boolean
+    }) => string
     readonly afterNo: string
     readonly answerDeferred: string
     readonly takeBack: string
@@ -94,6 +102,8 @@ export type CustomerEstimateWording = {
       readonly relation: string
       readonly name: string
       readonly signature: string
+      /** The signature is typed, and is another name. */
+      readonly sameName: string
       readonly agreement: string
     }
   }

@@ -118,7 +118,7 @@ export type ProblemValues = {
   ORDER_READ_ONLY: { readonly doubt: Doubt }
   ENTRY_REFUSED:
     | { readonly why: 'ledger'; readonly refusal: Refusal | DeliveryRefusal }
-    | { readonly why: 'estimate-changed' | 'answered-before' | 'known-before' }
+    | { readonly why: 'estimate-changed' | 'answered-before' | 'known-before' | 'another-name' }
   EVIDENCE_INVALID: { readonly count: number }
   REPORT_NOT_DUE:
     | { readonly why: 'gate'; readonly gate: GateReason }

@@ -1,6 +1,7 @@
-import type { ConsentScriptWording } from '../consent-script.ts'
+import type { ConsentScriptWording, ReadOut } from '../consent-script.ts'
 
-export const consentScript: ConsentScriptWording = ({ vehicle, offers, agreed, total, takenBack }) => {
+export const consentScript: ConsentScriptWording = (of) => {
+  const { vehicle, found, offers, ready, agreed, takenBack } = of
   const back =
     takenBack.length === 0
       ? ''
@@ -13,5 +14,21 @@ export const consentScript: ConsentScriptWording = ({ vehicle, offers, agreed, t
         : `or, in place of ${insteadOf}: ${title}, ${price} with tax`,
     )
     .join('; ')
-  return `For your ${vehicle} I read: ${lines}. You say yes to ${agreed.length === 0 ? 'none of it' : agreed.join(' and ')}: ${total} in all.${back} Is that right?`
+  return [
+    `For your ${vehicle}:`,
+    ...found,
+    `We offer: ${lines}.`,
+    ...(ready === null ? [] : [`If you say yes now, it will be ready by ${ready}.`]),
+    agreed === null
+      ? `What do you want us to do?${back}`
+      : `You say yes to ${answered(agreed, of)}${back} Is that right?`,
+  ].join(' ')
+}
+
+const answered = (agreed: readonly string[], { look, total }: ReadOut): string => {
+  if (agreed.length > 0)
+    return `${agreed.join(' and ')}: ${total} in all${look === null ? '' : `, with ${look} for the inspection`}.`
+  return look === null
+    ? 'none of it. You owe nothing for it.'
+    : `none of it. You owe ${look} for the inspection, as agreed.`
 }

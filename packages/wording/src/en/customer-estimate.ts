@@ -29,6 +29,13 @@ export const customerEstimate: CustomerEstimateWording = {
   answered: {
     title: 'Your answer',
     recorded: 'Thank you. Your answer is recorded, with your name and this version of the estimate.',
+    next: ({ hasWork, ready, mayDrive }) => {
+      if (!hasWork)
+        return mayDrive
+          ? 'We do no more work on it. You can pick it up during our hours.'
+          : 'We do no more work on it. It must not be driven away as it is: call us about towing.'
+      return `We begin as soon as a bay is free${ready === null ? '' : `, and it will be ready by ${ready}`}. We call you before the price or the time changes. You pay when you pick it up.`
+    },
     afterNo: 'If you change your mind about a No, call the shop.',
     answerDeferred: 'Answer what you put off',
     takeBack: 'Take back a Yes',
@@ -58,6 +65,7 @@ export const customerEstimate: CustomerEstimateWording = {
       relation: 'Say who you are.',
       name: 'Write your name.',
       signature: 'Sign in the field, or type your name instead.',
+      sameName: 'The name typed as a signature must be your name above. Write both the same.',
       agreement: 'Agree to an electronic record, or call the shop for paper.',
     },
   },

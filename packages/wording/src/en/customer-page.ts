@@ -3,6 +3,9 @@ import { lightWasOff } from './lights.ts'
 
 const label = (psi: number | null): string => (psi === null ? 'no figure on the label' : `should be ${psi}`)
 
+const silent = (tries: number): string =>
+  tries === 1 ? 'no answer in 1 test' : `no answer in ${tries} tests`
+
 export const customerPage: CustomerPageWording = {
   document: {
     title: 'Your vehicle',
@@ -47,10 +50,17 @@ export const customerPage: CustomerPageWording = {
   },
   measured: {
     caption:
-      'The air in each tire when your vehicle came in, and what the label in the door asks for, in psi. The drawing is seen from above, front at the top: LF is the left front wheel, RR the right rear, SP the spare.',
+      'The air in each tire when your vehicle came in, and what the label in the door asks for, in psi. The drawing is seen from above, front at the top: LF is the left front wheel, RF the right front, LR the left rear, RR the right rear, SP the spare.',
     label,
-    wheel: ({ name, mark, pressure, labelPsi }) =>
-      `${name}: ${mark === null ? '' : `${mark}, `}${pressure} measured, ${label(labelPsi)}${labelPsi === null ? '' : ' psi'}`,
+    silent,
+    wheel: ({ name, mark, pressure, labelPsi, silent: tries }) =>
+      `${name}: ${[
+        ...(mark === null ? [] : [mark]),
+        ...(pressure === null
+          ? []
+          : [`${pressure} measured`, `${label(labelPsi)}${labelPsi === null ? '' : ' psi'}`]),
+        ...(tries === null ? [] : [silent(tries)]),
+      ].join(', ')}`,
   },
   report: {
     sealed: (number, day, time) =>

@@ -57,6 +57,8 @@ const entryRefused = (values: ProblemValues['ENTRY_REFUSED']): string => {
       return 'The estimate is no longer what this page showed you. Load the page again, read it and answer it.'
     case 'answered-before':
       return 'Your answer was already received. Load the page again to see it.'
+    case 'another-name':
+      return 'The name typed as a signature is not the name of who decides. Write both the same.'
     case 'known-before':
       return 'Something was already written under this id. Load the order again to see it.'
   }

@@ -1,6 +1,7 @@
-import type { ConsentScriptWording } from '../consent-script.ts'
+import type { ConsentScriptWording, ReadOut } from '../consent-script.ts'
 
-export const consentScript: ConsentScriptWording = ({ vehicle, offers, agreed, total, takenBack }) => {
+export const consentScript: ConsentScriptWording = (of) => {
+  const { vehicle, found, offers, ready, agreed, takenBack } = of
   const back =
     takenBack.length === 0 ? '' : ` Usted retira su Sí a: ${takenBack.join('; ')}. No lo hemos empezado.`
   if (offers.length === 0) return `Para su ${vehicle}:${back} ¿Es correcto?`
@@ -11,5 +12,21 @@ export const consentScript: ConsentScriptWording = ({ vehicle, offers, agreed, t
         : `o, en lugar de ${insteadOf}: ${title}, ${price} con impuesto`,
     )
     .join('; ')
-  return `Para su ${vehicle} le leo: ${lines}. Usted dice que sí a: ${agreed.length === 0 ? 'nada de esto' : agreed.join('; ')}. Son ${total} en total.${back} ¿Es correcto?`
+  return [
+    `Para su ${vehicle}:`,
+    ...found,
+    `Le ofrecemos: ${lines}.`,
+    ...(ready === null ? [] : [`Si dice que sí ahora, estará listo para: ${ready}.`]),
+    agreed === null
+      ? `¿Qué quiere que hagamos?${back}`
+      : `Usted dice que sí a: ${answered(agreed, of)}${back} ¿Es correcto?`,
+  ].join(' ')
+}
+
+const answered = (agreed: readonly string[], { look, total }: ReadOut): string => {
+  if (agreed.length > 0)
+    return `${agreed.join('; ')}. Son ${total} en total${look === null ? '' : `, con ${look} por la inspección`}.`
+  return look === null
+    ? 'nada de esto. No debe nada por esto.'
+    : `nada de esto. Debe ${look} por la inspección, como se acordó.`
 }

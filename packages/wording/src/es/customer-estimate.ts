@@ -29,6 +29,13 @@ export const customerEstimate: CustomerEstimateWording = {
   answered: {
     title: 'Su respuesta',
     recorded: 'Gracias. Su respuesta quedó guardada, con su nombre y esta versión del presupuesto.',
+    next: ({ hasWork, ready, mayDrive }) => {
+      if (!hasWork)
+        return mayDrive
+          ? 'No le hacemos ningún otro trabajo. Puede recogerlo en nuestro horario.'
+          : 'No le hacemos ningún otro trabajo. No se debe manejar como está: llámenos para hablar de la grúa.'
+      return `Empezamos en cuanto se libere un lugar en el taller${ready === null ? '' : `, y estará listo para: ${ready}`}. Lo llamamos antes de que cambie el precio o la hora. Usted paga cuando lo recoja.`
+    },
     afterNo: 'Si cambia de opinión sobre un No, llame al taller.',
     answerDeferred: 'Contestar lo que dejó para después',
     takeBack: 'Retirar un Sí',
@@ -60,6 +67,7 @@ export const customerEstimate: CustomerEstimateWording = {
       relation: 'Diga quién es usted.',
       name: 'Escriba su nombre.',
       signature: 'Firme en el espacio, o escriba su nombre en su lugar.',
+      sameName: 'El nombre escrito como firma debe ser su nombre de arriba. Escriba los dos igual.',
       agreement: 'Acepte un documento electrónico, o llame al taller para pedirlo en papel.',
     },
   },

@@ -3,6 +3,9 @@ import { lightWasOff } from './lights.ts'
 
 const label = (psi: number | null): string => (psi === null ? 'sin dato en la etiqueta' : `debe tener ${psi}`)
 
+const silent = (tries: number): string =>
+  tries === 1 ? 'sin respuesta en 1 prueba' : `sin respuesta en ${tries} pruebas`
+
 export const customerPage: CustomerPageWording = {
   document: {
     title: 'Su vehículo',
@@ -49,8 +52,15 @@ export const customerPage: CustomerPageWording = {
     caption:
       'El aire de cada llanta cuando llegó su vehículo, y lo que pide la etiqueta de la puerta, en psi. El dibujo se ve desde arriba, con el frente arriba: LF es la rueda delantera izquierda, RF la delantera derecha, LR la trasera izquierda, RR la trasera derecha y SP la de repuesto.',
     label,
-    wheel: ({ name, mark, pressure, labelPsi }) =>
-      `${name}: ${mark === null ? '' : `${mark}, `}${pressure} medido, ${label(labelPsi)}${labelPsi === null ? '' : ' psi'}`,
+    silent,
+    wheel: ({ name, mark, pressure, labelPsi, silent: tries }) =>
+      `${name}: ${[
+        ...(mark === null ? [] : [mark]),
+        ...(pressure === null
+          ? []
+          : [`${pressure} medido`, `${label(labelPsi)}${labelPsi === null ? '' : ' psi'}`]),
+        ...(tries === null ? [] : [silent(tries)]),
+      ].join(', ')}`,
   },
   report: {
     sealed: (number, day, time) =>

@@ -125,9 +125,16 @@ describe('Spanish', () => {
 
   it('reads the consent out whole', () => {
     const offers = [{ title: 'Llanta nueva: de repuesto', price: '$120.00', insteadOf: null }]
-    const said = { vehicle: 'auto gris', offers, agreed: [], total: '$0.00', takenBack: [] }
+    const said = {
+      ...{ vehicle: 'auto gris', found: ['La llanta está vieja.'], offers, ready: '3:40 PM' },
+      ...{ agreed: null, look: null, total: '$0.00', takenBack: [] },
+    }
     expect(spanish.consentScript(said)).toBe(
-      'Para su auto gris le leo: Llanta nueva: de repuesto, $120.00 con impuesto. Usted dice que sí a: nada de esto. Son $0.00 en total. ¿Es correcto?',
+      'Para su auto gris: La llanta está vieja. Le ofrecemos: Llanta nueva: de repuesto, $120.00 con impuesto. Si dice que sí ahora, estará listo para: 3:40 PM. ¿Qué quiere que hagamos?',
+    )
+    const none = { ...said, found: [], ready: null, agreed: [], look: '$52.00' }
+    expect(spanish.consentScript(none)).toBe(
+      'Para su auto gris: Le ofrecemos: Llanta nueva: de repuesto, $120.00 con impuesto. Usted dice que sí a: nada de esto. Debe $52.00 por la inspección, como se acordó. ¿Es correcto?',
     )
     expect(spanish.consentScript({ ...said, offers: [], takenBack: ['Rotar las llantas'] })).toBe(
       'Para su auto gris: Usted retira su Sí a: Rotar las llantas. No lo hemos empezado. ¿Es correcto?',

@@ -4,11 +4,11 @@ import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import { answerable, answerTo, isLook } from '@bayledger/ledger/questions/answers'
 import { dangersOf } from '@bayledger/ledger/questions/dangers'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
-import { bundleTotals, lookFee, type MoneySides } from '@bayledger/ledger/questions/money'
+import { lookTermsOf } from '@bayledger/ledger/questions/look-terms'
+import { bundleTotals, type MoneySides } from '@bayledger/ledger/questions/money'
 import { nextSteps } from '@bayledger/ledger/questions/next-steps'
-import { severityOf } from '@bayledger/ledger/questions/severity'
+import { confirmedDiagnosis, toldFindings } from '@bayledger/ledger/questions/told-findings'
 import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
-import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { remedyLines } from '@bayledger/report/compose/found-parts'
 import { canDrive } from '@bayledger/report/compose/verdicts'
@@ -63,6 +63,7 @@ export const presentCustomerOrder = (
       return pressure ? [[wheel, { ...pressure, labelPsi: placardPsi(state, wheel) }]] : []
     }),
   ),
+  silent: presentSilent(state),
   estimate: presentEstimate(state, money, context.language),
   photos: presentPhotos(state, context),
   report: presentReport(state),
@@ -79,10 +80,6 @@ const readyWords = (
     ? language.ready.about(when(ready.at))
     : language.ready.afterPart({ when: when(ready.at), part: when(ready.partAt) })
 }
-
-/** Findings are shown once the technician has confirmed them. */
-const confirmedDiagnosis = (state: OrderState) =>
-  state.diagnosis?.confirmed && !state.diagnosis.outdated ? state.diagnosis.diagnosis : null
 
 const presentDrive = (state: OrderState, context: CustomerContext): CustomerOrder['drive'] => {
   if (!confirmedDiagnosis(state))
@@ -111,41 +108,33 @@ const adviceOn = (state: OrderState, { language, today, shopPhone }: CustomerCon
     )
     .map((step) => nextStepWords(language.nextSteps, step, { telephone: shopPhone, person: null }))
 
-/** Stops first, then what explains the light: what else was found is the shop's own matter until it is offered. */
+/** What stops the vehicle with what removes it, then what explains the light. */
 const presentFindings = (
   state: OrderState,
   money: MoneySides,
   language: CustomerLanguage,
 ): CustomerOrder['findings'] => {
-  const diagnosis = confirmedDiagnosis(state)
   const dangers = dangersOf(state)
-  const told = (diagnosis?.findings ?? []).flatMap((finding) => {
-    const severity = toldAs(finding, diagnosis?.primary ?? null)
-    return severity === null
-      ? []
-      : [
-          {
-            code: finding.code,
-            severity,
-            wheels: finding.wheels,
-            sentence: sentenceFor(language, finding),
-            remedies: dangers
-              .filter((danger) => danger.finding === finding && danger.isOpen)
-              .flatMap((danger) => remedyLines(danger, { language, money })),
-          },
-        ]
-  })
-  const isStop = ({ severity }: (typeof told)[number]) => severity !== 'cause' && severity !== 'unexplained'
-  return [...told.filter(isStop), ...told.filter((finding) => !isStop(finding))]
+  return toldFindings(state).map(({ finding, severity }) => ({
+    code: finding.code,
+    severity,
+    wheels: finding.wheels,
+    sentence: sentenceFor(language, finding),
+    remedies: dangers
+      .filter((danger) => danger.finding === finding && danger.isOpen)
+      .flatMap((danger) => remedyLines(danger, { language, money })),
+  }))
 }
 
-type Told = CustomerOrder['findings'][number]['severity']
-
-/** What stops the vehicle and what explains the light; one that needs another question is shown too, but never as the cause. */
-const toldAs = (finding: Finding, primary: string | null): Told | null => {
-  const severity = severityOf(finding, primary)
-  if (finding.kind === 'stop' || severity === 'cause') return severity as Told
-  return finding.code === primary ? 'unexplained' : null
+/** The proof of a sensor that does not work, at its wheel. */
+const presentSilent = (state: OrderState): CustomerOrder['silent'] => {
+  const named = new Set(toldFindings(state).flatMap(({ finding }) => finding.wheels))
+  return Object.fromEntries(
+    readingOrder.flatMap((wheel) => {
+      const reading = state.arrival.wheels[wheel]?.sensor?.reading
+      return named.has(wheel) && reading?.answer === 'silent' ? [[wheel, reading.tries]] : []
+    }),
+  )
 }
 
 /** What a customer is shown of the newest version, and the text that is kept with the answers to it. */
@@ -176,7 +165,7 @@ const presentEstimate = (
     issuedAt: issued.written.writtenAt,
     readyAt: issued.scope.readyAt,
     totalCents,
-    look: presentLook(state, money),
+    look: lookTermsOf(state, money),
     bundles: bundles.map((bundle) => {
       const own = issued.scope.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
       const answer = own ? (answerTo(state, own)?.answer ?? null) : null
@@ -206,21 +195,6 @@ const sinceBefore = (state: OrderState, money: MoneySides, own: IssuedBundle | u
   if (same === undefined) return { is: 'new' }
   const beforeCents = bundleTotals(money, same)?.totalCents
   return same.money === own.money || beforeCents === undefined ? null : { is: 'changed', beforeCents }
-}
-
-/** The inspection as the customer agreed to it. Its price is in the estimate only where it is charged in any case. */
-const presentLook = (
-  state: OrderState,
-  money: MoneySides,
-): NonNullable<CustomerOrder['estimate']>['look'] => {
-  const told = state.authority.look
-  if (!told) return { terms: 'waived', cents: 0 }
-  const own = state.estimates.at(-1)?.scope.bundles.find(isLook)
-  const cents =
-    told.lookFee === 'charged' && own
-      ? bundleTotals(money, own)?.totalCents
-      : lookFee(money, told.money)?.lookFeeCents
-  return { terms: told.lookFee, cents: cents ?? 0 }
 }
 
 const presentPhotos = (

@@ -5,6 +5,7 @@ import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { type MoneySides, moneySidesOf } from '@bayledger/ledger/questions/money'
 import { versionOf } from '@bayledger/ledger/registry'
+import { isSameName } from '@bayledger/ledger/same-name'
 import { dayOf } from '@bayledger/report/compose/figures'
 import { customerLanguages } from '@bayledger/wording/customer-languages'
 import type { CustomerActor } from '../../core/actor.ts'
@@ -86,6 +87,8 @@ export const decideEstimate = async (deps: Deps, actor: CustomerActor, decision:
   const isNewest = shownNow?.estimate.revision === decision.revision
   if (!shownNow || (isNewest && sha256Hex(shownNow.text) !== decision.shown))
     throw new AppError({ code: 'ENTRY_REFUSED', why: 'estimate-changed' }, { reason: 'SHOWN_MISSING' })
+  if (decision.signature.form === 'typed' && !isSameName(decision.signature.text, decision.name))
+    throw new AppError({ code: 'ENTRY_REFUSED', why: 'another-name' }, { reason: 'SIGNATURE_OF_ANOTHER' })
   const shown = sealSide('shown', shownNow.text)
   const name = sealSide('personal', decision.name)
   const signature = sealSide('personal', decision.signature.text)

@@ -5,7 +5,7 @@ import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
 import type { PlanMark, PlanWheel } from '../../features/plan/plan-wheel.ts'
-import { clockTime, day } from '../../lib/format.ts'
+import { clockTime, day, pressureText } from '../../lib/format.ts'
 import { Section } from '../../ui/section.tsx'
 import { isAboutTheSensor } from './about-the-sensor.ts'
 import { EstimateSheet } from './estimate-sheet.tsx'
@@ -60,7 +60,12 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
         </Section>
       )}
       {order.estimate === null ? null : (
-        <EstimateSheet estimate={order.estimate} order={order} onDecided={onDecided} />
+        <EstimateSheet
+          key={order.estimate.digest}
+          estimate={order.estimate}
+          order={order}
+          onDecided={onDecided}
+        />
       )}
       {order.report === null ? null : (
         <Section title={says.titles.report}>
@@ -162,30 +167,36 @@ const markAt = (
   return { shape: told[severity].mark, word: isSensor ? says.sensorMark : says.marks[severity] }
 }
 
-/** Each tire's pressure as received, against the door label. */
+/** Each tire's pressure as received, against the door label, and at its wheel what proves that a sensor does not work. */
 function Measured({ order }: { order: CustomerOrder }) {
   const { customerPage: says, wheels: wheelsWording } = useWords()
   const wheels = Object.fromEntries(
     readingOrder.flatMap((position): [string, PlanWheel][] => {
-      const gauge = order.gauges[position]
-      if (gauge === undefined) return []
+      const gauge = order.gauges[position] ?? null
+      const silent = order.silent[position] ?? null
+      if (gauge === null && silent === null) return []
       const mark = markAt(says, order.findings, position)
-      const { value, unit, labelPsi } = gauge
       return [
         [
           position,
           {
             lines: [
-              { text: value.toFixed(1), unit, isFigure: true },
-              { text: says.measured.label(labelPsi) },
+              ...(gauge === null
+                ? []
+                : [
+                    { text: pressureText(gauge), unit: gauge.unit, isFigure: true },
+                    { text: says.measured.label(gauge.labelPsi) },
+                  ]),
+              ...(silent === null ? [] : [{ text: says.measured.silent(silent) }]),
             ],
             state: 'none',
             ...(mark === null ? {} : { mark }),
             label: says.measured.wheel({
               name: wheelsWording.names[position],
               mark: mark?.word ?? null,
-              pressure: `${value.toFixed(1)} ${unit}`,
-              labelPsi,
+              pressure: gauge && `${pressureText(gauge)} ${gauge.unit}`,
+              labelPsi: gauge?.labelPsi ?? null,
+              silent,
             }),
           },
         ],

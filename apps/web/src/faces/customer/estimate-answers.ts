@@ -1,5 +1,6 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { areAlternatives } from '@bayledger/ledger/questions/alternatives'
+import { lookCentsWith } from '@bayledger/ledger/questions/look-cents'
 import type { Answer } from '@bayledger/reckoning/estimate'
 
 export type Estimate = NonNullable<CustomerOrder['estimate']>
@@ -59,7 +60,6 @@ export const sumsOf = (
 ): { readonly lookCents: number; readonly totalCents: number } => {
   const wanted = wantedIn({ bundles }, answers)
   const work = bundles.filter(({ bundleKey, conditional }) => wanted.has(bundleKey) && !conditional)
-  const isCharged = look.terms === 'charged' || (look.terms === 'waived-with-work' && work.length === 0)
-  const lookCents = isCharged ? look.cents : 0
+  const lookCents = lookCentsWith(look, work.length > 0)
   return { lookCents, totalCents: work.reduce((sum, { totalCents }) => sum + totalCents, lookCents) }
 }

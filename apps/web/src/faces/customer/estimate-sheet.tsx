@@ -1,33 +1,22 @@
-import { type CustomerOrder, decideEstimate } from '@bayledger/contract/customer-face'
+import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
-import { useState } from 'react'
-import { v7 } from 'uuid'
-import { call } from '../../lib/api-client.ts'
 import { clockTimeOrDay, money } from '../../lib/format.ts'
 import { Button } from '../../ui/button.tsx'
-import { CheckGroup, ChoiceGroup } from '../../ui/choice-group.tsx'
-import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { Section } from '../../ui/section.tsx'
-import { type Signature, SignaturePad } from '../../ui/signature-pad.tsx'
-import { signatureText } from '../../ui/signature-text.ts'
-import { TextField } from '../../ui/text-field.tsx'
 import { BundleQuestion } from './bundle-question.tsx'
-import { customerProblem } from './customer-problem.ts'
 import {
   type Again,
-  type Answers,
   askedOf,
   dangerFirst,
   type Estimate,
-  type Offer,
   openQuestions,
   sumsOf,
   wantedIn,
   withAnswer,
 } from './estimate-answers.ts'
+import { nothingFilledIn, useHalfDecision } from './kept-decision.ts'
+import { SignSheet } from './sign-sheet.tsx'
 import { useWords } from './spoken.tsx'
-
-const relationCodes = ['owner', 'named-person', 'fleet-contact'] as const
 
 type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided: () => Promise<void> }
 
@@ -35,24 +24,23 @@ type EstimateSheetProps = { estimate: Estimate; order: CustomerOrder; onDecided:
 export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps) {
   const { customerEstimate: says, locale } = useWords()
   const clock = { timeZone: order.timeZone, locale }
-  const [answers, setAnswers] = useState<Answers>({})
-  const [again, setAgain] = useState<Again>(null)
+  const { half, keep } = useHalfDecision(estimate.digest)
+  const { answers, again } = half
   const asked = askedOf(estimate, again)
   const answered = estimate.bundles.filter(({ answer }) => answer !== null)
   const wanted = wantedIn(estimate, answers)
   const { lookCents, totalCents } = sumsOf(estimate, answers)
   const waiting = openQuestions(asked, answers)
-  const answerAgain = (what: Again) => {
-    setAnswers({})
-    setAgain(what)
-  }
+  const answerAgain = (what: Again) => keep({ ...half, answers: {}, again: what })
   const decided = async () => {
-    answerAgain(null)
+    keep(nothingFilledIn)
     await onDecided()
   }
   return (
     <>
-      {answered.length === 0 ? null : <YourAnswer answered={answered} again={again} onAgain={answerAgain} />}
+      {answered.length === 0 ? null : (
+        <YourAnswer order={order} estimate={estimate} again={again} onAgain={answerAgain} />
+      )}
       <Section title={says.title} note={says.version(estimate.revision)}>
         {estimate.readyAt === null || !asked.some(({ answer }) => answer === null) ? null : (
           <p>{says.ready(clockTimeOrDay(estimate.readyAt, estimate.issuedAt, clock))}</p>
@@ -74,7 +62,9 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
             isAsked={asked.includes(offer)}
             mayDrive={order.drive.verdict !== 'do-not-drive'}
             answer={answers[offer.bundleKey] ?? null}
-            onAnswer={(answer) => setAnswers(withAnswer(estimate, answers, offer.bundleKey, answer))}
+            onAnswer={(answer) =>
+              keep({ ...half, answers: withAnswer(estimate, answers, offer.bundleKey, answer) })
+            }
           />
         ))}
         {lookCents === 0 ? null : (
@@ -91,7 +81,8 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
       {asked.length === 0 ? null : (
         <SignSheet
           estimate={estimate}
-          answers={answers}
+          half={half}
+          onHalf={keep}
           wanted={wanted}
           waiting={waiting}
           onDecided={decided}
@@ -101,11 +92,20 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
   )
 }
 
-type YourAnswerProps = { answered: readonly Offer[]; again: Again; onAgain: (what: Again) => void }
+type YourAnswerProps = Pick<EstimateSheetProps, 'estimate' | 'order'> & {
+  again: Again
+  onAgain: (what: Again) => void
+}
 
-/** That the answer arrived, and what it was; what was put off can be answered again, and a Yes taken back. */
-function YourAnswer({ answered, again, onAgain }: YourAnswerProps) {
-  const { customerEstimate: says } = useWords()
+/** That the answer arrived, what it was and what happens next; what was put off can be answered again, and a Yes taken back. */
+function YourAnswer({ estimate, order, again, onAgain }: YourAnswerProps) {
+  const { customerEstimate: says, locale } = useWords()
+  const answered = estimate.bundles.filter(({ answer }) => answer !== null)
+  // A time that is computed from the work is on the page already, and truer than the one of the estimate.
+  const ready =
+    order.ready !== null || estimate.readyAt === null
+      ? null
+      : clockTimeOrDay(estimate.readyAt, estimate.issuedAt, { timeZone: order.timeZone, locale })
   return (
     <Section title={says.answered.title}>
       <p role="status">{says.answered.recorded}</p>
@@ -116,6 +116,15 @@ function YourAnswer({ answered, again, onAgain }: YourAnswerProps) {
           </li>
         ))}
       </ul>
+      {order.report === null ? (
+        <p>
+          {says.answered.next({
+            hasWork: answered.some(({ answer, conditional }) => answer === 'authorized' && !conditional),
+            ready,
+            mayDrive: order.drive.verdict !== 'do-not-drive',
+          })}
+        </p>
+      ) : null}
       {answered.some(({ answer }) => answer === 'declined') ? <p>{says.answered.afterNo}</p> : null}
       {again === null && answered.some(({ answerable }) => answerable) ? (
         <Button onClick={() => onAgain('put-off')}>{says.answered.answerDeferred}</Button>
@@ -129,111 +138,6 @@ function YourAnswer({ answered, again, onAgain }: YourAnswerProps) {
           <Button onClick={() => onAgain(null)}>{says.answered.keep}</Button>
         </>
       ) : null}
-    </Section>
-  )
-}
-
-type SignSheetProps = {
-  estimate: Estimate
-  answers: Answers
-  wanted: ReadonlySet<string>
-  waiting: number
-  onDecided: () => Promise<void>
-}
-
-function SignSheet({ estimate, answers, wanted, waiting, onDecided }: SignSheetProps) {
-  const words = useWords()
-  const { customerEstimate: says } = words
-  const relations = relationCodes.map((value) => ({ value, label: says.sign.relations[value] }))
-  // Made once: however often the button is pressed on a bad network, one answer is written.
-  const [entryId] = useState(() => v7())
-  const [name, setName] = useState('')
-  const [relation, setRelation] = useState<(typeof relationCodes)[number] | null>(null)
-  const [signature, setSignature] = useState<Signature | null>(null)
-  const [agreements, setAgreements] = useState<('electronic' | 'parts')[]>([])
-  const [sending, setSending] = useState(false)
-  const [problem, setProblem] = useState<unknown>(null)
-  const lacks = says.sign.missing
-  const missing =
-    waiting > 0
-      ? lacks.answers(waiting)
-      : relation === null
-        ? lacks.relation
-        : name.trim() === ''
-          ? lacks.name
-          : signature === null
-            ? lacks.signature
-            : agreements.includes('electronic')
-              ? undefined
-              : lacks.agreement
-
-  const send = async () => {
-    if (relation === null || signature === null) return
-    setSending(true)
-    setProblem(null)
-    try {
-      await call(decideEstimate, {
-        body: {
-          entryId,
-          revision: estimate.revision,
-          digest: estimate.digest,
-          shown: estimate.shown,
-          answers: estimate.bundles
-            .filter(({ bundleKey }) => answers[bundleKey] !== undefined)
-            .map((offer) => ({
-              bundleKey: offer.bundleKey,
-              answer: answers[offer.bundleKey] ?? 'declined',
-              deferredUntil: null,
-              cautionsShown:
-                answers[offer.bundleKey] === 'authorized'
-                  ? []
-                  : cautionsOwed(offer, estimate.bundles, wanted).map(({ number, version }) => ({
-                      number,
-                      version,
-                    })),
-            })),
-          name: name.trim(),
-          relation,
-          signature: { form: signature.form, text: signatureText(signature) },
-          agreesToElectronicRecord: true,
-          wantsRemovedParts: agreements.includes('parts'),
-        },
-      })
-      await onDecided()
-    } catch (thrown) {
-      setProblem(thrown)
-    } finally {
-      setSending(false)
-    }
-  }
-
-  return (
-    <Section title={says.sign.title}>
-      <div className="stack">
-        <ChoiceGroup
-          label={says.sign.youAre}
-          options={relations}
-          value={relation}
-          onChange={setRelation}
-          flow="column"
-        />
-        <TextField label={says.sign.name} autoComplete="name" value={name} onChange={setName} />
-        <SignaturePad label={says.sign.signature} onChange={setSignature} />
-        <CheckGroup
-          label={says.sign.before}
-          flow="column"
-          options={[
-            { value: 'electronic', ...says.sign.electronic },
-            { value: 'parts', label: says.sign.parts },
-          ]}
-          values={agreements}
-          onChange={setAgreements}
-        />
-        {problem === null ? null : <ProblemNotice problem={customerProblem(words, problem)} />}
-        <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
-          {says.sign.send}
-        </Button>
-      </div>
     </Section>
   )
 }

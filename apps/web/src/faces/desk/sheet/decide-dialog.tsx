@@ -8,7 +8,6 @@ import {
 } from '@bayledger/ledger/questions/answers'
 import { cautionsOwed } from '@bayledger/ledger/questions/cautions-owed'
 import type { IssuedBundle, IssuedEstimate, OrderState } from '@bayledger/ledger/state'
-import type { Answer } from '@bayledger/reckoning/estimate'
 import { english } from '@bayledger/wording/en/english'
 import type { CustomerLanguage, LanguageCode } from '@bayledger/wording/language'
 import { type ShownBundle, shownEstimate } from '@bayledger/wording/shown-estimate'
@@ -16,7 +15,6 @@ import { useState } from 'react'
 import { draftEntry, personal, sealSide } from '../../../features/ledger/draft-entry.ts'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { money } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup, ChoiceGroup } from '../../../ui/choice-group.tsx'
@@ -24,7 +22,10 @@ import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SignaturePad } from '../../../ui/signature-pad.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { useShopClock } from '../shop-clock.ts'
 import { whoDecides } from '../who-decides.ts'
+import { aroundScript, scriptFor } from './consent-script.ts'
+import { BundleQuestion } from './decided-bundle.tsx'
 import {
   answerFor,
   blankDecision,
@@ -32,7 +33,6 @@ import {
   type DecisionChannel,
   type DecisionForm,
   missingInDecision,
-  scriptFor,
   withGiven,
 } from './decision-form.ts'
 import type { OrderPart } from './order-part.ts'
@@ -74,6 +74,7 @@ const askedBundles = (state: OrderState, shown: readonly ShownBundle[]) => {
 /** Consent at the desk with a signature, or by telephone with a script that is filled in. */
 export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const { scope } = issued
+  const clock = useShopClock()
   const language = useCustomerLanguage(order.customer.language)
   const shown = shownEstimate(english, issued, orderMoney(order))
   const heard = language && shownEstimate(language, issued, orderMoney(order))
@@ -86,7 +87,13 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
   const heardOf = (bundle: ShownBundle) =>
     heard?.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey) ?? bundle
   const readOut = (words: CustomerLanguage, bundles: readonly ShownBundle[]) =>
-    scriptFor(words.consentScript, order.vehicle.description, bundles, form.given, returnable)
+    scriptFor(
+      words.consentScript,
+      aroundScript(order, issued, words, form, clock),
+      bundles,
+      form.given,
+      returnable,
+    )
   const script = language === null ? '' : readOut(language, open.map(heardOf))
   const whyNot =
     shown === null
@@ -167,46 +174,6 @@ export function DecideDialog({ order, issued, channel, onClose }: DecideProps) {
         </Button>
       </div>
     </Dialog>
-  )
-}
-
-type QuestionProps = {
-  bundle: ShownBundle
-  /** The same as the customer hears it. */
-  heard: ShownBundle
-  language: LanguageCode
-  cautions: readonly ShownBundle['cautions'][number][]
-  options: readonly { readonly value: Answer; readonly label: string }[]
-  answer: Answer | null
-  onAnswer: (answer: Answer) => void
-}
-
-/** What is said to the customer is in their language; what the advisor reads is beside it. */
-function BundleQuestion({ bundle, heard, language, cautions, options, answer, onAnswer }: QuestionProps) {
-  const inTheirs = (number: string, words: string) =>
-    heard.cautions.find((caution) => caution.number === number)?.words ?? words
-  return (
-    <div>
-      {language === 'en' ? null : (
-        <p lang={language}>
-          <strong>{heard.title}</strong>
-        </p>
-      )}
-      <ChoiceGroup
-        label={`${bundle.title}, ${money(bundle.totalCents)}`}
-        options={options}
-        value={answer}
-        onChange={onAnswer}
-      />
-      {answer !== null && answer !== 'authorized'
-        ? cautions.map(({ number, words }) => (
-            <p key={number}>
-              <strong>Say this:</strong> <span lang={language}>{inTheirs(number, words)}</span>
-              {language === 'en' ? null : <span className="quiet"> ({words})</span>}
-            </p>
-          ))
-        : null}
-    </div>
   )
 }
 

@@ -10,6 +10,18 @@ it.each([
   ['each line needs an answer', blank, 'in-person', 'Each line needs a Yes, a No or a Later.'],
   ['someone decides', answered, 'in-person', 'Who decides?'],
   ['who decides has a name', { ...decided, name: ' ' }, 'in-person', 'Write the name of who decides.'],
+  [
+    'a typed signature is the name of who decides',
+    { ...decided, signature: { form: 'typed', name: 'Another customer' } },
+    'in-person',
+    'The name typed as a signature is not the name of who decides. Write both the same, or let them sign.',
+  ],
+  [
+    'a typed signature may be written otherwise',
+    { ...decided, signature: { form: 'typed', name: 'a CUSTOMER' } },
+    'in-person',
+    undefined,
+  ],
   ['the customer signs here', decided, 'in-person', 'Let the customer sign.'],
   [
     'by telephone the answer is in words',

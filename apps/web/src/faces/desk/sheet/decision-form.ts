@@ -1,11 +1,10 @@
 import { areAlternatives } from '@bayledger/ledger/questions/alternatives'
 import type { PayloadOf } from '@bayledger/ledger/registry'
+import { isSameName } from '@bayledger/ledger/same-name'
 import type { Answer } from '@bayledger/reckoning/estimate'
-import type { ConsentScriptWording } from '@bayledger/wording/consent-script'
 import type { ShownBundle } from '@bayledger/wording/shown-estimate'
 import { personal, sealSide } from '../../../features/ledger/draft-entry.ts'
 import { decisionFaults } from '../../../lib/fault-words.ts'
-import { money } from '../../../lib/format.ts'
 import type { Signature } from '../../../ui/signature-pad.tsx'
 import { signatureText } from '../../../ui/signature-text.ts'
 
@@ -49,6 +48,8 @@ export const missingInDecision = (
   if (relation === null) return decisionFaults.nobody
   if (name.trim() === '') return decisionFaults.noName
   if (channel === 'in-person' && signature === null) return decisionFaults.noSignature
+  if (channel === 'in-person' && signature?.form === 'typed' && !isSameName(signature.name, name))
+    return decisionFaults.anotherName
   if (channel === 'telephone' && (number.trim() === '' || said.trim() === '')) return decisionFaults.noCall
   return undefined
 }
@@ -103,34 +104,3 @@ export const withGiven = (
     : {}),
   [bundle.bundleKey]: answer,
 })
-
-/**
- * What is read out by telephone, with the answers as they are filled in. Of `returnable`, where a Yes may be taken back,
- * only what is taken back is read.
- */
-export const scriptFor = (
-  words: ConsentScriptWording,
-  vehicle: string,
-  bundles: readonly ShownBundle[],
-  given: Readonly<Record<string, Answer>>,
-  returnable: ReadonlySet<string>,
-): string => {
-  const answered = (answer: Answer) => bundles.filter(({ bundleKey }) => given[bundleKey] === answer)
-  const asked = bundles.filter(({ bundleKey }) => !returnable.has(bundleKey))
-  const agreed = answered('authorized').filter(({ bundleKey }) => !returnable.has(bundleKey))
-  return words({
-    vehicle,
-    offers: asked.map(({ title, totalCents, alternativeTo }) => ({
-      title,
-      price: money(totalCents),
-      insteadOf: bundles.find(({ bundleKey }) => bundleKey === alternativeTo)?.title ?? null,
-    })),
-    agreed: agreed.map(({ title }) => title),
-    total: money(
-      agreed.reduce((sum, { totalCents, conditional }) => (conditional ? sum : sum + totalCents), 0),
-    ),
-    takenBack: answered('declined')
-      .filter(({ bundleKey }) => returnable.has(bundleKey))
-      .map(({ title }) => title),
-  })
-}
