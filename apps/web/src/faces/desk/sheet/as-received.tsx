@@ -14,6 +14,7 @@ import { Line, Lines } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
 import { settledArrival } from './settled.ts'
 import './as-received.css'
+import { pressureText } from '../../../lib/format.ts'
 
 /** The vehicle as received: the drawing, and what was not checked. */
 export function AsReceived({ order }: OrderPart) {
@@ -96,15 +97,15 @@ const receivedWheel = (state: OrderState, wheel: WheelPosition): PlanWheel => {
         : 'none due'
       : sensor.answer === 'silent'
         ? `silent ×${sensor.tries}`
-        : `…${sensor.id?.slice(-4) ?? '????'} ${sensor.pressure?.value.toFixed(1) ?? ''}`
+        : `…${sensor.id?.slice(-4) ?? '????'} ${sensor.pressure ? pressureText(sensor.pressure) : ''}`
   return {
     lines: [
-      gauge ? { text: gauge.value.toFixed(1), unit: gauge.unit, isFigure: true } : { text: notGauged },
+      gauge ? { text: pressureText(gauge), unit: gauge.unit, isFigure: true } : { text: notGauged },
       { text: label === null ? 'label: –' : `label ${label}` },
       { text: heard },
     ],
     state: 'none',
-    label: `${wheelNames[wheel]}: ${gauge ? `${gauge.value.toFixed(1)} ${gauge.unit} by gauge` : notGauged}, label ${label ?? 'not known'}, sensor: ${heard}`,
+    label: `${wheelNames[wheel]}: ${gauge ? `${pressureText(gauge)} ${gauge.unit} by gauge` : notGauged}, label ${label ?? 'not known'}, sensor: ${heard}`,
   }
 }
 
