@@ -71,7 +71,8 @@ export const decisionFaults = {
   nobody: 'Who decides?',
   noName: 'Write the name of who decides.',
   noSignature: 'Let the customer sign.',
-  anotherName: 'The name typed as a signature is not the name of who decides. Write both the same, or let them sign.',
+  anotherName:
+    'The name typed as a signature is not the name of who decides. Write both the same, or let them sign.',
   noCall: 'Write down the number called and the answer in words.',
 } as const
 
