@@ -26,7 +26,7 @@ beforeAll(async () => {
     ...{ retorqueAdvised: true, releaseAgreedBy: null },
   })
   expect(handedBack).toMatchObject({ result: 'accepted' })
-  const second = freshCopy(shop.demo, 'T-2609')
+  const second = freshCopy(shop.demo, 'T-2601')
   comeback = second.orderId
   await replay.sendUntil(
     second.lines.map((line) =>
@@ -34,6 +34,7 @@ beforeAll(async () => {
         ? { ...line, draft: { ...line.draft, payload: { ...line.draft.payload, comebackOf: done } } }
         : line,
     ),
+    ({ draft }) => draft.kind === 'estimate.issued',
   )
   const words = sideOf('They will come back another day.')
   const withdrawn = { reason: 'customer', words: words.digest } as const

@@ -81,5 +81,5 @@ export const moves: MovesWording = {
   'report-unsealed': () => 'Seal the report.',
   keys: () => 'Hand back the vehicle.',
   'promise-slips': (_wheel, { minutes }) =>
-    `It will be ready about ${lateBy(minutes)} after the promise: tell the customer.`,
+    `Tell the customer: ready about ${lateBy(minutes)} after the promise.`,
 }

@@ -14,6 +14,8 @@ export function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
   const nameOf = useStaffNames()
   const marks = floorMarks(row, asOf)
   const [first, ...others] = row.moves
+  // Its sentence says how late it will be, and needs the room.
+  const slips = row.moves.some(({ code }) => code === 'promise-slips')
   const who = row.assignedTo === null ? null : nameOf(row.assignedTo).split(' ')[0]
   const vehicle = [row.plate, row.vehicleDescription, who].filter(Boolean).join(' · ')
   return (
@@ -41,7 +43,7 @@ export function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
                 <span key={`${move.code} ${move.wheel}`}> Also: {move.words}</span>
               ))}
             </span>
-            {row.ready === null ? null : (
+            {row.ready === null || slips ? null : (
               <span className="floor-promise">{readyWords(row.ready, asOf, clock)}</span>
             )}
             {row.promisedAt === null ? null : (
