@@ -34,7 +34,7 @@ beforeAll(async () => {
         ? { ...line, draft: { ...line.draft, payload: { ...line.draft.payload, comebackOf: done } } }
         : line,
     ),
-    ({ draft }) => draft.kind === 'estimate.issued',
+    ({ draft }) => draft.kind === 'diagnosis.issued',
   )
   const words = sideOf('They will come back another day.')
   const withdrawn = { reason: 'customer', words: words.digest } as const
