@@ -263,6 +263,24 @@ describe('the other orders of the morning', () => {
     },
   )
 
+  it('end T-2617 without work: we silence no working system', () => {
+    expect(gauges('T-2617')).toEqual([32.6, 32.4, 32.7, 32.5])
+    expect(state('T-2617').diagnosis?.diagnosis.primary).toBeNull()
+    expect(state('T-2617').estimates).toEqual([])
+    expect(order('T-2617').entries.at(-1)).toMatchObject({
+      kind: 'order.refused',
+      payload: { reason: 'would-disable-safety-system' },
+    })
+    expect(nextMoves(state('T-2617'), shop.calendar.now)).toMatchObject([{ mover: 'nobody' }])
+  })
+
+  it('find nothing on T-2620 but tires of six years, sell nothing and may seal it', () => {
+    expect(gauges('T-2620')).toEqual([32.3, 32.1, 32.4, 32.2])
+    expect(new Set(findings('T-2620'))).toEqual(new Set([`tire-old@${all}+SP`, 'nothing-found-today@']))
+    expect(dueCents(state('T-2620'), order('T-2620').money)).toBe(0)
+    expect(sealGate(state('T-2620'))).toEqual([])
+  })
+
   it('let T-2603 take two sensors, defer the set of four for 567.00 with the look, and have its left front wheel off', () => {
     const { answers, estimates, work, closed } = state('T-2603')
     expect(dueCents(state('T-2603'), order('T-2603').money)).toBe(32_490)

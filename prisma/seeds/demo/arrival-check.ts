@@ -51,8 +51,8 @@ type ArrivalCheck = {
   readonly lastSet: { readonly temperature: number } | null
   readonly light: LightBehavior
   readonly wheels: readonly ArrivalWheel[]
-  /** A gauge only, or a gauge and the spare's own sensor. */
-  readonly spare: number | { readonly gauge: number; readonly id: string } | null
+  /** A gauge only, or a gauge and the spare's own sensor; `id` `null`: noted that nothing listens to it. */
+  readonly spare: number | { readonly gauge: number; readonly id: string | null } | null
   /** What the vehicle listens to; `null`: it has no sensors, and holds no IDs to read. */
   readonly frequencyMHz: number | null
   readonly valve: 'snap-in' | 'clamp-in' | 'plain'
@@ -107,11 +107,7 @@ export const arrivalCheck = (pen: OrderPen, seen: ArrivalCheck): void => {
   for (const { wheel, gauge, ...sensor } of seen.wheels)
     write('wheel.checked', wheelChecked(wheel, gauge, sensorAnswer(seen, gauge, sensor)))
   const spare = typeof seen.spare === 'number' ? { gauge: seen.spare, id: null } : seen.spare
-  if (spare)
-    write(
-      'wheel.checked',
-      wheelChecked('SP', spare.gauge, spare.id === null ? null : sensorAnswer(seen, spare.gauge, spare)),
-    )
+  if (spare) write('wheel.checked', wheelChecked('SP', spare.gauge, spareAnswer(seen, spare)))
   const madeOn = seen.tires.madeOn ?? julyOf(seen.tires.ageYears)
   for (const {
     wheel,
@@ -194,6 +190,14 @@ const sensorAnswer = (
     frequencyMHz: sensor.frequencyMHz ?? seen.frequencyMHz,
     followsPressure: null,
   }
+}
+
+const spareAnswer = (
+  seen: ArrivalCheck,
+  spare: { readonly gauge: number; readonly id: string | null },
+): SensorAnswer | null => {
+  if (spare.id !== null) return sensorAnswer(seen, spare.gauge, spare)
+  return typeof seen.spare === 'number' ? null : { answer: 'not-tried' }
 }
 
 type TireSeen = Pick<

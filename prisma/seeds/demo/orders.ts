@@ -16,6 +16,8 @@ import { writeT2610 } from './orders/t-2610.ts'
 import { writeT2613 } from './orders/t-2613.ts'
 import { writeT2614 } from './orders/t-2614.ts'
 import { writeT2616 } from './orders/t-2616.ts'
+import { writeT2617 } from './orders/t-2617.ts'
+import { writeT2620 } from './orders/t-2620.ts'
 
 /** A link that the customer holds, as the desk sent it and as it was opened. */
 export type DemoLink = {
@@ -76,6 +78,8 @@ export const demoOrders = (
     open('T-2613', writeT2613),
     finished('T-2614', writeT2614),
     open('T-2616', writeT2616),
+    open('T-2617', writeT2617),
+    finished('T-2620', writeT2620),
   ]
 }
 

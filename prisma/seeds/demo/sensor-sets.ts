@@ -17,4 +17,6 @@ export const sensorSets = {
   wren: { LF: '9D03B6E1', RF: '9D03B74A', RR: '9D03B40C', LR: '9D03B895' },
   dunnock: { LF: '7E41C20B', RF: '7E41C3D6', RR: '7E41BF72', LR: '7E41C488' },
   haywainB: { LF: '2A6E0419', RF: '2A6E05D2', RR: '2A6E02B7', LR: '2A6E0568', SP: '2A6E06F4' },
+  linnetE: { LF: '4B2C6D03', RF: '4B2C6E1F', RR: '4B2C6B90', LR: '4B2C6F45' },
+  linnetF: { LF: '4B31F7A8', RF: '4B31F8C1', RR: '4B31F536', LR: '4B31F90D' },
 } as const satisfies Record<string, SensorSet>
