@@ -1,13 +1,22 @@
 import { canonicalText } from '@bayledger/ledger/digests'
 import { latestDayAt, readMade } from '@bayledger/ledger/subjects/arrival/sidewall'
+import { readPriceBook } from '@bayledger/reckoning/money/price-book'
 import { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { tireAge } from '@bayledger/reckoning/tire/tire-age'
 import { describe, expect, it } from 'vitest'
+import { discountLimits, settings } from './demo/settings.ts'
 import { demoShop } from './demo-shop.ts'
 
 const demoNow = '2026-01-12T11:40:00-05:00'
 const shop = demoShop(demoNow)
+
+describe('the demo’s prices', () => {
+  it('are read as the desk reads them, and limit discounts as its writers think', () => {
+    const body = settings.find(({ kind }) => kind === 'prices')?.body
+    expect(readPriceBook(body)?.discountLimits).toEqual(discountLimits)
+  })
+})
 
 describe('the demo shop', () => {
   it('has sheets that are whole, each figure verified by another person than entered it, but for one torque', () => {

@@ -23,11 +23,11 @@ const setting = (kind: string, body: { readonly [name: string]: Json }): DemoSet
   body,
 })
 
-/** The most that each may take off a price, in thousandths of a percent: the owner alone gives work away. */
-export const discountLimits = { advisor: 10_000, lead: 10_000, manager: 25_000, owner: 100_000 }
+/** What each may take off a price where a shop's prices do not say it, in thousandths of a percent: see `readPriceBook`. */
+export const discountLimits = { advisor: 0, lead: 0, manager: 10_000, owner: 100_000 }
 
 export const settings: readonly DemoSetting[] = [
-  setting('prices', { ...prices, items: firstItems.map((item) => ({ ...item })), discountLimits }),
+  setting('prices', { ...prices, items: firstItems.map((item) => ({ ...item })) }),
   setting('report-head', {
     lines: ['Tamber Street Tire & Wheel', '14 Tamber Street, Brindle Falls'],
     telephone: '+15555550100',
