@@ -26,6 +26,7 @@ import type { PressureTargetsWording } from './pressure-targets.ts'
 import type { ProblemsWording } from './problems.ts'
 import type { ReadyWording } from './ready.ts'
 import type { ReasonsWording } from './reasons.ts'
+import type { ReceiptWording } from './receipt.ts'
 import type { RefusalsWording } from './refusals.ts'
 import type { RelearnWording } from './relearn.ts'
 import type { ReportWording } from './report/report.ts'
@@ -73,6 +74,7 @@ export type CustomerLanguage = {
   readonly photos: PhotosWording
   readonly ready: ReadyWording
   readonly reasons: ReasonsWording
+  readonly receipt: ReceiptWording
   readonly report: ReportWording
   readonly reportCheck: ReportCheckWording
   readonly reports: ReportsWording

@@ -8,6 +8,7 @@ export const patterns = {
   deskOrder: '/desk/orders/:orderId',
   day: '/desk/day',
   wall: '/desk/wall',
+  print: '/desk/print/:what/:orderId?',
   vehicle: '/desk/vehicles/:vehicleId',
   customer: '/desk/customers/:customerId',
   tray: '/desk/refused',
@@ -17,6 +18,10 @@ export const patterns = {
   enroll: '/bay/enroll',
   bayOrder: '/bay/orders/:orderId',
 } as const
+
+/** A page for paper: the floor list, or something of an order. */
+export const printPath = (what: 'floor' | 'tags' | 'work' | 'receipt', orderId?: string) =>
+  orderId === undefined ? `/desk/print/${what}` : `/desk/print/${what}/${encodeURIComponent(orderId)}`
 
 export const deskOrderPath = (orderId: string) => `/desk/orders/${encodeURIComponent(orderId)}`
 

@@ -28,6 +28,7 @@ import { pressureTargets } from './pressure-targets.ts'
 import { problems } from './problems.ts'
 import { ready } from './ready.ts'
 import { reasons } from './reasons.ts'
+import { receipt } from './receipt.ts'
 import { refusals } from './refusals.ts'
 import { relearn } from './relearn.ts'
 import { report } from './report/report.ts'
@@ -60,6 +61,7 @@ export const english: Language = {
   gates,
   lights,
   messages,
+  receipt,
   ownData,
   moves,
   nextSteps,

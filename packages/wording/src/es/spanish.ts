@@ -21,6 +21,7 @@ import { ownData } from './own-data.ts'
 import { photos } from './photos.ts'
 import { ready } from './ready.ts'
 import { reasons } from './reasons.ts'
+import { receipt } from './receipt.ts'
 import { report } from './report/report.ts'
 import { reportCheck } from './report-check.ts'
 import { reports } from './reports.ts'
@@ -51,6 +52,7 @@ export const spanish: CustomerLanguage = {
   findingTitles,
   lights,
   messages,
+  receipt,
   ownData,
   nextSteps,
   observations,

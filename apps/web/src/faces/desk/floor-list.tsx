@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query'
 import { Link } from 'react-router'
 import { floorGroups, rowsOfGroup } from '../../features/floor/groups.ts'
 import { floorQuery } from '../../features/floor/queries.ts'
-import { patterns } from '../../lib/paths.ts'
+import { patterns, printPath } from '../../lib/paths.ts'
 import { problemText } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { FloorLine } from './floor-line.tsx'
@@ -29,7 +29,7 @@ export function FloorList() {
       {finished.length === 0 ? null : <FloorGroup title="Finished today" rows={finished} asOf="" />}
       {floor.data !== undefined && rows.length === 0 ? <p>No order is open.</p> : null}
       <p className="floor-other">
-        <Link to={patterns.wall}>Show it on the wall</Link>
+        <Link to={patterns.wall}>Show it on the wall</Link> <Link to={printPath('floor')}>Print it</Link>
       </p>
     </>
   )

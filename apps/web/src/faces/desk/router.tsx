@@ -46,6 +46,11 @@ const loadWallRoute = async () => {
   return { Component: WallRoute }
 }
 
+const loadPrintRoute = async () => {
+  const { PrintRoute } = await import('./print/print-route.tsx')
+  return { Component: PrintRoute }
+}
+
 const loadOwnRecordRoute = async () => {
   const { OwnRecordRoute } = await import('./shop/own-record.tsx')
   return { Component: OwnRecordRoute }
@@ -70,6 +75,12 @@ const router = createBrowserRouter([
     lazy: loadWallRoute,
     errorElement: <DeskFaultRoute />,
     hydrateFallbackElement: <StatusLine>Opening the floor for the wall.</StatusLine>,
+  },
+  {
+    path: patterns.print,
+    lazy: loadPrintRoute,
+    errorElement: <DeskFaultRoute />,
+    hydrateFallbackElement: <StatusLine>Opening the page to print.</StatusLine>,
   },
   {
     element: <DeskLayout />,

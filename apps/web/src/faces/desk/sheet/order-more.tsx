@@ -1,4 +1,6 @@
 import { useId, useState } from 'react'
+import { Link } from 'react-router'
+import { printPath } from '../../../lib/paths.ts'
 import { Button } from '../../../ui/button.tsx'
 import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
 import { EditStay } from './edit-stay.tsx'
@@ -22,6 +24,11 @@ export function OrderMore({ order }: OrderPart) {
         <Button onClick={() => setEditing('customer')}>Edit the customer</Button>
         <Button onClick={() => setEditing('vehicle')}>Edit the vehicle</Button>
         {goesOn ? <Button onClick={() => setEditing('stay')}>Edit the stay</Button> : null}
+        <Link to={printPath('work', order.orderId)}>Work sheet to print</Link>
+        <Link to={printPath('tags', order.orderId)}>Wheel tags to print</Link>
+        {state.payments.length === 0 ? null : (
+          <Link to={printPath('receipt', order.orderId)}>Receipt to print</Link>
+        )}
         {goesOn ? <Button onClick={() => setEditing('end')}>Cancel the order</Button> : null}
       </div>
       {editing === 'customer' ? (

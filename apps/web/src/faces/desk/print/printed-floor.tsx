@@ -1,0 +1,48 @@
+import { useQuery } from '@tanstack/react-query'
+import { floorGroups, rowsOfGroup } from '../../../features/floor/groups.ts'
+import { floorQuery } from '../../../features/floor/queries.ts'
+import { clockTimeOrDay } from '../../../lib/format.ts'
+import { useShopClock } from '../shop-clock.ts'
+
+/** The floor list on paper, for when the power or the network is out. */
+export function PrintedFloor() {
+  const clock = useShopClock()
+  const { data } = useQuery(floorQuery)
+  if (data === undefined) return null
+  return (
+    <>
+      <h1>Floor list, {clockTimeOrDay(data.asOf, new Date().toISOString(), clock)}</h1>
+      {floorGroups.map(({ title, movers }) => {
+        const rows = rowsOfGroup(data.rows, movers)
+        return rows.length === 0 ? null : (
+          <section key={title}>
+            <h2>
+              {title} ({rows.length})
+            </h2>
+            <table>
+              <tbody>
+                {rows.map((row) => (
+                  <tr key={row.orderId}>
+                    <th scope="row">{row.number}</th>
+                    <td>
+                      {row.customerName}
+                      <br />
+                      {[row.plate, row.vehicleDescription].filter(Boolean).join(' · ')}
+                    </td>
+                    <td>{row.moves.map(({ words }) => words).join(' ')}</td>
+                    <td>
+                      {row.promisedAt === null
+                        ? 'no promise'
+                        : `by ${clockTimeOrDay(row.promisedAt, data.asOf, clock)}`}
+                      {row.waitsHere ? ', waits here' : ''}
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </section>
+        )
+      })}
+    </>
+  )
+}

@@ -1,0 +1,107 @@
+import { readFile } from 'node:fs/promises'
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { csvRows } from '../support/csv-rows.ts'
+import { violationsOn } from './support/accessible.ts'
+import { button } from './support/bay.ts'
+import { openOrder, signInAtDesk } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+
+const stage = setStage()
+let page: Page
+
+beforeAll(async () => {
+  page = await stage().open('desk', '/desk/sign-in')
+  await signInAtDesk(page, 'marguerite', 'brindle-falls-marguerite')
+})
+
+describe('the end of the day', () => {
+  it('a manager takes a payment, gives a part of it back once, and both are on the day and in its file', async () => {
+    await openOrder(page, 'W. Dunmore-Gray')
+    const number = (await page.title()).split(' ')[0] ?? ''
+    await page.getByLabel('Amount received').fill('40')
+    await page.getByRole('radio', { name: 'cash', exact: true }).check()
+    await button(page, 'Note the payment').click()
+    await button(page, 'Yes, note it').click()
+    await button(page, 'Give money back').click()
+    const dialog = page.getByRole('dialog', { name: 'Give money back' })
+    await dialog.getByLabel('Amount given back').fill('15')
+    await dialog.getByLabel('Why').fill('=Charged too much')
+    expect(await violationsOn(page)).toEqual([])
+    await button(page, 'Record that it was given back').dblclick()
+    await dialog.waitFor({ state: 'detached' })
+    await page.getByText(/Gave back \$15\.00 by cash, because: =Charged too much/).waitFor()
+    expect(await page.getByText(/^Gave back/).count()).toBe(1)
+
+    await page.getByRole('link', { name: 'The day', exact: true }).click()
+    await page.getByRole('radio', { name: 'Tamber Street', exact: true }).check()
+    await page.getByText(/given back \$15\.00/).waitFor()
+    await page.getByText('−$15.00').waitFor()
+    expect(await violationsOn(page)).toEqual([])
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('link', { name: 'These payments as a file (CSV)' }).click(),
+    ])
+    const rows = csvRows<'order' | 'amount' | 'method'>(await readFile(await download.path(), 'utf8'))
+    expect(rows.filter(({ order }) => order === number)).toMatchObject([
+      { amount: '40.00', method: 'cash' },
+      { amount: '-15.00', method: 'cash' },
+    ])
+  })
+
+  it('the owner takes the orders of the day away as a file', async () => {
+    await page.goto('/desk/shop/files')
+    await page.getByRole('radio', { name: /^Orders/ }).check()
+    expect(await violationsOn(page)).toEqual([])
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('link', { name: 'Download orders as a file (CSV)' }).click(),
+    ])
+    const rows = csvRows<'order' | 'customer'>(await readFile(await download.path(), 'utf8'))
+    expect(rows.map(({ customer }) => customer)).toContain('W. Dunmore-Gray')
+  })
+
+  it('what is printed of an order is on US Letter: four wheel tags on one page, and the link with its code on one', async () => {
+    const pages = async () =>
+      (await page.pdf({ preferCSSPageSize: true })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length
+    await openOrder(page, 'W. Dunmore-Gray')
+    await button(page, 'Link or code to print').click()
+    await button(page, 'Make the link').click()
+    await page.getByLabel('Address').waitFor()
+    await page.getByRole('img', { name: /The link, for a phone/ }).waitFor()
+    expect(await pages()).toBe(1)
+    await button(page, 'Close').click()
+    await button(page, 'More').click()
+    await page.getByRole('link', { name: 'Wheel tags to print' }).click()
+    await page.getByRole('region', { name: 'Tag LR' }).waitFor()
+    expect(await page.getByRole('region', { name: 'Tag LF' }).textContent()).toMatch(
+      /T-2602.*LF.*Wheel torque: \d+.*(lbf·ft|N·m)/s,
+    )
+    expect(await violationsOn(page)).toEqual([])
+    expect(await pages()).toBe(1)
+    await page.goto('/desk/print/floor')
+    await page.getByRole('heading', { name: /^Floor list/ }).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
+
+  it('the wall has the floor without names, and says when it has no connection', async () => {
+    await page.setViewportSize({ width: 1_920, height: 1_080 })
+    await page.goto('/desk/wall')
+    await page
+      .getByText(/^T-26\d\d · …/)
+      .first()
+      .waitFor()
+    expect(await violationsOn(page)).toEqual([])
+    expect(await page.getByRole('main').textContent()).not.toMatch(/Dunmore|Lindqvist|Castellane/)
+    const size = await page
+      .locator('.wall li span')
+      .first()
+      .evaluate((line) => Number.parseFloat(getComputedStyle(line).fontSize))
+    // A capital of this typeface is 0.668 of its size (its OS/2 table); 20 mm on a screen of 1,920 dots that is 1,100 mm wide.
+    expect((size * 0.668 * 1_100) / 1_920).toBeGreaterThanOrEqual(20)
+    await page.context().setOffline(true)
+    await page.getByText(/^No connection\. This is from /).waitFor()
+    await page.context().setOffline(false)
+    await page.getByText(/^No connection/).waitFor({ state: 'detached' })
+  })
+})
