@@ -111,8 +111,10 @@ export const readOrders = (
         h.promised_at as "promisedAt", h.ended_at as "endedAt", h.waits_here as "waitsHere", h.is_open as "isOpen",
         h.sealed, v.description as vehicle, v.plate, v.vin, c.name as customer, c.phone, c.email
       from ${heads}
-      join vehicles v on v.shop_id = h.shop_id and v.id = h.vehicle_id
-      join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
+      join vehicles brought on brought.shop_id = h.shop_id and brought.id = h.vehicle_id
+      join vehicles v on v.shop_id = h.shop_id and v.id = coalesce(brought.survivor_id, brought.id)
+      join customers named on named.shop_id = h.shop_id and named.id = h.customer_id
+      join customers c on c.shop_id = h.shop_id and c.id = coalesce(named.survivor_id, named.id)
       where h.shop_id = $1 and ($4::uuid is null or h.location_id = $4)
         and h.opened_at >= ${begins} and h.opened_at < ${ends}
       order by h.opened_at, h.order_id`,
