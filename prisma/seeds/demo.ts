@@ -6,6 +6,7 @@ import { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { DemoLine, DemoPhoto } from './demo/order-pen.ts'
 import type { DemoLink } from './demo/orders.ts'
 import { people } from './demo/people.ts'
+import { playedHours } from './demo/played-hours.ts'
 import { demoId } from './demo/seeded.ts'
 import { type DemoShop, demoShop } from './demo-shop.ts'
 
@@ -85,16 +86,10 @@ export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSee
   await prisma.$transaction([
     prisma.shop.create({ data: { id: shopId, name: demo.shop.name, createdAt } }),
     prisma.location.createMany({
-      data: demo.locations.map(({ id, name, address, hours, bays, altitudeFeet, lawProfile, timeZone }) => ({
+      data: demo.locations.map((place) => ({
         shopId,
-        id,
-        name,
-        address,
-        hours,
-        bays,
-        altitudeFeet,
-        lawProfile,
-        timeZone,
+        ...place,
+        hours: playedHours(place, demo.calendar.now),
       })),
     }),
     prisma.staff.createMany({ data: staff }),

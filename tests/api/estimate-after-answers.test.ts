@@ -169,7 +169,7 @@ describe('after a Yes', () => {
           ],
           name: 'W. Dunmore-Gray',
           relation: 'owner',
-          signature: { form: 'typed', text: 'W. D-G' },
+          signature: { form: 'typed', text: 'W. Dunmore-Gray' },
           agreesToElectronicRecord: true,
           wantsRemovedParts: false,
         })

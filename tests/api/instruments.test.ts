@@ -155,7 +155,7 @@ describe('a wrench that was used', () => {
       ['LF', 'RR'].map((wheel) => ({
         wheel,
         orderNumber: 'T-2621',
-        torquedAt: '2026-01-12T16:40:30.000Z',
+        torquedAt: '2026-01-12T16:40:32.000Z',
         by: 'Ines Halloran-Voss',
         clicks: 15,
         vehicle: 'Kestwick Moor utility 2012',

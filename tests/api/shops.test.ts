@@ -247,6 +247,9 @@ const bodyFor = (operationId: string): object => {
       return { entryId: newId(), purpose: 'report', channel: 'email', inQuietHours: true }
     case 'sendNewTime':
       return { entryId: newId(), promisedAt: '2026-01-12T22:00:00.000Z', channel: 'email' }
+    case 'mergeCustomers':
+    case 'mergeVehicles':
+      return { mergedId: newId(), mergedVersion: 1, take: [] }
     case 'putMessageChoice':
       return { purpose: 'job', channel: 'email', allowed: false }
     case 'putWriteUpDraft':

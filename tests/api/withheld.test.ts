@@ -47,6 +47,7 @@ beforeAll(async () => {
     draftId: randomUUID(),
     watch: randomUUID(),
     messageId: randomUUID(),
+    mergeId: randomUUID(),
     token: 'a'.repeat(32),
   }
   records = await recordsOf(await shop.desk('marguerite'))

@@ -126,8 +126,13 @@ describe('the year before it, loaded behind the service', () => {
       if (orders.push(order) === most) break
     return orders
   }
-  const loadFirst = (most: number) =>
-    loadYear({ parts, shopId, url: database.url, say: () => undefined, most }).done
+  const loading = (most?: number) =>
+    loadYear({
+      ...{ parts, shopId, say: () => undefined },
+      hastily: async (ours, work) => void (await work(ours)),
+      ...(most === undefined ? {} : { most }),
+    })
+  const loadFirst = (most: number) => loading(most).done
 
   it('goes on after a stop in the middle, has the very chains of memory, and never doubles', async () => {
     await loadFirst(4)
@@ -151,8 +156,7 @@ describe('the year before it, loaded behind the service', () => {
   })
 
   it('ends after the order in hand when the service stops', async () => {
-    const loading = loadYear({ parts, shopId, url: database.url, say: () => undefined })
-    await loading.stop()
+    await loading().stop()
     const open = await prisma.orderHead.count({ where: { isOpen: true, number: { lt: 'T-2601' } } })
     expect(open).toBe(0)
     expect(await prisma.settingVersion.count({ where: { kind: 'demo-year-loaded' } })).toBe(0)

@@ -52,6 +52,7 @@ describe('the command that verifies', () => {
       status: 0,
       lines: [
         `${entries} entries are not covered by a digest yet`,
+        'photos 2, not received yet 2',
         `orders 1, entries ${entries}, reports 0, days 0, broken 0`,
       ],
     })

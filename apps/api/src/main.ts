@@ -116,7 +116,7 @@ const assemble = async (
   await app.listen({ port: config.port, host: config.host })
   const { port } = app.server.address() as { port: number }
   if (isDemo && config.seed === 'demo') {
-    const year = loadYear({ parts, shopId: demoShopId, url, say })
+    const year = loadYear({ parts, shopId: demoShopId, hastily: hastily(url), say })
     undo.push(() => year.stop())
     year.done.catch((error: unknown) => logger.error({ err: error }, "the demo's year was not loaded"))
   }
@@ -127,20 +127,26 @@ const assemble = async (
 }
 
 /**
- * Loads the demo without waiting for the disk at each of its hundreds of commits. The last commit waits, and with it
- * everything before is on the disk too (PostgreSQL manual, 28.4 Asynchronous Commit).
+ * Does work on connections of its own that do not wait for the disk at each commit. Whoever notes the work as done on another
+ * connection waits, and with that everything before is on the disk too (PostgreSQL manual, 28.4 Asynchronous Commit).
  */
-const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
-  const hasty = new URL(url)
-  hasty.searchParams.set('options', '-c synchronous_commit=off')
-  const pool = openPool({ url: hasty.href, onIdleError: () => undefined })
-  const prisma = openClient(pool)
-  try {
-    await loadDemo({ ...parts, pool, prisma }, demoShopId)
-  } finally {
-    await prisma.$disconnect()
-    await pool.end()
+const hastily =
+  (url: string) =>
+  async (parts: Parts, work: (hasty: Parts) => Promise<unknown>): Promise<void> => {
+    const hasty = new URL(url)
+    hasty.searchParams.set('options', '-c synchronous_commit=off')
+    const pool = openPool({ url: hasty.href, size: 2, onIdleError: () => undefined })
+    const prisma = openClient(pool)
+    try {
+      await work({ ...parts, pool, prisma })
+    } finally {
+      await prisma.$disconnect()
+      await pool.end()
+    }
   }
+
+const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
+  await hastily(url)(parts, (hasty) => loadDemo(hasty, demoShopId))
   await noteLoaded(forShop(parts, demoShopId))
 }
 

@@ -1,6 +1,4 @@
 import { setTimeout as wait } from 'node:timers/promises'
-import { openClient } from '@bayledger/db/client'
-import { openPool } from '@bayledger/db/pool'
 import { demoCalendar } from '../../../prisma/seeds/demo/calendar.ts'
 import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
 import { tamberStreet } from '../../../prisma/seeds/demo/places.ts'
@@ -22,8 +20,8 @@ import {
 export type YearLoading = {
   readonly parts: Parts
   readonly shopId: string
-  /** Of the database, for connections of its own. */
-  readonly url: string
+  /** Lends connections that do not wait for the disk at each commit. */
+  readonly hastily: (parts: Parts, work: (hasty: Parts) => Promise<unknown>) => Promise<void>
   readonly say: (line: string) => void
   /** Absent: all of them. */
   readonly most?: number
@@ -50,49 +48,51 @@ export const loadYear = (
   }
 }
 
-const load = async (
-  { parts, shopId, url, say, most = yearOrders }: YearLoading,
-  isStopped: () => boolean,
-): Promise<void> => {
+const load = async (loading: YearLoading, isStopped: () => boolean): Promise<void> => {
+  const { parts, shopId, say } = loading
   if (await isLoadedToTheEnd(parts.prisma, shopId, yearLoadedKind)) return
-  const shop = await parts.prisma.shop.findFirstOrThrow({ where: { id: shopId } })
-  const calendar = demoCalendar(playsDemoNow(shop.createdAt))
-  // Nothing waits for the disk at each commit; the note at the end does, and with it all before (see `loadDemoFast`).
-  const hasty = new URL(url)
-  hasty.searchParams.set('options', '-c synchronous_commit=off')
-  const pool = openPool({ url: hasty.href, size: 2, onIdleError: () => undefined })
-  const prisma = openClient(pool)
-  // Nobody is woken for an order of last year.
-  const quiet: Parts = { ...parts, pool, prisma, live: { ...parts.live, wrote: () => undefined } }
   const began = Date.now()
-  try {
-    await prisma.instrument.createMany({
-      data: yearWrenches(calendar).map(({ dueOn, ...wrench }) => ({
-        shopId,
-        locationId: tamberStreet.id,
-        ...wrench,
-        dueOn: dueOn === null ? null : new Date(dueOn),
-      })),
-      skipDuplicates: true,
-    })
-    let loaded = 0
-    for (const order of yearOfOrders(calendar)) {
-      if (isStopped()) {
-        say(`The demo's year: stopped after ${loaded} of ${yearOrders} orders. The next start goes on.`)
-        return
-      }
-      if (loaded >= most) return
-      await loadOrder(quiet, shopId, order)
-      loaded += 1
-      if (loaded % 50 === 0 && loaded < yearOrders) say(`The demo's year: ${loaded} of ${yearOrders} orders.`)
-      await wait(restMs)
-    }
-  } finally {
-    await prisma.$disconnect()
-    await pool.end()
-  }
+  // Nobody is woken for an order of last year.
+  const quiet: Parts = { ...parts, live: { ...parts.live, wrote: () => undefined } }
+  let isWhole = false
+  await loading.hastily(quiet, async (hasty) => {
+    isWhole = await loadOrders(hasty, loading, isStopped)
+  })
+  if (!isWhole) return
   await noteLoaded(forShop(parts, shopId), yearLoadedKind)
   say(`The demo's year: ${yearOrders} orders, loaded in ${Math.round((Date.now() - began) / 1_000)} s.`)
+}
+
+/** Gives whether all are loaded. */
+const loadOrders = async (
+  parts: Parts,
+  { shopId, say, most = yearOrders }: YearLoading,
+  isStopped: () => boolean,
+): Promise<boolean> => {
+  const shop = await parts.prisma.shop.findFirstOrThrow({ where: { id: shopId } })
+  const calendar = demoCalendar(playsDemoNow(shop.createdAt))
+  await parts.prisma.instrument.createMany({
+    data: yearWrenches(calendar).map(({ dueOn, ...wrench }) => ({
+      shopId,
+      locationId: tamberStreet.id,
+      ...wrench,
+      dueOn: dueOn === null ? null : new Date(dueOn),
+    })),
+    skipDuplicates: true,
+  })
+  let loaded = 0
+  for (const order of yearOfOrders(calendar)) {
+    if (loaded >= most) return false
+    if (isStopped()) {
+      say(`The demo's year: stopped after ${loaded} of ${yearOrders} orders. The next start goes on.`)
+      return false
+    }
+    await loadOrder(parts, shopId, order)
+    loaded += 1
+    if (loaded % 50 === 0 && loaded < yearOrders) say(`The demo's year: ${loaded} of ${yearOrders} orders.`)
+    await wait(restMs)
+  }
+  return true
 }
 
 /** The demo's shop was made at its six in the morning; its calendar is counted from 11:40. */

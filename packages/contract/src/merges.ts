@@ -65,7 +65,7 @@ export const listCustomerMerges = endpoint({
   access,
   params: customer,
   replies: history,
-  problems: [],
+  problems: ['CUSTOMER_NOT_FOUND'],
 })
 
 export const mergeVehicles = endpoint({
@@ -89,7 +89,7 @@ export const listVehicleMerges = endpoint({
   access,
   params: vehicle,
   replies: history,
-  problems: [],
+  problems: ['VEHICLE_NOT_FOUND'],
 })
 
 export const undoMerge = endpoint({

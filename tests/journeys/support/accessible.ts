@@ -13,13 +13,15 @@ export const violationsOn = async (page: Page): Promise<string[]> => {
       run: (
         context: Document,
         options: object,
-      ) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>
+      ) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }>
     }
     const { axe } = globalThis as unknown as { axe: Axe }
     const { violations } = await axe.run(document, {
       runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] },
     })
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`))
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} (${failureSummary})`),
+    )
   })
 }
 

@@ -60,7 +60,7 @@ const findRecord = async (
 ) => {
   const found = await store.findRecord(tx, shopId, subject, id)
   if (found) return found
-  throw new AppError({ code: subject === 'customer' ? 'CUSTOMER_NOT_FOUND' : 'VEHICLE_NOT_FOUND' })
+  throw notFound(subject)
 }
 
 const findUnmerged = async (
@@ -114,10 +114,14 @@ const readMerge = async (tx: Prisma.TransactionClient, shopId: string, mergeId: 
   return presentMerge({ ...row, subject }, all, await store.listNames(tx, shopId, subject, ids))
 }
 
+const notFound = (subject: MergeSubject): AppError =>
+  new AppError({ code: subject === 'customer' ? 'CUSTOMER_NOT_FOUND' : 'VEHICLE_NOT_FOUND' })
+
 /** The history of a record: every merge that it or a record merged into it took part in, newest first. */
 export const listMerges = async (deps: Deps, subject: MergeSubject, id: string): Promise<Merge[]> =>
   deps.prisma.$transaction(async (tx) => {
     const ids = await listSameRecords(tx, deps.shopId, subject, id)
+    if (ids.length === 0) throw notFound(subject)
     const all = await store.listMerges(tx, deps.shopId, subject, ids)
     const named = all.flatMap(({ mergedId, survivorId }) => [mergedId, survivorId])
     const names = await store.listNames(tx, deps.shopId, subject, named)
