@@ -119,6 +119,25 @@ describe('a drawn report', () => {
     expect(textOf(bytes, '-f', '2', '-l', '2')).toContain('The vehicle as it came')
   })
 
+  it.each([
+    ['in words', 'Wilhelmina Aurelia Featherstonehaugh-Cholmondeley of the Upper Brindle Falls Mills'],
+    ['in one word', 'W'.repeat(80)],
+  ])('has a name of 80 letters, %s, whole on page one and on the paper', async (_, name) => {
+    const { pageOne } = finishedOrder
+    const [own, ...others] = pageOne.signatures
+    const pdf = await drawReport({
+      ...finishedOrder,
+      pageOne: { ...pageOne, signatures: own ? [{ ...own, name }, ...others] : [] },
+    })
+    expect(name.length).toBeGreaterThanOrEqual(80)
+    const firstPage = ['-f', '1', '-l', '1']
+    expect(squeezed(textOf(pdf, '-raw', ...firstPage))).toContain(squeezed(name))
+    const ends = [...textOf(pdf, '-bbox', ...firstPage).matchAll(/ xMax="([\d.]+)"/g)].map(([, at]) =>
+      Number(at),
+    )
+    expect(Math.max(...ends)).toBeLessThan(612 - 18)
+  })
+
   it('gives the same bytes for the same content, and others for another', async () => {
     const again = await drawReport(structuredClone(finishedOrder))
     expect(Buffer.from(again).equals(Buffer.from(bytes))).toBe(true)

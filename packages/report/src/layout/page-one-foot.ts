@@ -15,6 +15,16 @@ const qrSide = 58
 const qrColumn = 244
 const lineWidth = 122
 
+const namesOf = (report: ReportContent): string[][] =>
+  report.pageOne.signatures.slice(0, 2).map(({ name }) => (name ? linesOf(name, small, lineWidth) : []))
+
+/** Lines that the longest name under a signature needs beyond its first, as high as they are, pt. */
+const roomForNames = (report: ReportContent): number =>
+  Math.max(0, ...namesOf(report).map((lines) => lines.length - 1)) * lineHeight(small)
+
+/** The height of the foot of page one, pt: a long name makes it higher. */
+export const footHeightOf = (report: ReportContent): number => 62 + roomForNames(report)
+
 /** Signature lines on the left; on the right how anyone can have the file checked. */
 export const layFoot = (report: ReportContent, top: number): Item[] => [
   ...report.pageOne.signatures.slice(0, 2).flatMap((signature, index) => {
@@ -25,14 +35,7 @@ export const layFoot = (report: ReportContent, top: number): Item[] => [
       element('P', [
         content(1, [
           textMark(`${signature.label} `, x, y + 3, body),
-          ...(signature.name
-            ? lineMarks(
-                linesOf(signature.name, small, lineWidth).slice(0, 1),
-                x,
-                y + 3 + lineHeight(body),
-                small,
-              )
-            : []),
+          ...lineMarks(namesOf(report)[index] ?? [], x, y + 3 + lineHeight(body), small),
         ]),
       ]),
     ]
@@ -43,7 +46,7 @@ export const layFoot = (report: ReportContent, top: number): Item[] => [
       lineMarks(
         linesOf(report.pageOne.signing, small, 2 * lineWidth + 16).slice(0, 2),
         sheet.left,
-        top + 20 + 3 + lineHeight(body) + lineHeight(small),
+        top + 20 + 3 + lineHeight(body) + lineHeight(small) + roomForNames(report),
         small,
       ),
     ),

@@ -4,7 +4,7 @@ import { columnsOf } from '../columns.ts'
 import type { PageOne, ReportContent } from '../content.ts'
 import type { Flow } from './flow.ts'
 import { type Element, element, type Item } from './page-elements.ts'
-import { layFoot } from './page-one-foot.ts'
+import { footHeightOf, layFoot } from './page-one-foot.ts'
 import { layCanDrive, layFacts, layShop } from './page-one-head.ts'
 import { layDid, layFixed, layFound, layNext, layNotDone, layTold } from './page-one-parts.ts'
 import { sheet, sheetWidth } from './paper.ts'
@@ -39,13 +39,11 @@ const planWidth = planView.width * planScale
 const columnGap = 14
 const leftWidth = sheetWidth - planWidth - columnGap
 
-const footHeight = 62
-
 /** The page that a customer reads in a minute; it takes the most generous limits that leave room for its foot. */
 export const layPageOne = (report: ReportContent): Element => {
   for (const lines of limits) {
     const laid = layWith(report, lines)
-    if (laid.bottom + footHeight <= sheet.bottom) return laid.page
+    if (laid.bottom + footHeightOf(report) <= sheet.bottom) return laid.page
   }
   return layWith(report, tightest).page
 }
@@ -78,7 +76,7 @@ const layWith = (report: ReportContent, lines: LineLimits) => {
       ...left,
       ...plan,
       ...rest,
-      ...layFoot(report, sheet.bottom - footHeight + 3),
+      ...layFoot(report, sheet.bottom - footHeightOf(report) + 3),
     ]),
   }
 }
