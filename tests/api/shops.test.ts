@@ -87,6 +87,7 @@ describe('a shop beside another', () => {
       draftId: newId(),
       watch: newId(),
       messageId: newId(),
+      mergeId: await mergeOfDemo(),
       digest: '0'.repeat(64),
       piece: '0',
     }
@@ -194,6 +195,16 @@ const answeredWith: Readonly<Record<string, number>> = {
   withdrawMessage: 409,
 }
 const refusedWith = (operationId: string): number => answeredWith[operationId] ?? 404
+
+/** Two customers of the other shop whose records were made one. */
+const mergeOfDemo = async (): Promise<string> => {
+  const [one, two] = shop.demo.customers.slice(-2)
+  const { body } = await demoOwner
+    .call('post', `/api/customers/${one?.id}/merges`, { 'if-match': '"1"', 'idempotency-key': newId() })
+    .send({ mergedId: two?.id, mergedVersion: 1, take: [] })
+    .expect(201)
+  return body.mergeId
+}
 
 /** A record of the other shop, as a page of its owner reads it. */
 const recordAt = async (path: string): Promise<{ id: string; content: object }> => {

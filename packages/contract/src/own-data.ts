@@ -36,5 +36,5 @@ export const listOwnDataCopies = endpoint({
   access,
   params,
   replies: { 200: z.strictObject({ copies: z.array(z.strictObject({ at: Instant, by: z.string() })) }) },
-  problems: [],
+  problems: ['CUSTOMER_NOT_FOUND'],
 })

@@ -62,7 +62,7 @@ const readOrder = async (
 }
 
 export const listCopies = async (deps: Deps, customerId: string) => {
-  const [newest = customerId] = await listSameRecords(deps.prisma, deps.shopId, 'customer', customerId)
-  const copies = await listRecordVersions(deps.prisma, deps.shopId, 'own-data', newest)
+  const customer = await getCustomer(deps, customerId)
+  const copies = await listRecordVersions(deps.prisma, deps.shopId, 'own-data', customer.customerId)
   return copies.map(({ at, by }) => ({ at, by: by ?? '' }))
 }
