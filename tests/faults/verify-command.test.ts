@@ -51,8 +51,8 @@ describe('the command that verifies', () => {
     expect({ status, lines }, said).toEqual({
       status: 0,
       lines: [
-        `${entries} entries are not covered by a digest yet`,
         'photos 2, not received yet 2',
+        `${entries} entries are not covered by a digest yet`,
         `orders 1, entries ${entries}, reports 0, days 0, broken 0`,
       ],
     })
