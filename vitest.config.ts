@@ -13,8 +13,8 @@ const PATIENT = { poll: { timeout: 60_000 } }
  */
 export default defineConfig({
   test: {
-    // Four workers on two cores: tests wait for servers, browsers and disks, and fewer leave a core idle. Six take as long.
-    maxWorkers: Math.max(4, availableParallelism() - 1),
+    // Five workers on two cores: tests wait for servers, browsers and disks, and four left a tenth of the cores idle.
+    maxWorkers: Math.max(5, availableParallelism() - 1),
     // Node loads the sources, as in the service, which is quicker: docs/decisions/0036-tests-load-modules-by-node.md
     experimental: { viteModuleRunner: false, nodeLoader: false },
     projects: [
