@@ -9,9 +9,11 @@ import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support
 const folder = 'docs/pictures'
 mkdirSync(folder, { recursive: true })
 console.log('Starting the demo shop')
-const service = await startService(null)
+const service = await startService(null, null, 'as-they-are', 'demo')
 const browser = startBrowser(service.address)
 try {
+  console.log('Waiting for the year behind the demo')
+  await service.said("The demo's year: 200 orders, loaded")
   const desk = await browser.open('desk', '/desk/sign-in')
   await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
   const code = await enrollmentCode(desk)
@@ -34,8 +36,14 @@ try {
   await button(bay, /hold to seal/).waitFor()
   await bay.screenshot({ path: `${folder}/bay.png` })
 
+  await button(desk, 'Sign out').click()
+  await signInAtDesk(desk, 'marguerite', 'brindle-falls-marguerite')
+  await desk.goto('/desk/shop/numbers')
+  await desk.getByRole('table').first().waitFor()
+  await desk.screenshot({ path: `${folder}/numbers.png` })
+
   console.log(
-    `Wrote desk.png, bay.png and customer.png to ${folder}; npm run screenshots:reports takes those of the reports`,
+    `Wrote desk.png, bay.png, customer.png and numbers.png to ${folder}; npm run screenshots:reports takes those of the reports`,
   )
 } finally {
   await browser.close()

@@ -7,7 +7,10 @@ export type PlaceNow = {
   readonly locationId: string
   readonly hours: WeekHours
   readonly timeZone: string
-  /** People who are signed in on a tablet of the place. */
+  /**
+   * People who are signed in on a tablet of the place. Before the first one is, as in the morning: the shop's technicians, at most
+   * one a bay.
+   */
   readonly people: number
 }
 
@@ -23,9 +26,12 @@ export const readPlacesAndJobs = async (
     name: 'ready',
     text: `select
       (select json_agg(json_build_object('locationId', l.id, 'hours', l.hours, 'timeZone', l.time_zone, 'people',
-          (select count(distinct s.staff_id) from devices d join sessions s on s.shop_id = d.shop_id and s.device_id = d.id
-            where d.shop_id = l.shop_id and d.location_id = l.id and d.revoked_at is null and s.ended_at is null
-              and s.expires_at > $2)))
+          coalesce(nullif(
+            (select count(distinct s.staff_id) from devices d join sessions s on s.shop_id = d.shop_id and s.device_id = d.id
+              where d.shop_id = l.shop_id and d.location_id = l.id and d.revoked_at is null and s.ended_at is null
+                and s.expires_at > $2), 0),
+            (select least(count(*), l.bays) from staff t
+              where t.shop_id = l.shop_id and t.active and t.roles && array['technician', 'lead']))))
         from locations l where l.shop_id = $1) as places,
       (select json_agg(json_build_object('orderId', h.order_id, 'locationId', h.location_id, 'left', h.left_to_do)
           order by not h.waits_here, h.promised_at nulls last, h.opened_at, h.order_id)
