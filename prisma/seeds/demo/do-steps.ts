@@ -73,19 +73,21 @@ const doneOf = (pen: OrderPen, doing: Doing, step: Step, moment: Moment): Done =
   const sensor = sensorOf(sheet)
   const part = doing.parts[wheel]
   switch (kind) {
-    case 'part.drawn':
+    case 'part.drawn': {
+      const { partNumber, lot, madeMonth } = partAt(pen, part, stepKey)
       return {
         kind,
         payload: {
           stepKey,
           wheel,
-          partNumber: partAt(pen, part, stepKey).partNumber,
-          lot: partAt(pen, part, stepKey).lot,
-          madeMonth: partAt(pen, part, stepKey).madeMonth,
+          partNumber,
+          lot,
+          madeMonth,
           quantity: 1,
           matches: { frequencyMHz: sensor?.frequencyMHz ?? null, stem: sensor?.stem ?? null },
         },
       }
+    }
     case 'sensor.programmed':
       return {
         kind,

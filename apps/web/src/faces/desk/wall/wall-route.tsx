@@ -11,7 +11,7 @@ import { rememberedPlace } from '../write-up/desk-place.ts'
 import { WallBoard } from './wall-board.tsx'
 import { wallPages } from './wall-rows.ts'
 
-/** The wall asks by itself as well, so that it knows when nobody answers. */
+/** The wall also reads the floor at this interval, so that it notices when the server does not answer. */
 const askEveryMs = 15_000
 const turnEveryMs = 12_000
 
