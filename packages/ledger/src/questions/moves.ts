@@ -19,6 +19,7 @@ import { handleWithCare } from './handle-with-care.ts'
 import { lookIsOwed } from './look-is-owed.ts'
 import { type Move, move } from './move.ts'
 import { minutesToDrive, proofOf } from './proof.ts'
+import { confirmedDiagnosis } from './told-findings.ts'
 import { leavesBy, openTroubles, parkedBy } from './troubles.ts'
 
 /**
@@ -101,7 +102,7 @@ const waitMove = ({ wait }: OrderState, now: string): Move | null =>
 /** What the bay must do before an estimate can be made: the arrival check, the findings, their confirmation. */
 const arrivalMove = (state: OrderState): Move | null => {
   const { diagnosis } = state
-  if (diagnosis?.confirmed && !diagnosis.outdated) return null
+  if (confirmedDiagnosis(state)) return null
   const since = state.authority.look?.written ?? null
   const missing = missingOnArrival(state)
   const [first] = missing
