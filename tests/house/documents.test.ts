@@ -8,7 +8,7 @@ const documents = repositoryFiles().filter(
 )
 const scripts = new Set(Object.keys(JSON.parse(textOf('package.json')).scripts))
 /** What npm does of itself. */
-const ownWords = new Set(['ci', 'install'])
+const ownWords = new Set(['ci', 'install', 'install-scripts', 'audit'])
 
 /** Script names that a text calls by `npm run x`, `npm start` or `npm test` and that are not there. */
 const missingScripts = (code: string): string[] =>
