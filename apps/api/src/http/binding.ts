@@ -4,7 +4,7 @@ import type * as z from 'zod/mini'
 import type { Actor, CustomerActor, DeviceActor, StaffActor } from '../core/actor.ts'
 import type { CalledFrom } from '../core/called-from.ts'
 import type { Deps } from '../deps.ts'
-import type { CookieChange } from './cookies.ts'
+import type { CookieChange, CookieName } from './cookies.ts'
 
 /** Who a handler is called for, by what its endpoint's access lets in. */
 export type ActorOf<E extends Endpoint> = E['access'] extends { readonly who: 'desk' | 'staff' }
@@ -26,7 +26,8 @@ export type Call<E extends Endpoint> = {
   readonly version: E['ifMatch'] extends true ? number : undefined
   /** Only where the endpoint creates something once. */
   readonly once: E['once'] extends true ? { readonly key: string; readonly requestHash: string } : undefined
-  readonly deviceToken: string | null
+  /** What a cookie of ours holds; `null`: there is none. */
+  readonly tokenIn: (name: CookieName) => string | null
   readonly from: CalledFrom
   readonly requestId: string
 }

@@ -1,9 +1,11 @@
 import '@fastify/cookie'
 import type { FastifyReply, FastifyRequest } from 'fastify'
 
-/** What a browser of ours may hold: one cookie a face, so that two faces in one browser do not oust each other. */
-export const cookieNames = ['desk', 'bay', 'device', 'customer'] as const
-export type CookieName = (typeof cookieNames)[number]
+/**
+ * What a browser of ours may hold: one cookie a face, so that two faces in one browser do not oust each other. `device` is a
+ * tablet's enrollment, `browser` says that somebody has signed in here before.
+ */
+export type CookieName = 'desk' | 'bay' | 'device' | 'customer' | 'browser'
 
 export type CookieChange = { readonly name: CookieName; readonly token: string; readonly seconds: number }
 

@@ -9,7 +9,7 @@ import { AppError, problemOf } from '../core/app-error.ts'
 import type { Deps } from '../deps.ts'
 import { refuseUnlessAllowed } from './access-guard.ts'
 import type { AnyAnswer, Binding, Call } from './binding.ts'
-import { readCookie, writeCookie } from './cookies.ts'
+import { type CookieName, readCookie, writeCookie } from './cookies.ts'
 import { fieldProblems, illFormedProblems } from './field-problems.ts'
 import { refuseForeignWrite } from './origin-guard.ts'
 import { onceIn, versionIn } from './preconditions.ts'
@@ -128,7 +128,7 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<E
     body: body.value,
     version: endpoint.ifMatch ? versionIn(request) : undefined,
     once: endpoint.once ? onceIn(request) : undefined,
-    deviceToken: readCookie(request, 'device', gate.tls),
+    tokenIn: (name: CookieName) => readCookie(request, name, gate.tls) || null,
     from: calledFrom(request),
     requestId: request.id,
   } as unknown as Call<Endpoint>

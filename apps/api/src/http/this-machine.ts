@@ -4,6 +4,9 @@ import type { CalledFrom } from '../core/called-from.ts'
 /** What a program in between adds: whoever asks may then be anywhere, whatever else the header says. */
 const passedOnBy = ['forwarded', 'via', 'x-forwarded-for', 'x-forwarded-host', 'x-real-ip'] as const
 
+/** What browsers say of themselves has about half as many characters. */
+const longestBrowser = 300
+
 const loopback = /^(127(\.\d{1,3}){3}|::1|::ffff:127(\.\d{1,3}){3})$/
 const ownNames = ['localhost', '127.0.0.1', '[::1]', '::1']
 
@@ -20,4 +23,6 @@ const isFromThisMachine = (request: FastifyRequest): boolean =>
 export const calledFrom = (request: FastifyRequest): CalledFrom => ({
   isThisMachine: isFromThisMachine(request),
   addressHere: `${request.protocol}://localhost:${request.socket.localPort}`,
+  address: request.ip,
+  browser: request.headers['user-agent']?.slice(0, longestBrowser) ?? null,
 })

@@ -12,6 +12,7 @@ export const signInProblems: Pick<ProblemsWording, 'PIN_REFUSED' | 'SIGN_IN_BLOC
   },
   SIGN_IN_BLOCKED: {
     title: 'Too many wrong tries',
-    detail: ({ seconds }) => `Wait ${seconds} seconds, then try again. Other tablets are not affected.`,
+    detail: ({ seconds }) =>
+      `Wait ${seconds} seconds, then try again. The browser or tablet where you signed in last has tries of its own.`,
   },
 }

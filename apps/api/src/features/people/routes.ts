@@ -32,13 +32,13 @@ export const peopleRoutes: readonly Binding[] = [
     status: 200,
     ...replyOf(await service.findPerson(deps, actor.staffId)),
   })),
-  bind(contract.setPin)(async ({ deps, actor, params, version, body }) => ({
+  bind(contract.setPin)(async ({ deps, actor, params, version, body, from: { address } }) => ({
     status: 200,
-    ...replyOf(await service.setPin(deps, actor, { ...params, version, ...body })),
+    ...replyOf(await service.setPin(deps, actor, { ...params, version, ...body, address })),
   })),
-  bind(contract.setPassword)(async ({ deps, actor, params, version, body }) => ({
+  bind(contract.setPassword)(async ({ deps, actor, params, version, body, from: { address } }) => ({
     status: 200,
-    ...replyOf(await service.setPassword(deps, actor, { ...params, version, ...body })),
+    ...replyOf(await service.setPassword(deps, actor, { ...params, version, ...body, address })),
   })),
   ...bindCsv(contract.peopleCsv, 'people.csv', peopleCsv),
 ]

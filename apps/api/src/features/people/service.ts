@@ -5,8 +5,8 @@ import { AppError } from '../../core/app-error.ts'
 import { refuseEasyPassword, refuseEasyPin } from '../../core/easy-secrets.ts'
 import { createRecord, type Kept, listRecordVersions, putRecordIn } from '../../core/record-versions.ts'
 import type { Deps } from '../../deps.ts'
+import { checkPassword, checkPin } from '../sessions/service/check-secret.ts'
 import { hashPassword, passwordMatches } from '../sessions/service/hash-password.ts'
-import { checkPassword, checkPin } from '../sessions/service.ts'
 import { refuseUnlessOwnOrOwner } from './policy.ts'
 import * as store from './store.ts'
 
@@ -49,7 +49,13 @@ export const putPerson = async (deps: Deps, actor: StaffActor, sent: Kept<Person
   return findPerson(deps, sent.id)
 }
 
-type Setting = { readonly id: string; readonly version: number; readonly present: string | null }
+type Setting = {
+  readonly id: string
+  readonly version: number
+  readonly present: string | null
+  /** From where it is set. */
+  readonly address: string
+}
 
 /** @throws ACCESS_REFUSED, PIN_UNSUITABLE, PIN_REFUSED, PASSWORD_REFUSED, SIGN_IN_BLOCKED, VERSION_STALE */
 export const setPin = async (
@@ -83,7 +89,7 @@ export const setPassword = async (
 const proven = async (
   deps: Deps,
   actor: StaffActor,
-  { id, present }: Setting,
+  { id, present, address }: Setting,
   secret: 'pin' | 'password',
 ): Promise<store.PersonRow> => {
   const person = await findPerson(deps, id)
@@ -91,8 +97,8 @@ const proven = async (
   const typed = present ?? ''
   const byPin = secret === 'pin' ? person.pinHash !== null : person.passwordHash === null
   await (byPin
-    ? checkPin(deps, { staffId: id, pin: typed, place: 'desk-pin' })
-    : checkPassword(deps, { staffId: id, password: typed }))
+    ? checkPin(deps, { staffId: id, pin: typed, deviceId: null, address })
+    : checkPassword(deps, { staffId: id, sessionId: actor.sessionId, address }, typed))
   return person
 }
 

@@ -1,4 +1,5 @@
 const minute = 60_000
+const day = 24 * 60 * minute
 
 /** A desk locks after half an hour without use; nobody stays signed in beyond a long working day. */
 export const deskLimits = { idleMs: 30 * minute, absoluteMs: 12 * 60 * minute } as const
@@ -9,8 +10,58 @@ export const bayLimits = { idleMs: 12 * 60 * minute, absoluteMs: 12 * 60 * minut
 /** A tablet asks to go on with the server as soon as it has heard the server's time; what it signed is old after this. */
 export const resumeMs = 5 * minute
 
-/** From this try in a row on there is a wait of a minute, doubling with each further one, a day at most. */
-export const freeTries = 5
+/** For how long a browser is known in which nobody signs in: the longest that a browser keeps a cookie. */
+export const knownBrowserMs = 400 * day
+
+/**
+ * Tries that are counted together. From the `free`th wrong one in a row on there is a wait of a minute, doubling with each
+ * further one, `longestWaitMs` at most; each `forgetMs` without a try takes one away.
+ */
+export type Tries = {
+  readonly who: string
+  readonly place: string
+  readonly free: number
+  readonly forgetMs: number
+}
+
+export const longestWaitMs = 15 * minute
+
+const few = { free: 5, forgetMs: 15 * minute } as const
+
+/** A browser in which a person has signed in counts for itself: whoever guesses elsewhere cannot lock them out of it. */
+export const triesInKnownBrowser = (staffId: string, browserHash: string): Tries => ({
+  who: staffId,
+  place: `browser:${browserHash}`,
+  ...few,
+})
+
+/** All other browsers count together, whoever the person is by whom one tries to come in. */
+export const triesElsewhere = (who: string): Tries => ({ who, place: 'desk', ...few })
+
+/** A whole shop may have one address, so it has more tries, and time forgets them sooner. */
+export const triesOfAddress = (address: string): Tries => ({
+  who: address,
+  place: 'address',
+  free: 15,
+  forgetMs: minute,
+})
+
+/** Whoever proves again that it is them is signed in already. */
+export const triesInSession = (staffId: string, sessionId: string): Tries => ({
+  who: staffId,
+  place: `session:${sessionId}`,
+  ...few,
+})
+
+/**
+ * A PIN is short: tries at it count for the whole shop, whichever tablet or desk they are made on. The one tablet on which the
+ * person signed in last counts for itself, so that guesses elsewhere do not lock them out of their work.
+ */
+export const triesAtPin = (staffId: string, isOwnTablet: boolean): Tries => ({
+  who: staffId,
+  place: isOwnTablet ? 'pin-on-own-tablet' : 'pin',
+  ...few,
+})
 
 export const isOver = (
   session: { readonly kind: 'desk' | 'bay'; readonly lastSeenAt: Date; readonly expiresAt: Date },

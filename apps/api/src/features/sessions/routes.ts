@@ -1,30 +1,34 @@
 import * as contract from '@bayledger/contract/sessions'
 import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
-import { bayLimits, deskLimits } from './policy.ts'
+import { bayLimits, deskLimits, knownBrowserMs } from './policy.ts'
 import { presentSession } from './present.ts'
 import * as service from './service.ts'
 
 export const sessionRoutes = (parts: Parts): Binding[] => [
   bind(contract.listShops)(async () => ({ status: 200, body: { shops: await service.listShops(parts) } })),
-  bind(contract.signInAtDesk)(async ({ body }) => {
-    const { token, session } = await service.signInAtDesk(parts, body)
+  bind(contract.signInAtDesk)(async ({ body, tokenIn, from }) => {
+    const before = { browserToken: tokenIn('browser'), deskToken: tokenIn('desk') }
+    const { token, session, browserToken } = await service.signInAtDesk(parts, body, before, from)
     return {
       status: 201,
       body: presentSession(session, parts.clock.now()),
-      cookies: [{ name: 'desk', token, seconds: deskLimits.absoluteMs / 1000 }],
+      cookies: [
+        { name: 'desk', token, seconds: deskLimits.absoluteMs / 1000 },
+        { name: 'browser', token: browserToken, seconds: knownBrowserMs / 1000 },
+      ],
     }
   }),
-  bind(contract.signInAtBay)(async ({ deps, body, deviceToken }) => {
-    const { token, session, pinVersion } = await service.signInAtBay(deps, deviceToken, body)
+  bind(contract.signInAtBay)(async ({ deps, body, tokenIn, from }) => {
+    const { token, session, pinVersion } = await service.signInAtBay(deps, tokenIn('device'), body, from)
     return {
       status: 201,
       body: { ...presentSession(session, deps.clock.now()), pinVersion },
       cookies: [{ name: 'bay', token, seconds: bayLimits.absoluteMs / 1000 }],
     }
   }),
-  bind(contract.resumeAtBay)(async ({ deps, actor, body }) => {
-    const { token, session, pinVersion } = await service.resumeAtBay(deps, actor.deviceId, body)
+  bind(contract.resumeAtBay)(async ({ deps, actor, body, from }) => {
+    const { token, session, pinVersion } = await service.resumeAtBay(deps, actor.deviceId, body, from)
     return {
       status: 201,
       body: { ...presentSession(session, deps.clock.now()), pinVersion },

@@ -2,36 +2,43 @@ import { sessionText } from '@bayledger/ledger/tablet-signing'
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import type { CalledFrom } from '../../core/called-from.ts'
+import { noteSecurityEvent } from '../../core/security-events.ts'
 import { isSignedBy } from '../../core/tablet-signature.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { allowedWords } from '../../words/field-words.ts'
-import { bayLimits, deskLimits, freeTries, resumeMs } from './policy.ts'
-import { passwordMatches, spendPasswordTime } from './service/hash-password.ts'
+import { bayLimits, deskLimits, resumeMs } from './policy.ts'
+import { checkPin } from './service/check-secret.ts'
+import { enterByPassword } from './service/enter-by-password.ts'
 import * as store from './store.ts'
 
 export type SignedIn = { readonly token: string; readonly session: store.SessionRow }
+export type SignedInAtDesk = SignedIn & { readonly browserToken: string }
 export type SignedInByPin = SignedIn & { readonly pinVersion: number }
+
+/** The cookies of a browser at the desk, from an earlier time; `null`: it has none. */
+export type BrowserBefore = { readonly browserToken: string | null; readonly deskToken: string | null }
 
 /** Every shop of this database, by name, for the sign-in screen to choose from. */
 export const listShops = (parts: Parts) => store.listShops(parts)
 
-/** Signs a person in at the desk. An unknown name and a wrong password cost the same and read the same. */
+/**
+ * Signs a person in at the desk and ends the session that this browser held. An unknown name and a wrong password cost the same
+ * and read the same.
+ */
 export const signInAtDesk = async (
   parts: Parts,
   { shopId, name, password }: { shopId?: string | undefined; name: string; password: string },
-): Promise<SignedIn> => {
+  { browserToken, deskToken }: BrowserBefore,
+  from: CalledFrom,
+): Promise<SignedInAtDesk> => {
   const deps = forShop(parts, await shopToEnter(parts, shopId))
-  const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
-  const who = staff?.id ?? tokenDigest(name.toLowerCase())
-  await takeTry(deps, who, 'desk')
-  const right = staff?.passwordHash
-    ? await passwordMatches(password, staff.passwordHash)
-    : await spendPasswordTime(password)
-  if (!staff || !right) throw new AppError({ code: 'SIGN_IN_REFUSED' })
-  if (!staff.active) throw new AppError({ code: 'SIGN_IN_REFUSED', why: 'left' })
-  await store.clearFailures(deps, who, 'desk')
-  return openSession(deps, { staffId: staff.id, deviceId: null, kind: 'desk' })
+  const browser = browserToken ?? newToken()
+  const staffId = await enterByPassword(deps, { name, password, browserHash: tokenDigest(browser), from })
+  if (deskToken !== null) await store.endDeskSession(deps, tokenDigest(deskToken))
+  const signedIn = await openSession(deps, { staffId, deviceId: null, kind: 'desk', from })
+  return { ...signedIn, browserToken: browser }
 }
 
 /** Signs a person in on an enrolled tablet and signs the previous person out. */
@@ -39,11 +46,13 @@ export const signInAtBay = async (
   deps: Deps,
   deviceToken: string | null,
   { staffId, pin }: { staffId: string; pin: string },
+  from: CalledFrom,
 ): Promise<SignedInByPin> => {
   const device = deviceToken === null ? null : await store.findDevice(deps, tokenDigest(deviceToken))
   if (!device) throw new AppError({ code: 'DEVICE_UNKNOWN' })
-  const { pinVersion } = await checkPin(deps, { staffId, pin, place: device.deviceId })
-  return { ...(await openBaySession(deps, staffId, device.deviceId)), pinVersion }
+  const { deviceId } = device
+  const { pinVersion } = await checkPin(deps, { staffId, pin, deviceId, address: from.address })
+  return { ...(await openBaySession(deps, staffId, deviceId, from)), pinVersion }
 }
 
 /**
@@ -60,6 +69,7 @@ export const resumeAtBay = async (
     at,
     signature,
   }: { staffId: string; pinVersion: number; at: string; signature: string },
+  from: CalledFrom,
 ): Promise<SignedInByPin> => {
   if (deviceId === null) throw new AppError({ code: 'DEVICE_UNKNOWN' })
   const publicKey = await store.findTabletKey(deps, deviceId)
@@ -74,48 +84,25 @@ export const resumeAtBay = async (
   const staff = await store.findStaffById(deps, staffId)
   if (!staff?.active || staff.pinHash === null || staff.pinVersion !== pinVersion)
     throw new AppError({ code: 'PIN_REFUSED' })
-  return { ...(await openBaySession(deps, staffId, deviceId)), pinVersion }
+  return { ...(await openBaySession(deps, staffId, deviceId, from)), pinVersion }
 }
 
 /** A tablet has one person at a time: whoever was signed in there is signed out. */
-const openBaySession = async (deps: Deps, staffId: string, deviceId: string): Promise<SignedIn> => {
+const openBaySession = async (
+  deps: Deps,
+  staffId: string,
+  deviceId: string,
+  from: CalledFrom,
+): Promise<SignedIn> => {
   await store.endSessionsOfDevice(deps, deviceId)
-  return openSession(deps, { staffId, deviceId, kind: 'bay' })
+  return openSession(deps, { staffId, deviceId, kind: 'bay', from })
 }
 
-/**
- * The active person whose PIN this is. Wrong ones are counted by person and place, a tablet's id or `desk-pin`, and
- * after five of them there is a wait. @throws PIN_REFUSED, SIGN_IN_BLOCKED
- */
-export const checkPin = async (
-  deps: Deps,
-  { staffId, pin, place }: { staffId: string; pin: string; place: string },
-) => {
-  await takeTry(deps, staffId, place)
-  const staff = await store.findStaffById(deps, staffId)
-  const right = staff?.pinHash ? await passwordMatches(pin, staff.pinHash) : await spendPasswordTime(pin)
-  if (!staff || !right) throw new AppError({ code: 'PIN_REFUSED' })
-  if (!staff.active) throw new AppError({ code: 'PIN_REFUSED', why: 'left' })
-  await store.clearFailures(deps, staffId, place)
-  return staff
+export const signOut = async (deps: Deps, actor: StaffActor): Promise<void> => {
+  await store.endSession(deps, actor.sessionId)
+  const { staffId, deviceId } = actor
+  await noteSecurityEvent(deps, deps.prisma, { kind: 'signed-out', staffId, deviceId })
 }
-
-/** Whoever is signed in proves with their password that it is them. @throws PASSWORD_REFUSED, SIGN_IN_BLOCKED */
-export const checkPassword = async (
-  deps: Deps,
-  { staffId, password }: { staffId: string; password: string },
-): Promise<void> => {
-  await takeTry(deps, staffId, 'desk')
-  const staff = await store.findStaffById(deps, staffId)
-  const right = staff?.passwordHash
-    ? await passwordMatches(password, staff.passwordHash)
-    : await spendPasswordTime(password)
-  if (!right) throw new AppError({ code: 'PASSWORD_REFUSED' })
-  await store.clearFailures(deps, staffId, 'desk')
-}
-
-export const signOut = (deps: Deps, actor: StaffActor): Promise<void> =>
-  store.endSession(deps, actor.sessionId)
 
 export const getSession = async (deps: Deps, sessionId: string): Promise<store.SessionRow> => {
   const session = await store.findSessionById(deps, sessionId)
@@ -135,9 +122,16 @@ const shopToEnter = async (parts: Parts, named: string | undefined): Promise<str
   )
 }
 
+type Entering = {
+  readonly staffId: string
+  readonly deviceId: string | null
+  readonly kind: 'desk' | 'bay'
+  readonly from: CalledFrom
+}
+
 const openSession = async (
   deps: Deps,
-  who: { staffId: string; deviceId: string | null; kind: 'desk' | 'bay' },
+  { from: { address, browser }, ...who }: Entering,
 ): Promise<SignedIn> => {
   const token = newToken()
   const now = deps.clock.now()
@@ -150,14 +144,10 @@ const openSession = async (
     createdAt: now,
     lastSeenAt: now,
     expiresAt: new Date(now.getTime() + limits.absoluteMs),
+    address,
+    browser,
   })
+  const { staffId, deviceId } = who
+  await noteSecurityEvent(deps, deps.prisma, { kind: 'signed-in', staffId, deviceId, address })
   return { token, session: await getSession(deps, id) }
-}
-
-/** Counts a try as failed before it is looked at, so that a thousand tries at once are not a thousand tries. */
-const takeTry = async (deps: Deps, who: string, place: string): Promise<void> => {
-  const blocked = await store.takeTry(deps, { who, place, freeTries })
-  if (!blocked) return
-  const seconds = Math.max(1, Math.ceil((blocked.getTime() - deps.clock.now().getTime()) / 1000))
-  throw new AppError({ code: 'SIGN_IN_BLOCKED', seconds }, { retryAfterSeconds: seconds })
 }

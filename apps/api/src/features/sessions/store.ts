@@ -107,6 +107,8 @@ export const insertSession = async (
     readonly createdAt: Date
     readonly lastSeenAt: Date
     readonly expiresAt: Date
+    readonly address: string
+    readonly browser: string | null
   },
 ): Promise<void> => {
   await deps.prisma.session.create({ data: { shopId: deps.shopId, ...session } })
@@ -129,6 +131,24 @@ export const hasNewerSession = async (
     select: { id: true },
   })
   return newer !== null
+}
+
+/** Ends the session at the desk that a browser holds, if it is one of this shop. */
+export const endDeskSession = async (deps: Deps, tokenHash: string): Promise<void> => {
+  await deps.prisma.session.updateMany({
+    where: { shopId: deps.shopId, kind: 'desk', tokenHash, endedAt: null },
+    data: { endedAt: deps.clock.now() },
+  })
+}
+
+/** The tablet on which a person signed in last; `null`: on none yet. */
+export const findOwnTablet = async (deps: Deps, staffId: string): Promise<string | null> => {
+  const last = await deps.prisma.session.findFirst({
+    where: { shopId: deps.shopId, staffId, kind: 'bay' },
+    orderBy: [{ createdAt: 'desc' }, { id: 'desc' }],
+    select: { deviceId: true },
+  })
+  return last?.deviceId ?? null
 }
 
 export const endSessionsOfDevice = async (deps: Deps, deviceId: string): Promise<void> => {
@@ -175,37 +195,4 @@ export const findDevice = async (
 export const findTabletKey = async (deps: Deps, deviceId: string): Promise<string | null> => {
   const where = { shopId_deviceId: { shopId: deps.shopId, deviceId } }
   return (await deps.prisma.deviceKey.findUnique({ where }))?.publicKey ?? null
-}
-
-/**
- * Takes one try, counted as failed until `clearFailures`; gives the end of the wait when there is one. In the
- * database and in one statement, so that neither a restart, a second process nor tries at once give more of them.
- */
-export const takeTry = async (
-  deps: Deps,
-  { who, place, freeTries }: { who: string; place: string; freeTries: number },
-): Promise<Date | null> => {
-  const now = deps.clock.now()
-  const taken = await deps.pool.query({
-    name: 'take-try',
-    text: `insert into sign_in_failures as f (shop_id, who, place, failures, last_failed_at)
-      values ($1, $2, $3, 1, $4)
-      on conflict (shop_id, who, place) do update set failures = f.failures + 1, last_failed_at = $4,
-        blocked_until = case when f.failures + 1 < $5 then null
-          else $4::timestamptz + least(interval '1 minute' * (2 ^ least(f.failures + 1 - $5, 20)), interval '1 day') end
-      where f.blocked_until is null or f.blocked_until <= $4
-      returning failures`,
-    values: [deps.shopId, who, place, now, freeTries],
-  })
-  if (taken.rowCount === 1) return null
-  const { rows } = await deps.pool.query<{ blocked_until: Date }>({
-    name: 'find-block',
-    text: 'select blocked_until from sign_in_failures where shop_id = $1 and who = $2 and place = $3',
-    values: [deps.shopId, who, place],
-  })
-  return rows[0]?.blocked_until ?? null
-}
-
-export const clearFailures = async (deps: Deps, who: string, place: string): Promise<void> => {
-  await deps.prisma.signInFailure.deleteMany({ where: { shopId: deps.shopId, who, place } })
 }

@@ -14,8 +14,8 @@ export const staffRoutes = (): Binding[] => [
       },
     }
   }),
-  bind(contract.proveSecondPerson)(async ({ deps, actor, body }) => ({
+  bind(contract.proveSecondPerson)(async ({ deps, actor, from, body }) => ({
     status: 201,
-    body: await service.proveSecondPerson(deps, actor, body),
+    body: await service.proveSecondPerson(deps, actor, from, body),
   })),
 ]

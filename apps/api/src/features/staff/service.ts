@@ -4,9 +4,10 @@ import type { Role } from '@bayledger/ledger/role'
 import { provenByDoer } from '@bayledger/ledger/second-person'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import type { CalledFrom } from '../../core/called-from.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import type { Deps } from '../../deps.ts'
-import { checkPin } from '../sessions/service.ts'
+import { checkPin } from '../sessions/service/check-secret.ts'
 import { agreementMinutes, rolesLacking } from './policy.ts'
 import * as store from './store.ts'
 
@@ -28,11 +29,12 @@ export const worksHere = (deps: Deps, staffId: string): Promise<boolean> => stor
 export const proveSecondPerson = async (
   deps: Deps,
   actor: StaffActor,
+  { address }: CalledFrom,
   { staffId, pin, agreesTo }: { staffId: string; pin: string; agreesTo: Agreement },
 ): Promise<{ token: string; expiresAt: string }> => {
   if (staffId === actor.staffId && !provenByDoer.has(agreesTo.kind))
     throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'is-the-writer' })
-  const { roles } = await checkPin(deps, { staffId, pin, place: actor.deviceId ?? 'desk-pin' })
+  const { roles } = await checkPin(deps, { staffId, pin, deviceId: actor.deviceId, address })
   const needed = rolesLacking(agreesTo.kind, roles as Role[])
   if (needed) throw new AppError({ code: 'SECOND_PERSON_REFUSED', why: 'lacks-the-role', roles: needed })
   const token = newToken()
