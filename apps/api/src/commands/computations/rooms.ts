@@ -5,6 +5,7 @@ export const computationRooms: Readonly<Record<string, string>> = {
   pressure:
     'The vehicle maker’s figures govern: the label’s pressures, and the maker’s own warning point where it is known.',
   tire: 'The vehicle maker’s label and the tire maker’s load table govern which tire may be fitted and at what pressure.',
+  wheel: 'The vehicle maker’s and the wheel maker’s figures govern which wheel may be fitted.',
   vehicle: 'What a VIN says by itself. Outside North America its check digit is advice.',
   sensor: 'The vehicle maker’s and the sensor maker’s figures govern which part fits.',
   scan: 'A scan only fills a field in; a person sees it before it is recorded.',

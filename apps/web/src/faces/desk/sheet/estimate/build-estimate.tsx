@@ -22,6 +22,7 @@ import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
 import type { OrderPart } from '../order-part.ts'
 import { AskedJobForm } from './asked-job-form.tsx'
+import { BalanceCheck } from './balance-check.tsx'
 import { ChangedAmount } from './changed-amount.tsx'
 import { EstimateDifferences } from './estimate-differences.tsx'
 import {
@@ -37,6 +38,7 @@ import { HandLineForm } from './hand-line-form.tsx'
 import { LineDiscountForm } from './line-discount-form.tsx'
 import { StemQuestion } from './stem-question.tsx'
 import { TireCheck } from './tire-check.tsx'
+import { WheelCheck } from './wheel-check.tsx'
 
 type BuildEstimateProps = OrderPart & { onIssued?: () => void }
 
@@ -115,6 +117,8 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
       <AskedJobForm prices={prices} sheet={sheet} taken={kept} onAdd={add} />
       <StemQuestion prices={prices} sheet={sheet} kept={kept} onAdd={add} />
       <TireCheck state={state} sheet={sheet} />
+      <WheelCheck sheet={sheet} />
+      <BalanceCheck sheet={sheet} />
       <HandLineForm prices={prices} onAdd={add} />
       <LineDiscountForm
         bundles={estimate.bundles}
