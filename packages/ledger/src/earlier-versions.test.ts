@@ -67,6 +67,8 @@ describe('what an earlier version of an entry did not know', () => {
       }),
     )
     expect(two).toMatchObject({ faults: [{ field: 'payload.punctures.1.fromOthers' }] })
+    const worn = asVersion('tire.inspected', 4, () => tireOf('LF', { wearSeen: 'cups' }))
+    expect(worn).toMatchObject({ faults: [{ field: 'payload.wearSeen' }] })
   })
 
   it('has a version of its own, which a reader that does not know it puts off', () => {
@@ -74,7 +76,7 @@ describe('what an earlier version of an entry did not know', () => {
       ['diagnosis.issued', 3],
       ['sheet.chosen', 5],
       ['estimate.issued', 5],
-      ['tire.inspected', 4],
+      ['tire.inspected', 5],
       ['plan.issued', 5],
     ] as const) {
       expect(versionOf(kind)).toBe(version)

@@ -8,6 +8,7 @@ import { verifyChain } from '../hash-chain.ts'
 import { handBackGate, openSteps, proofOf, readySteps, wheelStatus } from '../questions/gates.ts'
 import { nextMoves } from '../questions/moves.ts'
 import { openTroubles } from '../questions/troubles.ts'
+import { wearAt } from '../questions/wear-seen.ts'
 import { kindNames } from '../registry.ts'
 import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-1.ts'
 
@@ -17,7 +18,7 @@ import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-
  * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
-const frozen = (name: string, version: 1 | 2 | 3 | 4 | 5 = 1): Entry[] =>
+const frozen = (name: string, version: 1 | 2 | 3 | 4 | 5 | 6 = 1): Entry[] =>
   JSON.parse(readFileSync(`${here}/version-${version}-${name}.json`, 'utf8')) as Entry[]
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.json'))
@@ -108,6 +109,20 @@ describe('the frozen ledgers', () => {
     expect(fold(frozen('whole-job')).photos).toMatchObject([
       { subject: 'stem', picture: null, shared: false },
     ])
+  })
+
+  it('fold to a tread that was read from one shoulder to the other', () => {
+    const state = fold(frozen('wear', 6))
+    expect(state.headHash).toBe('27a9f2c33eca8f392831813457b61d66fffd7cacf1b92e3fe244ec054be6b5a1')
+    expect(state.arrival.tires.LF).toMatchObject({
+      treadAcross: { inner: 4, middle: 7, outer: 7 },
+      wearSeen: 'feathers',
+    })
+    expect(wearAt(state, 'LF')).toEqual({
+      across: { read: { inner: 4, middle: 7, outer: 7 }, hint: 'inner-shoulder' },
+      around: 'feathers',
+    })
+    expect(wearAt(state, 'RF')).toEqual({ across: null, around: null })
   })
 
   it('keep the words that version 1 said of a diagnosis, beside the same facts', () => {

@@ -4,8 +4,9 @@ export type TreadAcross = { readonly inner: number; readonly middle: number; rea
 /** What wear across a tread looks like. */
 export type WearHint = 'middle' | 'both-shoulders' | 'inner-shoulder' | 'outer-shoulder' | 'even'
 
-/** What of it a person sees or feels around the tire. */
-export type WearSeen = 'none' | 'cups' | 'feathers'
+/** What a person sees or feels around the tire: dips at intervals, or blocks of the tread with one sharp edge. */
+export const wearsSeen = ['none', 'cups', 'feathers'] as const
+export type WearSeen = (typeof wearsSeen)[number]
 
 /** Depths are read to a 32nd; one alone is no pattern. */
 const patternFrom32nds = 2

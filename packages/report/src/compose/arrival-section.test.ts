@@ -34,6 +34,8 @@ const section = arrivalSection(
           sizeSeen: { readable: true, text: '235/55R18 100H' },
           dateCodeSeen: { readable: false, why: 'on-the-inner-side' },
           tireAgeYears: 4,
+          treadAcross: { inner: 7, middle: 4, outer: 7 },
+          wearSeen: 'none',
           written,
         },
       },
@@ -60,5 +62,11 @@ describe('what the report says of the tires themselves', () => {
     expect(sentences.filter((text) => text.includes('the sheet has'))).toEqual([
       "The right front tire says 235/55R18 100H; the sheet has 235/60R18: another size. Whether it may stay was not decided here: the vehicle maker's label names the sizes that are right, and for any other the tire maker's load table decides.",
     ])
+  })
+
+  it('is what wear across a tread hints at, as a hint', () => {
+    expect(printed).toContain('The right front tire has 7/32, 4/32 and 7/32 in of tread')
+    expect(printed).toContain('Too much pressure often does that')
+    expect(printed).not.toContain('dips')
   })
 })

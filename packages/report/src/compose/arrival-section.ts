@@ -1,9 +1,11 @@
 import { sizeComparedAt, tireAgeSeen } from '@bayledger/ledger/questions/sidewall-seen'
+import { wearAt } from '@bayledger/ledger/questions/wear-seen'
 import type { OrderState, TireRecord } from '@bayledger/ledger/state'
 import type { SidewallPrint } from '@bayledger/ledger/subjects/arrival/sidewall'
 import { tiresOf } from '@bayledger/reckoning/sheet'
 import { isAsNamed } from '@bayledger/reckoning/tire/compare-sizes'
 import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
+import { wornTireWords } from '@bayledger/wording/worn-tires'
 import type { Block, Cell, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
@@ -24,6 +26,7 @@ export const arrivalSection = (state: OrderState, context: ReportContext): Secti
     damageTable(state, context),
     printTable(state, context),
     ...otherTires(state, context),
+    ...wornTires(state, context),
   ],
 })
 
@@ -163,6 +166,14 @@ const otherTires = (state: OrderState, context: Spoken): Block[] =>
     })
     return [paragraph(text, tire.written.seq)]
   })
+
+/** What wear hints at: no finding, and said as none. */
+const wornTires = (state: OrderState, context: Spoken): Block[] =>
+  wheelsOf(state).flatMap((wheel): Block[] =>
+    wornTireWords(context.language.tirePrints, wheel, wearAt(state, wheel)).map((text) =>
+      paragraph(text, state.arrival.tires[wheel]?.written.seq ?? null),
+    ),
+  )
 
 const stemCell = (context: Spoken, tire: TireRecord | null): Cell => {
   const parts = [

@@ -143,9 +143,11 @@ const isUnpunctured = ({ tireDamage }: TireRecord): boolean =>
 /** What a later version of the entry added: absent where no entry said it. */
 const lastSaid = (before: TireRecord | null, now: TireRecord): Partial<TireRecord> =>
   Object.fromEntries(
-    (['punctures', 'sizeSeen', 'dateCodeSeen', 'casing'] as const).flatMap((member) => {
-      const seen =
-        now[member] ?? (member === 'punctures' && isUnpunctured(now) ? undefined : before?.[member])
-      return seen === undefined ? [] : [[member, seen]]
-    }),
+    (['punctures', 'sizeSeen', 'dateCodeSeen', 'casing', 'treadAcross', 'wearSeen'] as const).flatMap(
+      (member) => {
+        const seen =
+          now[member] ?? (member === 'punctures' && isUnpunctured(now) ? undefined : before?.[member])
+        return seen === undefined ? [] : [[member, seen]]
+      },
+    ),
   )

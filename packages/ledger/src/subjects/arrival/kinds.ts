@@ -10,6 +10,7 @@ import {
 } from '@bayledger/reckoning/evidence/evidence'
 import { Pressure, Temperature } from '@bayledger/reckoning/quantity'
 import { StepKey } from '@bayledger/reckoning/step'
+import { wearsSeen } from '@bayledger/reckoning/tire/wear-hints'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
@@ -60,13 +61,16 @@ export const CouldNotBeChecked = z.strictObject({ field: plainText(60), why: pla
 
 const stepKey = z.nullable(StepKey)
 
+/** Of a tread, in 32nds of an inch. */
+const depth = z.number().check(z.gte(0), z.lte(40))
+
 const tireSeen = {
   when: z.enum(['arrival', 'inside']),
   stepKey,
   wheel: WheelPosition,
   valve: z.nullable(ValveKind),
   stem: z.nullable(StemCondition),
-  treadDepth32nds: z.nullable(z.number().check(z.gte(0), z.lte(40))),
+  treadDepth32nds: z.nullable(depth),
   tireAgeYears: z.nullable(z.number().check(z.gte(0), z.lte(60))),
   sensorAgeMonths: z.nullable(z.int().check(z.gte(0), z.lte(400))),
   sealantSeen: z.nullable(z.boolean()),
@@ -101,6 +105,9 @@ const inside = z.nullable(
   z.enum(['sound', 'run-low-damage', 'cord', 'separation', 'earlier-repair', 'foreign-body']),
 )
 
+/** Absent: nobody looked for holes. */
+const punctures = z.optional(z.array(PunctureRecord).check(z.maxLength(20)))
+
 /** Until version 4 a hole had a place, and nothing was said of its distance to another. */
 const singleHoles = z.optional(z.array(z.strictObject({ ...hole, place: holePlace })).check(z.maxLength(20)))
 
@@ -111,6 +118,13 @@ const sidewall = {
   dateCodeSeen: z.optional(SidewallPrint),
   /** The body plies, as the sidewall says. Absent: nobody read it. */
   casing: z.optional(Casing),
+}
+
+const wear = {
+  /** Depths from one shoulder to the other, in 32nds of an inch; inner is toward the vehicle. Absent: nobody read them. */
+  treadAcross: z.optional(z.strictObject({ inner: depth, middle: depth, outer: depth })),
+  /** What is seen or felt around the tire. Absent: nobody looked for it. */
+  wearSeen: z.optional(z.enum(wearsSeen)),
 }
 
 const telltale = {
@@ -138,9 +152,9 @@ export const arrivalKinds = {
     z.strictObject({
       ...tireSeen,
       ...sidewall,
+      ...wear,
       inside,
-      /** Absent: nobody looked for holes. */
-      punctures: z.optional(z.array(PunctureRecord).check(z.maxLength(20))),
+      punctures,
     }),
     {
       roles,
@@ -157,6 +171,7 @@ export const arrivalKinds = {
           z.strictObject({ ...tireSeen, ...sidewall, inside, punctures: singleHoles }),
           (payload) => payload,
         ),
+        earlierVersion(z.strictObject({ ...tireSeen, ...sidewall, inside, punctures }), (payload) => payload),
       ],
     },
   ),

@@ -12,6 +12,7 @@ import { useRecord } from '../record/use-record.ts'
 import { useCalendarDay } from '../session/today.ts'
 import { NotPossibleForm } from './not-possible-form.tsx'
 import { lookRows, partRows, tireInspectedOf } from './tire-rows.ts'
+import { acrossFault } from './wear-rows.ts'
 
 type TireFormProps = {
   state: OrderState
@@ -46,7 +47,7 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
     )
   const byPart = row !== undefined || other === 'parts'
   const rowsFor = (values: RowValues) =>
-    byPart ? partRows(values, today, sidewallOf(state, wheel)) : lookRows(values, wheel)
+    byPart ? partRows(values, wheel, today, sidewallOf(state, wheel)) : lookRows(values, wheel)
   return (
     <RowForm
       key={byPart ? 'parts' : 'look'}
@@ -59,7 +60,7 @@ export function TireForm({ state, wheel, tabs, row, nextWords, onDone }: TireFor
       recordWord={nextWords === null || byPart ? 'Record what was looked at' : `Record · next ${nextWords}`}
       whyNot={(values) =>
         rowsFor(values).some(({ key }) => values[key])
-          ? undefined
+          ? acrossFault(values)
           : 'Look at one thing at least, or go on to another.'
       }
       busy={busy}

@@ -8,6 +8,7 @@ import type { Row } from '../form/rows.ts'
 import { punctureRows, puncturesOf } from '../holes/puncture-rows.ts'
 import { yearsByDateCode } from './date-code-row.ts'
 import { sidewallRows, sidewallSeen } from './sidewall-rows.ts'
+import { acrossOf, wearOf, wearRows } from './wear-rows.ts'
 
 const optional = 'not looked at'
 const number = { kind: 'number', optional, low: 0 } as const
@@ -110,6 +111,7 @@ export const lookRows = (values: RowValues, wheel: WheelPosition): readonly Row[
 /** Everything that can be seen of a wheel, each part for itself. */
 export const partRows = (
   values: RowValues,
+  wheel: WheelPosition,
   today: CalendarDay,
   sidewall: Parameters<typeof sidewallRows>[2],
 ): readonly Row[] => [
@@ -126,6 +128,7 @@ export const partRows = (
   },
   { ...stem, optional },
   { ...treadTyped, ...number, key: 'treadTyped', high: 40 },
+  ...wearRows(values, wheel),
   ...sidewallRows(values, today, sidewall),
   {
     ...number,
@@ -167,15 +170,16 @@ export const tireInspectedOf = (
   today: CalendarDay,
 ): PayloadOf<'tire.inspected'> => {
   const isSound = values.look === 'sound'
+  const across = acrossOf(values)
   return {
     when: 'arrival',
     stepKey: null,
     wheel,
     valve: oneOf(ValveKind.options, values.valve),
     stem: isSound ? 'sound' : oneOf(StemCondition.options, values.stem),
-    treadDepth32nds: numberFrom(
-      (values.tread && values.tread !== 'other' ? values.tread : values.treadTyped) ?? '',
-    ),
+    treadDepth32nds:
+      numberFrom((values.tread && values.tread !== 'other' ? values.tread : values.treadTyped) ?? '') ??
+      (across && Math.min(across.inner, across.middle, across.outer)),
     tireAgeYears: yearsByDateCode(values.dateCode, today),
     sensorAgeMonths: numberFrom(values.sensorAge ?? ''),
     sealantSeen: values.sealant ? values.sealant === 'yes' : null,
@@ -184,6 +188,7 @@ export const tireInspectedOf = (
     inside: null,
     ...(!isSound && isPunctured(values) ? { punctures: puncturesOf(values, 'outside') } : {}),
     ...sidewallSeen(values),
+    ...wearOf(values),
   }
 }
 

@@ -1,11 +1,14 @@
 import { missingOnArrival, placardPsi } from '@bayledger/ledger/questions/gates'
+import { wearAt } from '@bayledger/ledger/questions/wear-seen'
 import type { OrderState } from '@bayledger/ledger/state'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { gates } from '@bayledger/wording/en/gates'
 import { lights } from '@bayledger/wording/en/lights'
 import { observations } from '@bayledger/wording/en/observations'
+import { tirePrints } from '@bayledger/wording/en/tire-prints'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { gateWords } from '@bayledger/wording/gates'
+import { wornTireWords } from '@bayledger/wording/worn-tires'
 import { SeverityMark } from '../../../features/findings/severity-mark.tsx'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
@@ -47,6 +50,11 @@ export function AsReceived({ order }: OrderPart) {
                 : 'not checked'}
             </Line>
           </Lines>
+          {readingOrder
+            .flatMap((wheel) => wornTireWords(tirePrints, wheel, wearAt(state, wheel)))
+            .map((sentence) => (
+              <p key={sentence}>{sentence}</p>
+            ))}
           {begun && missing.length > 0 ? (
             <SeverityMark severity="not-checked">
               <ul>
