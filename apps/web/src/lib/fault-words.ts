@@ -31,6 +31,8 @@ export const outOfRange = (value: string, unit: string, low: number, high: numbe
 
 export const dateCodeFaults = { short: 'Four digits: week, then year.' } as const
 
+export const treadFaults = { notAllThree: 'Read the tread at all three places, or at none of them.' } as const
+
 export const partFaults = {
   madeMonth: 'Type year and month like 2025-08, or leave it out.',
 } as const

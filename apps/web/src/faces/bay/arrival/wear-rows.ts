@@ -2,6 +2,7 @@ import type { TireRecord } from '@bayledger/ledger/state'
 import { type TreadAcross, wearHint, wearsSeen } from '@bayledger/reckoning/tire/wear-hints'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { tirePrints } from '@bayledger/wording/en/tire-prints'
+import { treadFaults } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import type { Row } from '../form/rows.ts'
@@ -57,9 +58,7 @@ export const acrossOf = (values: RowValues): TreadAcross | null => {
 
 /** Two readings say nothing of a pattern. */
 export const acrossFault = (values: RowValues): string | undefined =>
-  acrossOf(values) === null && places.some(([key]) => values[key])
-    ? 'Read the tread at all three places, or at none of them.'
-    : undefined
+  acrossOf(values) === null && places.some(([key]) => values[key]) ? treadFaults.notAllThree : undefined
 
 /** What was read of the wear, as the ledger takes it; nothing is absent that was typed. */
 export const wearOf = (values: RowValues): Pick<TireRecord, 'treadAcross' | 'wearSeen'> => {
