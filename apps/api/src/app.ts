@@ -52,6 +52,7 @@ import { identifyWith } from './http/identify.ts'
 import { guardReplies, registerContract } from './http/register-contract.ts'
 import { setSecurityHeaders } from './http/security-headers.ts'
 import { serveWeb } from './http/serve-web.ts'
+import type { Answered } from './observe/answered.ts'
 
 export type AppOptions = {
   readonly parts: Parts
@@ -63,6 +64,8 @@ export type AppOptions = {
   readonly callsPerMinute: number
   /** Whether replies that hold a whole ledger are checked against the contract too. */
   readonly checksEveryReply: boolean
+  /** Hears of each request that was answered. */
+  readonly answered?: (request: Answered) => void
 }
 
 /** Puts the service together, top to bottom: headers, limits, the contract with its handlers, the three faces. */
@@ -73,6 +76,7 @@ export const buildApp = async ({
   https,
   callsPerMinute,
   checksEveryReply,
+  answered,
 }: AppOptions): Promise<FastifyInstance> => {
   const app = fastify({
     ...(logger ? { loggerInstance: logger } : { logger: false }),
@@ -97,6 +101,7 @@ export const buildApp = async ({
     addHeadersOnExceeding: noLimitHeaders,
   })
   logRequests(app)
+  if (answered) reportRequests(app, answered)
   guardReplies(app, contract)
   // After the guard, which may put another reply in the place of one that it refuses.
   compressReplies(app)
@@ -175,6 +180,21 @@ const noLimitHeaders = {
 const tooMany = (_request: unknown, { ttl }: { ttl: number }) => {
   const seconds = Math.max(1, Math.ceil(ttl / 1000))
   return new AppError({ code: 'TOO_MANY_REQUESTS', seconds }, { retryAfterSeconds: seconds })
+}
+
+const reportRequests = (app: FastifyInstance, answered: (request: Answered) => void): void => {
+  app.addHook('onResponse', (request, reply, done) => {
+    const { traceparent } = request.headers
+    answered({
+      method: request.method,
+      route: request.routeOptions.url ?? 'none',
+      status: reply.statusCode,
+      seconds: reply.elapsedTime / 1000,
+      requestId: request.id,
+      traceparent: typeof traceparent === 'string' ? traceparent : null,
+    })
+    done()
+  })
 }
 
 /** One line a request; neither bodies nor cookies nor the query, which may hold a name. */

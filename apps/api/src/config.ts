@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import * as z from 'zod/mini'
+import type { MetricsPlace } from './observe/serve-metrics.ts'
 
 /** Environment variables; only this file reads them. */
 const Environment = z.object({
@@ -22,6 +23,9 @@ const Environment = z.object({
   SHOP_SEED: z._default(z.enum(['demo', 'demo-day', 'none']), 'demo'),
   LOG_LEVEL: z._default(z.enum(['debug', 'info', 'warn', 'error', 'silent']), 'warn'),
   CALLS_PER_MINUTE: z._default(z.coerce.number().check(z.int(), z.gte(60)), 3_000),
+  METRICS_PORT: z.optional(z.coerce.number().check(z.int(), z.gte(0), z.lte(65_535))),
+  METRICS_HOST: z._default(z.string().check(z.minLength(1)), '127.0.0.1'),
+  OTEL_EXPORTER_OTLP_TRACES_ENDPOINT: z.optional(z.url({ protocol: /^https?$/ })),
 })
 
 const allowed: Readonly<Record<keyof z.infer<typeof Environment>, string>> = {
@@ -43,6 +47,9 @@ const allowed: Readonly<Record<keyof z.infer<typeof Environment>, string>> = {
   SHOP_SEED: 'demo, demo-day (without the year before it) or none',
   LOG_LEVEL: 'debug, info, warn, error or silent',
   CALLS_PER_MINUTE: 'a whole number of 60 or more',
+  METRICS_PORT: 'a port from 0 to 65535',
+  METRICS_HOST: 'a host or address on which the metrics are read, 127.0.0.1 by default',
+  OTEL_EXPORTER_OTLP_TRACES_ENDPOINT: 'an address such as http://127.0.0.1:4318/v1/traces',
 }
 
 export type Config = {
@@ -62,6 +69,10 @@ export type Config = {
   readonly seed: 'demo' | 'demo-day' | 'none'
   readonly logLevel: string
   readonly callsPerMinute: number
+  /** `null` where nobody reads metrics. */
+  readonly metrics: MetricsPlace | null
+  /** Where traces are sent by OTLP; `null`: nowhere. */
+  readonly tracesEndpoint: string | null
 }
 
 export class ConfigProblem extends Error {
@@ -118,6 +129,9 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
     seed: values.SHOP_SEED,
     logLevel: values.LOG_LEVEL,
     callsPerMinute: values.CALLS_PER_MINUTE,
+    metrics:
+      values.METRICS_PORT === undefined ? null : { host: values.METRICS_HOST, port: values.METRICS_PORT },
+    tracesEndpoint: values.OTEL_EXPORTER_OTLP_TRACES_ENDPOINT ?? null,
   })
 }
 

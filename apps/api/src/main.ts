@@ -12,6 +12,7 @@ import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
 import { messageKeeper } from './message-keeper.ts'
+import { observe } from './observe/observe.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
@@ -104,6 +105,8 @@ const assemble = async (
   const messages = messageKeeper(parts, (words, error) => logger.error({ err: error }, words))
   messages.keep()
   undo.push(() => messages.stop())
+  const observed = await observe(config, { pool, live }, say)
+  undo.push(() => observed.stop())
   const app = await buildApp({
     parts,
     logger,
@@ -111,6 +114,7 @@ const assemble = async (
     ...(config.tls ? { https: config.tls } : {}),
     callsPerMinute: config.callsPerMinute,
     checksEveryReply: false,
+    answered: observed.answered,
   })
   undo.push(() => app.close())
   await app.listen({ port: config.port, host: config.host })

@@ -5,6 +5,8 @@ import type { FastifyReply } from 'fastify'
 export type LiveStreams = {
   readonly join: (reply: FastifyReply, shopId: string) => void
   readonly wake: (shopId: string, what: Wake) => void
+  /** How many are open. */
+  readonly count: () => number
   /** Ends every stream; clients come back by themselves. */
   readonly end: () => void
   readonly close: () => void
@@ -45,6 +47,7 @@ export const openStreams = (): LiveStreams => {
       const event = eventText(counter, what)
       for (const [reply, shop] of listeners) if (shop === shopId) reply.raw.write(event)
     },
+    count: () => listeners.size,
     end,
     close: () => {
       clearInterval(beating)

@@ -8,6 +8,8 @@ export type LiveHub = {
   /** Called after a commit in a shop. At most one message a shop leaves in 20 ms. */
   readonly wrote: (shopId: string, what: readonly Moved[] | 'tray') => void
   readonly join: (reply: FastifyReply, shopId: string) => void
+  /** How many streams are open in this process. */
+  readonly streams: () => number
   /** Ends every stream; clients come back by themselves. */
   readonly endStreams: () => void
   readonly close: () => Promise<void>
@@ -49,6 +51,7 @@ export const startLiveHub = async (
       }, gatherMs)
     },
     join: streams.join,
+    streams: streams.count,
     endStreams: streams.end,
     close: async () => {
       if (timer) {

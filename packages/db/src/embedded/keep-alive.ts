@@ -1,4 +1,5 @@
 import type { Client } from 'pg'
+import { keepLogBounded } from './bound-log.ts'
 import type { Cluster } from './cluster.ts'
 import { ensureRunning } from './ensure-running.ts'
 import { pause } from './pause.ts'
@@ -44,11 +45,13 @@ export async function keepAlive(cluster: Cluster, whenInUse: 'refuse' | 'join'):
     }
   }
   watch(running.connection)
+  const leaveLog = keepLogBounded(cluster.log, cluster.progress)
 
   return {
     port: running.port,
     stop: async () => {
       stopping = true
+      leaveLog()
       await restarting
       await running.connection.end().catch(() => undefined)
       await stopPostmaster(cluster, running.pid)

@@ -1,13 +1,13 @@
 import { spawn } from 'node:child_process'
-import { closeSync, existsSync, openSync, readFileSync, renameSync, statSync } from 'node:fs'
+import { closeSync, openSync, readFileSync, statSync } from 'node:fs'
 import { createServer } from 'node:net'
+import { boundLog } from './bound-log.ts'
 import type { Cluster } from './cluster.ts'
 import { isAlive } from './lock-file.ts'
 import { pause } from './pause.ts'
 import { EmbeddedPostgresProblem } from './problem.ts'
 import { plainEnvironment, runProgram } from './run-program.ts'
 
-const LARGEST_LOG_BYTES = 10_000_000
 const FAST_SHUTDOWN_SECONDS = 60
 
 /** A PostgreSQL that was just started and has perhaps already ended again. */
@@ -22,9 +22,7 @@ export type Postmaster = {
  * server of Bayledger first, which then stops PostgreSQL after its last request.
  */
 export function spawnPostmaster(cluster: Cluster, port: number): Postmaster {
-  if (existsSync(cluster.log) && statSync(cluster.log).size > LARGEST_LOG_BYTES) {
-    renameSync(cluster.log, `${cluster.log}.before`)
-  }
+  boundLog(cluster.log)
   const log = openSync(cluster.log, 'a', 0o600)
   const start = statSync(cluster.log).size
   const settings = {
