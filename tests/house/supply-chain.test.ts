@@ -34,10 +34,11 @@ describe('the manifests', () => {
     expect(looseVersions(JSON.stringify(planted))).toEqual(['one ^1.0.0', 'three *'])
   })
 
-  it('write the database client after npm ci, so that every command works on a fresh clone', () => {
-    expect(Manifest.parse(JSON.parse(textOf('package.json'))).scripts.prepare).toBe(
+  it('write the database client and link PostgreSQL after npm ci, so that every command works on a fresh clone', () => {
+    expect(Manifest.parse(JSON.parse(textOf('package.json'))).scripts.prepare?.split(' && ')).toEqual([
       'node packages/db/src/commands/generate.ts',
-    )
+      'node packages/db/src/commands/link-libraries.ts',
+    ])
   })
 })
 
