@@ -160,6 +160,11 @@ const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
     }),
   ENROLLMENT_CODE_REFUSED: () => shop.nobody.post('/api/devices', { code: 'ABCD-2345', name: 'Bay' }),
   ACCESS_REFUSED: async () => (await tablet.signIn('greta')).post('/api/customers', customer, once()),
+  PROOF_NEEDED: async () => {
+    const manager = await shop.desk('marguerite')
+    await shop.deps.pool.query("update sessions set proven_at = proven_at - interval '11 minutes'")
+    return manager.post('/api/enrollment-codes', { locationId: shop.demo.home.id })
+  },
   FIGURE_VERIFIED: async () => {
     const [{ sheetId, version, studs }] = (await desk.get('/api/sheets').expect(200)).body.sheets
     const entered = { figure: 'studTorque', studs, kind: 'maker-manual', reference: 'page 4' }

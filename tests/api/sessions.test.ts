@@ -10,6 +10,8 @@ afterAll(() => shop.stop())
 
 const { ottoline, rufus, greta } = people
 const minutes = (count: number) => count * 60_000
+/** What the desk says of a read while somebody uses it. */
+const byPerson = { 'bayledger-act': 'person' }
 
 describe('signing in at the desk', () => {
   it('gives a session in a cookie that no script reads and no other site sends', async () => {
@@ -50,7 +52,7 @@ describe('signing in at the desk', () => {
     const busy = await shop.desk('ottoline')
     for (let used = 0; used < 12 * 60 - 20; used += 20) {
       shop.clock.advance(minutes(20))
-      await busy.get('/api/sessions/current').expect(200)
+      await busy.call('get', '/api/sessions/current', byPerson).expect(200)
     }
     shop.clock.advance(minutes(20))
     await busy.get('/api/sessions/current').expect(401)
@@ -65,6 +67,24 @@ describe('signing in at the desk', () => {
     })
     expect((await before.get('/api/floor').expect(401)).body.code).toBe('SESSION_EXPIRED')
     await shop.withCookies(cookiesIn(again)).get('/api/floor').expect(200)
+  })
+
+  it('is not kept open by what a page reads by itself, only by what a person does', async () => {
+    const start = shop.clock.now().toISOString()
+    const left = await shop.desk('ottoline')
+    const used = await shop.desk('ottoline')
+    for (let passed = 0; passed < 40; passed += 10) {
+      await left.get('/api/floor').expect(200)
+      await used.call('get', '/api/floor', byPerson).expect(200)
+      if (passed < 30) shop.clock.advance(minutes(10))
+    }
+    shop.clock.advance(1)
+    expect((await left.get('/api/floor').expect(401)).body.code).toBe('SESSION_EXPIRED')
+    shop.clock.advance(minutes(20))
+    await used.post('/api/orders/019bb000-0000-7000-8000-000000000000/links').expect(404)
+    shop.clock.advance(minutes(25))
+    await used.get('/api/floor').expect(200)
+    shop.clock.set(start)
   })
 
   it('makes the token worthless at sign-out', async () => {

@@ -107,11 +107,12 @@ export const buildApp = async ({
   compressReplies(app)
   registerContract(app, contract, bindings(parts), {
     tls: parts.tls,
+    now: () => parts.clock.now(),
     checksEveryReply,
     scope: (shopId) => forShop(parts, shopId),
     identify: identifyWith(
       {
-        findSession: (tokenHash, mayRecall) => checkSession(parts, tokenHash, mayRecall),
+        findSession: (tokenHash, call) => checkSession(parts, tokenHash, call),
         findDevice: (tokenHash) => findDevice(parts, tokenHash),
         findLink: (tokenHash) => findLinkSession(parts, tokenHash),
       },

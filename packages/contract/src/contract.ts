@@ -43,7 +43,18 @@ import { places, placesCsv } from './places.ts'
 import { priceBook, pricesCsv } from './prices.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
-import { getSession, listShops, resumeAtBay, signInAtBay, signInAtDesk, signOut } from './sessions.ts'
+import {
+  endOneSession,
+  endOtherSessions,
+  getSession,
+  listSessions,
+  listShops,
+  proveAgain,
+  resumeAtBay,
+  signInAtBay,
+  signInAtDesk,
+  signOut,
+} from './sessions.ts'
 import { getSettings, listInstruments, listStock } from './settings.ts'
 import {
   createBlankSheet,
@@ -82,6 +93,10 @@ export const contract = [
   resumeAtBay,
   getSession,
   signOut,
+  proveAgain,
+  listSessions,
+  endOneSession,
+  endOtherSessions,
   createEnrollmentCode,
   enrollDevice,
   getDevice,

@@ -10,6 +10,7 @@ export const csvEndpoints = <const Name extends string, const Problem extends Er
   path,
   roles,
   problems = [],
+  proof,
 }: {
   /** For operation ids, as `People`. */
   readonly name: Name
@@ -19,8 +20,11 @@ export const csvEndpoints = <const Name extends string, const Problem extends Er
   readonly roles: readonly Role[]
   /** What else may be said against the list or a file as a whole. */
   readonly problems?: readonly Problem[]
+  /** Where an import needs a recent proof of who does it. */
+  readonly proof?: 'recent'
 }) => {
   const access = { who: 'desk', roles } as const
+  const changing = { ...access, ...(proof === undefined ? {} : { proof }) } as const
   return {
     write: endpoint({
       operationId: `export${name}`,
@@ -47,7 +51,7 @@ export const csvEndpoints = <const Name extends string, const Problem extends Er
       summary: 'Do what the preview of a CSV file showed, in one transaction.',
       method: 'POST',
       path: `${path}/import`,
-      access,
+      access: changing,
       once: true,
       query: CsvApply,
       ...csvFile,

@@ -25,7 +25,7 @@ export const createEnrollmentCode = endpoint({
   summary: 'Make a code that lets one tablet in; good once, for ten minutes, shown only now.',
   method: 'POST',
   path: '/api/enrollment-codes',
-  access: { who: 'desk' },
+  access: { who: 'desk', proof: 'recent' },
   body: z.strictObject({ locationId: Id }),
   replies: { 201: z.strictObject({ code: z.string(), expiresAt: Instant }) },
   problems: [],

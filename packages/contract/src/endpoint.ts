@@ -6,13 +6,15 @@ import type { ErrorCode } from './errors.ts'
  * Who may call: `desk` a person signed in at the desk; `staff` a person at the desk or on a tablet; `device` an
  * enrolled tablet with or without a person on it, or the desk; `customer-link` the holder of an order's link;
  * `public` anyone. `roles` narrows it to people who hold one of them. `session: 'checked-by-the-write'`: who calls may
- * be taken from memory, because the write itself refuses a session that is over.
+ * be taken from memory, because the write itself refuses a session that is over. `proof: 'recent'`: who calls has proven within the last
+ * ten minutes that it is them, by signing in or again since.
  */
 export type Access =
   | {
       readonly who: 'desk' | 'staff'
       readonly roles?: readonly Role[]
       readonly session?: 'checked-by-the-write'
+      readonly proof?: 'recent'
     }
   | { readonly who: 'device' | 'customer-link' | 'public' }
 

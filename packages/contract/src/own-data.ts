@@ -20,7 +20,7 @@ export const copyOwnData = endpoint({
     'A copy of all that is kept of one customer, for the customer: the same as JSON and as CSV. Nothing of earlier or later owners of a vehicle is in it. That it was made is recorded.',
   method: 'POST',
   path: '/api/customers/:customerId/own-data',
-  access,
+  access: { ...access, proof: 'recent' },
   params,
   replies: {
     201: z.strictObject({ asOf: Instant, data: z.array(OwnDatum), csv: z.string() }),

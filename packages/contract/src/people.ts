@@ -26,6 +26,7 @@ const base = recordEndpoints({
   roles: ['owner'],
   content: PersonContent,
   facts,
+  proof: 'recent',
 })
 
 const Person = recordOf(PersonContent, facts)
@@ -44,6 +45,7 @@ export const peopleCsv = csvEndpoints({
   path: '/api/people',
   roles: ['owner'],
   problems: ['SIGN_IN_NAME_TAKEN', 'LAST_OWNER'],
+  proof: 'recent',
 })
 
 export const getOwnRecord = endpoint({
@@ -63,7 +65,7 @@ const params = z.strictObject({ id: Id })
 export const setPin = endpoint({
   operationId: 'setPin',
   summary:
-    'Set a PIN: one’s own with the present PIN (the password where there is none), or as an owner somebody else’s. Ends their other sessions.',
+    'Set a PIN: one’s own with the present PIN (the password where there is none), or as an owner, with a recent proof, somebody else’s. Ends their other sessions.',
   method: 'PUT',
   path: '/api/people/:id/pin',
   access: { who: 'desk' },
@@ -72,13 +74,20 @@ export const setPin = endpoint({
   body: z.strictObject({ pin: z.string().check(z.maxLength(20)), present }),
   triesPerMinute: 30,
   replies: { 200: Person },
-  problems: ['RECORD_NOT_FOUND', 'PIN_UNSUITABLE', 'PIN_REFUSED', 'PASSWORD_REFUSED', 'SIGN_IN_BLOCKED'],
+  problems: [
+    'RECORD_NOT_FOUND',
+    'PIN_UNSUITABLE',
+    'PIN_REFUSED',
+    'PASSWORD_REFUSED',
+    'SIGN_IN_BLOCKED',
+    'PROOF_NEEDED',
+  ],
 })
 
 export const setPassword = endpoint({
   operationId: 'setPassword',
   summary:
-    'Set a password: one’s own with the present one (the PIN where there is none), or as an owner somebody else’s. Ends their other sessions.',
+    'Set a password: one’s own with the present one (the PIN where there is none), or as an owner, with a recent proof, somebody else’s. Ends their other sessions.',
   method: 'PUT',
   path: '/api/people/:id/password',
   access: { who: 'desk' },
@@ -87,5 +96,12 @@ export const setPassword = endpoint({
   body: z.strictObject({ password: z.string().check(z.maxLength(200)), present }),
   triesPerMinute: 30,
   replies: { 200: Person },
-  problems: ['RECORD_NOT_FOUND', 'PASSWORD_UNSUITABLE', 'PIN_REFUSED', 'PASSWORD_REFUSED', 'SIGN_IN_BLOCKED'],
+  problems: [
+    'RECORD_NOT_FOUND',
+    'PASSWORD_UNSUITABLE',
+    'PIN_REFUSED',
+    'PASSWORD_REFUSED',
+    'SIGN_IN_BLOCKED',
+    'PROOF_NEEDED',
+  ],
 })

@@ -16,6 +16,7 @@ const { list, read, put } = recordEndpoints({
   roles: editors,
   content: PriceBookContent,
   facts: PriceBookFacts,
+  proof: 'recent',
 })
 
 /** A shop has one price book, under the shop's own id. Saving makes a version; estimates that were issued keep theirs. */
@@ -28,4 +29,5 @@ export const pricesCsv = csvEndpoints({
   path: '/api/price-book',
   roles: editors,
   problems: ['RECORD_NOT_FOUND'],
+  proof: 'recent',
 })

@@ -36,6 +36,7 @@ export const recordEndpoints = <
   roles,
   content,
   facts,
+  proof,
 }: {
   /** For operation ids, as `Place` and `Places`. */
   readonly name: Name
@@ -45,10 +46,13 @@ export const recordEndpoints = <
   readonly roles: readonly Role[]
   readonly content: Content
   readonly facts: Facts
+  /** Where a change of it needs a recent proof of who makes it. */
+  readonly proof?: 'recent'
 }) => {
   const kept = recordOf(content, facts)
   const body = z.strictObject({ content, sure: Sure })
   const access = { who: 'desk', roles } as const
+  const changing = { ...access, ...(proof === undefined ? {} : { proof }) } as const
   const params = z.strictObject({ id: Id })
   return {
     list: endpoint({
@@ -65,7 +69,7 @@ export const recordEndpoints = <
       summary: `Add a ${words.one}.`,
       method: 'POST',
       path,
-      access,
+      access: changing,
       once: true,
       body,
       replies: { 201: kept },
@@ -86,7 +90,7 @@ export const recordEndpoints = <
       summary: `Save a ${words.one}; \`If-Match\` names the version that was read.`,
       method: 'PUT',
       path: `${path}/:id`,
-      access,
+      access: changing,
       ifMatch: true,
       params,
       body,

@@ -6,5 +6,7 @@ export const securityEventKinds = [
   'password-failed',
   'wait-began',
   'signed-out',
+  'session-ended',
+  'proven-again',
 ] as const
 export type SecurityEventKind = (typeof securityEventKinds)[number]

@@ -70,6 +70,64 @@ export const resumeAtBay = endpoint({
   problems: ['DEVICE_UNKNOWN', 'PIN_REFUSED', 'SIGNATURE_REFUSED', 'SESSION_EXPIRED'],
 })
 
+export const proveAgain = endpoint({
+  operationId: 'proveAgain',
+  summary: 'Prove again that it is you, for what needs a recent proof; good for ten minutes.',
+  method: 'POST',
+  path: '/api/sessions/current/proof',
+  access: { who: 'desk' },
+  body: z.strictObject({ password: z.string().check(z.minLength(1), z.maxLength(200)) }),
+  triesPerMinute: 20,
+  replies: { 204: null },
+  problems: ['PASSWORD_REFUSED', 'SIGN_IN_BLOCKED'],
+})
+
+/** `lastUsedAt`: when the person last did something there. `browser`: what the browser says of itself. */
+export const OpenSession = z.strictObject({
+  sessionId: Id,
+  kind: z.enum(['desk', 'bay']),
+  device: z.nullable(z.string()),
+  address: z.nullable(z.string()),
+  browser: z.nullable(z.string()),
+  startedAt: Instant,
+  lastUsedAt: Instant,
+  isThisOne: z.boolean(),
+})
+export type OpenSession = z.infer<typeof OpenSession>
+
+export const listSessions = endpoint({
+  operationId: 'listSessions',
+  summary: 'Where a person is signed in; one’s own, or as an owner anybody’s. The newest first.',
+  method: 'GET',
+  path: '/api/people/:id/sessions',
+  access: { who: 'desk' },
+  params: z.strictObject({ id: Id }),
+  replies: { 200: z.strictObject({ sessions: z.array(OpenSession) }) },
+  problems: [],
+})
+
+export const endOneSession = endpoint({
+  operationId: 'endOneSession',
+  summary: 'End one session of a person: one’s own, or as an owner anybody’s. One that is over stays over.',
+  method: 'DELETE',
+  path: '/api/people/:id/sessions/:sessionId',
+  access: { who: 'desk' },
+  params: z.strictObject({ id: Id, sessionId: Id }),
+  replies: { 204: null },
+  problems: ['PROOF_NEEDED'],
+})
+
+export const endOtherSessions = endpoint({
+  operationId: 'endOtherSessions',
+  summary: 'End every session of a person but the one that calls: one’s own, or as an owner anybody’s.',
+  method: 'DELETE',
+  path: '/api/people/:id/sessions',
+  access: { who: 'desk' },
+  params: z.strictObject({ id: Id }),
+  replies: { 200: z.strictObject({ ended: z.int() }) },
+  problems: ['PROOF_NEEDED'],
+})
+
 export const getSession = endpoint({
   operationId: 'getSession',
   summary: 'Who is signed in here.',

@@ -30,6 +30,7 @@ export const tablets = recordEndpoints({
   roles: ['manager', 'owner'],
   content: TabletContent,
   facts: TabletFacts,
+  proof: 'recent',
 })
 
 /** A file renames and moves tablets; it adds none and puts none out. */
@@ -38,4 +39,5 @@ export const tabletsCsv = csvEndpoints({
   words: 'tablets',
   path: '/api/tablets',
   roles: ['manager', 'owner'],
+  proof: 'recent',
 })

@@ -75,7 +75,7 @@ export const putTexts = endpoint({
   summary: 'Write a new version of the texts; reports that are sealed keep the version that they printed.',
   method: 'PUT',
   path: '/api/register/texts',
-  access: { who: 'desk', roles: ['owner'] },
+  access: { who: 'desk', roles: ['owner'], proof: 'recent' },
   ifMatch: true,
   body: z.strictObject({ content: TextsContent, sure: Sure }),
   replies: { 200: Texts },
@@ -87,4 +87,5 @@ export const textsCsv = csvEndpoints({
   words: 'own texts',
   path: '/api/register/texts',
   roles: ['owner'],
+  proof: 'recent',
 })

@@ -50,6 +50,7 @@ export type ProblemValues = {
   SIGNATURE_REFUSED: { readonly why: 'no-key' | 'differs' }
   ENROLLMENT_CODE_REFUSED: { readonly minutes: number }
   ACCESS_REFUSED: { readonly needs: 'desk' | readonly Role[] }
+  PROOF_NEEDED: Nothing
   LINK_REFUSED: Nothing
   /** Where the page opens, as an address of the machine itself. */
   FIRST_PAGE_ELSEWHERE: { readonly address: string }

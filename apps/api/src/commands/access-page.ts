@@ -33,7 +33,8 @@ export const accessPage = (): string =>
     '',
     '## Routes',
     '',
-    'A reply may hold less for some callers: a tablet and a technician get no prices and no telephone number.',
+    'A reply may hold less for some callers: a tablet and a technician get no prices and no telephone number. *With a recent proof*: whoever',
+    'calls has signed in, or proven again that it is them, within the last ten minutes.',
     '',
     table(
       ['Route', 'What it does', 'Who'],
@@ -53,7 +54,8 @@ const table = (head: readonly string[], rows: readonly (readonly string[])[]): s
 
 const whoWords = (access: Access): string => {
   const held: readonly Role[] = ('roles' in access ? access.roles : undefined) ?? []
-  return held.length === 0 ? who[access.who] : `${who[access.who]}: ${held.join(', ')}`
+  const whom = held.length === 0 ? who[access.who] : `${who[access.who]}: ${held.join(', ')}`
+  return 'proof' in access ? `${whom}; with a recent proof` : whom
 }
 
 const who: Readonly<Record<Access['who'], string>> = {

@@ -15,6 +15,8 @@ export type StaffActor = Minted & {
   readonly deviceId: string | null
   readonly locationId: string | null
   readonly expiresAt: Date
+  /** When they last proved that it is them. */
+  readonly provenAt: Date
 }
 
 /** An enrolled tablet, no matter who holds it. */
@@ -52,4 +54,6 @@ export type FoundSession = {
   readonly deviceId: string | null
   readonly locationId: string | null
   readonly expiresAt: Date
+  /** When they last proved that it is them. */
+  readonly provenAt: Date
 }

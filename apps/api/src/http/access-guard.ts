@@ -1,9 +1,10 @@
 import type { Access } from '@bayledger/contract/endpoint'
 import type { Actor } from '../core/actor.ts'
 import { AppError } from '../core/app-error.ts'
+import { refuseUnlessProven } from '../core/recent-proof.ts'
 
-/** Refuses an actor without access to the endpoint: 401 if unidentified, 403 if identified. */
-export const refuseUnlessAllowed = (access: Access, actor: Actor): void => {
+/** Refuses an actor without access to the endpoint: 401 if unidentified, 403 if identified or not proven lately. */
+export const refuseUnlessAllowed = (access: Access, actor: Actor, now: Date): void => {
   if (access.who === 'public') return
   if (access.who === 'customer-link') {
     if (actor.who === 'customer') return
@@ -22,4 +23,5 @@ export const refuseUnlessAllowed = (access: Access, actor: Actor): void => {
   const roles = 'roles' in access ? access.roles : undefined
   if (roles && !actor.roles.some((role) => roles.includes(role)))
     throw new AppError({ code: 'ACCESS_REFUSED', needs: roles })
+  if ('proof' in access) refuseUnlessProven(actor, now)
 }

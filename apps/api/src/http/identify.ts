@@ -15,8 +15,7 @@ import { readCookie } from './cookies.ts'
 
 /** What `identify` needs from the features that keep sessions, tablets and links. */
 export type Credentials = {
-  /** `mayRecall`: a session from memory will do, because the write itself refuses one that is over. */
-  readonly findSession: (tokenHash: string, mayRecall: boolean) => Promise<FoundSession | 'over' | null>
+  readonly findSession: (tokenHash: string, call: SessionCall) => Promise<FoundSession | 'over' | null>
   readonly findDevice: (
     tokenHash: string,
   ) => Promise<{ shopId: string; deviceId: string; locationId: string } | null>
@@ -24,6 +23,16 @@ export type Credentials = {
     tokenHash: string,
   ) => Promise<{ shopId: string; linkId: string; orderId: string } | null>
 }
+
+/**
+ * `mayRecall`: a session from memory will do, because the write itself refuses one that is over. `isAct`: a person did
+ * something for this call, as opposed to a page that reads by itself.
+ */
+export type SessionCall = { readonly mayRecall: boolean; readonly isAct: boolean }
+
+/** A page says so of what it reads while somebody uses it. A write is always an act. */
+const isAct = ({ method, headers }: FastifyRequest): boolean =>
+  (method !== 'GET' && method !== 'HEAD') || headers['bayledger-act'] === 'person'
 
 export type Identify = (request: FastifyRequest, access: Access) => Promise<Actor>
 
@@ -42,7 +51,8 @@ export const identifyWith =
       return link ? mint<CustomerActor>({ who: 'customer', ...link }) : nobody
     }
     const mayRecall = 'session' in access && access.session === 'checked-by-the-write'
-    const staff = await findStaff(request, (hash) => credentials.findSession(hash, mayRecall), tls)
+    const call = { mayRecall, isAct: isAct(request) }
+    const staff = await findStaff(request, (hash) => credentials.findSession(hash, call), tls)
     if (staff && staff !== 'over') return mint<StaffActor>({ who: 'staff', ...staff })
     const token = readCookie(request, 'device', tls)
     const device = token === null ? null : await credentials.findDevice(tokenDigest(token))

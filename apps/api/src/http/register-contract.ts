@@ -22,6 +22,7 @@ export type Gate = {
   /** Also of replies that are long and made of what was checked before. */
   readonly checksEveryReply: boolean
   readonly tls: boolean
+  readonly now: () => Date
   readonly identify: (request: FastifyRequest, access: Endpoint['access']) => Promise<Actor>
 }
 
@@ -89,7 +90,7 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
     },
     preHandler: async (request) => {
       const actor = await gate.identify(request, endpoint.access)
-      refuseUnlessAllowed(endpoint.access, actor)
+      refuseUnlessAllowed(endpoint.access, actor, gate.now())
       request.actor = actor
     },
     handler: async (request, reply) => {

@@ -10,6 +10,7 @@ export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
     'SERVICE_UNAVAILABLE',
     'INTERNAL_FAULT',
     ...accessProblems[endpoint.access.who],
+    ...('proof' in endpoint.access ? (['PROOF_NEEDED'] as const) : []),
     ...(writes ? (['REQUEST_FROM_ELSEWHERE'] as const) : []),
     ...(endpoint.body
       ? (['REQUEST_UNREADABLE', 'REQUEST_TOO_LARGE', 'REQUEST_NOT_JSON', 'FIELDS_INVALID'] as const)

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import * as z from 'zod/mini'
 import { call, patienceMilliseconds } from './api-client.ts'
 import { isCallProblem } from './problem.ts'
+import { askForProofBy } from './proof.ts'
 
 // The client names paths only; a page's own address completes them. Here a real server stands in for the page's.
 let origin = ''
@@ -25,6 +26,11 @@ const server = createServer(async (request, response) => {
         requestId: 'r1',
       }),
     )
+  } else if (request.url?.startsWith('/api/guarded') && !isProven) {
+    response.writeHead(403, { 'content-type': 'application/problem+json' })
+    response.end(
+      JSON.stringify({ title: 'Prove again', status: 403, code: 'PROOF_NEEDED', detail: 'Type it again.' }),
+    )
   } else if (request.url?.startsWith('/api/foreign')) {
     response.writeHead(502, { 'content-type': 'text/html' }).end('<h1>Bad gateway</h1>')
   } else if (request.url?.startsWith('/api/portal')) {
@@ -40,6 +46,7 @@ const server = createServer(async (request, response) => {
     response.writeHead(200, { 'content-type': 'application/json' }).end('{"says":"heard","since":"later"}')
   }
 })
+let isProven = false
 let heardSilent: (() => void) | null = null
 const pageFetch = globalThis.fetch
 
@@ -151,5 +158,28 @@ describe('calling an endpoint', () => {
     await heard
     stop.abort()
     expect(isCallProblem(await outcome)).toBe(false)
+  })
+
+  it('asks for a proof where one is needed, and sends the same again, key and all', async () => {
+    const guarded = endpoint({ ...change, operationId: 'guarded', path: '/api/guarded/:thingId' })
+    const given = {
+      params: { thingId: 'g' },
+      query: { part: 'x' },
+      body: { psi: 34.5 },
+      version: 3,
+      idempotencyKey: 'one-act',
+    }
+    askForProofBy(async () => false)
+    await expect(call(guarded, given)).rejects.toSatisfy((thrown) => isCallProblem(thrown, 'PROOF_NEEDED'))
+    const before = seen.length
+    askForProofBy(async () => {
+      isProven = true
+      return true
+    })
+    await call(guarded, given)
+    const [first, second, ...more] = seen.slice(before)
+    expect(more).toEqual([])
+    expect(second?.body).toBe('{"psi":34.5}')
+    expect(second?.headers['idempotency-key']).toBe(first?.headers['idempotency-key'])
   })
 })

@@ -8,7 +8,9 @@ import {
 } from '@bayledger/contract/endpoint'
 import type { Problem } from '@bayledger/contract/problem'
 import { screens } from '@bayledger/wording/en/screens'
+import { actedLately } from './person-acts.ts'
 import { CallProblem, isCallProblem } from './problem.ts'
+import { askForProof } from './proof.ts'
 
 type Given<Name extends string, Value> = [Value] extends [undefined] ? unknown : { [N in Name]: Value }
 
@@ -42,12 +44,22 @@ export const patienceMilliseconds = 30_000
 
 /**
  * Calls one endpoint of the service and gives its reply. Throws `CallProblem` for every problem reply, and with
- * the code `UNREACHABLE` when no answer came. Shows nothing, retries nothing.
+ * the code `UNREACHABLE` when no answer came. Shows nothing, retries nothing, but what needs a recent proof of who calls.
  *
  * The reply is not parsed again: the server checks every reply against the same schema, and a tablet that was
  * loaded last week must not refuse a field that was added since.
  */
 export async function call<const E extends Endpoint>(endpoint: E, given: CallWith<E>): Promise<ReplyOf<E>> {
+  try {
+    return await callOnce(endpoint, given)
+  } catch (thrown) {
+    // What was typed is still here, so that the same is sent again once the person has proven that it is them.
+    if (!isCallProblem(thrown, 'PROOF_NEEDED') || !(await askForProof())) throw thrown
+    return callOnce(endpoint, given)
+  }
+}
+
+async function callOnce<const E extends Endpoint>(endpoint: E, given: CallWith<E>): Promise<ReplyOf<E>> {
   const request = given as AnyCall
   const patience = new AbortController()
   const { patienceSeconds } = endpoint as Endpoint
@@ -73,6 +85,7 @@ async function send(endpoint: Endpoint, request: AnyCall): Promise<Response> {
   const page = globalThis.location?.pathname ?? ''
   if (page.startsWith('/bay')) headers['bayledger-face'] = 'bay'
   else if (page.startsWith('/desk')) headers['bayledger-face'] = 'desk'
+  if (actedLately()) headers['bayledger-act'] = 'person'
   if (request.body !== undefined) headers['content-type'] = endpoint.bodyIs ?? 'application/json'
   if (request.idempotencyKey !== undefined) headers['idempotency-key'] = request.idempotencyKey
   if (request.version !== undefined) headers['if-match'] = `"${request.version}"`

@@ -191,6 +191,11 @@ export const problems: ProblemsWording = {
     title: 'The link is unknown, has ended or was withdrawn',
     detail: () => 'Open the newest link from the shop, or ask the shop for a new one.',
   },
+  PROOF_NEEDED: {
+    title: 'Prove again that it is you',
+    detail: () =>
+      'What changes people, tablets, prices or texts needs a proof that is less than ten minutes old. Type your password again, then do it once more.',
+  },
   CUSTOMER_NOT_FOUND: {
     title: 'There is no such customer',
     detail: () => 'Search for the customer again, or add a new one.',

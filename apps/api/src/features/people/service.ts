@@ -3,11 +3,11 @@ import type { Prisma } from '@bayledger/db/generated/client'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { refuseEasyPassword, refuseEasyPin } from '../../core/easy-secrets.ts'
+import { refuseUnlessOwnOrProvenOwner } from '../../core/own-or-owner.ts'
 import { createRecord, type Kept, listRecordVersions, putRecordIn } from '../../core/record-versions.ts'
 import type { Deps } from '../../deps.ts'
 import { checkPassword, checkPin } from '../sessions/service/check-secret.ts'
 import { hashPassword, passwordMatches } from '../sessions/service/hash-password.ts'
-import { refuseUnlessOwnOrOwner } from './policy.ts'
 import * as store from './store.ts'
 
 type Key = { readonly key: string; readonly requestHash: string }
@@ -57,13 +57,13 @@ type Setting = {
   readonly address: string
 }
 
-/** @throws ACCESS_REFUSED, PIN_UNSUITABLE, PIN_REFUSED, PASSWORD_REFUSED, SIGN_IN_BLOCKED, VERSION_STALE */
+/** @throws ACCESS_REFUSED, PROOF_NEEDED, PIN_UNSUITABLE, PIN_REFUSED, PASSWORD_REFUSED, SIGN_IN_BLOCKED, VERSION_STALE */
 export const setPin = async (
   deps: Deps,
   actor: StaffActor,
   { pin, ...setting }: Setting & { pin: string },
 ) => {
-  refuseUnlessOwnOrOwner(actor, setting.id)
+  refuseUnlessOwnOrProvenOwner(actor, setting.id, deps.clock.now())
   refuseEasyPin(pin)
   const { pinHash } = await proven(deps, actor, setting, 'pin')
   if (pinHash !== null && (await passwordMatches(pin, pinHash)))
@@ -71,13 +71,13 @@ export const setPin = async (
   return keepSecret(deps, actor, setting, { pinHash: await hashPassword(pin) })
 }
 
-/** @throws ACCESS_REFUSED, PASSWORD_UNSUITABLE, PIN_REFUSED, PASSWORD_REFUSED, SIGN_IN_BLOCKED, VERSION_STALE */
+/** @throws ACCESS_REFUSED, PROOF_NEEDED, PASSWORD_UNSUITABLE, PIN_REFUSED, PASSWORD_REFUSED, SIGN_IN_BLOCKED, VERSION_STALE */
 export const setPassword = async (
   deps: Deps,
   actor: StaffActor,
   { password, ...setting }: Setting & { password: string },
 ) => {
-  refuseUnlessOwnOrOwner(actor, setting.id)
+  refuseUnlessOwnOrProvenOwner(actor, setting.id, deps.clock.now())
   await refuseEasyPassword(password)
   const { passwordHash } = await proven(deps, actor, setting, 'password')
   if (passwordHash !== null && (await passwordMatches(password, passwordHash)))

@@ -1,10 +1,25 @@
-import type { Session } from '@bayledger/contract/sessions'
+import type { OpenSession, Session } from '@bayledger/contract/sessions'
+import type { OpenSessionRow } from './store/open-sessions.ts'
 import type { DeviceRow, SessionRow } from './store.ts'
 
 export const presentDevice = (device: DeviceRow) => ({
   deviceId: device.deviceId,
   name: device.name,
   location: { locationId: device.locationId, name: device.locationName, timeZone: device.timeZone },
+})
+
+export const presentOpenSession = (
+  { id, kind, device, address, browser, createdAt, lastSeenAt }: OpenSessionRow,
+  ownId: string,
+): OpenSession => ({
+  sessionId: id,
+  kind,
+  device,
+  address,
+  browser,
+  startedAt: createdAt.toISOString(),
+  lastUsedAt: lastSeenAt.toISOString(),
+  isThisOne: id === ownId,
 })
 
 export const presentSession = (session: SessionRow, now: Date): Session => ({

@@ -2,7 +2,8 @@ import * as contract from '@bayledger/contract/sessions'
 import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { bayLimits, deskLimits, knownBrowserMs } from './policy.ts'
-import { presentSession } from './present.ts'
+import { presentOpenSession, presentSession } from './present.ts'
+import * as open from './service/open-sessions.ts'
 import * as service from './service.ts'
 
 export const sessionRoutes = (parts: Parts): Binding[] => [
@@ -38,6 +39,26 @@ export const sessionRoutes = (parts: Parts): Binding[] => [
   bind(contract.getSession)(async ({ deps, actor }) => ({
     status: 200,
     body: presentSession(await service.getSession(deps, actor.sessionId), deps.clock.now()),
+  })),
+  bind(contract.proveAgain)(async ({ deps, actor, body, from: { address } }) => {
+    await open.proveAgain(deps, actor, { ...body, address })
+    return { status: 204 }
+  }),
+  bind(contract.listSessions)(async ({ deps, actor, params }) => ({
+    status: 200,
+    body: {
+      sessions: (await open.listSessions(deps, actor, params.id)).map((session) =>
+        presentOpenSession(session, actor.sessionId),
+      ),
+    },
+  })),
+  bind(contract.endOneSession)(async ({ deps, actor, params: { id, sessionId } }) => {
+    await open.endOneSession(deps, actor, { staffId: id, sessionId })
+    return { status: 204 }
+  }),
+  bind(contract.endOtherSessions)(async ({ deps, actor, params }) => ({
+    status: 200,
+    body: { ended: await open.endOtherSessions(deps, actor, params.id) },
   })),
   bind(contract.signOut)(async ({ deps, actor }) => {
     await service.signOut(deps, actor)

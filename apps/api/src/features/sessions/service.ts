@@ -144,6 +144,7 @@ const openSession = async (
     createdAt: now,
     lastSeenAt: now,
     expiresAt: new Date(now.getTime() + limits.absoluteMs),
+    provenAt: now,
     address,
     browser,
   })

@@ -12,6 +12,7 @@ export type SessionRow = {
   readonly device: DeviceRow | null
   readonly lastSeenAt: Date
   readonly expiresAt: Date
+  readonly provenAt: Date
 }
 
 export type DeviceRow = {
@@ -33,6 +34,7 @@ type Row = {
   shop_name: string
   last_seen_at: Date
   expires_at: Date
+  proven_at: Date
   device_id: string | null
   device_name: string
   location_id: string
@@ -41,7 +43,7 @@ type Row = {
 }
 
 const sessionColumns = `
-  select s.shop_id, s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at,
+  select s.shop_id, s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at, s.proven_at,
     d.id as device_id, d.name as device_name, l.id as location_id, l.name as location_name, l.time_zone
   from sessions s
   join staff p on p.shop_id = s.shop_id and p.id = s.staff_id and p.active
@@ -79,6 +81,7 @@ const one = async (
     shopName: row.shop_name,
     lastSeenAt: row.last_seen_at,
     expiresAt: row.expires_at,
+    provenAt: row.proven_at,
     device:
       row.device_id === null
         ? null
@@ -107,6 +110,7 @@ export const insertSession = async (
     readonly createdAt: Date
     readonly lastSeenAt: Date
     readonly expiresAt: Date
+    readonly provenAt: Date
     readonly address: string
     readonly browser: string | null
   },

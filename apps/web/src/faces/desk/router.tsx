@@ -4,6 +4,7 @@ import { createBrowserRouter } from 'react-router'
 import { RouterProvider } from 'react-router/dom'
 import { patterns, signInPath } from '../../lib/paths.ts'
 import { StatusLine } from '../../ui/sentence.tsx'
+import { AskForProof } from './ask-for-proof.tsx'
 import { DeskLayout } from './layout.tsx'
 import { createDeskQueryClient } from './query-client.ts'
 import { DeskFaultRoute } from './routes/desk-fault.tsx'
@@ -141,6 +142,7 @@ export function DeskApp() {
   return (
     <QueryClientProvider client={queryClient}>
       <RouterProvider router={router} />
+      <AskForProof />
     </QueryClientProvider>
   )
 }

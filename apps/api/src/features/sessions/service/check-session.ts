@@ -1,5 +1,6 @@
 import type { FoundSession } from '../../../core/actor.ts'
 import { forShop, type Parts } from '../../../deps.ts'
+import type { SessionCall } from '../../../http/identify.ts'
 import { isOver } from '../policy.ts'
 import * as store from '../store.ts'
 
@@ -13,12 +14,13 @@ const kept = new WeakMap<object, Map<string, store.SessionRow>>()
 
 /**
  * The session behind a token's digest; `over` once it was idle too long or has reached its end. `mayRecall`: one that
- * was read within the last minute is taken from memory, for a caller whose write checks it.
+ * was read within the last minute is taken from memory, for a caller whose write checks it. What a desk reads by itself does
+ * not keep it open: only what a person does there (`isAct`). A tablet locks its own screen.
  */
 export const checkSession = async (
   parts: Parts,
   tokenHash: string,
-  mayRecall: boolean,
+  { mayRecall, isAct }: SessionCall,
 ): Promise<FoundSession | 'over' | null> => {
   const now = parts.clock.now()
   const recalled = mayRecall ? recall(parts, tokenHash, now) : null
@@ -26,7 +28,8 @@ export const checkSession = async (
   const session = await store.findSessionByToken(parts, tokenHash)
   if (!session) return null
   if (isOver(session, now)) return 'over'
-  const isDue = now.getTime() - session.lastSeenAt.getTime() > seenEveryMs
+  const isDue =
+    (isAct || session.kind === 'bay') && now.getTime() - session.lastSeenAt.getTime() > seenEveryMs
   if (isDue) await store.markSeen(forShop(parts, session.shopId), session.id, now)
   remember(parts, tokenHash, isDue ? { ...session, lastSeenAt: now } : session)
   return presentSession(session)
@@ -60,4 +63,5 @@ const presentSession = (session: store.SessionRow): FoundSession => ({
   deviceId: session.device?.deviceId ?? null,
   locationId: session.device?.locationId ?? null,
   expiresAt: session.expiresAt,
+  provenAt: session.provenAt,
 })

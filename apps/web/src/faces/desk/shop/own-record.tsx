@@ -5,6 +5,7 @@ import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { SessionsPart } from './sessions-part.tsx'
 import { SetSecret } from './set-secret.tsx'
 
 /** Where everybody changes their own PIN and password. */
@@ -27,6 +28,7 @@ export function OwnRecordRoute() {
           <SetSecret key={secret} person={own.data} secret={secret} isOwn onSet={() => own.refetch()} />
         ))}
       </Section>
+      <SessionsPart staffId={own.data.id} isOwn />
     </div>
   )
 }

@@ -9,6 +9,7 @@ import { RecordPage } from '../../../ui/record/record-page.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { personContent, personRows, personValues } from './person-rows.ts'
+import { SessionsPart } from './sessions-part.tsx'
 import { SetSecret } from './set-secret.tsx'
 import type { ShopPageProps } from './shop-page.ts'
 
@@ -63,17 +64,22 @@ function Secrets({ person }: { person: Person }) {
   if (session.data === undefined || !person.content.active) return null
   const isOwn = session.data.staff.staffId === person.id
   const readAgain = () =>
-    Promise.all([['people'], ['checklist']].map((queryKey) => client.invalidateQueries({ queryKey })))
+    Promise.all(
+      [['people'], ['checklist'], ['sessions']].map((queryKey) => client.invalidateQueries({ queryKey })),
+    )
   return (
-    <Section title="PIN and password">
-      <p>
-        {isOwn
-          ? 'Both are yours alone. You prove with the present one that it is you.'
-          : 'Let them type it themselves. Whoever knows somebody’s PIN can sign in their name, so the history says who set it.'}
-      </p>
-      {(['pin', 'password'] as const).map((secret) => (
-        <SetSecret key={secret} person={person} secret={secret} isOwn={isOwn} onSet={readAgain} />
-      ))}
-    </Section>
+    <>
+      <Section title="PIN and password">
+        <p>
+          {isOwn
+            ? 'Both are yours alone. You prove with the present one that it is you.'
+            : 'Let them type it themselves. Whoever knows somebody’s PIN can sign in their name, so the history says who set it.'}
+        </p>
+        {(['pin', 'password'] as const).map((secret) => (
+          <SetSecret key={secret} person={person} secret={secret} isOwn={isOwn} onSet={readAgain} />
+        ))}
+      </Section>
+      <SessionsPart staffId={person.id} isOwn={isOwn} />
+    </>
   )
 }

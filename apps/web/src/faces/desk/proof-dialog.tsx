@@ -1,0 +1,51 @@
+import { proveAgain } from '@bayledger/contract/sessions'
+import { useMutation } from '@tanstack/react-query'
+import { useState } from 'react'
+import { call } from '../../lib/api-client.ts'
+import { problemText } from '../../lib/problem.ts'
+import { Button } from '../../ui/button.tsx'
+import { Dialog } from '../../ui/dialog.tsx'
+import { ProblemNotice } from '../../ui/problem-notice.tsx'
+import { TextField } from '../../ui/text-field.tsx'
+
+/** Whoever sits here types their password again; what they were doing then goes on by itself. */
+export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => void }) {
+  const [password, setPassword] = useState('')
+  const proving = useMutation({
+    mutationFn: () => call(proveAgain, { body: { password } }),
+    onSuccess: () => onAnswer(true),
+    onError: () => setPassword(''),
+  })
+  return (
+    <Dialog title="Type your password again" onClose={() => onAnswer(false)} closeWord="Not now">
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault()
+          proving.mutate()
+        }}
+      >
+        <p>
+          You signed in more than ten minutes ago, and this changes people, tablets, prices or texts. What you
+          typed is kept and is sent when the password is right.
+        </p>
+        <TextField
+          label="Your password"
+          type="password"
+          autoComplete="current-password"
+          value={password}
+          onChange={setPassword}
+        />
+        {proving.isError ? <ProblemNotice problem={problemText(proving.error)} /> : null}
+        <Button
+          type="submit"
+          look="main"
+          busy={proving.isPending}
+          whyNot={password === '' ? 'Type your password.' : undefined}
+        >
+          Go on
+        </Button>
+      </form>
+    </Dialog>
+  )
+}
