@@ -57,3 +57,9 @@ export type FoundSession = {
   /** When they last proved that it is them. */
   readonly provenAt: Date
 }
+
+/**
+ * `mayRecall`: a session from memory will do, because the write itself refuses one that is over. `isAct`: a person did
+ * something for this call, as opposed to a page that reads by itself.
+ */
+export type SessionCall = { readonly mayRecall: boolean; readonly isAct: boolean }

@@ -7,6 +7,7 @@ import {
   type FoundSession,
   mint,
   type NobodyActor,
+  type SessionCall,
   type StaffActor,
 } from '../core/actor.ts'
 import { AppError } from '../core/app-error.ts'
@@ -23,12 +24,6 @@ export type Credentials = {
     tokenHash: string,
   ) => Promise<{ shopId: string; linkId: string; orderId: string } | null>
 }
-
-/**
- * `mayRecall`: a session from memory will do, because the write itself refuses one that is over. `isAct`: a person did
- * something for this call, as opposed to a page that reads by itself.
- */
-export type SessionCall = { readonly mayRecall: boolean; readonly isAct: boolean }
 
 /** A page says so of what it reads while somebody uses it. A write is always an act. */
 const isAct = ({ method, headers }: FastifyRequest): boolean =>

@@ -1,6 +1,5 @@
-import type { FoundSession } from '../../../core/actor.ts'
+import type { FoundSession, SessionCall } from '../../../core/actor.ts'
 import { forShop, type Parts } from '../../../deps.ts'
-import type { SessionCall } from '../../../http/identify.ts'
 import { isOver } from '../policy.ts'
 import * as store from '../store.ts'
 
