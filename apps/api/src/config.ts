@@ -10,6 +10,8 @@ const Environment = z.object({
   DATABASE_ROLES: z._default(z.enum(['two', 'one']), 'two'),
   DATA_FOLDER: z._default(z.string().check(z.minLength(1)), 'data'),
   DIGEST_FOLDER: z.optional(z.string().check(z.minLength(1))),
+  BACKUP_FOLDER: z.optional(z.string().check(z.minLength(1))),
+  BACKUP_KEEP: z._default(z.string().check(z.regex(/^\d{1,3},\d{1,3},\d{1,3}$/)), '7,5,12'),
   PORT: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(65_535)), 4310),
   HOST: z.optional(z.string().check(z.minLength(1))),
   TLS_CERT: z.optional(z.string()),
@@ -34,6 +36,8 @@ const allowed: Readonly<Record<keyof z.infer<typeof Environment>, string>> = {
   DATABASE_ROLES: 'two or one',
   DATA_FOLDER: 'a folder, ./data by default',
   DIGEST_FOLDER: 'a folder, digests in the data folder by default',
+  BACKUP_FOLDER: 'a folder, best on another disk; backups in the data folder by default',
+  BACKUP_KEEP: 'how many days, weeks and months to keep, such as 7,5,12',
   PORT: 'a port from 0 to 65535',
   HOST: 'a host or address to listen on',
   TLS_CERT: 'a file with a certificate in PEM',
@@ -58,6 +62,8 @@ export type Config = {
   readonly databaseRoles: 'two' | 'one'
   readonly dataFolder: string
   readonly digestFolder: string
+  readonly backupFolder: string
+  readonly backupKeep: { readonly days: number; readonly weeks: number; readonly months: number }
   readonly port: number
   readonly host: string
   readonly tls: { readonly cert: string; readonly key: string } | null
@@ -116,6 +122,8 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
     databaseRoles: values.DATABASE_ROLES,
     dataFolder: resolve(values.DATA_FOLDER),
     digestFolder: resolve(values.DIGEST_FOLDER ?? join(values.DATA_FOLDER, 'digests')),
+    backupFolder: resolve(values.BACKUP_FOLDER ?? join(values.DATA_FOLDER, 'backups')),
+    backupKeep: keepOf(values.BACKUP_KEEP),
     port: values.PORT,
     host,
     tls: tls ? { cert: tls[0], key: tls[1] } : null,
@@ -141,6 +149,27 @@ const shown = (name: string, value: string | undefined): string =>
     ? 'not such an address (it is not shown here, because it may hold a password)'
     : `"${value}"`
 
+/**
+ * The settings in force, for a backup, which is encrypted: what is set, passwords too, and the files that it names. They
+ * are for whoever sets up the machine anew, and are never read back by the program.
+ */
+export const settingsToKeep = (
+  environment: NodeJS.ProcessEnv = process.env,
+): Readonly<Record<string, string>> => {
+  const given = Object.entries(allowed).flatMap(([name]) => {
+    const value = environment[name]
+    return value ? [[name, value] as const] : []
+  })
+  const named = ['TLS_CERT', 'TLS_KEY', 'SIGNING_CERT', 'SIGNING_KEY'].flatMap((name) => {
+    const file = environment[name]
+    return file ? [[`${name.toLowerCase().replace('_', '-')}.pem`, readNamed(name, file)] as const] : []
+  })
+  return Object.fromEntries([
+    ['settings.txt', given.map(([name, value]) => `${name}=${value}\n`).join('')],
+    ...named,
+  ])
+}
+
 /** The data folder and the port, for commands that start no service. */
 export const readPlaces = (
   environment: NodeJS.ProcessEnv = process.env,
@@ -155,6 +184,11 @@ export const childEnvironment = (binFolder: string): NodeJS.ProcessEnv => ({
   PATH: `${binFolder}:${process.env.PATH ?? ''}`,
   TURBO_TELEMETRY_DISABLED: '1',
 })
+
+const keepOf = (text: string): Config['backupKeep'] => {
+  const [days = 0, weeks = 0, months = 0] = text.split(',').map(Number)
+  return { days, weeks, months }
+}
 
 /** Two files that only make sense together. */
 const pairOf = (

@@ -22,6 +22,8 @@ export type ShopDatabase = {
   readonly serviceUrl: string
   /** For migrations and repairs; `null`: the owner's address was not given. */
   readonly ownerUrl: string | null
+  /** The administrator's address of the built-in PostgreSQL, for backups; `null` for a PostgreSQL of one's own. */
+  readonly superuserUrl: string | null
   readonly stop: () => Promise<void>
 }
 
@@ -41,6 +43,7 @@ export async function openShopDatabase(
     return {
       serviceUrl: databaseUrl,
       ownerUrl: databaseOwnerUrl ?? (databaseRoles === 'one' ? databaseUrl : null),
+      superuserUrl: null,
       stop: async () => undefined,
     }
   return startEmbeddedPostgres({ dataFolder: place.dataFolder, progress: say, whenInUse })
@@ -50,7 +53,10 @@ export async function openShopDatabase(
  * Applies pending migrations as the owner and gives the service's role its rights. Without the owner's address it only
  * looks: a ShopDatabaseProblem names what is pending.
  */
-export async function bringUpToDate({ serviceUrl, ownerUrl }: ShopDatabase): Promise<void> {
+export async function bringUpToDate({
+  serviceUrl,
+  ownerUrl,
+}: Pick<ShopDatabase, 'serviceUrl' | 'ownerUrl'>): Promise<void> {
   if (ownerUrl === null) return refusePending(serviceUrl)
   const [owner, service] = [await roleAt(ownerUrl), await roleAt(serviceUrl)]
   await migrate(ownerUrl, owner === service ? {} : { serviceRole: service })
@@ -61,7 +67,7 @@ export async function bringUpToDate({ serviceUrl, ownerUrl }: ShopDatabase): Pro
  * database has chosen one role (`DATABASE_ROLES=one`).
  */
 export async function guardServiceRole(
-  { serviceUrl }: ShopDatabase,
+  { serviceUrl }: Pick<ShopDatabase, 'serviceUrl'>,
   databaseRoles: DatabasePlace['databaseRoles'],
   say: (line: string) => void,
 ): Promise<void> {

@@ -1,14 +1,4 @@
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Binaries } from './binaries.ts'
 import type { Identity } from './identity.ts'
@@ -16,6 +6,7 @@ import { isAlive } from './lock-file.ts'
 import { EmbeddedPostgresProblem } from './problem.ts'
 import { runProgram } from './run-program.ts'
 import { drawSecrets, keepSecrets } from './secrets.ts'
+import { syncFolder } from './sync-folder.ts'
 
 const UNFINISHED = 'postgres-unfinished-'
 
@@ -82,11 +73,4 @@ function clearUnfinished(dataFolder: string): void {
       // The killed start's initdb may still be writing there; a later start clears what it leaves.
     }
   }
-}
-
-function syncFolder(folder: string): void {
-  if (process.platform === 'win32') return
-  const handle = openSync(folder, 'r')
-  fsyncSync(handle)
-  closeSync(handle)
 }

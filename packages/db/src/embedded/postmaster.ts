@@ -21,7 +21,10 @@ export type Postmaster = {
  * Starts PostgreSQL on the loopback address only. It leads a session of its own, so that Ctrl-C reaches the
  * server of Bayledger first, which then stops PostgreSQL after its last request.
  */
-export function spawnPostmaster(cluster: Cluster, port: number): Postmaster {
+export function spawnPostmaster(
+  cluster: Pick<Cluster, 'folder' | 'log' | 'binaries' | 'identity' | 'settings'>,
+  port: number,
+): Postmaster {
   boundLog(cluster.log)
   const log = openSync(cluster.log, 'a', 0o600)
   const start = statSync(cluster.log).size
@@ -54,7 +57,10 @@ export function spawnPostmaster(cluster: Cluster, port: number): Postmaster {
 }
 
 /** Fast shutdown: open transactions are rolled back, everything committed is on disk. Immediate after a minute. */
-export async function stopPostmaster(cluster: Cluster, pid: number): Promise<void> {
+export async function stopPostmaster(
+  cluster: Pick<Cluster, 'folder' | 'binaries' | 'identity' | 'progress'>,
+  pid: number,
+): Promise<void> {
   if (process.platform === 'win32') {
     await runProgram(cluster.identity, cluster.binaries.pgCtl, [
       'stop',

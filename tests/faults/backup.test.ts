@@ -1,0 +1,211 @@
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { findBackup, logFolder } from '@bayledger/db/backup/backup-folder'
+import { makeBackupKey } from '@bayledger/db/backup/backup-key'
+import { type KeptLog, keepLog } from '@bayledger/db/backup/keep-log'
+import { keepFiles } from '@bayledger/db/backup/kept-files'
+import { makeBackup } from '@bayledger/db/backup/make-backup'
+import { type BackupToRestore, restoreBackup } from '@bayledger/db/backup/restore-backup'
+import { type EmbeddedPostgres, startEmbeddedPostgres } from '@bayledger/db/embedded/start'
+import { withClient } from '@bayledger/db/with-client'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { judgeRestored } from '../../apps/api/src/commands/restored/judge-restored.ts'
+import { faultLine } from '../../apps/api/src/proof/finding.ts'
+import { createTestDatabase } from '../support/database.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { type ProofBench, startProofBench } from '../support/proof-bench.ts'
+import { makeQuickFolder } from '../support/quick-folder.ts'
+
+/** A shop with one finished order, first in a PostgreSQL of one's own, then restored into a built-in one. */
+let bench: ProofBench
+let place: string
+let key: { identity: string; recipient: string }
+let server: EmbeddedPostgres
+const quiet = () => undefined
+const at = (...path: string[]): string => join(place, ...path)
+
+beforeAll(async () => {
+  place = makeQuickFolder('bayledger-backup-')
+  key = await makeBackupKey(at('keys'))
+  bench = await startProofBench()
+  await bench.replay.sendUntil(freshCopy(bench.shop.demo, 'T-2603').lines)
+  await bench.makeDigest('2026-01-12')
+  await makeBackup({
+    folder: at('outside'),
+    recipients: [key.recipient],
+    database: { kind: 'tables', url: bench.shop.url },
+    files: { ...filesIn(bench.folder), settings: { 'settings.txt': 'PORT=4310\n' } },
+    progress: quiet,
+  })
+})
+afterAll(async () => {
+  await server?.stop()
+  await bench?.stop()
+  rmSync(place, { recursive: true, force: true })
+})
+
+const filesIn = (data: string) => ({
+  signingFolder: join(data, 'signing'),
+  digestFolder: join(data, 'digests'),
+  settings: {},
+})
+
+const restored = (from: string, to: string, how: Partial<BackupToRestore> = {}) =>
+  restoreBackup(
+    {
+      backup: findBackup(at(from), null),
+      identities: [key.identity],
+      to: at(to),
+      until: 'backup',
+      outside: null,
+      progress: quiet,
+      ...how,
+    },
+    async (shop) => {
+      const { verification, differences, laterDigests } = await judgeRestored(shop, quiet)
+      const words = await withClient(shop.serviceUrl, async (client) => {
+        const { rows } = await client.query("select encode(bytes, 'escape') as word from blobs order by 1")
+        return rows.map(({ word }) => String(word)).filter((word) => word.startsWith('word '))
+      })
+      const { faults, ...sums } = verification
+      return { faults: faults.map(faultLine), differences, laterDigests, words, sums }
+    },
+  )
+
+/** Something of the record that is written and seen again: an attached file. Gives when it was there, by the database. */
+const write = (word: string): Promise<Date> =>
+  withClient(server.serviceUrl, async (client) => {
+    const bytes = Buffer.from(`word ${word}`)
+    await client.query(
+      `insert into blobs (shop_id, sha256, media_type, bytes, created_at) values ($1, $2, 'text/plain', $3, now())`,
+      [bench.shop.demo.shop.id, createHash('sha256').update(bytes).digest('hex'), bytes],
+    )
+    // A moment with room before and after it: PostgreSQL counts microseconds, a date milliseconds.
+    await client.query('select pg_sleep(0.01)')
+    const { rows } = await client.query<{ at: Date }>('select clock_timestamp() as at')
+    await client.query('select pg_sleep(0.01)')
+    return rows[0]?.at ?? new Date(0)
+  })
+
+/** One round of copying the log. */
+const kept = new Set<string>()
+let round: KeptLog | null = null
+const copyLog = async (): Promise<void> => {
+  round = await keepLog(
+    {
+      superuserUrl: server.superuserUrl,
+      folder: at('backups'),
+      recipients: [key.recipient],
+      keepFiles: (line) =>
+        keepFiles(line, { signing: at('shop/signing'), digests: at('shop/digests') }, [key.recipient], kept),
+    },
+    round,
+  )
+}
+
+describe('a backup of tables', () => {
+  it('becomes a shop on the built-in PostgreSQL, in which everything verifies and counts the same', async () => {
+    const { faults: _, ...sums } = await bench.verified()
+    const found = await restored('outside', 'shop')
+    expect(found).toMatchObject({ faults: [], differences: [], laterDigests: 0, sums })
+    expect(sums).toMatchObject({ orders: 1, days: 1 })
+    expect(readFileSync(at('shop/settings/settings.txt'), 'utf8')).toBe('PORT=4310\n')
+    expect(existsSync(at('shop/signing/digest-key.pem'))).toBe(true)
+  })
+
+  it('fills an empty database of another PostgreSQL, and is refused where it is not empty', async () => {
+    const database = await createTestDatabase('empty')
+    try {
+      const outside = { serviceUrl: database.serviceUrl, ownerUrl: database.url }
+      const found = await restored('outside', 'beside', { outside })
+      expect(found).toMatchObject({ faults: [], differences: [], sums: { orders: 1, days: 1 } })
+      await expect(restored('outside', 'beside-again', { outside })).rejects.toThrow(/is not empty/)
+      expect(existsSync(at('beside-again'))).toBe(false)
+    } finally {
+      await database.drop()
+    }
+  })
+})
+
+describe('a backup of the built-in PostgreSQL', () => {
+  beforeAll(async () => {
+    server = await startEmbeddedPostgres({ dataFolder: at('shop'), progress: quiet })
+    await copyLog()
+  })
+
+  it('is whole and counts exactly what it counted, though the shop went on writing', async () => {
+    let done = false
+    const making = makeBackup({
+      folder: at('backups'),
+      recipients: [key.recipient],
+      database: { kind: 'cluster', superuserUrl: server.superuserUrl, database: 'bayledger' },
+      files: filesIn(at('shop')),
+      progress: quiet,
+    }).finally(() => {
+      done = true
+    })
+    let written = 0
+    for (; !done; written += 1) await write(`during ${written}`)
+    const { counts } = await making
+    await write('right after')
+    const found = await restored('backups', 'rehearsed')
+    expect(found).toMatchObject({ faults: [], differences: [], sums: { orders: 1, days: 1 } })
+    expect(found.words).not.toContain('word right after')
+    expect(found.words.length).toBeGreaterThan(0)
+    expect(found.words.length).toBeLessThanOrEqual(written)
+    expect(counts.blobs).toBeGreaterThanOrEqual(found.words.length)
+  })
+
+  it('is followed by the log: up to the last round, or up to a moment before it', async () => {
+    await copyLog()
+    const before = await write('before')
+    await write('after')
+    const digest = `digests/${bench.shop.demo.shop.id}/000002.json`
+    writeFileSync(at('shop', digest), '{}')
+    await copyLog()
+    await write('never copied')
+
+    const newest = await restored('backups', 'newest', { until: 'newest' })
+    expect(newest).toMatchObject({ faults: [], laterDigests: 1 })
+    expect(newest.words).toEqual(expect.arrayContaining(['word right after', 'word before', 'word after']))
+    expect(newest.words).not.toContain('word never copied')
+    expect(existsSync(at('newest', digest.replace('digests', 'digests-later')))).toBe(true)
+
+    const then = await restored('backups', 'then', { until: before })
+    expect(then.faults).toEqual([])
+    expect(then.words).toEqual(expect.arrayContaining(['word right after', 'word before']))
+    expect(then.words).not.toContain('word after')
+    rmSync(at('shop', digest))
+  })
+
+  it('takes all of the log where it ends before the moment', async () => {
+    const late = await restored('backups', 'late', { until: new Date(Date.now() + 3_600_000) })
+    expect(late.words).toEqual(expect.arrayContaining(['word before', 'word after']))
+  })
+
+  it('goes on in a line of its own where PostgreSQL had to let the log go', async () => {
+    const line = round?.line ?? ''
+    await withClient(server.superuserUrl, (client) =>
+      client.query('select pg_drop_replication_slot($1)', [`bayledger_log_${line}`]),
+    )
+    await copyLog()
+    expect(round?.line).not.toBe(line)
+    expect(readdirSync(logFolder(at('backups'), round?.line ?? '')).length).toBeGreaterThan(0)
+  })
+
+  it('is restored into an empty place only, and from a moment that it holds', async () => {
+    const occupied = at('occupied')
+    mkdirSync(occupied)
+    writeFileSync(join(occupied, 'letter'), 'Dear shop')
+    await expect(restored('backups', 'occupied')).rejects.toThrow(/is not empty.*into an empty place only/)
+    expect(readdirSync(occupied)).toEqual(['letter'])
+    const yesterday = new Date(Date.now() - 86_400_000)
+    await expect(restored('backups', 'too-early', { until: yesterday })).rejects.toThrow(
+      /was made after that moment .* Use an older one/,
+    )
+    const outside = { serviceUrl: bench.shop.url, ownerUrl: bench.shop.ownerUrl }
+    await expect(restored('backups', 'elsewhere', { outside })).rejects.toThrow(/npm run backup -- --tables/)
+    expect(readdirSync(place).filter((name) => name.includes('restoring'))).toEqual([])
+  })
+})
