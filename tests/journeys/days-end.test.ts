@@ -5,6 +5,7 @@ import { csvRows } from '../support/csv-rows.ts'
 import { violationsOn } from './support/accessible.ts'
 import { button } from './support/bay.ts'
 import { openOrder, signInAtDesk } from './support/desk.ts'
+import { layoutFaultsOn } from './support/layout-faults.ts'
 import { setStage } from './support/stage.ts'
 
 const stage = setStage()
@@ -97,10 +98,23 @@ describe('the end of the day', () => {
       .locator('.wall li span')
       .first()
       .evaluate((line) => Number.parseFloat(getComputedStyle(line).fontSize))
-    // A capital of this typeface is 0.668 of its size (its OS/2 table); 20 mm on a screen of 1,920 dots that is 1,100 mm wide.
-    expect((size * 0.668 * 1_100) / 1_920).toBeGreaterThanOrEqual(20)
+    // A capital of this typeface is 0.668 of its size (its OS/2 table); 25 mm on a screen of 40 in, whose 1,920 dots are 886 mm wide.
+    expect((size * 0.668 * 886) / 1_920).toBeGreaterThanOrEqual(25)
+    // In the dark, too, and every vehicle of the page is whole on it.
+    await page.emulateMedia({ colorScheme: 'dark' })
+    expect(await violationsOn(page)).toEqual([])
+    expect(await layoutFaultsOn(page, '.wall-cut')).toEqual([])
+    const below = await page
+      .locator('.wall li')
+      .evaluateAll((rows) => rows.map((row) => row.getBoundingClientRect().bottom))
+    expect(Math.max(...below)).toBeLessThanOrEqual(1_080)
+    await page.emulateMedia({ colorScheme: 'light' })
+    await button(page, 'Full screen').click()
+    await button(page, 'Full screen').waitFor({ state: 'detached' })
+    await page.evaluate(() => document.exitFullscreen())
+    await button(page, 'Full screen').waitFor()
     await page.context().setOffline(true)
-    await page.getByText(/^No connection\. This is from /).waitFor()
+    await page.getByText(/^No connection\. As of \d/).waitFor()
     await page.context().setOffline(false)
     await page.getByText(/^No connection/).waitFor({ state: 'detached' })
   })

@@ -1,4 +1,5 @@
 import type { ConsentScriptWording, ReadOut } from '../consent-script.ts'
+import { ended } from './ended.ts'
 
 export const consentScript: ConsentScriptWording = (of) => {
   const { vehicle, found, offers, ready, agreed, takenBack } = of
@@ -16,7 +17,7 @@ export const consentScript: ConsentScriptWording = (of) => {
     `Para su ${vehicle}:`,
     ...found,
     `Le ofrecemos: ${lines}.`,
-    ...(ready === null ? [] : [`Si dice que sí ahora, estará listo para: ${ready}.`]),
+    ...(ready === null ? [] : [ended(`Si dice que sí ahora, estará listo para: ${ready}`)]),
     agreed === null
       ? `¿Qué quiere que hagamos?${back}`
       : `Usted dice que sí a: ${answered(agreed, of)}${back} ¿Es correcto?`,

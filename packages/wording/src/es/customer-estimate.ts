@@ -1,9 +1,10 @@
 import type { CustomerEstimateWording } from '../customer-page.ts'
+import { ended } from './ended.ts'
 
 export const customerEstimate: CustomerEstimateWording = {
   title: 'Cuánto cuesta',
   version: (revision) => `Versión ${revision}`,
-  ready: (time) => `Si dice que sí ahora, estará listo para: ${time}.`,
+  ready: (time) => ended(`Si dice que sí ahora, estará listo para: ${time}`),
   stillUnsafe: 'Decir Sí a otro trabajo no hace que sea seguro manejar el vehículo.',
   look: 'La inspección, como se acordó',
   total: 'Lo que usted paga, con impuesto',

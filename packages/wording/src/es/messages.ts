@@ -1,5 +1,6 @@
 import type { MessageFacts, MessagesWording } from '../messages.ts'
 import { telephoneWords } from '../telephone.ts'
+import { ended } from './ended.ts'
 
 const call = ({ telephone }: MessageFacts): string =>
   telephone === null ? 'llámenos' : `llámenos al ${telephoneWords(telephone)}`
@@ -44,7 +45,9 @@ export const messages: MessagesWording = {
       `${shop}: qué encontramos en su ${vehicle}, y su respuesta: ${link}`,
     report: ({ shop, vehicle, link }) => `${shop}: el informe de su ${vehicle}: ${link}`,
     'new-time': ({ shop, vehicle, lines }) =>
-      `${shop}: su ${vehicle} estará listo más tarde de lo que dijimos. La nueva hora: ${lines.join(' ')}.`,
+      ended(
+        `${shop}: su ${vehicle} estará listo más tarde de lo que dijimos. La nueva hora: ${lines.join(' ')}`,
+      ),
   },
   under: ({ shop, stop, about }) =>
     `Recibe esto de ${shop} porque ${

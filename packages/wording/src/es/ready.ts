@@ -1,9 +1,10 @@
 import type { ReadyWording } from '../ready.ts'
+import { ended } from './ended.ts'
 
 export const ready: ReadyWording = {
-  about: (when) => `Calculamos que estará listo aproximadamente a esta hora: ${when}.`,
+  about: (when) => ended(`Calculamos que estará listo aproximadamente a esta hora: ${when}`),
   afterPart: ({ when, part }) =>
-    `Esperamos una pieza que debe llegar a esta hora: ${part}. Calculamos que el vehículo estará listo aproximadamente a esta hora: ${when}.`,
+    `${ended(`Esperamos una pieza que debe llegar a esta hora: ${part}`)} ${ended(`Calculamos que el vehículo estará listo aproximadamente a esta hora: ${when}`)}`,
   partWithoutDate: 'Esperamos una pieza y todavía no sabemos cuándo llega. Le avisaremos.',
   later: ({ vehicle, when, promised }) =>
     `Su ${vehicle} estará listo más tarde de lo que dijimos. Hora que dijimos: ${promised}. Nueva hora aproximada: ${when}. Disculpe la molestia.`,

@@ -1,4 +1,5 @@
 import type { ReportProofWording } from '../../report/proof.ts'
+import { ended } from '../ended.ts'
 import { reportCells } from './cells.ts'
 import { lightSeen } from './light-seen.ts'
 import { listed } from './listed.ts'
@@ -50,5 +51,5 @@ export const reportProof: ReportProofWording = {
     'La tableta se durmió o se volvió a encender durante este manejo; el tiempo es según su reloj del día.',
   doubted: (typed, clock) =>
     `Se anotaron ${typed} min de este manejo; el reloj tiene tiempo para ${clock}. Los minutos no cuentan para la comprobación.`,
-  left: (by, moment) => `El vehículo salió a manejar: ${by}, ${moment}.`,
+  left: (by, moment) => ended(`El vehículo salió a manejar: ${by}, ${moment}`),
 }

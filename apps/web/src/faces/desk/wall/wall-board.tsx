@@ -27,11 +27,9 @@ export function WallBoard({ rows, asOf, clock }: BoardProps) {
                 </span>
               )}
             </div>
-            <div className="wall-line wall-now">
-              <span className="wall-cut">
-                {group}: {row.moves[0]?.words}
-              </span>
-            </div>
+            <p className="wall-now">
+              {group}: {row.moves[0]?.words}
+            </p>
           </li>
         )
       })}

@@ -13,7 +13,7 @@ import { wallPages } from './wall-rows.ts'
 
 /** The wall also reads the floor at this interval, so that it notices when the server does not answer. */
 const askEveryMs = 15_000
-const turnEveryMs = 12_000
+const turnEveryMs = 8_000
 
 /** The floor on a screen on the wall, for everybody to read: it follows by itself, and says when it cannot. */
 export function WallRoute() {
@@ -32,14 +32,16 @@ export function WallRoute() {
     <main className="wall">
       <title>The floor on the wall · Bayledger desk</title>
       <div className="wall-head">
-        <h1>{settings.data?.locations.find(({ locationId }) => locationId === here)?.name ?? 'The floor'}</h1>
+        <h1 className="wall-cut">
+          {settings.data?.locations.find(({ locationId }) => locationId === here)?.name ?? 'The floor'}
+        </h1>
         <StatusLine>
           {isLost
-            ? `No connection. ${asOf === '' ? 'Nothing was read yet.' : `This is from ${clockTime(asOf, clock)}.`}`
+            ? `No connection. ${asOf === '' ? 'Nothing was read yet.' : `As of ${clockTime(asOf, clock)}.`}`
             : null}
         </StatusLine>
         <span>
-          {pages.length < 2 ? null : `${page + 1} of ${pages.length} · `}
+          {pages.length < 2 || isLost ? null : `${page + 1} of ${pages.length} · `}
           {asOf === '' || isLost ? null : clockTime(asOf, clock)}
         </span>
         {document.fullscreenEnabled ? <FullScreen /> : null}

@@ -1,8 +1,8 @@
 import type { FloorRow } from '@bayledger/contract/orders'
 import { floorGroups, rowsOfGroup } from '../../../features/floor/groups.ts'
 
-/** So many vehicles of two lines each fit below the head on a screen of 16 to 9. */
-export const vehiclesOnWall = 6
+/** So many vehicles of three lines each fit below the head on a screen of 16 to 9. */
+export const vehiclesOnWall = 3
 
 export type WallRow = { readonly row: FloorRow; readonly group: string }
 
