@@ -65,7 +65,7 @@ export default defineConfig({
       {
         test: {
           name: 'api',
-          include: ['tests/api/**/*.test.ts', 'tests/database/**/*.test.ts'],
+          include: ['tests/api/**/*.test.ts', 'tests/database/**/*.test.ts', 'tests/fuzz/**/*.test.ts'],
           globalSetup: DATABASE,
           expect: PATIENT,
           testTimeout: 60_000,

@@ -10,6 +10,7 @@ import { type Caller, cookiesIn, startTestApp, type TestApp, type TestTablet } f
 import { cornerTire } from '../support/first-shop.ts'
 import { writeFirstVersionConsent } from '../support/first-version-entry.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
+import { impatient, listenAgain, sendRaw } from '../support/impatient-app.ts'
 import { attachedPhoto } from '../support/pictures.ts'
 import { replayOn } from '../support/replay-order.ts'
 import { makeTabletKey, signedParcel } from '../support/tablet-key.ts'
@@ -99,6 +100,8 @@ const importSheets = async (digest: string | null) => {
   const shown = (await send('/api/sheets/import/preview', file).expect(200)).body.digest
   return send(`/api/sheets/import?digest=${digest ?? shown}&refused=stop`, file)
 }
+type Answer = Pick<Response, 'status' | 'body' | 'text'>
+
 const firstOf = async (
   times: number,
   call: () => PromiseLike<Response>,
@@ -107,10 +110,23 @@ const firstOf = async (
   for (let tries = 0; tries < times; tries += 1) if (isWanted(await call())) return
 }
 
+/** What is answered to these bytes, by a service that waits a moment only. */
+const fromRaw = async (text: string): Promise<Answer> => {
+  const { port, stop } = await listenAgain(shop, impatient)
+  const reply = await sendRaw(port, text).closed
+  await stop(0)
+  const [head = '', body = ''] = reply.split('\r\n\r\n')
+  return { status: Number(head.split(' ')[1]), body: JSON.parse(body), text: body }
+}
+
 /** A request for each code that answers with it. The two faults of our own come last: they break the shop. */
-const producers: Record<ErrorCode, () => PromiseLike<Response>> = {
+const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
   REQUEST_UNREADABLE: () =>
     desk.call('post', '/api/customers', { 'content-type': 'application/json' }).send('{"name":'),
+  ADDRESS_UNREADABLE: () => desk.get('/api/orders/%ff'),
+  ADDRESS_TOO_LONG: () => desk.get(`/api/orders/${'a'.repeat(101)}`),
+  HEADERS_TOO_LARGE: () => fromRaw(`GET /healthz HTTP/1.1\r\nx: ${'h'.repeat(20_000)}\r\n\r\n`),
+  REQUEST_TOO_SLOW: () => fromRaw('GET /healthz HTTP/1.1\r\nhost: localhost\r\n'),
   REQUEST_TOO_LARGE: () => desk.post('/api/customers', { ...customer, name: 'x'.repeat(1_100_000) }, once()),
   REQUEST_NOT_JSON: () => desk.call('post', '/api/customers', { 'content-type': 'text/plain' }).send('hello'),
   FIELDS_INVALID: () => desk.post('/api/customers', {}, once()),

@@ -4,6 +4,7 @@ import cookie from '@fastify/cookie'
 import rateLimit from '@fastify/rate-limit'
 import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from 'fastify'
 import { AppError } from './core/app-error.ts'
+import { noteFullDisk } from './core/full-disk.ts'
 import { forShop, type Parts } from './deps.ts'
 import { checklistRoutes } from './features/checklist/routes.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
@@ -46,9 +47,11 @@ import { textRoutes } from './features/texts/routes.ts'
 import { vehiclePageRoutes } from './features/vehicle-page/routes.ts'
 import { vehicleRoutes } from './features/vehicles/routes.ts'
 import { writeUpDraftRoutes } from './features/write-up-drafts/routes.ts'
+import { refuseUnreadableAddress, refuseUnreadableHead } from './http/before-routes.ts'
 import { compressReplies } from './http/compress-replies.ts'
 import { handleErrors } from './http/error-handler.ts'
 import { identifyWith } from './http/identify.ts'
+import { headTimes, type Patience, usualPatience } from './http/patience.ts'
 import { guardReplies, registerContract } from './http/register-contract.ts'
 import { setSecurityHeaders } from './http/security-headers.ts'
 import { serveWeb } from './http/serve-web.ts'
@@ -66,6 +69,8 @@ export type AppOptions = {
   readonly checksEveryReply: boolean
   /** Hears of each request that was answered. */
   readonly answered?: (request: Answered) => void
+  /** How long a slow client is waited for; left out: as docs/operations.md says. */
+  readonly patience?: Patience
 }
 
 /** Puts the service together, top to bottom: headers, limits, the contract with its handlers, the three faces. */
@@ -77,10 +82,15 @@ export const buildApp = async ({
   callsPerMinute,
   checksEveryReply,
   answered,
+  patience = usualPatience,
 }: AppOptions): Promise<FastifyInstance> => {
   const app = fastify({
     ...(logger ? { loggerInstance: logger } : { logger: false }),
-    ...(https ? { https } : {}),
+    ...(https ? { https: { ...https, ...headTimes(patience) } } : { http: headTimes(patience) }),
+    requestTimeout: patience.requestMs,
+    connectionTimeout: patience.silenceMs,
+    clientErrorHandler: refuseUnreadableHead,
+    frameworkErrors: refuseUnreadableAddress(parts.tls),
     genReqId: () => crypto.randomUUID(),
     logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: 1024 * 1024,
@@ -88,7 +98,7 @@ export const buildApp = async ({
     forceCloseConnections: 'idle',
   }) as unknown as FastifyInstance
   app.decorateRequest('actor')
-  handleErrors(app, errorOfConstraint)
+  handleErrors(app, errorOfConstraint, () => noteFullDisk(parts.pool))
   acceptJsonAndPdfOnly(app)
   setSecurityHeaders(app, parts.tls)
   await app.register(cookie)

@@ -11,6 +11,7 @@ import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
+import { closeInTime } from './http/patience.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
@@ -116,7 +117,7 @@ const assemble = async (
     checksEveryReply: false,
     answered: observed.answered,
   })
-  undo.push(() => app.close())
+  undo.push(() => closeInTime(app))
   await app.listen({ port: config.port, host: config.host })
   const { port } = app.server.address() as { port: number }
   if (isDemo && config.seed === 'demo') {

@@ -159,7 +159,8 @@ export const FloorRow = z.strictObject({
 export type FloorRow = z.infer<typeof FloorRow>
 
 /** At most 150 ids, as many as a wake-up names. */
-const orderList = /^[0-9a-f-]{36}(,[0-9a-f-]{36}){0,149}$/
+const oneId = '[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}'
+const orderList = new RegExp(`^${oneId}(,${oneId}){0,149}$`)
 
 export const listFloor = endpoint({
   operationId: 'listFloor',

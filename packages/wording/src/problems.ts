@@ -21,6 +21,10 @@ type Nothing = Readonly<Record<never, never>>
 /** What a failed call is about, beside its code. */
 export type ProblemValues = {
   REQUEST_UNREADABLE: Nothing
+  ADDRESS_UNREADABLE: Nothing
+  ADDRESS_TOO_LONG: Nothing
+  HEADERS_TOO_LARGE: Nothing
+  REQUEST_TOO_SLOW: Nothing
   /** The limit in megabytes, where one limit applies. */
   REQUEST_TOO_LARGE: { readonly limitMegabytes?: number }
   REQUEST_NOT_JSON: Nothing
@@ -30,7 +34,8 @@ export type ProblemValues = {
     | { readonly what: 'shop-not-named' | 'shop-unknown' }
   ROUTE_NOT_FOUND: { readonly method: string; readonly path: string }
   TOO_MANY_REQUESTS: { readonly seconds: number }
-  SERVICE_UNAVAILABLE: Nothing
+  /** `disk-full`: the database has no room left. `too-slow`: one of its statements was given up. Left out: it does not answer. */
+  SERVICE_UNAVAILABLE: { readonly why?: 'disk-full' | 'too-slow' }
   INTERNAL_FAULT: { readonly requestId: string }
   REQUEST_FROM_ELSEWHERE: Nothing
   SESSION_MISSING: { readonly signInBy: 'password' | 'pin' }

@@ -1,3 +1,5 @@
+import { illFormedIn } from '@bayledger/ledger/well-formed'
+import * as z from 'zod/mini'
 import { allowedWords } from '../words/field-words.ts'
 import { AppError } from './app-error.ts'
 
@@ -5,12 +7,15 @@ import { AppError } from './app-error.ts'
 export const toCursor = (place: readonly string[]): string =>
   Buffer.from(JSON.stringify(place)).toString('base64url')
 
-/** The parts of a cursor of ours; anything else is refused. */
-export const fromCursor = (cursor: string | undefined, parts: number): readonly string[] | null => {
+/** What a cursor of ours holds; anything else is refused, also where it only looks like one. */
+export const fromCursor = <Place extends z.ZodMiniType>(
+  cursor: string | undefined,
+  place: Place,
+): z.output<Place> | null => {
   if (cursor === undefined) return null
-  const place = read(cursor)
-  if (Array.isArray(place) && place.length === parts && place.every((part) => typeof part === 'string'))
-    return place
+  const found = read(cursor)
+  const parsed = z.safeParse(place, found)
+  if (parsed.success && illFormedIn(found).length === 0) return parsed.data
   throw new AppError(
     { code: 'FIELDS_INVALID', what: 'cursor' },
     {

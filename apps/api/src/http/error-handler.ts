@@ -1,15 +1,21 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { AppError, problemOf } from '../core/app-error.ts'
 import { constraintProblem } from '../core/constraint-problem.ts'
+import { databaseTrouble } from '../core/database-trouble.ts'
 
 /** The problem code of a constraint's name; what the database package knows, handed in. */
 export type CodeOfConstraint = (constraint: string) => string | undefined
 
 /** Every failure becomes a problem reply; an unexpected one is logged in full and reported without detail. */
-export const handleErrors = (app: FastifyInstance, codeOf: CodeOfConstraint): void => {
+export const handleErrors = (
+  app: FastifyInstance,
+  codeOf: CodeOfConstraint,
+  onFullDisk: () => void,
+): void => {
   app.setErrorHandler((error: FastifyError | Error, request, reply) => {
     const known = error instanceof AppError ? error : translated(error, codeOf)
     if (known) {
+      if (known.said.code === 'SERVICE_UNAVAILABLE' && known.said.why === 'disk-full') onFullDisk()
       request.log.info(
         { code: known.code, fields: known.extras.fields?.map(({ field }) => field) },
         'refused',
@@ -32,7 +38,8 @@ export const handleErrors = (app: FastifyInstance, codeOf: CodeOfConstraint): vo
   )
 }
 
-const sendProblem = (error: AppError, request: FastifyRequest, reply: FastifyReply) => {
+/** Answers with the problem that an error is about. */
+export const sendProblem = (error: AppError, request: FastifyRequest, reply: FastifyReply) => {
   const problem = problemOf(error, request.id)
   if (error.extras.retryAfterSeconds !== undefined)
     reply.header('retry-after', error.extras.retryAfterSeconds)
@@ -53,13 +60,11 @@ const translated = (error: FastifyError | Error, codeOf: CodeOfConstraint): AppE
     return new AppError({ code: 'REQUEST_NOT_JSON' })
   if (status === 429)
     return new AppError({ code: 'TOO_MANY_REQUESTS', seconds: 60 }, { retryAfterSeconds: 60 })
-  if (isDatabaseAway(error))
+  const unavailable = databaseTrouble(error)
+  if (unavailable)
     return new AppError(
-      { code: 'SERVICE_UNAVAILABLE' },
-      {
-        retryAfterSeconds: 5,
-        cause: error,
-      },
+      { code: 'SERVICE_UNAVAILABLE', ...unavailable },
+      { retryAfterSeconds: 5, cause: error },
     )
   const broken = constraintProblem(error, codeOf)
   if (broken) return broken
@@ -71,13 +76,4 @@ const translated = (error: FastifyError | Error, codeOf: CodeOfConstraint): AppE
       },
     )
   return null
-}
-
-/** Refused, dropped, full or shutting down (PostgreSQL 57P, 08, 53300, 55000; Prisma P1001, P1017, P2024). */
-const isDatabaseAway = (error: Error): boolean => {
-  const code = 'code' in error ? String(error.code) : ''
-  return (
-    /^(ECONNREFUSED|ECONNRESET|EPIPE|57P0\d|08\d{3}|53300|55000|P1001|P1017|P2024)$/.test(code) ||
-    /Connection terminated|timeout exceeded when trying to connect/.test(error.message)
-  )
 }

@@ -9,6 +9,9 @@ export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
     'TOO_MANY_REQUESTS',
     'SERVICE_UNAVAILABLE',
     'INTERNAL_FAULT',
+    'HEADERS_TOO_LARGE',
+    'REQUEST_TOO_SLOW',
+    ...(endpoint.params ? (['ADDRESS_UNREADABLE', 'ADDRESS_TOO_LONG'] as const) : []),
     ...accessProblems[endpoint.access.who],
     ...('proof' in endpoint.access ? (['PROOF_NEEDED'] as const) : []),
     ...(writes ? (['REQUEST_FROM_ELSEWHERE'] as const) : []),
@@ -17,7 +20,7 @@ export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
       : []),
     // A path or query that cannot be read is refused before anything else is.
     ...(endpoint.params || endpoint.query || writes
-      ? (['REQUEST_UNREADABLE', 'REQUEST_NOT_JSON', 'FIELDS_INVALID'] as const)
+      ? (['REQUEST_UNREADABLE', 'REQUEST_NOT_JSON', 'REQUEST_TOO_LARGE', 'FIELDS_INVALID'] as const)
       : []),
     ...(endpoint.ifMatch ? (['VERSION_MISSING', 'VERSION_STALE', 'FIELDS_INVALID'] as const) : []),
     ...(endpoint.once

@@ -46,12 +46,15 @@ export const staffPageHeaders = {
   'permissions-policy': permissions('(self)'),
 }
 
+/** The headers of every reply. */
+export const securityHeaders = (tls: boolean): Readonly<Record<string, string>> => (tls ? withTls : always)
+
 /**
  * Our pages load nothing from elsewhere, run no inline script and cannot be framed. The headers are the same for every
  * reply, so they are put together once.
  */
 export const setSecurityHeaders = (app: FastifyInstance, tls: boolean): void => {
-  const headers = tls ? withTls : always
+  const headers = securityHeaders(tls)
   app.addHook('onRequest', (_request, reply, done) => {
     reply.headers(headers)
     done()

@@ -88,10 +88,36 @@ const messageNotSent: Readonly<Record<ProblemValues['MESSAGE_NOT_SENT']['why'], 
   'no-report': 'There is no sealed report yet. Seal it first.',
 }
 
+const unavailable: Readonly<
+  Record<NonNullable<ProblemValues['SERVICE_UNAVAILABLE']['why']> | 'away', string>
+> = {
+  away: 'The database does not answer. Try again in a moment; nothing was lost.',
+  'disk-full':
+    'The disk of the database is full. Whoever runs the server has to make room; what was acknowledged before is kept.',
+  'too-slow':
+    'The database took too long and gave this request up. Look whether it was done, then try again.',
+}
+
 export const problems: ProblemsWording = {
   REQUEST_UNREADABLE: {
     title: 'The request cannot be read',
     detail: () => 'The request is not well formed. Send JSON text in UTF-8.',
+  },
+  ADDRESS_UNREADABLE: {
+    title: 'The address cannot be read',
+    detail: () => 'The address holds a percent sign that stands for no character of UTF-8. Correct it.',
+  },
+  ADDRESS_TOO_LONG: {
+    title: 'The address is longer than any here',
+    detail: () => 'A part of the address has more than 100 characters. No address of ours has; correct it.',
+  },
+  HEADERS_TOO_LARGE: {
+    title: 'The head of the request is too large',
+    detail: () => 'Address and headers may have 16 KB together. Send less.',
+  },
+  REQUEST_TOO_SLOW: {
+    title: 'The request took too long to arrive',
+    detail: () => 'The connection was closed before the whole request had arrived. Send it again.',
   },
   REQUEST_TOO_LARGE: {
     title: 'The request is larger than this route takes',
@@ -115,7 +141,7 @@ export const problems: ProblemsWording = {
   },
   SERVICE_UNAVAILABLE: {
     title: 'The service cannot work just now',
-    detail: () => 'The database does not answer. Try again in a moment; nothing was lost.',
+    detail: ({ why }) => unavailable[why ?? 'away'],
   },
   INTERNAL_FAULT: {
     title: 'Something went wrong here',

@@ -1,6 +1,8 @@
 import type { Customer, CustomerContent } from '@bayledger/contract/customers'
 import type { CustomerLanguageCode } from '@bayledger/ledger/customer-language-code'
+import { Id } from '@bayledger/ledger/text'
 import { v7 as newId } from 'uuid'
+import * as z from 'zod/mini'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { fromCursor, toCursor } from '../../core/cursor.ts'
@@ -23,8 +25,8 @@ export const listCustomers = async (
     const found = await store.listCustomersById(deps.prisma, deps.shopId, ids)
     return { customers: found.map(presentCustomer), next: null }
   }
-  const place = fromCursor(cursor, 2)
-  const after = place ? { name: place[0] ?? '', id: place[1] ?? '' } : null
+  const place = fromCursor(cursor, z.tuple([z.string(), Id]))
+  const after = place && { name: place[0], id: place[1] }
   const rows = await store.listCustomers(deps.prisma, deps.shopId, after)
   const page = rows.slice(0, store.pageSize)
   const last = page.at(-1)

@@ -1,3 +1,5 @@
+import { Id, Instant } from '@bayledger/ledger/text'
+import * as z from 'zod/mini'
 import { fromCursor, toCursor } from '../../core/cursor.ts'
 import type { Deps } from '../../deps.ts'
 import { getReadyTimes } from './service/ready-times.ts'
@@ -16,13 +18,13 @@ export const getFloorPage = async (
   },
 ) => {
   const now = deps.clock.now()
-  const place = fromCursor(query.cursor, 2)
+  const place = fromCursor(query.cursor, z.tuple([Instant, Id]))
   const ready = await getReadyTimes(deps)
   const found = await listFloorRows(deps.pool, deps.shopId, {
     locationId: query.locationId ?? null,
     endedAfter: new Date(now.getTime() - endedHours * 3_600_000),
     orderIds: query.orders?.split(',') ?? null,
-    after: place ? { openedAt: place[0] ?? '', orderId: place[1] ?? '' } : null,
+    after: place && { openedAt: place[0], orderId: place[1] },
   })
   const rows = query.orders === undefined ? found.slice(0, pageSize) : found
   const last = rows.at(-1)

@@ -1,0 +1,135 @@
+import { chanceOf, seedOf } from '../simulate/chance.ts'
+import { type FuzzTarget, openCallers, type RoleName, roleNames, rolesFor } from './callers.ts'
+import { faultOf, type Limits, readJson } from './judge-reply.ts'
+import { knownValues } from './known-values.ts'
+import { type FuzzRequest, makeRequest } from './make-request.ts'
+import { type Operation, operationsIn } from './operations.ts'
+import { type FuzzReply, sendRequest } from './send.ts'
+
+export type Fault = {
+  readonly number: number
+  readonly request: FuzzRequest
+  readonly reply: FuzzReply
+  readonly what: string
+}
+
+export type Fuzzed = {
+  readonly faults: readonly Fault[]
+  /** How many answers had each status. */
+  readonly statuses: ReadonlyMap<number, number>
+  /** The ids of all entries that were accepted. */
+  readonly accepted: readonly string[]
+  /** Operations that were answered with success at least once. */
+  readonly reached: ReadonlySet<string>
+  readonly slowestMs: number
+}
+
+export type FuzzOptions = Limits & {
+  readonly requests: number
+  readonly seed: number
+  /** Told after every hundredth request and of every fault. */
+  readonly say: (line: string) => void
+}
+
+/** Appending is where the record is, so it gets its share beside the other operations. */
+const shareOfEntries = 0.25
+
+/**
+ * Sends requests that are made from the service's own OpenAPI document, one after the other, as every role, and judges every
+ * answer. The same seed makes the same requests, but for what the service draws itself.
+ */
+export const fuzz = async (
+  target: FuzzTarget,
+  { requests, seed, say, slowestMs }: FuzzOptions,
+): Promise<Fuzzed> => {
+  const get = (path: string, cookie = '') =>
+    sendRequest(
+      target.address,
+      { method: 'GET', path, headers: cookie === '' ? {} : { cookie }, body: null },
+      0,
+    )
+  const operations = operationsIn(readJson((await get('/api/openapi.json')).text))
+  const entries = operations.find(({ operationId }) => operationId === 'appendEntries')
+  const callers = await openCallers(target)
+  const known = knownValues()
+  const files = new Map<string, Uint8Array>()
+  const faults: Fault[] = []
+  const statuses = new Map<number, number>()
+  const accepted: string[] = []
+  const reached = new Set<string>()
+  let slowest = 0
+
+  const learn = (operation: Operation, reply: FuzzReply): void => {
+    if (reply.status >= 300) return
+    reached.add(operation.operationId)
+    if (reply.type.startsWith('application/json')) known.learn(operation.path, readJson(reply.text))
+    if (reply.type.startsWith('text/csv')) files.set(nounOfCsv(operation.path), Buffer.from(reply.text))
+    if (operation === entries) accepted.push(...acceptedIn(readJson(reply.text)))
+  }
+
+  // What everybody may read comes first, so that the requests name what there is.
+  const owner = (await callers.cookiesOf('owner at the desk')).join('; ')
+  for (const operation of operations)
+    if (operation.method === 'GET' && !/[{]|live$|own-data/.test(operation.path))
+      learn(operation, await get(operation.path, owner))
+  const ledger = operations.find(({ operationId }) => operationId === 'getOrder')
+  if (ledger) learn(ledger, await get(ledger.path.replace('{orderId}', target.orderId), owner))
+
+  for (let number = 1; number <= requests; number += 1) {
+    const chance = chanceOf(seedOf(seed, number))
+    const operation = entries && chance.happens(shareOfEntries) ? entries : chance.pick(operations)
+    const role = roleOf(chance.happens(0.8) ? rolesFor(operation.access) : roleNames, chance.word())
+    const drawing = { chance, known, now: target.now, path: operation.path }
+    const made = makeRequest(drawing, operation, role, { of: (path) => files.get(nounOfCsv(path)) })
+    const cookies = await callers.cookiesOf(role)
+    const cookie = cookies.length > 0 ? { cookie: cookies.join('; ') } : {}
+    const request = { ...made, headers: { ...cookie, ...made.headers } }
+    const reply = await sendRequest(target.address, request, number)
+    statuses.set(reply.status, (statuses.get(reply.status) ?? 0) + 1)
+    slowest = Math.max(slowest, reply.milliseconds)
+    learn(operation, reply)
+    if (isOver(operation, role, request, reply)) callers.lost(role)
+    const what = faultOf(request, reply, { slowestMs })
+    if (what !== null) {
+      const fault = { number, request, reply, what }
+      faults.push(fault)
+      say(faultLine(fault))
+    }
+    if (number % 100 === 0) say(`requests ${number} of ${requests}, faults ${faults.length}`)
+  }
+  return { faults, statuses, accepted, reached, slowestMs: slowest }
+}
+
+const roleOf = (roles: readonly RoleName[], word: number): RoleName => roles[word % roles.length] ?? 'nobody'
+
+/** `/api/stock/import/preview` takes what `/api/stock.csv` gives. */
+const nounOfCsv = (path: string): string => path.replace(/\.csv$|\/import(\/preview)?$/, '')
+
+const acceptedIn = (reply: unknown): string[] => {
+  const { results } = (reply ?? {}) as { results?: { result: string; id: string }[] }
+  return (results ?? []).flatMap(({ result, id }) => (result === 'accepted' ? [id] : []))
+}
+
+/** Whether what the role was let in by has ended. */
+const isOver = (
+  operation: Operation,
+  role: RoleName,
+  request: FuzzRequest,
+  { status, text }: FuzzReply,
+): boolean =>
+  (status === 401 && rolesFor(operation.access).includes(role) && operation.access !== 'public') ||
+  operation.operationId === 'signOut' ||
+  (request.headers.cookie ?? '').includes('a'.repeat(100)) ||
+  /SESSION_EXPIRED|DEVICE_UNKNOWN/.test(text.slice(0, 500))
+
+export const faultLine = ({ number, request, reply, what }: Fault): string =>
+  `fault at request ${number}: ${what}\n  ${request.role}: ${request.method} ${request.path.slice(0, 300)}\n  ${JSON.stringify(
+    Object.fromEntries(
+      Object.entries(request.headers).map(([name, value]) => [
+        name,
+        name === 'cookie' ? '…' : value.slice(0, 80),
+      ]),
+    ),
+  )}\n  ${
+    request.body === null ? 'no body' : Buffer.from(request.body.subarray(0, 600)).toString()
+  }\n  ${reply.text.slice(0, 300)}`
