@@ -2,17 +2,14 @@ import type { Chance } from '../simulate/chance.ts'
 import type { RoleName } from './callers.ts'
 import { entriesBody } from './entry-drafts.ts'
 import type { Operation, Parameter } from './operations.ts'
+import type { WireRequest } from './send.ts'
 import { hostileTexts, jsonOf, spoiled } from './spoil.ts'
 import { type Drawing, newIdFrom, validValue } from './valid-value.ts'
 
 /** A request as it goes over the wire, and what may be answered to it. */
-export type FuzzRequest = {
+export type FuzzRequest = WireRequest & {
   readonly operation: Operation
   readonly role: RoleName
-  readonly method: string
-  readonly path: string
-  readonly headers: Readonly<Record<string, string>>
-  readonly body: Uint8Array | null
   /** Whether path or wire are such that it may end before it reaches its route. */
   readonly mayMissItsRoute: boolean
 }

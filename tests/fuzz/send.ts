@@ -1,5 +1,12 @@
 import { request } from 'node:http'
-import type { FuzzRequest } from './make-request.ts'
+
+/** A request as it goes over the wire. */
+export type WireRequest = {
+  readonly method: string
+  readonly path: string
+  readonly headers: Readonly<Record<string, string>>
+  readonly body: Uint8Array | null
+}
 
 /** What came back; `status` 0 where nothing did. */
 export type FuzzReply = {
@@ -19,7 +26,7 @@ const patienceMs = 20_000
 /** Sends one request on a connection of its own, from one of 200 addresses of this machine. */
 export const sendRequest = (
   address: string,
-  { method, path, headers, body }: Pick<FuzzRequest, 'method' | 'path' | 'headers' | 'body'>,
+  { method, path, headers, body }: WireRequest,
   from: number,
 ): Promise<FuzzReply> =>
   new Promise((resolve) => {
