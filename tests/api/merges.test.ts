@@ -239,7 +239,13 @@ describe('a customer’s own data', () => {
     const choice = { purpose: 'recall', channel: 'call', allowed: false }
     await desk.put(`/api/customers/${owner.customerId}/message-choices`, choice).expect(204)
     const { body: agreed } = await desk.get(`/api/customers/${owner.customerId}/message-choices`).expect(200)
-    expect(agreed.choices).toContainEqual(choice)
+    expect(agreed.choices).toContainEqual({ ...choice, askedAt: shop.clock.now().toISOString() })
+    expect(agreed.choices).toContainEqual({
+      purpose: 'deferred',
+      channel: 'text',
+      allowed: false,
+      askedAt: null,
+    })
     expect(agreed.choices).toHaveLength(12)
 
     const path = `/api/customers/${other.customerId}/own-data`

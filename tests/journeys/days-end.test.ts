@@ -62,6 +62,36 @@ describe('the end of the day', () => {
     expect(rows.map(({ customer }) => customer)).toContain('W. Dunmore-Gray')
   })
 
+  it('a known customer is asked at the write-up what they agree to, and gets a copy of all that is kept of them', async () => {
+    await page.getByRole('link', { name: 'Write up a complaint' }).first().click()
+    await page.getByLabel('Customer’s name').fill('W. Dunmore')
+    await button(page, /^W\. Dunmore-Gray.*on file/).click()
+    await page.getByText(/^Ask the customer\. .*Never asked by purpose/).waitFor()
+    await button(page, 'What they agree to').press('Enter')
+    await page.getByRole('group', { name: 'May be called about' }).getByLabel('work put off').click()
+    await page.getByRole('status').getByText('Not asked about all of it yet.').waitFor()
+    await button(page, 'I asked: it is as shown').press('Enter')
+    await page
+      .getByRole('status')
+      .getByText(/^Asked [A-Z]/)
+      .waitFor()
+    await page.getByText('Ask the customer.').waitFor({ state: 'detached' })
+    expect(await violationsOn(page)).toEqual([])
+
+    const { customers } = (await stage().desk.get('/api/customers?q=W.%20Dunmore')) as {
+      customers: { customerId: string }[]
+    }
+    await page.goto(`/desk/customers/${customers[0]?.customerId}`)
+    const about = page.getByRole('group', { name: 'May be called about' })
+    await expect.poll(() => about.getByLabel('work put off').isChecked()).toBe(true)
+    expect(await violationsOn(page)).toEqual([])
+    const saved = page.waitForEvent('download', (file) => file.suggestedFilename().endsWith('.json'))
+    await button(page, 'Write a copy as JSON and CSV').click()
+    const copy = JSON.parse(await readFile(await (await saved).path(), 'utf8'))
+    expect(JSON.stringify(copy)).toContain('W. Dunmore-Gray')
+    await page.getByText(/^A copy was made .*, by Marguerite Ashby-Bell\.$/).waitFor()
+  })
+
   it('what is printed of an order is on US Letter: four wheel tags on one page, and the link with its code on one', async () => {
     const pages = async () =>
       (await page.pdf({ preferCSSPageSize: true })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length

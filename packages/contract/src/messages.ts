@@ -71,6 +71,10 @@ export const MessageChoice = z.strictObject({
 })
 export type MessageChoice = z.infer<typeof MessageChoice>
 
+/** `askedAt`: when the customer said so; `null`: nobody asked about this yet, and it is what their card says. */
+export const AgreedChoice = z.strictObject({ ...MessageChoice.shape, askedAt: z.nullable(Instant) })
+export type AgreedChoice = z.infer<typeof AgreedChoice>
+
 const params = z.strictObject({ orderId: Id })
 
 export const listMessages = endpoint({
@@ -173,12 +177,12 @@ export const withdrawMessage = endpoint({
 export const listMessageChoices = endpoint({
   operationId: 'listMessageChoices',
   summary:
-    'What a customer agrees to, by purpose and channel: what they said last, else what their card says.',
+    'What a customer agrees to, by purpose and channel: what they said last and when, else what their card says.',
   method: 'GET',
   path: '/api/customers/:customerId/message-choices',
   access: { who: 'desk', roles: deskRoles },
   params: z.strictObject({ customerId: Id }),
-  replies: { 200: z.strictObject({ choices: z.array(MessageChoice) }) },
+  replies: { 200: z.strictObject({ choices: z.array(AgreedChoice) }) },
   problems: ['CUSTOMER_NOT_FOUND'],
 })
 

@@ -36,3 +36,11 @@ export const presentChoice = (row: {
   channel: AskedChannel.parse(row.channel),
   allowed: row.allowed,
 })
+
+/** When the customer spoke of it last; `null`: never. */
+export const askedAt = (
+  rows: readonly { readonly purpose: string; readonly channel: string; readonly madeAt: Date }[],
+  purpose: string,
+  channel: string,
+): string | null =>
+  rows.find((row) => row.purpose === purpose && row.channel === channel)?.madeAt.toISOString() ?? null

@@ -1,5 +1,10 @@
 import type { BodyOf } from '@bayledger/contract/endpoint'
-import type { Message, MessageChoice, sendMessage as sendEndpoint } from '@bayledger/contract/messages'
+import type {
+  AgreedChoice,
+  Message,
+  MessageChoice,
+  sendMessage as sendEndpoint,
+} from '@bayledger/contract/messages'
 import { AskedChannel, AskedPurpose, ChoicePurpose, MessageChannel } from '@bayledger/contract/messages'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { versionOf } from '@bayledger/ledger/registry'
@@ -14,7 +19,7 @@ import { appendDraft } from '../entries/service/append-draft.ts'
 import { getLedger } from '../orders/service.ts'
 import { getSettings } from '../settings/service.ts'
 import { choiceOf, hasAgreed } from './policy.ts'
-import { presentChoice, presentMessage } from './present.ts'
+import { askedAt, presentChoice, presentMessage } from './present.ts'
 import { quietUntil } from './service/quiet-hours.ts'
 import { stopPage } from './service/stop-page.ts'
 import * as store from './store.ts'
@@ -132,14 +137,16 @@ export const withdrawMessage = async (deps: Deps, orderId: string, messageId: st
 }
 
 /** What a customer agrees to, of everything that is asked. @throws CUSTOMER_NOT_FOUND */
-export const listChoices = async (deps: Deps, customerId: string): Promise<MessageChoice[]> => {
+export const listChoices = async (deps: Deps, customerId: string): Promise<AgreedChoice[]> => {
   const customer = await getCustomer(deps, customerId)
-  const said = (await store.listChoices(deps, customerId)).map(presentChoice)
+  const rows = await store.listChoices(deps, customerId)
+  const said = rows.map(presentChoice)
   return AskedPurpose.options.flatMap((purpose) =>
     AskedChannel.options.map((channel) => ({
       purpose,
       channel,
       allowed: hasAgreed(customer, said, purpose, channel),
+      askedAt: askedAt(rows, purpose, channel),
     })),
   )
 }

@@ -11,6 +11,7 @@ import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { AlikeVehicles } from '../alike-vehicles.tsx'
 import { LanguageChoice } from '../language-choice.tsx'
+import { KnownChoices } from './known-choices.tsx'
 import { similarSheets } from './similar-sheets.ts'
 import { VinField } from './vin-field.tsx'
 import { blankWriteUp, type Person, type Which } from './write-up-form.ts'
@@ -39,15 +40,19 @@ export function WhoFields({ person, onChange }: WhoProps) {
   })
   if (person.known !== null)
     return (
-      <div className="row">
-        <p>
-          <strong>{person.known.name}</strong> {person.known.phone ? telephoneWords(person.known.phone) : ''}
-          {person.known.language === 'en' ? '' : ` · ${languageNames[person.known.language]}`}
-          {person.known.email ? ` · ${person.known.email}` : ''}
-        </p>
-        <Button autoFocus onClick={() => onChange(blankWriteUp.person)}>
-          Another customer
-        </Button>
+      <div className="stack">
+        <div className="row">
+          <p>
+            <strong>{person.known.name}</strong>{' '}
+            {person.known.phone ? telephoneWords(person.known.phone) : ''}
+            {person.known.language === 'en' ? '' : ` · ${languageNames[person.known.language]}`}
+            {person.known.email ? ` · ${person.known.email}` : ''}
+          </p>
+          <Button autoFocus onClick={() => onChange(blankWriteUp.person)}>
+            Another customer
+          </Button>
+        </div>
+        <KnownChoices customerId={person.known.customerId} />
       </div>
     )
   return (
