@@ -106,6 +106,7 @@ describe('T-2601, the cold morning', () => {
       history: null,
       earlierOdometer: null,
       comebackIsOfVehicle: null,
+      covers: null,
       secondPersonRequired: true,
       discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },
       idsOnOtherVehicles: new Set<string>(),

@@ -7,6 +7,7 @@ import { AppError } from './core/app-error.ts'
 import { noteFullDisk } from './core/full-disk.ts'
 import { forShop, type Parts } from './deps.ts'
 import { checklistRoutes } from './features/checklist/routes.ts'
+import { comebackRoutes } from './features/comebacks/routes.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
 import { customerRoutes } from './features/customers/routes.ts'
 import { dayRoutes } from './features/day/routes.ts'
@@ -141,6 +142,7 @@ const bindings = (parts: Parts) => [
   ...staffRoutes(),
   ...peopleRoutes,
   ...checklistRoutes,
+  ...comebackRoutes,
   ...floorRoutes,
   ...searchRoutes,
   ...entryRoutes,

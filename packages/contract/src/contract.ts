@@ -1,4 +1,5 @@
 import { getChecklist } from './checklist.ts'
+import { getComeback } from './comebacks.ts'
 import {
   decideEstimate,
   getCustomerOrder,
@@ -206,6 +207,7 @@ export const contract = [
   textsCsv.apply,
   computeDiagnosis,
   compareWithTodaysRules,
+  getComeback,
   createLink,
   listLinks,
   revokeLink,

@@ -76,7 +76,17 @@ export const CustomerOrder = z.strictObject({
           alternativeTo: z.nullable(z.string()),
           /** Only for a case that may never come: nothing of it is in a total. */
           conditional: z.boolean(),
-          lines: z.array(z.strictObject({ lineKey: z.string(), words: z.string(), amountCents: z.int() })),
+          lines: z.array(
+            z.strictObject({
+              lineKey: z.string(),
+              words: z.string(),
+              amountCents: z.int(),
+              /** On a comeback: whether the warranty covers it, until when, and why not. */
+              cover: z.optional(z.string()),
+            }),
+          ),
+          /** On a comeback: how much of it the warranty covers, and why the rest is not covered. */
+          coverNote: z.optional(z.string()),
           taxCents: z.int(),
           totalCents: z.int(),
           cautions: z.array(z.strictObject({ number: z.string(), version: z.int(), words: z.string() })),

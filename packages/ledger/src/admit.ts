@@ -11,6 +11,7 @@ import type { Kind } from './registry.ts'
 import type { OrderState } from './state.ts'
 import { arrivalRules } from './subjects/arrival/rules.ts'
 import { closingRules } from './subjects/closing/rules.ts'
+import { comebackRules } from './subjects/comeback/rules.ts'
 import { consentRules } from './subjects/consent/rules.ts'
 import { findingRules } from './subjects/findings/rules.ts'
 import { messageRules } from './subjects/messages/rules.ts'
@@ -28,6 +29,7 @@ const rules: Rules<Kind> = {
   ...openingRules,
   ...arrivalRules,
   ...findingRules,
+  ...comebackRules,
   ...consentRules,
   ...workRules,
   ...torqueRules,

@@ -18,6 +18,7 @@ const asVersion = (kind: Entry['kind'], version: number, change: (payload: never
     { shopId, writtenBy, deviceId },
   )
 }
+const wears = { is: 'charged', why: 'wear-part' }
 const same = (payload: never) => payload
 
 describe('what an earlier version of an entry did not know', () => {
@@ -55,6 +56,14 @@ describe('what an earlier version of an entry did not know', () => {
       },
     )
     expect(plan.ok).toBe(false)
+    const cover = asVersion('estimate.issued', 5, (payload: { scope: { bundles: object[] } }) => {
+      for (const bundle of payload.scope.bundles)
+        Object.assign(bundle, {
+          covers: [{ lineKey: 'sensor', judged: { ...wears, until: null, untilMiles: null }, decided: null }],
+        })
+      return payload
+    })
+    expect(cover).toMatchObject({ faults: [{ field: 'payload.scope.bundles' }] })
     const tire = asVersion('tire.inspected', 2, () =>
       tireOf('LF', { sizeSeen: { readable: true, text: '215/60R16 95H' } }),
     )
@@ -75,7 +84,7 @@ describe('what an earlier version of an entry did not know', () => {
     for (const [kind, version] of [
       ['diagnosis.issued', 3],
       ['sheet.chosen', 5],
-      ['estimate.issued', 5],
+      ['estimate.issued', 6],
       ['tire.inspected', 5],
       ['plan.issued', 5],
     ] as const) {

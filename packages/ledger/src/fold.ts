@@ -9,6 +9,7 @@ import { isSameValue } from './same-value.ts'
 import { blankOrder, type Mark, type OrderState } from './state.ts'
 import { applyArrival } from './subjects/arrival/apply.ts'
 import { applyClosing } from './subjects/closing/apply.ts'
+import { applyComeback } from './subjects/comeback/apply.ts'
 import { applyConsent } from './subjects/consent/apply.ts'
 import { applyFinding } from './subjects/findings/apply.ts'
 import { applyMessages } from './subjects/messages/apply.ts'
@@ -23,6 +24,7 @@ const appliers: Appliers<Kind> = {
   ...applyOpening,
   ...applyArrival,
   ...applyFinding,
+  ...applyComeback,
   ...applyConsent,
   ...applyWork,
   ...applyTorque,

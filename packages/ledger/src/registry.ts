@@ -2,6 +2,7 @@ import type * as z from 'zod/mini'
 import type { KindDefinition } from './kind.ts'
 import { arrivalKinds } from './subjects/arrival/kinds.ts'
 import { closingKinds } from './subjects/closing/kinds.ts'
+import { comebackKinds } from './subjects/comeback/kinds.ts'
 import { consentKinds } from './subjects/consent/kinds.ts'
 import { findingKinds } from './subjects/findings/kinds.ts'
 import { messageKinds } from './subjects/messages/kinds.ts'
@@ -16,6 +17,7 @@ export const kinds = {
   ...openingKinds,
   ...arrivalKinds,
   ...findingKinds,
+  ...comebackKinds,
   ...consentKinds,
   ...workKinds,
   ...torqueKinds,

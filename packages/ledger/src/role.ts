@@ -11,6 +11,9 @@ export const moneyRoles: readonly Role[] = ['advisor', 'manager', 'owner']
 /** Those who may give customers their money back. */
 export const refundRoles: readonly Role[] = ['manager', 'owner']
 
+/** Those who say why a vehicle came back after our work, and may decide against the terms what the warranty covers. */
+export const coverRoles: readonly Role[] = ['lead', 'manager', 'owner']
+
 /** Those who read and work on the vehicle. An owner or a manager who does so holds a technician's role as well. */
 export const bayRoles: readonly Role[] = ['technician', 'lead']
 

@@ -206,6 +206,8 @@ export type OrderState = {
   readonly skippedChecks: readonly Recorded<PayloadOf<'check.skipped'>>[]
   readonly conflicts: readonly Conflict[]
   readonly diagnosis: IssuedDiagnosis | null
+  /** Why it came back after our work, as it was said last; `null`: nobody has said yet, or it is no comeback. */
+  readonly comeback: Recorded<PayloadOf<'comeback.judged'>> | null
   readonly stopsTold: Readonly<Record<string, StopTold>>
   /** By finding: the refusal, with the wheels that the finding concerned then. */
   readonly refusals: Readonly<
@@ -269,6 +271,7 @@ export const blankOrder = (shopId: string, orderId: string): OrderState => ({
   skippedChecks: [],
   conflicts: [],
   diagnosis: null,
+  comeback: null,
   stopsTold: {},
   refusals: {},
   contacts: [],

@@ -93,9 +93,9 @@ export const opening: PayloadOf<'order.opened'> = {
 
 export const owner = { relation: 'owner' as const, name: wordsOf('owner') }
 
-const writeUp = (pen: OrderPen): void => {
+export const writeUp = (pen: OrderPen, change: Partial<PayloadOf<'order.opened'>> = {}): void => {
   const atTheDesk = { by: advisor, deviceId: null }
-  pen.write('order.opened', opening, { ...atTheDesk, given: { orderNumber: 'T-2602' } })
+  pen.write('order.opened', { ...opening, ...change }, { ...atTheDesk, given: { orderNumber: 'T-2602' } })
   pen.write(
     'complaint.recorded',
     { words: wordsOf('complaint'), reportedLight: 'flash-then-solid', events: [] },

@@ -69,6 +69,7 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   history: null,
   earlierOdometer: null,
   comebackIsOfVehicle: null,
+  covers: null,
   secondPersonRequired: true,
   discountLimits: { advisor: 5_000, lead: 5_000, manager: 20_000, owner: 100_000 },
   idsOnOtherVehicles: new Set(),

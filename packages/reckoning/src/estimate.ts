@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { CautionReference } from './cautions/caution-reference.ts'
+import { LineCover } from './money/line-cover.ts'
 import { RotationPattern } from './rotation/rotation-pattern.ts'
 import { RoadPosition, WheelPosition } from './wheels.ts'
 
@@ -68,6 +69,11 @@ export const EstimateLine = z.strictObject({
   unitCents: Cents,
   amountCents: Cents,
   taxClass: TaxClass,
+  /**
+   * On a comeback: what the line would cost without its cover, and why a person decided against the terms; absent where the
+   * line is charged by the terms, or none were judged.
+   */
+  cover: z.optional(z.strictObject({ listCents: Cents, why: z.nullable(words) })),
 })
 export type EstimateLine = z.infer<typeof EstimateLine>
 
@@ -143,6 +149,8 @@ export const Bundle = z.strictObject({
   cautions: z.array(CautionReference),
   alternativeTo: z.nullable(key),
   works: z.array(Work),
+  /** On a comeback: what the shop's warranty terms say of its lines; absent elsewhere. */
+  covers: z.optional(z.array(LineCover).check(z.minLength(1))),
 })
 export type Bundle = z.infer<typeof Bundle>
 

@@ -8,6 +8,8 @@ export type ReadOut = {
     readonly title: string
     readonly price: string
     readonly insteadOf: string | null
+    /** On a comeback: what the warranty says of it, in whole sentences. */
+    readonly cover: string | null
   }[]
   /** When it is ready after a Yes now; `null`: the estimate names no time. */
   readonly ready: string | null

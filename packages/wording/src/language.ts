@@ -15,6 +15,7 @@ import type { FieldsWording } from './fields.ts'
 import type { FindingActions, FindingSentences, FindingTitles } from './findings.ts'
 import type { GatesWording } from './gates.ts'
 import type { LightsWording } from './lights.ts'
+import type { LineCoversWording } from './line-covers.ts'
 import type { MessagesWording } from './messages.ts'
 import type { MovesWording } from './moves.ts'
 import type { NextStepsWording } from './next-steps.ts'
@@ -67,6 +68,7 @@ export type CustomerLanguage = {
   readonly findingSentences: FindingSentences
   readonly findingTitles: FindingTitles
   readonly lights: Pick<LightsWording, 'does'>
+  readonly lineCovers: LineCoversWording
   readonly messages: MessagesWording
   readonly ownData: OwnDataWording
   readonly nextSteps: NextStepsWording

@@ -110,6 +110,10 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { bundle, limitPercentThousandths: 0 },
     { bundle, limitPercentThousandths: 12_500 },
   ],
+  ESTIMATE_COVER_UNCLEAR: (['differs', 'open', 'price', 'reason', 'role'] as const).map((why) => ({
+    bundle,
+    why,
+  })),
   ESTIMATE_FINDINGS_UNCONFIRMED: [{}],
   ESTIMATE_SENSOR_FORBIDDEN: [{}],
   ESTIMATE_SENSOR_SILENCED: [{ wheels: ['LF', 'RF', 'LR'] }],
@@ -195,6 +199,9 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   PRESSURE_NOT_ON_TARGET: [{ side: 'under', found: psi(34), targetPsi: 36.5, overPsi: 1.5 }],
   ROAD_GATE_CLOSED: [{ reason }],
   COMEBACK_OF_ANOTHER_VEHICLE: [{}],
+  COMEBACK_NOT_JUDGED: (
+    ['no-comeback', 'findings-unconfirmed', 'words-missing', 'cause-missing'] as const
+  ).map((why) => ({ why })),
   ODOMETER_BACKWARDS: [{}],
   DRIVE_LONGER_THAN_ORDER: [{ minutes: 600, orderMinutes: 38 }],
   ODOMETER_IMPLAUSIBLE: [

@@ -7,6 +7,7 @@ import { bundleReason, bundleTitle } from './bundles.ts'
 import { cautionWords } from './customer-cautions.ts'
 import { lineWords } from './estimate-lines.ts'
 import type { Language } from './language.ts'
+import { coverNote, coverSentence } from './line-covers.ts'
 
 /** A bundle as a customer reads it; money in cents. */
 export type ShownBundle = {
@@ -20,7 +21,11 @@ export type ShownBundle = {
     readonly lineKey: string
     readonly words: string
     readonly amountCents: number
+    /** On a comeback: whether the warranty covers it, until when, and why not. */
+    readonly cover?: string
   }[]
+  /** On a comeback: how much of it the warranty covers, and why the rest is not covered. */
+  readonly coverNote?: string
   readonly taxCents: number
   readonly totalCents: number
   readonly cautions: readonly { readonly number: string; readonly version: number; readonly words: string }[]
@@ -36,7 +41,7 @@ export type ShownEstimate = {
 
 type Words = Pick<
   Language,
-  'code' | 'bundles' | 'customerCautions' | 'estimateLines' | 'findingSentences' | 'wheels'
+  'code' | 'bundles' | 'customerCautions' | 'estimateLines' | 'findingSentences' | 'lineCovers' | 'wheels'
 >
 
 /** A bundle's title; of what was added by hand also its own words, because the title alone says little. */
@@ -50,6 +55,10 @@ export const shownTitle = (
   const isByHand = bundle.title === 'by-hand' || bundle.title === 'outside-work'
   return isByHand && first ? `${title}: ${lineWords(words.estimateLines, first)}` : title
 }
+
+/** A field that is left out where there is nothing to say, so that what was shown before keeps its digest. */
+const given = <Name extends string>(name: Name, value: string | null) =>
+  (value === null ? {} : { [name]: value }) as { readonly [Key in Name]?: string }
 
 /** An issued version in words and amounts; `null` where any of its money was withheld or erased. */
 export const shownEstimate = (
@@ -72,7 +81,9 @@ export const shownEstimate = (
           lineKey: line.lineKey,
           words: lineWords(words.estimateLines, line),
           amountCents: line.amountCents,
+          ...given('cover', coverSentence(words.lineCovers, line, bundle.covers)),
         })),
+        ...given('coverNote', coverNote(words.lineCovers, money.lines, bundle.covers)),
         taxCents: money.totals.taxCents,
         totalCents: money.totals.totalCents,
         cautions: bundle.cautions.map((caution) => ({

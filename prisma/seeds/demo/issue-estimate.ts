@@ -7,8 +7,8 @@ import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-pay
 import type { BundleAnswer, Consent } from '@bayledger/ledger/subjects/consent/kinds'
 import type { Bundle } from '@bayledger/reckoning/estimate'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { coverBundle } from '@bayledger/reckoning/money/cover-bundles'
 import { firstPrices as prices } from '@bayledger/reckoning/money/first-prices'
-import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
 import type { OfferedBundle, OfferOf } from '@bayledger/reckoning/money/offer'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import { priceEstimate } from '@bayledger/reckoning/money/price-estimate'
@@ -25,15 +25,11 @@ type Issue = {
   readonly look: OfferOf['look']
   /** What the customer asks for and what the advisor adds, beside what the findings offer. */
   readonly added?: readonly OfferedBundle[]
-  readonly lineDiscounts?: readonly LineDiscount[]
 }
 
 /** Freezes what the confirmed findings offer into the next version of the estimate; answers its number. */
-export const issueEstimate = (
-  pen: OrderPen,
-  { at, by, readyAt, look, added = [], lineDiscounts = [] }: Issue,
-): number => {
-  const { diagnosis, sheet, estimates } = pen.state()
+export const issueEstimate = (pen: OrderPen, { at, by, readyAt, look, added = [] }: Issue): number => {
+  const { diagnosis, sheet, estimates, comeback } = pen.state()
   if (!diagnosis || !sheet) throw new RangeError(`${pen.number}: an estimate follows findings`)
   const offered = offerBundles({
     diagnosis: diagnosis.diagnosis,
@@ -42,15 +38,17 @@ export const issueEstimate = (
     look,
     opened: openedTires(pen.state()),
   })
+  const facts = pen.comeback()
   const estimate = priceEstimate({
     // The look comes last, after what was added.
     bundles: [
       ...offered.filter(({ bundleKey }) => bundleKey !== 'look'),
       ...added,
       ...offered.filter(({ bundleKey }) => bundleKey === 'look'),
-    ],
-    agreed: agreedSearches(pen.state(), pen.moneySides()),
-    lineDiscounts,
+    ].map((bundle) =>
+      facts && comeback ? coverBundle(bundle, { ...facts, cause: comeback.cause }) : bundle,
+    ),
+    agreed: facts ? new Map() : agreedSearches(pen.state(), pen.moneySides()),
     prices,
     revision: estimates.length + 1,
     readyAt: pen.calendar.at(readyAt),

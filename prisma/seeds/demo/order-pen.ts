@@ -2,16 +2,20 @@ import type { AdmitFacts } from '@bayledger/ledger/admit/facts'
 import { canonicalText, digestOf, sideDigest } from '@bayledger/ledger/digests'
 import type { Draft, Entry, Given } from '@bayledger/ledger/entry'
 import { ledgerPen, provenBy } from '@bayledger/ledger/ledger-pen'
+import { comebackFacts, coversOfScope } from '@bayledger/ledger/questions/comeback'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import type { SecondPerson } from '@bayledger/ledger/second-person'
 import type { OrderState } from '@bayledger/ledger/state'
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { ComebackFacts } from '@bayledger/reckoning/money/line-cover'
+import { usualWarranty } from '@bayledger/reckoning/money/warranty'
+import { dayIn } from '@bayledger/reckoning/ready/zoned-time'
 import type { DemoCalendar } from './calendar.ts'
 import type { DemoInstrument } from './instruments.ts'
 import { type DemoPerson, people } from './people.ts'
-import { shopId } from './places.ts'
+import { shopId, tamberStreet } from './places.ts'
 import { demoId, demoSalt } from './seeded.ts'
 import { discountLimits } from './settings.ts'
 import { sheets } from './sheets.ts'
@@ -47,6 +51,8 @@ export type OrderPen = {
   readonly state: () => OrderState
   /** What the shop's other records say of this vehicle. */
   readonly history: () => HistoryEvidence
+  /** What the warranty of a comeback rests on; `null`: it is joined to no earlier order. */
+  readonly comeback: () => ComebackFacts | null
   readonly entries: () => readonly Entry[]
   readonly lines: () => readonly DemoLine[]
   /** A second person who has typed their PIN, as the next entry names them. */
@@ -87,6 +93,10 @@ export const orderPen = (
   const lines: DemoLine[] = []
   const photos: DemoPhoto[] = []
   const history = () => historyOf(pen.state(), known.visits, known.idsOnOtherVehicles)
+  const comeback = () => {
+    const joined = joinedTo(pen.state(), known.visits)
+    return joined.length === 0 ? null : comebackFacts(pen.state(), joined, usualWarranty, shopDay)
+  }
   let waiting: DemoSide[] = []
   let sides = 0
   let agreements = 0
@@ -144,6 +154,7 @@ export const orderPen = (
         money: moneyTexts,
         instruments,
         history: kind === 'diagnosis.issued' ? history() : null,
+        covers: coversFor(draft, pen.state(), moneyTexts, comeback()),
         known,
       }),
       given,
@@ -162,6 +173,7 @@ export const orderPen = (
     calendar,
     state: pen.state,
     history,
+    comeback,
     entries: pen.entries,
     lines: () => lines,
     agreedBy,
@@ -176,6 +188,24 @@ export const orderPen = (
   }
 }
 
+const shopDay = (instant: string): string => dayIn(new Date(instant), tamberStreet.timeZone)
+
+/** The order that one is joined to, and those that one is joined to itself, as far as the vehicle was here. */
+const joinedTo = ({ opened }: OrderState, visits: readonly OrderState[]): OrderState[] => {
+  const earlier = visits.find(({ orderId }) => orderId === opened?.comebackOf)
+  return earlier === undefined ? [] : [earlier, ...joinedTo(earlier, visits)]
+}
+
+const coversFor = (
+  draft: Draft,
+  { comeback }: OrderState,
+  money: MoneySides,
+  facts: ComebackFacts | null,
+): AdmitFacts['covers'] =>
+  draft.kind === 'estimate.issued' && comeback && facts
+    ? coversOfScope(draft.payload.scope, money, { ...facts, cause: comeback.cause })
+    : null
+
 const sheetsOnFile: ReadonlySet<string> = new Set(Object.values(sheets).map(digestOf))
 
 const factsAt = (
@@ -185,11 +215,13 @@ const factsAt = (
     money,
     instruments,
     history,
+    covers,
     known,
   }: {
     readonly money: MoneySides
     readonly instruments: readonly DemoInstrument[]
     readonly history: HistoryEvidence | null
+    readonly covers: AdmitFacts['covers']
     readonly known: KnownBefore
   },
 ): AdmitFacts => ({
@@ -220,6 +252,7 @@ const factsAt = (
   history,
   earlierOdometer: null,
   comebackIsOfVehicle: null,
+  covers,
   secondPersonRequired: true,
   discountLimits,
   idsOnOtherVehicles: new Set(known.idsOnOtherVehicles),

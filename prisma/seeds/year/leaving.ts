@@ -1,3 +1,6 @@
+import type { Draft } from '@bayledger/ledger/entry'
+import { drafted, recorded } from '@bayledger/ledger/fold/foldable'
+import type { OrderState } from '@bayledger/ledger/state'
 import { patternMoves } from '@bayledger/reckoning/rotation/rotation-pattern'
 import { sensorOf } from '@bayledger/reckoning/sheet'
 import {
@@ -12,6 +15,12 @@ import type { Received } from './as-received.ts'
 import { type Car, newIds, perWheel, type SensorIds } from './car.ts'
 import type { Chance } from './chance.ts'
 import type { Story } from './story.ts'
+
+/** The order as later visits find it: the server seals the report and gives the keys back, so the pen does not know of it. */
+const withKeysBack = (state: OrderState, draft: Draft): OrderState =>
+  draft.kind === 'order.handed_back'
+    ? { ...state, handedBack: recorded(draft.payload, drafted(draft, state.seq)) }
+    : state
 
 type Visit = { readonly pen: OrderPen; readonly story: Story; readonly day: number }
 
@@ -54,9 +63,14 @@ type Leaving = {
   readonly miles: number
   readonly off: readonly RoadPosition[]
   readonly tire: number
+  readonly handBack: Draft
 }
 
-export const driveAway = (car: Car, { pen, story, day }: Visit, { ids, miles, off, tire }: Leaving): void => {
+export const driveAway = (
+  car: Car,
+  { pen, story, day }: Visit,
+  { ids, miles, off, tire, handBack }: Leaving,
+): void => {
   const state = pen.state()
   const steps = state.plan?.plan.steps ?? []
   if (story.kind === 'season') {
@@ -74,6 +88,6 @@ export const driveAway = (car: Car, { pen, story, day }: Visit, { ids, miles, of
   }
   car.ids = ids
   car.odometer = { miles, day }
-  car.visits = [...car.visits, state]
+  car.visits = [...car.visits, withKeysBack(state, handBack)]
   car.last = { orderId: pen.orderId, day, off }
 }

@@ -9,7 +9,6 @@ import { customerCaution } from '@bayledger/reckoning/cautions/customer-cautions
 import { askedBundle } from '@bayledger/reckoning/money/asked-bundles'
 import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import { handBundle } from '@bayledger/reckoning/money/hand-bundles'
-import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
 import { sensorOf } from '@bayledger/reckoning/sheet'
 import type { RoadPosition, WheelPosition } from '@bayledger/reckoning/wheels'
 import { arrivalCheck } from '../demo/arrival-check.ts'
@@ -119,6 +118,12 @@ export const writeVisit = (visit: Visit): DemoEnd => {
       confirmedAt: clock.pass(chance.between(30, 150)),
     })
   const issued = judge()
+  if (pen.state().opened?.comebackOf)
+    pen.write(
+      'comeback.judged',
+      { cause: story.kind === 'lost-relearn' ? 'workmanship' : 'part-failed', words: null },
+      { at: clock.pass(120), by: people.greta },
+    )
   const hurry = (): string => quarterAfter(clock.now(), 2_400 + 3_000 * chance.noise(0.3))
   const added = [
     ...story.asked.map((job) => askedBundle(job, firstPrices, sheet)),
@@ -127,11 +132,10 @@ export const writeVisit = (visit: Visit): DemoEnd => {
   const offer = (refuses: boolean): void => {
     issueEstimate(pen, {
       at: clock.pass(chance.between(150, 700)),
-      by: story.comesBack ? people.marguerite : advisor,
+      by: advisor,
       readyAt: hurry(),
       look,
       added,
-      lineDiscounts: story.comesBack ? ourWork : [],
     })
     const bundles = unansweredBundles(pen.state())
     const takesFour = chance.isOf(0.25)
@@ -270,7 +274,7 @@ export const writeVisit = (visit: Visit): DemoEnd => {
     releaseAgreedBy: pen.state().plan && !hasProof(pen) ? people.greta : null,
     retorqueAdvised: off.length > 0,
   })
-  driveAway(car, visit, { ids, miles: back, off, tire })
+  driveAway(car, visit, { ids, miles: back, off, tire, handBack: end.handBack.draft })
   return end
 }
 
@@ -285,11 +289,6 @@ const straightening = handBundle({
   depositCents: null,
   oldPartIsHere: false,
 })
-
-/** What we did is done again for nothing: the labor line of the relearn and the sensor's own lines. */
-const ourWork: readonly LineDiscount[] = [
-  { bundleKey: 'relearn', lineKey: 'relearn', reason: 'Our own work, done again', cents: 1_000_000 },
-]
 
 const lookOf = (story: Story, chance: Chance): 'charged' | 'waived-with-work' | 'waived' => {
   if (story.asked.length > 0 || story.comesBack) return 'waived'

@@ -1,4 +1,5 @@
 import type { HistoryEvidence } from '@bayledger/reckoning/evidence/evidence'
+import type { LineCover } from '@bayledger/reckoning/money/line-cover'
 import type { DiscountLimits } from '@bayledger/reckoning/money/price-book'
 import type { Agreement } from '../agreement.ts'
 import type { Author } from '../entry.ts'
@@ -55,6 +56,8 @@ export type AdmitFacts = {
   readonly earlierOdometer: EarlierOdometer | null
   /** Whether the order after which the vehicle came back is one of its own; `null`: the entry names none. */
   readonly comebackIsOfVehicle: boolean | null
+  /** What the warranty terms say of the lines of an estimate on a comeback, by bundle; `null`: it is none. */
+  readonly covers: ReadonlyMap<string, readonly LineCover[]> | null
   /** Whether the shop demands a second person for torque; on by default. */
   readonly secondPersonRequired: boolean
   /** The most that each role may take off a price, as the newest version of the shop's prices has it. */

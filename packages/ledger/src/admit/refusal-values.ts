@@ -82,6 +82,9 @@ export type RefusalValues = {
   readonly ESTIMATE_DIGEST_DIFFERS: { readonly to: 'issue' | 'answer' }
   readonly ESTIMATE_TOTALS_DIFFER: NoValues
   readonly DISCOUNT_OVER_LIMIT: OfBundle & { readonly limitPercentThousandths: number }
+  readonly ESTIMATE_COVER_UNCLEAR: OfBundle & {
+    readonly why: 'differs' | 'open' | 'price' | 'reason' | 'role'
+  }
   readonly ESTIMATE_FINDINGS_UNCONFIRMED: NoValues
   readonly ESTIMATE_SENSOR_FORBIDDEN: NoValues
   readonly ESTIMATE_SENSOR_SILENCED: { readonly wheels: readonly WheelPosition[] }
@@ -175,6 +178,10 @@ export type RefusalValues = {
   /** A refusal that was kept before earlier visits were looked at has no `daysAgo`. */
   readonly ODOMETER_IMPLAUSIBLE: Omit<OdometerDoubt, 'daysAgo'> & Partial<Pick<OdometerDoubt, 'daysAgo'>>
   readonly COMEBACK_OF_ANOTHER_VEHICLE: NoValues
+  /** `cause-missing`: an estimate waits for it. */
+  readonly COMEBACK_NOT_JUDGED: {
+    readonly why: 'no-comeback' | 'findings-unconfirmed' | 'words-missing' | 'cause-missing'
+  }
   readonly PAYMENT_UNKNOWN: NoValues
   readonly PAYMENT_CHANGES_NOTHING: NoValues
   readonly PHOTO_TOO_LARGE: { readonly bytes: number }

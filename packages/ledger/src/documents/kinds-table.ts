@@ -22,6 +22,8 @@ export const meanings: Readonly<Record<Kind, string>> = {
   'photo.shared': 'the customer sees a photo on their page, or no longer sees it',
   'diagnosis.issued': 'evidence, findings and rule set; the server computes them again',
   'diagnosis.confirmed': "the technician's agreement, or another finding with a reason",
+  'comeback.judged':
+    'why the vehicle came back after our work, by its class; said again, the last one counts',
   'stop.told': 'the customer was told of a danger: how, and their answer',
   'contact.made': 'a call or message, reached or not',
   'estimate.issued':

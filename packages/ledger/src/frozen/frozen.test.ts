@@ -18,7 +18,7 @@ import { DiagnosisIssuedVersion1 } from '../subjects/findings/diagnosis-version-
  * written anew: a shop reads its orders for years, and whatever the code becomes, it reads these the same.
  */
 const here = import.meta.dirname
-const frozen = (name: string, version: 1 | 2 | 3 | 4 | 5 | 6 = 1): Entry[] =>
+const frozen = (name: string, version: 1 | 2 | 3 | 4 | 5 | 6 | 7 = 1): Entry[] =>
   JSON.parse(readFileSync(`${here}/version-${version}-${name}.json`, 'utf8')) as Entry[]
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.json'))
@@ -123,6 +123,20 @@ describe('the frozen ledgers', () => {
       around: 'feathers',
     })
     expect(wearAt(state, 'RF')).toEqual({ across: null, around: null })
+  })
+
+  it('fold to a comeback with its cause, and an estimate that says of its lines what the warranty covers', () => {
+    const state = fold(frozen('comeback', 7))
+    expect(state.headHash).toBe('33f3860c28f3379d6d4fb05e4e293f8e8a222ca2daa12dc4c7e846ba6e560371')
+    expect(state.comeback).toMatchObject({ cause: 'part-failed', words: null })
+    const covers = state.estimates[0]?.scope.bundles.flatMap((bundle) => bundle.covers ?? []) ?? []
+    expect(covers.map(({ lineKey, decided }) => [lineKey, decided])).toEqual([
+      ['sensor', null],
+      ['wheel-service', null],
+      ['relearn', null],
+      ['sensor-disposal', 'charged'],
+      ['look', null],
+    ])
   })
 
   it('keep the words that version 1 said of a diagnosis, beside the same facts', () => {

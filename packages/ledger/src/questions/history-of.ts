@@ -136,7 +136,8 @@ const airTemperature = ({ tire, tires, outdoor }: Surroundings): Temperature | n
 const handled = ({ removed, mounted, programmed, fitted, broken }: WheelWork): Written[] =>
   [removed, mounted, programmed, fitted, broken].flatMap((fact) => (fact ? [fact.written] : []))
 
-const workedAt = ({ work, relearn }: OrderState, wheel: WheelPosition): string[] =>
+/** When we worked on a wheel, by each entry that says so. */
+export const workedAt = ({ work, relearn }: OrderState, wheel: WheelPosition): string[] =>
   [
     ...(work[wheel] ? handled(work[wheel]) : []),
     ...(relearn?.confirmed.includes(wheel) ? [relearn.written] : []),

@@ -1,3 +1,4 @@
+import { coverBundle } from '@bayledger/reckoning/money/cover-bundles'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { keptMoney } from '../money.ts'
 import {
@@ -12,8 +13,9 @@ import {
   stageWriters,
 } from '../one-sensor-job.ts'
 import { wordsOf } from '../seeded-ids.ts'
-import { agreedBy, gauge, lead } from '../shop.ts'
+import { agreedBy, gauge, lead, manager } from '../shop.ts'
 import { tarn } from '../tarn.ts'
+import { attemptCovered, comeback, coverOf, decidedAgainst, withoutMiles } from './comebacks.ts'
 import {
   attemptEstimate,
   bay,
@@ -37,6 +39,7 @@ export const estimatesRefusals: Refusals<
   | 'ESTIMATE_DIGEST_DIFFERS'
   | 'ESTIMATE_TOTALS_DIFFER'
   | 'DISCOUNT_OVER_LIMIT'
+  | 'ESTIMATE_COVER_UNCLEAR'
   | 'ESTIMATE_FINDINGS_UNCONFIRMED'
   | 'ESTIMATE_SENSOR_FORBIDDEN'
   | 'ESTIMATE_SENSOR_SILENCED'
@@ -173,6 +176,37 @@ export const estimatesRefusals: Refusals<
       'a discount above the limit of its giver',
       () => attemptEstimate(withDiscount(6)),
       { bundle: { title: 'sensor', wheels: ['RR'] }, limitPercentThousandths: 5_000 },
+    ],
+  ],
+  ESTIMATE_COVER_UNCLEAR: [
+    [
+      'a comeback that says nothing of its warranty',
+      () => attemptCovered((bundle) => bundle),
+      { bundle: { title: 'sensor', wheels: ['RR'] }, why: 'differs' },
+    ],
+    [
+      'an odometer that the terms need and nobody read',
+      () => attemptCovered(coverOf(withoutMiles), withoutMiles),
+      { bundle: { title: 'sensor', wheels: ['RR'] }, why: 'open' },
+    ],
+    [
+      'a covered line that is charged',
+      () =>
+        attemptCovered((bundle) => {
+          const { covers } = coverBundle(bundle, comeback)
+          return { ...bundle, ...(covers ? { covers } : {}) }
+        }),
+      { bundle: { title: 'sensor', wheels: ['RR'] }, why: 'price' },
+    ],
+    [
+      'a decision against the terms without a reason',
+      () => attemptCovered(decidedAgainst(null), comeback, manager),
+      { bundle: { title: 'sensor', wheels: ['RR'] }, why: 'reason' },
+    ],
+    [
+      'a decision against the terms by an advisor',
+      () => attemptCovered(decidedAgainst('The customer broke it')),
+      { bundle: { title: 'sensor', wheels: ['RR'] }, why: 'role' },
     ],
   ],
   ESTIMATE_FINDINGS_UNCONFIRMED: [

@@ -1,4 +1,5 @@
 import { definitionOf } from '../../src/registry.ts'
+import { asLead, comebackUntil, ownWork } from '../comeback.ts'
 import {
   arrivalOf,
   decide,
@@ -22,6 +23,7 @@ export const orderRefusals: Refusals<
   | 'ORDER_NOT_OPENED'
   | 'ORDER_ALREADY_OPENED'
   | 'COMEBACK_OF_ANOTHER_VEHICLE'
+  | 'COMEBACK_NOT_JUDGED'
   | 'ORDER_ENDED'
   | 'ORDER_SEALED'
   | 'AUTHORITY_MISSING'
@@ -91,6 +93,36 @@ export const orderRefusals: Refusals<
     [
       'a comeback of an order that is of another vehicle',
       () => orderPen().attempt('order.opened', opening, { ...desk, facts: { comebackIsOfVehicle: false } }),
+    ],
+  ],
+  COMEBACK_NOT_JUDGED: [
+    [
+      'a cause on an order that is joined to none',
+      () => oneSensorJob('confirmed').attempt('comeback.judged', ownWork, asLead),
+      { why: 'no-comeback' },
+    ],
+    [
+      'a cause before anybody confirmed findings',
+      () => comebackUntil('checked').attempt('comeback.judged', ownWork, asLead),
+      { why: 'findings-unconfirmed' },
+    ],
+    [
+      'another cause without words',
+      () =>
+        comebackUntil('confirmed').attempt(
+          'comeback.judged',
+          { cause: 'something-else', words: null },
+          asLead,
+        ),
+      { why: 'words-missing' },
+    ],
+    [
+      'an estimate before the cause',
+      () => {
+        const pen = comebackUntil('confirmed')
+        return pen.attempt('estimate.issued', estimateOf(pen), desk)
+      },
+      { why: 'cause-missing' },
     ],
   ],
   ORDER_ENDED: [

@@ -75,7 +75,11 @@ export const priceEstimate = ({
     )
     const lines = [
       ...offered,
-      ...feeLines(prices.fees ?? [], offered),
+      // What is covered brings no fee of the shop's own.
+      ...feeLines(
+        prices.fees ?? [],
+        offered.filter(({ cover, amountCents }) => cover === undefined || amountCents > 0),
+      ),
       ...(fee > 0 ? [feeLine(suppliesKey, fee)] : []),
       ...(isLook(bundle) ? [] : lineDiscountLines(bundle.bundleKey, offered, lineDiscounts)),
       ...(discount === null || isLook(bundle) ? [] : discountLines(offered, discount)),

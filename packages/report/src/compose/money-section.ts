@@ -11,9 +11,12 @@ import {
 } from '@bayledger/ledger/questions/money'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import type { OrderState } from '@bayledger/ledger/state'
+import type { EstimateLine } from '@bayledger/reckoning/estimate'
 import { isConditional } from '@bayledger/reckoning/money/added-bundles'
+import type { LineCover } from '@bayledger/reckoning/money/line-cover'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { lineWords } from '@bayledger/wording/estimate-lines'
+import { coverSentence } from '@bayledger/wording/line-covers'
 import type { Block, Row, Section } from '../content.ts'
 import { paragraph, table } from './blocks.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
@@ -64,7 +67,7 @@ const priceTable = (state: OrderState, context: ReportContext): Block => {
         entry,
         cells: [
           title,
-          words(lineWords(context.language.estimateLines, line)),
+          words(lineOf(context, line, bundle.covers)),
           words(sumWords(context, line.amountCents)),
         ],
       })),
@@ -87,6 +90,17 @@ const priceTable = (state: OrderState, context: ReportContext): Block => {
       state.estimates.at(-1)?.written.seq ?? null,
     )
   return table(says(context).prices, { work: 34, line: 48, price: 18 }, rows)
+}
+
+/** A line's name, and on a comeback what the warranty says of it. */
+const lineOf = (
+  { language }: ReportContext,
+  line: EstimateLine,
+  covers: readonly LineCover[] | undefined,
+): string => {
+  const cover = coverSentence(language.lineCovers, line, covers)
+  const name = lineWords(language.estimateLines, line)
+  return cover === null ? name : `${name}. ${cover}`
 }
 
 const paymentTable = (state: OrderState, context: ReportContext): Block =>

@@ -18,6 +18,7 @@ export const consentScript: ConsentScriptWording = (of) => {
     `For your ${vehicle}:`,
     ...found,
     `We offer: ${lines}.`,
+    ...offers.flatMap(({ title, cover }) => (cover === null ? [] : [`${title}: ${cover}`])),
     ...(ready === null ? [] : [`If you say yes now, it will be ready by ${ready}.`]),
     agreed === null
       ? `What do you want us to do?${back}`

@@ -17,6 +17,7 @@ import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
 import { lights } from './lights.ts'
+import { lineCovers } from './line-covers.ts'
 import { messages } from './messages.ts'
 import { moves } from './moves.ts'
 import { nextSteps } from './next-steps.ts'
@@ -60,6 +61,7 @@ export const english: Language = {
   findingTitles,
   gates,
   lights,
+  lineCovers,
   messages,
   receipt,
   ownData,

@@ -10,6 +10,7 @@ import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
 import { stepDoes } from '../steps.ts'
 import { bundles } from './bundles.ts'
+import { comebacksNotJudged, unclearCovers } from './comeback-refusals.ts'
 import { findingActions } from './finding-actions.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
@@ -183,6 +184,7 @@ export const refusals: RefusalsWording = {
     limitPercentThousandths === 0
       ? `Your role may not take anything off "${titleOf(bundle)}". Issue it without the discount, or ask someone who may give it.`
       : `You may take ${limitPercentThousandths / 1_000} % off "${titleOf(bundle)}" at most. Take a smaller discount, or ask someone who may give more.`,
+  ESTIMATE_COVER_UNCLEAR: ({ bundle, why }) => unclearCovers[why](titleOf(bundle)),
   ESTIMATE_FINDINGS_UNCONFIRMED: () =>
     'An estimate follows confirmed findings. Let the technician confirm the present ones first.',
   ESTIMATE_SENSOR_FORBIDDEN: () =>
@@ -321,6 +323,7 @@ export const refusals: RefusalsWording = {
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
   COMEBACK_OF_ANOTHER_VEHICLE: () =>
     'The earlier order is not of this vehicle. Open the order from the page of the vehicle that came back, or without the earlier one.',
+  COMEBACK_NOT_JUDGED: ({ why }) => comebacksNotJudged[why],
   ODOMETER_IMPLAUSIBLE: ({ why, read, before, daysAgo = null }) => {
     const figure = (distance: typeof read) => `${distance.value.toLocaleString('en-US')} ${distance.unit}`
     const visit = daysAgo === null ? 'before' : `at a visit ${daysAgo} ${daysAgo === 1 ? 'day' : 'days'} ago`

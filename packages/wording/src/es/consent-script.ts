@@ -17,6 +17,7 @@ export const consentScript: ConsentScriptWording = (of) => {
     `Para su ${vehicle}:`,
     ...found,
     `Le ofrecemos: ${lines}.`,
+    ...offers.flatMap(({ title, cover }) => (cover === null ? [] : [`${title}: ${cover}`])),
     ...(ready === null ? [] : [ended(`Si dice que sí ahora, estará listo para: ${ready}`)]),
     agreed === null
       ? `¿Qué quiere que hagamos?${back}`

@@ -124,7 +124,7 @@ describe('Spanish', () => {
   })
 
   it('reads the consent out whole', () => {
-    const offers = [{ title: 'Llanta nueva: de repuesto', price: '$120.00', insteadOf: null }]
+    const offers = [{ title: 'Llanta nueva: de repuesto', price: '$120.00', insteadOf: null, cover: null }]
     const said = {
       ...{ vehicle: 'auto gris', found: ['La llanta está vieja.'], offers, ready: '3:40 PM' },
       ...{ agreed: null, look: null, total: '$0.00', takenBack: [] },

@@ -14,6 +14,7 @@ import { findingActions } from './finding-actions.ts'
 import { findingSentences } from './finding-sentences.ts'
 import { findingTitles } from './finding-titles.ts'
 import { lights } from './lights.ts'
+import { lineCovers } from './line-covers.ts'
 import { messages } from './messages.ts'
 import { nextSteps } from './next-steps.ts'
 import { observations } from './observations.ts'
@@ -51,6 +52,7 @@ export const spanish: CustomerLanguage = {
   findingSentences,
   findingTitles,
   lights,
+  lineCovers,
   messages,
   receipt,
   ownData,

@@ -21,6 +21,7 @@ const words: Readonly<Record<Kind, string>> = {
   'photo.shared': 'Photo shown to the customer',
   'diagnosis.issued': 'Findings',
   'diagnosis.confirmed': 'Findings confirmed',
+  'comeback.judged': 'Cause of the comeback',
   'stop.told': 'Customer told of a danger',
   'contact.made': 'Customer contacted',
   'estimate.issued': 'Estimate',

@@ -22,6 +22,7 @@ import { EstimateScope } from './estimate-scope.ts'
 import { EstimateVersion1, estimateToVersion2, inlineMoneyOf } from './estimate-version-1.ts'
 import { EstimateVersion3, estimateToVersion4 } from './estimate-version-3.ts'
 import { EstimateVersion4 } from './estimate-version-4.ts'
+import { EstimateVersion5 } from './estimate-version-5.ts'
 
 const server = { writtenWhere: 'server', strikable: 'no' } as const
 
@@ -69,7 +70,7 @@ export const consentKinds = {
   /**
    * Version 3 only says that a reader must know the repair of fasteners; a few of version 2 hold one already. Version 4
    * sells the search for a leak and the repair of a hole apart. Version 5 holds jobs that the customer asks for, and what the
-   * advisor adds by hand.
+   * advisor adds by hand. Version 6 says of a comeback's lines whether the warranty covers them.
    */
   'estimate.issued': kind(z.strictObject({ diagnosisId: Id, scope: EstimateScope, digest: Digest }), {
     ...server,
@@ -80,6 +81,7 @@ export const consentKinds = {
       earlierVersion(EstimateVersion3, (payload) => payload),
       earlierVersion(EstimateVersion3, estimateToVersion4),
       earlierVersion(EstimateVersion4, (payload) => payload),
+      earlierVersion(EstimateVersion5, (payload) => payload),
     ],
   }),
   'estimate.shown': kind(

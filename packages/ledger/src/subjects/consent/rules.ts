@@ -18,6 +18,7 @@ import type { PayloadOf } from '../../registry.ts'
 import { refundRoles } from '../../role.ts'
 import { isSameValue } from '../../same-value.ts'
 import type { IssuedBundle, OrderState } from '../../state.ts'
+import { refuseCover } from './cover-rules.ts'
 import { droppedSafety } from './dropped-safety.ts'
 import type { consentKinds } from './kinds.ts'
 import { silencedWheels } from './silenced-wheels.ts'
@@ -41,6 +42,7 @@ export const consentRules: Rules<keyof typeof consentKinds> = {
       if (!priced) return refuse('MONEY_MISSING', {})
       return totalsAreRight(priced) ? null : refuse('ESTIMATE_TOTALS_DIFFER', {})
     },
+    refuseCover,
     // What an earlier version held already was admitted with it, whoever writes now.
     (state, { payload: { scope } }, facts) => {
       const roles = facts.author.kind === 'staff' ? (facts.staff.get(facts.author.staffId) ?? []) : []

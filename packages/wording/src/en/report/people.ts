@@ -24,6 +24,7 @@ export const reportPeople: ReportPeopleWording = {
     'photo.shared': 'photo shared',
     'diagnosis.issued': 'findings issued',
     'diagnosis.confirmed': 'findings confirmed',
+    'comeback.judged': 'cause of the comeback recorded',
     'stop.told': 'stop told',
     'contact.made': 'contact made',
     'estimate.issued': 'estimate issued',

@@ -24,6 +24,7 @@ export const reportPeople: ReportPeopleWording = {
     'photo.shared': 'foto compartida',
     'diagnosis.issued': 'resultados dados',
     'diagnosis.confirmed': 'resultados confirmados',
+    'comeback.judged': 'causa del regreso anotada',
     'stop.told': 'alto explicado',
     'contact.made': 'contacto hecho',
     'estimate.issued': 'presupuesto dado',

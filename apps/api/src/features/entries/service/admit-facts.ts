@@ -13,6 +13,7 @@ export type OwnFacts = {
   readonly history: HistoryEvidence | null
   readonly earlierOdometer: EarlierOdometer | null
   readonly comebackIsOfVehicle: boolean | null
+  readonly covers: AdmitFacts['covers']
   /** The money sides that it names. */
   readonly money: MoneySides
   /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
@@ -22,7 +23,7 @@ export type OwnFacts = {
 /** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
 export const factsFor = (
   shop: ShopFacts,
-  { entry, history, earlierOdometer, comebackIsOfVehicle, money }: OwnFacts,
+  { entry, history, earlierOdometer, comebackIsOfVehicle, covers, money }: OwnFacts,
   state: OrderState,
   draft: Draft,
   at: string,
@@ -41,6 +42,7 @@ export const factsFor = (
     history,
     earlierOdometer,
     comebackIsOfVehicle,
+    covers,
     secondPersonRequired: place?.secondPersonRequired ?? true,
     discountLimits: shop.discountLimits,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,

@@ -1,5 +1,6 @@
 import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
+import { coversOfScope } from '@bayledger/ledger/questions/comeback'
 import { markOfEntry } from '@bayledger/ledger/questions/entry-places'
 import { historyOf } from '@bayledger/ledger/questions/history-of'
 import type { MoneySides } from '@bayledger/ledger/questions/money'
@@ -17,6 +18,7 @@ import { isVisitOf } from '../store/is-visit-of.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
 import { type EntryFacts, readEntryFacts } from '../store/read-facts.ts'
 import type { OwnFacts } from './admit-facts.ts'
+import { loadComeback } from './load-comeback.ts'
 import { loadLedger } from './load-ledger.ts'
 import { loadEarlierOdometer, odometerReadOf } from './load-odometer.ts'
 
@@ -40,10 +42,24 @@ export const loadOwnFacts = async (
   const odometer = odometerReadOf(state, draft)
   const earlierOdometer = odometer && (await loadEarlierOdometer(deps, odometer))
   const comebackIsOfVehicle = await isComebackOfVehicle(deps, draft)
-  const own = { entry, money, earlierOdometer, comebackIsOfVehicle }
+  const covers = await loadCovers(deps, state, draft, money)
+  const own = { entry, money, earlierOdometer, comebackIsOfVehicle, covers }
   return draft.kind === 'diagnosis.issued'
     ? { ...own, history: await loadHistory(deps, state), ofSeq: state.seq }
-    : { ...own, history: null, ofSeq: null }
+    : { ...own, history: null, ofSeq: covers === null ? null : state.seq }
+}
+
+/** What the terms say of the lines of an estimate on a comeback, as its cause is now. */
+const loadCovers = async (
+  deps: Pick<Deps, 'pool' | 'shopId'>,
+  state: OrderState,
+  draft: Draft,
+  money: MoneySides,
+): Promise<OwnFacts['covers']> => {
+  const current = upcast(draft)
+  if (current.kind !== 'estimate.issued' || state.comeback === null) return null
+  const facts = await loadComeback(deps, state)
+  return facts && coversOfScope(current.payload.scope, money, { ...facts, cause: state.comeback.cause })
 }
 
 const isComebackOfVehicle = async (

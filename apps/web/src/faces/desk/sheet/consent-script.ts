@@ -44,10 +44,11 @@ export const scriptFor = (
   const lookCents = worksAnyway ? 0 : lookCentsWith(look, work.length > 0)
   return words({
     ...around,
-    offers: asked.map(({ title, totalCents, alternativeTo }) => ({
+    offers: asked.map(({ title, totalCents, alternativeTo, coverNote }) => ({
       title,
       price: money(totalCents),
       insteadOf: bundles.find(({ bundleKey }) => bundleKey === alternativeTo)?.title ?? null,
+      cover: coverNote ?? null,
     })),
     agreed: asked.some(({ bundleKey }) => given[bundleKey] !== undefined)
       ? agreed.map(({ title }) => title)

@@ -33,6 +33,7 @@ export const partOfKind: Readonly<Record<Kind, SheetPart>> = {
   'check.skipped': 'as-received',
   'diagnosis.issued': 'findings',
   'diagnosis.confirmed': 'findings',
+  'comeback.judged': 'findings',
   'stop.told': 'findings',
   'refusal.recorded': 'findings',
   'estimate.issued': 'estimate',
