@@ -47,13 +47,18 @@ export function BundleQuestion({
       {offer.since === null ? null : (
         <p>{offer.since.is === 'new' ? says.isNew : says.changed(money(offer.since.beforeCents))}</p>
       )}
+      {offer.coverNote === undefined ? null : <p>{offer.coverNote}</p>}
       {insteadOf === null ? null : <p>{says.insteadOf(insteadOf)}</p>}
-      <details>
+      <details open={offer.coverNote !== undefined}>
         <summary>{says.eachPrice}</summary>
         <ul className="bundle-lines">
           {offer.lines.map((line) => (
             <li key={line.lineKey}>
-              <span>{line.words}</span> <span className="bundle-amount">{money(line.amountCents)}</span>
+              <span>
+                {line.words}
+                {line.cover === undefined ? null : <small className="bundle-cover">{line.cover}</small>}
+              </span>{' '}
+              <span className="bundle-amount">{money(line.amountCents)}</span>
             </li>
           ))}
           <li>

@@ -172,7 +172,9 @@ function BundleLines({ order, bundle }: OrderPart & { bundle: IssuedBundle }) {
               : 'no answer yet'}
         </span>
       </header>
-      {priced === null ? null : <BundleTable lines={priced.lines} taxCents={priced.totals.taxCents} />}
+      {priced === null ? null : (
+        <BundleTable lines={priced.lines} covers={bundle.covers} taxCents={priced.totals.taxCents} />
+      )}
       {shown.map((caution) => (
         <p key={caution.number}>
           {cautionWords(english.customerCautions, caution)}{' '}

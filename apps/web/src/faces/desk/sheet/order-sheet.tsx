@@ -3,6 +3,7 @@ import type { ReadOrder } from '../../../ledger/order.ts'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { AsReceived } from './as-received.tsx'
 import { ChooseSheet } from './choose-sheet.tsx'
+import { ComebackPart } from './comeback/lazy-comeback-part.tsx'
 import { ComplaintPart } from './complaint-part.tsx'
 import { EstimatePart } from './estimate-part.tsx'
 import { FiguresPart } from './figures-part.tsx'
@@ -36,6 +37,7 @@ export function OrderSheet({ order }: { order: ReadOrder }) {
         <PhotosPart order={order} />
         <ParkedPart order={order} />
         <FindingsPart order={order} />
+        <ComebackPart order={order} />
         <EstimatePart order={order} />
         <WorkPart order={order} />
         <ReportPart order={order} />

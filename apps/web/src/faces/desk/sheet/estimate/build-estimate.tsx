@@ -20,6 +20,8 @@ import { CheckGroup } from '../../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
+import { comebackQuery } from '../comeback/comeback-query.ts'
+import { CoverForm } from '../comeback/cover-form.tsx'
 import type { OrderPart } from '../order-part.ts'
 import { AskedJobForm } from './asked-job-form.tsx'
 import { BalanceCheck } from './balance-check.tsx'
@@ -56,8 +58,15 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
   const [changes, setChanges] = useState<Partial<EstimateDraft>>({})
   const write = useWriteEntries(order.orderId)
   const sheet = state.sheet?.sheet
+  const isComeback = state.opened?.comebackOf != null
+  const facts = useQuery({ ...comebackQuery(order.orderId), enabled: isComeback })
   if (settings.isError)
     return <ProblemNotice problem={problemText(settings.error)} onRetry={() => void settings.refetch()} />
+  if (isComeback && facts.isError)
+    return <ProblemNotice problem={problemText(facts.error)} onRetry={() => void facts.refetch()} />
+  if (isComeback && state.comeback === null)
+    return <p>Record the cause of the comeback first: the warranty depends on it.</p>
+  if (isComeback && facts.data === undefined) return null
   if (state.diagnosis === null || sheet === undefined || settings.data === undefined) return null
   if (prices === null)
     return (
@@ -73,7 +82,9 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
   const { findings } = state.diagnosis.diagnosis
   const offered = offeredFor(state, sheet, prices)
   const kept = keptBundles(offered, draft)
-  const estimate = estimateOf({ state, sides, offered, prices, discounts, before }, draft)
+  const rests = facts.data?.comeback
+  const comeback = rests && state.comeback ? { ...rests, cause: state.comeback.cause } : null
+  const estimate = estimateOf({ state, sides, offered, prices, discounts, before, comeback }, draft)
   const issue = () => {
     const diagnosisId = state.diagnosis?.written.entryId ?? ''
     const { seal, made } = moneySealer(order.sides.filter(({ side }) => side === 'money'))
@@ -120,6 +131,11 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
       <WheelCheck sheet={sheet} />
       <BalanceCheck sheet={sheet} />
       <HandLineForm prices={prices} onAdd={add} />
+      <CoverForm
+        bundles={estimate.bundles}
+        given={draft.decisions}
+        onChange={(decisions) => set({ decisions })}
+      />
       <LineDiscountForm
         bundles={estimate.bundles}
         given={draft.lineDiscounts}

@@ -1,13 +1,20 @@
 import type { EstimateLine } from '@bayledger/reckoning/estimate'
+import type { LineCover } from '@bayledger/reckoning/money/line-cover'
 import { english } from '@bayledger/wording/en/english'
 import { lineWords } from '@bayledger/wording/estimate-lines'
+import { coverSentence } from '@bayledger/wording/line-covers'
 import { money } from '../../../../lib/format.ts'
 import '../estimate-part.css'
 
-type BundleTableProps = { lines: readonly EstimateLine[]; taxCents: number }
+type BundleTableProps = {
+  lines: readonly EstimateLine[]
+  /** On a comeback: what the warranty says of the lines. */
+  covers: readonly LineCover[] | undefined
+  taxCents: number
+}
 
 /** A bundle line by line, with its tax. */
-export function BundleTable({ lines, taxCents }: BundleTableProps) {
+export function BundleTable({ lines, covers, taxCents }: BundleTableProps) {
   return (
     <table className="bundle-table">
       <thead className="for-screen-readers">
@@ -20,7 +27,10 @@ export function BundleTable({ lines, taxCents }: BundleTableProps) {
       <tbody>
         {lines.map((line) => (
           <tr key={line.lineKey}>
-            <td>{lineWords(english.estimateLines, line)}</td>
+            <td>
+              {lineWords(english.estimateLines, line)}
+              <CoverNote sentence={coverSentence(english.lineCovers, line, covers)} />
+            </td>
             <td>
               {(line.quantityHundredths / 100).toString()}
               {line.priceCode === 'labor' ? ' h' : ''}
@@ -36,4 +46,8 @@ export function BundleTable({ lines, taxCents }: BundleTableProps) {
       </tbody>
     </table>
   )
+}
+
+function CoverNote({ sentence }: { sentence: string | null }) {
+  return sentence === null ? null : <p className="quiet">{sentence}</p>
 }

@@ -32,7 +32,7 @@ const issued = (draft: EstimateDraft, list: PriceList = prices) => {
   const state = blankOrder('shop', 'order')
   const sides = new Map<string, string>()
   const estimate = estimateOf(
-    { state, sides, offered: [], prices: list, discounts: [loyal], before: null },
+    { state, sides, offered: [], prices: list, discounts: [loyal], before: null, comeback: null },
     draft,
   )
   const { scope } = estimatePayload(estimate, 'diagnosis', (content) => {
@@ -50,7 +50,10 @@ const next = (
 ) => {
   const before = newestPriced(state, sides)
   const draft = { ...startDraft(before, [loyal]), ...change }
-  return estimateOf({ state, sides, offered: [], prices: list, discounts: [loyal], before }, draft)
+  return estimateOf(
+    { state, sides, offered: [], prices: list, discounts: [loyal], before, comeback: null },
+    draft,
+  )
 }
 const dearer = { ...prices, supplies: { percentThousandths: 20_000, capCents: 9_900 } }
 

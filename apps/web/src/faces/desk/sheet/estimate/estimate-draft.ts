@@ -3,6 +3,11 @@ import { agreedSearches, type MoneySides, pricedEstimate } from '@bayledger/ledg
 import type { OrderState } from '@bayledger/ledger/state'
 import type { PricedBundle, PricedEstimate } from '@bayledger/reckoning/estimate'
 import { isAdded } from '@bayledger/reckoning/money/added-bundles'
+import {
+  type CoverDecision,
+  coverBundle,
+  type JudgedComeback,
+} from '@bayledger/reckoning/money/cover-bundles'
 import { type LineDiscount, lineDiscountsIn } from '@bayledger/reckoning/money/line-discounts'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
@@ -18,6 +23,8 @@ export type EstimateDraft = {
   /** Jobs that the customer asked for, and what was added by hand. */
   readonly added: readonly OfferedBundle[]
   readonly lineDiscounts: readonly LineDiscount[]
+  /** On a comeback: what was decided against the warranty terms. */
+  readonly decisions: readonly CoverDecision[]
   /** The discount of the price book on all work; empty: none. */
   readonly discount: string
   readonly exemption: string
@@ -39,12 +46,20 @@ export const startDraft = (before: PricedEstimate | null, discounts: readonly Di
     left: [],
     added: bundles.filter(isAdded).map(offeredAgain),
     lineDiscounts: bundles.flatMap(({ bundleKey, money }) => lineDiscountsIn(bundleKey, money.lines)),
+    decisions: bundles.flatMap(decisionsIn),
     discount:
       discounts.find(({ key }) => lines.some(({ priceCode }) => priceCode === `discount.${key}`))?.key ?? '',
     exemption: before?.money.exemption ?? '',
     readyAt: '',
   }
 }
+
+/** What a version before has decided against the warranty terms, so that the next one keeps it. */
+const decisionsIn = ({ bundleKey, covers = [], money }: PricedBundle): CoverDecision[] =>
+  covers.flatMap(({ lineKey, decided }) => {
+    const why = money.lines.find((line) => line.lineKey === lineKey)?.cover?.why ?? null
+    return decided === null || why === null ? [] : [{ bundleKey, lineKey, decided, why }]
+  })
 
 /** What the confirmed findings offer; none where nothing is confirmed yet. */
 export const offeredFor = (
@@ -94,19 +109,24 @@ type DraftOf = {
   readonly prices: PriceList
   readonly discounts: readonly Discount[]
   readonly before: PricedEstimate | null
+  /** What the warranty of a comeback rests on; `null`: it is none. */
+  readonly comeback: JudgedComeback | null
 }
 
 /** The next version as it would be issued. What was added before and is as it was keeps its price. */
 export const estimateOf = (
-  { state, sides, offered, prices, discounts, before }: DraftOf,
+  { state, sides, offered, prices, discounts, before, comeback }: DraftOf,
   draft: EstimateDraft,
 ): PricedEstimate =>
   priceEstimate({
-    bundles: keptBundles(offered, draft),
+    bundles: keptBundles(offered, draft).map((bundle) =>
+      comeback === null ? bundle : coverBundle(bundle, comeback, draft.decisions),
+    ),
     prices,
     revision: state.estimates.length + 1,
     agreed: new Map([
-      ...agreedSearches(state, sides),
+      // The warranty is judged anew with each version.
+      ...(comeback === null ? agreedSearches(state, sides) : []),
       ...(before?.bundles ?? [])
         .filter((bundle) => isAdded(bundle) && isUntouched(bundle, draft))
         .map(({ bundleKey, money }) => [bundleKey, money] as const),

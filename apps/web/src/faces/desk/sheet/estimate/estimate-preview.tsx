@@ -41,7 +41,11 @@ export function EstimatePreview({ estimate, findings, added, onChange }: Estimat
             <strong>{money(bundle.money.totals.totalCents)}</strong>
           </header>
           <p className="quiet">{bundleReason(english, bundle, findings)}</p>
-          <BundleTable lines={bundle.money.lines} taxCents={bundle.money.totals.taxCents} />
+          <BundleTable
+            lines={bundle.money.lines}
+            covers={bundle.covers}
+            taxCents={bundle.money.totals.taxCents}
+          />
           {isAdded(bundle) ? (
             <div className="row">
               {added.some(({ alternativeTo }) => alternativeTo === bundle.bundleKey) ? null : (
