@@ -59,6 +59,7 @@ describe('numbers for the owner', () => {
     const [bar, ...others] = await barsOf('comebacks')
     expect(others).toEqual([])
     expect(bar?.orders.map((place) => orders[place].orderId)).toEqual([comeback])
+    expect(await barsOf('comeback-causes')).toMatchObject([{ label: 'Not recorded', count: 1 }])
     for (const { bars } of pictures)
       for (const { orders: places } of bars as Bar[])
         expect(places.every((place) => orders[place] !== undefined)).toBe(true)

@@ -65,12 +65,13 @@ export const decisionOn = (
   }
 }
 
-/** The next version of the estimate from this price list, with or without some of its bundles. */
+/** The next version of the estimate from this price list, with or without some of its bundles; of a comeback with its cover. */
 export const nextEstimate = (
   { state, money, kept }: DeskOrder,
   prices: PriceList,
   without: readonly string[] = [],
   added: readonly OfferedBundle[] = [],
+  cover: (bundle: OfferedBundle) => OfferedBundle = (bundle) => bundle,
 ): Sent<'estimate.issued'> => {
   const { diagnosis, sheet, authority, estimates } = state
   if (!diagnosis || !sheet) throw new Error('an estimate follows findings')
@@ -82,7 +83,7 @@ export const nextEstimate = (
     opened: openedTires(state),
   })
   const priced = priceEstimate({
-    bundles: [...offered.filter(({ bundleKey }) => !without.includes(bundleKey)), ...added],
+    bundles: [...offered.filter(({ bundleKey }) => !without.includes(bundleKey)), ...added].map(cover),
     prices,
     revision: estimates.length + 1,
     agreed: agreedSearches(state, money),

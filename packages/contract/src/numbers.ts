@@ -5,6 +5,7 @@ import { Day, Id } from './identity.ts'
 /** The pictures of the owner's page, each of one question. */
 export const PictureCode = z.enum([
   'comebacks',
+  'comeback-causes',
   'job-minutes',
   'step-minutes',
   'causes',

@@ -1,5 +1,6 @@
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { Answer, BundleTitle } from '@bayledger/reckoning/estimate'
+import type { ComebackCause } from '@bayledger/reckoning/money/line-cover'
 import type { StepCounts } from '@bayledger/reckoning/ready/ready-time'
 import type { StepTime } from '@bayledger/reckoning/ready/step-seconds'
 import { listedId } from '@bayledger/reckoning/sensor/sensor-id'
@@ -29,6 +30,8 @@ export type JobFigures = {
   /** The confirmed finding that explained the light. */
   readonly cause: FindingCode | null
   readonly comebackOf: string | null
+  /** Why it came back after our work; absent of what is no comeback, and of orders from before causes were recorded. */
+  readonly comebackCause?: ComebackCause
   /** What was offered, and the answer; `null`: none was given. */
   readonly offered: readonly { readonly title: BundleTitle; readonly answer: Answer | null }[]
   /** What was done, by its largest part; `null`: only looked at. */
@@ -66,6 +69,7 @@ export const jobFigures = (state: OrderState): JobFigures | null => {
   return {
     cause: diagnosis?.confirmed ? diagnosis.diagnosis.primary : null,
     comebackOf: state.opened.comebackOf,
+    ...(state.comeback ? { comebackCause: state.comeback.cause } : {}),
     offered: newestBundles(state)
       .filter((bundle) => !isLook(bundle))
       .map((bundle) => ({ title: bundle.title, answer: answerTo(state, bundle)?.answer ?? null })),

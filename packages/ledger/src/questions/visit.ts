@@ -41,6 +41,8 @@ export type Visit = {
   /** As it came; `null`: nobody read it. */
   readonly odometer: Distance | null
   readonly comebackOf: string | null
+  /** When the keys went back: a warranty begins with that; `null`: not yet. */
+  readonly handedBackAt: string | null
   readonly cause: { readonly code: FindingCode; readonly wheels: readonly WheelPosition[] } | null
   readonly offers: readonly PastOffer[]
   readonly readings: readonly PastReading[]
@@ -61,6 +63,7 @@ export const visitOf = (state: OrderState): Visit | null => {
     customerId: opened.customerId,
     odometer: opened.odometer,
     comebackOf: opened.comebackOf,
+    handedBackAt: state.handedBack?.written.writtenAt ?? null,
     cause: primary ? { code: primary.code, wheels: primary.wheels } : null,
     offers: newestBundles(state).flatMap((bundle): PastOffer[] => {
       const decision = answerTo(state, bundle)

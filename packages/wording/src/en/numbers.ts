@@ -100,6 +100,7 @@ export const numbers = {
   bundles,
   steps,
   noCause: 'No cause was confirmed',
+  causeNotRecorded: 'Not recorded',
   lookOnly: 'Work without an answered bundle',
   promises: {
     first: 'Ready by the first promise',

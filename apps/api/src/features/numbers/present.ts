@@ -2,6 +2,7 @@ import type { Bar, Picture } from '@bayledger/contract/numbers'
 import type { Judged } from '@bayledger/reckoning/ready/ready-error'
 import { isPlausible } from '@bayledger/reckoning/ready/step-seconds'
 import { english } from '@bayledger/wording/en/english'
+import { comebackCauses } from '@bayledger/wording/en/comeback-causes'
 import { numbers as words } from '@bayledger/wording/en/numbers'
 import type { EndedOrder } from './store.ts'
 
@@ -50,6 +51,15 @@ export const presentPictures = (
       orders
         .filter(({ figures }) => figures.comebackOf !== null)
         .map((order) => ({ orderId: order.orderId, label: causeOf(order) })),
+    ),
+    picture(
+      'comeback-causes',
+      orders
+        .filter(({ figures }) => figures.comebackOf !== null)
+        .map(({ orderId, figures }) => ({
+          orderId,
+          label: figures.comebackCause ? comebackCauses[figures.comebackCause] : words.causeNotRecorded,
+        })),
     ),
     picture(
       'causes',

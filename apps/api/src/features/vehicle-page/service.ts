@@ -80,7 +80,8 @@ export const getVehiclePage = async (
       visit.fitted.flatMap((fitted) => {
         if (seen.has(fitted.wheel)) return []
         seen.add(fitted.wheel)
-        return [{ number: numberOf(visit), ...fitted, warranty: coverOf(fitted.at, visit) }]
+        const since = visit.handedBackAt ?? fitted.at
+        return [{ number: numberOf(visit), ...fitted, warranty: coverOf(since, visit) }]
       }),
     ),
     ...pressuresOf(ledgers.find(({ state }) => state.sheet)?.state.sheet?.sheet),

@@ -31,6 +31,11 @@ const questions: Readonly<Record<PictureCode, { title: string; note: string; cou
     note: 'Orders that were opened as a comeback, by the cause that was confirmed then.',
     counts: 'Comebacks',
   },
+  'comeback-causes': {
+    title: 'Why did vehicles come back?',
+    note: 'Comebacks by the cause that was recorded at the desk: our work, a part, new damage, nothing found, or something else.',
+    counts: 'Comebacks',
+  },
   causes: {
     title: 'What was found?',
     note: 'The confirmed cause of the light, one an order.',
