@@ -1,8 +1,8 @@
 import type { Bar, Picture } from '@bayledger/contract/numbers'
 import type { Judged } from '@bayledger/reckoning/ready/ready-error'
 import { isPlausible } from '@bayledger/reckoning/ready/step-seconds'
-import { english } from '@bayledger/wording/en/english'
 import { comebackCauses } from '@bayledger/wording/en/comeback-causes'
+import { english } from '@bayledger/wording/en/english'
 import { numbers as words } from '@bayledger/wording/en/numbers'
 import type { EndedOrder } from './store.ts'
 
