@@ -237,12 +237,9 @@ describe('who may call what', () => {
         "desk (technician, lead, manager, owner): GET /api/exports/torque.csv",
         "desk, proven lately: POST /api/enrollment-codes",
         "desk: DELETE /api/orders/:orderId/links/:linkId",
-<<<<<<< HEAD
         "desk: DELETE /api/people/:id/sessions",
         "desk: DELETE /api/people/:id/sessions/:sessionId",
-=======
         "desk: GET /api/orders/:orderId/comeback",
->>>>>>> b9ba895 (Docs: a comeback's cause and what a warranty covers; the generated pages are renewed)
         "desk: GET /api/orders/:orderId/links",
         "desk: GET /api/own-record",
         "desk: GET /api/people/:id/sessions",
