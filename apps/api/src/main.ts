@@ -12,6 +12,7 @@ import type { Config } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { startLiveHub } from './http/live.ts'
 import { closeInTime } from './http/patience.ts'
+import { tlsWith } from './http/tls.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
@@ -112,7 +113,7 @@ const assemble = async (
     parts,
     logger,
     webFolder: join(import.meta.dirname, '../../web/dist'),
-    ...(config.tls ? { https: config.tls } : {}),
+    ...(config.tls ? { https: tlsWith(config.tls) } : {}),
     callsPerMinute: config.callsPerMinute,
     checksEveryReply: false,
     answered: observed.answered,

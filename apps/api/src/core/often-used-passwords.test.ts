@@ -9,6 +9,9 @@ describe('a password that many people take', () => {
     '123baseball123',
     'sunshine 2026',
     'dragondragon',
+    'Bayledger-2026',
+    'tire.pressure.32',
+    'Tire-Shop Tire-Shop',
   ])('%s is known', async (password) => {
     expect(await isOftenUsed(password)).toBe(true)
   })

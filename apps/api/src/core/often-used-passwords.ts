@@ -13,9 +13,23 @@ const oftenUsed = (): Promise<ReadonlySet<string>> => {
   return known
 }
 
+/** What somebody tries first at a tire shop's desk: the product, the trade and the roles. docs/security.md lists them too. */
+export const ownWords = [
+  'bayledger',
+  'servicedesk',
+  'serviceadvisor',
+  'technician',
+  'tireshop',
+  'tirepressure',
+  'pressuresensor',
+  'wheelandtire',
+  'tiresandwheels',
+  'flattire',
+] as const
+
 /**
  * Whether a password is one that many people take, or such a one with digits and signs before or after it, or written
- * twice: what is tried first, whatever its length. Case does not matter.
+ * twice, or made of our own words: what is tried first, whatever its length. Case does not matter.
  */
 export const isOftenUsed = async (password: string): Promise<boolean> => {
   const all = await oftenUsed()
@@ -23,5 +37,6 @@ export const isOftenUsed = async (password: string): Promise<boolean> => {
   const word = typed.replace(/^[^\p{L}]+|[^\p{L}]+$/gu, '')
   const half = typed.slice(0, typed.length / 2)
   const tried = [typed, word, ...(half + half === typed ? [half] : [])]
-  return tried.some((one) => all.has(one))
+  const letters = typed.replaceAll(/[^\p{L}]/gu, '')
+  return tried.some((one) => all.has(one)) || ownWords.some((own) => letters === own || letters === own + own)
 }

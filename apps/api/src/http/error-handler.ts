@@ -1,3 +1,4 @@
+import type { ErrorCode } from '@bayledger/contract/errors'
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { AppError, problemOf } from '../core/app-error.ts'
 import { constraintProblem } from '../core/constraint-problem.ts'
@@ -16,10 +17,7 @@ export const handleErrors = (
     const known = error instanceof AppError ? error : translated(error, codeOf)
     if (known) {
       if (known.said.code === 'SERVICE_UNAVAILABLE' && known.said.why === 'disk-full') onFullDisk()
-      request.log.info(
-        { code: known.code, fields: known.extras.fields?.map(({ field }) => field) },
-        'refused',
-      )
+      logRefused(known, request)
       return sendProblem(known, request, reply)
     }
     request.log.error({ err: error }, 'failed')
@@ -36,6 +34,26 @@ export const handleErrors = (
       reply,
     ),
   )
+}
+
+/** Refusals by which somebody may be trying what they may not: in the log at its usual level, with who and where. */
+const attempts: ReadonlySet<ErrorCode> = new Set([
+  'ACCESS_REFUSED',
+  'REQUEST_FROM_ELSEWHERE',
+  'TOO_MANY_REQUESTS',
+  'DEVICE_UNKNOWN',
+])
+
+const logRefused = ({ code, extras }: AppError, request: FastifyRequest): void => {
+  const fields = extras.fields?.map(({ field }) => field)
+  if (!attempts.has(code)) {
+    request.log.info({ code, fields }, 'refused')
+    return
+  }
+  const { method, actor } = request
+  const staffId = actor?.who === 'staff' ? actor.staffId : undefined
+  const route = request.routeOptions.url ?? 'none'
+  request.log.warn({ code, method, route, address: request.ip, who: actor?.who, staffId }, 'refused')
 }
 
 /** Answers with the problem that an error is about. */

@@ -90,8 +90,8 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
     },
     preHandler: async (request) => {
       const actor = await gate.identify(request, endpoint.access)
-      refuseUnlessAllowed(endpoint.access, actor, gate.now())
       request.actor = actor
+      refuseUnlessAllowed(endpoint.access, actor, gate.now())
     },
     handler: async (request, reply) => {
       const { actor } = request
@@ -164,7 +164,12 @@ const send = (endpoint: Endpoint, answer: AnyAnswer, reply: FastifyReply, gate: 
         'content-disposition',
         `inline; filename="${answer.fileName.replace(/[^A-Za-z0-9._-]/g, '-')}"`,
       )
-    reply.type(declared.contentType)
+    // Every text of ours is UTF-8; a browser that is not told guesses.
+    reply.type(
+      declared.contentType.startsWith('text/')
+        ? `${declared.contentType}; charset=utf-8`
+        : declared.contentType,
+    )
     const { bytes = new Uint8Array() } = answer
     return reply.send(bytes instanceof Uint8Array ? Buffer.from(bytes) : Readable.from(bytes))
   }

@@ -21,6 +21,7 @@ export const serveWeb = async (app: FastifyInstance, folder: string): Promise<vo
   await app.register(fastifyStatic, {
     root: folder,
     index: false,
+    dotfiles: 'ignore',
     preCompressed: true,
     setHeaders: (response, path) => {
       const isHashed = path.includes(`${join('/', 'assets', '/')}`)

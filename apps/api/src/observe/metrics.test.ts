@@ -23,7 +23,8 @@ afterAll(() => served.stop())
 
 const read = async (path = '/metrics', method = 'GET') => {
   const response = await fetch(`http://127.0.0.1:${served.port}${path}`, { method })
-  return { status: response.status, lines: (await response.text()).split('\n') }
+  const type = response.headers.get('content-type')
+  return { status: response.status, type, lines: (await response.text()).split('\n') }
 }
 
 describe('the metrics', () => {
@@ -64,6 +65,8 @@ describe('the metrics', () => {
 
   it('are all that is at their place', async () => {
     expect((await read('/')).status).toBe(404)
+    // Prometheus' text format, version 0.0.4, and how its signs are encoded.
+    expect((await read()).type).toBe('text/plain; version=0.0.4; charset=utf-8')
     expect((await read('/metrics', 'POST')).status).toBe(404)
   })
 })

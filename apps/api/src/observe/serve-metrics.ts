@@ -14,11 +14,14 @@ export const serveMetrics = async (
 ): Promise<{ readonly port: number; readonly stop: () => Promise<void> }> => {
   const server = createServer((request, response) => {
     if (request.method !== 'GET' || request.url !== '/metrics') {
-      response.writeHead(404, { 'content-type': 'text/plain' }).end('GET /metrics is all there is here.\n')
+      response
+        .writeHead(404, { 'content-type': 'text/plain; charset=utf-8' })
+        .end('GET /metrics is all there is here.\n')
       return
     }
     metrics.text().then(
-      (text) => response.writeHead(200, { 'content-type': 'text/plain; version=0.0.4' }).end(text),
+      (text) =>
+        response.writeHead(200, { 'content-type': 'text/plain; version=0.0.4; charset=utf-8' }).end(text),
       () => response.writeHead(500).end(),
     )
   })
