@@ -19,7 +19,11 @@ const logged = async (fails: () => never, level: string): Promise<Record<string,
     loggerInstance,
     logController: new LogController({ disableRequestLogging: true }),
   })
-  handleErrors(app, () => undefined)
+  handleErrors(
+    app,
+    () => undefined,
+    () => undefined,
+  )
   app.get('/one', fails)
   await app.inject({ url: '/one?name=Dorothea', headers: { cookie: 'bayledger-desk=canary' } })
   await app.close()

@@ -9,7 +9,11 @@ const cookies: readonly CookieName[] = ['desk', 'bay', 'device', 'customer', 'br
 
 const service = async (tls: boolean): Promise<FastifyInstance> => {
   const app = fastify()
-  handleErrors(app, () => undefined)
+  handleErrors(
+    app,
+    () => undefined,
+    () => undefined,
+  )
   setSecurityHeaders(app, tls)
   await app.register(cookie)
   app.get('/fails', () => {
