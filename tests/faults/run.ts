@@ -8,29 +8,35 @@ import { migrate } from '@bayledger/db/migrations/migrate'
 import { withClient } from '@bayledger/db/with-client'
 import { ensureOutsideTools } from '../support/outside-tools.ts'
 import { loadShopWithoutOrders } from '../support/shop-without-orders.ts'
+import { runAll } from './all/run-all.ts'
 import { addedUp, runRounds, seedsOf } from './support/rounds.ts'
 
 /**
+ * `npm run faults -- --all`: every other kind of fault, each its own number of rounds, or `--rounds` of each; `--kind` one of them.
  * `npm run faults -- --rounds 20 --seed 1`: two tablets in a real Chromium on bad networks, with a server that is killed and
  * tablets that die. A round waits more than it computes, so `--shops` of them (2) are under way at once, each with a service,
  * a database and tablets of its own. The last line counts; status 1 where anything is lost, doubled, apart or broken.
  */
 const { values } = parseArgs({
   options: {
-    rounds: { type: 'string', default: '20' },
-    seed: { type: 'string', default: '1' },
-    shops: { type: 'string', default: '2' },
+    all: { type: 'boolean', default: false },
+    kind: { type: 'string' },
+    rounds: { type: 'string' },
+    seed: { type: 'string' },
+    shops: { type: 'string' },
   },
 })
-const wholeNumber = (name: 'rounds' | 'seed' | 'shops'): number => {
-  const number = Number(values[name])
+const wholeNumber = (name: 'rounds' | 'seed' | 'shops', otherwise: string): number => {
+  const given = values[name] ?? otherwise
+  const number = Number(given)
   if (Number.isSafeInteger(number) && number > 0) return number
-  console.error(`--${name} is "${values[name]}"; it takes a whole number of 1 or more.`)
+  console.error(`--${name} is "${given}"; it takes a whole number of 1 or more.`)
   process.exit(2)
 }
-const rounds = wholeNumber('rounds')
-const seed = wholeNumber('seed')
-const shops = Math.min(wholeNumber('shops'), rounds)
+const seed = wholeNumber('seed', '1')
+const isAll = values.all || values.kind !== undefined
+const rounds = wholeNumber('rounds', '20')
+const shops = Math.min(wholeNumber('shops', '2'), rounds)
 
 ensureOutsideTools((line) => console.log(line))
 const built = spawnSync(
@@ -41,6 +47,12 @@ const built = spawnSync(
 if (built.status !== 0) {
   console.error(`${built.stdout}${built.stderr}`)
   process.exit(2)
+}
+
+if (isAll) {
+  const only = values.kind ?? null
+  const counted = values.rounds === undefined ? null : rounds
+  process.exit(await runAll({ rounds: counted, seed, only }, (line) => console.log(line)))
 }
 
 const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-faults-'))

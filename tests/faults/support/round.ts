@@ -67,10 +67,11 @@ export const runRound = async (
 
 /** Opens each order once, so that the tablet holds it when the network goes. */
 const openAll = async (tablet: FaultTablet, orders: readonly FaultOrder[]): Promise<void> => {
-  // It waited while the round before was judged.
-  await tablet.unlock()
   for (const order of orders)
-    for (let tries = 0; !(await visit(tablet.hand(), order)); tries += 1) {
+    for (let tries = 0; ; tries += 1) {
+      // It waited while the round before was judged.
+      await tablet.unlock()
+      if (await visit(tablet.hand(), order)) break
       if (tries > 5) throw new Error(`${tablet.person.name} cannot open ${order.orderId} in fair weather`)
       await wait(500)
     }
@@ -136,11 +137,12 @@ const differences = async (
   ledgers: ReadonlyMap<string, readonly SentEntry[]>,
 ): Promise<string[]> => {
   const apart: string[] = []
-  await tablet.unlock()
   for (const [orderId, ledger] of ledgers) {
     let isOpen = false
     let held: readonly SentEntry[] = []
     for (const end = performance.now() + catchUpMilliseconds; performance.now() < end; await wait(50)) {
+      // On a busy machine it may lock itself meanwhile.
+      await tablet.unlock()
       isOpen = await visit(tablet.hand(), { orderId, stage: 'arrival' })
       held = (await tablet.held()).get(orderId) ?? []
       if (isOpen && held.length >= ledger.length) break
