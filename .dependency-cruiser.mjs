@@ -82,7 +82,11 @@ export default {
           test,
         ],
       },
-      { path: ['^packages/db/', database], dependencyTypesNot: ['type-only'] },
+      {
+        path: ['^packages/db/', database],
+        pathNot: '^packages/db/src/embedded/sync-folder\\.ts$',
+        dependencyTypesNot: ['type-only'],
+      },
       'Queries live in store.ts.',
     ),
     rule(

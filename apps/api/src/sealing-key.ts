@@ -1,7 +1,9 @@
 import { createPrivateKey, createPublicKey, generateKeyPairSync } from 'node:crypto'
-import { existsSync, linkSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, linkSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { syncFolder } from '@bayledger/db/embedded/sync-folder'
 import { openBox } from '@bayledger/ledger/sealed-box'
+import { makeDurableFolder } from './core/durable-file.ts'
 import type { SealingKey } from './deps.ts'
 
 /**
@@ -13,12 +15,13 @@ export const keptSealingKey = async (dataFolder: string): Promise<SealingKey> =>
   const folder = join(dataFolder, 'signing')
   const file = join(folder, 'sealing-key.pem')
   if (!existsSync(file)) {
-    mkdirSync(folder, { recursive: true, mode: 0o700 })
+    makeDurableFolder(folder)
     const made = join(folder, `sealing-key.${process.pid}.new`)
     writeFileSync(made, newKeyPem(), { mode: 0o600, flush: true })
     // Of two services that start at once, the first to link its key makes the one that both use.
     linkUnlessThere(made, file)
     rmSync(made)
+    syncFolder(folder)
   }
   return sealingKeyOf(readFileSync(file, 'utf8'), file)
 }

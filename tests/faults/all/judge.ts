@@ -70,10 +70,16 @@ export const judgeEntries = async (
         ...lost.map((id) => `acknowledged and not there: ${id}`),
         ...twice.map(({ id }) => `there twice: ${id}`),
         ...faults.map(faultLine),
-        ...wrong,
+        ...grouped(wrong),
       ],
     }
   } finally {
     await pool.end()
   }
+}
+
+/** The same words once, with how often they were said: the ids in them aside. */
+const grouped = (lines: readonly string[]): string[] => {
+  const words = lines.map((line) => line.replaceAll(/[0-9a-f]{8}-[0-9a-f-]{27}/g, '…'))
+  return [...Map.groupBy(words, (line) => line)].map(([line, { length }]) => `${length} times: ${line}`)
 }

@@ -6,6 +6,8 @@ import { sideOf } from '../../support/write-entry.ts'
 export type Load = {
   /** Works while something is done to the shop, then until each writer has an answer to what it sent last. */
   readonly while: (done: () => Promise<void>) => Promise<void>
+  /** Waits until so many more entries were acknowledged. Rejects when they are not for long. */
+  readonly hasWritten: (count: number) => Promise<void>
   /** Every entry that the service said it has. */
   readonly acknowledged: ReadonlySet<string>
   /** Answers that it should not have given, one line each. */
@@ -121,6 +123,12 @@ export const openLoad = (ports: readonly number[], orders: readonly string[]): L
   return {
     acknowledged,
     wrong,
+    hasWritten: async (count) => {
+      const enough = acknowledged.size + Math.round(count)
+      for (const end = performance.now() + lastAnswerMs; acknowledged.size < enough; await pause(5))
+        if (performance.now() > end)
+          throw new Error(`only ${acknowledged.size} of ${enough} were acknowledged`)
+    },
     while: async (done) => {
       let over = false
       const isOver = () => over

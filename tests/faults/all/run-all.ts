@@ -22,7 +22,7 @@ export const runAll = async (
   const from = await makeShopFolder()
   try {
     if (kinds.some(({ name }) => name === 'power cut')) {
-      const { judged } = await cutPower(from, 2_000, { fsync: 'off', synchronous_commit: 'off' })
+      const { judged } = await cutPower(from, 50, { fsync: 'off', synchronous_commit: 'off' })
       if (judged.lost === 0) {
         say(
           `A power cut without flushing lost none of ${judged.acknowledged}: this test of power cuts shows nothing.`,

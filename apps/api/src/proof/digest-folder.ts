@@ -1,7 +1,9 @@
-import { existsSync, linkSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, linkSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { syncFolder } from '@bayledger/db/embedded/sync-folder'
 import { Id } from '@bayledger/ledger/text'
 import * as z from 'zod/mini'
+import { makeDurableFolder } from '../core/durable-file.ts'
 import { DigestFile } from './digest.ts'
 
 /** A file of a shop's folder, by its number; `digest` is `null` where it cannot be read as one. */
@@ -43,7 +45,7 @@ const readDigest = (file: string): DigestFile | null => {
 /** Writes a digest whole and on disk, or not at all; one that is there is never written over. */
 export const writeDigestFile = (folder: string, digest: DigestFile): string => {
   const own = join(folder, digest.shopId)
-  mkdirSync(own, { recursive: true, mode: 0o700 })
+  makeDurableFolder(own)
   const file = join(own, nameOf(digest.number))
   const unfinished = `${file}.${process.pid}.part`
   writeFileSync(unfinished, `${JSON.stringify(digest, null, 1)}\n`, { mode: 0o400, flush: true })
@@ -52,5 +54,6 @@ export const writeDigestFile = (folder: string, digest: DigestFile): string => {
   } finally {
     rmSync(unfinished, { force: true })
   }
+  syncFolder(own)
   return file
 }

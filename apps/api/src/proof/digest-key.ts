@@ -1,6 +1,7 @@
 import { generateKeyPairSync } from 'node:crypto'
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { writeDurably } from '../core/durable-file.ts'
 import { type DigestKey, fingerprintOf } from './digest.ts'
 
 /** What keeps digests from being signed or checked, in words that say what to do. */
@@ -32,11 +33,6 @@ export const keptDigestKey = (dataFolder: string, hasDigests: boolean): DigestKe
       `There are daily digests, and the key that signed them is missing (${file}). Put it back from a backup. A new key would make every earlier digest look forged, so none is made.`,
     )
   const { privateKey } = generateKeyPairSync('ec', { namedCurve: 'P-256' })
-  mkdirSync(join(dataFolder, 'signing'), { recursive: true, mode: 0o700 })
-  writeFileSync(`${file}.new`, privateKey.export({ type: 'pkcs8', format: 'pem' }), {
-    mode: 0o600,
-    flush: true,
-  })
-  renameSync(`${file}.new`, file)
+  writeDurably(file, privateKey.export({ type: 'pkcs8', format: 'pem' }).toString())
   return keptDigestKey(dataFolder, true)
 }

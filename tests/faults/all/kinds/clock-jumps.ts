@@ -25,12 +25,15 @@ export const clockJumps: FaultKind = {
       ...shop,
       round: async (random) => {
         await shop.load.while(async () => {
-          await pause(random.between(100, 500))
+          await shop.load.hasWritten(random.between(5, 30))
           const jump = random.oneOf([2_000, 5 * minute, hour, 25 * hour])
           writeFileSync(offset, String(random.chance(0.5) ? jump : -jump))
-          await pause(random.between(600, 1_500))
+          // The process looks at the file ten times a second.
+          await pause(500)
+          await shop.load.hasWritten(random.between(5, 40))
           writeFileSync(offset, '0')
-          await pause(random.between(600, 1_000))
+          await pause(500)
+          await shop.load.hasWritten(5)
         })
         return null
       },

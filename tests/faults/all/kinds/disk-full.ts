@@ -20,14 +20,14 @@ export const diskFull: FaultKind = {
       round: async (random) => {
         let seconds = 0
         await shop.load.while(async () => {
-          await pause(random.between(200, 1_000))
+          await shop.load.hasWritten(random.between(10, 80))
           const filler = join(disk.path, 'filler')
           fill(filler)
           await untilNotReady(shop.service.port)
           await pause(random.between(200, 1_500))
           rmSync(filler)
           seconds = await untilReady(shop.service.port)
-          await pause(random.between(100, 500))
+          await shop.load.hasWritten(10)
         })
         return seconds
       },

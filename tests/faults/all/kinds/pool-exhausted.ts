@@ -18,7 +18,7 @@ export const poolExhausted: FaultKind = {
         await shop.load.while(async () => {
           const at = addressesOf(shop.dataFolder)
           if (at === null) throw new Error('PostgreSQL does not run')
-          await pause(random.between(100, 500))
+          await shop.load.hasWritten(random.between(10, 60))
           await withClient(at.superuser, async (client) => {
             await client.query('begin; lock table order_heads in access exclusive mode')
             // More readers than the pool has connections, each of which waits for the lock.

@@ -16,7 +16,7 @@ export const postgresKilled: FaultKind = {
       round: async (random) => {
         let seconds = 0
         await shop.load.while(async () => {
-          await pause(random.between(200, 1_500))
+          await shop.load.hasWritten(random.between(10, 120))
           const first = addressesOf(shop.dataFolder)?.pid
           if (first === undefined) throw new Error('PostgreSQL does not run')
           const others = childrenOf(first)
@@ -25,7 +25,7 @@ export const postgresKilled: FaultKind = {
           // What was under way is answered before it is asked whether the service is ready.
           await pause(50)
           seconds = await untilReady(shop.service.port)
-          await pause(random.between(100, 500))
+          await shop.load.hasWritten(10)
         })
         return seconds
       },

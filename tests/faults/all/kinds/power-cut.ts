@@ -1,6 +1,5 @@
 import { execFileSync } from 'node:child_process'
 import { join } from 'node:path'
-import { setTimeout as pause } from 'node:timers/promises'
 import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { serviceProcess } from '../../support/service-process.ts'
 import type { FaultKind } from '../fault-kind.ts'
@@ -23,7 +22,7 @@ export const powerCut: FaultKind = {
     let all: Judged = nothingJudged
     return {
       round: async (random) => {
-        const { judged, seconds } = await cutPower(from, random.between(500, 2_500), {})
+        const { judged, seconds } = await cutPower(from, random.between(20, 200), {})
         all = sumOf(all, judged)
         return seconds
       },
@@ -33,7 +32,7 @@ export const powerCut: FaultKind = {
   },
 }
 
-/** Cuts the power after so many milliseconds of writing; `settings` are PostgreSQL's. */
+/** Cuts the power after so many acknowledged entries; `settings` are PostgreSQL's. */
 export const cutPower = async (
   from: ShopFolder,
   after: number,
@@ -53,7 +52,7 @@ export const cutPower = async (
   let acknowledged: ReadonlySet<string> = new Set()
   let left = disk
   await load.while(async () => {
-    await pause(after)
+    await load.hasWritten(after)
     const first = addressesOf(dataFolder)?.pid ?? 0
     const all = [first, ...childrenOf(first)]
     for (const pid of all) process.kill(pid, 'SIGSTOP')

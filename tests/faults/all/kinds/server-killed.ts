@@ -14,14 +14,14 @@ export const serverKilled: FaultKind = {
       round: async (random) => {
         let seconds = 0
         await shop.load.while(async () => {
-          await pause(random.between(200, 2_000))
+          await shop.load.hasWritten(random.between(10, 120))
           await shop.service.kill()
           await pause(random.between(0, 500))
           const begun = performance.now()
           await shop.service.start()
           await untilReady(shop.service.port)
           seconds = (performance.now() - begun) / 1000
-          await pause(random.between(100, 500))
+          await shop.load.hasWritten(10)
         })
         return seconds
       },

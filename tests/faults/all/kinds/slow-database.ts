@@ -16,7 +16,7 @@ export const slowDatabase: FaultKind = {
       round: async (random) => {
         let seconds = 0
         await shop.load.while(async () => {
-          await pause(random.between(200, 1_000))
+          await shop.load.hasWritten(random.between(10, 80))
           const first = addressesOf(shop.dataFolder)?.pid
           if (first === undefined) throw new Error('PostgreSQL does not run')
           const all = [first, ...childrenOf(first)]

@@ -34,7 +34,7 @@ export const twoServers: FaultKind = {
         let slowest = 0
         await load.while(async () => {
           for (const service of services) {
-            await pause(random.between(200, 1_000))
+            await load.hasWritten(random.between(10, 80))
             await service.kill()
             await pause(random.between(0, 300))
             const begun = performance.now()
