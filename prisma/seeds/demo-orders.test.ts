@@ -107,6 +107,7 @@ describe('T-2601, the cold morning', () => {
       earlierOdometer: null,
       comebackIsOfVehicle: null,
       covers: null,
+      vehicleIsOfCustomer: null,
       secondPersonRequired: true,
       discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },
       idsOnOtherVehicles: new Set<string>(),

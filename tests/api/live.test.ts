@@ -49,7 +49,7 @@ const listen = async (caller: Caller) => {
 describe('the live stream', () => {
   it('wakes everyone who listens once something is written, and names the order and no more', async () => {
     const first = await listen(desk)
-    const tablet = await shop.tablet()
+    const tablet = await (await shop.tablet()).signIn('rufus')
     const second = await listen(tablet)
     expect(first.response.headers['content-type']).toBe('text/event-stream; charset=utf-8')
     await Promise.all(
@@ -66,6 +66,23 @@ describe('the live stream', () => {
       expect(stream.text()).toMatch(/^retry: 2000\nid: \d+\nevent: wake\ndata: /)
       expect(stream.told()).toEqual([all, moved])
     }
+  })
+
+  it('is not opened by a tablet on which nobody is signed in', async () => {
+    expect((await (await shop.tablet()).get('/api/live').expect(401)).body.code).toBe('SESSION_MISSING')
+  })
+
+  it('ends the oldest of a session that opens more than six', async () => {
+    const advisor = await shop.desk('devin')
+    const first = await listen(advisor)
+    const ended = once(first.response, 'close')
+    const others = []
+    for (let opened = 0; opened < 6; opened += 1) others.push(await listen(advisor))
+    await ended
+    const woken = Promise.all(others.map((stream) => stream.nextWake()))
+    await shop.writeElsewhere()
+    await woken
+    for (const stream of others) expect(stream.response.complete).toBe(false)
   })
 
   it('wakes for what another process wrote', async () => {
@@ -110,7 +127,7 @@ describe('the live stream', () => {
 
   it('is not open to a stranger', async () => {
     const { body } = await shop.nobody.get('/api/live').expect(401)
-    expect(body.code).toBe('DEVICE_UNKNOWN')
+    expect(body.code).toBe('SESSION_MISSING')
   })
 })
 

@@ -76,7 +76,8 @@ describe('the people of a shop', () => {
       200,
     )
     const sent = { ...content, name: 'Devin Marrow-Lane' }
-    const { body } = await saved(pathOf('devin'), version, { content: sent }, other).expect(412)
+    const { body, headers } = await saved(pathOf('devin'), version, { content: sent }, other).expect(412)
+    expect(headers['cache-control'], 'a stale version is not stored by a browser').toBe('no-store')
     expect(body).toMatchObject({
       code: 'VERSION_STALE',
       current: { version: version + 1, content: { roles: ['advisor', 'manager'] } },

@@ -99,6 +99,12 @@ describe('checking a report', () => {
     const changed = Buffer.from(bytes)
     changed[bytes.length - 40] = (changed[bytes.length - 40] ?? 0) ^ 1
     expect((await check(changed).expect(200)).body).toMatchObject({ verdict: 'changed', number })
+    const madeUp = Buffer.from('%PDF-1.7 Tire-pressure report T-9999-R1, order T-9999')
+    const { number: claimed, words, ...rest } = (await check(madeUp).expect(200)).body
+    expect([claimed, words]).toEqual(['T-9999-R1', expect.stringContaining('T-9999-R1')])
+    expect((await check(changed).expect(200)).body, 'whether the number exists is not told').toMatchObject(
+      rest,
+    )
     expect((await check(Buffer.concat([bytes, Buffer.from('\n')])).expect(200)).body.verdict).toBe('changed')
     expect((await check(Buffer.from('%PDF-1.7 something else')).expect(200)).body.verdict).toBe('unknown')
   })

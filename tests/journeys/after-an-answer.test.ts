@@ -144,6 +144,7 @@ describe('an answer on the customer’s phone', () => {
     const link = new URL(await customerLink(desk))
     phone = await stage().open('customer', link.pathname + link.hash)
     await phone.getByText(/If you say yes now, it will be ready by/).waitFor()
+    expect(new URL(phone.url()).hash, 'the secret of the link has left the address').toBe('')
   })
 
   it('of Later is confirmed, and the page no longer speaks of a Yes now', async () => {

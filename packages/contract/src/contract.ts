@@ -44,6 +44,7 @@ import { places, placesCsv } from './places.ts'
 import { priceBook, pricesCsv } from './prices.ts'
 import { checkReport, getReport, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
+import { listSecurityEvents } from './security-events.ts'
 import {
   endOneSession,
   endOtherSessions,
@@ -98,6 +99,7 @@ export const contract = [
   listSessions,
   endOneSession,
   endOtherSessions,
+  listSecurityEvents,
   createEnrollmentCode,
   enrollDevice,
   getDevice,

@@ -22,7 +22,7 @@ export const live = endpoint({
   summary: 'Events: which orders moved.',
   method: 'GET',
   path: '/api/live',
-  access: { who: 'device' },
+  access: { who: 'staff' },
   replies: { 200: { contentType: 'text/event-stream' } },
   problems: [],
 })

@@ -70,6 +70,7 @@ export const factsAt = (now: string, author: Author, change: Partial<AdmitFacts>
   earlierOdometer: null,
   comebackIsOfVehicle: null,
   covers: null,
+  vehicleIsOfCustomer: null,
   secondPersonRequired: true,
   discountLimits: { advisor: 5_000, lead: 5_000, manager: 20_000, owner: 100_000 },
   idsOnOtherVehicles: new Set(),

@@ -202,6 +202,8 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   COMEBACK_NOT_JUDGED: (
     ['no-comeback', 'findings-unconfirmed', 'words-missing', 'cause-missing'] as const
   ).map((why) => ({ why })),
+  VEHICLE_OF_ANOTHER_CUSTOMER: [{}],
+  ASSIGNEE_UNKNOWN: [{}],
   ODOMETER_BACKWARDS: [{}],
   DRIVE_LONGER_THAN_ORDER: [{ minutes: 600, orderMinutes: 38 }],
   ODOMETER_IMPLAUSIBLE: [

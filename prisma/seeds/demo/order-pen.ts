@@ -253,6 +253,7 @@ const factsAt = (
   earlierOdometer: null,
   comebackIsOfVehicle: null,
   covers,
+  vehicleIsOfCustomer: null,
   secondPersonRequired: true,
   discountLimits,
   idsOnOtherVehicles: new Set(known.idsOnOtherVehicles),

@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { RecordVersion } from '@bayledger/contract/record'
+import type { SecurityEventKind } from '@bayledger/contract/security-events'
 import type { Prisma } from '@bayledger/db/generated/client'
 import type { RecordSubject } from '@bayledger/wording/problems'
 import { v7 as newId } from 'uuid'
@@ -7,6 +8,7 @@ import type { Deps } from '../deps.ts'
 import type { StaffActor } from './actor.ts'
 import { AppError } from './app-error.ts'
 import { once } from './once.ts'
+import { noteSecurityEvent } from './security-events.ts'
 import { staleVersion } from './stale-version.ts'
 
 type Tx = Prisma.TransactionClient
@@ -97,6 +99,28 @@ export const keepVersion = async (
       createdAt: at,
     },
   })
+  const kind = securityKindOf(subject, content)
+  if (kind !== null)
+    await noteSecurityEvent({ shopId, clock: { now: () => at } }, tx, {
+      kind,
+      staffId: by?.staffId ?? null,
+      aboutId: id,
+      details: content as Prisma.InputJsonObject,
+    })
+}
+
+/** Which changes of records an owner finds among the security events too. */
+const securityKindOf = (subject: RecordSubject, content: object): SecurityEventKind | null => {
+  switch (subject) {
+    case 'person':
+      return 'person-changed'
+    case 'tablet':
+      return 'isOut' in content && content.isOut === true ? 'tablet-put-out' : 'tablet-changed'
+    case 'own-data':
+      return 'data-copied'
+    default:
+      return null
+  }
 }
 
 /** A record that was there before its history was: what it was is kept too, so that it can be read and written again. */

@@ -1,6 +1,7 @@
 import type { CsvEndpoints } from '@bayledger/contract/csv-endpoints'
 import type { CsvService } from '../core/csv/csv-service.ts'
 import { watched } from '../core/csv/import-progress.ts'
+import { noteExport } from '../core/note-export.ts'
 import { type Binding, bind } from './binding.ts'
 
 /** The three routes of a list's CSV, each answered by its service. */
@@ -9,7 +10,10 @@ export const bindCsv = (
   fileName: `${string}.csv`,
   { write, preview, apply }: CsvService,
 ): readonly Binding[] => [
-  bind(routes.write)(async ({ deps }) => ({ status: 200, bytes: await write(deps), fileName })),
+  bind(routes.write)(async ({ deps, actor }) => {
+    await noteExport(deps, actor, fileName)
+    return { status: 200, bytes: await write(deps), fileName }
+  }),
   bind(routes.preview)(async ({ deps, query, body }) => ({
     status: 200,
     body: await watched(deps, query.watch, (tell) => preview(deps, body, tell)),

@@ -56,7 +56,7 @@ export type AnswerOf<E extends Endpoint> = {
 export type Binding = {
   readonly endpoint: Endpoint
   readonly answer?: (call: Call<Endpoint>) => Promise<AnyAnswer>
-  readonly stream?: (reply: FastifyReply, shopId: string) => void
+  readonly stream?: (reply: FastifyReply, actor: StaffActor) => void
 }
 
 export type AnyAnswer = {
@@ -78,5 +78,5 @@ export const bind =
 
 export const bindStream = (
   endpoint: Endpoint,
-  stream: (reply: FastifyReply, shopId: string) => void,
+  stream: (reply: FastifyReply, actor: StaffActor) => void,
 ): Binding => ({ endpoint, stream })

@@ -63,6 +63,7 @@ export const sendProblem = (error: AppError, request: FastifyRequest, reply: Fas
     reply.header('retry-after', error.extras.retryAfterSeconds)
   return reply
     .code(problem.status)
+    .header('cache-control', 'no-store')
     .type('application/problem+json; charset=utf-8')
     .serializer((body: unknown) => JSON.stringify(body))
     .send(problem)

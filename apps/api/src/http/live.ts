@@ -1,13 +1,13 @@
 import type { FastifyReply } from 'fastify'
 import { openChannel } from './live-channel.ts'
-import { openStreams } from './live-streams.ts'
+import { type Listener, openStreams } from './live-streams.ts'
 import { type Gathered, type Moved, toMessage } from './wake-message.ts'
 
 /** Wakes everyone who listens when something was written, through the database, so that several processes agree. */
 export type LiveHub = {
   /** Called after a commit in a shop. At most one message a shop leaves in 20 ms. */
   readonly wrote: (shopId: string, what: readonly Moved[] | 'tray') => void
-  readonly join: (reply: FastifyReply, shopId: string) => void
+  readonly join: (reply: FastifyReply, listener: Listener) => void
   /** How many streams are open in this process. */
   readonly streams: () => number
   /** Ends every stream; clients come back by themselves. */

@@ -96,8 +96,8 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
     handler: async (request, reply) => {
       const { actor } = request
       if (stream) {
-        if (actor.who === 'nobody') throw new Error(`${endpoint.operationId} streams to somebody only`)
-        stream(reply, actor.shopId)
+        if (actor.who !== 'staff') throw new Error(`${endpoint.operationId} streams to people only`)
+        stream(reply, actor)
         return reply
       }
       if (!answer) throw new Error(`${endpoint.operationId} has no handler`)

@@ -61,6 +61,7 @@ const factsHere = (order: OrderReply, state: OrderState, draft: Draft, known: Kn
     // Orders are opened at the desk, and the server looks.
     comebackIsOfVehicle: null,
     covers: null,
+    vehicleIsOfCustomer: null,
     secondPersonRequired: place?.lawProfile.secondPersonForTorque !== false,
     // Prices are the desk's: no tablet issues an estimate.
     discountLimits: { advisor: 0, lead: 0, manager: 0, owner: 0 },

@@ -58,6 +58,8 @@ export type AdmitFacts = {
   readonly comebackIsOfVehicle: boolean | null
   /** What the warranty terms say of the lines of an estimate on a comeback, by bundle; `null`: it is none. */
   readonly covers: ReadonlyMap<string, readonly LineCover[]> | null
+  /** Whether the vehicle of an order that is opened is its customer's; `null`: not asked, or one of the two is not on file. */
+  readonly vehicleIsOfCustomer: boolean | null
   /** Whether the shop demands a second person for torque; on by default. */
   readonly secondPersonRequired: boolean
   /** The most that each role may take off a price, as the newest version of the shop's prices has it. */

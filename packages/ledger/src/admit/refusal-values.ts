@@ -182,6 +182,8 @@ export type RefusalValues = {
   readonly COMEBACK_NOT_JUDGED: {
     readonly why: 'no-comeback' | 'findings-unconfirmed' | 'words-missing' | 'cause-missing'
   }
+  readonly VEHICLE_OF_ANOTHER_CUSTOMER: NoValues
+  readonly ASSIGNEE_UNKNOWN: NoValues
   readonly PAYMENT_UNKNOWN: NoValues
   readonly PAYMENT_CHANGES_NOTHING: NoValues
   readonly PHOTO_TOO_LARGE: { readonly bytes: number }

@@ -24,6 +24,8 @@ export const orderRefusals: Refusals<
   | 'ORDER_ALREADY_OPENED'
   | 'COMEBACK_OF_ANOTHER_VEHICLE'
   | 'COMEBACK_NOT_JUDGED'
+  | 'VEHICLE_OF_ANOTHER_CUSTOMER'
+  | 'ASSIGNEE_UNKNOWN'
   | 'ORDER_ENDED'
   | 'ORDER_SEALED'
   | 'AUTHORITY_MISSING'
@@ -88,6 +90,19 @@ export const orderRefusals: Refusals<
   ],
   ORDER_ALREADY_OPENED: [
     ['an order opened twice', () => oneSensorJob('written-up').attempt('order.opened', opening, desk)],
+  ],
+  VEHICLE_OF_ANOTHER_CUSTOMER: [
+    [
+      'an order for a vehicle that another customer owns',
+      () => orderPen().attempt('order.opened', opening, { ...desk, facts: { vehicleIsOfCustomer: false } }),
+    ],
+  ],
+  ASSIGNEE_UNKNOWN: [
+    [
+      'an order that is given to somebody who does not work here',
+      () =>
+        oneSensorJob('written-up').attempt('order.assigned', { staffId: idOf('nobody'), bay: null }, desk),
+    ],
   ],
   COMEBACK_OF_ANOTHER_VEHICLE: [
     [

@@ -321,6 +321,10 @@ export const refusals: RefusalsWording = {
     `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
+  VEHICLE_OF_ANOTHER_CUSTOMER: () =>
+    'The vehicle is another customer’s. If it has a new owner, choose the owner on the vehicle’s page first; then open the order.',
+  ASSIGNEE_UNKNOWN: () =>
+    'Nobody who works here has this name. They may have left. Choose somebody from the list.',
   COMEBACK_OF_ANOTHER_VEHICLE: () =>
     'The earlier order is not of this vehicle. Open the order from the page of the vehicle that came back, or without the earlier one.',
   COMEBACK_NOT_JUDGED: ({ why }) => comebacksNotJudged[why],

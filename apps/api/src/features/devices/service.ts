@@ -1,6 +1,7 @@
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import { noteSecurityEvent } from '../../core/security-events.ts'
 import { isSignedBy, readPublicKey } from '../../core/tablet-signature.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
@@ -28,6 +29,7 @@ export const createEnrollmentCode = async (
     staffId: actor.staffId,
     expiresAt,
   })
+  await noteSecurityEvent(deps, deps.prisma, { kind: 'tablet-code-made', staffId: actor.staffId })
   return { code, expiresAt: expiresAt.toISOString() }
 }
 
@@ -47,7 +49,9 @@ export const enrollDevice = async (
     publicKey: publicKey ?? null,
   })
   if (shopId === null) throw new AppError({ code: 'ENROLLMENT_CODE_REFUSED', minutes: codeMinutes })
-  return { token, device: await getDevice(forShop(parts, shopId), deviceId) }
+  const deps = forShop(parts, shopId)
+  await noteSecurityEvent(deps, deps.prisma, { kind: 'tablet-let-in', staffId: null, aboutId: deviceId })
+  return { token, device: await getDevice(deps, deviceId) }
 }
 
 /** A tablet with what it must know to work out of reach. @throws DEVICE_UNKNOWN */

@@ -15,8 +15,8 @@ export const linkRoutes = (parts: Parts): Binding[] => [
     status: 200,
     body: { links: (await service.listLinks(deps, params.orderId)).map(presentLink) },
   })),
-  bind(contract.revokeLink)(async ({ deps, params }) => {
-    await service.revokeLink(deps, params.orderId, params.linkId)
+  bind(contract.revokeLink)(async ({ deps, actor, params }) => {
+    await service.revokeLink(deps, actor, params.orderId, params.linkId)
     return { status: 204 }
   }),
   bind(openLink)(async ({ body }) => {

@@ -1,6 +1,7 @@
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
+import { noteSecurityEvent } from '../../core/security-events.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { getLedger } from '../orders/service.ts'
@@ -49,8 +50,14 @@ export const listLinks = async (deps: Deps, orderId: string): Promise<store.Link
   return store.listLinks(deps, orderId)
 }
 
-export const revokeLink = async (deps: Deps, orderId: string, linkId: string): Promise<void> => {
+export const revokeLink = async (
+  deps: Deps,
+  { staffId }: StaffActor,
+  orderId: string,
+  linkId: string,
+): Promise<void> => {
   if (!(await store.markRevoked(deps, orderId, linkId))) throw new AppError({ code: 'LINK_NOT_FOUND' })
+  await noteSecurityEvent(deps, deps.prisma, { kind: 'link-withdrawn', staffId, details: { orderId } })
 }
 
 /** Exchanges a link's secret for a session of that phone. The reply never says why a link does not open. */

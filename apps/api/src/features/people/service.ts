@@ -5,6 +5,7 @@ import { AppError } from '../../core/app-error.ts'
 import { refuseEasyPassword, refuseEasyPin } from '../../core/easy-secrets.ts'
 import { refuseUnlessOwnOrProvenOwner } from '../../core/own-or-owner.ts'
 import { createRecord, type Kept, listRecordVersions, putRecordIn } from '../../core/record-versions.ts'
+import { noteSecurityEvent } from '../../core/security-events.ts'
 import type { Deps } from '../../deps.ts'
 import { checkPassword, checkPin } from '../sessions/service/check-secret.ts'
 import { hashPassword, passwordMatches } from '../sessions/service/hash-password.ts'
@@ -117,6 +118,11 @@ const keepSecret = async (
         : { ...found, passwordVersion: found.passwordVersion + 1 },
     )
     await store.storeSecret(tx, shopId, id, secret)
+    await noteSecurityEvent(deps, tx, {
+      kind: 'pinHash' in secret ? 'pin-set' : 'password-set',
+      staffId: actor.staffId,
+      aboutId: id,
+    })
     await store.endSessions(tx, shopId, { staffId: id, except, at: deps.clock.now() })
   })
   return findPerson(deps, id)

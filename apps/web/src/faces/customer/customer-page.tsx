@@ -1,3 +1,4 @@
+import { isCallProblem } from '../../lib/problem.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
 import { CustomerOrderSheet } from './customer-order-sheet.tsx'
@@ -11,7 +12,7 @@ import './customer.css'
 export function CustomerPage({ secret }: { secret: string | null }) {
   return (
     <main className="customer">
-      {secret === null ? <NotWhole /> : <OpenedLink key={secret} secret={secret} />}
+      <OpenedLink key={secret} secret={secret} />
     </main>
   )
 }
@@ -26,9 +27,12 @@ function NotWhole() {
   )
 }
 
-function OpenedLink({ secret }: { secret: string }) {
+function OpenedLink({ secret }: { secret: string | null }) {
   const words = useWords()
   const { view, read, choose } = useCustomerOrder(secret)
+  // Without a secret there is nothing to say against a link: the address has none.
+  if (secret === null && view.stage === 'failed' && isCallProblem(view.problem, 'LINK_REFUSED'))
+    return <NotWhole />
   if (view.stage === 'opening') return <StatusLine>{words.customerPage.opening}</StatusLine>
   return (
     <>

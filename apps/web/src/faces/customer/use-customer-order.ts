@@ -6,6 +6,7 @@ import {
 } from '@bayledger/contract/customer-face'
 import { useCallback, useEffect, useState } from 'react'
 import { call } from '../../lib/api-client.ts'
+import { linkSecretFrom } from '../../lib/paths.ts'
 import { isCallProblem } from '../../lib/problem.ts'
 import { type LanguageCode, useSpoken } from './spoken.tsx'
 
@@ -22,10 +23,11 @@ type CustomerOrderView = {
 }
 
 /**
- * Opens the link once, then reads the order. The secret is swapped for a short session at once, so that no later
- * request carries it.
+ * Opens the link, then reads the order. The secret is swapped for a short session at once and leaves the address, so that no later
+ * request carries it and nobody reads it from the screen or the browser's history. `null`: the page was loaded again without it, and
+ * goes on with the session that it has.
  */
-export const useCustomerOrder = (secret: string): CustomerOrderView => {
+export const useCustomerOrder = (secret: string | null): CustomerOrderView => {
   const { speak } = useSpoken()
   const [view, setView] = useState<CustomerView>({ stage: 'opening' })
   const read = useCallback(async () => {
@@ -52,9 +54,11 @@ export const useCustomerOrder = (secret: string): CustomerOrderView => {
   return { view, read, choose }
 }
 
-const readOrOpen = async (secret: string): Promise<CustomerOrder> => {
+const readOrOpen = async (secret: string | null): Promise<CustomerOrder> => {
+  if (secret === null) return call(getCustomerOrder, {})
   try {
     await call(openLink, { body: { secret } })
+    if (linkSecretFrom(location.hash) === secret) history.replaceState(null, '', location.pathname)
   } catch (problem) {
     // A page that was open before may go on with the session it has; a link that was withdrawn may not.
     if (!isCallProblem(problem, 'TOO_MANY_REQUESTS')) throw problem

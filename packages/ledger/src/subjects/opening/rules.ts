@@ -13,6 +13,8 @@ import type { openingKinds } from './kinds.ts'
 
 export const openingRules: Rules<keyof typeof openingKinds> = {
   'order.opened': [
+    (_state, _entry, { vehicleIsOfCustomer }) =>
+      vehicleIsOfCustomer === false ? refuse('VEHICLE_OF_ANOTHER_CUSTOMER', {}) : null,
     // A history that is another vehicle's would enter the evidence, and its warranty the price.
     (_state, _entry, { comebackIsOfVehicle }) =>
       comebackIsOfVehicle === false ? refuse('COMEBACK_OF_ANOTHER_VEHICLE', {}) : null,
@@ -31,7 +33,10 @@ export const openingRules: Rules<keyof typeof openingKinds> = {
       facts.sheetsOnFile.has(digestOf(payload.sheet)) ? null : refuse('SHEET_NOT_ON_FILE', {}),
   ],
   'surroundings.recorded': [],
-  'order.assigned': [],
+  'order.assigned': [
+    (_state, { payload: { staffId } }, { staff }) =>
+      staffId === null || staff.has(staffId) ? null : refuse('ASSIGNEE_UNKNOWN', {}),
+  ],
   'wait.set': [],
   'stay.changed': [],
   'odometer.read': [

@@ -14,6 +14,7 @@ export type OwnFacts = {
   readonly earlierOdometer: EarlierOdometer | null
   readonly comebackIsOfVehicle: boolean | null
   readonly covers: AdmitFacts['covers']
+  readonly vehicleIsOfCustomer: boolean | null
   /** The money sides that it names. */
   readonly money: MoneySides
   /** Only true of the order with this many entries; `null`: true of the order whatever is written to it. */
@@ -23,7 +24,7 @@ export type OwnFacts = {
 /** The facts that a draft is admitted on. `at`: the server's time, UTC text. */
 export const factsFor = (
   shop: ShopFacts,
-  { entry, history, earlierOdometer, comebackIsOfVehicle, covers, money }: OwnFacts,
+  { entry, history, earlierOdometer, comebackIsOfVehicle, covers, vehicleIsOfCustomer, money }: OwnFacts,
   state: OrderState,
   draft: Draft,
   at: string,
@@ -43,6 +44,7 @@ export const factsFor = (
     earlierOdometer,
     comebackIsOfVehicle,
     covers,
+    vehicleIsOfCustomer,
     secondPersonRequired: place?.secondPersonRequired ?? true,
     discountLimits: shop.discountLimits,
     idsOnOtherVehicles: entry.idsOnOtherVehicles,

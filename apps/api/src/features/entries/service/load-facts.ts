@@ -14,6 +14,7 @@ import * as z from 'zod/mini'
 import { isSignedBy } from '../../../core/tablet-signature.ts'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
+import { isOfCustomer } from '../store/is-of-customer.ts'
 import { isVisitOf } from '../store/is-visit-of.ts'
 import { listEarlierOrders } from '../store/list-earlier-orders.ts'
 import { type EntryFacts, readEntryFacts } from '../store/read-facts.ts'
@@ -43,7 +44,8 @@ export const loadOwnFacts = async (
   const earlierOdometer = odometer && (await loadEarlierOdometer(deps, odometer))
   const comebackIsOfVehicle = await isComebackOfVehicle(deps, draft)
   const covers = await loadCovers(deps, state, draft, money)
-  const own = { entry, money, earlierOdometer, comebackIsOfVehicle, covers }
+  const vehicleIsOfCustomer = await isVehicleOfCustomer(deps, draft)
+  const own = { entry, money, earlierOdometer, comebackIsOfVehicle, covers, vehicleIsOfCustomer }
   return draft.kind === 'diagnosis.issued'
     ? { ...own, history: await loadHistory(deps, state), ofSeq: state.seq }
     : { ...own, history: null, ofSeq: covers === null ? null : state.seq }
@@ -69,6 +71,12 @@ const isComebackOfVehicle = async (
   if (draft.kind !== 'order.opened' || draft.payload.comebackOf === null) return null
   return isVisitOf(pool, shopId, draft.payload.comebackOf, draft.payload.vehicleId)
 }
+
+const isVehicleOfCustomer = async (
+  { pool, shopId }: Pick<Deps, 'pool' | 'shopId'>,
+  draft: Draft,
+): Promise<boolean | null> =>
+  draft.kind === 'order.opened' ? isOfCustomer(pool, shopId, draft.payload) : null
 
 /** What other orders of the shop know of this one's vehicle, as evidence. */
 export const loadHistory = async (

@@ -7,6 +7,7 @@ import { NumbersPage } from './numbers.tsx'
 import { PeoplePage } from './people.tsx'
 import { PlacesPage } from './places.tsx'
 import { PricesPage } from './prices.tsx'
+import { SecurityPage } from './security.tsx'
 import { SheetsPage } from './sheets.tsx'
 import { nothingNeeded, type ShopPage } from './shop-page.ts'
 import { StockPage, useStockNeeds } from './stock.tsx'
@@ -30,6 +31,7 @@ export const shopPages: readonly ShopPage[] = [
     Page: NumbersPage,
   },
   { path: 'people', name: 'People', roles: ['owner'], useNeeds: nothingNeeded, Page: PeoplePage },
+  { path: 'security', name: 'Security', roles: ['owner'], useNeeds: nothingNeeded, Page: SecurityPage },
   { path: 'places', name: 'Places', roles: ['owner'], useNeeds: nothingNeeded, Page: PlacesPage },
   { path: 'texts', name: 'Texts', roles: ['owner'], useNeeds: nothingNeeded, Page: TextsPage },
   {

@@ -1,0 +1,65 @@
+import type { SecurityEventLine } from '@bayledger/contract/security-events'
+import { type Clock, clockTimeOrDay } from '../../../lib/format.ts'
+
+/** A security event in one sentence, without its time. */
+export const securitySentence = (event: SecurityEventLine): string => {
+  const who = event.by ?? 'Somebody'
+  const whom = event.about ?? 'a name that nobody has'
+  const where = [
+    ...(event.tablet === null ? [] : [` on the tablet ${event.tablet}`]),
+    ...(event.address === null ? [] : [` from ${event.address}`]),
+  ].join('')
+  const times = event.count === 1 ? '' : ` ${event.count} times`
+  const { details } = event
+  switch (event.kind) {
+    case 'signed-in':
+      return `${who} signed in${where}.`
+    case 'signed-out':
+      return `${who} signed out.`
+    case 'sign-in-failed':
+      return `A wrong password was typed${times} for ${whom}${where}.`
+    case 'pin-failed':
+      return `A wrong PIN was typed${times} for ${whom}${where}.`
+    case 'password-failed':
+      return `${whom}, signed in, typed a wrong password${times}${where}.`
+    case 'wait-began':
+      return `A wait began${times} after wrong tries for ${whom}${where}.`
+    case 'session-ended':
+      return `${who} ended ${details.sessions === 1 ? 'a session' : `${details.sessions} sessions`} of ${whom}.`
+    case 'proven-again':
+      return `${who} typed the password again${where}.`
+    case 'person-changed':
+      return `${who} saved ${whom}: ${rolesOf(details)}.`
+    case 'pin-set':
+      return `${who} set the PIN of ${whom}.`
+    case 'password-set':
+      return `${who} set the password of ${whom}.`
+    case 'tablet-code-made':
+      return `${who} made a code for a tablet.`
+    case 'tablet-let-in':
+      return `The tablet ${event.about ?? ''} was let in.`
+    case 'tablet-changed':
+      return `${who} saved the tablet ${event.about ?? ''}.`
+    case 'tablet-put-out':
+      return `${who} put the tablet ${event.about ?? ''} out.`
+    case 'file-exported':
+      return `${who} took out the file ${String(details.file)}.`
+    case 'data-copied':
+      return `${who} copied a customer’s data.`
+    case 'link-withdrawn':
+      return `${who} withdrew a customer’s link.`
+  }
+}
+
+const rolesOf = ({ roles, active }: Readonly<Record<string, unknown>>): string =>
+  active === false ? 'left the shop' : Array.isArray(roles) ? roles.join(', ') : 'no roles'
+
+/** When it was; from when to when, where several are one line. */
+export const securityTime = (
+  { count, firstAt, lastAt }: SecurityEventLine,
+  now: string,
+  clock: Clock,
+): string =>
+  count === 1 || firstAt === lastAt
+    ? clockTimeOrDay(lastAt, now, clock)
+    : `${clockTimeOrDay(firstAt, now, clock)} to ${clockTimeOrDay(lastAt, now, clock)}`
