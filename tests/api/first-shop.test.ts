@@ -97,6 +97,7 @@ describe('the first page of an empty database', () => {
       instruments: { wrenches: 0, gauges: 0 },
       pricesVersion: 1,
       tablets: 0,
+      backups: { state: 'no-key', newestAt: null, keptUpTo: null, onDiskOfData: false },
       hasOrders: false,
     })
   })

@@ -137,6 +137,7 @@ describe('health', () => {
     expect((await shop.nobody.get('/readyz').expect(200)).body).toEqual({
       status: 'ready',
       readOnlyOrders: [],
+      backups: { state: 'no-key', newestAt: null, keptUpTo: null, onDiskOfData: false },
     })
   })
 })

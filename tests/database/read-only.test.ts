@@ -87,6 +87,7 @@ describe('an order that was altered outside the program', () => {
     expect((await elsewhere('get', '/readyz').expect(200)).body).toEqual({
       status: 'ready',
       readOnlyOrders: [{ orderNumber: broken.number, seq: 9, code: 'chain-broken' }],
+      backups: expect.objectContaining({ state: 'no-key' }),
     })
     const good = await elsewhere('get', `/api/orders/${whole.orderId}`).expect(200)
     expect(good.body.readOnly).toBeNull()

@@ -13,6 +13,7 @@ import { shopId } from '../../prisma/seeds/demo/places.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 import { type YearOrder, yearOfOrders } from '../../prisma/seeds/year.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
+import { noBackups } from '../support/no-backups.ts'
 
 let database: TestDatabase
 let pool: ReturnType<typeof openPool>
@@ -47,6 +48,7 @@ beforeAll(async () => {
     sealing,
     live,
     carriers: noCarriers,
+    backups: () => noBackups,
   }
   load = () => loadDemo(parts, shopId)
   demo = await load()

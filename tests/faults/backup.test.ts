@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { findBackup, logFolder } from '@bayledger/db/backup/backup-folder'
+import { findBackup, listBackups, logFolder } from '@bayledger/db/backup/backup-folder'
 import { makeBackupKey } from '@bayledger/db/backup/backup-key'
 import { type KeptLog, keepLog } from '@bayledger/db/backup/keep-log'
 import { keepFiles } from '@bayledger/db/backup/kept-files'
@@ -10,6 +10,7 @@ import { type BackupToRestore, restoreBackup } from '@bayledger/db/backup/restor
 import { type EmbeddedPostgres, startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { withClient } from '@bayledger/db/with-client'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { keepBackups } from '../../apps/api/src/backup-keeper.ts'
 import { judgeRestored } from '../../apps/api/src/commands/restored/judge-restored.ts'
 import { faultLine } from '../../apps/api/src/proof/finding.ts'
 import { createTestDatabase } from '../support/database.ts'
@@ -192,6 +193,48 @@ describe('a backup of the built-in PostgreSQL', () => {
     await copyLog()
     expect(round?.line).not.toBe(line)
     expect(readdirSync(logFolder(at('backups'), round?.line ?? '')).length).toBeGreaterThan(0)
+  })
+
+  it('is made by the service itself after the day’s close, and what keeps it from being made is said', async () => {
+    let now = new Date()
+    const said: string[] = []
+    const keeperOn = (backupFolder: string) =>
+      keepBackups({
+        config: {
+          dataFolder: at('shop'),
+          digestFolder: at('shop/digests'),
+          backupFolder,
+          backupKeep: { days: 1, weeks: 0, months: 0 },
+        },
+        superuserUrl: server.superuserUrl,
+        clock: { now: () => now },
+        timeZone: async () => 'America/New_York',
+        problem: (words) => said.push(words),
+      })
+    const keeper = keeperOn(at('nightly'))
+    await keeper.look()
+    expect(keeper.state()).toMatchObject({ state: 'no-key', newestAt: null })
+    const { recipient } = await makeBackupKey(at('shop'))
+    expect(recipient).not.toBe(key.recipient)
+    await keeper.look()
+    await expect.poll(() => keeper.state()).toMatchObject({ state: 'fine', keptUpTo: now.toISOString() })
+    const first = keeper.state().newestAt
+
+    now = new Date(now.getTime() + 25 * 3_600_000)
+    await keeper.look()
+    await expect.poll(() => keeper.state().newestAt).not.toBe(first)
+    await expect.poll(() => listBackups(at('nightly')).length).toBe(1)
+    now = new Date(now.getTime() + 48 * 3_600_000)
+    expect(keeper.state().state).toBe('old')
+    expect(said).toEqual([])
+
+    writeFileSync(at('full'), 'this is no folder')
+    const failing = keeperOn(at('full'))
+    await failing.look()
+    expect(failing.state()).toMatchObject({ state: 'failing', newestAt: null, keptUpTo: null })
+    expect(said).toEqual([expect.stringMatching(/could not be copied to the backups/)])
+    await failing.stop()
+    await keeper.stop()
   })
 
   it('is restored into an empty place only, and from a moment that it holds', async () => {

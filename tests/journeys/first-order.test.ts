@@ -68,9 +68,9 @@ describe('an owner with an empty database', () => {
   })
 
   it('reads what the shop still needs and what stays shut without it', async () => {
-    await desk.getByText('4 of 4 left.').waitFor()
+    await desk.getByText('5 of 5 left.').waitFor()
     expect(await violationsOn(desk)).toEqual([])
-    for (const name of ['People', 'Wrenches and gauges', 'Prices', 'A tablet'])
+    for (const name of ['People', 'Wrenches and gauges', 'Prices', 'A tablet', 'Backups'])
       await heading(`${name}: not yet`).waitFor()
     await desk.getByText(/arrival check stays shut/).waitFor()
   })
@@ -238,7 +238,7 @@ describe('an owner with an empty database and a tablet', () => {
     await page.setViewportSize({ width: 768, height: 1024 })
     const hand = byTouch(page)
     await fillFirstPage(hand, owner.pin)
-    await page.getByText('4 of 4 left.').waitFor()
+    await page.getByText('5 of 5 left.').waitFor()
     await addTechnician(hand, pell)
     await addInstruments(hand)
     await savePrices(hand)

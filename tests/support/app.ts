@@ -14,6 +14,7 @@ import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { createTestDatabase, type Template } from './database.ts'
+import { noBackups } from './no-backups.ts'
 import { loadShopWithoutOrders } from './shop-without-orders.ts'
 import { makeTabletKey, type TabletKey } from './tablet-key.ts'
 
@@ -116,6 +117,7 @@ export const startTestApp = async (
     sealing: await passingSealingKey(),
     live,
     carriers,
+    backups: () => noBackups,
   }
   const app = await buildApp({
     parts,

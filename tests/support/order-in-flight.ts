@@ -15,6 +15,7 @@ import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { appendLine } from './append-line.ts'
 import { freshCopy } from './fresh-copy.ts'
+import { noBackups } from './no-backups.ts'
 import { closeNext } from './work-on.ts'
 
 export type OrderWriter = {
@@ -60,6 +61,7 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     sealing: await passingSealingKey(),
     live,
     carriers: noCarriers,
+    backups: () => noBackups,
   }
   const left = new Map<string, readonly DemoLine[]>()
   const written = new Map<string, DemoLine>()

@@ -1,3 +1,4 @@
+import type { BackupState } from '@bayledger/contract/backup-state'
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import type { Pool } from 'pg'
 import type { Carriers } from './carriers/carrier.ts'
@@ -29,6 +30,7 @@ export type Parts = {
   readonly live: LiveHub
   /** The ways by which messages leave the shop. */
   readonly carriers: Carriers
+  readonly backups: () => BackupState
 }
 
 /** What a use case works with: the parts of the process, scoped to the shop of the request. */

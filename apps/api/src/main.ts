@@ -6,6 +6,7 @@ import pino from 'pino'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
 import { buildApp } from './app.ts'
+import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import type { Config } from './config.ts'
@@ -16,6 +17,7 @@ import { tlsWith } from './http/tls.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
+import { listShopZones } from './proof/digest-notes.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { loadYear } from './seed-year.ts'
@@ -78,6 +80,13 @@ const assemble = async (
   const clock = { now: () => new Date() }
   const live = await startLiveHub(url, (words, error) => logger.warn({ err: error }, words))
   undo.push(() => live.close())
+  const backups = keepBackups({
+    config,
+    superuserUrl: database.superuserUrl,
+    clock,
+    timeZone: async () => (await listShopZones(pool))[0]?.timeZone ?? 'UTC',
+    problem: (words, error) => logger.error({ err: error }, words),
+  })
   const tls = config.tls !== null
   const scheme = tls ? 'https' : 'http'
   const parts: Parts = {
@@ -89,12 +98,14 @@ const assemble = async (
     signingOf: keptSigningIdentities(config, prisma, clock, isDemo ? 400 : 1),
     sealing: await keptSealingKey(config.dataFolder),
     live,
+    backups: backups.state,
     carriers: {
       email: config.mail && smtpCarrier(config.mail),
       text: config.textFolder === null ? null : folderCarrier(config.textFolder),
     },
   }
   if (!known && isDemo) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
+  undo.push(() => backups.stop())
   const digests = keepDigests({
     pool,
     clock,
@@ -106,6 +117,11 @@ const assemble = async (
   await facesBuilt
   const messages = messageKeeper(parts, (words, error) => logger.error({ err: error }, words))
   messages.keep()
+  backups.keep()
+  if (!isDemo && backups.state().state === 'no-key')
+    say(
+      'There are no backups: nobody has made a key for them yet. Run npm run backup:key, and read docs/backups.md.',
+    )
   undo.push(() => messages.stop())
   const observed = await observe(config, { pool, live }, say)
   undo.push(() => observed.stop())

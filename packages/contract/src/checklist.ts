@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { BackupState } from './backup-state.ts'
 import { endpoint } from './endpoint.ts'
 
 const count = z.int()
@@ -12,6 +13,7 @@ export const Checklist = z.strictObject({
   /** Of the price book; the first one is what the program brought along. */
   pricesVersion: count,
   tablets: count,
+  backups: BackupState,
   hasOrders: z.boolean(),
 })
 export type Checklist = z.infer<typeof Checklist>

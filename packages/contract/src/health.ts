@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { BackupState } from './backup-state.ts'
 import { endpoint } from './endpoint.ts'
 
 export const health = endpoint({
@@ -13,7 +14,8 @@ export const health = endpoint({
 
 export const readiness = endpoint({
   operationId: 'readiness',
-  summary: 'The database answers too; orders that this process found altered are listed.',
+  summary:
+    'The database answers too; orders that this process found altered are listed, and how backups are.',
   method: 'GET',
   path: '/readyz',
   access: { who: 'public' },
@@ -28,6 +30,7 @@ export const readiness = endpoint({
           code: z.enum(['chain-broken', 'newer-than-this-program']),
         }),
       ),
+      backups: BackupState,
     }),
   },
   problems: ['SERVICE_UNAVAILABLE'],

@@ -5,6 +5,7 @@ import { smtpCarrier } from '../../../apps/api/src/carriers/smtp-carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../../apps/api/src/message-keeper.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
+import { noBackups } from '../../support/no-backups.ts'
 
 /** One round of the outbox in a process of its own, to be killed. Takes the database's address, the mail server's, and the time. */
 const [url = '', mail = '', now = ''] = process.argv.slice(2)
@@ -21,6 +22,7 @@ await messageKeeper(
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
     carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },
+    backups: () => noBackups,
   },
   (words, error) => console.error(words, error),
 ).deliver()

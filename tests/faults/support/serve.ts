@@ -5,6 +5,7 @@ import { buildApp } from '../../../apps/api/src/app.ts'
 import { noCarriers } from '../../../apps/api/src/carriers/carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
+import { noBackups } from '../../support/no-backups.ts'
 
 /** The service as a process of its own, to be killed. Takes the database's address, prints its own. */
 const [url = ''] = process.argv.slice(2)
@@ -26,6 +27,7 @@ const app = await buildApp({
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
     carriers: noCarriers,
+    backups: () => noBackups,
   },
   logger: false,
   webFolder: null,

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import type { Client } from 'pg'
 import { withClient } from '../with-client.ts'
 import { logFolder } from './backup-folder.ts'
+import { clearUnfinished } from './clear-unfinished.ts'
 import { type LogPosition, parsePosition, segmentAt, segmentName } from './log-position.ts'
 import { advanceSlot, keptSlot } from './log-slot.ts'
 import { readUpTo } from './read-up-to.ts'
@@ -32,6 +33,7 @@ export function keepLog(log: LogToKeep, before: KeptLog | null): Promise<KeptLog
     if (before?.line === slot.line && before.upTo === end) return before
     const folder = logFolder(log.folder, slot.line)
     mkdirSync(folder, { recursive: true, mode: 0o700 })
+    if (before === null) clearUnfinished(folder)
     await log.keepFiles(folder)
     const last = segmentAt(timeline, end, segmentBytes)
     for (let { number } = segmentAt(timeline, slot.from, segmentBytes); number <= last.number; number += 1n) {

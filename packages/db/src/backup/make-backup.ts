@@ -6,6 +6,7 @@ import { withClient } from '../with-client.ts'
 import { type ArchiveWriter, addFilesBelow, writeArchive } from './archive-writer.ts'
 import { backupName, type FoundBackup, noLine } from './backup-folder.ts'
 import { BackupProblem } from './backup-problem.ts'
+import { clearUnfinished } from './clear-unfinished.ts'
 import { copyCluster, shopUrl } from './copy-cluster.ts'
 import { copyTables } from './copy-tables.ts'
 import { readLine } from './log-slot.ts'
@@ -53,6 +54,7 @@ export async function makeBackup(asked: BackupToMake): Promise<MadeBackup> {
       'No key was made for backups yet. Make one, and keep what it shows away from this machine: npm run backup:key',
     )
   mkdirSync(folder, { recursive: true, mode: 0o700 })
+  clearUnfinished(folder)
   const nameOf = ({ at, log }: Filled) => backupName(at, log)
   const filled = await writeArchive<Filled>({ folder, nameOf }, recipients, async (archive) => {
     await archive.addBytes(aboutPath, jsonOf(await describe(database)))

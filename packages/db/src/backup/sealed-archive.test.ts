@@ -9,6 +9,7 @@ import { Decrypter } from 'age-encryption'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { writeArchive } from './archive-writer.ts'
 import { makeBackupKey, readIdentities, readRecipients } from './backup-key.ts'
+import { clearUnfinished } from './clear-unfinished.ts'
 import { readTar } from './read-tar.ts'
 import { readSealed, writeSealed } from './sealed-file.ts'
 
@@ -118,6 +119,11 @@ describe('a sealed archive', () => {
     })
     await expect(failing).rejects.toThrow('the database went away')
     expect(readdirSync(folder)).toEqual(['backup-recipients.txt'])
+    // The largest number that Linux gives to a process is 2^22: this one was killed.
+    writeFileSync(join(folder, 'unfinished-4194305-0a1b2c3d.part'), '')
+    writeFileSync(join(folder, `unfinished-${process.pid}-0a1b2c3d.part`), '')
+    clearUnfinished(folder)
+    expect(readdirSync(folder)).toEqual(['backup-recipients.txt', `unfinished-${process.pid}-0a1b2c3d.part`])
   })
 })
 

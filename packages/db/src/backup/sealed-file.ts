@@ -8,6 +8,7 @@ import { constants, createZstdCompress, createZstdDecompress } from 'node:zlib'
 import { Decrypter, Encrypter } from 'age-encryption'
 import { syncFolder } from '../embedded/sync-folder.ts'
 import { BackupProblem } from './backup-problem.ts'
+import { unfinishedName } from './clear-unfinished.ts'
 
 /** Takes the next bytes and comes back when there is room for more. */
 export type Put = (bytes: Uint8Array) => Promise<void>
@@ -33,7 +34,7 @@ export async function writeSealed<T>(
   for (const recipient of recipients) encrypter.addRecipient(recipient)
   const encrypted = await encrypter.encrypt(webStreamOf(compress))
   const { folder, nameOf } = typeof file === 'string' ? placeOf(file) : file
-  const unfinished = join(folder, `unfinished-${process.pid}-${randomBytes(4).toString('hex')}.part`)
+  const unfinished = join(folder, unfinishedName(randomBytes(4).toString('hex')))
   const landed = pipeline(
     Readable.fromWeb(encrypted as Parameters<typeof Readable.fromWeb>[0]),
     createWriteStream(unfinished, { mode: 0o600, flush: true }),

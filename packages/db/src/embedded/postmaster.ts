@@ -32,6 +32,8 @@ export function spawnPostmaster(
     listen_addresses: '127.0.0.1',
     port: String(port),
     unix_socket_directories: '',
+    // Where nobody copies the log any more, the disk of the shop must not fill up with it.
+    max_slot_wal_keep_size: '4GB',
     ...cluster.settings,
   }
   const parameters = Object.entries(settings).flatMap(([name, value]) => ['-c', `${name}=${value}`])

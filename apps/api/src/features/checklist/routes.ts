@@ -12,6 +12,7 @@ export const checklistRoutes: readonly Binding[] = [
         instruments: { wrenches, gauges },
         pricesVersion: rest.prices_version,
         tablets: rest.tablets,
+        backups: deps.backups(),
         hasOrders: rest.has_orders,
       },
     }

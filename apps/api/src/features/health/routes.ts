@@ -13,6 +13,7 @@ export const healthRoutes = (parts: Parts): Binding[] => [
       const trouble = cause instanceof Error ? databaseTrouble(cause) : null
       throw new AppError({ code: 'SERVICE_UNAVAILABLE', ...trouble }, { retryAfterSeconds: 5, cause })
     })
-    return { status: 200, body: { status: 'ready', readOnlyOrders: listReadOnlyOrders(parts.pool) } }
+    const readOnlyOrders = listReadOnlyOrders(parts.pool)
+    return { status: 200, body: { status: 'ready', readOnlyOrders, backups: parts.backups() } }
   }),
 ]

@@ -1,28 +1,30 @@
 import type { Checklist } from '@bayledger/contract/checklist'
 import { patterns, shopPath } from '../../../lib/paths.ts'
+import { backupItem } from './backup-item.ts'
 
 export type ChecklistItem = {
-  readonly key: 'people' | 'instruments' | 'prices' | 'tablet'
+  readonly key: 'people' | 'instruments' | 'prices' | 'tablet' | 'backups'
   readonly title: string
   readonly isThere: boolean
   /** What is there now. */
   readonly now: string
   /** What stays shut, or is not yet the shop's own, without it. */
   readonly without: string
-  readonly path: string
-  readonly linkWords: string
-}
+} & (
+  | { readonly path: string; readonly linkWords: string }
+  /** Something that is done on the machine itself. */
+  | { readonly doWords: string }
+)
 
 const counted = (count: number, one: string, many: string): string =>
   count === 0 ? `no ${one}` : `${count} ${count === 1 ? one : many}`
 
 /** What a new shop still needs, from what is there; the first order can be written up before any of it. */
-export const checklistItems = ({
-  people,
-  instruments,
-  pricesVersion,
-  tablets,
-}: Checklist): readonly ChecklistItem[] => [
+export const checklistItems = (
+  { people, instruments, pricesVersion, tablets, backups }: Checklist,
+  /** An instant on the shop's clock. */
+  shown: (instant: string) => string,
+): readonly ChecklistItem[] => [
   {
     key: 'people',
     title: 'People',
@@ -65,6 +67,7 @@ export const checklistItems = ({
     path: patterns.tablets,
     linkWords: 'Add a tablet',
   },
+  backupItem(backups, shown),
 ]
 
 const withoutInstruments = ({ wrenches, gauges }: Checklist['instruments']): string => {

@@ -2,10 +2,12 @@ import { getChecklist } from '@bayledger/contract/checklist'
 import { queryOptions, useQuery } from '@tanstack/react-query'
 import { Link } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
+import { clockTimeOrDay } from '../../../lib/format.ts'
 import { patterns } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Sentence, StatusLine } from '../../../ui/sentence.tsx'
+import { useShopClock } from '../shop-clock.ts'
 import { type ChecklistItem, checklistItems } from './checklist-items.ts'
 import './checklist.css'
 
@@ -17,17 +19,20 @@ const checklistQuery = queryOptions({
 /** What the left list says of it. */
 export const useChecklistNeeds = (): string | null => {
   const list = useQuery(checklistQuery).data
-  const left = list === undefined ? 0 : checklistItems(list).filter(({ isThere }) => !isThere).length
-  return left === 0 ? null : `${left} of 4 left`
+  const items = list === undefined ? [] : checklistItems(list, (instant) => instant)
+  const left = items.filter(({ isThere }) => !isThere).length
+  return left === 0 ? null : `${left} of ${items.length} left`
 }
 
 /** What a new shop still needs. It is computed from what is there, so it can be left and taken up again at any time. */
 export function ChecklistPage() {
   const list = useQuery(checklistQuery)
+  const clock = useShopClock()
   if (list.isError)
     return <ProblemNotice problem={problemText(list.error)} onRetry={() => void list.refetch()} />
   if (list.data === undefined) return <StatusLine>Looking what is there.</StatusLine>
-  const items = checklistItems(list.data)
+  const now = new Date().toISOString()
+  const items = checklistItems(list.data, (instant) => clockTimeOrDay(instant, now, clock))
   const left = items.filter(({ isThere }) => !isThere).length
   return (
     <div className="stack">
@@ -57,9 +62,7 @@ function Item({ item }: { item: ChecklistItem }) {
       </h2>
       <p>Now: {item.now}.</p>
       {item.isThere ? null : <p>Without it: {item.without}</p>}
-      <p>
-        <Link to={item.path}>{item.linkWords}</Link>
-      </p>
+      <p>{'path' in item ? <Link to={item.path}>{item.linkWords}</Link> : item.doWords}</p>
     </li>
   )
 }
