@@ -86,6 +86,24 @@ describe('the migrations runner', () => {
     ])
   })
 
+  it('goes on where it was broken off in the middle of one', async () => {
+    const slow = migration('2_slow', 'create table spare (id int); select pg_sleep(60)')
+    const broken = expect(apply(FIRST, slow)).rejects.toThrow(/2_slow failed and left no trace|terminated/)
+    await expect
+      .poll(() =>
+        query(
+          `select from pg_stat_activity where query like '%pg_sleep(60)' and datname = current_database() and pid <> pg_backend_pid()`,
+        ),
+      )
+      .toHaveLength(1)
+    await query(`select pg_terminate_backend(pid) from pg_stat_activity
+      where query like '%pg_sleep(60)' and datname = current_database() and pid <> pg_backend_pid()`)
+    await broken
+    const quick = migration('2_slow', 'create table spare (id int)')
+    expect(await Promise.all([apply(FIRST, quick), apply(FIRST, quick)])).toContainEqual(['2_slow'])
+    expect(await query(`select to_regclass('spare') is not null as spare`)).toEqual([{ spare: true }])
+  })
+
   it('refuses a database with foreign tables', async () => {
     await query('create table invoices (id int)')
     await expect(apply(FIRST)).rejects.toThrow(/not empty \(it has invoices\)/)

@@ -149,6 +149,14 @@ describe('starting', () => {
       await bringUpToDate(database(empty.serviceUrl, empty.url))
       await bringUpToDate(database(empty.serviceUrl, null))
       await guardServiceRole(database(empty.serviceUrl, empty.url), 'two', silent)
+      const tomorrow = `insert into _prisma_migrations (id, checksum, migration_name, finished_at)
+        values ('1', '0', '29990101000000_tomorrow', now())`
+      await withClient(empty.url, (client) => client.query(tomorrow))
+      for (const owner of [empty.url, null])
+        await expect(bringUpToDate(database(empty.serviceUrl, owner))).rejects.toThrow(
+          /29990101000000_tomorrow, which this Bayledger does not know: it was made by a newer one/,
+        )
+      await withClient(empty.url, (client) => client.query(`delete from _prisma_migrations where id = '1'`))
       await withClient(empty.url, (client) => client.query('create table wheels_of_tomorrow (id int)'))
       await expect(bringUpToDate(database(empty.serviceUrl, empty.url))).rejects.toThrow(
         /Nobody has decided what the service may do with the table wheels_of_tomorrow/,

@@ -16,11 +16,15 @@ export type BackupKeeper = {
   readonly state: () => BackupState
   /** Copies the log and makes the backup that is due; resolves when the log is copied. */
   readonly look: () => Promise<void>
+  /** Resolves when no backup is being made. */
+  readonly made: () => Promise<void>
   /** Looks from now on, round by round. */
   readonly keep: () => void
   /** Ends a backup that is being made, and copies the log a last time. */
   readonly stop: () => Promise<void>
 }
+
+type Failing = 'log' | 'backup' | 'look'
 
 /** Less than a minute, with the time that a round takes: no more than that is lost with the disk. */
 const lookEveryMs = 45_000
@@ -45,15 +49,16 @@ export const keepBackups = (parts: {
   const { config, superuserUrl, clock } = parts
   const { dataFolder, digestFolder, backupFolder } = config
   const filesKept = new Set<string>()
-  const failing = new Set<'log' | 'backup'>()
+  const failing = new Set<Failing>()
   let log: KeptLog | null = null
   let logAt: Date | null = null
   let making: ChildProcess | null = null
+  let made: Promise<void> = Promise.resolve()
   let nextTry = 0
   let told = 0
   let working: Promise<void> = Promise.resolve()
 
-  const failed = (what: 'log' | 'backup', words: string, error: unknown) => {
+  const failed = (what: Failing, words: string, error: unknown) => {
     const now = clock.now().getTime()
     // The log fails each round: it is said once an hour.
     if (!failing.has(what) || now >= told + hour) {
@@ -111,15 +116,16 @@ export const keepBackups = (parts: {
 
   const round = async () => {
     const recipients = readRecipients(dataFolder)
+    failing.delete('look')
     if (superuserUrl === null || recipients.length === 0) return
     await copyLog(superuserUrl, recipients)
     if (log === null || making !== null || clock.now().getTime() < nextTry || !(await isDue(log.line))) return
-    makeBackup().catch((error: unknown) => failed('backup', 'The backup could not be started.', error))
+    made = makeBackup().catch((error: unknown) => failed('backup', 'The backup could not be started.', error))
   }
   const inTurn = (): Promise<void> => {
     working = working
       .then(round)
-      .catch((error: unknown) => failed('backup', 'The backups could not be looked at.', error))
+      .catch((error: unknown) => failed('look', 'The backups could not be looked at.', error))
     return working
   }
   let timer: NodeJS.Timeout | undefined
@@ -127,6 +133,7 @@ export const keepBackups = (parts: {
   return {
     state: () => stateOf({ config, isFailing: failing.size > 0, keptUpTo: logAt, now: clock.now() }),
     look: inTurn,
+    made: () => made,
     keep: () => {
       timer = setInterval(() => void inTurn(), lookEveryMs)
       timer.unref()
@@ -135,11 +142,8 @@ export const keepBackups = (parts: {
     stop: async () => {
       clearInterval(timer)
       nextTry = Number.POSITIVE_INFINITY
-      if (making !== null) {
-        const ended = once(making, 'close')
-        making.kill()
-        await ended
-      }
+      making?.kill()
+      await made
       await inTurn()
     },
   }
@@ -158,7 +162,7 @@ const startBackup = (config: Pick<Config, 'dataFolder' | 'digestFolder' | 'backu
     },
     stdio: ['ignore', 'ignore', 'pipe'],
   })
-  if (child.pid !== undefined) setPriority(child.pid, 10)
+  if (child.pid !== undefined) setPriority(child.pid, 5)
   return child
 }
 

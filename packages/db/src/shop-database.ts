@@ -1,6 +1,6 @@
 import { startEmbeddedPostgres } from './embedded/start.ts'
 import { readApplied } from './migrations/applied-migrations.ts'
-import { migrate } from './migrations/migrate.ts'
+import { migrate, refuseOtherHistory } from './migrations/migrate.ts'
 import { readMigrations } from './migrations/migration-files.ts'
 import { openPool } from './pool.ts'
 import { judgeServiceRole } from './roles/judge-service-role.ts'
@@ -94,6 +94,7 @@ export async function listPendingMigrations(url: string): Promise<string[]> {
 }
 
 async function refusePending(serviceUrl: string): Promise<void> {
+  refuseOtherHistory((await withClient(serviceUrl, readApplied)) ?? [], readMigrations())
   const pending = await listPendingMigrations(serviceUrl)
   if (pending.length === 0) return
   throw new ShopDatabaseProblem(

@@ -16,7 +16,7 @@ const say = (line: string): void => console.log(line)
 
 const sourceOf = (database: ShopDatabase, tables: boolean) =>
   database.superuserUrl === null || tables
-    ? ({ kind: 'tables', url: database.serviceUrl } as const)
+    ? ({ kind: 'tables', url: database.ownerUrl ?? database.serviceUrl } as const)
     : ({ kind: 'cluster', superuserUrl: database.superuserUrl, database: 'bayledger' } as const)
 
 try {

@@ -97,6 +97,6 @@ function refuseOtherVersion(folder: string, binaries: Binaries): void {
   }
   if (version === binaries.majorVersion) return
   throw new EmbeddedPostgresProblem(
-    `The data in ${folder} were written by PostgreSQL ${version}; this Bayledger brings PostgreSQL ${binaries.majorVersion}, which cannot read them. Nothing was changed. Use the Bayledger that wrote them to export, then import here.`,
+    `The data in ${folder} were written by PostgreSQL ${version}; this Bayledger brings PostgreSQL ${binaries.majorVersion}, which cannot read them. Nothing was changed. Start the Bayledger that wrote them, run npm run backup -- --tables there, then npm run restore here: docs/backups.md.`,
   )
 }

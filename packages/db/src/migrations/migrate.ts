@@ -56,7 +56,11 @@ async function apply(client: Client, migration: Migration): Promise<void> {
   }
 }
 
-function refuseOtherHistory(applied: readonly AppliedMigration[], migrations: readonly Migration[]): void {
+/** Refuses a database that a newer program migrated, or of which an applied migration was changed or never finished. */
+export function refuseOtherHistory(
+  applied: readonly AppliedMigration[],
+  migrations: readonly Migration[],
+): void {
   for (const { name, checksum, finished } of applied) {
     if (!finished) {
       throw new MigrationProblem(
