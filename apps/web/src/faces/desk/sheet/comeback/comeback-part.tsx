@@ -32,7 +32,10 @@ export function ComebackPart({ order }: OrderPart) {
       <div className="stack">
         <Lines>
           {(facts.data?.comeback?.works ?? []).map((work) => (
-            <Line key={work.orderNumber} name={`${work.orderNumber}, ${work.done.day}`}>
+            <Line
+              key={work.orderNumber}
+              name={`${work.orderNumber}, ${english.lineCovers.day(work.done.day)}`}
+            >
               {workWords(work)}
             </Line>
           ))}
