@@ -90,10 +90,12 @@ describe('starting and stopping', () => {
     const traceparent = `00-${caller.traceId}-${caller.spanId}-01`
     const floor = await fetch(`${address}/api/floor?locationId=`, { headers: { cookie, traceparent } })
     expect(floor.status).toBe(422)
+    const { requestId } = (await floor.json()) as { requestId: string }
     expect((await fetch(`${address}/desk`)).headers.get('content-type')).toContain('text/html')
     await until(/"route":"\/api\/floor"/)
     const logged = lines.slice(told).join('\n')
     expect(logged).toContain('"route":"/api/sessions/desk"')
+    expect(logged).toContain(`"reqId":"${requestId}"`)
     for (const secret of [password, cookie.split('=')[1] ?? cookie]) expect(logged).not.toContain(secret)
 
     const metrics = await fetch(/Metrics: (\S+)/.exec(lines.join('\n'))?.[1] ?? '').then((reply) =>
