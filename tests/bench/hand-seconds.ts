@@ -5,10 +5,10 @@ import type { Figure } from './table.ts'
 /**
  * Seconds of a hand's work by the keystroke-level model (S. K. Card, T. P. Moran, A. Newell, Communications of the ACM 23
  * (1980) 396–410, operators of its table 1, from memory): a key 0.28 (someone who types 40 words a minute), a hand that goes
- * to another target 1.10, a thought before each unit of work 1.35. The model was measured with keyboards and mice; for a
+ * to another target 1.10, a thought before each unit of work 1.35, a stroke that is drawn 0.9 and each centimeter of it 0.16. The model was measured with keyboards and mice; for a
  * finger on a tablet it is an estimate. The screen's answer to each touch is added as it was measured.
  */
-export const operators = { key: 0.28, point: 1.1, think: 1.35 } as const
+export const operators = { key: 0.28, point: 1.1, think: 1.35, stroke: 0.9, centimeterDrawn: 0.16 } as const
 
 type Counted = {
   readonly think: () => void

@@ -1,6 +1,7 @@
 import { cpus } from 'node:os'
 import { benchAppend } from './append-bench.ts'
 import { benchBay } from './bay-bench.ts'
+import { benchDesk } from './desk-bench.ts'
 import { benchFloor } from './floor-bench.ts'
 import { benchSearch } from './grown/search-bench.ts'
 import { benchLive } from './live-bench.ts'
@@ -30,7 +31,7 @@ else {
 async function benchAll(): Promise<{ lines: readonly Line[]; figures: readonly Figure[] }> {
   const service = await withRunningShop(async (shop) => ({
     lines: [...(await benchAppend(shop)), ...(await benchFloor(shop))],
-    figures: [...(await benchBay(shop)), ...(await benchLive(shop))],
+    figures: [...(await benchBay(shop)), ...(await benchDesk(shop)), ...(await benchLive(shop))],
   }))
   return {
     lines: [...service.lines, ...(await benchReckoning()), ...(await benchReport())],
