@@ -14,6 +14,7 @@ import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 import { type YearOrder, yearOfOrders } from '../../prisma/seeds/year.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
 import { noBackups } from '../support/no-backups.ts'
+import { alwaysSealsWith } from '../support/seals-with.ts'
 
 let database: TestDatabase
 let pool: ReturnType<typeof openPool>
@@ -44,7 +45,7 @@ beforeAll(async () => {
     clock,
     tls: false,
     publicAddress,
-    signingOf: async () => signing,
+    signing: alwaysSealsWith(signing),
     sealing,
     live,
     carriers: noCarriers,

@@ -6,7 +6,7 @@ import { createSigningIdentity } from '@bayledger/report/signing-key'
 import request, { type Test } from 'supertest'
 import { buildApp } from '../../apps/api/src/app.ts'
 import { type Carriers, noCarriers } from '../../apps/api/src/carriers/carrier.ts'
-import { type Deps, forShop, type Parts } from '../../apps/api/src/deps.ts'
+import { type Deps, forShop, type Parts, type Signing } from '../../apps/api/src/deps.ts'
 import { hashPassword } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../apps/api/src/message-keeper.ts'
@@ -15,6 +15,7 @@ import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { createTestDatabase, type Template } from './database.ts'
 import { noBackups } from './no-backups.ts'
+import { alwaysSealsWith } from './seals-with.ts'
 import { loadShopWithoutOrders } from './shop-without-orders.ts'
 import { makeTabletKey, type TabletKey } from './tablet-key.ts'
 
@@ -87,6 +88,7 @@ const shopWithoutOrders: Template = {
 export const startTestApp = async (
   content: 'migrated' | Template = shopWithoutOrders,
   carriers: Carriers = noCarriers,
+  signingOn?: (place: Pick<Parts, 'pool' | 'clock'>) => Signing,
 ): Promise<TestApp> => {
   const database = await createTestDatabase(content)
   const pool = openPool({ url: database.serviceUrl, size: 6, onIdleError: () => undefined })
@@ -113,7 +115,7 @@ export const startTestApp = async (
     clock,
     tls: false,
     publicAddress: 'http://localhost:4310',
-    signingOf: async () => signing,
+    signing: signingOn?.({ pool, clock }) ?? alwaysSealsWith(signing),
     sealing: await passingSealingKey(),
     live,
     carriers,

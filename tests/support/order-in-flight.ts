@@ -16,6 +16,7 @@ import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { appendLine } from './append-line.ts'
 import { freshCopy } from './fresh-copy.ts'
 import { noBackups } from './no-backups.ts'
+import { alwaysSealsWith } from './seals-with.ts'
 import { closeNext } from './work-on.ts'
 
 export type OrderWriter = {
@@ -57,7 +58,7 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     clock: { now: () => new Date() },
     tls: false,
     publicAddress: 'http://localhost',
-    signingOf: async () => signing,
+    signing: alwaysSealsWith(signing),
     sealing: await passingSealingKey(),
     live,
     carriers: noCarriers,

@@ -10,6 +10,14 @@ export type Clock = { readonly now: () => Date }
 
 export type SigningIdentity = { readonly certificatePem: string; readonly privateKeyPem: string }
 
+/** The keys with which the reports of each shop are sealed. */
+export type Signing = {
+  /** A shop's key; refused where it is missing, past its days, or another than the shop's. */
+  readonly signingOf: (shopId: string) => Promise<SigningIdentity>
+  /** What keeps reports from being sealed, in words for whoever runs the server; none: nothing does. */
+  readonly signingTroubles: () => Promise<readonly string[]>
+}
+
 /** The key to which tablets seal what was tapped on them: its public half, and what opens a box; `null`: none of ours. */
 export type SealingKey = {
   readonly publicKey: string
@@ -24,8 +32,8 @@ export type Parts = {
   readonly tls: boolean
   /** Printed in links and reports; without a slash at the end. */
   readonly publicAddress: string
-  /** A shop's own key for sealing its reports. */
-  readonly signingOf: (shopId: string) => Promise<SigningIdentity>
+  /** The keys for sealing reports. */
+  readonly signing: Signing
   readonly sealing: SealingKey
   readonly live: LiveHub
   /** The ways by which messages leave the shop. */
@@ -34,16 +42,16 @@ export type Parts = {
 }
 
 /** What a use case works with: the parts of the process, scoped to the shop of the request. */
-export type Deps = Omit<Parts, 'live' | 'signingOf'> & {
+export type Deps = Omit<Parts, 'live' | 'signing'> & {
   readonly shopId: string
   readonly signing: () => Promise<SigningIdentity>
   readonly live: { readonly wrote: (what: readonly Moved[] | 'tray') => void }
 }
 
 /** The only place where parts are scoped to a shop. */
-export const forShop = ({ live, signingOf, ...parts }: Parts, shopId: string): Deps => ({
+export const forShop = ({ live, signing, ...parts }: Parts, shopId: string): Deps => ({
   ...parts,
   shopId,
-  signing: () => signingOf(shopId),
+  signing: () => signing.signingOf(shopId),
   live: { wrote: (what) => live.wrote(shopId, what) },
 })

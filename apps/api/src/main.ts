@@ -21,7 +21,7 @@ import { listShopZones } from './proof/digest-notes.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { loadYear } from './seed-year.ts'
-import { keptSigningIdentities } from './signing-identity.ts'
+import { keptSigning } from './signing/kept-signing.ts'
 
 export type Service = {
   readonly address: string
@@ -95,7 +95,7 @@ const assemble = async (
     clock,
     tls,
     publicAddress: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${config.port}`,
-    signingOf: keptSigningIdentities(config, prisma, clock, isDemo ? 400 : 1),
+    signing: keptSigning({ ...config, pool, clock, daysBefore: isDemo ? 400 : 1 }),
     sealing: await keptSealingKey(config.dataFolder),
     live,
     backups: backups.state,
@@ -114,6 +114,7 @@ const assemble = async (
   })
   await digests.closeDays()
   undo.push(() => digests.stop())
+  for (const trouble of await parts.signing.signingTroubles()) say(trouble)
   await facesBuilt
   const messages = messageKeeper(parts, (words, error) => logger.error({ err: error }, words))
   messages.keep()

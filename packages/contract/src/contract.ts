@@ -42,7 +42,7 @@ import { getOwnRecord, people, peopleCsv, setPassword, setPin } from './people.t
 import { getOrderPhoto, getPhotoStatus, handInSealedPhoto, listOrderPhotos, putPhotoPiece } from './photos.ts'
 import { places, placesCsv } from './places.ts'
 import { priceBook, pricesCsv } from './prices.ts'
-import { checkReport, getReport, sealOrderReport } from './reports.ts'
+import { checkReport, getReport, listSigningKeys, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
 import { listSecurityEvents } from './security-events.ts'
 import {
@@ -240,6 +240,7 @@ export const contract = [
   sealOrderReport,
   getReport,
   checkReport,
+  listSigningKeys,
   live,
   health,
   readiness,

@@ -60,3 +60,21 @@ export const checkReport = endpoint({
   replies: { 200: ReportCheck },
   problems: [],
 })
+
+/** The public keys of one shop, the newest first: what seals from `since` until the one before it in this list. */
+const ShopSigningKeys = z.strictObject({
+  shop: z.string(),
+  keys: z.array(z.strictObject({ fingerprint: Digest, since: Instant })),
+})
+export type ShopSigningKeys = z.infer<typeof ShopSigningKeys>
+
+export const listSigningKeys = endpoint({
+  operationId: 'listSigningKeys',
+  summary:
+    'The keys with which the reports of each shop were and are sealed: SHA-256 of the public key, as each report prints it.',
+  method: 'GET',
+  path: '/api/signing-keys',
+  access: { who: 'public' },
+  replies: { 200: z.strictObject({ shops: z.array(ShopSigningKeys) }) },
+  problems: [],
+})

@@ -10,6 +10,7 @@ export const reportContext: ReportContext = {
   composedAt: '2026-01-12T17:52:00.000Z',
   timeZone: 'America/New_York',
   checkAddress: 'https://desk.tamber.example/check',
+  sealKey: null,
   templateVersion: 1,
   supersedes: null,
   shop: {

@@ -117,4 +117,8 @@ export type ReportCheckWording = {
   readonly checking: string
   readonly verdicts: Readonly<Record<'genuine' | 'changed' | 'unknown', string>>
   readonly superseded: (report: string) => string
+  /** The keys that the shops seal with: their heading, what they are for, and from when on one was used. */
+  readonly keys: string
+  readonly keysAre: string
+  readonly keySince: (shop: string, day: string) => string
 }

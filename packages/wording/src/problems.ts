@@ -34,8 +34,8 @@ export type ProblemValues = {
     | { readonly what: 'shop-not-named' | 'shop-unknown' }
   ROUTE_NOT_FOUND: { readonly method: string; readonly path: string }
   TOO_MANY_REQUESTS: { readonly seconds: number }
-  /** `disk-full`: the database has no room left. `too-slow`: one of its statements was given up. Left out: it does not answer. */
-  SERVICE_UNAVAILABLE: { readonly why?: 'disk-full' | 'too-slow' }
+  /** `disk-full`: the database has no room left. `too-slow`: one of its statements was given up. `signing-key`: nothing can be sealed. Left out: the database does not answer. */
+  SERVICE_UNAVAILABLE: { readonly why?: 'disk-full' | 'too-slow' | 'signing-key' }
   INTERNAL_FAULT: { readonly requestId: string }
   REQUEST_FROM_ELSEWHERE: Nothing
   SESSION_MISSING: { readonly signInBy: 'password' | 'pin' }

@@ -6,6 +6,7 @@ import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../../apps/api/src/message-keeper.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 import { noBackups } from '../../support/no-backups.ts'
+import { alwaysSealsWith } from '../../support/seals-with.ts'
 
 /** One round of the outbox in a process of its own, to be killed. Takes the database's address, the mail server's, and the time. */
 const [url = '', mail = '', now = ''] = process.argv.slice(2)
@@ -18,7 +19,7 @@ await messageKeeper(
     clock: { now: () => new Date(now) },
     tls: false,
     publicAddress: 'http://localhost:4310',
-    signingOf: async () => signing,
+    signing: alwaysSealsWith(signing),
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
     carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },

@@ -6,6 +6,7 @@ import { noCarriers } from '../../../apps/api/src/carriers/carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 import { noBackups } from '../../support/no-backups.ts'
+import { alwaysSealsWith } from '../../support/seals-with.ts'
 
 /** The service as a process of its own, to be killed. Takes the database's address, prints its own. */
 const [url = ''] = process.argv.slice(2)
@@ -23,7 +24,7 @@ const app = await buildApp({
     clock: { now: () => new Date() },
     tls: false,
     publicAddress: 'http://localhost',
-    signingOf: async () => signing,
+    signing: alwaysSealsWith(signing),
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
     carriers: noCarriers,

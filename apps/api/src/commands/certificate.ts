@@ -7,7 +7,13 @@ import { type KeyPair, makeAuthority, makeHostCertificate } from '../host-certif
 /**
  * `npm run certificate -- <host> [<another name or address>]`: lets tablets in by HTTPS. Makes the shop's own
  * authority once, then a certificate for this host, and says what to do on the tablet.
+ * `npm run certificate -- rotate` is about another key: see `rotate-signing-key.ts`.
  */
+if (process.argv[2] === 'rotate') {
+  const { rotate } = await import('./rotate-signing-key.ts')
+  await rotate(process.argv[3])
+  process.exit()
+}
 const hosts = process.argv.slice(2)
 const [first, ...others] = hosts
 const isHost = (text: string) =>

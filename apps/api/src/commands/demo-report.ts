@@ -41,6 +41,7 @@ const contextOf = (
     composedAt,
     timeZone: shop.home.timeZone,
     checkAddress: 'https://desk.tamberstreet.example/check',
+    sealKey: null,
     templateVersion: 1,
     supersedes: null,
     shop: { name: shop.shop.name, lines: head.lines, telephone: head.telephone, says: head },

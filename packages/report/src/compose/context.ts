@@ -11,6 +11,8 @@ export type ReportContext = Spoken & {
   readonly composedAt: string
   readonly timeZone: string
   readonly checkAddress: string
+  /** The fingerprint of the key that seals, 64 hexadecimal digits; `null` where the paper is drawn without being sealed. */
+  readonly sealKey: string | null
   readonly templateVersion: number
   readonly supersedes: string | null
   readonly shop: {

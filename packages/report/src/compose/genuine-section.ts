@@ -12,14 +12,20 @@ export const genuineSection = (state: OrderState, context: ReportContext): Secti
   title: genuine(context).title,
   blocks: [
     paragraph(genuine(context).sealed(context.checkAddress)),
+    ...(context.sealKey === null
+      ? []
+      : [paragraph(genuine(context).key(inEights(context.sealKey), context.checkAddress))]),
     paragraph(
       genuine(context).composed({
         moment: clockWords(context, context.composedAt, context.timeZone),
         entry: state.seq,
-        hash: (state.headHash.match(/.{1,8}/g) ?? []).join(' '),
+        hash: inEights(state.headHash),
         template: context.templateVersion,
         supersedes: context.supersedes,
       }),
     ),
   ],
 })
+
+/** Hexadecimal digits as people compare them. */
+const inEights = (digits: string): string => (digits.match(/.{1,8}/g) ?? []).join(' ')

@@ -94,6 +94,8 @@ const unavailable: Readonly<
   away: 'The database does not answer. Try again in a moment; nothing was lost.',
   'disk-full':
     'The disk of the database is full. Whoever runs the server has to make room; what was acknowledged before is kept.',
+  'signing-key':
+    'The key that seals reports cannot be used. Whoever runs the server finds in its log what is wrong and what to do; all else works.',
   'too-slow':
     'The database took too long and gave this request up. Look whether it was done, then try again.',
 }

@@ -10,5 +10,9 @@ export const reportCheck: ReportCheckWording = {
     changed: 'Changed after it was sealed',
     unknown: 'Not a report of this shop',
   },
+  keys: 'The keys that seal here',
+  keysAre:
+    'A PDF reader shows who signed a file by a name that anybody can write. Each report prints the fingerprint of its key; it is one of these.',
+  keySince: (shop, day) => `${shop}, since ${day}:`,
   superseded: (report) => `A later report, ${report}, adds to it.`,
 }

@@ -10,5 +10,9 @@ export const reportCheck: ReportCheckWording = {
     changed: 'Cambiado después de sellarse',
     unknown: 'No es un informe de este taller',
   },
+  keys: 'Las claves que sellan aquí',
+  keysAre:
+    'Un lector de PDF muestra quién firmó un archivo con un nombre que cualquiera puede escribir. Cada informe imprime la huella de su clave; es una de estas.',
+  keySince: (shop, day) => `${shop}, desde el ${day}:`,
   superseded: (report) => `Un informe posterior, ${report}, lo completa.`,
 }

@@ -2,6 +2,8 @@
 export type ReportGenuineWording = {
   readonly title: string
   readonly sealed: (address: string) => string
+  /** The fingerprint of the signature's key, in groups of eight digits, and where the shop publishes it. */
+  readonly key: (fingerprint: string, address: string) => string
   readonly composed: (of: {
     readonly moment: string
     readonly entry: number

@@ -13,6 +13,8 @@ export const healthRoutes = (parts: Parts): Binding[] => [
       const trouble = cause instanceof Error ? databaseTrouble(cause) : null
       throw new AppError({ code: 'SERVICE_UNAVAILABLE', ...trouble }, { retryAfterSeconds: 5, cause })
     })
+    if ((await parts.signing.signingTroubles()).length > 0)
+      throw new AppError({ code: 'SERVICE_UNAVAILABLE', why: 'signing-key' })
     const readOnlyOrders = listReadOnlyOrders(parts.pool)
     return { status: 200, body: { status: 'ready', readOnlyOrders, backups: parts.backups() } }
   }),

@@ -30,4 +30,8 @@ export const reportRoutes = (parts: Parts): Binding[] => [
     status: 200,
     body: await service.checkReport(parts, body),
   })),
+  bind(contract.listSigningKeys)(async () => ({
+    status: 200,
+    body: { shops: await service.listSigningKeys(parts) },
+  })),
 ]

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto'
-import type { ReportCheck } from '@bayledger/contract/reports'
+import type { ReportCheck, ShopSigningKeys } from '@bayledger/contract/reports'
 import type { DraftOfKind } from '@bayledger/ledger/entry'
 import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
+import { fingerprintOf } from '@bayledger/report/signing-fault'
 import { english } from '@bayledger/wording/en/english'
 import { AppError } from '../../core/app-error.ts'
 import { findBlobBytes, storeBlob } from '../../core/blobs.ts'
@@ -52,10 +53,16 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   const at = now.toISOString()
   const number = reportNumber(state.opened?.orderNumber ?? '', reports.length)
   const supersedes = reports.at(-1)?.number ?? null
-  const { context, settingsVersion } = await loadContext(deps, ledger, { number, composedAt: at, supersedes })
+  const signing = await deps.signing()
+  const { context, settingsVersion } = await loadContext(deps, ledger, {
+    number,
+    composedAt: at,
+    supersedes,
+    sealKey: fingerprintOf(signing.certificatePem),
+  })
   const bytes = await sealInWorker({
     content: composeReportContent(state, context),
-    signing: await deps.signing(),
+    signing,
     reason: context.language.reports.sealReason,
     signedAt: at,
   })
@@ -145,6 +152,15 @@ export const checkReport = async (
     sealedAt: null,
     supersededBy: null,
   }
+}
+
+/** The keys that the shops of this service have sealed with, the newest of each first. */
+export const listSigningKeys = async ({ pool }: Parts): Promise<ShopSigningKeys[]> => {
+  const keys = await store.listSigningKeys(pool)
+  return [...Map.groupBy(keys, ({ shop }) => shop)].map(([shop, ofShop]) => ({
+    shop,
+    keys: ofShop.map(({ fingerprint, since }) => ({ fingerprint, since: since.toISOString() })),
+  }))
 }
 
 const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')

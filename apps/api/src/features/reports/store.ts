@@ -47,3 +47,15 @@ export const findReportAnywhere = async (
   })
   return rows[0] ?? null
 }
+
+/** The public keys of every shop, by shop, the newest of each first. */
+export const listSigningKeys = async (
+  pool: Pool,
+): Promise<{ readonly shop: string; readonly fingerprint: string; readonly since: Date }[]> => {
+  const { rows } = await pool.query<{ shop: string; fingerprint: string; since: Date }>({
+    name: 'signing-keys',
+    text: `select shops.name as shop, fingerprint, since from signing_keys join shops on shops.id = signing_keys.shop_id
+      order by shops.created_at, shops.id, number desc`,
+  })
+  return rows
+}

@@ -1,6 +1,11 @@
-import { checkReport, type ReportCheck } from '@bayledger/contract/reports'
+import {
+  checkReport,
+  listSigningKeys,
+  type ReportCheck,
+  type ShopSigningKeys,
+} from '@bayledger/contract/reports'
 import type { CheckedFile } from '@bayledger/wording/reports'
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { call } from '../../lib/api-client.ts'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { StatusLine } from '../../ui/sentence.tsx'
@@ -62,7 +67,39 @@ export function ReportCheckPage() {
           {check.supersededBy === null ? null : <p>{says.superseded(check.supersededBy)}</p>}
         </div>
       )}
+      <SigningKeys />
     </main>
+  )
+}
+
+/** The fingerprints that reports print, so that a signature in the shop's name can be told from the shop's own. */
+function SigningKeys() {
+  const { words } = useSpoken()
+  const dayOf = (instant: string) =>
+    new Intl.DateTimeFormat(words.locale, { dateStyle: 'long' }).format(new Date(instant))
+  const says = words.reportCheck
+  const [shops, setShops] = useState<readonly ShopSigningKeys[]>([])
+  useEffect(() => {
+    // Whoever cannot read the list still checks a file, which says if the server is out of reach.
+    call(listSigningKeys, {}).then(
+      (found) => setShops(found.shops),
+      () => undefined,
+    )
+  }, [])
+  return shops.length === 0 ? null : (
+    <section aria-labelledby="signing-keys">
+      <h2 id="signing-keys">{says.keys}</h2>
+      <p>{says.keysAre}</p>
+      {shops.map(({ shop, keys }) => (
+        <ul key={shop} aria-label={shop}>
+          {keys.map(({ fingerprint, since }) => (
+            <li key={fingerprint}>
+              {says.keySince(shop, dayOf(since))} <code>{fingerprint.replace(/.{8}(?=.)/g, '$& ')}</code>
+            </li>
+          ))}
+        </ul>
+      ))}
+    </section>
   )
 }
 

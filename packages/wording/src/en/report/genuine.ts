@@ -5,6 +5,8 @@ export const reportGenuine: ReportGenuineWording = {
   title: reportPageOne.titles.genuine,
   sealed: (address) =>
     `This file is sealed with the shop’s digital signature: a PDF reader shows whether one byte was changed. Drop it at ${address} to have it compared with the shop’s register.`,
+  key: (fingerprint, address) =>
+    `Anybody can make a signature in this shop’s name, so compare the key: the SHA-256 of its public key is ${fingerprint}. The shop’s keys are listed at ${address}.`,
   composed: ({ moment, entry, hash, template, supersedes }) =>
     `Composed ${moment} from ledger entry ${entry}, whose hash is ${hash}. Template ${template}.${supersedes === null ? '' : ` It supersedes report ${supersedes}.`}`,
 }

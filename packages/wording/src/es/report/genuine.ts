@@ -5,6 +5,8 @@ export const reportGenuine: ReportGenuineWording = {
   title: reportPageOne.titles.genuine,
   sealed: (address) =>
     `Este archivo está sellado con la firma digital del taller: un lector de PDF muestra si se cambió un solo byte. Póngalo en ${address} para compararlo con el registro del taller.`,
+  key: (fingerprint, address) =>
+    `Cualquiera puede hacer una firma con el nombre de este taller; por eso compare la clave: el SHA-256 de su clave pública es ${fingerprint}. Las claves del taller están en ${address}.`,
   composed: ({ moment, entry, hash, template, supersedes }) =>
     `Hecho el ${moment} a partir de la anotación ${entry} del libro, con huella ${hash}. Plantilla ${template}.${supersedes === null ? '' : ` Reemplaza al informe ${supersedes}.`}`,
 }

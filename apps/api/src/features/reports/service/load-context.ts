@@ -16,7 +16,12 @@ import { templateVersion } from '../policy.ts'
 export const loadContext = async (
   deps: Deps,
   { state, entries }: Ledger,
-  report: { readonly number: string; readonly composedAt: string; readonly supersedes: string | null },
+  report: {
+    readonly number: string
+    readonly composedAt: string
+    readonly supersedes: string | null
+    readonly sealKey: string
+  },
 ): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
   const { opened } = state
   if (!opened) throw new Error(`order ${state.orderId} was never opened`)
@@ -39,6 +44,7 @@ export const loadContext = async (
       composedAt: report.composedAt,
       timeZone: location?.timeZone ?? 'UTC',
       checkAddress: `${deps.publicAddress}/check`,
+      sealKey: report.sealKey,
       templateVersion,
       supersedes: report.supersedes,
       shop: { name: shop.name, lines: head.lines, telephone: head.telephone, says: head },
