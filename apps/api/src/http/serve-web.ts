@@ -22,6 +22,8 @@ export const serveWeb = async (app: FastifyInstance, folder: string): Promise<vo
     root: folder,
     index: false,
     dotfiles: 'ignore',
+    // A route for each file that there is: no other path reaches the disk.
+    wildcard: false,
     preCompressed: true,
     setHeaders: (response, path) => {
       const isHashed = path.includes(`${join('/', 'assets', '/')}`)
