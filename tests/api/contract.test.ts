@@ -265,6 +265,7 @@ describe('who may call what', () => {
         "public: GET /api/first-shop",
         "public: GET /api/openapi.json",
         "public: GET /api/shops",
+        "public: GET /api/signing-keys",
         "public: GET /api/unsubscribe/:token",
         "public: GET /healthz",
         "public: GET /readyz",
