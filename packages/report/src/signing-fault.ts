@@ -17,7 +17,7 @@ export const signingFault = (identity: SigningIdentity, now: Date): SigningFault
   if (!key) return { why: 'key-unreadable' }
   if (!isP256(key) || !isP256(certificate.publicKey)) return { why: 'not-p256' }
   if (!certificate.checkPrivateKey(key)) return { why: 'foreign-key' }
-  const probe = Buffer.from(`probe at ${now.toISOString()}`)
+  const probe = Buffer.from(now.toISOString())
   if (!verify('sha256', probe, certificate.publicKey, sign('sha256', probe, key)))
     return { why: 'signs-wrong' }
   const days = {
