@@ -41,6 +41,7 @@ describe('a vehicle that comes back after our work', () => {
   it('has no price before its cause is recorded; then the estimate says what the warranty covers', async () => {
     await readAndConfirm(serviceUrl, orderId, 'T-2605')
     await desk.getByText(/^Record the cause of the comeback first/).waitFor()
+    await button(desk, 'Record it').waitFor()
     const part = desk.getByRole('region', { name: 'Comeback' })
     await part.getByText('relearn').waitFor()
     expect(await violationsOn(desk)).toEqual([])

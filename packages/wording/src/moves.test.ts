@@ -44,6 +44,7 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   'recorded-twice': [{ fact: 'gauge', phase: 'arrival' }],
   'findings-uncomputed': [{ changed: true }, { changed: false }],
   'findings-unconfirmed': [{}],
+  'comeback-cause-missing': [{}],
   'estimate-missing': [{}],
   'estimate-unshown': [{}],
   'estimate-unanswered': [{}],

@@ -11,6 +11,7 @@ import { prices } from '../../test-support/tarn.ts'
 import { estimatePayload } from '../subjects/consent/estimate-payload.ts'
 import { comebackFacts, coversOfScope, earlierWork } from './comeback.ts'
 import { bundleMoney, dueCents } from './money.ts'
+import { nextMoves } from './moves.ts'
 
 const day = (instant: string) => instant.slice(0, 10)
 
@@ -38,6 +39,14 @@ describe('what an earlier order did', () => {
 })
 
 describe('the cause of a comeback', () => {
+  it('is what the order waits for once the findings are confirmed, before the estimate', () => {
+    const pen = comebackUntil('confirmed')
+    const codes = () => nextMoves(pen.state(), pen.now()).map(({ code }) => code)
+    expect(codes()).toEqual(['comeback-cause-missing'])
+    pen.write('comeback.judged', ownWork, asLead)
+    expect(codes()).toEqual(['estimate-missing'])
+  })
+
   it('is said again by a later entry, and both stay on record', () => {
     const pen = comebackUntil('confirmed')
     pen.write('comeback.judged', ownWork, asLead)

@@ -43,6 +43,7 @@ export type MoveValues = {
   /** `changed`: there are findings, and readings have changed since. */
   readonly 'findings-uncomputed': { readonly changed: boolean }
   readonly 'findings-unconfirmed': NoValues
+  readonly 'comeback-cause-missing': NoValues
   readonly 'estimate-missing': NoValues
   readonly 'estimate-unshown': NoValues
   readonly 'estimate-unanswered': NoValues

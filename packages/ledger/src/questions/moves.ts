@@ -124,10 +124,16 @@ const arrivalMove = (state: OrderState): Move | null => {
 
 /** Two moves at once where the customer still decides on one part while the bay works on another. */
 const afterFindings = (state: OrderState): Move[] => {
-  const estimate = estimateMove(state)
+  const estimate = causeMove(state) ?? estimateMove(state)
   if (!estimate) return workMoves(state)
   return readySteps(state).length > 0 ? [estimate, ...workMoves(state)] : [estimate]
 }
+
+/** Nobody has said yet why it came back after our work: the warranty and the price depend on it. */
+const causeMove = ({ opened, comeback, diagnosis, reports }: OrderState): Move | null =>
+  opened?.comebackOf && comeback === null && reports.length === 0
+    ? move('desk', 'comeback-cause-missing', {}, diagnosis?.confirmed?.written)
+    : null
 
 const estimateMove = (state: OrderState): Move | null => {
   const issued = state.estimates.at(-1)

@@ -64,6 +64,7 @@ export const moves: MovesWording = {
   'findings-uncomputed': (_wheel, { changed }) =>
     changed ? 'The readings changed: look at the findings again.' : 'All readings are in: see the findings.',
   'findings-unconfirmed': () => 'Confirm the findings.',
+  'comeback-cause-missing': () => 'Record why it came back: the price depends on it.',
   'estimate-missing': () => 'Build the estimate from the findings.',
   'estimate-unshown': () => 'Show the estimate to the customer.',
   'estimate-unanswered': () => 'Waiting for the customer to answer the estimate.',

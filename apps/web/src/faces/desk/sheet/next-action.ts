@@ -3,7 +3,7 @@ import type { MoveCode } from '@bayledger/ledger/questions/move'
 /** What the desk does about a move: where on the sheet, and whether the part's main button is pressed at once. */
 export type NextAction = {
   readonly words: string
-  readonly part: 'complaint' | 'choose-sheet' | 'findings' | 'estimate' | 'report'
+  readonly part: 'complaint' | 'choose-sheet' | 'findings' | 'comeback' | 'estimate' | 'report'
   /** The part's main button needs nothing typed first: the button in the head presses it. */
   readonly presses: boolean
 }
@@ -20,6 +20,7 @@ export const nextActions: Partial<Readonly<Record<MoveCode, NextAction>>> = {
   sheet: to('Choose it', 'choose-sheet'),
   'stop-untold': to('Note the call', 'findings'),
   'wheel-parked': to('Offer it', 'estimate'),
+  'comeback-cause-missing': to('Record it', 'comeback'),
   'estimate-missing': to('Build it', 'estimate'),
   'estimate-unshown': to('Show it by link', 'estimate', true),
   'estimate-unanswered': to('Note the answer', 'estimate'),
