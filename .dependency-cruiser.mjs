@@ -76,7 +76,7 @@ export default {
         path: '^apps/api/src/',
         pathNot: [
           `${api}[^/]+/store(\\.ts$|/)`,
-          '^apps/api/src/(main|app|backup-keeper)\\.ts$',
+          '^apps/api/src/(main|app|backup-keeper|rebuild-after-upgrade)\\.ts$',
           '^apps/api/src/http/live(-channel)?\\.ts$',
           '^apps/api/src/commands/',
           test,

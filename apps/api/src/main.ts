@@ -18,6 +18,7 @@ import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { listShopZones } from './proof/digest-notes.ts'
+import { rebuildAfterUpgrade } from './rebuild-after-upgrade.ts'
 import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { loadYear } from './seed-year.ts'
@@ -60,7 +61,9 @@ const assemble = async (
   const logger = pino({ level: config.logLevel, redact: ['req.headers', 'headers'] })
   const database = await openShopDatabase(config, say, 'refuse')
   undo.push(() => database.stop())
-  await slowly(say, 'Bringing the database up to date', () => bringUpToDate(database))
+  await slowly(say, 'Bringing the database up to date', async () =>
+    rebuildAfterUpgrade(database.ownerUrl, await bringUpToDate(database)),
+  )
   await guardServiceRole(database, config.databaseRoles, say)
   const url = database.serviceUrl
   const pool = openPool({

@@ -50,16 +50,19 @@ export async function openShopDatabase(
 }
 
 /**
- * Applies pending migrations as the owner and gives the service's role its rights. Without the owner's address it only
- * looks: a ShopDatabaseProblem names what is pending.
+ * Applies pending migrations as the owner and gives the service's role its rights; gives the names of those it applied.
+ * Without the owner's address it only looks: a ShopDatabaseProblem names what is pending.
  */
 export async function bringUpToDate({
   serviceUrl,
   ownerUrl,
-}: Pick<ShopDatabase, 'serviceUrl' | 'ownerUrl'>): Promise<void> {
-  if (ownerUrl === null) return refusePending(serviceUrl)
+}: Pick<ShopDatabase, 'serviceUrl' | 'ownerUrl'>): Promise<string[]> {
+  if (ownerUrl === null) {
+    await refusePending(serviceUrl)
+    return []
+  }
   const [owner, service] = [await roleAt(ownerUrl), await roleAt(serviceUrl)]
-  await migrate(ownerUrl, owner === service ? {} : { serviceRole: service })
+  return migrate(ownerUrl, owner === service ? {} : { serviceRole: service })
 }
 
 /**

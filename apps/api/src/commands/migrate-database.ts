@@ -1,5 +1,6 @@
 import { bringUpToDate, openShopDatabase } from '@bayledger/db/shop-database'
 import { readConfig } from '../config.ts'
+import { rebuildAfterUpgrade } from '../rebuild-after-upgrade.ts'
 
 /**
  * `npm run db:migrate`: applies what is pending as the owner and gives the service's role its rights. For shops that
@@ -7,7 +8,7 @@ import { readConfig } from '../config.ts'
  */
 const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
 try {
-  await bringUpToDate(database)
+  await rebuildAfterUpgrade(database.ownerUrl, await bringUpToDate(database))
   console.log('The database is up to date, and the service may do what it needs and no more.')
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error))

@@ -40,6 +40,9 @@ export type OpenedShop = {
   /** The rows of each table that the manifest counts, as they are now. */
   readonly counts: Readonly<Record<string, number>>
   readonly serviceUrl: string
+  readonly ownerUrl: string
+  /** The migrations that were applied after the rows were there. */
+  readonly upgradedBy: readonly string[]
   readonly dataFolder: string
   /** Digests from after the moment that was restored, set aside in the data folder. */
   readonly laterDigests: number
@@ -147,9 +150,19 @@ async function opened<T>(
   const counts = await withClient(database.ownerUrl, (client) =>
     countRows(client, Object.keys(manifest.counts)),
   )
-  await bringUpToDate(database)
+  const upgradedBy = await bringUpToDate(database)
   const laterDigests = await withClient(database.serviceUrl, (client) => setLaterDigestsAside(client, beside))
-  return check({ about, manifest, counts, serviceUrl: database.serviceUrl, dataFolder: beside, laterDigests })
+  const { serviceUrl, ownerUrl } = database
+  return check({
+    about,
+    manifest,
+    counts,
+    serviceUrl,
+    ownerUrl,
+    upgradedBy,
+    dataFolder: beside,
+    laterDigests,
+  })
 }
 
 function targetOf(until: BackupToRestore['until'], { restorePoint }: Manifest): RecoveryTarget {

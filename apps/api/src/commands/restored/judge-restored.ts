@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import type { OpenedShop } from '@bayledger/db/backup/restore-backup'
 import { openPool } from '@bayledger/db/pool'
 import { type Verification, verifyDatabase } from '../../proof/verify-database.ts'
+import { rebuildAfterUpgrade } from '../../rebuild-after-upgrade.ts'
 
 /** What was found in a restored shop; `differences` in words, one a table whose rows are not those of the backup's list. */
 export type JudgedShop = {
@@ -15,7 +16,8 @@ export const judgeRestored = async (
   shop: OpenedShop,
   progress: (done: number, of: number) => void,
 ): Promise<JudgedShop> => {
-  const { serviceUrl, dataFolder, manifest, counts, laterDigests } = shop
+  const { serviceUrl, ownerUrl, upgradedBy, dataFolder, manifest, counts, laterDigests } = shop
+  await rebuildAfterUpgrade(ownerUrl, upgradedBy)
   const pool = openPool({ url: serviceUrl, size: 1, onIdleError: () => undefined })
   const places = { dataFolder, digestFolder: join(dataFolder, 'digests') }
   const verification = await verifyDatabase(pool, places, progress).finally(() => pool.end())

@@ -7,21 +7,28 @@ import { projectHead } from '../store/projections/head.ts'
 import { listEntriesAfter } from '../store/read-ledger.ts'
 import { listOrders, recountStock, replaceProjection } from '../store/rebuild-projections.ts'
 
+const refuse = (words: string): never => {
+  throw new Error(words)
+}
+
 /**
  * Rebuilds heads, seen sensors and reports from the entries alone, whatever the heads said, order by order; refuses
  * an order with an entry that cannot be relied on. Movements of stock and wrench cycles are counted with entries and
  * are not touched; what is on hand is their sum. Gives how many orders it did.
  */
-export const rebuildProjections = async ({
-  pool,
-  shopId,
-}: Pick<Deps, 'pool' | 'shopId'>): Promise<number> => {
+export const rebuildProjections = async (
+  { pool, shopId }: Pick<Deps, 'pool' | 'shopId'>,
+  /** Hears of an order that cannot be relied on; it is passed over where this does not throw. */
+  inDoubt: (words: string) => void = refuse,
+): Promise<number> => {
   const orders = await listOrders(pool, shopId)
   for (const { orderId, number } of orders) {
     const entries = await listEntriesAfter(pool, shopId, orderId, 0)
     const { doubt } = soundAfter(null, entries)
-    if (doubt)
-      throw new Error(`Order ${number}: ${doubtWords(english.doubts, doubt)} Nothing of it was changed.`)
+    if (doubt) {
+      inDoubt(`Order ${number}: ${doubtWords(english.doubts, doubt)} Nothing of it was changed.`)
+      continue
+    }
     const [first] = entries
     const last = entries.at(-1)
     if (!first || !last) continue
