@@ -22,6 +22,7 @@ export const rebuildProjections = async (
   inDoubt: (words: string) => void = refuse,
 ): Promise<number> => {
   const orders = await listOrders(pool, shopId)
+  let rebuilt = 0
   for (const { orderId, number } of orders) {
     const entries = await listEntriesAfter(pool, shopId, orderId, 0)
     const { doubt } = soundAfter(null, entries)
@@ -44,7 +45,8 @@ export const rebuildProjections = async (
       messages: [],
     }
     await replaceProjection(pool, write, { first, last })
+    rebuilt += 1
   }
   await recountStock(pool, shopId)
-  return orders.length
+  return rebuilt
 }
