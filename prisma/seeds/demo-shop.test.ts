@@ -74,7 +74,8 @@ describe('another now', () => {
   it.each([demoNow, '2026-12-31T11:40:00Z', '2029-02-28T11:40:00Z', '2024-02-29T11:40:00+09:00'])(
     'at %s: every tire carries a date code of its age, and the size of the sheet',
     (now) => {
-      const looks = demoShop(now).orders.flatMap(({ lines }) =>
+      const { earlier, orders } = demoShop(now)
+      const looks = [...earlier, ...orders].flatMap(({ lines }) =>
         lines.flatMap(({ draft }) => (draft.kind === 'tire.inspected' ? [draft] : [])),
       )
       const onArrival = looks.filter(({ payload }) => payload.when === 'arrival')
@@ -138,11 +139,10 @@ const withoutFunctions = (value: unknown): unknown => JSON.parse(JSON.stringify(
 const timeless = (demo: ReturnType<typeof demoShop>): unknown => {
   const { now } = demo.calendar
   const today = Date.parse(demo.calendar.on('2026-01-12'))
+  const counted = (orders: typeof demo.orders) =>
+    orders.map(({ entries, ...rest }) => ({ ...rest, length: entries.length }))
   return JSON.parse(
-    JSON.stringify({
-      ...demo,
-      orders: demo.orders.map(({ entries, ...rest }) => ({ ...rest, length: entries.length })),
-    }),
+    JSON.stringify({ ...demo, earlier: counted(demo.earlier), orders: counted(demo.orders) }),
     (key, value) => {
       if (key === 'dateCodeSeen') return typeof value
       if (typeof value !== 'string') return value

@@ -1,7 +1,8 @@
 import { type DemoCalendar, demoCalendar } from './demo/calendar.ts'
 import { customers, vehicles } from './demo/customers.ts'
+import { earlierOrders } from './demo/earlier.ts'
 import { instruments } from './demo/instruments.ts'
-import { type DemoOrder, demoOrders } from './demo/orders.ts'
+import { demoOrders } from './demo/orders.ts'
 import { people } from './demo/people.ts'
 import {
   type DemoLocation,
@@ -14,6 +15,7 @@ import {
 import { settings } from './demo/settings.ts'
 import { sheets } from './demo/sheets.ts'
 import { stock } from './demo/stock.ts'
+import type { DemoOrder } from './demo/written-order.ts'
 
 export type DemoShop = {
   readonly calendar: DemoCalendar
@@ -31,6 +33,8 @@ export type DemoShop = {
   readonly stock: ReturnType<typeof stock>
   /** The series of order numbers and the number that the next order gets. */
   readonly numbering: { readonly series: string; readonly next: number }
+  /** Finished orders of earlier days that the demo's own rest on. */
+  readonly earlier: readonly DemoOrder[]
   readonly orders: readonly DemoOrder[]
 }
 
@@ -41,6 +45,7 @@ export type DemoShop = {
 export const demoShop = (now: string): DemoShop => {
   const calendar = demoCalendar(now)
   const register = instruments(calendar)
+  const earlier = earlierOrders(calendar, register)
   return {
     calendar,
     shop: { id: shopId, name: 'Tamber Street Tire & Wheel', town: 'Brindle Falls' },
@@ -59,6 +64,7 @@ export const demoShop = (now: string): DemoShop => {
     instruments: register,
     stock: stock(calendar),
     numbering: { series: 'T', next: 2_621 },
-    orders: demoOrders(calendar, register),
+    earlier,
+    orders: demoOrders(calendar, register, earlier),
   }
 }

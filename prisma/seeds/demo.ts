@@ -4,10 +4,10 @@ import { sha256Hex } from '@bayledger/ledger/digests'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
 import { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { DemoLine, DemoPhoto } from './demo/order-pen.ts'
-import type { DemoLink } from './demo/orders.ts'
 import { people } from './demo/people.ts'
 import { playedHours } from './demo/played-hours.ts'
 import { demoId } from './demo/seeded.ts'
+import type { DemoLink } from './demo/written-order.ts'
 import { type DemoShop, demoShop } from './demo-shop.ts'
 
 /** What loading the demo needs of the program that runs it: seeds know no application. */
@@ -17,8 +17,8 @@ export type DemoSeeding = {
   readonly now: string
   /** Of a password or a PIN, as the database keeps it. */
   readonly hashPassword: (secret: string) => Promise<string>
-  /** Appends one entry the way the server does; rejects when the ledger refuses it. */
-  readonly appendEntry: (line: DemoLine) => Promise<void>
+  /** Appends entries of one order the way the server does; rejects when the ledger refuses one. */
+  readonly appendEntries: (lines: readonly DemoLine[]) => Promise<void>
   /** Makes the customer's link under its id, with a secret of its own. */
   readonly issueLink: (orderId: string, link: DemoLink) => Promise<void>
   /** Sends a photo in pieces, as its tablet does. */
@@ -43,8 +43,8 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
   progress(
     `${demo.shop.name}: ${demo.staff.length} people, ${demo.customers.length} customers, ${demo.vehicles.length} vehicles, ${demo.sheets.length} sheets, ${demo.instruments.length} instruments, ${demo.stock.length} kinds of part.`,
   )
-  for (const order of demo.orders) {
-    for (const line of order.lines) await seeding.appendEntry(line)
+  for (const order of [...demo.earlier, ...demo.orders]) {
+    await seeding.appendEntries(order.lines)
     for (const photo of order.photos)
       await seeding.sendPhoto(photo, order.lines.at(-1)?.receivedAt ?? demo.calendar.now)
     for (const link of order.links) {
@@ -61,7 +61,7 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
     if (order.end) {
       const { sealedBy, sealedAt, handBack } = order.end
       await seeding.sealReport({ orderId: order.orderId, sealedBy, sealedAt })
-      await seeding.appendEntry(handBack)
+      await seeding.appendEntries([handBack])
     }
     progress(`${order.number}: ${order.lines.length + (order.end ? 2 : 0)} entries.`)
   }

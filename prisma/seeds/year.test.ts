@@ -7,6 +7,7 @@ import { roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
 import { demoCalendar } from './demo/calendar.ts'
 import { shopId } from './demo/places.ts'
+import { demoShop } from './demo-shop.ts'
 import { type YearOrder, yearOfOrders, yearOrders } from './year.ts'
 
 const calendar = demoCalendar('2026-01-12T11:40:00-05:00')
@@ -16,16 +17,15 @@ const states = orders.map(stateOfOrder)
 const openedAt = (order: YearOrder): string => order.entries[0]?.writtenAt ?? ''
 
 describe('the year before the demo’s day', () => {
-  it('has 200 orders, numbered as they were opened, up to the first of the demo', () => {
-    expect(orders.map(({ number }) => number)).toEqual(
-      Array.from({ length: yearOrders }, (_, index) => `T-${2_401 + index}`),
+  it('has 200 orders, numbered as they were opened, with those that the demo’s day rests on, up to its first', () => {
+    const { earlier } = demoShop('2026-01-12T11:40:00-05:00')
+    const numbered = [...earlier.slice(1), ...orders].map(({ number }) => number)
+    expect(numbered.toSorted()).toEqual(
+      Array.from({ length: yearOrders + 3 }, (_, index) => `T-${2_398 + index}`),
     )
-    expect(orders.map(openedAt).map((at) => at.slice(0, 10))).toEqual(
-      orders
-        .map(openedAt)
-        .map((at) => at.slice(0, 10))
-        .toSorted(),
-    )
+    const all = [...earlier, ...orders].toSorted((one, other) => one.number.localeCompare(other.number))
+    const dayOfOpening = all.map(({ entries }) => entries[0]?.writtenAt.slice(0, 10) ?? '')
+    expect(dayOfOpening).toEqual(dayOfOpening.toSorted())
     for (const { end } of orders) expect((end?.handBack.receivedAt ?? '') < calendar.at('07:00')).toBe(true)
   })
 

@@ -1,11 +1,12 @@
 import type { WrenchUsed } from '@bayledger/ledger/subjects/torque/kinds'
-import type { DemoCalendar } from './demo/calendar.ts'
+import { type DemoCalendar, onDay } from './demo/calendar.ts'
 import type { DemoCustomer, DemoVehicle } from './demo/customers.ts'
+import { earlierNumbers } from './demo/earlier.ts'
 import { type DemoInstrument, instruments } from './demo/instruments.ts'
 import { orderPen } from './demo/order-pen.ts'
-import type { DemoOrder } from './demo/orders.ts'
 import { people } from './demo/people.ts'
 import { demoId } from './demo/seeded.ts'
+import type { DemoOrder } from './demo/written-order.ts'
 import { type Car, carOf } from './year/car.ts'
 import { type Chance, chanceOf } from './year/chance.ts'
 import { type StoryKind, storyFor, tell } from './year/story.ts'
@@ -23,7 +24,12 @@ export type YearOrder = DemoOrder & {
 
 const firstDay = dayNumberOf('2025-01-13')
 const lastDay = dayNumberOf('2026-01-07')
-const firstNumber = 2_401
+
+/** Their numbers, in the order in which they were opened. Three numbers between them belong to orders on which the demo's day rests. */
+const numbers: readonly string[] = Array.from(
+  { length: yearOrders + 3 },
+  (_, index) => `T-${2_398 + index}`,
+).filter((number) => !(earlierNumbers as readonly string[]).includes(number))
 
 /** The wrenches of the year, each until its calibration ran out; they are in the register and no longer in use. */
 export const yearWrenches = (calendar: DemoCalendar): readonly DemoInstrument[] =>
@@ -79,8 +85,8 @@ export function* yearOfOrders(calendar: DemoCalendar): Generator<YearOrder> {
     if (!cars.includes(car)) cars.push(car)
     const story = due ? tell(due.kind, car, own) : storyFor(car, day, own)
     const lot = lots.findLast(({ from }) => dayNumberOf(from) <= day) ?? lots[0]
-    const number = `T-${firstNumber + index}`
-    const pen = orderPen(number, calendarOf(calendar, dayOf(day)), register, {
+    const number = numbers[index] ?? ''
+    const pen = orderPen(number, onDay(calendar, dayOf(day)), register, {
       visits: car.visits,
       idsOnOtherVehicles: [],
     })
@@ -110,12 +116,6 @@ export function* yearOfOrders(calendar: DemoCalendar): Generator<YearOrder> {
     }
   }
 }
-
-/** The same calendar, on another of its days. */
-const calendarOf = (calendar: DemoCalendar, day: string): DemoCalendar => ({
-  ...calendar,
-  at: (clock) => calendar.atOn(day, clock),
-})
 
 /** More come in the cold months; Sundays are free. */
 const visitDays = (chance: Chance): number[] => {

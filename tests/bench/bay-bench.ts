@@ -80,8 +80,8 @@ const letIn = async (hand: QuickHand): Promise<void> => {
   await hand.comes('.my-vehicles', 20_000)
 }
 
-/** An order at its arrival check, of a vehicle that was never here before. */
-const unknownHere = { number: 'T-2602', plate: 'BRF 7105' }
+/** An order at its arrival check, of a vehicle that is not here today. */
+const unknownHere = { number: 'T-2602', plate: 'TMB 6158' }
 const isSurroundings = ({ draft }: { readonly draft: { readonly kind: string } }): boolean =>
   draft.kind === 'surroundings.recorded'
 

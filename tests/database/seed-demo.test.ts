@@ -62,29 +62,30 @@ afterAll(async () => {
   await database.drop()
 })
 
+const all = () => [...demo.earlier, ...demo.orders]
 const chainOf = (orderId: string) =>
   prisma.entry.findMany({ where: { orderId }, orderBy: { seq: 'asc' }, select: { kind: true, hash: true } })
 
 describe('the demo, loaded through the service', () => {
   it('has the very chains that the ledger makes in memory', async () => {
-    for (const { number, orderId, entries } of demo.orders)
+    for (const { number, orderId, entries } of all())
       expect((await chainOf(orderId)).slice(0, entries.length), number).toEqual(
         entries.map(({ kind, hash }) => ({ kind, hash })),
       )
   })
 
   it('seals and hands back what is finished, and nothing else', async () => {
-    for (const { number, orderId, entries, end } of demo.orders) {
+    for (const { number, orderId, entries, end } of all()) {
       const after = (await chainOf(orderId)).slice(entries.length).map(({ kind }) => kind)
       expect(after, number).toEqual(end ? ['report.sealed', 'order.handed_back'] : [])
       const head = await prisma.orderHead.findFirstOrThrow({ where: { orderId } })
-      const isRefused = entries.at(-1)?.kind === 'order.refused'
-      expect(head).toMatchObject({ number, isOpen: end === null && !isRefused, sealed: end !== null })
+      const isEnded = ['order.refused', 'order.withdrawn'].includes(entries.at(-1)?.kind ?? '')
+      expect(head).toMatchObject({ number, isOpen: end === null && !isEnded, sealed: end !== null })
     }
   })
 
   it('keeps every side beside the chains: words, contacts, money, and what was shown', async () => {
-    const sides = demo.orders.flatMap(({ lines, end }) =>
+    const sides = all().flatMap(({ lines, end }) =>
       [...lines, ...(end ? [end.handBack] : [])].flatMap(({ sides }) => sides),
     )
     const select = { digest: true, text: true } as const
@@ -99,7 +100,7 @@ describe('the demo, loaded through the service', () => {
   })
 
   it('has received every photo, each with a copy for viewing', async () => {
-    const taken = demo.orders.flatMap(({ photos }) => photos.map(({ digest }) => digest))
+    const taken = all().flatMap(({ photos }) => photos.map(({ digest }) => digest))
     expect(taken.length).toBeGreaterThanOrEqual(5)
     const received = await prisma.receivedPhoto.findMany({ select: { digest: true } })
     expect(new Set(received.map(({ digest }) => digest))).toEqual(new Set(taken))

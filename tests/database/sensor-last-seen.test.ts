@@ -37,13 +37,14 @@ const vehicleOf = (lines: readonly DemoLine[]): string => {
 it('a sensor was seen last where the server heard of it last, whatever ids the tablets gave', async () => {
   const replay = await replayOn(shop)
   const [moor, tarn] = [freshCopy(shop.demo, 'T-2603'), freshCopy(shop.demo, 'T-2602')]
-  const onOthers = async (lines: readonly DemoLine[]) => [
+  const onOthers = async (lines: readonly DemoLine[], apartFromOrder: string | null = null) => [
     ...(
       await readEntryFacts(shop.deps.pool, shop.demo.shop.id, {
         restsOn: [],
         sensorIds: [sensorId],
         wrenchIds: [],
         vehicleId: vehicleOf(lines),
+        apartFromOrder,
         secondPersonTokens: [],
         vouchingTablet: null,
         sheet: null,
@@ -62,4 +63,6 @@ it('a sensor was seen last where the server heard of it last, whatever ids the t
   expect(await replay.send(hears(tarn.lines, randomUUID()))).toMatchObject({ result: 'accepted' })
   expect(await onOthers(tarn.lines)).toEqual([])
   expect(await onOthers(moor.lines)).toEqual([sensorId])
+  // To the order that has just heard it, it is still on the vehicle that had it before.
+  expect(await onOthers(tarn.lines, tarn.orderId)).toEqual([sensorId])
 })

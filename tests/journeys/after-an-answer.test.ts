@@ -3,6 +3,7 @@ import { spanish } from '@bayledger/wording/es/spanish'
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { saidByCode } from '../../packages/wording/test-support/said-by-code.ts'
+import { freeLinnet, freeMoor, freeTarn } from '../support/free-vehicles.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { openDesk } from './support/begin.ts'
@@ -10,15 +11,15 @@ import { customerLink, openOrder } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 
 /** Two orders of which the estimate waits for its answer: the demo's own, and the same for another customer. */
-const [byTelephoneCustomer, byPhoneCustomer] = ['W. Dunmore-Gray', 'E. Maddock-Ruiz']
+const [byTelephoneCustomer, byPhoneCustomer] = ['W. Dunmore-Gray', freeTarn.customer]
 /** Two more who read Spanish: one decides, and the work for the other is done and not sealed yet. */
-const [inSpanish, doneInSpanish] = ['L. Fontaine-Reed', 'D. Hallworth']
+const [inSpanish, doneInSpanish] = [freeMoor.customer, freeLinnet.customer]
 const stage = setStage(null, async ({ serviceUrl }) => {
-  await writeOrderInFlight(serviceUrl, { number: 'T-2602', plate: 'BRF 8237' }, () => false)
-  await writeOrderInFlight(serviceUrl, { number: 'T-2602', plate: 'BRF 7105' }, () => false)
+  await writeOrderInFlight(serviceUrl, { ...freeTarn, number: 'T-2602' }, () => false)
+  await writeOrderInFlight(serviceUrl, { ...freeMoor, number: 'T-2602' }, () => false)
   await writeOrderInFlight(
     serviceUrl,
-    { number: 'T-2605', plate: 'TMB 7814' },
+    { ...freeLinnet, number: 'T-2605' },
     ({ draft }) => draft.kind === 'report.sealed',
   )
 })

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import { alter } from '../support/alter.ts'
 import { runClocksTogether } from '../support/browser.ts'
+import { freeMoor } from '../support/free-vehicles.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { button, ines, leaves, shows, type, unlock } from './support/bay.ts'
@@ -16,7 +17,7 @@ let alteredId = ''
 const browser = setStage(null, async ({ serviceUrl, adminUrl }) => {
   alteredId = await writeOrderInFlight(
     serviceUrl,
-    { number: 'T-2614', plate: 'BRF 7105' },
+    { ...freeMoor, number: 'T-2614' },
     ({ draft }) => draft.kind === 'refusal.recorded',
   )
   await alter(

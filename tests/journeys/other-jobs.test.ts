@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { freeLinnet, freeMoor, freeTarn } from '../support/free-vehicles.ts'
 import { openOrderWriter } from '../support/order-in-flight.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 import { button, greta, heading, ines, leaves, shows, signIn, type } from './support/bay.ts'
@@ -12,11 +13,11 @@ import { setStage } from './support/stage.ts'
 import { handOf, slowNetwork, tap } from './support/touch.ts'
 
 /** Two of four aged sensors are silent: the estimate waits for the customer's answer. */
-const ofFour = { number: 'T-2603', plate: 'BRF 7105', customer: 'L. Fontaine-Reed', orderId: '' }
+const ofFour = { ...freeMoor, number: 'T-2603', orderId: '' }
 /** One silent sensor; the findings are still to be confirmed, and there will be sealant in the tire. */
-const sealed = { number: 'T-2602', plate: 'BRF 8237', customer: 'E. Maddock-Ruiz', orderId: '' }
+const sealed = { ...freeTarn, number: 'T-2602', orderId: '' }
 /** A bulge in a sidewall: the customer has declined a new tire, and the refusal is still to be recorded. */
-const onSpare = { number: 'T-2614', plate: 'TMB 3395', customer: 'A. Pryce-Holm' }
+const onSpare = { ...freeLinnet, number: 'T-2614' }
 
 const browser = setStage(30, async ({ serviceUrl }) => {
   const writer = await openOrderWriter(serviceUrl)

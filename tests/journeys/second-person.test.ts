@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed, vi } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { freeLinnet, freeMoor, otherLinnet } from '../support/free-vehicles.ts'
 import { openOrderWriter } from '../support/order-in-flight.ts'
 import { button, greta, heading, hold, ines, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
@@ -19,15 +20,15 @@ let torqued = ''
 const browser = setStage(null, async ({ serviceUrl }) => {
   const writer = await openOrderWriter(serviceUrl)
   refusing = await writer.write(
-    { number: 'T-2614', plate: 'BRF 7105' },
+    { ...freeMoor, number: 'T-2614' },
     ({ draft }) => draft.kind === 'refusal.recorded',
   )
   releasing = await writer.write(
-    { number: 'T-2605', plate: 'TMB 7814' },
+    { ...freeLinnet, number: 'T-2605' },
     ({ draft }) => draft.kind === 'payment.noted',
   )
   torqued = await writer.write(
-    { number: 'T-2603', plate: 'TMB 3395' },
+    { ...otherLinnet, number: 'T-2603' },
     ({ draft }) => draft.kind === 'sensor.programmed',
   )
   await writer.workOn(torqued, ({ closedBy }) => closedBy === 'torque.checked')

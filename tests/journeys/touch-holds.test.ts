@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { freeMoor } from '../support/free-vehicles.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { allSent, button, greta, heading, ines, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
@@ -12,7 +13,7 @@ let torqued = ''
 const browser = setStage(null, async ({ serviceUrl }) => {
   torqued = await writeOrderInFlight(
     serviceUrl,
-    { number: 'T-2603', plate: 'BRF 7105' },
+    { ...freeMoor, number: 'T-2603' },
     ({ draft }) => draft.kind === 'sensor.programmed',
     ({ closedBy }) => closedBy === 'torque.checked',
   )

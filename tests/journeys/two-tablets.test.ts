@@ -4,6 +4,7 @@ import { openHolds } from '@bayledger/ledger/questions/open-holds'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
+import { freeMoor } from '../support/free-vehicles.ts'
 import { writeOrderInFlight } from '../support/order-in-flight.ts'
 import { allSent, button, enroll, greta, ines, leaves, shows, signIn, type } from './support/bay.ts'
 import { workFigures } from './support/bay-steps.ts'
@@ -17,7 +18,7 @@ let arriving = ''
 const browser = setStage(null, async ({ serviceUrl }) => {
   arriving = await writeOrderInFlight(
     serviceUrl,
-    { number: 'T-2603', plate: 'BRF 7105' },
+    { ...freeMoor, number: 'T-2603' },
     ({ draft }) => draft.kind === 'telltale.observed',
   )
 })

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
 import type { TestDatabase } from '../support/database.ts'
+import { freeLinnet } from '../support/free-vehicles.ts'
 import { drawnJpeg, pictureFacts } from '../support/pictures.ts'
 import { receivedPhotos } from '../support/received-photos.ts'
 import { tabTo, violationsOn } from './support/accessible.ts'
@@ -12,7 +13,7 @@ import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
 /** Another vehicle, of which photos are taken. */
-const photographed = { plate: 'TMB 3395', customer: 'A. Pryce-Holm', orderId: '' }
+const photographed = { ...freeLinnet, orderId: '' }
 
 let database: TestDatabase
 const browser = setStage(null, async (made) => {

@@ -5,9 +5,9 @@ import type { OrderPen } from '../../prisma/seeds/demo/order-pen.ts'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { tabletId } from '../../prisma/seeds/demo/places.ts'
 import { askedAbout, writeUp } from '../../prisma/seeds/demo/write-up.ts'
+import { freeLinnet } from './free-vehicles.ts'
 
-/** Whose vehicle it is in the demo. */
-export const nailCustomer = 'D. Hallworth'
+export const nailCustomer = freeLinnet.customer
 
 /** The IDs of its sensors, hexadecimal. */
 const ids = { LF: '4B20D2A1', RF: '4B20D316', RR: '4B20CF58', LR: '4B20D1EC' }
@@ -16,7 +16,7 @@ const ids = { LF: '4B20D2A1', RF: '4B20D316', RR: '4B20CF58', LR: '4B20D1EC' }
 export const writeNailOrder = (pen: OrderPen): void => {
   const [by, technician, deviceId] = [people.devin, people.ines, tabletId(5)]
   writeUp(pen, {
-    vehicle: 'linnet-c',
+    vehicle: freeLinnet.visitor,
     at: ['07:30', '07:32', '07:33', '07:34'],
     by,
     waitsHere: true,
@@ -51,6 +51,9 @@ export const writeNailOrder = (pen: OrderPen): void => {
   })
   confirmFindings(pen, { by: technician, deviceId, issuedAt: '08:36', confirmedAt: '08:41' })
   issueEstimate(pen, { at: '08:55', by, readyAt: '14:30', look: 'charged' })
-  authorizeAll(pen, { by, shownAt: '09:00', decidedAt: '09:05', channel: 'in-person' })
+  authorizeAll(pen, {
+    ...{ by, shownAt: '09:00', decidedAt: '09:05', channel: 'in-person' },
+    customer: freeLinnet.owner,
+  })
   pen.write('order.assigned', { staffId: technician.id, bay: 3 }, { at: '09:10', by })
 }

@@ -14,6 +14,7 @@ import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { appendLine } from './append-line.ts'
+import { freeVehicles } from './free-vehicles.ts'
 import { freshCopy } from './fresh-copy.ts'
 import { noBackups } from './no-backups.ts'
 import { alwaysSealsWith } from './seals-with.ts'
@@ -23,7 +24,7 @@ export type OrderWriter = {
   readonly parts: Parts
   /**
    * Writes a demo order once more, up to the first entry that `stop` names, or whole; gives the new order's id. It gets the next
-   * number and, with `plate`, another vehicle of the demo.
+   * number and, with `plate`, another vehicle on file.
    */
   readonly write: (
     order: { readonly number: string; readonly plate?: string },
@@ -111,8 +112,9 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
 }
 
 const vehicleOf = (demo: ReturnType<typeof demoShop>, plate: string) => {
-  const vehicle = demo.vehicles.find((one) => one.plate === plate)
-  if (!vehicle) throw new Error(`no vehicle ${plate} in the demo`)
+  const onFile = [...demo.vehicles, ...freeVehicles.map(({ visitor }) => visitor.vehicle)]
+  const vehicle = onFile.find((one) => one.plate === plate)
+  if (!vehicle) throw new Error(`no vehicle ${plate} is on file`)
   return { vehicleId: vehicle.id, customerId: vehicle.customerId }
 }
 

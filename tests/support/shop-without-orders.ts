@@ -16,7 +16,7 @@ export const loadShopWithoutOrders = async (serviceUrl: string, now: string): Pr
       prisma,
       now,
       hashPassword,
-      appendEntry: unused,
+      appendEntries: unused,
       issueLink: unused,
       sendPhoto: unused,
       sealReport: unused,

@@ -9,7 +9,7 @@ import { seedDemo } from '../../../prisma/seeds/demo.ts'
 import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { newToken, tokenDigest } from './core/tokens.ts'
 import { type Deps, forShop, type Parts } from './deps.ts'
-import { type Appended, type AppendOptions, appendDraft } from './features/entries/service/append-draft.ts'
+import { type Appended, type AppendOptions, appendTogether } from './features/entries/service/append-draft.ts'
 import { linkMs } from './features/links/policy.ts'
 import { insertLink } from './features/links/store.ts'
 import { putPhotoPiece } from './features/photos/service.ts'
@@ -26,11 +26,7 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
     now: parts.clock.now().toISOString(),
     hashPassword,
 
-    appendEntry: async (line) => {
-      const { draft, receivedAt } = line
-      await proveForDemo(at(receivedAt), draft)
-      mustBeAdmitted(draft, await appendDraft(at(receivedAt), draft, optionsOf(line)))
-    },
+    appendEntries: (lines) => appendLines(at, lines),
     issueLink: (orderId, { linkId, sentBy, sentAt }) =>
       insertLink(at(sentAt), {
         id: linkId,
@@ -62,8 +58,40 @@ export const momentsOf =
   (instant: string): Deps =>
     forShop({ ...parts, clock: { now: () => new Date(instant) } }, shopId)
 
+/** Appends the lines of one order, in order, as many together as may go into one statement. */
+export const appendLines = async (
+  at: (instant: string) => Deps,
+  lines: readonly DemoLine[],
+): Promise<void> => {
+  for (const together of groupsOf(lines)) {
+    for (const { draft, receivedAt } of together) await proveForDemo(at(receivedAt), draft)
+    const appended = await appendTogether(
+      together.map((line) => ({ deps: at(line.receivedAt), draft: line.draft, options: optionsOf(line) })),
+    )
+    for (const [index, { draft }] of together.entries()) {
+      const outcome = appended[index]
+      if (outcome) mustBeAdmitted(draft, outcome)
+    }
+  }
+}
+
+/** An opening goes alone, findings rest on exactly what is before them, and an estimate may name sums of an earlier one. */
+const groupsOf = (lines: readonly DemoLine[]): DemoLine[][] => {
+  const groups: DemoLine[][] = []
+  let isOpen = false
+  for (const line of lines) {
+    const { kind } = line.draft
+    const isAlone = kind === 'order.opened' || kind === 'diagnosis.issued'
+    const last = groups.at(-1)
+    if (last && isOpen && !isAlone && kind !== 'estimate.issued') last.push(line)
+    else groups.push([line])
+    isOpen = !isAlone
+  }
+  return groups
+}
+
 /** What an entry of a ledger that is loaded whole is appended with: its plan comes as an entry of its own. */
-export const optionsOf = ({ draft, sides, given }: DemoLine): AppendOptions => {
+const optionsOf = ({ draft, sides, given }: DemoLine): AppendOptions => {
   const named = new Map(sidesNamedIn(draft).map(({ side, digest }) => [digest, side]))
   return {
     sides: sides.map(({ digest, salt, text }) => ({
@@ -77,7 +105,7 @@ export const optionsOf = ({ draft, sides, given }: DemoLine): AppendOptions => {
   }
 }
 
-export const mustBeAdmitted = (draft: Draft, appended: Appended): void => {
+const mustBeAdmitted = (draft: Draft, appended: Appended): void => {
   if (!appended.admitted)
     throw new Error(`${draft.kind} is refused (${appended.code}): ${JSON.stringify(appended.values)}`)
 }
@@ -112,7 +140,7 @@ export const isLoadedToTheEnd = async (
 ): Promise<boolean> => (await prisma.settingVersion.count({ where: { shopId, kind } })) > 0
 
 /** What a second person's PIN would have left behind, had they typed it on the demo day. */
-export const proveForDemo = async (deps: Deps, draft: Draft): Promise<void> => {
+const proveForDemo = async (deps: Deps, draft: Draft): Promise<void> => {
   const agreesTo = agreementOf(draft)
   const person = secondPersonIn(draft)
   if (!agreesTo || person?.proof?.how !== 'pin') return

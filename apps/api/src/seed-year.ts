@@ -1,21 +1,11 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import { demoCalendar } from '../../../prisma/seeds/demo/calendar.ts'
-import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
 import { tamberStreet } from '../../../prisma/seeds/demo/places.ts'
 import { demoId } from '../../../prisma/seeds/demo/seeded.ts'
 import { type YearOrder, yearOfOrders, yearOrders, yearWrenches } from '../../../prisma/seeds/year.ts'
 import { forShop, type Parts } from './deps.ts'
-import { appendDraft, appendTogether } from './features/entries/service/append-draft.ts'
 import { sealOrderReport } from './features/reports/service.ts'
-import {
-  isLoadedToTheEnd,
-  momentsOf,
-  mustBeAdmitted,
-  noteLoaded,
-  optionsOf,
-  proveForDemo,
-  yearLoadedKind,
-} from './seed-shop.ts'
+import { appendLines, isLoadedToTheEnd, momentsOf, noteLoaded, yearLoadedKind } from './seed-shop.ts'
 
 export type YearLoading = {
   readonly parts: Parts
@@ -108,40 +98,11 @@ const loadOrder = async (parts: Parts, shopId: string, order: YearOrder): Promis
   const createdAt = lines[0]?.receivedAt ?? end.sealedAt
   await prisma.customer.createMany({ data: { shopId, ...customer, createdAt }, skipDuplicates: true })
   await prisma.vehicle.createMany({ data: { shopId, ...vehicle, createdAt }, skipDuplicates: true })
-  for (const together of groupsOf(lines.slice(there))) {
-    for (const { draft, receivedAt } of together) await proveForDemo(at(receivedAt), draft)
-    const appended = await appendTogether(
-      together.map((line) => ({ deps: at(line.receivedAt), draft: line.draft, options: optionsOf(line) })),
-    )
-    for (const [index, { draft }] of together.entries()) {
-      const outcome = appended[index]
-      if (outcome) mustBeAdmitted(draft, outcome)
-    }
-  }
+  await appendLines(at, lines.slice(there))
   await sealOrderReport(at(end.sealedAt), {
     orderId,
     entryId: demoId(`sealed/${order.number}`),
     staffId: end.sealedBy,
   })
-  const { handBack } = end
-  await proveForDemo(at(handBack.receivedAt), handBack.draft)
-  mustBeAdmitted(
-    handBack.draft,
-    await appendDraft(at(handBack.receivedAt), handBack.draft, optionsOf(handBack)),
-  )
-}
-
-/** An opening goes alone, findings rest on exactly what is before them, and an estimate may name sums of an earlier one. */
-const groupsOf = (lines: readonly DemoLine[]): DemoLine[][] => {
-  const groups: DemoLine[][] = []
-  let isOpen = false
-  for (const line of lines) {
-    const { kind } = line.draft
-    const isAlone = kind === 'order.opened' || kind === 'diagnosis.issued'
-    const last = groups.at(-1)
-    if (last && isOpen && !isAlone && kind !== 'estimate.issued') last.push(line)
-    else groups.push([line])
-    isOpen = !isAlone
-  }
-  return groups
+  await appendLines(at, [end.handBack])
 }

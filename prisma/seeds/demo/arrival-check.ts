@@ -38,6 +38,10 @@ export type ArrivalWheel = {
   /** Absent: sound. */
   readonly stem?: StemCondition
   readonly sealantSeen?: boolean
+  /** How often the sensor was asked until it answered; absent: once. */
+  readonly tries?: number
+  /** Whether it followed a change of the tire's pressure; absent: nobody tried. */
+  readonly followsPressure?: boolean
 }
 
 type ArrivalCheck = {
@@ -176,19 +180,19 @@ const wheelChecked = (
 const sensorAnswer = (
   seen: ArrivalCheck,
   gauge: number,
-  sensor: Pick<ArrivalWheel, 'id' | 'sensorPsi' | 'frequencyMHz'>,
+  sensor: Pick<ArrivalWheel, 'id' | 'sensorPsi' | 'frequencyMHz' | 'tries' | 'followsPressure'>,
 ): SensorAnswer | null => {
   if (seen.frequencyMHz === null) return null
   if (sensor.id === null) return { answer: 'silent', tries: 3 }
   return {
     answer: 'answered',
-    tries: 1,
+    tries: sensor.tries ?? 1,
     id: sensor.id,
     pressure: psi(sensor.sensorPsi ?? sensorUnder(gauge)),
     temperature: fahrenheit(seen.outdoor),
     battery: 'ok',
     frequencyMHz: sensor.frequencyMHz ?? seen.frequencyMHz,
-    followsPressure: null,
+    followsPressure: sensor.followsPressure ?? null,
   }
 }
 

@@ -46,6 +46,12 @@ export const demoCalendar = (now: string): DemoCalendar => {
   }
 }
 
+/** The same calendar, its times being those of another of its days. */
+export const onDay = (calendar: DemoCalendar, nominalDay: string): DemoCalendar => ({
+  ...calendar,
+  at: (clock) => calendar.atOn(nominalDay, clock),
+})
+
 const clockMilliseconds = (clock: string): number => {
   const [hours = 0, minutes = 0, seconds = 0] = clock.split(':').map(Number)
   return ((hours * 60 + minutes) * 60 + seconds) * 1_000

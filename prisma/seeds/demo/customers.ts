@@ -55,6 +55,8 @@ const rows: readonly Row[] = [
   ['pannier-a', 'pannier', 'Cobble Lane Flowers', 'CLF 0001', '1ZZPN6H46LD239040', 'cream'],
   ['pannier-b', 'pannier', 'Cobble Lane Flowers', 'CLF 0002', '1ZZPN6H4XLD246959', 'cream'],
   ['dunnock', 'dunnock', 'F. Delacroix-Ames', 'MLR 7468', '4ZZDN2E39MP254878', 'steel blue'],
+  // Was here once, in 2024: one of its wheels is on Tarn D now.
+  ['linnet-g', 'linnet', 'I. Marsh-Calder', 'TMB 6158', '1ZZLN2B5XKT151931', 'green'],
 ]
 
 const addressOf = (name: string): string =>

@@ -45,6 +45,8 @@ export type Doing = {
   readonly moves?: (wheel: RoadPosition, round: number) => readonly number[]
   /** What is written in steps that only want a value; absent: the usual. */
   readonly wordsFor?: (step: Step) => string | undefined
+  /** How a step is done where it is done otherwise than usual; absent or `null`: as usual. */
+  readonly instead?: (step: Step) => Done | null
   /** Called after each step; whether the work goes on. */
   readonly goesOn?: (step: Step) => boolean
 }
@@ -54,14 +56,16 @@ export const doSteps = (pen: OrderPen, doing: Doing): void => {
   for (let step = readySteps(pen.state())[0]; step; step = readySteps(pen.state())[0]) {
     const seconds = doing.secondsOf(step)
     const at = doing.pass(seconds)
-    const { kind, payload, by } = doneOf(pen, doing, step, { at, seconds: Math.round(seconds) })
+    const usual = () => doneOf(pen, doing, step, { at, seconds: Math.round(seconds) })
+    const { kind, payload, by } = doing.instead?.(step) ?? usual()
     pen.write(kind, payload, { at, by: by ?? doing.by, deviceId: doing.deviceId })
     if (doing.goesOn && !doing.goesOn(step)) return
   }
 }
 
 type Moment = { readonly at: string; readonly seconds: number }
-type Done = {
+/** What is written of a step, and by whom where it is not whoever does the work. */
+export type Done = {
   [K in Kind]: { readonly kind: K; readonly payload: PayloadOf<K>; readonly by?: DemoPerson }
 }[Kind]
 

@@ -1,4 +1,5 @@
 import type { GaugeUsed } from '@bayledger/ledger/subjects/arrival/kinds'
+import type { WrenchUsed } from '@bayledger/ledger/subjects/torque/kinds'
 import type { DemoCalendar } from './calendar.ts'
 import { demoId } from './seeded.ts'
 
@@ -43,6 +44,27 @@ export const instruments = (calendar: DemoCalendar): readonly DemoInstrument[] =
   gauge('GA-1', 0.2, false),
   gauge('GA-4', -3.1, true),
 ]
+
+/** Wrench W-07 as it is before each round of a job: its clicks from `cyclesBefore` on, so many more with each round. */
+export const wrenchInUse = (
+  calendar: DemoCalendar,
+  { cyclesBefore, clicksARound }: { readonly cyclesBefore: number; readonly clicksARound: number },
+): (() => WrenchUsed) => {
+  let cycles = cyclesBefore
+  return () => {
+    const used = {
+      instrumentId: demoId('instrument/W-07'),
+      code: 'W-07',
+      dueOn: calendar.on('2026-06-15'),
+      cyclesBefore: cycles,
+      rangeLow: 30,
+      rangeHigh: 250,
+      rangeUnit: 'lbf·ft',
+    } as const
+    cycles += clicksARound
+    return used
+  }
+}
 
 /** The gauge that every reading of the demo was taken with. */
 export const goodGauge: GaugeUsed = {

@@ -1,9 +1,9 @@
-import type { Entry } from '@bayledger/ledger/entry'
-import type { MoneySides } from '@bayledger/ledger/questions/money'
+import { stateOf } from '@bayledger/ledger/append'
 import type { DemoCalendar } from './calendar.ts'
+import type { EarlierNumber } from './earlier.ts'
 import type { DemoEnd } from './hand-back.ts'
 import type { DemoInstrument } from './instruments.ts'
-import { type DemoLine, type DemoPhoto, type OrderPen, orderPen } from './order-pen.ts'
+import { type KnownBefore, type OrderPen, orderPen } from './order-pen.ts'
 import { writeT2601 } from './orders/t-2601.ts'
 import { t2602Link, writeT2602 } from './orders/t-2602.ts'
 import { writeT2603 } from './orders/t-2603.ts'
@@ -11,52 +11,54 @@ import { writeT2604 } from './orders/t-2604.ts'
 import { writeT2605 } from './orders/t-2605.ts'
 import { writeT2606 } from './orders/t-2606.ts'
 import { writeT2607 } from './orders/t-2607.ts'
+import { writeT2608 } from './orders/t-2608.ts'
 import { writeT2609 } from './orders/t-2609.ts'
 import { writeT2610 } from './orders/t-2610.ts'
+import { writeT2611 } from './orders/t-2611.ts'
+import { writeT2612 } from './orders/t-2612.ts'
 import { writeT2613 } from './orders/t-2613.ts'
 import { writeT2614 } from './orders/t-2614.ts'
+import { writeT2615 } from './orders/t-2615.ts'
 import { writeT2616 } from './orders/t-2616.ts'
 import { writeT2617 } from './orders/t-2617.ts'
+import { writeT2618 } from './orders/t-2618.ts'
+import { writeT2619 } from './orders/t-2619.ts'
 import { writeT2620 } from './orders/t-2620.ts'
-
-/** A link that the customer holds, as the desk sent it and as it was opened. */
-export type DemoLink = {
-  readonly linkId: string
-  readonly sentBy: string
-  readonly sentAt: string
-  readonly openings: readonly { readonly id: string; readonly openedAt: string }[]
-}
-
-/** One order in mid-flight: every entry as it goes to the ledger, and what the ledger makes of it. */
-export type DemoOrder = {
-  readonly number: string
-  readonly orderId: string
-  readonly lines: readonly DemoLine[]
-  readonly entries: readonly Entry[]
-  readonly money: MoneySides
-  readonly links: readonly DemoLink[]
-  readonly photos: readonly DemoPhoto[]
-  /** The end that needs the shop's signing key: the loader seals, then hands back. `null`: still open. */
-  readonly end: DemoEnd | null
-}
+import { shopId } from './places.ts'
+import { sensorSets } from './sensor-sets.ts'
+import { type DemoLink, type DemoOrder, whenLookedAt, writtenBy } from './written-order.ts'
 
 /**
  * The orders of the demo day, each written through the ledger's own `append` and therefore admitted by it: as soon as anybody
- * looks at more than its number.
+ * looks at more than its number. `earlier` are the orders that some of them rest on.
  */
 export const demoOrders = (
   calendar: DemoCalendar,
   instruments: readonly DemoInstrument[],
+  earlier: readonly DemoOrder[],
 ): readonly DemoOrder[] => {
-  const open = (number: string, write: (pen: OrderPen) => void, links: readonly DemoLink[] = []): DemoOrder =>
+  const after = (number: EarlierNumber) => (): KnownBefore => {
+    const visit = earlier.find((one) => one.number === number)
+    if (!visit) throw new RangeError(`the demo has no earlier order ${number}`)
+    return { visits: [stateOf(visit.entries, shopId, visit.orderId)], idsOnOtherVehicles: [] }
+  }
+  const open = (
+    number: string,
+    write: (pen: OrderPen) => void,
+    { known, links = [] }: { readonly known?: () => KnownBefore; readonly links?: readonly DemoLink[] } = {},
+  ): DemoOrder =>
     whenLookedAt(number, () => {
-      const pen = orderPen(number, calendar, instruments)
+      const pen = orderPen(number, calendar, instruments, known?.())
       write(pen)
       return writtenBy(pen, links, null)
     })
-  const finished = (number: string, write: (pen: OrderPen) => DemoEnd): DemoOrder =>
+  const finished = (
+    number: string,
+    write: (pen: OrderPen) => DemoEnd,
+    known?: () => KnownBefore,
+  ): DemoOrder =>
     whenLookedAt(number, () => {
-      const pen = orderPen(number, calendar, instruments)
+      const pen = orderPen(number, calendar, instruments, known?.())
       return writtenBy(pen, [], write(pen))
     })
   const link: DemoLink = {
@@ -65,64 +67,27 @@ export const demoOrders = (
     sentAt: calendar.at(t2602Link.sentAt),
     openings: [{ id: t2602Link.openingId, openedAt: calendar.at(t2602Link.openedAt) }],
   }
+  const wheelOfLinnetG = (): KnownBefore => ({ visits: [], idsOnOtherVehicles: [sensorSets.linnetG.RF] })
   return [
     finished('T-2601', writeT2601),
-    open('T-2602', writeT2602, [link]),
+    open('T-2602', writeT2602, { links: [link] }),
     open('T-2603', writeT2603),
     open('T-2604', writeT2604),
     finished('T-2605', writeT2605),
     open('T-2606', writeT2606),
     open('T-2607', writeT2607),
+    open('T-2608', writeT2608, { known: after('T-2596') }),
     open('T-2609', writeT2609),
     open('T-2610', writeT2610),
+    open('T-2611', writeT2611, { known: after('T-2594') }),
+    finished('T-2612', writeT2612),
     open('T-2613', writeT2613),
     finished('T-2614', writeT2614),
+    finished('T-2615', writeT2615, after('T-2600')),
     open('T-2616', writeT2616),
     open('T-2617', writeT2617),
+    open('T-2618', writeT2618, { known: wheelOfLinnetG }),
+    open('T-2619', writeT2619),
     finished('T-2620', writeT2620),
   ]
 }
-
-type Written = Omit<DemoOrder, 'number'>
-
-const whenLookedAt = (number: string, write: () => Written): DemoOrder => {
-  let known: Written | null = null
-  const written = (): Written => {
-    known ??= write()
-    return known
-  }
-  return {
-    number,
-    get orderId() {
-      return written().orderId
-    },
-    get lines() {
-      return written().lines
-    },
-    get entries() {
-      return written().entries
-    },
-    get money() {
-      return written().money
-    },
-    get links() {
-      return written().links
-    },
-    get photos() {
-      return written().photos
-    },
-    get end() {
-      return written().end
-    },
-  }
-}
-
-const writtenBy = (pen: OrderPen, links: readonly DemoLink[], end: DemoEnd | null): Written => ({
-  orderId: pen.orderId,
-  lines: pen.lines(),
-  entries: pen.entries(),
-  money: pen.moneySides(),
-  links,
-  photos: pen.photos(),
-  end,
-})

@@ -19,4 +19,13 @@ export const sensorSets = {
   haywainB: { LF: '2A6E0419', RF: '2A6E05D2', RR: '2A6E02B7', LR: '2A6E0568', SP: '2A6E06F4' },
   linnetE: { LF: '4B2C6D03', RF: '4B2C6E1F', RR: '4B2C6B90', LR: '4B2C6F45' },
   linnetF: { LF: '4B31F7A8', RF: '4B31F8C1', RR: '4B31F536', LR: '4B31F90D' },
+  /** Of Linnet C as they should be; it came with the ID of the right rear at the left rear as well. */
+  linnetC: { LF: '4B20A517', RF: '4B20A68C', RR: '4B20A3F1', LR: '4B20A752' },
+  linnetD: { LF: '4B27F0B4', RF: '4B27F1D9', RR: '4B27EE63', LR: '4B27F205' },
+  linnetG: { LF: '4B38160E', RF: '4B381793', RR: '4B38145A', LR: '4B3818C7' },
+  /** Of Moor B until the last day of December. */
+  moorB: { LF: '1F93C64A', RF: '1F93C7D5', RR: '1F93C4B8', LR: '1F93C821' },
+  tarnD: { LF: '3C7A2B40', RF: '3C7A2CE7', RR: '3C7A2995', LR: '3C7A2D1B' },
+  pannierA: { LF: '6D21F094', RF: '6D21F15B', RR: '6D21EE3C', LR: '6D21F2A8' },
+  pannierB: { LF: '6D2A4C17', RF: '6D2A4DE0', RR: '6D2A4B72', LR: '6D2A4E96' },
 } as const satisfies Record<string, SensorSet>

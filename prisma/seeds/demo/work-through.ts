@@ -31,6 +31,7 @@ type Worked = {
   } | null
   /** Times of the demo day at which each part of the work begins. */
   readonly pressuresAt: string
+  /** Absent: the vehicle has not learned yet. */
   readonly relearnedAt?: string
   /** The closing check and the proof; `null`: not begun. */
   readonly closing: {
@@ -61,7 +62,7 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
         write('pressure.set', pressureSet(pen, stepKey, wheel ?? 'LF', work), paces.pressure())
         return
       case 'relearn.done':
-        write('relearn.done', relearned(pen, stepKey), work.relearnedAt ?? work.pressuresAt)
+        write('relearn.done', relearned(pen, stepKey), work.relearnedAt ?? '')
         return
       case 'wheel.checked':
         write('wheel.checked', closingRead(pen, stepKey, wheel as RoadPosition, work), paces.closing())
@@ -89,6 +90,7 @@ export const workThrough = (pen: OrderPen, work: Worked): void => {
 
   for (let step = readySteps(pen.state())[0]; step; step = readySteps(pen.state())[0]) {
     if (!closing && !beforeClosing.has(step.closedBy)) return
+    if (step.closedBy === 'relearn.done' && work.relearnedAt === undefined) return
     closeStep(step)
     if (readySteps(pen.state())[0]?.stepKey === step.stepKey) return
   }

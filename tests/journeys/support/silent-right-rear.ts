@@ -1,8 +1,8 @@
+import { freeMoor } from '../../support/free-vehicles.ts'
 import type { Wheels } from './bay.ts'
 
-/** A customer and vehicle of the demo that come with a sensor that no longer answers. */
-export const customer = 'L. Fontaine-Reed'
-export const plate = 'BRF 7105'
+/** A customer and vehicle that come with a sensor that no longer answers. */
+export const { customer, plate } = freeMoor
 
 /**
  * The right rear sensor is silent; all tires hold what cold leaves of the label's figure. Read at 27 °F outdoors, 820 ft

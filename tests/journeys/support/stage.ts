@@ -9,17 +9,24 @@ import {
   type TestDatabase,
   templateFolder,
 } from '../../support/database.ts'
+import { addFreeVehicles } from '../../support/free-vehicles.ts'
 import { startServiceHere } from '../../support/service-here.ts'
 import { type RunningService, startService } from '../../support/start-service.ts'
 import { callDesk, type DeskCalls } from './desk-calls.ts'
 
 const addresses = ({ url, serviceUrl }: TestDatabase) => ({ ownerUrl: url, serviceUrl })
 
-/** What `npm start` makes on its first start: the faces, and the demo shop in a database and a data folder. */
+/**
+ * What `npm start` makes on its first start: the faces, and the demo shop in a database and a data folder; and vehicles on file that
+ * are not in the shop today.
+ */
 const firstStart: Template = {
   name: 'first_start',
   beginsWith: 'empty',
-  fill: async (database, folder) => (await startService(addresses(database), folder)).stop(),
+  fill: async (database, folder) => {
+    await (await startService(addresses(database), folder)).stop()
+    await addFreeVehicles(database)
+  },
 }
 
 /** What a journey plays on: a browser before the running service, and its desk without a screen. */

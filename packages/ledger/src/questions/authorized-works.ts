@@ -1,6 +1,6 @@
 import type { AuthorizedWork } from '@bayledger/reckoning/job-plan/authorized-work'
 import type { OpenedTires } from '@bayledger/reckoning/money/offer'
-import { readingOrder } from '@bayledger/reckoning/wheels'
+import { inReadingOrder, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { authorizedBundles } from './answers.ts'
 import { holesAt, isRuledOut } from './puncture.ts'
@@ -22,6 +22,14 @@ export const authorizedWorks = (state: OrderState): AuthorizedWork[] => {
 const soldWorks = (state: OrderState): AuthorizedWork[] =>
   authorizedBundles(state).flatMap(({ bundleKey, works }) =>
     works.filter((work) => !isRuledOut(state, work)).map((work) => ({ work, bundleKey })),
+  )
+
+/** Wheels whose tire the plan in force opens, or has opened and not yet put back on. */
+export const tiresOpenedAnyway = ({ plan, work }: OrderState): WheelPosition[] =>
+  inReadingOrder(
+    (plan?.plan.steps ?? []).flatMap(({ opensTire, wheel }) =>
+      opensTire && wheel !== null && !work[wheel]?.mounted ? [wheel] : [],
+    ),
   )
 
 /** Whether the plan in force still has the repair of holes that have turned out to be beyond repair. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { keys } from '../../test-support/planned.ts'
 import { utilitySheet } from '../../test-support/utility-sheet.ts'
-import { roadPositions } from '../wheels.ts'
+import { roadPositions, type WheelPosition } from '../wheels.ts'
 import { isAdded } from './added-bundles.ts'
 import { askedBundle } from './asked-bundles.ts'
 import { type AskedJob, askedKinds, patternsFor } from './asked-jobs.ts'
@@ -94,6 +94,17 @@ describe('a job that the customer asks for', () => {
     expect(askedBundle({ kind: 'pressures' }, charging, direct).lines[0]).toMatchObject({
       amountCents: 1_300,
     })
+  })
+
+  it('takes nothing twice for a tire that is open for other work', () => {
+    const codes = (job: AskedJob, opened: readonly WheelPosition[]) =>
+      askedBundle(job, prices, direct, opened).lines.map(({ code }) => code)
+    for (const kind of ['sensors', 'stems'] as const) {
+      expect(codes({ kind, wheels: ['LR'] }, [])).toContain('wheel-service')
+      expect(codes({ kind, wheels: ['LR'] }, ['LR'])).not.toContain('wheel-service')
+    }
+    const both = askedBundle({ kind: 'tires', wheels: ['RR', 'LR'], tire }, prices, direct, ['LR'])
+    expect(both.lines.find(({ code }) => code === 'wheel-service')?.wheels).toEqual(['RR'])
   })
 
   it('gives a spare that nothing listens to a plain stem', () => {

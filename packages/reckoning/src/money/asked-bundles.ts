@@ -19,24 +19,35 @@ type Parts = { readonly title: BundleTitle; readonly works: Work[]; readonly lin
 
 /**
  * A job that the customer asks for, with the works that bring its steps and the lines of its price. Nothing of it is a
- * matter of safety: the findings decide that.
+ * matter of safety: the findings decide that. `opened`: wheels whose tire is open for work that was agreed on before; nobody pays
+ * twice for taking it off and putting it on.
  *
  * @units Cents; labor in hundredths of an hour.
  * @source This program's own rule; the prices are the shop's own.
  */
-export const askedBundle = (job: AskedJob, prices: PriceList, sheet: SpecificationSheet): OfferedBundle => ({
+export const askedBundle = (
+  job: AskedJob,
+  prices: PriceList,
+  sheet: SpecificationSheet,
+  opened: readonly WheelPosition[] = [],
+): OfferedBundle => ({
   bundleKey: askedKey(job),
   findings: [],
   safety: false,
   cautions: [],
   alternativeTo: null,
-  ...partsOf(job, prices, sheet),
+  ...partsOf(job, prices, sheet, opened),
 })
 
 const setPressures: Work = { kind: 'set-pressures' }
 const pressuresLine = () => noChargeLine('pressures', 'pressures')
 
-const partsOf = (job: AskedJob, prices: PriceList, sheet: SpecificationSheet): Parts => {
+const partsOf = (
+  job: AskedJob,
+  prices: PriceList,
+  sheet: SpecificationSheet,
+  opened: readonly WheelPosition[],
+): Parts => {
   const { hours } = prices
   switch (job.kind) {
     case 'rotation': {
@@ -65,13 +76,13 @@ const partsOf = (job: AskedJob, prices: PriceList, sheet: SpecificationSheet): P
       }
     }
     case 'tires':
-      return tires(job, prices, sheet)
+      return tires(job, prices, sheet, opened)
     case 'sensors': {
       const wheels = inReadingOrder(job.wheels)
       return {
         title: 'sensor',
         works: sensorWorks(sheet, wheels),
-        lines: sensorLines(prices, sheet, wheels, wheels),
+        lines: sensorLines(prices, sheet, wheels, closedOf(wheels, opened)),
       }
     }
     case 'stems': {
@@ -80,7 +91,7 @@ const partsOf = (job: AskedJob, prices: PriceList, sheet: SpecificationSheet): P
         title: 'stem',
         works: [...wheels.map((wheel) => stemWork(sheet, wheel)), setPressures],
         lines: [
-          ...wheelServiceLines(prices, sheet, wheels),
+          ...wheelServiceLines(prices, sheet, closedOf(wheels, opened)),
           ...kitLines(prices, sheet, wheels),
           pressuresLine(),
         ],
@@ -120,11 +131,15 @@ const partsOf = (job: AskedJob, prices: PriceList, sheet: SpecificationSheet): P
   }
 }
 
+const closedOf = (wheels: readonly WheelPosition[], opened: readonly WheelPosition[]) =>
+  wheels.filter((wheel) => !opened.includes(wheel))
+
 /** New tires on the wheels that are there: their sensors stay, their stems get new parts. */
 const tires = (
   { wheels: asked, tire }: AskedJob & { readonly kind: 'tires' },
   prices: PriceList,
   sheet: SpecificationSheet,
+  opened: readonly WheelPosition[],
 ): Parts => {
   const wheels = inReadingOrder(asked)
   return {
@@ -135,7 +150,7 @@ const tires = (
     ],
     lines: [
       ...(tire === null ? tireLines(prices, wheels) : tireItemLine(prices, tire, wheels)),
-      ...wheelServiceLines(prices, sheet, wheels),
+      ...wheelServiceLines(prices, sheet, closedOf(wheels, opened)),
       ...kitLines(prices, sheet, wheels),
       pressuresLine(),
     ],

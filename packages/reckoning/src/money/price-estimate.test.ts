@@ -4,6 +4,7 @@ import type { Finding } from '../diagnosis/diagnosis.ts'
 import type { SpecificationSheet } from '../sheet.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { finding, nothingOpened, demoPrices as prices, sheetWith } from './demo-prices.test-support.ts'
+import type { OfferedBundle } from './offer.ts'
 import { offerBundles } from './offer-bundles.ts'
 import { priceEstimate } from './price-estimate.ts'
 import { disposalLine, laborLine } from './price-lines.ts'
@@ -148,6 +149,20 @@ describe('an estimate', () => {
     // 5 % of the look's 52.00 is 2.60; the set is at the cap of 12.00 either way.
     expect(fees('charged')).toEqual([615, 1_200, 190, 0])
     expect(fees('waived')).toEqual([355, 1_030, 190, 0])
+  })
+
+  it('charges no supplies for labor that is given away', () => {
+    const relearn: OfferedBundle = {
+      ...{ bundleKey: 'relearn', title: 'relearn', findings: [], safety: false, cautions: [] },
+      ...{ alternativeTo: null, works: [{ kind: 'relearn' }], lines: [laborOf(3_900)] },
+    }
+    const feeWith = (cents: number) =>
+      priceEstimate({
+        ...{ bundles: [relearn], prices, revision: 1, readyAt: null },
+        lineDiscounts: [{ bundleKey: 'relearn', lineKey: 'relearn', reason: 'Our own work', cents }],
+      }).money.totals.totalCents
+    // 5 % of 39.00 is 1.95, and of 19.00 it is 0.95.
+    expect([feeWith(0), feeWith(2_000), feeWith(3_900)]).toEqual([4_095, 1_995, 0])
   })
 
   it('sells no part where no finding offers one', () => {

@@ -30,8 +30,8 @@ export type PriceEstimateOf = {
 const nothingAgreed: ReadonlyMap<string, BundleMoney> = new Map()
 
 /**
- * Freezes offered bundles into an estimate: the supplies fee of each bundle, together never above its cap (an
- * alternative has the cap of what it replaces), the shop's own fees and a discount, then tax, then totals. Every figure from the price list is in it
+ * Freezes offered bundles into an estimate: the supplies fee of each bundle, on the labor that is charged after
+ * discounts on single lines, together never above its cap (an alternative has the cap of what it replaces), the shop's own fees and a discount, then tax, then totals. Every figure from the price list is in it
  * by value. A bundle that was agreed on keeps its price, whatever the price list says since.
  *
  * @limits Where the tax has changed since, an agreed bundle is priced anew: one version has one rule of tax.
@@ -68,8 +68,9 @@ export const priceEstimate = ({
       priced.push({ ...scope, money: kept })
       continue
     }
+    const takenOff = isLook(bundle) ? [] : lineDiscountLines(bundle.bundleKey, offered, lineDiscounts)
     const fee = suppliesFeeCents(
-      isFirst(bundle, priced) ? [...offered, ...looks] : offered,
+      [...offered, ...takenOff, ...(isFirst(bundle, priced) ? looks : [])],
       prices.supplies,
       charged,
     )
@@ -81,7 +82,7 @@ export const priceEstimate = ({
         offered.filter(({ cover, amountCents }) => cover === undefined || amountCents > 0),
       ),
       ...(fee > 0 ? [feeLine(suppliesKey, fee)] : []),
-      ...(isLook(bundle) ? [] : lineDiscountLines(bundle.bundleKey, offered, lineDiscounts)),
+      ...takenOff,
       ...(discount === null || isLook(bundle) ? [] : discountLines(offered, discount)),
     ]
     priced.push({ ...scope, money: { lines, totals: totalsOfLines(lines, rule) } })

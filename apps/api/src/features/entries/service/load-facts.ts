@@ -33,6 +33,7 @@ export const loadOwnFacts = async (
   const read = await readEntryFacts(deps.pool, deps.shopId, {
     restsOn: draft.restsOn.filter((id) => !markOfEntry(state, id)),
     vehicleId: state.opened?.vehicleId ?? null,
+    apartFromOrder: null,
     sensorIds: sensorIdsIn(draft),
     wrenchIds: wrenchIdsIn(draft),
     secondPersonTokens: secondPersonTokensIn(draft),
@@ -87,6 +88,8 @@ export const loadHistory = async (
     readEntryFacts(deps.pool, deps.shopId, {
       restsOn: [],
       vehicleId: state.opened?.vehicleId ?? null,
+      // Its own arrival check has just heard them on this vehicle.
+      apartFromOrder: state.orderId,
       sensorIds: sensorIdsRead(state),
       wrenchIds: [],
       secondPersonTokens: [],

@@ -21,6 +21,8 @@ export type EntryFacts = {
 export type AskedFacts = {
   readonly restsOn: readonly string[]
   readonly vehicleId: string | null
+  /** What this order itself heard does not count; `null`: everything does. */
+  readonly apartFromOrder: string | null
   readonly sensorIds: readonly string[]
   readonly wrenchIds: readonly string[]
   /** Digests of the tokens in the entry. */
@@ -41,7 +43,8 @@ export const noEntryFacts: EntryFacts = {
 
 /** Reads what one entry needs, in one prepared statement; no statement where it needs nothing. */
 export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFacts): Promise<EntryFacts> => {
-  const { restsOn, sensorIds, wrenchIds, vehicleId, secondPersonTokens, vouchingTablet, sheet } = asked
+  const { restsOn, sensorIds, wrenchIds, vehicleId, apartFromOrder } = asked
+  const { secondPersonTokens, vouchingTablet, sheet } = asked
   const count = restsOn.length + sensorIds.length + wrenchIds.length + secondPersonTokens.length
   if (count === 0 && sheet === null && vouchingTablet === null) return noEntryFacts
   const { rows } = await pool.query<{
@@ -63,7 +66,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
       (select array_agg(sensor_id order by sensor_id) from (
         select distinct on (s.sensor_id) s.sensor_id, s.vehicle_id
         from seen_sensors s join entries e on e.shop_id = s.shop_id and e.id = s.entry_id
-        where s.shop_id = $1 and s.sensor_id = any ($4::text[])
+        where s.shop_id = $1 and s.sensor_id = any ($4::text[]) and ($10::uuid is null or e.order_id <> $10)
         order by s.sensor_id, e.received_at desc, s.entry_id desc) last_seen
         where $3::uuid is not null and vehicle_id <> all (array(select same_vehicle($1, $3)))) as ids_elsewhere,
       (select json_agg(json_build_object('id', id, 'cycles', cycles)) from instruments
@@ -78,6 +81,7 @@ export const readEntryFacts = async (pool: Pool, shopId: string, asked: AskedFac
       sheet?.sheetId ?? null,
       sheet?.version ?? null,
       vouchingTablet,
+      apartFromOrder,
     ],
   })
   const [row] = rows

@@ -33,11 +33,13 @@ type AskedJobFormProps = {
   prices: PriceList
   sheet: SpecificationSheet
   taken: readonly OfferedBundle[]
+  /** Wheels whose tire is open for work that was agreed on before. */
+  opened: readonly WheelPosition[]
   onAdd: (bundle: OfferedBundle) => void
 }
 
 /** A job that the customer asks for, whatever was found. */
-export function AskedJobForm({ prices, sheet, taken, onAdd }: AskedJobFormProps) {
+export function AskedJobForm({ prices, sheet, taken, opened, onAdd }: AskedJobFormProps) {
   const [kind, setKind] = useState<AskedKind | null>(null)
   const [wheels, setWheels] = useState<readonly WheelPosition[]>(roadPositions)
   const patterns = patternsFor(sheet)
@@ -66,7 +68,7 @@ export function AskedJobForm({ prices, sheet, taken, onAdd }: AskedJobFormProps)
         return { kind }
     }
   })()
-  const bundle = job && askedBundle(job, prices, sheet)
+  const bundle = job && askedBundle(job, prices, sheet, opened)
   const twice = bundle !== null && taken.some((other) => holdsTwice(other, bundle))
   const takesWheels = kind === 'tires' || kind === 'stems' || kind === 'sensors' || kind === 'torque-again'
   return (

@@ -1,3 +1,4 @@
+import { tiresOpenedAnyway } from '@bayledger/ledger/questions/authorized-works'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { estimatePayload } from '@bayledger/ledger/subjects/consent/estimate-payload'
 import { isAdded } from '@bayledger/reckoning/money/added-bundles'
@@ -125,7 +126,13 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
           {english.unsoldOffers[offer](wheelList(english.wheels, wheels))}
         </p>
       ))}
-      <AskedJobForm prices={prices} sheet={sheet} taken={kept} onAdd={add} />
+      <AskedJobForm
+        prices={prices}
+        sheet={sheet}
+        taken={kept}
+        opened={tiresOpenedAnyway(state)}
+        onAdd={add}
+      />
       <StemQuestion prices={prices} sheet={sheet} kept={kept} onAdd={add} />
       <TireCheck state={state} sheet={sheet} />
       <WheelCheck sheet={sheet} />
