@@ -2,18 +2,58 @@ import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { csvRows } from '../support/csv-rows.ts'
+import { mailServer } from '../support/mail-server.ts'
 import { violationsOn } from './support/accessible.ts'
 import { button } from './support/bay.ts'
 import { openOrder, signInAtDesk } from './support/desk.ts'
 import { layoutFaultsOn } from './support/layout-faults.ts'
 import { setStage } from './support/stage.ts'
 
-const stage = setStage()
+const mail = await mailServer()
+const stage = setStage(null, undefined, mail)
 let page: Page
 
 beforeAll(async () => {
   page = await stage().open('desk', '/desk/sign-in')
   await signInAtDesk(page, 'marguerite', 'brindle-falls-marguerite')
+})
+
+describe('an estimate by e-mail', () => {
+  const inbox = 'wilhelmina@mail.example'
+  const mailIt = async () => {
+    const send = button(page, 'E-mail the estimate')
+    await send.waitFor()
+    // At night the customer is spared, unless they wait for it.
+    const now = page.getByRole('checkbox', { name: 'Send it now; the customer waits for it' })
+    if ((await now.count()) > 0) await now.check()
+    await send.click()
+  }
+  const becomesOf = (words: RegExp) => page.locator('#messages').getByText(words).waitFor()
+
+  it('that comes back is on the order, with what the mail server said and what to do', async () => {
+    mail.becomes('no-such-mailbox')
+    await openOrder(page, 'W. Dunmore-Gray')
+    await mailIt()
+    await becomesOf(
+      /Estimate by e-mail: came back at .*there is no mailbox w\.dunmore\.gray@example\.com\. Correct the address on the customer’s card and send it again\..*No such mailbox here/,
+    )
+    expect(mail.arrived).toEqual([])
+    expect(await violationsOn(page)).toEqual([])
+  })
+
+  it('goes out once the address is corrected, and the order says to whom', async () => {
+    mail.becomes('takes')
+    await button(page, 'More').click()
+    await button(page, 'Edit the customer').click()
+    const dialog = page.getByRole('dialog', { name: 'Customer' })
+    await dialog.getByLabel('E-mail', { exact: true }).fill(inbox)
+    await dialog.getByRole('button', { name: 'Save' }).click()
+    await dialog.waitFor({ state: 'detached' })
+    await mailIt()
+    await becomesOf(new RegExp(`Estimate by e-mail: handed over at .* to ${inbox}\\.`))
+    expect(mail.arrived).toMatchObject([{ to: [inbox] }])
+    await becomesOf(/Estimate by e-mail: came back at /)
+  })
 })
 
 describe('the end of the day', () => {

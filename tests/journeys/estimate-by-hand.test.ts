@@ -121,3 +121,56 @@ describe('an estimate with what the customer asks for and what is added by hand'
     await expect.poll(() => straighten.getByRole('radio', { name: 'No' }).isChecked()).toBe(true)
   })
 })
+
+describe('new tires, sensors kept', () => {
+  it('are of the book by size, pass the check against the sheet, and are on the next version', async () => {
+    await openOrder(desk, 'L. Fontaine-Reed')
+    await button('New version').click()
+    const dialog = desk.getByRole('dialog')
+    await dialog
+      .getByLabel('Job that the customer asks for')
+      .selectOption({ label: 'New tires, sensors kept' })
+    await dialog
+      .getByLabel('Tire', { exact: true })
+      .selectOption({ label: 'All-season tire 225/65R17 · 225/65R17 102H' })
+    await dialog.getByText('Check a replacement tire').click()
+    await dialog.getByLabel('New tire, as its sidewall prints it').fill('225/65R17 102H')
+    await dialog.getByLabel('Truck, van or multipurpose', { exact: true }).check()
+    await dialog
+      .getByRole('status', { name: 'What the check says' })
+      .getByText(/It is the tire that the sheet names/)
+      .waitFor()
+    await button('Add this job').click()
+    const preview = dialog.getByRole('region', { name: 'As the customer reads it' })
+    await preview.getByText('All-season tire 225/65R17').first().waitFor()
+    await dialog
+      .getByRole('region', { name: 'Against version 1' })
+      .getByText(/^New: New tires/)
+      .waitFor()
+    expect(await violationsOn(desk)).toEqual([])
+    await button('Issue this estimate').click()
+    await dialog.waitFor({ state: 'detached' })
+  })
+
+  it('go into the plan after a Yes by telephone, each with its own sensor and new stem parts', async () => {
+    await button('Decide by telephone').click()
+    const dialog = desk.getByRole('dialog')
+    await dialog
+      .getByRole('group', { name: /^New tires/ })
+      .getByRole('radio', { name: 'Yes' })
+      .check()
+    await dialog.getByLabel('The owner', { exact: true }).check()
+    await dialog.getByLabel('Number called').fill('555 0100 211')
+    await dialog.getByLabel('The answer, in their words').fill('Yes, all four.')
+    await button('Record the decision').click()
+    await dialog.waitFor({ state: 'detached' })
+    const orderId = new URL(desk.url()).pathname.split('/').at(-1) ?? ''
+    const plan = (await stage().desk.entriesOf(orderId)).findLast(({ kind }) => kind === 'plan.issued')
+    const keys = JSON.stringify(plan?.payload).match(
+      /(LF|RF|RR|LR)\.(tire\.match|stem\.renew|sensor\.fit)(?=")/g,
+    )
+    expect([...new Set(keys)].toSorted()).toEqual(
+      ['LF', 'LR', 'RF', 'RR'].flatMap((wheel) => [`${wheel}.stem.renew`, `${wheel}.tire.match`]),
+    )
+  })
+})

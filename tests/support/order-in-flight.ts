@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
+import { digestOf } from '@bayledger/ledger/digests'
 import type { Draft } from '@bayledger/ledger/entry'
 import { versionOf } from '@bayledger/ledger/registry'
 import type { Step } from '@bayledger/reckoning/step'
@@ -74,8 +75,9 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
   return {
     parts,
     write: async ({ number, plate }, stop) => {
-      const { orderId, lines } = freshCopy(demo, number)
+      const { orderId, lines: copied } = freshCopy(demo, number)
       const other = plate === undefined ? {} : vehicleOf(demo, plate)
+      const lines = plate === undefined ? copied : withSensorsOf(plate, copied)
       const stopsAt = lines.findIndex(stop)
       const end = stopsAt < 0 ? lines.length : stopsAt
       for (const line of lines.slice(0, end))
@@ -116,6 +118,17 @@ const vehicleOf = (demo: ReturnType<typeof demoShop>, plate: string) => {
   const vehicle = onFile.find((one) => one.plate === plate)
   if (!vehicle) throw new Error(`no vehicle ${plate} is on file`)
   return { vehicleId: vehicle.id, customerId: vehicle.customerId }
+}
+
+/** Sensors that were heard on the demo's own vehicle are in no other one: this vehicle's have IDs that begin like its plate ends. */
+const withSensorsOf = (plate: string, lines: readonly DemoLine[]): readonly DemoLine[] => {
+  const text = JSON.stringify(lines).replace(/"[0-9A-F]{8}"/g, (id) => `"${plate.slice(-2)}${id.slice(3)}`)
+  return (JSON.parse(text) as DemoLine[]).map((line) => {
+    const { draft } = line
+    if (draft.kind !== 'diagnosis.issued') return line
+    const evidenceDigest = digestOf(draft.payload.evidence)
+    return { ...line, draft: { ...draft, payload: { ...draft.payload, evidenceDigest } } }
+  })
 }
 
 /**

@@ -55,7 +55,7 @@ export const violationsOnNew = async (page: Page, known: Set<string>): Promise<s
  */
 export const tabTo = async (page: Page, words: string): Promise<void> => {
   const met: string[] = []
-  while (met.length < 90) {
+  while (met.length < 140) {
     const { text, isBeside } = await page.evaluate((wanted) => {
       const at = document.activeElement
       const label = at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement ? at.labels?.[0] : at

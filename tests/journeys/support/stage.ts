@@ -10,6 +10,7 @@ import {
   templateFolder,
 } from '../../support/database.ts'
 import { addFreeVehicles } from '../../support/free-vehicles.ts'
+import type { MailServer } from '../../support/mail-server.ts'
 import { startServiceHere } from '../../support/service-here.ts'
 import { type RunningService, startService } from '../../support/start-service.ts'
 import { callDesk, type DeskCalls } from './desk-calls.ts'
@@ -35,11 +36,12 @@ export type Stage = TestBrowser & { readonly address: string; readonly desk: Des
 /**
  * The product with the demo shop on a database of its own, and a real browser before it, for one test file;
  * `minutesBehind`: how slow the clocks of its devices are, which the test then moves; `null`: they run by themselves.
- * `prepare` changes the database once the demo is in it.
+ * `prepare` changes the database once the demo is in it. `mail`: where its letters go; absent: nowhere.
  */
 export const setStage = (
   minutesBehind: number | null = null,
   prepare: (database: TestDatabase) => Promise<unknown> = async () => undefined,
+  mail: MailServer | null = null,
 ): (() => Stage) => {
   const data = mkdtempSync(join(tmpdir(), 'bayledger-stage-'))
   let database: TestDatabase | undefined
@@ -48,7 +50,8 @@ export const setStage = (
   beforeAll(async () => {
     database = await createTestDatabase(firstStart)
     cpSync(templateFolder(firstStart), data, { recursive: true })
-    service = await startServiceHere(addresses(database), data)
+    await mail?.start()
+    service = await startServiceHere(addresses(database), data, 'demo-day', mail)
     await prepare(database)
     const { address } = service
     stage = { ...startBrowser(address, minutesBehind), address, desk: callDesk(address) }
@@ -56,6 +59,7 @@ export const setStage = (
   afterAll(async () => {
     await stage?.close()
     await service?.stop()
+    await mail?.stop()
     await database?.drop()
     rmSync(data, { recursive: true, force: true })
   })

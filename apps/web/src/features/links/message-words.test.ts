@@ -25,7 +25,7 @@ describe('what the desk reads of a message', () => {
       'Estimate by e-mail: handed over at 11:40\u00a0AM to a@mail.example.',
     )
     expect(says({ ...ended, state: 'bounced', serverWords: '550 No such mailbox' })).toBe(
-      'Estimate by e-mail: came back at 11:40\u00a0AM: there is no mailbox a@mail.example. It says: “550 No such mailbox”',
+      'Estimate by e-mail: came back at 11:40\u00a0AM: there is no mailbox a@mail.example. Correct the address on the customer’s card and send it again. It says: “550 No such mailbox”',
     )
     expect(says({ ...ended, state: 'refused', serverWords: '554 No' })).toContain(
       'refused by the mail server',

@@ -37,13 +37,13 @@ const stateWords = (message: Message, timeOf: (at: string) => string): string =>
     case 'handed-over':
       return `handed over${at}${recipient === null ? '' : ` to ${recipient}`}.`
     case 'refused':
-      return `refused by the mail server${at}.${said}`
+      return `refused by the mail server${at}. Show or print the link instead.${said}`
     case 'bounced':
-      return `came back${at}: there is no mailbox ${recipient ?? ''}.${said}`
+      return `came back${at}: there is no mailbox ${recipient ?? ''}. Correct the address on the customer’s card and send it again.${said}`
     case 'withheld':
       return `not sent: ${reason === null ? 'it was held back' : withheldWords[reason]}.`
     case 'given-up':
-      return `given up${at}; it could not be handed over for days.${said}`
+      return `given up${at}; it could not be handed over for days. Show or print the link instead.${said}`
     case 'withdrawn':
       return `withdrawn${at}.`
   }
