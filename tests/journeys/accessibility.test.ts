@@ -247,9 +247,11 @@ describe('the bay', () => {
     const known = new Set<string>()
     for (const vehicle of vehicles) {
       await bay.goto(vehicle ?? '')
-      await button(bay, 'Job plan').waitFor()
+      await button(bay, 'History', true).waitFor()
       expect(await violationsOnNew(bay, known), vehicle ?? '').toEqual([])
       for (const part of ['Job plan', 'Findings', 'History']) {
+        // A vehicle whose estimate waits for its answer has no plan.
+        if ((await button(bay, part, true).count()) === 0) continue
         await button(bay, part, true).click()
         await button(bay, 'Back to the step').waitFor()
         expect(await violationsOnNew(bay, known), `${vehicle} ${part}`).toEqual([])
