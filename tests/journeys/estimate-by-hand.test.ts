@@ -124,6 +124,8 @@ describe('an estimate with what the customer asks for and what is added by hand'
 
 describe('new tires, sensors kept', () => {
   it('are of the book by size, pass the check against the sheet, and are on the next version', async () => {
+    await button('Close').click()
+    await desk.getByRole('dialog').waitFor({ state: 'detached' })
     await openOrder(desk, 'L. Fontaine-Reed')
     await button('New version').click()
     const dialog = desk.getByRole('dialog')

@@ -23,7 +23,8 @@ beforeAll(async () => {
 
 describe('a stem that is seized, found in the bay', () => {
   let bay: Page
-  const band = () => bay.getByText(/The left rear wheel is parked: something is seized/)
+  const band = () =>
+    bay.locator('.loud-band', { hasText: 'The left rear wheel is parked: something is seized' })
   beforeAll(async () => {
     bay = await openBay(browser())
   })
@@ -32,6 +33,11 @@ describe('a stem that is seized, found in the bay', () => {
     onTestFailed(() => browser().picture('out'))
     await tap(bay.getByRole('link', { name: new RegExp(freeMoor.customer) }))
     await leaves(bay, 'My vehicles')
+    await workThrough(bay, workFigures, /^Look inside/)
+    await tap(button(bay, 'Sound'))
+    await tap(button(bay, 'None', true))
+    await tap(button(bay, 'No hole'))
+    await leaves(bay, 'Look inside the tire: left rear')
     await workThrough(bay, workFigures, /^Renew the stem parts/)
     await tap(button(bay, 'Not right', true))
     await shows(bay, 'What is not right at the left rear wheel?')
