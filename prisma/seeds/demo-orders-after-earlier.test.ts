@@ -67,6 +67,7 @@ describe('the orders that rest on earlier ones', () => {
     )
     expect(state('T-2611').opened?.comebackOf).toBe(order('T-2594').orderId)
     expect(priced('T-2611')).toBe(0)
+    expect(state('T-2611').comeback?.cause).toBe('workmanship')
     expect(state('T-2594').relearn?.result).toBe('learned')
     expect(proofOf(state('T-2594')).verdict).toBe('not-yet-proven')
     expect(nextMoves(state('T-2611'), shop.calendar.now)[0]).toMatchObject({

@@ -1,3 +1,6 @@
+import type { Draft } from '@bayledger/ledger/entry'
+import { drafted, recorded } from '@bayledger/ledger/fold/foldable'
+import type { OrderState } from '@bayledger/ledger/state'
 import type { DemoLine, OrderPen } from './order-pen.ts'
 import type { DemoPerson } from './people.ts'
 
@@ -33,3 +36,9 @@ export const endOf = (pen: OrderPen, end: HandBack): DemoEnd => ({
     { at: end.at, by: end.by },
   ),
 })
+
+/** The order as later visits find it: the server seals the report and gives the keys back, so the pen does not know of it. */
+export const withKeysBack = (state: OrderState, draft: Draft): OrderState =>
+  draft.kind === 'order.handed_back'
+    ? { ...state, handedBack: recorded(draft.payload, drafted(draft, state.seq)) }
+    : state

@@ -1,7 +1,7 @@
 import { stateOf } from '@bayledger/ledger/append'
 import type { DemoCalendar } from './calendar.ts'
 import type { EarlierNumber } from './earlier.ts'
-import type { DemoEnd } from './hand-back.ts'
+import { type DemoEnd, withKeysBack } from './hand-back.ts'
 import type { DemoInstrument } from './instruments.ts'
 import { type KnownBefore, type OrderPen, orderPen } from './order-pen.ts'
 import { writeT2601 } from './orders/t-2601.ts'
@@ -39,8 +39,9 @@ export const demoOrders = (
 ): readonly DemoOrder[] => {
   const after = (number: EarlierNumber) => (): KnownBefore => {
     const visit = earlier.find((one) => one.number === number)
-    if (!visit) throw new RangeError(`the demo has no earlier order ${number}`)
-    return { visits: [stateOf(visit.entries, shopId, visit.orderId)], idsOnOtherVehicles: [] }
+    if (!visit?.end) throw new RangeError(`the demo has no finished earlier order ${number}`)
+    const state = stateOf(visit.entries, shopId, visit.orderId)
+    return { visits: [withKeysBack(state, visit.end.handBack.draft)], idsOnOtherVehicles: [] }
   }
   const open = (
     number: string,

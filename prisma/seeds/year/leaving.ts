@@ -1,6 +1,4 @@
 import type { Draft } from '@bayledger/ledger/entry'
-import { drafted, recorded } from '@bayledger/ledger/fold/foldable'
-import type { OrderState } from '@bayledger/ledger/state'
 import { patternMoves } from '@bayledger/reckoning/rotation/rotation-pattern'
 import { sensorOf } from '@bayledger/reckoning/sheet'
 import {
@@ -10,17 +8,12 @@ import {
   type WheelPosition,
 } from '@bayledger/reckoning/wheels'
 import type { FittedPart } from '../demo/do-steps.ts'
+import { withKeysBack } from '../demo/hand-back.ts'
 import type { OrderPen } from '../demo/order-pen.ts'
 import type { Received } from './as-received.ts'
 import { type Car, newIds, perWheel, type SensorIds } from './car.ts'
 import type { Chance } from './chance.ts'
 import type { Story } from './story.ts'
-
-/** The order as later visits find it: the server seals the report and gives the keys back, so the pen does not know of it. */
-const withKeysBack = (state: OrderState, draft: Draft): OrderState =>
-  draft.kind === 'order.handed_back'
-    ? { ...state, handedBack: recorded(draft.payload, drafted(draft, state.seq)) }
-    : state
 
 type Visit = { readonly pen: OrderPen; readonly story: Story; readonly day: number }
 

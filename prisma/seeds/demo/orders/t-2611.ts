@@ -1,4 +1,3 @@
-import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
 import { arrivalCheck, midMorning } from '../arrival-check.ts'
 import { confirmFindings } from '../confirm-findings.ts'
 import { t2594Sensor } from '../earlier/t-2594.ts'
@@ -10,11 +9,6 @@ import { demoId } from '../seeded.ts'
 import { sensorSets } from '../sensor-sets.ts'
 import { workThrough } from '../work-through.ts'
 import { askedAbout, writeUp } from '../write-up.ts'
-
-/** What we did is done again for nothing. */
-const ourWork: readonly LineDiscount[] = [
-  { bundleKey: 'relearn', lineKey: 'relearn', reason: 'Our own work, done again', cents: 1_000_000 },
-]
 
 /** Moor B: it comes back from our own work of the last day of December, which it never learned. Set; the relearn is under way. */
 export const writeT2611 = (pen: OrderPen): void => {
@@ -56,13 +50,8 @@ export const writeT2611 = (pen: OrderPen): void => {
     codes: [],
   })
   confirmFindings(pen, { by, deviceId, issuedAt: '08:16', confirmedAt: '08:18' })
-  issueEstimate(pen, {
-    at: '08:34',
-    by: people.marguerite,
-    readyAt: '13:00',
-    look: 'waived',
-    lineDiscounts: ourWork,
-  })
+  pen.write('comeback.judged', { cause: 'workmanship', words: null }, { at: '08:26', by: people.greta })
+  issueEstimate(pen, { at: '08:34', by: people.ottoline, readyAt: '13:00', look: 'waived' })
   authorizeAll(pen, { by: people.ottoline, shownAt: '08:40', decidedAt: '08:41', channel: 'in-person' })
   pen.write('order.assigned', { staffId: by.id, bay: 2 }, { at: '10:56', by: people.ottoline })
   workThrough(pen, {

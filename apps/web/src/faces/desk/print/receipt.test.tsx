@@ -29,11 +29,11 @@ const paid = (): OrderReply => {
   )
   const { customerId, vehicleId } = (pen.entries()[0] as EntryOfKind<'order.opened'>).payload
   const { id, ...customer } = customers.find((one) => one.id === customerId) ?? nobody()
-  const { sheetId: _, id: __, ...vehicle } = vehicles.find((one) => one.id === vehicleId) ?? nobody()
+  const { id: _, ...vehicle } = vehicles.find((one) => one.id === vehicleId) ?? nobody()
   const last = pen.entries().at(-1) ?? nobody()
   return {
     ...{ orderId: pen.orderId, number: 'T-9001', head: { seq: last.seq, hash: last.hash } },
-    entries: [...pen.entries()],
+    entries: pen.entries().map((entry) => ({ ...entry, restsOn: [...entry.restsOn] })),
     sides: pen
       .lines()
       .flatMap(({ sides }) => sides)
@@ -43,7 +43,7 @@ const paid = (): OrderReply => {
         text,
       })),
     customer: { customerId: id, version: 1, ...customer, language: 'en' },
-    vehicle: { vehicleId, version: 1, ...vehicle, plateRegion: null },
+    vehicle: { vehicleId, version: 1, ...vehicle, plateRegion: null, notes: null },
     ...{ withheld: [], history: null, earlierOdometer: null, heldAlone: false, readOnly: null },
   }
 }
