@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { mustEncrypt, smtpCarrier } from '../../apps/api/src/carriers/smtp-carrier.ts'
-import { type MailServer, mailServer } from '../support/mail-server.ts'
+import { type MailServer, mailServer } from '../../../../tests/support/mail-server.ts'
+import { mustEncrypt, smtpCarrier } from './smtp-carrier.ts'
 
 let mail: MailServer
 beforeAll(async () => {
