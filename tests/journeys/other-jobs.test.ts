@@ -97,6 +97,14 @@ describe('sealant in a tire', () => {
     await tap(button(bay, /^right rear/i))
     await tap(button(bay, 'Tire', true))
     await tap(button(bay, 'Size, date code, more'))
+    for (const [place, depth] of [
+      ['Tread on the inner side', '3.0'],
+      ['Tread in the middle', '6.0'],
+      ['Tread on the outer side', '6.5'],
+    ] as const) {
+      await tap(bay.locator('.row-cell', { hasText: place }))
+      await type(bay, depth)
+    }
     await tap(bay.locator('.row-cell', { hasText: 'Sealant' }))
     await tap(button(bay, 'Sealant seen'))
     await tap(button(bay, 'Record what was looked at'))
@@ -104,6 +112,7 @@ describe('sealant in a tire', () => {
     await tap(button(bay, /confirm the findings/))
     await shows(bay, 'Nothing for the bay now')
     await openOrder(desk, sealed.customer)
+    await desk.getByText(/^The right rear tire has 3\/32, 6\/32 and 6\.5\/32 in .*inner shoulder/).waitFor()
     await issueEstimate(desk)
     await agreeTo(sealed.orderId, sealed.customer, /^New sensor, right rear/)
     await leaves(bay, 'Nothing for the bay now')
