@@ -176,10 +176,19 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
     }),
   ENROLLMENT_CODE_REFUSED: () => shop.nobody.post('/api/devices', { code: 'ABCD-2345', name: 'Bay' }),
   ACCESS_REFUSED: async () => (await tablet.signIn('greta')).post('/api/customers', customer, once()),
+  SECOND_STEP_REFUSED: () => desk.post('/api/own-second-step/confirmation', { code: '000000' }),
+  SECOND_STEP_NEEDED: async () => {
+    await shop.deps.pool.query(
+      "insert into second_steps (shop_id, staff_id, secret_box, begun_at, confirmed_at) values ($1, $2, 'x', now(), now())",
+      [shop.deps.shopId, people.rufus.id],
+    )
+    const { signInName: name, password } = people.rufus
+    return shop.nobody.post('/api/sessions/desk', { name, password })
+  },
   PROOF_NEEDED: async () => {
-    const manager = await shop.desk('marguerite')
-    await shop.deps.pool.query("update sessions set proven_at = proven_at - interval '11 minutes'")
-    return manager.post('/api/enrollment-codes', { locationId: shop.demo.home.id })
+    const old = "update sessions set proven_at = proven_at - interval '11 minutes' where staff_id = $1"
+    await shop.deps.pool.query(old, [people.ottoline.id])
+    return desk.post('/api/enrollment-codes', { locationId: shop.demo.home.id })
   },
   FIGURE_VERIFIED: async () => {
     const [{ sheetId, version, studs }] = (await desk.get('/api/sheets').expect(200)).body.sheets

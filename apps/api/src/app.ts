@@ -36,6 +36,7 @@ import { placeRoutes } from './features/places/routes.ts'
 import { priceRoutes } from './features/prices/routes.ts'
 import { reportRoutes } from './features/reports/routes.ts'
 import { searchRoutes } from './features/search/routes.ts'
+import { secondStepRoutes } from './features/second-step/routes.ts'
 import { securityEventRoutes } from './features/security-events/routes.ts'
 import { sessionRoutes } from './features/sessions/routes.ts'
 import { checkSession } from './features/sessions/service/check-session.ts'
@@ -142,6 +143,7 @@ const bindings = (parts: Parts) => [
   ...deviceRoutes(parts),
   ...staffRoutes(),
   ...peopleRoutes,
+  ...secondStepRoutes,
   ...securityEventRoutes,
   ...checklistRoutes,
   ...comebackRoutes,

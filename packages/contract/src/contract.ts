@@ -44,6 +44,7 @@ import { places, placesCsv } from './places.ts'
 import { priceBook, pricesCsv } from './prices.ts'
 import { checkReport, getReport, listSigningKeys, sealOrderReport } from './reports.ts'
 import { search } from './search.ts'
+import { beginSecondStep, confirmSecondStep, endSecondStep, getSecondStep } from './second-step.ts'
 import { listSecurityEvents } from './security-events.ts'
 import {
   endOneSession,
@@ -99,6 +100,10 @@ export const contract = [
   listSessions,
   endOneSession,
   endOtherSessions,
+  getSecondStep,
+  beginSecondStep,
+  confirmSecondStep,
+  endSecondStep,
   listSecurityEvents,
   createEnrollmentCode,
   enrollDevice,

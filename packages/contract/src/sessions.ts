@@ -38,10 +38,12 @@ export const signInAtDesk = endpoint({
     shopId: z.optional(Id),
     name: line(80),
     password: z.string().check(z.minLength(1), z.maxLength(200)),
+    /** Of the authenticator app, or a recovery code; for whoever has turned that on. */
+    code: z.optional(z.string().check(z.maxLength(40))),
   }),
   triesPerMinute: 20,
   replies: { 201: Session },
-  problems: ['SIGN_IN_REFUSED', 'SIGN_IN_BLOCKED'],
+  problems: ['SIGN_IN_REFUSED', 'SIGN_IN_BLOCKED', 'SECOND_STEP_NEEDED', 'SECOND_STEP_REFUSED'],
 })
 
 export const signInAtBay = endpoint({

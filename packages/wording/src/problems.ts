@@ -45,6 +45,8 @@ export type ProblemValues = {
   PIN_REFUSED: { readonly why?: 'left' }
   PASSWORD_REFUSED: Nothing
   SIGN_IN_BLOCKED: { readonly seconds: number }
+  SECOND_STEP_NEEDED: Nothing
+  SECOND_STEP_REFUSED: Nothing
   SECOND_PERSON_REFUSED:
     | { readonly why: 'is-the-writer' | 'figure-not-agreed' }
     | { readonly why: 'lacks-the-role'; readonly roles: readonly Role[] }

@@ -58,6 +58,8 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   sessions: edit,
   sign_in_failures: all,
   known_browsers: edit,
+  second_steps: all,
+  recovery_codes: all,
   // Forgotten after 400 days by a trigger, with its owner's rights.
   security_events: append,
   customers: edit,

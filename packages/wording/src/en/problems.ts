@@ -219,6 +219,16 @@ export const problems: ProblemsWording = {
     title: 'The link is unknown, has ended or was withdrawn',
     detail: () => 'Open the newest link from the shop, or ask the shop for a new one.',
   },
+  SECOND_STEP_NEEDED: {
+    title: 'One more step',
+    detail: () =>
+      'Name and password are right. Type the code that your authenticator app shows, or a recovery code.',
+  },
+  SECOND_STEP_REFUSED: {
+    title: 'The code is not right',
+    detail: () =>
+      'Each code is good once, and for about a minute. Wait for the next one and type that, or type a recovery code that you have not used.',
+  },
   PROOF_NEEDED: {
     title: 'Prove again that it is you',
     detail: () =>

@@ -2,11 +2,12 @@ import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { noteSecurityEvent } from '../../core/security-events.ts'
+import { plainCode } from '../../core/spoken-code.ts'
 import { isSignedBy, readPublicKey } from '../../core/tablet-signature.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { allowedWords } from '../../words/field-words.ts'
-import { codeMinutes, newCode, plainCode } from './policy.ts'
+import { codeMinutes, newCode } from './policy.ts'
 import * as store from './store.ts'
 
 export const createEnrollmentCode = async (

@@ -29,13 +29,29 @@ export const listShops = (parts: Parts) => store.listShops(parts)
  */
 export const signInAtDesk = async (
   parts: Parts,
-  { shopId, name, password }: { shopId?: string | undefined; name: string; password: string },
+  {
+    shopId,
+    name,
+    password,
+    code,
+  }: {
+    shopId?: string | undefined
+    name: string
+    password: string
+    code?: string | undefined
+  },
   { browserToken, deskToken }: BrowserBefore,
   from: CalledFrom,
 ): Promise<SignedInAtDesk> => {
   const deps = forShop(parts, await shopToEnter(parts, shopId))
   const browser = browserToken ?? newToken()
-  const staffId = await enterByPassword(deps, { name, password, browserHash: tokenDigest(browser), from })
+  const staffId = await enterByPassword(deps, {
+    name,
+    password,
+    code,
+    browserHash: tokenDigest(browser),
+    from,
+  })
   if (deskToken !== null) await store.endDeskSession(deps, tokenDigest(deskToken))
   const signedIn = await openSession(deps, { staffId, deviceId: null, kind: 'desk', from })
   return { ...signedIn, browserToken: browser }

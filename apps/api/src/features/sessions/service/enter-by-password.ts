@@ -2,6 +2,7 @@ import { AppError } from '../../../core/app-error.ts'
 import type { CalledFrom } from '../../../core/called-from.ts'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
+import { checkSecondStep } from '../../second-step/service.ts'
 import { knownBrowserMs, triesElsewhere, triesInKnownBrowser, triesOfAddress } from '../policy.ts'
 import { clearTries, giveBackTry } from '../store/count-tries.ts'
 import { isKnownBrowser, rememberBrowser } from '../store/known-browser.ts'
@@ -13,17 +14,19 @@ import { passwordMatches, spendPasswordTime } from './hash-password.ts'
 type Entering = {
   readonly name: string
   readonly password: string
+  readonly code: string | undefined
   readonly browserHash: string
   readonly from: CalledFrom
 }
 
 /**
- * The person whose name and password these are; their browser is known from then on. A browser that is known has tries of its
- * own; all others share those of the name, and those of their address. @throws SIGN_IN_REFUSED, SIGN_IN_BLOCKED
+ * The person whose name and password these are, and whose code where they have turned that on; their browser is known from then on. A browser that is known has tries of its
+ * own; all others share those of the name, and those of their address.
+ * @throws SIGN_IN_REFUSED, SIGN_IN_BLOCKED, SECOND_STEP_NEEDED, SECOND_STEP_REFUSED
  */
 export const enterByPassword = async (
   deps: Deps,
-  { name, password, browserHash, from: { address } }: Entering,
+  { name, password, code, browserHash, from: { address } }: Entering,
 ): Promise<string> => {
   const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
   const isKnown = staff !== null && (await knows(deps, staff.id, browserHash))
@@ -42,6 +45,13 @@ export const enterByPassword = async (
     throw new AppError({ code: 'SIGN_IN_REFUSED' })
   }
   if (!staff.active) throw new AppError({ code: 'SIGN_IN_REFUSED', why: 'left' })
+  try {
+    await checkSecondStep(deps, { staffId: staff.id, code, address })
+  } catch (error) {
+    // Only a code that was typed is a try. Those at it are forgotten with the sign-in, not with the password.
+    if (error instanceof AppError && error.code === 'SECOND_STEP_NEEDED') await giveBackTry(deps, byName)
+    throw error
+  }
   await clearTries(deps, byName)
   if (byAddress !== null) await giveBackTry(deps, byAddress)
   await rememberBrowser(deps, { staffId: staff.id, tokenHash: browserHash })

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { Navigate, useLocation, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { pathAfterSignIn, patterns } from '../../../lib/paths.ts'
-import { problemText } from '../../../lib/problem.ts'
+import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
@@ -15,6 +15,7 @@ export function SignInRoute() {
   const [shopId, setShopId] = useState<string | null>(null)
   const [name, setName] = useState('')
   const [password, setPassword] = useState('')
+  const [code, setCode] = useState<string | null>(null)
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
   const listed = useQuery({ queryKey: ['shops'], queryFn: () => call(listShops, {}) }).data?.shops
@@ -29,13 +30,16 @@ export function SignInRoute() {
     setProblem(null)
     try {
       await call(signInAtDesk, {
-        body: { ...(shopId === null ? {} : { shopId }), name, password },
+        body: { ...(shopId === null ? {} : { shopId }), name, password, ...(code === null ? {} : { code }) },
       })
       client.clear()
       navigate(pathAfterSignIn(search), { replace: true })
     } catch (thrown) {
+      const isStep =
+        isCallProblem(thrown, 'SECOND_STEP_NEEDED') || isCallProblem(thrown, 'SECOND_STEP_REFUSED')
       setProblem(thrown)
-      setPassword('')
+      setCode(isStep ? '' : null)
+      if (!isStep) setPassword('')
     } finally {
       setBusy(false)
     }
@@ -70,6 +74,16 @@ export function SignInRoute() {
           value={password}
           onChange={setPassword}
         />
+        {code === null ? null : (
+          <TextField
+            label="Code of your authenticator app, or a recovery code"
+            autoComplete="one-time-code"
+            autoFocus
+            exact
+            value={code}
+            onChange={setCode}
+          />
+        )}
         {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         <Button
           type="submit"
@@ -80,7 +94,9 @@ export function SignInRoute() {
               ? 'Choose your shop.'
               : name.trim() === '' || password === ''
                 ? 'Type your name and your password.'
-                : undefined
+                : code === ''
+                  ? 'Type the code.'
+                  : undefined
           }
         >
           Sign in

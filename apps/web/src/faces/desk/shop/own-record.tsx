@@ -5,6 +5,7 @@ import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { SecondStepPart } from './second-step-part.tsx'
 import { SessionsPart } from './sessions-part.tsx'
 import { SetSecret } from './set-secret.tsx'
 
@@ -28,6 +29,7 @@ export function OwnRecordRoute() {
           <SetSecret key={secret} person={own.data} secret={secret} isOwn onSet={() => own.refetch()} />
         ))}
       </Section>
+      <SecondStepPart staffId={own.data.id} isOwn />
       <SessionsPart staffId={own.data.id} isOwn />
     </div>
   )

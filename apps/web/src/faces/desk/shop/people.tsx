@@ -9,6 +9,7 @@ import { RecordPage } from '../../../ui/record/record-page.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
 import { personContent, personRows, personValues } from './person-rows.ts'
+import { SecondStepPart } from './second-step-part.tsx'
 import { SessionsPart } from './sessions-part.tsx'
 import { SetSecret } from './set-secret.tsx'
 import type { ShopPageProps } from './shop-page.ts'
@@ -79,6 +80,7 @@ function Secrets({ person }: { person: Person }) {
           <SetSecret key={secret} person={person} secret={secret} isOwn={isOwn} onSet={readAgain} />
         ))}
       </Section>
+      <SecondStepPart staffId={person.id} isOwn={isOwn} />
       <SessionsPart staffId={person.id} isOwn={isOwn} />
     </>
   )

@@ -34,6 +34,12 @@ export const securitySentence = (event: SecurityEventLine): string => {
       return `${who} set the PIN of ${whom}.`
     case 'password-set':
       return `${who} set the password of ${whom}.`
+    case 'second-step-on':
+      return `${who} turned the code at sign-in on.`
+    case 'second-step-off':
+      return `${who} turned the code at sign-in of ${whom} off.`
+    case 'recovery-code-used':
+      return `${who} used a recovery code${where}.`
     case 'tablet-code-made':
       return `${who} made a code for a tablet.`
     case 'tablet-let-in':
