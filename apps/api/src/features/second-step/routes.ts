@@ -1,6 +1,6 @@
 import * as contract from '@bayledger/contract/second-step'
 import { type Binding, bind } from '../../http/binding.ts'
-import * as service from './service.ts'
+import * as service from '../sessions/service/second-step.ts'
 
 export const secondStepRoutes: readonly Binding[] = [
   bind(contract.getSecondStep)(async ({ deps, actor, params }) => ({

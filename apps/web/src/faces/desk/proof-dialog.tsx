@@ -39,7 +39,7 @@ export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => voi
         {proving.isError ? <ProblemNotice problem={problemText(proving.error)} /> : null}
         <Button
           type="submit"
-          look="main"
+          look="wide"
           busy={proving.isPending}
           whyNot={password === '' ? 'Type your password.' : undefined}
         >

@@ -2,7 +2,6 @@ import { AppError } from '../../../core/app-error.ts'
 import type { CalledFrom } from '../../../core/called-from.ts'
 import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
-import { checkSecondStep } from '../../second-step/service.ts'
 import { knownBrowserMs, triesElsewhere, triesInKnownBrowser, triesOfAddress } from '../policy.ts'
 import { clearTries, giveBackTry } from '../store/count-tries.ts'
 import { isKnownBrowser, rememberBrowser } from '../store/known-browser.ts'
@@ -10,6 +9,7 @@ import * as store from '../store.ts'
 import { noteFailure } from './check-secret.ts'
 import { spendTry } from './check-tries.ts'
 import { passwordMatches, spendPasswordTime } from './hash-password.ts'
+import { checkSecondStep } from './second-step.ts'
 
 type Entering = {
   readonly name: string

@@ -1,4 +1,4 @@
-import type { Deps } from '../../deps.ts'
+import type { Deps } from '../../../deps.ts'
 
 type Of = Pick<Deps, 'prisma' | 'shopId' | 'clock'>
 

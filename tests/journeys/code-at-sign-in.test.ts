@@ -1,0 +1,78 @@
+import type { Page } from 'playwright-core'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { ageProofs } from '../support/age-proofs.ts'
+import { codeShown } from '../support/authenticator.ts'
+import { tabTo, violationsOn } from './support/accessible.ts'
+import { signInAtDesk } from './support/desk.ts'
+import { setStage } from './support/stage.ts'
+
+let serviceUrl = ''
+const stage = setStage(null, async (database) => {
+  serviceUrl = database.serviceUrl
+})
+const { signInName, password } = people.marguerite
+let page: Page
+let recoveryCode = ''
+
+const pressed = async (words: string): Promise<void> => {
+  await tabTo(page, words)
+  await page.keyboard.press('Enter')
+}
+
+beforeAll(async () => {
+  page = await stage().open('desk', '/desk/sign-in')
+  await signInAtDesk(page, signInName, password)
+  await page.goto('/desk/own-record')
+})
+
+describe('a code at sign-in, by keyboard', () => {
+  it('is turned on with what the app shows, and leaves printed codes', async () => {
+    await page.getByText(/^This browser · since/).waitFor()
+    await pressed('Turn it on')
+    await page.getByRole('img', { name: 'The key for your authenticator app' }).waitFor()
+    const key = (await page.locator('form .exact').first().textContent()) ?? ''
+    await page.getByLabel('Code that the app shows').fill(codeShown(key, new Date()))
+    expect(await violationsOn(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    await page.getByText('They are not shown again.').waitFor()
+    recoveryCode = (await page.locator('ul.exact li').first().textContent()) ?? ''
+    await page.getByText(/Recovery codes left: 10/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
+
+  it('is asked for at the next sign-in, where a printed code does as well', async () => {
+    await pressed('Sign out')
+    await page.getByLabel('Sign-in name').fill(signInName)
+    await page.getByLabel('Password').fill(password)
+    await page.keyboard.press('Enter')
+    await page.getByText('Name and password are right.').waitFor()
+    await page.getByLabel(/Code of your authenticator app/).fill(recoveryCode)
+    expect(await violationsOn(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+  })
+
+  it('is turned off after the password was typed again, once the last proof is old', async () => {
+    await ageProofs(serviceUrl)
+    await page.goto('/desk/own-record')
+    await page.getByText(/Recovery codes left: 9/).waitFor()
+    await pressed('Turn it off')
+    await page.getByRole('heading', { name: 'Type your password again' }).waitFor()
+    await page.getByRole('textbox', { name: 'Your password' }).fill(password)
+    expect(await violationsOn(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    await page.getByText(/^Off\. With it/).waitFor()
+  })
+
+  it('is found among what happened, with who did it', async () => {
+    await page.goto('/desk/shop/security')
+    for (const words of [
+      `${people.marguerite.name} turned the code at sign-in on.`,
+      `${people.marguerite.name} typed the password again`,
+      `${people.marguerite.name} used a recovery code`,
+    ])
+      await page.getByText(words).first().waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
+})
