@@ -7,8 +7,8 @@ import { projectHead } from '../store/projections/head.ts'
 import { listEntriesAfter } from '../store/read-ledger.ts'
 import { listOrders, recountStock, replaceProjection } from '../store/rebuild-projections.ts'
 
-const refuse = (words: string): never => {
-  throw new Error(words)
+const refuse = (doubt: Error): never => {
+  throw doubt
 }
 
 /**
@@ -19,7 +19,7 @@ const refuse = (words: string): never => {
 export const rebuildProjections = async (
   { pool, shopId }: Pick<Deps, 'pool' | 'shopId'>,
   /** Hears of an order that cannot be relied on; it is passed over where this does not throw. */
-  inDoubt: (words: string) => void = refuse,
+  inDoubt: (doubt: Error) => void = refuse,
 ): Promise<number> => {
   const orders = await listOrders(pool, shopId)
   let rebuilt = 0
@@ -27,7 +27,7 @@ export const rebuildProjections = async (
     const entries = await listEntriesAfter(pool, shopId, orderId, 0)
     const { doubt } = soundAfter(null, entries)
     if (doubt) {
-      inDoubt(`Order ${number}: ${doubtWords(english.doubts, doubt)} Nothing of it was changed.`)
+      inDoubt(new Error(`Order ${number}: ${doubtWords(english.doubts, doubt)} Nothing of it was changed.`))
       continue
     }
     const [first] = entries
