@@ -19,7 +19,7 @@ import { comebackQuery } from './comeback-query.ts'
 export function ComebackPart({ order }: OrderPart) {
   const { comeback, opened, reports, ended } = order.state
   const [isCorrecting, setCorrecting] = useState(false)
-  const facts = useQuery(comebackQuery(order.orderId))
+  const facts = useQuery(comebackQuery(order))
   const nameOf = useStaffNames()
   const by = comeback?.written.by
   const isOpen = reports.length === 0 && ended === null

@@ -60,7 +60,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
   const write = useWriteEntries(order.orderId)
   const sheet = state.sheet?.sheet
   const isComeback = state.opened?.comebackOf != null
-  const facts = useQuery({ ...comebackQuery(order.orderId), enabled: isComeback })
+  const facts = useQuery({ ...comebackQuery(order), enabled: isComeback })
   if (settings.isError)
     return <ProblemNotice problem={problemText(settings.error)} onRetry={() => void settings.refetch()} />
   if (isComeback && facts.isError)
