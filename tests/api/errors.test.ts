@@ -112,7 +112,7 @@ const firstOf = async (
 
 /** What is answered to these bytes, by a service that waits a moment only. */
 const fromRaw = async (text: string): Promise<Answer> => {
-  const { port, stop } = await listenAgain(shop, impatient)
+  const { port, stop } = await listenAgain(shop, impatient, { hosts: ['localhost'] })
   const reply = await sendRaw(port, text).closed
   await stop(0)
   const [head = '', body = ''] = reply.split('\r\n\r\n')
@@ -127,6 +127,8 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
   ADDRESS_TOO_LONG: () => desk.get(`/api/orders/${'a'.repeat(101)}`),
   HEADERS_TOO_LARGE: () => fromRaw(`GET /healthz HTTP/1.1\r\nx: ${'h'.repeat(20_000)}\r\n\r\n`),
   REQUEST_TOO_SLOW: () => fromRaw('GET /healthz HTTP/1.1\r\nhost: localhost\r\n'),
+  HOST_UNKNOWN: () =>
+    fromRaw('GET /api/shops HTTP/1.1\r\nhost: elsewhere.example\r\nconnection: close\r\n\r\n'),
   REQUEST_TOO_LARGE: () => desk.post('/api/customers', { ...customer, name: 'x'.repeat(1_100_000) }, once()),
   REQUEST_NOT_JSON: () => desk.call('post', '/api/customers', { 'content-type': 'text/plain' }).send('hello'),
   FIELDS_INVALID: () => desk.post('/api/customers', {}, once()),

@@ -120,3 +120,40 @@ describe('a database that has had enough', () => {
     await create().expect(201)
   })
 })
+
+describe('names and proxies', () => {
+  const statusOf = async (lines: readonly string[], trustProxy: readonly string[]) => {
+    const { port, stop } = await listenAgain(shop, usualPatience, {
+      hosts: ['localhost', 'desk.shop.example', '*.shop.lan'],
+      trustProxy,
+    })
+    const body = JSON.stringify({ name: 'nobody', password: 'nobody at all' })
+    const reply = await sendRaw(
+      port,
+      [
+        ...lines,
+        'content-type: application/json',
+        `content-length: ${body.length}`,
+        'connection: close',
+        '',
+        body,
+      ].join('\r\n'),
+    ).closed
+    await stop(0)
+    return Number(reply.split(' ')[1])
+  }
+  const signIn = 'POST /api/sessions/desk HTTP/1.1'
+  const origin = 'origin: https://desk.shop.example'
+
+  it('are ours, or the request is refused before anything is read', async () => {
+    expect(await statusOf([signIn, 'host: elsewhere.example', 'sec-fetch-site: same-origin'], [])).toBe(421)
+    expect(await statusOf([signIn, 'host: front.shop.lan', 'sec-fetch-site: same-origin'], [])).toBe(401)
+    expect(await statusOf(['GET /healthz HTTP/1.1', 'host: 10.0.0.9'], [])).toBe(200)
+  })
+
+  it('of a proxy that ends TLS are believed where it is trusted, and only there', async () => {
+    const passedOn = ['host: localhost', 'x-forwarded-host: desk.shop.example', 'x-forwarded-proto: https']
+    expect(await statusOf([signIn, ...passedOn, origin], ['loopback'])).toBe(401)
+    expect(await statusOf([signIn, ...passedOn, origin], [])).toBe(403)
+  })
+})

@@ -11,6 +11,7 @@ export const impatient: Patience = { ...usualPatience, headMs: 300, requestMs: 6
 export const listenAgain = async (
   shop: TestApp,
   patience: Patience,
+  names: { readonly hosts?: readonly string[]; readonly trustProxy?: readonly string[] } = {},
 ): Promise<{ readonly port: number; readonly stop: (graceMs: number) => Promise<void> }> => {
   const app = await buildApp({
     parts: shop.parts,
@@ -19,6 +20,7 @@ export const listenAgain = async (
     callsPerMinute: 100_000,
     checksEveryReply: true,
     patience,
+    ...names,
   })
   await app.listen({ port: 0, host: '127.0.0.1' })
   const { port } = app.server.address() as AddressInfo

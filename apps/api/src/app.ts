@@ -54,6 +54,7 @@ import { refuseUnreadableAddress, refuseUnreadableHead } from './http/before-rou
 import { compressReplies } from './http/compress-replies.ts'
 import { handleErrors } from './http/error-handler.ts'
 import { identifyWith } from './http/identify.ts'
+import { type KnownHosts, refuseUnknownHosts } from './http/known-hosts.ts'
 import { headTimes, type Patience, usualPatience } from './http/patience.ts'
 import { guardReplies, registerContract } from './http/register-contract.ts'
 import { setSecurityHeaders } from './http/security-headers.ts'
@@ -72,6 +73,10 @@ export type AppOptions = {
   readonly checksEveryReply: boolean
   /** Hears of each request that was answered. */
   readonly answered?: (request: Answered) => void
+  /** The names under which it is called; left out: any. */
+  readonly hosts?: KnownHosts
+  /** The proxies of which `X-Forwarded-For`, `-Proto` and `-Host` are believed; left out: none. */
+  readonly trustProxy?: readonly string[]
   /** How long a slow client is waited for; left out: as docs/operations.md says. */
   readonly patience?: Patience
 }
@@ -85,11 +90,14 @@ export const buildApp = async ({
   callsPerMinute,
   checksEveryReply,
   answered,
+  hosts,
+  trustProxy = [],
   patience = usualPatience,
 }: AppOptions): Promise<FastifyInstance> => {
   const app = fastify({
     ...(logger ? { loggerInstance: logger } : { logger: false }),
     ...(https ? { https: { ...https, ...headTimes(patience) } } : { http: headTimes(patience) }),
+    ...(trustProxy.length > 0 ? { trustProxy: [...trustProxy] } : {}),
     requestTimeout: patience.requestMs,
     connectionTimeout: patience.silenceMs,
     clientErrorHandler: refuseUnreadableHead,
@@ -104,6 +112,7 @@ export const buildApp = async ({
   handleErrors(app, errorOfConstraint, () => noteFullDisk(parts.pool))
   acceptJsonAndPdfOnly(app)
   setSecurityHeaders(app, parts.tls)
+  if (hosts) refuseUnknownHosts(app, hosts)
   await app.register(cookie)
   await app.register(rateLimit, {
     max: callsPerMinute,
@@ -121,6 +130,7 @@ export const buildApp = async ({
   registerContract(app, contract, bindings(parts), {
     tls: parts.tls,
     now: () => parts.clock.now(),
+    publicOrigin: new URL(parts.publicAddress).origin,
     checksEveryReply,
     scope: (shopId) => forShop(parts, shopId),
     identify: identifyWith(

@@ -3,7 +3,7 @@ import { once } from 'node:events'
 import { createServer, request } from 'node:https'
 import type { AddressInfo } from 'node:net'
 import { describe, expect, it } from 'vitest'
-import { makeAuthority, makeHostCertificate } from './host-certificate.ts'
+import { makeAuthority, makeHostCertificate, mayVouchFor } from './host-certificate.ts'
 
 const now = new Date('2026-01-12T16:40:00.000Z')
 
@@ -46,5 +46,41 @@ describe('a certificate for the shop’s host', () => {
     expect(await get(authority.certificatePem)).toBe(200)
     await expect(get()).rejects.toThrow(/certificate/)
     server.close()
+  })
+
+  it('may be for local names and those that it was made for, and for no other: OpenSSL refuses the rest', async () => {
+    const today = new Date()
+    const authority = await makeAuthority('Test authority', today, ['desk.shop.example', '203.0.113.7'])
+    expect(
+      [
+        'desk.shop.example',
+        'a.lan',
+        '192.168.1.20',
+        '203.0.113.7',
+        'bank.example',
+        '203.0.113.8',
+        'notlan',
+      ].map((host) => mayVouchFor(authority, host)),
+    ).toEqual(['yes', 'yes', 'yes', 'yes', 'no', 'no', 'no'])
+    const statusFor = async (host: string) => {
+      const { certificatePem, privateKeyPem } = await makeHostCertificate(authority, [host], today)
+      const server = createServer({ cert: certificatePem, key: privateKeyPem }, (_request, response) =>
+        response.end('in'),
+      ).listen(0, '127.0.0.1')
+      await once(server, 'listening')
+      const { port } = server.address() as AddressInfo
+      const status = await new Promise<number | string | undefined>((resolve) => {
+        request({ host: '127.0.0.1', port, servername: host, ca: authority.certificatePem }, (response) => {
+          response.resume()
+          resolve(response.statusCode)
+        })
+          .on('error', (error: Error) => resolve(error.message))
+          .end()
+      })
+      server.close()
+      return status
+    }
+    expect(await statusFor('desk.shop.example')).toBe(200)
+    expect(await statusFor('bank.example')).toMatch(/permitted subtree violation/)
   })
 })

@@ -10,6 +10,8 @@ import {
   ExtKeyUsage,
   GeneralName,
   GeneralNames,
+  GeneralSubtree,
+  NameConstraints,
   TimeType,
 } from 'pkijs'
 
@@ -20,12 +22,32 @@ const dayMs = 86_400_000
 const engine = () => new CryptoEngine({ name: 'node', crypto: webcrypto as Crypto })
 const curve = { name: 'ECDSA', namedCurve: 'P-256' } as const
 
-/** A shop's own authority, which signs host certificates only. Each tablet must be set to trust it. */
-export const makeAuthority = async (name: string, now: Date): Promise<KeyPair> => {
+/** Names that exist in a shop's own network only (RFC 6762, RFC 8375; `internal` is reserved by ICANN since 2024; `lan` by custom). */
+const localNames = ['localhost', 'local', 'lan', 'internal', 'home.arpa'] as const
+/** Addresses of such networks, with their masks (RFC 1918, RFC 3927, RFC 1122). */
+const localAddresses = [
+  [127, 0, 0, 0, 255, 0, 0, 0],
+  [10, 0, 0, 0, 255, 0, 0, 0],
+  [172, 16, 0, 0, 255, 240, 0, 0],
+  [192, 168, 0, 0, 255, 255, 0, 0],
+  [169, 254, 0, 0, 255, 255, 0, 0],
+] as const
+
+/**
+ * A shop's own authority, which signs host certificates only, and only for names and addresses of local networks and for the
+ * `hosts` that it is made for (name constraints, RFC 5280 4.2.1.10): whoever steals it cannot pass for the rest of the world on a tablet
+ * that trusts it. Each tablet must be set to trust it.
+ */
+export const makeAuthority = async (
+  name: string,
+  now: Date,
+  hosts: readonly string[] = [],
+): Promise<KeyPair> => {
   const keys = await newKeys()
   const certificate = await blankCertificate(name, name, now, 10 * 365)
   certificate.extensions = [
     extension('2.5.29.19', new BasicConstraints({ cA: true, pathLenConstraint: 0 }).toSchema().toBER(false)),
+    extension('2.5.29.30', namesOnly(hosts).toSchema().toBER(false)),
     // Certificate signing only (RFC 5280, 4.2.1.3).
     extension(
       '2.5.29.15',
@@ -61,6 +83,51 @@ export const makeHostCertificate = async (
   await certificate.sign(await importKey(authority.privateKeyPem), 'SHA-256', engine())
   return pair(certificate, keys)
 }
+
+const namesOnly = (hosts: readonly string[]): NameConstraints => {
+  const names = [...localNames, ...hosts.filter((host) => isIP(host) === 0)]
+  const addresses = [
+    ...localAddresses,
+    ...hosts
+      .filter((host) => isIP(host) === 4)
+      .map((host) => [...host.split('.').map(Number), 255, 255, 255, 255]),
+  ]
+  const subtree = (base: GeneralName) => new GeneralSubtree({ base })
+  return new NameConstraints({
+    permittedSubtrees: [
+      ...names.map((value) => subtree(new GeneralName({ type: 2, value }))),
+      ...addresses.map((bytes) =>
+        subtree(
+          new GeneralName({ type: 7, value: new OctetString({ valueHex: new Uint8Array(bytes).buffer }) }),
+        ),
+      ),
+    ],
+  })
+}
+
+/**
+ * Whether an authority may sign for a host: whether a certificate of its own for it holds for Node's TLS is decided by OpenSSL, here only
+ * what it was made for is read. `unlimited`: it was made before authorities had limits.
+ */
+export const mayVouchFor = (authority: KeyPair, host: string): 'yes' | 'no' | 'unlimited' => {
+  const read = Certificate.fromBER(derOf(authority.certificatePem))
+  const found = read.extensions?.find(({ extnID }) => extnID === '2.5.29.30')?.parsedValue
+  if (!(found instanceof NameConstraints)) return 'unlimited'
+  const bases = (found.permittedSubtrees ?? []).map(({ base }) => base)
+  const isWithin =
+    isIP(host) === 0
+      ? bases.some(({ type, value }) => type === 2 && (host === value || host.endsWith(`.${value}`)))
+      : bases.some(
+          ({ type, value }) => type === 7 && isAddressIn(host, new Uint8Array(value.valueBlock.valueHexView)),
+        )
+  return isWithin ? 'yes' : 'no'
+}
+
+const isAddressIn = (host: string, range: Uint8Array): boolean =>
+  host
+    .split('.')
+    .map(Number)
+    .every((part, index) => (part & (range[index + 4] ?? 255)) === range[index])
 
 const newKeys = async () =>
   (await webcrypto.subtle.generateKey(curve, true, ['sign', 'verify'])) as CryptoKeyPair

@@ -9,8 +9,9 @@ import { buildApp } from './app.ts'
 import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
-import type { Config } from './config.ts'
+import { type Config, ConfigProblem, isLoopback } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
+import { knownHosts } from './http/known-hosts.ts'
 import { startLiveHub } from './http/live.ts'
 import { closeInTime } from './http/patience.ts'
 import { tlsWith } from './http/tls.ts'
@@ -76,8 +77,13 @@ const assemble = async (
 
   const known = await prisma.shop.findFirst({ orderBy: { createdAt: 'asc' } })
   const isDemo = known ? known.id === demoShopId : config.seed !== 'none'
+  const host = isDemo && !config.hostIsGiven ? '127.0.0.1' : config.host
+  if (isDemo && !isLoopback(host))
+    throw new ConfigProblem(
+      `The passwords of the demo shop are published, so it is served on this machine only, and HOST is "${host}". For a shop of your own set SHOP_SEED=none and an empty DATA_FOLDER; for the demo leave HOST unset.`,
+    )
   if (known && isDemo && !(await isLoadedToTheEnd(prisma, demoShopId)))
-    throw new Error(
+    throw new ConfigProblem(
       `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and create the database again'} and start again.`,
     )
   const clock = { now: () => new Date() }
@@ -92,12 +98,14 @@ const assemble = async (
   })
   const tls = config.tls !== null
   const scheme = tls ? 'https' : 'http'
+  // Behind a proxy that ends TLS, what a browser holds goes over TLS as well.
+  const isSecure = tls || (config.trustProxy.length > 0 && config.publicAddress?.startsWith('https:') === true)
   const parts: Parts = {
     prisma,
     pool,
     clock,
-    tls,
-    publicAddress: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${config.port}`,
+    tls: isSecure,
+    publicAddress: config.publicAddress ?? `${scheme}://${nameOf(host)}:${config.port}`,
     signing: keptSigning({ ...config, pool, clock, daysBefore: isDemo ? 400 : 1 }),
     sealing: await keptSealingKey(config.dataFolder),
     live,
@@ -133,13 +141,15 @@ const assemble = async (
     parts,
     logger,
     webFolder: join(import.meta.dirname, '../../web/dist'),
+    hosts: knownHosts(config),
+    trustProxy: config.trustProxy,
     ...(config.tls ? { https: tlsWith(config.tls) } : {}),
     callsPerMinute: config.callsPerMinute,
     checksEveryReply: false,
     answered: observed.answered,
   })
   undo.push(() => closeInTime(app))
-  await app.listen({ port: config.port, host: config.host })
+  await app.listen({ port: config.port, host })
   const { port } = app.server.address() as { port: number }
   if (isDemo && config.seed === 'demo') {
     const year = loadYear({ parts, shopId: demoShopId, hastily: hastily(url), say })
@@ -147,7 +157,7 @@ const assemble = async (
     year.done.catch((error: unknown) => logger.error({ err: error }, "the demo's year was not loaded"))
   }
   return {
-    address: config.publicAddress ?? `${scheme}://${nameOf(config.host)}:${port}`,
+    address: config.publicAddress ?? `${scheme}://${nameOf(host)}:${port}`,
     signIn: isDemo ? demoSignIn() : known ? [] : [makeYourShop(`${scheme}://localhost:${port}/desk`)],
   }
 }

@@ -33,11 +33,24 @@ export const serve = async (facesBuilt: Promise<void>, begun: number): Promise<v
   }
 }
 
-/** A problem that was foreseen says what to do and needs no stack. */
+/** What the network and PostgreSQL say of an address that is wrong (manual, appendix A), and what to do. */
+const databaseWords: Readonly<Record<string, string>> = {
+  ECONNREFUSED: 'nothing answers there. Start it, or correct host and port',
+  ENOTFOUND: 'there is no such host. Correct it',
+  ETIMEDOUT: 'nothing answers there. Look at the network between, or correct host and port',
+  '28P01': 'it refuses the name or the password. Correct them',
+  '28000': 'it does not let this role in from here. Correct the role, or its pg_hba.conf',
+  '3D000': 'it has no such database. Make it, or correct the name',
+}
+
+/** A problem that was foreseen says what to do and needs no stack. An address is never printed: it may hold a password. */
 function startFailureText(error: Error): string {
   if (error.name.endsWith('Problem')) return error.message
-  const isInUse = 'code' in error && error.code === 'EADDRINUSE'
-  return isInUse
-    ? `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`
-    : (error.stack ?? error.message)
+  const code = 'code' in error ? String(error.code) : ''
+  if (code === 'EADDRINUSE')
+    return `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`
+  const words = databaseWords[code]
+  return words === undefined
+    ? (error.stack ?? error.message)
+    : `The database of DATABASE_URL or DATABASE_OWNER_URL cannot be reached: ${words}, then start again.`
 }

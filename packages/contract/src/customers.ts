@@ -11,7 +11,8 @@ const content = {
       .string()
       .check(z.trim(), z.regex(/^[+()\d .-]{7,24}$/, '7 to 24 digits, spaces, points and the signs + ( ) -')),
   ),
-  email: z.nullable(z.email()),
+  /** RFC 5321 4.5.3.1.3 leaves 254 for an address without its brackets. */
+  email: z.nullable(z.email().check(z.maxLength(254))),
   mayText: z.boolean(),
   mayEmail: z.boolean(),
   mayCall: z.boolean(),

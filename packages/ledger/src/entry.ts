@@ -27,7 +27,7 @@ export const DraftEnvelope = z.strictObject({
   version: z.int().check(z.positive()),
   payload: z.unknown(),
   writtenAt: Instant,
-  restsOn: z.array(Id),
+  restsOn: z.array(Id).check(z.maxLength(200)),
 })
 export type DraftEnvelope = z.infer<typeof DraftEnvelope>
 

@@ -38,6 +38,7 @@ export type ProblemValues = {
   SERVICE_UNAVAILABLE: { readonly why?: 'disk-full' | 'too-slow' | 'signing-key' }
   INTERNAL_FAULT: { readonly requestId: string }
   REQUEST_FROM_ELSEWHERE: Nothing
+  HOST_UNKNOWN: { readonly host: string }
   SESSION_MISSING: { readonly signInBy: 'password' | 'pin' }
   SESSION_EXPIRED: Nothing
   /** `left`: name and secret are right, and the person does not work here any more. */

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { isIP } from 'node:net'
 import { join } from 'node:path'
 import { ConfigProblem, readPlaces } from '../config.ts'
-import { type KeyPair, makeAuthority, makeHostCertificate } from '../host-certificate.ts'
+import { type KeyPair, makeAuthority, makeHostCertificate, mayVouchFor } from '../host-certificate.ts'
 
 /**
  * `npm run certificate -- <host> [<another name or address>]`: lets tablets in by HTTPS. Makes the shop's own
@@ -46,11 +46,22 @@ const keep = (name: string, { certificatePem, privateKeyPem }: KeyPair): void =>
 
 const now = new Date()
 if (!existsSync(file('authority.pem')))
-  keep('authority', await makeAuthority(`Bayledger authority of ${first}`, now))
+  keep('authority', await makeAuthority(`Bayledger authority of ${first}`, now, hosts))
 const authority: KeyPair = {
   certificatePem: readFileSync(file('authority.pem'), 'utf8'),
   privateKeyPem: readFileSync(file('authority-key.pem'), 'utf8'),
 }
+const foreign = hosts.filter((host) => mayVouchFor(authority, host.toLowerCase()) === 'no')
+if (foreign.length > 0) {
+  console.error(
+    `The authority in ${folder} may not sign for ${foreign.join(', ')}: it is limited to local networks and to the names that it was made for. Move authority.pem and authority-key.pem away, run this again with all names, and install the new authority on each tablet.`,
+  )
+  process.exit(1)
+}
+if (mayVouchFor(authority, 'localhost') === 'unlimited')
+  console.error(
+    `The authority in ${folder} was made by an earlier version and may sign for any name. Better move authority.pem and authority-key.pem away, run this again, and install the new authority on each tablet.`,
+  )
 keep('host', await makeHostCertificate(authority, [first, ...others, 'localhost', '127.0.0.1'], now))
 
 console.log(`Made ${file('host.pem')} for ${hosts.join(', ')}, good for 397 days. Run this again before it ends.

@@ -22,6 +22,8 @@ export type Gate = {
   /** Also of replies that are long and made of what was checked before. */
   readonly checksEveryReply: boolean
   readonly tls: boolean
+  /** Scheme, name and port of the public address. */
+  readonly publicOrigin: string
   readonly now: () => Date
   readonly identify: (request: FastifyRequest, access: Endpoint['access']) => Promise<Actor>
 }
@@ -85,7 +87,7 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
     },
     ...(endpoint.bodyLimitBytes === undefined ? {} : { bodyLimit: endpoint.bodyLimitBytes }),
     onRequest: (request, _reply, done) => {
-      if (!endpoint.fromAnywhere) refuseForeignWrite(request)
+      if (!endpoint.fromAnywhere) refuseForeignWrite(request, gate.publicOrigin)
       done()
     },
     preHandler: async (request) => {

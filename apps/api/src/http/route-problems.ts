@@ -10,6 +10,7 @@ export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
     'SERVICE_UNAVAILABLE',
     'INTERNAL_FAULT',
     'HEADERS_TOO_LARGE',
+    'HOST_UNKNOWN',
     'REQUEST_TOO_SLOW',
     ...(endpoint.params ? (['ADDRESS_UNREADABLE', 'ADDRESS_TOO_LONG'] as const) : []),
     ...accessProblems[endpoint.access.who],

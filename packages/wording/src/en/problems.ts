@@ -150,6 +150,11 @@ export const problems: ProblemsWording = {
     detail: ({ requestId }) =>
       `Try again. If it fails again, give the shop's owner this number: ${requestId}. What was acknowledged before is kept.`,
   },
+  HOST_UNKNOWN: {
+    title: 'This service is not known by that name',
+    detail: ({ host }) =>
+      `The request was for “${host}”. This service answers to localhost, to the names in its certificate and to PUBLIC_ADDRESS; whoever runs the server sets that.`,
+  },
   REQUEST_FROM_ELSEWHERE: {
     title: 'The request came from another site',
     detail: () => 'Only pages of this service may write to it. Open the service itself and do it there.',
