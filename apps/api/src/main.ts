@@ -99,7 +99,8 @@ const assemble = async (
   const tls = config.tls !== null
   const scheme = tls ? 'https' : 'http'
   // Behind a proxy that ends TLS, what a browser holds goes over TLS as well.
-  const isSecure = tls || (config.trustProxy.length > 0 && config.publicAddress?.startsWith('https:') === true)
+  const isSecure =
+    tls || (config.trustProxy.length > 0 && config.publicAddress?.startsWith('https:') === true)
   const parts: Parts = {
     prisma,
     pool,
