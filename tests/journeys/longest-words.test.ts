@@ -1,6 +1,6 @@
-import { withClient } from '@bayledger/db/with-client'
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { giveLongestNames } from '../support/longest-names.ts'
 import { button } from './support/bay.ts'
 import { openOrder, signInAtDesk } from './support/desk.ts'
 import { layoutFaultsOn } from './support/layout-faults.ts'
@@ -12,15 +12,8 @@ const street = long('Mwendelinsgrabenweg', 80)
 const vehicle = long('Wagonwideload', 80)
 const reason = long('mwhochgerechnetundwiederabgezogen', 200)
 
-const stage = setStage(null, ({ url }) =>
-  withClient(url, async (database) => {
-    await database.query(
-      `with known as (update customers set name = $1, language = 'es' where name = 'W. Dunmore-Gray' returning id)
-       update vehicles set description = $2 where customer_id = (select id from known)`,
-      [customer, vehicle],
-    )
-    await database.query(`update locations set address = $1`, [street])
-  }),
+const stage = setStage(null, (database) =>
+  giveLongestNames(database, 'W. Dunmore-Gray', { customer, vehicle, address: street }),
 )
 
 /** Two lines a vehicle: what is cut there is whole on the order's sheet. */
