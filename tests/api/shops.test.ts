@@ -87,6 +87,7 @@ describe('a shop beside another', () => {
       draftId: newId(),
       watch: newId(),
       messageId: newId(),
+      sessionId: newId(),
       mergeId: await mergeOfDemo(),
       digest: '0'.repeat(64),
       piece: '0',

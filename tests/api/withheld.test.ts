@@ -47,6 +47,7 @@ beforeAll(async () => {
     draftId: randomUUID(),
     watch: randomUUID(),
     messageId: randomUUID(),
+    sessionId: randomUUID(),
     mergeId: randomUUID(),
     token: 'a'.repeat(32),
   }

@@ -4,7 +4,12 @@ import { isClean, nothingJudged } from './all/judge.ts'
 import { runKinds } from './all/run-kinds.ts'
 import { makeShopFolder, removeFolder, type ShopFolder } from './all/shop-folder.ts'
 
-/** One round of each kind that needs no disk of its own; `npm run faults -- --all` runs hundreds, and those too. */
+/**
+ * One round of each kind that needs no disk of its own and has no test elsewhere (`kill.test.ts`, `tests/api/messages.test.ts`);
+ * `npm run faults -- --all` runs hundreds, and all of them.
+ */
+const kinds = kindsAnywhere.filter(({ name }) => !['server killed', 'mail server down'].includes(name))
+
 let from: ShopFolder
 beforeAll(async () => {
   from = await makeShopFolder()
@@ -12,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => removeFolder(from.path))
 
 describe('a shop to which something is done while people write', () => {
-  it.each(kindsAnywhere.map((kind) => [kind.name, kind] as const))(
+  it.each(kinds.map((kind) => [kind.name, kind] as const))(
     'keeps what it acknowledged, once, and says 503 where it cannot work: %s',
     async (_name, kind) => {
       const said: string[] = []

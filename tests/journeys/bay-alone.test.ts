@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it, onTestFailed } from 'vitest'
 import { sensorSets } from '../../prisma/seeds/demo/sensor-sets.ts'
+import { sensorOn } from '../support/order-in-flight.ts'
 import { writeRotation } from '../support/rotation-in-flight.ts'
 import {
   allSent,
@@ -183,7 +184,8 @@ it('a rotation of five wheels is torqued, learned and compared where each wheel 
     closingSensor: '54.8',
   }
   const { LF, RF, RR, LR, SP } = sensorSets.haywainA
-  const whereTheyAre = { LF: LR, RF: RR, RR: SP, LR: RF, SP: LF }
+  const on = (id: string) => sensorOn(pickup, id)
+  const whereTheyAre = { LF: on(LR), RF: on(RR), RR: on(SP), LR: on(RF), SP: on(LF) }
   const before = await workThrough(bay, rotated, /^Read the sensor again/)
   await tap(button(bay, 'All at once', true))
   await shows(bay, 'All sensors at once')

@@ -112,6 +112,8 @@ describe('sealant in a tire', () => {
     await tap(button(bay, /confirm the findings/))
     await shows(bay, 'Nothing for the bay now')
     await openOrder(desk, sealed.customer)
+    // The arrival folds as soon as the desk has heard of the confirmed findings, and opens by its title.
+    await desk.locator('#as-received .section-fold').click()
     await desk.getByText(/^The right rear tire has 3\/32, 6\/32 and 6\.5\/32 in .*inner shoulder/).waitFor()
     await issueEstimate(desk)
     await agreeTo(sealed.orderId, sealed.customer, /^New sensor, right rear/)

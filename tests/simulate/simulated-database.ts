@@ -160,6 +160,8 @@ export const newDatabase = (
     'peek-order-number': () => [{ series: 'S', next: nextNumber }],
     'earlier-orders': () => [],
     'earlier-visits': () => [],
+    // Each vehicle here is of the customer for whom its orders are opened.
+    'is-of-customer': () => [{ is: true }],
     // No tablet is put out here: every one that asks is let in.
     stale: ([, sessionIds, entryIds, , deviceIds]) => [
       {

@@ -122,7 +122,7 @@ const vehicleOf = (demo: ReturnType<typeof demoShop>, plate: string) => {
 
 /** Sensors that were heard on the demo's own vehicle are in no other one: this vehicle's have IDs that begin like its plate ends. */
 const withSensorsOf = (plate: string, lines: readonly DemoLine[]): readonly DemoLine[] => {
-  const text = JSON.stringify(lines).replace(/"[0-9A-F]{8}"/g, (id) => `"${plate.slice(-2)}${id.slice(3)}`)
+  const text = JSON.stringify(lines).replace(/(?<=")[0-9A-F]{8}(?=")/g, (id) => sensorOn(plate, id))
   return (JSON.parse(text) as DemoLine[]).map((line) => {
     const { draft } = line
     if (draft.kind !== 'diagnosis.issued') return line
@@ -130,6 +130,9 @@ const withSensorsOf = (plate: string, lines: readonly DemoLine[]): readonly Demo
     return { ...line, draft: { ...draft, payload: { ...draft.payload, evidenceDigest } } }
   })
 }
+
+/** The ID of a demo sensor in a copy of its order for another vehicle, so that no ID is known of two. */
+export const sensorOn = (plate: string, id: string): string => `${plate.slice(-2)}${id.slice(2)}`
 
 /**
  * The same for one order, of a vehicle that was never here before. Where `workUntil` is given, the whole order is written

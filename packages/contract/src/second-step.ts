@@ -13,7 +13,7 @@ export const getSecondStep = endpoint({
   access: { who: 'desk' },
   params,
   replies: { 200: z.strictObject({ isOn: z.boolean(), recoveryCodesLeft: z.int() }) },
-  problems: [],
+  problems: ['RECORD_NOT_FOUND'],
 })
 
 export const beginSecondStep = endpoint({
@@ -50,5 +50,5 @@ export const endSecondStep = endpoint({
   access: { who: 'desk', proof: 'recent' },
   params,
   replies: { 204: null },
-  problems: [],
+  problems: ['RECORD_NOT_FOUND'],
 })

@@ -105,7 +105,7 @@ export const listSessions = endpoint({
   access: { who: 'desk' },
   params: z.strictObject({ id: Id }),
   replies: { 200: z.strictObject({ sessions: z.array(OpenSession) }) },
-  problems: [],
+  problems: ['RECORD_NOT_FOUND'],
 })
 
 export const endOneSession = endpoint({
@@ -116,7 +116,7 @@ export const endOneSession = endpoint({
   access: { who: 'desk' },
   params: z.strictObject({ id: Id, sessionId: Id }),
   replies: { 204: null },
-  problems: ['PROOF_NEEDED'],
+  problems: ['PROOF_NEEDED', 'RECORD_NOT_FOUND'],
 })
 
 export const endOtherSessions = endpoint({
@@ -127,7 +127,7 @@ export const endOtherSessions = endpoint({
   access: { who: 'desk' },
   params: z.strictObject({ id: Id }),
   replies: { 200: z.strictObject({ ended: z.int() }) },
-  problems: ['PROOF_NEEDED'],
+  problems: ['PROOF_NEEDED', 'RECORD_NOT_FOUND'],
 })
 
 export const getSession = endpoint({

@@ -1,19 +1,20 @@
 import type { StaffActor } from '../../../core/actor.ts'
-import { refuseUnlessOwnOrOwner, refuseUnlessOwnOrProvenOwner } from '../../../core/own-or-owner.ts'
+import { refuseUnlessOwnOrProvenOwner } from '../../../core/own-or-owner.ts'
 import { noteSecurityEvent } from '../../../core/security-events.ts'
 import type { Deps } from '../../../deps.ts'
 import { isOver } from '../policy.ts'
 import * as store from '../store/open-sessions.ts'
 import { checkPassword } from './check-secret.ts'
+import { refuseUnlessKnownPerson } from './known-person.ts'
 
-/** Where a person is signed in, the newest first. @throws ACCESS_REFUSED */
+/** Where a person is signed in, the newest first. @throws ACCESS_REFUSED, RECORD_NOT_FOUND */
 export const listSessions = async (deps: Deps, actor: StaffActor, staffId: string) => {
   const now = deps.clock.now()
-  refuseUnlessOwnOrOwner(actor, staffId)
+  await refuseUnlessKnownPerson(deps, actor, staffId)
   return (await store.listSessionsNotEnded(deps, staffId)).filter((session) => !isOver(session, now))
 }
 
-/** Ends one session of a person; one that is over stays over. @throws ACCESS_REFUSED, PROOF_NEEDED */
+/** Ends one session of a person; one that is over stays over. @throws ACCESS_REFUSED, PROOF_NEEDED, RECORD_NOT_FOUND */
 export const endOneSession = async (
   deps: Deps,
   actor: StaffActor,
@@ -22,7 +23,7 @@ export const endOneSession = async (
   await endSessions(deps, actor, staffId, (session) => session.id === sessionId)
 }
 
-/** Ends every session of a person but the one that asks; gives how many. @throws ACCESS_REFUSED, PROOF_NEEDED */
+/** Ends every session of a person but the one that asks; gives how many. @throws ACCESS_REFUSED, PROOF_NEEDED, RECORD_NOT_FOUND */
 export const endOtherSessions = (deps: Deps, actor: StaffActor, staffId: string): Promise<number> =>
   endSessions(deps, actor, staffId, (session) => session.id !== actor.sessionId)
 

@@ -2,7 +2,6 @@ import { randomBytes } from 'node:crypto'
 import { sealBox } from '@bayledger/ledger/sealed-box'
 import type { StaffActor } from '../../../core/actor.ts'
 import { AppError } from '../../../core/app-error.ts'
-import { refuseUnlessOwnOrOwner } from '../../../core/own-or-owner.ts'
 import { noteSecurityEvent } from '../../../core/security-events.ts'
 import { newSpokenCode, plainCode } from '../../../core/spoken-code.ts'
 import { tokenDigest } from '../../../core/tokens.ts'
@@ -10,10 +9,11 @@ import { stepOfCode, toBase32 } from '../../../core/totp.ts'
 import type { Deps } from '../../../deps.ts'
 import { recoveryCodes, secretBytes } from '../policy.ts'
 import * as store from '../store/second-step.ts'
+import { refuseUnlessKnownPerson } from './known-person.ts'
 
-/** @throws ACCESS_REFUSED */
+/** @throws ACCESS_REFUSED, RECORD_NOT_FOUND */
 export const getSecondStep = async (deps: Deps, actor: StaffActor, staffId: string) => {
-  refuseUnlessOwnOrOwner(actor, staffId)
+  await refuseUnlessKnownPerson(deps, actor, staffId)
   const found = await store.findSecondStep(deps, staffId)
   const isOn = found !== null && found.confirmedAt !== null
   return { isOn, recoveryCodesLeft: isOn ? await store.countRecoveryCodes(deps, staffId) : 0 }
@@ -41,9 +41,9 @@ export const confirmSecondStep = async (deps: Deps, { staffId }: StaffActor, cod
   return codes
 }
 
-/** @throws ACCESS_REFUSED */
+/** @throws ACCESS_REFUSED, RECORD_NOT_FOUND */
 export const endSecondStep = async (deps: Deps, actor: StaffActor, staffId: string): Promise<void> => {
-  refuseUnlessOwnOrOwner(actor, staffId)
+  await refuseUnlessKnownPerson(deps, actor, staffId)
   if (await store.end(deps, staffId))
     await noteSecurityEvent(deps, deps.prisma, {
       kind: 'second-step-off',
