@@ -62,6 +62,13 @@ describe('the demo orders as the shop finds them at 11:40', () => {
   })
 })
 
+describe('the orders of the day', () => {
+  it('are all twenty', () => {
+    const twenty = Array.from({ length: 20 }, (_, index) => `T-${2601 + index}`)
+    expect(shop.orders.map(({ number }) => number).toSorted()).toEqual(twenty)
+  })
+})
+
 describe('T-2601, the cold morning', () => {
   it('finds weather and seepage on all four', () => {
     expect(gauges('T-2601')).toEqual([24.5, 24.3, 24.6, 24.4])
