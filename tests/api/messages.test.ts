@@ -24,8 +24,8 @@ beforeAll(async () => {
   mail = await mailServer()
   await mail.start()
   texts = mkdtempSync(join(tmpdir(), 'bayledger-texts-'))
-  // A server that says nothing is left after half a second here.
-  shop = await startTestApp(undefined, carriersTo(mail, texts, 500))
+  // A server that says nothing is left after five seconds here: longer than a busy machine takes to answer itself.
+  shop = await startTestApp(undefined, carriersTo(mail, texts, 5_000))
   replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
 })

@@ -21,7 +21,7 @@ beforeAll(async () => {
   mail = await mailServer()
   await mail.start()
   texts = mkdtempSync(join(tmpdir(), 'bayledger-texts-'))
-  shop = await startTestApp(undefined, carriersTo(mail, texts, 500))
+  shop = await startTestApp(undefined, carriersTo(mail, texts, 5_000))
   replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
   for (const number of ['T-2601', 'T-2603', 'T-2607', 'T-2609', 'T-2616']) {
