@@ -1,5 +1,7 @@
-import { copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { syncFolder } from '@bayledger/db/embedded/sync-folder'
+import { makeDurableFolder, writeDurably } from '../core/durable-file.ts'
 import type { SigningIdentity } from '../deps.ts'
 
 /** What a folder holds of a key: both files, one alone, or neither. */
@@ -26,18 +28,16 @@ export const readSigningFolder = (folder: string): FoundFiles => {
 
 /**
  * Puts a new key and its certificate in place. What was there before is kept under `earlier/<name>`; nothing is overwritten.
- * Both files are readable by their owner alone, and on the disk before they take their names.
+ * Both files are readable by their owner alone, and on the disk before they take their names; the names are flushed too.
  */
 export const writeSigningFolder = (folder: string, identity: SigningIdentity, name: string): void => {
-  mkdirSync(folder, { recursive: true, mode: 0o700 })
-  const before = [certificateIn(folder), keyIn(folder)].filter((file) => existsSync(file))
-  if (before.length > 0) {
-    const earlier = join(folder, 'earlier', name)
-    mkdirSync(earlier, { recursive: true, mode: 0o700 })
-    for (const file of before) copyFileSync(file, file.replace(folder, earlier))
-  }
+  makeDurableFolder(folder)
+  const earlier = join(folder, 'earlier', name)
+  for (const file of [certificateIn(folder), keyIn(folder)])
+    if (existsSync(file)) writeDurably(file.replace(folder, earlier), readFileSync(file, 'utf8'))
   writeFileSync(`${keyIn(folder)}.new`, identity.privateKeyPem, { mode: 0o600, flush: true })
   writeFileSync(`${certificateIn(folder)}.new`, identity.certificatePem, { mode: 0o600, flush: true })
   renameSync(`${keyIn(folder)}.new`, keyIn(folder))
   renameSync(`${certificateIn(folder)}.new`, certificateIn(folder))
+  syncFolder(folder)
 }
