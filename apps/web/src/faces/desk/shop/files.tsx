@@ -7,6 +7,7 @@ import { dayIn } from '../../../lib/format.ts'
 import { ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import { faultOfDays } from './day-range.ts'
 import { usePlaces } from './use-places.ts'
 
 const kinds: readonly { readonly value: ExportKind; readonly label: string; readonly detail: string }[] = [
@@ -34,12 +35,7 @@ export function FilesPage() {
     return access.who === 'desk' && access.roles?.some((role) => roles.includes(role))
   })
   const range = { from: from ?? `${today.slice(0, 8)}01`, to: to ?? today }
-  const fault =
-    range.from === '' || range.to === ''
-      ? 'Choose the first and the last day.'
-      : range.to < range.from
-        ? 'The last day is before the first.'
-        : undefined
+  const fault = faultOfDays(range)
   return (
     <div className="stack">
       <ChoiceGroup label="What" options={options} value={kind} onChange={setKind} />

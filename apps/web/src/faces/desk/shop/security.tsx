@@ -10,6 +10,7 @@ import { SelectField } from '../../../ui/select-field.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import { faultOfDays } from './day-range.ts'
 import { securitySentence, securityTime } from './security-words.ts'
 
 const everybody = 'everybody'
@@ -23,12 +24,7 @@ export function SecurityPage() {
   const [to, setTo] = useState<string | null>(null)
   const [staffId, setStaffId] = useState(everybody)
   const range = { from: from ?? today, to: to ?? today }
-  const fault =
-    range.from === '' || range.to === ''
-      ? 'Choose the first and the last day.'
-      : range.to < range.from
-        ? 'The last day is before the first.'
-        : undefined
+  const fault = faultOfDays(range)
   const query = { ...range, ...(staffId === everybody ? {} : { staffId }) }
   const listed = useQuery({
     queryKey: ['security-events', query],
