@@ -38,18 +38,12 @@ afterAll(async () => {
 beforeEach(async () => {
   mail.becomes('takes')
   shop.clock.set(demoNow)
-  await shop.parts.prisma.message.updateMany({
-    where: { state: 'waiting' },
-    data: { state: 'withdrawn', endedAt: new Date(demoNow), linkSecret: null },
-  })
+  await nothingDue()
 })
 
-const deliver = () => shop.deliver()
-const { shownOrder, sentOrder, putOff, listed, newest, customerOf, edit, send } = outboxHands(() => ({
-  shop,
-  replay,
-  desk,
-}))
+const now = () => ({ shop, replay, desk })
+const { deliver, nothingDue, shownOrder, sentOrder, putOff, listed, newest, customerOf, edit, send } =
+  outboxHands(now)
 
 describe('the estimate by e-mail', () => {
   it('is written with the entry that says so, goes once, and opens the customer’s page', async () => {

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import type { Message } from '@bayledger/contract/messages'
-import { type Caller, cookiesIn, type TestApp } from './app.ts'
+import { type Caller, cookiesIn, demoNow, type TestApp } from './app.ts'
 import { freshCopy } from './fresh-copy.ts'
 import type { Replay } from './replay-order.ts'
 
@@ -41,7 +41,15 @@ export const outboxHands = (now: () => { shop: TestApp; replay: Replay; desk: Ca
       ...{ entryId: randomUUID(), ...asked, ...change },
     })
   }
+  /** Withdraws what other tests have left waiting. */
+  const nothingDue = () =>
+    now().shop.parts.prisma.message.updateMany({
+      where: { state: 'waiting' },
+      data: { state: 'withdrawn', endedAt: new Date(demoNow), linkSecret: null },
+    })
   return {
+    deliver: () => now().shop.deliver(),
+    nothingDue,
     listed,
     customerOf,
     shownOrder,
