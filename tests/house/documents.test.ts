@@ -3,7 +3,8 @@ import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { isWritten, repositoryFiles, root, textOf } from './repository-files.ts'
 
-const documents = repositoryFiles().filter(
+const files = repositoryFiles()
+const documents = files.filter(
   (file) => file === 'README.md' || file === 'DEVELOPERS.md' || /^docs\/.*\.md$/.test(file),
 )
 const scripts = new Set(Object.keys(JSON.parse(textOf('package.json')).scripts))
@@ -46,6 +47,27 @@ describe('the documents', () => {
     expect(brokenLinks('docs/x.md', '[a](nowhere.md#part) [b](testing.md) [c](https://example.com)')).toEqual(
       ['nowhere.md'],
     )
+  })
+})
+
+/** The tests that a table of settled lines names and that are not there, and the lines that have two rows. */
+const faultsOfTable = (text: string): string[] => {
+  const tests = [...text.matchAll(/`([^`\s*]+\.test\.tsx?)`/g)].map(([, name = '']) => name)
+  const rows = [...text.matchAll(/^\| ([A-Z]+\d+) \|/gm)].map(([, line = '']) => line)
+  return [
+    ...tests.filter((name) => !files.some((file) => `/${file}`.endsWith(`/${name}`))),
+    ...rows.filter((line, index) => rows.indexOf(line) !== index),
+  ]
+}
+
+describe('the trials', () => {
+  it('name only tests that exist, and each line once', () => {
+    expect(faultsOfTable(textOf('docs/trials.md'))).toEqual([])
+  })
+
+  it('would be caught with a planted test or line', () => {
+    const planted = '| S1 | x | `tests/house/documents.test.ts`, `lost.test.ts` |\n| S1 | y | |\n| S2 | z | |'
+    expect(faultsOfTable(planted)).toEqual(['lost.test.ts', 'S1'])
   })
 })
 
