@@ -19,8 +19,11 @@ export type Fuzzed = {
   readonly statuses: ReadonlyMap<number, number>
   /** The ids of all entries that were accepted. */
   readonly accepted: readonly string[]
-  /** Operations that were answered with success at least once. */
+  /** Every operation of the document, and those that were answered with success at least once. */
+  readonly operations: readonly string[]
   readonly reached: ReadonlySet<string>
+  /** Each operation with each role that called it: `getOrder as nobody`. */
+  readonly called: ReadonlySet<string>
   readonly slowestMs: number
 }
 
@@ -57,6 +60,7 @@ export const fuzz = async (
   const statuses = new Map<number, number>()
   const accepted: string[] = []
   const reached = new Set<string>()
+  const called = new Set<string>()
   let slowest = 0
 
   const learn = (operation: Operation, reply: FuzzReply): void => {
@@ -81,6 +85,7 @@ export const fuzz = async (
     const role = roleOf(chance.happens(0.8) ? rolesFor(operation.access) : roleNames, chance.word())
     const drawing = { chance, known, now: target.now, path: operation.path }
     const made = makeRequest(drawing, operation, role, { of: (path) => files.get(nounOfCsv(path)) })
+    called.add(calledAs(operation.operationId, role))
     const cookies = await callers.cookiesOf(role)
     const cookie = cookies.length > 0 ? { cookie: cookies.join('; ') } : {}
     const request = { ...made, headers: { ...cookie, ...made.headers } }
@@ -97,8 +102,13 @@ export const fuzz = async (
     }
     if (number % 100 === 0) say(`requests ${number} of ${requests}, faults ${faults.length}`)
   }
-  return { faults, statuses, accepted, reached, slowestMs: slowest }
+  return {
+    ...{ faults, statuses, accepted, reached, called, slowestMs: slowest },
+    operations: operations.map(({ operationId }) => operationId),
+  }
 }
+
+export const calledAs = (operationId: string, role: RoleName): string => `${operationId} as ${role}`
 
 const roleOf = (roles: readonly RoleName[], word: number): RoleName => roles[word % roles.length] ?? 'nobody'
 

@@ -146,6 +146,8 @@ const hostileHeader = (chance: Chance): Record<string, string> =>
     { 'accept-encoding': 'gzip;q=0, *;q=0.5' },
     { 'x-forwarded-for': '127.0.0.1, \u00ff' },
     { range: 'bytes=0-,0-,0-' },
+    { range: 'bytes=99999999-' },
+    { 'if-unmodified-since': 'Thu, 01 Jan 1970 00:00:00 GMT' },
     { cookie: `bayledger-desk=${'a'.repeat(4_000)}; bayledger-bay=%00; bayledger-device=%E0%A4%A` },
     { 'x-long': 'h'.repeat(20_000) },
     { expect: '100-continue' },

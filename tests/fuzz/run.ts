@@ -7,7 +7,8 @@ import { freePort } from '@bayledger/db/embedded/postmaster'
 import { startEmbeddedPostgres } from '@bayledger/db/embedded/start'
 import { withClient } from '@bayledger/db/with-client'
 import { shopId } from '../../prisma/seeds/demo/places.ts'
-import { fuzz } from './fuzz.ts'
+import { roleNames } from './callers.ts'
+import { calledAs, fuzz } from './fuzz.ts'
 
 /**
  * `npm run -s fuzz -- --requests 20000 --seed 1`: the product as `npm start` runs it, with the demo shop, gets requests that
@@ -31,6 +32,8 @@ const seed = wholeNumber('seed')
 /** The heap may hold so much; what all of the process takes must stay below the second figure. In megabytes. */
 const heapMegabytes = 384
 const mostMegabytes = 1_000
+/** With so many requests each operation has its turn. */
+const enoughForAll = 5_000
 
 const built = spawnSync(
   join('node_modules', '.bin', 'turbo'),
@@ -73,7 +76,7 @@ try {
     console.log(words)
   }
   let megabytes = 0
-  const { faults, statuses, accepted, reached, slowestMs } = await fuzz(
+  const { faults, statuses, accepted, operations, reached, called, slowestMs } = await fuzz(
     { address: `http://localhost:${port}`, ownerUrl: postgres.ownerUrl, now: Date.now, ...(await shopOf()) },
     {
       requests,
@@ -86,6 +89,13 @@ try {
     },
   )
   for (const [status, count] of [...statuses].toSorted()) console.log(`  ${status} answered ${count} times`)
+  console.log(
+    `operations ${operations.length}, called by ${roleNames.map((role) => `${role} ${operations.filter((one) => called.has(calledAs(one, role))).length}`).join(', ')}`,
+  )
+  const uncalled = operations.filter((one) => !roleNames.some((role) => called.has(calledAs(one, role))))
+  if (requests >= enoughForAll && uncalled.length > 0) problem(`never called: ${uncalled.join(', ')}`)
+  const refused = operations.filter((one) => !reached.has(one))
+  console.log(`never answered with success: ${refused.length === 0 ? 'none' : refused.join(', ')}`)
   console.log(
     `entries accepted ${accepted.length}, operations that were answered with success ${reached.size}, slowest ${Math.round(slowestMs)} ms, memory at most ${megabytes} MB`,
   )

@@ -87,12 +87,8 @@ const translated = (error: FastifyError | Error, codeOf: CodeOfConstraint): AppE
     )
   const broken = constraintProblem(error, codeOf)
   if (broken) return broken
-  if (status === 400)
-    return new AppError(
-      { code: 'REQUEST_UNREADABLE' },
-      {
-        cause: error,
-      },
-    )
+  // 412 and 416: a condition or a range that fits no page of ours.
+  if (status === 400 || status === 412 || status === 416)
+    return new AppError({ code: 'REQUEST_UNREADABLE' }, { cause: error })
   return null
 }
