@@ -1,6 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises'
-import { people } from '../../../prisma/seeds/demo/people.ts'
 import { sideOf } from '../../support/write-entry.ts'
+import { askDesk, signInAtDesk } from '../support/desk.ts'
 
 /** People who write and read at a shop, whatever befalls it. */
 export type Load = {
@@ -31,42 +31,19 @@ export const openLoad = (ports: readonly number[], orders: readonly string[]): L
   const wrong: string[] = []
   let session: Promise<string> | null = null
 
-  const call = async (port: number, path: string, cookie: string, body?: object): Promise<Response> =>
-    fetch(`http://localhost:${port}${path}`, {
-      method: body === undefined ? 'GET' : 'POST',
-      headers: {
-        'sec-fetch-site': 'same-origin',
-        'bayledger-face': 'desk',
-        cookie,
-        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-      },
-      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-      signal: AbortSignal.timeout(patienceMs),
-    })
-
-  const signIn = async (port: number): Promise<string> => {
-    const { signInName: name, password } = people.marguerite
-    const reply = await call(port, '/api/sessions/desk', '', { name, password })
-    await reply.arrayBuffer()
-    if (reply.status !== 201) throw new TypeError(`nobody can sign in: ${reply.status}`)
-    return reply.headers
-      .getSetCookie()
-      .map((cookie) => cookie.split(';')[0])
-      .join('; ')
-  }
-
   /** The parsed answer of 200; `null` where it could not work and said so. */
   const ask = async (port: number, path: string, body?: object): Promise<unknown> => {
     let cookie: string
     try {
-      session ??= signIn(port)
+      session ??= signInAtDesk(port, { patienceMs })
       cookie = await session
     } catch {
       session = null
       return null
     }
     try {
-      const reply = await call(port, path, cookie, body)
+      const method = body === undefined ? 'GET' : 'POST'
+      const reply = await askDesk(port, cookie, { method, path, body, patienceMs })
       const text = await reply.text()
       if (reply.status === 200) return JSON.parse(text)
       if (reply.status === 401) session = null

@@ -9,10 +9,10 @@ import { faultLine } from '../../../apps/api/src/proof/finding.ts'
 import { verifyDatabase } from '../../../apps/api/src/proof/verify-database.ts'
 import { noteLoaded } from '../../../apps/api/src/seed-shop.ts'
 import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
-import { people } from '../../../prisma/seeds/demo/people.ts'
 import { demoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { openOrderWriter } from '../../support/order-in-flight.ts'
 import { sideOf } from '../../support/write-entry.ts'
+import { openDesk } from './desk.ts'
 import { type ServiceProcess, serviceProcess } from './service-process.ts'
 
 export type FaultOrder = { readonly orderId: string; readonly stage: 'arrival' | 'work' }
@@ -60,33 +60,9 @@ export const startFaultShop = async (database: {
   await service.start()
   const verifying = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
 
-  const call = async (method: string, path: string, cookie: string, body?: object) => {
-    const reply = await fetch(`http://localhost:${service.port}${path}`, {
-      method,
-      headers: {
-        'sec-fetch-site': 'same-origin',
-        'bayledger-face': 'desk',
-        cookie,
-        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-      },
-      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-    })
-    if (!reply.ok) throw new Error(`${method} ${path}: ${reply.status} ${await reply.text()}`)
-    return reply
-  }
-  let session: Promise<string> | null = null
-  const signIn = async (): Promise<string> => {
-    const { signInName: name, password } = people.marguerite
-    const reply = await call('POST', '/api/sessions/desk', '', { name, password })
-    return reply.headers
-      .getSetCookie()
-      .map((cookie) => cookie.split(';')[0])
-      .join('; ')
-  }
-  const ask = async (method: string, path: string, body?: object) => {
-    session ??= signIn()
-    return (await call(method, path, await session, body)).json()
-  }
+  const desk = openDesk(service.port)
+  const ask = async <T>(method: string, path: string, body?: object): Promise<T> =>
+    (await desk(method, path, body)) as T
 
   const append = async <K extends Kind>(
     orderId: string,
@@ -97,7 +73,8 @@ export const startFaultShop = async (database: {
     const id = crypto.randomUUID()
     const writtenAt = new Date().toISOString()
     const entry = { id, orderId, kind, version: versionOf(kind), payload, writtenAt, restsOn: [] }
-    return (await ask('POST', '/api/entries', { entries: [entry], sides })).results
+    const sent = { entries: [entry], sides }
+    return (await ask<{ results: AppendResult[] }>('POST', '/api/entries', sent)).results
   }
 
   return {
@@ -135,9 +112,10 @@ export const startFaultShop = async (database: {
         await append(orderId, 'order.withdrawn', { reason: 'opened-twice', words: words.digest }, [words])
     },
     enrollmentCode: async () =>
-      (await ask('POST', '/api/enrollment-codes', { locationId: demo.home.id })).code,
-    entriesOf: async (orderId) => (await ask('GET', `/api/orders/${orderId}`)).entries,
-    tray: async () => (await ask('GET', '/api/refused-entries')).refused,
+      (await ask<{ code: string }>('POST', '/api/enrollment-codes', { locationId: demo.home.id })).code,
+    entriesOf: async (orderId) =>
+      (await ask<{ entries: SentEntry[] }>('GET', `/api/orders/${orderId}`)).entries,
+    tray: async () => (await ask<{ refused: RefusedEntry[] }>('GET', '/api/refused-entries')).refused,
     verify: async () => {
       const places = { dataFolder: data, digestFolder: join(data, 'digests') }
       return (await verifyDatabase(verifying, places, () => undefined)).faults.map(faultLine)

@@ -57,9 +57,12 @@ it.each([
   ['if-match', '"99999999999999999999"'],
   ['if-unmodified-since', 'Thu, 01 Jan 1970 00:00:00 GMT'],
   ['range', 'bytes=99999999-'],
-])('answers a page that is asked for by a %s which it does not fit as a problem of ours', async (name, value) => {
-  for (const path of ['/desk/orders/1', '/assets/desk-1a2b.js']) {
-    const reply = await app.inject({ url: path, headers: { [name]: value } })
-    expect([reply.statusCode, reply.json().code], path).toEqual([400, 'REQUEST_UNREADABLE'])
-  }
-})
+])(
+  'answers a page that is asked for by a %s which it does not fit as a problem of ours',
+  async (name, value) => {
+    for (const path of ['/desk/orders/1', '/assets/desk-1a2b.js']) {
+      const reply = await app.inject({ url: path, headers: { [name]: value } })
+      expect([reply.statusCode, reply.json().code], path).toEqual([400, 'REQUEST_UNREADABLE'])
+    }
+  },
+)

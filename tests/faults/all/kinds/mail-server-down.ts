@@ -1,8 +1,8 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import { withClient } from '@bayledger/db/with-client'
 import type { Client } from 'pg'
-import { people } from '../../../../prisma/seeds/demo/people.ts'
 import { mailServer } from '../../../support/mail-server.ts'
+import { type Desk, openDesk } from '../../support/desk.ts'
 import type { FaultKind } from '../fault-kind.ts'
 import { nothingJudged } from '../judge.ts'
 import { untilReady } from '../ready.ts'
@@ -24,7 +24,7 @@ export const mailServerDown: FaultKind = {
     const shop = await startShop(from, {
       environment: { SMTP_URL: mail.url, MAIL_FROM: 'desk@tamber.example' },
     })
-    const desk = await signedIn(shop.service.port)
+    const desk = openDesk(shop.service.port)
     await agree(desk, from)
     const sent = new Set<string>()
     return {
@@ -74,37 +74,11 @@ export const mailServerDown: FaultKind = {
   },
 }
 
-type Desk = (method: string, path: string, body?: object, version?: number) => Promise<Response>
-
-const signedIn = async (port: number): Promise<Desk> => {
-  let cookie = ''
-  const desk: Desk = async (method, path, body, version) => {
-    const reply = await fetch(`http://localhost:${port}${path}`, {
-      method,
-      headers: {
-        'sec-fetch-site': 'same-origin',
-        'bayledger-face': 'desk',
-        cookie,
-        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-        ...(version === undefined ? {} : { 'if-match': `"${version}"` }),
-      },
-      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-    })
-    if (!reply.ok) throw new Error(`${method} ${path}: ${reply.status} ${await reply.text()}`)
-    return reply
-  }
-  const { signInName: name, password } = people.marguerite
-  const reply = await desk('POST', '/api/sessions/desk', { name, password })
-  cookie = reply.headers
-    .getSetCookie()
-    .map((one) => one.split(';')[0])
-    .join('; ')
-  return desk
-}
-
 /** The customer of the orders, who is the same one, agrees to letters. */
 const agree = async (desk: Desk, { orders: [order = ''] }: ShopFolder): Promise<void> => {
-  const { customer } = await (await desk('GET', `/api/orders/${order}`)).json()
+  const { customer } = (await desk('GET', `/api/orders/${order}`)) as {
+    customer: { readonly customerId: string; readonly version: number }
+  }
   const { customerId, version, ...content } = customer
   await desk(
     'PUT',
@@ -116,7 +90,8 @@ const agree = async (desk: Desk, { orders: [order = ''] }: ShopFolder): Promise<
 
 const send = async (desk: Desk, orderId: string): Promise<string> => {
   const asked = { purpose: 'estimate', channel: 'email', inQuietHours: true, entryId: crypto.randomUUID() }
-  return (await (await desk('POST', `/api/orders/${orderId}/messages`, asked)).json()).messageId
+  const sent = (await desk('POST', `/api/orders/${orderId}/messages`, asked)) as { messageId: string }
+  return sent.messageId
 }
 
 /** Whatever waits is due again, and no other process has it, as some minutes later. The service does not run. */
