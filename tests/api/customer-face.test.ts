@@ -74,6 +74,7 @@ describe('a customer link', () => {
       },
     ])
     expect(body.silent).toEqual({ RR: 3 })
+    expect(body.lacks).toEqual([{ wheel: 'RR', words: expect.stringContaining('Colder air took 2.2 psi.') }])
     expect(body.technicianDiffers).toBe(false)
     expect(body.estimate.totalCents).toBe(20_340)
     expect(body.gauges.RR).toMatchObject({ value: 32.7, unit: 'psi', labelPsi: 35 })

@@ -99,6 +99,10 @@ describe('a vehicle’s own page', () => {
     const right = page.readings.filter(({ wheel }: { wheel: string }) => wheel === 'RR')
     expect(right[0].psi - right[1].psi).toBeCloseTo(6, 5)
     expect(right[0].comparedPsi).toBeGreaterThan(right[0].psi)
+    // Nobody knew how warm it was when the tires were set.
+    expect(page.lacks.wheels).toEqual([
+      { wheel: 'RR', words: expect.stringContaining('How much of that is colder air is not known') },
+    ])
     // 49 CFR 571.138 S4.2(a): 25 percent under the label's figure, or the floor of the tire's class.
     expect(page.warnAt.front).toBeGreaterThan(0.749 * page.label.front)
   })

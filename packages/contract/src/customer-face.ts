@@ -56,6 +56,8 @@ export const CustomerOrder = z.strictObject({
       labelPsi: z.nullable(z.number()),
     }),
   ),
+  /** At the wheels that a finding names: what the tire lacks, and how much of it is colder air or lost air. */
+  lacks: z.array(z.strictObject({ wheel: z.enum(['LF', 'RF', 'RR', 'LR', 'SP']), words: z.string() })),
   /** At the wheels that a finding names: how often the sensor was tried that gave no answer. */
   silent: z.partialRecord(z.enum(['LF', 'RF', 'RR', 'LR', 'SP']), z.int()),
   estimate: z.nullable(

@@ -42,6 +42,9 @@ export const TimedReading = z.strictObject({
 })
 export type TimedReading = z.infer<typeof TimedReading>
 
+/** What a tire lacked when the vehicle last came, in words: how much of it is colder air, and how much is lost. */
+export const WheelLack = z.strictObject({ wheel: WheelPosition, words: z.string() })
+
 /** A sensor that this shop fitted. */
 export const FittedSensor = z.strictObject({
   number: z.string(),
@@ -66,6 +69,8 @@ export const VehiclePage = z.strictObject({
   visits: z.array(PastVisit),
   offers: z.array(OpenOffer),
   readings: z.array(TimedReading),
+  /** Of the newest visit on which a tire was gauged; `null` where there is none. */
+  lacks: z.nullable(z.strictObject({ number: z.string(), at: Instant, wheels: z.array(WheelLack) })),
   /** The sensors that we fitted last at each wheel. */
   fitted: z.array(FittedSensor),
   /** By axle, psi: the label's figure and where the light comes on; `null` where no sheet says. */

@@ -21,6 +21,8 @@ export type CustomerPageWording = {
   }
   readonly measured: {
     readonly caption: string
+    /** Before what is said of one wheel: its name. */
+    readonly at: (name: string) => string
     readonly label: (psi: number | null) => string
     /** A sensor that was tried so often and gave no answer; short, at the wheel in the drawing. */
     readonly silent: (tries: number) => string

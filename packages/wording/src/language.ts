@@ -34,6 +34,7 @@ import type { ReportWording } from './report/report.ts'
 import type { ReportsWording } from './reports.ts'
 import type { ScreensWording } from './screens.ts'
 import type { SeveritiesWording } from './severities.ts'
+import type { ShortfallsWording } from './shortfalls.ts'
 import type { StepsWording } from './steps.ts'
 import type { TirePrintsWording } from './tire-prints.ts'
 import type { UnsoldOffersWording } from './unsold-offers.ts'
@@ -82,6 +83,7 @@ export type CustomerLanguage = {
   readonly reports: ReportsWording
   readonly screens: ScreensWording
   readonly severities: SeveritiesWording
+  readonly shortfalls: ShortfallsWording
   readonly steps: Pick<StepsWording, 'does'>
   readonly tirePrints: TirePrintsWording
   readonly verdicts: VerdictsWording

@@ -1,3 +1,4 @@
+import { type WheelShortfall, wheelShortfalls } from '@bayledger/reckoning/diagnosis/facts/wheel-shortfall'
 import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 import { airPressureAtAltitude } from '@bayledger/reckoning/pressure/air-pressure'
 import { shiftPressure } from '@bayledger/reckoning/pressure/shift-pressure'
@@ -8,6 +9,7 @@ import { inKelvin } from '@bayledger/reckoning/units/temperature-units'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { OrderState } from '../state.ts'
 import { answerTo, isLook, newestBundles } from './answers.ts'
+import { evidenceOf } from './evidence-of.ts'
 import { type Air, airGauged, airSet } from './history-of.ts'
 import { type BundleNamed, namedBundle } from './named.ts'
 
@@ -46,6 +48,8 @@ export type Visit = {
   readonly cause: { readonly code: FindingCode; readonly wheels: readonly WheelPosition[] } | null
   readonly offers: readonly PastOffer[]
   readonly readings: readonly PastReading[]
+  /** What each tire lacked as it came. */
+  readonly shortfalls: readonly WheelShortfall[]
   readonly fitted: readonly {
     readonly wheel: WheelPosition
     readonly sensorId: string
@@ -83,6 +87,7 @@ export const visitOf = (state: OrderState): Visit | null => {
       ...readingOf(wheel, 'received', airGauged(state, wheel, 'arrival')),
       ...readingOf(wheel, 'left', airGauged(state, wheel, 'closing') ?? airSet(state.work[wheel]?.pressure)),
     ]),
+    shortfalls: wheelShortfalls(evidenceOf(state, null)),
     fitted: readingOrder.flatMap((wheel) => {
       const fitted = state.work[wheel]?.fitted
       return fitted ? [{ wheel, sensorId: fitted.sensorId, at: fitted.written.writtenAt }] : []

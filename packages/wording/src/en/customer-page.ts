@@ -1,3 +1,4 @@
+import { capitalized } from '../capitalized.ts'
 import type { CustomerPageWording } from '../customer-page.ts'
 import { lightWasOff } from './lights.ts'
 
@@ -51,6 +52,7 @@ export const customerPage: CustomerPageWording = {
   measured: {
     caption:
       'The air in each tire when your vehicle came in, and what the label in the door asks for, in psi. The drawing is seen from above, front at the top: LF is the left front wheel, RF the right front, LR the left rear, RR the right rear, SP the spare.',
+    at: (name) => `${capitalized(name)}:`,
     label,
     silent,
     wheel: ({ name, mark, pressure, labelPsi, silent: tries }) =>

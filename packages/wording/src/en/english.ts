@@ -37,6 +37,7 @@ import { reportCheck } from './report-check.ts'
 import { reports } from './reports.ts'
 import { screens } from './screens.ts'
 import { severities } from './severities.ts'
+import { shortfalls } from './shortfalls.ts'
 import { steps } from './steps.ts'
 import { tirePrints } from './tire-prints.ts'
 import { unsoldOffers } from './unsold-offers.ts'
@@ -81,6 +82,7 @@ export const english: Language = {
   reports,
   screens,
   severities,
+  shortfalls,
   steps,
   bundles,
   customerCautions,

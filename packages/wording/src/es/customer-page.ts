@@ -1,3 +1,4 @@
+import { capitalized } from '../capitalized.ts'
 import type { CustomerPageWording } from '../customer-page.ts'
 import { lightWasOff } from './lights.ts'
 
@@ -51,6 +52,7 @@ export const customerPage: CustomerPageWording = {
   measured: {
     caption:
       'El aire de cada llanta cuando llegó su vehículo, y lo que pide la etiqueta de la puerta, en psi. El dibujo se ve desde arriba, con el frente arriba: LF es la rueda delantera izquierda, RF la delantera derecha, LR la trasera izquierda, RR la trasera derecha y SP la de repuesto.',
+    at: (name) => `${capitalized(name)}:`,
     label,
     silent,
     wheel: ({ name, mark, pressure, labelPsi, silent: tries }) =>

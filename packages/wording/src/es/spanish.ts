@@ -28,6 +28,7 @@ import { reportCheck } from './report-check.ts'
 import { reports } from './reports.ts'
 import { screens } from './screens.ts'
 import { severities } from './severities.ts'
+import { shortfalls } from './shortfalls.ts'
 import { steps } from './steps.ts'
 import { tirePrints } from './tire-prints.ts'
 import { verdicts } from './verdicts.ts'
@@ -66,6 +67,7 @@ export const spanish: CustomerLanguage = {
   reports,
   screens,
   severities,
+  shortfalls,
   steps,
   tirePrints,
   verdicts,

@@ -9,6 +9,7 @@ import { bundleTotals, type MoneySides } from '@bayledger/ledger/questions/money
 import { nextSteps } from '@bayledger/ledger/questions/next-steps'
 import { confirmedDiagnosis, toldFindings } from '@bayledger/ledger/questions/told-findings'
 import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
+import { wheelShortfalls } from '@bayledger/reckoning/diagnosis/facts/wheel-shortfall'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { remedyLines } from '@bayledger/report/compose/found-parts'
 import { canDrive } from '@bayledger/report/compose/verdicts'
@@ -16,6 +17,7 @@ import type { CustomerLanguage } from '@bayledger/wording/language'
 import { nextStepWords } from '@bayledger/wording/next-steps'
 import { photoSubject } from '@bayledger/wording/photos'
 import { whenWords } from '@bayledger/wording/ready'
+import { shortfallWords } from '@bayledger/wording/shortfalls'
 import { type ShownEstimate, shownEstimate } from '@bayledger/wording/shown-estimate'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 
@@ -63,6 +65,7 @@ export const presentCustomerOrder = (
       return pressure ? [[wheel, { ...pressure, labelPsi: placardPsi(state, wheel) }]] : []
     }),
   ),
+  lacks: presentLacks(state, context.language),
   silent: presentSilent(state),
   estimate: presentEstimate(state, money, context.language),
   photos: presentPhotos(state, context),
@@ -124,6 +127,15 @@ const presentFindings = (
       .filter((danger) => danger.finding === finding && danger.isOpen)
       .flatMap((danger) => remedyLines(danger, { language, money })),
   }))
+}
+
+/** Only where it is known: that a temperature is missing helps no customer. */
+const presentLacks = (state: OrderState, { shortfalls }: CustomerLanguage): CustomerOrder['lacks'] => {
+  const { diagnosis } = state
+  const named = new Set(toldFindings(state).flatMap(({ finding }) => finding.wheels))
+  return (diagnosis ? wheelShortfalls(diagnosis.evidence) : [])
+    .filter(({ wheel, why }) => named.has(wheel) && typeof why !== 'string')
+    .map((shortfall) => ({ wheel: shortfall.wheel, words: shortfallWords(shortfalls, shortfall) }))
 }
 
 /** The proof of a sensor that does not work, at its wheel. */

@@ -5,6 +5,7 @@ import { placardOf, type SpecificationSheet, tiresOf } from '@bayledger/reckonin
 import { inKilopascals, kilopascalsIn } from '@bayledger/reckoning/units/pressure-units'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
+import { shortfallWords } from '@bayledger/wording/shortfalls'
 import { wheelList } from '@bayledger/wording/wheels'
 import type { VisitRow } from './store.ts'
 
@@ -38,6 +39,25 @@ export const presentOffer = (
   answeredAt,
   totalCents,
 })
+
+/** What each tire lacked at the newest visit on which one was gauged. `visits`: newest first. */
+export const presentLacks = (
+  visits: readonly Visit[],
+  numberOf: (visit: Visit) => string,
+): VehiclePage['lacks'] => {
+  const at = (visit: Visit) => visit.readings.find(({ when }) => when === 'received')?.at
+  const last = visits.find((visit) => at(visit) !== undefined)
+  const gaugedAt = last && at(last)
+  if (last === undefined || gaugedAt === undefined) return null
+  return {
+    number: numberOf(last),
+    at: gaugedAt,
+    wheels: last.shortfalls.map((shortfall) => ({
+      wheel: shortfall.wheel,
+      words: shortfallWords(english.shortfalls, shortfall),
+    })),
+  }
+}
 
 /** The label's figures and the warning points, psi; `null` where no sheet has them. */
 export const pressuresOf = (sheet: SpecificationSheet | undefined): Pick<VehiclePage, 'label' | 'warnAt'> => {

@@ -15,7 +15,7 @@ import { movesAt } from '../entries/service/moves-at.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
 import { getSettings } from '../settings/service.ts'
 import { getVehicle } from '../vehicles/service.ts'
-import { presentOffer, presentVisit, pressuresOf } from './present.ts'
+import { presentLacks, presentOffer, presentVisit, pressuresOf } from './present.ts'
 import { listVisits } from './store.ts'
 
 /**
@@ -76,6 +76,7 @@ export const getVehiclePage = async (
     readings: visits
       .flatMap((visit) => visit.readings.map((reading) => ({ number: numberOf(visit), ...reading })))
       .toSorted((one, other) => one.at.localeCompare(other.at)),
+    lacks: presentLacks(visits, numberOf),
     fitted: visits.flatMap((visit) =>
       visit.fitted.flatMap((fitted) => {
         if (seen.has(fitted.wheel)) return []

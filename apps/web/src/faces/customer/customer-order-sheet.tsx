@@ -167,6 +167,12 @@ const markAt = (
   return { shape: told[severity].mark, word: isSensor ? says.sensorMark : says.marks[severity] }
 }
 
+/** Not at a wheel of which only the sensor is wrong: there a pressure would read as what is wrong. */
+const lacksOf = ({ lacks, findings }: CustomerOrder): CustomerOrder['lacks'] =>
+  lacks.filter(({ wheel }) =>
+    findings.some(({ code, wheels }) => wheels.includes(wheel) && !isAboutTheSensor(code)),
+  )
+
 /** Each tire's pressure as received, against the door label, and at its wheel what proves that a sensor does not work. */
 function Measured({ order }: { order: CustomerOrder }) {
   const { customerPage: says, wheels: wheelsWording } = useWords()
@@ -208,6 +214,11 @@ function Measured({ order }: { order: CustomerOrder }) {
     <figure className="customer-measured">
       <PlanDrawing wheels={wheels} />
       <figcaption className="quiet">{says.measured.caption}</figcaption>
+      {lacksOf(order).map(({ wheel, words }) => (
+        <p key={wheel}>
+          <strong>{says.measured.at(wheelsWording.names[wheel])}</strong> {words}
+        </p>
+      ))}
     </figure>
   )
 }

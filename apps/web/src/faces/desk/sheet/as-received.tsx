@@ -16,6 +16,7 @@ import { FoldingSection } from '../../../ui/folding-section.tsx'
 import { Line, Lines } from '../../../ui/section.tsx'
 import type { OrderPart } from './order-part.ts'
 import { settledArrival } from './settled.ts'
+import { ShortfallLines } from './shortfall/lazy-shortfall-lines.tsx'
 import './as-received.css'
 import { pressureText } from '../../../lib/format.ts'
 
@@ -50,6 +51,7 @@ export function AsReceived({ order }: OrderPart) {
                 : 'not checked'}
             </Line>
           </Lines>
+          <ShortfallLines order={order} />
           {readingOrder
             .flatMap((wheel) => wornTireWords(tirePrints, wheel, wearAt(state, wheel)))
             .map((sentence) => (

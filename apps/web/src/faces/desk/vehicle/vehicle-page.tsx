@@ -72,6 +72,7 @@ function OneVehicle({ page }: { page: VehiclePage }) {
           <PlanDrawing wheels={wheelsOf(page, clock)} />
           <PressureChart readings={page.readings} warnAt={page.warnAt} asOf={asOf} clock={clock} />
         </div>
+        <Lacks page={page} clock={clock} />
       </Section>
       <Section title="Our sensors">
         {page.fitted.length === 0 ? (
@@ -178,6 +179,23 @@ function Offers({ page: { offers, asOf }, clock }: { page: VehiclePage; clock: C
       </Lines>
       <p className="quiet">At the prices of that day, with tax.</p>
     </Section>
+  )
+}
+
+/** What colder air took from each tire and what is lost, as the vehicle last came. */
+function Lacks({ page: { lacks, asOf }, clock }: { page: VehiclePage; clock: Clock }) {
+  if (lacks === null || lacks.wheels.length === 0) return null
+  return (
+    <>
+      <p className="quiet">{`As it came, ${lacks.number}, ${day(lacks.at, asOf, clock)}:`}</p>
+      <Lines>
+        {lacks.wheels.map(({ wheel, words }) => (
+          <Line key={wheel} name={wheelNames[wheel]}>
+            {words}
+          </Line>
+        ))}
+      </Lines>
+    </>
   )
 }
 
