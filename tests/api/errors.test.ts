@@ -267,6 +267,24 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
     const { customerId } = await madeCustomer()
     return mergeCustomers(customerId, customerId)
   },
+  ERASURE_REFUSED: async () => {
+    const { customer: person } = (await desk.get(`/api/orders/${orderId}`).expect(200)).body
+    const body = { reason: 'asked', identity: 'in-person' }
+    return owner.post(`/api/customers/${person.customerId}/erasure`, body)
+  },
+  CUSTOMER_ERASED: async () => {
+    const { customerId } = await madeCustomer()
+    const path = `/api/customers/${customerId}`
+    await owner.post(`${path}/erasure`, { reason: 'asked', identity: 'in-person' }).expect(201)
+    return desk.put(path, customer, { 'if-match': '"2"' })
+  },
+  HOLD_NOT_FOUND: () => owner.post(`/api/holds/${randomUUID()}/lift`),
+  HOLD_NOT_CHANGED: async () => {
+    const { customerId } = await madeCustomer()
+    const hold = { subject: 'customer', subjectId: customerId, reason: 'A claim' }
+    await owner.post('/api/holds', hold).expect(201)
+    return owner.post('/api/holds', hold)
+  },
   MERGE_NOT_FOUND: () => desk.post(`/api/merges/${randomUUID()}/undo`),
   IDEMPOTENCY_KEY_MISSING: () => desk.post('/api/customers', customer),
   IDEMPOTENCY_KEY_REUSED: async () => {

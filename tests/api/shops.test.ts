@@ -89,6 +89,7 @@ describe('a shop beside another', () => {
       messageId: newId(),
       sessionId: newId(),
       mergeId: await mergeOfDemo(),
+      holdId: await holdOfDemo(),
       digest: '0'.repeat(64),
       piece: '0',
     }
@@ -207,6 +208,12 @@ const mergeOfDemo = async (): Promise<string> => {
   return body.mergeId
 }
 
+/** A legal hold of the other shop. */
+const holdOfDemo = async (): Promise<string> => {
+  const hold = { subject: 'customer', subjectId: shop.demo.customers[0]?.id, reason: 'A claim' }
+  return (await demoOwner.post('/api/holds', hold).expect(201)).body.holdId
+}
+
 /** A record of the other shop, as a page of its owner reads it. */
 const recordAt = async (path: string): Promise<{ id: string; content: object }> => {
   const { body } = await demoOwner.get(path.replace(/\/:id.*$/, '')).expect(200)
@@ -226,6 +233,8 @@ const bodyFor = (operationId: string): object => {
         mayCall: false,
         language: 'en',
       }
+    case 'erasePerson':
+      return { reason: 'asked', identity: 'in-person' }
     case 'enterFigure':
       return { entered: { figure: 'no-sensors', system: 'none' } }
     case 'verifyFigure':

@@ -49,6 +49,7 @@ beforeAll(async () => {
     messageId: randomUUID(),
     sessionId: randomUUID(),
     mergeId: randomUUID(),
+    holdId: randomUUID(),
     token: 'a'.repeat(32),
   }
   records = await recordsOf(await shop.desk('marguerite'))

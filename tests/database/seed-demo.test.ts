@@ -13,6 +13,7 @@ import { shopId } from '../../prisma/seeds/demo/places.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
 import { type YearOrder, yearOfOrders } from '../../prisma/seeds/year.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
+import { ownDigestPlaces } from '../support/digest-places.ts'
 import { noBackups } from '../support/no-backups.ts'
 import { alwaysSealsWith } from '../support/seals-with.ts'
 
@@ -50,6 +51,7 @@ beforeAll(async () => {
     live,
     carriers: noCarriers,
     backups: () => noBackups,
+    digestPlaces: ownDigestPlaces(),
   }
   load = () => loadDemo(parts, shopId)
   demo = await load()

@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs'
 import type { Server } from 'node:http'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
@@ -10,10 +11,12 @@ import { type Deps, forShop, type Parts, type Signing } from '../../apps/api/src
 import { hashPassword } from '../../apps/api/src/features/sessions/service/hash-password.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../apps/api/src/message-keeper.ts'
+import { keepPrivacy } from '../../apps/api/src/privacy-keeper.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { createTestDatabase, type Template } from './database.ts'
+import { ownDigestPlaces } from './digest-places.ts'
 import { noBackups } from './no-backups.ts'
 import { alwaysSealsWith } from './seals-with.ts'
 import { loadShopWithoutOrders } from './shop-without-orders.ts'
@@ -58,6 +61,8 @@ export type TestApp = {
   readonly tablet: () => Promise<TestTablet>
   /** One round of the outbox; gives how many messages were tried. */
   readonly deliver: () => Promise<number>
+  /** One round of what erases by itself. */
+  readonly erase: () => Promise<void>
   /** Another process on the same database writes something. */
   readonly writeElsewhere: () => Promise<void>
   /** Takes the database away for good. */
@@ -120,6 +125,7 @@ export const startTestApp = async (
     live,
     carriers,
     backups: () => noBackups,
+    digestPlaces: ownDigestPlaces(),
   }
   const app = await buildApp({
     parts,
@@ -155,6 +161,10 @@ export const startTestApp = async (
       messageKeeper(parts, (_words, error) => {
         throw error
       }).deliver(),
+    erase: () =>
+      keepPrivacy(parts, (words, error) => {
+        throw error ?? new Error(words)
+      }).look(),
     writeElsewhere: async () => {
       const other = await startLiveHub(database.serviceUrl, () => undefined)
       other.wrote(demo.shop.id, 'tray')
@@ -177,6 +187,7 @@ export const startTestApp = async (
       await prisma.$disconnect()
       await pool.end()
       await database.drop()
+      rmSync(parts.digestPlaces.dataFolder, { recursive: true, force: true })
     },
   }
 }

@@ -15,6 +15,7 @@ import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { appendLine } from './append-line.ts'
+import { ownDigestPlaces } from './digest-places.ts'
 import { freeVehicles } from './free-vehicles.ts'
 import { freshCopy } from './fresh-copy.ts'
 import { noBackups } from './no-backups.ts'
@@ -65,6 +66,7 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     live,
     carriers: noCarriers,
     backups: () => noBackups,
+    digestPlaces: ownDigestPlaces(),
   }
   const left = new Map<string, readonly DemoLine[]>()
   const written = new Map<string, DemoLine>()

@@ -14,10 +14,12 @@ import { dayRoutes } from './features/day/routes.ts'
 import { deviceRoutes } from './features/devices/routes.ts'
 import { diagnosisRoutes } from './features/diagnoses/routes.ts'
 import { entryRoutes } from './features/entries/routes.ts'
+import { erasureRoutes } from './features/erasures/routes.ts'
 import { exportRoutes } from './features/exports/routes.ts'
 import { firstShopRoutes } from './features/first-shop/routes.ts'
 import { floorRoutes } from './features/floor/routes.ts'
 import { healthRoutes } from './features/health/routes.ts'
+import { holdRoutes } from './features/holds/routes.ts'
 import { importRoutes } from './features/imports/routes.ts'
 import { instrumentRoutes } from './features/instruments/routes.ts'
 import { linkRoutes } from './features/links/routes.ts'
@@ -179,6 +181,8 @@ const bindings = (parts: Parts) => [
   ...linkRoutes(parts),
   ...mergeRoutes,
   ...ownDataRoutes,
+  ...erasureRoutes,
+  ...holdRoutes,
   ...messageRoutes(parts),
   ...dayRoutes,
   ...exportRoutes,

@@ -4,6 +4,7 @@ import type { Pool } from 'pg'
 import type { Carriers } from './carriers/carrier.ts'
 import type { LiveHub } from './http/live.ts'
 import type { Moved } from './http/wake-message.ts'
+import type { DigestPlaces } from './proof/write-digest.ts'
 
 /** The only source of the present moment; tests pass their own. */
 export type Clock = { readonly now: () => Date }
@@ -39,6 +40,8 @@ export type Parts = {
   /** The ways by which messages leave the shop. */
   readonly carriers: Carriers
   readonly backups: () => BackupState
+  /** Where daily digests and notes of erasures lie, and the key that signs them. */
+  readonly digestPlaces: DigestPlaces
 }
 
 /** What a use case works with: the parts of the process, scoped to the shop of the request. */

@@ -17,6 +17,7 @@ import { closeInTime } from './http/patience.ts'
 import { tlsWith } from './http/tls.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
+import { keepPrivacy } from './privacy-keeper.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { listShopZones } from './proof/digest-notes.ts'
 import { rebuildAfterUpgrade } from './rebuild-after-upgrade.ts'
@@ -111,6 +112,7 @@ const assemble = async (
     sealing: await keptSealingKey(config.dataFolder),
     live,
     backups: backups.state,
+    digestPlaces: config,
     carriers: {
       email: config.mail && smtpCarrier(config.mail),
       text: config.textFolder === null ? null : folderCarrier(config.textFolder),
@@ -136,6 +138,11 @@ const assemble = async (
       'There are no backups: nobody has made a key for them yet. Run npm run backup:key, and read docs/backups.md.',
     )
   undo.push(() => messages.stop())
+  const privacy = keepPrivacy(parts, (words, error) => logger.error({ err: error }, words))
+  // Before anybody is answered: a restored database holds people who were erased since.
+  await privacy.look()
+  privacy.keep()
+  undo.push(() => privacy.stop())
   const observed = await observe(config, { pool, live }, say)
   undo.push(() => observed.stop())
   const app = await buildApp({

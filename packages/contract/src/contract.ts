@@ -14,9 +14,11 @@ import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey, tellU
 import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
 import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
+import { erasePerson, listErasures, previewErasure } from './erasures.ts'
 import { exports } from './exports.ts'
 import { getFirstShop, makeFirstShop } from './first-shop.ts'
 import { health, readiness } from './health.ts'
+import { liftHold, listHolds, placeHold } from './holds.ts'
 import { getImportProgress } from './imports.ts'
 import { instruments, instrumentsCsv, listTorquedWheels } from './instruments.ts'
 import { createLink, listLinks, revokeLink } from './links.ts'
@@ -144,6 +146,12 @@ export const contract = [
   mergeVehicles,
   listVehicleMerges,
   undoMerge,
+  previewErasure,
+  erasePerson,
+  listErasures,
+  listHolds,
+  placeHold,
+  liftHold,
   copyOwnData,
   listOwnDataCopies,
   createVehicle,

@@ -81,5 +81,5 @@ export const putCustomer = endpoint({
   params,
   body: CustomerContent,
   replies: { 200: Customer },
-  problems: ['CUSTOMER_NOT_FOUND', 'RECORD_MERGED'],
+  problems: ['CUSTOMER_NOT_FOUND', 'RECORD_MERGED', 'CUSTOMER_ERASED'],
 })

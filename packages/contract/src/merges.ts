@@ -54,7 +54,7 @@ export const mergeCustomers = endpoint({
   params: customer,
   body: z.strictObject({ ...other, take: z.array(CustomerField) }),
   replies: { 201: Merge },
-  problems: ['CUSTOMER_NOT_FOUND', 'RECORD_MERGED', 'MERGE_REFUSED'],
+  problems: ['CUSTOMER_NOT_FOUND', 'RECORD_MERGED', 'MERGE_REFUSED', 'CUSTOMER_ERASED'],
 })
 
 export const listCustomerMerges = endpoint({

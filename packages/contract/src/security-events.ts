@@ -24,6 +24,7 @@ export const securityEventKinds = [
   'tablet-put-out',
   'file-exported',
   'data-copied',
+  'person-erased',
   'link-withdrawn',
 ] as const
 export type SecurityEventKind = (typeof securityEventKinds)[number]

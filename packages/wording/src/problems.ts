@@ -118,6 +118,17 @@ export type ProblemValues = {
     readonly what: 'customer' | 'vehicle'
   }
   MERGE_NOT_FOUND: Nothing
+  /** Orders by their numbers; `null`: the customer themselves. */
+  ERASURE_REFUSED: {
+    readonly obstacles: readonly (
+      | { readonly why: 'held'; readonly order: string | null }
+      | { readonly why: 'open' | 'owed'; readonly order: string }
+      | { readonly why: 'on-tablet'; readonly order: string; readonly tablet: string }
+    )[]
+  }
+  CUSTOMER_ERASED: Nothing
+  HOLD_NOT_FOUND: Nothing
+  HOLD_NOT_CHANGED: { readonly why: 'held-before' | 'lifted-before' }
   /** Figures that may be right and are likely not: the fields that the writer is asked about. */
   VALUE_DOUBTFUL: { readonly fields: readonly string[] }
   IDEMPOTENCY_KEY_MISSING: Nothing

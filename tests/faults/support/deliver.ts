@@ -5,6 +5,7 @@ import { smtpCarrier } from '../../../apps/api/src/carriers/smtp-carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../../apps/api/src/message-keeper.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
+import { ownDigestPlaces } from '../../support/digest-places.ts'
 import { noBackups } from '../../support/no-backups.ts'
 import { alwaysSealsWith } from '../../support/seals-with.ts'
 
@@ -24,6 +25,7 @@ await messageKeeper(
     live: await startLiveHub(url, () => undefined),
     carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },
     backups: () => noBackups,
+    digestPlaces: ownDigestPlaces(),
   },
   (words, error) => console.error(words, error),
 ).deliver()

@@ -5,6 +5,7 @@ import { buildApp } from '../../../apps/api/src/app.ts'
 import { noCarriers } from '../../../apps/api/src/carriers/carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
+import { ownDigestPlaces } from '../../support/digest-places.ts'
 import { noBackups } from '../../support/no-backups.ts'
 import { alwaysSealsWith } from '../../support/seals-with.ts'
 
@@ -29,6 +30,7 @@ const app = await buildApp({
     live: await startLiveHub(url, () => undefined),
     carriers: noCarriers,
     backups: () => noBackups,
+    digestPlaces: ownDigestPlaces(),
   },
   logger: false,
   webFolder: null,

@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { findBackup } from '@bayledger/db/backup/backup-folder'
 import { readIdentities } from '@bayledger/db/backup/backup-key'
@@ -7,6 +8,7 @@ import { restoreBackup } from '@bayledger/db/backup/restore-backup'
 import { readConfig } from '../config.ts'
 import { faultLine } from '../proof/finding.ts'
 import { countsLine, judgeRestored } from './restored/judge-restored.ts'
+import { takeErasureNotes } from './restored/take-erasure-notes.ts'
 import { untilIn } from './restored/until-option.ts'
 
 /**
@@ -65,6 +67,8 @@ try {
   )
   const { verification, laterDigests } = judged
   for (const fault of verification.faults.slice(0, mostNamed)) say(faultLine(fault))
+  const notes = takeErasureNotes(config.digestFolder, join(to, 'digests'))
+  if (notes > 0) say(`${notes} people were erased after this backup; the first start erases them again.`)
   if (laterDigests > 0) say(`${laterDigests} daily digests are from later and lie in ${to}/digests-later`)
   say(`The shop is restored in ${to}. Start it: DATA_FOLDER=${to} npm start`)
   say(countsLine(verification))

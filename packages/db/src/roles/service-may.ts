@@ -22,6 +22,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   signing_keys: append,
   digests: append,
   erasures: ['select'],
+  legal_holds: edit,
   refused_entries: edit,
   second_person_proofs: append,
   device_keys: append,

@@ -3,6 +3,7 @@ import type { ProblemsWording, ProblemValues, RecordSubject } from '../problems.
 import { refusalWords } from '../refusals.ts'
 import { csvProblems } from './csv-problems.ts'
 import { doubts } from './doubts.ts'
+import { erasureProblems } from './erasure-problems.ts'
 import { gates } from './gates.ts'
 import { mergeProblems } from './merge-problems.ts'
 import { peopleProblems } from './people-problems.ts'
@@ -177,6 +178,7 @@ export const problems: ProblemsWording = {
   },
   ...signInProblems,
   ...peopleProblems,
+  ...erasureProblems,
   ...mergeProblems,
   SECOND_PERSON_REFUSED: {
     title: 'This person cannot be the second person here',

@@ -90,6 +90,8 @@ export const putCustomer = async (
     deps.clock.now(),
   )
   if (row) return presentCustomer(row)
+  const found = await store.findSurvivingCustomer(deps.prisma, deps.shopId, customerId)
+  if (found?.erasedAt) throw new AppError({ code: 'CUSTOMER_ERASED' })
   const current = await getCustomer(deps, customerId)
   throw current.customerId === customerId
     ? staleVersion('customer', current, content)

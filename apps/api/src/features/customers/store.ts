@@ -21,7 +21,7 @@ export const findSurvivingCustomer = async (tx: Tx, shopId: string, id: string) 
 export const listCustomers = (tx: Tx, shopId: string, after: { name: string; id: string } | null) =>
   tx.customer.findMany({
     where: {
-      ...{ shopId, survivorId: null },
+      ...{ shopId, survivorId: null, erasedAt: null },
       ...(after ? { OR: [{ name: { gt: after.name } }, { name: after.name, id: { gt: after.id } }] } : {}),
     },
     orderBy: [{ name: 'asc' }, { id: 'asc' }],
@@ -47,7 +47,7 @@ export const updateCustomer = async (
   at: Date,
 ): Promise<CustomerRow | null> => {
   const [row] = await tx.customer.updateManyAndReturn({
-    where: { shopId, id, version, survivorId: null },
+    where: { shopId, id, version, survivorId: null, erasedAt: null },
     data: { ...content, version: { increment: 1 }, updatedAt: at },
   })
   return row ?? null

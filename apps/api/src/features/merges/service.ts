@@ -38,6 +38,8 @@ export const merge = async (deps: Deps, actor: StaffActor, asked: Asked): Promis
     await store.lockRecords(tx, shopId, subject, [survivorId, mergedId])
     const survivor = await findUnmerged(tx, shopId, subject, survivorId)
     const merged = await findUnmerged(tx, shopId, subject, mergedId)
+    // Whoever is erased has no other record: what is made one with it would be erased too.
+    if (survivor.isErased || merged.isErased) throw new AppError({ code: 'CUSTOMER_ERASED' })
     if (survivor.version !== asked.version) throw staleVersion(subject, survivor.fields, null)
     if (merged.version !== asked.mergedVersion) throw staleVersion(subject, merged.fields, null)
     const changed = take.filter((field) => survivor.fields[field] !== merged.fields[field])

@@ -25,19 +25,20 @@ export const findRecord = async (
   shopId: string,
   subject: MergeSubject,
   id: string,
-): Promise<{ fields: Fields; survivorId: string | null; version: number } | null> => {
+): Promise<{ fields: Fields; survivorId: string | null; version: number; isErased: boolean } | null> => {
   const where = { shopId_id: { shopId, id } }
   if (subject === 'customer') {
     const row = await tx.customer.findUnique({ where })
     if (!row) return null
     const { name, phone, email, mayText, mayEmail, mayCall, language, survivorId, version } = row
-    return { fields: { name, phone, email, mayText, mayEmail, mayCall, language }, survivorId, version }
+    const fields = { name, phone, email, mayText, mayEmail, mayCall, language }
+    return { fields, survivorId, version, isErased: row.erasedAt !== null }
   }
   const row = await tx.vehicle.findUnique({ where })
   if (!row) return null
   const { customerId, plate, plateRegion, vin, description, color, notes, sheetId, survivorId, version } = row
   const fields = { customerId, plate, plateRegion, vin, description, color, notes, sheetId }
-  return { fields, survivorId, version }
+  return { fields, survivorId, version, isErased: false }
 }
 
 export const updateRecord = async (

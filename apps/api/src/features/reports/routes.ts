@@ -21,9 +21,9 @@ export const reportRoutes = (parts: Parts): Binding[] => [
       },
     }
   }),
-  bind(contract.getReport)(async ({ deps, params }) => ({
+  bind(contract.getReport)(async ({ deps, actor, params }) => ({
     status: 200,
-    bytes: await service.getReportBytes(deps, params.orderId, params.number),
+    bytes: await service.getReportBytes(deps, actor, params.orderId, params.number),
     fileName: `${params.number}.pdf`,
   })),
   bind(contract.checkReport)(async ({ body }) => ({

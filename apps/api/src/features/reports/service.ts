@@ -6,6 +6,7 @@ import { versionOf } from '@bayledger/ledger/registry'
 import { composeReportContent } from '@bayledger/report/compose-content'
 import { fingerprintOf } from '@bayledger/report/signing-fault'
 import { english } from '@bayledger/wording/en/english'
+import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { findBlobBytes, storeBlob } from '../../core/blobs.ts'
 import type { Deps, Parts } from '../../deps.ts'
@@ -99,11 +100,22 @@ const describe = async (deps: Deps, report: store.StoredReport, seq: number) => 
   return { ...report, seq, byteLength: bytes?.length ?? 0 }
 }
 
-export const getReportBytes = async (deps: Deps, orderId: string, number: string): Promise<Uint8Array> => {
+/**
+ * A report's file. What is kept of a person who was erased, because the law keeps it, is for an owner alone.
+ * @throws REPORT_NOT_FOUND, ACCESS_REFUSED
+ */
+export const getReportBytes = async (
+  deps: Deps,
+  actor: Pick<StaffActor, 'roles'>,
+  orderId: string,
+  number: string,
+): Promise<Uint8Array> => {
   const report = await store.findReport(deps.pool, deps.shopId, number)
   const bytes =
     report?.orderId === orderId ? await findBlobBytes(deps.pool, deps.shopId, report.sha256) : null
   if (!bytes) throw notFound()
+  if (!actor.roles.includes('owner') && (await store.isOfErasedPerson(deps.pool, deps.shopId, orderId)))
+    throw new AppError({ code: 'ACCESS_REFUSED', needs: ['owner'] })
   return bytes
 }
 

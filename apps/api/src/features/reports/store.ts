@@ -48,6 +48,17 @@ export const findReportAnywhere = async (
   return rows[0] ?? null
 }
 
+/** Whether the order's customer was erased since it was opened. */
+export const isOfErasedPerson = async (pool: Pool, shopId: string, orderId: string): Promise<boolean> => {
+  const { rows } = await pool.query({
+    name: 'order-of-erased',
+    text: `select from order_heads h join customers c on c.shop_id = h.shop_id and c.id = h.customer_id
+      where h.shop_id = $1 and h.order_id = $2 and h.opened_at <= c.erased_at`,
+    values: [shopId, orderId],
+  })
+  return rows.length > 0
+}
+
 /** The public keys of every shop, by shop, the newest of each first. */
 export const listSigningKeys = async (
   pool: Pool,

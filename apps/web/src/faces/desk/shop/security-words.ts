@@ -52,6 +52,10 @@ export const securitySentence = (event: SecurityEventLine): string => {
       return `${who} took out the file ${String(details.file)}.`
     case 'data-copied':
       return `${who} copied a customer’s data.`
+    case 'person-erased':
+      return event.by === null
+        ? 'A customer’s data were erased: their time was over.'
+        : `${who} erased a customer’s data.`
     case 'link-withdrawn':
       return `${who} withdrew a customer’s link.`
   }

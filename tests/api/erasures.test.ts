@@ -1,0 +1,338 @@
+import { randomUUID } from 'node:crypto'
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { withClient } from '@bayledger/db/with-client'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { findMarks } from '../support/find-marks.ts'
+import { freshCopy, freshLines } from '../support/fresh-copy.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
+import { closeDayHere, faultsHere } from '../support/verified-here.ts'
+import { sideOf, writerOn } from '../support/write-entry.ts'
+
+/** Words that are nowhere else in the demo. */
+const marks = {
+  name: 'Zephyrine Quillmarker',
+  phone: '+1 555 017 9913',
+  email: 'quillmarker@example.com',
+  plate: 'ZQM 913',
+  notes: 'parks beside the zeppelin',
+}
+const asked = { reason: 'asked', identity: 'in-person' }
+
+let shop: TestApp
+let replay: Replay
+let desk: Caller
+let owner: Caller
+let customerId: string
+let orderId: string
+let number: string
+let report: string
+beforeAll(async () => {
+  shop = await startTestApp()
+  replay = await replayOn(shop)
+  desk = await replay.as('ottoline', 'desk')
+  owner = await shop.desk('marguerite')
+  const order = shop.demo.orders.find((one) => one.number === 'T-2601')
+  const opened = order?.lines[0]?.draft
+  if (opened?.kind !== 'order.opened') throw new Error('T-2601 was never opened')
+  customerId = opened.payload.customerId
+  const card = shop.demo.customers.find(({ id }) => id === customerId)
+  await mark()
+  const written = { orderId: order?.orderId, lines: [...(order?.lines ?? []), order?.end?.handBack] }
+  const fresh = freshLines(JSON.parse(JSON.stringify(written).replaceAll(card?.name ?? '', marks.name)))
+  orderId = fresh.orderId
+  await replay.sendUntil(fresh.lines.slice(0, -1))
+  await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(201)
+  await replay.sendUntil(fresh.lines.slice(-1))
+  const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+  number = body.number
+  report = `/api/orders/${orderId}/reports/${number}-R1`
+  await closeDayHere(shop, '2026-01-12')
+  await spread()
+})
+afterAll(() => shop.stop())
+
+/** Puts the marks on the card and the vehicle of the order. */
+const mark = async () => {
+  const { body: card } = await desk.get(`/api/customers/${customerId}`).expect(200)
+  const { customerId: _id, version, ...content } = card
+  const { name, phone, email } = marks
+  const saved = { ...content, name, phone, email, mayEmail: true }
+  await desk.put(`/api/customers/${customerId}`, saved, { 'if-match': `"${version}"` }).expect(200)
+  const { body: listed } = await desk.get(`/api/vehicles?customerId=${customerId}`).expect(200)
+  for (const { vehicleId, version: of, ...vehicle } of listed.vehicles)
+    await desk
+      .put(
+        `/api/vehicles/${vehicleId}`,
+        { ...vehicle, plate: marks.plate, notes: marks.notes },
+        { 'if-match': `"${of}"` },
+      )
+      .expect(200)
+}
+
+/** Everything else that can hold a person: another card made one with theirs, a draft, a choice, a link, a refused note, a message. */
+const spread = async () => {
+  const once = { 'idempotency-key': randomUUID() }
+  const empty = { mayText: false, mayEmail: false, mayCall: false, language: 'en', email: null }
+  const other = { ...empty, name: `${marks.name} again`, phone: marks.phone }
+  const { body: second } = await desk.post('/api/customers', other, once).expect(201)
+  const { body: card } = await desk.get(`/api/customers/${customerId}`).expect(200)
+  await desk
+    .post(
+      `/api/customers/${customerId}/merges`,
+      { mergedId: second.customerId, mergedVersion: second.version, take: ['phone', 'email'] },
+      { 'if-match': `"${card.version}"` },
+    )
+    .expect(201)
+  const { body: now } = await desk.get(`/api/customers/${customerId}`).expect(200)
+  const { customerId: _id, version, ...content } = now
+  await desk
+    .put(`/api/customers/${customerId}`, { ...content, email: marks.email }, { 'if-match': `"${version}"` })
+    .expect(200)
+  const draft = { version: 2, form: { person: { name: marks.name }, which: { plate: marks.plate } } }
+  await desk.put(`/api/write-up-drafts/${randomUUID()}`, { body: draft }).expect(204)
+  await desk
+    .put(`/api/write-up-drafts/${othersDraft}`, { body: { form: { person: 'Somebody' } } })
+    .expect(204)
+  await desk
+    .put(`/api/customers/${customerId}/message-choices`, {
+      ...{ purpose: 'retorque', channel: 'email', allowed: true },
+    })
+    .expect(204)
+  const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
+  await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+  await sendLate()
+  await withClient(shop.ownerUrl, (client) =>
+    client.query(
+      `insert into messages (shop_id, id, order_id, purpose, channel, caused_by, made_by, created_at, state, due_at, next_try_at,
+        recipient, unsubscribe, server_words, ended_at)
+       values ($1, gen_random_uuid(), $2, 'report', 'email', gen_random_uuid(), '{}', now(), 'handed-over', now(), now(), $3, 'u',
+        'taken for ' || $3, now())`,
+      [shop.demo.shop.id, orderId, marks.email],
+    ),
+  )
+}
+const othersDraft = randomUUID()
+
+/** A note that a desk had not sent before the order was closed: it is kept among what was refused. */
+const sendLate = async () => {
+  const words = sideOf(`${marks.name} called`)
+  const payload = { words: words.digest, reportedLight: null, events: [] }
+  const late = await writerOn(shop, orderId)(desk, 'complaint.recorded', payload, [words])
+  expect(late).toMatchObject({ result: 'refused' })
+}
+
+const found = () => findMarks(shop.ownerUrl, Object.values(marks))
+const preview = async () => (await owner.get(`/api/customers/${customerId}/erasure`).expect(200)).body
+const erase = () => owner.post(`/api/customers/${customerId}/erasure`, asked)
+const faults = () => faultsHere(shop)
+const rowsOf = async (statement: string) =>
+  (await withClient(shop.ownerUrl, (client) => client.query(statement))).rows
+
+describe('a person is not erased', () => {
+  it('while their data are where nobody looks for them yet: the marks are all over', async () => {
+    expect(await faults()).toEqual([])
+    expect(await found()).toEqual(
+      expect.arrayContaining([
+        ...[
+          'customers.email',
+          'customers.name',
+          'customers.phone',
+          'idempotency_keys.reply',
+          'messages.recipient',
+        ],
+        ...['messages.server_words', 'personal_texts.text', 'record_merges.before'],
+        ...['search_tokens.token', 'vehicles.notes', 'vehicles.plate', 'write_up_drafts.body'],
+      ]),
+    )
+  })
+
+  it('by anybody but an owner who proved lately that it is them', async () => {
+    const path = `/api/customers/${customerId}/erasure`
+    await desk.get(path).expect(403)
+    await desk.post(path, asked).expect(403)
+    shop.clock.advance(11 * 60_000)
+    expect((await erase().expect(403)).body).toMatchObject({ code: 'PROOF_NEEDED' })
+    await owner.post('/api/sessions/current/proof', { password: people.marguerite.password }).expect(204)
+    await owner.post(path, { reason: 'asked' }).expect(422)
+  })
+
+  it('under a legal hold, nor while a tablet keeps the order, and every reason is said', async () => {
+    const hold = { subject: 'order', subjectId: orderId, reason: 'A claim about the left front wheel' }
+    const { body: placed } = await owner.post('/api/holds', hold).expect(201)
+    expect((await owner.post('/api/holds', hold).expect(409)).body).toMatchObject({
+      code: 'HOLD_NOT_CHANGED',
+    })
+    const bay = await replay.as('greta', 'bay')
+    await bay.get(`/api/orders/${orderId}`).expect(200)
+    const { body } = await erase().expect(409)
+    expect(body.code).toBe('ERASURE_REFUSED')
+    expect(body.detail).toContain(`There is a legal hold on order ${number}.`)
+    expect(body.detail).toContain(`Bay 9 still keeps order ${number}.`)
+    expect((await preview()).obstacles).toMatchObject([
+      { why: 'held', order: number, reason: hold.reason },
+      { why: 'on-tablet', order: number, tablet: 'Bay 9' },
+    ])
+    await bay.put('/api/held-orders', { orderIds: [] }).expect(204)
+    await desk.post(`/api/holds/${placed.holdId}/lift`).expect(403)
+    const { body: lifted } = await owner.post(`/api/holds/${placed.holdId}/lift`).expect(200)
+    expect(lifted).toMatchObject({ name: number, liftedBy: 'Marguerite Ashby-Bell' })
+    expect((await owner.post(`/api/holds/${placed.holdId}/lift`).expect(409)).body.code).toBe(
+      'HOLD_NOT_CHANGED',
+    )
+    expect((await preview()).obstacles).toEqual([])
+  })
+
+  it('with an open order, or a sum that is not settled', async () => {
+    const open = freshCopy(shop.demo, 'T-2602')
+    await replay.sendUntil(open.lines)
+    const { body: order } = await desk.get(`/api/orders/${open.orderId}`).expect(200)
+    const { body } = await owner
+      .post(`/api/customers/${order.customer.customerId}/erasure`, asked)
+      .expect(409)
+    expect(body.detail).toContain(`Order ${order.number} is open.`)
+    expect(body.detail).toContain(`Order ${order.number} is not settled.`)
+  })
+
+  it('by halves: where the note outside the database cannot be written, everything is as it was', async () => {
+    const { goes } = await preview()
+    const { digestFolder } = shop.parts.digestPlaces
+    const inTheWay = join(digestFolder, shop.demo.shop.id, 'in-the-way')
+    const before = await found()
+    const places = { ...shop.parts.digestPlaces }
+    writeFileSync(inTheWay, '')
+    Object.assign(shop.parts.digestPlaces, { digestFolder: inTheWay })
+    try {
+      await erase().expect(500)
+    } finally {
+      Object.assign(shop.parts.digestPlaces, places)
+      rmSync(inTheWay)
+    }
+    expect(await found()).toEqual(before)
+    expect(await preview()).toMatchObject({ erasedAt: null, goes })
+  })
+})
+
+describe('a person who was erased', () => {
+  let goes: Record<string, number>
+  let heads: unknown[]
+  beforeAll(async () => {
+    const before = await preview()
+    goes = before.goes
+    expect(before.stays).toMatchObject({ orders: 1, reports: [{ number: `${number}-R1` }] })
+    heads = await rowsOf('select * from order_heads order by order_id')
+    const { body } = await erase().expect(201)
+    expect(body).toMatchObject({ erasedAt: shop.clock.now().toISOString(), goes: { cards: 0, words: 0 } })
+  })
+
+  it('is in no column of the database', async () => {
+    expect(await found()).toEqual([])
+    expect(await rowsOf('select id from write_up_drafts')).toEqual([{ id: othersDraft }])
+  })
+
+  it('left a record which verifies, chain by chain, with its projections as they were', async () => {
+    expect(await faults()).toEqual([])
+    expect(await rowsOf('select * from order_heads order by order_id')).toEqual(heads)
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(body.customer.name).toBe('Erased person')
+    expect(body.sides.every(({ side }: { side: string }) => side === 'money')).toBe(true)
+    expect(body.sides.length).toBeGreaterThan(0)
+  })
+
+  it('is on the list of erasures by number of things, and outside the database', async () => {
+    const { body } = await owner.get('/api/erasures').expect(200)
+    expect(body.erasures).toMatchObject([{ customerId, by: 'Marguerite Ashby-Bell', ...asked, counts: goes }])
+    expect(goes).toMatchObject({ cards: 2, drafts: 1, refused: 1, messages: 2, openings: 1, choices: 1 })
+    expect(goes.words).toBeGreaterThan(2)
+    const names = readdirSync(join(shop.parts.digestPlaces.digestFolder, shop.demo.shop.id))
+    expect(names.filter((name) => name.startsWith('erased-'))).toHaveLength(1)
+    const { body: events } = await owner.get('/api/security-events?from=2026-01-12&to=2026-01-13').expect(200)
+    expect(events.events).toContainEqual(expect.objectContaining({ kind: 'person-erased' }))
+  })
+
+  it('still is on the sealed report, which is for an owner alone', async () => {
+    expect((await desk.get(report).expect(403)).body.code).toBe('ACCESS_REFUSED')
+    await owner.get(report).expect(200)
+  })
+
+  it('is not erased twice', async () => {
+    await erase().expect(201)
+    expect((await owner.get('/api/erasures').expect(200)).body.erasures).toHaveLength(1)
+  })
+
+  it('cannot be found, edited, held or made one with another customer', async () => {
+    const { body: hits } = await desk.get('/api/search?q=quillmarker').expect(200)
+    expect(hits.hits).toEqual([])
+    const { body: listed } = await desk.get('/api/customers').expect(200)
+    expect(listed.customers.map((one: { name: string }) => one.name)).not.toContain('Erased person')
+    const { body: card } = await desk.get(`/api/customers/${customerId}`).expect(200)
+    const { customerId: _id, version, ...content } = card
+    const match = { 'if-match': `"${version}"` }
+    const edit = await desk.put(`/api/customers/${customerId}`, { ...content, name: 'Z.' }, match).expect(409)
+    expect(edit.body.code).toBe('CUSTOMER_ERASED')
+    const another = shop.demo.customers.find(({ id }) => id !== customerId)
+    const merge = { mergedId: another?.id, mergedVersion: 1, take: [] }
+    const merged = await desk.post(`/api/customers/${customerId}/merges`, merge, match).expect(409)
+    expect(merged.body.code).toBe('CUSTOMER_ERASED')
+    const hold = { subject: 'customer', subjectId: customerId, reason: 'A claim' }
+    expect((await owner.post('/api/holds', hold).expect(409)).body.code).toBe('CUSTOMER_ERASED')
+  })
+})
+
+describe('what comes after an erasure', () => {
+  it('is erased within the hour, and the sealed report once its years are over', async () => {
+    await sendLate()
+    const { pool } = shop.parts
+    const count = async () => (await pool.query('select from refused_entries')).rowCount
+    expect(await count()).toBe(1)
+    await shop.erase()
+    expect(await count()).toBe(0)
+    await owner.get(report).expect(200)
+    shop.clock.advance(3 * 366 * 24 * 3_600_000)
+    await shop.erase()
+    owner = await shop.desk('marguerite')
+    await owner.get(report).expect(404)
+    const { body } = await owner.get('/api/erasures').expect(200)
+    expect(body.erasures.slice(0, 2)).toMatchObject([
+      { reason: 'came-late', by: null, counts: { reports: 1, cards: 0 } },
+      { reason: 'came-late', by: null, counts: { refused: 1 } },
+    ])
+    expect(await faults()).toEqual([])
+    await shop.erase()
+    expect((await owner.get('/api/erasures').expect(200)).body.erasures).toHaveLength(3)
+  })
+
+  it('is a database that was restored from before: a signed note outside of it has the person erased again', async () => {
+    const { pool, digestPlaces } = shop.parts
+    const { rows } = await pool.query(
+      'select id from customers where erased_at is null and survivor_id is null',
+    )
+    const [person, other] = rows.map(({ id }) => `/api/customers/${id}`)
+    if (person === undefined || other === undefined) throw new Error('two customers')
+    const before = await withClient(shop.ownerUrl, (client) =>
+      client.query('select id, name, phone, email from customers'),
+    )
+    await owner.post(`${person}/erasure`, asked).expect(201)
+    // As a backup from before has it.
+    await withClient(shop.adminUrl, async (admin) => {
+      await admin.query("set session_replication_role = 'replica'")
+      await admin.query("delete from erasures where reason = 'asked'")
+      for (const { id, name } of before.rows)
+        await admin.query('update customers set name = $2, erased_at = null where id = $1', [id, name])
+    })
+    const folder = join(digestPlaces.digestFolder, shop.demo.shop.id)
+    const [note = ''] = readdirSync(folder).filter((name) => name.startsWith('erased-'))
+    const forged = JSON.parse(readFileSync(join(folder, note), 'utf8'))
+    const erasureId = randomUUID()
+    writeFileSync(
+      join(folder, `erased-${erasureId}.json`),
+      JSON.stringify({ ...forged, erasureId, customerId: other.split('/').at(-1) }),
+    )
+    await shop.erase()
+    expect((await owner.get(`${person}/erasure`).expect(200)).body.erasedAt).not.toBeNull()
+    expect((await owner.get(`/api/customers/${customerId}/erasure`).expect(200)).body.erasedAt).not.toBeNull()
+    expect((await owner.get(`${other}/erasure`).expect(200)).body.erasedAt).toBeNull()
+  })
+})
