@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { withClient } from '@bayledger/db/with-client'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { findMarks } from '../support/find-marks.ts'
 import { freshCopy, freshLines } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
+import { rowsOf, unerase } from '../support/rows-of.ts'
 import { closeDayHere, faultsHere } from '../support/verified-here.ts'
 import { sideOf, writerOn } from '../support/write-entry.ts'
 
@@ -104,14 +104,13 @@ const spread = async () => {
   const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
   await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
   await sendLate()
-  await withClient(shop.ownerUrl, (client) =>
-    client.query(
-      `insert into messages (shop_id, id, order_id, purpose, channel, caused_by, made_by, created_at, state, due_at, next_try_at,
+  await rowsOf(
+    shop,
+    `insert into messages (shop_id, id, order_id, purpose, channel, caused_by, made_by, created_at, state, due_at, next_try_at,
         recipient, unsubscribe, server_words, ended_at)
        values ($1, gen_random_uuid(), $2, 'report', 'email', gen_random_uuid(), '{}', now(), 'handed-over', now(), now(), $3, 'u',
         'taken for ' || $3, now())`,
-      [shop.demo.shop.id, orderId, marks.email],
-    ),
+    [shop.demo.shop.id, orderId, marks.email],
   )
 }
 const othersDraft = randomUUID()
@@ -128,8 +127,6 @@ const found = () => findMarks(shop.ownerUrl, Object.values(marks))
 const preview = async () => (await owner.get(`/api/customers/${customerId}/erasure`).expect(200)).body
 const erase = () => owner.post(`/api/customers/${customerId}/erasure`, asked)
 const faults = () => faultsHere(shop)
-const rowsOf = async (statement: string) =>
-  (await withClient(shop.ownerUrl, (client) => client.query(statement))).rows
 
 describe('a person is not erased', () => {
   it('while their data are where nobody looks for them yet: the marks are all over', async () => {
@@ -222,19 +219,19 @@ describe('a person who was erased', () => {
     const before = await preview()
     goes = before.goes
     expect(before.stays).toMatchObject({ orders: 1, reports: [{ number: `${number}-R1` }] })
-    heads = await rowsOf('select * from order_heads order by order_id')
+    heads = await rowsOf(shop, 'select * from order_heads order by order_id')
     const { body } = await erase().expect(201)
     expect(body).toMatchObject({ erasedAt: shop.clock.now().toISOString(), goes: { cards: 0, words: 0 } })
   })
 
   it('is in no column of the database', async () => {
     expect(await found()).toEqual([])
-    expect(await rowsOf('select id from write_up_drafts')).toEqual([{ id: othersDraft }])
+    expect(await rowsOf(shop, 'select id from write_up_drafts')).toEqual([{ id: othersDraft }])
   })
 
   it('left a record which verifies, chain by chain, with its projections as they were', async () => {
     expect(await faults()).toEqual([])
-    expect(await rowsOf('select * from order_heads order by order_id')).toEqual(heads)
+    expect(await rowsOf(shop, 'select * from order_heads order by order_id')).toEqual(heads)
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
     expect(body.customer.name).toBe('Erased person')
     expect(body.sides.every(({ side }: { side: string }) => side === 'money')).toBe(true)
@@ -311,17 +308,10 @@ describe('what comes after an erasure', () => {
     )
     const [person, other] = rows.map(({ id }) => `/api/customers/${id}`)
     if (person === undefined || other === undefined) throw new Error('two customers')
-    const before = await withClient(shop.ownerUrl, (client) =>
-      client.query('select id, name, phone, email from customers'),
-    )
+    const before = await rowsOf(shop, 'select id, name from customers')
     await owner.post(`${person}/erasure`, asked).expect(201)
     // As a backup from before has it.
-    await withClient(shop.adminUrl, async (admin) => {
-      await admin.query("set session_replication_role = 'replica'")
-      await admin.query("delete from erasures where reason = 'asked'")
-      for (const { id, name } of before.rows)
-        await admin.query('update customers set name = $2, erased_at = null where id = $1', [id, name])
-    })
+    await unerase(shop, before)
     const folder = join(digestPlaces.digestFolder, shop.demo.shop.id)
     const [note = ''] = readdirSync(folder).filter((name) => name.startsWith('erased-'))
     const forged = JSON.parse(readFileSync(join(folder, note), 'utf8'))
