@@ -57,3 +57,41 @@ describe('two records of one customer, by keyboard', () => {
     await page.getByRole('heading', { name: 'S. Achterberg' }).waitFor()
   })
 })
+
+describe('a person is erased by an owner', () => {
+  it('after a look at what goes, what stays and what is in the way', async () => {
+    page = await stage().open('desk', '/desk/sign-in')
+    await signInAtDesk(page, 'marguerite', 'brindle-falls-marguerite')
+    const id = await page.evaluate(async () => {
+      const may = { mayText: false, mayEmail: false, mayCall: false }
+      const card = { name: 'Quilla Farthingdale', phone: null, email: null, language: 'en', ...may }
+      const reply = await fetch('/api/customers', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', 'idempotency-key': crypto.randomUUID() },
+        body: JSON.stringify(card),
+      })
+      return ((await reply.json()) as { customerId: string }).customerId
+    })
+    await page.goto(`/desk/customers/${wrong}`)
+    await page
+      .getByText(/^Order T-\d+ is open\.$/)
+      .first()
+      .waitFor()
+    await page.goto(`/desk/customers/${id}`)
+    await page.getByText('1 customer card').waitFor()
+    await pressed('Reason for a hold')
+    await page.keyboard.type('A claim')
+    await pressed('Place a legal hold')
+    await page.getByText('There is a legal hold on this customer: A claim').waitFor()
+    await pressed('Lift the hold')
+    await page.getByText(/Lifted by Marguerite Ashby-Bell/).waitFor()
+    await page.getByRole('button', { name: 'Erase this person’s data' }).waitFor()
+    await pressed('Erase this person’s data')
+    await page.getByLabel('The person asked for it').check()
+    await page.getByLabel('In person, by a document').check()
+    expect(await violationsOn(page)).toEqual([])
+    await pressed('Erase for good')
+    await page.getByText(/^This person’s data were erased/).waitFor()
+    await page.getByRole('heading', { name: 'Erased person' }).waitFor()
+  })
+})

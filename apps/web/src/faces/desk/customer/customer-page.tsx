@@ -15,6 +15,7 @@ import { MergesPart } from '../records/merges-part.tsx'
 import { customerKind } from '../records/record-kind.ts'
 import { ChoicesPart } from './choices-part.tsx'
 import { OwnDataPart } from './own-data-part.tsx'
+import { PrivacyParts } from './privacy-parts.tsx'
 
 /** What the shop keeps of one customer. The address of a merged record leads to the one that it is part of. */
 export function CustomerRoute() {
@@ -63,6 +64,7 @@ function OneCustomer({ customer }: { customer: Customer }) {
       <ChoicesPart customerId={customerId} />
       <MergesPart kind={customerKind} id={customerId} />
       <OwnDataPart customerId={customerId} />
+      <PrivacyParts customerId={customerId} />
     </>
   )
 }
