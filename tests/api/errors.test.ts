@@ -187,6 +187,11 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
     const { signInName: name, password } = people.rufus
     return shop.nobody.post('/api/sessions/desk', { name, password })
   },
+  PASSKEY_REFUSED: () =>
+    shop.nobody.call('post', '/api/sessions/desk/passkey', { host: 'localhost:4310' }).send({
+      passkey: { id: 'A', response: { clientDataJSON: 'A', authenticatorData: 'A', signature: 'A' } },
+    }),
+  PASSKEY_NEEDS_NAME: () => shop.nobody.post('/api/sessions/desk/passkey/challenge', {}),
   PROOF_NEEDED: async () => {
     const old = "update sessions set proven_at = proven_at - interval '11 minutes' where staff_id = $1"
     await shop.deps.pool.query(old, [people.ottoline.id])

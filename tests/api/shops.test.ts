@@ -88,6 +88,7 @@ describe('a shop beside another', () => {
       watch: newId(),
       messageId: newId(),
       sessionId: newId(),
+      passkeyId: newId(),
       mergeId: await mergeOfDemo(),
       holdId: await holdOfDemo(),
       digest: '0'.repeat(64),

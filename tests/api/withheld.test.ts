@@ -48,6 +48,7 @@ beforeAll(async () => {
     watch: randomUUID(),
     messageId: randomUUID(),
     sessionId: randomUUID(),
+    passkeyId: randomUUID(),
     mergeId: randomUUID(),
     holdId: randomUUID(),
     token: 'a'.repeat(32),

@@ -15,6 +15,22 @@ const { signInName, password } = people.marguerite
 let page: Page
 let recoveryCode = ''
 
+/** A device of the browser's own that holds passkeys and knows its person (Chrome DevTools Protocol, WebAuthn). */
+const addAuthenticator = async (on: Page): Promise<void> => {
+  const session = await on.context().newCDPSession(on)
+  await session.send('WebAuthn.enable')
+  await session.send('WebAuthn.addVirtualAuthenticator', {
+    options: {
+      protocol: 'ctap2',
+      transport: 'internal',
+      hasResidentKey: true,
+      hasUserVerification: true,
+      isUserVerified: true,
+      automaticPresenceSimulation: true,
+    },
+  })
+}
+
 const pressed = async (words: string): Promise<void> => {
   await tabTo(page, words)
   await page.keyboard.press('Enter')
@@ -64,13 +80,46 @@ describe('a code at sign-in, by keyboard', () => {
     await page.keyboard.press('Enter')
     await page.getByText(/^Off\. With it/).waitFor()
   })
+})
 
-  it('is found among what happened, with who did it', async () => {
+describe('a passkey, by keyboard', () => {
+  it('is made on the device under a name', async () => {
+    await addAuthenticator(page)
+    await page.getByLabel(/^What you call it/).fill('This laptop')
+    await page.keyboard.press('Enter')
+    await page.getByText(/^This laptop · at localhost · added/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
+
+  it('signs in without name, password and code', async () => {
+    await pressed('Sign out')
+    await page.getByLabel('Sign-in name').waitFor()
+    await pressed('Sign in with a passkey')
+    await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+  })
+
+  it('proves again that it is its person, once the last proof is old', async () => {
+    await ageProofs(serviceUrl)
+    await page.goto('/desk/own-record')
+    await page.getByText(/^This laptop .* used/).waitFor()
+    await pressed('Remove it')
+    await page.getByRole('button', { name: 'Use a passkey instead' }).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+    await pressed('Use a passkey instead')
+    await page.getByText('None.', { exact: true }).waitFor()
+  })
+})
+
+describe('the owner', () => {
+  it('finds both among what happened, with who did it', async () => {
     await page.goto('/desk/shop/security')
     for (const words of [
       `${people.marguerite.name} turned the code at sign-in on.`,
       `${people.marguerite.name} typed the password again`,
       `${people.marguerite.name} used a recovery code`,
+      `${people.marguerite.name} signed in with a passkey`,
+      `${people.marguerite.name} used a passkey again`,
+      `${people.marguerite.name} removed a passkey`,
     ])
       await page.getByText(words).first().waitFor()
     expect(await violationsOn(page)).toEqual([])

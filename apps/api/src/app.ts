@@ -32,6 +32,7 @@ import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
 import { ownDataRoutes } from './features/own-data/routes.ts'
 import { parcelRoutes } from './features/parcels/routes.ts'
+import { passkeyRoutes } from './features/passkeys/routes.ts'
 import { peopleRoutes } from './features/people/routes.ts'
 import { photoRoutes } from './features/photos/routes.ts'
 import { placeRoutes } from './features/places/routes.ts'
@@ -156,6 +157,7 @@ const bindings = (parts: Parts) => [
   ...staffRoutes(),
   ...peopleRoutes,
   ...secondStepRoutes,
+  ...passkeyRoutes(parts),
   ...securityEventRoutes,
   ...checklistRoutes,
   ...comebackRoutes,

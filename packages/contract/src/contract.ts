@@ -40,6 +40,16 @@ import { openApi } from './open-api.ts'
 import { getEntriesAfter, getLastOdometer, getOrder, keepOrders, listFloor } from './orders.ts'
 import { copyOwnData, listOwnDataCopies } from './own-data.ts'
 import { handInParcel, handInSealedParcel } from './parcels.ts'
+import {
+  addPasskey,
+  challengeForPasskey,
+  challengeForProof,
+  challengeForSignIn,
+  listPasskeys,
+  proveByPasskey,
+  removePasskey,
+  signInByPasskey,
+} from './passkeys.ts'
 import { getOwnRecord, people, peopleCsv, setPassword, setPin } from './people.ts'
 import { getOrderPhoto, getPhotoStatus, handInSealedPhoto, listOrderPhotos, putPhotoPiece } from './photos.ts'
 import { places, placesCsv } from './places.ts'
@@ -106,6 +116,14 @@ export const contract = [
   beginSecondStep,
   confirmSecondStep,
   endSecondStep,
+  challengeForSignIn,
+  signInByPasskey,
+  challengeForProof,
+  proveByPasskey,
+  challengeForPasskey,
+  addPasskey,
+  listPasskeys,
+  removePasskey,
   listSecurityEvents,
   createEnrollmentCode,
   enrollDevice,

@@ -48,6 +48,11 @@ export type ProblemValues = {
   SIGN_IN_BLOCKED: { readonly seconds: number }
   SECOND_STEP_NEEDED: Nothing
   SECOND_STEP_REFUSED: Nothing
+  PASSKEY_REFUSED: {
+    readonly why: 'unknown' | 'too-late' | 'does-not-fit' | 'went-back' | 'kept-before' | 'too-many'
+  }
+  /** `address`: where the desk is open now; `other`: where it would have to be. */
+  PASSKEY_NEEDS_NAME: { readonly address: string; readonly other: string }
   SECOND_PERSON_REFUSED:
     | { readonly why: 'is-the-writer' | 'figure-not-agreed' }
     | { readonly why: 'lacks-the-role'; readonly roles: readonly Role[] }

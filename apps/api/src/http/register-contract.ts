@@ -132,7 +132,7 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<E
     version: endpoint.ifMatch ? versionIn(request) : undefined,
     once: endpoint.once ? onceIn(request) : undefined,
     tokenIn: (name: CookieName) => readCookie(request, name, gate.tls) || null,
-    from: calledFrom(request),
+    from: calledFrom(request, gate.publicOrigin),
     requestId: request.id,
   } as unknown as Call<Endpoint>
 }

@@ -20,9 +20,14 @@ const isFromThisMachine = (request: FastifyRequest): boolean =>
   passedOnBy.every((name) => request.headers[name] === undefined) &&
   ownNames.includes(request.hostname)
 
-export const calledFrom = (request: FastifyRequest): CalledFrom => ({
+/** Where a page of ours was opened: under the name by which it calls, or under the public address, behind a proxy that says another. */
+const originOf = ({ protocol, host, headers }: FastifyRequest, publicOrigin: string): string =>
+  headers.origin === publicOrigin ? publicOrigin : `${protocol}://${host}`
+
+export const calledFrom = (request: FastifyRequest, publicOrigin: string): CalledFrom => ({
   isThisMachine: isFromThisMachine(request),
   addressHere: `${request.protocol}://localhost:${request.socket.localPort}`,
   address: request.ip,
   browser: request.headers['user-agent']?.slice(0, longestBrowser) ?? null,
+  origin: originOf(request, publicOrigin),
 })

@@ -15,6 +15,7 @@ export type ProblemBody = Omit<Problem, 'code' | 'type' | 'requestId'> & {
     | 'TABLET_SHUT'
     | 'PIN_NOT_KEPT'
     | 'ROAD_UNKNOWN'
+    | 'PASSKEY_NOT_USED'
   requestId?: string | undefined
 }
 

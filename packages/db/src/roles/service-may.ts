@@ -61,6 +61,8 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   known_browsers: edit,
   second_steps: all,
   recovery_codes: all,
+  passkeys: all,
+  passkey_challenges: all,
   // Forgotten after 400 days by a trigger, with its owner's rights.
   security_events: append,
   customers: edit,

@@ -236,10 +236,31 @@ export const problems: ProblemsWording = {
     detail: () =>
       'Each code is good once, and for about a minute. Wait for the next one and type that, or type a recovery code that you have not used.',
   },
+  PASSKEY_REFUSED: {
+    title: 'The passkey is not taken',
+    detail: ({ why }) =>
+      ({
+        unknown:
+          'Nobody of this shop has this passkey. It may have been removed. Choose another one, or sign in with your password.',
+        'too-late':
+          'It took more than five minutes, or was tried before. Press the button and try once more.',
+        'does-not-fit':
+          'What the passkey signed does not fit this address or what was asked of it. Try once more, or use your password.',
+        'went-back':
+          'This passkey has signed less often than before, so it may be a copy. Use your password, remove the passkey and add it again.',
+        'kept-before': 'This device has a passkey of yours already. Use that one.',
+        'too-many': 'You have ten passkeys. Remove one that you no longer use, then add this one.',
+      })[why],
+  },
+  PASSKEY_NEEDS_NAME: {
+    title: 'Passkeys do not work at this address',
+    detail: ({ address, other }) =>
+      `The desk is open at ${address}, and browsers make passkeys only for an address with a name. Open it at ${other}, or use your password.`,
+  },
   PROOF_NEEDED: {
     title: 'Prove again that it is you',
     detail: () =>
-      'What changes people, tablets, prices or texts needs a proof that is less than ten minutes old. Type your password again, then do it once more.',
+      'What changes people, tablets, prices or texts needs a proof that is less than ten minutes old. Type your password again or use a passkey, then do it once more.',
   },
   CUSTOMER_NOT_FOUND: {
     title: 'There is no such customer',

@@ -52,9 +52,16 @@ export const signInAtDesk = async (
     browserHash: tokenDigest(browser),
     from,
   })
+  return { ...(await openDeskSession(deps, { staffId, deskToken, from })), browserToken: browser }
+}
+
+/** Signs in at the desk whoever has just proven who they are, and ends the session that this browser held. */
+export const openDeskSession = async (
+  deps: Deps,
+  { deskToken, ...who }: Pick<BrowserBefore, 'deskToken'> & Pick<Entering, 'staffId' | 'from' | 'by'>,
+): Promise<SignedIn> => {
   if (deskToken !== null) await store.endDeskSession(deps, tokenDigest(deskToken))
-  const signedIn = await openSession(deps, { staffId, deviceId: null, kind: 'desk', from })
-  return { ...signedIn, browserToken: browser }
+  return openSession(deps, { ...who, deviceId: null, kind: 'desk' })
 }
 
 /** Signs a person in on an enrolled tablet and signs the previous person out. */
@@ -127,7 +134,7 @@ export const getSession = async (deps: Deps, sessionId: string): Promise<store.S
 }
 
 /** The shop that was named; it may be left out where there is only one. */
-const shopToEnter = async (parts: Parts, named: string | undefined): Promise<string> => {
+export const shopToEnter = async (parts: Parts, named: string | undefined): Promise<string> => {
   const shops = await store.listShops(parts)
   const shop =
     named === undefined ? shops.length === 1 && shops[0] : shops.find((one) => one.shopId === named)
@@ -143,11 +150,13 @@ type Entering = {
   readonly deviceId: string | null
   readonly kind: 'desk' | 'bay'
   readonly from: CalledFrom
+  /** Left out: by what they typed. */
+  readonly by?: 'passkey'
 }
 
 const openSession = async (
   deps: Deps,
-  { from: { address, browser }, ...who }: Entering,
+  { from: { address, browser }, by, ...who }: Entering,
 ): Promise<SignedIn> => {
   const token = newToken()
   const now = deps.clock.now()
@@ -165,6 +174,9 @@ const openSession = async (
     browser,
   })
   const { staffId, deviceId } = who
-  await noteSecurityEvent(deps, deps.prisma, { kind: 'signed-in', staffId, deviceId, address })
+  await noteSecurityEvent(deps, deps.prisma, {
+    ...{ kind: 'signed-in', staffId, deviceId, address },
+    ...(by === undefined ? {} : { details: { by } }),
+  })
   return { token, session: await getSession(deps, id) }
 }

@@ -1,6 +1,8 @@
+import { listPasskeys } from '@bayledger/contract/passkeys'
 import { proveAgain } from '@bayledger/contract/sessions'
-import { useMutation } from '@tanstack/react-query'
+import { useMutation, useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
+import { sessionQuery } from '../../features/people/queries.ts'
 import { call } from '../../lib/api-client.ts'
 import { problemText } from '../../lib/problem.ts'
 import { Button } from '../../ui/button.tsx'
@@ -16,6 +18,22 @@ export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => voi
     onSuccess: () => onAnswer(true),
     onError: () => setPassword(''),
   })
+  const session = useQuery(sessionQuery)
+  const id = session.data?.staff.staffId ?? ''
+  const passkeys = useQuery({
+    queryKey: ['passkeys', id],
+    queryFn: ({ signal }) => call(listPasskeys, { params: { id }, signal }),
+    enabled: id !== '',
+  })
+  const hasPasskey = passkeys.data?.passkeys.some(({ rpId }) => rpId === location.hostname) === true
+  const signing = useMutation({
+    mutationFn: async () => {
+      const { proveWithPasskey } = await import('./passkeys.ts')
+      await proveWithPasskey()
+    },
+    onSuccess: () => onAnswer(true),
+  })
+  const problem = proving.error ?? signing.error
   return (
     <Dialog title="Type your password again" onClose={() => onAnswer(false)} closeWord="Not now">
       <form
@@ -36,7 +54,7 @@ export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => voi
           value={password}
           onChange={setPassword}
         />
-        {proving.isError ? <ProblemNotice problem={problemText(proving.error)} /> : null}
+        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
         <Button
           type="submit"
           look="wide"
@@ -45,6 +63,11 @@ export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => voi
         >
           Go on
         </Button>
+        {hasPasskey ? (
+          <Button busy={signing.isPending} onClick={() => signing.mutate()}>
+            Use a passkey instead
+          </Button>
+        ) : null}
       </form>
     </Dialog>
   )

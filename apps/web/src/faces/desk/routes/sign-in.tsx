@@ -25,13 +25,11 @@ export function SignInRoute() {
   const navigate = useNavigate()
   const { search } = useLocation()
 
-  const enter = async () => {
+  const enter = async (by: () => Promise<unknown>) => {
     setBusy(true)
     setProblem(null)
     try {
-      await call(signInAtDesk, {
-        body: { ...(shopId === null ? {} : { shopId }), name, password, ...(code === null ? {} : { code }) },
-      })
+      await by()
       client.clear()
       navigate(pathAfterSignIn(search), { replace: true })
     } catch (thrown) {
@@ -44,6 +42,14 @@ export function SignInRoute() {
       setBusy(false)
     }
   }
+  const byPassword = () =>
+    call(signInAtDesk, {
+      body: { ...(shopId === null ? {} : { shopId }), name, password, ...(code === null ? {} : { code }) },
+    })
+  const byPasskey = async () => {
+    const { signInWithPasskey } = await import('../passkeys.ts')
+    await signInWithPasskey(shopId)
+  }
 
   if (listed?.length === 0) return <Navigate to={patterns.firstShop} replace />
   return (
@@ -54,7 +60,7 @@ export function SignInRoute() {
         className="stack"
         onSubmit={(event) => {
           event.preventDefault()
-          void enter()
+          void enter(byPassword)
         }}
       >
         {shops.length > 1 ? (
@@ -100,6 +106,13 @@ export function SignInRoute() {
           }
         >
           Sign in
+        </Button>
+        <Button
+          busy={busy}
+          whyNot={isShopMissing ? 'Choose your shop.' : undefined}
+          onClick={() => void enter(byPasskey)}
+        >
+          Sign in with a passkey
         </Button>
       </form>
     </main>

@@ -8,6 +8,7 @@ import type { RecordKind } from '../../../ui/record/record-kind.ts'
 import { RecordPage } from '../../../ui/record/record-page.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import { PasskeysPart } from './passkeys-part.tsx'
 import { personContent, personRows, personValues } from './person-rows.ts'
 import { SecondStepPart } from './second-step-part.tsx'
 import { SessionsPart } from './sessions-part.tsx'
@@ -81,6 +82,7 @@ function Secrets({ person }: { person: Person }) {
         ))}
       </Section>
       <SecondStepPart staffId={person.id} isOwn={isOwn} />
+      <PasskeysPart staffId={person.id} isOwn={isOwn} />
       <SessionsPart staffId={person.id} isOwn={isOwn} />
     </>
   )

@@ -13,7 +13,7 @@ export const securitySentence = (event: SecurityEventLine): string => {
   const { details } = event
   switch (event.kind) {
     case 'signed-in':
-      return `${who} signed in${where}.`
+      return `${who} signed in${details.by === 'passkey' ? ' with a passkey' : ''}${where}.`
     case 'signed-out':
       return `${who} signed out.`
     case 'sign-in-failed':
@@ -27,7 +27,9 @@ export const securitySentence = (event: SecurityEventLine): string => {
     case 'session-ended':
       return `${who} ended ${details.sessions === 1 ? 'a session' : `${details.sessions} sessions`} of ${whom}.`
     case 'proven-again':
-      return `${who} typed the password again${where}.`
+      return details.by === 'passkey'
+        ? `${who} used a passkey again${where}.`
+        : `${who} typed the password again${where}.`
     case 'person-changed':
       return `${who} saved ${whom}: ${rolesOf(details)}.`
     case 'pin-set':
@@ -40,6 +42,14 @@ export const securitySentence = (event: SecurityEventLine): string => {
       return `${who} turned the code at sign-in of ${whom} off.`
     case 'recovery-code-used':
       return `${who} used a recovery code${where}.`
+    case 'passkey-added':
+      return `${who} added a passkey${where}.`
+    case 'passkey-removed':
+      return `${who} removed a passkey of ${whom}.`
+    case 'passkey-failed':
+      return `A passkey was refused${times} for ${event.about ?? 'nobody of this shop'}${where}.`
+    case 'passkey-went-back':
+      return `A passkey of ${whom} had signed less often than before and was refused${where}: it may be a copy.`
     case 'tablet-code-made':
       return `${who} made a code for a tablet.`
     case 'tablet-let-in':

@@ -1,0 +1,10 @@
+import type { Passkey } from '@bayledger/contract/passkeys'
+import type { PasskeyRow } from './store.ts'
+
+export const presentPasskey = ({ id, name, rpId, addedAt, lastUsedAt }: PasskeyRow): Passkey => ({
+  passkeyId: id,
+  name,
+  rpId,
+  addedAt: addedAt.toISOString(),
+  lastUsedAt: lastUsedAt?.toISOString() ?? null,
+})
