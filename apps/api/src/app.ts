@@ -157,7 +157,7 @@ const bindings = (parts: Parts) => [
   ...staffRoutes(),
   ...peopleRoutes,
   ...secondStepRoutes,
-  ...passkeyRoutes(parts),
+  ...passkeyRoutes,
   ...securityEventRoutes,
   ...checklistRoutes,
   ...comebackRoutes,

@@ -1,32 +1,9 @@
 import * as contract from '@bayledger/contract/passkeys'
-import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
-import { deskLimits, knownBrowserMs } from '../sessions/policy.ts'
-import { presentSession } from '../sessions/present.ts'
+import * as service from '../sessions/service/passkeys.ts'
 import { presentPasskey } from './present.ts'
-import * as service from './service.ts'
 
-const browserCookie = (token: string) => ({ name: 'browser', token, seconds: knownBrowserMs / 1000 }) as const
-
-export const passkeyRoutes = (parts: Parts): Binding[] => [
-  bind(contract.challengeForSignIn)(async ({ body, tokenIn, from }) => {
-    const { asked, browserToken } = await service.challengeForSignIn(
-      parts,
-      body.shopId,
-      tokenIn('browser'),
-      from,
-    )
-    return { status: 201, body: asked, cookies: [browserCookie(browserToken)] }
-  }),
-  bind(contract.signInByPasskey)(async ({ body, tokenIn, from }) => {
-    const before = { browserToken: tokenIn('browser'), deskToken: tokenIn('desk') }
-    const { token, session } = await service.signInByPasskey(parts, body, before, from)
-    return {
-      status: 201,
-      body: presentSession(session, parts.clock.now()),
-      cookies: [{ name: 'desk', token, seconds: deskLimits.absoluteMs / 1000 }],
-    }
-  }),
+export const passkeyRoutes: readonly Binding[] = [
   bind(contract.challengeForProof)(async ({ deps, actor, from }) => ({
     status: 201,
     body: await service.challengeForProof(deps, actor, from),

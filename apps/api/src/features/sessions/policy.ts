@@ -76,3 +76,17 @@ export const secretBytes = 20
 
 /** Ten, each of 100 random bits: nobody guesses one, so that its plain digest is enough. */
 export const recoveryCodes = { count: 10, groups: 4, signsEach: 5 } as const
+
+/** Long enough to fetch a key from a coat (Web Authentication, section 15.1: five to ten minutes with user verification). */
+export const challengeMs = 5 * 60_000
+
+/** Of random bits; Web Authentication, section 13.4.3, asks for 16 bytes at least. */
+export const challengeBytes = 32
+
+export const mostPasskeys = 10
+
+/** What a challenge is for; one that was made for one purpose is none for another. */
+export type Purpose = 'sign-in' | 'proof' | 'adding'
+
+/** Of whom a challenge is: a session, or a browser in which nobody is signed in. */
+export type Holder = { readonly sessionId: string } | { readonly browserHash: string }

@@ -1,9 +1,11 @@
+import * as passkeys from '@bayledger/contract/passkeys'
 import * as contract from '@bayledger/contract/sessions'
 import type { Parts } from '../../deps.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import { bayLimits, deskLimits, knownBrowserMs } from './policy.ts'
 import { presentOpenSession, presentSession } from './present.ts'
 import * as open from './service/open-sessions.ts'
+import * as passkeyService from './service/passkeys.ts'
 import * as service from './service.ts'
 
 export const sessionRoutes = (parts: Parts): Binding[] => [
@@ -18,6 +20,28 @@ export const sessionRoutes = (parts: Parts): Binding[] => [
         { name: 'desk', token, seconds: deskLimits.absoluteMs / 1000 },
         { name: 'browser', token: browserToken, seconds: knownBrowserMs / 1000 },
       ],
+    }
+  }),
+  bind(passkeys.challengeForSignIn)(async ({ body, tokenIn, from }) => {
+    const { asked, browserToken } = await passkeyService.challengeForSignIn(
+      parts,
+      body.shopId,
+      tokenIn('browser'),
+      from,
+    )
+    return {
+      status: 201,
+      body: asked,
+      cookies: [{ name: 'browser', token: browserToken, seconds: knownBrowserMs / 1000 }],
+    }
+  }),
+  bind(passkeys.signInByPasskey)(async ({ body, tokenIn, from }) => {
+    const before = { browserToken: tokenIn('browser'), deskToken: tokenIn('desk') }
+    const { token, session } = await passkeyService.signInByPasskey(parts, body, before, from)
+    return {
+      status: 201,
+      body: presentSession(session, parts.clock.now()),
+      cookies: [{ name: 'desk', token, seconds: deskLimits.absoluteMs / 1000 }],
     }
   }),
   bind(contract.signInAtBay)(async ({ deps, body, tokenIn, from }) => {

@@ -1,20 +1,6 @@
 import { isIP } from 'node:net'
-import { AppError } from '../../core/app-error.ts'
-import type { CalledFrom } from '../../core/called-from.ts'
-
-/** Long enough to fetch a key from a coat (Web Authentication, section 15.1: five to ten minutes with user verification). */
-export const challengeMs = 5 * 60_000
-
-/** Of random bits; Web Authentication, section 13.4.3, asks for 16 bytes at least. */
-export const challengeBytes = 32
-
-export const mostPasskeys = 10
-
-/** What a challenge is for; one that was made for one purpose is none for another. */
-export type Purpose = 'sign-in' | 'proof' | 'adding'
-
-/** Of whom a challenge is: a session, or a browser in which nobody is signed in. */
-export type Holder = { readonly sessionId: string } | { readonly browserHash: string }
+import { AppError } from '../../../core/app-error.ts'
+import type { CalledFrom } from '../../../core/called-from.ts'
 
 /** Where a passkey works: scheme, name and port of the page, and the name alone. */
 export type Place = { readonly origin: string; readonly rpId: string }

@@ -1,6 +1,6 @@
 import type { Passkey } from '@bayledger/db/generated/client'
-import type { Deps } from '../../deps.ts'
-import type { Holder, Purpose } from './policy.ts'
+import type { Deps } from '../../../deps.ts'
+import type { Holder, Purpose } from '../policy.ts'
 
 export type PasskeyRow = Passkey
 

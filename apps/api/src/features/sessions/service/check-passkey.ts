@@ -3,8 +3,9 @@ import type { PasskeyAssertion } from '@bayledger/contract/passkeys'
 import { AppError } from '../../../core/app-error.ts'
 import { noteSecurityEvent } from '../../../core/security-events.ts'
 import type { Deps } from '../../../deps.ts'
-import { challengeBytes, challengeMs, type Holder, type Place, type Purpose } from '../policy.ts'
-import * as store from '../store.ts'
+import { challengeBytes, challengeMs, type Holder, type Purpose } from '../policy.ts'
+import * as store from '../store/passkeys.ts'
+import type { Place } from './passkey-place.ts'
 
 /** What has to be signed next, good once. */
 export const makeChallenge = async (deps: Deps, holder: Holder, purpose: Purpose): Promise<string> => {
