@@ -254,6 +254,16 @@ describe('deciding by link', () => {
     expect(body.detail).toMatch(/already answered/)
   })
 
+  it('is stored once where the phone never got the reply and sends it again', async () => {
+    const { phone, orderId } = await shownOrder()
+    const decision = await decisionOn(phone)
+    const first = await phone.post('/api/customer/decisions', decision).expect(201)
+    const again = await phone.post('/api/customer/decisions', decision).expect(201)
+    expect(again.body).toEqual(first.body)
+    const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(body.entries.filter(({ kind }: { kind: string }) => kind === 'estimate.decided')).toHaveLength(1)
+  })
+
   it('may be done again for what was put off', async () => {
     const { phone } = await shownOrder()
     await phone.post('/api/customer/decisions', await decisionOn(phone, 'deferred')).expect(201)

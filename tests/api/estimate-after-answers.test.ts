@@ -65,6 +65,26 @@ const due = async ({ order }: Shown) => {
   return dueCents(state, money)
 }
 
+describe('two advisors', () => {
+  it('who issue the next version at once: one is taken, the other is told of it and is kept in words', async () => {
+    const shown = await shownOrder()
+    const before = await shown.order()
+    const [cheap, dear] = [nextEstimate(before, prices, []), nextEstimate(before, dearer, [])]
+    const results = await Promise.all([
+      shown.write(desk, 'estimate.issued', cheap.payload, cheap.sides),
+      shown.write(owner, 'estimate.issued', dear.payload, dear.sides),
+    ])
+    expect(results.filter(({ result }) => result === 'accepted')).toHaveLength(1)
+    expect(results.find(({ result }) => result !== 'accepted')).toMatchObject({
+      code: 'ESTIMATE_REVISION_STALE',
+      words: 'The next version of this estimate is 3. Open the order again and build from there.',
+    })
+    expect((await shown.order()).state.estimates.map(({ scope }) => scope.revision)).toEqual([1, 2])
+    const { body } = await desk.get('/api/refused-entries').expect(200)
+    expect(JSON.stringify(body)).toContain(shown.orderId)
+  })
+})
+
 describe('after a No', () => {
   it('the inspection alone is owed, and a Yes at the desk replaces the No', async () => {
     const shown = await shownOrder()

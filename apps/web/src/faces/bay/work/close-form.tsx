@@ -1,9 +1,11 @@
+import { Suspense } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { closingWords } from './closing-words.ts'
 import { FigureButton } from './figure-standing.tsx'
+import { BalanceForm } from './lazy-balance-form.ts'
 import { StepFigureView } from './step-figure.tsx'
 import { cautionWords, howWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -13,6 +15,12 @@ import { WorkRows } from './work-rows.tsx'
 export function CloseForm(props: WorkFormProps) {
   const { state, step, onDone, onFigure } = props
   const { record, busy, problem } = useRecord(state.orderId)
+  if (step.code === 'balance-wheel')
+    return (
+      <Suspense fallback={null}>
+        <BalanceForm {...props} />
+      </Suspense>
+    )
   if (step.needs.includes('value'))
     return (
       <WorkRows

@@ -22,7 +22,6 @@ const usual: Partial<Readonly<Record<Step['code'], readonly string[]>>> = {
   'find-leak': ['stem', 'valve core', 'tread', 'bead', 'rim', 'sidewall', 'no leak found'],
   'find-leak-after-look': ['stem', 'valve core', 'tread', 'bead', 'rim', 'sidewall', 'no leak found'],
   'seat-in-restraint': [`nothing seen or heard at ${restraintStopPsi} psi, beads seated`],
-  'balance-wheel': ['0 oz left, inner and outer', 'the machine shows no figure'],
   'repair-fastener': ['stud and nut renewed', 'nut renewed', 'bolt renewed', 'thread repaired'],
   'repair-leak': ['plug and patch together', 'bead cleaned and sealed', 'stem parts renewed'],
   'check-tires-for-rotation': ['every tire may go where it is to go', 'stopped: the desk knows'],
