@@ -121,6 +121,18 @@ describe('another process revokes a tablet between two appends', () => {
   })
 })
 
+describe('what a command on the machine changed of people and tablets', () => {
+  it('is among the security events, without a person who did it', async () => {
+    const { rows } = await shop.deps.pool.query(
+      `select kind, staff_id, details->>'by' as by, details->'roles' as roles from security_events
+       where details->>'by' = 'command' order by recorded_at, id`,
+    )
+    const before = { staff_id: null, by: 'command' }
+    expect(rows[0]).toEqual({ ...before, kind: 'person-changed', roles: ['technician'] })
+    expect(rows.at(-1)).toEqual({ ...before, kind: 'tablet-put-out', roles: null })
+  })
+})
+
 describe('another process sets for how long tablets open without the server', () => {
   it('and each hears it at its next contact', async () => {
     const tablet = await shop.tablet()

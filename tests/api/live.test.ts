@@ -125,6 +125,18 @@ describe('the live stream', () => {
     ])
   })
 
+  it('ends with its session, and with no other', async () => {
+    const [staying, going] = [await shop.desk('devin'), await shop.desk('devin')]
+    const [kept, ended] = [await listen(staying), await listen(going)]
+    const isOver = once(ended.response, 'end')
+    await going.delete('/api/sessions/current').expect(204)
+    await isOver
+    const woken = kept.nextWake()
+    await shop.writeElsewhere()
+    await woken
+    expect(kept.response.complete).toBe(false)
+  })
+
   it('is not open to a stranger', async () => {
     const { body } = await shop.nobody.get('/api/live').expect(401)
     expect(body.code).toBe('SESSION_MISSING')

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { ConfigProblem, readConfig } from './config.ts'
+import { ConfigProblem, isReachedOverTls, readConfig } from './config.ts'
 
 describe('the environment variables', () => {
   it('need nothing: one machine, its own database, no network', () => {
@@ -40,5 +40,17 @@ describe('the environment variables', () => {
     const config = readConfig({ PUBLIC_ADDRESS: 'https://desk.shop.lan:4310/', UNKNOWN: 'x' })
     expect(config.publicAddress).toBe('https://desk.shop.lan:4310')
     expect(Object.isFrozen(config)).toBe(true)
+  })
+})
+
+describe('what browsers hold', () => {
+  it.each([
+    [{}, false],
+    [{ PUBLIC_ADDRESS: 'https://desk.example' }, false],
+    [{ TRUST_PROXY: 'loopback' }, false],
+    [{ TRUST_PROXY: 'loopback', PUBLIC_ADDRESS: 'http://desk.example' }, false],
+    [{ TRUST_PROXY: 'loopback', PUBLIC_ADDRESS: 'https://desk.example' }, true],
+  ])('goes over TLS alone where a believed proxy ends it: %o', (environment, isSecure) => {
+    expect(isReachedOverTls(readConfig(environment))).toBe(isSecure)
   })
 })

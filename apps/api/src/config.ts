@@ -89,6 +89,17 @@ export type Config = {
   readonly tracesEndpoint: string | null
 }
 
+/**
+ * Whether browsers reach the service over TLS, its own or that of a proxy which it believes: what they hold is then marked to go
+ * over nothing else.
+ */
+export const isReachedOverTls = ({
+  tls,
+  trustProxy,
+  publicAddress,
+}: Pick<Config, 'tls' | 'trustProxy' | 'publicAddress'>): boolean =>
+  tls !== null || (trustProxy.length > 0 && publicAddress?.startsWith('https:') === true)
+
 export class ConfigProblem extends Error {
   override readonly name = 'ConfigProblem'
 }

@@ -9,7 +9,7 @@ import { buildApp } from './app.ts'
 import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
-import { type Config, ConfigProblem, isLoopback } from './config.ts'
+import { type Config, ConfigProblem, isLoopback, isReachedOverTls } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
 import { knownHosts } from './http/known-hosts.ts'
 import { startLiveHub } from './http/live.ts'
@@ -99,14 +99,11 @@ const assemble = async (
   })
   const tls = config.tls !== null
   const scheme = tls ? 'https' : 'http'
-  // Behind a proxy that ends TLS, what a browser holds goes over TLS as well.
-  const isSecure =
-    tls || (config.trustProxy.length > 0 && config.publicAddress?.startsWith('https:') === true)
   const parts: Parts = {
     prisma,
     pool,
     clock,
-    tls: isSecure,
+    tls: isReachedOverTls(config),
     publicAddress: config.publicAddress ?? `${scheme}://${nameOf(host)}:${config.port}`,
     signing: keptSigning({ ...config, pool, clock, daysBefore: isDemo ? 400 : 1 }),
     sealing: await keptSealingKey(config.dataFolder),

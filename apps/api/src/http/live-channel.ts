@@ -11,21 +11,29 @@ export type LiveChannel = {
 
 type Hearing = {
   readonly wake: (shopId: string, what: Wake) => void
+  /** A session has ended; `null`: any may have, while nobody listened. */
+  readonly sessionEnded: (sessionId: string | null) => void
   readonly reportFault: (words: string, error: unknown) => void
 }
 
 const channel = 'bayledger_wrote'
+/** Named by a trigger on the table of sessions, at the commit. */
+const endedChannel = 'bayledger_session_ended'
 const pollMs = 2_000
 
 /**
  * Listens, and also looks up every 2 s what moved: a message may be lost with the connection. An order that a message
  * has named is not named again. Rejects if the database cannot be reached.
  */
-export const openChannel = async (url: string, { wake, reportFault }: Hearing): Promise<LiveChannel> => {
+export const openChannel = async (
+  url: string,
+  { wake, sessionEnded, reportFault }: Hearing,
+): Promise<LiveChannel> => {
   const seen: Seen = { since: null, trays: new Map(), named: new Map() }
   const inTurn = oneAfterTheOther()
   let client: Client | null = null
   let closed = false
+  let wasLost = false
 
   const hear = (shopId: string, what: Wake) => {
     for (const { orderId, seq } of what.orders) seen.named.set(orderId, seq)
@@ -34,16 +42,20 @@ export const openChannel = async (url: string, { wake, reportFault }: Hearing): 
 
   const connect = async (): Promise<Client> => {
     const next = new Client({ connectionString: url, application_name: 'bayledger-live' })
-    next.on('notification', ({ payload }) => {
+    next.on('notification', ({ channel: from, payload }) => {
+      if (from === endedChannel) return sessionEnded(payload ?? null)
       const message = fromMessage(payload ?? '')
       if (message) hear(message.shopId, message.wake)
     })
     next.on('error', (error) => {
       client = null
+      wasLost = true
       if (!closed) reportFault('the live connection was lost', error)
     })
     await next.connect()
-    await next.query(`listen ${channel}`)
+    await next.query(`listen ${channel}; listen ${endedChannel}`)
+    if (wasLost) sessionEnded(null)
+    wasLost = false
     return next
   }
 

@@ -8,6 +8,8 @@ export type Listener = { readonly shopId: string; readonly sessionId: string }
 export type LiveStreams = {
   readonly join: (reply: FastifyReply, listener: Listener) => void
   readonly wake: (shopId: string, what: Wake) => void
+  /** Ends the streams of a session that is over; `null`: of every session, since any may be. Whoever is signed in comes back. */
+  readonly endOf: (sessionId: string | null) => void
   /** How many are open. */
   readonly count: () => number
   /** Ends every stream; clients come back by themselves. */
@@ -30,10 +32,14 @@ export const openStreams = (): LiveStreams => {
     for (const reply of listeners.keys()) reply.raw.write(': beat\n\n')
   }, heartbeatMs)
 
-  const end = () => {
-    for (const reply of listeners.keys()) reply.raw.end()
-    listeners.clear()
+  const endOf = (over: string | null) => {
+    for (const [reply, { sessionId }] of listeners)
+      if (over === null || sessionId === over) {
+        listeners.delete(reply)
+        reply.raw.end()
+      }
   }
+  const end = () => endOf(null)
 
   return {
     join: (reply, listener) => {
@@ -58,6 +64,7 @@ export const openStreams = (): LiveStreams => {
       const event = eventText(counter, what)
       for (const [reply, listener] of listeners) if (listener.shopId === shopId) reply.raw.write(event)
     },
+    endOf,
     count: () => listeners.size,
     end,
     close: () => {

@@ -26,7 +26,11 @@ export const startLiveHub = async (
   reportFault: (words: string, error: unknown) => void,
 ): Promise<LiveHub> => {
   const streams = openStreams()
-  const channel = await openChannel(url, { wake: streams.wake, reportFault }).catch((error) => {
+  const channel = await openChannel(url, {
+    wake: streams.wake,
+    sessionEnded: streams.endOf,
+    reportFault,
+  }).catch((error) => {
     streams.close()
     throw error
   })

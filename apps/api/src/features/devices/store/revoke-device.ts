@@ -1,5 +1,6 @@
 import { inTransaction } from '@bayledger/db/transaction'
 import type { Pool } from 'pg'
+import { noteFromCommand } from '../../../core/note-from-command.ts'
 
 export type Revocation =
   | { readonly revoked: true; readonly name: string; readonly sessionsEnded: number }
@@ -26,5 +27,6 @@ export const revokeDevice = (pool: Pool, nameOrId: string, at: Date): Promise<Re
       'update sessions set ended_at = $3 where shop_id = $1 and device_id = $2 and ended_at is null',
       values,
     )
+    await noteFromCommand(tx, device.shop_id, { kind: 'tablet-put-out', aboutId: device.id, at })
     return { revoked: true, name: device.name, sessionsEnded: ended.rowCount ?? 0 }
   })

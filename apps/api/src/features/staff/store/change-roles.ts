@@ -1,6 +1,7 @@
 import { inTransaction } from '@bayledger/db/transaction'
 import type { Role } from '@bayledger/ledger/role'
 import type { Pool } from 'pg'
+import { noteFromCommand } from '../../../core/note-from-command.ts'
 
 export type RolesChange =
   | { readonly changed: true; readonly name: string; readonly before: readonly Role[] }
@@ -39,5 +40,7 @@ export const changeRoles = (
       person.id,
       roles,
     ])
+    const { shop_id: shopId, id: aboutId } = person
+    await noteFromCommand(tx, shopId, { kind: 'person-changed', aboutId, at: new Date(), details: { roles } })
     return { changed: true, name: person.name, before: before.rows[0]?.roles ?? [] }
   })

@@ -3,7 +3,7 @@ import { type Clock, clockTimeOrDay } from '../../../lib/format.ts'
 
 /** A security event in one sentence, without its time. */
 export const securitySentence = (event: SecurityEventLine): string => {
-  const who = event.by ?? 'Somebody'
+  const who = event.by ?? (event.details.by === 'command' ? 'A command on the machine' : 'Somebody')
   const whom = event.about ?? 'a name that nobody has'
   const where = [
     ...(event.tablet === null ? [] : [` on the tablet ${event.tablet}`]),
