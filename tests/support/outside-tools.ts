@@ -12,6 +12,7 @@ const tools = {
   pdffonts: 'poppler-utils',
   pdfimages: 'poppler-utils',
   qpdf: 'qpdf',
+  openssl: 'openssl',
 } as const
 export type OutsideTool = keyof typeof tools
 

@@ -1,5 +1,6 @@
 import { createPrivateKey, webcrypto, X509Certificate } from 'node:crypto'
 import { CryptoKeySigner, PDF } from '@libpdf/core'
+import { mostTokenBytes } from './stamp/stamp-in-file.ts'
 
 /** What seals: PEM text. A bought certificate is followed by its issuers, nearest first, in the same text. */
 export type SealOptions = {
@@ -8,7 +9,12 @@ export type SealOptions = {
   readonly reason: string
   /** UTC instant, claimed by the signer and not proven. */
   readonly signedAt: string
+  /** Whether room is left for a time-stamp, which is put in afterwards. */
+  readonly roomForStamp?: boolean
 }
+
+/** Room for the signature with the certificates of its issuers, in bytes. */
+const signatureBytes = 12 * 1024
 
 export class SealError extends Error {}
 
@@ -50,6 +56,7 @@ export const sealReport = async (pdf: Uint8Array, options: SealOptions): Promise
     subFilter: 'ETSI.CAdES.detached',
     digestAlgorithm: 'SHA-256',
     fieldName: 'Seal',
+    estimatedSize: signatureBytes + (options.roomForStamp ? mostTokenBytes : 0),
   })
   return bytes
 }
