@@ -8,6 +8,7 @@ import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { loadDemo } from '../../apps/api/src/seed-shop.ts'
 import { loadYear } from '../../apps/api/src/seed-year.ts'
+import { noStamping } from '../../apps/api/src/stamping/stamping.ts'
 import { demoCalendar } from '../../prisma/seeds/demo/calendar.ts'
 import { shopId } from '../../prisma/seeds/demo/places.ts'
 import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
@@ -50,6 +51,7 @@ beforeAll(async () => {
     sealing,
     live,
     carriers: noCarriers,
+    stamping: noStamping,
     backups: () => noBackups,
     digestPlaces: ownDigestPlaces(),
   }

@@ -85,6 +85,7 @@ const only: readonly (readonly [string, RegExp, readonly string[]])[] = [
       'apps/api/src/http/live-channel.ts',
       'apps/api/src/observe/serve-metrics.ts',
       'apps/api/src/observe/tracing.ts',
+      'apps/api/src/stamping/ask-authority.ts',
       'packages/db/src/embedded/ensure-running.ts',
       'packages/db/src/embedded/postmaster.ts',
       'packages/db/src/migrations/schema-engine.ts',

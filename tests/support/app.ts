@@ -13,6 +13,7 @@ import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../apps/api/src/message-keeper.ts'
 import { keepPrivacy } from '../../apps/api/src/privacy-keeper.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
+import { noStamping, type Stamping } from '../../apps/api/src/stamping/stamping.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { createTestDatabase, type Template } from './database.ts'
@@ -94,6 +95,7 @@ export const startTestApp = async (
   content: 'migrated' | Template = shopWithoutOrders,
   carriers: Carriers = noCarriers,
   signingOn?: (place: Pick<Parts, 'pool' | 'clock'>) => Signing,
+  stamping: Stamping = noStamping,
 ): Promise<TestApp> => {
   const database = await createTestDatabase(content)
   const pool = openPool({ url: database.serviceUrl, size: 6, onIdleError: () => undefined })
@@ -122,6 +124,7 @@ export const startTestApp = async (
     publicAddress: 'http://localhost:4310',
     signing: signingOn?.({ pool, clock }) ?? alwaysSealsWith(signing),
     sealing: await passingSealingKey(),
+    stamping,
     live,
     carriers,
     backups: () => noBackups,

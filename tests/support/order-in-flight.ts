@@ -12,6 +12,7 @@ import { forShop, type Parts } from '../../apps/api/src/deps.ts'
 import { loadLedger } from '../../apps/api/src/features/entries/service/load-ledger.ts'
 import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
+import { noStamping } from '../../apps/api/src/stamping/stamping.ts'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { appendLine } from './append-line.ts'
@@ -65,6 +66,7 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     sealing: await passingSealingKey(),
     live,
     carriers: noCarriers,
+    stamping: noStamping,
     backups: () => noBackups,
     digestPlaces: ownDigestPlaces(),
   }

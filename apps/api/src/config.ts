@@ -1,3 +1,4 @@
+import { X509Certificate } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import * as z from 'zod/mini'
@@ -25,6 +26,8 @@ const Environment = z.object({
   TEXT_FOLDER: z.optional(z.string().check(z.minLength(1))),
   SIGNING_CERT: z.optional(z.string()),
   SIGNING_KEY: z.optional(z.string()),
+  STAMP_URL: z.optional(z.url({ protocol: /^https?$/ })),
+  STAMP_CA: z.optional(z.string()),
   SHOP_SEED: z._default(z.enum(['demo', 'demo-day', 'none']), 'demo'),
   LOG_LEVEL: z._default(z.enum(['debug', 'info', 'warn', 'error', 'silent']), 'warn'),
   CALLS_PER_MINUTE: z._default(z.coerce.number().check(z.int(), z.gte(60)), 3_000),
@@ -52,6 +55,8 @@ const allowed: Readonly<Record<keyof z.infer<typeof Environment>, string>> = {
   TEXT_FOLDER: 'a folder for texts to telephones',
   SIGNING_CERT: 'a file with a certificate in PEM (and its issuers)',
   SIGNING_KEY: 'a file with its private key in PEM',
+  STAMP_URL: 'the address of a time-stamp authority, such as http://stamps.example/tsa',
+  STAMP_CA: 'a file with the certificates, in PEM, to which the certificate of that authority leads',
   SHOP_SEED: 'demo, demo-day (without the year before it) or none',
   LOG_LEVEL: 'debug, info, warn, error or silent',
   CALLS_PER_MINUTE: 'a whole number of 60 or more',
@@ -80,6 +85,10 @@ export type Config = {
   readonly mail: { readonly url: string; readonly from: string } | null
   readonly textFolder: string | null
   readonly signing: { readonly certificatePem: string; readonly privateKeyPem: string } | null
+  /** Who stamps reports with the time; `null` where nobody does. */
+  readonly stampUrl: string | null
+  /** The roots of such authorities, as PEM text; `null`: those that come with Node. */
+  readonly stampRoots: string | null
   readonly seed: 'demo' | 'demo-day' | 'none'
   readonly logLevel: string
   readonly callsPerMinute: number
@@ -130,6 +139,10 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
     )
   if ((values.SMTP_URL === undefined) !== (values.MAIL_FROM === undefined))
     throw new ConfigProblem('SMTP_URL and MAIL_FROM are set together or not at all.')
+  if (values.STAMP_URL !== undefined && sendsPasswordInPlain(values.STAMP_URL))
+    throw new ConfigProblem(
+      'STAMP_URL holds a password and begins with http:, so that anybody on the way could read it. Use https:.',
+    )
   const host = values.HOST ?? (tls ? '0.0.0.0' : '127.0.0.1')
   if (!tls && !isLoopback(host))
     throw new ConfigProblem(
@@ -155,6 +168,8 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
         : null,
     textFolder: values.TEXT_FOLDER === undefined ? null : resolve(values.TEXT_FOLDER),
     signing: signing ? { certificatePem: signing[0], privateKeyPem: signing[1] } : null,
+    stampUrl: values.STAMP_URL ?? null,
+    stampRoots: values.STAMP_CA === undefined ? null : rootsIn('STAMP_CA', values.STAMP_CA),
     seed: values.SHOP_SEED,
     logLevel: values.LOG_LEVEL,
     callsPerMinute: values.CALLS_PER_MINUTE,
@@ -166,6 +181,11 @@ export const readConfig = (environment: NodeJS.ProcessEnv = process.env): Config
 
 /** Whether nobody but this machine reaches an address. */
 export const isLoopback = (host: string): boolean => ['127.0.0.1', '::1', 'localhost'].includes(host)
+
+const sendsPasswordInPlain = (address: string): boolean => {
+  const { protocol, hostname, password } = new URL(address)
+  return protocol === 'http:' && password !== '' && !isLoopback(hostname)
+}
 
 /** The address of a database or a mail server holds a password, so it is never printed. */
 const shown = (name: string, value: string | undefined): string =>
@@ -184,7 +204,7 @@ export const settingsToKeep = (
     const value = environment[name]
     return value ? [[name, value] as const] : []
   })
-  const named = ['TLS_CERT', 'TLS_KEY', 'SIGNING_CERT', 'SIGNING_KEY'].flatMap((name) => {
+  const named = ['TLS_CERT', 'TLS_KEY', 'SIGNING_CERT', 'SIGNING_KEY', 'STAMP_CA'].flatMap((name) => {
     const file = environment[name]
     return file ? [[`${name.toLowerCase().replace('_', '-')}.pem`, readNamed(name, file)] as const] : []
   })
@@ -225,6 +245,17 @@ const pairOf = (
   if (first === undefined || second === undefined)
     throw new ConfigProblem(`${firstName} and ${secondName} are set together or not at all.`)
   return [readNamed(firstName, first), readNamed(secondName, second)]
+}
+
+const rootsIn = (name: string, file: string): string => {
+  const text = readNamed(name, file)
+  const blocks = text.match(/-----BEGIN CERTIFICATE-----[^-]+-----END CERTIFICATE-----/g) ?? []
+  try {
+    if (blocks.map((block) => new X509Certificate(block)).length > 0) return text
+  } catch {
+    // Said below, as for a file without any.
+  }
+  throw new ConfigProblem(`${name} names ${file}, which holds no certificate in PEM that can be read.`)
 }
 
 const readNamed = (name: string, file: string): string => {

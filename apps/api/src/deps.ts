@@ -5,6 +5,7 @@ import type { Carriers } from './carriers/carrier.ts'
 import type { LiveHub } from './http/live.ts'
 import type { Moved } from './http/wake-message.ts'
 import type { DigestPlaces } from './proof/write-digest.ts'
+import type { Stamping } from './stamping/stamping.ts'
 
 /** The only source of the present moment; tests pass their own. */
 export type Clock = { readonly now: () => Date }
@@ -36,6 +37,8 @@ export type Parts = {
   /** The keys for sealing reports. */
   readonly signing: Signing
   readonly sealing: SealingKey
+  /** Who stamps sealed reports with the time. */
+  readonly stamping: Stamping
   readonly live: LiveHub
   /** The ways by which messages leave the shop. */
   readonly carriers: Carriers

@@ -25,6 +25,8 @@ import { keptSealingKey } from './sealing-key.ts'
 import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
 import { loadYear } from './seed-year.ts'
 import { keptSigning } from './signing/kept-signing.ts'
+import { stampKeeper } from './stamp-keeper.ts'
+import { noStamping, stampingBy } from './stamping/stamping.ts'
 
 export type Service = {
   readonly address: string
@@ -107,6 +109,7 @@ const assemble = async (
     publicAddress: config.publicAddress ?? `${scheme}://${nameOf(host)}:${config.port}`,
     signing: keptSigning({ ...config, pool, clock, daysBefore: isDemo ? 400 : 1 }),
     sealing: await keptSealingKey(config.dataFolder),
+    stamping: stampingBy(config, clock, (words) => logger.warn(words)),
     live,
     backups: backups.state,
     digestPlaces: config,
@@ -115,7 +118,8 @@ const assemble = async (
       text: config.textFolder === null ? null : folderCarrier(config.textFolder),
     },
   }
-  if (!known && isDemo) await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, parts))
+  if (!known && isDemo)
+    await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, { ...parts, stamping: noStamping }))
   undo.push(() => backups.stop())
   const digests = keepDigests({
     pool,
@@ -140,6 +144,9 @@ const assemble = async (
   await privacy.look()
   privacy.keep()
   undo.push(() => privacy.stop())
+  const stamps = stampKeeper(parts, (words, error) => logger.error({ err: error }, words))
+  stamps.keep()
+  undo.push(() => stamps.stop())
   const observed = await observe(config, { pool, live }, say)
   undo.push(() => observed.stop())
   const app = await buildApp({
@@ -157,7 +164,12 @@ const assemble = async (
   await app.listen({ port: config.port, host })
   const { port } = app.server.address() as { port: number }
   if (isDemo && config.seed === 'demo') {
-    const year = loadYear({ parts, shopId: demoShopId, hastily: hastily(url), say })
+    const year = loadYear({
+      parts: { ...parts, stamping: noStamping },
+      shopId: demoShopId,
+      hastily: hastily(url),
+      say,
+    })
     undo.push(() => year.stop())
     year.done.catch((error: unknown) => logger.error({ err: error }, "the demo's year was not loaded"))
   }

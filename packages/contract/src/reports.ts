@@ -37,6 +37,19 @@ export const getReport = endpoint({
   problems: ['REPORT_NOT_FOUND'],
 })
 
+/**
+ * Who confirmed that the report existed at a time (RFC 3161). `within`: the signature in the file holds it; `beside`: it was made later,
+ * over the whole file, and is kept by the service; then `token` is it, in base64. `unknown-authority`: it holds, and nobody here knows
+ * whose certificate that is.
+ */
+const ReportStamp = z.strictObject({
+  where: z.enum(['within', 'beside']),
+  verdict: z.enum(['good', 'unknown-authority', 'bad']),
+  authority: z.nullable(z.string()),
+  at: z.nullable(Instant),
+  token: z.nullable(z.string()),
+})
+
 /** `changed`: the file says that it is a report of this shop, but differs from what the shop sealed. */
 export const ReportCheck = z.strictObject({
   verdict: z.enum(['genuine', 'changed', 'unknown']),
@@ -44,6 +57,8 @@ export const ReportCheck = z.strictObject({
   number: z.nullable(z.string()),
   sealedAt: z.nullable(Instant),
   supersededBy: z.nullable(z.string()),
+  /** `null` where there is none, or the file is not genuine. */
+  stamp: z.nullable(ReportStamp),
 })
 export type ReportCheck = z.infer<typeof ReportCheck>
 

@@ -1,7 +1,7 @@
 import type { OrderState } from '@bayledger/ledger/state'
 import { answersSection } from './compose/answers.ts'
 import { arrivalSection } from './compose/arrival-section.ts'
-import type { ReportContext } from './compose/context.ts'
+import type { ReportContext, ReportStamp } from './compose/context.ts'
 import { clockWords } from './compose/figures.ts'
 import { findingsSection } from './compose/findings-section.ts'
 import { genuineSection } from './compose/genuine-section.ts'
@@ -17,7 +17,7 @@ import { torqueSection } from './compose/torque-section.ts'
 import { workSection } from './compose/work-section.ts'
 import type { ReportContent } from './content.ts'
 
-export type { ReportContext }
+export type { ReportContext, ReportStamp }
 
 /**
  * Says in words and figures what an order's ledger holds up to its head. Pure: the same state and context give

@@ -11,6 +11,7 @@ export const reportContext: ReportContext = {
   timeZone: 'America/New_York',
   checkAddress: 'https://desk.tamber.example/check',
   sealKey: null,
+  stamp: null,
   templateVersion: 1,
   supersedes: null,
   shop: {

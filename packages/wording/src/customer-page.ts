@@ -123,4 +123,12 @@ export type ReportCheckWording = {
   readonly keys: string
   readonly keysAre: string
   readonly keySince: (shop: string, day: string) => string
+  /** Who confirmed when the file existed: by a time-stamp in the file, or by one that the shop keeps beside it. */
+  readonly stamp: (of: {
+    readonly where: 'within' | 'beside'
+    readonly verdict: 'good' | 'unknown-authority' | 'bad'
+    readonly authority: string
+    readonly moment: string
+  }) => string
+  readonly saveStamp: string
 }

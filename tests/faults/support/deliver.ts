@@ -6,6 +6,7 @@ import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { messageKeeper } from '../../../apps/api/src/message-keeper.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 import { ownDigestPlaces } from '../../support/digest-places.ts'
+import { noStamping } from '../../../apps/api/src/stamping/stamping.ts'
 import { noBackups } from '../../support/no-backups.ts'
 import { alwaysSealsWith } from '../../support/seals-with.ts'
 
@@ -24,6 +25,7 @@ await messageKeeper(
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
     carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },
+    stamping: noStamping,
     backups: () => noBackups,
     digestPlaces: ownDigestPlaces(),
   },

@@ -6,6 +6,7 @@ import { noCarriers } from '../../../apps/api/src/carriers/carrier.ts'
 import { startLiveHub } from '../../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../../apps/api/src/sealing-key.ts'
 import { ownDigestPlaces } from '../../support/digest-places.ts'
+import { noStamping } from '../../../apps/api/src/stamping/stamping.ts'
 import { noBackups } from '../../support/no-backups.ts'
 import { alwaysSealsWith } from '../../support/seals-with.ts'
 
@@ -29,6 +30,7 @@ const app = await buildApp({
     sealing: await passingSealingKey(),
     live: await startLiveHub(url, () => undefined),
     carriers: noCarriers,
+    stamping: noStamping,
     backups: () => noBackups,
     digestPlaces: ownDigestPlaces(),
   },

@@ -42,6 +42,7 @@ const contextOf = (
     timeZone: shop.home.timeZone,
     checkAddress: 'https://desk.tamberstreet.example/check',
     sealKey: null,
+    stamp: null,
     templateVersion: 1,
     supersedes: null,
     shop: { name: shop.shop.name, lines: head.lines, telephone: head.telephone, says: head },

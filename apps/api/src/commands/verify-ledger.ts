@@ -2,9 +2,10 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { openPool } from '@bayledger/db/pool'
 import { listPendingMigrations, openShopDatabase } from '@bayledger/db/shop-database'
-import { readConfig } from '../config.ts'
+import { type Config, readConfig } from '../config.ts'
 import { faultLine } from '../proof/finding.ts'
 import { type Verification, verifyDatabase } from '../proof/verify-database.ts'
+import { stampLines } from '../proof/verify-stamp.ts'
 import type { DigestPlaces } from '../proof/write-digest.ts'
 
 /**
@@ -14,7 +15,10 @@ import type { DigestPlaces } from '../proof/write-digest.ts'
  */
 const mostNamed = 20
 
-const verifiedAt = async (serviceUrl: string, places: DigestPlaces): Promise<Verification> => {
+const verifiedAt = async (
+  serviceUrl: string,
+  places: DigestPlaces & Pick<Config, 'stampRoots'>,
+): Promise<Verification> => {
   // Verifying changes nothing, so it does not migrate either.
   const pending = await listPendingMigrations(serviceUrl)
   if (pending.length > 0)
@@ -36,10 +40,11 @@ try {
     throw new Error(`There is no shop in ${config.dataFolder}. Set DATA_FOLDER or DATABASE_URL.`)
   const database = await openShopDatabase(config, (line) => console.error(line), 'join')
   const result = await verifiedAt(database.serviceUrl, config).finally(() => database.stop())
-  const { orders, entries, reports, photos, awaited, days, uncovered, faults } = result
+  const { orders, entries, reports, photos, awaited, stamps, days, uncovered, faults } = result
   for (const fault of faults.slice(0, mostNamed)) console.log(faultLine(fault))
   if (faults.length > mostNamed) console.log(`and ${faults.length - mostNamed} more`)
   if (photos > 0) console.log(`photos ${photos}, not received yet ${awaited}`)
+  for (const line of stampLines(stamps)) console.log(line)
   console.log(
     uncovered === 1
       ? '1 entry is not covered by a digest yet'

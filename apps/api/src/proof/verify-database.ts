@@ -1,4 +1,5 @@
 import type { Pool } from 'pg'
+import { judgeBy } from '../stamping/stamping.ts'
 import { listDigestFiles, listDigestShops } from './digest-folder.ts'
 import { readDigestKey } from './digest-key.ts'
 import { listDigestNotes, listShopZones, listUnlistedShops } from './digest-notes.ts'
@@ -7,6 +8,7 @@ import type { Fault } from './finding.ts'
 import { listOrderNumbers } from './read-proof.ts'
 import { verifyDigests } from './verify-digests.ts'
 import { verifyOrder } from './verify-order.ts'
+import type { StampSeen } from './verify-stamp.ts'
 import { type DigestPlaces, newestCovered } from './write-digest.ts'
 
 export type Verification = {
@@ -14,6 +16,8 @@ export type Verification = {
   readonly entries: number
   readonly reports: number
   readonly photos: number
+  /** The time-stamps of reports, as far as they hold. */
+  readonly stamps: readonly StampSeen[]
   /** Photos whose bytes have not arrived. */
   readonly awaited: number
   readonly days: number
@@ -29,10 +33,12 @@ export type Verification = {
  */
 export const verifyDatabase = async (
   pool: Pool,
-  places: DigestPlaces,
+  places: DigestPlaces & { readonly stampRoots?: string | null },
   progress: (done: number, of: number) => void,
 ): Promise<Verification> => {
   const faults: Fault[] = []
+  const stamps: StampSeen[] = []
+  const judge = judgeBy(places.stampRoots ?? null)
   const sum = { orders: 0, entries: 0, reports: 0, photos: 0, awaited: 0, days: 0, uncovered: 0 }
   const key = readDigestKey(places.dataFolder)
   const shops = await listShopZones(pool)
@@ -45,14 +51,20 @@ export const verifyDatabase = async (
     const orders = await listOrderNumbers(pool, shopId)
     const hashes = new Map<string, readonly string[]>()
     for (const order of orders) {
-      const { entries, reports, photos, awaited, fault } = await inSnapshot(pool, () =>
-        verifyOrder(pool, shopId, order),
-      )
+      const {
+        entries,
+        reports,
+        photos,
+        awaited,
+        stamps: ofOrder,
+        fault,
+      } = await inSnapshot(pool, () => verifyOrder(pool, shopId, order, judge))
       hashes.set(
         order.orderId,
         entries.map(({ hash }) => hash),
       )
       if (fault) faults.push(fault)
+      stamps.push(...ofOrder)
       sum.orders += 1
       sum.entries += entries.length
       sum.reports += reports
@@ -71,7 +83,7 @@ export const verifyDatabase = async (
       }),
     )
   }
-  return { ...sum, faults }
+  return { ...sum, stamps, faults }
 }
 
 /** A shop that was removed whole leaves its entries or its digests behind. */

@@ -13,6 +13,7 @@ import { faultOfSecondPersons } from './fault-of-second-persons.ts'
 import { faultOfSheets } from './fault-of-sheets.ts'
 import type { Fault } from './finding.ts'
 import { findHead, listErased, listReportRows, listStoredSides, type StoredHead } from './read-proof.ts'
+import { type StampJudge, type StampSeen, verifyStamp } from './verify-stamp.ts'
 
 export type VerifiedOrder = {
   readonly entries: readonly Entry[]
@@ -20,6 +21,8 @@ export type VerifiedOrder = {
   readonly photos: number
   /** Photos whose bytes have not arrived. */
   readonly awaited: number
+  /** The time-stamps of its reports, as far as they hold. */
+  readonly stamps: readonly StampSeen[]
   /** The first thing that does not hold; `null`: everything does. */
   readonly fault: Fault | null
 }
@@ -32,6 +35,7 @@ export const verifyOrder = async (
   pool: Pool,
   shopId: string,
   { orderId, number }: { readonly orderId: string; readonly number: string },
+  judge: StampJudge,
 ): Promise<VerifiedOrder> => {
   const entries = await listEntriesAfter(pool, shopId, orderId, 0)
   const head = await findHead(pool, shopId, orderId)
@@ -40,7 +44,8 @@ export const verifyOrder = async (
     const entry = entries.find((candidate) => candidate.seq === seq)
     return { where: `Order ${number}, entry ${seq}${entry ? ` (${entry.kind})` : ''}`, what }
   }
-  const order = { pool, shopId, orderId, number, entries, at }
+  const stamps: StampSeen[] = []
+  const order = { pool, shopId, orderId, number, entries, at, judge, stamps }
   const photos = await verifyPhotos(pool, shopId, entries)
   const fault =
     faultOfChain(order) ??
@@ -55,6 +60,7 @@ export const verifyOrder = async (
     reports,
     photos: entries.filter(({ kind }) => kind === 'photo.attached').length,
     awaited: photos.awaited,
+    stamps,
     fault,
   }
 }
@@ -66,6 +72,9 @@ type Order = {
   readonly number: string
   readonly entries: readonly Entry[]
   readonly at: (seq: number, what: string) => Fault
+  readonly judge: StampJudge
+  /** Filled as reports are looked at. */
+  readonly stamps: StampSeen[]
 }
 
 const faultOfChain = ({ entries, number, at }: Order): Fault | null => {
@@ -117,6 +126,8 @@ const faultOfReports = async ({
   number,
   entries,
   at,
+  judge,
+  stamps,
 }: Order): Promise<Fault | null> => {
   const rows = await listReportRows(pool, shopId, orderId)
   for (const entry of entries) {
@@ -136,6 +147,11 @@ const faultOfReports = async ({
         return at(entry.seq, `the file of report ${row.number} is missing, and no erasure says why`)
     } else if (createHash('sha256').update(bytes).digest('hex') !== pdfSha256)
       return at(entry.seq, `the file of report ${row.number} is not the one that was sealed`)
+    else {
+      const stamp = await verifyStamp(pool, judge, { shopId, number: row.number }, bytes)
+      if (stamp === 'bad') return at(entry.seq, `the time-stamp of report ${row.number} does not hold`)
+      if (stamp) stamps.push(stamp)
+    }
   }
   const stray = rows.find(({ entryId }) => !entries.some(({ id }) => id === entryId))
   return stray

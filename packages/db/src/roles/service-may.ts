@@ -19,6 +19,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   blobs: append,
   received_photos: append,
   sealed_reports: append,
+  report_stamps: append,
   signing_keys: append,
   digests: append,
   erasures: ['select'],

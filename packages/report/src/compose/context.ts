@@ -4,6 +4,9 @@ import type { Picture } from '../content.ts'
 import { momentWords } from './figures.ts'
 import type { Spoken } from './spoken.ts'
 
+/** Whether an authority, named by its host, has stamped the seal with the time, or could not be had. */
+export type ReportStamp = { readonly is: 'within' | 'missing'; readonly authority: string }
+
 /** What the ledger does not hold: names and words kept apart from the chain, and the shop's own particulars. */
 export type ReportContext = Spoken & {
   readonly reportNumber: string
@@ -13,6 +16,8 @@ export type ReportContext = Spoken & {
   readonly checkAddress: string
   /** The fingerprint of the key that seals, 64 hexadecimal digits; `null` where the paper is drawn without being sealed. */
   readonly sealKey: string | null
+  /** The time-stamp in the seal; `null` where no authority is set. */
+  readonly stamp: ReportStamp | null
   readonly templateVersion: number
   readonly supersedes: string | null
   readonly shop: {

@@ -15,6 +15,9 @@ export const genuineSection = (state: OrderState, context: ReportContext): Secti
     ...(context.sealKey === null
       ? []
       : [paragraph(genuine(context).key(inEights(context.sealKey), context.checkAddress))]),
+    ...(context.stamp === null
+      ? []
+      : [paragraph(genuine(context).stamp(context.stamp, context.checkAddress))]),
     paragraph(
       genuine(context).composed({
         moment: clockWords(context, context.composedAt, context.timeZone),

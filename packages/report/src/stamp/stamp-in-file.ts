@@ -35,9 +35,12 @@ export const withStamp = (pdf: Uint8Array, token: Uint8Array): Uint8Array | null
   const found = signatureIn(pdf)
   const signer = found?.signed.signerInfos[0]
   if (found === null || signer === undefined) return null
+  const value = fromBER(token).result
+  // One that would be written in another way than it was signed is kept beside the file instead.
+  if (!Buffer.from(value.toBER(false)).equals(token)) return null
   signer.unsignedAttrs = new SignedAndUnsignedAttributes({
     type: 1,
-    attributes: [new Attribute({ type: stampAttribute, values: [fromBER(token).result] })],
+    attributes: [new Attribute({ type: stampAttribute, values: [value] })],
   })
   const content = new ContentInfo({ contentType: ContentInfo.SIGNED_DATA, content: found.signed.toSchema() })
   const digits = Buffer.from(content.toSchema().toBER(false)).toString('hex').toUpperCase()

@@ -16,7 +16,8 @@ import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { getLedger } from '../orders/service.ts'
 import { claimedNumber, reportNumber, templateVersion } from './policy.ts'
 import { loadContext } from './service/load-context.ts'
-import { sealInWorker } from './service/seal-in-worker.ts'
+import { sealStamped } from './service/seal-stamped.ts'
+import { stampOf } from './service/stamp-reports.ts'
 import * as store from './store.ts'
 
 /** An order that is written to this often while it is being sealed is not finished. */
@@ -61,12 +62,13 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     supersedes,
     sealKey: fingerprintOf(signing.certificatePem),
   })
-  const bytes = await sealInWorker({
-    content: composeReportContent(state, context),
+  const bytes = await sealStamped(deps, (stamp) => ({
+    content: composeReportContent(state, { ...context, stamp }),
     signing,
     reason: context.language.reports.sealReason,
     signedAt: at,
-  })
+    roomForStamp: stamp?.is === 'within',
+  }))
   const sha256 = digestOf(bytes)
   await storeBlob(deps.pool, deps.shopId, { sha256, mediaType: 'application/pdf', bytes, at: now })
   const draft: DraftOfKind<'report.sealed'> = {
@@ -131,7 +133,7 @@ export const getNewestReportBytes = async (
 
 /** Is this a report of ours, byte for byte? A single changed or added byte makes another digest. */
 export const checkReport = async (
-  { pool }: Parts,
+  { pool, stamping }: Parts,
   given: { readonly sha256: string } | Uint8Array,
 ): Promise<ReportCheck> => {
   const sha256 = given instanceof Uint8Array ? digestOf(given) : given.sha256
@@ -139,12 +141,15 @@ export const checkReport = async (
   if (genuine) {
     const newest = (await store.listReportsOf(pool, genuine.shopId, genuine.orderId)).at(-1)
     const supersededBy = newest && newest.number !== genuine.number ? newest.number : null
+    const bytes =
+      given instanceof Uint8Array ? given : await findBlobBytes(pool, genuine.shopId, genuine.sha256)
     return {
       verdict: 'genuine',
       words: english.reports.checked({ verdict: 'genuine', number: genuine.number, supersededBy }),
       number: genuine.number,
       sealedAt: genuine.sealedAt.toISOString(),
       supersededBy,
+      stamp: bytes && (await stampOf({ pool, stamping }, genuine, bytes)),
     }
   }
   // Said of every file that claims a number, so that nobody learns which numbers there are.
@@ -156,6 +161,7 @@ export const checkReport = async (
       number: claimed,
       sealedAt: null,
       supersededBy: null,
+      stamp: null,
     }
   return {
     verdict: 'unknown',
@@ -163,6 +169,7 @@ export const checkReport = async (
     number: null,
     sealedAt: null,
     supersededBy: null,
+    stamp: null,
   }
 }
 

@@ -64,11 +64,35 @@ export function ReportCheckPage() {
         <div role="status" className="check-verdict">
           <h2>{says.verdicts[check.verdict]}</h2>
           <p>{reports.checked(checkedFile(check))}</p>
+          {check.stamp === null ? null : <TimeStamp stamp={check.stamp} number={check.number ?? ''} />}
           {check.supersededBy === null ? null : <p>{says.superseded(check.supersededBy)}</p>}
         </div>
       )}
       <SigningKeys />
     </main>
+  )
+}
+
+type TimeStampProps = { readonly stamp: NonNullable<ReportCheck['stamp']>; readonly number: string }
+
+/** Who confirmed when the report existed; a confirmation that is not in the file can be kept beside it. */
+function TimeStamp({ stamp: { where, verdict, authority, at, token }, number }: TimeStampProps) {
+  const { words } = useSpoken()
+  const moment =
+    at === null
+      ? ''
+      : new Intl.DateTimeFormat(words.locale, { dateStyle: 'long', timeStyle: 'long' }).format(new Date(at))
+  return (
+    <>
+      <p>{words.reportCheck.stamp({ where, verdict, authority: authority ?? '', moment })}</p>
+      {token === null ? null : (
+        <p>
+          <a download={`${number}.tst`} href={`data:application/octet-stream;base64,${token}`}>
+            {words.reportCheck.saveStamp}
+          </a>
+        </p>
+      )}
+    </>
   )
 }
 

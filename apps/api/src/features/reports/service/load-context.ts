@@ -22,7 +22,7 @@ export const loadContext = async (
     readonly supersedes: string | null
     readonly sealKey: string
   },
-): Promise<{ readonly context: ReportContext; readonly settingsVersion: number }> => {
+): Promise<{ readonly context: Omit<ReportContext, 'stamp'>; readonly settingsVersion: number }> => {
   const { opened } = state
   if (!opened) throw new Error(`order ${state.orderId} was never opened`)
   const photos = state.photos.map(({ digest }) => digest)

@@ -7,6 +7,7 @@ export type SealTask = {
   readonly signing: SigningIdentity
   readonly reason: string
   readonly signedAt: string
+  readonly roomForStamp: boolean
 }
 
 export type SealMessage = { readonly number: number; readonly task: SealTask }

@@ -14,10 +14,11 @@ parentPort?.on('message', async ({ number, task }: SealMessage) => {
   parentPort?.postMessage(answer)
 })
 
-const seal = async ({ content, signing, reason, signedAt }: SealTask): Promise<Uint8Array> =>
+const seal = async ({ content, signing, reason, signedAt, roomForStamp }: SealTask): Promise<Uint8Array> =>
   sealReport(await drawReport(content), {
     certificate: signing.certificatePem,
     privateKey: signing.privateKeyPem,
     reason,
     signedAt,
+    roomForStamp,
   })
