@@ -1,11 +1,11 @@
 import type { BackupState } from '@bayledger/contract/backup-state'
 import type { PrismaClient } from '@bayledger/db/generated/client'
+import type { StampVerdict } from '@bayledger/report/stamp/judge-stamp'
 import type { Pool } from 'pg'
 import type { Carriers } from './carriers/carrier.ts'
 import type { LiveHub } from './http/live.ts'
 import type { Moved } from './http/wake-message.ts'
 import type { DigestPlaces } from './proof/write-digest.ts'
-import type { Stamping } from './stamping/stamping.ts'
 
 /** The only source of the present moment; tests pass their own. */
 export type Clock = { readonly now: () => Date }
@@ -24,6 +24,15 @@ export type Signing = {
 export type SealingKey = {
   readonly publicKey: string
   readonly open: (box: string) => Promise<string | null>
+}
+
+/** Who stamps with the time (RFC 3161), and how such stamps are judged. */
+export type Stamping = {
+  /** The host that stamps; `null` where none is set. */
+  readonly host: string | null
+  /** A token over bytes, which was judged; `null` where there is none to be had. Never throws, and is back within some seconds. */
+  readonly stamp: (bytes: Uint8Array) => Promise<Uint8Array | null>
+  readonly judge: (token: Uint8Array, bytes: Uint8Array) => Promise<StampVerdict>
 }
 
 /** What the process is made of, whichever shops its database holds; put together in `main.ts` or by a test. */

@@ -1,5 +1,5 @@
 import type { Pool } from 'pg'
-import { stampOf } from '../features/reports/service/stamp-reports.ts'
+import { stampOf } from '../stamping/stamp-of.ts'
 import type { judgeBy } from '../stamping/stamping.ts'
 
 /** A time-stamp that holds; `isKnown`: its certificate leads to a root that this machine trusts. */

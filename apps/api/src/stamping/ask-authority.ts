@@ -5,6 +5,9 @@ import { rootCertificates } from 'node:tls'
 /** An answer larger than this is not read: a token with its certificates has a few kilobytes. */
 const mostAnswerBytes = 64 * 1024
 
+/** The roots that come with Node, as PEM text. */
+export const nodeRoots = rootCertificates.join('\n')
+
 export type Answered =
   | { readonly is: 'answer'; readonly bytes: Uint8Array }
   | { readonly is: 'status'; readonly status: number }

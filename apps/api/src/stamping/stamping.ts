@@ -1,26 +1,11 @@
-import { rootCertificates } from 'node:tls'
-import { judgeStamp, rootsOf, type StampFault, type StampVerdict } from '@bayledger/report/stamp/judge-stamp'
+import { judgeStamp, rootsOf } from '@bayledger/report/stamp/judge-stamp'
 import { mostTokenBytes } from '@bayledger/report/stamp/stamp-in-file'
 import { makeStampRequest, readStampReply } from '@bayledger/report/stamp/stamp-request'
 import type { Config } from '../config.ts'
-import type { Clock } from '../deps.ts'
+import type { Clock, Stamping } from '../deps.ts'
 import { stampTroubleWords } from '../words/stamp-words.ts'
-import { type Answered, askAuthority } from './ask-authority.ts'
-
-/** Why bytes were not stamped. */
-export type StampTrouble =
-  | Exclude<Answered, { is: 'answer' }>
-  | { readonly is: 'refused'; readonly said: string }
-  | { readonly is: 'another-nonce' | 'token-too-large' | 'unknown-authority' | StampFault }
-  | { readonly is: 'another-time'; readonly theirs: string; readonly ours: string }
-
-export type Stamping = {
-  /** The host that stamps; `null` where none is set. */
-  readonly host: string | null
-  /** A token over bytes, which was judged; `null` where there is none to be had. Never throws, and is back within some seconds. */
-  readonly stamp: (bytes: Uint8Array) => Promise<Uint8Array | null>
-  readonly judge: (token: Uint8Array, bytes: Uint8Array) => Promise<StampVerdict>
-}
+import { askAuthority, nodeRoots } from './ask-authority.ts'
+import type { StampTrouble } from './stamp-trouble.ts'
 
 type Place = Pick<Config, 'stampUrl' | 'stampRoots'>
 
@@ -67,7 +52,7 @@ export const noStamping: Stamping = {
 export const judgeBy = (stampRoots: string | null): Stamping['judge'] => {
   let roots: ReturnType<typeof rootsOf> | null = null
   return (token, bytes) => {
-    roots ??= rootsOf(stampRoots ?? rootCertificates.join('\n'))
+    roots ??= rootsOf(stampRoots ?? nodeRoots)
     return judgeStamp(token, bytes, roots)
   }
 }

@@ -1,4 +1,4 @@
-import type { StampTrouble } from '../stamping/stamping.ts'
+import type { StampTrouble } from '../stamping/stamp-trouble.ts'
 
 /** Why a report has no time-stamp, and what to do, for whoever runs the server. */
 export const stampTroubleWords = (host: string, trouble: StampTrouble): string =>

@@ -1,11 +1,7 @@
-import type { ReportCheck } from '@bayledger/contract/reports'
-import { signatureValueOf, stampIn } from '@bayledger/report/stamp/stamp-in-file'
+import { stampIn } from '@bayledger/report/stamp/stamp-in-file'
 import { findBlobBytes } from '../../../core/blobs.ts'
 import type { Parts } from '../../../deps.ts'
-import type { Stamping } from '../../../stamping/stamping.ts'
-import { findStampBeside, listReportsToStamp, noteStamp } from '../store/report-stamps.ts'
-
-type ReportName = { readonly shopId: string; readonly number: string }
+import { listReportsToStamp, noteStamp } from '../store/report-stamps.ts'
 
 /** A report that was sealed longer ago gets none any more: what it could show is no news. */
 const triedForMs = 30 * 86_400_000
@@ -32,25 +28,4 @@ export const stampLateReports = async ({
     noted += 1
   }
   return noted
-}
-
-/** The time-stamp of a report, judged: the one in its file, or the one that is kept beside it; `null` where there is neither. */
-export const stampOf = async (
-  { pool, stamping }: { readonly pool: Parts['pool']; readonly stamping: Pick<Stamping, 'judge'> },
-  { shopId, number }: ReportName,
-  bytes: Uint8Array,
-): Promise<ReportCheck['stamp']> => {
-  const within = stampIn(bytes)
-  const beside = within === null ? await findStampBeside(pool, shopId, number) : null
-  const token = within ?? beside
-  if (token === null) return null
-  const over = within === null ? bytes : (signatureValueOf(bytes) ?? new Uint8Array())
-  const verdict = await stamping.judge(token, over)
-  return {
-    where: within === null ? 'beside' : 'within',
-    verdict: verdict.is,
-    authority: verdict.is === 'bad' ? null : verdict.authority,
-    at: verdict.is === 'bad' ? null : verdict.at,
-    token: beside && Buffer.from(beside).toString('base64'),
-  }
 }
