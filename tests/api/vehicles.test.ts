@@ -1,5 +1,8 @@
 import { randomUUID } from 'node:crypto'
+import { openPool } from '@bayledger/db/pool'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { wantedFrom } from '../../apps/api/src/features/search/policy.ts'
+import { find } from '../../apps/api/src/features/search/store.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 
 let shop: TestApp
@@ -162,6 +165,34 @@ describe('the search box', () => {
       [shop.demo.shop.id],
     )
     expect(rows.map((row) => row['QUERY PLAN']).join()).toMatch(/Index Only Scan using search_tokens__pk/)
+  })
+
+  it('keeps the plan that it made, whatever is typed', async () => {
+    const one = openPool({ url: shop.url, size: 1, onIdleError: () => undefined })
+    for (let time = 0; time < 8; time += 1)
+      await find(one, shop.demo.shop.id, wantedFrom('mu'), time % 2 ? 'mu ri' : null)
+    const { rows } = await one.query(
+      `select generic_plans::int from pg_prepared_statements where name = 'search'`,
+    )
+    await one.end()
+    expect(rows).toEqual([{ generic_plans: 3 }])
+  })
+
+  it('shows twenty of the likeliest kind, by name where all else is equal, and those typed whole before them', async () => {
+    await shop.deps.pool.query(
+      `insert into customers (shop_id, id, name, phone)
+        select $1, gen_random_uuid(), 'Quillfen ' || chr(65 + n / 26) || chr(65 + n % 26), '+1 555 014 ' || (1000 + n)
+        from generate_series(0, 44) as n`,
+      [shop.demo.shop.id],
+    )
+    await desk.post('/api/vehicles', vehicle({ plate: null, description: 'Quillfe' }), once()).expect(201)
+    const begun = await hits('quillf')
+    expect(begun).toHaveLength(20)
+    expect(new Set(begun.map((hit: { matched: string }) => hit.matched))).toEqual(new Set(['name']))
+    const names = begun.map((hit: { customerName: string }) => hit.customerName)
+    expect(names.slice(0, 2)).toEqual(['Quillfen AA', 'Quillfen AB'])
+    expect(names).toEqual(names.toSorted())
+    expect((await hits('Quillfe'))[0]).toMatchObject({ vehicleDescription: 'Quillfe', matched: 'model' })
   })
 
   it('finds nothing for the signs of a pattern, and refuses a single letter', async () => {

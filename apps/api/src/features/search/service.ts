@@ -4,7 +4,7 @@ import { mayHaveContact } from '../../core/sides-for.ts'
 import type { Deps } from '../../deps.ts'
 import { type Wanted, wantedFrom } from './policy.ts'
 import { presentHit } from './present.ts'
-import { type FoundRow, findByAllWords, findByBeginning } from './store.ts'
+import { type FoundRow, find } from './store.ts'
 
 /** What one line of the search box finds. */
 export const search = async (deps: Deps, actor: StaffActor, typed: string): Promise<SearchHit[]> => {
@@ -26,8 +26,5 @@ export const findCustomerIds = async (deps: Deps, actor: StaffActor, typed: stri
 }
 
 /** Words that begin no name as they were typed are compared one by one. */
-const found = async (deps: Deps, asked: readonly Wanted[], typed: string): Promise<FoundRow[]> => {
-  const begun = await findByBeginning(deps.pool, deps.shopId, asked)
-  const isSeveralWords = /\p{L}.*\s\S/u.test(typed.trim())
-  return begun.length === 0 && isSeveralWords ? findByAllWords(deps.pool, deps.shopId, typed) : begun
-}
+const found = (deps: Deps, asked: readonly Wanted[], typed: string): Promise<FoundRow[]> =>
+  find(deps.pool, deps.shopId, asked, /\p{L}.*\s\S/u.test(typed.trim()) ? typed : null)
