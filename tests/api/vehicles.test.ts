@@ -1,8 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { openPool } from '@bayledger/db/pool'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { wantedFrom } from '../../apps/api/src/features/search/policy.ts'
-import { find } from '../../apps/api/src/features/search/store.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 
 let shop: TestApp
@@ -168,14 +165,17 @@ describe('the search box', () => {
   })
 
   it('keeps the plan that it made, whatever is typed', async () => {
-    const one = openPool({ url: shop.url, size: 1, onIdleError: () => undefined })
-    for (let time = 0; time < 8; time += 1)
-      await find(one, shop.demo.shop.id, wantedFrom('mu'), time % 2 ? 'mu ri' : null)
-    const { rows } = await one.query(
-      `select generic_plans::int from pg_prepared_statements where name = 'search'`,
+    // PostgreSQL plans five times on each connection before it may keep a plan: of 31 searches over six, one was not planned.
+    for (let time = 0; time < 31; time += 1) await hits(time % 2 ? 'mu' : 'zzqx nobody')
+    const clients = await Promise.all(Array.from({ length: 6 }, () => shop.deps.pool.connect()))
+    const plans = await Promise.all(
+      clients.map((client) =>
+        client.query(`select custom_plans::int from pg_prepared_statements where name = 'search'`),
+      ),
     )
-    await one.end()
-    expect(rows).toEqual([{ generic_plans: 3 }])
+    for (const client of clients) client.release()
+    for (const { rows } of plans)
+      for (const { custom_plans: made } of rows) expect(made).toBeLessThanOrEqual(5)
   })
 
   it('shows twenty of the likeliest kind, by name where all else is equal, and those typed whole before them', async () => {
