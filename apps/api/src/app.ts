@@ -38,6 +38,7 @@ import { photoRoutes } from './features/photos/routes.ts'
 import { placeRoutes } from './features/places/routes.ts'
 import { priceRoutes } from './features/prices/routes.ts'
 import { reportRoutes } from './features/reports/routes.ts'
+import { retentionRoutes } from './features/retention/routes.ts'
 import { searchRoutes } from './features/search/routes.ts'
 import { secondStepRoutes } from './features/second-step/routes.ts'
 import { securityEventRoutes } from './features/security-events/routes.ts'
@@ -185,6 +186,7 @@ const bindings = (parts: Parts) => [
   ...ownDataRoutes,
   ...erasureRoutes,
   ...holdRoutes,
+  ...retentionRoutes,
   ...messageRoutes(parts),
   ...dayRoutes,
   ...exportRoutes,

@@ -1,5 +1,6 @@
 import { forShop, type Parts } from './deps.ts'
 import { eraseLate, eraseNoted } from './features/erasures/service/erase-again.ts'
+import { forgetDue } from './features/retention/service.ts'
 import { listShopZones } from './proof/digest-notes.ts'
 
 export type PrivacyKeeper = {
@@ -32,6 +33,7 @@ export const keepPrivacy = (
             null,
           )
         await eraseLate(deps)
+        await forgetDue(deps)
       } catch (error) {
         problem(
           `What is due to be erased of ${name} could not be erased. It is tried again in an hour.`,

@@ -55,6 +55,7 @@ import { getOrderPhoto, getPhotoStatus, handInSealedPhoto, listOrderPhotos, putP
 import { places, placesCsv } from './places.ts'
 import { priceBook, pricesCsv } from './prices.ts'
 import { checkReport, getReport, listSigningKeys, sealOrderReport } from './reports.ts'
+import { getRetention, listRetentionDue, putRetention } from './retention.ts'
 import { search } from './search.ts'
 import { beginSecondStep, confirmSecondStep, endSecondStep, getSecondStep } from './second-step.ts'
 import { listSecurityEvents } from './security-events.ts'
@@ -170,6 +171,9 @@ export const contract = [
   listHolds,
   placeHold,
   liftHold,
+  getRetention,
+  putRetention,
+  listRetentionDue,
   copyOwnData,
   listOwnDataCopies,
   createVehicle,

@@ -7,6 +7,7 @@ import { NumbersPage } from './numbers.tsx'
 import { PeoplePage } from './people.tsx'
 import { PlacesPage } from './places.tsx'
 import { PricesPage } from './prices.tsx'
+import { PrivacyPage } from './privacy.tsx'
 import { SecurityPage } from './security.tsx'
 import { SheetsPage } from './sheets.tsx'
 import { nothingNeeded, type ShopPage } from './shop-page.ts'
@@ -32,6 +33,7 @@ export const shopPages: readonly ShopPage[] = [
   },
   { path: 'people', name: 'People', roles: ['owner'], useNeeds: nothingNeeded, Page: PeoplePage },
   { path: 'security', name: 'Security', roles: ['owner'], useNeeds: nothingNeeded, Page: SecurityPage },
+  { path: 'privacy', name: 'Privacy', roles: ['owner'], useNeeds: nothingNeeded, Page: PrivacyPage },
   { path: 'places', name: 'Places', roles: ['owner'], useNeeds: nothingNeeded, Page: PlacesPage },
   { path: 'texts', name: 'Texts', roles: ['owner'], useNeeds: nothingNeeded, Page: TextsPage },
   {
