@@ -2,7 +2,8 @@ import { spawnSync } from 'node:child_process'
 import { randomUUID } from 'node:crypto'
 import { versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 
@@ -121,6 +122,39 @@ describe('another process revokes a tablet between two appends', () => {
   })
 })
 
+describe('another process lets an owner in who has lost everything', () => {
+  it('by a password that it shows once, and ends what there was before', async () => {
+    const before = await shop.desk('marguerite')
+    const { id, signInName: name, password: old } = people.marguerite
+    await shop.deps.pool.query(
+      "insert into second_steps (shop_id, staff_id, secret_box, begun_at, confirmed_at) values ($1, $2, 'x', now(), now())",
+      [shop.deps.shopId, id],
+    )
+    await shop.deps.pool.query(
+      `insert into passkeys (shop_id, id, staff_id, name, credential_id, public_key, sign_count, rp_id, added_at)
+       values ($1, $2, $2, 'Key', 'x', 'x', 0, 'localhost', now())`,
+      [shop.deps.shopId, id],
+    )
+    const { status, says } = run('recover-owner', name)
+    expect(status).toBe(0)
+    const [, password = ''] = /with the password (\S+)/.exec(says) ?? []
+    await before.get('/api/floor').expect(401)
+    await shop.nobody.post('/api/sessions/desk', { name, password: old }).expect(401)
+    const reply = await shop.nobody.post('/api/sessions/desk', { name, password }).expect(201)
+    const { body } = await shop.withCookies(cookiesIn(reply)).get(`/api/people/${id}/passkeys`).expect(200)
+    expect(body.passkeys).toEqual([])
+  })
+
+  it('and nobody else', () => {
+    expect(run('recover-owner', 'devin')).toMatchObject({
+      status: 1,
+      says: expect.stringContaining('no owner'),
+    })
+    expect(run('recover-owner', 'nobody').says).toContain('Nobody signs in as nobody. Nothing was changed.')
+    expect(run('recover-owner').status).toBe(2)
+  })
+})
+
 describe('what a command on the machine changed of people and tablets', () => {
   it('is among the security events, without a person who did it', async () => {
     const { rows } = await shop.deps.pool.query(
@@ -129,7 +163,8 @@ describe('what a command on the machine changed of people and tablets', () => {
     )
     const before = { staff_id: null, by: 'command' }
     expect(rows[0]).toEqual({ ...before, kind: 'person-changed', roles: ['technician'] })
-    expect(rows.at(-1)).toEqual({ ...before, kind: 'tablet-put-out', roles: null })
+    expect(rows.at(-2)).toEqual({ ...before, kind: 'tablet-put-out', roles: null })
+    expect(rows.at(-1)).toEqual({ ...before, kind: 'owner-recovered', roles: null })
   })
 })
 

@@ -22,6 +22,7 @@ export const securityEventKinds = [
   'passkey-removed',
   'passkey-failed',
   'passkey-went-back',
+  'owner-recovered',
   'tablet-code-made',
   'tablet-let-in',
   'tablet-changed',

@@ -70,7 +70,8 @@ await database.stop()
 if (seeded.made) {
   say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${password}`)
   say(`The PIN, for tablets and for a second person: ${pin}`)
-  say('Both are shown only now. Start the service: npm start')
+  say(`Both are shown only now. If the password is lost: npm run owner:recover -- ${signInName}`)
+  say('Start the service: npm start')
 } else {
   console.error(
     'This database holds a shop already; nothing was changed. Add another beside it with --another, or choose another database with DATA_FOLDER or DATABASE_URL.',

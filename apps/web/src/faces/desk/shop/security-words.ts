@@ -50,6 +50,8 @@ export const securitySentence = (event: SecurityEventLine): string => {
       return `A passkey was refused${times} for ${event.about ?? 'nobody of this shop'}${where}.`
     case 'passkey-went-back':
       return `A passkey of ${whom} had signed less often than before and was refused${where}: it may be a copy.`
+    case 'owner-recovered':
+      return `${who} gave ${whom} a new password and removed the code at sign-in and the passkeys.`
     case 'tablet-code-made':
       return `${who} made a code for a tablet.`
     case 'tablet-let-in':
