@@ -189,3 +189,13 @@ describe('the end of the day', () => {
     await page.getByText(/^No connection/).waitFor({ state: 'detached' })
   })
 })
+
+describe('people’s data', () => {
+  it('have times that an owner reads, beside what goes next, holds and erasures', async () => {
+    await page.goto('/desk/shop/privacy')
+    await page.getByText('Nothing is due within 30 days.').waitFor()
+    await page.getByText('Nobody’s data were erased yet.').waitFor()
+    await page.getByLabel('A write-up that was begun and left is thrown away after').waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
+})
