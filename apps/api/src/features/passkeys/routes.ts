@@ -1,6 +1,6 @@
 import * as contract from '@bayledger/contract/passkeys'
 import { type Binding, bind } from '../../http/binding.ts'
-import * as service from '../sessions/service/passkeys.ts'
+import * as service from '../sessions/service/use-passkeys.ts'
 import { presentPasskey } from './present.ts'
 
 export const passkeyRoutes: readonly Binding[] = [

@@ -5,7 +5,7 @@ import { type Binding, bind } from '../../http/binding.ts'
 import { bayLimits, deskLimits, knownBrowserMs } from './policy.ts'
 import { presentOpenSession, presentSession } from './present.ts'
 import * as open from './service/open-sessions.ts'
-import * as passkeyService from './service/passkeys.ts'
+import * as passkeyService from './service/use-passkeys.ts'
 import * as service from './service.ts'
 
 export const sessionRoutes = (parts: Parts): Binding[] => [

@@ -4,7 +4,7 @@ import { AppError } from '../../../core/app-error.ts'
 import { noteSecurityEvent } from '../../../core/security-events.ts'
 import type { Deps } from '../../../deps.ts'
 import { challengeBytes, challengeMs, type Holder, type Purpose } from '../policy.ts'
-import * as store from '../store/passkeys.ts'
+import * as store from '../store/keep-passkeys.ts'
 import type { Place } from './passkey-place.ts'
 
 /** What has to be signed next, good once. */
