@@ -1,13 +1,11 @@
+import { inRounds, type Rounds } from './core/in-rounds.ts'
 import type { Parts } from './deps.ts'
 import { deliverDue } from './features/messages/service/deliver-due.ts'
 
-export type MessageKeeper = {
+/** Looks at the outbox round by round; `stop` finishes the message that is on its way, and hands over no other. */
+export type MessageKeeper = Rounds & {
   /** One round of the outbox; gives how many messages were tried. */
   readonly deliver: () => Promise<number>
-  /** Looks at the outbox from now on, round by round. */
-  readonly keep: () => void
-  /** Finishes the message that is on its way, and hands over no other. */
-  readonly stop: () => Promise<void>
 }
 
 /** How often the outbox is looked at. */
@@ -18,26 +16,9 @@ export const messageKeeper = (
   parts: Parts,
   problem: (words: string, error: unknown) => void,
 ): MessageKeeper => {
-  let working: Promise<unknown> | null = null
-  let timer: NodeJS.Timeout | undefined
   const deliver = () => deliverDue(parts, problem)
-  const look = () => {
-    working ??= deliver()
-      .catch((error: unknown) => problem('The outbox could not be looked at.', error))
-      .finally(() => {
-        working = null
-      })
-  }
-  return {
-    deliver,
-    keep: () => {
-      timer = setInterval(look, lookEveryMs)
-      timer.unref()
-      look()
-    },
-    stop: async () => {
-      clearInterval(timer)
-      await working
-    },
-  }
+  const rounds = inRounds(lookEveryMs, deliver, (error) =>
+    problem('The outbox could not be looked at.', error),
+  )
+  return { ...rounds, deliver }
 }

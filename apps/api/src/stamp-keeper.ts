@@ -1,7 +1,6 @@
+import { inRounds, type Rounds } from './core/in-rounds.ts'
 import type { Parts } from './deps.ts'
 import { stampLateReports } from './features/reports/service/stamp-reports.ts'
-
-export type StampKeeper = { readonly keep: () => void; readonly stop: () => Promise<void> }
 
 const lookEveryMs = 60_000
 
@@ -9,26 +8,11 @@ const lookEveryMs = 60_000
 export const stampKeeper = (
   parts: Pick<Parts, 'pool' | 'clock' | 'stamping'>,
   problem: (words: string, error: unknown) => void,
-): StampKeeper => {
-  let working: Promise<unknown> | null = null
-  let timer: NodeJS.Timeout | undefined
-  const look = () => {
-    working ??= stampLateReports(parts)
-      .catch((error: unknown) => problem('Time-stamps of reports could not be looked at.', error))
-      .finally(() => {
-        working = null
-      })
-  }
-  return {
-    keep: () => {
-      if (parts.stamping.host === null) return
-      timer = setInterval(look, lookEveryMs)
-      timer.unref()
-      look()
-    },
-    stop: async () => {
-      clearInterval(timer)
-      await working
-    },
-  }
+): Rounds => {
+  const rounds = inRounds(
+    lookEveryMs,
+    () => stampLateReports(parts),
+    (error) => problem('Time-stamps of reports could not be looked at.', error),
+  )
+  return { ...rounds, keep: parts.stamping.host === null ? () => undefined : rounds.keep }
 }
