@@ -1,23 +1,16 @@
 import { deskRoles } from '@bayledger/ledger/role'
 import * as z from 'zod/mini'
+import { CustomerContent } from './customers.ts'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant } from './identity.ts'
+import { VehicleContent } from './vehicles.ts'
 
 /** The fields of a customer's card that one of two records keeps. */
-export const CustomerField = z.enum(['name', 'phone', 'email', 'mayText', 'mayEmail', 'mayCall', 'language'])
+export const CustomerField = z.keyof(CustomerContent)
 export type CustomerField = z.infer<typeof CustomerField>
 
 /** The fields of a vehicle that one of two records keeps. `customerId`: whose it is. */
-export const VehicleField = z.enum([
-  'customerId',
-  'plate',
-  'plateRegion',
-  'vin',
-  'description',
-  'color',
-  'notes',
-  'sheetId',
-])
+export const VehicleField = z.keyof(VehicleContent)
 export type VehicleField = z.infer<typeof VehicleField>
 
 /** Two records that were made one. `mayUndo`: no later merge rests on it, and it was not undone. */

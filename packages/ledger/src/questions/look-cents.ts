@@ -4,6 +4,10 @@ export type LookTerms = {
   readonly cents: number
 }
 
+/** Whether the inspection is charged by its terms, where the customer wants work or none. */
+export const isLookCharged = (terms: LookTerms['terms'], wantsWork: boolean): boolean =>
+  terms === 'charged' || (terms === 'waived-with-work' && !wantsWork)
+
 /** What of it is owed, cents, where the customer wants work or none. */
 export const lookCentsWith = ({ terms, cents }: LookTerms, wantsWork: boolean): number =>
-  terms === 'charged' || (terms === 'waived-with-work' && !wantsWork) ? cents : 0
+  isLookCharged(terms, wantsWork) ? cents : 0

@@ -6,6 +6,7 @@ import { useState } from 'react'
 import { ChoiceGroup } from '../../../../ui/choice-group.tsx'
 import { NumberField } from '../../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../../ui/number-text.ts'
+import { FoldedCheck } from './folded-check.tsx'
 import { imbalanceWords } from './wheel-check-words.ts'
 
 const kinds = [
@@ -37,23 +38,18 @@ export function BalanceCheck({ sheet }: { sheet: SpecificationSheet }) {
           on,
         )
   return (
-    <details>
-      <summary>Judge what is left after balancing</summary>
-      <div className="stack">
-        <ChoiceGroup label="Balanced for" options={kinds} value={on} onChange={setOn} />
-        <div className="row">
-          <NumberField label="Left on the inner side" unit="oz" value={inner} onChange={setInner} />
-          <NumberField label="Left on the outer side" unit="oz" value={outer} onChange={setOuter} />
-        </div>
-        <div role="status" aria-label="What is left after balancing">
-          {says === null ? (
-            <p className="quiet">Enter both sides as the balancer shows them without rounding.</p>
-          ) : (
-            says.map((sentence) => <p key={sentence}>{sentence}</p>)
-          )}
-        </div>
+    <FoldedCheck
+      summary="Judge what is left after balancing"
+      verdictName="What is left after balancing"
+      says={says}
+      toEnter="Enter both sides as the balancer shows them without rounding."
+    >
+      <ChoiceGroup label="Balanced for" options={kinds} value={on} onChange={setOn} />
+      <div className="row">
+        <NumberField label="Left on the inner side" unit="oz" value={inner} onChange={setInner} />
+        <NumberField label="Left on the outer side" unit="oz" value={outer} onChange={setOuter} />
       </div>
-    </details>
+    </FoldedCheck>
   )
 }
 

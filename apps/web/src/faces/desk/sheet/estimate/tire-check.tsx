@@ -6,6 +6,7 @@ import { ChoiceGroup } from '../../../../ui/choice-group.tsx'
 import { NumberField } from '../../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../../ui/number-text.ts'
 import { TextField } from '../../../../ui/text-field.tsx'
+import { FoldedCheck } from './folded-check.tsx'
 import { verdictWords } from './tire-check-words.ts'
 import { TreadCheck } from './tread-check.tsx'
 
@@ -45,82 +46,77 @@ export function TireCheck({ state, sheet }: TireCheckProps) {
           }),
         )
   return (
-    <details>
-      <summary>Check a replacement tire</summary>
-      <div className="stack">
-        <ChoiceGroup
-          label="Axle"
-          options={[
-            { value: 'front', label: 'Front' },
-            { value: 'rear', label: 'Rear' },
-          ]}
-          value={axle}
-          onChange={setAxle}
-        />
-        <TextField
-          label="Tire that the door label names"
-          hint={`By the sheet: ${named.size}, ${named.loadClass}. Add load index and speed symbol.`}
-          exact
-          maxLength={40}
-          value={original ?? named.size}
-          onChange={setOriginal}
-        />
-        <TextField
-          label="New tire, as its sidewall prints it"
-          exact
-          maxLength={40}
-          value={fitted}
-          onChange={setFitted}
-        />
-        <ChoiceGroup
-          label="Vehicle"
-          options={[
-            { value: 'car', label: 'Car' },
-            { value: 'truck-or-multipurpose', label: 'Truck, van or multipurpose' },
-          ]}
-          value={vehicle}
-          onChange={setVehicle}
-        />
-        <ChoiceGroup
-          label="Does the door label name the new size and load index too?"
-          options={[
-            { value: 'yes', label: 'Yes' },
-            { value: 'no', label: 'No' },
-          ]}
-          value={onLabel}
-          onChange={setOnLabel}
-        />
-        <NumberField
-          label="Most that the new sidewall allows"
-          unit="psi"
-          value={sidewall}
-          onChange={setSidewall}
-        />
-        <NumberField label="Pressure to be set, cold" unit="psi" value={chosen} onChange={setChosen} />
-        <NumberField
-          label="Load of the old tire at the label’s pressure"
-          hint="From the load table of the tire’s maker or its standard, for one tire."
-          unit="lb"
-          value={oldLoad}
-          onChange={setOldLoad}
-        />
-        <NumberField
-          label="Load of the new tire at the pressure to be set"
-          hint="From the same kind of table."
-          unit="lb"
-          value={newLoad}
-          onChange={setNewLoad}
-        />
-        <div role="status" aria-label="What the check says">
-          {says === null ? (
-            <p className="quiet">Enter the new tire and what kind of vehicle it is.</p>
-          ) : (
-            says.map((sentence) => <p key={sentence}>{sentence}</p>)
-          )}
-        </div>
-        <TreadCheck state={state} sheet={sheet} fitted={fitted} />
-      </div>
-    </details>
+    <FoldedCheck
+      summary="Check a replacement tire"
+      verdictName="What the check says"
+      says={says}
+      toEnter="Enter the new tire and what kind of vehicle it is."
+      after={<TreadCheck state={state} sheet={sheet} fitted={fitted} />}
+    >
+      <ChoiceGroup
+        label="Axle"
+        options={[
+          { value: 'front', label: 'Front' },
+          { value: 'rear', label: 'Rear' },
+        ]}
+        value={axle}
+        onChange={setAxle}
+      />
+      <TextField
+        label="Tire that the door label names"
+        hint={`By the sheet: ${named.size}, ${named.loadClass}. Add load index and speed symbol.`}
+        exact
+        maxLength={40}
+        value={original ?? named.size}
+        onChange={setOriginal}
+      />
+      <TextField
+        label="New tire, as its sidewall prints it"
+        exact
+        maxLength={40}
+        value={fitted}
+        onChange={setFitted}
+      />
+      <ChoiceGroup
+        label="Vehicle"
+        options={[
+          { value: 'car', label: 'Car' },
+          { value: 'truck-or-multipurpose', label: 'Truck, van or multipurpose' },
+        ]}
+        value={vehicle}
+        onChange={setVehicle}
+      />
+      <ChoiceGroup
+        label="Does the door label name the new size and load index too?"
+        options={[
+          { value: 'yes', label: 'Yes' },
+          { value: 'no', label: 'No' },
+        ]}
+        value={onLabel}
+        onChange={setOnLabel}
+      />
+      <NumberField
+        label="Most that the new sidewall allows"
+        unit="psi"
+        value={sidewall}
+        onChange={setSidewall}
+      />
+      <NumberField label="Pressure to be set, cold" unit="psi" value={chosen} onChange={setChosen} />
+      <NumberField
+        label="Load of the old tire at the label’s pressure"
+        hint="From the load table of the tire’s maker or its standard, for one tire."
+        unit="lb"
+        value={oldLoad}
+        onChange={setOldLoad}
+      />
+      <NumberField
+        label="Load of the new tire at the pressure to be set"
+        hint="From the same kind of table."
+        unit="lb"
+        value={newLoad}
+        onChange={setNewLoad}
+      />
+    </FoldedCheck>
   )
 }
 

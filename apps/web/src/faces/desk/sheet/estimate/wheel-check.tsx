@@ -5,6 +5,7 @@ import { useState } from 'react'
 import { ChoiceGroup } from '../../../../ui/choice-group.tsx'
 import { NumberField } from '../../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../../ui/number-text.ts'
+import { FoldedCheck } from './folded-check.tsx'
 import { wheelFitWords } from './wheel-check-words.ts'
 
 type Seat = SheetStuds['seat']
@@ -42,56 +43,51 @@ export function WheelCheck({ sheet }: { sheet: SpecificationSheet }) {
         }),
       )
   return (
-    <details>
-      <summary>Check another wheel</summary>
-      <div className="stack">
-        <p className="quiet">
-          {`By the sheet: ${studs.count} holes, ${studs.thread}, seat: ${studs.seat}, at least ${studs.handTurns} turns by hand. Measure both wheels; the wheel maker’s page has the same figures.`}
-        </p>
-        <NumberField label="Bolt holes of the other wheel" unit="" value={holes} onChange={setHoles} />
-        {rows.map(({ key, ownLabel, otherLabel, unit }) => (
-          <div key={key} className="row">
-            <NumberField
-              label={ownLabel}
-              unit={unit}
-              value={own[key]}
-              onChange={(typed) => setOwn({ ...own, [key]: typed })}
-            />
-            <NumberField
-              label={otherLabel}
-              unit={unit}
-              value={other[key]}
-              onChange={(typed) => setOther({ ...other, [key]: typed })}
-            />
-          </div>
-        ))}
-        <ChoiceGroup
-          label="Seats in the other wheel"
-          options={seats}
-          value={wheelSeat}
-          onChange={setWheelSeat}
-        />
-        <ChoiceGroup
-          label="Seat of the nuts or bolts that are used"
-          options={seats}
-          value={fastenerSeat}
-          onChange={setFastenerSeat}
-        />
-        <NumberField
-          label="Turns by hand until they seat in the other wheel"
-          unit="turns"
-          value={turns}
-          onChange={setTurns}
-        />
-        <div role="status" aria-label="What the check of the wheel says">
-          {says === null ? (
-            <p className="quiet">Enter what is measured of the other wheel.</p>
-          ) : (
-            says.map((sentence) => <p key={sentence}>{sentence}</p>)
-          )}
+    <FoldedCheck
+      summary="Check another wheel"
+      verdictName="What the check of the wheel says"
+      says={says}
+      toEnter="Enter what is measured of the other wheel."
+    >
+      <p className="quiet">
+        {`By the sheet: ${studs.count} holes, ${studs.thread}, seat: ${studs.seat}, at least ${studs.handTurns} turns by hand. Measure both wheels; the wheel maker’s page has the same figures.`}
+      </p>
+      <NumberField label="Bolt holes of the other wheel" unit="" value={holes} onChange={setHoles} />
+      {rows.map(({ key, ownLabel, otherLabel, unit }) => (
+        <div key={key} className="row">
+          <NumberField
+            label={ownLabel}
+            unit={unit}
+            value={own[key]}
+            onChange={(typed) => setOwn({ ...own, [key]: typed })}
+          />
+          <NumberField
+            label={otherLabel}
+            unit={unit}
+            value={other[key]}
+            onChange={(typed) => setOther({ ...other, [key]: typed })}
+          />
         </div>
-      </div>
-    </details>
+      ))}
+      <ChoiceGroup
+        label="Seats in the other wheel"
+        options={seats}
+        value={wheelSeat}
+        onChange={setWheelSeat}
+      />
+      <ChoiceGroup
+        label="Seat of the nuts or bolts that are used"
+        options={seats}
+        value={fastenerSeat}
+        onChange={setFastenerSeat}
+      />
+      <NumberField
+        label="Turns by hand until they seat in the other wheel"
+        unit="turns"
+        value={turns}
+        onChange={setTurns}
+      />
+    </FoldedCheck>
   )
 }
 
