@@ -310,6 +310,7 @@ describe('who may call what', () => {
         "staff: GET /api/orders/:orderId/photos",
         "staff: GET /api/orders/:orderId/photos/:digest",
         "staff: GET /api/refused-entries",
+        "staff: GET /api/refused-entries/:entryId",
         "staff: GET /api/search",
         "staff: GET /api/sessions/current",
         "staff: GET /api/settings",

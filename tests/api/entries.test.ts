@@ -332,6 +332,41 @@ describe('the tray of refused entries', () => {
     expect(await idsFor(desk)).not.toContain(wrong.draft.id)
     const { body } = await desk.post(`/api/refused-entries/${randomUUID()}/settle`).expect(404)
     expect(body.code).toBe('REFUSED_ENTRY_NOT_FOUND')
+    // Settled, it is still on record; another technician is not told that there is one.
+    const one = await desk.get(`/api/refused-entries/${wrong.draft.id}`).expect(200)
+    expect(one.body.body.payload).toEqual(wrong.draft.payload)
+    await (await replay.as('greta', 'bay')).get(`/api/refused-entries/${wrong.draft.id}`).expect(404)
+  })
+
+  it('lists the oldest of them, without bodies that are too long for a list, and says that there are more', async () => {
+    const { orderId } = freshLines('T-2602')
+    const desk = await replay.as('ottoline', 'desk')
+    const draftWith = (words: string) => ({
+      ...{ id: randomUUID(), orderId, kind: 'note.added', version: 1, restsOn: [] },
+      ...{ payload: { words }, writtenAt: '2026-01-12T16:40:00.000Z' },
+    })
+    const long = Array.from({ length: 3 }, () => draftWith('x'.repeat(1_000_000)))
+    await desk.post('/api/entries', { entries: long, sides: [] }).expect(200)
+    const first = await desk.get('/api/refused-entries').expect(200)
+    expect(first.text.length).toBeLessThan(1_000_000)
+    expect(first.body.isWhole).toBe(true)
+    const listed = first.body.refused.filter(({ orderId: of }: { orderId: string }) => of === orderId)
+    expect(listed).toHaveLength(3)
+    for (const { body, bodyBytes } of listed) {
+      expect(body).toBeNull()
+      expect(bodyBytes).toBeGreaterThan(1_000_000)
+    }
+    // Nothing is lost by it.
+    const one = await desk.get(`/api/refused-entries/${long[0]?.id}`).expect(200)
+    expect(one.body.body).toEqual(long[0])
+
+    for (let request = 0; request < 2; request += 1) {
+      const entries = Array.from({ length: 100 }, () => draftWith('no digest'))
+      await desk.post('/api/entries', { entries, sides: [] }).expect(200)
+    }
+    const more = await desk.get('/api/refused-entries').expect(200)
+    expect([more.body.refused.length, more.body.isWhole]).toEqual([200, false])
+    expect(more.text.length).toBeLessThan(1_000_000)
   })
 })
 

@@ -13,7 +13,7 @@ import { exportDay, getDay } from './day.ts'
 import { createEnrollmentCode, enrollDevice, getDevice, registerDeviceKey, tellUnsent } from './devices.ts'
 import { compareWithTodaysRules, computeDiagnosis } from './diagnoses.ts'
 import type { Endpoint } from './endpoint.ts'
-import { appendEntries, listRefusedEntries, settleRefusedEntry } from './entries.ts'
+import { appendEntries, getRefusedEntry, listRefusedEntries, settleRefusedEntry } from './entries.ts'
 import { erasePerson, listErasures, previewErasure } from './erasures.ts'
 import { exports } from './exports.ts'
 import { getFirstShop, makeFirstShop } from './first-shop.ts'
@@ -150,6 +150,7 @@ export const contract = [
   handInParcel,
   handInSealedParcel,
   listRefusedEntries,
+  getRefusedEntry,
   settleRefusedEntry,
   getOrder,
   getEntriesAfter,

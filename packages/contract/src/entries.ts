@@ -76,6 +76,9 @@ export type AppendResult = z.infer<typeof AppendResult>
 export const Heard = z.strictObject({ seq: z.int().check(z.nonnegative()), waited: z.boolean() })
 export type Heard = z.infer<typeof Heard>
 
+/** How many entries one request may bring, and so how many results it gets. */
+export const mostEntriesAtOnce = 100
+
 export const appendEntries = endpoint({
   operationId: 'appendEntries',
   summary: 'Append entries, in order, each for itself; the id of each is its idempotency key.',
@@ -83,13 +86,13 @@ export const appendEntries = endpoint({
   path: '/api/entries',
   access: { who: 'staff', session: 'checked-by-the-write' },
   body: z.strictObject({
-    entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(100)),
+    entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(mostEntriesAtOnce)),
     sides: z.array(SentSide).check(z.maxLength(200)),
     /** Of the order of all these entries. Left out: their writer had heard everything. */
     heard: z.optional(Heard),
   }),
   bodyLimitBytes: 4 * 1024 * 1024,
-  replies: { 200: z.strictObject({ results: z.array(AppendResult) }) },
+  replies: { 200: z.strictObject({ results: z.array(AppendResult).check(z.maxLength(mostEntriesAtOnce)) }) },
   problems: [],
 })
 
@@ -103,20 +106,42 @@ export const RefusedEntry = z.strictObject({
   words: z.string(),
   receivedAt: Instant,
   writtenBy: Author,
-  /** As it came; `null` where it may hold prices and the caller gets none. */
+  /** As it came; `null` where it may hold prices and the caller gets none, and in a list where it is too long for one. */
   body: z.unknown(),
+  /** How long all of it is as JSON. */
+  bodyBytes: z.int(),
 })
 export type RefusedEntry = z.infer<typeof RefusedEntry>
+
+/** The oldest so many; a longer body than this is read with its entry alone. */
+export const mostRefusedListed = 200
+export const longestBodyListedBytes = 4 * 1024
 
 export const listRefusedEntries = endpoint({
   operationId: 'listRefusedEntries',
   summary:
-    'Entries that were refused and are not settled: all of them at the desk, their own on a tablet and for a technician.',
+    'The oldest 200 entries that were refused and are not settled, bodies over 4 KB left out: everybody’s at the desk, their own on a tablet and for a technician.',
   method: 'GET',
   path: '/api/refused-entries',
   access: { who: 'staff' },
-  replies: { 200: z.strictObject({ refused: z.array(RefusedEntry) }) },
+  replies: {
+    200: z.strictObject({
+      refused: z.array(RefusedEntry).check(z.maxLength(mostRefusedListed)),
+      isWhole: z.boolean(),
+    }),
+  },
   problems: [],
+})
+
+export const getRefusedEntry = endpoint({
+  operationId: 'getRefusedEntry',
+  summary: 'One refused entry with its whole body, also once it is settled; for whoever it would be listed.',
+  method: 'GET',
+  path: '/api/refused-entries/:entryId',
+  access: { who: 'staff' },
+  params: z.strictObject({ entryId: Id }),
+  replies: { 200: RefusedEntry },
+  problems: ['REFUSED_ENTRY_NOT_FOUND'],
 })
 
 export const settleRefusedEntry = endpoint({

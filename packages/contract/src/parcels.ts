@@ -2,7 +2,7 @@ import { DraftEnvelope } from '@bayledger/ledger/entry'
 import { TabletSignature } from '@bayledger/ledger/tablet-signature'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
-import { AppendResult, Heard, SentSide } from './entries.ts'
+import { AppendResult, Heard, mostEntriesAtOnce, SentSide } from './entries.ts'
 import { Id } from './identity.ts'
 
 /**
@@ -11,7 +11,7 @@ import { Id } from './identity.ts'
  */
 export const SignedParcel = z.strictObject({
   staffId: Id,
-  entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(100)),
+  entries: z.array(DraftEnvelope).check(z.minLength(1), z.maxLength(mostEntriesAtOnce)),
   sides: z.array(SentSide).check(z.maxLength(200)),
   /** Of the order of all these entries. Left out: their writer had heard everything. */
   heard: z.optional(Heard),
@@ -28,7 +28,7 @@ export const handInParcel = endpoint({
   access: { who: 'device' },
   body: SignedParcel,
   bodyLimitBytes: 4 * 1024 * 1024,
-  replies: { 200: z.strictObject({ results: z.array(AppendResult) }) },
+  replies: { 200: z.strictObject({ results: z.array(AppendResult).check(z.maxLength(mostEntriesAtOnce)) }) },
   problems: ['DEVICE_UNKNOWN', 'SIGNATURE_REFUSED'],
 })
 

@@ -15,6 +15,7 @@ export const presentRefused = (row: RefusedRow): RefusedEntry => ({
   receivedAt: row.receivedAt.toISOString(),
   writtenBy: row.writtenBy,
   body: row.body,
+  bodyBytes: row.bodyBytes,
 })
 
 /** A refused entry for someone who gets no money: whatever was sent as a kind that names money is left out. */

@@ -12,7 +12,9 @@ export type RefusedRow = Reason & {
   readonly kind: string
   readonly receivedAt: Date
   readonly writtenBy: Author
+  /** `null` where it is longer than was asked for. */
   readonly body: unknown
+  readonly bodyBytes: number
 }
 
 type KeptRefusal = Reason &
@@ -47,31 +49,37 @@ export const keepRefused = async (pool: Pool, shopId: string, refused: KeptRefus
   return rows.length === 1
 }
 
-const select = `select r.id, r.order_id as "orderId", h.number as "orderNumber", r.kind, r.code, r."values",
-    r.received_at as "receivedAt", r.written_by as "writtenBy", r.body
+const selectWith = (body: string) =>
+  `select r.id, r.order_id as "orderId", h.number as "orderNumber", r.kind, r.code, r."values",
+    r.received_at as "receivedAt", r.written_by as "writtenBy", ${body} as body,
+    octet_length(r.body::text) as "bodyBytes"
   from refused_entries r left join order_heads h on h.shop_id = r.shop_id and h.order_id = r.order_id
   where r.shop_id = $1`
 
 export const findRefused = async (pool: Pool, shopId: string, id: string): Promise<RefusedRow | null> => {
   const { rows } = await pool.query<RefusedRow>({
     name: 'find-refused',
-    text: `${select} and r.id = $2`,
+    text: `${selectWith('r.body')} and r.id = $2`,
     values: [shopId, id],
   })
   return rows[0] ?? null
 }
 
-/** The unsettled ones, oldest first; those of one writer where one is named. */
+/** So many of the unsettled ones, oldest first; those of one writer where one is named. */
 export const listUnsettled = async (
   pool: Pool,
   shopId: string,
-  staffId: string | null,
+  {
+    staffId,
+    most,
+    longestBodyBytes,
+  }: { readonly staffId: string | null; readonly most: number; readonly longestBodyBytes: number },
 ): Promise<RefusedRow[]> => {
   const { rows } = await pool.query<RefusedRow>({
     name: 'unsettled-refused',
-    text: `${select} and r.settled_at is null and ($2::text is null or r.written_by ->> 'staffId' = $2)
-      order by r.received_at, r.id limit 200`,
-    values: [shopId, staffId],
+    text: `${selectWith('case when octet_length(r.body::text) <= $4 then r.body end')} and r.settled_at is null and ($2::text is null or r.written_by ->> 'staffId' = $2)
+      order by r.received_at, r.id limit $3`,
+    values: [shopId, staffId, most, longestBodyBytes],
   })
   return rows
 }

@@ -39,6 +39,9 @@ export function TrayRoute() {
       {tray.data !== undefined && refused.length === 0 ? (
         <p>Nothing was refused that is not settled.</p>
       ) : null}
+      {tray.data?.isWhole === false ? (
+        <p>These are the oldest {refused.length}. When you settle one, the next one appears.</p>
+      ) : null}
       <ul className="tray">
         {refused.map((entry) => (
           <li key={entry.id} className="tray-line">
