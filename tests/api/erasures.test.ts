@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { withClient } from '@bayledger/db/with-client'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
@@ -8,7 +9,7 @@ import { findMarks } from '../support/find-marks.ts'
 import { freshCopy, freshLines } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 import { rowsOf, unerase } from '../support/rows-of.ts'
-import { closeDayHere, faultsHere } from '../support/verified-here.ts'
+import { closeDayHere, faultsHere, verifiedHere } from '../support/verified-here.ts'
 import { sideOf, writerOn } from '../support/write-entry.ts'
 
 /** Words that are nowhere else in the demo. */
@@ -75,8 +76,7 @@ const mark = async () => {
 /** Everything else that can hold a person: another card made one with theirs, a draft, a choice, a link, a refused note, a message. */
 const spread = async () => {
   const once = { 'idempotency-key': randomUUID() }
-  const empty = { mayText: false, mayEmail: false, mayCall: false, language: 'en', email: null }
-  const other = { ...empty, name: `${marks.name} again`, phone: marks.phone }
+  const other = { ...cardOf(`${marks.name} again`), phone: marks.phone }
   const { body: second } = await desk.post('/api/customers', other, once).expect(201)
   const { body: card } = await desk.get(`/api/customers/${customerId}`).expect(200)
   await desk
@@ -114,6 +114,11 @@ const spread = async () => {
   )
 }
 const othersDraft = randomUUID()
+
+const cardOf = (name: string) => ({
+  ...{ name, phone: null, email: null, language: 'en' },
+  ...{ mayText: false, mayEmail: false, mayCall: false },
+})
 
 /** A note that a desk had not sent before the order was closed: it is kept among what was refused. */
 const sendLate = async () => {
@@ -212,6 +217,35 @@ describe('a person is not erased', () => {
   })
 })
 
+describe('an erasure that is broken off', () => {
+  it('between its note and its commit leaves the person as they were, and the next start ends it', async () => {
+    const cutOff = `
+      create function cut_off() returns trigger language plpgsql as $$
+      begin perform pg_terminate_backend(pg_backend_pid()); return null; end $$;
+      create constraint trigger cut_off after insert on erasures deferrable initially deferred
+        for each row execute function cut_off();`
+    const { body: made } = await desk
+      .post('/api/customers', cardOf('Perpetua Halfgone'), { 'idempotency-key': randomUUID() })
+      .expect(201)
+    const path = `/api/customers/${made.customerId}/erasure`
+    await withClient(shop.adminUrl, (admin) => admin.query(cutOff))
+    const broken = await owner.post(path, asked)
+    await withClient(shop.adminUrl, (admin) => admin.query('drop trigger cut_off on erasures'))
+    expect(broken.status).toBeGreaterThanOrEqual(500)
+    expect(await findMarks(shop.ownerUrl, ['Perpetua'])).toContain('customers.name')
+    expect((await owner.get(path).expect(200)).body.erasedAt).toBeNull()
+    expect(await verifiedHere(shop)).toMatchObject({ faults: [], unerased: 1 })
+
+    await shop.erase()
+    expect(await findMarks(shop.ownerUrl, ['Perpetua'])).toEqual([])
+    expect(await verifiedHere(shop)).toMatchObject({ faults: [], unerased: 0 })
+    const { body } = await owner.get('/api/erasures').expect(200)
+    expect(body.erasures).toMatchObject([
+      { customerId: made.customerId, by: 'Marguerite Ashby-Bell', ...asked },
+    ])
+  })
+})
+
 describe('a person who was erased', () => {
   let goes: Record<string, number>
   let heads: unknown[]
@@ -240,11 +274,16 @@ describe('a person who was erased', () => {
 
   it('is on the list of erasures by number of things, and outside the database', async () => {
     const { body } = await owner.get('/api/erasures').expect(200)
-    expect(body.erasures).toMatchObject([{ customerId, by: 'Marguerite Ashby-Bell', ...asked, counts: goes }])
+    expect(body.erasures).toMatchObject([
+      { customerId, by: 'Marguerite Ashby-Bell', ...asked, counts: goes },
+      {},
+    ])
     expect(goes).toMatchObject({ cards: 2, drafts: 1, refused: 1, messages: 2, openings: 1, choices: 1 })
     expect(goes.words).toBeGreaterThan(2)
     const names = readdirSync(join(shop.parts.digestPlaces.digestFolder, shop.demo.shop.id))
-    expect(names.filter((name) => name.startsWith('erased-'))).toHaveLength(1)
+    const notes = names.filter((name) => name.startsWith('erased-'))
+    expect(notes).toContain(`erased-${body.erasures[0].erasureId}.json`)
+    expect(notes).toHaveLength(2)
     const { body: events } = await owner.get('/api/security-events?from=2026-01-12&to=2026-01-13').expect(200)
     expect(events.events).toContainEqual(expect.objectContaining({ kind: 'person-erased' }))
   })
@@ -256,7 +295,22 @@ describe('a person who was erased', () => {
 
   it('is not erased twice', async () => {
     await erase().expect(201)
-    expect((await owner.get('/api/erasures').expect(200)).body.erasures).toHaveLength(1)
+    expect((await owner.get('/api/erasures').expect(200)).body.erasures).toHaveLength(2)
+  })
+
+  it('has a note that is missed when it is taken away, and when it is another than the shop’s key signed', async () => {
+    const folder = join(shop.parts.digestPlaces.digestFolder, shop.demo.shop.id)
+    const { body } = await owner.get('/api/erasures').expect(200)
+    const { erasureId } = body.erasures[0]
+    const file = join(folder, `erased-${erasureId}.json`)
+    const note = readFileSync(file, 'utf8')
+    rmSync(file)
+    const missing = expect.stringMatching(`^Erasure ${erasureId} of .*: its note is missing`)
+    expect(await faults()).toEqual([missing])
+    writeFileSync(file, note.replace('asked', 'other'))
+    expect(await faults()).toEqual([missing, expect.stringContaining('it is no note of an erasure')])
+    writeFileSync(file, note)
+    expect(await faults()).toEqual([])
   })
 
   it('cannot be found, edited, held or made one with another customer', async () => {
@@ -298,7 +352,7 @@ describe('what comes after an erasure', () => {
     ])
     expect(await faults()).toEqual([])
     await shop.erase()
-    expect((await owner.get('/api/erasures').expect(200)).body.erasures).toHaveLength(3)
+    expect((await owner.get('/api/erasures').expect(200)).body.erasures).toHaveLength(4)
   })
 
   it('is a database that was restored from before: a signed note outside of it has the person erased again', async () => {

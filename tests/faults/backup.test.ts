@@ -7,13 +7,19 @@ import { type KeptLog, keepLog } from '@bayledger/db/backup/keep-log'
 import { keepFiles } from '@bayledger/db/backup/kept-files'
 import { makeBackup } from '@bayledger/db/backup/make-backup'
 import { type BackupToRestore, restoreBackup } from '@bayledger/db/backup/restore-backup'
+import { openClient } from '@bayledger/db/client'
 import { type EmbeddedPostgres, startEmbeddedPostgres } from '@bayledger/db/embedded/start'
+import { openPool } from '@bayledger/db/pool'
 import { withClient } from '@bayledger/db/with-client'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { keepBackups } from '../../apps/api/src/backup-keeper.ts'
 import { judgeRestored } from '../../apps/api/src/commands/restored/judge-restored.ts'
+import { takeErasureNotes } from '../../apps/api/src/commands/restored/take-erasure-notes.ts'
+import { keepPrivacy } from '../../apps/api/src/privacy-keeper.ts'
 import { faultLine } from '../../apps/api/src/proof/finding.ts'
+import { verifyDatabase } from '../../apps/api/src/proof/verify-database.ts'
 import { createTestDatabase } from '../support/database.ts'
+import { findMarks } from '../support/find-marks.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { type ProofBench, startProofBench } from '../support/proof-bench.ts'
 import { makeQuickFolder } from '../support/quick-folder.ts'
@@ -106,6 +112,13 @@ const copyLog = async (): Promise<void> => {
 }
 
 describe('a backup of tables', () => {
+  let another: Awaited<ReturnType<typeof createTestDatabase>>
+  const elsewhere = () => ({ serviceUrl: another.serviceUrl, ownerUrl: another.url })
+  beforeAll(async () => {
+    another = await createTestDatabase('empty')
+  })
+  afterAll(() => another?.drop())
+
   it('becomes a shop on the built-in PostgreSQL, in which everything verifies and counts the same', async () => {
     const { faults: _, ...sums } = await bench.verified()
     const found = await restored('outside', 'shop')
@@ -116,16 +129,86 @@ describe('a backup of tables', () => {
   })
 
   it('fills an empty database of another PostgreSQL, and is refused where it is not empty', async () => {
-    const database = await createTestDatabase('empty')
+    const found = await restored('outside', 'beside', { outside: elsewhere() })
+    expect(found).toMatchObject({ faults: [], differences: [], sums: { orders: 1, days: 1 } })
+    await expect(restored('outside', 'beside-again', { outside: elsewhere() })).rejects.toThrow(
+      /is not empty/,
+    )
+    expect(existsSync(at('beside-again'))).toBe(false)
+  })
+
+  it('brings back nobody who was erased after it was made: their notes have them erased before anybody is answered', async () => {
+    const marks = await eraseSomebody()
+    expect(await findMarks(another.url, marks)).toEqual(
+      expect.arrayContaining(['customers.name', 'customers.phone', 'vehicles.plate']),
+    )
+    expect(takeErasureNotes(join(bench.folder, 'digests'), at('beside/digests'))).toBe(1)
+    const pool = openPool({ url: another.serviceUrl, size: 2, onIdleError: quiet })
+    const prisma = openClient(pool)
+    const digestPlaces = { dataFolder: at('beside'), digestFolder: at('beside/digests') }
     try {
-      const outside = { serviceUrl: database.serviceUrl, ownerUrl: database.url }
-      const found = await restored('outside', 'beside', { outside })
-      expect(found).toMatchObject({ faults: [], differences: [], sums: { orders: 1, days: 1 } })
-      await expect(restored('outside', 'beside-again', { outside })).rejects.toThrow(/is not empty/)
-      expect(existsSync(at('beside-again'))).toBe(false)
+      await keepPrivacy({ ...bench.shop.parts, pool, prisma, digestPlaces }, (words, error) => {
+        throw error ?? new Error(words)
+      }).look()
     } finally {
-      await database.drop()
+      await prisma.$disconnect()
+      await pool.end()
     }
+    expect(await findMarks(another.url, marks)).toEqual([])
+    const verifier = openPool({ url: another.serviceUrl, size: 1, onIdleError: quiet })
+    const verified = await verifyDatabase(verifier, digestPlaces, quiet).finally(() => verifier.end())
+    expect(verified).toMatchObject({ faults: [], orders: 1, days: 1, unerased: 0 })
+  })
+})
+
+/** Erases a customer whose backup was made before. Gives what names them. */
+const eraseSomebody = async (): Promise<string[]> => {
+  const { shop, folder } = bench
+  Object.assign(shop.parts.digestPlaces, { dataFolder: folder, digestFolder: join(folder, 'digests') })
+  const owner = await shop.desk('marguerite')
+  const { rows } = await shop.parts.pool.query<{ id: string; name: string; phone: string; plate: string }>(
+    `select c.id, c.name, c.phone, v.plate from customers c
+      join vehicles v on v.shop_id = c.shop_id and v.customer_id = c.id
+      where c.phone is not null and v.plate is not null
+        and not exists (select from order_heads h where h.shop_id = c.shop_id and h.customer_id = c.id)
+      order by c.id limit 1`,
+  )
+  const [person] = rows
+  if (person === undefined) throw new Error('everybody has an order')
+  await owner
+    .post(`/api/customers/${person.id}/erasure`, { reason: 'asked', identity: 'in-person' })
+    .expect(201)
+  const marks = [person.name, person.phone, person.plate]
+  expect(await findMarks(shop.ownerUrl, marks)).toEqual([])
+  return marks
+}
+
+describe('a PostgreSQL of one’s own', () => {
+  it('is copied by the service once a day of the shop; of what was written since it keeps the log itself', async () => {
+    const said: string[] = []
+    const keeper = keepBackups({
+      config: {
+        ...{ dataFolder: bench.folder, digestFolder: join(bench.folder, 'digests') },
+        ...{ backupFolder: at('nightly-outside'), backupKeep: { days: 1, weeks: 0, months: 0 } },
+        ...{ databaseUrl: bench.shop.url, databaseOwnerUrl: bench.shop.ownerUrl },
+      },
+      superuserUrl: null,
+      clock: { now: () => new Date() },
+      timeZone: async () => 'America/New_York',
+      problem: (words, error) => said.push(`${words} ${error}`),
+    })
+    await keeper.look()
+    expect(keeper.state()).toMatchObject({ state: 'no-key' })
+    await makeBackupKey(bench.folder)
+    await keeper.look()
+    await keeper.made()
+    expect(said).toEqual([])
+    expect(keeper.state()).toMatchObject({ state: 'fine', keptUpTo: null })
+    const made = listBackups(at('nightly-outside'))
+    expect(made).toMatchObject([{ log: null }])
+    await keeper.look()
+    await keeper.stop()
+    expect(listBackups(at('nightly-outside'))).toEqual(made)
   })
 })
 
@@ -205,6 +288,8 @@ describe('a backup of the built-in PostgreSQL', () => {
           digestFolder: at('shop/digests'),
           backupFolder,
           backupKeep: { days: 1, weeks: 0, months: 0 },
+          databaseUrl: null,
+          databaseOwnerUrl: null,
         },
         superuserUrl: server.superuserUrl,
         clock: { now: () => now },

@@ -24,6 +24,11 @@ export type BackupKeeper = {
   readonly stop: () => Promise<void>
 }
 
+type BackupConfig = Pick<
+  Config,
+  'dataFolder' | 'digestFolder' | 'backupFolder' | 'backupKeep' | 'databaseUrl' | 'databaseOwnerUrl'
+>
+
 type Failing = 'log' | 'backup' | 'look'
 
 /** Less than a minute, with the time that a round takes: no more than that is lost with the disk. */
@@ -35,11 +40,11 @@ const oldAfterMs = 36 * hour
 /**
  * Keeps the backups of the built-in PostgreSQL: its log in each round, and a backup after the close of the shop's day, at the
  * start of a line of the log, and when one was missed. What fails is said through `problem` and tried again, a backup an
- * hour later. Nothing happens until a key was made. Of a PostgreSQL of one's own (`superuserUrl` is `null`) only the state
- * is known.
+ * hour later. Nothing happens until a key was made. A PostgreSQL of one's own (`superuserUrl` is `null`) keeps its log itself; the
+ * backup of each day is made all the same.
  */
 export const keepBackups = (parts: {
-  readonly config: Pick<Config, 'dataFolder' | 'digestFolder' | 'backupFolder' | 'backupKeep'>
+  readonly config: BackupConfig
   readonly superuserUrl: string | null
   readonly clock: Clock
   /** The zone by whose clocks the shop's day ends. */
@@ -92,8 +97,9 @@ export const keepBackups = (parts: {
     }
   }
 
-  const isDue = async (line: string): Promise<boolean> => {
-    const newest = listBackups(backupFolder).find((backup) => backup.log?.line === line)
+  /** `line`: of the log that the backup is followed by; `null`: by none. */
+  const isDue = async (line: string | null): Promise<boolean> => {
+    const newest = listBackups(backupFolder).find((backup) => (backup.log?.line ?? null) === line)
     if (newest === undefined) return true
     const zone = await parts.timeZone()
     return dayAt(newest.at, zone) !== dayAt(clock.now(), zone)
@@ -117,9 +123,12 @@ export const keepBackups = (parts: {
   const round = async () => {
     const recipients = readRecipients(dataFolder)
     failing.delete('look')
-    if (superuserUrl === null || recipients.length === 0) return
-    await copyLog(superuserUrl, recipients)
-    if (log === null || making !== null || clock.now().getTime() < nextTry || !(await isDue(log.line))) return
+    if (recipients.length === 0) return
+    if (superuserUrl !== null) {
+      await copyLog(superuserUrl, recipients)
+      if (log === null) return
+    }
+    if (making !== null || clock.now().getTime() < nextTry || !(await isDue(log?.line ?? null))) return
     made = makeBackup().catch((error: unknown) => failed('backup', 'The backup could not be started.', error))
   }
   const inTurn = (): Promise<void> => {
@@ -150,11 +159,13 @@ export const keepBackups = (parts: {
 }
 
 /** In a process of its own that gives way to the service. */
-const startBackup = (config: Pick<Config, 'dataFolder' | 'digestFolder' | 'backupFolder' | 'backupKeep'>) => {
+const startBackup = (config: BackupConfig) => {
   const { days, weeks, months } = config.backupKeep
   const child = spawn(process.execPath, [join(import.meta.dirname, 'commands/backup.ts')], {
     env: {
       ...process.env,
+      DATABASE_URL: config.databaseUrl ?? undefined,
+      DATABASE_OWNER_URL: config.databaseOwnerUrl ?? undefined,
       DATA_FOLDER: config.dataFolder,
       DIGEST_FOLDER: config.digestFolder,
       BACKUP_FOLDER: config.backupFolder,

@@ -9,8 +9,8 @@ import { stampLines } from '../proof/verify-stamp.ts'
 import type { DigestPlaces } from '../proof/write-digest.ts'
 
 /**
- * `npm run -s ledger:verify`: walks every chain, head, projection, side, sealed file, photo and daily digest, and names what
- * does not hold. Safe while the service runs; starts the shop's own PostgreSQL where none runs. Status 1 where anything
+ * `npm run -s ledger:verify`: walks every chain, head, projection, side, sealed file, photo, daily digest and note of an erasure, and
+ * names what does not hold. Safe while the service runs; starts the shop's own PostgreSQL where none runs. Status 1 where anything
  * is broken, 2 where it could not look.
  */
 const mostNamed = 20
@@ -40,11 +40,15 @@ try {
     throw new Error(`There is no shop in ${config.dataFolder}. Set DATA_FOLDER or DATABASE_URL.`)
   const database = await openShopDatabase(config, (line) => console.error(line), 'join')
   const result = await verifiedAt(database.serviceUrl, config).finally(() => database.stop())
-  const { orders, entries, reports, photos, awaited, stamps, days, uncovered, faults } = result
+  const { orders, entries, reports, photos, awaited, stamps, days, uncovered, unerased, faults } = result
   for (const fault of faults.slice(0, mostNamed)) console.log(faultLine(fault))
   if (faults.length > mostNamed) console.log(`and ${faults.length - mostNamed} more`)
   if (photos > 0) console.log(`photos ${photos}, not received yet ${awaited}`)
   for (const line of stampLines(stamps)) console.log(line)
+  if (unerased > 0)
+    console.log(
+      `people who are noted as erased and are in the database again: ${unerased}; start the service to erase them`,
+    )
   console.log(
     uncovered === 1
       ? '1 entry is not covered by a digest yet'

@@ -1,4 +1,4 @@
-import { createPrivateKey, createPublicKey, sign, verify } from 'node:crypto'
+import { createPrivateKey, createPublicKey, type KeyObject, sign, verify } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { canonicalText } from '@bayledger/ledger/digests'
@@ -49,26 +49,38 @@ export const writeErasureNote = (places: DigestPlaces, note: ErasureNote): void 
 }
 
 /** The notes of a shop that its own key signed, oldest first. Whoever can write into the folder cannot have anybody erased. */
-export const listErasureNotes = (places: DigestPlaces, shopId: string): ErasureNote[] => {
+export const listErasureNotes = (places: DigestPlaces, shopId: string): readonly ErasureNote[] =>
+  readErasureNotes(places, shopId).notes
+
+/** The same, and the files that are named like notes and are none of this shop. */
+export const readErasureNotes = (
+  places: DigestPlaces,
+  shopId: string,
+): { readonly notes: readonly ErasureNote[]; readonly strangers: readonly string[] } => {
   const folder = join(places.digestFolder, shopId)
+  if (!existsSync(folder)) return { notes: [], strangers: [] }
   const key = readDigestKey(places.dataFolder)
-  if (key === null || !existsSync(folder)) return []
-  const publicKey = createPublicKey(createPrivateKey(key.privateKeyPem))
-  return readdirSync(folder)
+  const publicKey = key === null ? null : createPublicKey(createPrivateKey(key.privateKeyPem))
+  const files = readdirSync(folder)
     .filter(isErasureNote)
-    .flatMap((name) => {
-      const file = readNote(join(folder, name))
-      if (file === null) return []
-      const { signedBy: _signedBy, signature, ...note } = file
-      const isOurs = verify(
-        'sha256',
-        Buffer.from(canonicalText(note)),
-        { key: publicKey, dsaEncoding: 'ieee-p1363' },
-        Buffer.from(signature, 'base64'),
-      )
-      return isOurs ? [note] : []
-    })
-    .toSorted((one, other) => one.at.localeCompare(other.at))
+    .map((name) => ({ file: join(folder, name), note: signedNote(join(folder, name), publicKey) }))
+  return {
+    notes: files.flatMap(({ note }) => note ?? []).toSorted((one, other) => one.at.localeCompare(other.at)),
+    strangers: files.filter(({ note }) => note === null).map(({ file }) => file),
+  }
+}
+
+const signedNote = (path: string, publicKey: KeyObject | null): ErasureNote | null => {
+  const file = readNote(path)
+  if (file === null || publicKey === null) return null
+  const { signedBy: _signedBy, signature, ...note } = file
+  const isOurs = verify(
+    'sha256',
+    Buffer.from(canonicalText(note)),
+    { key: publicKey, dsaEncoding: 'ieee-p1363' },
+    Buffer.from(signature, 'base64'),
+  )
+  return isOurs ? note : null
 }
 
 const readNote = (file: string): z.infer<typeof NoteFile> | null => {

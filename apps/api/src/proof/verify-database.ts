@@ -7,6 +7,7 @@ import { faultsOfStock, faultsOfStrayCounts } from './fault-of-projections.ts'
 import type { Fault } from './finding.ts'
 import { listOrderNumbers } from './read-proof.ts'
 import { verifyDigests } from './verify-digests.ts'
+import { verifyErasures } from './verify-erasures.ts'
 import { verifyOrder } from './verify-order.ts'
 import type { StampSeen } from './verify-stamp.ts'
 import { type DigestPlaces, newestCovered } from './write-digest.ts'
@@ -23,6 +24,8 @@ export type Verification = {
   readonly days: number
   /** Entries that no digest covers yet. */
   readonly uncovered: number
+  /** People whom a note outside the database names as erased and the database still holds: its next start erases them. */
+  readonly unerased: number
   /** One an order and one a digest that does not hold, in the order in which they were met. */
   readonly faults: readonly Fault[]
 }
@@ -39,7 +42,7 @@ export const verifyDatabase = async (
   const faults: Fault[] = []
   const stamps: StampSeen[] = []
   const judge = judgeBy(places.stampRoots ?? null)
-  const sum = { orders: 0, entries: 0, reports: 0, photos: 0, awaited: 0, days: 0, uncovered: 0 }
+  const sum = { orders: 0, entries: 0, reports: 0, photos: 0, awaited: 0, days: 0, uncovered: 0, unerased: 0 }
   const key = readDigestKey(places.dataFolder)
   const shops = await listShopZones(pool)
   faults.push(...(await faultsOfMissingShops(pool, places.digestFolder, shops)))
@@ -74,7 +77,10 @@ export const verifyDatabase = async (
       progress(sum.orders, orders.length)
     }
     sum.days += files.length
+    const erasures = await verifyErasures(pool, places, { shopId, name })
+    sum.unerased += erasures.waiting
     faults.push(
+      ...erasures.faults,
       ...(await faultsOfStrayCounts(pool, shopId)),
       ...(await faultsOfStock(pool, shopId)),
       ...verifyDigests(name, files, notes, key, {
