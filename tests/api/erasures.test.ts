@@ -1,14 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { withClient } from '@bayledger/db/with-client'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { findMarks } from '../support/find-marks.ts'
 import { freshCopy, freshLines } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
-import { rowsOf, unerase } from '../support/rows-of.ts'
+import { cutOffAtCommit, rowsOf, unerase } from '../support/rows-of.ts'
 import { closeDayHere, faultsHere, verifiedHere } from '../support/verified-here.ts'
 import { sideOf, writerOn } from '../support/write-entry.ts'
 
@@ -219,18 +218,11 @@ describe('a person is not erased', () => {
 
 describe('an erasure that is broken off', () => {
   it('between its note and its commit leaves the person as they were, and the next start ends it', async () => {
-    const cutOff = `
-      create function cut_off() returns trigger language plpgsql as $$
-      begin perform pg_terminate_backend(pg_backend_pid()); return null; end $$;
-      create constraint trigger cut_off after insert on erasures deferrable initially deferred
-        for each row execute function cut_off();`
     const { body: made } = await desk
       .post('/api/customers', cardOf('Perpetua Halfgone'), { 'idempotency-key': randomUUID() })
       .expect(201)
     const path = `/api/customers/${made.customerId}/erasure`
-    await withClient(shop.adminUrl, (admin) => admin.query(cutOff))
-    const broken = await owner.post(path, asked)
-    await withClient(shop.adminUrl, (admin) => admin.query('drop trigger cut_off on erasures'))
+    const broken = await cutOffAtCommit(shop, () => owner.post(path, asked))
     expect(broken.status).toBeGreaterThanOrEqual(500)
     expect(await findMarks(shop.ownerUrl, ['Perpetua'])).toContain('customers.name')
     expect((await owner.get(path).expect(200)).body.erasedAt).toBeNull()
