@@ -187,6 +187,10 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
     const { signInName: name, password } = people.rufus
     return shop.nobody.post('/api/sessions/desk', { name, password })
   },
+  OWNER_CODE_REFUSED: () =>
+    shop.nobody.post('/api/sessions/desk/owner-code', {
+      ...{ name: 'nobody', code: 'ABCD', password: 'brindle falls again' },
+    }),
   PASSKEY_REFUSED: () =>
     shop.nobody.call('post', '/api/sessions/desk/passkey', { host: 'localhost:4310' }).send({
       passkey: { id: 'A', response: { clientDataJSON: 'A', authenticatorData: 'A', signature: 'A' } },

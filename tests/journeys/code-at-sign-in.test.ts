@@ -14,6 +14,7 @@ const stage = setStage(null, async (database) => {
 const { signInName, password } = people.marguerite
 let page: Page
 let recoveryCode = ''
+let ownerCode = ''
 
 /** A device of the browser's own that holds passkeys and knows its person (Chrome DevTools Protocol, WebAuthn). */
 const addAuthenticator = async (on: Page): Promise<void> => {
@@ -110,6 +111,37 @@ describe('a passkey, by keyboard', () => {
   })
 })
 
+describe('an owner’s printed code, by keyboard', () => {
+  const another = 'a lantern in the attic'
+
+  it('is made under the owner’s name and printed alone', async () => {
+    await pressed('Make a printed code')
+    await page.getByText('It is not shown again').waitFor()
+    ownerCode = (await page.locator('.print-sheet .exact').nth(1).textContent()) ?? ''
+    expect(ownerCode).toMatch(/^(\w{4}-){6}\w{4}$/)
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.getByRole('button', { name: 'Print it' }).isVisible()).toBe(false)
+    expect(await page.getByText(ownerCode).isVisible()).toBe(true)
+    await page.emulateMedia({ media: null })
+    expect(await violationsOn(page)).toEqual([])
+  })
+
+  it('sets a new password at the sign-in page', async () => {
+    await pressed('Sign out')
+    await page.getByLabel('Sign-in name').fill(signInName)
+    await pressed('I lost my password and have a printed code')
+    await page.getByLabel('Printed code').fill(ownerCode)
+    await page.getByLabel('New password', { exact: true }).fill(another)
+    await page.getByLabel('New password again').fill(another)
+    expect(await violationsOn(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    await page.getByText('The new password is set.').waitFor()
+    await page.getByLabel('Password').fill(another)
+    await page.keyboard.press('Enter')
+    await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+  })
+})
+
 describe('the owner', () => {
   it('finds both among what happened, with who did it', async () => {
     await page.goto('/desk/shop/security')
@@ -120,6 +152,7 @@ describe('the owner', () => {
       `${people.marguerite.name} signed in with a passkey`,
       `${people.marguerite.name} used a passkey again`,
       `${people.marguerite.name} removed a passkey`,
+      `${people.marguerite.name} set a new password with the printed code`,
     ])
       await page.getByText(words).first().waitFor()
     expect(await violationsOn(page)).toEqual([])

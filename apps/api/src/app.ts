@@ -31,6 +31,7 @@ import { numberRoutes } from './features/numbers/routes.ts'
 import { openApiRoutes } from './features/open-api/routes.ts'
 import { orderRoutes } from './features/orders/routes.ts'
 import { ownDataRoutes } from './features/own-data/routes.ts'
+import { ownerCodeRoutes } from './features/owner-code/routes.ts'
 import { parcelRoutes } from './features/parcels/routes.ts'
 import { passkeyRoutes } from './features/passkeys/routes.ts'
 import { peopleRoutes } from './features/people/routes.ts'
@@ -158,6 +159,7 @@ const bindings = (parts: Parts) => [
   ...staffRoutes(),
   ...peopleRoutes,
   ...secondStepRoutes,
+  ...ownerCodeRoutes(parts),
   ...passkeyRoutes,
   ...securityEventRoutes,
   ...checklistRoutes,

@@ -39,6 +39,7 @@ import { getNumbers } from './numbers.ts'
 import { openApi } from './open-api.ts'
 import { getEntriesAfter, getLastOdometer, getOrder, keepOrders, listFloor } from './orders.ts'
 import { copyOwnData, listOwnDataCopies } from './own-data.ts'
+import { enterByOwnerCode, getOwnerCode, makeOwnerCode } from './owner-code.ts'
 import { handInParcel, handInSealedParcel } from './parcels.ts'
 import {
   addPasskey,
@@ -117,6 +118,9 @@ export const contract = [
   beginSecondStep,
   confirmSecondStep,
   endSecondStep,
+  getOwnerCode,
+  makeOwnerCode,
+  enterByOwnerCode,
   challengeForSignIn,
   signInByPasskey,
   challengeForProof,

@@ -48,6 +48,7 @@ export type ProblemValues = {
   SIGN_IN_BLOCKED: { readonly seconds: number }
   SECOND_STEP_NEEDED: Nothing
   SECOND_STEP_REFUSED: Nothing
+  OWNER_CODE_REFUSED: Nothing
   PASSKEY_REFUSED: {
     readonly why: 'unknown' | 'too-late' | 'does-not-fit' | 'went-back' | 'kept-before' | 'too-many'
   }

@@ -70,7 +70,8 @@ await database.stop()
 if (seeded.made) {
   say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${password}`)
   say(`The PIN, for tablets and for a second person: ${pin}`)
-  say(`Both are shown only now. If the password is lost: npm run owner:recover -- ${signInName}`)
+  say('Both are shown only now. At the desk, under your name, print a code that sets a new password.')
+  say(`Without it, if the password is lost: npm run owner:recover -- ${signInName}`)
   say('Start the service: npm start')
 } else {
   console.error(

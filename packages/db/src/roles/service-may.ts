@@ -62,6 +62,7 @@ export const serviceMay: Readonly<Record<string, readonly Right[]>> = {
   known_browsers: edit,
   second_steps: all,
   recovery_codes: all,
+  owner_codes: all,
   passkeys: all,
   passkey_challenges: all,
   // Forgotten after 400 days by a trigger, with its owner's rights.

@@ -236,6 +236,11 @@ export const problems: ProblemsWording = {
     detail: () =>
       'Each code is good once, and for about a minute. Wait for the next one and type that, or type a recovery code that you have not used.',
   },
+  OWNER_CODE_REFUSED: {
+    title: 'The name or the printed code is wrong',
+    detail: () =>
+      'Only an owner has such a code, it is good once, and the newest one counts. Check both and try again. After five wrong tries there is a wait. Without a code, another owner sets your password, or npm run owner:recover on the machine does.',
+  },
   PASSKEY_REFUSED: {
     title: 'The passkey is not taken',
     detail: ({ why }) =>

@@ -33,7 +33,7 @@ export const listEvents = async (
         select coalesce((select time_zone from locations where shop_id = $1 order by id limit 1), 'UTC') as name
       ), found as (
         select e.*, (e.at at time zone zone.name)::date as day,
-          case when e.kind in ('sign-in-failed', 'pin-failed', 'password-failed', 'passkey-failed', 'wait-began') then '' else e.id::text end as apart
+          case when e.kind in ('sign-in-failed', 'pin-failed', 'password-failed', 'passkey-failed', 'owner-code-failed', 'wait-began') then '' else e.id::text end as apart
         from security_events e, zone
         where e.shop_id = $1 and ($4::uuid is null or e.staff_id = $4 or e.about_id = $4)
           and e.at >= ($2::date)::timestamp at time zone zone.name

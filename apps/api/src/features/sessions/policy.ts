@@ -77,6 +77,9 @@ export const secretBytes = 20
 /** Ten, each of 125 random bits, where ASVS V6.5.2 asks for 112: nobody guesses one, so that its plain digest is enough. */
 export const recoveryCodes = { count: 10, groups: 5, signsEach: 5 } as const
 
+/** With which an owner sets another password: 140 random bits, where ASVS V6.5.2 asks for 112 for a plain digest. */
+export const ownerCode = { groups: 7, signsEach: 4 } as const
+
 /** Long enough to fetch a key from a coat (Web Authentication, section 15.1: five to ten minutes with user verification). */
 export const challengeMs = 5 * 60_000
 

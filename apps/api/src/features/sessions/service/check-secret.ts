@@ -63,7 +63,7 @@ export const checkPassword = async (
 export const noteFailure = async (
   deps: Deps,
   failure: {
-    readonly kind: 'sign-in-failed' | 'pin-failed' | 'password-failed'
+    readonly kind: 'sign-in-failed' | 'pin-failed' | 'password-failed' | 'owner-code-failed'
     readonly aboutId: string | null
     readonly deviceId: string | null
     readonly address: string

@@ -1,15 +1,13 @@
 import { AppError } from '../../../core/app-error.ts'
 import type { CalledFrom } from '../../../core/called-from.ts'
-import { tokenDigest } from '../../../core/tokens.ts'
 import type { Deps } from '../../../deps.ts'
-import { knownBrowserMs, triesElsewhere, triesInKnownBrowser, triesOfAddress } from '../policy.ts'
 import { clearTries, giveBackTry } from '../store/count-tries.ts'
-import { isKnownBrowser, rememberBrowser } from '../store/known-browser.ts'
+import { rememberBrowser } from '../store/known-browser.ts'
 import * as store from '../store.ts'
 import { noteFailure } from './check-secret.ts'
-import { spendTry } from './check-tries.ts'
 import { passwordMatches, spendPasswordTime } from './hash-password.ts'
 import { checkSecondStep } from './second-step.ts'
+import { spendTriesOfName } from './tries-of-name.ts'
 
 type Entering = {
   readonly name: string
@@ -20,8 +18,7 @@ type Entering = {
 }
 
 /**
- * The person whose name and password these are, and whose code where they have turned that on; their browser is known from then on. A browser that is known has tries of its
- * own; all others share those of the name, and those of their address.
+ * The person whose name and password these are, and whose code where they have turned that on; their browser is known from then on.
  * @throws SIGN_IN_REFUSED, SIGN_IN_BLOCKED, SECOND_STEP_NEEDED, SECOND_STEP_REFUSED
  */
 export const enterByPassword = async (
@@ -29,18 +26,17 @@ export const enterByPassword = async (
   { name, password, code, browserHash, from: { address } }: Entering,
 ): Promise<string> => {
   const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
-  const isKnown = staff !== null && (await knows(deps, staff.id, browserHash))
-  const byName = isKnown
-    ? triesInKnownBrowser(staff.id, browserHash)
-    : triesElsewhere(staff?.id ?? tokenDigest(name.toLowerCase()))
-  const byAddress = isKnown ? null : triesOfAddress(address)
-  const waits = [byAddress === null ? 0 : await spendTry(deps, byAddress), await spendTry(deps, byName)]
+  const { byName, byAddress, waitSeconds } = await spendTriesOfName(deps, {
+    name,
+    staffId: staff?.id ?? null,
+    browserHash,
+    address,
+  })
   const right = staff?.passwordHash
     ? await passwordMatches(password, staff.passwordHash)
     : await spendPasswordTime(password)
   if (!staff || !right) {
     const aboutId = staff?.id ?? null
-    const waitSeconds = Math.max(...waits)
     await noteFailure(deps, { kind: 'sign-in-failed', aboutId, deviceId: null, address, waitSeconds })
     throw new AppError({ code: 'SIGN_IN_REFUSED' })
   }
@@ -57,10 +53,3 @@ export const enterByPassword = async (
   await rememberBrowser(deps, { staffId: staff.id, tokenHash: browserHash })
   return staff.id
 }
-
-const knows = (deps: Deps, staffId: string, tokenHash: string): Promise<boolean> =>
-  isKnownBrowser(deps, {
-    staffId,
-    tokenHash,
-    since: new Date(deps.clock.now().getTime() - knownBrowserMs),
-  })

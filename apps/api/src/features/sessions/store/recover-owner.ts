@@ -1,15 +1,13 @@
 import { inTransaction } from '@bayledger/db/transaction'
 import type { Pool } from 'pg'
 import { noteFromCommand } from '../../../core/note-from-command.ts'
+import { renewOwner } from './renew-owner.ts'
 
 export type Recovery =
   | { readonly recovered: true; readonly name: string; readonly sessionsEnded: number }
   | { readonly recovered: false; readonly why: 'unknown' | 'in-several-shops' | 'no-owner' }
 
-/**
- * Gives an owner another password, in one transaction with all that goes with it: their sessions end, and the code at sign-in, its
- * printed codes and their passkeys go, since whoever needs this has lost them or has lost control of them. `at`: the server's time.
- */
+/** Gives an owner another password, in one transaction with all that goes with it (`renewOwner`). `at`: the server's time. */
 export const recoverOwner = (
   pool: Pool,
   wanted: {
@@ -31,18 +29,7 @@ export const recoverOwner = (
     if (another) return { recovered: false, why: 'in-several-shops' }
     if (!person.is_owner) return { recovered: false, why: 'no-owner' }
     const { shop_id: shopId, id: staffId } = person
-    const whose = [shopId, staffId]
-    await tx.query(
-      'update staff set password_hash = $3, version = version + 1 where shop_id = $1 and id = $2',
-      [...whose, wanted.passwordHash],
-    )
-    for (const table of ['second_steps', 'recovery_codes', 'passkeys'] as const)
-      await tx.query(`delete from ${table} where shop_id = $1 and staff_id = $2`, whose)
-    await tx.query('delete from sign_in_failures where shop_id = $1 and who = $2', whose)
-    const ended = await tx.query(
-      'update sessions set ended_at = $3 where shop_id = $1 and staff_id = $2 and ended_at is null',
-      [...whose, wanted.at],
-    )
+    const sessionsEnded = await renewOwner(tx, { ...wanted, shopId, staffId })
     await noteFromCommand(tx, shopId, { kind: 'owner-recovered', aboutId: staffId, at: wanted.at })
-    return { recovered: true, name: person.name, sessionsEnded: ended.rowCount ?? 0 }
+    return { recovered: true, name: person.name, sessionsEnded }
   })

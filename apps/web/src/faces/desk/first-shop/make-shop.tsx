@@ -237,7 +237,7 @@ function OwnerFields({ form, set, faults }: Editing) {
         />
         <TextField
           label="Password"
-          hint="At least 12 characters. A few words with spaces are easy to type."
+          hint="At least 12 characters. A few words with spaces are easy to type. Once you are signed in, print a code under your name: it sets a new password if you lose this one."
           type="password"
           autoComplete="new-password"
           fault={faults.password}

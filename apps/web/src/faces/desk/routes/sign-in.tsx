@@ -1,6 +1,6 @@
 import { listShops, signInAtDesk } from '@bayledger/contract/sessions'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
-import { useState } from 'react'
+import { type ComponentType, useState } from 'react'
 import { Navigate, useLocation, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { pathAfterSignIn, patterns } from '../../../lib/paths.ts'
@@ -8,7 +8,9 @@ import { isCallProblem, problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
+import { StatusLine } from '../../../ui/sentence.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import type { EnterByOwnerCodeProps } from './enter-by-owner-code.tsx'
 import './sign-in.css'
 
 export function SignInRoute() {
@@ -18,6 +20,8 @@ export function SignInRoute() {
   const [code, setCode] = useState<string | null>(null)
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
+  const [OwnerCode, setOwnerCode] = useState<ComponentType<EnterByOwnerCodeProps> | null>(null)
+  const [said, setSaid] = useState<string | null>(null)
   const listed = useQuery({ queryKey: ['shops'], queryFn: () => call(listShops, {}) }).data?.shops
   const shops = listed ?? []
   const isShopMissing = shops.length > 1 && shopId === null
@@ -28,6 +32,7 @@ export function SignInRoute() {
   const enter = async (by: () => Promise<unknown>) => {
     setBusy(true)
     setProblem(null)
+    setSaid(null)
     try {
       await by()
       client.clear()
@@ -51,70 +56,101 @@ export function SignInRoute() {
     await signInWithPasskey(shopId)
   }
 
+  const openOwnerCode = async () => {
+    setProblem(null)
+    setPassword('')
+    try {
+      const { EnterByOwnerCode } = await import('./enter-by-owner-code.tsx')
+      setOwnerCode(() => EnterByOwnerCode)
+    } catch (thrown) {
+      setProblem(thrown)
+    }
+  }
+
   if (listed?.length === 0) return <Navigate to={patterns.firstShop} replace />
   return (
     <main className="desk-door">
       <title>Sign in · Bayledger desk</title>
       <h1>Bayledger desk</h1>
-      <form
-        className="stack"
-        onSubmit={(event) => {
-          event.preventDefault()
-          void enter(byPassword)
-        }}
-      >
-        {shops.length > 1 ? (
-          <SelectField
-            label="Shop"
-            value={shopId}
-            onChange={setShopId}
-            unchosen="Choose your shop"
-            options={shops.map((shop) => ({ value: shop.shopId, label: shop.name }))}
-          />
-        ) : null}
-        <TextField label="Sign-in name" autoComplete="username" autoFocus value={name} onChange={setName} />
-        <TextField
-          label="Password"
-          type="password"
-          autoComplete="current-password"
-          value={password}
-          onChange={setPassword}
-        />
-        {code === null ? null : (
+      {OwnerCode === null ? (
+        <form
+          className="stack"
+          onSubmit={(event) => {
+            event.preventDefault()
+            void enter(byPassword)
+          }}
+        >
+          {shops.length > 1 ? (
+            <SelectField
+              label="Shop"
+              value={shopId}
+              onChange={setShopId}
+              unchosen="Choose your shop"
+              options={shops.map((shop) => ({ value: shop.shopId, label: shop.name }))}
+            />
+          ) : null}
+          <TextField label="Sign-in name" autoComplete="username" autoFocus value={name} onChange={setName} />
           <TextField
-            label="Code of your authenticator app, or a recovery code"
-            autoComplete="one-time-code"
-            autoFocus
-            exact
-            value={code}
-            onChange={setCode}
+            label="Password"
+            type="password"
+            autoComplete="current-password"
+            value={password}
+            onChange={setPassword}
           />
-        )}
-        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
-        <Button
-          type="submit"
-          look="wide"
-          busy={busy}
-          whyNot={
-            isShopMissing
-              ? 'Choose your shop.'
-              : name.trim() === '' || password === ''
-                ? 'Type your name and your password.'
-                : code === ''
-                  ? 'Type the code.'
-                  : undefined
-          }
-        >
-          Sign in
-        </Button>
-        <Button
-          busy={busy}
-          whyNot={isShopMissing ? 'Choose your shop.' : undefined}
-          onClick={() => void enter(byPasskey)}
-        >
-          Sign in with a passkey
-        </Button>
-      </form>
+          {code === null ? null : (
+            <TextField
+              label="Code of your authenticator app, or a recovery code"
+              autoComplete="one-time-code"
+              autoFocus
+              exact
+              value={code}
+              onChange={setCode}
+            />
+          )}
+          {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
+          <StatusLine>{said}</StatusLine>
+          <Button
+            type="submit"
+            look="wide"
+            busy={busy}
+            whyNot={
+              isShopMissing
+                ? 'Choose your shop.'
+                : name.trim() === '' || password === ''
+                  ? 'Type your name and your password.'
+                  : code === ''
+                    ? 'Type the code.'
+                    : undefined
+            }
+          >
+            Sign in
+          </Button>
+          <Button
+            busy={busy}
+            whyNot={isShopMissing ? 'Choose your shop.' : undefined}
+            onClick={() => void enter(byPasskey)}
+          >
+            Sign in with a passkey
+          </Button>
+          <Button
+            whyNot={isShopMissing ? 'Choose your shop.' : undefined}
+            onClick={() => void openOwnerCode()}
+          >
+            I lost my password and have a printed code
+          </Button>
+        </form>
+      ) : (
+        <OwnerCode
+          shopId={shopId}
+          name={name}
+          onName={setName}
+          onSet={() => {
+            setOwnerCode(null)
+            setSaid('The new password is set. Sign in with it.')
+          }}
+          onBack={() => setOwnerCode(null)}
+        />
+      )}
     </main>
   )
 }

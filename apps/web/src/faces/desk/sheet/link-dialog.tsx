@@ -16,6 +16,7 @@ import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 import { QrCode } from './qr-code.tsx'
 import { useCustomerLanguage } from './use-customer-language.ts'
+import '../print/print-sheet.css'
 
 /**
  * The customer's own page, by an address that is shown once: read out, sent, printed, or held to a phone's camera. `issued`: the

@@ -5,6 +5,7 @@ import { problemText } from '../../../lib/problem.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
+import { OwnerCodePart } from './owner-code-part.tsx'
 import { PasskeysPart } from './passkeys-part.tsx'
 import { SecondStepPart } from './second-step-part.tsx'
 import { SessionsPart } from './sessions-part.tsx'
@@ -30,6 +31,7 @@ export function OwnRecordRoute() {
           <SetSecret key={secret} person={own.data} secret={secret} isOwn onSet={() => own.refetch()} />
         ))}
       </Section>
+      {roles.includes('owner') ? <OwnerCodePart signInName={signInName} /> : null}
       <SecondStepPart staffId={own.data.id} isOwn />
       <PasskeysPart staffId={own.data.id} isOwn />
       <SessionsPart staffId={own.data.id} isOwn />

@@ -12,7 +12,6 @@ export const roleWords: Readonly<Record<Role, string>> = {
 /** What is wrong with what was typed of a person. */
 export const personFaults = {
   signInName: 'Type 2 to 31 small letters, digits, dots and hyphens, a letter first.',
-  again: 'The two differ. Type both again.',
   untyped: 'Type the new one in both fields.',
   noProof: 'Prove first that it is you.',
 } as const

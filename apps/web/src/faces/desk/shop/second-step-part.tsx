@@ -14,6 +14,7 @@ import { Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { QrCode } from '../sheet/qr-code.tsx'
+import '../print/print-sheet.css'
 
 /** The code of an authenticator app at each sign-in: turned on by whose it is, off by them or an owner. */
 export function SecondStepPart({ staffId, isOwn }: { staffId: string; isOwn: boolean }) {
@@ -112,13 +113,18 @@ function RecoveryCodes({ codes, onKept }: { codes: readonly string[]; onKept: ()
         Print these recovery codes and keep them away from the telephone. Each is good once in place of a code
         of the app. They are not shown again.
       </p>
-      <ul className="exact">
-        {codes.map((code) => (
-          <li key={code}>{code}</li>
-        ))}
-      </ul>
+      <div className="print-sheet">
+        <p className="print-words">
+          Recovery codes for the sign-in at {location.origin}/desk, each good once
+        </p>
+        <ul className="exact">
+          {codes.map((code) => (
+            <li key={code}>{code}</li>
+          ))}
+        </ul>
+      </div>
       <div className="row">
-        <Button onClick={() => window.print()}>Print this page</Button>
+        <Button onClick={() => window.print()}>Print them</Button>
         <Button onClick={onKept}>I have them on paper</Button>
       </div>
     </div>

@@ -52,6 +52,12 @@ export const securitySentence = (event: SecurityEventLine): string => {
       return `A passkey of ${whom} had signed less often than before and was refused${where}: it may be a copy.`
     case 'owner-recovered':
       return `${who} gave ${whom} a new password and removed the code at sign-in and the passkeys.`
+    case 'owner-code-made':
+      return `${who} made a printed code for a new password.`
+    case 'owner-code-used':
+      return `${who} set a new password with the printed code${where}; the code at sign-in and the passkeys were removed.`
+    case 'owner-code-failed':
+      return `A wrong printed code was typed${times} for ${whom}${where}.`
     case 'tablet-code-made':
       return `${who} made a code for a tablet.`
     case 'tablet-let-in':

@@ -1,6 +1,5 @@
 import { type Person, setPassword, setPin } from '@bayledger/contract/people'
-import { passwordFault, pinDigits, pinFault } from '@bayledger/ledger/proof-of-person'
-import { peopleProblems } from '@bayledger/wording/en/people-problems'
+import { pinDigits } from '@bayledger/ledger/proof-of-person'
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { call } from '../../../lib/api-client.ts'
@@ -9,6 +8,7 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { whyUnsuitablePassword, whyUnsuitablePin } from '../why-unsuitable.ts'
 import { personFaults } from './person-words.ts'
 
 type Secret = 'pin' | 'password'
@@ -54,7 +54,7 @@ export function SetSecret({ person, secret, isOwn, onSet }: SetSecretProps) {
       ? personFaults.noProof
       : typed === '' && again === ''
         ? personFaults.untyped
-        : (whyUnsuitable(secret, typed) ?? whyNotTwice(typed, again))
+        : (secret === 'pin' ? whyUnsuitablePin : whyUnsuitablePassword)(typed, again)
   const field = secret === 'pin' ? pinField : passwordField
   return (
     <form
@@ -93,15 +93,3 @@ const pinField = {
   maxLength: pinDigits,
 } as const
 const passwordField = { type: 'password', autoComplete: 'new-password' } as const
-
-const whyUnsuitable = (secret: Secret, typed: string): string | undefined => {
-  if (secret === 'pin') {
-    const why = pinFault(typed)
-    return why === null ? undefined : peopleProblems.PIN_UNSUITABLE.detail({ why })
-  }
-  const why = passwordFault(typed)
-  return why === null ? undefined : peopleProblems.PASSWORD_UNSUITABLE.detail({ why })
-}
-
-const whyNotTwice = (typed: string, again: string): string | undefined =>
-  typed === again ? undefined : personFaults.again
