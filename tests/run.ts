@@ -34,7 +34,7 @@ const checks: readonly (readonly Check[])[] = [
     {
       name: 'web build and budgets',
       command: bin('turbo'),
-      arguments: ['run', 'build', '--output-logs=errors-only', '--no-update-notifier'],
+      arguments: ['run', 'build', 'compress', '--output-logs=errors-only', '--no-update-notifier'],
     },
   ],
 ]

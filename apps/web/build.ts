@@ -1,29 +1,24 @@
-import { rm } from 'node:fs/promises'
+import { rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { build } from 'vite'
-import { budgetKiB, customerBuild, type Face, outFolder, staffBuild } from './builds.ts'
-import { compressAssets, isTooHeavy, type Output, scriptsOfFirstLoad } from './first-load.ts'
+import { customerBuild, staffBuild } from './builds.ts'
+import { compressFiles, isCompressible } from './compressed.ts'
+import { faces, firstLoadsFile, outFolder } from './faces.ts'
+import { type Output, scriptsOfFirstLoad } from './first-load.ts'
 
+/**
+ * Builds the three faces. What is named for what it holds is compressed by compress.ts, which may run while it is served. What
+ * keeps its name, as the bay's worker does, is compressed here: no copy of an earlier build may be beside it.
+ */
 await rm(outFolder, { recursive: true, force: true })
 const outputs = (await Promise.all([staffBuild, customerBuild].map(buildOnce))).flat()
-const sizes = await compressAssets(outputs)
-
-const faces: readonly Face[] = ['desk', 'bay', 'customer']
-const tooHeavy = faces.filter((face) => {
-  const scripts = scriptsOfFirstLoad(outputs, `${face}.html`)
-  const kib = scripts.reduce((sum, script) => sum + (sizes.get(script) ?? Number.NaN), 0) / 1024
-  const budget = budgetKiB[face]
-  console.log(
-    `${face.padEnd(8)} ${kib.toFixed(1).padStart(6)} KiB of script, brotli, of ${budget} KiB allowed`,
-  )
-  return isTooHeavy(kib, budget)
-})
-
-if (tooHeavy.length > 0) {
-  console.error(
-    `Too heavy: ${tooHeavy.join(', ')}. Load what the first screen does not need later, or take it out; then build again.`,
-  )
-  process.exit(1)
-}
+const firstLoads = faces.map((face) => [face, scriptsOfFirstLoad(outputs, `${face}.html`)])
+await writeFile(join(outFolder, firstLoadsFile), JSON.stringify(Object.fromEntries(firstLoads)))
+const files = outputs.map(({ fileName }) => fileName).filter(isCompressible)
+await compressFiles(
+  outFolder,
+  files.filter((file) => !file.startsWith('assets/')),
+)
 
 async function buildOnce(config: typeof staffBuild): Promise<Output[]> {
   const result = await build(config)

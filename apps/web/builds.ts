@@ -4,15 +4,10 @@ import { customerPage as inSpanish } from '@bayledger/wording/es/customer-page'
 import react from '@vitejs/plugin-react'
 import type { InlineConfig, Plugin, Rolldown } from 'vite'
 import { bayShell, workerFile } from './bay-shell.ts'
+import { type Face, outFolder } from './faces.ts'
 import program from './package.json' with { type: 'json' }
 
 export const webFolder = fileURLToPath(new URL('.', import.meta.url))
-export const outFolder = fileURLToPath(new URL('./dist/', import.meta.url))
-
-export type Face = 'desk' | 'bay' | 'customer'
-
-/** What a face may weigh: KiB of brotli-compressed JavaScript that its first load needs. */
-export const budgetKiB: Readonly<Record<Face, number>> = { desk: 200, bay: 170, customer: 40 }
 
 /** The staff's faces, on React, and the worker that keeps the bay on its tablets. */
 export const staffBuild: InlineConfig = {

@@ -1,6 +1,7 @@
 import { rm } from 'node:fs/promises'
 import { build } from 'vite'
-import { customerBuild, outFolder, staffBuild } from './builds.ts'
+import { customerBuild, staffBuild } from './builds.ts'
+import { outFolder } from './faces.ts'
 
 /**
  * Builds the three faces, and builds them again when one of their files changes, without compression or budgets. Sends one

@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process'
+import { constants, setPriority } from 'node:os'
 import { join } from 'node:path'
 import { childEnvironment } from '../config.ts'
 import { keepCompiled } from '../keep-compiled.ts'
@@ -48,3 +49,8 @@ keepCompiled()
 // Only now: the service imports the database client that may just have been written.
 const { serve } = await import('../serve.ts')
 await serve(facesBuilt, begun)
+
+// Until a file's compressed copy is there, it is served as it is.
+const compressing = spawn(process.execPath, [join(root, 'apps/web/compress.ts')], { stdio: 'ignore' })
+process.on('exit', () => compressing.kill())
+if (compressing.pid !== undefined) setPriority(compressing.pid, constants.priority.PRIORITY_LOW)
