@@ -1,5 +1,8 @@
 import type { Diagnosis, Finding, Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
+import type { ComebackCause } from '@bayledger/reckoning/money/line-cover'
+import { spanish } from '@bayledger/wording/es/spanish'
 import { describe, expect, it } from 'vitest'
+import { asLead, comebackUntil } from '../../../ledger/test-support/comeback.ts'
 import { wordsOf } from '../../../ledger/test-support/seeded-ids.ts'
 import { technician } from '../../../ledger/test-support/shop.ts'
 import { reportContext } from '../../test-support/worked-context.ts'
@@ -165,5 +168,45 @@ describe('the findings of a report', () => {
     expect(found[0]?.remedy).toEqual([
       'What removes it: a repair. No price was given; we price it when you ask.',
     ])
+  })
+
+  describe('of a comeback', () => {
+    const textsOf = (state: typeof workedState, language = reportContext.language) =>
+      findingsSection(state, { ...context, language }).blocks.flatMap((block) =>
+        block.kind === 'paragraph' ? [block.text] : [],
+      )
+    const judged = (cause: ComebackCause, words: string | null = null) => {
+      const pen = comebackUntil('confirmed')
+      pen.write('comeback.judged', { cause, words }, asLead)
+      return pen.state()
+    }
+
+    it('say why the vehicle came back, in both languages, with the entry that says so', () => {
+      const state = judged('part-failed')
+      expect(textsOf(state)).toContain(
+        'This vehicle came back after work that we did. Why: a part that we put in does not work any more.',
+      )
+      expect(textsOf(state, spanish)).toContain(
+        'Este vehículo regresó después de un trabajo que hicimos. Por qué: una pieza que pusimos ya no funciona.',
+      )
+      expect(findingsSection(state, context).blocks).toContainEqual(
+        expect.objectContaining({ kind: 'paragraph', entry: state.comeback?.written.seq }),
+      )
+    })
+
+    it('say something else in the words of whoever recorded it, and keep the shop’s note beside any other cause', () => {
+      expect(textsOf(judged('something-else', wordsOf('why'))).at(-1)).toMatch(
+        /Why: Seen with my own eyes\.$/,
+      )
+      for (const cause of ['workmanship', 'part-failed', 'new-damage', 'not-found'] as const)
+        expect(textsOf(judged(cause, wordsOf('why'))).join()).not.toContain('Seen with my own eyes')
+    })
+
+    it('say that nobody recorded why, also before there are findings, and nothing of another order', () => {
+      const says = 'This vehicle came back after work that we did. Why is not recorded.'
+      expect(textsOf(comebackUntil('confirmed').state())).toContain(says)
+      expect(textsOf(comebackUntil('written-up').state())).toContain(says)
+      expect(textsOf(workedState).join()).not.toContain('came back')
+    })
   })
 })

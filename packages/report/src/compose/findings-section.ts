@@ -5,7 +5,7 @@ import { capitalized } from '@bayledger/wording/capitalized'
 import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/wording/fields'
 import { reasonWords } from '@bayledger/wording/reasons'
 import { nextAction, sentenceFor, wordedContradiction } from '@bayledger/wording/worded-diagnosis'
-import type { FindingLine, Section } from '../content.ts'
+import type { Block, FindingLine, Section } from '../content.ts'
 import { paragraph } from './blocks.ts'
 import { personalText, type ReportContext } from './context.ts'
 import { number } from './figures.ts'
@@ -19,7 +19,8 @@ const says = ({ language }: Spoken) => language.report.findings
 export const findingsSection = (state: OrderState, context: ReportContext): Section => {
   const issued = state.diagnosis
   const { title } = says(context)
-  if (!issued) return { title, blocks: [paragraph(says(context).notIssued)] }
+  if (!issued)
+    return { title, blocks: [paragraph(says(context).notIssued), ...whyItCameBack(state, context)] }
   const { diagnosis, evidence } = issued
   const lines: FindingLine[] = [
     ...inOrderOfReading(diagnosis.findings, diagnosis.primary).map((finding) => ({
@@ -52,9 +53,20 @@ export const findingsSection = (state: OrderState, context: ReportContext): Sect
     title,
     blocks: [
       paragraph(says(context).computed(diagnosis.ruleSet, confirmation(state, context)), issued.written.seq),
+      ...whyItCameBack(state, context),
       { kind: 'findings', findings: lines },
     ],
   }
+}
+
+/** Of a comeback only. A note beside a cause that has a word is the shop's own. */
+const whyItCameBack = ({ opened, comeback }: OrderState, context: ReportContext): Block[] => {
+  if (!opened?.comebackOf) return []
+  const { cause, causes, notRecorded } = says(context).comeback
+  if (comeback === null) return [paragraph(notRecorded)]
+  const why =
+    comeback.cause === 'something-else' ? personalText(context, comeback.words ?? '') : causes[comeback.cause]
+  return [paragraph(cause(why), comeback.written.seq)]
 }
 
 const unchecked = (context: Spoken, fields: readonly string[]): FindingLine[] =>

@@ -1,3 +1,4 @@
+import type { ComebackCause } from '@bayledger/reckoning/money/line-cover'
 import type { ObservedCode } from '../observations.ts'
 
 export type ReportFindingsWording = {
@@ -8,6 +9,13 @@ export type ReportFindingsWording = {
     readonly open: string
     readonly agrees: (who: string) => string
     readonly differs: (who: string, finding: string, reason: string) => string
+  }
+  /** Why the vehicle came back after our work. */
+  readonly comeback: {
+    readonly cause: (cause: string) => string
+    /** Something else has the words of whoever recorded it. */
+    readonly causes: Readonly<Record<Exclude<ComebackCause, 'something-else'>, string>>
+    readonly notRecorded: string
   }
   /** The title of a finding and how sure it is. */
   readonly named: (title: string, confidence: string) => string

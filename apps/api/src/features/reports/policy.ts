@@ -1,5 +1,5 @@
 /** Raised whenever a report's content or layout changes; every sealed report's entry carries it. */
-export const templateVersion = 5
+export const templateVersion = 6
 
 /** A report's number: its order's, and how many went before it. */
 export const reportNumber = (orderNumber: string, earlier: number): string => `${orderNumber}-R${earlier + 1}`

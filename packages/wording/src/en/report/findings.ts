@@ -3,6 +3,8 @@ import { observations } from '../observations.ts'
 import { reportCells } from './cells.ts'
 import { reportFound } from './found.ts'
 
+const cameBack = 'This vehicle came back after work that we did.'
+
 export const reportFindings: ReportFindingsWording = {
   title: 'Findings',
   notIssued: reportFound.notIssued,
@@ -12,6 +14,16 @@ export const reportFindings: ReportFindingsWording = {
     open: 'Not yet confirmed by a technician.',
     agrees: (who) => `Confirmed by ${who}.`,
     differs: (who, finding, reason) => `${who} does not agree and finds: ${finding}. Reason: ${reason}`,
+  },
+  comeback: {
+    cause: (cause) => `${cameBack} Why: ${cause}`,
+    causes: {
+      workmanship: 'our work was not right, or was not finished.',
+      'part-failed': 'a part that we put in does not work any more.',
+      'new-damage': 'something happened to it after that visit.',
+      'not-found': 'we did not find a cause.',
+    },
+    notRecorded: `${cameBack} Why is not recorded.`,
   },
   named: (title, confidence) => `${title}. ${confidence}.`,
   next: (action) => `Next: ${action}`,

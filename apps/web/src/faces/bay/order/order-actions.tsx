@@ -49,6 +49,7 @@ export function OrderActions({ stage, state, step, pace, onPace, onOpen }: Order
         </Button>
       ) : null}
       {state.sheet ? <Button onClick={() => onOpen({ at: 'figures', figure: null })}>Figures</Button> : null}
+      {state.opened?.comebackOf ? <Button onClick={() => onOpen({ at: 'comeback' })}>Comeback</Button> : null}
       <Button onClick={() => onOpen({ at: 'history' })}>History</Button>
       {state.photos.length === 0 ? null : (
         <Button onClick={() => onOpen({ at: 'photos' })}>{photoWords.ofOrder(state.photos.length)}</Button>

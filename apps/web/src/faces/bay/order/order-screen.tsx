@@ -41,6 +41,12 @@ const PhotosScreen = lazy(async () => {
   return { default: PhotosScreen }
 })
 
+/** Few orders are comebacks. */
+const ComebackScreen = lazy(async () => {
+  const { ComebackScreen } = await import('./comeback-screen.tsx')
+  return { default: ComebackScreen }
+})
+
 /** How a refused form is opened again, where a screen still has it. */
 const formOpener =
   (state: OrderState, open: (screen: SelectedScreen) => void) =>
@@ -104,6 +110,12 @@ export const OrderScreen = memo(function OrderScreen({ order }: { order: ReadOrd
       return (
         <Suspense fallback={null}>
           <PhotosScreen order={order} onBack={next} />
+        </Suspense>
+      )
+    if (selected?.at === 'comeback')
+      return (
+        <Suspense fallback={null}>
+          <ComebackScreen order={order} onBack={next} />
         </Suspense>
       )
     if (selected?.at === 'figures')

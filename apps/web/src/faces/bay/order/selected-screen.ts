@@ -13,7 +13,7 @@ export type SelectedScreen =
   | { readonly at: 'step' | 'aside'; readonly stepKey: string }
   | { readonly at: 'not-right'; readonly stepKey: string | null; readonly wheel: WheelPosition | null }
   | { readonly at: 'figures'; readonly figure: SheetFigure | null }
-  | { readonly at: 'plan' | 'history' | 'findings' | 'photos' }
+  | { readonly at: 'plan' | 'history' | 'findings' | 'photos' | 'comeback' }
 
 /** The screen on which a form is filled in, by the form's key; `null` where none shows it any more. */
 export const screenOfForm = (state: OrderState, formKey: string): SelectedScreen | null => {

@@ -63,7 +63,13 @@ export function CauseForm({ order, onSaved }: CauseFormProps) {
         value={cause}
         onChange={setCause}
       />
-      <TextField label="In a few words" maxLength={200} value={words} onChange={setWords} />
+      <TextField
+        label="In a few words"
+        hint={cause === 'something-else' ? 'The customer reads it on the report.' : 'For the shop.'}
+        maxLength={200}
+        value={words}
+        onChange={setWords}
+      />
       {write.isError ? <ProblemNotice problem={problemText(write.error)} /> : null}
       <Button look="main" whyNot={whyNot} busy={write.isPending} onClick={save}>
         Record the cause
