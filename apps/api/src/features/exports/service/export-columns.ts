@@ -92,4 +92,6 @@ export const saleColumns = {
   quantity: maybeNumber,
   unit_price: cents,
   amount: cents,
+  would_cost: cents,
+  warranty: maybeText,
 }

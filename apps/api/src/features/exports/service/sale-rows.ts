@@ -6,18 +6,30 @@ import { isConditional } from '@bayledger/reckoning/money/added-bundles'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
 import { lineWords } from '@bayledger/wording/estimate-lines'
+import { coverSentence } from '@bayledger/wording/line-covers'
 import type { RowOf } from '../../../core/csv/csv-table.ts'
 import type { saleColumns } from './export-columns.ts'
 
 type Sale = Omit<RowOf<typeof saleColumns>, 'order' | 'place' | 'at'>
 
 const sum = (sold: string, line: string, kind: string, amount: number | null): Sale => ({
-  ...{ sold, line, kind, amount, wheels: '', tax_class: '', quantity: null, unit_price: null },
+  ...{
+    sold,
+    line,
+    kind,
+    amount,
+    wheels: '',
+    tax_class: '',
+    quantity: null,
+    unit_price: null,
+    would_cost: null,
+    warranty: '',
+  },
 })
 
 /**
  * What an order sold: each line that the customer said Yes to, the tax of each bundle, and the inspection where no bundle holds
- * it. The amounts add up to what was due. What was withheld or erased has no amount.
+ * it. The amounts add up to what was due. A line of a comeback says what the warranty covers, and one that it changed what it would have cost. What was withheld or erased has no amount.
  */
 export const salesOf = (state: OrderState, money: MoneySides): Sale[] => {
   const bundles = authorizedBundles(state).filter((bundle) => !isConditional(bundle))
@@ -38,6 +50,8 @@ export const salesOf = (state: OrderState, money: MoneySides): Sale[] => {
           quantity: one.quantityHundredths / 100,
           unit_price: one.unitCents,
           amount: one.amountCents,
+          would_cost: one.cover?.listCents ?? null,
+          warranty: coverSentence(english.lineCovers, one, bundle.covers) ?? '',
         })),
         sum(sold, english.report.money.tax, 'tax', priced.totals.taxCents),
       ]
