@@ -1,5 +1,8 @@
 import { spawnSync } from 'node:child_process'
 import { randomUUID } from 'node:crypto'
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
@@ -47,6 +50,27 @@ const note = (caller: Caller) =>
   })
 const resultOf = async (reply: PromiseLike<{ body: { results: { result: string; code?: string }[] } }>) =>
   (await reply).body.results[0]
+
+describe('a command on a data folder without a shop', () => {
+  it('says so, and makes no database there', () => {
+    const { DATABASE_URL: _, DATABASE_OWNER_URL: __, ...inherited } = process.env
+    const folder = mkdtempSync(join(tmpdir(), 'bayledger-no-shop-'))
+    try {
+      const { status, stderr } = spawnSync(
+        process.execPath,
+        ['apps/api/src/commands/recover-owner.ts', 'marguerite'],
+        { encoding: 'utf8', env: { ...inherited, DATA_FOLDER: folder } },
+      )
+      expect({ status, stderr }).toEqual({
+        status: 2,
+        stderr: `There is no shop in ${folder}. Set DATA_FOLDER to the folder of the service, or DATABASE_URL. Nothing was changed.\n`,
+      })
+      expect(readdirSync(folder)).toEqual([])
+    } finally {
+      rmSync(folder, { recursive: true, force: true })
+    }
+  })
+})
 
 describe('another process changes a role between two appends', () => {
   it('and the next one is judged by the new roles', async () => {

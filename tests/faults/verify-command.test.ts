@@ -77,7 +77,9 @@ describe('the command that verifies', () => {
     const { status, said } = await verify({ DATA_FOLDER: folder })
     rmSync(folder, { recursive: true })
     expect(status).toBe(2)
-    expect(said).toBe(`There is no shop in ${folder}. Set DATA_FOLDER or DATABASE_URL.\n`)
+    expect(said).toBe(
+      `There is no shop in ${folder}. Set DATA_FOLDER to the folder of the service, or DATABASE_URL. Nothing was changed.\n`,
+    )
   })
 
   it("starts the shop's own PostgreSQL where none runs, names a database that was never migrated, and ends PostgreSQL", async () => {

@@ -1,5 +1,6 @@
 import { readConfig } from './config.ts'
 import { endWithNpm } from './end-with-npm.ts'
+import { failureWords } from './failure-words.ts'
 import { startService } from './main.ts'
 
 const say = (line: string): void => console.log(line)
@@ -28,29 +29,7 @@ export const serve = async (facesBuilt: Promise<void>, begun: number): Promise<v
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop())
     endWithNpm(() => void stop())
   } catch (error) {
-    console.error(error instanceof Error ? startFailureText(error) : String(error))
+    console.error(failureWords(error))
     process.exit(1)
   }
-}
-
-/** What the network and PostgreSQL say of an address that is wrong (manual, appendix A), and what to do. */
-const databaseWords: Readonly<Record<string, string>> = {
-  ECONNREFUSED: 'nothing answers there. Start it, or correct host and port',
-  ENOTFOUND: 'there is no such host. Correct it',
-  ETIMEDOUT: 'nothing answers there. Look at the network between, or correct host and port',
-  '28P01': 'it refuses the name or the password. Correct them',
-  '28000': 'it does not let this role in from here. Correct the role, or its pg_hba.conf',
-  '3D000': 'it has no such database. Make it, or correct the name',
-}
-
-/** A problem that was foreseen says what to do and needs no stack. An address is never printed: it may hold a password. */
-function startFailureText(error: Error): string {
-  if (error.name.endsWith('Problem')) return error.message
-  const code = 'code' in error ? String(error.code) : ''
-  if (code === 'EADDRINUSE')
-    return `The port is taken by another program: ${error.message}. Choose another with PORT=4311 npm start, or stop that one.`
-  const words = databaseWords[code]
-  return words === undefined
-    ? (error.stack ?? error.message)
-    : `The database of DATABASE_URL or DATABASE_OWNER_URL cannot be reached: ${words}, then start again.`
 }

@@ -1,7 +1,6 @@
 import { openPool } from '@bayledger/db/pool'
-import { openShopDatabase } from '@bayledger/db/shop-database'
-import { readConfig } from '../config.ts'
 import { setOfflineHours } from '../features/devices/store/offline-hours.ts'
+import { onShop } from './on-shop.ts'
 
 /**
  * `npm run device:hours -- <hours>`: for how many hours a tablet that does not reach the server opens what it keeps.
@@ -17,19 +16,20 @@ if (hours < 1 || hours > 720) {
   process.exit(2)
 }
 
-const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
-const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
-const names = await setOfflineHours(pool, hours, shopName)
-await pool.end()
-await database.stop()
+await onShop(async ({ database }) => {
+  const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
+  const names = await setOfflineHours(pool, hours, shopName).finally(() => pool.end())
 
-if (names.length === 1)
-  console.log(`${names[0]}: a tablet that does not reach the server opens what it keeps for ${hours} hours.`)
-else {
-  console.error(
-    names.length === 0
-      ? `There is no shop ${shopName ?? ''} here. Nothing was changed.`
-      : `There are several shops: ${names.join(', ')}. Say which: npm run device:hours -- --shop "${names[0]}" ${hours}. Nothing was changed.`,
-  )
-  process.exitCode = 1
-}
+  if (names.length === 1)
+    console.log(
+      `${names[0]}: a tablet that does not reach the server opens what it keeps for ${hours} hours.`,
+    )
+  else {
+    console.error(
+      names.length === 0
+        ? `There is no shop ${shopName ?? ''} here. Nothing was changed.`
+        : `There are several shops: ${names.join(', ')}. Say which: npm run device:hours -- --shop "${names[0]}" ${hours}. Nothing was changed.`,
+    )
+    process.exitCode = 1
+  }
+})

@@ -1,15 +1,15 @@
 import { randomBytes, randomInt } from 'node:crypto'
 import { openClient } from '@bayledger/db/client'
-import { bringUpToDate, openShopDatabase } from '@bayledger/db/shop-database'
+import { bringUpToDate } from '@bayledger/db/shop-database'
 import { pinFault } from '@bayledger/ledger/proof-of-person'
 import { seedBase } from '../../../../prisma/seeds/base.ts'
 import { firstHours } from '../../../../prisma/seeds/first-settings.ts'
-import { readConfig } from '../config.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
+import { onShop } from './on-shop.ts'
 
 /**
  * `npm run shop:new -- "<shop>" "<owner>" <sign-in name> <altitude in feet> <time zone>`: makes an empty shop in an
- * empty database, with an owner whose password and PIN are shown here and nowhere else. With `--another` first, it adds a
+ * empty database, also while the service runs, with an owner whose password and PIN are shown here and nowhere else. With `--another` first, it adds a
  * shop beside those that the database holds; each has its own people, customers, prices and orders.
  */
 const besideOthers = process.argv[2] === '--another'
@@ -45,37 +45,38 @@ const drawPin = (): string => {
 
 const password = randomBytes(12).toString('base64url')
 const pin = drawPin()
-const config = readConfig()
 const say = (line: string): void => console.log(line)
-const database = await openShopDatabase(config, say, 'refuse')
-await bringUpToDate(database)
-const prisma = openClient(database.serviceUrl)
-const seeded = await seedBase({
-  prisma,
-  now: new Date().toISOString(),
-  shop: {
-    name: shopName,
-    placeName: shopName,
-    altitudeFeet: Number(altitude),
-    timeZone,
-    hours: firstHours,
-  },
-  owner: { name: ownerName, signInName, password, pin },
-  hashPassword,
-  besideOthers,
-})
-await prisma.$disconnect()
-await database.stop()
+await onShop(
+  async ({ database }) => {
+    await bringUpToDate(database)
+    const prisma = openClient(database.serviceUrl)
+    const seeded = await seedBase({
+      prisma,
+      now: new Date().toISOString(),
+      shop: {
+        name: shopName,
+        placeName: shopName,
+        altitudeFeet: Number(altitude),
+        timeZone,
+        hours: firstHours,
+      },
+      owner: { name: ownerName, signInName, password, pin },
+      hashPassword,
+      besideOthers,
+    }).finally(() => prisma.$disconnect())
 
-if (seeded.made) {
-  say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${password}`)
-  say(`The PIN, for tablets and for a second person: ${pin}`)
-  say('Both are shown only now. At the desk, under your name, print a code that sets a new password.')
-  say(`Without it, if the password is lost: npm run owner:recover -- ${signInName}`)
-  say('Start the service: npm start')
-} else {
-  console.error(
-    'This database holds a shop already; nothing was changed. Add another beside it with --another, or choose another database with DATA_FOLDER or DATABASE_URL.',
-  )
-  process.exitCode = 1
-}
+    if (seeded.made) {
+      say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${password}`)
+      say(`The PIN, for tablets and for a second person: ${pin}`)
+      say('Both are shown only now. At the desk, under your name, print a code that sets a new password.')
+      say(`Without it, if the password is lost: npm run owner:recover -- ${signInName}`)
+      say('Start the service, unless it runs: npm start')
+    } else {
+      console.error(
+        'This database holds a shop already; nothing was changed. Add another beside it with --another, or choose another database with DATA_FOLDER or DATABASE_URL.',
+      )
+      process.exitCode = 1
+    }
+  },
+  { whereNone: 'make' },
+)

@@ -1,9 +1,8 @@
 import { randomBytes } from 'node:crypto'
 import { openPool } from '@bayledger/db/pool'
-import { openShopDatabase } from '@bayledger/db/shop-database'
-import { readConfig } from '../config.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
 import { recoverOwner } from '../features/sessions/store/recover-owner.ts'
+import { onShop } from './on-shop.ts'
 
 /**
  * `npm run owner:recover -- <sign-in name>`: gives an owner who cannot get in any more a new password, which is shown here and
@@ -21,23 +20,24 @@ if (signInName === '' || rest.length > 0) {
 
 const password = randomBytes(12).toString('base64url')
 const passwordHash = await hashPassword(password)
-const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
-const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
-const recovery = await recoverOwner(pool, { signInName, shopName, passwordHash, at: new Date() })
-await pool.end()
-await database.stop()
-
-if (recovery.recovered) {
-  console.log(`${recovery.name} signs in with the password ${password}`)
-  console.log(
-    `It is shown only now: change it at the desk. Their code at sign-in and their passkeys are removed; sessions ended: ${recovery.sessionsEnded}.`,
+await onShop(async ({ database }) => {
+  const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
+  const recovery = await recoverOwner(pool, { signInName, shopName, passwordHash, at: new Date() }).finally(
+    () => pool.end(),
   )
-} else {
-  const words = {
-    unknown: `Nobody signs in as ${signInName}${shopName === null ? '' : ` at ${shopName}`}.`,
-    'in-several-shops': `Several shops have somebody who signs in as ${signInName}. Say which: npm run owner:recover -- --shop "Corner Tire" ${signInName}`,
-    'no-owner': `${signInName} is no owner, or has left. An owner sets their password at the desk.`,
-  } as const
-  console.error(`${words[recovery.why]} Nothing was changed.`)
-  process.exitCode = 1
-}
+
+  if (recovery.recovered) {
+    console.log(`${recovery.name} signs in with the password ${password}`)
+    console.log(
+      `It is shown only now: change it at the desk. Their code at sign-in and their passkeys are removed; sessions ended: ${recovery.sessionsEnded}.`,
+    )
+  } else {
+    const words = {
+      unknown: `Nobody signs in as ${signInName}${shopName === null ? '' : ` at ${shopName}`}.`,
+      'in-several-shops': `Several shops have somebody who signs in as ${signInName}. Say which: npm run owner:recover -- --shop "Corner Tire" ${signInName}`,
+      'no-owner': `${signInName} is no owner, or has left. An owner sets their password at the desk.`,
+    } as const
+    console.error(`${words[recovery.why]} Nothing was changed.`)
+    process.exitCode = 1
+  }
+})

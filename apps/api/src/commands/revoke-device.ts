@@ -1,7 +1,6 @@
 import { openPool } from '@bayledger/db/pool'
-import { openShopDatabase } from '@bayledger/db/shop-database'
-import { readConfig } from '../config.ts'
 import { revokeDevice } from '../features/devices/store/revoke-device.ts'
+import { onShop } from './on-shop.ts'
 
 /**
  * `npm run device:revoke -- <name or id>`: puts a tablet out and ends every session on it, at once, also while the
@@ -13,18 +12,18 @@ if (nameOrId === '') {
   process.exit(2)
 }
 
-const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
-const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
-const revocation = await revokeDevice(pool, nameOrId, new Date())
-await pool.end()
-await database.stop()
+await onShop(async ({ database }) => {
+  const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
+  const revocation = await revokeDevice(pool, nameOrId, new Date()).finally(() => pool.end())
 
-if (revocation.revoked) console.log(`${revocation.name} is out; sessions ended: ${revocation.sessionsEnded}.`)
-else {
-  console.error(
-    revocation.why === 'unknown'
-      ? `There is no tablet ${nameOrId}, or it is out already. Nothing was changed.`
-      : `Several tablets are called ${nameOrId}. Name one by its id: ${revocation.ids.join(', ')}. Nothing was changed.`,
-  )
-  process.exitCode = 1
-}
+  if (revocation.revoked)
+    console.log(`${revocation.name} is out; sessions ended: ${revocation.sessionsEnded}.`)
+  else {
+    console.error(
+      revocation.why === 'unknown'
+        ? `There is no tablet ${nameOrId}, or it is out already. Nothing was changed.`
+        : `Several tablets are called ${nameOrId}. Name one by its id: ${revocation.ids.join(', ')}. Nothing was changed.`,
+    )
+    process.exitCode = 1
+  }
+})

@@ -1,8 +1,7 @@
 import { openPool } from '@bayledger/db/pool'
-import { openShopDatabase } from '@bayledger/db/shop-database'
 import { roles as allRoles, type Role } from '@bayledger/ledger/role'
-import { readConfig } from '../config.ts'
 import { changeRoles } from '../features/staff/store/change-roles.ts'
+import { onShop } from './on-shop.ts'
 
 /**
  * `npm run staff:roles -- <sign-in name> <roles…>`: gives a person these roles and no others, at once, also while the
@@ -20,20 +19,20 @@ if (signInName === '' || wanted.length === 0 || unknown.length > 0) {
   process.exit(2)
 }
 
-const database = await openShopDatabase(readConfig(), (line) => console.log(line), 'join')
-const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
-const roles = allRoles.filter((role) => wanted.includes(role))
-const change = await changeRoles(pool, { signInName, shopName, roles })
-await pool.end()
-await database.stop()
+await onShop(async ({ database }) => {
+  const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
+  const roles = allRoles.filter((role) => wanted.includes(role))
+  const change = await changeRoles(pool, { signInName, shopName, roles }).finally(() => pool.end())
 
-if (change.changed) console.log(`${change.name}: ${roles.join(', ')} (before: ${change.before.join(', ')}).`)
-else {
-  const words = {
-    unknown: `Nobody signs in as ${signInName}${shopName === null ? '' : ` at ${shopName}`}.`,
-    'in-several-shops': `Several shops have somebody who signs in as ${signInName}. Say which: npm run staff:roles -- --shop "Corner Tire" ${signInName} ${roles.join(' ')}`,
-    'last-owner': 'This is the only owner of the shop. Make somebody else an owner first.',
-  } as const
-  console.error(`${words[change.why]} Nothing was changed.`)
-  process.exitCode = 1
-}
+  if (change.changed)
+    console.log(`${change.name}: ${roles.join(', ')} (before: ${change.before.join(', ')}).`)
+  else {
+    const words = {
+      unknown: `Nobody signs in as ${signInName}${shopName === null ? '' : ` at ${shopName}`}.`,
+      'in-several-shops': `Several shops have somebody who signs in as ${signInName}. Say which: npm run staff:roles -- --shop "Corner Tire" ${signInName} ${roles.join(' ')}`,
+      'last-owner': 'This is the only owner of the shop. Make somebody else an owner first.',
+    } as const
+    console.error(`${words[change.why]} Nothing was changed.`)
+    process.exitCode = 1
+  }
+})

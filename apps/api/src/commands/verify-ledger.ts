@@ -1,12 +1,11 @@
-import { existsSync } from 'node:fs'
-import { join } from 'node:path'
 import { openPool } from '@bayledger/db/pool'
-import { listPendingMigrations, openShopDatabase } from '@bayledger/db/shop-database'
-import { type Config, readConfig } from '../config.ts'
+import { listPendingMigrations } from '@bayledger/db/shop-database'
+import { type Config, ConfigProblem } from '../config.ts'
 import { faultLine } from '../proof/finding.ts'
 import { type Verification, verifyDatabase } from '../proof/verify-database.ts'
 import { stampLines } from '../proof/verify-stamp.ts'
 import type { DigestPlaces } from '../proof/write-digest.ts'
+import { onShop } from './on-shop.ts'
 
 /**
  * `npm run -s ledger:verify`: walks every chain, head, projection, side, sealed file, photo, daily digest and note of an erasure, and
@@ -22,7 +21,7 @@ const verifiedAt = async (
   // Verifying changes nothing, so it does not migrate either.
   const pending = await listPendingMigrations(serviceUrl)
   if (pending.length > 0)
-    throw new Error(
+    throw new ConfigProblem(
       'The database was made by an older version than this program. Start the service once, or run npm run db:migrate; then verify again.',
     )
   const pool = openPool({ url: serviceUrl, size: 1, onIdleError: () => undefined })
@@ -34,31 +33,27 @@ const verifiedAt = async (
   }).finally(() => pool.end())
 }
 
-try {
-  const config = readConfig()
-  if (config.databaseUrl === null && !existsSync(join(config.dataFolder, 'postgres')))
-    throw new Error(`There is no shop in ${config.dataFolder}. Set DATA_FOLDER or DATABASE_URL.`)
-  const database = await openShopDatabase(config, (line) => console.error(line), 'join')
-  const result = await verifiedAt(database.serviceUrl, config).finally(() => database.stop())
-  const { orders, entries, reports, photos, awaited, stamps, days, uncovered, unerased, faults } = result
-  for (const fault of faults.slice(0, mostNamed)) console.log(faultLine(fault))
-  if (faults.length > mostNamed) console.log(`and ${faults.length - mostNamed} more`)
-  if (photos > 0) console.log(`photos ${photos}, not received yet ${awaited}`)
-  for (const line of stampLines(stamps)) console.log(line)
-  if (unerased > 0)
+await onShop(
+  async ({ database, config }) => {
+    const result = await verifiedAt(database.serviceUrl, config)
+    const { orders, entries, reports, photos, awaited, stamps, days, uncovered, unerased, faults } = result
+    for (const fault of faults.slice(0, mostNamed)) console.log(faultLine(fault))
+    if (faults.length > mostNamed) console.log(`and ${faults.length - mostNamed} more`)
+    if (photos > 0) console.log(`photos ${photos}, not received yet ${awaited}`)
+    for (const line of stampLines(stamps)) console.log(line)
+    if (unerased > 0)
+      console.log(
+        `people who are noted as erased and are in the database again: ${unerased}; start the service to erase them`,
+      )
     console.log(
-      `people who are noted as erased and are in the database again: ${unerased}; start the service to erase them`,
+      uncovered === 1
+        ? '1 entry is not covered by a digest yet'
+        : `${uncovered} entries are not covered by a digest yet`,
     )
-  console.log(
-    uncovered === 1
-      ? '1 entry is not covered by a digest yet'
-      : `${uncovered} entries are not covered by a digest yet`,
-  )
-  console.log(
-    `orders ${orders}, entries ${entries}, reports ${reports}, days ${days}, broken ${faults.length}`,
-  )
-  process.exitCode = faults.length === 0 ? 0 : 1
-} catch (error) {
-  console.error(error instanceof Error ? error.message : String(error))
-  process.exitCode = 2
-}
+    console.log(
+      `orders ${orders}, entries ${entries}, reports ${reports}, days ${days}, broken ${faults.length}`,
+    )
+    process.exitCode = faults.length === 0 ? 0 : 1
+  },
+  { say: (line) => console.error(line) },
+)

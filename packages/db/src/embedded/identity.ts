@@ -1,6 +1,5 @@
 import { spawnSync } from 'node:child_process'
 import { accessSync, constants, statSync } from 'node:fs'
-import { dirname } from 'node:path'
 import { EmbeddedPostgresProblem } from './problem.ts'
 
 /** What to put before a PostgreSQL program so that it agrees to run for the user we are. */
@@ -43,5 +42,5 @@ function canWrite(folder: string): boolean {
 }
 
 function notOurs(folder: string): string {
-  return `The data folder ${folder} belongs to another user. Start Bayledger as that user, or give the folder to yourself (chown -R in ${dirname(folder)}), or choose another folder.`
+  return `The data folder ${folder} belongs to another user. ls -ld ${folder} shows whose it is: run this as that user, or choose another folder.`
 }
