@@ -7,7 +7,7 @@ import type { DemoLine, DemoPhoto } from './demo/order-pen.ts'
 import { people } from './demo/people.ts'
 import { playedHours } from './demo/played-hours.ts'
 import { demoId } from './demo/seeded.ts'
-import type { DemoLink } from './demo/written-order.ts'
+import type { DemoLink, DemoOrder } from './demo/written-order.ts'
 import { type DemoShop, demoShop } from './demo-shop.ts'
 
 /** What loading the demo needs of the program that runs it: seeds know no application. */
@@ -43,29 +43,50 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
   progress(
     `${demo.shop.name}: ${demo.staff.length} people, ${demo.customers.length} customers, ${demo.vehicles.length} vehicles, ${demo.sheets.length} sheets, ${demo.instruments.length} instruments, ${demo.stock.length} kinds of part.`,
   )
-  for (const order of [...demo.earlier, ...demo.orders]) {
-    await seeding.appendEntries(order.lines)
-    for (const photo of order.photos)
-      await seeding.sendPhoto(photo, order.lines.at(-1)?.receivedAt ?? demo.calendar.now)
-    for (const link of order.links) {
-      await seeding.issueLink(order.orderId, link)
-      await prisma.linkOpening.createMany({
-        data: link.openings.map(({ id, openedAt }) => ({
-          shopId: demo.shop.id,
-          id,
-          linkId: link.linkId,
-          openedAt,
-        })),
-      })
-    }
-    if (order.end) {
-      const { sealedBy, sealedAt, handBack } = order.end
-      await seeding.sealReport({ orderId: order.orderId, sealedBy, sealedAt })
-      await seeding.appendEntries([handBack])
-    }
-    progress(`${order.number}: ${order.lines.length + (order.end ? 2 : 0)} entries.`)
-  }
+  // What is sealed rests on its own order alone; the demo's orders rest on earlier ones that are finished.
+  for (const orders of [demo.earlier, demo.orders]) await loadOrders(orders, demo, seeding)
   return demo
+}
+
+/** Writes order after order. A report is drawn on a thread of its own, so the next order does not wait for it. */
+const loadOrders = async (
+  orders: readonly DemoOrder[],
+  demo: DemoShop,
+  seeding: DemoSeeding,
+): Promise<void> => {
+  let ends: Promise<unknown> = Promise.resolve()
+  for (const order of orders) {
+    await writeOrder(order, demo, seeding)
+    ends = Promise.all([ends, endOrder(order, seeding)])
+    // A refusal is thrown below, once all is written.
+    ends.catch(() => undefined)
+  }
+  await ends
+}
+
+const writeOrder = async (
+  order: DemoOrder,
+  { shop, calendar }: DemoShop,
+  seeding: DemoSeeding,
+): Promise<void> => {
+  await seeding.appendEntries(order.lines)
+  for (const photo of order.photos)
+    await seeding.sendPhoto(photo, order.lines.at(-1)?.receivedAt ?? calendar.now)
+  for (const link of order.links) {
+    await seeding.issueLink(order.orderId, link)
+    await seeding.prisma.linkOpening.createMany({
+      data: link.openings.map(({ id, openedAt }) => ({ shopId: shop.id, id, linkId: link.linkId, openedAt })),
+    })
+  }
+}
+
+const endOrder = async ({ number, orderId, lines, end }: DemoOrder, seeding: DemoSeeding): Promise<void> => {
+  if (end) {
+    const { sealedBy, sealedAt, handBack } = end
+    await seeding.sealReport({ orderId, sealedBy, sealedAt })
+    await seeding.appendEntries([handBack])
+  }
+  seeding.progress(`${number}: ${lines.length + (end ? 2 : 0)} entries.`)
 }
 
 export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSeeding): Promise<void> => {

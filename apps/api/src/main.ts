@@ -1,7 +1,12 @@
 import { join } from 'node:path'
 import { openClient } from '@bayledger/db/client'
 import { openPool } from '@bayledger/db/pool'
-import { bringUpToDate, guardServiceRole, openShopDatabase } from '@bayledger/db/shop-database'
+import {
+  bringUpToDate,
+  guardServiceRole,
+  openShopDatabase,
+  type ShopDatabase,
+} from '@bayledger/db/shop-database'
 import pino from 'pino'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
@@ -11,6 +16,7 @@ import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import { type Config, ConfigProblem, isLoopback, isReachedOverTls } from './config.ts'
 import { forShop, type Parts } from './deps.ts'
+import { getReadyToSeal } from './features/reports/service/seal-in-worker.ts'
 import { knownHosts } from './http/known-hosts.ts'
 import { startLiveHub } from './http/live.ts'
 import { closeInTime } from './http/patience.ts'
@@ -37,19 +43,20 @@ export type Service = {
 /**
  * Starts everything that the shops of a database need: the database, pending migrations, the demo in an empty one,
  * the keys that seal, and the service. `say` gets a line for each thing that takes longer than a second; `facesBuilt` is waited for
- * last.
+ * last; `opening` is the database, where somebody began to open it before.
  */
 export const startService = async (
   config: Config,
   say: (line: string) => void,
   facesBuilt: Promise<void> = Promise.resolve(),
+  opening: Promise<ShopDatabase> = openShopDatabase(config, say, 'refuse'),
 ): Promise<Service> => {
   const undo: (() => Promise<unknown>)[] = []
   const stop = async () => {
     for (const step of undo.splice(0).reverse()) await step()
   }
   try {
-    return { ...(await assemble(config, say, facesBuilt, undo)), stop }
+    return { ...(await assemble(config, say, facesBuilt, opening, undo)), stop }
   } catch (error) {
     await stop()
     throw error
@@ -60,10 +67,11 @@ const assemble = async (
   config: Config,
   say: (line: string) => void,
   facesBuilt: Promise<void>,
+  opening: Promise<ShopDatabase>,
   undo: (() => Promise<unknown>)[],
 ) => {
   const logger = pino({ level: config.logLevel, redact: ['req.headers', 'headers'] })
-  const database = await openShopDatabase(config, say, 'refuse')
+  const database = await opening
   undo.push(() => database.stop())
   await slowly(say, 'Bringing the database up to date', async () =>
     rebuildAfterUpgrade(database.ownerUrl, await bringUpToDate(database)),
@@ -89,6 +97,8 @@ const assemble = async (
     throw new ConfigProblem(
       `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and create the database again'} and start again.`,
     )
+  const isFirstStart = !known && isDemo
+  if (isFirstStart) getReadyToSeal()
   const clock = { now: () => new Date() }
   const live = await startLiveHub(url, (words, error) => logger.warn({ err: error }, words))
   undo.push(() => live.close())
@@ -118,7 +128,7 @@ const assemble = async (
       text: config.textFolder === null ? null : folderCarrier(config.textFolder),
     },
   }
-  if (!known && isDemo)
+  if (isFirstStart)
     await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, { ...parts, stamping: noStamping }))
   undo.push(() => backups.stop())
   const digests = keepDigests({

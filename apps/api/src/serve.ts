@@ -8,11 +8,16 @@ const say = (line: string): void => console.log(line)
 /**
  * Runs the service until SIGINT or SIGTERM, then finishes what is in flight and exits. Prints the address and how to
  * sign in; a service that cannot start says why and exits with 1. `facesBuilt` is awaited before it listens; `begun`
- * is the reading of `performance.now()` from which the time to start is counted.
+ * is the reading of `performance.now()` from which the time to start is counted; `opening` is the database where it is
+ * being opened already.
  */
-export const serve = async (facesBuilt: Promise<void>, begun: number): Promise<void> => {
+export const serve = async (
+  facesBuilt: Promise<void>,
+  begun: number,
+  opening?: Parameters<typeof startService>[3],
+): Promise<void> => {
   try {
-    const service = await startService(readConfig(), say, facesBuilt)
+    const service = await startService(readConfig(), say, facesBuilt, opening)
     const seconds = ((performance.now() - begun) / 1000).toFixed(1)
     say('')
     say(`Bayledger is ready after ${seconds} s: ${service.address}`)

@@ -1,7 +1,8 @@
 import { spawn } from 'node:child_process'
 import { constants, setPriority } from 'node:os'
 import { join } from 'node:path'
-import { childEnvironment } from '../config.ts'
+import type { ShopDatabase } from '@bayledger/db/shop-database'
+import { childEnvironment, readConfig } from '../config.ts'
 import { keepCompiled } from '../keep-compiled.ts'
 
 /**
@@ -36,19 +37,28 @@ const run = (command: string, args: readonly string[]): Promise<{ status: number
     child.on('close', (status) => resolve({ status, output }))
   })
 
+/** A database is made and started in processes of its own, while this one loads the service. */
+const openDatabase = async (): Promise<ShopDatabase> => {
+  const { openShopDatabase } = await import('@bayledger/db/shop-database')
+  return openShopDatabase(readConfig(), say, 'refuse')
+}
+
 const facesBuilt = stepped(
   'Building the desk, the bay and the customer page',
   join(root, 'node_modules/.bin/turbo'),
   ['run', 'build', '--output-logs=errors-only', '--no-update-notifier'],
 )
+keepCompiled()
+const opening = openDatabase()
+// Nobody waits for it yet; the service does, and says what is wrong with it.
+opening.catch(() => undefined)
 await stepped('Writing the database client', process.execPath, [
   join(root, 'packages/db/src/commands/generate.ts'),
 ])
 
-keepCompiled()
 // Only now: the service imports the database client that may just have been written.
 const { serve } = await import('../serve.ts')
-await serve(facesBuilt, begun)
+await serve(facesBuilt, begun, opening)
 
 // Until a file's compressed copy is there, it is served as it is.
 const compressing = spawn(process.execPath, [join(root, 'apps/web/compress.ts')], { stdio: 'ignore' })

@@ -31,6 +31,11 @@ export const sealInWorker = (task: SealTask): Promise<Uint8Array> =>
     worker.postMessage({ number: lastNumber, task } satisfies SealMessage)
   })
 
+/** Starts the thread before there is anything to seal: loading what it draws with takes most of a second. */
+export const getReadyToSeal = (): void => {
+  worker ??= startWorker()
+}
+
 const startWorker = (): Worker => {
   const started = new Worker(new URL('./seal-worker.ts', import.meta.url))
   started.on('message', (answer: SealAnswer) => {
