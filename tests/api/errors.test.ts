@@ -131,6 +131,8 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
     fromRaw('GET /api/shops HTTP/1.1\r\nhost: elsewhere.example\r\nconnection: close\r\n\r\n'),
   REQUEST_TOO_LARGE: () => desk.post('/api/customers', { ...customer, name: 'x'.repeat(1_100_000) }, once()),
   REQUEST_NOT_JSON: () => desk.call('post', '/api/customers', { 'content-type': 'text/plain' }).send('hello'),
+  REQUEST_COMPRESSED: () =>
+    desk.call('post', '/api/customers', { 'content-encoding': 'gzip' }).send({ name: 'not packed at all' }),
   FIELDS_INVALID: () => desk.post('/api/customers', {}, once()),
   ROUTE_NOT_FOUND: () => desk.get('/api/nothing-here'),
   TOO_MANY_REQUESTS: async () => {

@@ -1,6 +1,6 @@
 import type { AddressInfo } from 'node:net'
 import { connect } from 'node:net'
-import { buildApp } from '../../apps/api/src/app.ts'
+import { type AppOptions, buildApp } from '../../apps/api/src/app.ts'
 import { closeInTime, type Patience, usualPatience } from '../../apps/api/src/http/patience.ts'
 import type { TestApp } from './app.ts'
 
@@ -11,7 +11,7 @@ export const impatient: Patience = { ...usualPatience, headMs: 300, requestMs: 6
 export const listenAgain = async (
   shop: TestApp,
   patience: Patience,
-  names: { readonly hosts?: readonly string[]; readonly trustProxy?: readonly string[] } = {},
+  names: Partial<Pick<AppOptions, 'hosts' | 'trustProxy' | 'logger'>> = {},
 ): Promise<{ readonly port: number; readonly stop: (graceMs: number) => Promise<void> }> => {
   const app = await buildApp({
     parts: shop.parts,

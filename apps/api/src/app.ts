@@ -234,13 +234,13 @@ const reportRequests = (app: FastifyInstance, answered: (request: Answered) => v
   })
 }
 
-/** One line a request; neither bodies nor cookies nor the query, which may hold a name. */
+/** One line a request; neither bodies nor cookies, nor the query or an address of no route, which may hold a name. */
 const logRequests = (app: FastifyInstance): void => {
   app.addHook('onResponse', (request, reply, done) => {
     request.log.info(
       {
         method: request.method,
-        route: request.routeOptions.url ?? request.url.split('?')[0],
+        route: request.routeOptions.url ?? 'none',
         status: reply.statusCode,
         milliseconds: Math.round(reply.elapsedTime),
         who: request.actor?.who,

@@ -7,7 +7,6 @@ import {
   openShopDatabase,
   type ShopDatabase,
 } from '@bayledger/db/shop-database'
-import pino from 'pino'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
 import { buildApp } from './app.ts'
@@ -23,6 +22,7 @@ import { closeInTime } from './http/patience.ts'
 import { tlsWith } from './http/tls.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
+import { openLog } from './observe/open-log.ts'
 import { keepPrivacy } from './privacy-keeper.ts'
 import { keepDigests } from './proof/digest-keeper.ts'
 import { listShopZones } from './proof/digest-notes.ts'
@@ -70,7 +70,7 @@ const assemble = async (
   opening: Promise<ShopDatabase>,
   undo: (() => Promise<unknown>)[],
 ) => {
-  const logger = pino({ level: config.logLevel, redact: ['req.headers', 'headers'] })
+  const logger = openLog(config.logLevel)
   const database = await opening
   undo.push(() => database.stop())
   await slowly(say, 'Bringing the database up to date', async () =>

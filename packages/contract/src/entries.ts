@@ -2,7 +2,7 @@ import { Author, DraftEnvelope, Given } from '@bayledger/ledger/entry'
 import * as z from 'zod/mini'
 import { endpoint } from './endpoint.ts'
 import { Digest, Id, Instant } from './identity.ts'
-import { FieldProblem } from './problem.ts'
+import { FieldProblem, mostFieldProblems } from './problem.ts'
 
 /** One line of a ledger as it travels; the payload's schema is its kind's, in the ledger's registry. */
 export const SentEntry = z.strictObject({
@@ -62,7 +62,7 @@ export const AppendResult = z.discriminatedUnion('result', [
     values: RefusalValues,
     words: z.string(),
     kept: z.boolean(),
-    fields: z.array(FieldProblem),
+    fields: z.array(FieldProblem).check(z.maxLength(mostFieldProblems)),
   }),
   /** A newer device wrote it than this server can read: it stays in the outbox. */
   z.strictObject({ result: z.literal('not-yet'), id: Id, words: z.string() }),

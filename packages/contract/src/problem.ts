@@ -5,9 +5,12 @@ import { type ErrorCode, errorCodes } from './errors.ts'
 export const FieldProblem = z.strictObject({ field: z.string(), found: z.string(), allowed: z.string() })
 export type FieldProblem = z.infer<typeof FieldProblem>
 
+/** So many are named at once, the first ones. */
+export const mostFieldProblems = 40
+
 /**
  * RFC 9457 problem details. `detail` says what to do; `fields` names every field that is wrong at
- * once; `current` is the stored version that a stale write met.
+ * once, 40 of them at most; `current` is the stored version that a stale write met.
  */
 export const Problem = z.strictObject({
   type: z.string(),
@@ -16,7 +19,7 @@ export const Problem = z.strictObject({
   code: z.enum(errorCodes as [ErrorCode, ...ErrorCode[]]),
   detail: z.string(),
   requestId: z.string(),
-  fields: z.optional(z.array(FieldProblem)),
+  fields: z.optional(z.array(FieldProblem).check(z.maxLength(mostFieldProblems))),
   current: z.optional(z.unknown()),
   sent: z.optional(z.unknown()),
   reason: z.optional(z.string()),

@@ -4,11 +4,14 @@ export type IllFormed = {
   readonly why: 'nul' | 'half-a-character' | 'too-deep'
 }
 
+/** So many are enough to say what is wrong. */
+const mostFound = 100
+
 /** Deeper than any payload or request, and shallow enough for every recursive reader. */
 const mostLevels = 40
 
 /**
- * Every text in a JSON value that PostgreSQL cannot keep (NUL) or that has no UTF-8 form (a lone surrogate), and every
+ * The first texts in a JSON value that PostgreSQL cannot keep (NUL) or that has no UTF-8 form (a lone surrogate), and every
  * place that lies deeper than 40 levels. Names of members are checked like texts. Depth cannot
  * exhaust the stack; bytes are not checked.
  */
@@ -29,7 +32,7 @@ const isWellFormed = (value: unknown, level: number): boolean => {
 const allIllFormedIn = (value: unknown): IllFormed[] => {
   const found: IllFormed[] = []
   const waiting: { readonly value: unknown; readonly path: readonly string[] }[] = [{ value, path: [] }]
-  for (let next = waiting.pop(); next; next = waiting.pop()) {
+  for (let next = waiting.pop(); next && found.length < mostFound; next = waiting.pop()) {
     const { path } = next
     if (typeof next.value === 'string') {
       const why = faultOf(next.value)

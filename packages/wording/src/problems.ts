@@ -28,6 +28,7 @@ export type ProblemValues = {
   /** The limit in megabytes, where one limit applies. */
   REQUEST_TOO_LARGE: { readonly limitMegabytes?: number }
   REQUEST_NOT_JSON: Nothing
+  REQUEST_COMPRESSED: Nothing
   FIELDS_INVALID:
     | { readonly what: 'fields'; readonly fields: readonly string[] }
     | { readonly what: 'cursor' | 'if-match' | 'idempotency-key' | 'location' | 'sides' | 'values' }

@@ -20,9 +20,18 @@ export const refuseUnreadableAddress =
     void sendProblem(new AppError(said), request, reply)
   }
 
+/**
+ * So long a refused sender may go on sending: what it sends is read away. A connection that ends while bytes are still on their
+ * way is reset, and the reset may overtake the answer.
+ */
+const lingerMs = 2_000
+/** Those that have their answer; each further piece of what they send is reported again. */
+const answered = new WeakSet<Socket>()
+
 /** What Node refuses while it still reads the head of a request, or gives up waiting for: there is no request yet, only bytes. */
 export const refuseUnreadableHead = (error: Error & { readonly code?: string }, socket: Socket): void => {
-  if (error.code === 'ECONNRESET' || socket.destroyed) return
+  if (error.code === 'ECONNRESET' || socket.destroyed || answered.has(socket)) return
+  answered.add(socket)
   const said =
     error.code === 'ERR_HTTP_REQUEST_TIMEOUT'
       ? ({ code: 'REQUEST_TOO_SLOW' } as const)
@@ -31,18 +40,23 @@ export const refuseUnreadableHead = (error: Error & { readonly code?: string }, 
         : ({ code: 'REQUEST_UNREADABLE' } as const)
   const problem = problemOf(new AppError(said), crypto.randomUUID())
   const body = JSON.stringify(problem)
-  if (socket.writable)
-    socket.write(
-      [
-        `HTTP/1.1 ${problem.status} ${problem.title}`,
-        'Content-Type: application/problem+json; charset=utf-8',
-        `Content-Length: ${Buffer.byteLength(body)}`,
-        'Cache-Control: no-store',
-        'X-Content-Type-Options: nosniff',
-        'Connection: close',
-        '',
-        body,
-      ].join('\r\n'),
-    )
-  socket.destroy(error)
+  if (!socket.writable) {
+    socket.destroy(error)
+    return
+  }
+  const timer = setTimeout(() => socket.destroy(), lingerMs)
+  socket.once('close', () => clearTimeout(timer))
+  socket.once('end', () => socket.destroy())
+  socket.end(
+    [
+      `HTTP/1.1 ${problem.status} ${problem.title}`,
+      'Content-Type: application/problem+json; charset=utf-8',
+      `Content-Length: ${Buffer.byteLength(body)}`,
+      'Cache-Control: no-store',
+      'X-Content-Type-Options: nosniff',
+      'Connection: close',
+      '',
+      body,
+    ].join('\r\n'),
+  )
 }

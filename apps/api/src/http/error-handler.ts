@@ -45,7 +45,8 @@ const attempts: ReadonlySet<ErrorCode> = new Set([
 ])
 
 const logRefused = ({ code, extras }: AppError, request: FastifyRequest): void => {
-  const fields = extras.fields?.map(({ field }) => field)
+  // A field that there is not has the name that somebody typed.
+  const fields = extras.fields?.length
   if (!attempts.has(code)) {
     request.log.info({ code, fields }, 'refused')
     return
@@ -61,6 +62,9 @@ export const sendProblem = (error: AppError, request: FastifyRequest, reply: Fas
   const problem = problemOf(error, request.id)
   if (error.extras.retryAfterSeconds !== undefined)
     reply.header('retry-after', error.extras.retryAfterSeconds)
+  // The rest of a body that is too much is read away, until the request has taken too long: a connection that ends while bytes are
+  // still on their way is reset, and the reset may overtake the answer.
+  if (problem.status === 413) reply.removeHeader('connection')
   return reply
     .code(problem.status)
     .header('cache-control', 'no-store')

@@ -6,9 +6,11 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import * as z from 'zod/mini'
 import type { Actor } from '../core/actor.ts'
 import { AppError, problemOf } from '../core/app-error.ts'
+import { boundedFields } from '../core/bounded-fields.ts'
 import type { Deps } from '../deps.ts'
 import { refuseUnlessAllowed } from './access-guard.ts'
 import type { AnyAnswer, Binding, Call } from './binding.ts'
+import { refuseCodedBody } from './coded-body.ts'
 import { type CookieName, readCookie, writeCookie } from './cookies.ts'
 import { fieldProblems, illFormedProblems } from './field-problems.ts'
 import { refuseForeignWrite } from './origin-guard.ts'
@@ -87,7 +89,10 @@ const registerOne = (app: FastifyInstance, { endpoint, answer, stream }: Binding
     },
     ...(endpoint.bodyLimitBytes === undefined ? {} : { bodyLimit: endpoint.bodyLimitBytes }),
     onRequest: (request, _reply, done) => {
-      if (!endpoint.fromAnywhere) refuseForeignWrite(request, gate.publicOrigin)
+      if (!endpoint.fromAnywhere) {
+        refuseForeignWrite(request, gate.publicOrigin)
+        refuseCodedBody(request)
+      }
       done()
     },
     preHandler: async (request) => {
@@ -116,7 +121,7 @@ const callOf = (endpoint: Endpoint, request: FastifyRequest, gate: Gate): Call<E
     endpoint.bodyUnreadUpTo === undefined
       ? readPart('body', endpoint.body, request.body ?? undefined)
       : { value: request.body === undefined ? new Uint8Array() : request.body, faults: [] }
-  const faults = [...params.faults, ...query.faults, ...body.faults]
+  const faults = boundedFields([...params.faults, ...query.faults, ...body.faults])
   if (faults.length > 0)
     throw new AppError(
       { code: 'FIELDS_INVALID', what: 'fields', fields: faults.map(({ field }) => field) },

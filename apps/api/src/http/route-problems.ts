@@ -17,11 +17,23 @@ export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
     ...('proof' in endpoint.access ? (['PROOF_NEEDED'] as const) : []),
     ...(writes ? (['REQUEST_FROM_ELSEWHERE'] as const) : []),
     ...(endpoint.body
-      ? (['REQUEST_UNREADABLE', 'REQUEST_TOO_LARGE', 'REQUEST_NOT_JSON', 'FIELDS_INVALID'] as const)
+      ? ([
+          'REQUEST_UNREADABLE',
+          'REQUEST_TOO_LARGE',
+          'REQUEST_NOT_JSON',
+          'REQUEST_COMPRESSED',
+          'FIELDS_INVALID',
+        ] as const)
       : []),
     // A path or query that cannot be read is refused before anything else is.
     ...(endpoint.params || endpoint.query || writes
-      ? (['REQUEST_UNREADABLE', 'REQUEST_NOT_JSON', 'REQUEST_TOO_LARGE', 'FIELDS_INVALID'] as const)
+      ? ([
+          'REQUEST_UNREADABLE',
+          'REQUEST_NOT_JSON',
+          'REQUEST_COMPRESSED',
+          'REQUEST_TOO_LARGE',
+          'FIELDS_INVALID',
+        ] as const)
       : []),
     ...(endpoint.ifMatch ? (['VERSION_MISSING', 'VERSION_STALE', 'FIELDS_INVALID'] as const) : []),
     ...(endpoint.once

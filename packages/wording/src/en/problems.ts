@@ -133,6 +133,10 @@ export const problems: ProblemsWording = {
     title: 'This route takes JSON only',
     detail: () => 'Send the body as application/json (a report to be checked as application/pdf).',
   },
+  REQUEST_COMPRESSED: {
+    title: 'The body of the request is compressed',
+    detail: () => 'Nothing is unpacked here. Send the body as it is, without Content-Encoding.',
+  },
   FIELDS_INVALID: { title: 'Some fields are missing, unknown or out of range', detail: fieldsInvalid },
   ROUTE_NOT_FOUND: {
     title: 'There is no such address here',

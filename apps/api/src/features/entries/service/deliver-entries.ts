@@ -8,6 +8,7 @@ import { english } from '@bayledger/wording/en/english'
 import { problemDetail } from '@bayledger/wording/problems'
 import { refusalWords } from '@bayledger/wording/refusals'
 import { AppError } from '../../../core/app-error.ts'
+import { boundedFields } from '../../../core/bounded-fields.ts'
 import { authorityOver, type Writer } from '../../../core/writer.ts'
 import type { Deps } from '../../../deps.ts'
 import { refuseDelivery } from '../policy.ts'
@@ -72,8 +73,9 @@ const deliverOne = async (
         words: english.doubts.tooNew,
       }
     }
-    const fields = parsed.faults.map(({ field }) => field)
-    return keep(deps, writer, envelope, refuse('ENTRY_INVALID', { fields }), [...parsed.faults])
+    const faults = boundedFields(parsed.faults)
+    const fields = faults.map(({ field }) => field)
+    return keep(deps, writer, envelope, refuse('ENTRY_INVALID', { fields }), faults)
   }
   const refusal = refuseDelivery(writer, parsed.draft)
   if (refusal) return keep(deps, writer, envelope, refusal)
