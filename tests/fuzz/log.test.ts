@@ -16,7 +16,11 @@ let log = ''
 beforeAll(async () => {
   shop = await startTestApp()
   owner = await shop.desk('marguerite')
-  const to = { write: (line: string) => void (log += line) }
+  const to = {
+    write: (line: string) => {
+      log += line
+    },
+  }
   service = await listenAgain(shop, usualPatience, { logger: openLog('trace', to) })
 })
 afterAll(async () => {
