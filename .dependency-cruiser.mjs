@@ -198,10 +198,11 @@ export default {
     doNotFollow: { path: 'node_modules' },
     exclude: { path: ['/dist/', '/generated/'] },
     tsPreCompilationDeps: true,
-    tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {
       exportsFields: ['exports'],
       conditionNames: ['import', 'types', 'node', 'default'],
+      // Nothing changes while it is read; on a busy machine the usual four seconds are over before the first hit.
+      cachedInputFileSystem: { cacheDuration: 600_000 },
     },
   },
 }

@@ -220,7 +220,6 @@ function plantAndCruise(folder: string): ReadonlyMap<string, string[]> {
     add(from, `import '${imports}'\n`)
     if (to) add(to, name === 'no-cycles' ? "import './one.ts'\n" : '')
   }
-  add('tsconfig.json', '{}')
   const folders = new Set(
     planted.flatMap(([, from, , to]) => [from, to].map((file) => file.split('/')[0] ?? '')),
   )
