@@ -80,7 +80,7 @@ export type TestTablet = Caller & {
 /** For all files of a worker: an order of it is written once. */
 const demo = demoShop(demoNow)
 
-/** The demo shop without orders. Hashing the passwords and PINs of its people takes longer than most test files. */
+/** The demo shop without orders. */
 const shopWithoutOrders: Template = {
   name: 'shop',
   beginsWith: 'migrated',

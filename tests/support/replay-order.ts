@@ -3,7 +3,7 @@ import { agreementOf, secondPersonIn, withProof } from '@bayledger/ledger/agreem
 import type { Draft } from '@bayledger/ledger/entry'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
-import type { Caller, TestApp, TestTablet } from './app.ts'
+import type { Caller, TestApp } from './app.ts'
 
 /** What a device sends of a draft: the server adds who and where. */
 export const envelopeOf = ({ id, orderId, kind, version, payload, writtenAt, restsOn }: Draft) => ({
@@ -36,15 +36,12 @@ export type Replay = {
 
 /** Plays an order of the demo day over HTTP, by the people who wrote it. What the server writes, it writes itself. */
 export const replayOn = async (shop: TestApp): Promise<Replay> => {
-  const tablets = new Map<PersonKey, TestTablet>()
   const callers = new Map<string, Caller>()
   const as: Replay['as'] = async (person, where) => {
     const key = `${person}/${where}`
     const known = callers.get(key)
     if (known) return known
-    const tablet = tablets.get(person) ?? (await shop.tablet())
-    tablets.set(person, tablet)
-    const caller = where === 'desk' ? await shop.desk(person) : await tablet.signIn(person)
+    const caller = where === 'desk' ? await shop.desk(person) : await (await shop.tablet()).signIn(person)
     callers.set(key, caller)
     return caller
   }
