@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { findBackup, listBackups, logFolder } from '@bayledger/db/backup/backup-folder'
-import { makeBackupKey } from '@bayledger/db/backup/backup-key'
+import { makeBackupKey, readRecipients } from '@bayledger/db/backup/backup-key'
 import { type KeptLog, keepLog } from '@bayledger/db/backup/keep-log'
 import { keepFiles } from '@bayledger/db/backup/kept-files'
 import { makeBackup } from '@bayledger/db/backup/make-backup'
@@ -38,6 +38,8 @@ beforeAll(async () => {
   bench = await startProofBench()
   await bench.replay.sendUntil(freshCopy(bench.shop.demo, 'T-2603').lines)
   await bench.makeDigest('2026-01-12')
+  mkdirSync(join(bench.folder, 'certificates'))
+  writeFileSync(join(bench.folder, 'certificates/authority-key.pem'), 'of the authority that tablets trust')
   await makeBackup({
     folder: at('outside'),
     recipients: [key.recipient],
@@ -53,7 +55,7 @@ afterAll(async () => {
 })
 
 const filesIn = (data: string) => ({
-  signingFolder: join(data, 'signing'),
+  dataFolder: data,
   digestFolder: join(data, 'digests'),
   settings: {},
 })
@@ -126,6 +128,8 @@ describe('a backup of tables', () => {
     expect(sums).toMatchObject({ orders: 1, days: 1 })
     expect(readFileSync(at('shop/settings/settings.txt'), 'utf8')).toBe('PORT=4310\n')
     expect(existsSync(at('shop/signing/digest-key.pem'))).toBe(true)
+    expect(readFileSync(at('shop/certificates/authority-key.pem'), 'utf8')).toMatch(/that tablets trust/)
+    expect(readRecipients(at('shop'))).toEqual([key.recipient])
   })
 
   it('fills an empty database of another PostgreSQL, and is refused where it is not empty', async () => {
@@ -279,6 +283,7 @@ describe('a backup of the built-in PostgreSQL', () => {
   })
 
   it('is made by the service itself after the day’s close, and what keeps it from being made is said', async () => {
+    rmSync(at('shop/backup-recipients.txt'))
     let now = new Date()
     const said: string[] = []
     const keeperOn = (backupFolder: string) =>

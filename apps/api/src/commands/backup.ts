@@ -1,4 +1,4 @@
-import { join, resolve } from 'node:path'
+import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { readRecipients } from '@bayledger/db/backup/backup-key'
 import { makeBackup } from '@bayledger/db/backup/make-backup'
@@ -27,7 +27,7 @@ await onShop(async ({ database, config }) => {
     recipients: readRecipients(config.dataFolder),
     database: sourceOf(database, values.tables === true),
     files: {
-      signingFolder: join(config.dataFolder, 'signing'),
+      dataFolder: config.dataFolder,
       digestFolder: config.digestFolder,
       settings: settingsToKeep(),
     },

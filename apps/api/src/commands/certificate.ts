@@ -64,15 +64,15 @@ if (mayVouchFor(authority, 'localhost') === 'unlimited')
   )
 keep('host', await makeHostCertificate(authority, [first, ...others, 'localhost', '127.0.0.1'], now))
 
-console.log(`Made ${file('host.pem')} for ${hosts.join(', ')}, good for 397 days. Run this again before it ends.
+console.log(`Made ${file('host.pem')} for ${hosts.join(', ')}, good for 397 days. Before they end, run this again and restart the service.
 
 Start the service with it:
   TLS_CERT=${file('host.pem')} TLS_KEY=${file('host-key.pem')} PUBLIC_ADDRESS=https://${first}:${config.port} npm start
 
-On each tablet, once:
+On each tablet and each other computer, once (one that has authority.pem already needs nothing):
   1. Bring ${file('authority.pem')} onto it (by cable or mail; it holds no secret).
   2. In the settings, under security, install it as a certificate authority, and where the
      system asks for it, switch on full trust for it.
-  3. Open https://${first}:${config.port}/bay and type the code that the desk makes.
+  3. On a tablet, open https://${first}:${config.port}/bay and type the code that the desk makes.
 
 Keep ${file('authority-key.pem')} to yourself: whoever has it can pass for this host.`)

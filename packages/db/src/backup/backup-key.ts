@@ -33,12 +33,24 @@ export async function makeBackupKey(
 ): Promise<{ readonly identity: string; readonly recipient: string }> {
   const identity = await generateX25519Identity()
   const recipient = await identityToRecipient(identity)
+  writeRecipients(dataFolder, [recipient])
+  return { identity, recipient }
+}
+
+/**
+ * Has a restored data folder go on with backups for the key that opened it. It is taken from the identities and not from the
+ * backup, into which another recipient could have been put.
+ */
+export async function keepRecipientsOf(identities: readonly string[], dataFolder: string): Promise<void> {
+  writeRecipients(dataFolder, await Promise.all(identities.map((identity) => identityToRecipient(identity))))
+}
+
+function writeRecipients(dataFolder: string, recipients: readonly string[]): void {
   mkdirSync(dataFolder, { recursive: true, mode: 0o700 })
   const file = fileOf(dataFolder)
-  writeFileSync(`${file}.new`, `${recipient}\n`, { mode: 0o600, flush: true })
+  writeFileSync(`${file}.new`, `${recipients.join('\n')}\n`, { mode: 0o600, flush: true })
   renameSync(`${file}.new`, file)
   syncFolder(dataFolder)
-  return { identity, recipient }
 }
 
 /** The identities of a key file: lines that begin with AGE-SECRET-KEY; others, such as comments, are passed over. */

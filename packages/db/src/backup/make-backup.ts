@@ -1,4 +1,4 @@
-import { mkdirSync, statSync } from 'node:fs'
+import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Client } from 'pg'
 import { readApplied } from '../migrations/applied-migrations.ts'
@@ -38,7 +38,8 @@ export type BackupToMake = {
 
 /** What belongs to a shop and is no row of its database. */
 export type FilesToKeep = {
-  readonly signingFolder: string
+  /** Of it are kept the keys that sign and the certificates for tablets. */
+  readonly dataFolder: string
   readonly digestFolder: string
   /** The settings in force, as JSON, and the files that they name. */
   readonly settings: Readonly<Record<string, string>>
@@ -95,7 +96,12 @@ async function fillTables(
 }
 
 async function addFilesToKeep(archive: ArchiveWriter, files: FilesToKeep): Promise<void> {
-  await addFilesBelow(archive, files.signingFolder, 'signing')
+  await addFilesBelow(archive, join(files.dataFolder, 'signing'), 'signing')
+  // Tablets trust the authority in it: without its key each would need another one.
+  for (const name of ['authority.pem', 'authority-key.pem', 'host.pem', 'host-key.pem']) {
+    const file = join(files.dataFolder, 'certificates', name)
+    if (existsSync(file)) await archive.addBytes(`certificates/${name}`, readFileSync(file))
+  }
   // After the rows: a digest is a file before the database has its note, so that no note is without its file.
   await addFilesBelow(archive, files.digestFolder, 'digests')
   for (const [name, text] of Object.entries(files.settings))

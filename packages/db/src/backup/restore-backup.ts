@@ -7,6 +7,7 @@ import { syncFolder } from '../embedded/sync-folder.ts'
 import { bringUpToDate } from '../shop-database.ts'
 import { withClient } from '../with-client.ts'
 import { type FoundBackup, logFolder } from './backup-folder.ts'
+import { keepRecipientsOf } from './backup-key.ts'
 import { BackupProblem } from './backup-problem.ts'
 import { countRows } from './count-record.ts'
 import { restoreKeptFiles } from './kept-files.ts'
@@ -69,6 +70,7 @@ export async function restoreBackup<T>(
       about.kind === 'cluster'
         ? await openCluster(beside, asked, check)
         : await openTables(beside, asked, about, check)
+    await keepRecipientsOf(asked.identities, beside)
     if (existsSync(to)) rmdirSync(to)
     renameSync(beside, to)
     syncFolder(dirname(to))
