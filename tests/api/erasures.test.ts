@@ -1,11 +1,14 @@
 import { randomUUID } from 'node:crypto'
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { OwnDatum } from '@bayledger/contract/own-data'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { findMarks } from '../support/find-marks.ts'
 import { freshCopy, freshLines } from '../support/fresh-copy.ts'
+import { attachedPhoto, drawnJpeg } from '../support/pictures.ts'
+import { readZip } from '../support/read-zip.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 import { cutOffAtCommit, rowsOf, unerase } from '../support/rows-of.ts'
 import { closeDayHere, faultsHere, verifiedHere } from '../support/verified-here.ts'
@@ -29,6 +32,7 @@ let customerId: string
 let orderId: string
 let number: string
 let report: string
+let photo: string
 beforeAll(async () => {
   shop = await startTestApp()
   replay = await replayOn(shop)
@@ -44,6 +48,7 @@ beforeAll(async () => {
   const fresh = freshLines(JSON.parse(JSON.stringify(written).replaceAll(card?.name ?? '', marks.name)))
   orderId = fresh.orderId
   await replay.sendUntil(fresh.lines.slice(0, -1))
+  await attachPhotos()
   await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(201)
   await replay.sendUntil(fresh.lines.slice(-1))
   const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
@@ -53,6 +58,20 @@ beforeAll(async () => {
   await spread()
 })
 afterAll(() => shop.stop())
+
+/** One photo that arrives, and one that does not. */
+const attachPhotos = async () => {
+  const bytes = await drawnJpeg()
+  const write = writerOn(shop, orderId)
+  const { digest } = attachedPhoto(bytes)
+  await write(desk, 'photo.attached', attachedPhoto(bytes))
+  await write(desk, 'photo.attached', attachedPhoto(Buffer.from('still on the tablet')))
+  await desk
+    .call('put', `/api/photos/${digest}/pieces/0`, { 'content-type': 'application/octet-stream' })
+    .send(bytes)
+    .expect(200)
+  photo = digest
+}
 
 /** Puts the marks on the card and the vehicle of the order. */
 const mark = async () => {
@@ -95,6 +114,10 @@ const spread = async () => {
   await desk
     .put(`/api/write-up-drafts/${othersDraft}`, { body: { form: { person: 'Somebody' } } })
     .expect(204)
+  // Of the same name only: erased with the person, because it may be them, and in no copy, because it may not.
+  await desk
+    .put(`/api/write-up-drafts/${randomUUID()}`, { body: { form: { person: { name: marks.name } } } })
+    .expect(204)
   await desk
     .put(`/api/customers/${customerId}/message-choices`, {
       ...{ purpose: 'retorque', channel: 'email', allowed: true },
@@ -131,6 +154,42 @@ const found = () => findMarks(shop.ownerUrl, Object.values(marks))
 const preview = async () => (await owner.get(`/api/customers/${customerId}/erasure`).expect(200)).body
 const erase = () => owner.post(`/api/customers/${customerId}/erasure`, asked)
 const faults = () => faultsHere(shop)
+
+describe('the copy of a person’s data', () => {
+  it('is one file: their data as JSON and CSV, the sealed reports and the photos that are shown', async () => {
+    const { body } = await owner
+      .post(`/api/customers/${customerId}/own-data`)
+      .responseType('blob')
+      .expect(201)
+      .expect('content-type', 'application/zip')
+    const files = readZip(body)
+    expect([...files.keys()]).toEqual([
+      ...['data.json', 'data.csv', `reports/${number}-R1.pdf`, `photos/${number}-1.jpg`],
+    ])
+    const sealed = await owner.get(report).responseType('blob').expect(200)
+    expect(files.get(`reports/${number}-R1.pdf`)?.equals(sealed.body)).toBe(true)
+    const shown = await owner.get(`/api/orders/${orderId}/photos/${photo}`).responseType('blob').expect(200)
+    expect(files.get(`photos/${number}-1.jpg`)?.equals(shown.body)).toBe(true)
+
+    const { data } = JSON.parse(String(files.get('data.json')))
+    const said = data.map(({ what, value }: OwnDatum) => `${what}: ${value}`)
+    expect(said).toEqual(
+      expect.arrayContaining([
+        ...[`name: ${marks.name}`, `plate: ${marks.plate}`, `message: ${marks.email}`],
+        'message, how it went: was handed over',
+        `message, what the mail server said: taken for ${marks.email}`,
+        `sealed report: reports/${number}-R1.pdf`,
+        `photo attached: photo photos/${number}-1.jpg`,
+        expect.stringMatching(/^photo attached: photo that is not in this copy, SHA-256 [0-9a-f]{64}$/),
+        expect.stringMatching(`^write-up that was begun: .*${marks.plate}`),
+      ]),
+    )
+    expect(said.filter((line: string) => line.startsWith('write-up'))).toHaveLength(1)
+    expect(String(files.get('data.csv'))).toContain(`taken for ${marks.email}`)
+    const { body: events } = await owner.get('/api/security-events?from=2026-01-12&to=2026-01-13').expect(200)
+    expect(events.events).toContainEqual(expect.objectContaining({ kind: 'file-exported' }))
+  })
+})
 
 describe('a person is not erased', () => {
   it('while their data are where nobody looks for them yet: the marks are all over', async () => {
@@ -270,7 +329,7 @@ describe('a person who was erased', () => {
       { customerId, by: 'Marguerite Ashby-Bell', ...asked, counts: goes },
       {},
     ])
-    expect(goes).toMatchObject({ cards: 2, drafts: 1, refused: 1, messages: 2, openings: 1, choices: 1 })
+    expect(goes).toMatchObject({ cards: 2, drafts: 2, refused: 1, messages: 2, openings: 1, choices: 1 })
     expect(goes.words).toBeGreaterThan(2)
     const names = readdirSync(join(shop.parts.digestPlaces.digestFolder, shop.demo.shop.id))
     const notes = names.filter((name) => name.startsWith('erased-'))

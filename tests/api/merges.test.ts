@@ -5,6 +5,7 @@ import type { Vehicle } from '@bayledger/contract/vehicles'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
+import { readZip } from '../support/read-zip.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 import { writerOn } from '../support/write-entry.ts'
 
@@ -256,16 +257,18 @@ describe('a customer’s own data', () => {
     const path = `/api/customers/${other.customerId}/own-data`
     await desk.post(path).expect(403)
     const marguerite = await shop.desk('marguerite')
-    const { body } = await marguerite.post(path).expect(201)
-    const values = body.data.map(({ value }: { value: string }) => value)
+    const { body: zip } = await marguerite.post(path).responseType('blob').expect(201)
+    const files = readZip(zip)
+    const { data } = JSON.parse(String(files.get('data.json')))
+    const values = data.map(({ value }: { value: string }) => value)
     const { entries, sides } = await readOrder()
     expect(values).toEqual(expect.arrayContaining([owner.name, other.name, other.phone, car.plate]))
     expect(values).toEqual(expect.arrayContaining(sides.map(({ text }: { text: string }) => text)))
-    expect(body.data.filter(({ what }: { what: string }) => what === 'order opened')).toHaveLength(1)
+    expect(data.filter(({ what }: { what: string }) => what === 'order opened')).toHaveLength(1)
     expect(entries.length).toBeGreaterThan(5)
-    expect(JSON.stringify(body.data)).not.toMatch(/Basil Underhay|BUH 7|Wilhelmina/)
-    expect(body.csv).toContain('complaint recorded')
-    expect(body.csv).toContain("'+1 555 017 4422")
+    expect(JSON.stringify(data)).not.toMatch(/Basil Underhay|BUH 7|Wilhelmina/)
+    expect(String(files.get('data.csv'))).toContain('complaint recorded')
+    expect(String(files.get('data.csv'))).toContain("'+1 555 017 4422")
     const { body: log } = await marguerite.get(path).expect(200)
     expect(log.copies).toMatchObject([{ by: 'Marguerite Ashby-Bell' }])
   })

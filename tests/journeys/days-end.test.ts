@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { csvRows } from '../support/csv-rows.ts'
 import { mailServer } from '../support/mail-server.ts'
+import { readZip } from '../support/read-zip.ts'
 import { violationsOn } from './support/accessible.ts'
 import { button } from './support/bay.ts'
 import { openOrder, signInAtDesk } from './support/desk.ts'
@@ -125,11 +126,24 @@ describe('the end of the day', () => {
     const about = page.getByRole('group', { name: 'May be called about' })
     await expect.poll(() => about.getByLabel('work put off').isChecked()).toBe(true)
     expect(await violationsOn(page)).toEqual([])
-    const saved = page.waitForEvent('download', (file) => file.suggestedFilename().endsWith('.json'))
-    await button(page, 'Write a copy as JSON and CSV').click()
-    const copy = JSON.parse(await readFile(await (await saved).path(), 'utf8'))
-    expect(JSON.stringify(copy)).toContain('W. Dunmore-Gray')
+    const saved = page.waitForEvent('download', (file) => file.suggestedFilename().endsWith('.zip'))
+    await button(page, 'Write a copy').click()
+    const copy = readZip(await readFile(await (await saved).path()))
+    expect(String(copy.get('data.json'))).toContain('W. Dunmore-Gray')
     await page.getByText(/^A copy was made .*, by Marguerite Ashby-Bell\.$/).waitFor()
+  })
+
+  it('an order gets a legal hold from an owner, who sees it there and lifts it', async () => {
+    await openOrder(page, 'W. Dunmore-Gray')
+    await button(page, 'More').click()
+    await button(page, 'Legal hold').click()
+    await page.getByLabel('Reason for a hold').fill('A claim')
+    await button(page, 'Place a legal hold').click()
+    await page.getByText(/^Order T-2602: A claim/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+    await button(page, 'Lift the hold').click()
+    await page.getByText(/Lifted by Marguerite Ashby-Bell/).waitFor()
+    await button(page, 'Close').click()
   })
 
   it('what is printed of an order is on US Letter: four wheel tags on one page, and the link with its code on one', async () => {

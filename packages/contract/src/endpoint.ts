@@ -22,7 +22,13 @@ export type Method = 'GET' | 'POST' | 'PUT' | 'DELETE'
 
 /** A reply that is not JSON, with its content type. */
 export type BinaryReply = {
-  readonly contentType: 'application/pdf' | 'image/jpeg' | 'text/csv' | 'text/event-stream' | 'text/html'
+  readonly contentType:
+    | 'application/pdf'
+    | 'application/zip'
+    | 'image/jpeg'
+    | 'text/csv'
+    | 'text/event-stream'
+    | 'text/html'
 }
 
 export type ReplySchema = z.ZodMiniType | BinaryReply | null

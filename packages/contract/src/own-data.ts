@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { csvPatienceSeconds } from './csv.ts'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant } from './identity.ts'
 
@@ -11,20 +12,22 @@ export const OwnDatum = z.strictObject({
 })
 export type OwnDatum = z.infer<typeof OwnDatum>
 
+/** What `data.json` holds. */
+export type OwnDataFile = { readonly asOf: string; readonly data: readonly OwnDatum[] }
+
 const access = { who: 'desk', roles: ['owner'] } as const
 const params = z.strictObject({ customerId: Id })
 
 export const copyOwnData = endpoint({
   operationId: 'copyOwnData',
   summary:
-    'A copy of all that is kept of one customer, for the customer: the same as JSON and as CSV. Nothing of earlier or later owners of a vehicle is in it. That it was made is recorded.',
+    'A copy of all that is kept of one customer, for the customer, as one ZIP file: data.json and data.csv, which hold the same, sealed reports as PDF and photos as they are shown. Nothing of earlier or later owners of a vehicle is in it. That it was made is recorded.',
   method: 'POST',
   path: '/api/customers/:customerId/own-data',
   access: { ...access, proof: 'recent' },
   params,
-  replies: {
-    201: z.strictObject({ asOf: Instant, data: z.array(OwnDatum), csv: z.string() }),
-  },
+  patienceSeconds: csvPatienceSeconds,
+  replies: { 201: { contentType: 'application/zip' } },
   problems: ['CUSTOMER_NOT_FOUND'],
 })
 

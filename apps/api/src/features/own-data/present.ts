@@ -1,4 +1,4 @@
-import { AskedChannel, AskedPurpose } from '@bayledger/contract/messages'
+import { AskedChannel, AskedPurpose, MessageState } from '@bayledger/contract/messages'
 import type { OwnDatum } from '@bayledger/contract/own-data'
 import type { Entry } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
@@ -48,9 +48,16 @@ export const presentRegisters = ({ ownData: words }: CustomerLanguage, registers
       const said = [words.channels[AskedChannel.parse(channel)], words.purposes[AskedPurpose.parse(purpose)]]
       return datum(words.agreedTo, madeAt, said.join(' '), yesNo(allowed))
     }),
-    ...registers.messages.map(({ order, createdAt, recipient }) =>
+    ...registers.messages.flatMap(({ order, createdAt, endedAt, recipient, state, serverWords }) => [
       datum(order.number, createdAt, words.message, recipient ?? ''),
-    ),
+      datum(
+        order.number,
+        endedAt ?? createdAt,
+        words.messageState,
+        words.messageStates[MessageState.parse(state)],
+      ),
+      ...(serverWords === null ? [] : [datum(order.number, endedAt, words.serverSaid, serverWords)]),
+    ]),
     ...registers.links.flatMap(({ order, createdAt, openings }) => [
       datum(order.number, createdAt, words.linkMade, ''),
       ...openings.map(({ openedAt }) => datum(order.number, openedAt, words.linkOpened, '')),
@@ -58,23 +65,49 @@ export const presentRegisters = ({ ownData: words }: CustomerLanguage, registers
   ]
 }
 
+/** What a write-up that was begun holds, as it was typed. */
+export const presentDraft = (
+  { ownData: words }: CustomerLanguage,
+  { body, updatedAt }: { readonly body: unknown; readonly updatedAt: Date },
+): OwnDatum => datum(words.draft, updatedAt, words.draft, JSON.stringify(body))
+
+export const presentReport = (
+  { ownData: words }: CustomerLanguage,
+  { number, path, sealedAt }: { readonly number: string; readonly path: string; readonly sealedAt: Date },
+): OwnDatum => datum(number, sealedAt, words.report, path)
+
 /**
- * What one order holds, entry by entry: that it was written, the words, names and sums beside it, and of a photo its digest.
+ * What one order holds, entry by entry: that it was written, the words, names and sums beside it, and of a photo its file.
  * The payloads themselves are left out: evidence there holds what was measured at visits of earlier owners.
  */
 export const presentOrder = (
   { ownData: words, report }: CustomerLanguage,
-  order: { readonly number: string; readonly vehicle: string; readonly entries: readonly Entry[] },
+  order: {
+    readonly number: string
+    readonly vehicle: string
+    readonly entries: readonly Entry[]
+  },
   texts: ReadonlyMap<string, string>,
+  pathOfPhoto: (digest: string) => string | undefined,
 ): OwnDatum[] => [
   datum(order.number, null, words.brought, order.vehicle),
   ...order.entries.flatMap((entry) => {
     const at = new Date(entry.receivedAt)
     const sides = sidesNamedIn(entry).flatMap(({ digest }) => texts.get(digest) ?? [])
-    const photo = entry.kind === 'photo.attached' ? [words.photo(entry.payload.digest)] : []
+    const photo =
+      entry.kind === 'photo.attached' ? [photoWords(words, entry.payload.digest, pathOfPhoto)] : []
     const values = [...sides, ...photo]
     return (values.length === 0 ? [''] : values).map((value) =>
       datum(order.number, at, report.people.kinds[entry.kind], value),
     )
   }),
 ]
+
+const photoWords = (
+  words: CustomerLanguage['ownData'],
+  digest: string,
+  pathOfPhoto: (digest: string) => string | undefined,
+): string => {
+  const path = pathOfPhoto(digest)
+  return path === undefined ? words.photoNotHere(digest) : words.photo(path)
+}

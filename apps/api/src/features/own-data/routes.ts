@@ -5,7 +5,8 @@ import * as service from './service.ts'
 export const ownDataRoutes: readonly Binding[] = [
   bind(contract.copyOwnData)(async ({ deps, actor, params }) => ({
     status: 201,
-    body: await service.copyOwnData(deps, actor, params.customerId),
+    bytes: await service.copyOwnData(deps, actor, params.customerId),
+    fileName: 'customer-data.zip',
   })),
   bind(contract.listOwnDataCopies)(async ({ deps, params }) => ({
     status: 200,

@@ -147,8 +147,12 @@ export const listPrintCopies = async (
   return copies
 }
 
+/** The copy of a photo that is shown; `null` where it has not arrived or was erased. */
+export const findViewCopy = async (deps: Deps, digest: string): Promise<Uint8Array | null> =>
+  (await store.findViewCopies(deps.pool, deps.shopId, [digest])).get(digest) ?? null
+
 const viewCopy = async (deps: Deps, digest: string): Promise<Uint8Array> =>
-  (await store.findViewCopies(deps.pool, deps.shopId, [digest])).get(digest) ?? refused()
+  (await findViewCopy(deps, digest)) ?? refused()
 
 const namedPhoto = async (deps: Deps, digest: string): Promise<store.NamedPhoto> =>
   (await store.findNamed(deps.pool, deps.shopId, digest)) ?? refused()

@@ -26,10 +26,7 @@ function Copies({ customerId }: { customerId: string }) {
   })
   const copy = useMutation({
     mutationFn: () => call(copyOwnData, { params: { customerId } }),
-    onSuccess: ({ csv, ...rest }) => {
-      save(JSON.stringify(rest, null, 2), 'application/json', 'customer-data.json')
-      save(csv, 'text/csv', 'customer-data.csv')
-    },
+    onSuccess: save,
     onSettled: () => client.invalidateQueries({ queryKey }),
   })
   const now = new Date().toISOString()
@@ -37,15 +34,16 @@ function Copies({ customerId }: { customerId: string }) {
     <Section title="The customer’s own data">
       <div className="stack">
         <p>
-          A copy of all that is kept of this customer: cards, vehicles, what they agreed to, messages, links,
-          and every order with its words, names, sums and photos listed. It holds nothing of who had a vehicle
-          before or has it now. Check who asks before you hand it out.
+          A copy of all that is kept of this customer, as one ZIP file: cards, vehicles, what they agreed to,
+          messages, links, write-ups that were begun, and every order with its words, names, sums, photos and
+          reports. It holds nothing of who had a vehicle before or has it now. Check who asks before you hand
+          it out.
         </p>
         {made.isError ? <ProblemNotice problem={problemText(made.error)} /> : null}
         {copy.isError ? <ProblemNotice problem={problemText(copy.error)} /> : null}
         <div className="row">
           <Button busy={copy.isPending} onClick={() => copy.mutate()}>
-            Write a copy as JSON and CSV
+            Write a copy
           </Button>
         </div>
         {made.data?.copies.map(({ at, by }) => (
@@ -56,10 +54,10 @@ function Copies({ customerId }: { customerId: string }) {
   )
 }
 
-const save = (text: string, type: string, name: string): void => {
+const save = (file: Blob): void => {
   const link = document.createElement('a')
-  link.href = URL.createObjectURL(new Blob([text], { type }))
-  link.download = name
+  link.href = URL.createObjectURL(file)
+  link.download = 'customer-data.zip'
   link.click()
   URL.revokeObjectURL(link.href)
 }

@@ -1,5 +1,7 @@
-import { useId, useState } from 'react'
+import { useQuery } from '@tanstack/react-query'
+import { lazy, Suspense, useId, useState } from 'react'
 import { Link } from 'react-router'
+import { sessionQuery } from '../../../features/people/queries.ts'
 import { printPath } from '../../../lib/paths.ts'
 import { Button } from '../../../ui/button.tsx'
 import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
@@ -7,12 +9,18 @@ import { EditStay } from './edit-stay.tsx'
 import { EndOrder } from './end-order.tsx'
 import type { OrderPart } from './order-part.ts'
 
+const HoldDialog = lazy(async () => {
+  const { HoldDialog: dialog } = await import('./hold-dialog.tsx')
+  return { default: dialog }
+})
+
 /** What is seldom needed of an order: its edits, and canceling it. */
 export function OrderMore({ order }: OrderPart) {
   const { vehicle, customer, state } = order
-  const [editing, setEditing] = useState<'customer' | 'vehicle' | 'stay' | 'end' | null>(null)
+  const [editing, setEditing] = useState<'customer' | 'vehicle' | 'stay' | 'hold' | 'end' | null>(null)
   const [isOpen, setOpen] = useState(false)
   const menuId = useId()
+  const isOwner = useQuery(sessionQuery).data?.staff.roles.includes('owner')
   const close = () => setEditing(null)
   const goesOn = state.reports.length === 0 && state.ended === null
   return (
@@ -29,6 +37,7 @@ export function OrderMore({ order }: OrderPart) {
         {state.payments.length === 0 ? null : (
           <Link to={printPath('receipt', order.orderId)}>Receipt to print</Link>
         )}
+        {isOwner ? <Button onClick={() => setEditing('hold')}>Legal hold</Button> : null}
         {goesOn ? <Button onClick={() => setEditing('end')}>Cancel the order</Button> : null}
       </div>
       {editing === 'customer' ? (
@@ -38,6 +47,11 @@ export function OrderMore({ order }: OrderPart) {
         <EditVehicle orderId={order.orderId} vehicle={vehicle} onClose={close} />
       ) : null}
       {editing === 'stay' ? <EditStay order={order} onClose={close} /> : null}
+      {editing === 'hold' ? (
+        <Suspense>
+          <HoldDialog order={order} onClose={close} />
+        </Suspense>
+      ) : null}
       {editing === 'end' ? <EndOrder order={order} onClose={close} /> : null}
     </>
   )

@@ -6,12 +6,15 @@ import { clockTimeOrDay } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { Section } from '../../../ui/section.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
 
-/** Legal holds on this customer and their orders: placed with a reason, lifted by an owner. */
-export function HoldsPart({ customerId, mayLift }: { customerId: string; mayLift: boolean }) {
+/** What is held, and whose it is; `subjectId` is the customer's or the order's id. */
+export type Held = Pick<LegalHold, 'subject' | 'subjectId' | 'customerId'>
+
+/** Legal holds on a customer and their orders, or on one order: placed with a reason, lifted by an owner. */
+export function LegalHolds({ held, mayLift }: { held: Held; mayLift: boolean }) {
+  const { subject, subjectId, customerId } = held
   const client = useQueryClient()
   const [reason, setReason] = useState('')
   const holds = useQuery({
@@ -25,8 +28,7 @@ export function HoldsPart({ customerId, mayLift }: { customerId: string; mayLift
       client.invalidateQueries({ queryKey: ['customer', customerId] }),
     ])
   const place = useMutation({
-    mutationFn: () =>
-      call(placeHold, { body: { subject: 'customer', subjectId: customerId, reason: reason.trim() } }),
+    mutationFn: () => call(placeHold, { body: { subject, subjectId, reason: reason.trim() } }),
     onSuccess: () => setReason(''),
     onSettled: readAgain,
   })
@@ -34,44 +36,45 @@ export function HoldsPart({ customerId, mayLift }: { customerId: string; mayLift
     mutationFn: (holdId: string) => call(liftHold, { params: { holdId } }),
     onSettled: readAgain,
   })
-  const own = (holds.data?.holds ?? []).filter((hold) => hold.customerId === customerId)
-  const isHeld = own.some((hold) => hold.subject === 'customer' && hold.liftedAt === null)
+  const all = holds.data?.holds ?? []
+  const own = all.filter((hold) =>
+    subject === 'customer' ? hold.customerId === customerId : hold.subjectId === subjectId,
+  )
+  const isHeld = own.some((hold) => hold.subjectId === subjectId && hold.liftedAt === null)
   const problem = holds.error ?? place.error ?? lift.error
   return (
-    <Section title="Legal hold">
-      <div className="stack">
-        <p>While there is a legal hold, nothing of this customer is erased.</p>
-        {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
-        {own.map((hold) => (
-          <Hold
-            key={hold.holdId}
-            hold={hold}
-            busy={lift.isPending}
-            onLift={mayLift ? () => lift.mutate(hold.holdId) : null}
+    <div className="stack">
+      <p>{`While there is a legal hold, nothing of this ${subject} is erased.`}</p>
+      {problem === null ? null : <ProblemNotice problem={problemText(problem)} />}
+      {own.map((hold) => (
+        <Hold
+          key={hold.holdId}
+          hold={hold}
+          busy={lift.isPending}
+          onLift={mayLift ? () => lift.mutate(hold.holdId) : null}
+        />
+      ))}
+      {isHeld ? null : (
+        <>
+          <TextField
+            label="Reason for a hold"
+            hint="A claim, a complaint, a letter of an authority. Leave names out."
+            maxLength={300}
+            value={reason}
+            onChange={setReason}
           />
-        ))}
-        {isHeld ? null : (
-          <>
-            <TextField
-              label="Reason for a hold"
-              hint="A claim, a complaint, a letter of an authority. Leave names out."
-              maxLength={300}
-              value={reason}
-              onChange={setReason}
-            />
-            <div className="row">
-              <Button
-                busy={place.isPending}
-                whyNot={reason.trim() === '' ? 'Write the reason first.' : undefined}
-                onClick={() => place.mutate()}
-              >
-                Place a legal hold
-              </Button>
-            </div>
-          </>
-        )}
-      </div>
-    </Section>
+          <div className="row">
+            <Button
+              busy={place.isPending}
+              whyNot={reason.trim() === '' ? 'Write the reason first.' : undefined}
+              onClick={() => place.mutate()}
+            >
+              Place a legal hold
+            </Button>
+          </div>
+        </>
+      )}
+    </div>
   )
 }
 
