@@ -144,6 +144,7 @@ describe('the end of the day', () => {
     await button(page, 'Lift the hold').click()
     await page.getByText(/Lifted by Marguerite Ashby-Bell/).waitFor()
     await button(page, 'Close').click()
+    await button(page, 'More').click()
   })
 
   it('what is printed of an order is on US Letter: four wheel tags on one page, and the link with its code on one', async () => {
