@@ -6,22 +6,13 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { findMarks } from '../support/find-marks.ts'
-import { freshCopy, freshLines } from '../support/fresh-copy.ts'
-import { attachedPhoto, drawnJpeg } from '../support/pictures.ts'
+import { freshCopy } from '../support/fresh-copy.ts'
+import { addMarkedPerson, cardOf, marks, sendLate } from '../support/marked-person.ts'
 import { readZip } from '../support/read-zip.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
 import { cutOffAtCommit, rowsOf, unerase } from '../support/rows-of.ts'
-import { closeDayHere, faultsHere, verifiedHere } from '../support/verified-here.ts'
-import { sideOf, writerOn } from '../support/write-entry.ts'
+import { faultsHere, verifiedHere } from '../support/verified-here.ts'
 
-/** Words that are nowhere else in the demo. */
-const marks = {
-  name: 'Zephyrine Quillmarker',
-  phone: '+1 555 017 9913',
-  email: 'quillmarker@example.com',
-  plate: 'ZQM 913',
-  notes: 'parks beside the zeppelin',
-}
 const asked = { reason: 'asked', identity: 'in-person' }
 
 let shop: TestApp
@@ -33,122 +24,18 @@ let orderId: string
 let number: string
 let report: string
 let photo: string
+let othersDraft: string
 beforeAll(async () => {
   shop = await startTestApp()
   replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
   owner = await shop.desk('marguerite')
-  const order = shop.demo.orders.find((one) => one.number === 'T-2601')
-  const opened = order?.lines[0]?.draft
-  if (opened?.kind !== 'order.opened') throw new Error('T-2601 was never opened')
-  customerId = opened.payload.customerId
-  const card = shop.demo.customers.find(({ id }) => id === customerId)
-  await mark()
-  const written = { orderId: order?.orderId, lines: [...(order?.lines ?? []), order?.end?.handBack] }
-  const fresh = freshLines(JSON.parse(JSON.stringify(written).replaceAll(card?.name ?? '', marks.name)))
-  orderId = fresh.orderId
-  await replay.sendUntil(fresh.lines.slice(0, -1))
-  await attachPhotos()
-  await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(201)
-  await replay.sendUntil(fresh.lines.slice(-1))
+  ;({ customerId, orderId, photo, othersDraft } = await addMarkedPerson(shop, replay, desk))
   const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
   number = body.number
   report = `/api/orders/${orderId}/reports/${number}-R1`
-  await closeDayHere(shop, '2026-01-12')
-  await spread()
 })
 afterAll(() => shop.stop())
-
-/** One photo that arrives, and one that does not. */
-const attachPhotos = async () => {
-  const bytes = await drawnJpeg()
-  const write = writerOn(shop, orderId)
-  const { digest } = attachedPhoto(bytes)
-  await write(desk, 'photo.attached', attachedPhoto(bytes))
-  await write(desk, 'photo.attached', attachedPhoto(Buffer.from('still on the tablet')))
-  await desk
-    .call('put', `/api/photos/${digest}/pieces/0`, { 'content-type': 'application/octet-stream' })
-    .send(bytes)
-    .expect(200)
-  photo = digest
-}
-
-/** Puts the marks on the card and the vehicle of the order. */
-const mark = async () => {
-  const { body: card } = await desk.get(`/api/customers/${customerId}`).expect(200)
-  const { customerId: _id, version, ...content } = card
-  const { name, phone, email } = marks
-  const saved = { ...content, name, phone, email, mayEmail: true }
-  await desk.put(`/api/customers/${customerId}`, saved, { 'if-match': `"${version}"` }).expect(200)
-  const { body: listed } = await desk.get(`/api/vehicles?customerId=${customerId}`).expect(200)
-  for (const { vehicleId, version: of, ...vehicle } of listed.vehicles)
-    await desk
-      .put(
-        `/api/vehicles/${vehicleId}`,
-        { ...vehicle, plate: marks.plate, notes: marks.notes },
-        { 'if-match': `"${of}"` },
-      )
-      .expect(200)
-}
-
-/** Everything else that can hold a person: another card made one with theirs, a draft, a choice, a link, a refused note, a message. */
-const spread = async () => {
-  const once = { 'idempotency-key': randomUUID() }
-  const other = { ...cardOf(`${marks.name} again`), phone: marks.phone }
-  const { body: second } = await desk.post('/api/customers', other, once).expect(201)
-  const { body: card } = await desk.get(`/api/customers/${customerId}`).expect(200)
-  await desk
-    .post(
-      `/api/customers/${customerId}/merges`,
-      { mergedId: second.customerId, mergedVersion: second.version, take: ['phone', 'email'] },
-      { 'if-match': `"${card.version}"` },
-    )
-    .expect(201)
-  const { body: now } = await desk.get(`/api/customers/${customerId}`).expect(200)
-  const { customerId: _id, version, ...content } = now
-  await desk
-    .put(`/api/customers/${customerId}`, { ...content, email: marks.email }, { 'if-match': `"${version}"` })
-    .expect(200)
-  const draft = { version: 2, form: { person: { name: marks.name }, which: { plate: marks.plate } } }
-  await desk.put(`/api/write-up-drafts/${randomUUID()}`, { body: draft }).expect(204)
-  await desk
-    .put(`/api/write-up-drafts/${othersDraft}`, { body: { form: { person: 'Somebody' } } })
-    .expect(204)
-  // Of the same name only: erased with the person, because it may be them, and in no copy, because it may not.
-  await desk
-    .put(`/api/write-up-drafts/${randomUUID()}`, { body: { form: { person: { name: marks.name } } } })
-    .expect(204)
-  await desk
-    .put(`/api/customers/${customerId}/message-choices`, {
-      ...{ purpose: 'retorque', channel: 'email', allowed: true },
-    })
-    .expect(204)
-  const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
-  await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
-  await sendLate()
-  await rowsOf(
-    shop,
-    `insert into messages (shop_id, id, order_id, purpose, channel, caused_by, made_by, created_at, state, due_at, next_try_at,
-        recipient, unsubscribe, server_words, ended_at)
-       values ($1, gen_random_uuid(), $2, 'report', 'email', gen_random_uuid(), '{}', now(), 'handed-over', now(), now(), $3, 'u',
-        'taken for ' || $3, now())`,
-    [shop.demo.shop.id, orderId, marks.email],
-  )
-}
-const othersDraft = randomUUID()
-
-const cardOf = (name: string) => ({
-  ...{ name, phone: null, email: null, language: 'en' },
-  ...{ mayText: false, mayEmail: false, mayCall: false },
-})
-
-/** A note that a desk had not sent before the order was closed: it is kept among what was refused. */
-const sendLate = async () => {
-  const words = sideOf(`${marks.name} called`)
-  const payload = { words: words.digest, reportedLight: null, events: [] }
-  const late = await writerOn(shop, orderId)(desk, 'complaint.recorded', payload, [words])
-  expect(late).toMatchObject({ result: 'refused' })
-}
 
 const found = () => findMarks(shop.ownerUrl, Object.values(marks))
 const preview = async () => (await owner.get(`/api/customers/${customerId}/erasure`).expect(200)).body
@@ -385,7 +272,7 @@ describe('a person who was erased', () => {
 
 describe('what comes after an erasure', () => {
   it('is erased within the hour, and the sealed report once its years are over', async () => {
-    await sendLate()
+    expect(await sendLate({ shop, desk }, orderId)).toBe('refused')
     const { pool } = shop.parts
     const count = async () => (await pool.query('select from refused_entries')).rowCount
     expect(await count()).toBe(1)
