@@ -21,7 +21,10 @@ export type BaseSeeding = {
     readonly name: string
     readonly signInName: string
     readonly password: string
-    readonly pin: string
+    /** Until when it is taken, where the owner has not chosen it. */
+    readonly firstPasswordUntil?: Date
+    /** `null`: the owner sets one at the desk. */
+    readonly pin: string | null
   }
   /** What the shop charges from the start; for the rest, see `firstPrices`. */
   readonly prices?: Partial<PriceList>
@@ -46,7 +49,10 @@ export const seedBase = async ({
   hashPassword,
   besideOthers = false,
 }: BaseSeeding): Promise<BaseSeeded> => {
-  const [passwordHash, pinHash] = await Promise.all([hashPassword(owner.password), hashPassword(owner.pin)])
+  const [passwordHash, pinHash] = await Promise.all([
+    hashPassword(owner.password),
+    owner.pin === null ? null : hashPassword(owner.pin),
+  ])
   const shopId = randomUUID()
   const createdBy = { kind: 'system' }
   const { name, placeName, altitudeFeet, timeZone, hours } = shop
@@ -73,6 +79,7 @@ export const seedBase = async ({
         signInName: owner.signInName,
         roles: ['owner'],
         passwordHash,
+        firstPasswordUntil: owner.firstPasswordUntil ?? null,
         pinHash,
       },
     })

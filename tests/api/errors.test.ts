@@ -197,6 +197,12 @@ const producers: Record<ErrorCode, () => PromiseLike<Answer>> = {
     shop.nobody.call('post', '/api/sessions/desk/passkey', { host: 'localhost:4310' }).send({
       passkey: { id: 'A', response: { clientDataJSON: 'A', authenticatorData: 'A', signature: 'A' } },
     }),
+  SIGN_IN_UNFINISHED: async () => {
+    const unfinished = await shop.desk('greta')
+    const awaiting = "update sessions set awaits = 'password' where staff_id = $1 and kind = 'desk'"
+    await shop.deps.pool.query(awaiting, [people.greta.id])
+    return unfinished.get('/api/floor')
+  },
   PASSKEY_NEEDS_NAME: () => shop.nobody.post('/api/sessions/desk/passkey/challenge', {}),
   PROOF_NEEDED: async () => {
     const old = "update sessions set proven_at = proven_at - interval '11 minutes' where staff_id = $1"

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
-import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
+import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { envelopeOf, replayOn } from '../support/replay-order.ts'
 import { signedParcel } from '../support/tablet-key.ts'
@@ -157,6 +157,49 @@ describe('a PIN and a password', () => {
       technician,
     ).expect(403)
     expect(body.code).toBe('ACCESS_REFUSED')
+  })
+
+  it('opens nothing to whom an owner gave it until they choose their own, which opens all', async () => {
+    const { signInName: name, pin } = people.rufus
+    const given = 'a loose hubcap'
+    const { version } = await recordOf('rufus')
+    await saved(`${pathOf('rufus')}/password`, version, { password: given, present: null }).expect(200)
+    const reply = await shop.nobody.post('/api/sessions/desk', { name, password: given }).expect(201)
+    expect(reply.body.awaits).toBe('password')
+    const rufus = shop.withCookies(cookiesIn(reply))
+    expect((await rufus.get('/api/floor').expect(403)).body.code).toBe('SIGN_IN_UNFINISHED')
+    const { body: own } = await rufus.get('/api/own-record').expect(200)
+    const path = `${pathOf('rufus')}/password`
+    await saved(path, own.version, { password: given, present: given }, rufus).expect(422)
+    await saved(`${pathOf('rufus')}/pin`, own.version, { pin: '730164', present: pin }, rufus).expect(403)
+    await saved(path, own.version, { password: 'rain on the roof', present: given }, rufus).expect(200)
+    await rufus.get('/api/floor').expect(200)
+    const next = await shop.nobody.post('/api/sessions/desk', { name, password: 'rain on the roof' })
+    expect(next.body.awaits).toBeUndefined()
+  })
+
+  it('does not let an owner who has to choose their own give somebody else one', async () => {
+    const unfinished = await shop.desk('marguerite')
+    const awaiting = `update sessions set awaits = 'password'
+      where id = (select id from sessions where staff_id = $1 order by created_at desc, id desc limit 1)`
+    await shop.deps.pool.query(awaiting, [people.marguerite.id])
+    const { version } = await recordOf('greta')
+    const given = { password: 'a loose hubcap', present: null }
+    const { body } = await saved(`${pathOf('greta')}/password`, version, given, unfinished).expect(403)
+    expect(body.code).toBe('SIGN_IN_UNFINISHED')
+  })
+
+  it('is taken for seven days where somebody else gave it', async () => {
+    const { version } = await recordOf('greta')
+    const given = { password: 'a loose hubcap', present: null }
+    await saved(`${pathOf('greta')}/password`, version, given).expect(200)
+    const now = shop.clock.now().toISOString()
+    shop.clock.advance(7 * 86_400_000)
+    const typed = { name: people.greta.signInName, password: given.password }
+    const { body } = await shop.nobody.post('/api/sessions/desk', typed).expect(401)
+    expect(body.detail).toMatch(/good for seven days/)
+    shop.clock.set(now)
+    await shop.nobody.post('/api/sessions/desk', typed).expect(201)
   })
 
   it('end the other sessions of the person, so that whoever knew the old one is out', async () => {

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { people } from '../../prisma/seeds/demo/people.ts'
 import { ageProofs } from '../support/age-proofs.ts'
 import { codeShown } from '../support/authenticator.ts'
+import { giveFirstPassword } from '../support/give-first-password.ts'
 import { tabTo, violationsOn } from './support/accessible.ts'
 import { signInAtDesk } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
@@ -15,6 +16,8 @@ const { signInName, password } = people.marguerite
 let page: Page
 let recoveryCode = ''
 let ownerCode = ''
+const another = 'a lantern in the attic'
+const own = 'the kettle sings late'
 
 /** A device of the browser's own that holds passkeys and knows its person (Chrome DevTools Protocol, WebAuthn). */
 const addAuthenticator = async (on: Page): Promise<void> => {
@@ -112,8 +115,6 @@ describe('a passkey, by keyboard', () => {
 })
 
 describe('an owner’s printed code, by keyboard', () => {
-  const another = 'a lantern in the attic'
-
   it('is made under the owner’s name and printed alone', async () => {
     await pressed('Make a printed code')
     await page.getByText('It is not shown again').waitFor()
@@ -137,6 +138,22 @@ describe('an owner’s printed code, by keyboard', () => {
     await page.keyboard.press('Enter')
     await page.getByText('The new password is set.').waitFor()
     await page.getByLabel('Password').fill(another)
+    await page.keyboard.press('Enter')
+    await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+  })
+})
+
+describe('a password that somebody else gave, by keyboard', () => {
+  it('opens the desk once its person has chosen their own', async () => {
+    await giveFirstPassword(serviceUrl, signInName)
+    await pressed('Sign out')
+    await page.getByLabel('Sign-in name').fill(signInName)
+    await page.getByLabel('Password').fill(another)
+    await page.keyboard.press('Enter')
+    await page.getByText('This password was given to you.').waitFor()
+    await page.getByLabel('New password', { exact: true }).fill(own)
+    await page.getByLabel('New password again').fill(own)
+    expect(await violationsOn(page)).toEqual([])
     await page.keyboard.press('Enter')
     await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
   })

@@ -114,6 +114,7 @@ export const startServer = (number: number, world: ServerWorld): ServerProcess =
       locationId,
       expiresAt: new Date(8.64e15),
       provenAt: new Date(0),
+      awaits: null,
     })
 
   /** A tablet hands in under its own enrollment, whoever is signed in; its signature is checked before this. */

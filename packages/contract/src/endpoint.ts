@@ -2,11 +2,16 @@ import type { Role } from '@bayledger/ledger/role'
 import type * as z from 'zod/mini'
 import type { ErrorCode } from './errors.ts'
 
+/** What a person who has signed in at the desk still has to do: choose their own password, or turn a second step on. */
+export const awaited = ['password', 'second-step'] as const
+export type Awaited = (typeof awaited)[number]
+
 /**
  * Who may call: `desk` a person signed in at the desk; `staff` a person at the desk or on a tablet; `device` an
  * enrolled tablet with or without a person on it, or the desk; `customer-link` the holder of an order's link;
  * `public` anyone. `roles` narrows it to people who hold one of them. `session: 'checked-by-the-write'`: who calls may
- * be taken from memory, because the write itself refuses a session that is over. `proof: 'recent'`: who calls has proven within the last
+ * be taken from memory, because the write itself refuses a session that is over. `awaiting`: open as well to whoever has signed in
+ * and still has to do one of these before anything else. `proof: 'recent'`: who calls has proven within the last
  * ten minutes that it is them, by signing in or again since.
  */
 export type Access =
@@ -14,6 +19,7 @@ export type Access =
       readonly who: 'desk' | 'staff'
       readonly roles?: readonly Role[]
       readonly session?: 'checked-by-the-write'
+      readonly awaiting?: readonly Awaited[]
       readonly proof?: 'recent'
     }
   | { readonly who: 'device' | 'customer-link' | 'public' }

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { csvEndpoints } from './csv-endpoints.ts'
-import { endpoint } from './endpoint.ts'
+import { awaited, endpoint } from './endpoint.ts'
 import { Id, line, Role, SignInName } from './identity.ts'
 import { recordEndpoints, recordOf } from './record.ts'
 
@@ -53,7 +53,7 @@ export const getOwnRecord = endpoint({
   summary: 'Whoever is signed in, as the shop keeps them.',
   method: 'GET',
   path: '/api/own-record',
-  access: { who: 'desk' },
+  access: { who: 'desk', awaiting: awaited },
   replies: { 200: Person },
   problems: [],
 })
@@ -87,10 +87,10 @@ export const setPin = endpoint({
 export const setPassword = endpoint({
   operationId: 'setPassword',
   summary:
-    'Set a password: one’s own with the present one (the PIN where there is none), or as an owner, with a recent proof, somebody else’s. Ends their other sessions.',
+    'Set a password: one’s own with the present one (the PIN where there is none), or as an owner, with a recent proof, somebody else’s, who chooses their own at the next sign-in, within seven days. Ends their other sessions.',
   method: 'PUT',
   path: '/api/people/:id/password',
-  access: { who: 'desk' },
+  access: { who: 'desk', awaiting: ['password'] },
   ifMatch: true,
   params,
   body: z.strictObject({ password: z.string().check(z.maxLength(200)), present }),

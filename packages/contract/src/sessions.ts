@@ -1,9 +1,12 @@
 import { TabletSignature } from '@bayledger/ledger/tablet-signature'
 import * as z from 'zod/mini'
-import { endpoint } from './endpoint.ts'
+import { awaited, endpoint } from './endpoint.ts'
 import { Id, Instant, line, Place, StaffMember } from './identity.ts'
 
-/** Who is signed in here, and until when. `now` is the server's clock: a device measures its own offset with it. */
+/**
+ * Who is signed in here, and until when. `now` is the server's clock: a device measures its own offset with it. `awaits`: what has
+ * to be done before the session opens anything.
+ */
 export const Session = z.strictObject({
   kind: z.enum(['desk', 'bay']),
   shop: z.strictObject({ shopId: Id, name: z.string() }),
@@ -11,6 +14,7 @@ export const Session = z.strictObject({
   device: z.nullable(z.strictObject({ deviceId: Id, name: z.string(), location: Place })),
   expiresAt: Instant,
   now: Instant,
+  awaits: z.optional(z.enum(awaited)),
 })
 export type Session = z.infer<typeof Session>
 
@@ -135,7 +139,7 @@ export const getSession = endpoint({
   summary: 'Who is signed in here.',
   method: 'GET',
   path: '/api/sessions/current',
-  access: { who: 'staff' },
+  access: { who: 'staff', awaiting: awaited },
   replies: { 200: Session },
   problems: [],
 })
@@ -145,7 +149,7 @@ export const signOut = endpoint({
   summary: 'End the session; the token is worthless from then on.',
   method: 'DELETE',
   path: '/api/sessions/current',
-  access: { who: 'staff' },
+  access: { who: 'staff', awaiting: awaited },
   replies: { 204: null },
   problems: [],
 })

@@ -42,11 +42,12 @@ export type ProblemValues = {
   HOST_UNKNOWN: { readonly host: string }
   SESSION_MISSING: { readonly signInBy: 'password' | 'pin' }
   SESSION_EXPIRED: Nothing
-  /** `left`: name and secret are right, and the person does not work here any more. */
-  SIGN_IN_REFUSED: { readonly why?: 'left' }
+  /** `left`: name and secret are right, and the person does not work here any more. `first-over`: the password was given by somebody else, too long ago. */
+  SIGN_IN_REFUSED: { readonly why?: 'left' | 'first-over' }
   PIN_REFUSED: { readonly why?: 'left' }
   PASSWORD_REFUSED: Nothing
   SIGN_IN_BLOCKED: { readonly seconds: number }
+  SIGN_IN_UNFINISHED: { readonly awaits: 'password' | 'second-step' }
   SECOND_STEP_NEEDED: Nothing
   SECOND_STEP_REFUSED: Nothing
   OWNER_CODE_REFUSED: Nothing

@@ -34,7 +34,8 @@ export const accessPage = (): string =>
     '## Routes',
     '',
     'A reply may hold less for some callers: a tablet and a technician get no prices and no telephone number. *With a recent proof*: whoever',
-    'calls has signed in, or proven again that it is them, within the last ten minutes.',
+    'calls has signed in, or proven again that it is them, within the last ten minutes. *Before the sign-in is finished*: also for whoever still has to choose their own password, or to turn a second',
+    'step on, and may do nothing else.',
     '',
     table(
       ['Route', 'What it does', 'Who'],
@@ -55,7 +56,8 @@ const table = (head: readonly string[], rows: readonly (readonly string[])[]): s
 const whoWords = (access: Access): string => {
   const held: readonly Role[] = ('roles' in access ? access.roles : undefined) ?? []
   const whom = held.length === 0 ? who[access.who] : `${who[access.who]}: ${held.join(', ')}`
-  return 'proof' in access ? `${whom}; with a recent proof` : whom
+  const early = 'awaiting' in access ? '; before the sign-in is finished' : ''
+  return 'proof' in access ? `${whom}; with a recent proof${early}` : `${whom}${early}`
 }
 
 const who: Readonly<Record<Access['who'], string>> = {

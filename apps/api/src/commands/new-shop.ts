@@ -1,15 +1,15 @@
-import { randomBytes, randomInt } from 'node:crypto'
+import { randomBytes } from 'node:crypto'
 import { openClient } from '@bayledger/db/client'
 import { bringUpToDate } from '@bayledger/db/shop-database'
-import { pinFault } from '@bayledger/ledger/proof-of-person'
 import { seedBase } from '../../../../prisma/seeds/base.ts'
 import { firstHours } from '../../../../prisma/seeds/first-settings.ts'
+import { firstPasswordUntil } from '../features/sessions/policy.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
 import { onShop } from './on-shop.ts'
 
 /**
  * `npm run shop:new -- "<shop>" "<owner>" <sign-in name> <altitude in feet> <time zone>`: makes an empty shop in an
- * empty database, also while the service runs, with an owner whose password and PIN are shown here and nowhere else. With `--another` first, it adds a
+ * empty database, also while the service runs, with an owner whose first password is shown here and nowhere else. With `--another` first, it adds a
  * shop beside those that the database holds; each has its own people, customers, prices and orders.
  */
 const besideOthers = process.argv[2] === '--another'
@@ -38,13 +38,8 @@ if (faults.length > 0) {
   process.exit(2)
 }
 
-const drawPin = (): string => {
-  const pin = String(randomInt(1_000_000)).padStart(6, '0')
-  return pinFault(pin) === null ? pin : drawPin()
-}
-
 const password = randomBytes(12).toString('base64url')
-const pin = drawPin()
+const now = new Date()
 const say = (line: string): void => console.log(line)
 await onShop(
   async ({ database }) => {
@@ -52,7 +47,7 @@ await onShop(
     const prisma = openClient(database.serviceUrl)
     const seeded = await seedBase({
       prisma,
-      now: new Date().toISOString(),
+      now: now.toISOString(),
       shop: {
         name: shopName,
         placeName: shopName,
@@ -60,15 +55,23 @@ await onShop(
         timeZone,
         hours: firstHours,
       },
-      owner: { name: ownerName, signInName, password, pin },
+      owner: {
+        name: ownerName,
+        signInName,
+        password,
+        firstPasswordUntil: firstPasswordUntil(now),
+        pin: null,
+      },
       hashPassword,
       besideOthers,
     }).finally(() => prisma.$disconnect())
 
     if (seeded.made) {
       say(`Made ${shopName}. Sign in at the desk as ${signInName} with the password ${password}`)
-      say(`The PIN, for tablets and for a second person: ${pin}`)
-      say('Both are shown only now. At the desk, under your name, print a code that sets a new password.')
+      say('It is shown only now and good for seven days; the desk asks for one of your own at the sign-in.')
+      say(
+        'Under your name at the desk set your PIN, and print a code that sets a new password if you lose yours.',
+      )
       say(`Without it, if the password is lost: npm run owner:recover -- ${signInName}`)
       say('Start the service, unless it runs: npm start')
     } else {

@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto'
 import { openPool } from '@bayledger/db/pool'
+import { firstPasswordUntil } from '../features/sessions/policy.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
 import { recoverOwner } from '../features/sessions/store/recover-owner.ts'
 import { onShop } from './on-shop.ts'
@@ -19,17 +20,22 @@ if (signInName === '' || rest.length > 0) {
 }
 
 const password = randomBytes(12).toString('base64url')
+const at = new Date()
 const passwordHash = await hashPassword(password)
 await onShop(async ({ database }) => {
   const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
-  const recovery = await recoverOwner(pool, { signInName, shopName, passwordHash, at: new Date() }).finally(
-    () => pool.end(),
-  )
+  const recovery = await recoverOwner(pool, {
+    signInName,
+    shopName,
+    passwordHash,
+    firstPasswordUntil: firstPasswordUntil(at),
+    at,
+  }).finally(() => pool.end())
 
   if (recovery.recovered) {
     console.log(`${recovery.name} signs in with the password ${password}`)
     console.log(
-      `It is shown only now: change it at the desk. Their code at sign-in and their passkeys are removed; sessions ended: ${recovery.sessionsEnded}.`,
+      `It is shown only now, and good for seven days; the desk asks for one of their own at the sign-in. Their code at sign-in and their passkeys are removed; sessions ended: ${recovery.sessionsEnded}.`,
     )
   } else {
     const words = {

@@ -1,3 +1,4 @@
+import type { Awaited } from '@bayledger/contract/endpoint'
 import type { Role } from '@bayledger/ledger/role'
 
 declare const minted: unique symbol
@@ -17,6 +18,8 @@ export type StaffActor = Minted & {
   readonly expiresAt: Date
   /** When they last proved that it is them. */
   readonly provenAt: Date
+  /** What they have to do before anything else. */
+  readonly awaits: Awaited | null
 }
 
 /** An enrolled tablet, no matter who holds it. */
@@ -56,6 +59,8 @@ export type FoundSession = {
   readonly expiresAt: Date
   /** When they last proved that it is them. */
   readonly provenAt: Date
+  /** What they have to do before anything else. */
+  readonly awaits: Awaited | null
 }
 
 /**

@@ -1,9 +1,10 @@
 import type { Access } from '@bayledger/contract/endpoint'
 import type { Actor } from '../core/actor.ts'
 import { AppError } from '../core/app-error.ts'
+import { refuseUnlessFinished } from '../core/finished-sign-in.ts'
 import { refuseUnlessProven } from '../core/recent-proof.ts'
 
-/** Refuses an actor without access to the endpoint: 401 if unidentified, 403 if identified or not proven lately. */
+/** Refuses an actor without access to the endpoint: 401 if unidentified, 403 if identified, not proven lately, or not done with signing in. */
 export const refuseUnlessAllowed = (access: Access, actor: Actor, now: Date): void => {
   if (access.who === 'public') return
   if (access.who === 'customer-link') {
@@ -18,6 +19,7 @@ export const refuseUnlessAllowed = (access: Access, actor: Actor, now: Date): vo
     if (access.who === 'device') return
     throw new AppError({ code: 'SESSION_MISSING', signInBy: 'pin' })
   }
+  refuseUnlessFinished(actor, 'awaiting' in access ? access.awaiting : [])
   if (access.who === 'desk' && actor.kind !== 'desk')
     throw new AppError({ code: 'ACCESS_REFUSED', needs: 'desk' })
   const roles = 'roles' in access ? access.roles : undefined

@@ -45,8 +45,8 @@ export const problemsOf = (endpoint: Endpoint): ErrorCode[] => {
 
 const accessProblems = {
   public: [],
-  device: ['DEVICE_UNKNOWN', 'SESSION_EXPIRED'],
-  staff: ['SESSION_MISSING', 'SESSION_EXPIRED', 'ACCESS_REFUSED'],
-  desk: ['SESSION_MISSING', 'SESSION_EXPIRED', 'ACCESS_REFUSED'],
+  device: ['DEVICE_UNKNOWN', 'SESSION_EXPIRED', 'SIGN_IN_UNFINISHED'],
+  staff: ['SESSION_MISSING', 'SESSION_EXPIRED', 'ACCESS_REFUSED', 'SIGN_IN_UNFINISHED'],
+  desk: ['SESSION_MISSING', 'SESSION_EXPIRED', 'ACCESS_REFUSED', 'SIGN_IN_UNFINISHED'],
   'customer-link': ['LINK_REFUSED'],
 } as const satisfies Record<Endpoint['access']['who'], readonly ErrorCode[]>

@@ -178,7 +178,11 @@ export const problems: ProblemsWording = {
   SIGN_IN_REFUSED: {
     title: 'The name or the password is wrong',
     detail: ({ why }) =>
-      why === 'left' ? leftTheShop : 'Check both and try again. After five wrong tries there is a wait.',
+      why === 'left'
+        ? leftTheShop
+        : why === 'first-over'
+          ? 'This first password was good for seven days. An owner gives another one; an owner sets their own with the printed code, or by npm run owner:recover on the machine.'
+          : 'Check both and try again. After five wrong tries there is a wait.',
   },
   ...signInProblems,
   ...peopleProblems,

@@ -7,6 +7,7 @@ import { refuseUnlessOwnOrProvenOwner } from '../../core/own-or-owner.ts'
 import { createRecord, type Kept, listRecordVersions, putRecordIn } from '../../core/record-versions.ts'
 import { noteSecurityEvent } from '../../core/security-events.ts'
 import type { Deps } from '../../deps.ts'
+import { firstPasswordUntil } from '../sessions/policy.ts'
 import { checkPassword, checkPin } from '../sessions/service/check-secret.ts'
 import { hashPassword, passwordMatches } from '../sessions/service/hash-password.ts'
 import * as store from './store.ts'
@@ -83,7 +84,11 @@ export const setPassword = async (
   const { passwordHash } = await proven(deps, actor, setting, 'password')
   if (passwordHash !== null && (await passwordMatches(password, passwordHash)))
     throw new AppError({ code: 'PASSWORD_UNSUITABLE', why: 'as-before' })
-  return keepSecret(deps, actor, setting, { passwordHash: await hashPassword(password) })
+  const isOwn = setting.id === actor.staffId
+  return keepSecret(deps, actor, setting, {
+    passwordHash: await hashPassword(password),
+    firstPasswordUntil: isOwn ? null : firstPasswordUntil(deps.clock.now()),
+  })
 }
 
 /** The person, who has proven that it is them where it is their own; with the other secret where they have not this one. */
@@ -118,6 +123,7 @@ const keepSecret = async (
         : { ...found, passwordVersion: found.passwordVersion + 1 },
     )
     await store.storeSecret(tx, shopId, id, secret)
+    if (actor.awaits === 'password') await store.finishSignIn(tx, shopId, actor.sessionId)
     await noteSecurityEvent(deps, tx, {
       kind: 'pinHash' in secret ? 'pin-set' : 'password-set',
       staffId: actor.staffId,

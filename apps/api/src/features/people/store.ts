@@ -78,10 +78,21 @@ export const storeSecret = async (
   tx: Prisma.TransactionClient,
   shopId: string,
   id: string,
-  secret: { readonly pinHash: string } | { readonly passwordHash: string },
+  secret:
+    | { readonly pinHash: string }
+    | { readonly passwordHash: string; readonly firstPasswordUntil: Date | null },
 ): Promise<void> => {
   await tx.staff.update({ where: { shopId_id: { shopId, id } }, data: secret })
   await tx.signInFailure.deleteMany({ where: { shopId, who: id } })
+}
+
+/** The session has nothing to wait for any more. */
+export const finishSignIn = async (
+  tx: Prisma.TransactionClient,
+  shopId: string,
+  sessionId: string,
+): Promise<void> => {
+  await tx.session.update({ where: { shopId_id: { shopId, id: sessionId } }, data: { awaits: null } })
 }
 
 /** Ends the sessions of a person at the desk and on tablets, but the one that is named. */

@@ -29,4 +29,5 @@ export const presentSession = (session: SessionRow, now: Date): Session => ({
   device: session.device === null ? null : presentDevice(session.device),
   expiresAt: session.expiresAt.toISOString(),
   now: now.toISOString(),
+  ...(session.awaits === null ? {} : { awaits: session.awaits }),
 })

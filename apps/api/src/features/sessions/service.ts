@@ -1,3 +1,4 @@
+import type { Awaited } from '@bayledger/contract/endpoint'
 import { sessionText } from '@bayledger/ledger/tablet-signing'
 import { v7 as newId } from 'uuid'
 import type { StaffActor } from '../../core/actor.ts'
@@ -45,20 +46,23 @@ export const signInAtDesk = async (
 ): Promise<SignedInAtDesk> => {
   const deps = forShop(parts, await shopToEnter(parts, shopId))
   const browser = browserToken ?? newToken()
-  const staffId = await enterByPassword(deps, {
+  const entered = await enterByPassword(deps, {
     name,
     password,
     code,
     browserHash: tokenDigest(browser),
     from,
   })
-  return { ...(await openDeskSession(deps, { staffId, deskToken, from })), browserToken: browser }
+  return { ...(await openDeskSession(deps, { ...entered, deskToken, from })), browserToken: browser }
 }
 
 /** Signs in at the desk whoever has just proven who they are, and ends the session that this browser held. */
 export const openDeskSession = async (
   deps: Deps,
-  { deskToken, ...who }: Pick<BrowserBefore, 'deskToken'> & Pick<Entering, 'staffId' | 'from' | 'by'>,
+  {
+    deskToken,
+    ...who
+  }: Pick<BrowserBefore, 'deskToken'> & Pick<Entering, 'staffId' | 'from' | 'by' | 'awaits'>,
 ): Promise<SignedIn> => {
   if (deskToken !== null) await store.endDeskSession(deps, tokenDigest(deskToken))
   return openSession(deps, { ...who, deviceId: null, kind: 'desk' })
@@ -152,11 +156,13 @@ type Entering = {
   readonly from: CalledFrom
   /** Left out: by what they typed. */
   readonly by?: 'passkey'
+  /** Left out: nothing. */
+  readonly awaits?: Awaited | null
 }
 
 const openSession = async (
   deps: Deps,
-  { from: { address, browser }, by, ...who }: Entering,
+  { from: { address, browser }, by, awaits = null, ...who }: Entering,
 ): Promise<SignedIn> => {
   const token = newToken()
   const now = deps.clock.now()
@@ -170,6 +176,7 @@ const openSession = async (
     lastSeenAt: now,
     expiresAt: new Date(now.getTime() + limits.absoluteMs),
     provenAt: now,
+    awaits,
     address,
     browser,
   })

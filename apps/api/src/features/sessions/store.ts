@@ -1,3 +1,4 @@
+import type { Awaited } from '@bayledger/contract/endpoint'
 import type { Role } from '@bayledger/ledger/role'
 import type { Deps, Parts } from '../../deps.ts'
 
@@ -13,6 +14,7 @@ export type SessionRow = {
   readonly lastSeenAt: Date
   readonly expiresAt: Date
   readonly provenAt: Date
+  readonly awaits: Awaited | null
 }
 
 export type DeviceRow = {
@@ -35,6 +37,7 @@ type Row = {
   last_seen_at: Date
   expires_at: Date
   proven_at: Date
+  awaits: Awaited | null
   device_id: string | null
   device_name: string
   location_id: string
@@ -43,7 +46,7 @@ type Row = {
 }
 
 const sessionColumns = `
-  select s.shop_id, s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at, s.proven_at,
+  select s.shop_id, s.id, s.kind, s.staff_id, p.name as staff_name, p.roles, h.name as shop_name, s.last_seen_at, s.expires_at, s.proven_at, s.awaits,
     d.id as device_id, d.name as device_name, l.id as location_id, l.name as location_name, l.time_zone
   from sessions s
   join staff p on p.shop_id = s.shop_id and p.id = s.staff_id and p.active
@@ -82,6 +85,7 @@ const one = async (
     lastSeenAt: row.last_seen_at,
     expiresAt: row.expires_at,
     provenAt: row.proven_at,
+    awaits: row.awaits,
     device:
       row.device_id === null
         ? null
@@ -111,6 +115,7 @@ export const insertSession = async (
     readonly lastSeenAt: Date
     readonly expiresAt: Date
     readonly provenAt: Date
+    readonly awaits: Awaited | null
     readonly address: string
     readonly browser: string | null
   },

@@ -8,6 +8,7 @@ import {
   proveByPasskey,
   signInByPasskey,
 } from '@bayledger/contract/passkeys'
+import type { Session } from '@bayledger/contract/sessions'
 import { browserSupportsWebAuthn, startAuthentication, startRegistration } from '@simplewebauthn/browser'
 import { call } from '../../lib/api-client.ts'
 import { CallProblem } from '../../lib/problem.ts'
@@ -17,10 +18,10 @@ import { passkeyTroubles } from './passkey-words.ts'
 const timeout = 300_000
 
 /** Signs in with a passkey that is kept here or on a device nearby. @throws CallProblem */
-export const signInWithPasskey = async (shopId: string | null): Promise<void> => {
+export const signInWithPasskey = async (shopId: string | null): Promise<Session> => {
   const shop = shopId === null ? {} : { shopId }
   const asked = await call(challengeForSignIn, { body: shop })
-  await call(signInByPasskey, { body: { ...shop, passkey: await signatureFor(asked) } })
+  return call(signInByPasskey, { body: { ...shop, passkey: await signatureFor(asked) } })
 }
 
 /** Proves again with a passkey that it is oneself. @throws CallProblem */

@@ -30,7 +30,8 @@ export const checkSession = async (
   const isDue =
     (isAct || session.kind === 'bay') && now.getTime() - session.lastSeenAt.getTime() > seenEveryMs
   if (isDue) await store.markSeen(forShop(parts, session.shopId), session.id, now)
-  remember(parts, tokenHash, isDue ? { ...session, lastSeenAt: now } : session)
+  // What it awaits may be done any moment.
+  if (session.awaits === null) remember(parts, tokenHash, isDue ? { ...session, lastSeenAt: now } : session)
   return presentSession(session)
 }
 
@@ -63,4 +64,5 @@ const presentSession = (session: store.SessionRow): FoundSession => ({
   locationId: session.device?.locationId ?? null,
   expiresAt: session.expiresAt,
   provenAt: session.provenAt,
+  awaits: session.awaits,
 })

@@ -1,3 +1,4 @@
+import type { Awaited } from '@bayledger/contract/endpoint'
 import { AppError } from '../../../core/app-error.ts'
 import type { CalledFrom } from '../../../core/called-from.ts'
 import type { Deps } from '../../../deps.ts'
@@ -17,14 +18,17 @@ type Entering = {
   readonly from: CalledFrom
 }
 
+type Entered = { readonly staffId: string; readonly awaits: Awaited | null }
+
 /**
  * The person whose name and password these are, and whose code where they have turned that on; their browser is known from then on.
+ * Gives them with what they have to do next.
  * @throws SIGN_IN_REFUSED, SIGN_IN_BLOCKED, SECOND_STEP_NEEDED, SECOND_STEP_REFUSED
  */
 export const enterByPassword = async (
   deps: Deps,
   { name, password, code, browserHash, from: { address } }: Entering,
-): Promise<string> => {
+): Promise<Entered> => {
   const staff = await store.findStaffBySignInName(deps, name.toLowerCase())
   const { byName, byAddress, waitSeconds } = await spendTriesOfName(deps, {
     name,
@@ -41,6 +45,8 @@ export const enterByPassword = async (
     throw new AppError({ code: 'SIGN_IN_REFUSED' })
   }
   if (!staff.active) throw new AppError({ code: 'SIGN_IN_REFUSED', why: 'left' })
+  if (staff.firstPasswordUntil !== null && staff.firstPasswordUntil <= deps.clock.now())
+    throw new AppError({ code: 'SIGN_IN_REFUSED', why: 'first-over' })
   try {
     await checkSecondStep(deps, { staffId: staff.id, code, address })
   } catch (error) {
@@ -51,5 +57,5 @@ export const enterByPassword = async (
   await clearTries(deps, byName)
   if (byAddress !== null) await giveBackTry(deps, byAddress)
   await rememberBrowser(deps, { staffId: staff.id, tokenHash: browserHash })
-  return staff.id
+  return { staffId: staff.id, awaits: staff.firstPasswordUntil === null ? null : 'password' }
 }

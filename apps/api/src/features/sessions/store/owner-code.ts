@@ -41,7 +41,7 @@ export const spendOwnerCode = (
       [shopId, staffId, codeHash],
     )
     if (taken.rowCount !== 1) return false
-    await renewOwner(tx, { shopId, staffId, passwordHash, at })
+    await renewOwner(tx, { shopId, staffId, passwordHash, firstPasswordUntil: null, at })
     await insertSecurityEvent(tx, shopId, { kind: 'owner-code-used', staffId, address, at })
     return true
   })

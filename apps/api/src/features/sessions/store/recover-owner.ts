@@ -14,6 +14,7 @@ export const recoverOwner = (
     readonly signInName: string
     readonly shopName: string | null
     readonly passwordHash: string
+    readonly firstPasswordUntil: Date
     readonly at: Date
   },
 ): Promise<Recovery> =>

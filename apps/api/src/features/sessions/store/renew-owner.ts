@@ -11,18 +11,21 @@ export const renewOwner = async (
     shopId,
     staffId,
     passwordHash,
+    firstPasswordUntil,
     at,
   }: {
     readonly shopId: string
     readonly staffId: string
     readonly passwordHash: string
+    /** `null`: they chose it themselves. */
+    readonly firstPasswordUntil: Date | null
     readonly at: Date
   },
 ): Promise<number> => {
   const whose = [shopId, staffId]
   await tx.query(
-    'update staff set password_hash = $3, version = version + 1 where shop_id = $1 and id = $2',
-    [...whose, passwordHash],
+    'update staff set password_hash = $3, first_password_until = $4, version = version + 1 where shop_id = $1 and id = $2',
+    [...whose, passwordHash, firstPasswordUntil],
   )
   for (const table of ['second_steps', 'recovery_codes', 'passkeys', 'owner_codes'] as const)
     await tx.query(`delete from ${table} where shop_id = $1 and staff_id = $2`, whose)

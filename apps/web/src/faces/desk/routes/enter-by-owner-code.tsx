@@ -8,16 +8,17 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { whyUnsuitablePassword } from '../why-unsuitable.ts'
 
-export type EnterByOwnerCodeProps = {
+type EnterByOwnerCodeProps = {
   shopId: string | null
-  name: string
-  onName: (name: string) => void
-  onSet: () => void
+  /** The sign-in name, as far as it was typed. */
+  typed: string
+  onSet: (name: string) => void
   onBack: () => void
 }
 
 /** For an owner who lost the password: the printed code sets another one. */
-export function EnterByOwnerCode({ shopId, name, onName, onSet, onBack }: EnterByOwnerCodeProps) {
+export function EnterByOwnerCode({ shopId, typed, onSet, onBack }: EnterByOwnerCodeProps) {
+  const [name, setName] = useState(typed)
   const [code, setCode] = useState('')
   const [password, setPassword] = useState('')
   const [again, setAgain] = useState('')
@@ -26,7 +27,7 @@ export function EnterByOwnerCode({ shopId, name, onName, onSet, onBack }: EnterB
       call(enterByOwnerCode, {
         body: { ...(shopId === null ? {} : { shopId }), name, code, password },
       }),
-    onSuccess: onSet,
+    onSuccess: () => onSet(name),
   })
   const missing =
     name.trim() === '' || code.trim() === ''
@@ -47,11 +48,11 @@ export function EnterByOwnerCode({ shopId, name, onName, onSet, onBack }: EnterB
       <TextField
         label="Sign-in name"
         autoComplete="username"
-        autoFocus={name === ''}
+        autoFocus={typed === ''}
         value={name}
-        onChange={onName}
+        onChange={setName}
       />
-      <TextField label="Printed code" autoFocus={name !== ''} exact value={code} onChange={setCode} />
+      <TextField label="Printed code" autoFocus={typed !== ''} exact value={code} onChange={setCode} />
       <TextField
         label="New password"
         type="password"

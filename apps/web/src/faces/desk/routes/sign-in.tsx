@@ -1,6 +1,6 @@
-import { listShops, signInAtDesk } from '@bayledger/contract/sessions'
+import { listShops, type Session, signInAtDesk } from '@bayledger/contract/sessions'
 import { useQuery, useQueryClient } from '@tanstack/react-query'
-import { type ComponentType, useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { Navigate, useLocation, useNavigate } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { pathAfterSignIn, patterns } from '../../../lib/paths.ts'
@@ -10,7 +10,6 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
-import type { EnterByOwnerCodeProps } from './enter-by-owner-code.tsx'
 import './sign-in.css'
 
 export function SignInRoute() {
@@ -20,7 +19,8 @@ export function SignInRoute() {
   const [code, setCode] = useState<string | null>(null)
   const [problem, setProblem] = useState<unknown>(null)
   const [busy, setBusy] = useState(false)
-  const [OwnerCode, setOwnerCode] = useState<ComponentType<EnterByOwnerCodeProps> | null>(null)
+  /** Something that is done in place of typing name and password, or after it. */
+  const [instead, setInstead] = useState<ReactNode>(null)
   const [said, setSaid] = useState<string | null>(null)
   const listed = useQuery({ queryKey: ['shops'], queryFn: () => call(listShops, {}) }).data?.shops
   const shops = listed ?? []
@@ -29,14 +29,19 @@ export function SignInRoute() {
   const navigate = useNavigate()
   const { search } = useLocation()
 
-  const enter = async (by: () => Promise<unknown>) => {
+  const leave = () => {
+    client.clear()
+    navigate(pathAfterSignIn(search), { replace: true })
+  }
+  const enter = async (by: () => Promise<Session>) => {
     setBusy(true)
     setProblem(null)
     setSaid(null)
     try {
-      await by()
-      client.clear()
-      navigate(pathAfterSignIn(search), { replace: true })
+      const { awaits } = await by()
+      if (awaits === undefined) return leave()
+      const { FinishSignIn } = await import('./finish-sign-in.tsx')
+      setInstead(<FinishSignIn awaits={awaits} given={password} onDone={leave} />)
     } catch (thrown) {
       const isStep =
         isCallProblem(thrown, 'SECOND_STEP_NEEDED') || isCallProblem(thrown, 'SECOND_STEP_REFUSED')
@@ -53,7 +58,7 @@ export function SignInRoute() {
     })
   const byPasskey = async () => {
     const { signInWithPasskey } = await import('../passkeys.ts')
-    await signInWithPasskey(shopId)
+    return signInWithPasskey(shopId)
   }
 
   const openOwnerCode = async () => {
@@ -61,7 +66,14 @@ export function SignInRoute() {
     setPassword('')
     try {
       const { EnterByOwnerCode } = await import('./enter-by-owner-code.tsx')
-      setOwnerCode(() => EnterByOwnerCode)
+      const onSet = (whose: string) => {
+        setName(whose)
+        setSaid('The new password is set. Sign in with it.')
+        setInstead(null)
+      }
+      setInstead(
+        <EnterByOwnerCode shopId={shopId} typed={name} onSet={onSet} onBack={() => setInstead(null)} />,
+      )
     } catch (thrown) {
       setProblem(thrown)
     }
@@ -72,7 +84,7 @@ export function SignInRoute() {
     <main className="desk-door">
       <title>Sign in · Bayledger desk</title>
       <h1>Bayledger desk</h1>
-      {OwnerCode === null ? (
+      {instead === null ? (
         <form
           className="stack"
           onSubmit={(event) => {
@@ -140,16 +152,7 @@ export function SignInRoute() {
           </Button>
         </form>
       ) : (
-        <OwnerCode
-          shopId={shopId}
-          name={name}
-          onName={setName}
-          onSet={() => {
-            setOwnerCode(null)
-            setSaid('The new password is set. Sign in with it.')
-          }}
-          onBack={() => setOwnerCode(null)}
-        />
+        instead
       )}
     </main>
   )

@@ -75,7 +75,7 @@ function Secrets({ person }: { person: Person }) {
         <p>
           {isOwn
             ? 'Both are yours alone. You prove with the present one that it is you.'
-            : 'Let them type it themselves. Whoever knows somebody’s PIN can sign in their name, so the history says who set it.'}
+            : 'A password that you set is taken for seven days, and they choose their own at the first sign-in. Let them type the PIN themselves: whoever knows somebody’s PIN can sign in their name, so the history says who set it.'}
         </p>
         {(['pin', 'password'] as const).map((secret) => (
           <SetSecret key={secret} person={person} secret={secret} isOwn={isOwn} onSet={readAgain} />
