@@ -3,7 +3,7 @@ import { openClient } from '@bayledger/db/client'
 import { bringUpToDate } from '@bayledger/db/shop-database'
 import { seedBase } from '../../../../prisma/seeds/base.ts'
 import { firstHours } from '../../../../prisma/seeds/first-settings.ts'
-import { firstPasswordUntil } from '../features/sessions/policy.ts'
+import { firstPasswordUntil } from '../features/sessions/service/first-password.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
 import { onShop } from './on-shop.ts'
 

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto'
 import { openPool } from '@bayledger/db/pool'
-import { firstPasswordUntil } from '../features/sessions/policy.ts'
+import { firstPasswordUntil } from '../features/sessions/service/first-password.ts'
 import { hashPassword } from '../features/sessions/service/hash-password.ts'
 import { recoverOwner } from '../features/sessions/store/recover-owner.ts'
 import { onShop } from './on-shop.ts'

@@ -10,8 +10,8 @@ export const bayLimits = { idleMs: 12 * 60 * minute, absoluteMs: 12 * 60 * minut
 /** A tablet asks to go on with the server as soon as it has heard the server's time; what it signed is old after this. */
 export const resumeMs = 5 * minute
 
-/** Until when a password that somebody else gave is taken: long enough to come back from a week off. */
-export const firstPasswordUntil = (givenAt: Date): Date => new Date(givenAt.getTime() + 7 * day)
+/** For how long a password that somebody else gave is taken: long enough to come back from a week off. */
+export const firstPasswordMs = 7 * day
 
 /** For how long a browser is known in which nobody signs in: the longest that a browser keeps a cookie. */
 export const knownBrowserMs = 400 * day
