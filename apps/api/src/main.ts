@@ -20,6 +20,7 @@ import { knownHosts } from './http/known-hosts.ts'
 import { startLiveHub } from './http/live.ts'
 import { closeInTime } from './http/patience.ts'
 import { tlsWith } from './http/tls.ts'
+import { lookAtCertificate } from './look-at-certificate.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
 import { openLog } from './observe/open-log.ts'
@@ -73,6 +74,7 @@ const assemble = async (
   const logger = openLog(config.logLevel)
   const database = await opening
   undo.push(() => database.stop())
+  const certificateTrouble = config.tls && lookAtCertificate(config.tls, new Date())
   await slowly(say, 'Bringing the database up to date', async () =>
     rebuildAfterUpgrade(database.ownerUrl, await bringUpToDate(database)),
   )
@@ -140,6 +142,7 @@ const assemble = async (
   await digests.closeDays()
   undo.push(() => digests.stop())
   for (const trouble of await parts.signing.signingTroubles()) say(trouble)
+  if (certificateTrouble !== null) say(certificateTrouble)
   await facesBuilt
   const messages = messageKeeper(parts, (words, error) => logger.error({ err: error }, words))
   messages.keep()

@@ -70,7 +70,11 @@ try {
   const notes = takeErasureNotes(config.digestFolder, join(to, 'digests'))
   if (notes > 0) say(`${notes} people were erased after this backup; the first start erases them again.`)
   if (laterDigests > 0) say(`${laterDigests} daily digests are from later and lie in ${to}/digests-later`)
-  say(`The shop is restored in ${to}. Start it: DATA_FOLDER=${to} npm start`)
+  say(
+    databaseUrl === null
+      ? `The shop is restored in ${to}. Start it: DATA_FOLDER=${to} npm start`
+      : `The shop is restored in the database of DATABASE_URL and in ${to}. Start it with both addresses as now: DATA_FOLDER=${to} npm start`,
+  )
   say(countsLine(verification))
   process.exitCode = verification.faults.length === 0 ? 0 : 1
 } catch (error) {
