@@ -19,17 +19,23 @@ export type MailServer = {
   readonly url: string
   readonly arrived: readonly Arrived[]
   readonly becomes: (mood: Mood) => void
+  readonly isSilent: () => boolean
   /** Done when a letter has arrived, before the server says so. */
   readonly onLetter: (work: () => void | Promise<void>) => void
   readonly start: () => Promise<void>
   readonly stop: () => Promise<void>
 }
 
-/** A shop that sends by this server, and texts into this folder. */
-export const carriersTo = (mail: MailServer, texts: string, patienceMs: number): Carriers => ({
-  email: smtpCarrier({ url: mail.url, from: 'desk@tamber.example', patienceMs }),
-  text: folderCarrier(texts),
-})
+/**
+ * A shop that sends by this server, and texts into this folder. It waits `patienceMs` for a server that will answer, and not long
+ * for one that never will.
+ */
+export const carriersTo = (mail: MailServer, texts: string, patienceMs: number): Carriers => {
+  const waiting = (patienceMs: number) =>
+    smtpCarrier({ url: mail.url, from: 'desk@tamber.example', patienceMs })
+  const [patient, brief] = [waiting(patienceMs), waiting(300)]
+  return { email: (letter) => (mail.isSilent() ? brief : patient)(letter), text: folderCarrier(texts) }
+}
 
 export const mailServer = async (): Promise<MailServer> => {
   const port = await freePort()
@@ -75,6 +81,7 @@ export const mailServer = async (): Promise<MailServer> => {
     becomes: (next) => {
       mood = next
     },
+    isSilent: () => mood === 'hangs',
     onLetter: (next) => {
       work = next
     },
