@@ -103,9 +103,14 @@ describe('saving a customer', () => {
 
   it('is not open to a tablet', async () => {
     const bay = await (await shop.tablet()).signIn('rufus')
-    const [first] = (await bay.get('/api/customers').expect(200)).body.customers
-    const reply = await bay.put(`/api/customers/${first.customerId}`, content, version(1)).expect(403)
-    expect(reply.body.code).toBe('ACCESS_REFUSED')
+    const [first] = (await desk.get('/api/customers').expect(200)).body.customers
+    const path = `/api/customers/${first.customerId}`
+    const replies = [
+      await bay.get('/api/customers').expect(403),
+      await bay.get(path).expect(403),
+      await bay.put(path, content, version(1)).expect(403),
+    ]
+    expect(replies.map(({ body }) => body.code)).toEqual(Array(3).fill('ACCESS_REFUSED'))
   })
 
   it('finds no customer where there is none', async () => {

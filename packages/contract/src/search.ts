@@ -27,7 +27,7 @@ export const search = endpoint({
     'One box: part of a plate (O as 0, I as 1), the beginning or the end of a VIN, a phone number, a sensor ID or a tire identification number, a name with or without its accents, a model, an order number.',
   method: 'GET',
   path: '/api/search',
-  access: { who: 'staff' },
+  access: { who: 'desk' },
   query: z.strictObject({ q: z.string().check(z.trim(), z.minLength(2), z.maxLength(80)) }),
   replies: { 200: z.strictObject({ hits: z.array(SearchHit) }) },
   problems: [],

@@ -13,7 +13,7 @@ import { loadEarlierOdometer } from '../entries/service/load-odometer.ts'
 import { presentEntry } from '../entries/service/present-entry.ts'
 import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
-import { getVehicle } from '../vehicles/service.ts'
+import { getVehicle, getVehicleFor } from '../vehicles/service.ts'
 import { dropOtherOrders, holdOrder } from './store.ts'
 
 /** The ledger of an order that exists. */
@@ -32,7 +32,7 @@ export const getOrder = async (deps: Deps, actor: StaffActor, orderId: string) =
   const [sides, customer, vehicle, history, earlierOdometer, heldAlone] = await Promise.all([
     sidesOf(deps, entries, sidesFor(actor)),
     getCustomerFor(deps, actor, opened.customerId),
-    getVehicle(deps, vehicleId),
+    getVehicleFor(deps, actor, vehicleId),
     loadHistory(deps, state),
     loadEarlierOdometer(deps, { vehicleId, orderId }),
     holds(deps, actor, orderId),

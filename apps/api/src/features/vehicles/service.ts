@@ -7,7 +7,7 @@ import { once } from '../../core/once.ts'
 import { listSameRecords } from '../../core/same-records.ts'
 import { recordMerged, staleVersion } from '../../core/stale-version.ts'
 import type { Deps } from '../../deps.ts'
-import { presentVehicle } from './present.ts'
+import { presentVehicle, withoutMarks } from './present.ts'
 import * as store from './store.ts'
 
 export const listVehicles = async (deps: Deps, customerId: string): Promise<Vehicle[]> =>
@@ -37,6 +37,12 @@ export const getVehicle = async (deps: Deps, vehicleId: string): Promise<Vehicle
   const row = await store.findSurvivingVehicle(deps.prisma, deps.shopId, vehicleId)
   if (!row) throw new AppError({ code: 'VEHICLE_NOT_FOUND' })
   return presentVehicle(row)
+}
+
+/** A vehicle as this person may see it: on a tablet without VIN and notes. */
+export const getVehicleFor = async (deps: Deps, actor: StaffActor, vehicleId: string): Promise<Vehicle> => {
+  const vehicle = await getVehicle(deps, vehicleId)
+  return actor.kind === 'desk' ? vehicle : withoutMarks(vehicle)
 }
 
 export const putVehicle = async (
