@@ -2,7 +2,7 @@ import { withClient } from '@bayledger/db/with-client'
 import { type PersonKey, people } from '../../prisma/seeds/demo/people.ts'
 import { makeTabletKey } from '../support/tablet-key.ts'
 import type { Access } from './operations.ts'
-import { sendRequest } from './send.ts'
+import { type FuzzReply, sendRequest } from './send.ts'
 
 /** Who calls: nobody, a customer's link, a tablet without PIN, and people of every role where they work. */
 export const roleNames = [
@@ -55,9 +55,12 @@ const who = {
 
 /**
  * Lets every role in, and again whenever the requests themselves put it out: they may change passwords, revoke tablets
- * and withdraw links. What people sign in with is then put back as it was, as the database's owner.
+ * and withdraw links. What people sign in with is then put back as it was, as the database's owner. `heard` is told every answer.
  */
-export const openCallers = async (target: FuzzTarget): Promise<Callers> => {
+export const openCallers = async (
+  target: FuzzTarget,
+  heard: (path: string, reply: FuzzReply) => void = () => undefined,
+): Promise<Callers> => {
   const { address, ownerUrl, shopId } = target
   const staffAtFirst = await withClient(ownerUrl, async (client) => {
     const { rows } = await client.query<StaffRow>('select * from staff where shop_id = $1', [shopId])
@@ -68,7 +71,7 @@ export const openCallers = async (target: FuzzTarget): Promise<Callers> => {
 
   const post = async (path: string, body: object, held: readonly string[]) => {
     turn += 1
-    return sendRequest(
+    const reply = await sendRequest(
       address,
       {
         method: 'POST',
@@ -82,6 +85,8 @@ export const openCallers = async (target: FuzzTarget): Promise<Callers> => {
       },
       turn,
     )
+    heard(path, reply)
+    return reply
   }
   const postOrThrow = async (path: string, body: object, held: readonly string[]) => {
     const reply = await post(path, body, held)

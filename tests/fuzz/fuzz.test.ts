@@ -22,6 +22,7 @@ it('answers whatever it is sent at a declared status and in its own words, and w
   const { faults, statuses, accepted, reached } = await fuzz(target, {
     requests: 250,
     seed: 20260112,
+    rightFirst: 0,
     say: (line) => said.push(line),
     slowestMs: null,
   })

@@ -1,3 +1,4 @@
+import { people } from '../../prisma/seeds/demo/people.ts'
 import { chanceOf, seedOf } from '../simulate/chance.ts'
 import { type FuzzTarget, openCallers, type RoleName, roleNames, rolesFor } from './callers.ts'
 import { faultOf, type Limits, readJson } from './judge-reply.ts'
@@ -25,11 +26,15 @@ export type Fuzzed = {
   /** Each operation with each role that called it: `getOrder as nobody`. */
   readonly called: ReadonlySet<string>
   readonly slowestMs: number
+  /** How many answers came too late, and did not when the same was sent again. */
+  readonly late: number
 }
 
 export type FuzzOptions = Limits & {
   readonly requests: number
   readonly seed: number
+  /** How often each operation is first called without anything wrong, until it was answered with success. */
+  readonly rightFirst: number
   /** Told after every hundredth request and of every fault. */
   readonly say: (line: string) => void
 }
@@ -43,7 +48,7 @@ const shareOfEntries = 0.25
  */
 export const fuzz = async (
   target: FuzzTarget,
-  { requests, seed, say, slowestMs }: FuzzOptions,
+  { requests, seed, say, slowestMs, rightFirst }: FuzzOptions,
 ): Promise<Fuzzed> => {
   const get = (path: string, cookie = '') =>
     sendRequest(
@@ -53,21 +58,36 @@ export const fuzz = async (
     )
   const operations = operationsIn(readJson((await get('/api/openapi.json')).text))
   const entries = operations.find(({ operationId }) => operationId === 'appendEntries')
-  const callers = await openCallers(target)
   const known = knownValues()
   const files = new Map<string, Uint8Array>()
+  const previews = new Map<string, { readonly bytes: Uint8Array; readonly digest: string }>()
   const faults: Fault[] = []
   const statuses = new Map<number, number>()
   const accepted: string[] = []
   const reached = new Set<string>()
   const called = new Set<string>()
   let slowest = 0
+  let late = 0
+  const isLate = ({ milliseconds }: FuzzReply): boolean => slowestMs !== null && milliseconds > slowestMs
+  // What everybody signs in with, so that it is typed again where a password or a PIN is asked for.
+  for (const { id, signInName, password, pin } of Object.values(people)) {
+    known.learn('/api/sessions', { name: signInName, staffId: id, pin })
+    known.learn('/api/second-person', { staffId: id, pin })
+    if (signInName === people.marguerite.signInName) known.learn('/api/sessions', { password })
+  }
+  const callers = await openCallers(target, (path, reply) => {
+    const operation = operations.find((one) => one.method === 'POST' && one.path === path)
+    if (operation) learn(operation, reply, null)
+  })
 
-  const learn = (operation: Operation, reply: FuzzReply): void => {
+  const learn = (operation: Operation, reply: FuzzReply, sent: Uint8Array | null): void => {
     if (reply.status >= 300) return
     reached.add(operation.operationId)
-    if (reply.type.startsWith('application/json')) known.learn(operation.path, readJson(reply.text))
+    if (reply.type.startsWith('application/json') && operation.operationId !== 'openApi')
+      known.learn(operation.path, readJson(reply.text))
     if (reply.type.startsWith('text/csv')) files.set(nounOfCsv(operation.path), Buffer.from(reply.text))
+    if (sent && operation.path.endsWith('/import/preview'))
+      previews.set(nounOfCsv(operation.path), { bytes: sent, digest: digestIn(readJson(reply.text)) })
     if (operation === entries) accepted.push(...acceptedIn(readJson(reply.text)))
   }
 
@@ -75,16 +95,30 @@ export const fuzz = async (
   const owner = (await callers.cookiesOf('owner at the desk')).join('; ')
   for (const operation of operations)
     if (operation.method === 'GET' && !/[{]|live$|own-data/.test(operation.path))
-      learn(operation, await get(operation.path, owner))
+      learn(operation, await get(operation.path, owner), null)
   const ledger = operations.find(({ operationId }) => operationId === 'getOrder')
-  if (ledger) learn(ledger, await get(ledger.path.replace('{orderId}', target.orderId), owner))
+  if (ledger) learn(ledger, await get(ledger.path.replace('{orderId}', target.orderId), owner), null)
 
+  const csv = {
+    of: (path: string) => files.get(nounOfCsv(path)),
+    shown: (path: string) => previews.get(nounOfCsv(path)),
+  }
+  const waiting = operations.flatMap((operation) =>
+    Array.from({ length: rightFirst }, (_, turn) => ({ operation, turn })),
+  )
   for (let number = 1; number <= requests; number += 1) {
     const chance = chanceOf(seedOf(seed, number))
-    const operation = entries && chance.happens(shareOfEntries) ? entries : chance.pick(operations)
-    const role = roleOf(chance.happens(0.8) ? rolesFor(operation.access) : roleNames, chance.word())
+    while (waiting[0] && reached.has(waiting[0].operation.operationId)) waiting.shift()
+    const right = waiting.shift()
+    const operation =
+      right?.operation ?? (entries && chance.happens(shareOfEntries) ? entries : chance.pick(operations))
+    const roles = rolesFor(operation.access)
+    // Mostly whoever may most.
+    const role = right
+      ? (roles.at(-1 - (right.turn % 3 === 2 ? right.turn % roles.length : 0)) ?? 'nobody')
+      : roleOf(chance.happens(0.8) ? roles : roleNames, chance.word())
     const drawing = { chance, known, now: target.now, path: operation.path }
-    const made = makeRequest(drawing, operation, role, { of: (path) => files.get(nounOfCsv(path)) })
+    const made = makeRequest(drawing, operation, role, csv, right ? 1 : undefined)
     called.add(calledAs(operation.operationId, role))
     const cookies = await callers.cookiesOf(role)
     const cookie = cookies.length > 0 ? { cookie: cookies.join('; ') } : {}
@@ -92,9 +126,12 @@ export const fuzz = async (
     const reply = await sendRequest(target.address, request, number)
     statuses.set(reply.status, (statuses.get(reply.status) ?? 0) + 1)
     slowest = Math.max(slowest, reply.milliseconds)
-    learn(operation, reply)
+    learn(operation, reply, request.body)
     if (isOver(operation, role, request, reply)) callers.lost(role)
-    const what = faultOf(request, reply, { slowestMs })
+    // A busy machine makes any answer late once; what is slow by itself is slow again.
+    const again = isLate(reply) ? await sendRequest(target.address, request, number) : null
+    if (again) late += 1
+    const what = faultOf(request, reply, { slowestMs: again && !isLate(again) ? null : slowestMs })
     if (what !== null) {
       const fault = { number, request, reply, what }
       faults.push(fault)
@@ -103,7 +140,7 @@ export const fuzz = async (
     if (number % 100 === 0) say(`requests ${number} of ${requests}, faults ${faults.length}`)
   }
   return {
-    ...{ faults, statuses, accepted, reached, called, slowestMs: slowest },
+    ...{ faults, statuses, accepted, reached, called, slowestMs: slowest, late },
     operations: operations.map(({ operationId }) => operationId),
   }
 }
@@ -114,6 +151,8 @@ const roleOf = (roles: readonly RoleName[], word: number): RoleName => roles[wor
 
 /** `/api/stock/import/preview` takes what `/api/stock.csv` gives. */
 const nounOfCsv = (path: string): string => path.replace(/\.csv$|\/import(\/preview)?$/, '')
+
+const digestIn = (preview: unknown): string => String((preview as { digest?: unknown } | null)?.digest)
 
 const acceptedIn = (reply: unknown): string[] => {
   const { results } = (reply ?? {}) as { results?: { result: string; id: string }[] }
@@ -130,7 +169,7 @@ const isOver = (
   (status === 401 && rolesFor(operation.access).includes(role) && operation.access !== 'public') ||
   operation.operationId === 'signOut' ||
   (request.headers.cookie ?? '').includes('a'.repeat(100)) ||
-  /SESSION_EXPIRED|DEVICE_UNKNOWN/.test(text.slice(0, 500))
+  /SESSION_EXPIRED|DEVICE_UNKNOWN|PROOF_NEEDED/.test(text.slice(0, 500))
 
 export const faultLine = ({ number, request, reply, what }: Fault): string =>
   `fault at request ${number}: ${what}\n  ${request.role}: ${request.method} ${request.path.slice(0, 300)}\n  ${JSON.stringify(

@@ -10,6 +10,13 @@ export type KnownValues = {
   readonly one: (chance: Chance, name: string, path: string) => Known | undefined
   /** An entry that an order holds. */
   readonly entry: (chance: Chance) => KnownEntry | undefined
+  /** An object that was told and has all of these fields, with no others than `may`, or whichever it has. */
+  readonly object: (
+    chance: Chance,
+    fields: { readonly must: readonly string[]; readonly may: readonly string[] | null },
+  ) => Record<string, unknown> | undefined
+  /** The version in which a record was told last, by its id. */
+  readonly versionOf: (id: string) => number | undefined
 }
 
 export type KnownEntry = {
@@ -22,13 +29,18 @@ export type KnownEntry = {
 const mostOfAName = 60
 const mostEntries = 400
 const mostMembers = 40
+const mostOfAShape = 12
+/** Fewer fields say too little of what an object is. */
+const fewestFields = 3
 
 /** The names under which replies tell what a request calls otherwise. */
 const otherNames: Readonly<Record<string, readonly string[]>> = {
   after: ['seq'],
   cursor: ['next'],
   entryId: ['id'],
-  mergedId: ['customerId', 'vehicleId'],
+  '/api/customers mergedId': ['customerId'],
+  '/api/vehicles mergedId': ['vehicleId'],
+  subjectId: ['customerId', 'orderId'],
   mergedVersion: ['version'],
   orderIds: ['orderId'],
   orders: ['orderId'],
@@ -40,6 +52,8 @@ const otherNames: Readonly<Record<string, readonly string[]>> = {
 export const knownValues = (): KnownValues => {
   const values = new Map<string, Known[]>()
   const entries: KnownEntry[] = []
+  const shapes = new Map<string, Record<string, unknown>[]>()
+  const versions = new Map<string, number>()
 
   const keep = (name: string, value: Known): void => {
     const kept = values.get(name) ?? []
@@ -47,6 +61,17 @@ export const knownValues = (): KnownValues => {
     if (kept.includes(value)) return
     kept.push(value)
     if (kept.length > mostOfAName) kept.shift()
+  }
+  const keepObject = (value: Record<string, unknown>): void => {
+    const names = Object.keys(value)
+    const id = names.find((name) => name === 'id' || name.endsWith('Id'))
+    if (id !== undefined && typeof value.version === 'number') versions.set(String(value[id]), value.version)
+    if (names.length < fewestFields) return
+    const shape = names.toSorted().join()
+    const kept = shapes.get(shape) ?? []
+    shapes.set(shape, kept)
+    kept.push(value)
+    if (kept.length > mostOfAShape) kept.shift()
   }
   const visit = (place: string, name: string, value: unknown, depth: number): void => {
     if (depth > 12 || value === null || value === undefined) return
@@ -61,6 +86,7 @@ export const knownValues = (): KnownValues => {
         entries.push(value)
         if (entries.length > mostEntries) entries.shift()
       }
+      keepObject(value as Record<string, unknown>)
       for (const [key, member] of Object.entries(value).slice(0, mostMembers))
         visit(place, key, member, depth + 1)
     }
@@ -69,13 +95,25 @@ export const knownValues = (): KnownValues => {
   return {
     learn: (path, reply) => visit(nounOf(path), 'value', reply, 0),
     one: (chance, name, path) => {
-      for (const candidate of [`${nounOf(path)} ${name}`, name, ...(otherNames[name] ?? [])]) {
+      const here = `${nounOf(path)} ${name}`
+      for (const candidate of [here, ...(otherNames[here] ?? []), name, ...(otherNames[name] ?? [])]) {
         const kept = values.get(candidate)
         if (kept?.length) return kept[chance.below(kept.length)]
       }
       return undefined
     },
     entry: (chance) => entries[chance.below(entries.length)],
+    object: (chance, { must, may }) => {
+      if (must.length < fewestFields) return undefined
+      const fitting = [...shapes.values()].filter(([one]) => one && must.every((name) => name in one))
+      const kept = fitting[chance.below(fitting.length)] ?? []
+      const found = kept[chance.below(kept.length)]
+      if (!found) return undefined
+      return structuredClone(
+        Object.fromEntries(Object.entries(found).filter(([name]) => may?.includes(name) ?? true)),
+      )
+    },
+    versionOf: (id) => versions.get(id),
   }
 }
 

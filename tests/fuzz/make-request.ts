@@ -14,10 +14,14 @@ export type FuzzRequest = WireRequest & {
   readonly mayMissItsRoute: boolean
 }
 
-export type CsvFiles = { readonly of: (path: string) => Uint8Array | undefined }
+export type CsvFiles = {
+  readonly of: (path: string) => Uint8Array | undefined
+  /** A file of which a preview was given, with what the preview calls it. */
+  readonly shown: (path: string) => { readonly bytes: Uint8Array; readonly digest: string } | undefined
+}
 
 /**
- * A request to this operation: a third of them are what its schemas admit, in the others one to three things are wrong with
+ * A request to this operation: a third of them, or `shareRight`, are what its schemas admit, in the others one to three things are wrong with
  * values, headers, path or the bytes of the body.
  */
 export const makeRequest = (
@@ -25,9 +29,10 @@ export const makeRequest = (
   operation: Operation,
   role: RoleName,
   csv: CsvFiles,
+  shareRight = 0.35,
 ): FuzzRequest => {
   const { chance } = drawing
-  const wrong = chance.happens(0.35) ? 0 : 1 + chance.below(3)
+  const wrong = chance.happens(shareRight) ? 0 : 1 + chance.below(3)
   const aims = Array.from({ length: wrong }, () =>
     chance.pick(['body', 'body', 'body', 'params', 'query', 'query', 'headers', 'path', 'wire'] as const),
   )
@@ -35,15 +40,19 @@ export const makeRequest = (
     aims.filter((one) => one === aim).reduce((worse) => spoiled(chance, worse) as T, value)
 
   const params = spoiling('params', valuesIn(drawing, operation.parameters, 'path'))
-  const query = spoiling('query', valuesIn(drawing, operation.parameters, 'query'))
+  const shown = chance.happens(0.6) ? csv.shown(operation.path) : undefined
+  const asked = valuesIn(drawing, operation.parameters, 'query')
+  const query = spoiling('query', shown && 'digest' in asked ? { ...asked, digest: shown.digest } : asked)
   const path = aims.includes('path')
     ? hostilePath(chance, filled(operation.path, params))
     : filled(operation.path, params)
-  const sent = bodyOf(drawing, operation, csv, (value) => spoiling('body', value))
+  const sent = bodyOf(drawing, operation, shown?.bytes ?? csv.of(operation.path), (value) =>
+    spoiling('body', value),
+  )
   const headers = {
     'sec-fetch-site': 'same-origin',
     ...(sent ? { 'content-type': sent.type } : {}),
-    ...headersOf(drawing, operation.parameters),
+    ...headersOf(drawing, operation.parameters, params),
     ...(aims.includes('headers') ? hostileHeader(chance) : {}),
   }
   // Nobody reads the body of a GET, and the connection ends while it is still on its way.
@@ -113,14 +122,19 @@ const hostilePath = (chance: Chance, path: string): string =>
     '//',
   ])
 
-const headersOf = (drawing: Drawing, parameters: readonly Parameter[]): Record<string, string> => {
+const headersOf = (
+  drawing: Drawing,
+  parameters: readonly Parameter[],
+  params: unknown,
+): Record<string, string> => {
   const { chance, known, path } = drawing
+  const versions = Object.values(params ?? {}).flatMap((id) => known.versionOf(String(id)) ?? [])
   return Object.fromEntries(
     parameters
       .filter((one) => one.in === 'header')
       .map(({ name }): [string, string] =>
         name === 'If-Match'
-          ? [name, `"${known.one(chance, 'version', path) ?? 1}"`]
+          ? [name, `"${versions[0] ?? known.one(chance, 'version', path) ?? 1}"`]
           : [name, newIdFrom(chance)],
       ),
   )
@@ -153,22 +167,27 @@ const hostileHeader = (chance: Chance): Record<string, string> =>
     { expect: '100-continue' },
   ])
 
+/** OpenAPI leaves evidence open; orders hold some. */
+const evidenceHas = { must: ['units', 'vehicle', 'wheels'], may: null }
+
 type Sent = { readonly type: string; readonly bytes: Uint8Array }
 
 const bodyOf = (
   drawing: Drawing,
   operation: Operation,
-  csv: CsvFiles,
+  file: Uint8Array | undefined,
   spoil: (value: unknown) => unknown,
 ): Sent | null => {
   const { chance } = drawing
   if (operation.bytes !== null && (operation.body === null || chance.happens(0.5)))
-    return { type: operation.bytes, bytes: hostileBytes(chance, csv.of(operation.path)) }
+    return { type: operation.bytes, bytes: hostileBytes(chance, file) }
   if (operation.body === null) return null
   const valid =
     operation.operationId === 'appendEntries' && chance.happens(0.85)
       ? entriesBody(drawing)
-      : validValue(drawing, operation.body, 'body')
+      : ((operation.operationId === 'computeDiagnosis' && chance.happens(0.85)
+          ? drawing.known.object(chance, evidenceHas)
+          : undefined) ?? validValue(drawing, operation.body, 'body'))
   return { type: 'application/json', bytes: Buffer.from(jsonOf(spoil(valid))) }
 }
 

@@ -48,19 +48,24 @@ export type Operation = {
   readonly answers: ReadonlyMap<number, readonly string[]>
 }
 
+const isEmpty = (schema: JsonSchema | null): boolean => Object.keys(schema ?? {}).length === 0
+
 /** Reads the operations of an OpenAPI document; throws where the document is not one of ours. */
 export const operationsIn = (document: unknown): [Operation, ...Operation[]] => {
   const operations = Object.entries(Document.parse(document).paths).flatMap(([path, methods]) =>
     Object.entries(methods).map(([method, operation]): Operation => {
       const content = operation.requestBody?.content ?? {}
+      const json = content['application/json']?.schema ?? null
+      const bytes = Object.keys(content).find((type) => type !== 'application/json') ?? null
       return {
         operationId: operation.operationId,
         method: method.toUpperCase(),
         path,
         access: operation['x-access'],
         parameters: operation.parameters,
-        body: content['application/json']?.schema ?? null,
-        bytes: Object.keys(content).find((type) => type !== 'application/json') ?? null,
+        // A body of bytes alone has a schema in JSON that says nothing.
+        body: bytes !== null && isEmpty(json) ? null : json,
+        bytes,
         answers: new Map(
           Object.entries(operation.responses).map(([status, { content = {} }]) => [
             Number(status),

@@ -59,11 +59,39 @@ export const validValue = (
       return Array.from({ length: depth > 14 ? least : count }, () => again(items))
     }
     case 'object':
-      return objectOf(drawing, schema, again, depth)
+      return objectOf(drawing, schema, root, again, depth)
     default:
       return anything(chance)
   }
 }
+
+/** Members by which one record is told from another, so that no two may have the same. */
+const ownNames: ReadonlySet<string> = new Set(['name', 'code', 'partNumber', 'signInName', 'vehicle'])
+
+/** What was told, without members that this schema does not admit, and mostly under a name of its own. */
+const fitted = (chance: Chance, schema: JsonSchema, value: unknown, root: JsonSchema): unknown => {
+  if (typeof schema.$ref === 'string') return fitted(chance, resolved(root, schema.$ref), value, root)
+  if (value === null || typeof value !== 'object') return value
+  if (Array.isArray(value))
+    return value.map((member) => fitted(chance, (schema.items ?? {}) as JsonSchema, member, root))
+  const branches = ((schema.anyOf ?? schema.oneOf) as readonly JsonSchema[] | undefined) ?? [schema]
+  const properties = branches.find((branch) => branch.properties)?.properties as
+    | Record<string, JsonSchema>
+    | undefined
+  if (!properties) return value
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([name, member]): [string, unknown][] => {
+      const inner = properties[name]
+      if (!inner) return []
+      if (typeof member === 'string' && ownNames.has(name) && chance.happens(0.6))
+        return [[name, `${member}${chance.below(1_000)}`]]
+      return [[name, fitted(chance, inner, member, root)]]
+    }),
+  )
+}
+
+/** So many objects are what the service told of one with these fields, where it has: no schema says all that must fit. */
+const shareOfTold = 0.6
 
 const resolved = (root: JsonSchema, reference: string): JsonSchema =>
   reference
@@ -72,12 +100,17 @@ const resolved = (root: JsonSchema, reference: string): JsonSchema =>
     .reduce<JsonSchema>((at, part) => (at[part] ?? {}) as JsonSchema, root)
 
 const objectOf = (
-  { chance }: Drawing,
+  { chance, known }: Drawing,
   schema: JsonSchema,
+  root: JsonSchema,
   again: (inner: JsonSchema, name?: string) => unknown,
   depth: number,
 ): object => {
   const required = new Set((schema.required ?? []) as readonly string[])
+  const told = chance.happens(shareOfTold)
+    ? known.object(chance, { must: [...required], may: Object.keys((schema.properties ?? {}) as object) })
+    : undefined
+  if (told) return fitted(chance, schema, told, root) as object
   const made: Record<string, unknown> = {}
   for (const [key, member] of Object.entries((schema.properties ?? {}) as Record<string, JsonSchema>))
     if (required.has(key) || (depth < 10 && chance.happens(0.6))) made[key] = again(member, key)

@@ -11,6 +11,9 @@ import { unguardFormula } from './formula-guard.ts'
 /** A row as a spreadsheet numbers it; the header is row 1. `cells` is null where their number is not the header's. */
 export type ReadRow = { readonly row: number; readonly cells: Cells | null; readonly count: number }
 
+/** Our own first lines are a tenth of this; of a longer one no name is looked for. */
+const longestHeaderBytes = 16 * 1024
+
 /** So many bytes are parsed before anything else that the service has to do gets its turn. */
 const sliceBytes = 32 * 1024
 
@@ -51,8 +54,12 @@ async function* slicesOf(bytes: Uint8Array) {
 
 /** The separator under which most names of the first line are ours; a comma where none is. */
 const separatorOf = (bytes: Uint8Array, columns: readonly string[]): string => {
-  const end = bytes.indexOf(0x0a)
-  const line = bytes.subarray(0, end === -1 ? Math.min(bytes.length, sliceBytes) : end)
+  const end = bytes.findIndex((byte) => byte === 0x0a || byte === 0x0d)
+  const line = bytes.subarray(0, end === -1 ? bytes.length : end)
+  if (line.length > longestHeaderBytes) {
+    const unknown = [new TextDecoder().decode(line.subarray(0, 40))]
+    throw new AppError({ code: 'CSV_UNREADABLE', why: 'columns', missing: columns, unknown, twice: [] })
+  }
   const known = new Set(columns)
   const scored = [',', ';', '\t'].map((delimiter) => ({
     delimiter,
