@@ -52,6 +52,14 @@ describe('a CSV file', () => {
     expect(planned.map(({ what }) => what)).toEqual(['same', 'same', 'same'])
   })
 
+  it('of which the first line is longer than any of ours is refused by its beginning, whatever is in it', async () => {
+    for (const sign of ['J', ',', '"']) {
+      const said = await unreadable(sign.repeat(300_000))
+      expect(said).toMatchObject({ code: 'CSV_UNREADABLE', why: 'columns', unknown: [sign.repeat(40)] })
+    }
+    expect(await unreadable(`${header}\r${'x'.repeat(300_000)}`)).not.toMatchObject({ why: 'columns' })
+  })
+
   it('has no cell that a spreadsheet program runs, and gives every text back (OWASP, CSV Injection)', async () => {
     const names = ['=1+1', '+1', '-cmd', '@SUM(A1)', "'=1", "'plain", '＝1', '-3.1', '\u2212 minus']
     const rows = names.map((name) => row(name))
