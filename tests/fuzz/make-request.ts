@@ -128,7 +128,9 @@ const headersOf = (
   params: unknown,
 ): Record<string, string> => {
   const { chance, known, path } = drawing
-  const versions = Object.values(params ?? {}).flatMap((id) => known.versionOf(String(id)) ?? [])
+  const versions = Object.values(params ?? {}).flatMap(
+    (id) => (typeof id === 'string' && known.versionOf(id)) || [],
+  )
   return Object.fromEntries(
     parameters
       .filter((one) => one.in === 'header')
