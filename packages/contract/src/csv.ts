@@ -48,9 +48,9 @@ const csvCounts = { added: z.int(), changed: z.int(), same: z.int(), refused: z.
 export const CsvPreview = z.strictObject({
   digest: Digest,
   counts: z.strictObject(csvCounts),
-  added: z.array(CsvAddedRow),
-  changed: z.array(CsvChangedRow),
-  refused: z.array(CsvRefusedRow),
+  added: z.array(CsvAddedRow).check(z.maxLength(mostCsvRowsListed)),
+  changed: z.array(CsvChangedRow).check(z.maxLength(mostCsvRowsListed)),
+  refused: z.array(CsvRefusedRow).check(z.maxLength(mostCsvRowsListed)),
 })
 export type CsvPreview = z.infer<typeof CsvPreview>
 

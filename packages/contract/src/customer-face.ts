@@ -173,10 +173,10 @@ export const decideEstimate = endpoint({
           bundleKey: z.string(),
           answer: Answer,
           deferredUntil: z.nullable(z.iso.date()),
-          cautionsShown: z.array(CautionReference),
+          cautionsShown: z.array(CautionReference).check(z.maxLength(100)),
         }),
       )
-      .check(z.minLength(1)),
+      .check(z.minLength(1), z.maxLength(200)),
     name: line(120),
     relation: z.enum(['owner', 'named-person', 'fleet-contact', 'driver']),
     signature: z.strictObject({

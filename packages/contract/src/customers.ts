@@ -44,7 +44,12 @@ export const listCustomers = endpoint({
   path: '/api/customers',
   access: { who: 'desk', roles: deskRoles },
   query: z.strictObject({ q: z.optional(z.string().check(z.maxLength(80))), cursor: z.optional(Cursor) }),
-  replies: { 200: z.strictObject({ customers: z.array(Customer), next: z.nullable(z.string()) }) },
+  replies: {
+    200: z.strictObject({
+      customers: z.array(Customer).check(z.maxLength(50)),
+      next: z.nullable(z.string()),
+    }),
+  },
   problems: [],
 })
 

@@ -14,7 +14,7 @@ export const SentEntry = z.strictObject({
   version: z.int(),
   payload: z.unknown(),
   given: Given,
-  restsOn: z.array(Id),
+  restsOn: z.array(Id).check(z.maxLength(200)),
   writtenBy: Author,
   deviceId: z.nullable(Id),
   writtenAt: Instant,

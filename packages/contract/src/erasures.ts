@@ -101,6 +101,6 @@ export const listErasures = endpoint({
   method: 'GET',
   path: '/api/erasures',
   access,
-  replies: { 200: z.strictObject({ erasures: z.array(Erasure) }) },
+  replies: { 200: z.strictObject({ erasures: z.array(Erasure).check(z.maxLength(200)) }) },
   problems: [],
 })

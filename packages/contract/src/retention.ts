@@ -79,6 +79,8 @@ export const listRetentionDue = endpoint({
   method: 'GET',
   path: '/api/register/retention/due',
   access,
-  replies: { 200: z.strictObject({ counts: PastCounts, customers: z.array(DueCustomer) }) },
+  replies: {
+    200: z.strictObject({ counts: PastCounts, customers: z.array(DueCustomer).check(z.maxLength(50)) }),
+  },
   problems: [],
 })

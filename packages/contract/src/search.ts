@@ -29,6 +29,6 @@ export const search = endpoint({
   path: '/api/search',
   access: { who: 'desk' },
   query: z.strictObject({ q: z.string().check(z.trim(), z.minLength(2), z.maxLength(80)) }),
-  replies: { 200: z.strictObject({ hits: z.array(SearchHit) }) },
+  replies: { 200: z.strictObject({ hits: z.array(SearchHit).check(z.maxLength(20)) }) },
   problems: [],
 })

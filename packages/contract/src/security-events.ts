@@ -63,6 +63,8 @@ export const listSecurityEvents = endpoint({
   path: '/api/security-events',
   access: { who: 'desk', roles: ['owner'] },
   query: z.strictObject({ from: Day, to: Day, staffId: z.optional(Id) }),
-  replies: { 200: z.strictObject({ events: z.array(SecurityEventLine), isWhole: z.boolean() }) },
+  replies: {
+    200: z.strictObject({ events: z.array(SecurityEventLine).check(z.maxLength(500)), isWhole: z.boolean() }),
+  },
   problems: ['FIELDS_INVALID'],
 })

@@ -167,7 +167,7 @@ export const listStockChanges = endpoint({
   path: '/api/stock/items/:id/changes',
   access: read,
   params,
-  replies: { 200: z.strictObject({ changes: z.array(StockChange) }) },
+  replies: { 200: z.strictObject({ changes: z.array(StockChange).check(z.maxLength(200)) }) },
   problems: ['RECORD_NOT_FOUND'],
 })
 

@@ -29,7 +29,7 @@ export const listWriteUpDrafts = endpoint({
   method: 'GET',
   path: '/api/write-up-drafts',
   access,
-  replies: { 200: z.strictObject({ drafts: z.array(WriteUpDraft) }) },
+  replies: { 200: z.strictObject({ drafts: z.array(WriteUpDraft).check(z.maxLength(30)) }) },
   problems: [],
 })
 

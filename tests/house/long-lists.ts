@@ -1,0 +1,91 @@
+const ofAnOrder =
+  'grows with what people record on one order, a few hundred entries; the phone, the tablet and the desk need all of it'
+const ofEvidence = 'follows from one evidence, whose own lists are bounded'
+const ofAVehicle = 'grows with the visits of one vehicle or of one customer'
+const ofARegister =
+  'is a list that the shop keeps by hand and that its screens need whole; a file of it has 20,000 rows at most'
+const ofAHistory = 'grows by one each time that a person saves one record'
+const ofADay = 'is of one day or of one range of days that was asked for'
+const ofAPerson = 'grows with the browsers, keys and copies of one person'
+const ofAPage = 'has a place to go on from: one page, at most 60 rows or as many as were named'
+const ofAColumn = 'has one for each column of the file at most'
+const ofAPart = 'is bounded where it is written'
+const ofTrouble = 'is empty unless somebody altered the database; each is looked at by hand'
+
+/** Lists for which the contract names no most, by their member's name, each with what bounds it. */
+export const longLists: Readonly<Record<string, string>> = {
+  entries: ofAnOrder,
+  sides: ofAnOrder,
+  messages: ofAnOrder,
+  choices: ofAnOrder,
+  links: ofAnOrder,
+  openedAt: ofAnOrder,
+  photos: ofAnOrder,
+  received: ofAnOrder,
+  erased: ofAnOrder,
+  pieces: ofAnOrder,
+  moves: ofAnOrder,
+  bundles: ofAnOrder,
+  lines: ofAnOrder,
+  cautions: ofAnOrder,
+  remedies: ofAnOrder,
+  advice: ofAnOrder,
+  lacks: ofAnOrder,
+  done: ofAnOrder,
+  works: ofAnOrder,
+  findings: ofEvidence,
+  figures: ofEvidence,
+  because: ofEvidence,
+  contradictions: ofEvidence,
+  unchecked: ofEvidence,
+  nextChecks: ofEvidence,
+  differences: ofEvidence,
+  holds: ofEvidence,
+  wheels: ofEvidence,
+  visits: ofAVehicle,
+  offers: ofAVehicle,
+  readings: ofAVehicle,
+  fitted: ofAVehicle,
+  vehicles: ofAVehicle,
+  taken: ofAVehicle,
+  merges: ofAVehicle,
+  reports: ofAVehicle,
+  obstacles: ofAVehicle,
+  records: ofARegister,
+  sheets: ofARegister,
+  staff: ofARegister,
+  former: ofARegister,
+  instruments: ofARegister,
+  parts: ofARegister,
+  locations: ofARegister,
+  shops: ofARegister,
+  keys: ofARegister,
+  pins: ofARegister,
+  transfers: ofARegister,
+  promised: ofARegister,
+  lots: ofARegister,
+  shelves: ofARegister,
+  settings: ofARegister,
+  history: ofAHistory,
+  versions: ofAHistory,
+  movements: ofADay,
+  totals: ofADay,
+  balances: ofADay,
+  orders: 'are those of a range of days, or those that rest on one sheet',
+  pictures: ofADay,
+  bars: ofADay,
+  sessions: ofAPerson,
+  passkeys: ofAPerson,
+  credentialIds: ofAPerson,
+  recoveryCodes: ofAPerson,
+  copies: ofAPerson,
+  data: ofAPerson,
+  rows: ofAPage,
+  fields: ofAColumn,
+  faults: ofAColumn,
+  makersSequence: ofAPart,
+  inSeason: ofAPart,
+  protocols: ofAPart,
+  frequenciesMHz: ofAPart,
+  readOnlyOrders: ofTrouble,
+}
