@@ -79,7 +79,6 @@ export const longLists: Readonly<Record<string, string>> = {
   credentialIds: ofAPerson,
   recoveryCodes: ofAPerson,
   copies: ofAPerson,
-  data: ofAPerson,
   rows: ofAPage,
   fields: ofAColumn,
   faults: ofAColumn,
