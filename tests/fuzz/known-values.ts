@@ -38,6 +38,8 @@ const otherNames: Readonly<Record<string, readonly string[]>> = {
   after: ['seq'],
   cursor: ['next'],
   entryId: ['id'],
+  '/api/reports number': ['reportNumber'],
+  '/api/customer number': ['reportNumber'],
   '/api/customers mergedId': ['customerId'],
   '/api/vehicles mergedId': ['vehicleId'],
   subjectId: ['customerId', 'orderId'],
@@ -80,7 +82,9 @@ export const knownValues = (): KnownValues => {
       keep(name, value)
       keep(`${place} ${name}`, value)
     } else if (Array.isArray(value))
-      for (const member of value.slice(0, mostMembers)) visit(place, name, member, depth + 1)
+      // Of a long list also its end: what an order came to is there.
+      for (const member of [...value.slice(0, mostMembers), ...value.slice(mostMembers).slice(-mostMembers)])
+        visit(place, name, member, depth + 1)
     else if (typeof value === 'object') {
       if (isEntry(value)) {
         entries.push(value)
