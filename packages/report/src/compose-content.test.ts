@@ -330,13 +330,13 @@ describe('"Can I drive it?" is careful', () => {
     const rear = workedState.work.LR
     if (!drive || !rear?.pressure) throw new Error('the worked state has a drive and a pressure')
     const short = composed({ drives: [{ ...drive, minutes: 13 }] })
-    expect(short.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
+    expect(short.pageOne.canDrive.words).toBe('Yes, but check the air each week.')
     expect(short.pageOne.fixed.word).toBe('Not yet proven')
     expect(short.pageOne.next.join()).toContain(
       'once a week, first by Jan 19, 2026, because the repair is not proven yet',
     )
     const lit = composed({ drives: [{ ...drive, lightAtEnd: 'solid' }] })
-    expect(lit.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
+    expect(lit.pageOne.canDrive.words).toBe('Yes, but check the air each week.')
     expect(lit.pageOne.fixed.word).toBe('Not fixed')
     const low = composed({
       closing: { ...workedState.closing, wheels: {} },
@@ -345,7 +345,7 @@ describe('"Can I drive it?" is careful', () => {
         LR: { ...rear, pressure: { ...rear.pressure, asLeft: { value: 33, unit: 'psi' } } },
       },
     })
-    expect(low.pageOne.canDrive.words).toBe('Yes, but check pressures weekly.')
+    expect(low.pageOne.canDrive.words).toBe('Yes, but check the air each week.')
   })
 
   it('when no findings were issued', () => {

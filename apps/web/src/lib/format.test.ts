@@ -37,7 +37,12 @@ describe('times', () => {
   it('turn into ages in whole minutes, never negative', () => {
     expect(ageMinutes('2026-01-12T15:12:00.000Z', now)).toBe(148)
     expect(ageMinutes('2026-01-12T17:41:00.000Z', now)).toBe(0)
-    expect(minutes(1480)).toBe('1,480 min')
+    expect(minutes(1439)).toBe('1,439 min')
+  })
+
+  it('are days from a whole day on', () => {
+    expect(minutes(1440)).toBe('1 day')
+    expect(minutes(306_617)).toBe('212 days')
   })
 })
 

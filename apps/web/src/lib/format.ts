@@ -55,8 +55,12 @@ export function ageMinutes(since: string, now: string): number {
   return Math.max(0, Math.floor((Date.parse(now) - Date.parse(since)) / 60_000))
 }
 
-/** "148 min": ages are minutes, so that they compare at a glance. */
-export const minutes = (count: number): string => `${count.toLocaleString('en-US')} min`
+/** "148 min": ages are minutes, so that they compare at a glance; from a whole day on they are days. */
+export const minutes = (count: number): string => {
+  const days = Math.floor(count / (24 * 60))
+  if (days === 0) return `${count.toLocaleString('en-US')} min`
+  return days === 1 ? '1 day' : `${days} days`
+}
 
 /** "$184.20" from integer cents; a reduction reads "−$12.00". */
 export function money(cents: number): string {

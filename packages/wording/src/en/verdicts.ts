@@ -47,8 +47,8 @@ export const verdicts: VerdictsWording = {
   driveNotYetKnown: 'We are still checking your car. Please wait for us.',
   drive: {
     'drive-normally': 'Yes, drive normally.',
-    'check-weekly': 'Yes, but check pressures weekly.',
-    'check-each-trip': 'Yes, but check pressures before every trip.',
+    'check-weekly': 'Yes, but check the air each week.',
+    'check-each-trip': 'Yes, but check the air before every trip.',
     'on-the-spare': 'Yes, on the spare: keep to the limits on its sidewall.',
     'do-not-drive': 'No. Please do not drive it. Call us.',
   },

@@ -92,7 +92,11 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
   }
   const appended = await appendDraft(deps, draft, { sides: [], given: { reportNumber: number } })
   if (appended.admitted)
-    return describe(deps, { number, orderId, entryId, sha256, sealedAt: now }, appended.entry.seq)
+    return describe(
+      deps,
+      { number, orderId, entryId, sha256, sealedAt: new Date(appended.entry.receivedAt) },
+      appended.entry.seq,
+    )
   if (appended.code === 'REPORT_HEAD_MOVED') return 'head-moved'
   throw new AppError({ code: 'ENTRY_REFUSED', why: 'ledger', refusal: appended }, { reason: appended.code })
 }

@@ -3,7 +3,7 @@ import { NavLink } from 'react-router'
 import { floorMarks } from '../../features/floor/floor-marks.ts'
 import { readyWords } from '../../features/floor/ready-words.ts'
 import { useStaffNames } from '../../features/people/queries.ts'
-import { ageMinutes, clockTime, minutes } from '../../lib/format.ts'
+import { ageMinutes, clockTimeOrDay, minutes } from '../../lib/format.ts'
 import { deskOrderPath } from '../../lib/paths.ts'
 import { useShopClock } from './shop-clock.ts'
 import './floor-line.css'
@@ -49,7 +49,7 @@ export function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
             {row.promisedAt === null ? null : (
               <span className={marks.isLate ? 'floor-promise floor-late' : 'floor-promise'}>
                 {marks.isLate ? 'late, ' : 'by '}
-                {clockTime(row.promisedAt, clock)}
+                {clockTimeOrDay(row.promisedAt, asOf || row.promisedAt, clock)}
               </span>
             )}
           </span>

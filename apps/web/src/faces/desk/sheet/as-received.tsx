@@ -51,7 +51,6 @@ export function AsReceived({ order }: OrderPart) {
                 : 'not checked'}
             </Line>
           </Lines>
-          <ShortfallLines order={order} />
           {readingOrder
             .flatMap((wheel) => wornTireWords(tirePrints, wheel, wearAt(state, wheel)))
             .map((sentence) => (
@@ -68,6 +67,7 @@ export function AsReceived({ order }: OrderPart) {
           ) : null}
         </div>
       </div>
+      <ShortfallLines order={order} />
     </FoldingSection>
   )
 }

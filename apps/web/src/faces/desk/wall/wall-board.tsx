@@ -1,5 +1,5 @@
 import { floorMarks } from '../../../features/floor/floor-marks.ts'
-import { type Clock, clockTime } from '../../../lib/format.ts'
+import { type Clock, clockTimeOrDay } from '../../../lib/format.ts'
 import { type WallRow, wallName } from './wall-rows.ts'
 import './wall.css'
 
@@ -23,7 +23,7 @@ export function WallBoard({ rows, asOf, clock }: BoardProps) {
               {row.promisedAt === null ? null : (
                 <span className={isLate ? 'wall-late' : undefined}>
                   {isLate ? 'late, ' : 'by '}
-                  {clockTime(row.promisedAt, clock)}
+                  {clockTimeOrDay(row.promisedAt, asOf, clock)}
                 </span>
               )}
             </div>

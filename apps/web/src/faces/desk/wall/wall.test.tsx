@@ -63,6 +63,14 @@ describe('400 open orders', () => {
     expect(html).toContain('by 2:30')
   })
 
+  it('have the day of a promise that is not of today', () => {
+    const [page = []] = wallPages(rows.slice(0, 1))
+    const html = renderToStaticMarkup(
+      <WallBoard rows={page} asOf="2026-01-14T16:40:00.000Z" clock={{ timeZone: 'America/New_York' }} />,
+    )
+    expect(html).toContain('late, Jan 12, 2:30')
+  })
+
   it('have at most 14 elements each on the floor list, which draws those in sight', () => {
     const client = new QueryClient()
     client.setQueryData(['floor'], { asOf, rows })
