@@ -5,10 +5,19 @@ import type { Pressure } from '@bayledger/reckoning/quantity'
  */
 export type Clock = { timeZone: string; locale?: string }
 
+/** A formatter costs more to make than to use, and a floor of 400 orders asks for a thousand times. */
+const formatters = new Map<string, Intl.DateTimeFormat>()
+const formatter = (locale: string, options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat => {
+  const key = JSON.stringify([locale, options])
+  const made = formatters.get(key) ?? new Intl.DateTimeFormat(locale, options)
+  formatters.set(key, made)
+  return made
+}
+
 /** "9:12 AM" in the shop's time, as on the report. `instant` is UTC text such as 2026-01-12T16:40:00.000Z. */
 export function clockTime(instant: string, { timeZone, locale = 'en-US' }: Clock): string {
   return (
-    new Intl.DateTimeFormat(locale, { timeZone, hour: 'numeric', minute: '2-digit', hour12: true })
+    formatter(locale, { timeZone, hour: 'numeric', minute: '2-digit', hour12: true })
       .format(new Date(instant))
       // Browsers differ in the space before AM and PM, and a line must not break there.
       .replace(/[\u202f ]/g, '\u00a0')
@@ -70,9 +79,7 @@ export function money(cents: number): string {
 }
 
 function dayOf(instant: string, { timeZone, locale = 'en-US' }: Clock): string {
-  return new Intl.DateTimeFormat(locale, { timeZone, month: 'short', day: 'numeric' }).format(
-    new Date(instant),
-  )
+  return formatter(locale, { timeZone, month: 'short', day: 'numeric' }).format(new Date(instant))
 }
 
 /** How many decimals each unit of pressure is shown with, so that figures in a column are alike. */
