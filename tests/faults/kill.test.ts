@@ -1,14 +1,15 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { randomBytes, randomUUID } from 'node:crypto'
+import { createHash, randomBytes, randomUUID } from 'node:crypto'
 import { once } from 'node:events'
 import { createInterface } from 'node:readline'
 import { openPool } from '@bayledger/db/pool'
+import { withClient } from '@bayledger/db/with-client'
 import { sideDigest } from '@bayledger/ledger/digests'
 import { verifyChain } from '@bayledger/ledger/hash-chain'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startTestApp, type TestApp } from '../support/app.ts'
-import { freshCopy } from '../support/fresh-copy.ts'
-import { replayOn } from '../support/replay-order.ts'
+import { freshCopy, freshLines } from '../support/fresh-copy.ts'
+import { type Replay, replayOn } from '../support/replay-order.ts'
 
 /** The service is killed in mid-write, five times; what it had acknowledged is there each time. */
 const kills = 5
@@ -17,17 +18,24 @@ const writers = 6
 let shop: TestApp
 let orderId: string
 let cookie: string
+/** An order of which all is done but its report. */
+let finished: string
 beforeAll(async () => {
   shop = await startTestApp()
   const replay = await replayOn(shop)
   const order = freshCopy(shop.demo, 'T-2602')
   orderId = order.orderId
   await replay.sendUntil(order.lines, ({ draft }) => draft.kind === 'wheel.checked')
+  finished = await finishedOrder(replay)
   // The killed processes run on the real clock, and so must the session.
   shop.clock.set(new Date().toISOString())
   cookie = (await shop.desk('ottoline')).cookies.join('; ')
 })
-afterAll(() => shop.stop())
+const started: ChildProcess[] = []
+afterAll(() => {
+  for (const child of started) child.kill('SIGKILL')
+  return shop.stop()
+})
 
 type Running = { readonly child: ChildProcess; readonly address: string }
 
@@ -35,10 +43,26 @@ const startServer = async (): Promise<Running> => {
   const child = spawn(process.execPath, ['tests/faults/support/serve.ts', shop.url], {
     stdio: ['ignore', 'pipe', 'inherit'],
   })
+  started.push(child)
   if (!child.stdout) throw new Error('no output to read the address from')
   const [address] = (await once(createInterface({ input: child.stdout }), 'line')) as [string]
   return { child, address }
 }
+
+const finishedOrder = async (replay: Replay) => {
+  const done = shop.demo.orders.find(({ number }) => number === 'T-2605')
+  if (!done) throw new Error('the demo has no T-2605')
+  const { orderId, lines } = freshLines(done)
+  await replay.sendUntil(lines)
+  return orderId
+}
+
+const post = (address: string, path: string, body: object): Promise<Response> =>
+  fetch(`${address}${path}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', 'sec-fetch-site': 'same-origin', cookie },
+    body: JSON.stringify(body),
+  })
 
 const note = () => {
   const salt = randomBytes(32)
@@ -60,12 +84,8 @@ const note = () => {
   }
 }
 
-const send = async (address: string, body: ReturnType<typeof note>): Promise<string> => {
-  const reply = await fetch(`${address}/api/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', 'sec-fetch-site': 'same-origin', cookie },
-    body: JSON.stringify(body),
-  })
+const send = async (address: string, body: object): Promise<string> => {
+  const reply = await post(address, '/api/entries', body)
   const { results } = (await reply.json()) as { results: [{ result: string }] }
   return results[0].result
 }
@@ -126,5 +146,53 @@ describe('killing the server in mid-write', () => {
     child.kill('SIGKILL')
     expect(verifyChain(order.entries)).toEqual({ whole: true })
     expect(order.head.seq).toBe(order.entries.length)
+  })
+})
+
+describe('killing the server between signed and stored', () => {
+  const waiting = `select pid from pg_locks where not granted and relation = 'entries'::regclass
+    and database = (select oid from pg_database where datname = current_database())`
+
+  /** Sends something and kills the server while the database holds its entry back; the statement ends with the server. */
+  const killAtEntry = (path: string, body: object): Promise<void> =>
+    withClient(shop.ownerUrl, (holder) =>
+      withClient(shop.url, async (watcher) => {
+        const held = async () => (await watcher.query<{ pid: number }>(waiting)).rows
+        const { child, address } = await startServer()
+        await holder.query('begin; lock table entries in share mode')
+        const unheard = post(address, path, body).then(
+          () => 'heard',
+          () => 'unheard',
+        )
+        await expect.poll(held).toHaveLength(1)
+        child.kill('SIGKILL')
+        expect(await unheard).toBe('unheard')
+        for (const { pid } of await held()) await watcher.query('select pg_terminate_backend($1)', [pid])
+        await expect.poll(held).toHaveLength(0)
+        await holder.query('rollback')
+      }),
+    )
+
+  it('loses nothing and doubles nothing: the report is sealed once when it is asked for again', async () => {
+    const orderId = finished
+    const reports = `/api/orders/${orderId}/reports`
+    const sealing = { entryId: randomUUID() }
+    // The file is signed and kept by then, and no entry names it yet.
+    await killAtEntry(reports, sealing)
+
+    const { address } = await startServer()
+    const sealed = await (await post(address, reports, sealing)).json()
+    expect(sealed).toMatchObject({ number: expect.stringMatching(/-R1$/) })
+    expect(await (await post(address, reports, sealing)).json()).toEqual(sealed)
+
+    const read = (path: string) => fetch(`${address}${path}`, { headers: { cookie } })
+    const { entries } = (await (await read(`/api/orders/${orderId}`)).json()) as {
+      entries: Parameters<typeof verifyChain>[0]
+    }
+    expect(verifyChain(entries)).toEqual({ whole: true })
+    const ofKind = (name: string) => entries.filter(({ kind }) => kind === name)
+    const file = Buffer.from(await (await read(`${reports}/${sealed.number}`)).arrayBuffer())
+    const pdfSha256 = createHash('sha256').update(file).digest('hex')
+    expect(ofKind('report.sealed')).toMatchObject([{ payload: { pdfSha256 } }])
   })
 })
