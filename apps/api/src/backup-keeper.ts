@@ -5,7 +5,7 @@ import { setPriority } from 'node:os'
 import { join } from 'node:path'
 import type { BackupState } from '@bayledger/contract/backup-state'
 import { listBackups } from '@bayledger/db/backup/backup-folder'
-import { readRecipients } from '@bayledger/db/backup/backup-key'
+import { hasRecipients, readRecipients } from '@bayledger/db/backup/backup-key'
 import { type KeptLog, keepLog } from '@bayledger/db/backup/keep-log'
 import { keepFiles } from '@bayledger/db/backup/kept-files'
 import type { Config } from './config.ts'
@@ -121,7 +121,7 @@ export const keepBackups = (parts: {
   }
 
   const round = async () => {
-    const recipients = readRecipients(dataFolder)
+    const recipients = await readRecipients(dataFolder)
     failing.delete('look')
     if (recipients.length === 0) return
     if (superuserUrl !== null) {
@@ -202,7 +202,7 @@ const stateOf = (known: {
 /** `null`: the folder or the key cannot be read, which the next round says. */
 const lookAt = ({ backupFolder, dataFolder }: Pick<Config, 'dataFolder' | 'backupFolder'>) => {
   try {
-    return { newest: listBackups(backupFolder)[0], hasKey: readRecipients(dataFolder).length > 0 }
+    return { newest: listBackups(backupFolder)[0], hasKey: hasRecipients(dataFolder) }
   } catch {
     return null
   }

@@ -14,6 +14,7 @@ import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import { type Config, ConfigProblem, isLoopback, isReachedOverTls } from './config.ts'
+import { isLoadedToTheEnd, noteLoaded, yearLoadedKind } from './demo-loaded.ts'
 import { forShop, type Parts } from './deps.ts'
 import { getReadyToSeal } from './features/reports/service/seal-in-worker.ts'
 import { knownHosts } from './http/known-hosts.ts'
@@ -29,8 +30,6 @@ import { keepDigests } from './proof/digest-keeper.ts'
 import { listShopZones } from './proof/digest-notes.ts'
 import { rebuildAfterUpgrade } from './rebuild-after-upgrade.ts'
 import { keptSealingKey } from './sealing-key.ts'
-import { isLoadedToTheEnd, loadDemo, noteLoaded } from './seed-shop.ts'
-import { loadYear } from './seed-year.ts'
 import { keptSigning } from './signing/kept-signing.ts'
 import { stampKeeper } from './stamp-keeper.ts'
 import { noStamping, stampingBy } from './stamping/stamping.ts'
@@ -176,7 +175,8 @@ const assemble = async (
   undo.push(() => closeInTime(app))
   await app.listen({ port: config.port, host })
   const { port } = app.server.address() as { port: number }
-  if (isDemo && config.seed === 'demo') {
+  if (isDemo && config.seed === 'demo' && !(await isLoadedToTheEnd(prisma, demoShopId, yearLoadedKind))) {
+    const { loadYear } = await import('./seed-year.ts')
     const year = loadYear({
       parts: { ...parts, stamping: noStamping },
       shopId: demoShopId,
@@ -212,6 +212,7 @@ const hastily =
   }
 
 const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
+  const { loadDemo } = await import('./seed-shop.ts')
   await hastily(url)(parts, (hasty) => loadDemo(hasty, demoShopId))
   await noteLoaded(forShop(parts, demoShopId))
 }

@@ -1,5 +1,4 @@
 import { photoPieceBytes, photoPieceCount } from '@bayledger/contract/photos'
-import type { PrismaClient } from '@bayledger/db/client'
 import { agreementOf, secondPersonIn } from '@bayledger/ledger/agreement'
 import type { Draft } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
@@ -109,35 +108,6 @@ const mustBeAdmitted = (draft: Draft, appended: Appended): void => {
   if (!appended.admitted)
     throw new Error(`${draft.kind} is refused (${appended.code}): ${JSON.stringify(appended.values)}`)
 }
-
-/** The setting that is written last: without it, a first start was broken off in the middle. */
-const loadedKind = 'demo-loaded'
-
-/** Written once the year before the demo's day is loaded. */
-export const yearLoadedKind = 'demo-year-loaded'
-
-export const noteLoaded = async (
-  { prisma, shopId, clock }: Deps,
-  kind: typeof loadedKind | typeof yearLoadedKind = loadedKind,
-): Promise<void> => {
-  await prisma.settingVersion.create({
-    data: {
-      shopId,
-      id: newId(),
-      kind,
-      version: 1,
-      body: {},
-      createdBy: { kind: 'system' },
-      createdAt: clock.now(),
-    },
-  })
-}
-
-export const isLoadedToTheEnd = async (
-  prisma: PrismaClient,
-  shopId: string,
-  kind: typeof loadedKind | typeof yearLoadedKind = loadedKind,
-): Promise<boolean> => (await prisma.settingVersion.count({ where: { shopId, kind } })) > 0
 
 /** What a second person's PIN would have left behind, had they typed it on the demo day. */
 const proveForDemo = async (deps: Deps, draft: Draft): Promise<void> => {

@@ -3,9 +3,10 @@ import { demoCalendar } from '../../../prisma/seeds/demo/calendar.ts'
 import { tamberStreet } from '../../../prisma/seeds/demo/places.ts'
 import { demoId } from '../../../prisma/seeds/demo/seeded.ts'
 import { type YearOrder, yearOfOrders, yearOrders, yearWrenches } from '../../../prisma/seeds/year.ts'
+import { noteLoaded, yearLoadedKind } from './demo-loaded.ts'
 import { forShop, type Parts } from './deps.ts'
 import { sealOrderReport } from './features/reports/service.ts'
-import { appendLines, isLoadedToTheEnd, momentsOf, noteLoaded, yearLoadedKind } from './seed-shop.ts'
+import { appendLines, momentsOf } from './seed-shop.ts'
 
 export type YearLoading = {
   readonly parts: Parts
@@ -22,7 +23,7 @@ const restMs = 25
 
 /**
  * Loads the year before the demo's day behind the running service: every entry through the ledger, every report sealed. A load
- * that was broken off goes on where it was, and one that was finished is not done again. `stop` ends after the order in hand.
+ * that was broken off goes on where it was; one that was finished is not begun again (`yearLoadedKind`). `stop` ends after the order in hand.
  */
 export const loadYear = (
   loading: YearLoading,
@@ -40,7 +41,6 @@ export const loadYear = (
 
 const load = async (loading: YearLoading, isStopped: () => boolean): Promise<void> => {
   const { parts, shopId, say } = loading
-  if (await isLoadedToTheEnd(parts.prisma, shopId, yearLoadedKind)) return
   const began = Date.now()
   // Nobody is woken for an order of last year.
   const quiet: Parts = { ...parts, live: { ...parts.live, wrote: () => undefined } }

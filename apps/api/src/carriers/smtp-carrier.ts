@@ -1,4 +1,3 @@
-import { createTransport } from 'nodemailer'
 import type { Letter, Outcome } from './carrier.ts'
 
 export type MailServer = {
@@ -24,6 +23,8 @@ export const mustEncrypt = (url: string): boolean => !here.has(new URL(url).host
 export const smtpCarrier = ({ url, from, patienceMs = 30_000 }: MailServer) => {
   const domain = from.slice(from.lastIndexOf('@') + 1)
   return async (letter: Letter): Promise<Outcome> => {
+    // Only now: most shops start many times before they send a letter.
+    const { createTransport } = await import('nodemailer')
     const transport = createTransport({
       url,
       requireTLS: mustEncrypt(url),

@@ -7,7 +7,7 @@ import { readConfig } from '../config.ts'
  */
 try {
   const { dataFolder } = readConfig()
-  const known = readRecipients(dataFolder)
+  const known = await readRecipients(dataFolder)
   if (known.length > 0 && !process.argv.includes('--new')) {
     console.error(
       `A key was made already (${known.join(', ')}). Backups are encrypted for it. If its identity is lost, make a new one: npm run backup:key -- --new`,

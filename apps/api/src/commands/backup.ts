@@ -24,7 +24,7 @@ await onShop(async ({ database, config }) => {
   const begun = performance.now()
   const made = await makeBackup({
     folder: values.to === undefined ? config.backupFolder : resolve(values.to),
-    recipients: readRecipients(config.dataFolder),
+    recipients: await readRecipients(config.dataFolder),
     database: sourceOf(database, values.tables === true),
     files: {
       dataFolder: config.dataFolder,

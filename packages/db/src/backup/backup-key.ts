@@ -1,19 +1,22 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { Encrypter, generateX25519Identity, identityToRecipient } from 'age-encryption'
 import { syncFolder } from '../embedded/sync-folder.ts'
 import { BackupProblem } from './backup-problem.ts'
 
 const fileOf = (dataFolder: string): string => join(dataFolder, 'backup-recipients.txt')
 
+/** Whether a key was made for the backups of a data folder; `readRecipients` checks what it is. */
+export const hasRecipients = (dataFolder: string): boolean => linesIn(fileOf(dataFolder)).length > 0
+
 /**
  * For whom the backups of a data folder are encrypted, one line each; none: no key was made yet. Whoever has only
  * recipients can make backups and open none.
  */
-export function readRecipients(dataFolder: string): string[] {
+export async function readRecipients(dataFolder: string): Promise<string[]> {
   const file = fileOf(dataFolder)
-  if (!existsSync(file)) return []
-  const recipients = linesOf(readFileSync(file, 'utf8'))
+  const recipients = linesIn(file)
+  if (recipients.length === 0) return []
+  const { Encrypter } = await import('age-encryption')
   for (const recipient of recipients) {
     try {
       new Encrypter().addRecipient(recipient)
@@ -31,6 +34,7 @@ export function readRecipients(dataFolder: string): string[] {
 export async function makeBackupKey(
   dataFolder: string,
 ): Promise<{ readonly identity: string; readonly recipient: string }> {
+  const { generateX25519Identity, identityToRecipient } = await import('age-encryption')
   const identity = await generateX25519Identity()
   const recipient = await identityToRecipient(identity)
   writeRecipients(dataFolder, [recipient])
@@ -63,6 +67,8 @@ export function readIdentities(file: string): string[] {
     )
   return identities
 }
+
+const linesIn = (file: string): string[] => (existsSync(file) ? linesOf(readFileSync(file, 'utf8')) : [])
 
 function linesOf(text: string): string[] {
   return text

@@ -19,7 +19,7 @@ let recipients: string[]
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'bayledger-sealed-'))
   identity = (await makeBackupKey(folder)).identity
-  recipients = readRecipients(folder)
+  recipients = await readRecipients(folder)
 })
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
@@ -138,9 +138,9 @@ describe('the key for backups', () => {
     expect(() => readIdentities(join(folder, 'none'))).toThrow(/There is no key file/)
   })
 
-  it('is refused where its file was damaged, and missing where none was made', () => {
+  it('is refused where its file was damaged, and missing where none was made', async () => {
     writeFileSync(join(folder, 'backup-recipients.txt'), 'age1nonsense\n')
-    expect(() => readRecipients(folder)).toThrow(/holds a line that is no recipient/)
-    expect(readRecipients(join(folder, 'elsewhere'))).toEqual([])
+    await expect(readRecipients(folder)).rejects.toThrow(/holds a line that is no recipient/)
+    expect(await readRecipients(join(folder, 'elsewhere'))).toEqual([])
   })
 })

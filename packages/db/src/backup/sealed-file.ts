@@ -5,7 +5,6 @@ import { basename, dirname, join } from 'node:path'
 import { Readable } from 'node:stream'
 import { pipeline } from 'node:stream/promises'
 import { constants, createZstdCompress, createZstdDecompress } from 'node:zlib'
-import { Decrypter, Encrypter } from 'age-encryption'
 import { syncFolder } from '../embedded/sync-folder.ts'
 import { BackupProblem } from './backup-problem.ts'
 import { unfinishedName } from './clear-unfinished.ts'
@@ -30,6 +29,7 @@ export async function writeSealed<T>(
   write: (put: Put) => Promise<T>,
 ): Promise<T> {
   const compress = createZstdCompress({ params: { [constants.ZSTD_c_checksumFlag]: 1 } })
+  const { Encrypter } = await import('age-encryption')
   const encrypter = new Encrypter()
   for (const recipient of recipients) encrypter.addRecipient(recipient)
   const encrypted = await encrypter.encrypt(webStreamOf(compress))
@@ -61,6 +61,7 @@ export async function writeSealed<T>(
 /** What `writeSealed` was given, piece by piece. Throws a BackupProblem where the file or the identity is not the right one. */
 export async function* readSealed(file: string, identities: readonly string[]): AsyncGenerator<Uint8Array> {
   if (!existsSync(file)) throw new BackupProblem(`There is no file ${file}.`)
+  const { Decrypter } = await import('age-encryption')
   const decrypter = new Decrypter()
   for (const identity of identities) decrypter.addIdentity(identity)
   const source = createReadStream(file)

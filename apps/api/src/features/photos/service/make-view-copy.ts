@@ -1,5 +1,3 @@
-import sharp from 'sharp'
-
 /** A picture as it is shown: a JPEG without any data about place or camera. */
 export type ViewCopy = { readonly bytes: Uint8Array; readonly width: number; readonly height: number }
 
@@ -8,15 +6,6 @@ export const mostPixels = 100_000_000
 
 /** Of a view copy, in bytes. */
 export const mostViewBytes = 300_000
-
-// Photos are rare and large: nothing is kept between two of them, and the service's other threads go on.
-sharp.cache(false)
-sharp.concurrency(1)
-// Only what a tablet sends is ever decoded.
-sharp.block({ operation: ['VipsForeignLoad'] })
-sharp.unblock({
-  operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'],
-})
 
 /** Longest side in pixels and quality, in the order in which they are tried until the copy is small enough. */
 const tries = [
@@ -43,7 +32,25 @@ export const makeViewCopy = async (bytes: Uint8Array): Promise<ViewCopy | null> 
 export const makePrintCopy = async (view: Uint8Array): Promise<ViewCopy | null> =>
   drawnAnew(view, 720, 60).catch(() => null)
 
+let loading: ReturnType<typeof loadSharp> | null = null
+
+/** Its libraries are loaded with the first picture. */
+const loadSharp = async () => {
+  const { default: sharp } = await import('sharp')
+  // Photos are rare and large: nothing is kept between two of them, and the service's other threads go on.
+  sharp.cache(false)
+  sharp.concurrency(1)
+  // Only what a tablet sends is ever decoded.
+  sharp.block({ operation: ['VipsForeignLoad'] })
+  sharp.unblock({
+    operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'],
+  })
+  return sharp
+}
+
 const drawnAnew = async (bytes: Uint8Array, side: number, quality: number): Promise<ViewCopy> => {
+  loading ??= loadSharp()
+  const sharp = await loading
   const { data, info } = await sharp(bytes, { limitInputPixels: mostPixels, failOn: 'warning' })
     .autoOrient()
     .resize({ width: side, height: side, fit: 'inside', withoutEnlargement: true })
