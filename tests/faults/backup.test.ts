@@ -129,7 +129,7 @@ describe('a backup of tables', () => {
     expect(readFileSync(at('shop/settings/settings.txt'), 'utf8')).toBe('PORT=4310\n')
     expect(existsSync(at('shop/signing/digest-key.pem'))).toBe(true)
     expect(readFileSync(at('shop/certificates/authority-key.pem'), 'utf8')).toMatch(/that tablets trust/)
-    expect(readRecipients(at('shop'))).toEqual([key.recipient])
+    expect(await readRecipients(at('shop'))).toEqual([key.recipient])
   })
 
   it('fills an empty database of another PostgreSQL, and is refused where it is not empty', async () => {

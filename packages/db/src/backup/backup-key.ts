@@ -46,6 +46,7 @@ export async function makeBackupKey(
  * backup, into which another recipient could have been put.
  */
 export async function keepRecipientsOf(identities: readonly string[], dataFolder: string): Promise<void> {
+  const { identityToRecipient } = await import('age-encryption')
   writeRecipients(dataFolder, await Promise.all(identities.map((identity) => identityToRecipient(identity))))
 }
 
