@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto'
+import { setImmediate } from 'node:timers/promises'
 import type { PrismaClient } from '@bayledger/db/generated/client'
 import { sha256Hex } from '@bayledger/ledger/digests'
 import { sheetFigureDigest } from '@bayledger/ledger/sheet-agreement'
@@ -39,32 +40,50 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
       'This database already holds a shop; the demo loads into an empty one only. Point DATABASE_URL at an empty database, or delete ./data.',
     )
   const demo = demoShop(seeding.now)
-  await loadShop(demo, seeding)
+  const orders = [...demo.earlier, ...demo.orders]
+  const loading = loadShop(demo, seeding)
+  await writeWhile(loading, orders)
+  await loading
   progress(
     `${demo.shop.name}: ${demo.staff.length} people, ${demo.customers.length} customers, ${demo.vehicles.length} vehicles, ${demo.sheets.length} sheets, ${demo.instruments.length} instruments, ${demo.stock.length} kinds of part.`,
   )
-  // What is sealed rests on its own order alone; the demo's orders rest on earlier ones that are finished.
-  for (const orders of [demo.earlier, demo.orders]) await loadOrders(orders, demo, seeding)
+  await loadOrders(orders, demo, seeding)
   return demo
 }
 
-/** Writes order after order. A report is drawn on a thread of its own, so the next order does not wait for it. */
+/** Writes orders in memory until the other work is done: its hashes are made on other threads. */
+const writeWhile = async (other: Promise<unknown>, orders: readonly DemoOrder[]): Promise<void> => {
+  let isDone = false
+  const done = () => {
+    isDone = true
+  }
+  other.then(done, done)
+  for (const order of orders) {
+    await setImmediate()
+    if (isDone) return
+    void order.lines
+  }
+}
+
+/** Loads order after order. A report is drawn on a thread of its own, and the next order waits for it only if it rests on it. */
 const loadOrders = async (
   orders: readonly DemoOrder[],
   demo: DemoShop,
   seeding: DemoSeeding,
 ): Promise<void> => {
-  let ends: Promise<unknown> = Promise.resolve()
+  const ends = new Map<string, Promise<void>>()
   for (const order of orders) {
-    await writeOrder(order, demo, seeding)
-    ends = Promise.all([ends, endOrder(order, seeding)])
-    // A refusal is thrown below, once all is written.
-    ends.catch(() => undefined)
+    if (order.after) await ends.get(order.after)
+    await loadOrder(order, demo, seeding)
+    const end = endOrder(order, seeding)
+    // A refusal is thrown below, once all are loaded.
+    end.catch(() => undefined)
+    ends.set(order.number, end)
   }
-  await ends
+  await Promise.all(ends.values())
 }
 
-const writeOrder = async (
+const loadOrder = async (
   order: DemoOrder,
   { shop, calendar }: DemoShop,
   seeding: DemoSeeding,

@@ -28,16 +28,19 @@ import { shopId } from './places.ts'
 import { sensorSets } from './sensor-sets.ts'
 import { type DemoLink, type DemoOrder, whenLookedAt, writtenBy } from './written-order.ts'
 
+/** What an order rests on: an earlier order that has ended, or what else is known of its vehicle. */
+type Before = { readonly after?: EarlierNumber; readonly known?: KnownBefore }
+
 /**
  * The orders of the demo day, each written through the ledger's own `append` and therefore admitted by it: as soon as anybody
- * looks at more than its number. `earlier` are the orders that some of them rest on.
+ * looks at its entries. `earlier` are the orders that some of them rest on.
  */
 export const demoOrders = (
   calendar: DemoCalendar,
   instruments: readonly DemoInstrument[],
   earlier: readonly DemoOrder[],
 ): readonly DemoOrder[] => {
-  const after = (number: EarlierNumber) => (): KnownBefore => {
+  const knownAfter = (number: EarlierNumber): KnownBefore => {
     const visit = earlier.find((one) => one.number === number)
     if (!visit?.end) throw new RangeError(`the demo has no finished earlier order ${number}`)
     const state = stateOf(visit.entries, shopId, visit.orderId)
@@ -46,29 +49,33 @@ export const demoOrders = (
   const open = (
     number: string,
     write: (pen: OrderPen) => void,
-    { known, links = [] }: { readonly known?: () => KnownBefore; readonly links?: readonly DemoLink[] } = {},
+    { after, known, links = [] }: Before & { readonly links?: readonly DemoLink[] } = {},
   ): DemoOrder =>
-    whenLookedAt(number, () => {
-      const pen = orderPen(number, calendar, instruments, known?.())
-      write(pen)
-      return writtenBy(pen, links, null)
-    })
-  const finished = (
-    number: string,
-    write: (pen: OrderPen) => DemoEnd,
-    known?: () => KnownBefore,
-  ): DemoOrder =>
-    whenLookedAt(number, () => {
-      const pen = orderPen(number, calendar, instruments, known?.())
-      return writtenBy(pen, [], write(pen))
-    })
+    whenLookedAt(
+      number,
+      () => {
+        const pen = orderPen(number, calendar, instruments, after ? knownAfter(after) : known)
+        write(pen)
+        return writtenBy(pen, links, null)
+      },
+      after,
+    )
+  const finished = (number: string, write: (pen: OrderPen) => DemoEnd, { after }: Before = {}): DemoOrder =>
+    whenLookedAt(
+      number,
+      () => {
+        const pen = orderPen(number, calendar, instruments, after && knownAfter(after))
+        return writtenBy(pen, [], write(pen))
+      },
+      after,
+    )
   const link: DemoLink = {
     linkId: t2602Link.linkId,
     sentBy: t2602Link.sentBy.id,
     sentAt: calendar.at(t2602Link.sentAt),
     openings: [{ id: t2602Link.openingId, openedAt: calendar.at(t2602Link.openedAt) }],
   }
-  const wheelOfLinnetG = (): KnownBefore => ({ visits: [], idsOnOtherVehicles: [sensorSets.linnetG.RF] })
+  const wheelOfLinnetG: KnownBefore = { visits: [], idsOnOtherVehicles: [sensorSets.linnetG.RF] }
   return [
     finished('T-2601', writeT2601),
     open('T-2602', writeT2602, { links: [link] }),
@@ -77,14 +84,14 @@ export const demoOrders = (
     finished('T-2605', writeT2605),
     open('T-2606', writeT2606),
     open('T-2607', writeT2607),
-    open('T-2608', writeT2608, { known: after('T-2596') }),
+    open('T-2608', writeT2608, { after: 'T-2596' }),
     open('T-2609', writeT2609),
     open('T-2610', writeT2610),
-    open('T-2611', writeT2611, { known: after('T-2594') }),
+    open('T-2611', writeT2611, { after: 'T-2594' }),
     finished('T-2612', writeT2612),
     open('T-2613', writeT2613),
     finished('T-2614', writeT2614),
-    finished('T-2615', writeT2615, after('T-2600')),
+    finished('T-2615', writeT2615, { after: 'T-2600' }),
     open('T-2616', writeT2616),
     open('T-2617', writeT2617),
     open('T-2618', writeT2618, { known: wheelOfLinnetG }),

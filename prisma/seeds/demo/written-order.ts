@@ -14,6 +14,8 @@ export type DemoLink = {
 /** One order in mid-flight: every entry as it goes to the ledger, and what the ledger makes of it. */
 export type DemoOrder = {
   readonly number: string
+  /** The number of the earlier order that must have ended before this one is opened, if it rests on one. */
+  readonly after: string | null
   readonly orderId: string
   readonly lines: readonly DemoLine[]
   readonly entries: readonly Entry[]
@@ -24,10 +26,14 @@ export type DemoOrder = {
   readonly end: DemoEnd | null
 }
 
-type Written = Omit<DemoOrder, 'number'>
+type Written = Omit<DemoOrder, 'number' | 'after'>
 
-/** An order that is written as soon as anybody looks at more than its number. */
-export const whenLookedAt = (number: string, write: () => Written): DemoOrder => {
+/** An order that is written as soon as anybody looks at its entries. */
+export const whenLookedAt = (
+  number: string,
+  write: () => Written,
+  after: string | null = null,
+): DemoOrder => {
   let known: Written | null = null
   const written = (): Written => {
     known ??= write()
@@ -35,6 +41,7 @@ export const whenLookedAt = (number: string, write: () => Written): DemoOrder =>
   }
   return {
     number,
+    after,
     get orderId() {
       return written().orderId
     },
