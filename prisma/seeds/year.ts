@@ -104,6 +104,7 @@ export function* yearOfOrders(calendar: DemoCalendar): Generator<YearOrder> {
     returns.push(...comesAgain(car, pen.state().work, day, own, lot.earlyFailures))
     yield {
       number,
+      after: null,
       orderId: pen.orderId,
       lines: pen.lines(),
       entries: pen.entries(),
