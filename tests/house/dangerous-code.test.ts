@@ -99,6 +99,7 @@ const only: readonly (readonly [string, RegExp, readonly string[]])[] = [
     [
       'apps/api/src/backup-keeper.ts',
       'apps/api/src/commands/dev.ts',
+      'apps/api/src/commands/prepare.ts',
       'apps/api/src/commands/start.ts',
       'packages/db/src/commands/generate.ts',
       'packages/db/src/embedded/identity.ts',

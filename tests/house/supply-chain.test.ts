@@ -35,9 +35,11 @@ describe('the manifests', () => {
   })
 
   it('write the database client and link PostgreSQL after npm ci, so that every command works on a fresh clone', () => {
-    expect(Manifest.parse(JSON.parse(textOf('package.json'))).scripts.prepare?.split(' && ')).toEqual([
-      'node packages/db/src/commands/generate.ts',
-      'node packages/db/src/commands/link-libraries.ts',
+    const prepare = 'apps/api/src/commands/prepare.ts'
+    expect(Manifest.parse(JSON.parse(textOf('package.json'))).scripts.prepare).toBe(`node ${prepare}`)
+    expect([...textOf(prepare).matchAll(/await statusOf\('([^']+)'\)/g)].map(([, file]) => file)).toEqual([
+      'packages/db/src/commands/generate.ts',
+      'packages/db/src/commands/link-libraries.ts',
     ])
   })
 })
