@@ -273,4 +273,17 @@ describe('names and proxies', () => {
     expect(await statusOf([signIn, ...passedOn, origin], ['loopback'])).toBe(401)
     expect(await statusOf([signIn, ...passedOn, origin], [])).toBe(403)
   })
+
+  it('of the caller’s address are believed where the proxy is trusted, and only there', async () => {
+    const addressAfter = async (trustProxy: readonly string[]) => {
+      const passedOn = ['host: localhost', 'x-forwarded-for: 198.51.100.7', 'sec-fetch-site: same-origin']
+      expect(await statusOf([signIn, ...passedOn], trustProxy)).toBe(401)
+      const { rows } = await shop.deps.pool.query(
+        "select address from security_events where kind = 'sign-in-failed' order by recorded_at desc, id desc limit 1",
+      )
+      return rows[0].address
+    }
+    expect(await addressAfter(['loopback'])).toBe('198.51.100.7')
+    expect(await addressAfter([])).toMatch(/^(::ffff:)?127\.0\.0\.1$|^::1$/)
+  })
 })

@@ -78,7 +78,7 @@ describe('a code at sign-in, by keyboard', () => {
     await page.goto('/desk/own-record')
     await page.getByText(/Recovery codes left: 9/).waitFor()
     await pressed('Turn it off')
-    await page.getByRole('heading', { name: 'Type your password again' }).waitFor()
+    await page.getByRole('heading', { name: 'Prove again that it is you' }).waitFor()
     await page.getByRole('textbox', { name: 'Your password' }).fill(password)
     expect(await violationsOn(page)).toEqual([])
     await page.keyboard.press('Enter')

@@ -7,7 +7,8 @@ import { isSignedBy, readPublicKey } from '../../core/tablet-signature.ts'
 import { newToken, tokenDigest } from '../../core/tokens.ts'
 import { type Deps, forShop, type Parts } from '../../deps.ts'
 import { allowedWords } from '../../words/field-words.ts'
-import { codeMinutes, newCode } from './policy.ts'
+import { hashPassword, passwordMatches } from '../sessions/service/hash-password.ts'
+import { codeMinutes, mostOpenCodes, newCode } from './policy.ts'
 import * as store from './store.ts'
 
 export const createEnrollmentCode = async (
@@ -25,7 +26,7 @@ export const createEnrollmentCode = async (
   const code = newCode()
   const expiresAt = new Date(deps.clock.now().getTime() + codeMinutes * 60_000)
   await store.insertCode(deps, {
-    codeHash: tokenDigest(plainCode(code)),
+    codeHash: await hashPassword(plainCode(code)),
     locationId,
     staffId: actor.staffId,
     expiresAt,
@@ -42,17 +43,27 @@ export const enrollDevice = async (
   if (publicKey !== undefined) refuseUnreadableKey(publicKey)
   const token = newToken()
   const deviceId = newId()
-  const shopId = await store.enroll(parts, {
-    codeHash: tokenDigest(plainCode(code)),
-    id: deviceId,
-    name,
-    tokenHash: tokenDigest(token),
-    publicKey: publicKey ?? null,
-  })
+  const opened = await findOpenCode(parts, plainCode(code))
+  const shopId =
+    opened &&
+    (await store.enroll(parts, {
+      ...opened,
+      id: deviceId,
+      name,
+      tokenHash: tokenDigest(token),
+      publicKey: publicKey ?? null,
+    }))
   if (shopId === null) throw new AppError({ code: 'ENROLLMENT_CODE_REFUSED', minutes: codeMinutes })
   const deps = forShop(parts, shopId)
   await noteSecurityEvent(deps, deps.prisma, { kind: 'tablet-let-in', staffId: null, aboutId: deviceId })
   return { token, device: await getDevice(deps, deviceId) }
+}
+
+/** The open code that was typed; each lies with a salt of its own, and there are few at a time. */
+const findOpenCode = async (parts: Parts, typed: string): Promise<store.OpenCode | null> => {
+  for (const open of await store.listOpenCodes(parts, mostOpenCodes))
+    if (await passwordMatches(typed, open.codeHash)) return open
+  return null
 }
 
 /** A tablet with what it must know to work out of reach. @throws DEVICE_UNKNOWN */

@@ -18,26 +18,43 @@ export const insertCode = async (
   })
 }
 
-/** Uses the code up and enrolls the tablet, or neither; gives its shop. `null`: no such code, used already, or too old. */
+export type OpenCode = { readonly shopId: string; readonly codeHash: string }
+
+/** The newest codes of all shops that nobody has used and that are not too old. One from before codes were salted is none. */
+export const listOpenCodes = ({ prisma, clock }: Parts, most: number): Promise<OpenCode[]> =>
+  prisma.enrollmentCode.findMany({
+    where: { codeHash: { startsWith: '$argon2id$' }, usedAt: null, expiresAt: { gt: clock.now() } },
+    orderBy: { expiresAt: 'desc' },
+    take: most,
+    select: { shopId: true, codeHash: true },
+  })
+
+/** Uses the code up and enrolls the tablet, or neither; gives its shop. `null`: it was used meanwhile. */
 export const enroll = (
   { prisma, clock }: Parts,
   {
+    shopId,
     codeHash,
     id,
     name,
     tokenHash,
     publicKey,
-  }: { codeHash: string; id: string; name: string; tokenHash: string; publicKey: string | null },
+  }: OpenCode & {
+    readonly id: string
+    readonly name: string
+    readonly tokenHash: string
+    readonly publicKey: string | null
+  },
 ): Promise<string | null> =>
   prisma.$transaction(async (tx) => {
     const now = clock.now()
     const [used] = await tx.enrollmentCode.updateManyAndReturn({
-      where: { codeHash, usedAt: null, expiresAt: { gt: now } },
+      where: { shopId, codeHash, usedAt: null, expiresAt: { gt: now } },
       data: { usedAt: now },
-      select: { shopId: true, location: true },
+      select: { location: true },
     })
     if (!used) return null
-    const { shopId, location } = used
+    const { location } = used
     await tx.device.create({
       data: { shopId, id, locationId: location.id, name, tokenHash, enrolledAt: now },
     })

@@ -10,7 +10,7 @@ import { Dialog } from '../../ui/dialog.tsx'
 import { ProblemNotice } from '../../ui/problem-notice.tsx'
 import { TextField } from '../../ui/text-field.tsx'
 
-/** Whoever sits here types their password again; what they were doing then goes on by itself. */
+/** Whoever sits here proves again that it is them, by password or passkey; what they were doing then goes on by itself. */
 export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => void }) {
   const [password, setPassword] = useState('')
   const proving = useMutation({
@@ -35,7 +35,7 @@ export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => voi
   })
   const problem = proving.error ?? signing.error
   return (
-    <Dialog title="Type your password again" onClose={() => onAnswer(false)} closeWord="Not now">
+    <Dialog title="Prove again that it is you" onClose={() => onAnswer(false)} closeWord="Not now">
       <form
         className="stack"
         onSubmit={(event) => {
@@ -45,7 +45,7 @@ export function ProofDialog({ onAnswer }: { onAnswer: (isProven: boolean) => voi
       >
         <p>
           You signed in more than ten minutes ago, and this changes people, tablets, prices or texts. What you
-          typed is kept and is sent when the password is right.
+          typed is kept and is sent once you have typed your password{hasPasskey ? ' or used a passkey' : ''}.
         </p>
         <TextField
           label="Your password"
