@@ -159,6 +159,32 @@ describe('a password that somebody else gave, by keyboard', () => {
   })
 })
 
+describe('a second step that the shop asks everybody for, by keyboard', () => {
+  it('is turned on by an owner, and by whoever has none at the next sign-in', async () => {
+    await page.goto('/desk/shop/security')
+    await page.getByRole('radio', { name: /^yes: a code or a passkey/ }).press('Space')
+    await pressed('Save')
+    await page.getByText(/^Saved/).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+    await pressed('Sign out')
+    await page.getByLabel('Sign-in name').fill(signInName)
+    await page.getByLabel('Password').fill(own)
+    await page.keyboard.press('Enter')
+    await page.getByText('Your shop asks everybody for a second step').waitFor()
+    await pressed('Go on to the desk')
+    await page.getByText('Neither is on yet.').waitFor()
+    await pressed('Turn it on')
+    await page.getByRole('img', { name: 'The key for your authenticator app' }).waitFor()
+    const key = (await page.locator('form .exact').first().textContent()) ?? ''
+    await page.getByLabel('Code that the app shows').fill(codeShown(key, new Date()))
+    expect(await violationsOn(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    await page.getByText('They are not shown again.').waitFor()
+    await pressed('Go on to the desk')
+    await page.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+  })
+})
+
 describe('the owner', () => {
   it('finds both among what happened, with who did it', async () => {
     await page.goto('/desk/shop/security')

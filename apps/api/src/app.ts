@@ -6,6 +6,7 @@ import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } 
 import { AppError } from './core/app-error.ts'
 import { noteFullDisk } from './core/full-disk.ts'
 import { forShop, type Parts } from './deps.ts'
+import { accessRuleRoutes } from './features/access-rules/routes.ts'
 import { checklistRoutes } from './features/checklist/routes.ts'
 import { comebackRoutes } from './features/comebacks/routes.ts'
 import { customerFaceRoutes } from './features/customer-face/routes.ts'
@@ -161,6 +162,7 @@ const bindings = (parts: Parts) => [
   ...staffRoutes(),
   ...peopleRoutes,
   ...secondStepRoutes,
+  ...accessRuleRoutes,
   ...ownerCodeRoutes(parts),
   ...passkeyRoutes,
   ...securityEventRoutes,

@@ -1,3 +1,4 @@
+import { getAccessRules, putAccessRules } from './access-rules.ts'
 import { getChecklist } from './checklist.ts'
 import { getComeback } from './comebacks.ts'
 import {
@@ -118,6 +119,8 @@ export const contract = [
   beginSecondStep,
   confirmSecondStep,
   endSecondStep,
+  getAccessRules,
+  putAccessRules,
   getOwnerCode,
   makeOwnerCode,
   enterByOwnerCode,

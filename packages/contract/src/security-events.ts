@@ -23,6 +23,7 @@ export const securityEventKinds = [
   'passkey-failed',
   'passkey-went-back',
   'owner-recovered',
+  'access-rules-changed',
   'owner-code-made',
   'owner-code-used',
   'owner-code-failed',

@@ -42,8 +42,8 @@ export type ProblemValues = {
   HOST_UNKNOWN: { readonly host: string }
   SESSION_MISSING: { readonly signInBy: 'password' | 'pin' }
   SESSION_EXPIRED: Nothing
-  /** `left`: name and secret are right, and the person does not work here any more. `first-over`: the password was given by somebody else, too long ago. */
-  SIGN_IN_REFUSED: { readonly why?: 'left' | 'first-over' }
+  /** `left`: name and secret are right, and the person does not work here any more. `first-over`: the password was given by somebody else, too long ago. `passkey-needed`: they have a second step, and it is a passkey. */
+  SIGN_IN_REFUSED: { readonly why?: 'left' | 'first-over' | 'passkey-needed' }
   PIN_REFUSED: { readonly why?: 'left' }
   PASSWORD_REFUSED: Nothing
   SIGN_IN_BLOCKED: { readonly seconds: number }

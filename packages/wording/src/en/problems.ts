@@ -8,7 +8,7 @@ import { gates } from './gates.ts'
 import { mergeProblems } from './merge-problems.ts'
 import { peopleProblems } from './people-problems.ts'
 import { refusals } from './refusals.ts'
-import { leftTheShop, signInProblems } from './sign-in-problems.ts'
+import { signInProblems, signInRefused } from './sign-in-problems.ts'
 import { stockProblems } from './stock-problems.ts'
 
 /** At most this many fields are named in a sentence; the reply lists them all. */
@@ -177,12 +177,7 @@ export const problems: ProblemsWording = {
   },
   SIGN_IN_REFUSED: {
     title: 'The name or the password is wrong',
-    detail: ({ why }) =>
-      why === 'left'
-        ? leftTheShop
-        : why === 'first-over'
-          ? 'This first password was good for seven days. An owner gives another one; an owner sets their own with the printed code, or by npm run owner:recover on the machine.'
-          : 'Check both and try again. After five wrong tries there is a wait.',
+    detail: ({ why }) => signInRefused[why ?? 'wrong'],
   },
   ...signInProblems,
   ...peopleProblems,

@@ -3,6 +3,15 @@ import type { ProblemsWording } from '../problems.ts'
 export const leftTheShop =
   'You are not among the people of this shop any more. What you recorded is kept under your name. If this is a mistake, ask an owner.'
 
+export const signInRefused = {
+  wrong: 'Check both and try again. After five wrong tries there is a wait.',
+  left: leftTheShop,
+  'first-over':
+    'This first password was good for seven days. An owner gives another one; an owner sets their own with the printed code, or by npm run owner:recover on the machine.',
+  'passkey-needed':
+    'Name and password are right. This shop asks everybody for a second step, and yours is a passkey: sign in with it. If its device is lost, an owner removes it from your page; an owner sets a new password with the printed code.',
+} as const
+
 /** Apart from the other problems: a tablet that checks a PIN by itself loads these only. */
 export const signInProblems: Pick<ProblemsWording, 'PIN_REFUSED' | 'SIGN_IN_BLOCKED' | 'SIGN_IN_UNFINISHED'> =
   {

@@ -10,6 +10,7 @@ import type { Deps } from '../../deps.ts'
 import { checkPassword, checkPin } from '../sessions/service/check-secret.ts'
 import { firstPasswordUntil } from '../sessions/service/first-password.ts'
 import { hashPassword, passwordMatches } from '../sessions/service/hash-password.ts'
+import { secondStepAwaited } from '../sessions/service/second-step.ts'
 import * as store from './store.ts'
 
 type Key = { readonly key: string; readonly requestHash: string }
@@ -116,6 +117,7 @@ const keepSecret = async (
 ) => {
   const { shopId } = deps
   const except = id === actor.staffId ? actor.sessionId : null
+  const next = actor.awaits === 'password' ? await secondStepAwaited(deps, id) : null
   await deps.prisma.$transaction(async (tx) => {
     await putOver(tx, deps, actor, { id, version }, (found) =>
       'pinHash' in secret
@@ -123,7 +125,7 @@ const keepSecret = async (
         : { ...found, passwordVersion: found.passwordVersion + 1 },
     )
     await store.storeSecret(tx, shopId, id, secret)
-    if (actor.awaits === 'password') await store.finishSignIn(tx, shopId, actor.sessionId)
+    if (actor.awaits === 'password') await store.awaitNext(tx, shopId, actor.sessionId, next)
     await noteSecurityEvent(deps, tx, {
       kind: 'pinHash' in secret ? 'pin-set' : 'password-set',
       staffId: actor.staffId,

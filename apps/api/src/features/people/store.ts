@@ -1,3 +1,4 @@
+import type { Awaited } from '@bayledger/contract/endpoint'
 import type { PersonContent } from '@bayledger/contract/people'
 import type { Prisma, Staff } from '@bayledger/db/generated/client'
 import type { Role } from '@bayledger/ledger/role'
@@ -86,13 +87,14 @@ export const storeSecret = async (
   await tx.signInFailure.deleteMany({ where: { shopId, who: id } })
 }
 
-/** The session has nothing to wait for any more. */
-export const finishSignIn = async (
+/** What the session awaits now. */
+export const awaitNext = async (
   tx: Prisma.TransactionClient,
   shopId: string,
   sessionId: string,
+  awaits: Awaited | null,
 ): Promise<void> => {
-  await tx.session.update({ where: { shopId_id: { shopId, id: sessionId } }, data: { awaits: null } })
+  await tx.session.update({ where: { shopId_id: { shopId, id: sessionId } }, data: { awaits } })
 }
 
 /** Ends the sessions of a person at the desk and on tablets, but the one that is named. */

@@ -7,7 +7,7 @@ import { rememberBrowser } from '../store/known-browser.ts'
 import * as store from '../store.ts'
 import { noteFailure } from './check-secret.ts'
 import { passwordMatches, spendPasswordTime } from './hash-password.ts'
-import { checkSecondStep } from './second-step.ts'
+import { checkSecondStep, secondStepAwaited } from './second-step.ts'
 import { spendTriesOfName } from './tries-of-name.ts'
 
 type Entering = {
@@ -51,11 +51,12 @@ export const enterByPassword = async (
     await checkSecondStep(deps, { staffId: staff.id, code, address })
   } catch (error) {
     // Only a code that was typed is a try. Those at it are forgotten with the sign-in, not with the password.
-    if (error instanceof AppError && error.code === 'SECOND_STEP_NEEDED') await giveBackTry(deps, byName)
+    if (error instanceof AppError && error.code !== 'SECOND_STEP_REFUSED') await giveBackTry(deps, byName)
     throw error
   }
   await clearTries(deps, byName)
   if (byAddress !== null) await giveBackTry(deps, byAddress)
   await rememberBrowser(deps, { staffId: staff.id, tokenHash: browserHash })
-  return { staffId: staff.id, awaits: staff.firstPasswordUntil === null ? null : 'password' }
+  const awaits = staff.firstPasswordUntil === null ? await secondStepAwaited(deps, staff.id) : 'password'
+  return { staffId: staff.id, awaits }
 }

@@ -1,5 +1,7 @@
 import { randomBytes } from 'node:crypto'
+import type { Awaited } from '@bayledger/contract/endpoint'
 import { sealBox } from '@bayledger/ledger/sealed-box'
+import { findAccessRules } from '../../../core/access-rules.ts'
 import type { StaffActor } from '../../../core/actor.ts'
 import { AppError } from '../../../core/app-error.ts'
 import { noteSecurityEvent } from '../../../core/security-events.ts'
@@ -8,6 +10,8 @@ import { tokenDigest } from '../../../core/tokens.ts'
 import { stepOfCode, toBase32 } from '../../../core/totp.ts'
 import type { Deps } from '../../../deps.ts'
 import { recoveryCodes, secretBytes } from '../policy.ts'
+import { listPasskeys } from '../store/keep-passkeys.ts'
+import { finishSignIn } from '../store/open-sessions.ts'
 import * as store from '../store/second-step.ts'
 import { refuseUnlessKnownPerson } from './known-person.ts'
 
@@ -29,7 +33,7 @@ export const beginSecondStep = async (deps: Deps, { staffId, name }: StaffActor)
 }
 
 /** Counts from the first right code on. Gives the recovery codes, of which only digests are kept. @throws SECOND_STEP_REFUSED */
-export const confirmSecondStep = async (deps: Deps, { staffId }: StaffActor, code: string) => {
+export const confirmSecondStep = async (deps: Deps, { staffId, sessionId }: StaffActor, code: string) => {
   const step = await stepOf(deps, staffId, code)
   if (step === null) throw new AppError({ code: 'SECOND_STEP_REFUSED' })
   const codes = Array.from({ length: recoveryCodes.count }, () =>
@@ -37,6 +41,7 @@ export const confirmSecondStep = async (deps: Deps, { staffId }: StaffActor, cod
   )
   const codeHashes = codes.map((one) => tokenDigest(plainCode(one)))
   await store.confirm(deps, staffId, { step, codeHashes })
+  await finishSignIn(deps, sessionId)
   await noteSecurityEvent(deps, deps.prisma, { kind: 'second-step-on', staffId })
   return codes
 }
@@ -54,20 +59,36 @@ export const endSecondStep = async (deps: Deps, actor: StaffActor, staffId: stri
 
 /**
  * Whoever turned it on types a code besides the password: of the app, or a recovery code, each once.
- * @throws SECOND_STEP_NEEDED without a code, SECOND_STEP_REFUSED
+ * @throws SECOND_STEP_NEEDED without a code, SECOND_STEP_REFUSED, SIGN_IN_REFUSED where the shop asks for a second step and theirs
+ * is a passkey
  */
 export const checkSecondStep = async (
   deps: Deps,
   { staffId, code, address }: { staffId: string; code: string | undefined; address: string },
 ): Promise<void> => {
   const found = await store.findSecondStep(deps, staffId)
-  if (found === null || found.confirmedAt === null) return
+  if (found === null || found.confirmedAt === null) return refuseWhereOnlyPasskey(deps, staffId)
   if (code === undefined || code.trim() === '') throw new AppError({ code: 'SECOND_STEP_NEEDED' })
   const step = await stepOf(deps, staffId, code)
   if (step !== null && (await store.takeStep(deps, staffId, step))) return
   if (!(await store.takeRecoveryCode(deps, staffId, tokenDigest(plainCode(code)))))
     throw new AppError({ code: 'SECOND_STEP_REFUSED' })
   await noteSecurityEvent(deps, deps.prisma, { kind: 'recovery-code-used', staffId, address })
+}
+
+/** A password must not open the way to a new second step where there is one. */
+const refuseWhereOnlyPasskey = async (deps: Deps, staffId: string): Promise<void> => {
+  const { secondStep } = await findAccessRules(deps.prisma, deps.shopId)
+  if (secondStep && (await listPasskeys(deps, staffId)).length > 0)
+    throw new AppError({ code: 'SIGN_IN_REFUSED', why: 'passkey-needed' })
+}
+
+/** Whether a person who typed a password has to turn a second step on, since the shop asks everybody for one. */
+export const secondStepAwaited = async (deps: Deps, staffId: string): Promise<Awaited | null> => {
+  const { secondStep } = await findAccessRules(deps.prisma, deps.shopId)
+  if (!secondStep) return null
+  const found = await store.findSecondStep(deps, staffId)
+  return found === null || found.confirmedAt === null ? 'second-step' : null
 }
 
 /** The step of which a code of a person's app is; `null`: of none, or the key to which their secret is sealed is lost. */

@@ -11,7 +11,7 @@ import { type BrowserBefore, openDeskSession, type SignedIn, shopToEnter } from 
 import { giveBackTry } from '../store/count-tries.ts'
 import * as store from '../store/keep-passkeys.ts'
 import { rememberBrowser } from '../store/known-browser.ts'
-import { markProven } from '../store/open-sessions.ts'
+import { finishSignIn, markProven } from '../store/open-sessions.ts'
 import { checkPasskey, makeChallenge, takeChallenge, userIdOf } from './check-passkey.ts'
 import { spendTry } from './check-tries.ts'
 import { refuseUnlessKnownPerson } from './known-person.ts'
@@ -110,6 +110,7 @@ export const addPasskey = async (
   }
   if (!(await store.insertPasskey(deps, kept)))
     throw new AppError({ code: 'PASSKEY_REFUSED', why: 'kept-before' })
+  await finishSignIn(deps, actor.sessionId)
   await noteSecurityEvent(deps, deps.prisma, { kind: 'passkey-added', staffId, address: from.address })
   return { ...kept, shopId: deps.shopId, lastUsedAt: null }
 }

@@ -44,6 +44,11 @@ export const endNamedSessions = async (
   return count
 }
 
+/** The session has nothing to wait for any more. */
+export const finishSignIn = async ({ prisma, shopId }: Deps, id: string): Promise<void> => {
+  await prisma.session.update({ where: { shopId_id: { shopId, id } }, data: { awaits: null } })
+}
+
 export const markProven = async ({ prisma, shopId, clock }: Deps, id: string): Promise<void> => {
   await prisma.session.update({ where: { shopId_id: { shopId, id } }, data: { provenAt: clock.now() } })
 }

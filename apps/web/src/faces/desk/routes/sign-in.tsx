@@ -38,10 +38,10 @@ export function SignInRoute() {
     setProblem(null)
     setSaid(null)
     try {
-      const { awaits } = await by()
+      const { awaits, staff } = await by()
       if (awaits === undefined) return leave()
       const { FinishSignIn } = await import('./finish-sign-in.tsx')
-      setInstead(<FinishSignIn awaits={awaits} given={password} onDone={leave} />)
+      setInstead(<FinishSignIn awaits={awaits} staffId={staff.staffId} given={password} onDone={leave} />)
     } catch (thrown) {
       const isStep =
         isCallProblem(thrown, 'SECOND_STEP_NEEDED') || isCallProblem(thrown, 'SECOND_STEP_REFUSED')

@@ -52,6 +52,8 @@ export const securitySentence = (event: SecurityEventLine): string => {
       return `A passkey of ${whom} had signed less often than before and was refused${where}: it may be a copy.`
     case 'owner-recovered':
       return `${who} gave ${whom} a new password and removed the code at sign-in and the passkeys.`
+    case 'access-rules-changed':
+      return `${who} saved the rules of the sign-in: ${details.secondStep === true ? 'everybody at the desk needs a second step' : 'a second step is up to each person'}.`
     case 'owner-code-made':
       return `${who} made a printed code for a new password.`
     case 'owner-code-used':

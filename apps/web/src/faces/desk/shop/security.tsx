@@ -10,13 +10,15 @@ import { SelectField } from '../../../ui/select-field.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import { AccessRules } from './access-rules.tsx'
 import { faultOfDays } from './day-range.ts'
 import { securitySentence, securityTime } from './security-words.ts'
+import type { ShopPageProps } from './shop-page.ts'
 
 const everybody = 'everybody'
 
 /** For an owner: who came in, who failed to, and whose secrets, roles and tablets changed. */
-export function SecurityPage() {
+export function SecurityPage({ onOpen }: ShopPageProps) {
   const clock = useShopClock()
   const today = dayIn(clock.timeZone)
   const people = useQuery(staffQuery).data
@@ -34,6 +36,7 @@ export function SecurityPage() {
   const now = new Date().toISOString()
   return (
     <div className="stack">
+      <AccessRules onOpen={onOpen} />
       <div className="row">
         <TextField label="First day" type="date" value={range.from} onChange={setFrom} />
         <TextField label="Last day" type="date" value={range.to} onChange={setTo} fault={fault} />
