@@ -32,6 +32,7 @@ beforeAll(async () => {
   shop = await startTestApp(undefined, undefined, undefined, {
     ...patient,
     stamp: (bytes) => (hangs ? hasty : patient).stamp(bytes),
+    stampWhileWaited: (bytes) => (hangs ? hasty : patient).stampWhileWaited(bytes),
   })
   const replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')

@@ -12,11 +12,14 @@ import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'
 import { runOutsideTool } from '../support/run-outside-tool.ts'
 
+type Sealed = { readonly number: string; readonly file: string; readonly bytes: Buffer }
+
 /** The key that seals: lost, foreign, past its days, another server's, and changed on purpose, beside a report that it sealed. */
 let shop: TestApp
 let desk: Caller
 let data: string
-let sealed: { readonly number: string; readonly file: string; readonly bytes: Buffer }
+let orderId: string
+let sealed: Sealed
 let kept: { readonly certificate: string; readonly key: string }
 const certificate = () => join(data, 'signing/certificate.pem')
 const key = () => join(data, 'signing/private-key.pem')
@@ -35,13 +38,10 @@ beforeAll(async () => {
   )
   const replay = await replayOn(shop)
   desk = await replay.as('ottoline', 'desk')
-  const { orderId, lines } = freshCopy(shop.demo, 'T-2601')
-  await replay.sendUntil(lines)
-  const { body } = await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(201)
-  const reply = await desk.get(`/api/orders/${orderId}/reports/${body.number}`).responseType('blob')
-  const file = join(data, 'report.pdf')
-  writeFileSync(file, reply.body)
-  sealed = { number: body.number, file, bytes: reply.body }
+  const order = freshCopy(shop.demo, 'T-2601')
+  orderId = order.orderId
+  await replay.sendUntil(order.lines)
+  sealed = await seal()
   kept = { certificate: readFileSync(certificate(), 'utf8'), key: readFileSync(key(), 'utf8') }
 })
 beforeEach(() => {
@@ -53,12 +53,24 @@ afterAll(async () => {
   rmSync(data, { recursive: true, force: true })
 })
 
-const checked = async () =>
-  (
-    await shop.nobody
-      .call('post', '/api/report-checks', { 'content-type': 'application/pdf' })
-      .send(sealed.bytes)
-  ).body.verdict
+/** Seals one more report of the order. */
+const seal = async (): Promise<Sealed> => {
+  const { body } = await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(201)
+  const reply = await desk.get(`/api/orders/${orderId}/reports/${body.number}`).responseType('blob')
+  const file = join(data, `${body.number}.pdf`)
+  writeFileSync(file, reply.body)
+  return { number: body.number, file, bytes: reply.body }
+}
+
+/** Whether the signature in a file brings this certificate along. */
+const isSignedWith = ({ bytes }: Sealed, certificatePem: string): boolean => {
+  const der = Buffer.from(certificatePem.replace(/-----[^-]+-----|\s/g, ''), 'base64').toString('hex')
+  return bytes.toString('latin1').toLowerCase().includes(der)
+}
+
+const checked = async ({ bytes }: Sealed = sealed) =>
+  (await shop.nobody.call('post', '/api/report-checks', { 'content-type': 'application/pdf' }).send(bytes))
+    .body.verdict
 const keysOf = async () => (await shop.nobody.get('/api/signing-keys').expect(200)).body.shops[0].keys
 
 describe('the key that seals', () => {
@@ -144,6 +156,16 @@ describe('the key that seals', () => {
     expect(readFileSync(join(rotated.keptIn ?? '', 'certificate.pem'), 'utf8')).toBe(kept.certificate)
     expect(await checked()).toBe('genuine')
     expect(runOutsideTool('pdfsig', [sealed.file]).output).toContain('Signature is Valid.')
+    const next = await seal()
+    expect([isSignedWith(sealed, kept.certificate), isSignedWith(next, kept.certificate)]).toEqual([
+      true,
+      false,
+    ])
+    expect(isSignedWith(next, now.certificatePem)).toBe(true)
+    const printed = runOutsideTool('pdftotext', [next.file, '-']).output.replace(/\s/g, '')
+    expect(printed).toContain(rotated.fingerprint)
+    expect(runOutsideTool('pdfsig', [next.file]).output).toContain('Signature is Valid.')
+    expect([await checked(next), await checked()]).toEqual(['genuine', 'genuine'])
     // The one of before is no longer the shop's.
     writeFileSync(certificate(), kept.certificate)
     writeFileSync(key(), kept.key)

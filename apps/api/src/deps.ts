@@ -32,6 +32,8 @@ export type Stamping = {
   readonly host: string | null
   /** A token over bytes, which was judged; `null` where there is none to be had. Never throws, and is back within some seconds. */
   readonly stamp: (bytes: Uint8Array) => Promise<Uint8Array | null>
+  /** The same, where somebody waits for it: `null` at once while the host has been silent for some tries. */
+  readonly stampWhileWaited: (bytes: Uint8Array) => Promise<Uint8Array | null>
   readonly judge: (token: Uint8Array, bytes: Uint8Array) => Promise<StampVerdict>
 }
 

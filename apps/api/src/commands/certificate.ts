@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { chmodSync, existsSync, readFileSync } from 'node:fs'
 import { isIP } from 'node:net'
 import { join } from 'node:path'
 import { ConfigProblem, readPlaces } from '../config.ts'
+import { writeDurably } from '../core/durable-file.ts'
 import { type KeyPair, makeAuthority, makeHostCertificate, mayVouchFor } from '../host-certificate.ts'
 
 /**
@@ -36,12 +37,14 @@ const config = (() => {
 })()
 
 const folder = join(config.dataFolder, 'certificates')
-mkdirSync(folder, { recursive: true, mode: 0o700 })
 const file = (name: string) => join(folder, name)
 
+/** The key first, so that a certificate never lies there without it. Both outlast a power cut. */
 const keep = (name: string, { certificatePem, privateKeyPem }: KeyPair): void => {
-  writeFileSync(file(`${name}-key.pem`), privateKeyPem, { mode: 0o600 })
-  writeFileSync(file(`${name}.pem`), certificatePem, { mode: 0o644 })
+  writeDurably(file(`${name}-key.pem`), privateKeyPem)
+  writeDurably(file(`${name}.pem`), certificatePem)
+  // No secret, and read by whoever brings it onto a tablet.
+  chmodSync(file(`${name}.pem`), 0o644)
 }
 
 const now = new Date()

@@ -1,4 +1,4 @@
-import { createServer } from 'node:net'
+import { type AddressInfo, connect, createServer } from 'node:net'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import {
   type Manner,
@@ -72,6 +72,29 @@ describe('a time-stamp authority', () => {
     const { token, said } = await stamped({ patienceMs: 50 })
     expect(token).toBeNull()
     expect(said.join()).toContain('did not answer in time')
+  })
+
+  it('that was silent three times in a row is not asked at the counter until the keeper has heard it again', async () => {
+    const server = createServer()
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+    const { port } = server.address() as AddressInfo
+    await new Promise((resolve) => server.close(resolve))
+    authority.answer('as-it-should')
+    const front = createServer((socket) => {
+      const behind = connect(Number(new URL(authority.address).port), '127.0.0.1')
+      socket.pipe(behind).pipe(socket)
+      for (const end of [socket, behind]) end.on('error', () => undefined)
+    })
+    const place = { stampUrl: `http://127.0.0.1:${port}/stamp`, stampRoots: authority.root }
+    const stamping = stampingBy(place, here, () => undefined, 60_000)
+    for (let attempt = 0; attempt < 3; attempt += 1) expect(await stamping.stampWhileWaited(bytes)).toBeNull()
+    await new Promise<void>((resolve) => front.listen(port, '127.0.0.1', resolve))
+    const asked = authority.asked.length
+    expect(await stamping.stampWhileWaited(bytes)).toBeNull()
+    expect(authority.asked).toHaveLength(asked)
+    expect(await stamping.stamp(bytes)).not.toBeNull()
+    expect(await stamping.stampWhileWaited(bytes)).not.toBeNull()
+    front.close()
   })
 
   it('that nobody reaches gives none, which is said once and not at each try', async () => {

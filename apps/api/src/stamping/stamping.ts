@@ -11,12 +11,15 @@ type Place = Pick<Config, 'stampUrl' | 'stampRoots'>
 
 /** A customer waits at the counter while a report is sealed. */
 const usualPatienceMs = 5_000
+/** After so many tries in a row that were waited for in vain, nobody at a counter waits for the authority any more. */
+const skippedAfter = 3
 /** More than this between the authority's clock and the server's, and one of them is wrong. */
 const clocksAgreeMs = 5 * 60_000
 
 /**
  * Asks the authority that the settings name. Its certificate must lead to one of `stampRoots`, or where none are set to one of the
- * roots that come with Node. `problem` hears why there is no stamp, once for each reason in a row.
+ * roots that come with Node. `problem` hears why there is no stamp, once for each reason in a row. An authority that was silent three
+ * times in a row is asked by `stamp` alone, which the keeper calls each minute, until it answers again.
  */
 export const stampingBy = (
   { stampUrl, stampRoots }: Place,
@@ -25,26 +28,34 @@ export const stampingBy = (
   patienceMs = usualPatienceMs,
 ): Stamping => {
   const judge = judgeBy(stampRoots)
-  if (stampUrl === null) return { host: null, stamp: async () => null, judge }
+  if (stampUrl === null)
+    return { host: null, stamp: async () => null, stampWhileWaited: async () => null, judge }
   const url = new URL(stampUrl)
   let said: string | null = null
+  let silent = 0
+  const stamp: Stamping['stamp'] = async (bytes) => {
+    const answer = await stampedBy(url, bytes, { patienceMs, roots: stampRoots, judge, clock })
+    const trouble = answer instanceof Uint8Array ? null : stampTroubleWords(url.host, answer)
+    if (trouble !== null && trouble !== said) problem(trouble)
+    said = trouble
+    silent = answer instanceof Uint8Array || !isSilence(answer) ? 0 : silent + 1
+    return answer instanceof Uint8Array ? answer : null
+  }
   return {
     host: url.host,
-    stamp: async (bytes) => {
-      const answer = await stampedBy(url, bytes, { patienceMs, roots: stampRoots, judge, clock })
-      const trouble = answer instanceof Uint8Array ? null : stampTroubleWords(url.host, answer)
-      if (trouble !== null && trouble !== said) problem(trouble)
-      said = trouble
-      return answer instanceof Uint8Array ? answer : null
-    },
+    stamp,
+    stampWhileWaited: async (bytes) => (silent < skippedAfter ? stamp(bytes) : null),
     judge,
   }
 }
+
+const isSilence = ({ is }: StampTrouble): boolean => is === 'late' || is === 'unreachable'
 
 /** No authority, and none that is known. */
 export const noStamping: Stamping = {
   host: null,
   stamp: async () => null,
+  stampWhileWaited: async () => null,
   judge: (token, bytes) => judgeStamp(token, bytes, []),
 }
 

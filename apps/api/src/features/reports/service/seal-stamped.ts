@@ -15,6 +15,6 @@ export const sealStamped = async (
   if (authority === null) return sealInWorker(taskFor(null))
   const sealed = await sealInWorker(taskFor({ is: 'within', authority }))
   const value = signatureValueOf(sealed)
-  const token = value && (await stamping.stamp(value))
+  const token = value && (await stamping.stampWhileWaited(value))
   return (token && withStamp(sealed, token)) ?? sealInWorker(taskFor({ is: 'missing', authority }))
 }
