@@ -1,3 +1,5 @@
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
 import { openPool } from '@bayledger/db/pool'
 import { openShopDatabase } from '@bayledger/db/shop-database'
 import { readConfig } from '../config.ts'
@@ -10,6 +12,8 @@ import { RotationProblem, rotateSigningKey } from '../signing/rotate-signing-key
 export const rotate = async (shopName: string | undefined): Promise<void> => {
   try {
     const config = readConfig()
+    if (config.databaseUrl === null && !existsSync(join(config.dataFolder, 'postgres')))
+      throw new RotationProblem(`There is no shop in ${config.dataFolder}. Set DATA_FOLDER or DATABASE_URL.`)
     const database = await openShopDatabase(config, (line) => console.error(line), 'join')
     const pool = openPool({ url: database.serviceUrl, size: 1, onIdleError: () => undefined })
     try {
