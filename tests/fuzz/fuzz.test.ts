@@ -31,9 +31,9 @@ it('answers whatever it is sent at a declared status and in its own words, and w
     said.join('\n'),
   ).toEqual([])
   // It got through to what it calls: a run of refusals alone would say nothing.
-  expect(statuses.get(200)).toBeGreaterThan(30)
-  expect(statuses.get(422)).toBeGreaterThan(30)
-  expect(reached.size).toBeGreaterThan(25)
+  expect(statuses.get(200)).toBeGreaterThan(20)
+  expect(statuses.get(422)).toBeGreaterThan(20)
+  expect(reached.size).toBeGreaterThan(20)
 
   const pool = openPool({ url: shop.url, size: 1, onIdleError: () => undefined })
   const data = mkdtempSync(join(tmpdir(), 'bayledger-fuzz-'))
