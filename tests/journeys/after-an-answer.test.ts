@@ -244,9 +244,10 @@ describe('a customer who reads Spanish', () => {
     for (const prices of await phone.getByText(spanish.customerEstimate.question.eachPrice).all())
       await prices.tap()
     const text = ((await phone.locator('#root').textContent()) ?? '').replaceAll(/\s+/g, ' ')
-    const words = new Set(Object.values(saidByCode(spanish)))
+    const codes = saidByCode(spanish)
+    const words = new Set(Object.values(codes))
     const stillEnglish = Object.entries(saidByCode(english)).filter(
-      ([code, said]) => Object.hasOwn(saidByCode(spanish), code) && said.includes(' ') && !words.has(said),
+      ([code, said]) => Object.hasOwn(codes, code) && said.includes(' ') && !words.has(said),
     )
     expect(stillEnglish.filter(([, said]) => text.includes(said))).toEqual([])
     expect(await tooWide(phone)).toEqual([])
