@@ -1,6 +1,9 @@
 import type { Page } from 'playwright-core'
-import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { tabletId } from '../../prisma/seeds/demo/places.ts'
 import { nailCustomer as customer, writeNailOrder } from '../support/nail-order.ts'
+import { type OrderWriter, openOrderWriter } from '../support/order-in-flight.ts'
 import { writeOwnOrder } from '../support/own-order.ts'
 import { button, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
@@ -12,9 +15,14 @@ import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
 
 /** A nail was seen in the right rear tire: the customer has agreed to the search, and nothing is done yet. */
-const browser = setStage(30, async ({ serviceUrl }) => {
-  await writeOwnOrder(serviceUrl, writeNailOrder)
+const minutesBehind = 30
+let orderId = ''
+let writer: OrderWriter
+const browser = setStage(minutesBehind, async ({ serviceUrl }) => {
+  orderId = await writeOwnOrder(serviceUrl, writeNailOrder)
+  writer = await openOrderWriter(serviceUrl)
 })
+afterAll(() => writer.close())
 
 let desk: Page
 let bay: Page
@@ -129,8 +137,14 @@ describe('a nail, and a stud that breaks while the wheel comes off', () => {
     await bay.getByText(/wheel is parked/).waitFor({ state: 'detached' })
   })
 
-  it('the tire is closed, the wheel torqued and checked, and the drive proves that the light stays off', async () => {
+  it('the tire is closed on another tablet; the wheel is torqued and checked, and the drive proves that the light stays off', async () => {
     onTestFailed(() => browser().picture('out'))
+    await writer.workOn(orderId, ({ closedBy }) => closedBy === 'studs.torqued', {
+      person: people.ines,
+      deviceId: tabletId(4),
+      minutesBehind,
+    })
+    await shows(bay, /^(Which torque wrench|Round at half)/)
     const done = await workThrough(bay, workFigures)
     expect(done.filter((title) => /^(Second person checks|Proof drive)/.test(title))).toHaveLength(2)
     await desk

@@ -14,6 +14,7 @@ import { startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
 import { noStamping } from '../../apps/api/src/stamping/stamping.ts'
 import type { DemoLine } from '../../prisma/seeds/demo/order-pen.ts'
+import type { DemoPerson } from '../../prisma/seeds/demo/people.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { appendLine } from './append-line.ts'
 import { ownDigestPlaces } from './digest-places.ts'
@@ -36,11 +37,18 @@ export type OrderWriter = {
   /** Writes what is left of an order that was stopped. */
   readonly finish: (orderId: string) => Promise<void>
   /**
-   * Closes the steps that the demo leaves open, one after the other, as whoever wrote the order's last entry would; stops
-   * before the first that `until` names.
+   * Closes the steps that are open, one after the other, before the first that `until` names: as whoever wrote the order's last
+   * entry would, soon after it, or as `technician`, now.
    */
-  readonly workOn: (orderId: string, until: (step: Step) => boolean) => Promise<void>
+  readonly workOn: (orderId: string, until: (step: Step) => boolean, technician?: Technician) => Promise<void>
   readonly close: () => Promise<void>
+}
+
+/** Who works, and on which tablet; its clock is so much behind. */
+type Technician = {
+  readonly person: DemoPerson
+  readonly deviceId: string
+  readonly minutesBehind: number
 }
 
 /** A step is closed so long after the one before. */
@@ -76,6 +84,14 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     await appendLine(parts, demo.shop.id, line)
     written.set(line.draft.orderId, line)
   }
+  /** As whoever wrote the order's last entry here, soon after it. */
+  const writtenAfter = (orderId: string) => {
+    const last = written.get(orderId)
+    if (last === undefined) throw new Error(`order ${orderId} was not written here`)
+    const { writtenBy, deviceId } = last.draft
+    const receivedAt = new Date(Date.parse(last.receivedAt) + stepMilliseconds).toISOString()
+    return { writtenBy, deviceId, writtenAt: receivedAt, receivedAt }
+  }
   return {
     parts,
     write: async ({ number, plate }, stop) => {
@@ -96,17 +112,21 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     finish: async (orderId) => {
       for (const line of left.get(orderId) ?? []) await append(line)
     },
-    workOn: async (orderId, until) => {
+    workOn: async (orderId, until, technician) => {
       for (;;) {
-        const before = written.get(orderId)
-        if (before === undefined) throw new Error(`order ${orderId} was not written here`)
         const { state } = await loadLedger(forShop(parts, demo.shop.id), orderId)
         const closing = closeNext(demo, state, until)
         if (closing === null) return
-        const receivedAt = new Date(Date.parse(before.receivedAt) + stepMilliseconds).toISOString()
-        const envelope = { ...before.draft, id: newId(), restsOn: [], writtenAt: receivedAt }
-        const draft = { ...envelope, ...closing, version: versionOf(closing.kind) } as Draft
-        await append({ draft, sides: [], given: {}, receivedAt })
+        const envelope = technician ? writtenNow(technician) : writtenAfter(orderId)
+        const own = {
+          id: newId(),
+          shopId: demo.shop.id,
+          orderId,
+          restsOn: [],
+          version: versionOf(closing.kind),
+        }
+        const { receivedAt, ...author } = envelope
+        await append({ draft: { ...own, ...author, ...closing } as Draft, sides: [], given: {}, receivedAt })
       }
     },
     close: async () => {
@@ -116,6 +136,13 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     },
   }
 }
+
+const writtenNow = ({ person, deviceId, minutesBehind }: Technician) => ({
+  writtenBy: { kind: 'staff', staffId: person.id },
+  deviceId,
+  writtenAt: new Date(Date.now() - minutesBehind * 60_000).toISOString(),
+  receivedAt: new Date().toISOString(),
+})
 
 const vehicleOf = (demo: ReturnType<typeof demoShop>, plate: string) => {
   const onFile = [...demo.vehicles, ...freeVehicles.map(({ visitor }) => visitor.vehicle)]
