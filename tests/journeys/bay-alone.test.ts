@@ -2,12 +2,13 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it, onTestFailed } from 'vitest'
 import { sensorSets } from '../../prisma/seeds/demo/sensor-sets.ts'
 import { sensorOn } from '../support/order-in-flight.ts'
+import { writeOwnOrder } from '../support/own-order.ts'
 import { writeRotation } from '../support/rotation-in-flight.ts'
 import {
   allSent,
   button,
-  checkArrival,
   enroll,
+  finishArrival,
   greta,
   ines,
   leaves,
@@ -16,11 +17,11 @@ import {
   unlock,
 } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
-import { openDesk, takeForArrival, writeArrival } from './support/begin.ts'
+import { openDesk } from './support/begin.ts'
 import { decideAndSign } from './support/customer.ts'
 import { customerLink, handBack, issueEstimate, openOrder, sealAndDownload } from './support/desk.ts'
 import { openNetwork, type ShopNetwork } from './support/shop-network.ts'
-import { customer, plate, wheels } from './support/silent-right-rear.ts'
+import { customer, plate, wheels, writeSilentOrder } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 import { makeTablet, type Tablet } from './support/tablet.ts'
 import { tap } from './support/touch.ts'
@@ -32,8 +33,18 @@ const pickup = 'MLR 6610'
 const minutesBehind = 30
 let orderId = ''
 const browser = setStage(minutesBehind, async (database) => {
-  await writeRotation(database.serviceUrl, pickup, 'five-rearward-cross')
-  orderId = await writeArrival(database)
+  await writeRotation(
+    database.serviceUrl,
+    pickup,
+    'five-rearward-cross',
+    ({ wheel, closedBy }) => wheel === 'RR' && closedBy === 'wheel.mounted',
+    minutesBehind,
+  )
+  orderId = await writeOwnOrder(
+    database.serviceUrl,
+    writeSilentOrder,
+    ({ draft }) => draft.kind === 'wheel.checked' && draft.payload.wheel === 'LR',
+  )
 })
 
 let network: ShopNetwork
@@ -53,7 +64,8 @@ beforeAll(async () => {
   await signIn(bay, greta)
   await tap(button(bay, /^Signed in/))
   await signIn(bay, ines)
-  await takeForArrival(bay)
+  await tap(bay.getByRole('link', { name: plate }))
+  await shows(bay, 'Read what the vehicle stored')
 })
 afterAll(async () => {
   await tablet.throwAway()
@@ -80,7 +92,7 @@ it('an arrival check with its findings is written without a network, and is in t
   const before = await written(orderId)
 
   network.set('gone')
-  await checkArrival(bay, wheels, '27')
+  await finishArrival(bay, wheels)
   await shows(bay, /readings say/)
   // The findings are computed on the tablet.
   await tap(button(bay, 'I agree: confirm the findings'))
@@ -204,7 +216,7 @@ it('a rotation of five wheels is torqued, learned and compared where each wheel 
   const done = [...before, ...after]
   await allSent(bay)
   const count = (step: RegExp) => done.filter((title) => step.test(title)).length
-  expect(count(/^Take the wheel off/)).toBe(4)
+  expect(count(/^Wheel on/)).toBe(2)
   expect(count(/^(Round at|Once more)/)).toBe(12)
   expect(count(/^Second person checks/)).toBe(4)
   expect(await payloads('relearn.done', orderShown())).toMatchObject([

@@ -3,21 +3,27 @@ import { tireDangers } from '@bayledger/ledger/questions/tire-dangers'
 import { versionOf } from '@bayledger/ledger/registry'
 import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
 import type { RotationPattern } from '@bayledger/reckoning/rotation/rotation-pattern'
+import type { Step } from '@bayledger/reckoning/step'
 import { v7 as newId } from 'uuid'
 import { forShop } from '../../apps/api/src/deps.ts'
 import { appendDraft } from '../../apps/api/src/features/entries/service/append-draft.ts'
 import { loadLedger } from '../../apps/api/src/features/entries/service/load-ledger.ts'
+import { people } from '../../prisma/seeds/demo/people.ts'
+import { tabletId } from '../../prisma/seeds/demo/places.ts'
 import { demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { openOrderWriter } from './order-in-flight.ts'
 
 /**
  * Writes an order of a pickup with five wheels alike, whose customer has agreed to work; the wheels then change places. No
- * estimate offers a rotation, so its plan is issued here, under what was agreed to.
+ * estimate offers a rotation, so its plan is issued here, under what was agreed to, and worked on by Ines, on a tablet whose clock is so much
+ * behind, before the first step that `until` names.
  */
 export const writeRotation = async (
   serviceUrl: string,
   plate: string,
   pattern: RotationPattern,
+  until: (step: Step) => boolean,
+  minutesBehind: number,
 ): Promise<void> => {
   const writer = await openOrderWriter(serviceUrl)
   try {
@@ -53,6 +59,7 @@ export const writeRotation = async (
       { sides: [] },
     )
     if (!issued.admitted) throw new Error(`the plan is refused: ${JSON.stringify(issued)}`)
+    await writer.workOn(orderId, until, { person: people.ines, deviceId: tabletId(4), minutesBehind })
   } finally {
     await writer.close()
   }

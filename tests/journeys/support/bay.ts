@@ -73,6 +73,24 @@ export const checkArrival = async (page: Page, wheels: Wheels, temperature: stri
   await gauge(page, 'spare', wheels.SP.gauge)
   for (const [wheel, name] of Object.entries(names))
     await ask(page, name, wheels[wheel as keyof typeof names])
+  await lookAtTires(page)
+}
+
+/**
+ * The rest of an arrival check of which the temperatures, the light and all but the last wheel and the spare were noted, with the
+ * vehicle's own list first.
+ */
+export const finishArrival = async (page: Page, wheels: Wheels): Promise<void> => {
+  await readModule(page, wheels)
+  await shows(page, /Which gauge/)
+  await tap(button(page, /GA-1/))
+  await gauge(page, names.LR, wheels.LR.gauge)
+  await gauge(page, 'spare', wheels.SP.gauge)
+  await ask(page, names.LR, wheels.LR)
+  await lookAtTires(page)
+}
+
+const lookAtTires = async (page: Page): Promise<void> => {
   for (const name of [...Object.values(names), 'spare']) await look(page, name)
 }
 
