@@ -14,6 +14,7 @@ import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import { type Config, ConfigProblem, isLoopback, isReachedOverTls } from './config.ts'
+import { databaseInPlain } from './database-in-plain.ts'
 import { isLoadedToTheEnd, noteLoaded, yearLoadedKind } from './demo-loaded.ts'
 import { forShop, type Parts } from './deps.ts'
 import { getReadyToSeal } from './features/reports/service/seal-in-worker.ts'
@@ -71,6 +72,11 @@ const assemble = async (
   undo: (() => Promise<unknown>)[],
 ) => {
   const logger = openLog(config.logLevel)
+  for (const warning of [
+    databaseInPlain('DATABASE_URL', config.databaseUrl),
+    databaseInPlain('DATABASE_OWNER_URL', config.databaseOwnerUrl),
+  ])
+    if (warning !== null) logger.warn(warning)
   const database = await opening
   undo.push(() => database.stop())
   const certificateTrouble = config.tls && lookAtCertificate(config.tls, new Date())
