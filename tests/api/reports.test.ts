@@ -48,6 +48,15 @@ describe('sealing the report', () => {
     })
   })
 
+  it('is sealed again only for what the one before does not say', async () => {
+    const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const { number } = { number: order.entries.at(-1).given.reportNumber }
+    const { body } = await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(409)
+    expect(body).toMatchObject({ code: 'REPORT_NOT_DUE', detail: expect.stringContaining(number) })
+    const after = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(after.body.entries.length).toBe(order.entries.length)
+  })
+
   it('gives the customer the same bytes by the link', async () => {
     const { body: link } = await desk.post(`/api/orders/${orderId}/links`).expect(201)
     const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
@@ -117,11 +126,9 @@ describe('checking a report', () => {
 
 describe('a report in the customer’s language', () => {
   it('is sealed in that of the card, and what was sealed before stays as it was', async () => {
-    const { body: earlier } = await desk
-      .post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() })
-      .expect(201)
-    const before = await pdfOf(earlier.number)
     const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    const earlier = { number: order.entries.at(-1).given.reportNumber }
+    const before = await pdfOf(earlier.number)
     const { customerId, version, ...content } = order.customer
     await desk
       .put(`/api/customers/${customerId}`, { ...content, language: 'es' }, { 'if-match': `"${version}"` })
@@ -129,6 +136,7 @@ describe('a report in the customer’s language', () => {
     const { body: later } = await desk
       .post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() })
       .expect(201)
+    await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(409)
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
     const languages = body.entries
       .filter(({ kind }: { kind: string }) => kind === 'report.sealed')

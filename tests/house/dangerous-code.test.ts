@@ -98,6 +98,7 @@ const only: readonly (readonly [string, RegExp, readonly string[]])[] = [
     /node:child_process/,
     [
       'apps/api/src/backup-keeper.ts',
+      'apps/api/src/commands/advisories/ask-registry.ts',
       'apps/api/src/commands/dev.ts',
       'apps/api/src/commands/prepare.ts',
       'apps/api/src/commands/start.ts',

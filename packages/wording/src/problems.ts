@@ -151,6 +151,7 @@ export type ProblemValues = {
   REPORT_NOT_DUE:
     | { readonly why: 'gate'; readonly gate: GateReason }
     | { readonly why: 'order-is-written-to' }
+    | { readonly why: 'says-the-same'; readonly number: string }
   /** Pieces of a part. */
   STOCK_NOT_MOVED:
     | { readonly why: 'moved-since'; readonly listed: number; readonly now: number }

@@ -18,6 +18,14 @@ type Signature = {
 /** What a file's time-stamp is over: the value of its signature. `null` where the file holds no signature over all of it. */
 export const signatureValueOf = (pdf: Uint8Array): Uint8Array | null => signatureIn(pdf)?.value ?? null
 
+/** Whether two signed files are the same byte for byte, but for the signature of each. */
+export const isSameButForSignature = (one: Uint8Array, other: Uint8Array): boolean => {
+  const [first, second] = [signatureIn(one), signatureIn(other)]
+  if (first === null || second === null || first.from !== second.from || first.to !== second.to) return false
+  const without = (pdf: Uint8Array) => Buffer.concat([pdf.subarray(0, first.from), pdf.subarray(first.to)])
+  return without(one).equals(without(other))
+}
+
 /** The time-stamp in a file's signature, if it holds one. */
 export const stampIn = (pdf: Uint8Array): Uint8Array | null => {
   const [found] =

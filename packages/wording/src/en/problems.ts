@@ -387,6 +387,8 @@ export const problems: ProblemsWording = {
     detail: (values) =>
       values.why === 'gate'
         ? gateWords(gates, values.gate)
-        : 'This order is being written to. Wait until the bay is finished, then seal again.',
+        : values.why === 'says-the-same'
+          ? `Report ${values.number} says all of it already. Nothing was sealed.`
+          : 'This order is being written to. Wait until the bay is finished, then seal again.',
   },
 }

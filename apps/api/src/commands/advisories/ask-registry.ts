@@ -45,7 +45,7 @@ export const askRegistry = async (folder: string, registry: string | null): Prom
       '--fetch-retries=0',
       ...(registry === null ? [] : [`--registry=${registry}`]),
     ],
-    { cwd: folder, stdio: ['ignore', 'pipe', 'ignore'], shell: process.platform === 'win32' },
+    { cwd: folder, stdio: ['ignore', 'pipe', 'ignore'] },
   )
   const failed = new Promise<string>((resolve) => npm.once('error', ({ message }) => resolve(message)))
   const printed = await Promise.race([text(npm.stdout), failed])

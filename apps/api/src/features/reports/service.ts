@@ -1,15 +1,15 @@
 import { createHash } from 'node:crypto'
 import type { ReportCheck, ShopSigningKeys } from '@bayledger/contract/reports'
-import type { DraftOfKind } from '@bayledger/ledger/entry'
+import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
-import { composeReportContent } from '@bayledger/report/compose-content'
+import { composeReportContent, type ReportContext } from '@bayledger/report/compose-content'
 import { fingerprintOf } from '@bayledger/report/signing-fault'
 import { english } from '@bayledger/wording/en/english'
 import type { StaffActor } from '../../core/actor.ts'
 import { AppError } from '../../core/app-error.ts'
 import { findBlobBytes, storeBlob } from '../../core/blobs.ts'
-import type { Deps, Parts } from '../../deps.ts'
+import type { Deps, Parts, SigningIdentity } from '../../deps.ts'
 import { stampOf } from '../../stamping/stamp-of.ts'
 import { appendDraft } from '../entries/service/append-draft.ts'
 import { verifyLedger } from '../entries/service/load-ledger.ts'
@@ -17,6 +17,7 @@ import { refuseDoubted } from '../entries/service/read-only-orders.ts'
 import { getLedger } from '../orders/service.ts'
 import { claimedNumber, reportNumber, templateVersion } from './policy.ts'
 import { loadContext } from './service/load-context.ts'
+import { saysTheSame } from './service/says-the-same.ts'
 import { sealStamped } from './service/seal-stamped.ts'
 import * as store from './store.ts'
 
@@ -62,6 +63,8 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     supersedes,
     sealKey: fingerprintOf(signing.certificatePem),
   })
+  const before = reports.at(-1)
+  if (before !== undefined) await refuseSame(deps, ledger.entries, reports, before, { signing, context })
   const bytes = await sealStamped(deps, (stamp) => ({
     content: composeReportContent(state, { ...context, stamp }),
     signing,
@@ -99,6 +102,20 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     )
   if (appended.code === 'REPORT_HEAD_MOVED') return 'head-moved'
   throw new AppError({ code: 'ENTRY_REFUSED', why: 'ledger', refusal: appended }, { reason: appended.code })
+}
+
+/** An addendum has something to say that the report before it does not. @throws REPORT_NOT_DUE */
+const refuseSame = async (
+  deps: Deps,
+  entries: readonly Entry[],
+  reports: readonly store.StoredReport[],
+  report: store.StoredReport,
+  { signing, context }: { signing: SigningIdentity; context: Omit<ReportContext, 'stamp'> },
+): Promise<void> => {
+  const bytes = await findBlobBytes(deps.pool, deps.shopId, report.sha256)
+  const earlier = bytes && { report, bytes, supersedes: reports.at(-2)?.number ?? null }
+  if (earlier && (await saysTheSame({ signing, stamping: deps.stamping }, entries, earlier, context)))
+    throw new AppError({ code: 'REPORT_NOT_DUE', why: 'says-the-same', number: report.number })
 }
 
 const describe = async (deps: Deps, report: store.StoredReport, seq: number) => {

@@ -54,6 +54,7 @@ export function ReportPart({ order }: OrderPart) {
           </p>
         ))}
         {state.reports.length > 0 && state.handedBack === null ? <HandBack order={order} /> : null}
+        {state.reports.length > 0 ? <SealReport key={state.reports.length} order={order} /> : null}
         {state.handedBack === null ? null : (
           <p>
             Handed back at {clockTime(state.handedBack.written.writtenAt, clock)}
@@ -68,9 +69,11 @@ export function ReportPart({ order }: OrderPart) {
   )
 }
 
+/** The first report, or an addendum for what came since. */
 function SealReport({ order }: OrderPart) {
   const client = useQueryClient()
   const [entryId] = useState(newId)
+  const isFirst = order.state.reports.length === 0
   const [first] = sealGate(order.state)
   const seal = useMutation({
     mutationFn: () => call(sealOrderReport, { params: { orderId: order.orderId }, body: { entryId } }),
@@ -84,13 +87,19 @@ function SealReport({ order }: OrderPart) {
     <>
       {seal.isError ? <ProblemNotice problem={problemText(seal.error)} /> : null}
       <MissingPhotos order={order} />
+      {isFirst ? null : (
+        <p className="quiet">
+          A payment, a late photo, a corrected name or another language goes into an addendum. It takes the
+          place of the report before it.
+        </p>
+      )}
       <Button
-        look="main"
+        look={isFirst ? 'main' : 'plain'}
         busy={seal.isPending}
         whyNot={first && gateWords(gates, first)}
         onClick={() => seal.mutate()}
       >
-        {seal.isPending ? 'Composing and sealing' : 'Seal the report'}
+        {seal.isPending ? 'Composing and sealing' : isFirst ? 'Seal the report' : 'Seal an addendum'}
       </Button>
     </>
   )
