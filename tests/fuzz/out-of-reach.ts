@@ -20,6 +20,7 @@ export const outOfReach: Readonly<Record<string, string>> = {
   handInSealedParcel: sealedByTablet,
   handInSealedPhoto: sealedByTablet,
   putPhotoPiece: 'takes the very bytes of a photo that an entry names',
+  createSheet: 'takes a whole sheet whose sources fit its figures, of a vehicle that has none',
   createSheetVersion: 'takes a whole sheet whose sources fit its figures',
   verifyFigure: 'needs the PIN of somebody else for this very figure',
   mergeVehicles: 'needs two vehicles, each in the version in which it was read',
