@@ -5,8 +5,8 @@ import { call } from '../../../lib/api-client.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { TextField } from '../../../ui/text-field.tsx'
 import { whyUnsuitablePassword } from '../why-unsuitable.ts'
+import { NewPasswordFields } from './new-password-fields.tsx'
 
 /** Whoever signed in with a password that was given to them chooses their own. `given`: that password. */
 export function ChoosePassword({ given, onDone }: { given: string; onDone: () => unknown }) {
@@ -31,20 +31,12 @@ export function ChoosePassword({ given, onDone }: { given: string; onDone: () =>
         This password was given to you. Choose your own, which nobody else knows: at least 12 characters. A
         few words with spaces are easy to type.
       </p>
-      <TextField
-        label="New password"
-        type="password"
-        autoComplete="new-password"
+      <NewPasswordFields
         autoFocus
-        value={password}
-        onChange={setTyped}
-      />
-      <TextField
-        label="New password again"
-        type="password"
-        autoComplete="new-password"
-        value={again}
-        onChange={setAgain}
+        password={password}
+        again={again}
+        onPassword={setTyped}
+        onAgain={setAgain}
       />
       {choosing.isError ? <ProblemNotice problem={problemText(choosing.error)} /> : null}
       <Button

@@ -7,6 +7,7 @@ import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { whyUnsuitablePassword } from '../why-unsuitable.ts'
+import { NewPasswordFields } from './new-password-fields.tsx'
 
 type EnterByOwnerCodeProps = {
   shopId: string | null
@@ -53,20 +54,7 @@ export function EnterByOwnerCode({ shopId, typed, onSet, onBack }: EnterByOwnerC
         onChange={setName}
       />
       <TextField label="Printed code" autoFocus={typed !== ''} exact value={code} onChange={setCode} />
-      <TextField
-        label="New password"
-        type="password"
-        autoComplete="new-password"
-        value={password}
-        onChange={setPassword}
-      />
-      <TextField
-        label="New password again"
-        type="password"
-        autoComplete="new-password"
-        value={again}
-        onChange={setAgain}
-      />
+      <NewPasswordFields password={password} again={again} onPassword={setPassword} onAgain={setAgain} />
       {setting.isError ? <ProblemNotice problem={problemText(setting.error)} /> : null}
       <Button type="submit" look="wide" busy={setting.isPending} whyNot={missing}>
         Set the password
