@@ -8,6 +8,7 @@ import { tabTo, violationsOn } from './support/accessible.ts'
 import { allSent, button, checkArrival, leaves, shows } from './support/bay.ts'
 import { openBay, openDesk, takeForArrival, writeArrival } from './support/begin.ts'
 import { customerLink, issueEstimate, openOrder } from './support/desk.ts'
+import { keptParcels } from './support/kept-on-tablet.ts'
 import { customer, wheels } from './support/silent-right-rear.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
@@ -173,6 +174,7 @@ describe('a photo from the bay', () => {
     await photograph(file)
     await bay.getByText('Photos not yet sent: 1').waitFor()
     await bay.getByLabel('Photo · 1').waitFor()
+    await expect.poll(() => keptParcels(bay)).toBe(1)
     // Off and on again: the tablet still holds it.
     await bay.reload()
     await bay.getByText('Photos not yet sent: 1').waitFor()

@@ -33,3 +33,21 @@ export const keptReads = (bay: Page): Promise<string[][]> =>
 /** The orders of which the tablet keeps what the server said, by their ids. */
 export const keptOrders = async (bay: Page): Promise<string[]> =>
   (await keptReads(bay)).flatMap(([first, id]) => (first === 'orders' && id !== undefined ? [id] : []))
+
+/** How many parcels of entries lie on the tablet's disk: what is shown as written is there a moment later. */
+export const keptParcels = (bay: Page): Promise<number> =>
+  bay.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open('bayledger.bay')
+        opening.onerror = () => reject(opening.error)
+        opening.onsuccess = () => {
+          const counting = opening.result.transaction('parcels').objectStore('parcels').count()
+          counting.onerror = () => reject(counting.error)
+          counting.onsuccess = () => {
+            opening.result.close()
+            resolve(counting.result)
+          }
+        }
+      }),
+  )
