@@ -168,6 +168,7 @@ describe('a photo from the bay', () => {
 
   it('is kept without a network, and sent without place or camera once there is one', async () => {
     onTestFailed(() => browser().picture('out'))
+    await allSent(bay)
     await bay.route(sending, (route) => route.abort())
     const file = await drawnJpeg({ width: 3_000, height: 2_000, withPlace: true })
     expect(await pictureFacts(file)).toMatchObject({ width: 3_000, hasCameraData: true })
