@@ -50,7 +50,7 @@ describe('sealing the report', () => {
 
   it('is sealed again only for what the one before does not say', async () => {
     const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
-    const { number } = { number: order.entries.at(-1).given.reportNumber }
+    const number = order.entries.at(-1).given.reportNumber
     const { body } = await desk.post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() }).expect(409)
     expect(body).toMatchObject({ code: 'REPORT_NOT_DUE', detail: expect.stringContaining(number) })
     const after = await desk.get(`/api/orders/${orderId}`).expect(200)
@@ -95,7 +95,7 @@ describe('sealing the report', () => {
 describe('checking a report', () => {
   it('knows a genuine one, one that was changed, and one that it never sealed', async () => {
     const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
-    const { number } = { number: order.entries.at(-1).given.reportNumber }
+    const number = order.entries.at(-1).given.reportNumber
     const bytes = await pdfOf(number)
     expect((await check(bytes).expect(200)).body).toMatchObject({ verdict: 'genuine', number })
     expect(
@@ -127,8 +127,8 @@ describe('checking a report', () => {
 describe('a report in the customer’s language', () => {
   it('is sealed in that of the card, and what was sealed before stays as it was', async () => {
     const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
-    const earlier = { number: order.entries.at(-1).given.reportNumber }
-    const before = await pdfOf(earlier.number)
+    const earlier = order.entries.at(-1).given.reportNumber
+    const before = await pdfOf(earlier)
     const { customerId, version, ...content } = order.customer
     await desk
       .put(`/api/customers/${customerId}`, { ...content, language: 'es' }, { 'if-match': `"${version}"` })
@@ -142,7 +142,7 @@ describe('a report in the customer’s language', () => {
       .filter(({ kind }: { kind: string }) => kind === 'report.sealed')
       .map(({ payload }: { payload: { language: string } }) => payload.language)
     expect(languages.slice(-2)).toEqual(['en', 'es'])
-    expect(await pdfOf(earlier.number)).toEqual(before)
+    expect(await pdfOf(earlier)).toEqual(before)
     for (const bytes of [before, await pdfOf(later.number)])
       expect((await check(bytes).expect(200)).body.verdict).toBe('genuine')
   })

@@ -3,7 +3,7 @@ import type { ReportCheck, ShopSigningKeys } from '@bayledger/contract/reports'
 import type { DraftOfKind, Entry } from '@bayledger/ledger/entry'
 import { sealGate } from '@bayledger/ledger/questions/gates'
 import { versionOf } from '@bayledger/ledger/registry'
-import { composeReportContent, type ReportContext } from '@bayledger/report/compose-content'
+import type { ReportContext } from '@bayledger/report/compose-content'
 import { fingerprintOf } from '@bayledger/report/signing-fault'
 import { english } from '@bayledger/wording/en/english'
 import type { StaffActor } from '../../core/actor.ts'
@@ -19,6 +19,7 @@ import { claimedNumber, reportNumber, templateVersion } from './policy.ts'
 import { loadContext } from './service/load-context.ts'
 import { saysTheSame } from './service/says-the-same.ts'
 import { sealStamped } from './service/seal-stamped.ts'
+import { sealTaskOf } from './service/seal-task.ts'
 import * as store from './store.ts'
 
 /** An order that is written to this often while it is being sealed is not finished. */
@@ -64,14 +65,8 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
     sealKey: fingerprintOf(signing.certificatePem),
   })
   const before = reports.at(-1)
-  if (before !== undefined) await refuseSame(deps, ledger.entries, reports, before, { signing, context })
-  const bytes = await sealStamped(deps, (stamp) => ({
-    content: composeReportContent(state, { ...context, stamp }),
-    signing,
-    reason: context.language.reports.sealReason,
-    signedAt: at,
-    roomForStamp: stamp?.is === 'within',
-  }))
+  if (before !== undefined) await refuseSame(deps, ledger.entries, before, { signing, context })
+  const bytes = await sealStamped(deps, (stamp) => sealTaskOf(state, signing, { ...context, stamp }))
   const sha256 = digestOf(bytes)
   await storeBlob(deps.pool, deps.shopId, { sha256, mediaType: 'application/pdf', bytes, at: now })
   const draft: DraftOfKind<'report.sealed'> = {
@@ -108,13 +103,11 @@ const sealHead = async (deps: Deps, { orderId, entryId, staffId }: SealRequest) 
 const refuseSame = async (
   deps: Deps,
   entries: readonly Entry[],
-  reports: readonly store.StoredReport[],
   report: store.StoredReport,
   { signing, context }: { signing: SigningIdentity; context: Omit<ReportContext, 'stamp'> },
 ): Promise<void> => {
   const bytes = await findBlobBytes(deps.pool, deps.shopId, report.sha256)
-  const earlier = bytes && { report, bytes, supersedes: reports.at(-2)?.number ?? null }
-  if (earlier && (await saysTheSame({ signing, stamping: deps.stamping }, entries, earlier, context)))
+  if (bytes && (await saysTheSame({ signing, stamping: deps.stamping }, entries, { report, bytes }, context)))
     throw new AppError({ code: 'REPORT_NOT_DUE', why: 'says-the-same', number: report.number })
 }
 

@@ -1,16 +1,15 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import { fold } from '@bayledger/ledger/fold'
-import { composeReportContent, type ReportContext, type ReportStamp } from '@bayledger/report/compose-content'
+import type { ReportContext, ReportStamp } from '@bayledger/report/compose-content'
 import { isSameButForSignature } from '@bayledger/report/stamp/stamp-in-file'
 import type { SigningIdentity, Stamping } from '../../../deps.ts'
 import type { StoredReport } from '../store.ts'
 import { sealInWorker } from './seal-in-worker.ts'
+import { sealTaskOf } from './seal-task.ts'
 
 export type Earlier = {
   readonly report: StoredReport
   readonly bytes: Uint8Array
-  /** Of the report before it. */
-  readonly supersedes: string | null
 }
 
 /**
@@ -21,15 +20,17 @@ export type Earlier = {
 export const saysTheSame = async (
   { signing, stamping }: { readonly signing: SigningIdentity; readonly stamping: Pick<Stamping, 'host'> },
   entries: readonly Entry[],
-  { report, bytes, supersedes }: Earlier,
+  { report, bytes }: Earlier,
   context: Omit<ReportContext, 'stamp'>,
 ): Promise<boolean> => {
   const sealed = entries.findLast(({ kind }) => kind === 'report.sealed')
   if (sealed?.kind !== 'report.sealed' || sealed.id !== report.entryId) return false
-  const { seq } = sealed.payload.composedFrom
+  const {
+    composedFrom: { seq },
+    supersedes,
+  } = sealed.payload
   if (entries.some((entry) => entry.seq > seq && entry.kind !== 'report.sealed')) return false
   const state = fold(entries.filter((entry) => entry.seq <= seq))
-  const composedAt = sealed.writtenAt
   const { host } = stamping
   const stamps: readonly (ReportStamp | null)[] =
     host === null
@@ -39,19 +40,8 @@ export const saysTheSame = async (
           { is: 'missing', authority: host },
         ]
   for (const stamp of stamps) {
-    const again = await sealInWorker({
-      content: composeReportContent(state, {
-        ...context,
-        stamp,
-        reportNumber: report.number,
-        composedAt,
-        supersedes,
-      }),
-      signing,
-      reason: context.language.reports.sealReason,
-      signedAt: composedAt,
-      roomForStamp: stamp?.is === 'within',
-    })
+    const then = { ...context, stamp, reportNumber: report.number, composedAt: sealed.writtenAt, supersedes }
+    const again = await sealInWorker(sealTaskOf(state, signing, then))
     if (isSameButForSignature(again, bytes)) return true
   }
   return false

@@ -54,7 +54,6 @@ export function ReportPart({ order }: OrderPart) {
           </p>
         ))}
         {state.reports.length > 0 && state.handedBack === null ? <HandBack order={order} /> : null}
-        {state.reports.length > 0 ? <SealReport key={state.reports.length} order={order} /> : null}
         {state.handedBack === null ? null : (
           <p>
             Handed back at {clockTime(state.handedBack.written.writtenAt, clock)}
@@ -64,6 +63,7 @@ export function ReportPart({ order }: OrderPart) {
             .
           </p>
         )}
+        {state.reports.length > 0 ? <SealReport key={state.reports.length} order={order} /> : null}
       </div>
     </Section>
   )
