@@ -13,23 +13,22 @@ import type { saleColumns } from './export-columns.ts'
 type Sale = Omit<RowOf<typeof saleColumns>, 'order' | 'place' | 'at'>
 
 const sum = (sold: string, line: string, kind: string, amount: number | null): Sale => ({
-  ...{
-    sold,
-    line,
-    kind,
-    amount,
-    wheels: '',
-    tax_class: '',
-    quantity: null,
-    unit_price: null,
-    would_cost: null,
-    warranty: '',
-  },
+  sold,
+  line,
+  kind,
+  amount,
+  wheels: '',
+  tax_class: '',
+  quantity: null,
+  unit_price: null,
+  would_cost: null,
+  warranty: '',
 })
 
 /**
  * What an order sold: each line that the customer said Yes to, the tax of each bundle, and the inspection where no bundle holds
- * it. The amounts add up to what was due. A line of a comeback says what the warranty covers, and one that it changed what it would have cost. What was withheld or erased has no amount.
+ * it. The amounts add up to what was due; what was withheld or erased has none. A line of a comeback says whether the warranty covers
+ * it, and what it would cost where the warranty changes its price.
  */
 export const salesOf = (state: OrderState, money: MoneySides): Sale[] => {
   const bundles = authorizedBundles(state).filter((bundle) => !isConditional(bundle))
