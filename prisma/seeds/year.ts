@@ -31,6 +31,9 @@ const numbers: readonly string[] = Array.from(
   (_, index) => `T-${2_398 + index}`,
 ).filter((number) => !(earlierNumbers as readonly string[]).includes(number))
 
+/** The orders of the year, in the order in which they were opened. */
+export const yearOrderIds: readonly string[] = numbers.map((number) => demoId(`order/${number}`))
+
 /** The wrenches of the year, each until its calibration ran out; they are in the register and no longer in use. */
 export const yearWrenches = (calendar: DemoCalendar): readonly DemoInstrument[] =>
   (

@@ -3,10 +3,11 @@ import { openPool } from '@bayledger/db/pool'
 import { createSigningIdentity } from '@bayledger/report/signing-key'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { noCarriers } from '../../apps/api/src/carriers/carrier.ts'
-import type { Parts } from '../../apps/api/src/deps.ts'
+import { forShop, type Parts } from '../../apps/api/src/deps.ts'
+import { getFloorPage } from '../../apps/api/src/features/floor/service.ts'
 import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
-import { loadDemo } from '../../apps/api/src/seed-shop.ts'
+import { appendLines, loadDemo, momentsOf } from '../../apps/api/src/seed-shop.ts'
 import { loadYear } from '../../apps/api/src/seed-year.ts'
 import { noStamping } from '../../apps/api/src/stamping/stamping.ts'
 import { demoCalendar } from '../../prisma/seeds/demo/calendar.ts'
@@ -53,6 +54,7 @@ beforeAll(async () => {
     carriers: noCarriers,
     stamping: noStamping,
     backups: () => noBackups,
+    loading: new Set(),
     digestPlaces: ownDigestPlaces(),
   }
   load = () => loadDemo(parts, shopId)
@@ -134,9 +136,10 @@ describe('the year before it, loaded behind the service', () => {
       if (orders.push(order) === most) break
     return orders
   }
+  const notWhole = new Set<string>()
   const loading = (most?: number) =>
     loadYear({
-      ...{ parts, shopId, say: () => undefined },
+      ...{ parts, shopId, loading: notWhole, say: () => undefined },
       hastily: async (ours, work) => void (await work(ours)),
       ...(most === undefined ? {} : { most }),
     })
@@ -161,6 +164,24 @@ describe('the year before it, loaded behind the service', () => {
       expect(head).toMatchObject({ number, isOpen: false, sealed: true })
       expect(head.openedAt.toISOString()).toBe(end && entries[0]?.receivedAt)
     }
+  })
+
+  it('keeps an order off the floor until it is loaded to its end', async () => {
+    const [order] = firstOrders(11).slice(10)
+    if (!order) throw new Error('the year has fewer orders')
+    await prisma.customer.create({ data: { shopId, ...order.customer } })
+    await prisma.vehicle.create({ data: { shopId, ...order.vehicle } })
+    await appendLines(momentsOf(parts, shopId), order.lines.slice(0, 3))
+    const isOnFloor = async (loading: ReadonlySet<string>) => {
+      const { rows } = await getFloorPage(forShop({ ...parts, loading }, shopId), {})
+      return rows.some(({ orderId }) => orderId === order.orderId)
+    }
+    expect(await isOnFloor(new Set())).toBe(true)
+    const done = loadFirst(11)
+    expect(await isOnFloor(notWhole)).toBe(false)
+    await done
+    expect(notWhole.has(order.orderId)).toBe(false)
+    expect(await isOnFloor(notWhole)).toBe(false)
   })
 
   it('ends after the order in hand when the service stops', async () => {

@@ -128,6 +128,7 @@ export const startTestApp = async (
     live,
     carriers,
     backups: () => noBackups,
+    loading: new Set(),
     digestPlaces: ownDigestPlaces(),
   }
   const app = await buildApp({

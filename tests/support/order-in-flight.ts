@@ -76,6 +76,7 @@ export const openOrderWriter = async (serviceUrl: string): Promise<OrderWriter> 
     carriers: noCarriers,
     stamping: noStamping,
     backups: () => noBackups,
+    loading: new Set(),
     digestPlaces: ownDigestPlaces(),
   }
   const left = new Map<string, readonly DemoLine[]>()

@@ -116,6 +116,7 @@ const assemble = async (
     timeZone: async () => (await listShopZones(pool))[0]?.timeZone ?? 'UTC',
     problem: (words, error) => logger.error({ err: error }, words),
   })
+  const loading = new Set<string>()
   const tls = config.tls !== null
   const scheme = tls ? 'https' : 'http'
   const parts: Parts = {
@@ -129,6 +130,7 @@ const assemble = async (
     stamping: stampingBy(config, clock, (words) => logger.warn(words)),
     live,
     backups: backups.state,
+    loading,
     digestPlaces: config,
     carriers: {
       email: config.mail && smtpCarrier(config.mail),
@@ -186,6 +188,7 @@ const assemble = async (
     const year = loadYear({
       parts: { ...parts, stamping: noStamping },
       shopId: demoShopId,
+      loading,
       hastily: hastily(url),
       say,
     })

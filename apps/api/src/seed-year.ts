@@ -2,7 +2,13 @@ import { setTimeout as wait } from 'node:timers/promises'
 import { demoCalendar } from '../../../prisma/seeds/demo/calendar.ts'
 import { tamberStreet } from '../../../prisma/seeds/demo/places.ts'
 import { demoId } from '../../../prisma/seeds/demo/seeded.ts'
-import { type YearOrder, yearOfOrders, yearOrders, yearWrenches } from '../../../prisma/seeds/year.ts'
+import {
+  type YearOrder,
+  yearOfOrders,
+  yearOrderIds,
+  yearOrders,
+  yearWrenches,
+} from '../../../prisma/seeds/year.ts'
 import { noteLoaded, yearLoadedKind } from './demo-loaded.ts'
 import { forShop, type Parts } from './deps.ts'
 import { sealOrderReport } from './features/reports/service.ts'
@@ -11,6 +17,8 @@ import { appendLines, momentsOf } from './seed-shop.ts'
 export type YearLoading = {
   readonly parts: Parts
   readonly shopId: string
+  /** Holds the orders that are not whole yet, each until it is. */
+  readonly loading: Set<string>
   /** Lends connections that do not wait for the disk at each commit. */
   readonly hastily: (parts: Parts, work: (hasty: Parts) => Promise<unknown>) => Promise<void>
   readonly say: (line: string) => void
@@ -45,6 +53,7 @@ const load = async (loading: YearLoading, isStopped: () => boolean): Promise<voi
   // Nobody is woken for an order of last year.
   const quiet: Parts = { ...parts, live: { ...parts.live, wrote: () => undefined } }
   let isWhole = false
+  for (const orderId of yearOrderIds) loading.loading.add(orderId)
   await loading.hastily(quiet, async (hasty) => {
     isWhole = await loadOrders(hasty, loading, isStopped)
   })
@@ -56,7 +65,7 @@ const load = async (loading: YearLoading, isStopped: () => boolean): Promise<voi
 /** Gives whether all are loaded. */
 const loadOrders = async (
   parts: Parts,
-  { shopId, say, most = yearOrders }: YearLoading,
+  { shopId, loading, say, most = yearOrders }: YearLoading,
   isStopped: () => boolean,
 ): Promise<boolean> => {
   const shop = await parts.prisma.shop.findFirstOrThrow({ where: { id: shopId } })
@@ -78,6 +87,7 @@ const loadOrders = async (
       return false
     }
     await loadOrder(parts, shopId, order)
+    loading.delete(order.orderId)
     loaded += 1
     if (loaded % 50 === 0 && loaded < yearOrders) say(`The demo's year: ${loaded} of ${yearOrders} orders.`)
     await wait(restMs)

@@ -27,6 +27,7 @@ await messageKeeper(
     carriers: { email: smtpCarrier({ url: mail, from: 'desk@tamber.example' }), text: null },
     stamping: noStamping,
     backups: () => noBackups,
+    loading: new Set(),
     digestPlaces: ownDigestPlaces(),
   },
   (words, error) => console.error(words, error),

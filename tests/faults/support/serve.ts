@@ -32,6 +32,7 @@ const app = await buildApp({
     carriers: noCarriers,
     stamping: noStamping,
     backups: () => noBackups,
+    loading: new Set(),
     digestPlaces: ownDigestPlaces(),
   },
   logger: false,

@@ -26,12 +26,12 @@ export const getFloorPage = async (
     orderIds: query.orders?.split(',') ?? null,
     after: place && { openedAt: place[0], orderId: place[1] },
   })
-  const rows = query.orders === undefined ? found.slice(0, pageSize) : found
-  const last = rows.at(-1)
+  const page = query.orders === undefined ? found.slice(0, pageSize) : found
+  const last = page.at(-1)
   return {
     asOf: now.toISOString(),
-    rows,
+    rows: page.filter(({ orderId }) => !deps.loading.has(orderId)),
     ready,
-    next: found.length > rows.length && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
+    next: found.length > page.length && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
   }
 }

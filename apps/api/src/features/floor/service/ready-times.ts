@@ -107,7 +107,7 @@ const startReading = (deps: Deps, kept: Kept): Promise<void> => {
   return reading
 }
 
-const read = async ({ pool, shopId, clock }: Deps, kept: Kept): Promise<void> => {
+const read = async ({ pool, shopId, clock, loading }: Deps, kept: Kept): Promise<void> => {
   const now = clock.now()
   const readAt = now.getTime()
   if (!kept.learned || !isWithin(kept.learned.readAt, readAt, learnEveryMs))
@@ -124,7 +124,7 @@ const read = async ({ pool, shopId, clock }: Deps, kept: Kept): Promise<void> =>
     ),
     ahead: new Map(
       places.flatMap(({ locationId, people }) => {
-        const own = jobs.filter((job) => job.locationId === locationId)
+        const own = jobs.filter((job) => job.locationId === locationId && !loading.has(job.orderId))
         const learned = byPlace.get(locationId) ?? {}
         return [
           ...secondsAhead(
