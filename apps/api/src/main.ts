@@ -107,7 +107,11 @@ const assemble = async (
   const isFirstStart = !known && isDemo
   if (isFirstStart) getReadyToSeal()
   const clock = { now: () => new Date() }
-  const live = await startLiveHub(url, (words, error) => logger.warn({ err: error }, words))
+  const live = await startLiveHub(
+    url,
+    (words, error) => logger.warn({ err: error }, words),
+    (words) => logger.warn(words),
+  )
   undo.push(() => live.close())
   const backups = keepBackups({
     config,
@@ -151,7 +155,11 @@ const assemble = async (
   for (const trouble of await parts.signing.signingTroubles()) say(trouble)
   if (certificateTrouble !== null) say(certificateTrouble)
   await facesBuilt
-  const messages = messageKeeper(parts, (words, error) => logger.error({ err: error }, words))
+  const messages = messageKeeper(
+    parts,
+    (words, error) => logger.error({ err: error }, words),
+    (words) => logger.warn(words),
+  )
   messages.keep()
   backups.keep()
   if (!isDemo && backups.state().state === 'no-key')

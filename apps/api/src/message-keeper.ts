@@ -1,4 +1,5 @@
 import { inRounds, type Rounds } from './core/in-rounds.ts'
+import { watchOutage } from './core/outage.ts'
 import type { Parts } from './deps.ts'
 import { deliverDue } from './features/messages/service/deliver-due.ts'
 
@@ -11,14 +12,17 @@ export type MessageKeeper = Rounds & {
 /** How often the outbox is looked at. */
 const lookEveryMs = 5_000
 
-/** Hands over what waits in the outbox. `problem` hears of what could not be made or read. */
+/** Hands over what waits in the outbox. `problem` hears of what could not be made or read, `recovered` that it can be read again. */
 export const messageKeeper = (
   parts: Parts,
   problem: (words: string, error: unknown) => void,
+  recovered: (words: string) => void = () => undefined,
 ): MessageKeeper => {
   const deliver = () => deliverDue(parts, problem)
-  const rounds = inRounds(lookEveryMs, deliver, (error) =>
-    problem('The outbox could not be looked at.', error),
-  )
+  const outage = watchOutage({
+    begun: (error) => problem('The outbox could not be looked at.', error),
+    over: (seconds) => recovered(`The outbox can be looked at again, after ${seconds} s.`),
+  })
+  const rounds = inRounds(lookEveryMs, () => deliver().then(outage.works), outage.failed)
   return { ...rounds, deliver }
 }

@@ -1,5 +1,6 @@
 import type { Wake } from '@bayledger/contract/live'
 import { Client } from 'pg'
+import { watchOutage } from '../core/outage.ts'
 import { listMovedSince, type Seen } from './moved-since.ts'
 import { fromMessage } from './wake-message.ts'
 
@@ -14,20 +15,22 @@ type Hearing = {
   /** A session has ended; `null`: any may have, while nobody listened. */
   readonly sessionEnded: (sessionId: string | null) => void
   readonly reportFault: (words: string, error: unknown) => void
+  /** Something that failed works again. */
+  readonly reportRecovery: (words: string) => void
 }
 
 const channel = 'bayledger_wrote'
 /** Named by a trigger on the table of sessions, at the commit. */
 const endedChannel = 'bayledger_session_ended'
-const pollMs = 2_000
 
 /**
  * Listens, and also looks up every 2 s what moved: a message may be lost with the connection. An order that a message
- * has named is not named again. Rejects if the database cannot be reached.
+ * has named is not named again. While the database is away it says so once. Rejects if the database cannot be reached.
  */
 export const openChannel = async (
   url: string,
-  { wake, sessionEnded, reportFault }: Hearing,
+  { wake, sessionEnded, reportFault, reportRecovery }: Hearing,
+  pollMs = 2_000,
 ): Promise<LiveChannel> => {
   const seen: Seen = { since: null, trays: new Map(), named: new Map() }
   const inTurn = oneAfterTheOther()
@@ -48,6 +51,8 @@ export const openChannel = async (
       if (message) hear(message.shopId, message.wake)
     })
     next.on('error', (error) => {
+      // A lost connection may say so more than once, and one that was never made fails where it is waited for.
+      if (client !== next) return
       client = null
       wasLost = true
       if (!closed) reportFault('the live connection was lost', error)
@@ -64,10 +69,11 @@ export const openChannel = async (
     for (const [shopId, moved] of await listMovedSince(client, seen)) hear(shopId, moved)
   }
 
-  const polling = setInterval(
-    () => inTurn(poll).catch((error) => reportFault('looking for changes failed', error)),
-    pollMs,
-  )
+  const outage = watchOutage({
+    begun: (error) => reportFault('looking for changes failed', error),
+    over: (seconds) => reportRecovery(`changes are found again, after ${seconds} s`),
+  })
+  const polling = setInterval(() => inTurn(poll).then(outage.works, outage.failed), pollMs)
   await inTurn(poll)
 
   return {

@@ -24,12 +24,14 @@ const gatherMs = 20
 export const startLiveHub = async (
   url: string,
   reportFault: (words: string, error: unknown) => void,
+  reportRecovery: (words: string) => void = () => undefined,
 ): Promise<LiveHub> => {
   const streams = openStreams()
   const channel = await openChannel(url, {
     wake: streams.wake,
     sessionEnded: streams.endOf,
     reportFault,
+    reportRecovery,
   }).catch((error) => {
     streams.close()
     throw error
