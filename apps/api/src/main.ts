@@ -110,7 +110,7 @@ const assemble = async (
   const live = await startLiveHub(
     url,
     (words, error) => logger.warn({ err: error }, words),
-    (words) => logger.warn(words),
+    (words, seconds) => logger.warn({ seconds }, words),
   )
   undo.push(() => live.close())
   const backups = keepBackups({
@@ -158,7 +158,7 @@ const assemble = async (
   const messages = messageKeeper(
     parts,
     (words, error) => logger.error({ err: error }, words),
-    (words) => logger.warn(words),
+    (words, seconds) => logger.warn({ seconds }, words),
   )
   messages.keep()
   backups.keep()

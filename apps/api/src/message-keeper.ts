@@ -16,12 +16,12 @@ const lookEveryMs = 5_000
 export const messageKeeper = (
   parts: Parts,
   problem: (words: string, error: unknown) => void,
-  recovered: (words: string) => void = () => undefined,
+  recovered: (words: string, seconds: number) => void = () => undefined,
 ): MessageKeeper => {
   const deliver = () => deliverDue(parts, problem)
   const outage = watchOutage({
     begun: (error) => problem('The outbox could not be looked at.', error),
-    over: (seconds) => recovered(`The outbox can be looked at again, after ${seconds} s.`),
+    over: (seconds) => recovered('The outbox can be looked at again.', seconds),
   })
   const rounds = inRounds(lookEveryMs, () => deliver().then(outage.works), outage.failed)
   return { ...rounds, deliver }

@@ -15,8 +15,8 @@ type Hearing = {
   /** A session has ended; `null`: any may have, while nobody listened. */
   readonly sessionEnded: (sessionId: string | null) => void
   readonly reportFault: (words: string, error: unknown) => void
-  /** Something that failed works again. */
-  readonly reportRecovery: (words: string) => void
+  /** What failed works again, after whole seconds. */
+  readonly reportRecovery: (words: string, seconds: number) => void
 }
 
 const channel = 'bayledger_wrote'
@@ -71,7 +71,7 @@ export const openChannel = async (
 
   const outage = watchOutage({
     begun: (error) => reportFault('looking for changes failed', error),
-    over: (seconds) => reportRecovery(`changes are found again, after ${seconds} s`),
+    over: (seconds) => reportRecovery('changes are found again', seconds),
   })
   const polling = setInterval(() => inTurn(poll).then(outage.works, outage.failed), pollMs)
   await inTurn(poll)

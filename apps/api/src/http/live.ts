@@ -24,7 +24,7 @@ const gatherMs = 20
 export const startLiveHub = async (
   url: string,
   reportFault: (words: string, error: unknown) => void,
-  reportRecovery: (words: string) => void = () => undefined,
+  reportRecovery: (words: string, seconds: number) => void = () => undefined,
 ): Promise<LiveHub> => {
   const streams = openStreams()
   const channel = await openChannel(url, {
