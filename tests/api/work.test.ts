@@ -45,6 +45,7 @@ const wrench = (code: string) => {
     rangeUnit: 'lbf·ft',
   } as const
 }
+const left = { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false } as const
 /** 83 lbf·ft is the sheet's; the first round is at about half of it. */
 const atHalf = { figure: { value: 45, unit: 'lbf·ft' as const } }
 const round = (stepKey: string, change: object = {}) => ({
@@ -91,7 +92,7 @@ const cyclesOf = async (code: string) => {
 
 describe('one wheel, step by step', () => {
   it('refuses a step out of its order, and says which comes first', async () => {
-    const result = await write(ines, 'step.closed', { stepKey: 'LF.tire.balance', value: '0 oz' })
+    const result = await write(ines, 'step.closed', { stepKey: 'LF.tire.balance', value: left })
     expect(result).toMatchObject(refused('STEP_OUT_OF_ORDER'))
     expect('words' in result && result.words).toMatch(/^First: /)
     expect(
@@ -129,7 +130,12 @@ describe('one wheel, step by step', () => {
     expect(await write(ines, 'step.closed', core)).toMatchObject(accepted)
     await write(ines, 'step.closed', { stepKey: 'LF.tire.inflate', value: '33 psi' })
     await write(ines, 'leak.checked', { stepKey: 'LF.tire.leak', wheel: 'LF', tight: true, where: null })
-    await write(ines, 'step.closed', { stepKey: 'LF.tire.balance', value: '0 oz' })
+    const balance = { stepKey: 'LF.tire.balance', value: left }
+    const over = { ...left, inner: 0.75 }
+    expect(await write(ines, 'step.closed', { ...balance, value: over })).toMatchObject(
+      refused('BALANCE_UNCLEAR'),
+    )
+    await write(ines, 'step.closed', balance)
     expect(
       await write(ines, 'wheel.mounted', {
         stepKey: 'LF.wheel.on',

@@ -174,7 +174,7 @@ export type FoundTrouble = Recorded<Omit<PayloadOf<'trouble.found'>, 'what'> & {
 export type SettledHold = Recorded<{ readonly hold: Recorded<Hold>; readonly words: string }>
 
 /** What closed a step. `value`: what was recorded that no other kind of entry has a field for. */
-export type Closing = Recorded<{ readonly kind: Kind; readonly value: string | null }>
+export type Closing = Recorded<{ readonly kind: Kind; readonly value: PayloadOf<'step.closed'>['value'] }>
 
 /** The state of an order, computed from its entries by `fold`; a stored copy is only a cache. */
 export type OrderState = {

@@ -154,10 +154,15 @@ export const closingOf = (state: OrderState, step: Step): Written => {
     case 'step.closed':
       return {
         kind: 'step.closed',
-        payload: { stepKey, value: step.needs.includes('value') ? 'done' : null },
+        payload: { stepKey, value: step.needs.includes('value') ? valueFor(step) : null },
       }
   }
 }
+
+const valueFor = ({ code }: Step): PayloadOf<'step.closed'>['value'] =>
+  code === 'balance-wheel'
+    ? { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false }
+    : 'done'
 
 /** The sensor that a wheel goes home with: its own, or the new one. */
 const idFor = (wheel: WheelPosition): string =>

@@ -254,42 +254,6 @@ describe('the torque', () => {
   })
 })
 
-describe('what was written down by hand', () => {
-  const step = {
-    stepKey: 'RR.tire.core',
-    code: 'torque-core' as const,
-    round: null,
-    opensTire: false,
-    height: 'lifted' as const,
-    wheel: 'RR' as const,
-    values: {},
-    closedBy: 'step.closed' as const,
-    figure: null,
-    needs: ['value' as const],
-    waitsFor: [],
-    unverified: null,
-    cautions: [],
-    bundleKey: null,
-  }
-  const { plan } = workedState
-  const withStep = (value: string | null) =>
-    composed({
-      plan: plan && { ...plan, plan: { planVersion: 1, steps: [step] } },
-      closed: plan ? { 'RR.tire.core': { kind: 'step.closed', value, written: plan.written } } : {},
-    })
-
-  it('is printed with its wheel and step', () => {
-    expect(cellOf(withStep('4 lbf·in'), 'Written down by hand', 'RR', 'Recorded')).toEqual({
-      kind: 'words',
-      text: '4 lbf·in',
-    })
-  })
-
-  it('has no table where nothing was', () => {
-    expect(() => tableOf(withStep(null), 'Written down by hand')).toThrow('no table')
-  })
-})
-
 describe('"Can I drive it?" is careful', () => {
   it('while a wheel is torqued and unchecked', () => {
     const work = workedState.work.RR

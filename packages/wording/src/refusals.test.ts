@@ -204,6 +204,11 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
   ).map((why) => ({ why })),
   VEHICLE_OF_ANOTHER_CUSTOMER: [{}],
   ASSIGNEE_UNKNOWN: [{}],
+  BALANCE_UNCLEAR: [
+    { why: 'in-words' },
+    { why: 'impossible', side: 'inner', found: 12.5, unit: 'oz', most: 12 },
+    { why: 'over', side: 'outer', found: 14, unit: 'g', limitGrams: 10 },
+  ],
   ODOMETER_BACKWARDS: [{}],
   DRIVE_LONGER_THAN_ORDER: [{ minutes: 600, orderMinutes: 38 }],
   ODOMETER_IMPLAUSIBLE: [

@@ -262,7 +262,7 @@ const driven = (
 }
 
 /** What a technician writes where a step wants a value. */
-const usualValue = (pen: OrderPen, doing: Doing, step: Step): string => {
+const usualValue = (pen: OrderPen, doing: Doing, step: Step): PayloadOf<'step.closed'>['value'] => {
   const { sensors, parts } = doing
   const wheel = step.wheel ?? 'LF'
   const state = pen.state()
@@ -277,7 +277,7 @@ const usualValue = (pen: OrderPen, doing: Doing, step: Step): string => {
     case 'inflate-in-restraint':
       return `${step.figure?.kind === 'placard' ? step.figure.psi : 35} psi`
     case 'balance-wheel':
-      return '0.25 oz inside, 0.50 oz outside'
+      return { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false }
     case 'read-in-rim':
     case 'read-other-wheel':
       return parts[wheel]?.id ?? sensors?.ids[wheel] ?? 'no sensor'

@@ -4,6 +4,7 @@ import type { PartRefusal } from '@bayledger/reckoning/sensor/part-match'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
 import type { RepairDoubt } from '@bayledger/reckoning/tire/puncture-verdict'
+import type { BalanceDoubt } from '@bayledger/reckoning/wheel/balance-left'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import type { Author } from '../entry.ts'
 import type { WorkGate } from '../questions/finding-holds.ts'
@@ -172,6 +173,7 @@ export type RefusalValues = {
     readonly overPsi: number
   }
   readonly ROAD_GATE_CLOSED: OfGate
+  readonly BALANCE_UNCLEAR: BalanceDoubt | { readonly why: 'in-words' }
   readonly ODOMETER_BACKWARDS: NoValues
   /** Both in whole minutes or as typed. */
   readonly DRIVE_LONGER_THAN_ORDER: { readonly minutes: number; readonly orderMinutes: number }

@@ -1,4 +1,5 @@
 import type { AdmitFacts, PartOnStock } from '../../src/admit/facts.ts'
+import type { PayloadOf } from '../../src/registry.ts'
 import { arrivalOf, findingsOf, oneSensorJob, tireOf, workUntil } from '../one-sensor-job.ts'
 import { wordsOf } from '../seeded-ids.ts'
 import { gauge, lead } from '../shop.ts'
@@ -20,6 +21,7 @@ export const wheelsRefusals: Refusals<
   | 'PRESSURE_OVER_SIDEWALL'
   | 'PRESSURE_NOT_ON_TARGET'
   | 'ROAD_GATE_CLOSED'
+  | 'BALANCE_UNCLEAR'
   | 'ODOMETER_BACKWARDS'
   | 'DRIVE_LONGER_THAN_ORDER'
 > = {
@@ -327,6 +329,19 @@ export const wheelsRefusals: Refusals<
       { minutes: 600 },
     ],
   ],
+  BALANCE_UNCLEAR: [
+    ['what balancing left, in words', () => balanced('a little'), { why: 'in-words' }],
+    [
+      'more on a side than a balancer shows, balanced again or not',
+      () => balanced({ ...noneLeft, inner: 25, balancedAgain: true }),
+      { why: 'impossible', side: 'inner', found: 25, most: 12 },
+    ],
+    [
+      'more on a side than a car’s wheel may have, balanced once',
+      () => balanced({ ...noneLeft, outer: 0.75 }),
+      { why: 'over', side: 'outer', found: 0.75, limitGrams: 10 },
+    ],
+  ],
   ODOMETER_BACKWARDS: [
     [
       'an odometer that runs backward',
@@ -337,6 +352,10 @@ export const wheelsRefusals: Refusals<
     ],
   ],
 }
+
+const noneLeft = { shows: 'figures', unit: 'oz', inner: 0, outer: 0, balancedAgain: false } as const
+const balanced = (value: PayloadOf<'step.closed'>['value']) =>
+  closeStep<'step.closed'>(before('RR.tire.balance'), 'RR.tire.balance', { value })
 
 const stockOf = (change: Partial<PartOnStock>): AdmitFacts['stock'] =>
   new Map([

@@ -27,6 +27,18 @@ export const mostLeftGrams: Readonly<Record<BalancedFor, number>> = {
  */
 export const gramsFromOunces = (ounces: number): number => ounces * 28.349523125
 
+/** As a balancer shows it. */
+export type BalanceUnit = 'oz' | 'g'
+
+/**
+ * In grams what a balancer shows in its unit.
+ *
+ * @units oz or g to g
+ * @source as in `gramsFromOunces`
+ */
+export const inGrams = (value: number, unit: BalanceUnit): number =>
+  unit === 'oz' ? gramsFromOunces(value) : value
+
 /** What is left on a wheel, and what it does on the road. */
 export type Imbalance = {
   /** The heavier side. */

@@ -1,4 +1,5 @@
 import type { OrderState, WheelWork } from '@bayledger/ledger/state'
+import { type BalanceLeft, balancedFor, overLimit } from '@bayledger/reckoning/wheel/balance-left'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { stepDoes } from '@bayledger/wording/steps'
 import type { Block, Row, Section } from '../content.ts'
@@ -30,7 +31,7 @@ export const workSection = (state: OrderState, context: Spoken): Section => {
   return { title: says(context).title, blocks }
 }
 
-/** Values of steps that no column above has: core torque, the read in the open tire, where a leak was. */
+/** Values of steps that no column above has: core torque, the read in the open tire, where a leak was, what balancing left. */
 const byHand = (state: OrderState, context: Spoken): Block[] => {
   const rows = (state.plan?.plan.steps ?? []).flatMap((step): Row[] => {
     const closing = state.closed[step.stepKey]
@@ -41,7 +42,11 @@ const byHand = (state: OrderState, context: Spoken): Block[] => {
             cells: [
               words(step.wheel ?? says(context).vehicle),
               words(stepDoes(context.language.steps, step)),
-              words(closing.value),
+              words(
+                typeof closing.value === 'string'
+                  ? closing.value
+                  : leftWords(state, context, step.wheel, closing.value),
+              ),
             ],
           },
         ]
@@ -49,6 +54,17 @@ const byHand = (state: OrderState, context: Spoken): Block[] => {
   })
   return rows.length === 0 ? [] : [table(says(context).byHand, { wheel: 12, step: 44, recorded: 44 }, rows)]
 }
+
+const leftWords = (
+  state: OrderState,
+  context: Spoken,
+  wheel: WheelPosition | null,
+  left: BalanceLeft,
+): string =>
+  says(context).balance(
+    left,
+    overLimit(left, balancedFor(state.sheet?.sheet, wheel ?? 'SP'))?.limitGrams ?? null,
+  )
 
 const workRow = (context: Spoken, wheel: WheelPosition, work: WheelWork): Row => {
   const none = words(says(context).noneFitted)

@@ -5,6 +5,7 @@ import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 import { settledBy } from '@bayledger/reckoning/diagnosis/settlement'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
+import { gramsFromOunces } from '@bayledger/reckoning/wheel/imbalance'
 import { bundleTitle } from '../bundles.ts'
 import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
@@ -89,6 +90,9 @@ const contradictedHoles: Readonly<
   touching: (wheel) =>
     `Two holes of the ${wheel} tire run into one another, so their repair units overlap. Measure the distance again.`,
 }
+
+/** "10 g (0.35 oz)" */
+const usualLimit = (grams: number): string => `${grams} g (${(grams / gramsFromOunces(1)).toFixed(2)} oz)`
 
 export const refusals: RefusalsWording = {
   ENTRY_ID_REUSED: () =>
@@ -319,6 +323,16 @@ export const refusals: RefusalsWording = {
   ROAD_GATE_CLOSED: ({ reason }) => `The vehicle may not move on the road. ${gateWords(gates, reason)}`,
   DRIVE_LONGER_THAN_ORDER: ({ minutes, orderMinutes }) =>
     `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
+  BALANCE_UNCLEAR: (doubt) => {
+    switch (doubt.why) {
+      case 'in-words':
+        return 'What is left after balancing is recorded as the machine shows it: each side in ounces or grams. Record it again.'
+      case 'impossible':
+        return `${doubt.found} ${doubt.unit} on the ${doubt.side} side is more than a balancer shows: at most ${doubt.most} ${doubt.unit}. Read the machine again.`
+      case 'over':
+        return `${doubt.found} ${doubt.unit} on the ${doubt.side} side is over the ${usualLimit(doubt.limitGrams)} that a side may usually have. Balance the wheel again. If it stays over it, record that it was balanced again; the vehicle maker’s own limit governs.`
+    }
+  },
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
   VEHICLE_OF_ANOTHER_CUSTOMER: () =>

@@ -1,3 +1,4 @@
+import type { BalanceLeft } from '@bayledger/reckoning/wheel/balance-left'
 import type { TableWording } from './table.ts'
 
 export type ReportWorkWording = {
@@ -17,4 +18,6 @@ export type ReportWorkWording = {
   readonly broken: (wheel: string, how: string) => string
   readonly byHand: TableWording<'wheel' | 'step' | 'recorded'>
   readonly vehicle: string
+  /** `over`: grams that a side may usually have and one has more than; `null` where neither does. */
+  readonly balance: (left: BalanceLeft, over: number | null) => string
 }

@@ -3,6 +3,7 @@ import { workLimits } from '@bayledger/reckoning/job-plan/work-limits'
 import { Distance, Pressure, Torque } from '@bayledger/reckoning/quantity'
 import { SafetyFigure, Surroundings, TemperatureQuality } from '@bayledger/reckoning/sheet'
 import { JobPlan, StepKey } from '@bayledger/reckoning/step'
+import { BalanceLeft } from '@bayledger/reckoning/wheel/balance-left'
 import { WheelPosition } from '@bayledger/reckoning/wheels'
 import * as z from 'zod/mini'
 import { earlierVersion, kind } from '../../kind.ts'
@@ -13,6 +14,7 @@ import { PersonalDigest } from '../../side-kinds.ts'
 import { Id, Instant, plainText } from '../../text.ts'
 import { Timed, untimed } from '../../timed.ts'
 import { GaugeUsed } from '../arrival/kinds.ts'
+import { closingToVersion2 } from './closing-version-1.ts'
 import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 import { PlanVersion2, planToVersion3 } from './plan-version-2.ts'
 import { PlanVersion3, planToVersion4 } from './plan-version-3.ts'
@@ -169,9 +171,19 @@ export const workKinds = {
     ],
     roles,
   }),
-  'step.closed': kind(z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }), {
-    roles: bayRoles,
-  }),
+  /** `value`: of a balanced wheel its figures, of other steps words. */
+  'step.closed': kind(
+    z.strictObject({ stepKey: StepKey, value: z.nullable(z.union([plainText(120), BalanceLeft])) }),
+    {
+      earlier: [
+        earlierVersion(
+          z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }),
+          closingToVersion2,
+        ),
+      ],
+      roles: bayRoles,
+    },
+  ),
   'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest }), {
     roles: bayRoles,
     sides: ['personal'],

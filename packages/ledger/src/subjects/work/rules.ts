@@ -9,8 +9,10 @@ import {
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
 import { isMissing, sensorOf, tiresOf } from '@bayledger/reckoning/sheet'
+import { namedStep } from '@bayledger/reckoning/step'
 import { gaugeKilopascals, millimeters } from '@bayledger/reckoning/units/measured'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
+import { balanceDoubt, balancedFor } from '@bayledger/reckoning/wheel/balance-left'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { axleOf, readingOrder } from '@bayledger/reckoning/wheels'
 import { type Refusal, refuse } from '../../admit/refusal.ts'
@@ -139,7 +141,17 @@ export const workRules: Rules<keyof typeof workKinds> = {
     },
   ],
   'relearn.done': [(state, { payload }) => (payload.method === 'automatic' ? roadShut(state) : null)],
-  'step.closed': [],
+  'step.closed': [
+    (state, { payload: { stepKey, value } }) => {
+      const step = state.plan?.plan.steps.find((one) => one.stepKey === stepKey)
+      if (!step || value === null) return null
+      const isBalance = step.code === 'balance-wheel'
+      if (typeof value === 'string') return isBalance ? refuse('BALANCE_UNCLEAR', { why: 'in-words' }) : null
+      if (!isBalance) return refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
+      const doubt = balanceDoubt(value, balancedFor(state.sheet?.sheet, step.wheel ?? 'SP'))
+      return doubt && refuse('BALANCE_UNCLEAR', doubt)
+    },
+  ],
   'drive.done': [
     (state, { payload }) =>
       payload.odometerIn.unit !== payload.odometerOut.unit ||

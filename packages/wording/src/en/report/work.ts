@@ -29,4 +29,10 @@ export const reportWork: ReportWorkWording = {
     columns: { wheel: 'Wheel', step: 'Step', recorded: 'Recorded' },
   },
   vehicle: 'vehicle',
+  balance: (left, over) =>
+    left.shows === 'no-figure'
+      ? 'the machine shows no figure'
+      : `${left.inner} ${left.unit} left on the inner side, ${left.outer} ${left.unit} on the outer${
+          over === null ? '' : `: over the usual ${over} g a side, after it was balanced again`
+        }`,
 }

@@ -29,4 +29,12 @@ export const reportWork: ReportWorkWording = {
     columns: { wheel: 'Rueda', step: 'Paso', recorded: 'Anotado' },
   },
   vehicle: 'vehículo',
+  balance: (left, over) =>
+    left.shows === 'no-figure'
+      ? 'la máquina no muestra cifra'
+      : `quedan ${left.inner} ${left.unit} en el lado interior y ${left.outer} ${left.unit} en el exterior${
+          over === null
+            ? ''
+            : `: más de los ${over} g por lado que son usuales, después de balancearla otra vez`
+        }`,
 }
