@@ -3,7 +3,7 @@ import ts from 'typescript'
 /**
  * The program's own sentences in a source file: every text of two words or more, the second in lower case, that is
  * not addressed to a log. A log alone gets what is thrown as a plain `Error` and what is passed to a logger, to the
- * console or to `reportFault`; SQL, tagged or passed to `query`, is no sentence, nor is markup, PEM or
+ * console, to `reportFault` or to `reportRecovery`; SQL, tagged or passed to `query`, is no sentence, nor is markup, PEM or
  * the name of a class.
  */
 export const sentencesIn = (file: string, source: string): string[] => textsIn(file, source, readsAsWords)
@@ -84,7 +84,7 @@ const readsAsWords = (text: string): boolean =>
 
 const isForALog = (node: ts.Node): boolean => {
   if (ts.isNewExpression(node)) return /^(Range|Type)?Error$/.test(node.expression.getText())
-  if (ts.isCallExpression(node) && node.expression.getText() === 'reportFault') return true
+  if (ts.isCallExpression(node) && /^report(Fault|Recovery)$/.test(node.expression.getText())) return true
   if (!ts.isCallExpression(node) || !ts.isPropertyAccessExpression(node.expression)) return false
   const { name, expression } = node.expression
   return (
