@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 
-/** What reaches beyond the screen's side, or is cut off: a button whose words do not fit it. */
+/** What reaches beyond the screen's side, or is cut off: a button whose words do not fit it, and words of which the letters lie under one another. */
 export const faultsOf = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     // A page that is too wide makes a tablet zoom out: its own width is what counts, not that of the zoomed window.
@@ -31,5 +31,13 @@ export const faultsOf = (page: Page): Promise<string[]> =>
       const isCut = one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1
       return isOutside || isCut || isUnderPad || isHidden || isClipped ? [`${one.textContent}`] : []
     })
-    return [...wide, ...cut]
+    const stacked = [...document.querySelectorAll('.bay-edge :is(button, a, .bay-unsent)')].flatMap((one) => {
+      const range = document.createRange()
+      range.selectNodeContents(one)
+      const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size
+      return lines > (one.textContent ?? '').split(/[ -]/).length
+        ? [`letter under letter: ${one.textContent}`]
+        : []
+    })
+    return [...wide, ...cut, ...stacked]
   })

@@ -315,6 +315,27 @@ describe('the outbox of a tablet', () => {
     expect(outbox.content().unsent).toBe(1)
   })
 
+  it('knows of nothing that it is all sent before it has read what the tablet keeps, or where it cannot', async () => {
+    const kept = disk()
+    await kept.store.keep(parcel('LF'))
+    let read: () => void = () => undefined
+    const isRead = new Promise<void>((resolve) => {
+      read = resolve
+    })
+    const load = () => isRead.then(() => kept.store.load())
+    const { outbox } = await bench({ ...kept, store: { ...kept.store, load } })
+    expect(outbox.content().unsent).toBeNull()
+    read()
+    await settled()
+    expect(outbox.content().unsent).toBe(1)
+
+    const broken = () => Promise.reject(new Error('broken'))
+    const other = await bench({ ...kept, store: { ...kept.store, load: broken } })
+    expect(other.outbox.content().unsent).toBeNull()
+    await other.post(parcel('RF'))
+    expect(other.outbox.content().unsent).toBe(1)
+  })
+
   it('says nothing of a withdrawal of what was refused: there is nothing left to take back', async () => {
     const { outbox, post, answer, disk } = await bench()
     await post(parcel('LF'), strikeOf('LF'))

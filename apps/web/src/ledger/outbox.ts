@@ -5,8 +5,8 @@ import type { FilledForm, KeptParcel, Parcel, ParcelStore, RefusalText, Refused 
 export type OutboxContent = {
   /** Posted and not yet seen in the server's ledger: what a screen shows on top of it. The same list until it changes. */
   readonly onTop: readonly Parcel[]
-  /** Posted and not yet taken by the server. */
-  readonly unsent: number
+  /** Posted and not yet taken by the server; `null`: what the tablet keeps was not read, so that nobody knows. */
+  readonly unsent: number | null
   /** Of these: tried and out of reach, or waiting for their writer to sign in. */
   readonly stuck: number
   readonly refused: readonly Refused[]
@@ -63,7 +63,8 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
   let queue: readonly Posted[] = []
   let sent: readonly Parcel[] = []
   let refused: readonly Refused[] = []
-  let content: OutboxContent = { onTop: [], unsent: 0, stuck: 0, refused: [] }
+  let isRead = false
+  let content: OutboxContent = { onTop: [], unsent: null, stuck: 0, refused: [] }
   const listeners = new Set<() => void>()
 
   const show = () => {
@@ -73,7 +74,7 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
       onTop.length === content.onTop.length && onTop.every((one, at) => one === content.onTop[at])
     content = {
       onTop: isSame ? content.onTop : onTop,
-      unsent: queue.length,
+      unsent: isRead || queue.length > 0 ? queue.length : null,
       stuck: queue.filter(({ tried, parcel }) => tried || !world.maySend(parcel)).length,
       refused,
     }
@@ -153,6 +154,7 @@ export const makeOutbox = (world: OutboxWorld): Outbox => {
     (kept) => {
       queue = [...kept.waiting.map(asPosted), ...queue]
       refused = [...kept.refused, ...refused]
+      isRead = true
       show()
     },
     // A store that cannot be read is met again by the first parcel that it is to keep.

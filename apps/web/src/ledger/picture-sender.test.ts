@@ -155,10 +155,10 @@ describe('a picture on a tablet', () => {
     sender.wake()
     await settled()
     expect(puts).toEqual(['one 0'])
-    expect(sender.content()).toEqual({ waiting: [], refused: [{ digest: 'one', problem }] })
+    expect(sender.content()).toEqual({ isRead: true, waiting: [], refused: [{ digest: 'one', problem }] })
     expect(store.kept.size).toBe(1)
     await sender.forget('one')
-    expect(sender.content()).toEqual({ waiting: [], refused: [] })
+    expect(sender.content()).toEqual({ isRead: true, waiting: [], refused: [] })
     expect(store.kept.size).toBe(0)
   })
 

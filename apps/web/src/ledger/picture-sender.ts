@@ -13,6 +13,8 @@ export type PictureWorld = BehindScreenWorld & {
 }
 
 export type PictureContent = {
+  /** What the tablet keeps was read; before that nobody knows what waits. */
+  readonly isRead: boolean
   /** Kept here and not received by the server. */
   readonly waiting: readonly string[]
   readonly refused: readonly { readonly digest: string; readonly problem: RefusalText }[]
@@ -35,7 +37,7 @@ export type PictureSender = {
  * where it stopped. A picture leaves the store only when the server says that it is done.
  */
 export const makePictureSender = (world: PictureWorld): PictureSender => {
-  let content: PictureContent = { waiting: [], refused: [] }
+  let content: PictureContent = { isRead: false, waiting: [], refused: [] }
   const listeners = new Set<() => void>()
 
   const show = (next: Partial<PictureContent>) => {
@@ -45,7 +47,8 @@ export const makePictureSender = (world: PictureWorld): PictureSender => {
 
   const read = async () => {
     const refused = new Set(content.refused.map(({ digest }) => digest))
-    show({ waiting: (await world.store.digests()).filter((digest) => !refused.has(digest)) })
+    const waiting = (await world.store.digests()).filter((digest) => !refused.has(digest))
+    show({ isRead: true, waiting })
   }
 
   const drop = async (digest: string) => {

@@ -16,7 +16,9 @@ export function BottomEdge() {
   const person = useSignedIn()
   const unsent = useOutbox((content) => content.unsent)
   const stuck = useOutbox((content) => content.stuck)
-  const photosLeft = usePictures().waiting.length
+  const pictures = usePictures()
+  const photosLeft = pictures.waiting.length
+  const isAllSent = unsent === 0 && pictures.isRead && photosLeft === 0
   const { pathname } = useLocation()
   const other = look === 'dark-bay' ? 'bright-apron' : 'dark-bay'
   const isOpen = door === 'open' && person !== null
@@ -30,7 +32,7 @@ export function BottomEdge() {
       {isOpen ? <UndoButton /> : null}
       {/* Read out only where it stays unsent: what goes within a moment is no news. */}
       <span className="bay-unsent" role={stuck > 0 ? 'status' : undefined}>
-        {unsent > 0 ? `Not yet sent: ${unsent}` : photosLeft === 0 ? 'All sent' : null}
+        {unsent ? `Not yet sent: ${unsent}` : isAllSent ? 'All sent' : null}
       </span>
       {photosLeft > 0 ? (
         <span className="bay-unsent" role="status">

@@ -2,7 +2,7 @@ import { useSyncExternalStore } from 'react'
 import type { PictureContent } from '../../../ledger/picture-sender.ts'
 import type { PhotoFault } from './photo-words.ts'
 
-let content: PictureContent = { waiting: [], refused: [] }
+let content: PictureContent = { isRead: false, waiting: [], refused: [] }
 let fault: PhotoFault | null = null
 const listeners = new Set<() => void>()
 
