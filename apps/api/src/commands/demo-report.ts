@@ -16,7 +16,7 @@ const demoDay = '2026-01-12T11:40:00-05:00'
  */
 export const demoReport = (orderNumber: string, language: LanguageCode = 'en'): ReportContent => {
   const shop = demoShop(demoDay)
-  const order = shop.orders.find(({ number }) => number === orderNumber)
+  const order = [...shop.orders, ...shop.earlier].find(({ number }) => number === orderNumber)
   if (!order?.end) throw new Error(`The demo has no finished order ${orderNumber}.`)
   const state = stateOf(order.entries, shop.shop.id, order.orderId)
   return composeReportContent(state, {
