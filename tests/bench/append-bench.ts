@@ -12,7 +12,7 @@ const notesAhead = 100_000
 
 /** Appends over HTTP against one-row commits on the same PostgreSQL, which share flushes to disk as best they can. */
 export const benchAppend = async (shop: RunningShop): Promise<Line[]> => {
-  const desks = await shop.desks(writersAtOne)
+  const desks = await shop.desks(mostClients)
   const [first] = desks
   const orders = await shop.openOrders(mostClients)
   const [crowded, long, short] = await shop.openOrders(3)
@@ -30,7 +30,7 @@ export const benchAppend = async (shop: RunningShop): Promise<Line[]> => {
   }
   const clients = (count: number) => desks.slice(0, count).map(note)
   sealNotes(notesAhead)
-  await fill(desks.slice(0, mostClients), orders, warmUp)
+  await fill(desks, orders, warmUp)
 
   const one = await interleave(note(first, 0), commit, { blocks: 12, block: 25, seconds: 10 })
   const eight = await alternate(clients(8), Array(8).fill(commit), { rounds: 5, milliseconds: 1_500 })
@@ -38,8 +38,9 @@ export const benchAppend = async (shop: RunningShop): Promise<Line[]> => {
     rounds: 5,
     milliseconds: 1_500,
   })
+  const crowd = await shop.desks(writersAtOne)
   const together = await alternate(
-    desks.map((desk) => () => addNote(desk, crowded)),
+    crowd.map((desk) => () => addNote(desk, crowded)),
     Array(mostClients).fill(commit),
     { rounds: 2, milliseconds: 1_500 },
   )

@@ -5,9 +5,11 @@ import { boxPath } from '../layout/page-elements.ts'
 
 const tones = { ink: '#000000', paper: '#ffffff' } as const
 
+/** Registers every face with a font that is read already, a source that the types of pdfkit do not name. */
 export const registerFaces = (pdf: PDFKit.PDFDocument): void => {
   for (const typeface of typefaces)
-    for (const face of facesOf(typeface)) pdf.registerFont(face.name, face.bytes)
+    for (const { name, font } of facesOf(typeface))
+      pdf.registerFont(name, font as unknown as PDFKit.Mixins.PDFFontSource)
 }
 
 export const drawMark = (pdf: PDFKit.PDFDocument, mark: Mark): void => {
@@ -18,10 +20,11 @@ export const drawMark = (pdf: PDFKit.PDFDocument, mark: Mark): void => {
 
 const drawText = (pdf: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>): void => {
   let x = mark.x
-  for (const run of runsOf(mark.text, mark.typeface)) {
+  const runs = runsOf(mark.text, mark.typeface)
+  for (const [index, run] of runs.entries()) {
     if (run.face) drawRun(pdf, run.face, run.text, x, mark)
     else drawUnknown(pdf, run.text, x, mark)
-    x += widthOfRun(run, mark.size)
+    if (index < runs.length - 1) x += widthOfRun(run, mark.size)
   }
 }
 

@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { create, type Font } from 'fontkit'
+import { laidOnce } from './laid-once.ts'
 import { sfntOfWoff } from './sfnt-of-woff.ts'
 
 export type Typeface = 'regular' | 'bold' | 'mono' | 'mono-bold'
 
 /** One font file: a typeface is cut into a Latin and an extended Latin file by its publisher. */
-export type Face = { readonly name: string; readonly bytes: Buffer; readonly font: Font }
+export type Face = { readonly name: string; readonly font: Font }
 
 const folders: Readonly<Record<Typeface, { readonly family: 'next' | 'mono'; readonly weight: number }>> = {
   regular: { family: 'next', weight: 400 },
@@ -26,9 +27,12 @@ export const facesOf = (typeface: Typeface): readonly Face[] => {
     const base = `atkinson-hyperlegible-${family}`
     const file = `@fontsource/${base}/files/${base}-${cut}-${weight}-normal.woff`
     const bytes = sfntOfWoff(readFileSync(fileURLToPath(import.meta.resolve(file))))
-    const font = create(bytes)
-    if (!('layout' in font)) throw new Error(`${file} holds a collection of fonts where one is needed.`)
-    return { name: `${family}-${cut}-${weight}`, bytes, font }
+    const newFont = (): Font => {
+      const font = create(bytes)
+      if (!('layout' in font)) throw new Error(`${file} holds a collection of fonts where one is needed.`)
+      return font
+    }
+    return { name: `${family}-${cut}-${weight}`, font: laidOnce(newFont) }
   })
   loaded.set(typeface, faces)
   return faces
