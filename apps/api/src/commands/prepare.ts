@@ -4,12 +4,17 @@ import { join } from 'node:path'
 
 /** What `npm ci` does last: writes the database client and makes the built-in PostgreSQL loadable, and compiles beside that. */
 const root = join(import.meta.dirname, '../../../..')
-const run = (file: string) => spawn(process.execPath, [join(root, file)], { stdio: 'inherit' })
-const statusOf = async (file: string): Promise<number> => Number((await once(run(file), 'exit'))[0] ?? 1)
+const run = (...[file = '', ...rest]: readonly string[]) =>
+  spawn(process.execPath, [join(root, file), ...rest], { stdio: 'inherit' })
+const statusOf = async (...command: readonly string[]): Promise<number> =>
+  Number((await once(run(...command), 'exit'))[0] ?? 1)
 
 // Without it the first start compiles itself.
-const ahead = statusOf('apps/api/src/commands/compile-ahead.ts')
+const compiling = 'apps/api/src/commands/compile-ahead.ts'
+const ahead = statusOf(compiling)
 const written = await statusOf('packages/db/src/commands/generate.ts')
+const service = statusOf(compiling, 'service')
 const linked = await statusOf('packages/db/src/commands/link-libraries.ts')
 await ahead
+await service
 process.exit(written || linked)
