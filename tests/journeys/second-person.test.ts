@@ -115,7 +115,7 @@ describe('at the desk, a second person', () => {
     await desk.getByText(unproven).waitFor()
     expect(await desk.getByLabel('Odometer at hand-back').inputValue()).toMatch(/47,?390/)
     await agree(desk, greta.pin, 'Hand back the vehicle')
-    await desk.getByText(/Handed back at/).waitFor()
+    await desk.getByText(/Handed back (at|on)/).waitFor()
     expect((await entries(desk)).filter((kind) => kind === 'order.handed_back')).toHaveLength(1)
   })
 

@@ -92,5 +92,5 @@ export const sealAndDownload = async (page: Page): Promise<string> => {
 export const handBack = async (page: Page, odometer: string): Promise<void> => {
   await page.getByLabel('Odometer at hand-back').fill(odometer)
   await button(page, 'Hand back the vehicle').click()
-  await page.getByText(/Handed back at/).waitFor()
+  await page.getByText(/Handed back (at|on)/).waitFor()
 }

@@ -1,7 +1,8 @@
 import type { FloorRow } from '@bayledger/contract/orders'
 import { NavLink } from 'react-router'
 import { floorMarks } from '../../features/floor/floor-marks.ts'
-import { readyWords } from '../../features/floor/ready-words.ts'
+import { rowTimes } from '../../features/floor/ready-words.ts'
+import { untilNamed } from '../../features/floor/until-words.ts'
 import { useStaffNames } from '../../features/people/queries.ts'
 import { ageMinutes, clockTimeOrDay, minutes } from '../../lib/format.ts'
 import { deskOrderPath } from '../../lib/paths.ts'
@@ -14,8 +15,13 @@ export function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
   const nameOf = useStaffNames()
   const marks = floorMarks(row, asOf)
   const [first, ...others] = row.moves
-  // Its sentence says how late it will be, and needs the room.
-  const slips = row.moves.some(({ code }) => code === 'promise-slips')
+  const { ready, due, isLate } = rowTimes(row, asOf, clock)
+  const said = (move: FloorRow['moves'][number]) =>
+    untilNamed(move.words, due?.startsWith('until') ? null : move.until, (at) =>
+      clockTimeOrDay(at, asOf || at, clock),
+    )
+  // That a promise slips begins at no time of its own.
+  const since = row.moves.find((move) => move.since !== null)?.since
   const who = row.assignedTo === null ? null : nameOf(row.assignedTo).split(' ')[0]
   const vehicle = [row.plate, row.vehicleDescription, who].filter(Boolean).join(' · ')
   return (
@@ -30,27 +36,27 @@ export function FloorLine({ row, asOf }: { row: FloorRow; asOf: string }) {
               {word}
             </span>
           ))}
+          {marks.wheel === null || marks.wheel.isFirst ? null : (
+            <span className="floor-wheel-off">{marks.wheel.words}</span>
+          )}
           {marks.waitsHere ? <span className="floor-here">waits here</span> : null}
           <span className="floor-age">
-            {first?.since && row.isOpen && asOf ? minutes(ageMinutes(first.since, asOf)) : row.number}
+            {since && row.isOpen && asOf ? minutes(ageMinutes(since, asOf)) : row.number}
           </span>
         </span>
         {row.isOpen ? (
           <span className="floor-row">
             <span className="floor-cut">
-              <span className={marks.wheelOff ? 'floor-wheel-off' : undefined}>{first?.words}</span>
+              <span className={marks.wheel?.isFirst ? 'floor-wheel-off' : undefined}>
+                {first && said(first)}
+              </span>
               {others.map((move) => (
-                <span key={`${move.code} ${move.wheel}`}> Also: {move.words}</span>
+                <span key={`${move.code} ${move.wheel}`}> Also: {said(move)}</span>
               ))}
             </span>
-            {row.ready === null || slips ? null : (
-              <span className="floor-promise">{readyWords(row.ready, asOf, clock)}</span>
-            )}
-            {row.promisedAt === null ? null : (
-              <span className={marks.isLate ? 'floor-promise floor-late' : 'floor-promise'}>
-                {marks.isLate ? 'late, ' : 'by '}
-                {clockTimeOrDay(row.promisedAt, asOf || row.promisedAt, clock)}
-              </span>
+            {ready === null ? null : <span className="floor-promise">{ready}</span>}
+            {due === null ? null : (
+              <span className={isLate ? 'floor-promise floor-late' : 'floor-promise'}>{due}</span>
             )}
           </span>
         ) : null}

@@ -34,14 +34,33 @@ describe('a row of the floor', () => {
     expect(floorMarks(row({}), asOf).isLate).toBe(false)
   })
 
+  it('is not late while it waits until a time that was agreed with the customer', () => {
+    const promisedAt = '2026-01-12T16:00:00.000Z'
+    const wait = (reason: string) => ({
+      ...move('wait', { reason }),
+      mover: 'waiting-until' as const,
+      until: '2026-01-19T14:00:00.000Z',
+    })
+    const isLate = (reason: string) => floorMarks(row({ promisedAt, moves: [wait(reason)] }), asOf).isLate
+    expect(['trial-drive', 'customer-returns'].map(isLate)).toEqual([false, false])
+    // The customer has not heard of these.
+    expect(['cooling-down', 'weather', 'part'].map(isLate)).toEqual([true, true, true])
+  })
+
   it('says that the customer waits here while the order is open', () => {
     expect(floorMarks(row({ waitsHere: true }), asOf).waitsHere).toBe(true)
     expect(floorMarks(row({ waitsHere: true, isOpen: false }), asOf).waitsHere).toBe(false)
   })
 
-  it.each(['wheel-off', 'wheel-untorqued', 'torque-check'])('marks a wheel by %s', (code) => {
-    expect(floorMarks(row({ moves: [move('step-open'), move(code, {}, 'LF')] }), asOf).wheelOff).toBe(true)
-    expect(floorMarks(row({ moves: [move(code)] }), asOf).wheelOff).toBe(false)
+  it.each([
+    ['wheel-off', 'wheel off'],
+    ['wheel-untorqued', 'not torqued'],
+    ['torque-check', 'not checked'],
+  ])('marks a wheel by %s, wherever its sentence is', (code, words) => {
+    const markOf = (...moves: FloorRow['moves']) => floorMarks(row({ moves }), asOf).wheel
+    expect(markOf(move(code, {}, 'LF'), move('step-open'))).toEqual({ words, isFirst: true })
+    expect(markOf(move('promise-slips'), move(code, {}, 'LF'))).toEqual({ words, isFirst: false })
+    expect(markOf(move(code))).toBeNull()
   })
 
   it('names each danger in a tire', () => {

@@ -1,6 +1,8 @@
 import { useQuery } from '@tanstack/react-query'
 import { floorGroups, rowsOfGroup } from '../../../features/floor/groups.ts'
 import { floorQuery } from '../../../features/floor/queries.ts'
+import { rowTimes } from '../../../features/floor/ready-words.ts'
+import { untilNamed } from '../../../features/floor/until-words.ts'
 import { clockTimeOrDay } from '../../../lib/format.ts'
 import { useShopClock } from '../shop-clock.ts'
 
@@ -9,6 +11,7 @@ export function PrintedFloor() {
   const clock = useShopClock()
   const { data } = useQuery(floorQuery)
   if (data === undefined) return null
+  const when = (instant: string) => clockTimeOrDay(instant, data.asOf, clock)
   return (
     <>
       <h1>Floor list, {clockTimeOrDay(data.asOf, new Date().toISOString(), clock)}</h1>
@@ -19,25 +22,27 @@ export function PrintedFloor() {
             <h2>
               {title} ({rows.length})
             </h2>
-            <table>
+            <table className="paper-floor">
               <tbody>
-                {rows.map((row) => (
-                  <tr key={row.orderId}>
-                    <th scope="row">{row.number}</th>
-                    <td>
-                      {row.customerName}
-                      <br />
-                      {[row.plate, row.vehicleDescription].filter(Boolean).join(' · ')}
-                    </td>
-                    <td>{row.moves.map(({ words }) => words).join(' ')}</td>
-                    <td>
-                      {row.promisedAt === null
-                        ? 'no promise'
-                        : `by ${clockTimeOrDay(row.promisedAt, data.asOf, clock)}`}
-                      {row.waitsHere ? ', waits here' : ''}
-                    </td>
-                  </tr>
-                ))}
+                {rows.map((row) => {
+                  const { ready, due } = rowTimes(row, data.asOf, clock)
+                  return (
+                    <tr key={row.orderId}>
+                      <th scope="row">{row.number}</th>
+                      <td>
+                        {row.customerName}
+                        <br />
+                        {[row.plate, row.vehicleDescription].filter(Boolean).join(' · ')}
+                      </td>
+                      <td>{row.moves.map(({ words, until }) => untilNamed(words, until, when)).join(' ')}</td>
+                      <td>
+                        {[ready, due ?? 'no promise', row.waitsHere ? 'waits here' : null]
+                          .filter((part) => part !== null)
+                          .join(', ')}
+                      </td>
+                    </tr>
+                  )
+                })}
               </tbody>
             </table>
           </section>

@@ -1,17 +1,16 @@
-import type { EntryOfKind } from '@bayledger/ledger/entry'
 import { paidBySides } from '@bayledger/ledger/questions/money'
 import { spanish } from '@bayledger/wording/es/spanish'
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { demoCalendar } from '../../../../../../prisma/seeds/demo/calendar.ts'
-import { customers, vehicles } from '../../../../../../prisma/seeds/demo/customers.ts'
 import { instruments } from '../../../../../../prisma/seeds/demo/instruments.ts'
 import { orderPen } from '../../../../../../prisma/seeds/demo/order-pen.ts'
 import { writeT2605 } from '../../../../../../prisma/seeds/demo/orders/t-2605.ts'
 import { people } from '../../../../../../prisma/seeds/demo/people.ts'
 import { type OrderReply, readOrder } from '../../../ledger/order.ts'
 import { Receipt } from './receipt.tsx'
+import { replyOf } from './reply-of.test-support.ts'
 
 /** An order that was paid, of which a part was given back. */
 const paid = (): OrderReply => {
@@ -27,29 +26,7 @@ const paid = (): OrderReply => {
     },
     { at: '10:59', by: people.marguerite },
   )
-  const { customerId, vehicleId } = (pen.entries()[0] as EntryOfKind<'order.opened'>).payload
-  const { id, ...customer } = customers.find((one) => one.id === customerId) ?? nobody()
-  const { id: _, ...vehicle } = vehicles.find((one) => one.id === vehicleId) ?? nobody()
-  const last = pen.entries().at(-1) ?? nobody()
-  return {
-    ...{ orderId: pen.orderId, number: 'T-9001', head: { seq: last.seq, hash: last.hash } },
-    entries: pen.entries().map((entry) => ({ ...entry, restsOn: [...entry.restsOn] })),
-    sides: pen
-      .lines()
-      .flatMap(({ sides }) => sides)
-      .map(({ digest, text }) => ({
-        side: pen.moneySides().has(digest) ? 'money' : 'personal',
-        digest,
-        text,
-      })),
-    customer: { customerId: id, version: 1, ...customer, language: 'en' },
-    vehicle: { vehicleId, version: 1, ...vehicle, plateRegion: null, notes: null },
-    ...{ withheld: [], history: null, earlierOdometer: null, heldAlone: false, readOnly: null },
-  }
-}
-
-const nobody = (): never => {
-  throw new Error('the demo has no such order')
+  return replyOf(pen, 'T-9001')
 }
 
 /** The receipt's lines as the customer reads them. */

@@ -1,11 +1,16 @@
-import { answerTo, newestBundles } from '@bayledger/ledger/questions/answers'
+import { answerTo, isLook, newestBundles } from '@bayledger/ledger/questions/answers'
+import { handleWithCare } from '@bayledger/ledger/questions/handle-with-care'
 import { namedBundle } from '@bayledger/ledger/questions/named'
 import { figuresOf } from '@bayledger/reckoning/sheet'
 import { bundleTitle } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
+import { findingSentences } from '@bayledger/wording/en/finding-sentences'
+import { moves } from '@bayledger/wording/en/moves'
 import { seen } from '@bayledger/wording/en/report/seen'
 import { steps as stepWords } from '@bayledger/wording/en/steps'
+import { wheels } from '@bayledger/wording/en/wheels'
 import { stepDoes } from '@bayledger/wording/steps'
+import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { sheetFigureNames, sheetFigureValue } from '../../../features/sheets/figure-words.ts'
 import { clockTimeOrDay } from '../../../lib/format.ts'
 import type { OrderPart } from '../sheet/order-part.ts'
@@ -19,6 +24,7 @@ export function WorkSheet({ order }: OrderPart) {
   const { state, vehicle } = order
   const sheet = state.sheet?.sheet
   const promised = state.opened?.promisedAt ?? null
+  const findings = state.diagnosis?.diagnosis.findings ?? []
   return (
     <>
       <h1>
@@ -34,6 +40,21 @@ export function WorkSheet({ order }: OrderPart) {
           <p>{order.personalText(state.complaint.words)}</p>
         </>
       )}
+      {handleWithCare(state).map((care) => (
+        <p key={care.danger}>
+          <strong>{moves['handle-with-care'](null, care)}</strong>
+        </p>
+      ))}
+      {findings.length === 0 ? null : (
+        <>
+          <h2>{state.diagnosis?.confirmed ? 'Found' : 'Found, not confirmed'}</h2>
+          {findings.map((finding) => (
+            <p key={`${finding.code} ${finding.wheels.join(' ')}`}>
+              {sentenceFor({ findingSentences, wheels }, finding)}
+            </p>
+          ))}
+        </>
+      )}
       {newestBundles(state).length === 0 ? null : (
         <>
           <h2>Agreed</h2>
@@ -44,7 +65,13 @@ export function WorkSheet({ order }: OrderPart) {
                 return (
                   <tr key={bundle.bundleKey}>
                     <td>{bundleTitle(english, namedBundle(bundle))}</td>
-                    <td>{answer === undefined ? 'not answered' : answers[answer]}</td>
+                    <td>
+                      {isLook(bundle)
+                        ? 'at the write-up'
+                        : answer === undefined
+                          ? 'not answered'
+                          : answers[answer]}
+                    </td>
                   </tr>
                 )
               })}
@@ -82,7 +109,8 @@ export function WorkSheet({ order }: OrderPart) {
           <ul className="paper-steps">
             {state.plan.plan.steps.map((step) => (
               <li key={step.stepKey}>
-                <span className="paper-box" /> {step.wheel === null ? '' : `${step.wheel}: `}
+                <span className="paper-box">{state.closed[step.stepKey] ? <Tick /> : null}</span>{' '}
+                {step.wheel === null ? '' : `${step.wheel}: `}
                 {stepDoes(stepWords, step)}
                 {state.closed[step.stepKey] ? ' (closed)' : ''}
               </li>
@@ -91,5 +119,14 @@ export function WorkSheet({ order }: OrderPart) {
         </>
       )}
     </>
+  )
+}
+
+/** A step that is closed already needs no other tick. */
+function Tick() {
+  return (
+    <svg viewBox="0 0 16 16" aria-hidden="true">
+      <path d="M2 8.5 6.2 13 14 3" />
+    </svg>
   )
 }

@@ -4,12 +4,11 @@ import { Link } from 'react-router'
 import { kindWords } from '../../../features/ledger/entry-words.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
 import { call } from '../../../lib/api-client.ts'
-import { clockTime } from '../../../lib/format.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import './tray.css'
 
 const trayQuery = queryOptions({
@@ -20,7 +19,7 @@ const trayQuery = queryOptions({
 /** Entries that the ledger refused, with the reason, so that nothing is lost and a person decides what to do. */
 export function TrayRoute() {
   const tray = useQuery(trayQuery)
-  const clock = useShopClock()
+  const { when } = useTimes()
   const nameOf = useStaffNames()
   const client = useQueryClient()
   const settle = useMutation({
@@ -46,7 +45,7 @@ export function TrayRoute() {
         {refused.map((entry) => (
           <li key={entry.id} className="tray-line">
             <p>
-              <strong>{kindWords(entry.kind)}</strong>, {clockTime(entry.receivedAt, clock)}
+              <strong>{kindWords(entry.kind)}</strong>, {when(entry.receivedAt)}
               {entry.writtenBy.kind === 'staff'
                 ? `, ${nameOf(entry.writtenBy.staffId)}`
                 : ', by the customer’s link'}{' '}

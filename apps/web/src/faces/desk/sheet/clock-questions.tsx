@@ -6,12 +6,11 @@ import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
-import { clockTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 
 /**
@@ -32,11 +31,11 @@ export function ClockQuestions({ order }: OrderPart) {
 
 /** What was settled, by whom and with what words: it stays in sight. */
 export function SettledClock({ order }: OrderPart) {
-  const clock = useShopClock()
+  const { at } = useTimes()
   const nameOf = useStaffNames()
   return order.state.settledHolds.map(({ hold, words, written }) => (
     <p key={written.entryId} className="quiet">
-      {gateWords(gates, heldReason(hold))} Settled at {clockTime(written.writtenAt, clock)} by{' '}
+      {gateWords(gates, heldReason(hold))} Settled {at(written.writtenAt)} by{' '}
       {written.by.kind === 'staff' ? nameOf(written.by.staffId) : 'the shop'}: “{order.personalText(words)}”
     </p>
   ))

@@ -26,12 +26,11 @@ import { english } from '@bayledger/wording/en/english'
 import { shownTitle } from '@bayledger/wording/shown-estimate'
 import { useState } from 'react'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
-import { clockTime } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { FoldingSection } from '../../../ui/folding-section.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import { DecideDialog } from './decide-dialog.tsx'
 import { BundleTable } from './estimate/bundle-table.tsx'
 import { EstimateDifferences } from './estimate/estimate-differences.tsx'
@@ -68,7 +67,7 @@ export function EstimatePart({ order }: OrderPart) {
 
 function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const [open, setOpen] = useState<'in-person' | 'telephone' | 'link' | 'revise' | null>(null)
-  const clock = useShopClock()
+  const { at } = useTimes()
   const { scope } = issued
   const sides = orderMoney(order)
   const [before, now] = lastTwo(order.state, sides)
@@ -109,8 +108,8 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
       ) : null}
       {issued.shown.map((shown) => (
         <p key={shown.written.entryId} className="quiet">
-          Shown {shown.channel === 'in-person' ? 'at the desk' : `by ${shown.channel}`} at{' '}
-          {clockTime(shown.written.writtenAt, clock)}
+          Shown {shown.channel === 'in-person' ? 'at the desk' : `by ${shown.channel}`}{' '}
+          {at(shown.written.writtenAt)}
         </p>
       ))}
       {isOpen ? (

@@ -12,7 +12,7 @@ import {
   secondPersonFault,
   useSecondPersonTyped,
 } from '../../../features/people/second-person-fields.tsx'
-import { clockTime } from '../../../lib/format.ts'
+import { clockTimesInOrder } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
@@ -31,13 +31,18 @@ export function Margin({ order }: OrderPart) {
   const [striking, setStriking] = useState<Mark | null>(null)
   const nameOf = useStaffNames()
   const clock = useShopClock()
+  const times = clockTimesInOrder(
+    order.state.marks.map(({ writtenAt }) => writtenAt),
+    new Date().toISOString(),
+    clock,
+  )
   const stands = order.state.reports.length > 0 || order.state.ended !== null
   const saidBy = new Map(order.entries.map((entry) => [entry.id, entryWords(entry)]))
   return (
     <aside className="margin" aria-label="Ledger">
       <h2>History</h2>
       <ol>
-        {order.state.marks.map((mark) => (
+        {order.state.marks.map((mark, place) => (
           <li key={mark.entryId} className={mark.struck ? 'mark mark-struck' : 'mark'}>
             <span className="mark-number">{mark.seq}</span>
             <span>
@@ -46,7 +51,7 @@ export function Margin({ order }: OrderPart) {
               </a>
               <span className="quiet">
                 {' '}
-                {clockTime(mark.writtenAt, clock)}, {authorWords(mark, nameOf)}
+                {times[place]}, {authorWords(mark, nameOf)}
               </span>
               {mark.struck ? (
                 <span className="mark-reason">

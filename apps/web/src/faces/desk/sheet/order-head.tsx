@@ -6,12 +6,13 @@ import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useLayoutEffect, useRef } from 'react'
+import { untilNamed } from '../../../features/floor/until-words.ts'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
-import { ageMinutes, clockTime, minutes } from '../../../lib/format.ts'
+import { ageMinutes, minutes } from '../../../lib/format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import { nextActions, takeNextAction } from './next-action.ts'
 import { OrderMore } from './order-more.tsx'
 import type { OrderPart } from './order-part.ts'
@@ -22,11 +23,12 @@ export function OrderHead({ order }: OrderPart) {
   const title = useRef<HTMLHeadingElement>(null)
   // Whoever opened it from the list goes on here: the next Tab is on the sheet, and a screen reader begins with its head.
   useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
-  const clock = useShopClock()
+  const { when } = useTimes()
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()
   const odometer = state.opened?.odometer
   const waiting = nextMoves(state, now)
+  const wordsOf = (move: Move) => untilNamed(moveWords(moves, move), move.until, when)
   const begins = waiting.findIndex(({ code }) => nextActions[code] !== undefined)
   return (
     <header className="order-head">
@@ -47,18 +49,14 @@ export function OrderHead({ order }: OrderPart) {
         {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
         {customer.language === 'en' ? '' : ` · ${languageNames[customer.language]}`}
         {state.opened?.waitsHere ? ' · waiting here' : ''}
-        {state.opened?.promisedAt ? ` · promised ${clockTime(state.opened.promisedAt, clock)}` : ''}
+        {state.opened?.promisedAt ? ` · promised ${when(state.opened.promisedAt)}` : ''}
         <ReadyTime order={order} />
       </p>
       <SlippingPromise order={order} isMain={begins < 0} />
       {waiting.map((move, index) => (
         <div key={`${move.code} ${move.wheel}`} className="order-move">
           <Sentence>
-            {move.mover === 'customer' ? (
-              <CustomerWait order={order} words={moveWords(moves, move)} />
-            ) : (
-              moveWords(moves, move)
-            )}
+            {move.mover === 'customer' ? <CustomerWait order={order} words={wordsOf(move)} /> : wordsOf(move)}
             {move.since === null || move.mover === 'nobody' ? null : (
               <span className="quiet"> {minutes(ageMinutes(move.since, now))}</span>
             )}
@@ -83,10 +81,10 @@ function DoIt({ move }: { move: Move }) {
 
 /** "Waiting for the customer: link sent 9:12 AM, opened 9:20 AM." Opening a link is not an entry, so it is queried here. */
 function CustomerWait({ order, words }: OrderPart & { words: string }) {
-  const clock = useShopClock()
+  const { when } = useTimes()
   const links = useQuery(linksQuery(order.orderId))
   const link = links.data?.links.filter(({ revokedAt }) => revokedAt === null).at(-1)
   if (link === undefined) return words
   const opened = link.openedAt[0]
-  return `Waiting for the customer: link sent ${clockTime(link.createdAt, clock)}, ${opened === undefined ? 'not opened yet' : `opened ${clockTime(opened, clock)}`}.`
+  return `Waiting for the customer: link sent ${when(link.createdAt)}, ${opened === undefined ? 'not opened yet' : `opened ${when(opened)}`}.`
 }

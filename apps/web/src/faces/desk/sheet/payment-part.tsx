@@ -6,7 +6,7 @@ import { orderMoney } from '../../../features/ledger/order-money.ts'
 import { moneySide } from '../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { useStaffNames } from '../../../features/people/queries.ts'
-import { clockTime, money } from '../../../lib/format.ts'
+import { money } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -14,7 +14,7 @@ import { ChoiceGroup } from '../../../ui/choice-group.tsx'
 import { NumberField } from '../../../ui/number-field.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import { CorrectPayment } from './correct-payment.tsx'
 import { GiveBack, returnable } from './give-back.tsx'
 import type { OrderPart } from './order-part.ts'
@@ -72,7 +72,7 @@ function Owed({ cents }: { cents: number }) {
 type LineProps = OrderPart & { noted: NotedPayment; onCorrect: () => void }
 
 function PaymentLine({ order, noted, onCorrect }: LineProps) {
-  const clock = useShopClock()
+  const { when, at } = useTimes()
   const nameOf = useStaffNames()
   const sides = orderMoney(order)
   const sum = (digest: string) => moneyWords(payment(sides, digest)?.amountCents)
@@ -88,13 +88,13 @@ function PaymentLine({ order, noted, onCorrect }: LineProps) {
         {methodWords[noted.method]}
         {back ? `, because: ${order.personalText(back.why)}` : ''}{' '}
         <span className="quiet">
-          {clockTime(noted.written.writtenAt, clock)}, {who(noted)}
+          {when(noted.written.writtenAt)}, {who(noted)}
         </span>
       </p>
       {noted.corrections.map((before) => (
         <p key={before.written.entryId} className="quiet">
-          Noted before as {sum(before.money)} by {methodWords[before.method]}; corrected at{' '}
-          {clockTime(before.written.writtenAt, clock)} by {who(before)}: {order.personalText(before.why)}
+          Noted before as {sum(before.money)} by {methodWords[before.method]}; corrected{' '}
+          {at(before.written.writtenAt)} by {who(before)}: {order.personalText(before.why)}
         </p>
       ))}
       <Button onClick={onCorrect}>Correct this payment</Button>

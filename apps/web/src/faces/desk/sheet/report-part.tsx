@@ -17,7 +17,6 @@ import {
 } from '../../../features/people/second-person-fields.tsx'
 import { MissingPhotos } from '../../../features/photos/missing-photos.tsx'
 import { call } from '../../../lib/api-client.ts'
-import { clockTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import type { TypedFigure } from '../../../ui/number-text.ts'
@@ -25,7 +24,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { Section } from '../../../ui/section.tsx'
 import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import { ClockQuestions, SettledClock } from './clock-questions.tsx'
 import type { OrderPart } from './order-part.ts'
 import { PaymentPart } from './payment-part.tsx'
@@ -33,7 +32,7 @@ import { PaymentPart } from './payment-part.tsx'
 /** Payment, the sealed report, and the keys. */
 export function ReportPart({ order }: OrderPart) {
   const { state } = order
-  const clock = useShopClock()
+  const { at } = useTimes()
   if (state.diagnosis?.confirmed == null) return null
   return (
     <Section title="Report" id="report">
@@ -50,13 +49,13 @@ export function ReportPart({ order }: OrderPart) {
             >
               Sealed report {report.reportNumber} (PDF)
             </a>{' '}
-            <span className="quiet">sealed at {clockTime(report.written.writtenAt, clock)}</span>
+            <span className="quiet">sealed {at(report.written.writtenAt)}</span>
           </p>
         ))}
         {state.reports.length > 0 && state.handedBack === null ? <HandBack order={order} /> : null}
         {state.handedBack === null ? null : (
           <p>
-            Handed back at {clockTime(state.handedBack.written.writtenAt, clock)}
+            Handed back {at(state.handedBack.written.writtenAt)}
             {state.handedBack.odometer === null
               ? ''
               : `, at ${odometerWords(state.handedBack.odometer, state.handedBack.odometerConfirmed)}`}

@@ -11,6 +11,7 @@ import { lights } from '@bayledger/wording/en/lights'
 import { wheels } from '@bayledger/wording/en/wheels'
 import { sentenceFor } from '@bayledger/wording/worded-diagnosis'
 import { orderMoney } from '../../../features/ledger/order-money.ts'
+import { sheetFigureNames } from '../../../features/sheets/figure-words.ts'
 import type { ReadOrder } from '../../../ledger/order.ts'
 import { pressureText } from '../../../lib/format.ts'
 import { moneyWords } from '../../../lib/money-words.ts'
@@ -44,13 +45,22 @@ export const settledArrival = ({ state }: ReadOrder): string | undefined => {
     .join(' · ')
 }
 
-/** While every figure is verified, or a second person read it for this vehicle. */
+/**
+ * Which figures no second person has verified, for its kind or for this vehicle. The desk does nothing about them here, so that
+ * the part is always a line: the bay asks for a figure at the step that needs it.
+ */
 export const settledFigures = ({ state }: ReadOrder): string | undefined => {
   const sheet = state.sheet?.sheet
+  if (!sheet) return undefined
   const isSure = (standing: ReturnType<typeof figureStanding>) =>
     standing === null || standing.worth === 'verified' || standing.confirmed !== null
-  if (!sheet || !figuresOf(sheet).every((figure) => isSure(figureStanding(state, figure)))) return undefined
-  return `${sheet.name}, version ${sheet.version} of its sheet: every figure is verified by a second person.`
+  const unsure = figuresOf(sheet).filter((figure) => !isSure(figureStanding(state, figure)))
+  const named = unsure.map((figure) => sheetFigureNames[figure]).join(', ')
+  return `${sheet.name}, version ${sheet.version} of its sheet. ${
+    unsure.length === 0
+      ? 'Every figure is verified by a second person.'
+      : `Not verified by a second person: ${named}.`
+  }`
 }
 
 /** Once the customer has answered what follows from them, and no stop is left to be told or refused. */

@@ -11,10 +11,9 @@ import { gateWords } from '@bayledger/wording/gates'
 import { stepDoes } from '@bayledger/wording/steps'
 import { fixedSentence } from '@bayledger/wording/verdicts'
 import { useStaffNames } from '../../../features/people/queries.ts'
-import { clockTime } from '../../../lib/format.ts'
 import { FoldingSection } from '../../../ui/folding-section.tsx'
 import { Section } from '../../../ui/section.tsx'
-import { useShopClock } from '../shop-clock.ts'
+import { useTimes } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 import { settledWork } from './settled.ts'
 import './work-part.css'
@@ -58,7 +57,7 @@ export function WorkPart({ order }: OrderPart) {
 
 function StepLine({ step, order }: OrderPart & { step: Step }) {
   const nameOf = useStaffNames()
-  const clock = useShopClock()
+  const { when } = useTimes()
   const closing = order.state.closed[step.stepKey]
   const kept = keptClosedBy(order.state, step)
   const aside = order.state.setAside[step.stepKey] ?? (kept && order.state.setAside[kept.stepKey])
@@ -76,7 +75,7 @@ function StepLine({ step, order }: OrderPart & { step: Step }) {
       </span>
       <span className="quiet">
         {closing
-          ? `${clockTime(closing.written.writtenAt, clock)}${by?.kind === 'staff' ? `, ${nameOf(by.staffId)}` : ''}`
+          ? `${when(closing.written.writtenAt)}${by?.kind === 'staff' ? `, ${nameOf(by.staffId)}` : ''}`
           : aside
             ? `set aside: ${order.personalText(aside.reason)}`
             : 'open'}

@@ -33,7 +33,7 @@ export function NumberPicture({
           <tr>
             <th scope="col">What</th>
             <th scope="col">{counts}</th>
-            <th scope="col">Orders</th>
+            <th scope="col">Their orders</th>
           </tr>
         </thead>
         <tbody>

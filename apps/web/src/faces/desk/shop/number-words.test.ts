@@ -17,7 +17,11 @@ describe('what a bar says', () => {
 
   it('is the middle of some minutes with those between which half of them are', () => {
     const minutes = { middle: 14, from: 11, until: 18.5 }
-    expect(barWords(bar({ count: 8, minutes }))).toBe('14 min, half of 8 from 11 to 18.5')
+    expect(barWords(bar({ count: 8, minutes }))).toBe('14 min, half of 8 from 11 to 19')
+    expect(barWords(bar({ count: 9, minutes: { middle: 4.5, from: 3.2, until: 9.9 } }))).toBe(
+      '4.5 min, half of 9 from 3.2 to 9.9',
+    )
+    expect(barWords(bar({ count: 2, minutes }))).toBe('14 min, seen 2 times')
     expect(barWords(bar({ count: 1, minutes }))).toBe('14 min, seen once')
   })
 

@@ -3,12 +3,19 @@ import type { Bar } from '@bayledger/contract/numbers'
 /** Under this many a share is said in numbers: a percentage of three orders says more than is known. */
 const leastForPercent = 10
 
-/** "12", "3 of 4", "68 % of 25", "14 min, half of them 11 to 18": what a bar shows, in words. */
+/** Under this many the halves of some times are no more than the times themselves. */
+const leastForHalves = 4
+
+/** Tenths of a minute are read below ten: above, they say more than is known. */
+const shownMinutes = (minutes: number): number => (minutes < 10 ? minutes : Math.round(minutes))
+
+/** "12", "3 of 4", "68 % of 25", "14 min, half of 8 from 11 to 19": what a bar shows, in words. */
 export const barWords = ({ count, of, minutes }: Bar): string => {
-  if (minutes !== null)
-    return count === 1
-      ? `${minutes.middle} min, seen once`
-      : `${minutes.middle} min, half of ${count} from ${minutes.from} to ${minutes.until}`
+  if (minutes !== null) {
+    const [middle, from, until] = [minutes.middle, minutes.from, minutes.until].map(shownMinutes)
+    if (count < leastForHalves) return `${middle} min, seen ${count === 1 ? 'once' : `${count} times`}`
+    return `${middle} min, half of ${count} from ${from} to ${until}`
+  }
   return of === null ? String(count) : shareWords(count, of)
 }
 

@@ -1,5 +1,5 @@
-import { floorMarks } from '../../../features/floor/floor-marks.ts'
-import { type Clock, clockTimeOrDay } from '../../../lib/format.ts'
+import { rowTimes } from '../../../features/floor/ready-words.ts'
+import type { Clock } from '../../../lib/format.ts'
 import { type WallRow, wallName } from './wall-rows.ts'
 import './wall.css'
 
@@ -15,17 +15,12 @@ export function WallBoard({ rows, asOf, clock }: BoardProps) {
   return (
     <ul>
       {rows.map(({ row, group }) => {
-        const { isLate } = floorMarks(row, asOf)
+        const { due, isLate } = rowTimes(row, asOf, clock)
         return (
           <li key={row.orderId}>
             <div className="wall-line">
               <span className="wall-cut">{wallName(row)}</span>
-              {row.promisedAt === null ? null : (
-                <span className={isLate ? 'wall-late' : undefined}>
-                  {isLate ? 'late, ' : 'by '}
-                  {clockTimeOrDay(row.promisedAt, asOf, clock)}
-                </span>
-              )}
+              {due === null ? null : <span className={isLate ? 'wall-late' : undefined}>{due}</span>}
             </div>
             <p className="wall-now">
               {group}: {row.moves[0]?.words}
