@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import {
   ageMinutes,
-  atClockTime,
   clockTime,
   clockTimeOrDate,
   clockTimeOrDay,
-  clockTimesInOrder,
   day,
   fieldTime,
   minutes,
@@ -41,18 +39,6 @@ describe('times', () => {
     expect(clockTimeOrDate('2026-01-12T15:12:00.000Z', now, shop)).toBe('9:12\u00a0AM')
     expect(clockTimeOrDate('2026-01-09T15:12:00.000Z', now, shop)).toBe('Jan 9, 9:12\u00a0AM')
     expect(clockTimeOrDate('2025-01-12T15:12:00.000Z', now, shop)).toBe('Jan 12, 2025, 9:12\u00a0AM')
-    expect(atClockTime('2026-01-12T15:12:00.000Z', now, shop)).toBe('at 9:12\u00a0AM')
-    expect(atClockTime('2026-01-09T15:12:00.000Z', now, shop)).toBe('on Jan 9, 9:12\u00a0AM')
-  })
-
-  it('of a list name the day at its first, and again where it changes', () => {
-    const of = (...days: number[]) => days.map((on) => `2026-01-${String(on).padStart(2, '0')}T15:12:00.000Z`)
-    const time = '9:12\u00a0AM'
-    expect(clockTimesInOrder(of(12, 12), now, shop)).toEqual([time, time])
-    expect(clockTimesInOrder(of(9, 9, 11, 12, 12), now, shop)).toEqual([
-      ...[`Jan 9, ${time}`, time],
-      ...[`Jan 11, ${time}`, `today, ${time}`, time],
-    ])
   })
 
   it('turn into ages in whole minutes, never negative', () => {

@@ -47,12 +47,6 @@ export function clockTimeOrDate(instant: string, now: string, clock: Clock): str
   return on === dayOf(now, clock) ? time : `${on}, ${time}`
 }
 
-/** "at 9:12 AM" today, else "on Jan 9, 9:12 AM". */
-export function atClockTime(instant: string, now: string, clock: Clock): string {
-  const said = clockTimeOrDate(instant, now, clock)
-  return said === clockTime(instant, clock) ? `at ${said}` : `on ${said}`
-}
-
 /** "Jan 12", with the year where it is not the year of `now`. */
 export function day(instant: string, now: string, clock: Clock): string {
   const year = (at: string) =>
@@ -75,20 +69,6 @@ export const dayIn = (timeZone: string): string =>
 /** Whole minutes from one instant to another, never below 0: clocks of two devices differ. */
 export function ageMinutes(since: string, now: string): number {
   return Math.max(0, Math.floor((Date.parse(now) - Date.parse(since)) / 60_000))
-}
-
-/**
- * The times of a list whose oldest is first: each has its clock time, and its day where that is another than the one before it.
- * A list that begins today needs none.
- */
-export function clockTimesInOrder(instants: readonly string[], now: string, clock: Clock): readonly string[] {
-  return instants.map((instant, place) => {
-    const before = instants[place - 1]
-    if (before === undefined) return clockTimeOrDate(instant, now, clock)
-    const on = day(instant, now, clock)
-    if (on === day(before, now, clock)) return clockTime(instant, clock)
-    return `${on === dayOf(now, clock) ? 'today' : on}, ${clockTime(instant, clock)}`
-  })
 }
 
 /** "148 min": ages are minutes, so that they compare at a glance; from a whole day on they are days. */

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query'
 import { settingsQuery } from '../../features/settings/queries.ts'
-import { atClockTime, type Clock, clockTimeOrDate } from '../../lib/format.ts'
+import { type Clock, clockTimeOrDate } from '../../lib/format.ts'
+import { atClockTime } from './order-times.ts'
 
 /** The shop's own time zone; until it is known, the place of the clock on this desk. */
 export const useShopClock = (): Clock => {

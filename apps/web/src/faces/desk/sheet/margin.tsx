@@ -12,13 +12,13 @@ import {
   secondPersonFault,
   useSecondPersonTyped,
 } from '../../../features/people/second-person-fields.tsx'
-import { clockTimesInOrder } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Dialog } from '../../../ui/dialog.tsx'
 import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
+import { clockTimesInOrder } from '../order-times.ts'
 import { useShopClock } from '../shop-clock.ts'
 import type { OrderPart } from './order-part.ts'
 import { partOfKind } from './part-of-kind.ts'
