@@ -23,6 +23,8 @@ describe('an estimate with what the customer asks for and what is added by hand'
     const dialog = desk.getByRole('dialog')
     await dialog.getByLabel('Job that the customer asks for').selectOption({ label: 'Rotation' })
     await dialog.getByLabel('Pattern').selectOption({ index: 1 })
+    await dialog.getByText(/^left front: goes to left rear, tread/).waitFor()
+    await dialog.getByText(/^left rear: the wheel from left front, tread/).waitFor()
     await button('Add this job').click()
     await dialog.getByLabel('Job that the customer asks for').selectOption({ label: 'New valve stems' })
     await button('Add this job').click()
@@ -39,6 +41,9 @@ describe('an estimate with what the customer asks for and what is added by hand'
       .selectOption({ label: 'in place of: Work that another shop does: Weld the exhaust bracket' })
     const preview = dialog.getByRole('region', { name: 'As the customer reads it' })
     await preview.getByText('Take the wheels off, rotate them, torque them').waitFor()
+    await preview
+      .getByText(/^Charged more than once: taking the tire off, right rear, in New sensor/)
+      .waitFor()
     await preview.getByText(/No: we stop and show you first/).waitFor()
     await preview.getByText('(in place of: Work that another shop does: Weld the exhaust bracket)').waitFor()
     const changes = dialog.getByRole('region', { name: 'Against version 1' })

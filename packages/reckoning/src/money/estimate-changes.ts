@@ -7,6 +7,8 @@ export type BundleChange = {
   readonly beforeCents: Cents
   readonly afterCents: Cents
   readonly lines: readonly LineChange[]
+  /** What it is offered in place of, where that has changed: keys of bundles; `null`: of nothing. */
+  readonly inPlaceOf: { readonly before: string | null; readonly after: string | null } | null
 }
 export type LineChange = {
   readonly line: EstimateLine
@@ -15,8 +17,8 @@ export type LineChange = {
 }
 
 /**
- * What a new version of an estimate changes against the one before, bundle by bundle; what is the same to the cent is not
- * named. Totals with tax, lines without.
+ * What a new version of an estimate changes against the one before, bundle by bundle; what is the same to the cent and in
+ * place of the same is not named. Totals with tax, lines without.
  *
  * @units Cents.
  * @source This program's own rule.
@@ -32,10 +34,15 @@ export const estimateChanges = (
       const earlier = old.get(bundle.bundleKey)
       const lines = changedLines(earlier?.money.lines ?? [], bundle.money.lines)
       const [beforeCents, afterCents] = [totalOf(earlier), totalOf(bundle)]
-      if (earlier === undefined) return [{ change: 'added', bundle, beforeCents, afterCents, lines }]
-      return beforeCents === afterCents && lines.length === 0
+      if (earlier === undefined)
+        return [{ change: 'added', bundle, beforeCents, afterCents, lines, inPlaceOf: null }]
+      const inPlaceOf =
+        earlier.alternativeTo === bundle.alternativeTo
+          ? null
+          : { before: earlier.alternativeTo, after: bundle.alternativeTo }
+      return beforeCents === afterCents && lines.length === 0 && inPlaceOf === null
         ? []
-        : [{ change: 'changed', bundle, beforeCents, afterCents, lines }]
+        : [{ change: 'changed', bundle, beforeCents, afterCents, lines, inPlaceOf }]
     }),
     ...before
       .filter(({ bundleKey }) => !kept.has(bundleKey))
@@ -46,6 +53,7 @@ export const estimateChanges = (
           beforeCents: totalOf(bundle),
           afterCents: 0,
           lines: [],
+          inPlaceOf: null,
         }),
       ),
   ]

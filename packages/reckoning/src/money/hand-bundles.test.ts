@@ -121,4 +121,21 @@ describe('the differences between two versions', () => {
     ])
     expect(estimateChanges(before, before)).toEqual([])
   })
+
+  it('name what is offered in place of another now, though no price is another', () => {
+    const [one, other] = priced([wheel, straightening]).bundles
+    if (!one || !other) throw new RangeError('two bundles were priced')
+    const instead = { ...other, alternativeTo: one.bundleKey }
+    expect(estimateChanges([one, other], [one, instead])).toMatchObject([
+      {
+        change: 'changed',
+        bundle: { bundleKey: 'hand.2' },
+        lines: [],
+        inPlaceOf: { before: null, after: 'hand.1' },
+      },
+    ])
+    expect(estimateChanges([one, instead], [one, other])).toMatchObject([
+      { inPlaceOf: { before: 'hand.1', after: null } },
+    ])
+  })
 })

@@ -1,5 +1,6 @@
 import { planCells, planOutline, planRules, planView } from '@bayledger/reckoning/plan-drawing/plan-geometry'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
+import type { ReactNode } from 'react'
 import { PlanCellFace } from './plan-cell-face.tsx'
 import type { PlanWheel } from './plan-wheel.ts'
 import './plan-drawing.css'
@@ -7,12 +8,14 @@ import './plan-drawing.css'
 type PlanDrawingProps = {
   /** A wheel that is absent has no cell: a vehicle without a spare is drawn without one. */
   wheels: Readonly<Partial<Record<WheelPosition, PlanWheel>>>
+  /** Drawn over it, in the units of its view box. */
+  over?: ReactNode
   /** Makes every cell a button. */
   onOpen?: (position: WheelPosition) => void
 }
 
 /** The vehicle from above, nose up: the one drawing of all faces. */
-export function PlanDrawing({ wheels, onOpen }: PlanDrawingProps) {
+export function PlanDrawing({ wheels, over, onOpen }: PlanDrawingProps) {
   const shown = readingOrder.flatMap((position) => {
     const wheel = wheels[position]
     return wheel === undefined ? [] : [{ position, wheel }]
@@ -39,6 +42,7 @@ export function PlanDrawing({ wheels, onOpen }: PlanDrawingProps) {
         {drawn.map(({ position, wheel }) => (
           <PlanCellFace key={position} position={position} wheel={wheel} />
         ))}
+        {over}
       </svg>
       {onOpen === undefined ? (
         <ul className="for-screen-readers">

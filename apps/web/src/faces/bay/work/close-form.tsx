@@ -1,4 +1,4 @@
-import { Suspense } from 'react'
+import { type ComponentProps, Suspense } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
 import { StepScreen } from '../form/step-screen.tsx'
@@ -6,6 +6,7 @@ import { useRecord } from '../record/use-record.ts'
 import { closingWords } from './closing-words.ts'
 import { FigureButton } from './figure-standing.tsx'
 import { BalanceForm } from './lazy-balance-form.ts'
+import { RotationDrawing } from './lazy-rotation-drawing.ts'
 import { StepFigureView } from './step-figure.tsx'
 import { cautionWords, howWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -15,6 +16,8 @@ import { WorkRows } from './work-rows.tsx'
 export function CloseForm(props: WorkFormProps) {
   const { state, step, onDone, onFigure } = props
   const { record, busy, problem } = useRecord(state.orderId)
+  const pattern =
+    step.code === 'check-tires-for-rotation' && step.values?.doubts.length === 0 ? step.values.pattern : null
   if (step.code === 'balance-wheel')
     return (
       <Suspense fallback={null}>
@@ -35,6 +38,7 @@ export function CloseForm(props: WorkFormProps) {
             fault: (text) => tooLong(text, 120),
           },
         ]}
+        {...(pattern === null ? {} : { figure: () => <RotationWays state={state} pattern={pattern} /> })}
         // A word of the shop that is picked says all there is to say; undo takes it back.
         recordsItself
         recordWord="Done: record"
@@ -64,5 +68,13 @@ export function CloseForm(props: WorkFormProps) {
         </Button>
       }
     />
+  )
+}
+
+function RotationWays(props: ComponentProps<typeof RotationDrawing>) {
+  return (
+    <Suspense fallback={null}>
+      <RotationDrawing {...props} />
+    </Suspense>
   )
 }

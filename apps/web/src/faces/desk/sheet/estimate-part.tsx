@@ -42,12 +42,17 @@ import './estimate-part.css'
 
 const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
 
+/** Nothing is sold any more once the report is sealed or the order has ended. */
+const isOpenForEstimates = ({ reports, ended }: OrderState): boolean => reports.length === 0 && ended === null
+
 /** What the findings offer, priced and frozen, and what the customer answered to exactly that version. */
 export function EstimatePart({ order }: OrderPart) {
   const { state } = order
   const { diagnosis } = state
   if (diagnosis === null || diagnosis.confirmed === null || diagnosis.outdated) return null
   const newest = state.estimates.at(-1)
+  const isOpen = isOpenForEstimates(state)
+  if (newest === undefined && !isOpen) return null
   const isForPresent = newest?.diagnosisId === diagnosis.written.entryId && !estimateIsMissing(state)
   return (
     <FoldingSection
@@ -56,7 +61,7 @@ export function EstimatePart({ order }: OrderPart) {
       settled={settledEstimate(order)}
       note={newest === undefined ? undefined : `version ${newest.scope.revision}`}
     >
-      {newest === undefined || !isForPresent ? (
+      {newest === undefined || (!isForPresent && isOpen) ? (
         <BuildEstimate order={order} />
       ) : (
         <Issued order={order} issued={newest} />
@@ -74,7 +79,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const exemption = estimateMoney(sides, scope.money)?.exemption
   const unanswered = unansweredBundles(order.state)
   const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
-  const isOpen = order.state.reports.length === 0 && order.state.ended === null
+  const isOpen = isOpenForEstimates(order.state)
   const asks = unanswered.length + postponed.length > 0
   const changeable = scope.bundles.some((bundle) =>
     ['yes-only', 'no-only'].includes(answerable(order.state, bundle)),
@@ -88,7 +93,7 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
       {before === null || now === null ? null : (
         <details>
           <summary>What changed since version {before.revision}</summary>
-          <EstimateDifferences revision={before.revision} before={before.bundles} after={now.bundles} />
+          <EstimateDifferences before={before} after={now} />
         </details>
       )}
       <p className="estimate-total">

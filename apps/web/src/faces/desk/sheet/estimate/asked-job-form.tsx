@@ -1,3 +1,4 @@
+import type { OrderState } from '@bayledger/ledger/state'
 import { askedBundle } from '@bayledger/reckoning/money/asked-bundles'
 import { type AskedJob, type AskedKind, askedKinds, patternsFor } from '@bayledger/reckoning/money/asked-jobs'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
@@ -12,6 +13,7 @@ import {
 } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
 import { useState } from 'react'
+import { RotationDrawing } from '../../../../features/plan/rotation-drawing.tsx'
 import { Button } from '../../../../ui/button.tsx'
 import { CheckGroup } from '../../../../ui/choice-group.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
@@ -30,6 +32,7 @@ const kindWords: Readonly<Record<AskedKind, string>> = {
 }
 
 type AskedJobFormProps = {
+  state: OrderState
   prices: PriceList
   sheet: SpecificationSheet
   taken: readonly OfferedBundle[]
@@ -39,7 +42,7 @@ type AskedJobFormProps = {
 }
 
 /** A job that the customer asks for, whatever was found. */
-export function AskedJobForm({ prices, sheet, taken, opened, onAdd }: AskedJobFormProps) {
+export function AskedJobForm({ state, prices, sheet, taken, opened, onAdd }: AskedJobFormProps) {
   const [kind, setKind] = useState<AskedKind | null>(null)
   const [wheels, setWheels] = useState<readonly WheelPosition[]>(roadPositions)
   const patterns = patternsFor(sheet)
@@ -88,6 +91,7 @@ export function AskedJobForm({ prices, sheet, taken, opened, onAdd }: AskedJobFo
           onChange={setPattern}
         />
       ) : null}
+      {kind === 'rotation' && pattern !== null ? <RotationDrawing state={state} pattern={pattern} /> : null}
       {kind === 'tires' ? (
         <SelectField
           label="Tire"

@@ -127,6 +127,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
         </p>
       ))}
       <AskedJobForm
+        state={state}
         prices={prices}
         sheet={sheet}
         taken={kept}
@@ -182,9 +183,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
         added={draft.added}
         onChange={(added) => set({ added })}
       />
-      {before === null ? null : (
-        <EstimateDifferences revision={before.revision} before={before.bundles} after={estimate.bundles} />
-      )}
+      {before === null ? null : <EstimateDifferences before={before} after={estimate} />}
       <ChangedAmount order={order} places={settings.data.locations} after={estimate.bundles} />
       <p className="estimate-total">
         <span>With tax</span> <strong>{money(estimate.money.totals.totalCents)}</strong>

@@ -1,14 +1,22 @@
 import type { Finding } from '@bayledger/reckoning/diagnosis/diagnosis'
 import type { PricedEstimate } from '@bayledger/reckoning/estimate'
 import { isAdded } from '@bayledger/reckoning/money/added-bundles'
+import { chargedTwice, type DoneOnce } from '@bayledger/reckoning/money/charged-twice'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import { bundleReason } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
 import { shownTitle } from '@bayledger/wording/shown-estimate'
+import { wheelList } from '@bayledger/wording/wheels'
 import { money } from '../../../../lib/format.ts'
 import { Button } from '../../../../ui/button.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
 import { BundleTable } from './bundle-table.tsx'
+
+const onceWords: Readonly<Record<DoneOnce, string>> = {
+  'tire-off': 'taking the tire off',
+  'stem-parts': 'the stem’s parts',
+  learning: 'what the vehicle has to learn',
+}
 
 type EstimatePreviewProps = {
   estimate: PricedEstimate
@@ -31,6 +39,14 @@ export function EstimatePreview({ estimate, findings, added, onChange }: Estimat
   return (
     <section aria-label="As the customer reads it" className="stack">
       <h3>As the customer reads it</h3>
+      {chargedTwice(estimate.bundles).map((twice) => (
+        <p key={twice.what}>
+          <strong>Charged more than once:</strong> {onceWords[twice.what]}
+          {twice.wheels.length === 0 ? '' : `, ${wheelList(english.wheels, twice.wheels)}`}, in{' '}
+          {twice.bundleKeys.map(titleOf).join(' and in ')}. If the customer says Yes to both, it is done once.
+          Leave a wheel or a job out, or take a line off by a discount.
+        </p>
+      ))}
       {estimate.bundles.map((bundle) => (
         <article key={bundle.bundleKey} className="bundle-sheet">
           <header className="estimate-total">
