@@ -141,12 +141,34 @@ describe('the desk', () => {
     await desk.keyboard.press('Enter')
     await desk.waitForURL(/\/desk\/orders\//)
     expect(await box.inputValue()).toBe('')
+    // What is found lies over the head of the order, which stays in view.
+    await desk.locator('.order-head').waitFor()
+    await desk.keyboard.press('/')
+    await desk.keyboard.type('dunmore')
+    const found = desk.getByRole('option', { name: /Dunmore-Gray/ }).first()
+    await found.waitFor()
+    const isOnTop = (element: Element) => {
+      const { right, top, height } = element.getBoundingClientRect()
+      return element.contains(document.elementFromPoint(right - 8, top + height / 2))
+    }
+    await expect.poll(() => found.evaluate(isOnTop)).toBe(true)
+    await desk.keyboard.press('Escape')
+    await desk.getByRole('button', { name: 'More', exact: true }).click()
+    await desk.getByRole('link', { name: 'The customer’s page' }).waitFor()
+    await desk.getByRole('link', { name: 'The vehicle’s page' }).click()
+    await desk.waitForURL(/\/desk\/vehicles\//)
   })
 
   it('shows all that is known of a vehicle, and a key begins the write-up of its comeback', async () => {
     const floor = await desk.evaluate(async () => (await fetch('/api/search?q=T-2605')).json())
-    const [{ vehicleId }] = floor.hits
-    await desk.goto(`/desk/vehicles/${vehicleId}`)
+    const [{ plate }] = floor.hits
+    await desk.goto('/desk')
+    await desk.getByRole('complementary', { name: 'Floor list' }).getByRole('link').first().waitFor()
+    await desk.keyboard.press('/')
+    await desk.keyboard.type(plate)
+    await desk.getByRole('option', { name: new RegExp(plate) }).waitFor()
+    await desk.keyboard.press('Enter')
+    await desk.waitForURL(/\/desk\/vehicles\//)
     await desk.getByRole('heading', { name: 'Pressures' }).waitFor()
     await desk.getByRole('heading', { name: 'Our sensors' }).waitFor()
     expect(await violationsOn(desk)).toEqual([])

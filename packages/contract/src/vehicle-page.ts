@@ -74,7 +74,7 @@ export const VehiclePage = z.strictObject({
   /** The sensors that we fitted last at each wheel. */
   fitted: z.array(FittedSensor),
   /** By axle, psi: the label's figure and where the light comes on; `null` where no sheet says. */
-  label: z.nullable(z.strictObject({ front: z.number(), rear: z.number() })),
+  label: z.nullable(z.strictObject({ front: z.number(), rear: z.number(), spare: z.nullable(z.number()) })),
   warnAt: z.nullable(z.strictObject({ front: z.number(), rear: z.number() })),
 })
 export type VehiclePage = z.infer<typeof VehiclePage>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { doneAt, openStretches } from './open-hours.ts'
-import { secondsAhead } from './people-free.ts'
+import { secondsAhead, secondsAheadOfNext } from './people-free.ts'
 import { nextPromise, promiseSlips } from './promise-slips.ts'
 import { readyError } from './ready-error.ts'
 import { aboutTime, readyTime, secondsOfSteps } from './ready-time.ts'
@@ -112,6 +112,10 @@ describe('what is ahead of an order', () => {
     expect(ahead(1)).toEqual({ a: 0, b: minutes(60), c: minutes(90), d: minutes(110) })
     expect(ahead(2)).toEqual({ a: 0, b: 0, c: minutes(30), d: minutes(50) })
     expect(ahead(0)).toEqual(ahead(1))
+    // One that came since is behind all of them.
+    expect([0, 1, 2, 5].map((people) => secondsAheadOfNext(jobs, people))).toEqual(
+      [120, 120, 60, 0].map(minutes),
+    )
   })
 })
 

@@ -76,7 +76,7 @@ export const pressuresOf = (sheet: SpecificationSheet | undefined): Pick<Vehicle
     )
   }
   return {
-    label: { front: placard.front.psi, rear: placard.rear.psi },
+    label: { front: placard.front.psi, rear: placard.rear.psi, spare: placard.spare?.psi ?? null },
     warnAt: { front: warn('front'), rear: warn('rear') },
   }
 }

@@ -14,6 +14,7 @@ const says = (change: Partial<Message>) => messageWords({ ...message, ...change 
 describe('what the desk reads of a message', () => {
   it('is when it goes, and what the mail server said meanwhile', () => {
     expect(says({})).toBe('Estimate by e-mail: waiting, goes at Jan 13, 8:00\u00a0AM.')
+    expect(says({ nextTryAt: '2026-01-12T13:00:00.000Z' })).toBe('Estimate by e-mail: waiting.')
     expect(says({ serverWords: '451 Try again later' })).toBe(
       'Estimate by e-mail: waiting, goes at Jan 13, 8:00\u00a0AM. The mail server did not take it yet. It says: “451 Try again later”',
     )

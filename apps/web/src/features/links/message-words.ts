@@ -22,16 +22,17 @@ const withheldWords: Readonly<Record<WithheldReason, string>> = {
 /** "Estimate by e-mail: handed over at 09:12 to a@b.example." */
 export const messageWords = (message: Message, now: string, clock: Clock): string => {
   const way = message.channel === 'email' ? 'by e-mail' : 'by text'
-  return `${purposeWords[message.purpose]} ${way}: ${stateWords(message, (at) => clockTimeOrDay(at, now, clock))}`
+  return `${purposeWords[message.purpose]} ${way}: ${stateWords(message, now, (at) => clockTimeOrDay(at, now, clock))}`
 }
 
-const stateWords = (message: Message, timeOf: (at: string) => string): string => {
+const stateWords = (message: Message, now: string, timeOf: (at: string) => string): string => {
   const { state, reason, nextTryAt, endedAt, recipient, serverWords } = message
   const said = serverWords === null ? '' : ` It says: “${serverWords}”`
   const at = endedAt === null ? '' : ` at ${timeOf(endedAt)}`
   switch (state) {
     case 'waiting':
-      return `waiting${nextTryAt === null ? '' : `, goes at ${timeOf(nextTryAt)}`}.${
+      // A time that has passed is none that it goes at: it waits for the mail server, or none is set.
+      return `waiting${nextTryAt === null || nextTryAt <= now ? '' : `, goes at ${timeOf(nextTryAt)}`}.${
         serverWords === null ? '' : ` The mail server did not take it yet.${said}`
       }`
     case 'handed-over':

@@ -1,6 +1,6 @@
 import type { LeftToDo } from '@bayledger/ledger/questions/left-to-do'
 import { type OpenStretch, openStretches } from '@bayledger/reckoning/ready/open-hours'
-import { secondsAhead } from '@bayledger/reckoning/ready/people-free'
+import { secondsAhead, secondsAheadOfNext } from '@bayledger/reckoning/ready/people-free'
 import { promiseSlips } from '@bayledger/reckoning/ready/promise-slips'
 import { type ReadyTime, readyTime, secondsOfSteps } from '@bayledger/reckoning/ready/ready-time'
 import { type LearnedSeconds, learnSeconds } from '@bayledger/reckoning/ready/step-seconds'
@@ -24,6 +24,8 @@ export type ReadyTimes = (order: AskedOrder) => Readiness | null
 type PlaceKept = {
   readonly open: readonly OpenStretch[]
   readonly learned: LearnedSeconds
+  /** Of an order that came after this was read. */
+  readonly aheadOfNext: number
 }
 
 /** What a process keeps of one shop, so that the floor's page costs no more queries than it did. */
@@ -79,7 +81,7 @@ export const getReadyTimes = async (deps: Deps): Promise<ReadyTimes> => {
     const ready = readyTime({
       now,
       workSeconds: secondsOfSteps(left.steps, place.learned),
-      aheadSeconds: left.begun ? 0 : (basis.ahead.get(orderId) ?? 0),
+      aheadSeconds: left.begun ? 0 : (basis.ahead.get(orderId) ?? place.aheadOfNext),
       waitsUntil: left.waitsUntil === null ? null : Date.parse(left.waitsUntil),
       partAt: left.partAt === null ? null : Date.parse(left.partAt),
       open: place.open,
@@ -114,30 +116,29 @@ const read = async ({ pool, shopId, clock, loading }: Deps, kept: Kept): Promise
     kept.learned = { readAt, byPlace: learnByPlace(await listStepTimes(pool, shopId)) }
   const { byPlace } = kept.learned
   const { places, jobs } = await readPlacesAndJobs(pool, shopId, now)
+  const inTurn = places.map((place) => {
+    const learned = byPlace.get(place.locationId) ?? {}
+    const own = jobs.filter((job) => job.locationId === place.locationId && !loading.has(job.orderId))
+    const waiting = own.map(({ orderId, left }) => ({
+      orderId,
+      workSeconds: secondsOfSteps(left.steps, learned),
+      begun: left.begun,
+    }))
+    return { ...place, learned, waiting }
+  })
   kept.basis = {
     readAt,
     places: new Map(
-      places.map(({ locationId, hours, timeZone }) => [
+      inTurn.map(({ locationId, hours, timeZone, learned, waiting, people }) => [
         locationId,
-        { open: openStretches(hours, timeZone, readAt), learned: byPlace.get(locationId) ?? {} },
+        {
+          open: openStretches(hours, timeZone, readAt),
+          learned,
+          aheadOfNext: secondsAheadOfNext(waiting, people),
+        },
       ]),
     ),
-    ahead: new Map(
-      places.flatMap(({ locationId, people }) => {
-        const own = jobs.filter((job) => job.locationId === locationId && !loading.has(job.orderId))
-        const learned = byPlace.get(locationId) ?? {}
-        return [
-          ...secondsAhead(
-            own.map(({ orderId, left }) => ({
-              orderId,
-              workSeconds: secondsOfSteps(left.steps, learned),
-              begun: left.begun,
-            })),
-            people,
-          ),
-        ]
-      }),
-    ),
+    ahead: new Map(inTurn.flatMap(({ waiting, people }) => [...secondsAhead(waiting, people)])),
   }
 }
 

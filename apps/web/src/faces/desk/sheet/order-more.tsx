@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { lazy, Suspense, useId, useState } from 'react'
 import { Link } from 'react-router'
 import { sessionQuery } from '../../../features/people/queries.ts'
-import { printPath } from '../../../lib/paths.ts'
+import { customerPath, printPath, vehiclePath } from '../../../lib/paths.ts'
 import { Button } from '../../../ui/button.tsx'
 import { EditCustomer, EditVehicle } from './edit-dialogs.tsx'
 import { EditStay } from './edit-stay.tsx'
@@ -20,7 +20,8 @@ export function OrderMore({ order }: OrderPart) {
   const [editing, setEditing] = useState<'customer' | 'vehicle' | 'stay' | 'hold' | 'end' | null>(null)
   const [isOpen, setOpen] = useState(false)
   const menuId = useId()
-  const isOwner = useQuery(sessionQuery).data?.staff.roles.includes('owner')
+  const roles = useQuery(sessionQuery).data?.staff.roles ?? []
+  const isOwner = roles.includes('owner')
   const close = () => setEditing(null)
   const goesOn = state.reports.length === 0 && state.ended === null
   return (
@@ -29,6 +30,11 @@ export function OrderMore({ order }: OrderPart) {
         More
       </Button>
       <div id={menuId} className="order-more row" hidden={!isOpen}>
+        <Link to={vehiclePath(vehicle.vehicleId)}>The vehicle’s page</Link>
+        {/* A technician has no customers’ cards. */}
+        {roles.every((role) => role === 'technician') ? null : (
+          <Link to={customerPath(customer.customerId)}>The customer’s page</Link>
+        )}
         <Button onClick={() => setEditing('customer')}>Edit the customer</Button>
         <Button onClick={() => setEditing('vehicle')}>Edit the vehicle</Button>
         {goesOn ? <Button onClick={() => setEditing('stay')}>Edit the stay</Button> : null}

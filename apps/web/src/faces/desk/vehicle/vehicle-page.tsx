@@ -3,7 +3,7 @@ import { axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/w
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useEffect, useEffectEvent } from 'react'
+import { useEffect, useEffectEvent, useLayoutEffect, useRef } from 'react'
 import { Link, useNavigate, useParams } from 'react-router'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
@@ -36,7 +36,7 @@ export function VehicleRoute() {
   useEffect(() => {
     if (now !== undefined && now !== vehicleId) navigate(vehiclePath(now), { replace: true })
   }, [now, vehicleId, navigate])
-  if (page.data !== undefined) return <OneVehicle page={page.data} />
+  if (page.data !== undefined) return <OneVehicle key={vehicleId} page={page.data} />
   return (
     <>
       <title>Vehicle · Bayledger desk</title>
@@ -50,12 +50,15 @@ export function VehicleRoute() {
 }
 
 function OneVehicle({ page }: { page: VehiclePage }) {
+  const title = useRef<HTMLHeadingElement>(null)
+  // Whoever comes from the search box goes on here: in the box the page's keys would be typed.
+  useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
   const clock = useShopClock()
   const { vehicle, customer, asOf } = page
   return (
     <>
       <title>{`${vehicle.plate ?? vehicle.description} · Bayledger desk`}</title>
-      <h1>
+      <h1 ref={title} tabIndex={-1}>
         {[vehicle.description, vehicle.color, vehicle.plate].filter((part) => part !== null).join(' · ')}
       </h1>
       <Lines>
@@ -236,8 +239,7 @@ const wheelsOf = (page: VehiclePage, clock: Clock): Partial<Record<WheelPosition
       .filter((wheel) => wheel !== 'SP' || last.SP !== undefined)
       .map((wheel): [WheelPosition, PlanWheel] => {
         const reading = last[wheel]
-        const axle = axleOf(wheel)
-        const label = page.label === null || axle === 'spare' ? null : page.label[axle]
+        const label = page.label?.[axleOf(wheel)] ?? null
         return [
           wheel,
           {
