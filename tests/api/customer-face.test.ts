@@ -70,6 +70,10 @@ describe('a customer link', () => {
         severity: 'cause',
         wheels: ['RR'],
         sentence: expect.stringContaining('right rear'),
+        figures: [
+          'Right rear sensor: silent at 3 tries, while others answered',
+          expect.stringContaining('the vehicle misses the right rear too'),
+        ],
         remedies: [],
       },
     ])
@@ -112,6 +116,7 @@ describe('a customer link', () => {
         severity: 'unexplained',
         wheels: [],
         sentence: expect.stringContaining('sell you a part on a guess'),
+        figures: expect.arrayContaining([expect.any(String)]),
         remedies: [],
       },
     ])
@@ -133,7 +138,7 @@ describe('a customer link', () => {
     expect(body.findings).toMatchObject([
       {
         code: 'tire-unsafe',
-        remedies: ['What removes it: new tire, left front, $193.57 with tax. You have not answered.'],
+        remedies: ['What fixes it: new tire, left front, $193.57 with tax. You have not answered.'],
       },
     ])
     const tire = body.estimate.bundles.find(({ title }: { title: string }) => title.startsWith('New tire'))
@@ -171,13 +176,13 @@ describe("the customer's language", () => {
       findings: [
         {
           sentence:
-            'El sensor de la rueda trasera derecha ya no contesta. Le preguntamos 3 veces; los demás contestaron.',
+            'El sensor de la rueda trasera derecha no funciona. Lo probamos 3 veces; los demás contestaron.',
         },
       ],
     })
     const [offer] = order.estimate.bundles
     expect(offer.title).toBe('Sensor nuevo: trasera derecha')
-    expect(offer.cautions[0].words).toContain('Revise a mano la presión')
+    expect(offer.cautions[0].words).toContain('Mida con un medidor el aire')
     expect(order.estimate.totalCents).toBe(20_340)
     await phone.post('/api/customer/decisions', await decisionOn(phone)).expect(201)
     const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)

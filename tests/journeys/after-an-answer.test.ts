@@ -94,7 +94,7 @@ describe('an estimate after an answer, at the desk by keyboard', () => {
   it('is No by telephone, and Yes when the customer calls back', async () => {
     await byTelephone(desk, /New sensor, right rear/, 'No', 'No, not today.')
     await desk
-      .getByText(/Check all pressures by hand every week/)
+      .getByText(/Check the air in all tires with a gauge every week/)
       .first()
       .waitFor()
     await byTelephone(desk, /New sensor, right rear/, 'Yes, after a No', 'Yes, do it after all.')
@@ -148,10 +148,20 @@ describe('an answer on the customer’s phone', () => {
     expect(new URL(phone.url()).hash, 'the secret of the link has left the address').toBe('')
   })
 
-  it('of Later is confirmed, and the page no longer speaks of a Yes now', async () => {
-    await answer(phone, 'Later')
+  it('is asked for on the first screen; the proof at its wheel is one touch away', async () => {
+    const yes = await phone.getByRole('radio', { name: 'Yes', exact: true }).first().boundingBox()
+    expect((yes?.y ?? Number.POSITIVE_INFINITY) + (yes?.height ?? 0)).toBeLessThanOrEqual(844)
+    const proof = phone.getByText('Right rear sensor: silent at 3 tries, while others answered')
+    expect(await proof.isVisible()).toBe(false)
+    await phone.getByText('See what we measured').tap()
+    await proof.waitFor()
+    await phone.locator('.plan-svg').getByText('no answer, 3 tests').waitFor()
+  })
+
+  it('of Not today is confirmed, and the page no longer speaks of a Yes now', async () => {
+    await answer(phone, 'Not today')
     const after = await page()
-    expect(after).toContain('New sensor, right rear Later')
+    expect(after).toContain('New sensor, right rear Not today')
     expect(after).not.toContain('If you say yes now')
     expect(after).toContain('What you pay, with tax $52.00')
     await phone.getByRole('button', { name: 'Answer what you put off' }).waitFor()
@@ -227,7 +237,7 @@ describe('a customer who reads Spanish', () => {
     const dialog = desk.getByRole('dialog')
     await dialog.getByText(/Usted dice que sí a: nada de esto/).waitFor()
     await dialog.getByText(/In English: For your/).waitFor()
-    await dialog.getByText(spanish.customerCautions['CT-01'][1]).waitFor()
+    await dialog.getByText(spanish.customerCautions['CT-01'][2]).waitFor()
     await press(desk, 'Close')
   })
 
@@ -238,7 +248,7 @@ describe('a customer who reads Spanish', () => {
     await speaks('es-US')
     await phone.getByRole('radio', { name: 'No', exact: true }).first().tap()
     await phone
-      .getByText(/Revise a mano la presión/)
+      .getByText(/Mida con un medidor el aire/)
       .first()
       .waitFor()
     for (const prices of await phone.getByText(spanish.customerEstimate.question.eachPrice).all())

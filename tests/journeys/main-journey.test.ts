@@ -77,7 +77,7 @@ describe('the whole job, from the complaint to the sealed report, with the serve
 
     const phone = await browser().open('customer', new URL(link).pathname + new URL(link).hash)
     await phone
-      .getByText(/The sensor in the right rear wheel no longer answers/)
+      .getByText(/The sensor in the right rear wheel does not work/)
       .first()
       .waitFor()
     await decideAndSign(phone, customer)

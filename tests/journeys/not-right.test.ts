@@ -86,7 +86,7 @@ describe('a nail, and a stud that breaks while the wheel comes off', () => {
     await desk
       .getByText(/Say to the customer: We found a damaged stud or bolt at the right rear wheel/)
       .waitFor()
-    await offerAndAgree('Renew damaged studs or nuts, right rear')
+    await offerAndAgree('Replace damaged studs or nuts, right rear')
 
     await bay.getByText(/It waits for the repair/).waitFor()
   })

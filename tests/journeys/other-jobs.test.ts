@@ -42,7 +42,7 @@ beforeAll(async () => {
 const agreeTo = async (orderId: string, customer: string, offer: RegExp): Promise<void> => {
   const phone = await browser().open('customer', await browser().desk.customerLink(orderId))
   await phone.getByRole('radio', { name: 'Yes', exact: true }).first().waitFor()
-  for (const question of await phone.getByRole('group', { name: /your answer$/ }).all())
+  for (const question of await phone.getByRole('group', { name: /Do you want this\?$/ }).all())
     await question.getByRole('radio', { name: 'No', exact: true }).check()
   await phone.getByRole('group', { name: offer }).getByRole('radio', { name: 'Yes', exact: true }).check()
   await signAs(phone, customer)

@@ -133,7 +133,7 @@ describe('findings', () => {
       'What it costs',
     ])
     const dangerous = phone.getByRole('region', { name: 'What is dangerous' })
-    expect(await dangerous.textContent()).toMatch(/What removes it: .+ with tax\. You have not answered\./)
+    expect(await dangerous.textContent()).toMatch(/What fixes it: .+ with tax\. You have not answered\./)
     await phone.getByText('A Yes to other work does not make the vehicle safe to drive.').waitFor()
     await phone.getByText(/Our technician sees the cause otherwise/).waitFor()
     expect(await violationsOn(phone)).toEqual([])

@@ -56,7 +56,7 @@ export const outboxHands = (now: () => { shop: TestApp; replay: Replay; desk: Ca
     edit,
     send,
     newest: async (orderId: string): Promise<Message> => (await listed(orderId)).messages.at(-1),
-    /** The customer answers Later to everything, until a day. */
+    /** The customer answers Not today to everything, until a day. */
     putOff: async (orderId: string, day: string) => {
       const { body: link } = await now().desk.post(`/api/orders/${orderId}/links`).expect(201)
       const opened = await now()

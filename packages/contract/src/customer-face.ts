@@ -21,8 +21,10 @@ export const CustomerOrder = z.strictObject({
   drive: z.strictObject({
     verdict: z.enum(['do-not-drive', 'may-drive', 'not-yet-known']),
     sentence: z.string(),
-    /** What to do now: how a vehicle that must not be driven gets away, or how often its tires are gauged and why. */
+    /** What to do now: how a vehicle that must not be driven gets away. */
     advice: z.array(z.string()),
+    /** How and why the air is checked more often than each month; `null` where it is not. */
+    how: z.nullable(z.string()),
   }),
   /** When it will be ready, as far as that is known while it is worked on. */
   ready: z.nullable(z.string()),
@@ -41,6 +43,8 @@ export const CustomerOrder = z.strictObject({
       ]),
       wheels: z.array(z.enum(['LF', 'RF', 'RR', 'LR', 'SP'])),
       sentence: z.string(),
+      /** What proves it, in the figures of the trade, line by line. */
+      figures: z.array(z.string()),
       /** Of a danger: what removes it, with its price or that there is none yet. */
       remedies: z.array(z.string()),
     }),

@@ -145,7 +145,7 @@ export const Bundle = z.strictObject({
   /** The findings that call for it; the first is the reason that the customer reads. */
   findings: z.array(z.string()),
   safety: z.boolean(),
-  /** What the customer must have read before a No or Later is recorded. */
+  /** What the customer must have read before a No or Not today is recorded. */
   cautions: z.array(CautionReference),
   alternativeTo: z.nullable(key),
   works: z.array(Work),

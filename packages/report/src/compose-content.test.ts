@@ -86,9 +86,9 @@ describe('page one', () => {
     ])
   })
 
-  it('lists what was answered No or Later', () => {
+  it('lists what was answered No or Not today', () => {
     expect(content.pageOne.notDone).toEqual([
-      { title: 'New sensors in all wheels, $554.00', answer: 'Later, until Mar 1, 2026' },
+      { title: 'New sensors in all wheels, $554.00', answer: 'Not today, until Mar 1, 2026' },
     ])
   })
 
@@ -107,7 +107,7 @@ describe('page one', () => {
 
   it('computes the re-torque from the sheet’s distance and the odometer', () => {
     expect(content.pageOne.next[0]).toBe(
-      'In 50 to 100 miles, at 88,206 to 88,256 mi: come back for a free check of the wheel torque, no appointment.',
+      'In 50 to 100 miles, at 88,206 to 88,256 mi: come back for a free check that the wheels are tight, no appointment.',
     )
   })
 })
@@ -295,9 +295,9 @@ describe('"Can I drive it?" is careful', () => {
     if (!drive || !rear?.pressure) throw new Error('the worked state has a drive and a pressure')
     const short = composed({ drives: [{ ...drive, minutes: 13 }] })
     expect(short.pageOne.canDrive.words).toBe('Yes, but check the air each week.')
-    expect(short.pageOne.fixed.word).toBe('Not yet proven')
+    expect(short.pageOne.fixed.word).toBe('Not sure yet')
     expect(short.pageOne.next.join()).toContain(
-      'once a week, first by Jan 19, 2026, because the repair is not proven yet',
+      'once a week, first by Jan 19, 2026, because we are not sure of the repair yet',
     )
     const lit = composed({ drives: [{ ...drive, lightAtEnd: 'solid' }] })
     expect(lit.pageOne.canDrive.words).toBe('Yes, but check the air each week.')

@@ -70,7 +70,7 @@ export const finishedOrder: ReportContent = {
       'Set all four tires to 35.9 psi for today’s temperature.',
       'Drove 22 minutes; the light was off at the end.',
     ],
-    notDone: [{ title: 'Wiper blades, for information', answer: 'Later, until Mar 1, 2026' }],
+    notDone: [{ title: 'Wiper blades, for information', answer: 'Not today, until Mar 1, 2026' }],
     fixed: {
       word: 'Proven',
       words: 'car recognizes all 4 sensors and the light was off at the end of 22 minutes of driving',

@@ -23,7 +23,7 @@ describe('a customer caution', () => {
   })
 
   it('is named with its version', () => {
-    expect(cautionName(customerCaution('CT-01'))).toBe('CT-01 v1')
+    expect(cautionName(customerCaution('CT-01'))).toBe('CT-01 v2')
   })
 
   it('that was never issued has no words', () => {

@@ -8,7 +8,13 @@ export type CustomerPageWording = {
   readonly opening: string
   /** The address lacks the secret behind its #. */
   readonly notWhole: { readonly title: string; readonly detail: string }
-  readonly titles: Readonly<Record<'canDrive' | 'dangerous' | 'light' | 'photos' | 'report', string>>
+  readonly titles: Readonly<Record<'canDrive' | 'dangerous' | 'light' | 'report', string>>
+  /** What opens how, and why, the air is checked more often than each month. */
+  readonly how: string
+  /** What a sensor is, for whoever never heard of one. */
+  readonly sensorIs: string
+  /** What opens the photos. */
+  readonly photos: (count: number) => string
   /** What is said of the light where no finding is shown. */
   readonly noCause: Readonly<Record<'still-looking' | 'was-off' | 'unexplained', string>>
   readonly technicianDiffers: string
@@ -20,6 +26,8 @@ export type CustomerPageWording = {
     readonly sensorMark: string
   }
   readonly measured: {
+    /** What opens the figures and the drawing. */
+    readonly title: string
     readonly caption: string
     /** Before what is said of one wheel: its name. */
     readonly at: (name: string) => string
@@ -64,7 +72,8 @@ export type CustomerEstimateWording = {
     readonly changed: (sum: string) => string
     readonly eachPrice: string
     readonly tax: string
-    readonly yours: (title: string) => string
+    /** Above the answers, behind the title of what is offered. */
+    readonly yours: string
     readonly onlyNo: string
     readonly given: string
     readonly notGiven: string

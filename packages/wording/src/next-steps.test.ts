@@ -34,11 +34,11 @@ const said: readonly (readonly [NextStep, string])[] = [
   [{ code: 'tow-or-spare', spare: 'none' }, 'Have it towed. It has no spare.'],
   [
     { code: 'on-the-spare', wheel: 'LF', spare: 'temporary' },
-    'The temporary spare is on in place of the left front wheel. Keep to the limits of speed and distance on its sidewall, and have the tire put right soon. The warning light may stay on until then.',
+    'The temporary spare is on in place of the left front wheel. Keep to the limits of speed and distance on its sidewall, and have the tire repaired soon. The warning light may stay on until then.',
   ],
   [
     { code: 'on-the-spare', wheel: 'RR', spare: 'full-size' },
-    'The spare is on in place of the right rear wheel. Have the tire that came off put right soon: until then you have no spare, and the warning light may stay on.',
+    'The spare is on in place of the right rear wheel. Have the tire that came off repaired soon: until then you have no spare, and the warning light may stay on.',
   ],
   [{ code: 'tow-or-spare', spare: 'no-help' }, 'Have it towed. The spare does not help here.'],
   [
@@ -47,19 +47,19 @@ const said: readonly (readonly [NextStep, string])[] = [
       miles: { from: 50, to: 100 },
       at: { from: { value: 48290.467, unit: 'km' }, to: { value: 48370.934, unit: 'km' } },
     },
-    'In 50 to 100 miles, at 48,290 to 48,371 km: come back for a free check of the wheel torque, no appointment.',
+    'In 50 to 100 miles, at 48,290 to 48,371 km: come back for a free check that the wheels are tight, no appointment.',
   ],
   [
     { code: 'retorque', miles: { from: 50, to: 100 }, at: null },
-    'In 50 to 100 miles: come back for a free check of the wheel torque, no appointment.',
+    'In 50 to 100 miles: come back for a free check that the wheels are tight, no appointment.',
   ],
   [
     { code: 'report-the-light', minutes: 20 },
-    'Drive 20 minutes to be sure. If the warning light is on then, gauge the tires and call us, (555) 555-0100.',
+    'Drive 20 minutes to be sure. If the warning light is on then, check the air in the tires with a gauge and call us, (555) 555-0100.',
   ],
   [
     { code: 'if-light-returns' },
-    'If the light comes back, gauge all tires cold and call us, (555) 555-0100.',
+    'If the light comes back, check the air in all cold tires with a gauge and call us, (555) 555-0100.',
   ],
   [
     {
@@ -97,19 +97,19 @@ const said: readonly (readonly [NextStep, string])[] = [
   ],
   [
     { code: 'check-pressures', every: 'week', why: 'tire-low', firstBy: '2026-01-19' },
-    'Check all pressures with a gauge once a week, first by Jan 19, 2026, because a tire is under its label pressure: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
+    'Check the air in all tires with a gauge once a week, first by Jan 19, 2026, because a tire has less air than it should. Check cold tires (parked 3 hours, or driven under a mile), against the door label. Let air out only of a cold tire that is over it.',
   ],
   [
     { code: 'check-pressures', every: 'trip', why: 'work-left', firstBy: '2026-01-12' },
-    'Check all pressures with a gauge before every trip, because of work that was not done: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
+    'Check the air in all tires with a gauge before every trip, because of work that was not done. Check cold tires (parked 3 hours, or driven under a mile), against the door label. Let air out only of a cold tire that is over it.',
   ],
   [
     { code: 'check-pressures', every: 'month', why: null, firstBy: '2026-02-11' },
-    'Check all pressures with a gauge once a month, first by Feb 11, 2026: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.',
+    'Check the air in all tires with a gauge once a month, first by Feb 11, 2026. Check cold tires (parked 3 hours, or driven under a mile), against the door label. Let air out only of a cold tire that is over it.',
   ],
   [
     { code: 'deferred-work', day: '2026-12-01' },
-    'What you answered with Later comes up again on Dec 1, 2026.',
+    'What you answered with “Not today” comes up again on Dec 1, 2026.',
   ],
 ]
 

@@ -27,7 +27,7 @@ describe('whether it is fixed', () => {
     { verdict: 'not-fixed', why: 'id-misplaced', wheel: 'LR' },
   ])('%j is said in one word and a plain sentence', (verdict) => {
     const { word, words } = fixedWords(verdicts, verdict)
-    expect(['Proven', 'Not yet proven', 'Not fixed']).toContain(word)
+    expect(['Proven', 'Not sure yet', 'Not fixed']).toContain(word)
     expect(words).toMatch(/^[a-z]/)
     expect(faultOf(fixedSentence(verdicts, verdict))).toBeNull()
   })

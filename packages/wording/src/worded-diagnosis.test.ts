@@ -42,7 +42,8 @@ describe('a diagnosis in words', () => {
         },
       ],
       next: 'Find the leak before only filling.',
-      customer: 'Your left front tire has 22.0 psi; the door label calls for 35. The light is doing its job.',
+      customer:
+        'Your left front tire has 22.0 psi; by the door label it should have 35. The light is doing its job.',
     })
   })
 

@@ -67,7 +67,7 @@ type Decision = {
 }
 
 /**
- * Shows the newest version and records a Yes to all of it, and Later to what would replace a line; the server then
+ * Shows the newest version and records a Yes to all of it, and Not today to what would replace a line; the server then
  * issues the job plan.
  */
 export const authorizeAll = (pen: OrderPen, decision: Decision): void =>

@@ -26,7 +26,7 @@ describe('page one of a vehicle that must not be driven', () => {
     const page = pageOneOf('T-2614')
     expect(page).toContain('Can I drive it? No. Please do not drive it. Call us.')
     expect(page).toContain('Do not drive: The left front tire has a bulge.')
-    expect(page).toMatch(/What removes it: new tire, left front/)
+    expect(page).toMatch(/What fixes it: new tire, left front/)
     expect(page).toContain(
       'The warning light: It was off when we looked, so there is no cause of a light to name.',
     )
@@ -100,11 +100,11 @@ describe('page one of tires that were low from cold', () => {
 
   it('says what to do when the light comes back, and by which day the tires are gauged', () => {
     expect(pageOneOf('T-2601')).toContain(
-      'If the light comes back, gauge all tires cold and call us, (555) 555-0100.',
+      'If the light comes back, check the air in all cold tires with a gauge and call us, (555) 555-0100.',
     )
     expect(pageOneOf('T-2601')).toContain('once a month, first by Feb 11, 2026')
     expect(pageOneOf('T-2605')).toContain(
-      'once a week, first by Jan 19, 2026, because the repair is not proven yet',
+      'once a week, first by Jan 19, 2026, because we are not sure of the repair yet',
     )
   })
 

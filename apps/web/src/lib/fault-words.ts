@@ -68,7 +68,7 @@ export const paymentFaults = {
 } as const
 
 export const decisionFaults = {
-  unanswered: 'Each line needs a Yes, a No or a Later.',
+  unanswered: 'Each line needs a Yes, a No or a Not today.',
   nothingChanged: 'Choose what the customer now answers otherwise.',
   nobody: 'Who decides?',
   noName: 'Write the name of who decides.',

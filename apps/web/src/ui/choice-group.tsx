@@ -4,6 +4,8 @@ import type { Option } from './select-field.tsx'
 import './choice-group.css'
 
 type ChoiceGroupProps<Value extends string> = FieldWords & {
+  /** What is asked about, where the page shows it above: a screen reader says it before the label. */
+  about?: string
   options: readonly Option<Value>[]
   /** `null`: nothing chosen yet; nothing is chosen for anyone beforehand. */
   value: Value | null
@@ -14,6 +16,7 @@ type ChoiceGroupProps<Value extends string> = FieldWords & {
 
 /** One of a few options, each a target as large as the face needs; arrow keys move between them. */
 export function ChoiceGroup<Value extends string>({
+  about,
   label,
   hint,
   fault,
@@ -25,7 +28,10 @@ export function ChoiceGroup<Value extends string>({
   const id = useId()
   return (
     <fieldset className="field" aria-describedby={noteIds(id, { hint, fault })}>
-      <legend className="field-legend">{label}</legend>
+      <legend className="field-legend">
+        {about === undefined ? null : <span className="for-screen-readers">{about}: </span>}
+        {label}
+      </legend>
       <div className={`choices choices-${flow}`}>
         {options.map((option) => (
           <label key={option.value} className="choice">

@@ -42,7 +42,7 @@ export const unansweredBundles = (state: OrderState): readonly IssuedBundle[] =>
 
 /** How far the customer may still answer a bundle. */
 export type Answerable =
-  /** There is no answer yet, or it was put off: Yes, No or Later. */
+  /** There is no answer yet, or it was put off: Yes, No or Not today. */
   | 'any'
   /** The customer said No, and may call back and say Yes. */
   | 'yes-only'

@@ -6,7 +6,7 @@ type Replaceable = {
 }
 
 /**
- * The cautions that go with a No or a Later to a bundle. None where the customer said Yes to what replaces it: whoever
+ * The cautions that go with a No or a Not today to a bundle. None where the customer said Yes to what replaces it: whoever
  * takes four sensors is warned of a low tire, although they do not take the one.
  */
 export const cautionsOwed = <Caution extends Pick<CautionReference, 'number'>>(

@@ -58,6 +58,7 @@ export type GaugingReason =
   | 'work-left'
   | 'not-gauged'
   | 'not-proven'
+  | 'cause-not-found'
 
 const driveBy: Readonly<Record<Gauging['every'], DriveVerdict>> = {
   trip: 'check-each-trip',
@@ -65,7 +66,7 @@ const driveBy: Readonly<Record<Gauging['every'], DriveVerdict>> = {
   month: 'drive-normally',
 }
 
-/** Never less often than a caution says that was shown with a No or Later, or would be shown with it. */
+/** Never less often than a caution says that was shown with a No or Not today, or would be shown with it. */
 export const gaugingDue = (state: OrderState): Gauging => {
   const shown = openCautions(state).flatMap((caution) => gaugingAskedBy(caution) ?? [])
   const [why = null] = reasonsToGauge(state)
@@ -84,16 +85,19 @@ const openCautions = (state: OrderState) =>
 /** The reasons that hold, the one that concerns safety most first. */
 const reasonsToGauge = (state: OrderState): GaugingReason[] => {
   const low = lowAsLeft(state).some(({ wheel }) => wheel !== 'SP')
-  const { verdict } = isFixed(state)
+  const fixed = isFixed(state)
+  const isUnfound =
+    fixed.verdict === 'not-yet-proven' && (fixed.why === 'nothing-found' || fixed.why === 'no-findings')
   return [
     ...(low ? (['tire-low'] as const) : []),
     ...(state.diagnosis?.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
-    verdict === 'not-fixed'
+    fixed.verdict === 'not-fixed'
       ? (['cannot-warn'] as const)
       : []),
     ...(safetyLeftUndone(state) ? (['safety-left'] as const) : []),
     ...(roadPositions.some((wheel) => isUnknown(state, wheel)) ? (['not-gauged'] as const) : []),
-    ...(verdict === 'not-yet-proven' ? (['not-proven'] as const) : []),
+    ...(isUnfound ? (['cause-not-found'] as const) : []),
+    ...(fixed.verdict === 'not-yet-proven' ? (['not-proven'] as const) : []),
   ]
 }
 

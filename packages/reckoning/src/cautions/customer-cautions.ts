@@ -11,23 +11,23 @@ import type { CautionReference } from './caution-reference.ts'
  * CT-17: a damaged valve stem that is not replaced.
  */
 export const customerCautionVersions = {
-  'CT-01': [1],
+  'CT-01': [1, 2],
   'CT-02': [1],
   'CT-03': [1],
   'CT-04': [1],
   'CT-05': [1],
   'CT-06': [1],
-  'CT-07': [1],
-  'CT-08': [1],
-  'CT-09': [1],
+  'CT-07': [1, 2],
+  'CT-08': [1, 2],
+  'CT-09': [1, 2],
   'CT-10': [1],
-  'CT-11': [1],
-  'CT-12': [1],
+  'CT-11': [1, 2],
+  'CT-12': [1, 2],
   'CT-13': [1],
   'CT-14': [1],
   'CT-15': [1],
-  'CT-16': [1],
-  'CT-17': [1],
+  'CT-16': [1, 2],
+  'CT-17': [1, 2],
 } as const satisfies Readonly<Record<string, readonly number[]>>
 
 export type CustomerCautionVersions = typeof customerCautionVersions

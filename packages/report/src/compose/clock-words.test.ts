@@ -59,7 +59,7 @@ describe('the pages behind the first', () => {
     expect(text).toContain('22 min were written down for this drive; the clock has time for 0.')
     expect(text).toContain('{"kind":"gap","text":"not timed"}')
     expect(text).toContain(
-      'Not yet proven: the minutes that were written down for the drive and those of the clock differ.',
+      'Not sure yet: the minutes that were written down for the drive and those of the clock differ.',
     )
   })
 })

@@ -79,7 +79,7 @@ describe('the findings of a report', () => {
     const lines = linesOf(withDiagnosis({ primary: asks.code, findings: [also, asks] }))
     expect(lines.slice(0, 2).map(({ sentence }) => sentence)).toEqual([
       expect.stringContaining('the car reports a fault'),
-      expect.stringContaining('may drown out the sensors'),
+      expect.stringContaining('may disturb the sensors'),
     ])
   })
 
@@ -158,15 +158,15 @@ describe('the findings of a report', () => {
     expect(found.map(({ severity, sentence }) => [severity, sentence])).toEqual([
       [
         'repair-before-release',
-        'The valve stem on the left front wheel is leaking. It can let go without warning. Please have it replaced before you drive.',
+        'The valve stem on the left front wheel is leaking. It can fail without warning. Please have it replaced before you drive.',
       ],
       [
         'cause',
-        'The sensor in the right rear wheel no longer answers. We asked 3 times; the others answered.',
+        'The sensor in the right rear wheel does not work. We tested it 3 times; the others answered.',
       ],
     ])
     expect(found[0]?.remedy).toEqual([
-      'What removes it: a repair. No price was given; we price it when you ask.',
+      'What fixes it: a repair. No price was given; we price it when you ask.',
     ])
   })
 

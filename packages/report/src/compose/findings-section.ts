@@ -1,16 +1,12 @@
 import { inOrderOfReading, severityOf } from '@bayledger/ledger/questions/severity'
 import type { OrderState } from '@bayledger/ledger/state'
-import type { Reason } from '@bayledger/reckoning/diagnosis/diagnosis'
-import { capitalized } from '@bayledger/wording/capitalized'
-import { fieldTitle, seenWords, uncheckedLines } from '@bayledger/wording/fields'
-import { reasonWords } from '@bayledger/wording/reasons'
+import { fieldTitle, uncheckedLines } from '@bayledger/wording/fields'
 import { nextAction, sentenceFor, wordedContradiction } from '@bayledger/wording/worded-diagnosis'
 import type { Block, FindingLine, Section } from '../content.ts'
 import { paragraph } from './blocks.ts'
 import { personalText, type ReportContext } from './context.ts'
-import { number } from './figures.ts'
 import { authorName } from './people.ts'
-import { unitWords } from './proof-figure.ts'
+import { reasonLine } from './reason-line.ts'
 import type { Spoken } from './spoken.ts'
 
 const says = ({ language }: Spoken) => language.report.findings
@@ -79,30 +75,6 @@ const unchecked = (context: Spoken, fields: readonly string[]): FindingLine[] =>
           reasons: uncheckedLines(context.language, fields),
         },
       ]
-
-const reasonLine = (context: Spoken, reason: Reason): string => {
-  const value =
-    typeof reason.value === 'number'
-      ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
-      : plainValue(context, reason)
-  const shows = reasonWords(context.language, reason)
-  // "Left front damage to the tire: a bulge" says it once.
-  const isSaidThere = value === '' || (typeof reason.value !== 'number' && shows.includes(value))
-  return capitalized(
-    `${seenWords(context.language, reason.field)}${isSaidThere ? '' : ` ${value}`}: ${shows}`,
-  )
-}
-
-/** A sensor's ID is shortened here too: this is the customer's copy. */
-const plainValue = (context: Spoken, { value, field }: Reason): string => {
-  if (value === null) return says(context).values['not-checked']
-  if (typeof value === 'boolean') return says(context).values[value ? 'yes' : 'no']
-  const text = String(value)
-  if (/(^|\.)ids?(\.|$)|strayIds/.test(field)) return `…${text.slice(-4)}`
-  return Object.hasOwn(says(context).values, text)
-    ? says(context).values[text as keyof ReturnType<typeof says>['values']]
-    : text
-}
 
 const confirmation = (state: OrderState, context: ReportContext): string => {
   const confirmed = state.diagnosis?.confirmed

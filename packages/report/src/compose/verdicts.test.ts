@@ -33,7 +33,7 @@ describe('"Is it fixed?" is proven only by what the car holds', () => {
     const { RR: _, ...ids } = module.ids
     const report = composed({ closing: { ...workedState.closing, module: { ...module, ids } } })
     expect(report.pageOne.fixed).toEqual({
-      word: 'Not yet proven',
+      word: 'Not sure yet',
       words:
         'the light was off at the end of 23 minutes of driving, but only 3 of 4 sensors are shown to be recognized by the car',
     })

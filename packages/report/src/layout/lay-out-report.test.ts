@@ -141,7 +141,7 @@ describe('page one', () => {
       ),
       notDone: Array.from({ length: 2 * lines }, (_, index) => ({
         title: `Proposal ${index} with a title of some length`,
-        answer: 'Later, until Apr 1, 2026',
+        answer: 'Not today, until Apr 1, 2026',
       })),
     },
   })

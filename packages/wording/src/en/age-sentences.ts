@@ -6,8 +6,8 @@ export const ageSentences: Pick<
   'under-warranty' | 'tire-old' | 'sensors-near-usual-life' | 'tread-low-soon'
 > = {
   'under-warranty': {
-    one: 'A part that we fitted on the {wheel} wheel is in warranty; covered parts cost you nothing.',
-    many: 'Parts that we fitted are in warranty: {wheels}. Covered parts cost you nothing.',
+    one: 'A part that we fitted on the {wheel} wheel is under our warranty; covered parts cost you nothing.',
+    many: 'Parts that we fitted are under our warranty: {wheels}. Covered parts cost you nothing.',
   },
   'tire-old': {
     one: 'The {wheel} tire is {years} years old. Several vehicle makers advise replacing tires from six years on.',
@@ -25,8 +25,8 @@ export const ageSentences: Pick<
     one: 'All sensors work. At {years} years their batteries are near their usual life; think of them at the next tires.',
   },
   'tread-low-soon': {
-    one: 'The {wheel} tire has {tread}/32 of tread left. It will be due soon.',
-    many: 'These tires will be due soon: {wheels}. The least has {tread}/32 of tread left.',
-    all: 'All four tires will be due soon. The least has {tread}/32 of tread left.',
+    one: 'The {wheel} tire has {tread}/32 inch of tread left. It will need replacing soon.',
+    many: 'These tires will need replacing soon: {wheels}. The most worn has {tread}/32 inch of tread left.',
+    all: 'All four tires will need replacing soon. The most worn has {tread}/32 inch of tread left.',
   },
 }

@@ -4,6 +4,7 @@ import type { CustomerCautionsWording } from '../customer-cautions.ts'
 export const customerCautions: CustomerCautionsWording = {
   'CT-01': {
     1: 'Until this is repaired, your vehicle will not warn you of a low tire. Check all pressures by hand every week.',
+    2: 'Until this is repaired, your car will not warn you of a low tire. Check the air in all tires with a gauge every week.',
   },
   'CT-02': {
     1: 'This wheel will have no sensor. The warning light stays on, and your vehicle cannot warn you of a low tire there.',
@@ -22,21 +23,26 @@ export const customerCautions: CustomerCautionsWording = {
   },
   'CT-07': {
     1: 'The repair is not proven yet. Drive 20 minutes at normal road speed. If the light comes on, call us before the next trip.',
+    2: 'Drive 20 minutes at normal road speed, to be sure that the repair works. If the light comes on, call us before the next trip.',
   },
   'CT-08': {
     1: 'Sealant from a can is a get-home measure. Its gas can burn, it can spoil the sensor, and the tire still needs a repair inside.',
+    2: 'Sealant from a can only helps you get home. Its gas can burn, it can ruin the sensor, and the tire still needs a repair inside.',
   },
   'CT-09': {
     1: 'These wheels are not the original ones. Seat, size or shielding may keep sensors from working; the wheel maker answers for fit.',
+    2: 'These wheels are not the original ones. Their shape, size or metal can keep sensors from working. Their maker, not we, is responsible for the fit.',
   },
   'CT-10': {
     1: 'Your tires were set while warm and may read above the door label until they cool. Do not let air out.',
   },
   'CT-11': {
     1: 'We have not found the cause yet. The light may hide a low tire: check all pressures by hand every week.',
+    2: 'We have not found the cause yet. The light may hide a low tire: check the air in all tires with a gauge every week.',
   },
   'CT-12': {
     1: 'We do not warrant this part. If it fails, finding that out and replacing it is charged again.',
+    2: 'We give no warranty on this part. If it fails, you pay again to find that out and to replace it.',
   },
   'CT-13': {
     1: 'This wheel is not held safely and can come off. Please do not drive. If you do, you do so against our advice.',
@@ -49,8 +55,10 @@ export const customerCautions: CustomerCautionsWording = {
   },
   'CT-16': {
     1: 'This tire keeps losing air. Filling is not a repair. Gauge it before every trip; driven low, it can fail suddenly.',
+    2: 'This tire keeps losing air. Adding air is not a repair. Check it with a gauge before every trip: driven low, it can fail suddenly.',
   },
   'CT-17': {
     1: 'This valve stem can let go without warning and empty the tire at once. Gauge the tire often and have the stem replaced soon.',
+    2: 'This valve stem can fail without warning and empty the tire at once. Check the tire with a gauge often and have the stem replaced soon.',
   },
 }

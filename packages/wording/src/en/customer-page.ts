@@ -4,8 +4,7 @@ import { lightWasOff } from './lights.ts'
 
 const label = (psi: number | null): string => (psi === null ? 'no figure on the label' : `should be ${psi}`)
 
-const silent = (tries: number): string =>
-  tries === 1 ? 'no answer in 1 test' : `no answer in ${tries} tests`
+const silent = (tries: number): string => (tries === 1 ? 'no answer, 1 test' : `no answer, ${tries} tests`)
 
 export const customerPage: CustomerPageWording = {
   document: {
@@ -22,9 +21,11 @@ export const customerPage: CustomerPageWording = {
     canDrive: 'Can I drive it?',
     dangerous: 'What is dangerous',
     light: 'The warning light',
-    photos: 'Photos',
     report: 'Your report',
   },
+  how: 'How to check, and why',
+  sensorIs: 'A sensor is the small part in each wheel that tells your car its air pressure.',
+  photos: (count) => (count === 1 ? 'See the photo' : `See the ${count} photos`),
   noCause: {
     'still-looking': 'The shop is still looking. This page will say what was found.',
     'was-off': lightWasOff,
@@ -45,11 +46,12 @@ export const customerPage: CustomerPageWording = {
       'do-not-open-the-tire': 'With care',
       'repair-before-release': 'Repair first',
       cause: 'Cause',
-      unexplained: 'Asked',
+      unexplained: 'Not sure',
     },
     sensorMark: 'Its sensor',
   },
   measured: {
+    title: 'See what we measured',
     caption:
       'The air in each tire when your vehicle came in, and what the label in the door asks for, in psi. The drawing is seen from above, front at the top: LF is the left front wheel, RF the right front, LR the left rear, RR the right rear, SP the spare.',
     at: (name) => `${capitalized(name)}:`,
@@ -70,7 +72,7 @@ export const customerPage: CustomerPageWording = {
     open: 'Open the report (PDF)',
     check: {
       before: 'Anyone can check that a report is untouched: ',
-      link: 'drop the file here',
+      link: 'upload the file here',
       after: '.',
     },
   },

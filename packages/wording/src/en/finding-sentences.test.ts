@@ -63,9 +63,9 @@ describe('the English sentences', () => {
   it('show a pressure as a gauge of its unit does', () => {
     const said = (unit: string, value: number, label: number) =>
       sentence('tire-low', { wheel: 'LF', value, label, unit })
-    expect(said('psi', 22, 35)).toContain('has 22.0 psi; the door label calls for 35.')
-    expect(said('kPa', 151.7, 240)).toContain('has 152 kPa; the door label calls for 240.')
-    expect(said('bar', 1.517, 2.4)).toContain('has 1.52 bar; the door label calls for 2.4.')
+    expect(said('psi', 22, 35)).toContain('has 22.0 psi; by the door label it should have 35.')
+    expect(said('kPa', 151.7, 240)).toContain('has 152 kPa; by the door label it should have 240.')
+    expect(said('bar', 1.517, 2.4)).toContain('has 1.52 bar; by the door label it should have 2.4.')
   })
 
   it('name wheels in reading order, and all four as all four', () => {

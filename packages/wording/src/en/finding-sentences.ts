@@ -24,11 +24,11 @@ export const findingSentences: FindingSentences = {
   'reading-stale': { one: 'Something changed after we took a reading, so we will take it again.' },
 
   'run-low-damage-possible': {
-    one: "The {wheel} tire holds only {value:p} of {label} {unit}. It may be damaged inside. Please don't drive on it until we have looked.",
+    one: "The {wheel} tire has only {value:p} of {label} {unit}. It may be damaged inside. Please don't drive on it until we have looked.",
     many: "These tires are very low: {wheels}. They may be damaged inside. Please don't drive until we have looked.",
     forms: {
       'no-label': {
-        one: "The {wheel} tire holds only {value:p} {unit}. It may be damaged inside. Please don't drive on it until we have looked.",
+        one: "The {wheel} tire has only {value:p} {unit}. It may be damaged inside. Please don't drive on it until we have looked.",
         many: "These tires are very low: {wheels}. They may be damaged inside. Please don't drive until we have looked.",
       },
       told: {
@@ -38,24 +38,24 @@ export const findingSentences: FindingSentences = {
     },
   },
   'sealant-inside': {
-    one: 'A can of sealant was used in this tire. Its gas can burn, so we empty it outdoors before opening it.',
+    one: 'A can of sealant was used in the {wheel} tire. Its gas can burn, so we empty it outdoors before opening it.',
     many: 'A can of sealant was used. Its gas can burn, so we empty these tires outdoors before opening them.',
   },
   'hot-corner': {
-    one: 'The {wheel} wheel runs {degrees} °{temperatureUnit} hotter than the others. A brake or bearing may drag; have it checked before you drive.',
-    many: 'These wheels run hot: {wheels}. A brake or bearing may drag; have it checked before you drive.',
+    one: 'The {wheel} wheel is {degrees} °{temperatureUnit} hotter than the others. A brake or bearing may be rubbing; have it checked before you drive.',
+    many: 'These wheels are hot: {wheels}. A brake or bearing may be rubbing; have it checked before you drive.',
   },
   'stem-leaking': {
-    one: 'The valve stem on the {wheel} wheel is leaking. It can let go without warning. Please have it replaced before you drive.',
-    many: 'These valve stems are failing: {wheels}. They can let go without warning. Please have them replaced before you drive.',
+    one: 'The valve stem on the {wheel} wheel is leaking. It can fail without warning. Please have it replaced before you drive.',
+    many: 'These valve stems are failing: {wheels}. They can fail without warning. Please have them replaced before you drive.',
     forms: {
       leaks: {
-        one: 'The valve stem on the {wheel} wheel is leaking. It can let go without warning. Please have it replaced before you drive.',
-        many: 'These valve stems are failing: {wheels}. They can let go without warning. Please have them replaced before you drive.',
+        one: 'The valve stem on the {wheel} wheel is leaking. It can fail without warning. Please have it replaced before you drive.',
+        many: 'These valve stems are failing: {wheels}. They can fail without warning. Please have them replaced before you drive.',
       },
       cracked: {
-        one: 'The valve stem on the {wheel} wheel is cracked. It can let go without warning. Please have it replaced before you drive.',
-        many: 'These valve stems are cracked: {wheels}. They can let go without warning. Please have them replaced before you drive.',
+        one: 'The valve stem on the {wheel} wheel is cracked. It can fail without warning. Please have it replaced before you drive.',
+        many: 'These valve stems are cracked: {wheels}. They can fail without warning. Please have them replaced before you drive.',
       },
     },
   },
@@ -68,15 +68,15 @@ export const findingSentences: FindingSentences = {
         many: 'These tires are damaged: {wheels}. They can fail suddenly. Please do not drive on them.',
       },
       'cord-showing': {
-        one: 'The {wheel} tire has cord showing. It can fail suddenly. Please do not drive on it.',
+        one: 'The inner cords of the {wheel} tire are showing. It can fail suddenly. Please do not drive on it.',
         many: 'These tires are damaged: {wheels}. They can fail suddenly. Please do not drive on them.',
       },
       'cut-to-cord': {
-        one: 'The {wheel} tire has a cut down to its cord. It can fail suddenly. Please do not drive on it.',
+        one: 'The {wheel} tire has a cut down to its inner cords. It can fail suddenly. Please do not drive on it.',
         many: 'These tires are damaged: {wheels}. They can fail suddenly. Please do not drive on them.',
       },
       worn: {
-        one: 'The {wheel} tire is worn out, {tread}/32. It grips poorly in rain. Please replace it now.',
+        one: 'The {wheel} tire is worn out: only {tread}/32 inch of tread is left. It grips poorly in rain. Please replace it now.',
         many: 'These tires are worn out: {wheels}. They grip poorly in rain. Please replace them now.',
       },
       'run-low-damage': {
@@ -84,7 +84,7 @@ export const findingSentences: FindingSentences = {
         many: 'These tires are damaged inside: {wheels}. They can fail suddenly. Please do not drive on them.',
       },
       cord: {
-        one: 'The {wheel} tire shows cord inside. It can fail suddenly. Please do not drive on it.',
+        one: 'The cords of the {wheel} tire are showing inside it. It can fail suddenly. Please do not drive on it.',
         many: 'These tires are damaged inside: {wheels}. They can fail suddenly. Please do not drive on them.',
       },
       separation: {
@@ -92,29 +92,29 @@ export const findingSentences: FindingSentences = {
         many: 'These tires are damaged inside: {wheels}. They can fail suddenly. Please do not drive on them.',
       },
       stowed: {
-        one: 'The {wheel} tire is damaged and can fail suddenly. Please do not fit it; have it replaced.',
+        one: 'The {wheel} tire is damaged and can fail suddenly. Please do not use it; have it replaced.',
       },
     },
   },
   'wheel-not-secure': {
-    one: 'The {wheel} wheel is not held safely: a fastener is missing or damaged. Please do not drive until this is repaired.',
+    one: 'The {wheel} wheel is not held safely: a nut, bolt or stud is missing or damaged. Please do not drive until this is repaired.',
     many: 'These wheels are not held safely: {wheels}. Please do not drive until this is repaired.',
   },
 
   'tire-low': {
-    one: 'Your {wheel} tire has {value:p} {unit}; the door label calls for {label}. The light is doing its job.',
+    one: 'Your {wheel} tire has {value:p} {unit}; by the door label it should have {label}. The light is doing its job.',
     many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}. The light is doing its job.',
     forms: {
       'under-flash': {
-        one: 'Your {wheel} tire has {value:p} {unit}; the door label calls for {label}. The flashing fault was hiding this.',
+        one: 'Your {wheel} tire has {value:p} {unit}; by the door label it should have {label}. The flashing fault was hiding this.',
         many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}. The flashing fault was hiding this.',
       },
       'only-cold': {
-        one: 'Your {wheel} tire shows {warm:p} {unit} warm; cold that is {value:p}, under the {point:p} at which the light comes on.',
+        one: 'Your {wheel} tire has {warm:p} {unit} while it is warm. Cold, it has {value:p}, and the light comes on at {point:p}.',
         many: 'These tires are low once cold: {wheels}. The lowest then has {value:p} {unit}; the light comes on at {point:p}.',
       },
       'without-light': {
-        one: 'Your {wheel} tire has {value:p} {unit}; the door label calls for {label}.',
+        one: 'Your {wheel} tire has {value:p} {unit}; by the door label it should have {label}.',
         many: 'These tires are low: {wheels}. The lowest has {value:p} of {label} {unit}.',
       },
     },
@@ -131,9 +131,9 @@ export const findingSentences: FindingSentences = {
     },
   },
   'weather-and-seepage': {
-    one: 'These tires are low by about {difference:p} {unit}: colder air and months of ordinary seepage.',
-    many: 'Low by about {difference:p} {unit}: {wheels}. That is colder air and months of ordinary seepage.',
-    all: 'All four tires are low by about {difference:p} {unit}: colder air and months of ordinary seepage. Nothing is broken.',
+    one: 'These tires are low by about {difference:p} {unit}: the air is colder, and every tire loses a little over months.',
+    many: 'Low by about {difference:p} {unit}: {wheels}. The air is colder, and every tire loses a little over months.',
+    all: 'All four tires are low by about {difference:p} {unit}: the air is colder, and every tire loses a little over months. Nothing is broken.',
     forms: {
       'temperature-unknown': {
         one: 'These tires are low by about {difference:p} {unit}, as happens over months.',
@@ -147,49 +147,49 @@ export const findingSentences: FindingSentences = {
     },
   },
   'slow-loss-suspected': {
-    one: 'The {wheel} tire is {difference:p} {unit} under the label and lower than others. We should look for a slow leak.',
+    one: 'The {wheel} tire has {difference:p} {unit} less than it should, and less than others. We should look for a slow leak.',
     many: 'These tires are lower than the others: {wheels}. We should look for slow leaks.',
   },
   'slow-leak': {
-    one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather. At that rate the light returns in {days} days.',
+    one: 'The {wheel} tire loses about {perDay:p} {unit} a day, not counting the weather. At that rate the light returns in {days} days.',
     many: 'These tires lose air faster than weather explains: {wheels}. The fastest loses about {perDay:p} {unit} a day.',
     forms: {
       'within-a-day': {
-        one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather. The light returns within a day.',
+        one: 'The {wheel} tire loses about {perDay:p} {unit} a day, not counting the weather. The light returns within a day.',
         many: 'These tires lose air faster than weather explains: {wheels}. The fastest loses about {perDay:p} {unit} a day.',
       },
       'low-already': {
-        one: 'The {wheel} tire is losing about {perDay:p} {unit} a day after allowing for weather.',
+        one: 'The {wheel} tire loses about {perDay:p} {unit} a day, not counting the weather.',
         many: 'These tires lose air faster than weather explains: {wheels}. The fastest loses about {perDay:p} {unit} a day.',
       },
     },
   },
   'axle-pressures-exchanged': {
-    one: 'Front and rear tires have each other’s pressure: the label calls for {front} in front and {rear} {unit} behind.',
+    one: 'Front and rear tires have each other’s pressure: the door label says {front} in front and {rear} {unit} behind.',
   },
   'cold-morning-margin': {
-    one: 'At {degrees} °{temperatureUnit} tonight the {wheel} tire will show about {value:p} {unit}, low enough to light the warning.',
-    many: 'At {degrees} °{temperatureUnit} tonight your tires will show about {value:p} {unit}, low enough to light the warning.',
+    one: 'At {degrees} °{temperatureUnit} tonight the {wheel} tire will have about {value:p} {unit}, low enough to turn the light on.',
+    many: 'At {degrees} °{temperatureUnit} tonight your tires will have about {value:p} {unit}, low enough to turn the light on.',
   },
   'altitude-change': {
-    one: 'These tires are low by about {difference:p} {unit} because you came down in altitude.',
-    many: 'Low by about {difference:p} {unit} because you came down in altitude: {wheels}.',
-    all: 'All four tires are low by about {difference:p} {unit} because you came down in altitude. Nothing is broken.',
+    one: 'These tires are low by about {difference:p} {unit} because you came down from higher ground.',
+    many: 'Low by about {difference:p} {unit} because you came down from higher ground: {wheels}.',
+    all: 'All four tires are low by about {difference:p} {unit} because you came down from higher ground. Nothing is broken.',
     forms: {
       'beside-a-stop': {
-        one: 'The {wheel} tire is low by about {difference:p} {unit} because you came down in altitude.',
-        many: 'Low by about {difference:p} {unit} because you came down in altitude: {wheels}.',
+        one: 'The {wheel} tire is low by about {difference:p} {unit} because you came down from higher ground.',
+        many: 'Low by about {difference:p} {unit} because you came down from higher ground: {wheels}.',
       },
     },
   },
   'spare-low': { one: 'The light is for your spare, which has {value:p} of {label} {unit}.' },
   'warm-tire-hides-low': {
-    one: 'Warm tires read high. Cold, the {wheel} tire would show {value:p} {unit}, which is {difference:p} under the label.',
-    many: 'Warm tires read high. Cold, these would show {value:p} {unit}, which is {difference:p} under the label.',
+    one: 'Warm tires show more. Cold, the {wheel} tire would have {value:p} {unit}, which is {difference:p} less than it should have.',
+    many: 'Warm tires show more. Cold, these would have {value:p} {unit}, which is {difference:p} less than they should have.',
   },
   'over-inflated': {
-    one: 'The {wheel} tire holds {value:p} {unit}; the door label calls for {label}. It is too hard.',
-    many: 'These tires are too hard: {wheels}. One holds {value:p} {unit}; the label calls for {label}.',
+    one: 'The {wheel} tire has {value:p} {unit}; by the door label it should have {label}. It is too hard.',
+    many: 'These tires are too hard: {wheels}. One has {value:p} {unit} and should have {label}.',
   },
   'no-warning-given': {
     one: 'The {wheel} tire is low enough for a warning, yet the light is off. We will find out why.',
@@ -199,13 +199,13 @@ export const findingSentences: FindingSentences = {
     one: 'Every tire is right, yet the light stays on. We check our gauge and look further before selling anything.',
   },
   'under-placard': {
-    one: 'The {wheel} tire is {difference:p} {unit} under the door label; not enough to light the warning. We can set it.',
-    many: 'These tires are a little under the label: {wheels}. Not enough to light the warning. We can set them.',
-    all: 'All four tires are a little under the door label. Not enough to light the warning. We can set them.',
+    one: 'The {wheel} tire has {difference:p} {unit} less than it should; that is too little to turn the light on. We can set it.',
+    many: 'These tires are a little low: {wheels}. That does not turn the light on. We can set them.',
+    all: 'All four tires are a little low. That does not turn the light on. We can set them.',
   },
   'puncture-not-repairable': {
-    one: 'The hole in the {wheel} tire is beyond what may be repaired. The tire has to be replaced before you drive.',
-    many: 'These tires have holes beyond what may be repaired: {wheels}. They have to be replaced before you drive.',
+    one: 'The hole in the {wheel} tire cannot be repaired safely. The tire has to be replaced before you drive.',
+    many: 'These tires have holes that cannot be repaired safely: {wheels}. They have to be replaced before you drive.',
   },
   'puncture-found': {
     one: 'There is a puncture in the {wheel} tire. We look inside first; then we can say whether it may be repaired.',
@@ -219,10 +219,10 @@ export const findingSentences: FindingSentences = {
     one: 'Your car compares its wheels. We set the tires to the label, then tell it that they are right.',
   },
   'reset-only': {
-    one: 'Your car watches its tires by wheel speed. It does not know yet that they are right: its system must be reset.',
+    one: 'Your car watches its tires by how fast they turn. It does not know yet that they are right: we must reset it.',
   },
   'wheel-speed-fault': {
-    one: 'Your car watches its tires through wheel speed, and reports a fault there. That needs a look at the brake system.',
+    one: 'Your car watches its tires by how fast they turn, and reports a fault there. That needs a look at the brake system.',
   },
   'no-monitoring-fitted': {
     one: 'Your car does not monitor tire pressure. The light means something else; the owner’s manual names it.',
@@ -238,11 +238,11 @@ export const findingSentences: FindingSentences = {
   },
 
   'sensor-silent': {
-    one: 'The sensor in the {wheel} wheel no longer answers. We asked {tries} times; the others answered.',
-    many: 'These sensors no longer answer: {wheels}. We asked each at least {tries} times; the others answered.',
+    one: 'The sensor in the {wheel} wheel does not work. We tested it {tries} times; the others answered.',
+    many: 'These sensors do not work: {wheels}. We tested each at least {tries} times; the others answered.',
   },
   'no-wheel-answers': {
-    one: 'No wheel answers our reader. Before blaming four sensors we are checking our own equipment.',
+    one: 'No wheel answers our reader. Before we blame four sensors, we check our own equipment.',
   },
   'sensor-battery-low': {
     one: 'The {wheel} sensor reports a low battery. It still works, and will fail first on cold mornings.',
@@ -262,35 +262,35 @@ export const findingSentences: FindingSentences = {
     many: 'These sensors report impossible temperatures: {wheels}. They are probably failing.',
   },
   'frequency-wrong': {
-    one: "The {wheel} sensor is for another radio frequency ({has} instead of {needs} MHz). Your car can't hear it.",
-    many: "These sensors are for another radio frequency: {wheels}. Your car can't hear them.",
+    one: 'The sensor in the {wheel} wheel is the wrong part for your car. Your car cannot hear it.',
+    many: 'These sensors are the wrong parts for your car: {wheels}. Your car cannot hear them.',
   },
   'protocol-wrong': {
-    one: 'The {wheel} sensor works, but speaks another vehicle’s language. It must be programmed for yours.',
-    many: 'These sensors speak another vehicle’s language: {wheels}. They must be programmed for yours.',
+    one: 'The {wheel} sensor works, but it is set up for another car. It must be set up for yours.',
+    many: 'These sensors are set up for another car: {wheels}. They must be set up for yours.',
   },
   'sensor-does-not-follow': {
-    one: 'The {wheel} sensor does not follow the pressure in its tire. We need to open the tire to see why.',
-    many: 'These sensors do not follow the pressure in their tires: {wheels}. We need to look inside.',
+    one: 'The {wheel} sensor shows the same pressure when the air in its tire changes. We need to open the tire to see why.',
+    many: 'These sensors show the same pressure when the air in their tires changes: {wheels}. We need to look inside.',
   },
   'stem-corroded': {
     one: 'The valve stem on the {wheel} wheel is corroded. It holds air today and may break when touched.',
     many: 'These valve stems are corroded: {wheels}. They hold air today and may break when touched.',
   },
   'set-of-four-worth-offering': {
-    one: 'One has failed; the other three are the same age. Replacing one cures the light today. Your choice.',
+    one: 'One has failed; the other three are the same age. Replacing one turns the light off today. Your choice.',
     forms: {
       several: {
-        one: '{count} have failed; the others are the same age. Replacing those cures the light today. Your choice.',
+        one: '{count} have failed; the others are the same age. Replacing those turns the light off today. Your choice.',
       },
       'none-answers': {
-        one: 'None answers, and all four are old. Once our reader is proven, a set of four is worth a look.',
+        one: 'None answers, and all four are old. Once we have proved that our reader works, a set of four is worth a thought.',
       },
     },
   },
   'sensor-asleep': {
-    one: 'The new {wheel} sensor has not woken up yet. Inflating from flat or a drive wakes it.',
-    many: 'These new sensors have not woken up yet: {wheels}. Inflating from flat or a drive wakes them.',
+    one: 'The new {wheel} sensor has not woken up yet. Filling an empty tire, or a drive, wakes it.',
+    many: 'These new sensors have not woken up yet: {wheels}. Filling an empty tire, or a drive, wakes them.',
   },
   'no-sensor-on-arrival': {
     one: 'The {wheel} wheel had no sensor when it arrived.',
@@ -301,8 +301,8 @@ export const findingSentences: FindingSentences = {
   },
 
   'id-not-stored': {
-    one: 'The {wheel} sensor works, but the car has never been introduced to it.',
-    many: 'These sensors work, but the car has never been introduced to them: {wheels}.',
+    one: 'The {wheel} sensor works, but it was never connected to your car.',
+    many: 'These sensors work, but they were never connected to your car: {wheels}.',
   },
   'stored-id-unheard': {
     one: 'The car still looks for an earlier sensor at the {wheel} wheel; that sensor is no longer here.',
@@ -313,15 +313,15 @@ export const findingSentences: FindingSentences = {
     one: "The wheels were moved but the car wasn't told; it would name the wrong tire.",
   },
   'id-duplicated': {
-    one: 'Two sensors carry the same identity, so the car hears one and misses one.',
+    one: 'Two sensors send the same number, so the car hears one and misses one.',
   },
   'wheel-from-another-vehicle': {
     one: 'The {wheel} wheel seems to come from another car. We check that it fits before anything else.',
     many: 'These wheels seem to come from another car: {wheels}. We check that they fit before anything else.',
   },
   'id-known-elsewhere': {
-    one: 'The {wheel} sensor is on another car’s record here. Perhaps wheels were swapped.',
-    many: 'These sensors are on another car’s record here: {wheels}. Perhaps wheels were swapped.',
+    one: 'We have the {wheel} sensor on the record of another car. Perhaps wheels were swapped.',
+    many: 'We have these sensors on the record of another car: {wheels}. Perhaps wheels were swapped.',
   },
   'id-notation-differs': {
     one: 'The car writes its sensors’ numbers differently than we do. They match; nothing is wrong.',
@@ -334,37 +334,37 @@ export const findingSentences: FindingSentences = {
     one: "Everything we can measure is right, yet the car reports a fault. We won't sell you a part on a guess.",
   },
   'receiver-fault': {
-    one: 'The car’s own receiver reports a fault. New sensors would not cure it; the vehicle itself needs a repair.',
+    one: 'The part of the car that listens to the sensors reports a fault. New sensors would not help; the car itself needs a repair.',
   },
   'code-old-or-intermittent': {
     one: 'The car noted that it once missed the {wheel} sensor, which answers now. We clear the note and watch it.',
     many: 'The car once missed sensors that answer now: {wheels}. We clear the note and watch them.',
   },
   'control-module-blank': {
-    one: 'The car has forgotten all its sensors. They work; it must be introduced to them again.',
+    one: 'The car has forgotten all its sensors. They work; they must be connected to the car again.',
   },
   'learn-mode-open': {
-    one: 'The car is still waiting to be introduced to its sensors. We finish that, then look again.',
+    one: 'The car is still waiting to be connected to its sensors. We finish that, then look again.',
   },
   'telltale-dark': {
-    one: "Your warning light does not come on at key-on. It can't warn you. It was like this on arrival.",
+    one: "Your warning light does not come on when the key is turned on. It can't warn you. It was like this when you came.",
   },
   'collision-corner': {
-    one: 'The {wheel} corner was struck. We look at bracket and wiring there before ordering a sensor.',
-    many: 'These corners were struck: {wheels}. We look at bracket and wiring there before ordering sensors.',
+    one: 'The {wheel} corner was hit. We look at the sensor’s holder and wires there before we order a sensor.',
+    many: 'These corners were hit: {wheels}. We look at the wires there before we order sensors.',
   },
   'not-driven-yet': {
     one: 'The car needs about 20 minutes of driving to judge its tires. Please drive, then we look again.',
   },
 
   'one-place-only': {
-    one: 'It happens in one place only, so a transmitter there is likely. Your car needs no work for it.',
+    one: 'It happens in one place only: something there probably disturbs the radio signal. Your car needs no work for it.',
   },
   'interference-suspected': {
-    one: 'Something plugged in or added may drown out the sensors. Please drive without it and tell us.',
+    one: 'Something plugged in or added may disturb the sensors’ signal. Please drive without it and tell us.',
   },
   'aftermarket-wheels': {
-    one: 'These are not the maker’s wheels. They may hold or shield a sensor differently; we check how it sits.',
+    one: 'These are not the maker’s wheels. They may hold a sensor differently or block its signal; we check how it sits.',
   },
   'snow-or-chains': {
     one: 'Chains or packed snow may hide the sensors for a while. We clear the wheels and test again.',

@@ -64,7 +64,7 @@ export const gates: GatesWording = {
   'findings-unconfirmed': () => 'The findings are not confirmed by a technician.',
   'estimate-missing': () => 'Build the estimate from the findings and let the customer answer it.',
   'estimate-unanswered': (_wheel, { bundle }) =>
-    `"${bundleTitle({ bundles, wheels }, bundle)}" has no answer yet. Ask the customer: Yes, No or Later.`,
+    `"${bundleTitle({ bundles, wheels }, bundle)}" has no answer yet. Ask the customer: Yes, No or Not today.`,
   'step-open': (wheel, { step }) =>
     `Still open: ${stepDoes(steps, step)}${wheel === null ? '' : `, ${wheels.names[wheel]}`}.`,
   'sensor-broken': (wheel) =>

@@ -11,7 +11,7 @@ export const messages: MessagesWording = {
   subjects: {
     estimate: ({ vehicle, shop }) => `Your ${vehicle}: what we found, and what it costs (${shop})`,
     report: ({ vehicle, shop }) => `Your ${vehicle}: the report (${shop})`,
-    retorque: ({ vehicle, shop }) => `Your ${vehicle}: the free check of the wheel torque (${shop})`,
+    retorque: ({ vehicle, shop }) => `Your ${vehicle}: the free check that the wheels are tight (${shop})`,
     deferred: ({ vehicle, shop }) => `Your ${vehicle}: the work that you put off (${shop})`,
     'new-time': ({ vehicle, shop }) => `Your ${vehicle}: it will be ready later (${shop})`,
   },
@@ -20,7 +20,7 @@ export const messages: MessagesWording = {
       'Hello {name},\n\nhere you can read what we found on your {vehicle} and what it costs, and answer: {link}',
     report: 'Hello {name},\n\nthe report of the work on your {vehicle} is sealed: {link}',
     retorque: 'Hello {name},\n\nwe had wheels of your {vehicle} off. {when}',
-    deferred: 'Hello {name},\n\nyou answered Later to some work on your {vehicle}:\n\n{work}',
+    deferred: 'Hello {name},\n\nyou answered “Not today” to some work on your {vehicle}:\n\n{work}',
     'new-time':
       'Hello {name},\n\nyour {vehicle} will be ready later than we said. The new time: {when}. We are sorry.',
   },
@@ -28,7 +28,7 @@ export const messages: MessagesWording = {
     name: 'Jo Sample',
     vehicle: 'Linnet C',
     link: 'https://shop.example/customer#…',
-    when: 'In 50 to 100 miles: come back for a free check of the wheel torque, no appointment.',
+    when: 'In 50 to 100 miles: come back for a free check that the wheels are tight, no appointment.',
     work: ['New sensor, right rear', 'New tire, left front'],
   },
   after: {
@@ -61,13 +61,13 @@ export const messages: MessagesWording = {
     title: 'End messages',
     ask: {
       job: (shop) => `${shop} will send you no more messages about the work on your vehicle.`,
-      retorque: (shop) => `${shop} will no longer remind you of the check of the wheel torque.`,
+      retorque: (shop) => `${shop} will no longer remind you of the check that the wheels are tight.`,
       deferred: (shop) => `${shop} will no longer remind you of work that you put off.`,
     },
     button: 'End these messages',
     done: {
       job: (shop) => `Done. ${shop} sends you no more messages about the work on your vehicle.`,
-      retorque: (shop) => `Done. ${shop} no longer reminds you of the check of the wheel torque.`,
+      retorque: (shop) => `Done. ${shop} no longer reminds you of the check that the wheels are tight.`,
       deferred: (shop) => `Done. ${shop} no longer reminds you of work that you put off.`,
     },
     unknown: 'This link is not whole. Open it again from the message, or call the shop.',

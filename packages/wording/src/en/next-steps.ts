@@ -65,12 +65,13 @@ const often: Readonly<Record<Gauging['every'], string>> = {
 }
 
 const because: Readonly<Record<GaugingReason, string>> = {
-  'tire-low': 'because a tire is under its label pressure',
-  'cannot-warn': 'because the warning light cannot be relied on',
+  'tire-low': 'because a tire has less air than it should',
+  'cannot-warn': 'because the light cannot warn you now',
   'safety-left': 'because safety work was not done',
   'work-left': 'because of work that was not done',
-  'not-gauged': 'because not every tire could be gauged',
-  'not-proven': 'because the repair is not proven yet',
+  'not-gauged': 'because we could not measure every tire',
+  'cause-not-found': 'because we have not found the cause of the light',
+  'not-proven': 'because we are not sure of the repair yet',
 }
 
 export const nextSteps: NextStepsWording = {
@@ -79,23 +80,24 @@ export const nextSteps: NextStepsWording = {
   'tow-or-spare': towOrSpare,
   'on-the-spare': ({ wheel, spare }) =>
     spare === 'temporary'
-      ? `The temporary spare is on in place of the ${wheelNames.names[wheel]} wheel. Keep to the limits of speed and distance on its sidewall, and have the tire put right soon. The warning light may stay on until then.`
-      : `The spare is on in place of the ${wheelNames.names[wheel]} wheel. Have the tire that came off put right soon: until then you have no spare, and the warning light may stay on.`,
+      ? `The temporary spare is on in place of the ${wheelNames.names[wheel]} wheel. Keep to the limits of speed and distance on its sidewall, and have the tire repaired soon. The warning light may stay on until then.`
+      : `The spare is on in place of the ${wheelNames.names[wheel]} wheel. Have the tire that came off repaired soon: until then you have no spare, and the warning light may stay on.`,
   retorque: ({ miles, at }) => {
     const readings = at
       ? `, at ${number(Math.round(at.from.value))} to ${number(Math.round(at.to.value))} ${at.to.unit}`
       : ''
-    return `In ${number(miles.from)} to ${number(miles.to)} miles${readings}: come back for a free check of the wheel torque, no appointment.`
+    return `In ${number(miles.from)} to ${number(miles.to)} miles${readings}: come back for a free check that the wheels are tight, no appointment.`
   },
   'report-the-light': ({ minutes }, contact) =>
-    `Drive ${minutes} minutes to be sure. If the warning light is on then, gauge the tires and ${callUs(contact)}.`,
-  'if-light-returns': (_, contact) => `If the light comes back, gauge all tires cold and ${callUs(contact)}.`,
+    `Drive ${minutes} minutes to be sure. If the warning light is on then, check the air in the tires with a gauge and ${callUs(contact)}.`,
+  'if-light-returns': (_, contact) =>
+    `If the light comes back, check the air in all cold tires with a gauge and ${callUs(contact)}.`,
   'light-stays-on': () =>
     'The warning light stays on until its cause is repaired. While it is on, it cannot tell you of another low tire.',
   'warm-tires': warmTires,
   'set-again-cold': ({ wheels, psi, coldPsi }) =>
     `${capitalized(wheelList(wheelNames, wheels))}: set to the limit, ${tenth(psi)} psi${coldPsi === null ? '' : `, which is ${tenth(coldPsi)} cold`}. Have it set again cold.`,
   'check-pressures': ({ every, why, firstBy }) =>
-    `Check all pressures with a gauge ${often[every]}${every === 'trip' ? '' : `, first by ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}: cold tires (parked 3 hours, or driven under a mile), against the label. Only a cold tire that is over it may be let down.`,
-  'deferred-work': ({ day }) => `What you answered with Later comes up again on ${dayWords(day)}.`,
+    `Check the air in all tires with a gauge ${often[every]}${every === 'trip' ? '' : `, first by ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}. Check cold tires (parked 3 hours, or driven under a mile), against the door label. Let air out only of a cold tire that is over it.`,
+  'deferred-work': ({ day }) => `What you answered with “Not today” comes up again on ${dayWords(day)}.`,
 }

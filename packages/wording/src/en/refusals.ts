@@ -225,7 +225,7 @@ export const refusals: RefusalsWording = {
   BUNDLE_ALTERNATIVES_BOTH: ({ bundle }) =>
     `"${titleOf(bundle)}" replaces another line. Say Yes to one of the two.`,
   CAUTION_NOT_SHOWN: ({ bundle }) =>
-    `"${titleOf(bundle)}" concerns safety. Show its caution before a No or Later is recorded.`,
+    `"${titleOf(bundle)}" concerns safety. Show its caution before a No or Not today is recorded.`,
   MONEY_MISSING: () =>
     'The prices of this entry did not come with it, or cannot be read. Load the page again and send both together.',
   SHOWN_MISSING: () =>

@@ -5,18 +5,18 @@ import { wheels } from './wheels.ts'
 const off = (minutes: number): string => `the light was off at the end of ${minutes} minutes of driving`
 
 const failures = {
-  'light-on-drive': 'the warning light did not stay off on the proof drive',
-  'light-on-at-closing': 'the warning light is still on at the closing check',
-  'lamp-dark': 'the warning light does not come on at the lamp check',
+  'light-on-drive': 'the warning light did not stay off when we drove',
+  'light-on-at-closing': 'the warning light is still on at our last check',
+  'lamp-dark': 'the warning light does not come on when the key is turned on',
   'relearn-refused': 'the vehicle did not accept its sensors',
-  'nothing-authorized': 'the cause is found and no work on it was authorized',
+  'nothing-authorized': 'the cause is found, and nobody said Yes to work on it',
   'danger-left': 'what makes it unsafe was not repaired',
 } as const
 
 const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): string => {
   switch (verdict.why) {
     case 'sensor-silent':
-      return `the ${wheels.names[verdict.wheel]} sensor does not answer at the closing check`
+      return `the ${wheels.names[verdict.wheel]} sensor does not answer at our last check`
     case 'id-misplaced':
       return `the vehicle has stored another ID at the ${wheels.names[verdict.wheel]} than that wheel's sensor sends`
     default:
@@ -27,7 +27,7 @@ const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): str
 const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven' }>): string => {
   switch (verdict.why) {
     case 'relearn-set-aside':
-      return 'the vehicle was not made to learn its sensors or tires here'
+      return 'the sensors or tires were not connected to the car here'
     case 'not-driven-enough':
       return verdict.minutes > 0
         ? `driven ${verdict.minutes} of the ${verdict.needed} minutes that a warning may take`
@@ -35,7 +35,7 @@ const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven'
     case 'drive-doubtful':
       return 'the minutes that were written down for the drive and those of the clock differ'
     case 'no-findings':
-      return 'no findings were issued'
+      return 'we have not said yet what we found'
     case 'nothing-found':
       return 'nothing was found to repair today'
     case 'sensors-unrecognized':
@@ -52,7 +52,7 @@ export const verdicts: VerdictsWording = {
     'on-the-spare': 'Yes, on the spare: keep to the limits on its sidewall.',
     'do-not-drive': 'No. Please do not drive it. Call us.',
   },
-  fixed: { proven: 'Proven', 'not-yet-proven': 'Not yet proven', 'not-fixed': 'Not fixed' },
+  fixed: { proven: 'Proven', 'not-yet-proven': 'Not sure yet', 'not-fixed': 'Not fixed' },
   because: (verdict) => {
     switch (verdict.verdict) {
       case 'proven':

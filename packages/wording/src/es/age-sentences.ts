@@ -25,8 +25,8 @@ export const ageSentences: Pick<
     one: 'Todos los sensores funcionan. A los {years} años, sus baterías están cerca de su vida normal; téngalos en cuenta con las próximas llantas.',
   },
   'tread-low-soon': {
-    one: 'A la llanta {wheel} le quedan {tread}/32 de dibujo. Pronto habrá que cambiarla.',
-    many: 'Pronto habrá que cambiar estas llantas: {wheels}. A la que menos, le quedan {tread}/32 de dibujo.',
-    all: 'Pronto habrá que cambiar las cuatro llantas. A la que menos, le quedan {tread}/32 de dibujo.',
+    one: 'A la llanta {wheel} le quedan {tread}/32 de pulgada de dibujo. Pronto habrá que cambiarla.',
+    many: 'Pronto habrá que cambiar estas llantas: {wheels}. A la más gastada le quedan {tread}/32 de pulgada de dibujo.',
+    all: 'Pronto habrá que cambiar las cuatro llantas. A la más gastada le quedan {tread}/32 de pulgada de dibujo.',
   },
 }

@@ -4,6 +4,7 @@ import type { CustomerCautionsWording } from '../customer-cautions.ts'
 export const customerCautions: CustomerCautionsWording = {
   'CT-01': {
     1: 'Hasta que esto se repare, su vehículo no le avisará si una llanta está baja. Revise a mano la presión de todas las llantas cada semana.',
+    2: 'Hasta que esto se repare, su auto no le avisará si una llanta está baja. Mida con un medidor el aire de todas las llantas cada semana.',
   },
   'CT-02': {
     1: 'Esta rueda no tendrá sensor. La luz de advertencia se queda encendida, y su vehículo no puede avisarle si esa llanta está baja.',
@@ -22,21 +23,26 @@ export const customerCautions: CustomerCautionsWording = {
   },
   'CT-07': {
     1: 'La reparación todavía no está comprobada. Maneje 20 minutos a una velocidad normal de manejo. Si la luz se enciende, llámenos antes del próximo viaje.',
+    2: 'Maneje 20 minutos a una velocidad normal de manejo, para comprobar que la reparación funciona. Si la luz se enciende, llámenos antes del próximo viaje.',
   },
   'CT-08': {
     1: 'El sellador en lata solo sirve para llegar a casa. Su gas puede arder, el sellador puede dañar el sensor, y la llanta todavía necesita una reparación por dentro.',
+    2: 'El sellador en lata solo ayuda a llegar a casa. Su gas puede arder, el sellador puede arruinar el sensor, y la llanta todavía necesita una reparación por dentro.',
   },
   'CT-09': {
     1: 'Estas ruedas no son las originales. Su asiento, su tamaño o el metal que tapa la señal pueden impedir que los sensores funcionen; el fabricante de las ruedas responde de que ajusten bien.',
+    2: 'Estas ruedas no son las originales. Su forma, su tamaño o su metal pueden impedir que los sensores funcionen. Su fabricante, y no nosotros, responde de que ajusten bien.',
   },
   'CT-10': {
     1: 'Sus llantas se ajustaron en caliente y pueden marcar más que la etiqueta de la puerta hasta que se enfríen. No les saque aire.',
   },
   'CT-11': {
     1: 'Todavía no hemos encontrado la causa. La luz puede ocultar una llanta baja: revise a mano la presión de todas las llantas cada semana.',
+    2: 'Todavía no hemos encontrado la causa. La luz puede ocultar una llanta baja: mida con un medidor el aire de todas las llantas cada semana.',
   },
   'CT-12': {
     1: 'No damos garantía de esta pieza. Si falla, se cobra otra vez por buscar la falla y por cambiarla.',
+    2: 'No damos garantía de esta pieza. Si falla, usted paga otra vez por buscar la falla y por cambiarla.',
   },
   'CT-13': {
     1: 'Esta rueda no está bien sujeta y puede salirse. Por favor, no maneje. Si lo hace, lo hace en contra de nuestro consejo.',
@@ -49,8 +55,10 @@ export const customerCautions: CustomerCautionsWording = {
   },
   'CT-16': {
     1: 'Esta llanta sigue perdiendo aire. Inflarla no es repararla. Mida su presión antes de cada viaje; si rueda baja, puede fallar de repente.',
+    2: 'Esta llanta sigue perdiendo aire. Ponerle aire no es repararla. Mídala con un medidor antes de cada viaje: si rueda baja, puede fallar de repente.',
   },
   'CT-17': {
     1: 'Esta válvula puede soltarse sin aviso y vaciar la llanta de golpe. Mida la presión de la llanta con frecuencia y haga cambiar la válvula pronto.',
+    2: 'Esta válvula puede fallar sin aviso y vaciar la llanta de golpe. Mida la llanta a menudo con un medidor y haga cambiar la válvula pronto.',
   },
 }

@@ -8,14 +8,14 @@ export const customerEstimate: CustomerEstimateWording = {
   stillUnsafe: 'Decir Sí a otro trabajo no hace que sea seguro manejar el vehículo.',
   look: 'La inspección, como se acordó',
   total: 'Lo que usted paga, con impuesto',
-  answers: { authorized: 'Sí', declined: 'No', deferred: 'Después' },
+  answers: { authorized: 'Sí', declined: 'No', deferred: 'Hoy no' },
   question: {
     insteadOf: (title) => `Esto es en lugar de: ${title}. Puede elegir solo una de las opciones.`,
     isNew: 'Nuevo desde la versión anterior.',
     changed: (sum) => `Cambió desde la versión anterior. Era ${sum}.`,
     eachPrice: 'Ver cada precio',
     tax: 'Impuesto',
-    yours: (title) => `${title}: su respuesta`,
+    yours: '¿Quiere esto?',
     onlyNo: 'No, ya no lo quiero',
     given: 'Su respuesta:',
     notGiven: 'sin respuesta',
@@ -35,7 +35,7 @@ export const customerEstimate: CustomerEstimateWording = {
         return mayDrive
           ? 'No le hacemos ningún otro trabajo. Puede recogerlo en nuestro horario.'
           : 'No le hacemos ningún otro trabajo. No se debe manejar como está: llámenos para hablar de la grúa.'
-      return `Empezamos en cuanto se libere un lugar en el taller${ready === null ? '' : `, y estará listo para: ${ready}`}. Lo llamamos antes de que cambie el precio o la hora. Usted paga cuando lo recoja.`
+      return `Empezamos en cuanto se libere un lugar en el taller${ready === null ? '' : `, y estará listo para: ${ready}`}. Le llamamos antes de que cambie el precio o la hora. Usted paga cuando lo recoja.`
     },
     afterNo: 'Si cambia de opinión sobre un No, llame al taller.',
     answerDeferred: 'Contestar lo que dejó para después',

@@ -4,8 +4,7 @@ import { lightWasOff } from './lights.ts'
 
 const label = (psi: number | null): string => (psi === null ? 'sin dato en la etiqueta' : `debe tener ${psi}`)
 
-const silent = (tries: number): string =>
-  tries === 1 ? 'sin respuesta en 1 prueba' : `sin respuesta en ${tries} pruebas`
+const silent = (tries: number): string => `sin respuesta ×${tries}`
 
 export const customerPage: CustomerPageWording = {
   document: {
@@ -22,9 +21,11 @@ export const customerPage: CustomerPageWording = {
     canDrive: '¿Puedo manejarlo?',
     dangerous: 'Lo que es peligroso',
     light: 'La luz de advertencia',
-    photos: 'Fotos',
     report: 'Su informe',
   },
+  how: 'Cómo revisarlo y por qué',
+  sensorIs: 'Un sensor es la pieza pequeña de cada rueda que le dice a su auto cuánto aire tiene la llanta.',
+  photos: (count) => (count === 1 ? 'Ver la foto' : `Ver las ${count} fotos`),
   noCause: {
     'still-looking': 'El taller todavía está revisando. Esta página dirá lo que se encontró.',
     'was-off': lightWasOff,
@@ -50,6 +51,7 @@ export const customerPage: CustomerPageWording = {
     sensorMark: 'Su sensor',
   },
   measured: {
+    title: 'Ver lo que medimos',
     caption:
       'El aire de cada llanta cuando llegó su vehículo, y lo que pide la etiqueta de la puerta, en psi. El dibujo se ve desde arriba, con el frente arriba: LF es la rueda delantera izquierda, RF la delantera derecha, LR la trasera izquierda, RR la trasera derecha y SP la de repuesto.',
     at: (name) => `${capitalized(name)}:`,
@@ -70,7 +72,7 @@ export const customerPage: CustomerPageWording = {
     open: 'Abrir el informe (PDF)',
     check: {
       before: 'Cualquiera puede comprobar que un informe no fue cambiado: ',
-      link: 'ponga el archivo aquí',
+      link: 'suba el archivo aquí',
       after: '.',
     },
   },

@@ -40,24 +40,24 @@ export const findingSentences: FindingSentences = {
     },
   },
   'sealant-inside': {
-    one: 'En esta llanta se usó una lata de sellador. Su gas puede arder, así que la vaciamos al aire libre antes de abrirla.',
+    one: 'En la llanta {wheel} se usó una lata de sellador. Su gas puede arder, así que la vaciamos al aire libre antes de abrirla.',
     many: 'Se usó una lata de sellador. Su gas puede arder, así que vaciamos estas llantas al aire libre antes de abrirlas.',
   },
   'hot-corner': {
     one: 'La rueda {wheel} está {degrees} °{temperatureUnit} más caliente que las demás. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
-    many: 'Estas ruedas se calientan: {wheels}. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
+    many: 'Estas ruedas están calientes: {wheels}. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
   },
   'stem-leaking': {
-    one: 'La válvula de la rueda {wheel} pierde aire. Puede soltarse sin aviso. Por favor, haga que la cambien antes de manejar.',
-    many: 'Estas válvulas están fallando: {wheels}. Pueden soltarse sin aviso. Por favor, haga que las cambien antes de manejar.',
+    one: 'La válvula de la rueda {wheel} pierde aire. Puede fallar sin aviso. Por favor, haga que la cambien antes de manejar.',
+    many: 'Estas válvulas están fallando: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
     forms: {
       leaks: {
-        one: 'La válvula de la rueda {wheel} pierde aire. Puede soltarse sin aviso. Por favor, haga que la cambien antes de manejar.',
-        many: 'Estas válvulas están fallando: {wheels}. Pueden soltarse sin aviso. Por favor, haga que las cambien antes de manejar.',
+        one: 'La válvula de la rueda {wheel} pierde aire. Puede fallar sin aviso. Por favor, haga que la cambien antes de manejar.',
+        many: 'Estas válvulas están fallando: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
       },
       cracked: {
-        one: 'La válvula de la rueda {wheel} está agrietada. Puede soltarse sin aviso. Por favor, haga que la cambien antes de manejar.',
-        many: 'Estas válvulas están agrietadas: {wheels}. Pueden soltarse sin aviso. Por favor, haga que las cambien antes de manejar.',
+        one: 'La válvula de la rueda {wheel} está agrietada. Puede fallar sin aviso. Por favor, haga que la cambien antes de manejar.',
+        many: 'Estas válvulas están agrietadas: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
       },
     },
   },
@@ -70,15 +70,15 @@ export const findingSentences: FindingSentences = {
         many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       'cord-showing': {
-        one: 'A la llanta {wheel} se le ven las cuerdas. Puede fallar de repente. Por favor, no maneje con ella.',
+        one: 'A la llanta {wheel} se le ven las cuerdas interiores. Puede fallar de repente. Por favor, no maneje con ella.',
         many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       'cut-to-cord': {
-        one: 'La llanta {wheel} tiene un corte que llega hasta las cuerdas. Puede fallar de repente. Por favor, no maneje con ella.',
+        one: 'La llanta {wheel} tiene un corte que llega hasta las cuerdas interiores. Puede fallar de repente. Por favor, no maneje con ella.',
         many: 'Estas llantas están dañadas: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       worn: {
-        one: 'La llanta {wheel} está gastada, {tread}/32. Agarra mal con lluvia. Por favor, cámbiela ya.',
+        one: 'La llanta {wheel} está gastada: solo le quedan {tread}/32 de pulgada de dibujo. Agarra mal con lluvia. Por favor, cámbiela ya.',
         many: 'Estas llantas están gastadas: {wheels}. Agarran mal con lluvia. Por favor, cámbielas ya.',
       },
       'run-low-damage': {
@@ -94,29 +94,29 @@ export const findingSentences: FindingSentences = {
         many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       stowed: {
-        one: 'La llanta {wheel} está dañada y puede fallar de repente. Por favor, no la ponga; haga que la cambien.',
+        one: 'La llanta {wheel} está dañada y puede fallar de repente. Por favor, no la use; haga que la cambien.',
       },
     },
   },
   'wheel-not-secure': {
-    one: 'La rueda {wheel} no está bien sujeta: falta una tuerca o perno, o está dañado. Por favor, no maneje hasta que se repare.',
-    many: 'Estas ruedas no están bien sujetas: {wheels}. Por favor, no maneje hasta que se repare.',
+    one: 'La rueda {wheel} no está bien sujeta: falta una tuerca, un perno o un birlo, o está dañado. Por favor, no maneje hasta que se repare.',
+    many: 'Estas ruedas no están bien sujetas: {wheels}. Por favor, no maneje hasta que se reparen.',
   },
 
   'tire-low': {
-    one: 'Su llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}. La luz está haciendo su trabajo.',
+    one: 'Su llanta {wheel} tiene {value:p} {unit}; según la etiqueta de la puerta debe tener {label}. La luz está haciendo su trabajo.',
     many: 'Estas llantas están bajas: {wheels}. La más baja tiene {value:p} de {label} {unit}. La luz está haciendo su trabajo.',
     forms: {
       'under-flash': {
-        one: 'Su llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}. La falla que hace parpadear la luz lo ocultaba.',
+        one: 'Su llanta {wheel} tiene {value:p} {unit}; según la etiqueta de la puerta debe tener {label}. La falla que hace parpadear la luz lo ocultaba.',
         many: 'Estas llantas están bajas: {wheels}. La más baja tiene {value:p} de {label} {unit}. La falla que hace parpadear la luz lo ocultaba.',
       },
       'only-cold': {
-        one: 'Su llanta {wheel} marca {warm:p} {unit} en caliente; en frío son {value:p}, menos que los {point:p} con que la luz se enciende.',
+        one: 'Su llanta {wheel} tiene {warm:p} {unit} en caliente. En frío tiene {value:p}, y la luz se enciende a {point:p}.',
         many: 'Estas llantas están bajas en frío: {wheels}. La más baja tiene entonces {value:p} {unit}; la luz se enciende a {point:p}.',
       },
       'without-light': {
-        one: 'Su llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}.',
+        one: 'Su llanta {wheel} tiene {value:p} {unit}; según la etiqueta de la puerta debe tener {label}.',
         many: 'Estas llantas están bajas: {wheels}. La más baja tiene {value:p} de {label} {unit}.',
       },
     },
@@ -133,9 +133,9 @@ export const findingSentences: FindingSentences = {
     },
   },
   'weather-and-seepage': {
-    one: 'Estas llantas están bajas por unos {difference:p} {unit}: aire más frío y la pérdida normal de varios meses.',
-    many: 'Bajas por unos {difference:p} {unit}: {wheels}. Es por aire más frío y la pérdida normal de varios meses.',
-    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}: aire más frío y la pérdida normal de varios meses. Nada está roto.',
+    one: 'Estas llantas están bajas por unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses.',
+    many: 'Bajas por unos {difference:p} {unit}: {wheels}. El aire está más frío, y toda llanta pierde un poco con los meses.',
+    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses. Nada está roto.',
     forms: {
       'temperature-unknown': {
         one: 'Estas llantas están bajas por unos {difference:p} {unit}, como pasa con los meses.',
@@ -149,49 +149,49 @@ export const findingSentences: FindingSentences = {
     },
   },
   'slow-loss-suspected': {
-    one: 'La llanta {wheel} está {difference:p} {unit} abajo de la etiqueta y más baja que otras. Debemos buscar una fuga lenta.',
+    one: 'La llanta {wheel} tiene {difference:p} {unit} menos de lo que debe, y menos que otras. Debemos buscar una fuga lenta.',
     many: 'Estas llantas están más bajas que las demás: {wheels}. Debemos buscar fugas lentas.',
   },
   'slow-leak': {
-    one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, descontando el clima. A ese ritmo la luz vuelve en {days} días.',
+    one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, sin contar el clima. A ese ritmo la luz vuelve en {days} días.',
     many: 'Estas llantas pierden más aire de lo que explica el clima: {wheels}. La más rápida pierde unos {perDay:p} {unit} por día.',
     forms: {
       'within-a-day': {
-        one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, descontando el clima. La luz vuelve en menos de un día.',
+        one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, sin contar el clima. La luz vuelve en menos de un día.',
         many: 'Estas llantas pierden más aire de lo que explica el clima: {wheels}. La más rápida pierde unos {perDay:p} {unit} por día.',
       },
       'low-already': {
-        one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, descontando el clima.',
+        one: 'La llanta {wheel} pierde unos {perDay:p} {unit} por día, sin contar el clima.',
         many: 'Estas llantas pierden más aire de lo que explica el clima: {wheels}. La más rápida pierde unos {perDay:p} {unit} por día.',
       },
     },
   },
   'axle-pressures-exchanged': {
-    one: 'Las llantas de adelante y las de atrás tienen cambiadas sus presiones: la etiqueta pide {front} adelante y {rear} {unit} atrás.',
+    one: 'Las llantas de adelante y las de atrás tienen cambiadas sus presiones: la etiqueta de la puerta dice {front} adelante y {rear} {unit} atrás.',
   },
   'cold-morning-margin': {
-    one: 'A {degrees} °{temperatureUnit} esta noche, la llanta {wheel} marcará unos {value:p} {unit}, suficiente para que se encienda la advertencia.',
-    many: 'A {degrees} °{temperatureUnit} esta noche, sus llantas marcarán unos {value:p} {unit}, suficiente para que se encienda la advertencia.',
+    one: 'A {degrees} °{temperatureUnit} esta noche, la llanta {wheel} tendrá unos {value:p} {unit}, tan poco que se enciende la luz.',
+    many: 'A {degrees} °{temperatureUnit} esta noche, sus llantas tendrán unos {value:p} {unit}, tan poco que se enciende la luz.',
   },
   'altitude-change': {
-    one: 'Estas llantas están bajas por unos {difference:p} {unit} porque usted bajó de altitud.',
-    many: 'Bajas por unos {difference:p} {unit} porque usted bajó de altitud: {wheels}.',
-    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit} porque usted bajó de altitud. Nada está roto.',
+    one: 'Estas llantas están bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
+    many: 'Bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto: {wheels}.',
+    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto. Nada está roto.',
     forms: {
       'beside-a-stop': {
-        one: 'La llanta {wheel} está baja por unos {difference:p} {unit} porque usted bajó de altitud.',
-        many: 'Bajas por unos {difference:p} {unit} porque usted bajó de altitud: {wheels}.',
+        one: 'La llanta {wheel} está baja por unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
+        many: 'Bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto: {wheels}.',
       },
     },
   },
   'spare-low': { one: 'La luz es por su llanta de repuesto, que tiene {value:p} de {label} {unit}.' },
   'warm-tire-hides-low': {
-    one: 'Las llantas calientes marcan de más. En frío, la llanta {wheel} marcaría {value:p} {unit}, que son {difference:p} menos que la etiqueta.',
-    many: 'Las llantas calientes marcan de más. En frío, estas marcarían {value:p} {unit}, que son {difference:p} menos que la etiqueta.',
+    one: 'Las llantas calientes marcan más. En frío, la llanta {wheel} tendría {value:p} {unit}, que son {difference:p} menos de lo que debe tener.',
+    many: 'Las llantas calientes marcan más. En frío, estas tendrían {value:p} {unit}, que son {difference:p} menos de lo que deben tener.',
   },
   'over-inflated': {
-    one: 'La llanta {wheel} tiene {value:p} {unit}; la etiqueta de la puerta pide {label}. Tiene demasiado aire.',
-    many: 'Estas llantas tienen demasiado aire: {wheels}. Una tiene {value:p} {unit}; la etiqueta pide {label}.',
+    one: 'La llanta {wheel} tiene {value:p} {unit}; según la etiqueta de la puerta debe tener {label}. Tiene demasiado aire.',
+    many: 'Estas llantas tienen demasiado aire: {wheels}. Una tiene {value:p} {unit} y debe tener {label}.',
   },
   'no-warning-given': {
     one: 'La llanta {wheel} está tan baja que debería haber advertencia, pero la luz está apagada. Vamos a averiguar por qué.',
@@ -201,13 +201,13 @@ export const findingSentences: FindingSentences = {
     one: 'Todas las llantas están bien, pero la luz sigue encendida. Revisamos nuestro medidor y seguimos buscando antes de vender algo.',
   },
   'under-placard': {
-    one: 'La llanta {wheel} está {difference:p} {unit} abajo de la etiqueta de la puerta; no basta para encender la advertencia. Podemos ajustarla.',
-    many: 'Estas llantas están un poco abajo de la etiqueta: {wheels}. No basta para encender la advertencia. Podemos ajustarlas.',
-    all: 'Las cuatro llantas están un poco abajo de la etiqueta de la puerta. No basta para encender la advertencia. Podemos ajustarlas.',
+    one: 'La llanta {wheel} tiene {difference:p} {unit} menos de lo que debe; es muy poco para encender la luz. Podemos ajustarla.',
+    many: 'Estas llantas están un poco bajas: {wheels}. Eso no enciende la luz. Podemos ajustarlas.',
+    all: 'Las cuatro llantas están un poco bajas. Eso no enciende la luz. Podemos ajustarlas.',
   },
   'puncture-not-repairable': {
-    one: 'El agujero de la llanta {wheel} pasa de lo que se puede reparar. La llanta se tiene que cambiar antes de que usted maneje.',
-    many: 'Estas llantas tienen agujeros que pasan de lo que se puede reparar: {wheels}. Se tienen que cambiar antes de que usted maneje.',
+    one: 'El agujero de la llanta {wheel} no se puede reparar de forma segura. La llanta se tiene que cambiar antes de que usted maneje.',
+    many: 'Estas llantas tienen agujeros que no se pueden reparar de forma segura: {wheels}. Se tienen que cambiar antes de que usted maneje.',
   },
   'puncture-found': {
     one: 'Hay una ponchadura en la llanta {wheel}. Primero miramos por dentro; luego podemos decir si se puede reparar.',
@@ -221,10 +221,10 @@ export const findingSentences: FindingSentences = {
     one: 'Su auto compara sus ruedas. Ajustamos las llantas según la etiqueta y luego le indicamos que están bien.',
   },
   'reset-only': {
-    one: 'Su auto vigila las llantas por la velocidad de las ruedas. Todavía no sabe que están bien: hay que reiniciar su sistema.',
+    one: 'Su auto vigila las llantas por lo rápido que giran. Todavía no sabe que están bien: tenemos que reiniciar su sistema.',
   },
   'wheel-speed-fault': {
-    one: 'Su auto vigila las llantas por la velocidad de las ruedas, y avisa de una falla ahí. Eso pide revisar el sistema de frenos.',
+    one: 'Su auto vigila las llantas por lo rápido que giran, y avisa de una falla ahí. Hay que revisar el sistema de frenos.',
   },
   'no-monitoring-fitted': {
     one: 'Su auto no vigila la presión de las llantas. La luz significa otra cosa; el manual del dueño dice cuál.',
@@ -240,11 +240,11 @@ export const findingSentences: FindingSentences = {
   },
 
   'sensor-silent': {
-    one: 'El sensor de la rueda {wheel} ya no contesta. Le preguntamos {tries} veces; los demás contestaron.',
-    many: 'Estos sensores ya no contestan: {wheels}. Le preguntamos a cada uno al menos {tries} veces; los demás contestaron.',
+    one: 'El sensor de la rueda {wheel} no funciona. Lo probamos {tries} veces; los demás contestaron.',
+    many: 'Estos sensores no funcionan: {wheels}. Probamos cada uno al menos {tries} veces; los demás contestaron.',
   },
   'no-wheel-answers': {
-    one: 'Ninguna rueda le contesta a nuestro lector. Antes de culpar a cuatro sensores, revisamos nuestro propio equipo.',
+    one: 'Ninguna rueda le contesta a nuestro lector. Antes de culpar a cuatro sensores, revisamos nuestro equipo.',
   },
   'sensor-battery-low': {
     one: 'El sensor de la rueda {wheel} avisa que su batería está baja. Todavía funciona, y fallará primero en mañanas frías.',
@@ -264,26 +264,26 @@ export const findingSentences: FindingSentences = {
     many: 'Estos sensores dan temperaturas imposibles: {wheels}. Es probable que estén fallando.',
   },
   'frequency-wrong': {
-    one: 'El sensor de la rueda {wheel} es de otra frecuencia de radio ({has} en vez de {needs} MHz). Su auto no puede oírlo.',
-    many: 'Estos sensores son de otra frecuencia de radio: {wheels}. Su auto no puede oírlos.',
+    one: 'El sensor de la rueda {wheel} es la pieza equivocada para su auto. Su auto no puede oírlo.',
+    many: 'Estos sensores son las piezas equivocadas para su auto: {wheels}. Su auto no puede oírlos.',
   },
   'protocol-wrong': {
-    one: 'El sensor de la rueda {wheel} funciona, pero habla el idioma de otro vehículo. Hay que programarlo para el suyo.',
-    many: 'Estos sensores hablan el idioma de otro vehículo: {wheels}. Hay que programarlos para el suyo.',
+    one: 'El sensor de la rueda {wheel} funciona, pero está preparado para otro auto. Hay que prepararlo para el suyo.',
+    many: 'Estos sensores están preparados para otro auto: {wheels}. Hay que prepararlos para el suyo.',
   },
   'sensor-does-not-follow': {
-    one: 'El sensor de la rueda {wheel} no sigue la presión de su llanta. Tenemos que abrir la llanta para ver por qué.',
-    many: 'Estos sensores no siguen la presión de sus llantas: {wheels}. Tenemos que mirar por dentro.',
+    one: 'El sensor de la rueda {wheel} marca la misma presión cuando cambia el aire de su llanta. Tenemos que abrir la llanta para ver por qué.',
+    many: 'Estos sensores marcan la misma presión cuando cambia el aire de sus llantas: {wheels}. Tenemos que mirar por dentro.',
   },
   'stem-corroded': {
     one: 'La válvula de la rueda {wheel} está corroída. Hoy retiene el aire y puede romperse al tocarla.',
     many: 'Estas válvulas están corroídas: {wheels}. Hoy retienen el aire y pueden romperse al tocarlas.',
   },
   'set-of-four-worth-offering': {
-    one: 'Uno falló; los otros tres tienen la misma edad. Cambiar uno arregla la luz hoy. Usted decide.',
+    one: 'Uno falló; los otros tres tienen la misma edad. Cambiar uno apaga la luz hoy. Usted decide.',
     forms: {
       several: {
-        one: '{count} fallaron; los demás tienen la misma edad. Cambiar esos arregla la luz hoy. Usted decide.',
+        one: '{count} fallaron; los demás tienen la misma edad. Cambiar esos apaga la luz hoy. Usted decide.',
       },
       'none-answers': {
         one: 'Ninguno contesta, y los cuatro son viejos. Cuando se compruebe que nuestro lector funciona, vale la pena pensar en un juego de cuatro.',
@@ -303,8 +303,8 @@ export const findingSentences: FindingSentences = {
   },
 
   'id-not-stored': {
-    one: 'El sensor de la rueda {wheel} funciona, pero nunca se le ha presentado al auto.',
-    many: 'Estos sensores funcionan, pero nunca se le han presentado al auto: {wheels}.',
+    one: 'El sensor de la rueda {wheel} funciona, pero nunca se conectó con su auto.',
+    many: 'Estos sensores funcionan, pero nunca se conectaron con su auto: {wheels}.',
   },
   'stored-id-unheard': {
     one: 'El auto todavía busca un sensor anterior en la rueda {wheel}; ese sensor ya no está aquí.',
@@ -315,15 +315,15 @@ export const findingSentences: FindingSentences = {
     one: 'Las ruedas se cambiaron de lugar, pero no se le indicó al auto; nombraría la llanta equivocada.',
   },
   'id-duplicated': {
-    one: 'Dos sensores tienen la misma identidad, así que el auto oye uno y le falta otro.',
+    one: 'Dos sensores mandan el mismo número, así que el auto oye uno y le falta otro.',
   },
   'wheel-from-another-vehicle': {
     one: 'La rueda {wheel} parece ser de otro auto. Antes que nada revisamos que sea la correcta.',
     many: 'Estas ruedas parecen ser de otro auto: {wheels}. Antes que nada revisamos que sean las correctas.',
   },
   'id-known-elsewhere': {
-    one: 'El sensor de la rueda {wheel} está anotado aquí en otro auto. Quizás se intercambiaron ruedas.',
-    many: 'Estos sensores están anotados aquí en otro auto: {wheels}. Quizás se intercambiaron ruedas.',
+    one: 'Tenemos el sensor de la rueda {wheel} anotado en otro auto. Quizás se intercambiaron ruedas.',
+    many: 'Tenemos estos sensores anotados en otro auto: {wheels}. Quizás se intercambiaron ruedas.',
   },
   'id-notation-differs': {
     one: 'El auto escribe los números de sus sensores de otra manera que nosotros. Coinciden; no hay nada mal.',
@@ -336,37 +336,37 @@ export const findingSentences: FindingSentences = {
     one: 'Todo lo que podemos medir está bien, pero el auto avisa de una falla. No le venderemos una pieza por suposición.',
   },
   'receiver-fault': {
-    one: 'El receptor del propio auto avisa de una falla. Sensores nuevos no la arreglarían; el vehículo mismo necesita una reparación.',
+    one: 'La parte del auto que oye los sensores avisa de una falla. Sensores nuevos no ayudarían; el auto mismo necesita una reparación.',
   },
   'code-old-or-intermittent': {
     one: 'El auto anotó que una vez le faltó el sensor de la rueda {wheel}, que ahora contesta. Borramos la nota y lo observamos.',
     many: 'Al auto una vez le faltaron sensores que ahora contestan: {wheels}. Borramos la nota y los observamos.',
   },
   'control-module-blank': {
-    one: 'El auto olvidó todos sus sensores. Funcionan; hay que presentárselos otra vez.',
+    one: 'El auto olvidó todos sus sensores. Funcionan; hay que conectarlos otra vez con el auto.',
   },
   'learn-mode-open': {
-    one: 'El auto todavía espera que le presenten sus sensores. Terminamos eso y luego miramos otra vez.',
+    one: 'El auto todavía espera que se conecten sus sensores. Terminamos eso y luego miramos otra vez.',
   },
   'telltale-dark': {
-    one: 'Su luz de advertencia no se enciende al poner la llave. No puede avisarle. Así estaba al llegar.',
+    one: 'Su luz de advertencia no se enciende al poner la llave. No puede avisarle. Así estaba cuando usted llegó.',
   },
   'collision-corner': {
     one: 'La esquina de la rueda {wheel} recibió un golpe. Revisamos ahí el soporte y los cables antes de pedir un sensor.',
-    many: 'Las esquinas de estas ruedas recibieron un golpe: {wheels}. Revisamos ahí el soporte y los cables antes de pedir sensores.',
+    many: 'Las esquinas de estas ruedas recibieron un golpe: {wheels}. Revisamos ahí los cables antes de pedir sensores.',
   },
   'not-driven-yet': {
     one: 'El auto necesita unos 20 minutos de manejo para juzgar sus llantas. Por favor, maneje, y luego miramos otra vez.',
   },
 
   'one-place-only': {
-    one: 'Pasa solo en un lugar, así que es probable que ahí haya un transmisor. Su auto no necesita ningún trabajo por eso.',
+    one: 'Pasa solo en un lugar: es probable que algo ahí estorbe la señal de radio. Su auto no necesita ningún trabajo por eso.',
   },
   'interference-suspected': {
-    one: 'Algo conectado o agregado puede tapar la señal de los sensores. Por favor, maneje sin eso y avísenos.',
+    one: 'Algo conectado o agregado puede estorbar la señal de los sensores. Por favor, maneje sin eso y avísenos.',
   },
   'aftermarket-wheels': {
-    one: 'Estas no son las ruedas del fabricante. Pueden sostener o tapar un sensor de otra manera; revisamos cómo va puesto.',
+    one: 'Estas no son las ruedas del fabricante. Pueden sostener un sensor de otra manera o tapar su señal; revisamos cómo va puesto.',
   },
   'snow-or-chains': {
     one: 'Las cadenas o la nieve pegada pueden tapar los sensores por un rato. Limpiamos las ruedas y probamos otra vez.',

@@ -12,7 +12,8 @@ export const messages: MessagesWording = {
   subjects: {
     estimate: ({ vehicle, shop }) => `Su ${vehicle}: qué encontramos y cuánto cuesta (${shop})`,
     report: ({ vehicle, shop }) => `Su ${vehicle}: el informe (${shop})`,
-    retorque: ({ vehicle, shop }) => `Su ${vehicle}: la revisión gratis del apriete de ruedas (${shop})`,
+    retorque: ({ vehicle, shop }) =>
+      `Su ${vehicle}: la revisión gratis de que las ruedas estén apretadas (${shop})`,
     deferred: ({ vehicle, shop }) => `Su ${vehicle}: el trabajo que dejó para después (${shop})`,
     'new-time': ({ vehicle, shop }) => `Su ${vehicle}: estará listo más tarde (${shop})`,
   },
@@ -21,7 +22,7 @@ export const messages: MessagesWording = {
       'Hola, {name}:\n\naquí puede leer qué encontramos en su {vehicle} y cuánto cuesta, y contestar: {link}',
     report: 'Hola, {name}:\n\nel informe del trabajo en su {vehicle} ya está sellado: {link}',
     retorque: 'Hola, {name}:\n\nquitamos ruedas de su {vehicle}. {when}',
-    deferred: 'Hola, {name}:\n\nusted contestó Después a un trabajo en su {vehicle}:\n\n{work}',
+    deferred: 'Hola, {name}:\n\nusted contestó “Hoy no” a un trabajo en su {vehicle}:\n\n{work}',
     'new-time':
       'Hola, {name}:\n\nsu {vehicle} estará listo más tarde de lo que dijimos. La nueva hora: {when}. Disculpe la molestia.',
   },
@@ -29,7 +30,7 @@ export const messages: MessagesWording = {
     name: 'Jo Sample',
     vehicle: 'Linnet C',
     link: 'https://shop.example/customer#…',
-    when: 'Después de 50 a 100 millas: regrese, sin cita, para revisar gratis el apriete de ruedas.',
+    when: 'Después de 50 a 100 millas: regrese, sin cita, para revisar gratis que las ruedas estén apretadas.',
     work: ['Sensor nuevo, trasera derecha', 'Llanta nueva, delantera izquierda'],
   },
   after: {
@@ -63,13 +64,13 @@ export const messages: MessagesWording = {
     title: 'Terminar los mensajes',
     ask: {
       job: (shop) => `${shop} ya no le mandará mensajes sobre el trabajo en su vehículo.`,
-      retorque: (shop) => `${shop} ya no le recordará la revisión del apriete de ruedas.`,
+      retorque: (shop) => `${shop} ya no le recordará la revisión de que las ruedas estén apretadas.`,
       deferred: (shop) => `${shop} ya no le recordará el trabajo que dejó para después.`,
     },
     button: 'Terminar estos mensajes',
     done: {
       job: (shop) => `Listo. ${shop} ya no le manda mensajes sobre el trabajo en su vehículo.`,
-      retorque: (shop) => `Listo. ${shop} ya no le recuerda la revisión del apriete de ruedas.`,
+      retorque: (shop) => `Listo. ${shop} ya no le recuerda la revisión de que las ruedas estén apretadas.`,
       deferred: (shop) => `Listo. ${shop} ya no le recuerda el trabajo que dejó para después.`,
     },
     unknown: 'Este enlace no está completo. Ábralo otra vez desde el mensaje, o llame al taller.',

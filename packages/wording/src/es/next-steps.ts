@@ -65,12 +65,13 @@ const often: Readonly<Record<Gauging['every'], string>> = {
 }
 
 const because: Readonly<Record<GaugingReason, string>> = {
-  'tire-low': 'porque una llanta está abajo de la presión de la etiqueta',
-  'cannot-warn': 'porque no se puede confiar en la luz de advertencia',
+  'tire-low': 'porque una llanta tiene menos aire del que debe',
+  'cannot-warn': 'porque ahora la luz no puede avisarle',
   'safety-left': 'porque no se hizo un trabajo de seguridad',
   'work-left': 'porque hay trabajo que no se hizo',
   'not-gauged': 'porque no se pudieron medir todas las llantas',
-  'not-proven': 'porque la reparación todavía no está comprobada',
+  'cause-not-found': 'porque no hemos encontrado la causa de la luz',
+  'not-proven': 'porque todavía falta comprobar la reparación',
 }
 
 export const nextSteps: NextStepsWording = {
@@ -85,18 +86,18 @@ export const nextSteps: NextStepsWording = {
     const readings = at
       ? ` (${number(Math.round(at.from.value))} a ${number(Math.round(at.to.value))} ${at.to.unit})`
       : ''
-    return `Después de ${number(miles.from)} a ${number(miles.to)} millas${readings}: regrese, sin cita, para revisar gratis el apriete de ruedas.`
+    return `Después de ${number(miles.from)} a ${number(miles.to)} millas${readings}: regrese, sin cita, para revisar gratis que las ruedas estén apretadas.`
   },
   'report-the-light': ({ minutes }, contact) =>
-    `Maneje ${minutes} minutos para estar seguro. Si entonces la luz de advertencia está encendida, mida las llantas y ${callUs(contact)}.`,
+    `Maneje ${minutes} minutos para asegurarse. Si entonces la luz de advertencia está encendida, mida el aire de las llantas con un medidor y ${callUs(contact)}.`,
   'if-light-returns': (_, contact) =>
-    `Si la luz vuelve a encenderse, mida todas las llantas en frío y ${callUs(contact)}.`,
+    `Si la luz vuelve, mida en frío todas las llantas y ${callUs(contact)}.`,
   'light-stays-on': () =>
     'La luz de advertencia sigue encendida hasta que se repare su causa. Mientras está encendida, no puede avisarle de otra llanta baja.',
   'warm-tires': warmTires,
   'set-again-cold': ({ wheels, psi, coldPsi }) =>
     `${capitalized(wheelList(wheelNames, wheels))}: presión ajustada al límite, ${tenth(psi)} psi${coldPsi === null ? '' : `, que son ${tenth(coldPsi)} en frío`}. Haga que se ajuste otra vez en frío.`,
   'check-pressures': ({ every, why, firstBy }) =>
-    `Revise todas las presiones con un medidor ${often[every]}${every === 'trip' ? '' : `, la primera a más tardar el ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}: llantas frías (3 horas sin manejar, o menos de una milla), según la etiqueta. Solo saque aire a una llanta fría que pase de ella.`,
-  'deferred-work': ({ day }) => `Lo que contestó con Después se le pregunta otra vez el ${dayWords(day)}.`,
+    `Mida todas las llantas con un medidor ${often[every]}${every === 'trip' ? '' : `, la primera a más tardar el ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}: en frío (3 horas sin manejar, o menos de una milla), según la etiqueta. Saque aire solo de una llanta fría que pase de ella.`,
+  'deferred-work': ({ day }) => `Lo que contestó con “Hoy no” se le pregunta otra vez el ${dayWords(day)}.`,
 }

@@ -111,7 +111,7 @@ describe('Spanish', () => {
   it('gives days and numbers as Spanish speakers in the United States write them', () => {
     const { nextSteps } = spanish
     expect(nextSteps['deferred-work']({ code: 'deferred-work', day: '2027-03-01' }, noContact)).toBe(
-      'Lo que contestó con Después se le pregunta otra vez el 1 de marzo de 2027.',
+      'Lo que contestó con “Hoy no” se le pregunta otra vez el 1 de marzo de 2027.',
     )
     const retorque = {
       code: 'retorque',
@@ -119,7 +119,7 @@ describe('Spanish', () => {
       at: { from: { value: 48290.4, unit: 'mi' }, to: { value: 48340.4, unit: 'mi' } },
     } as const
     expect(nextSteps.retorque(retorque, noContact)).toBe(
-      'Después de 50 a 100 millas (48,290 a 48,340 mi): regrese, sin cita, para revisar gratis el apriete de ruedas.',
+      'Después de 50 a 100 millas (48,290 a 48,340 mi): regrese, sin cita, para revisar gratis que las ruedas estén apretadas.',
     )
   })
 

@@ -5,18 +5,18 @@ import { wheels } from './wheels.ts'
 const off = (minutes: number): string => `la luz estaba apagada al final de ${minutes} minutos de manejo`
 
 const failures = {
-  'light-on-drive': 'la luz de advertencia no se quedó apagada en el manejo de comprobación',
-  'light-on-at-closing': 'la luz de advertencia sigue encendida en la revisión final',
-  'lamp-dark': 'la luz de advertencia no se enciende en la prueba de la luz',
+  'light-on-drive': 'la luz de advertencia no se quedó apagada cuando manejamos',
+  'light-on-at-closing': 'la luz de advertencia sigue encendida en nuestra última revisión',
+  'lamp-dark': 'la luz de advertencia no se enciende al poner la llave',
   'relearn-refused': 'el vehículo no aceptó sus sensores',
-  'nothing-authorized': 'la causa se encontró y no se autorizó ningún trabajo en ella',
+  'nothing-authorized': 'la causa se encontró, y nadie dijo Sí a trabajar en ella',
   'danger-left': 'no se reparó lo que lo hace inseguro',
 } as const
 
 const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): string => {
   switch (verdict.why) {
     case 'sensor-silent':
-      return `el sensor de la rueda ${wheels.names[verdict.wheel]} no contesta en la revisión final`
+      return `el sensor de la rueda ${wheels.names[verdict.wheel]} no contesta en nuestra última revisión`
     case 'id-misplaced':
       return `el vehículo tiene guardado para la rueda ${wheels.names[verdict.wheel]} otro ID que el que transmite el sensor de esa rueda`
     default:
@@ -27,15 +27,15 @@ const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): str
 const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven' }>): string => {
   switch (verdict.why) {
     case 'relearn-set-aside':
-      return 'aquí no se hizo que el vehículo reconociera sus sensores o llantas'
+      return 'aquí no se conectaron los sensores o las llantas con el auto'
     case 'not-driven-enough':
       return verdict.minutes > 0
         ? `se manejó ${verdict.minutes} de los ${verdict.needed} minutos que puede tardar una advertencia`
-        : `maneje ${verdict.needed} minutos para estar seguro; una advertencia puede tardar eso en aparecer`
+        : `maneje ${verdict.needed} minutos para asegurarse; una advertencia puede tardar eso en aparecer`
     case 'drive-doubtful':
       return 'los minutos que se anotaron del manejo y los del reloj no coinciden'
     case 'no-findings':
-      return 'no se dio ningún resultado'
+      return 'todavía no dijimos qué encontramos'
     case 'nothing-found':
       return 'hoy no se encontró nada que reparar'
     case 'sensors-unrecognized':
@@ -54,7 +54,7 @@ export const verdicts: VerdictsWording = {
   },
   fixed: {
     proven: 'Comprobado',
-    'not-yet-proven': 'Todavía sin comprobar',
+    'not-yet-proven': 'Falta comprobarlo',
     'not-fixed': 'No está arreglado',
   },
   because: (verdict) => {

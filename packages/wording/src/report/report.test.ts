@@ -32,10 +32,10 @@ const said: readonly (readonly [string, string])[] = [
     'The monitoring system was reset; we drove 1 minute (0 by the clock) and the warning light was on at the end.',
   ],
   [found.alsoLow(low), 'Also low when it came: right rear 24.0 psi of 33 and spare 38.0 psi of 60.'],
-  [found.removesUnpriced(null), 'What removes it: a repair. No price was given; we price it when you ask.'],
+  [found.removesUnpriced(null), 'What fixes it: a repair. No price was given; we price it when you ask.'],
   [
     found.removes(found.offer('new tire, left front', '$214.50'), 'declined'),
-    'What removes it: new tire, left front, $214.50 with tax. You said No.',
+    'What fixes it: new tire, left front, $214.50 with tax. You said No.',
   ],
   [answers.witnessed(null), 'Refused to sign; witness: name not on file.'],
   [
@@ -95,7 +95,7 @@ describe('a report in words', () => {
 
   it('names an answer that is no Yes', () => {
     expect(answers.answer({ answer: 'none' })).toBe('Not answered')
-    expect(answers.answer({ answer: 'deferred', until: 'Mar 1, 2026' })).toBe('Later, until Mar 1, 2026')
+    expect(answers.answer({ answer: 'deferred', until: 'Mar 1, 2026' })).toBe('Not today, until Mar 1, 2026')
     expect(answers.answer({ answer: 'taken-back' })).toBe(
       'No, after a Yes that was taken back before any work on it',
     )

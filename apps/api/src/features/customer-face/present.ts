@@ -6,12 +6,13 @@ import { dangersOf } from '@bayledger/ledger/questions/dangers'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import { lookTermsOf } from '@bayledger/ledger/questions/look-terms'
 import { bundleTotals, type MoneySides } from '@bayledger/ledger/questions/money'
-import { nextSteps } from '@bayledger/ledger/questions/next-steps'
+import { type NextStep, nextSteps } from '@bayledger/ledger/questions/next-steps'
 import { confirmedDiagnosis, toldFindings } from '@bayledger/ledger/questions/told-findings'
 import type { IssuedBundle, OrderState } from '@bayledger/ledger/state'
 import { wheelShortfalls } from '@bayledger/reckoning/diagnosis/facts/wheel-shortfall'
 import { readingOrder } from '@bayledger/reckoning/wheels'
 import { remedyLines } from '@bayledger/report/compose/found-parts'
+import { reasonLine } from '@bayledger/report/compose/reason-line'
 import { canDrive } from '@bayledger/report/compose/verdicts'
 import type { CustomerLanguage } from '@bayledger/wording/language'
 import { nextStepWords } from '@bayledger/wording/next-steps'
@@ -90,26 +91,36 @@ const presentDrive = (state: OrderState, context: CustomerContext): CustomerOrde
       verdict: 'not-yet-known',
       sentence: context.language.verdicts.driveNotYetKnown,
       advice: [],
+      how: null,
     }
   const { answer, words } = canDrive(state, context)
   return {
     verdict: answer === 'do-not-drive' ? 'do-not-drive' : 'may-drive',
     sentence: words,
-    advice: adviceOn(state, context),
+    ...adviceOn(state, context),
   }
 }
 
 /** What a person with the page in hand needs now; the rest of what comes next is on the report. */
-const adviceOn = (state: OrderState, { language, today, shopPhone }: CustomerContext): string[] =>
-  nextSteps(state, today)
-    .filter(
-      (step) =>
-        step.code === 'call-before-moving' ||
-        step.code === 'tow-or-spare' ||
-        step.code === 'on-the-spare' ||
-        (step.code === 'check-pressures' && step.every !== 'month'),
-    )
-    .map((step) => nextStepWords(language.nextSteps, step, { telephone: shopPhone, person: null }))
+const adviceOn = (
+  state: OrderState,
+  { language, today, shopPhone }: CustomerContext,
+): Pick<CustomerOrder['drive'], 'advice' | 'how'> => {
+  const steps = nextSteps(state, today)
+  const say = (step: NextStep) =>
+    nextStepWords(language.nextSteps, step, { telephone: shopPhone, person: null })
+  const often = steps.find((step) => step.code === 'check-pressures' && step.every !== 'month')
+  return {
+    advice: steps.filter(({ code }) => toldAtOnce.has(code)).map(say),
+    how: often === undefined ? null : say(often),
+  }
+}
+
+const toldAtOnce: ReadonlySet<NextStep['code']> = new Set([
+  'call-before-moving',
+  'tow-or-spare',
+  'on-the-spare',
+])
 
 /** What stops the vehicle with what removes it, then what explains the light. */
 const presentFindings = (
@@ -123,6 +134,7 @@ const presentFindings = (
     severity,
     wheels: finding.wheels,
     sentence: sentenceFor(language, finding),
+    figures: finding.because.map((reason) => reasonLine({ language }, reason)),
     remedies: dangers
       .filter((danger) => danger.finding === finding && danger.isOpen)
       .flatMap((danger) => remedyLines(danger, { language, money })),

@@ -8,8 +8,9 @@ type BundleQuestionProps = {
   offer: Offer
   /** What it replaces, where it is an alternative. */
   insteadOf: string | null
-  look: Estimate['look']
-  /** The warning that goes with a No or a Later to this offer, given the other answers. */
+  /** Its reason is one of the findings above: it is not said again. */
+  isReasonSaid: boolean
+  /** The warning that goes with a No or a Not today to this offer, given the other answers. */
   cautions: readonly Offer['cautions'][number][]
   isAsked: boolean
   /** Where it must not be driven, advice about driving holds only afterwards. */
@@ -18,11 +19,11 @@ type BundleQuestionProps = {
   onAnswer: (answer: Answer) => void
 }
 
-/** One decision: its price first, why, what is in it, and Yes, No or Later. A No or Later shows its caution once, in the same type. */
+/** One decision: its price first, why, Yes, No or Not today, and what is in it. All but a Yes shows its caution once, in the same type. */
 export function BundleQuestion({
   offer,
   insteadOf,
-  look,
+  isReasonSaid,
   cautions,
   isAsked,
   mayDrive,
@@ -43,34 +44,16 @@ export function BundleQuestion({
         <h3>{offer.title}</h3>
         <p className="bundle-price">{money(offer.totalCents)}</p>
       </header>
-      <p>{offer.reason}</p>
+      {isReasonSaid ? null : <p>{offer.reason}</p>}
       {offer.since === null ? null : (
         <p>{offer.since.is === 'new' ? says.isNew : says.changed(money(offer.since.beforeCents))}</p>
       )}
       {offer.coverNote === undefined ? null : <p>{offer.coverNote}</p>}
       {insteadOf === null ? null : <p>{says.insteadOf(insteadOf)}</p>}
-      <details open={offer.coverNote !== undefined}>
-        <summary>{says.eachPrice}</summary>
-        <ul className="bundle-lines">
-          {offer.lines.map((line) => (
-            <li key={line.lineKey}>
-              <span>
-                {line.words}
-                {line.cover === undefined ? null : <small className="bundle-cover">{line.cover}</small>}
-              </span>{' '}
-              <span className="bundle-amount">{money(line.amountCents)}</span>
-            </li>
-          ))}
-          <li>
-            <span>{says.tax}</span> <span className="bundle-amount">{money(offer.taxCents)}</span>
-          </li>
-        </ul>
-      </details>
-      {offer.agreedBefore ? (
-        <p>{says.lookTerms[look.terms](money(look.cents))}</p>
-      ) : isAsked ? (
+      {isAsked ? (
         <ChoiceGroup
-          label={says.yours(offer.title)}
+          about={offer.title}
+          label={says.yours}
           options={offer.mayTakeBack ? onlyNo : options}
           value={answer}
           onChange={onAnswer}
@@ -88,6 +71,51 @@ export function BundleQuestion({
             </p>
           ))
         : null}
+      <EachPrice offer={offer} />
     </article>
+  )
+}
+
+type AgreedLookProps = { offer: Offer | null; look: Estimate['look']; cents: number }
+
+/** The inspection, which needs no answer: what is owed for it with these answers, and the terms that were agreed. */
+export function AgreedLook({ offer, look, cents }: AgreedLookProps) {
+  const { look: title, question: says } = useWords().customerEstimate
+  return (
+    <article className="bundle">
+      <header className="customer-total">
+        <h3>{title}</h3> <span className="bundle-amount">{money(cents)}</span>
+      </header>
+      {offer === null ? null : (
+        <>
+          <p>{says.lookTerms[look.terms](money(look.cents))}</p>
+          <EachPrice offer={offer} reason={offer.reason} />
+        </>
+      )}
+    </article>
+  )
+}
+
+function EachPrice({ offer, reason }: { offer: Offer; reason?: string }) {
+  const { question: says } = useWords().customerEstimate
+  return (
+    <details open={offer.coverNote !== undefined}>
+      <summary>{says.eachPrice}</summary>
+      {reason === undefined ? null : <p>{reason}</p>}
+      <ul className="bundle-lines">
+        {offer.lines.map((line) => (
+          <li key={line.lineKey}>
+            <span>
+              {line.words}
+              {line.cover === undefined ? null : <small className="bundle-cover">{line.cover}</small>}
+            </span>{' '}
+            <span className="bundle-amount">{money(line.amountCents)}</span>
+          </li>
+        ))}
+        <li>
+          <span>{says.tax}</span> <span className="bundle-amount">{money(offer.taxCents)}</span>
+        </li>
+      </ul>
+    </details>
   )
 }

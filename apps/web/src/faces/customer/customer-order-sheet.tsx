@@ -1,22 +1,24 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
-import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import type { CustomerWords } from '@bayledger/wording/customer-words'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { type Severity, SeverityMark } from '../../features/findings/severity-mark.tsx'
-import { PlanDrawing } from '../../features/plan/plan-drawing.tsx'
-import type { PlanMark, PlanWheel } from '../../features/plan/plan-wheel.ts'
-import { clockTime, day, pressureText } from '../../lib/format.ts'
+import { clockTime, day } from '../../lib/format.ts'
 import { Section } from '../../ui/section.tsx'
 import { isAboutTheSensor } from './about-the-sensor.ts'
+import { askedOf } from './estimate-answers.ts'
 import { EstimateSheet } from './estimate-sheet.tsx'
+import { Measured } from './measured.tsx'
 import { useWords } from './spoken.tsx'
 
 type CustomerOrderSheetProps = { order: CustomerOrder; onDecided: () => Promise<void> }
 
-/** In the order of a customer's questions: can I drive it, what is wrong, what does it cost, what do I sign. */
+/**
+ * In the order of a customer's questions: can I drive it, what is wrong, what does it cost, what do I sign. While there is
+ * something to answer, figures, drawing and photos are one touch away, so that price and answers come soon.
+ */
 export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps) {
-  const { customerPage: says, locale } = useWords()
-  const clock = { timeZone: order.timeZone, locale }
+  const { customerPage: says } = useWords()
+  const isAsking = order.estimate !== null && askedOf(order.estimate, null).length > 0
   const dangers = order.findings.filter(isDanger)
   const aboutLight = order.findings.filter((finding) => !isDanger(finding))
   return (
@@ -42,7 +44,14 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
         {order.drive.advice.map((advice) => (
           <p key={advice}>{advice}</p>
         ))}
+        {order.drive.how === null ? null : (
+          <details className="customer-more" open={!isAsking}>
+            <summary>{says.how}</summary>
+            <p>{order.drive.how}</p>
+          </details>
+        )}
       </Section>
+      {order.report === null ? null : <SealedReport order={order} report={order.report} />}
       {dangers.length === 0 ? null : (
         <Section title={says.titles.dangerous}>
           <Findings findings={dangers} />
@@ -52,13 +61,17 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
         {aboutLight.length === 0 ? <p>{says.noCause[whyNoCause(order)]}</p> : null}
         <Findings findings={aboutLight} />
         {order.technicianDiffers ? <p>{says.technicianDiffers}</p> : null}
-        <Measured order={order} />
+        {aboutLight.some(({ code }) => isAboutTheSensor(code)) ? (
+          <p className="quiet">{says.sensorIs}</p>
+        ) : null}
+        <Measured order={order} isAsking={isAsking} />
+        {order.photos.length === 0 ? null : (
+          <details className="customer-more" open={!isAsking}>
+            <summary>{says.photos(order.photos.length)}</summary>
+            <CustomerPhotos order={order} />
+          </details>
+        )}
       </Section>
-      {order.photos.length === 0 ? null : (
-        <Section title={says.titles.photos}>
-          <CustomerPhotos order={order} />
-        </Section>
-      )}
       {order.estimate === null ? null : (
         <EstimateSheet
           key={order.estimate.digest}
@@ -66,29 +79,6 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
           order={order}
           onDecided={onDecided}
         />
-      )}
-      {order.report === null ? null : (
-        <Section title={says.titles.report}>
-          <p>
-            {says.report.sealed(
-              order.report.number,
-              day(order.report.sealedAt, order.report.sealedAt, clock),
-              clockTime(order.report.sealedAt, clock),
-            )}
-          </p>
-          <a
-            className="button button-wide"
-            href="/api/customer/report"
-            download={`report-${order.report.number}.pdf`}
-          >
-            {says.report.open}
-          </a>
-          <p className="quiet">
-            {says.report.check.before}
-            <a href="/check">{says.report.check.link}</a>
-            {says.report.check.after}
-          </p>
-        </Section>
       )}
       <footer className="customer-foot">
         <p>
@@ -103,6 +93,32 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
         </p>
       </footer>
     </>
+  )
+}
+
+type SealedReportProps = { order: CustomerOrder; report: NonNullable<CustomerOrder['report']> }
+
+function SealedReport({ order, report }: SealedReportProps) {
+  const { customerPage: says, locale } = useWords()
+  const clock = { timeZone: order.timeZone, locale }
+  return (
+    <Section title={says.titles.report}>
+      <p>
+        {says.report.sealed(
+          report.number,
+          day(report.sealedAt, report.sealedAt, clock),
+          clockTime(report.sealedAt, clock),
+        )}
+      </p>
+      <a className="button button-wide" href="/api/customer/report" download={`report-${report.number}.pdf`}>
+        {says.report.open}
+      </a>
+      <p className="quiet">
+        {says.report.check.before}
+        <a href="/check">{says.report.check.link}</a>
+        {says.report.check.after}
+      </p>
+    </Section>
   )
 }
 
@@ -134,7 +150,7 @@ const isDanger = ({ severity }: Finding): boolean => severity !== 'cause' && sev
 function Findings({ findings }: { findings: readonly Finding[] }) {
   const { customerPage: says } = useWords()
   return findings.map(({ code, severity, sentence, remedies }) => (
-    <SeverityMark key={code} severity={told[severity].shape} word={says.found.words[severity]}>
+    <SeverityMark key={code} severity={shapes[severity]} word={says.found.words[severity]}>
       <p>{sentence}</p>
       {remedies.map((remedy) => (
         <p key={remedy}>{remedy}</p>
@@ -143,82 +159,11 @@ function Findings({ findings }: { findings: readonly Finding[] }) {
   ))
 }
 
-type Told = CustomerOrder['findings'][number]['severity']
-
-/** How each kind of finding is shown: its shape, and that of its mark at the wheels that it names. */
-const told: Readonly<Record<Told, { shape: Severity; mark: PlanMark['shape'] }>> = {
-  'do-not-drive': { shape: 'do-not-drive', mark: 'bar' },
-  'do-not-open-the-tire': { shape: 'do-not-drive', mark: 'bar' },
-  'repair-before-release': { shape: 'do-not-drive', mark: 'bar' },
-  cause: { shape: 'cause', mark: 'thick' },
-  unexplained: { shape: 'for-information', mark: 'thick' },
-}
-
-/** A wheel that a stop or the cause names, by its shape and word. */
-const markAt = (
-  { found: says }: CustomerWords['customerPage'],
-  findings: CustomerOrder['findings'],
-  position: WheelPosition,
-): PlanMark | null => {
-  const found = findings.find(({ wheels }) => wheels.includes(position))
-  if (found === undefined) return null
-  const { severity, code } = found
-  const isSensor = severity === 'cause' && isAboutTheSensor(code)
-  return { shape: told[severity].mark, word: isSensor ? says.sensorMark : says.marks[severity] }
-}
-
-/** Not at a wheel of which only the sensor is wrong: there a pressure would read as what is wrong. */
-const lacksOf = ({ lacks, findings }: CustomerOrder): CustomerOrder['lacks'] =>
-  lacks.filter(({ wheel }) =>
-    findings.some(({ code, wheels }) => wheels.includes(wheel) && !isAboutTheSensor(code)),
-  )
-
-/** Each tire's pressure as received, against the door label, and at its wheel what proves that a sensor does not work. */
-function Measured({ order }: { order: CustomerOrder }) {
-  const { customerPage: says, wheels: wheelsWording } = useWords()
-  const wheels = Object.fromEntries(
-    readingOrder.flatMap((position): [string, PlanWheel][] => {
-      const gauge = order.gauges[position] ?? null
-      const silent = order.silent[position] ?? null
-      if (gauge === null && silent === null) return []
-      const mark = markAt(says, order.findings, position)
-      return [
-        [
-          position,
-          {
-            lines: [
-              ...(gauge === null
-                ? []
-                : [
-                    { text: pressureText(gauge), unit: gauge.unit, isFigure: true },
-                    { text: says.measured.label(gauge.labelPsi) },
-                  ]),
-              ...(silent === null ? [] : [{ text: says.measured.silent(silent) }]),
-            ],
-            state: 'none',
-            ...(mark === null ? {} : { mark }),
-            label: says.measured.wheel({
-              name: wheelsWording.names[position],
-              mark: mark?.word ?? null,
-              pressure: gauge && `${pressureText(gauge)} ${gauge.unit}`,
-              labelPsi: gauge?.labelPsi ?? null,
-              silent,
-            }),
-          },
-        ],
-      ]
-    }),
-  )
-  if (Object.keys(wheels).length === 0) return null
-  return (
-    <figure className="customer-measured">
-      <PlanDrawing wheels={wheels} />
-      <figcaption className="quiet">{says.measured.caption}</figcaption>
-      {lacksOf(order).map(({ wheel, words }) => (
-        <p key={wheel}>
-          <strong>{says.measured.at(wheelsWording.names[wheel])}</strong> {words}
-        </p>
-      ))}
-    </figure>
-  )
+/** How each kind of finding is shown. */
+const shapes: Readonly<Record<Finding['severity'], Severity>> = {
+  'do-not-drive': 'do-not-drive',
+  'do-not-open-the-tire': 'do-not-drive',
+  'repair-before-release': 'do-not-drive',
+  cause: 'cause',
+  unexplained: 'for-information',
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { keepDecision, keptDecision, nothingFilledIn } from './kept-decision.ts'
+import { keepDecision, keptDecision, nothingFilledIn, withRelation } from './kept-decision.ts'
 
 const storageOf = () => {
   const kept = new Map<string, string>()
@@ -17,6 +17,14 @@ it('is as it was filled in, under the version that it answers and no other', () 
   keepDecision(storage, 'one', half)
   expect(keptDecision(storage, 'one')).toEqual(half)
   expect(keptDecision(storage, 'two')).toEqual(nothingFilledIn)
+})
+
+it('has the owner’s name from the card, and never for somebody else', () => {
+  const owner = withRelation(nothingFilledIn, 'owner', 'W. Dunmore-Gray')
+  expect(owner).toMatchObject({ relation: 'owner', name: 'W. Dunmore-Gray' })
+  expect(withRelation(owner, 'named-person', 'W. Dunmore-Gray').name).toBe('')
+  const typed = { ...nothingFilledIn, name: 'J. Dunmore' }
+  expect(withRelation(typed, 'owner', 'W. Dunmore-Gray').name).toBe('J. Dunmore')
 })
 
 it('is gone once it was sent', () => {

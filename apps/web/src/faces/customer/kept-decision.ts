@@ -22,6 +22,13 @@ export const nothingFilledIn: HalfDecision = {
   agreements: [],
 }
 
+/** Who decides. The owner's name is on the card; another person's is typed, and never the owner's by mistake. */
+export const withRelation = (half: HalfDecision, relation: Relation, ownersName: string): HalfDecision => {
+  const isOwn = half.name.trim() === '' || half.name === ownersName
+  if (!isOwn) return { ...half, relation }
+  return { ...half, relation, name: relation === 'owner' ? ownersName : '' }
+}
+
 type Storage = Pick<typeof sessionStorage, 'getItem' | 'setItem' | 'removeItem'>
 
 /** What was kept under a key; nothing where there is none, or the browser keeps nothing. */

@@ -13,13 +13,15 @@ import { signatureText } from '../../ui/signature-text.ts'
 import { TextField } from '../../ui/text-field.tsx'
 import { customerProblem } from './customer-problem.ts'
 import type { Estimate } from './estimate-answers.ts'
-import type { HalfDecision } from './kept-decision.ts'
+import { type HalfDecision, withRelation } from './kept-decision.ts'
 import { useWords } from './spoken.tsx'
 
 const relationCodes = ['owner', 'named-person', 'fleet-contact'] as const
 
 type SignSheetProps = {
   estimate: Estimate
+  /** As on the card: whoever says that they are the owner need not type it. */
+  customerName: string
   half: HalfDecision
   onHalf: (half: HalfDecision) => void
   wanted: ReadonlySet<string>
@@ -28,7 +30,15 @@ type SignSheetProps = {
 }
 
 /** Who decides, a signature under exactly what was answered, and the button that sends it. */
-export function SignSheet({ estimate, half, onHalf, wanted, waiting, onDecided }: SignSheetProps) {
+export function SignSheet({
+  estimate,
+  customerName,
+  half,
+  onHalf,
+  wanted,
+  waiting,
+  onDecided,
+}: SignSheetProps) {
   const { answers, name, relation, agreements } = half
   const words = useWords()
   const { customerEstimate: says } = words
@@ -101,7 +111,7 @@ export function SignSheet({ estimate, half, onHalf, wanted, waiting, onDecided }
           label={says.sign.youAre}
           options={relations}
           value={relation}
-          onChange={(chosen) => onHalf({ ...half, relation: chosen })}
+          onChange={(chosen) => onHalf(withRelation(half, chosen, customerName))}
           flow="column"
         />
         <TextField

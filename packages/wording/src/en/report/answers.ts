@@ -9,13 +9,13 @@ const answer = (of: NoAnswer): string => {
     case 'declined':
       return 'No'
     case 'deferred':
-      return of.until === null ? 'Later' : `Later, until ${of.until}`
+      return of.until === null ? 'Not today' : `Not today, until ${of.until}`
   }
 }
 
 export const reportAnswers: ReportAnswersWording = {
   title: 'Your answers',
-  nothingOpen: 'Nothing was answered with No or Later.',
+  nothingOpen: 'Nothing was answered with “No” or “Not today”.',
   open: {
     caption: 'Declined and deferred',
     columns: { proposal: 'Proposal', price: 'Price', answer: 'Answer', caution: 'Caution shown' },
@@ -31,7 +31,7 @@ export const reportAnswers: ReportAnswersWording = {
   relations: {
     owner: 'owner',
     'named-person': 'person named by the owner',
-    'fleet-contact': 'fleet contact',
+    'fleet-contact': 'manager of company cars',
     driver: 'driver',
   },
   refused: {

@@ -6,7 +6,7 @@ import { listed } from './listed.ts'
 const answered: Readonly<Record<Answer, string>> = {
   authorized: 'You said Yes; it is not finished.',
   declined: 'You said No.',
-  deferred: 'You said Later.',
+  deferred: 'You said “Not today”.',
 }
 
 /** "right rear 24.0 psi of 33" */
@@ -18,9 +18,9 @@ export const reportFound: ReportFoundWording = {
   settled: 'Unsafe when it came, settled here',
   onTheSpare: 'Unsafe when it came; the spare is on in its place',
   removes: (work, answer) =>
-    `What removes it: ${work}. ${answer === null ? 'You have not answered.' : answered[answer]}`,
+    `What fixes it: ${work}. ${answer === null ? 'You have not answered.' : answered[answer]}`,
   removesUnpriced: (work) =>
-    `What removes it: ${work ?? 'a repair'}. No price was given; we price it when you ask.`,
+    `What fixes it: ${work ?? 'a repair'}. No price was given; we price it when you ask.`,
   offer: (work, price) => `${work}, ${price === null ? 'price erased on request' : `${price} with tax`}`,
   ownFinding: (finding, reason) => `${finding} (the technician’s own finding: ${reason})`,
   theLight: 'The warning light',

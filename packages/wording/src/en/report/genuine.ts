@@ -4,7 +4,7 @@ import { reportPageOne } from './page-one.ts'
 export const reportGenuine: ReportGenuineWording = {
   title: reportPageOne.titles.genuine,
   sealed: (address) =>
-    `This file is sealed with the shop’s digital signature: a PDF reader shows whether one byte was changed. Drop it at ${address} to have it compared with the shop’s register.`,
+    `This file is sealed with the shop’s digital signature: a PDF reader shows whether one byte was changed. Upload it at ${address} to have it compared with the shop’s register.`,
   key: (fingerprint, address) =>
     `Anybody can make a signature in this shop’s name, so compare the key: the SHA-256 of its public key is ${fingerprint}. The shop’s keys are listed at ${address}.`,
   stamp: ({ is, authority }, address) =>

@@ -26,7 +26,7 @@ export const reportPageOne: ReportPageOneWording = {
     told: 'What you told us',
     found: 'What we found',
     did: 'What we did',
-    notDone: 'What you answered No or Later',
+    notDone: 'What you answered “No” or “Not today”',
     fixed: 'Is it fixed?',
     next: 'Do this next',
     genuine: 'Is this report genuine?',

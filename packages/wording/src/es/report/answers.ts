@@ -9,13 +9,13 @@ const answer = (of: NoAnswer): string => {
     case 'declined':
       return 'No'
     case 'deferred':
-      return of.until === null ? 'Después' : `Después, hasta el ${of.until}`
+      return of.until === null ? 'Hoy no' : `Hoy no, hasta el ${of.until}`
   }
 }
 
 export const reportAnswers: ReportAnswersWording = {
   title: 'Sus respuestas',
-  nothingOpen: 'A nada se contestó No o Después.',
+  nothingOpen: 'A nada se contestó “No” u “Hoy no”.',
   open: {
     caption: 'Rechazado y dejado para después',
     columns: {
@@ -36,7 +36,7 @@ export const reportAnswers: ReportAnswersWording = {
   relations: {
     owner: 'dueño o dueña',
     'named-person': 'persona nombrada por el dueño',
-    'fleet-contact': 'contacto de la empresa',
+    'fleet-contact': 'administra autos de una empresa',
     driver: 'quien maneja',
   },
   refused: {

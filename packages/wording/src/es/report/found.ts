@@ -6,7 +6,7 @@ import { listed } from './listed.ts'
 const answered: Readonly<Record<Answer, string>> = {
   authorized: 'Usted dijo Sí; no está terminado.',
   declined: 'Usted dijo No.',
-  deferred: 'Usted dijo Después.',
+  deferred: 'Usted dijo “Hoy no”.',
 }
 
 /** "trasera derecha 24.0 psi de 33" */
@@ -18,9 +18,9 @@ export const reportFound: ReportFoundWording = {
   settled: 'Inseguro cuando llegó, resuelto aquí',
   onTheSpare: 'Inseguro cuando llegó; en su lugar va la llanta de repuesto',
   removes: (work, answer) =>
-    `Lo que lo quita: ${work}. ${answer === null ? 'Usted no ha contestado.' : answered[answer]}`,
+    `Lo que lo arregla: ${work}. ${answer === null ? 'Usted no ha contestado.' : answered[answer]}`,
   removesUnpriced: (work) =>
-    `Lo que lo quita: ${work ?? 'una reparación'}. No se dio precio; se lo damos cuando lo pida.`,
+    `Lo que lo arregla: ${work ?? 'una reparación'}. No se dio precio; se lo damos cuando lo pida.`,
   offer: (work, price) =>
     `${work}, ${price === null ? 'precio borrado a petición' : `${price} con impuesto`}`,
   ownFinding: (finding, reason) => `${finding} (resultado del propio técnico: ${reason})`,

@@ -4,7 +4,7 @@ import { reportPageOne } from './page-one.ts'
 export const reportGenuine: ReportGenuineWording = {
   title: reportPageOne.titles.genuine,
   sealed: (address) =>
-    `Este archivo está sellado con la firma digital del taller: un lector de PDF muestra si se cambió un solo byte. Póngalo en ${address} para compararlo con el registro del taller.`,
+    `Este archivo está sellado con la firma digital del taller: un lector de PDF muestra si se cambió un solo byte. Súbalo a ${address} para compararlo con el registro del taller.`,
   key: (fingerprint, address) =>
     `Cualquiera puede hacer una firma con el nombre de este taller; por eso compare la clave: el SHA-256 de su clave pública es ${fingerprint}. Las claves del taller están en ${address}.`,
   stamp: ({ is, authority }, address) =>

@@ -26,7 +26,7 @@ export const reportPageOne: ReportPageOneWording = {
     told: 'Lo que usted nos contó',
     found: 'Lo que encontramos',
     did: 'Lo que hicimos',
-    notDone: 'A lo que contestó No o Después',
+    notDone: 'A lo que contestó “No” u “Hoy no”',
     fixed: '¿Está arreglado?',
     next: 'Lo que sigue',
     genuine: '¿Es auténtico este informe?',

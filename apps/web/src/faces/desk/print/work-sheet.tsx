@@ -16,7 +16,7 @@ import { clockTimeOrDay } from '../../../lib/format.ts'
 import type { OrderPart } from '../sheet/order-part.ts'
 import { useShopClock } from '../shop-clock.ts'
 
-const answers = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
+const answers = { authorized: 'Yes', declined: 'No', deferred: 'Not today' } as const
 
 /** The order for the shop: what is complained of, what was found, what was agreed, the figures, and the steps to tick. */
 export function WorkSheet({ order }: OrderPart) {

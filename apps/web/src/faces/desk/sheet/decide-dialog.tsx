@@ -47,7 +47,7 @@ type DecideProps = OrderPart & {
 const answers = [
   { value: 'authorized', label: 'Yes' },
   { value: 'declined', label: 'No' },
-  { value: 'deferred', label: 'Later' },
+  { value: 'deferred', label: 'Not today' },
 ] as const
 
 /** After a No there is only a Yes to record. */

@@ -7,7 +7,7 @@ const answered: DecisionForm = { ...blank, given: { 'right-rear': 'declined' } }
 const decided: DecisionForm = { ...answered, relation: 'owner' }
 
 it.each([
-  ['each line needs an answer', blank, 'in-person', 'Each line needs a Yes, a No or a Later.'],
+  ['each line needs an answer', blank, 'in-person', 'Each line needs a Yes, a No or a Not today.'],
   ['someone decides', answered, 'in-person', 'Who decides?'],
   ['who decides has a name', { ...decided, name: ' ' }, 'in-person', 'Write the name of who decides.'],
   [

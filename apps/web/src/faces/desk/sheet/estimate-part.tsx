@@ -40,7 +40,7 @@ import type { OrderPart } from './order-part.ts'
 import { settledEstimate } from './settled.ts'
 import './estimate-part.css'
 
-const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Later' } as const
+const answerWords = { authorized: 'Yes', declined: 'No', deferred: 'Not today' } as const
 
 /** Nothing is sold any more once the report is sealed or the order has ended. */
 const isOpenForEstimates = ({ reports, ended }: OrderState): boolean => reports.length === 0 && ended === null
