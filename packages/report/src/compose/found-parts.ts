@@ -82,7 +82,11 @@ export const remedyLines = (
   { finding, remedies }: Danger,
   context: Pick<ReportContext, 'language' | 'money'>,
 ): string[] => {
-  if (remedies.length === 0) return [says(context).removesUnpriced(unpriced(context, finding))]
+  if (remedies.length === 0)
+    // What only we must open with care asks nothing of the customer.
+    return finding.stop === 'do-not-open-the-tire' && finding.offers.every((offer) => offer !== 'tire')
+      ? []
+      : [says(context).removesUnpriced(unpriced(context, finding))]
   return remedies.map(({ bundle, decision }) =>
     says(context).removes(offerWords(bundle, context), decision?.answer ?? null),
   )

@@ -13,8 +13,9 @@ export const reasonLine = (context: Spoken, reason: Reason): string => {
       ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
       : plainValue(context, reason)
   const shows = reasonWords(context.language, reason)
-  // "Left front damage to the tire: a bulge" says it once.
-  const isSaidThere = value === '' || (typeof reason.value !== 'number' && shows.includes(value))
+  // "Left front damage to the tire: a bulge" says it once; so does a yes before what was seen.
+  const isSaidThere =
+    value === '' || reason.value === true || (typeof reason.value !== 'number' && shows.includes(value))
   return capitalized(
     `${seenWords(context.language, reason.field)}${isSaidThere ? '' : ` ${value}`}: ${shows}`,
   )

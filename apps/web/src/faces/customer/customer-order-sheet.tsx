@@ -25,7 +25,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
     <>
       <header className="customer-head">
         <p className="quiet">
-          {order.shopName} · {order.orderNumber}
+          {order.shopName} · <span className="exact">{order.orderNumber}</span>
         </p>
         <h1>
           {order.vehicleDescription}

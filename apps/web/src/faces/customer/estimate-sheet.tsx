@@ -50,6 +50,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
           again={again}
           onAgain={answerAgain}
           isNew={hasJustDecided}
+          totalCents={asked.length === 0 ? totalCents : null}
         />
       )}
       <Section
@@ -84,7 +85,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
         {lookCents === 0 && agreedLook === null ? null : (
           <AgreedLook offer={agreedLook} look={estimate.look} cents={lookCents} />
         )}
-        {asked.length > 0 && Object.keys(answers).length === 0 ? null : (
+        {asked.length === 0 || Object.keys(answers).length === 0 ? null : (
           <p className="customer-total">
             <span>{says.total}</span> <strong>{money(totalCents)}</strong>
           </p>
@@ -110,10 +111,12 @@ type YourAnswerProps = Pick<EstimateSheetProps, 'estimate' | 'order'> & {
   onAgain: (what: Again) => void
   /** Sent a moment ago: it is brought into view, where the form was. */
   isNew: boolean
+  /** `null` while something is asked: what is owed then depends on it, and is said below the questions. */
+  totalCents: number | null
 }
 
 /** That the answer arrived, what it was and what happens next; what was put off can be answered again, and a Yes taken back. */
-function YourAnswer({ estimate, order, again, onAgain, isNew }: YourAnswerProps) {
+function YourAnswer({ estimate, order, again, onAgain, isNew, totalCents }: YourAnswerProps) {
   const { customerEstimate: says, locale } = useWords()
   const answered = estimate.bundles.filter(({ answer }) => answer !== null)
   const place = useRef<HTMLDivElement>(null)
@@ -136,6 +139,11 @@ function YourAnswer({ estimate, order, again, onAgain, isNew }: YourAnswerProps)
             </li>
           ))}
         </ul>
+        {totalCents === null ? null : (
+          <p className="customer-total">
+            <span>{says.total}</span> <strong>{money(totalCents)}</strong>
+          </p>
+        )}
         {order.report === null ? (
           <p>
             {says.answered.next({
@@ -146,12 +154,14 @@ function YourAnswer({ estimate, order, again, onAgain, isNew }: YourAnswerProps)
           </p>
         ) : null}
         {answered.some(({ answer }) => answer === 'declined') ? <p>{says.answered.afterNo}</p> : null}
-        {again === null && answered.some(({ answerable }) => answerable) ? (
-          <Button onClick={() => onAgain('put-off')}>{says.answered.answerDeferred}</Button>
-        ) : null}
-        {again === null && answered.some(({ mayTakeBack }) => mayTakeBack) ? (
-          <Button onClick={() => onAgain('take-back')}>{says.answered.takeBack}</Button>
-        ) : null}
+        <div className="row">
+          {again === null && answered.some(({ answerable }) => answerable) ? (
+            <Button onClick={() => onAgain('put-off')}>{says.answered.answerDeferred}</Button>
+          ) : null}
+          {again === null && answered.some(({ mayTakeBack }) => mayTakeBack) ? (
+            <Button onClick={() => onAgain('take-back')}>{says.answered.takeBack}</Button>
+          ) : null}
+        </div>
         {again === 'take-back' ? (
           <>
             <p>{says.answered.takingBack}</p>

@@ -3,7 +3,7 @@ import type { IssuedEstimate } from '@bayledger/ledger/state'
 import { useMutation, useQuery } from '@tanstack/react-query'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
-import { linkMessage } from '../../../features/links/link-message.ts'
+import { linkMessage, printedLink } from '../../../features/links/link-message.ts'
 import { settingsQuery } from '../../../features/settings/queries.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTimeOrDay } from '../../../lib/format.ts'
@@ -55,7 +55,7 @@ export function LinkDialog({
   }
   const isReady = link.data !== undefined && language !== null
   const message = isReady ? linkMessage(settings.data?.settings ?? [], about, facts, language) : null
-  const printed = isReady ? language.messages.texts[about](facts) : null
+  const printed = isReady ? printedLink(settings.data?.settings ?? [], about, facts, language) : []
   return (
     <Dialog title="The customer’s link" onClose={onClose}>
       <div className="stack">
@@ -80,7 +80,11 @@ export function LinkDialog({
               <TextArea label="Message" rows={4} readOnly value={message} onChange={() => undefined} />
             )}
             <div className="print-sheet">
-              {printed === null ? null : <p className="print-words">{printed}</p>}
+              {printed.map((words) => (
+                <p key={words} className="print-words">
+                  {words}
+                </p>
+              ))}
               <QrCode text={link.data.address} label="The link, for a phone’s camera" />
             </div>
             <div className="row">
