@@ -1,10 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import { fold } from '@bayledger/ledger/fold'
 import { nextMoves } from '@bayledger/ledger/questions/moves'
+import { firstPrices } from '@bayledger/reckoning/money/first-prices'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, startTestApp, type TestApp } from '../support/app.ts'
+import { nextEstimate, readOrder } from '../support/desk-order.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
+import { writerOn } from '../support/write-entry.ts'
 
 let shop: TestApp
 let replay: Replay
@@ -54,6 +57,12 @@ const decisionOn = async (phone: Caller, answer: 'authorized' | 'declined' | 'de
     agreesToElectronicRecord: true,
     wantsRemovedParts: false,
   }
+}
+
+/** Every answer that the order holds. */
+const decisionsOf = async (orderId: string): Promise<{ id: string; payload: object }[]> => {
+  const { body } = await desk.get(`/api/orders/${orderId}`).expect(200)
+  return body.entries.filter(({ kind }: { kind: string }) => kind === 'estimate.decided')
 }
 
 describe('a customer link', () => {
@@ -259,6 +268,27 @@ describe('deciding by link', () => {
     expect(body.detail).toMatch(/already answered/)
   })
 
+  it('by two phones at once is taken once: the other is told, and the answer that was taken is on both', async () => {
+    const { phone, link, orderId } = await shownOrder()
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const other = shop.withCookies(cookiesIn(opened))
+    const [yes, no] = [await decisionOn(phone), await decisionOn(other, 'declined')]
+    const replies = await Promise.all([
+      phone.post('/api/customer/decisions', yes),
+      other.post('/api/customer/decisions', no),
+    ])
+    expect(replies.map(({ status }) => status).toSorted()).toEqual([201, 422])
+    const late = replies.find(({ status }) => status === 422)
+    expect(late?.body).toMatchObject({ reason: 'BUNDLE_ALREADY_DECIDED' })
+    expect(late?.body.detail).toMatch(/already answered|answered with No/)
+    const taken = replies[0].status === 201 ? yes : no
+    expect(await decisionsOf(orderId)).toMatchObject([{ id: taken.entryId }])
+    for (const caller of [phone, other]) {
+      const { body } = await caller.get('/api/customer/order').expect(200)
+      expect(body.estimate.bundles[0].answer).toBe(taken.answers[0].answer)
+    }
+  })
+
   it('is stored once where the phone never got the reply and sends it again', async () => {
     const { phone, orderId } = await shownOrder()
     const decision = await decisionOn(phone)
@@ -275,11 +305,11 @@ describe('deciding by link', () => {
     await phone.post('/api/customer/decisions', await decisionOn(phone)).expect(201)
   })
 
-  it('is refused for an older version, and for one that was changed on its way', async () => {
+  it('is refused for a version that there is not, and for one that was changed on its way', async () => {
     const { phone } = await shownOrder()
     const decision = await decisionOn(phone)
-    const older = await phone.post('/api/customer/decisions', { ...decision, revision: 9 }).expect(422)
-    expect(older.body.reason).toBe('ESTIMATE_REVISION_STALE')
+    const none = await phone.post('/api/customer/decisions', { ...decision, revision: 9 }).expect(422)
+    expect(none.body.reason).toBe('ESTIMATE_REVISION_STALE')
     const changed = await phone
       .post('/api/customer/decisions', { ...decision, digest: '0'.repeat(64) })
       .expect(422)
@@ -288,6 +318,29 @@ describe('deciding by link', () => {
       .post('/api/customer/decisions', { ...decision, shown: '0'.repeat(64) })
       .expect(422)
     expect(unseen.body.detail).toMatch(/no longer what this page showed you/)
+  })
+
+  it('on a page that is older than a new version is refused in words; the same link opens that version, and it is answered', async () => {
+    const { phone, link, orderId } = await shownOrder()
+    const late = await decisionOn(phone)
+    const dearer = { ...firstPrices, laborCentsPerHour: firstPrices.laborCentsPerHour + 1_000 }
+    const { payload, sides } = nextEstimate(await readOrder(desk, orderId), dearer)
+    const issued = await writerOn(shop, orderId)(desk, 'estimate.issued', payload, sides)
+    expect(issued).toMatchObject({ result: 'accepted' })
+    const { body } = await phone.post('/api/customer/decisions', late).expect(422)
+    expect(body).toMatchObject({
+      reason: 'ESTIMATE_REVISION_STALE',
+      detail: 'A newer version of this estimate exists. Read that one and answer it.',
+    })
+    expect(await decisionsOf(orderId)).toEqual([])
+
+    const opened = await shop.nobody.post('/api/customer/session', { secret: link.secret }).expect(201)
+    const again = shop.withCookies(cookiesIn(opened))
+    const { estimate } = (await again.get('/api/customer/order').expect(200)).body
+    expect(estimate.revision).toBe(2)
+    expect(estimate.totalCents).toBeGreaterThan(20_340)
+    await again.post('/api/customer/decisions', await decisionOn(again)).expect(201)
+    expect(await decisionsOf(orderId)).toMatchObject([{ payload: { revision: 2 } }])
   })
 
   it('needs the caution to have been shown with a No to safety work', async () => {
