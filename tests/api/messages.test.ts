@@ -4,14 +4,13 @@ import { once } from 'node:events'
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { versionOf } from '@bayledger/ledger/registry'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type Caller, cookiesIn, demoNow, startTestApp, type TestApp } from '../support/app.ts'
 import { csvCaller } from '../support/csv-caller.ts'
-import { freshCopy } from '../support/fresh-copy.ts'
 import { carriersTo, type MailServer, mailServer } from '../support/mail-server.ts'
 import { agreeing, outboxHands } from '../support/outbox.ts'
 import { type Replay, replayOn } from '../support/replay-order.ts'
+import { sideOf, writerOn } from '../support/write-entry.ts'
 
 const hour = 60 * 60_000
 
@@ -320,68 +319,6 @@ describe('the quiet hours of the place', () => {
   })
 })
 
-describe('what comes after the visit', () => {
-  it('is sent by itself: the report when it is sealed, the torque check two days after the hand-back', async () => {
-    const { orderId, lines } = freshCopy(shop.demo, 'T-2601')
-    await replay.sendUntil(lines)
-    await edit(orderId, agreeing)
-    const before = mail.arrived.length
-    const { body: report } = await desk
-      .post(`/api/orders/${orderId}/reports`, { entryId: randomUUID() })
-      .expect(201)
-    await deliver()
-    expect(mail.arrived).toHaveLength(before + 1)
-    const letter = mail.arrived.at(-1)
-    expect(letter?.text).toMatch(/the report of the work on your .* is sealed/)
-    expect(letter?.text).toContain(`filename=${report.number}.pdf`)
-    await send(orderId, { purpose: 'report' }).expect(201)
-    await deliver()
-    expect(mail.arrived).toHaveLength(before + 2)
-    // Messages of one instant are in no order.
-    shop.clock.advance(1_000)
-    const handBack = {
-      ...{ id: randomUUID(), orderId, kind: 'order.handed_back', version: versionOf('order.handed_back') },
-      payload: {
-        ...{ odometer: null, odometerConfirmed: false, lockingKeyReturned: null, signature: null },
-        ...{ retorqueAdvised: true, releaseAgreedBy: null },
-      },
-      writtenAt: demoNow,
-      restsOn: [],
-    }
-    const { body } = await desk.post('/api/entries', { entries: [handBack], sides: [] }).expect(200)
-    expect(body.results[0]).toMatchObject({ result: 'accepted' })
-    expect(await newest(orderId)).toMatchObject({ purpose: 'retorque', state: 'waiting' })
-    await deliver()
-    shop.clock.advance(48 * hour)
-    await deliver()
-    desk = await shop.desk('ottoline')
-    // Nothing of this vehicle came off, so that there is no torque to check.
-    expect(await newest(orderId)).toMatchObject({ state: 'withheld', reason: 'nothing-to-say' })
-    expect(mail.arrived).toHaveLength(before + 2)
-  })
-
-  it('reminds of work put off on the day that was agreed, if the customer agreed to that and the vehicle is gone', async () => {
-    // Later than the other orders of this vehicle.
-    shop.clock.advance(20 * 60_000)
-    const orderId = await shownOrder()
-    await edit(orderId, agreeing)
-    await putOff(orderId, '2026-02-12')
-    expect(await newest(orderId)).toMatchObject({ purpose: 'deferred', dueAt: '2026-02-12T12:00:00.000Z' })
-    const { customerId } = await customerOf(orderId)
-    await desk
-      .put(`/api/customers/${customerId}/message-choices`, {
-        ...{ purpose: 'deferred', channel: 'email', allowed: true },
-      })
-      .expect(204)
-    shop.clock.set('2026-02-12T15:00:00.000Z')
-    desk = await shop.desk('ottoline')
-    await deliver()
-    expect(await newest(orderId)).toMatchObject({ state: 'waiting', dueAt: '2026-02-13T15:00:00.000Z' })
-    shop.clock.set(demoNow)
-    desk = await shop.desk('ottoline')
-  })
-})
-
 describe('a text to a telephone', () => {
   it('is a file in the folder, once', async () => {
     const orderId = await sentOrder({ channel: 'text' })
@@ -392,5 +329,54 @@ describe('a text to a telephone', () => {
     expect({ ...file, state }).toMatchObject(handed)
     expect(file.text).toContain('customer#')
     expect(readdirSync(texts).filter((name) => name.endsWith('.part'))).toEqual([])
+  })
+})
+
+describe('the reminder of work put off', () => {
+  const putOffOrder = async (day: string) => {
+    const orderId = await shownOrder()
+    await edit(orderId, agreeing)
+    await putOff(orderId, day)
+    expect(await newest(orderId)).toMatchObject({ purpose: 'deferred', dueAt: `${day}T12:00:00.000Z` })
+    return orderId
+  }
+  const becomes = async (instant: string) => {
+    shop.clock.set(instant)
+    desk = await shop.desk('ottoline')
+  }
+
+  // The last of the file: an order of this vehicle has ended then, and the findings of the next one would be others.
+  it('goes on the day that was agreed to who agreed, once the vehicle is gone and the quiet hours are over', async () => {
+    const unasked = await putOffOrder('2026-02-10')
+    const orderId = await putOffOrder('2026-02-12')
+    const before = mail.arrived.length
+    await becomes('2026-02-10T15:00:00.000Z')
+    await deliver()
+    expect(await newest(unasked)).toMatchObject({ state: 'withheld', reason: 'not-agreed' })
+
+    const { customerId } = await customerOf(orderId)
+    const choice = { purpose: 'deferred', channel: 'email', allowed: true }
+    await desk.put(`/api/customers/${customerId}/message-choices`, choice).expect(204)
+    // 7:30 at the place. The vehicle is still here: it waits for another day.
+    await becomes('2026-02-12T12:30:00.000Z')
+    await deliver()
+    expect(await newest(orderId)).toMatchObject({ state: 'waiting', dueAt: '2026-02-13T12:30:00.000Z' })
+    const words = sideOf('Comes again in February.')
+    const withdrawn = { reason: 'customer', words: words.digest } as const
+    expect(await writerOn(shop, orderId)(desk, 'order.withdrawn', withdrawn, [words])).toMatchObject({
+      result: 'accepted',
+    })
+    await becomes('2026-02-13T12:30:00.000Z')
+    await deliver()
+    expect(await newest(orderId)).toMatchObject({ state: 'waiting', nextTryAt: '2026-02-13T13:00:00.000Z' })
+    expect(mail.arrived).toHaveLength(before)
+    await becomes('2026-02-13T13:00:00.000Z')
+    await deliver()
+    expect(mail.arrived).toHaveLength(before + 1)
+    const letter = mail.arrived.at(-1)
+    expect(letter?.header('subject')).toMatch(/^Your .*: the work that you put off/)
+    expect(letter?.text).toMatch(/new sensor, right rear/i)
+    expect(letter?.text).toContain('Prices may have changed since.')
+    expect(await newest(orderId)).toMatchObject({ state: 'handed-over' })
   })
 })
