@@ -8,8 +8,9 @@ export type PlaceNow = {
   readonly hours: WeekHours
   readonly timeZone: string
   /**
-   * People who are signed in on a tablet of the place. Before the first one is, as in the morning: the shop's technicians, at most
-   * one a bay.
+   * People who were signed in on a tablet of the place within the last two hours: a tablet that nobody touches locks itself and ends
+   * the session, so that few are signed in at one moment. While nobody was, and for an hour after the first sign-in, as in the
+   * morning: the shop's technicians, at most one a bay, where those are more.
    */
   readonly people: number
 }
@@ -26,13 +27,20 @@ export const readPlacesAndJobs = async (
     name: 'ready',
     text: `select
       (select json_agg(json_build_object('locationId', l.id, 'hours', l.hours, 'timeZone', l.time_zone, 'people',
-          coalesce(nullif(
-            (select count(distinct s.staff_id) from devices d join sessions s on s.shop_id = d.shop_id and s.device_id = d.id
-              where d.shop_id = l.shop_id and d.location_id = l.id and d.revoked_at is null and s.ended_at is null
-                and s.expires_at > $2), 0),
-            (select least(count(*), l.bays) from staff t
-              where t.shop_id = l.shop_id and t.active and t.roles && array['technician', 'lead']))))
-        from locations l where l.shop_id = $1) as places,
+          case when seen.people > 0 and seen.first_at < $2::timestamptz - interval '1 hour' then seen.people
+            else greatest(seen.people, usual.people) end))
+        from locations l
+        cross join lateral (
+          select min(s.created_at) as first_at,
+              count(distinct s.staff_id)
+                filter (where coalesce(s.ended_at, $2::timestamptz) > $2::timestamptz - interval '2 hours') as people
+            from devices d join sessions s on s.shop_id = d.shop_id and s.device_id = d.id
+            where d.shop_id = l.shop_id and d.location_id = l.id and d.revoked_at is null
+              and s.expires_at > $2::timestamptz) seen
+        cross join lateral (
+          select least(count(*), l.bays) as people from staff t
+            where t.shop_id = l.shop_id and t.active and t.roles && array['technician', 'lead']) usual
+        where l.shop_id = $1) as places,
       (select json_agg(json_build_object('orderId', h.order_id, 'locationId', h.location_id, 'left', h.left_to_do)
           order by not h.waits_here, h.promised_at nulls last, h.opened_at, h.order_id)
         from order_heads h where h.shop_id = $1 and h.is_open and h.left_to_do is not null) as jobs`,
