@@ -112,7 +112,13 @@ const doings: readonly (readonly [RegExp, Doing])[] = [
       await tap(from === undefined ? button(page, /the same place/) : button(page, from, true).last())
     },
   ],
-  [/^See that the tires allow/, (page) => tap(button(page, /^every tire may go/))],
+  [
+    /^See that the tires allow/,
+    async (page) => {
+      await tap(button(page, 'I have seen it: go on'))
+      await tap(button(page, /^every tire may go/))
+    },
+  ],
   [/^Take the spare/, (page) => tap(button(page, 'as the sheet says'))],
   [/^(Round at|Once more)/, (page) => hold(page, /hold to seal/)],
   [/^Second person checks/, (page) => secondPerson(page)],

@@ -18,7 +18,7 @@ export function RotationDrawing({ state, pattern }: RotationDrawingProps) {
         <PlanDrawing wheels={before} over={<Ways moves={moves} />} />
       </figure>
       <figure>
-        <figcaption>After: which wheel is where</figcaption>
+        <figcaption>After: the wheel from</figcaption>
         <PlanDrawing wheels={after} />
       </figure>
     </div>
