@@ -246,6 +246,24 @@ describe('the desk', () => {
     await desk.getByRole('heading', { name: /V\. Larkin-Stowe/ }).waitFor()
     expect(await violationsOn(desk)).toEqual([])
   })
+
+  it('says that a vehicle is here already, and keeps the keyboard where a button went away', async () => {
+    await tabTo(desk, 'All of this vehicle')
+    await desk.keyboard.press('Enter')
+    await desk.getByRole('heading', { name: 'Visits' }).waitFor()
+    await desk.keyboard.press('n')
+    await desk.getByText(/^T-\d+ is open for this vehicle/).waitFor()
+    await tabTo(desk, 'Another vehicle')
+    await desk.keyboard.press('Enter')
+    const tag = () => desk.evaluate(() => document.activeElement?.tagName)
+    await expect.poll(tag).toBe('INPUT')
+    await tabTo(desk, 'Make, model and year')
+    await desk.keyboard.type('Vantrell Linnet sedan 2019')
+    await tabTo(desk, 'Is it a Vantrell Linnet sedan 2019?')
+    await desk.keyboard.press('Enter')
+    await expect.poll(tag).toBe('SELECT')
+    expect(await violationsOn(desk)).toEqual([])
+  })
 })
 
 describe('the bay', () => {

@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { type ComponentProps, useId } from 'react'
 import { FieldFrame, type FieldWords, noteAttributes } from './field-parts.tsx'
 
 export type Option<Value extends string> = { value: Value; label: string; detail?: string | undefined }
@@ -10,7 +10,7 @@ type SelectFieldProps<Value extends string> = FieldWords & {
   onChange: (value: Value) => void
   /** Shown while nothing is chosen. */
   unchosen?: string
-}
+} & Pick<ComponentProps<'select'>, 'autoFocus'>
 
 /** One of many options, from a closed list too long for buttons. */
 export function SelectField<Value extends string>({
@@ -21,11 +21,13 @@ export function SelectField<Value extends string>({
   value,
   onChange,
   unchosen = 'Choose',
+  ...rest
 }: SelectFieldProps<Value>) {
   const id = useId()
   return (
     <FieldFrame id={id} label={label} hint={hint} fault={fault}>
       <select
+        {...rest}
         {...noteAttributes(id, { hint, fault })}
         id={id}
         className="entry"

@@ -344,7 +344,9 @@ export const refusals: RefusalsWording = {
   COMEBACK_NOT_JUDGED: ({ why }) => comebacksNotJudged[why],
   ODOMETER_IMPLAUSIBLE: ({ why, read, before, daysAgo = null }) => {
     const figure = (distance: typeof read) => `${distance.value.toLocaleString('en-US')} ${distance.unit}`
-    const visit = daysAgo === null ? 'before' : `at a visit ${daysAgo} ${daysAgo === 1 ? 'day' : 'days'} ago`
+    // Days are rounded up: one is a visit of today or yesterday.
+    const visit =
+      daysAgo === null ? 'before' : daysAgo <= 1 ? 'within the last day' : `at a visit ${daysAgo} days ago`
     switch (why) {
       case 'impossible':
         return `${figure(read)} is what a display shows at its end. Read the odometer again, or leave it empty if nobody can read it.`

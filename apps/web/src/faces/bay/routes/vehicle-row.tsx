@@ -1,7 +1,7 @@
 import type { FloorRow } from '@bayledger/contract/orders'
 import { Link, useNavigate } from 'react-router'
 import { useStaffNames } from '../../../features/people/queries.ts'
-import { clockTime } from '../../../lib/format.ts'
+import { clockTimeOrDay } from '../../../lib/format.ts'
 import { bayOrderPath } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -30,7 +30,9 @@ export function VehicleRow({ row, staffId }: { row: FloorRow; staffId: string })
   const facts = [
     row.customerName,
     row.waitsHere ? 'waits here' : null,
-    row.promisedAt === null ? null : `promised ${clockTime(row.promisedAt, clock)}`,
+    row.promisedAt === null
+      ? null
+      : `promised ${clockTimeOrDay(row.promisedAt, new Date().toISOString(), clock)}`,
     row.assignedTo === null ? null : row.assignedTo === staffId ? 'mine' : nameOf(row.assignedTo),
   ].filter((fact) => fact !== null)
   return (

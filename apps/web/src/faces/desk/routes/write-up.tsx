@@ -24,6 +24,7 @@ import { BegunWriteUps } from '../write-up/begun-write-ups.tsx'
 import { ComplaintFields } from '../write-up/complaint-fields.tsx'
 import { rememberedPlace, rememberPlace } from '../write-up/desk-place.ts'
 import { draftsQuery, formOf, throwAway, useKeptDraft } from '../write-up/keep-draft.ts'
+import { VehicleBefore } from '../write-up/vehicle-before.tsx'
 import { WhichFields, WhoFields } from '../write-up/who-and-which.tsx'
 import {
   blankWriteUp,
@@ -32,6 +33,7 @@ import {
   newWriteUpKeys,
   openOrder,
   type WriteUp,
+  withVehicle,
 } from '../write-up/write-up-form.ts'
 import '../write-up/write-up.css'
 
@@ -140,15 +142,6 @@ function OneWriteUp({ draftId, begun, onTyped, onGoOn }: OneWriteUpProps) {
       <title>Write-up · Bayledger desk</title>
       <h1>Write up a complaint</h1>
       <BegunWriteUps except={draftId} onGoOn={onGoOn} />
-      {form.comebackOf === null ? null : (
-        <div className="row">
-          <p>
-            <strong>Comeback of {form.comebackOf.number}.</strong> Inspecting is free until the cause is
-            known.
-          </p>
-          <Button onClick={() => set({ comebackOf: null, lookFee: null })}>It is another complaint</Button>
-        </div>
-      )}
       <Section title="Who">
         <WhoFields person={form.person} onChange={(person) => set({ person })} />
       </Section>
@@ -156,16 +149,28 @@ function OneWriteUp({ draftId, begun, onTyped, onGoOn }: OneWriteUpProps) {
         <WhichFields
           customerId={form.person.known?.customerId ?? null}
           which={form.which}
-          onChange={(which) => set({ which })}
+          onChange={(which) => set(withVehicle(form, which))}
           onUse={(vehicle, owner) =>
             set({
-              which: { ...form.which, known: vehicle, sheetId: vehicle.sheetId ?? form.which.sheetId },
+              ...withVehicle(form, {
+                ...form.which,
+                known: vehicle,
+                sheetId: vehicle.sheetId ?? form.which.sheetId,
+              }),
               ...(form.person.known === null && form.person.name.trim() === ''
                 ? { person: personOf(owner) }
                 : {}),
             })
           }
         />
+        {form.which.known === null ? null : (
+          <VehicleBefore
+            vehicle={form.which.known}
+            customerId={form.person.known?.customerId ?? null}
+            comebackOf={form.comebackOf}
+            onComeback={(comebackOf) => set({ comebackOf, lookFee: comebackOf === null ? null : 'waived' })}
+          />
+        )}
       </Section>
       <ComplaintFields form={form} set={set} />
       <AgreedFields

@@ -1,7 +1,7 @@
 import type { VehiclePage } from '@bayledger/contract/vehicle-page'
 import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/wording/en/wheels'
-import { type Clock, day } from '../../../lib/format.ts'
+import { type Clock, clockTime, day } from '../../../lib/format.ts'
 import { type ComparedReading, chartScale, chartSize, compared } from './chart-scale.ts'
 
 type RoadWheel = Exclude<WheelPosition, 'SP'>
@@ -22,6 +22,7 @@ type ChartProps = Pick<VehiclePage, 'readings' | 'warnAt' | 'asOf'> & { readonly
 export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
   const shown = compared(readings)
   const scale = chartScale(shown, warnAt)
+  const [from, to] = endWords(shown[0]?.at ?? asOf, shown.at(-1)?.at ?? asOf, asOf, clock)
   return (
     <figure className="pressure-chart">
       {scale === null ? (
@@ -62,14 +63,14 @@ export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
             <WheelLine key={wheel} wheel={wheel} readings={shown} scale={scale} />
           ))}
           <text x={chartSize.left} y={chartSize.height - 6} className="chart-words">
-            {day(shown[0]?.at ?? asOf, asOf, clock)}
+            {from}
           </text>
           <text
             x={chartSize.width - chartSize.right}
             y={chartSize.height - 6}
             className="chart-words chart-words-end"
           >
-            {day(shown.at(-1)?.at ?? asOf, asOf, clock)}
+            {to}
           </text>
         </svg>
       )}
@@ -115,6 +116,14 @@ export function PressureChart({ readings, warnAt, asOf, clock }: ChartProps) {
       </details>
     </figure>
   )
+}
+
+/** The days at both ends; within one day its times. */
+const endWords = (first: string, last: string, now: string, clock: Clock): readonly [string, string] => {
+  const from = day(first, now, clock)
+  const to = day(last, now, clock)
+  if (from !== to) return [from, to]
+  return [`${from}, ${clockTime(first, clock)}`, first === last ? '' : clockTime(last, clock)]
 }
 
 const warningLines = (warnAt: VehiclePage['warnAt']) => {

@@ -1,4 +1,4 @@
-import { getVehiclePage, type VehiclePage } from '@bayledger/contract/vehicle-page'
+import type { VehiclePage } from '@bayledger/contract/vehicle-page'
 import { axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { telephoneWords } from '@bayledger/wording/telephone'
@@ -7,7 +7,6 @@ import { useEffect, useEffectEvent, useLayoutEffect, useRef } from 'react'
 import { Link, useNavigate, useParams } from 'react-router'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
-import { call } from '../../../lib/api-client.ts'
 import { type Clock, day, money } from '../../../lib/format.ts'
 import { customerPath, deskOrderPath, vehiclePath, writeUpPath } from '../../../lib/paths.ts'
 import { problemText } from '../../../lib/problem.ts'
@@ -19,18 +18,15 @@ import { MergesPart } from '../records/merges-part.tsx'
 import { vehicleKind } from '../records/record-kind.ts'
 import { useShopClock } from '../shop-clock.ts'
 import { PressureChart } from './pressure-chart.tsx'
-import { coverWords, daysSince, lastReadings } from './vehicle-words.ts'
+import { vehiclePageQuery } from './vehicle-page-query.ts'
+import { coverWords, daysSince, dayWords, lastReadings } from './vehicle-words.ts'
 import './vehicle-page.css'
 
 /** All that the shop knows of one vehicle. O opens its open order, N begins a write-up, B one of a comeback. */
 export function VehicleRoute() {
   const { vehicleId = '' } = useParams()
   const navigate = useNavigate()
-  const page = useQuery({
-    queryKey: ['vehicle-page', vehicleId],
-    queryFn: ({ signal }) => call(getVehiclePage, { params: { vehicleId }, signal }),
-    staleTime: 0,
-  })
+  const page = useQuery(vehiclePageQuery(vehicleId))
   // The address of a merged record leads to the one that it is part of.
   const now = page.data?.vehicle.vehicleId
   useEffect(() => {
@@ -84,7 +80,7 @@ function OneVehicle({ page }: { page: VehiclePage }) {
           <Lines>
             {page.fitted.map(({ wheel, sensorId, at, number, warranty }) => (
               <Line key={wheel} name={wheelNames[wheel]}>
-                {`${daysSince(at, asOf)} since our sensor · ${coverWords(warranty)} · ${sensorId} · ${number}`}
+                {`${daysSince(at, asOf, clock.timeZone)} since our sensor · ${coverWords(warranty)} · ${sensorId} · ${number}`}
               </Line>
             ))}
           </Lines>
@@ -120,7 +116,7 @@ function NextMove({ page: { openOrder, customer, vehicle, visits } }: { page: Ve
     return () => document.removeEventListener('keydown', onKey)
   }, [])
   return (
-    <div className="stack">
+    <div className="stack vehicle-next">
       {openOrder === null ? (
         <Sentence>No order is open for this vehicle.</Sentence>
       ) : (
@@ -172,7 +168,7 @@ function Offers({ page: { offers, asOf }, clock }: { page: VehiclePage; clock: C
             {[
               words,
               `${answer === 'deferred' ? 'put off' : 'declined'} ${day(answeredAt, asOf, clock)}`,
-              deferredUntil === null ? null : `until ${deferredUntil}`,
+              deferredUntil === null ? null : `until ${dayWords(deferredUntil)}`,
               number,
             ]
               .filter((part) => part !== null)
@@ -248,7 +244,7 @@ const wheelsOf = (page: VehiclePage, clock: Clock): Partial<Record<WheelPosition
                 ? [{ text: 'never read' }]
                 : [
                     { text: reading.psi.toFixed(1), unit: 'psi', isFigure: true },
-                    { text: label === null ? 'label: –' : `label ${label}` },
+                    ...(axle === 'spare' ? [] : [{ text: label === null ? 'label: –' : `label ${label}` }]),
                   ],
             state: 'none',
             label: `${wheelNames[wheel]}: ${reading === undefined ? 'never read' : `${reading.psi.toFixed(1)} psi on ${day(reading.at, page.asOf, clock)}`}`,

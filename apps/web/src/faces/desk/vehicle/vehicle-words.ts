@@ -1,9 +1,11 @@
 import type { FittedSensor, TimedReading } from '@bayledger/contract/vehicle-page'
+import { dayIn } from '@bayledger/reckoning/ready/zoned-time'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 
-/** "41 days", whole ones; "1 day"; "0 days" on the same day. */
-export const daysSince = (at: string, now: string): string => {
-  const days = Math.max(0, Math.floor((Date.parse(now) - Date.parse(at)) / 86_400_000))
+/** "41 days", by the calendar of the shop's zone, as a customer counts them; "1 day"; "0 days" on the same day. */
+export const daysSince = (at: string, now: string, timeZone: string): string => {
+  const midnight = (instant: string) => Date.parse(dayIn(new Date(instant), timeZone))
+  const days = Math.max(0, Math.round((midnight(now) - midnight(at)) / 86_400_000))
   return `${days} ${days === 1 ? 'day' : 'days'}`
 }
 
@@ -21,7 +23,8 @@ export const coverWords = ({ cover, until, untilMiles }: FittedSensor['warranty'
   }
 }
 
-const dayWords = (day: string): string =>
+/** "Jan 12, 2028" of a date such as 2028-01-12. */
+export const dayWords = (day: string): string =>
   new Date(`${day}T12:00:00Z`).toLocaleDateString('en-US', {
     ...{ year: 'numeric', month: 'short', day: 'numeric', timeZone: 'UTC' },
   })

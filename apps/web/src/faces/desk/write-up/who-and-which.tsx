@@ -3,16 +3,15 @@ import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
 import { languageNames } from '@bayledger/wording/language-names'
 import { telephoneWords, tidyTelephone } from '@bayledger/wording/telephone'
 import { keepPreviousData, useQuery } from '@tanstack/react-query'
-import { sheetsQuery } from '../../../features/settings/queries.ts'
+import { useState } from 'react'
 import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
-import { SelectField } from '../../../ui/select-field.tsx'
 import { TextField } from '../../../ui/text-field.tsx'
 import { AlikeVehicles } from '../alike-vehicles.tsx'
 import { LanguageChoice } from '../language-choice.tsx'
 import { KnownChoices } from './known-choices.tsx'
-import { similarSheets } from './similar-sheets.ts'
+import { SheetChoice } from './sheet-choice.tsx'
 import { VinField } from './vin-field.tsx'
 import { blankWriteUp, type Person, type Which } from './write-up-form.ts'
 import './write-up.css'
@@ -162,13 +161,9 @@ export function WhichFields({ customerId, which, onChange, onUse }: WhichProps) 
     queryFn: ({ signal }) => call(listVehicles, { query: { customerId: customerId ?? '' }, signal }),
     enabled: customerId !== null,
   })
-  const sheets = useQuery(sheetsQuery)
+  /** The vehicle on file was put away: the keyboard goes on from the first field in its place. */
+  const [hasLeft, setLeft] = useState(false)
   const known = vehicles.data?.vehicles ?? []
-  const sheetOptions = (sheets.data?.sheets ?? []).map(({ sheetId, name }) => ({
-    value: sheetId,
-    label: name,
-  }))
-  const similar = similarSheets(which.known?.description ?? which.description, sheets.data?.sheets ?? [])
   const pick = (vehicle: Vehicle) =>
     onChange({ ...which, known: vehicle, sheetId: vehicle.sheetId ?? which.sheetId })
   return (
@@ -195,7 +190,14 @@ export function WhichFields({ customerId, which, onChange, onUse }: WhichProps) 
               ? ''
               : ' · It is another customer’s on file, and becomes this one’s when the order is opened.'}
           </p>
-          <Button autoFocus onClick={() => onChange({ ...which, known: null })}>
+          <Button
+            autoFocus
+            onClick={() => {
+              setLeft(true)
+              // Another vehicle has figures of its own: the sheet of this one would be wrong for it.
+              onChange({ ...which, known: null, sheetId: null })
+            }}
+          >
             Another vehicle
           </Button>
         </div>
@@ -204,6 +206,7 @@ export function WhichFields({ customerId, which, onChange, onUse }: WhichProps) 
           <TextField
             label="Plate"
             exact
+            autoFocus={hasLeft}
             value={which.plate}
             onChange={(plate) => onChange({ ...which, plate })}
           />
@@ -217,39 +220,7 @@ export function WhichFields({ customerId, which, onChange, onUse }: WhichProps) 
           <AlikeVehicles plate={which.plate} vin={which.vin} onUse={onUse} />
         </div>
       )}
-      {which.isNewKind ? (
-        <div className="row">
-          <p>
-            <strong>A blank sheet is begun for this kind of vehicle.</strong> The bay enters label, torque and
-            thread from their sources; a second person confirms them.
-          </p>
-          <Button autoFocus onClick={() => onChange({ ...which, isNewKind: false })}>
-            Choose a sheet instead
-          </Button>
-        </div>
-      ) : (
-        <>
-          <SelectField
-            label="Specification sheet"
-            hint="The shop’s own record of this vehicle type’s figures"
-            options={sheetOptions}
-            value={which.sheetId}
-            onChange={(sheetId) => onChange({ ...which, sheetId })}
-          />
-          {which.sheetId === null ? (
-            <div className="row">
-              {similar.map(({ sheetId, name }) => (
-                <Button key={sheetId} onClick={() => onChange({ ...which, sheetId })}>
-                  Is it a {name}?
-                </Button>
-              ))}
-              <Button onClick={() => onChange({ ...which, isNewKind: true, sheetId: null })}>
-                No sheet of this kind: begin a blank one
-              </Button>
-            </div>
-          ) : null}
-        </>
-      )}
+      <SheetChoice which={which} onChange={onChange} />
     </div>
   )
 }

@@ -6,6 +6,7 @@ import {
   missingInWriteUp,
   newWriteUpKeys,
   type WriteUp,
+  withVehicle,
 } from './write-up-form.ts'
 
 const whole: WriteUp = {
@@ -43,6 +44,20 @@ describe('a write-up', () => {
     expect(missingInWriteUp(lower, before)).toMatch(/52,625 mi at a visit 31 days ago/)
     expect(missingInWriteUp({ ...lower, odometerTwice: true }, before)).toBeUndefined()
     expect(missingInWriteUp({ ...whole, odometer: 53_000 }, before)).toBeUndefined()
+  })
+
+  it('takes nothing that was said of one vehicle on to another: the order it came back after, and its odometer', () => {
+    const known = { vehicleId: 'first' } as NonNullable<WriteUp['which']['known']>
+    const comeback: WriteUp = {
+      ...{ ...whole, which: { ...whole.which, known }, lookFee: 'waived', odometerTwice: true },
+      comebackOf: { orderId: 'order', number: 'T-2605' },
+    }
+    const other = { ...comeback.which, known: { ...known, vehicleId: 'second' } }
+    expect({ ...comeback, ...withVehicle(comeback, other) }).toMatchObject({
+      ...{ which: other, comebackOf: null, lookFee: null, odometerTwice: false },
+    })
+    const sheet = { ...comeback.which, sheetId: 'other' }
+    expect({ ...comeback, ...withVehicle(comeback, sheet) }).toEqual({ ...comeback, which: sheet })
   })
 
   it('does not open on the consent of a person without a name who is not the owner', () => {

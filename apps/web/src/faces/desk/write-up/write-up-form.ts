@@ -65,6 +65,13 @@ export type WriteUp = {
   comebackOf: { readonly orderId: string; readonly number: string } | null
 }
 
+/** What changes with the vehicle: what was said of another one does not go on. */
+export const withVehicle = (form: WriteUp, which: Which): Partial<WriteUp> => {
+  if (which.known?.vehicleId === form.which.known?.vehicleId) return { which }
+  const isFree = form.comebackOf !== null
+  return { which, odometerTwice: false, comebackOf: null, ...(isFree ? { lookFee: null } : {}) }
+}
+
 /** What each part of the form gets: the form, and how to change some of it. */
 export type WriteUpPartProps = {
   readonly form: WriteUp

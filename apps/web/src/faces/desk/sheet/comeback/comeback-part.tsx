@@ -56,7 +56,9 @@ export function ComebackPart({ order }: OrderPart) {
         {!isOpen ? null : comeback === null || isCorrecting ? (
           <CauseForm order={order} onSaved={() => setCorrecting(false)} />
         ) : (
-          <Button onClick={() => setCorrecting(true)}>Correct the cause</Button>
+          <div className="row">
+            <Button onClick={() => setCorrecting(true)}>Correct the cause</Button>
+          </div>
         )}
       </div>
     </Section>
