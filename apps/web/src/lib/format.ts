@@ -34,17 +34,10 @@ export function fieldTime(instant: string, { timeZone }: Clock): string {
   }).format(new Date(instant))
 }
 
-/** "9:12 AM" on the day of `now`, else "Jan 9, 9:12 AM": a time that is not today's says so, with the year where it is another. */
+/** "9:12 AM" on the day of `now`, else "Jan 9, 9:12 AM": a time that is not today's says so. */
 export function clockTimeOrDay(instant: string, now: string, clock: Clock): string {
   const time = clockTime(instant, clock)
-  const onDay = day(instant, now, clock)
-  return onDay === day(now, now, clock) ? time : `${onDay}, ${time}`
-}
-
-/** "at 9:12 AM" today, else "on Jan 9, 9:12 AM", within a sentence. */
-export function atTime(instant: string, clock: Clock): string {
-  const words = clockTimeOrDay(instant, new Date().toISOString(), clock)
-  return words === clockTime(instant, clock) ? `at ${words}` : `on ${words}`
+  return dayOf(instant, clock) === dayOf(now, clock) ? time : `${dayOf(instant, clock)}, ${time}`
 }
 
 /** "9:12 AM" today, else "Jan 9, 9:12 AM", and "Jan 9, 2025, 9:12 AM" of another year: for what may be long past. */
@@ -56,12 +49,15 @@ export function clockTimeOrDate(instant: string, now: string, clock: Clock): str
 
 /** "Jan 12", with the year where it is not the year of `now`. */
 export function day(instant: string, now: string, clock: Clock): string {
-  const { timeZone, locale = 'en-US' } = clock
-  const year = (at: string) => formatter('en-US', { timeZone, year: 'numeric' }).format(new Date(at))
+  const year = (at: string) =>
+    new Intl.DateTimeFormat('en-US', { timeZone: clock.timeZone, year: 'numeric' }).format(new Date(at))
   if (year(instant) === year(now)) return dayOf(instant, clock)
-  return formatter(locale, { timeZone, year: 'numeric', month: 'short', day: 'numeric' }).format(
-    new Date(instant),
-  )
+  return new Intl.DateTimeFormat(clock.locale ?? 'en-US', {
+    timeZone: clock.timeZone,
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+  }).format(new Date(instant))
 }
 
 /** The day it is by a clock now, as a date field of a form holds it: 2026-01-12. */

@@ -6,12 +6,10 @@ import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
 import { useLayoutEffect, useRef } from 'react'
-import { Link } from 'react-router'
 import { untilNamed } from '../../../features/floor/until-words.ts'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
 import { ageMinutes, minutes } from '../../../lib/format.ts'
-import { vehiclePath } from '../../../lib/paths.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useTimes } from '../shop-clock.ts'
@@ -42,8 +40,7 @@ export function OrderHead({ order }: OrderPart) {
         <OrderMore order={order} />
       </div>
       <p className="quiet">
-        {order.number} · <span className="exact">{vehicle.plate ?? 'no plate'}</span> ·{' '}
-        <Link to={vehiclePath(vehicle.vehicleId)}>All of this vehicle</Link>
+        {order.number} · <span className="exact">{vehicle.plate ?? 'no plate'}</span>
         {vehicle.vin === null ? '' : ' · VIN '}
         <span className="exact">{vehicle.vin ?? ''}</span>
         {odometer

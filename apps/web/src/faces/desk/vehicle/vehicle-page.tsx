@@ -244,7 +244,7 @@ const wheelsOf = (page: VehiclePage, clock: Clock): Partial<Record<WheelPosition
                 ? [{ text: 'never read' }]
                 : [
                     { text: reading.psi.toFixed(1), unit: 'psi', isFigure: true },
-                    ...(axle === 'spare' ? [] : [{ text: label === null ? 'label: –' : `label ${label}` }]),
+                    { text: label === null ? 'label: –' : `label ${label}` },
                   ],
             state: 'none',
             label: `${wheelNames[wheel]}: ${reading === undefined ? 'never read' : `${reading.psi.toFixed(1)} psi on ${day(reading.at, page.asOf, clock)}`}`,
