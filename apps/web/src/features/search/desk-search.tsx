@@ -29,7 +29,7 @@ export function DeskSearch() {
       text={text}
       onText={setText}
       hits={hits.map((hit) => ({ id: keyOf(hit), label: labelOf(hit), detail: detailOf(hit) }))}
-      isSearching={wanted.length >= shortestSearch && found.isPlaceholderData}
+      isSearching={wanted.length >= shortestSearch && (found.isPending || found.isPlaceholderData)}
       onPick={(picked, isOther) => {
         const hit = hits.find((one) => keyOf(one) === picked.id)
         setText('')
