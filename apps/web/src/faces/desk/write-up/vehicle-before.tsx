@@ -27,7 +27,7 @@ export function VehicleBefore({ vehicle, customerId, comebackOf, onComeback }: B
       : undefined
   const after = comebackOf ?? (last?.orderId ? { orderId: last.orderId, number: last.number } : null)
   return (
-    <>
+    <div className="stack vehicle-before">
       <div role="status">
         {open === null ? null : (
           <p>
@@ -54,6 +54,6 @@ export function VehicleBefore({ vehicle, customerId, comebackOf, onComeback }: B
           </Button>
         </div>
       )}
-    </>
+    </div>
   )
 }

@@ -3,7 +3,7 @@ import { listVehicles, type Vehicle } from '@bayledger/contract/vehicles'
 import { languageNames } from '@bayledger/wording/language-names'
 import { telephoneWords, tidyTelephone } from '@bayledger/wording/telephone'
 import { keepPreviousData, useQuery } from '@tanstack/react-query'
-import { useState } from 'react'
+import { useId, useState } from 'react'
 import { call } from '../../../lib/api-client.ts'
 import { Button } from '../../../ui/button.tsx'
 import { CheckGroup } from '../../../ui/choice-group.tsx'
@@ -131,18 +131,24 @@ function Matches({
   customers: readonly Customer[]
   onPick: (customer: Customer) => void
 }) {
+  const id = useId()
   if (customers.length === 0) return null
   return (
-    <ul className="matches" aria-label={label}>
-      {customers.slice(0, 5).map((customer) => (
-        <li key={customer.customerId}>
-          <Button onClick={() => onPick(customer)}>
-            {customer.name}
-            {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''} · on file
-          </Button>
-        </li>
-      ))}
-    </ul>
+    <div className="on-file">
+      <p id={id}>
+        <strong>{label}</strong>
+      </p>
+      <ul className="matches" aria-labelledby={id}>
+        {customers.slice(0, 5).map((customer) => (
+          <li key={customer.customerId}>
+            <Button onClick={() => onPick(customer)}>
+              {customer.name}
+              {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''} · on file
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </div>
   )
 }
 
@@ -202,23 +208,29 @@ export function WhichFields({ customerId, which, onChange, onUse }: WhichProps) 
           </Button>
         </div>
       ) : (
-        <div className="fields">
-          <TextField
-            label="Plate"
-            exact
-            autoFocus={hasLeft}
-            value={which.plate}
-            onChange={(plate) => onChange({ ...which, plate })}
-          />
-          <VinField vin={which.vin} onChange={(vin) => onChange({ ...which, vin })} />
-          <TextField
-            label="Make, model and year"
-            value={which.description}
-            onChange={(description) => onChange({ ...which, description })}
-          />
-          <TextField label="Color" value={which.color} onChange={(color) => onChange({ ...which, color })} />
+        <>
+          <div className="fields">
+            <TextField
+              label="Plate"
+              exact
+              autoFocus={hasLeft}
+              value={which.plate}
+              onChange={(plate) => onChange({ ...which, plate })}
+            />
+            <VinField vin={which.vin} onChange={(vin) => onChange({ ...which, vin })} />
+            <TextField
+              label="Make, model and year"
+              value={which.description}
+              onChange={(description) => onChange({ ...which, description })}
+            />
+            <TextField
+              label="Color"
+              value={which.color}
+              onChange={(color) => onChange({ ...which, color })}
+            />
+          </div>
           <AlikeVehicles plate={which.plate} vin={which.vin} onUse={onUse} />
-        </div>
+        </>
       )}
       <SheetChoice which={which} onChange={onChange} />
     </div>
