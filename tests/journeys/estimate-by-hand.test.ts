@@ -40,7 +40,7 @@ describe('an estimate with what the customer asks for and what is added by hand'
       .getByLabel(/^In place of something else: Work that another shop does: Straighten/)
       .selectOption({ label: 'in place of: Work that another shop does: Weld the exhaust bracket' })
     const preview = dialog.getByRole('region', { name: 'As the customer reads it' })
-    await preview.getByText('Take the wheels off, rotate them, torque them').waitFor()
+    await preview.getByText('Take the wheels off, rotate them, tighten them').waitFor()
     await preview
       .getByText(/^Charged more than once: taking the tire off, right rear, in New sensor/)
       .waitFor()

@@ -30,7 +30,7 @@ describe('a work sheet', () => {
     const caution = html.indexOf('sealant in the right rear tire')
     expect(caution).toBeGreaterThan(0)
     expect(html.indexOf('<h2>Found</h2>')).toBeGreaterThan(caution)
-    expect(html).toContain('A can of sealant was used in this tire.')
+    expect(html).toContain('A can of sealant was used in the right rear tire.')
   })
 
   it('says what was agreed, and ticks the steps that are closed', () => {
