@@ -6,6 +6,7 @@ export type CustomerProblem =
   | 'unavailable'
   | 'readOnly'
   | 'estimateChanged'
+  | 'anotherName'
   | 'answeredBefore'
   | 'fileTooLarge'
   | 'other'

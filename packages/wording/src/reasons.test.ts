@@ -18,7 +18,7 @@ const others: [ReasonCode, Record<string, string | number | string[]>, string][]
   [
     'cold-at-sidewall-maximum',
     { ...cold, sidewall: 51 },
-    'cold it holds 50.5 psi where the label calls for 35 psi, set to the sidewall figure of 51 psi',
+    'cold it has 50.5 psi and should have 35 psi, set to the sidewall figure of 51 psi',
   ],
   ['code-stored-as', { class: 'receiver', text: 'C0775' }, 'a receiver code: C0775'],
   ['as-written', { words: 'as it was said then' }, 'as it was said then'],

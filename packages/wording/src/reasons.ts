@@ -9,7 +9,7 @@ export type ReasonsWording = {
 
 type Words = { readonly reasons: ReasonsWording; readonly wheels: WheelsWording }
 
-/** The words of one reason of a finding: "at or under the warning point of 26.25 psi". */
+/** The words of one reason of a finding: "at or under the 26.25 psi at which the light comes on". */
 export const reasonWords = ({ reasons, wheels }: Words, { code, values }: Reason): string => {
   // The rules give every code the values of its type, and only diagnoses made by the rules are admitted.
   const wordsFor = reasons[code] as (values: Reason['values'], wheels: WheelsWording) => string

@@ -38,7 +38,7 @@ describe('a diagnosis in words', () => {
           field: 'wheels.LF.gauge',
           value: 22,
           unit: 'psi',
-          says: 'at or under the warning point of 26.25 psi',
+          says: 'at or under the 26.25 psi at which the light comes on',
         },
       ],
       next: 'Find the leak before only filling.',

@@ -50,7 +50,7 @@ export const mustSay: Readonly<Record<string, Holds>> = {
   K55: next('collision-corner', /before ordering/),
   K57: next('stem-leaking', /^Do not pull or bend it\. Renew/),
   M03: (worded) =>
-    of(worded, 'tire-low')?.because.some(({ says }) => /cold it holds 24\.2\d* psi/.test(says)) === true,
+    of(worded, 'tire-low')?.because.some(({ says }) => /cold it has 24\.2\d* psi/.test(says)) === true,
   M06: next('not-driven-yet', /^Drive 20 minutes, then judge again/),
   T01: ({ findings }) =>
     findings.length > 0 && !findings.some(({ customer }) => /every tire is right/i.test(customer)),

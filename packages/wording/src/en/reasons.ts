@@ -49,7 +49,7 @@ export const reasons: ReasonsWording = {
   'cold-under-mate': (values) => `${coldWords(values)}, 3 psi or more under its axle mate or two other tires`,
   'cold-as-other-axle': (values) => `${coldWords(values)}, as on the other axle`,
   'lost-since-reading': ({ drop, days, perDay, unit }) =>
-    `${drop} ${unit} lost in ${days} days, ${perDay} ${unit} a day, weather taken out`,
+    `${drop} ${unit} lost in ${days} days, ${perDay} ${unit} a day, not counting the weather`,
   'colder-air-explains': ({ percent }) => `colder air since explains ${percent} % of it`,
   'air-denser-here': ({ difference, unit }) => `the air is denser here by ${difference} ${unit}`,
   'overnight-at-or-under-warning-point': (values) =>
@@ -119,13 +119,13 @@ type Values = Parameters<ReasonsWording['within-hold']>[0]
 type Cold = Parameters<ReasonsWording['cold-under-label']>[0]
 
 const atWarningPoint = ({ point, unit }: Pick<Values, 'point' | 'unit'>): string =>
-  `at or under the warning point of ${point} ${unit}`
+  `at or under the ${point} ${unit} at which the light comes on`
 
 const withinHold = ({ hold, point, unit }: Values): string =>
-  `within the hold of ${hold} ${unit} over the warning point of ${point} ${unit}: a lit lamp stays lit`
+  `at most ${hold} ${unit} over the ${point} ${unit} at which the light comes on: a light that is on stays on`
 
 const coldWords = ({ cold, label, unit }: Cold): string =>
-  `cold it holds ${cold} ${unit} where the label calls for ${label} ${unit}`
+  `cold it has ${cold} ${unit} and should have ${label} ${unit}`
 
 const fastenerDamage: Readonly<Record<FastenerDamage, string>> = {
   'stud-missing': 'a stud is missing',

@@ -18,6 +18,10 @@ export const customerProblems: CustomerProblemsWording = {
     detail:
       'El presupuesto ya no es el que le mostró esta página. Cargue la página otra vez, léalo y contéstelo.',
   },
+  anotherName: {
+    title: 'La firma tiene otro nombre',
+    detail: 'El nombre escrito como firma no es el nombre de quien decide. Escriba los dos igual.',
+  },
   answeredBefore: {
     title: 'Usted ya contestó',
     detail: 'Su respuesta ya se recibió. Cargue la página otra vez para verla.',

@@ -51,7 +51,7 @@ export const reasons: ReasonsWording = {
     `${coldWords(values)}, 3 psi o más abajo de la otra de su eje o de otras dos llantas`,
   'cold-as-other-axle': (values) => `${coldWords(values)}, como en el otro eje`,
   'lost-since-reading': ({ drop, days, perDay, unit }) =>
-    `${drop} ${unit} perdidos en ${days} días, ${perDay} ${unit} por día, descontando el clima`,
+    `${drop} ${unit} perdidos en ${days} días, ${perDay} ${unit} por día, sin contar el clima`,
   'colder-air-explains': ({ percent }) => `el aire más frío desde entonces explica el ${percent} %`,
   'air-denser-here': ({ difference, unit }) => `el aire es más denso aquí por ${difference} ${unit}`,
   'overnight-at-or-under-warning-point': (values) =>
@@ -122,13 +122,13 @@ type Values = Parameters<ReasonsWording['within-hold']>[0]
 type Cold = Parameters<ReasonsWording['cold-under-label']>[0]
 
 const atWarningPoint = ({ point, unit }: Pick<Values, 'point' | 'unit'>): string =>
-  `en el punto de advertencia de ${point} ${unit} o menos`
+  `en los ${point} ${unit} con que la luz se enciende, o menos`
 
 const withinHold = ({ hold, point, unit }: Values): string =>
-  `dentro de los ${hold} ${unit} arriba del punto de advertencia de ${point} ${unit}: una luz encendida sigue encendida`
+  `a lo más ${hold} ${unit} arriba de los ${point} ${unit} con que la luz se enciende: una luz encendida sigue encendida`
 
 const coldWords = ({ cold, label, unit }: Cold): string =>
-  `en frío tiene ${cold} ${unit} donde la etiqueta pide ${label} ${unit}`
+  `en frío tiene ${cold} ${unit} y debe tener ${label} ${unit}`
 
 const fastenerDamage: Readonly<Record<FastenerDamage, string>> = {
   'stud-missing': 'falta un birlo',

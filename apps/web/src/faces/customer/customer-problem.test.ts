@@ -19,6 +19,7 @@ describe('a problem on the customer’s page', () => {
     ['TOO_MANY_REQUESTS', { retryAfterSeconds: 20 }, 'Demasiados intentos en poco tiempo'],
     ['ENTRY_REFUSED', { reason: 'SHOWN_MISSING' }, 'El presupuesto cambió'],
     ['ENTRY_REFUSED', { reason: 'BUNDLE_ALREADY_DECIDED' }, 'Usted ya contestó'],
+    ['ENTRY_REFUSED', { reason: 'SIGNATURE_OF_ANOTHER' }, 'La firma tiene otro nombre'],
     ['ORDER_READ_ONLY', {}, 'No se puede agregar nada a esta orden'],
     ['INTERNAL_FAULT', { requestId: 'r-1' }, 'Esto no funcionó'],
   ] as const)('is worded by its code in Spanish: %s %j', (code, rest, title) => {

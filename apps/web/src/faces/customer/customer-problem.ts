@@ -14,8 +14,12 @@ const byCode: Readonly<Partial<Record<ProblemBody['code'], CustomerProblem>>> = 
   ENTRY_REFUSED: 'estimateChanged',
 }
 
-/** Refusals of an answer that say that there is one already; every other is mended by reading the page again. */
-const answeredBefore: ReadonlySet<string> = new Set(['ENTRY_ID_REUSED', 'BUNDLE_ALREADY_DECIDED'])
+/** Refusals of an answer that say what else is wrong; every other is mended by reading the page again. */
+const byReason: Readonly<Partial<Record<string, CustomerProblem>>> = {
+  ENTRY_ID_REUSED: 'answeredBefore',
+  BUNDLE_ALREADY_DECIDED: 'answeredBefore',
+  SIGNATURE_OF_ANOTHER: 'anotherName',
+}
 
 /** A problem in the page's language. The server's own words are English: in another language its code is worded here. */
 export const customerProblem = ({ customerProblems, screens }: CustomerWords, thrown: unknown): Said => {
@@ -25,6 +29,6 @@ export const customerProblem = ({ customerProblems, screens }: CustomerWords, th
   if (code === 'UNREACHABLE') return screens.unreachable
   if (code === 'REPLY_UNREADABLE') return screens.notOurs(status)
   if (code === 'TOO_MANY_REQUESTS') return customerProblems.tooManyTries(retryAfterSeconds ?? 60)
-  const isAnswered = code === 'ENTRY_REFUSED' && answeredBefore.has(reason ?? '')
-  return { ...customerProblems[isAnswered ? 'answeredBefore' : (byCode[code] ?? 'other')], requestId }
+  const refused = code === 'ENTRY_REFUSED' ? byReason[reason ?? ''] : undefined
+  return { ...customerProblems[refused ?? byCode[code] ?? 'other'], requestId }
 }
