@@ -9,7 +9,8 @@ import { moneyWords } from '../../../lib/money-words.ts'
 import { deskOrderPath } from '../../../lib/paths.ts'
 import { FoldingSection } from '../../../ui/folding-section.tsx'
 import { Line, Lines } from '../../../ui/section.tsx'
-import { askedEvents } from '../write-up/events.ts'
+import { gaveWords } from '../who-decides.ts'
+import { agoWords, askedEvents } from '../write-up/events.ts'
 import type { OrderPart } from './order-part.ts'
 import { settledComplaint } from './settled.ts'
 import { WriteComplaint } from './write-complaint.tsx'
@@ -42,7 +43,7 @@ export function ComplaintPart({ order }: OrderPart) {
                   [
                     labelOf(kind),
                     wheel ? wheelNames[wheel] : null,
-                    daysAgo == null ? null : `about ${daysAgo} days ago`,
+                    daysAgo == null ? null : agoWords(daysAgo),
                   ]
                     .filter((part) => part !== null)
                     .join(', '),
@@ -52,7 +53,7 @@ export function ComplaintPart({ order }: OrderPart) {
         <Line name="Consent">
           {authority.look === null
             ? 'not given yet'
-            : `to inspect${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}; inspection fee ${moneyWords(lookFee(orderMoney(order), authority.look.money)?.lookFeeCents)}`}
+            : `to inspect${authority.drive === null ? '' : ' and to drive'}, ${authority.look.channel === 'in-person' ? 'in person' : `by ${authority.look.channel}`}, given by ${gaveWords(authority.look.by.relation, order.personalText(authority.look.by.name))}; inspection fee ${moneyWords(lookFee(orderMoney(order), authority.look.money)?.lookFeeCents)}`}
         </Line>
       </Lines>
     </FoldingSection>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { askedEvents, type EventAnswer, eventsAsEvidence } from './events.ts'
+import { agoWords, askedEvents, type EventAnswer, eventsAsEvidence } from './events.ts'
 
 const yes: EventAnswer = { happened: 'yes', wheel: null, daysAgo: null }
 
@@ -29,4 +29,13 @@ describe('events at the write-up', () => {
       { kind: 'rotation', happened: true },
     ])
   })
+})
+
+it('says of what happened how long ago that was, as people say it', () => {
+  expect([0, 1, 3, 365].map(agoWords)).toEqual([
+    'today',
+    'yesterday',
+    'about 3 days ago',
+    'about 365 days ago',
+  ])
 })

@@ -64,3 +64,7 @@ export const eventsAsEvidence = (answers: EventAnswers, askedEach: boolean): Eve
       },
     ]
   })
+
+/** "yesterday", "about 3 days ago": how long ago something happened, in whole days as they were told. */
+export const agoWords = (daysAgo: number): string =>
+  daysAgo === 0 ? 'today' : daysAgo === 1 ? 'yesterday' : `about ${daysAgo} days ago`
