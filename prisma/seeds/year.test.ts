@@ -105,6 +105,7 @@ describe('the year before the demo’s day', () => {
         })),
     )
     expect(silent.length).toBeGreaterThan(25)
+    expect(silent.filter(({ comeback }) => comeback).length).toBeGreaterThanOrEqual(3)
     for (const { months, comeback } of silent) expect(comeback ? months < 24 : months >= 72).toBe(true)
     const before = new Set<string>()
     let comebacks = 0

@@ -55,7 +55,7 @@ export const yearWrenches = (calendar: DemoCalendar): readonly DemoInstrument[] 
 /** Sensors by the quarter in which they came; of the second, many fail within months. */
 const lots = [
   { from: '2025-01-01', code: 'G1187', madeMonth: '2024-09', earlyFailures: 0.04 },
-  { from: '2025-04-01', code: 'H2207', madeMonth: '2025-01', earlyFailures: 0.5 },
+  { from: '2025-04-01', code: 'H2207', madeMonth: '2025-01', earlyFailures: 0.85 },
   { from: '2025-07-01', code: 'J0419', madeMonth: '2025-04', earlyFailures: 0.04 },
   { from: '2025-10-01', code: 'J5530', madeMonth: '2025-07', earlyFailures: 0.04 },
 ] as const

@@ -13,6 +13,7 @@ const focused = (page: Page): Promise<string> =>
 
 describe('the desk', () => {
   let desk: Page
+  let owner: Page
   beforeAll(async () => {
     desk = await browser().open('desk', '/desk/sign-in')
     await desk.getByLabel('Sign-in name').waitFor()
@@ -99,7 +100,7 @@ describe('the desk', () => {
   })
 
   it('draws the owner’s numbers as tables that open to their orders', async () => {
-    const owner = await browser().open('desk', '/desk/sign-in')
+    owner = await browser().open('desk', '/desk/sign-in')
     await signInAtDesk(owner, 'marguerite', 'brindle-falls-marguerite')
     await owner.goto('/desk/shop/numbers')
     const causes = owner.getByRole('region', { name: 'What was found?' })
@@ -110,6 +111,34 @@ describe('the desk', () => {
       .first()
       .click()
     await causes.getByRole('link', { name: /^T-/ }).first().waitFor()
+  })
+
+  it('has none in the dark: on each of the shop’s pages, on the wall and on what is printed', async () => {
+    await owner.emulateMedia({ colorScheme: 'dark' })
+    const known = new Set<string>()
+    const pages = owner.getByRole('navigation', { name: 'The shop’s pages' }).locator('.shop-line-name')
+    await pages.first().waitFor()
+    const names = await pages.allTextContents()
+    expect(names.length).toBeGreaterThan(12)
+    for (const name of names) {
+      await pages.getByText(name, { exact: true }).click()
+      await owner.getByRole('heading', { level: 1, name, exact: true }).waitFor()
+      await owner.locator('.shop-page :is(button, input, a)').first().waitFor()
+      expect(await violationsOnNew(owner, known), name).toEqual([])
+    }
+    const orderId = /orders\/([\w-]+)/.exec(desk.url())?.[1] ?? ''
+    for (const path of [
+      'wall',
+      'print/floor',
+      ...['work', 'tags', 'receipt'].map((what) => `print/${what}/${orderId}`),
+    ]) {
+      await owner.goto(`/desk/${path}`)
+      await owner
+        .getByText(/T-\d{4}/)
+        .first()
+        .waitFor()
+      expect(await violationsOnNew(owner, known), path).toEqual([])
+    }
   })
 
   it.each(['/desk', '/desk/write-up', '/desk/tablets', '/desk/refused', '/desk/nowhere'])(

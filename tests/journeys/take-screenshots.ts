@@ -17,9 +17,17 @@ try {
   const desk = await browser.open('desk', '/desk/sign-in')
   await signInAtDesk(desk, 'ottoline', 'brindle-falls-ottoline')
   const code = await enrollmentCode(desk)
-  await openOrder(desk, 'W. Dunmore-Gray')
-  await desk.getByText(/link sent/).waitFor()
+  await openOrder(desk, 'R. Ilves-Thorn')
+  await desk.getByText('Sensor sends on the wrong frequency').first().waitFor()
   await desk.screenshot({ path: `${folder}/desk.png` })
+
+  await desk.goto('/desk/wall')
+  await desk.getByText(/^T-26/).first().waitFor()
+  await desk.setViewportSize({ width: 1_280, height: 720 })
+  await desk.screenshot({ path: `${folder}/wall.png` })
+  await desk.setViewportSize({ width: 1_280, height: 800 })
+  await desk.goto('/desk')
+  await openOrder(desk, 'W. Dunmore-Gray')
 
   const link = new URL(await customerLink(desk))
   const phone = await browser.open('customer', link.pathname + link.hash)
@@ -43,7 +51,7 @@ try {
   await desk.screenshot({ path: `${folder}/numbers.png` })
 
   console.log(
-    `Wrote desk.png, bay.png, customer.png and numbers.png to ${folder}; npm run screenshots:reports takes those of the reports`,
+    `Wrote desk.png, wall.png, bay.png, customer.png and numbers.png to ${folder}; npm run screenshots:reports takes those of the reports`,
   )
 } finally {
   await browser.close()

@@ -107,7 +107,7 @@ export const tell = (kind: StoryKind, car: Car, chance: Chance): Story => {
       return story(flashes, { silent: [oldestWheel(car)] })
     case 'two-batteries':
       return story(`${flashes} For weeks now.`, {
-        silent: [oldestWheel(car), wheel === oldestWheel(car) ? next(wheel) : wheel],
+        silent: byAge(car).slice(0, 2),
       })
     case 'early-failure':
       return story('It flashes again. You put a sensor in not long ago.', {
@@ -182,5 +182,3 @@ const byAge = (car: Car): readonly [RoadPosition, RoadPosition, RoadPosition, Ro
   )
   return [first ?? 'LF', second ?? 'RF', third ?? 'RR', fourth ?? 'LR']
 }
-const next = (wheel: RoadPosition): RoadPosition =>
-  roadPositions[(roadPositions.indexOf(wheel) + 1) % 4] ?? 'LF'

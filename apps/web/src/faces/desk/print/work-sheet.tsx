@@ -34,17 +34,17 @@ export function WorkSheet({ order }: OrderPart) {
         {vehicle.description}
         {promised === null ? '' : ` · promised ${clockTimeOrDay(promised, new Date().toISOString(), clock)}`}
       </p>
+      {handleWithCare(state).map((care) => (
+        <p key={care.danger}>
+          <strong>{moves['handle-with-care'](null, care)}</strong>
+        </p>
+      ))}
       {state.complaint === null ? null : (
         <>
           <h2>Complaint</h2>
           <p>{order.personalText(state.complaint.words)}</p>
         </>
       )}
-      {handleWithCare(state).map((care) => (
-        <p key={care.danger}>
-          <strong>{moves['handle-with-care'](null, care)}</strong>
-        </p>
-      ))}
       {findings.length === 0 ? null : (
         <>
           <h2>{state.diagnosis?.confirmed ? 'Found' : 'Found, not confirmed'}</h2>

@@ -27,6 +27,7 @@ export function OrderHead({ order }: OrderPart) {
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()
   const odometer = state.opened?.odometer
+  const isOver = state.ended !== null || state.handedBack !== null
   const waiting = nextMoves(state, now)
   const wordsOf = (move: Move) => untilNamed(moveWords(moves, move), move.until, when)
   const begins = waiting.findIndex(({ code }) => nextActions[code] !== undefined)
@@ -48,7 +49,7 @@ export function OrderHead({ order }: OrderPart) {
           : ' · odometer not read'}
         {customer.phone ? ` · ${telephoneWords(customer.phone)}` : ''}
         {customer.language === 'en' ? '' : ` · ${languageNames[customer.language]}`}
-        {state.opened?.waitsHere ? ' · waiting here' : ''}
+        {state.opened?.waitsHere && !isOver ? ' · waiting here' : ''}
         {state.opened?.promisedAt ? ` · promised ${when(state.opened.promisedAt)}` : ''}
         <ReadyTime order={order} />
       </p>
