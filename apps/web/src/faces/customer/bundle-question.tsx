@@ -89,7 +89,12 @@ export function AgreedLook({ offer, look, cents }: AgreedLookProps) {
       {offer === null ? null : (
         <>
           <p>{says.lookTerms[look.terms](money(look.cents))}</p>
-          <EachPrice offer={offer} reason={offer.reason} />
+          {/* Where it may be waived its price is in the terms alone: in the estimate it is nothing. */}
+          {look.terms === 'charged' ? (
+            <EachPrice offer={offer} reason={offer.reason} />
+          ) : (
+            <p className="quiet">{offer.reason}</p>
+          )}
         </>
       )}
     </article>
