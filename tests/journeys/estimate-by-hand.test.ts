@@ -123,7 +123,7 @@ describe('an estimate with what the customer asks for and what is added by hand'
     const weld = dialog.getByRole('group', { name: /^Work that another shop does: Weld/ })
     await weld.getByRole('radio', { name: 'Yes' }).check()
     const straighten = dialog.getByRole('group', { name: /^Work that another shop does: Straighten/ })
-    await expect.poll(() => straighten.getByRole('radio', { name: 'No' }).isChecked()).toBe(true)
+    await expect.poll(() => straighten.getByRole('radio', { name: 'No', exact: true }).isChecked()).toBe(true)
   })
 })
 
