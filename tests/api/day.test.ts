@@ -30,7 +30,7 @@ it('has what was paid, by method, and what the open orders still owe', async () 
   expect(paid).toMatchObject({ by: 'Ottoline Pask', isCorrection: false, amountCents: 4_000, method: 'card' })
   expect(body.totals).toEqual([{ method: paid.method, receivedCents: paid.amountCents, returnedCents: 0 }])
   // The inspection of $52.00 was agreed, and nothing else was answered yet.
-  expect(body.balances).toMatchObject([{ customer: 'W. Dunmore-Gray', owedCents: 1_200 }])
+  expect(body.balances).toMatchObject([{ customer: 'W. Dunmore-Gray', owedCents: 1_200, givenBackCents: 0 }])
 })
 
 it('is of the place’s own clock', async () => {
@@ -59,5 +59,5 @@ it('has what was given back, and the order owes it again', async () => {
   const { body } = await desk.get(path('2026-01-12')).expect(200)
   expect(body.totals).toEqual([{ method: 'card', receivedCents: 4_000, returnedCents: 1_500 }])
   expect(body.movements).toMatchObject([{ amountCents: 4_000 }, { amountCents: -1_500 }])
-  expect(body.balances).toMatchObject([{ owedCents: 2_700 }])
+  expect(body.balances).toMatchObject([{ owedCents: 2_700, givenBackCents: 1_500 }])
 })

@@ -33,9 +33,15 @@ export const getDay = endpoint({
     200: z.strictObject({
       movements: z.array(DayMovement),
       totals: z.array(z.strictObject({ method: PaidBy, receivedCents: z.int(), returnedCents: z.int() })),
-      /** Orders that are open, or ended on that day, and are not settled. */
+      /** Orders that are open, or ended on that day, and are not settled; what was given back of each may be meant for good. */
       balances: z.array(
-        z.strictObject({ orderId: Id, number: z.string(), customer: z.string(), owedCents: z.int() }),
+        z.strictObject({
+          orderId: Id,
+          number: z.string(),
+          customer: z.string(),
+          owedCents: z.int(),
+          givenBackCents: z.int(),
+        }),
       ),
     }),
   },

@@ -63,6 +63,8 @@ export const openOrder = async (page: Page, customer: string): Promise<void> => 
 export const issueEstimate = async (page: Page): Promise<void> => {
   await button(page, 'Issue this estimate').click()
   await button(page, 'Send the customer a link').waitFor()
+  // The button that was pressed is gone; the next Tab is at the head of the order and not at the top of the page.
+  await page.waitForFunction(() => document.activeElement?.tagName === 'H1')
 }
 
 /** The address of the customer's page, shown once. */

@@ -121,6 +121,15 @@ export const authorizedCents = (state: OrderState, sides: MoneySides): number | 
 export const paidCents = (state: OrderState, sides: MoneySides): number | null =>
   sumOf(state.payments.map(({ money }) => payment(sides, money)?.amountCents))
 
+/** What was given back so far, cents; `null` where a payment was withheld or erased. */
+export const givenBackCents = (state: OrderState, sides: MoneySides): number | null =>
+  sumOf(
+    state.payments.map(({ money }) => {
+      const amount = payment(sides, money)?.amountCents
+      return amount === undefined ? null : Math.max(0, 0 - amount)
+    }),
+  )
+
 type PaidBy = OrderState['payments'][number]['method']
 
 /** The money of all that was paid by a method and given back by it, as it counts now, oldest first. */

@@ -1,6 +1,12 @@
 import type { DayMovement } from '@bayledger/contract/day'
 import type { Entry } from '@bayledger/ledger/entry'
-import { type MoneySides, moneySidesOf, owedCents, payment } from '@bayledger/ledger/questions/money'
+import {
+  givenBackCents,
+  type MoneySides,
+  moneySidesOf,
+  owedCents,
+  payment,
+} from '@bayledger/ledger/questions/money'
 import { dayOf } from '@bayledger/report/compose/figures'
 import { AppError } from '../../core/app-error.ts'
 import { centsCell, choiceCell, maybe, textCell, yesNoCell } from '../../core/csv/cells.ts'
@@ -84,9 +90,16 @@ export const getDay = async (deps: Deps, asked: Asked) => {
   const balances = []
   for (const { orderId, customer } of await store.listUnsettled(deps.pool, place)) {
     const ledger = await getLedger(deps, orderId)
-    const owed = owedCents(ledger.state, await moneyOf(deps, ledger))
+    const sides = await moneyOf(deps, ledger)
+    const owed = owedCents(ledger.state, sides)
     if (owed !== null && owed !== 0)
-      balances.push({ orderId, number: ledger.state.opened?.orderNumber ?? '', customer, owedCents: owed })
+      balances.push({
+        orderId,
+        number: ledger.state.opened?.orderNumber ?? '',
+        customer,
+        owedCents: owed,
+        givenBackCents: givenBackCents(ledger.state, sides) ?? 0,
+      })
   }
   const methods = [...new Set(movements.map(({ method }) => method))]
   return {

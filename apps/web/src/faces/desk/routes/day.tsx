@@ -106,10 +106,15 @@ function DaySheet({ timeZone, ...query }: { locationId: string; day: string; tim
       )}
       <Section title="Not settled">
         {data.balances.length === 0 ? <p>Nothing is owed.</p> : null}
-        {data.balances.map(({ orderId, number, customer, owedCents }) => (
+        {data.balances.map(({ orderId, number, customer, owedCents, givenBackCents }) => (
           <p key={orderId}>
             <Link to={deskOrderPath(orderId)}>{number}</Link> {customer}:{' '}
-            {owedCents > 0 ? 'owes' : 'paid too much by'} <strong>{money(Math.abs(owedCents))}</strong>
+            {owedCents < 0
+              ? 'paid too much by'
+              : givenBackCents > 0
+                ? `open after ${money(givenBackCents)} was given back:`
+                : 'owes'}{' '}
+            <strong>{money(Math.abs(owedCents))}</strong>
           </p>
         ))}
       </Section>

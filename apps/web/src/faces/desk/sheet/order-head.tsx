@@ -5,7 +5,7 @@ import { languageNames } from '@bayledger/wording/language-names'
 import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useLayoutEffect, useRef } from 'react'
+import { useEffect, useLayoutEffect, useRef } from 'react'
 import { untilNamed } from '../../../features/floor/until-words.ts'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
@@ -23,6 +23,11 @@ export function OrderHead({ order }: OrderPart) {
   const title = useRef<HTMLHeadingElement>(null)
   // Whoever opened it from the list goes on here: the next Tab is on the sheet, and a screen reader begins with its head.
   useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
+  // The button that was pressed is gone with what it did: the next Tab is at what the order waits for now.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the order may take the focused button away
+  useEffect(() => {
+    if (document.activeElement === document.body) title.current?.focus({ preventScroll: true })
+  }, [order])
   const { when } = useTimes()
   const { vehicle, customer, state } = order
   const now = new Date().toISOString()

@@ -1,4 +1,4 @@
-import { owedCents, payment } from '@bayledger/ledger/questions/money'
+import { givenBackCents, owedCents, payment } from '@bayledger/ledger/questions/money'
 import type { NotedPayment } from '@bayledger/ledger/state'
 import { useState } from 'react'
 import { draftEntry } from '../../../features/ledger/draft-entry.ts'
@@ -35,7 +35,11 @@ export function PaymentPart({ order }: OrderPart) {
           onCorrect={() => setCorrecting(noted)}
         />
       ))}
-      {owed === null ? <p className="quiet">What is owed is not shown here.</p> : <Owed cents={owed} />}
+      {owed === null ? (
+        <p className="quiet">What is owed is not shown here.</p>
+      ) : (
+        <Owed cents={owed} givenBack={givenBackCents(order.state, orderMoney(order)) ?? 0} />
+      )}
       {owed === null || owed <= 0 ? null : (
         <NotePayment key={`${order.state.payments.length} ${owed}`} order={order} owed={owed} />
       )}
@@ -59,12 +63,13 @@ export function PaymentPart({ order }: OrderPart) {
   )
 }
 
-function Owed({ cents }: { cents: number }) {
+/** What was given back may be meant for good, or be paid another way: who reads it sees why something is open. */
+function Owed({ cents, givenBack }: { cents: number; givenBack: number }) {
   if (cents === 0) return <p>Nothing is owed.</p>
+  const open = givenBack > 0 ? `Open after ${money(givenBack)} was given back` : 'Owed and not yet paid'
   return (
     <p>
-      {cents > 0 ? 'Owed and not yet paid' : 'Paid more than is owed'}:{' '}
-      <strong>{money(Math.abs(cents))}</strong>
+      {cents > 0 ? open : 'Paid more than is owed'}: <strong>{money(Math.abs(cents))}</strong>
     </p>
   )
 }
