@@ -49,6 +49,9 @@ export const StockPart = z.strictObject({
   holeMillimeters: z.nullable(z.number()),
   protocols: z.array(z.string()),
   ratedPsi: z.nullable(z.number()),
+  /** By the maker of the part, in lbf·in; `null`: the shop has not written it down. */
+  nutLbfIn: z.nullable(z.number()),
+  screwLbfIn: z.nullable(z.number()),
   shelfMonths: z.nullable(z.int()),
   madeMonth: z.nullable(z.string()),
   heldBack: z.nullable(z.string()),

@@ -36,6 +36,8 @@ export const presentStockPart = (row: StockRow): StockPart[] => {
       holeMillimeters,
       protocols,
       ratedPsi,
+      nutLbfIn: content.nutLbfIn,
+      screwLbfIn: content.screwLbfIn,
       madeMonth,
       shelfMonths: content.shelfMonths,
       heldBack: content.heldBack,

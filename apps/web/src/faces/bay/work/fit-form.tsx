@@ -4,6 +4,7 @@ import { tooLong } from '../../../lib/fault-words.ts'
 import { numberFrom } from '../../../ui/number-text.ts'
 import type { RowValues } from '../../../ui/rows/rows.ts'
 import type { Row } from '../form/rows.ts'
+import { stemTorqueRow, stemTorques, torqueText } from './stem-torques.ts'
 import { kitsFor, lotRow, partNumbers, partOption, useStock } from './stock-here.ts'
 import type { WheelFormProps } from './work-form.ts'
 import { WorkRows } from './work-rows.tsx'
@@ -27,6 +28,10 @@ export function FitForm(props: WheelFormProps) {
   const onSheet = step.figure?.kind === 'torque' ? step.figure.torque : null
   const kitOf = (values: RowValues) =>
     stock.find(({ kind, partNumber }) => kind === 'kit' && partNumber === (values.kit ?? '').trim())
+  const part = stock.find(({ partNumber }) => partNumber === state.work[wheel]?.part?.partNumber)
+  const stemOf = (values: RowValues) =>
+    kitOf(values)?.stem ?? (values.valve === 'clamp-in' ? 'clamp-in' : 'snap-in')
+  const torquesFor = (values: RowValues) => stemTorques(part, stemOf(values), onSheet)
   const rows = (values: RowValues): readonly Row[] => [
     {
       kind: 'choice',
@@ -55,26 +60,7 @@ export function FitForm(props: WheelFormProps) {
     lotRow('kitLot', 'Lot of the kit', kitOf(values)),
     // A kit on the stock list says for which stem it is; for another one the person picks the stem.
     ...(kitOf(values) ? [] : [stemRow]),
-    ...(onSheet === null
-      ? [
-          {
-            kind: 'number',
-            key: 'torque',
-            label: 'Torqued to',
-            unit: 'lbf·in',
-            low: 1,
-            high: 200,
-            hint: "From the sensor maker's sheet: lbf·in, not lbf·ft.",
-          } as const,
-        ]
-      : [
-          {
-            kind: 'choice',
-            key: 'torqued',
-            label: 'Torqued',
-            options: [{ value: 'yes', label: `At ${onSheet.value} ${onSheet.unit}`, detail: 'in one pull' }],
-          } as const,
-        ]),
+    stemTorqueRow(part, torquesFor(values)),
   ]
   return (
     <WorkRows
@@ -83,15 +69,22 @@ export function FitForm(props: WheelFormProps) {
       rows={rows}
       recordsItself
       recordWord="Record the fitted sensor"
+      whyNot={(values) =>
+        values.torqued && !torquesFor(values).some((one) => torqueText(one) === values.torqued)
+          ? 'The stem is another now: choose its torque again.'
+          : undefined
+      }
       payload={(values) => {
         const typed = numberFrom(values.torque ?? '')
-        const torque = onSheet ?? (typed === null ? null : ({ value: typed, unit: 'lbf·in' } as const))
+        const torque =
+          torquesFor(values).find((one) => torqueText(one) === values.torqued) ??
+          (typed === null ? null : ({ value: typed, unit: 'lbf·in' } as const))
         if (!values.sensor || torque === null) return null
         return {
           stepKey: step.stepKey,
           wheel,
           sensorId: values.sensor,
-          valve: kitOf(values)?.stem ?? (values.valve === 'clamp-in' ? 'clamp-in' : 'snap-in'),
+          valve: stemOf(values),
           kitPart: (values.kit ?? '').trim(),
           kitLot: values.kitLot?.trim() || null,
           torque,

@@ -1,3 +1,4 @@
+import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import type { ClassRefusal } from '@bayledger/reckoning/tire/load-class-change'
 import type { ReplacementVerdict } from '@bayledger/reckoning/tire/replacement-tire'
 import { temporarySpareLimits } from '@bayledger/reckoning/tire/temporary-spare'
@@ -18,7 +19,7 @@ const heads = {
 } as const
 
 /** What the check says of a replacement tire, sentence by sentence. */
-export const verdictWords = (verdict: ReplacementVerdict): string[] => {
+export const verdictWords = (verdict: ReplacementVerdict, system: SpecificationSheet['system']): string[] => {
   if (verdict.outcome === 'unreadable')
     return [
       verdict.which === 'sheet'
@@ -40,6 +41,11 @@ export const verdictWords = (verdict: ReplacementVerdict): string[] => {
       : [
           `At the pressure that you set, the vehicle warns after a loss of ${warning.percent.toFixed(0)} %.${warning.isMoreThanAQuarter ? ' That is later than the quarter that its label gives: say so to the customer.' : ''}`,
         ]),
+    ...(system === 'indirect'
+      ? [
+          'This vehicle compares how its tires roll. Set the pressures and reset it once the new tires are on, all four of one size and tread; until then it warns falsely or not at all.',
+        ]
+      : []),
     'This does not say whether the tire fits the wheel and clears the body. The vehicle maker’s label governs.',
   ]
 }

@@ -44,6 +44,7 @@ export function TireCheck({ state, sheet }: TireCheckProps) {
                 ? null
                 : (sheet.warnAtPsi?.[axle] ?? (label === null ? null : 0.75 * label)),
           }),
+          sheet.system,
         )
   return (
     <FoldedCheck
