@@ -38,6 +38,11 @@ describe('an estimate by e-mail', () => {
     await becomesOf(
       /Estimate by e-mail: came back at .*there is no mailbox w\.dunmore\.gray@example\.com\. Correct the address on the customer’s card and send it again\..*No such mailbox here/,
     )
+    // Nobody waits for an answer of a customer who has no link: it is in the head, wherever the sheet is scrolled to.
+    await page
+      .locator('.order-head')
+      .getByText(/^The customer does not have it\. Estimate by e-mail: came back/)
+      .waitFor()
     expect(mail.arrived).toEqual([])
     expect(await violationsOn(page)).toEqual([])
   })
@@ -54,6 +59,10 @@ describe('an estimate by e-mail', () => {
     await becomesOf(new RegExp(`Estimate by e-mail: handed over at .* to ${inbox}\\.`))
     expect(mail.arrived).toMatchObject([{ to: [inbox] }])
     await becomesOf(/Estimate by e-mail: came back at /)
+    await page
+      .locator('.order-head')
+      .getByText(/^Waiting for the customer: link sent .*, not opened yet\./)
+      .waitFor()
   })
 })
 

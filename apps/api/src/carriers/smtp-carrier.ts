@@ -7,7 +7,12 @@ export type MailServer = {
   readonly from: string
   /** Milliseconds after which a server that says nothing is left; 30 seconds. */
   readonly patienceMs?: number
+  /** Milliseconds after which a try is broken off, however busy the connection is; 4 minutes. */
+  readonly longestMs?: number
 }
+
+/** Shorter than a message belongs to the process that took it: nobody else begins the same letter meanwhile. */
+const usuallyLongestMs = 4 * 60_000
 
 /** Names of this machine itself: what goes there crosses no network. */
 const here = new Set(['localhost', '127.0.0.1', '[::1]'])
@@ -18,9 +23,9 @@ export const mustEncrypt = (url: string): boolean => !here.has(new URL(url).host
 /**
  * Hands letters to a mail server by SMTP (RFC 5321). A reply of 5xx is final, and for a recipient it means that there is no
  * such mailbox (section 4.2.1); 4xx, a broken connection, one that is
- * not encrypted and a refused sign-in are tried again. The same Message-ID goes with every try.
+ * not encrypted, a refused sign-in and a try that takes too long are tried again. The same Message-ID goes with every try.
  */
-export const smtpCarrier = ({ url, from, patienceMs = 30_000 }: MailServer) => {
+export const smtpCarrier = ({ url, from, patienceMs = 30_000, longestMs = usuallyLongestMs }: MailServer) => {
   const domain = from.slice(from.lastIndexOf('@') + 1)
   return async (letter: Letter): Promise<Outcome> => {
     // Only now: most shops start many times before they send a letter.
@@ -34,8 +39,10 @@ export const smtpCarrier = ({ url, from, patienceMs = 30_000 }: MailServer) => {
       disableFileAccess: true,
       disableUrlAccess: true,
     })
+    const signal = AbortSignal.timeout(longestMs)
     try {
       const { response } = await transport.sendMail({
+        signal,
         messageId: `<${letter.id}@${domain}>`,
         date: letter.createdAt,
         from: { name: letter.from, address: from },
@@ -62,6 +69,7 @@ export const smtpCarrier = ({ url, from, patienceMs = 30_000 }: MailServer) => {
       })
       return { became: 'handed-over', words: response }
     } catch (error) {
+      if (signal.aborted) return { became: 'later', words: `timeout: not done within ${longestMs / 1000} s` }
       return outcomeOf(error)
     } finally {
       transport.close()

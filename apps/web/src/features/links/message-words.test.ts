@@ -20,6 +20,12 @@ describe('what the desk reads of a message', () => {
     )
   })
 
+  it('is of the folder where a text could not be put into it', () => {
+    expect(says({ channel: 'text', serverWords: 'ENOSPC: no space left' })).toBe(
+      'Estimate by text: waiting, goes at Jan 13, 8:00\u00a0AM. It could not be put into the folder for texts yet: “ENOSPC: no space left”',
+    )
+  })
+
   it('is what became of it, with the server’s words where it was not taken', () => {
     const ended = { nextTryAt: null, endedAt: now, recipient: 'a@mail.example' }
     expect(says({ ...ended, state: 'handed-over' })).toBe(

@@ -25,6 +25,11 @@ export const messageWords = (message: Message, now: string, clock: Clock): strin
   return `${purposeWords[message.purpose]} ${way}: ${stateWords(message, now, (at) => clockTimeOrDay(at, now, clock))}`
 }
 
+const notTaken: Readonly<Record<Message['channel'], (words: string) => string>> = {
+  email: (words) => ` The mail server did not take it yet. It says: “${words}”`,
+  text: (words) => ` It could not be put into the folder for texts yet: “${words}”`,
+}
+
 const stateWords = (message: Message, now: string, timeOf: (at: string) => string): string => {
   const { state, reason, nextTryAt, endedAt, recipient, serverWords } = message
   const said = serverWords === null ? '' : ` It says: “${serverWords}”`
@@ -33,7 +38,7 @@ const stateWords = (message: Message, now: string, timeOf: (at: string) => strin
     case 'waiting':
       // A time that has passed is none that it goes at: it waits for the mail server, or none is set.
       return `waiting${nextTryAt === null || nextTryAt <= now ? '' : `, goes at ${timeOf(nextTryAt)}`}.${
-        serverWords === null ? '' : ` The mail server did not take it yet.${said}`
+        serverWords === null ? '' : notTaken[message.channel](serverWords)
       }`
     case 'handed-over':
       return `handed over${at}${recipient === null ? '' : ` to ${recipient}`}.`

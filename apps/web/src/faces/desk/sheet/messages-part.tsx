@@ -1,7 +1,6 @@
 import { revokeLink } from '@bayledger/contract/links'
 import {
   type AskedPurpose,
-  listMessages,
   type MessageChannel,
   type MessageChoice,
   putMessageChoice,
@@ -14,6 +13,7 @@ import { newId } from '../../../features/ledger/draft-entry.ts'
 import { orderKey } from '../../../features/ledger/order-query.ts'
 import { messageWords } from '../../../features/links/message-words.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
+import { useMessages } from '../../../features/links/use-messages.ts'
 import { call } from '../../../lib/api-client.ts'
 import { clockTimeOrDay } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
@@ -49,15 +49,6 @@ export function MessagesPart({ order }: OrderPart) {
     </Section>
   )
 }
-
-/** Looked at again while something waits: what becomes of a message is no entry, and wakes nobody. */
-const useMessages = (orderId: string) =>
-  useQuery({
-    queryKey: [...orderKey(orderId), 'messages'],
-    queryFn: ({ signal }) => call(listMessages, { params: { orderId }, signal }),
-    refetchInterval: ({ state }) =>
-      state.data?.messages.some((message) => message.state === 'waiting') ? 5_000 : false,
-  })
 
 /** Does something to the order's messages and reads them again, whatever came of it. */
 const useChange = <Given,>(orderId: string, change: (given: Given) => Promise<unknown>) => {

@@ -8,11 +8,13 @@ import { useQuery } from '@tanstack/react-query'
 import { useEffect, useLayoutEffect, useRef } from 'react'
 import { untilNamed } from '../../../features/floor/until-words.ts'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
+import { customerWaitWords } from '../../../features/links/customer-wait.ts'
 import { linksQuery } from '../../../features/links/queries.ts'
+import { useMessages } from '../../../features/links/use-messages.ts'
 import { ageMinutes, minutes } from '../../../lib/format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
-import { useTimes } from '../shop-clock.ts'
+import { useShopClock, useTimes } from '../shop-clock.ts'
 import { nextActions, takeNextAction } from './next-action.ts'
 import { OrderMore } from './order-more.tsx'
 import type { OrderPart } from './order-part.ts'
@@ -85,12 +87,11 @@ function DoIt({ move }: { move: Move }) {
   )
 }
 
-/** "Waiting for the customer: link sent 9:12 AM, opened 9:20 AM." Opening a link is not an entry, so it is queried here. */
+/** Neither opening a link nor what becomes of a message is an entry, so both are queried here. */
 function CustomerWait({ order, words }: OrderPart & { words: string }) {
-  const { when } = useTimes()
+  const clock = useShopClock()
   const links = useQuery(linksQuery(order.orderId))
-  const link = links.data?.links.filter(({ revokedAt }) => revokedAt === null).at(-1)
-  if (link === undefined) return words
-  const opened = link.openedAt[0]
-  return `Waiting for the customer: link sent ${when(link.createdAt)}, ${opened === undefined ? 'not opened yet' : `opened ${when(opened)}`}.`
+  const messages = useMessages(order.orderId)
+  const at = { now: new Date().toISOString(), clock }
+  return customerWaitWords(links.data?.links ?? [], messages.data?.messages ?? [], at, words)
 }
