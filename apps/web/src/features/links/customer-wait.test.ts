@@ -34,7 +34,7 @@ it('a wait is for the newest link, and says when it was opened first', () => {
 it('nobody waits for a customer whom the estimate did not reach', () => {
   const bounced = { state: 'bounced', serverWords: '550 No such mailbox', endedAt: eleven } as const
   expect(says([link(nine), link(ten)], bounced)).toMatch(
-    /^The customer does not have it\. Estimate by e-mail: came back at 11:00\u00a0AM: there is no mailbox a@mail\.example\. Correct the address/,
+    /^The customer does not have it\. Estimate by e-mail: came back at 11:00\u00a0AM: there is no mailbox a@mail\.example\. Correct the address on the customer’s card and send it again\.$/,
   )
   expect(says([], { state: 'withheld', reason: 'not-agreed' })).toContain('the customer has not agreed to it')
 })

@@ -22,7 +22,8 @@ export const customerWaitWords = (
   const isNewest =
     message !== undefined && (link === undefined || (message.endedAt ?? message.createdAt) >= link.createdAt)
   if (isNewest && message.state !== 'handed-over') {
-    const words = messageWords(message, at.now, at.clock)
+    // What the server said is among the messages: the head has room for what to do.
+    const words = messageWords({ ...message, serverWords: null }, at.now, at.clock)
     return message.state === 'waiting' ? words : `The customer does not have it. ${words}`
   }
   if (link === undefined) return otherwise
