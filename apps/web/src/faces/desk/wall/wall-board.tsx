@@ -1,3 +1,4 @@
+import { floorMarks } from '../../../features/floor/floor-marks.ts'
 import { rowTimes } from '../../../features/floor/ready-words.ts'
 import type { Clock } from '../../../lib/format.ts'
 import { type WallRow, wallName } from './wall-rows.ts'
@@ -16,6 +17,7 @@ export function WallBoard({ rows, asOf, clock }: BoardProps) {
     <ul>
       {rows.map(({ row, group }) => {
         const { due, isLate } = rowTimes(row, asOf, clock)
+        const { wheel } = floorMarks(row, asOf)
         return (
           <li key={row.orderId}>
             <div className="wall-line">
@@ -24,6 +26,7 @@ export function WallBoard({ rows, asOf, clock }: BoardProps) {
             </div>
             <p className="wall-now">
               {group}: {row.moves[0]?.words}
+              {wheel === null || wheel.isFirst ? null : ` Also: ${wheel.words}.`}
             </p>
           </li>
         )

@@ -71,6 +71,23 @@ describe('400 open orders', () => {
     expect(html).toContain('late, Jan 12, 2:30')
   })
 
+  it('say that a wheel is off also where the customer has to be told something first', () => {
+    const [row] = rows
+    if (row === undefined) throw new Error('no row')
+    const [move] = row.moves
+    const of = (code: string, words: string, wheel: 'LF' | null) =>
+      ({ ...move, code, words, wheel }) as typeof move
+    const moves = [
+      of('promise-slips', 'Tell the customer.', null),
+      of('wheel-off', 'Left front wheel is off.', 'LF'),
+    ]
+    const [page = []] = wallPages([{ ...row, moves: moves.flatMap((one) => one ?? []) }])
+    const html = renderToStaticMarkup(
+      <WallBoard rows={page} asOf={asOf} clock={{ timeZone: 'America/New_York' }} />,
+    )
+    expect(html).toContain('Tell the customer. Also: wheel off.')
+  })
+
   it('have at most 14 elements each on the floor list, which draws those in sight', () => {
     const client = new QueryClient()
     client.setQueryData(['floor'], { asOf, rows })
