@@ -18,6 +18,8 @@ export const getFloorPage = async (
   },
 ) => {
   const now = deps.clock.now()
+  // As it is before the rows are read: an order that is whole by then has ended in its row too.
+  const loading = new Set(deps.loading)
   const place = fromCursor(query.cursor, z.tuple([Instant, Id]))
   const ready = await getReadyTimes(deps)
   const found = await listFloorRows(deps.pool, deps.shopId, {
@@ -30,7 +32,7 @@ export const getFloorPage = async (
   const last = page.at(-1)
   return {
     asOf: now.toISOString(),
-    rows: page.filter(({ orderId }) => !deps.loading.has(orderId)),
+    rows: page.filter(({ orderId }) => !loading.has(orderId)),
     ready,
     next: found.length > page.length && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
   }

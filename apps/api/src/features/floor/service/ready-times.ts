@@ -109,7 +109,8 @@ const startReading = (deps: Deps, kept: Kept): Promise<void> => {
   return reading
 }
 
-const read = async ({ pool, shopId, clock, loading }: Deps, kept: Kept): Promise<void> => {
+const read = async ({ pool, shopId, clock, ...deps }: Deps, kept: Kept): Promise<void> => {
+  const loading = new Set(deps.loading)
   const now = clock.now()
   const readAt = now.getTime()
   if (!kept.learned || !isWithin(kept.learned.readAt, readAt, learnEveryMs))
