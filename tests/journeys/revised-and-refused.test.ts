@@ -113,6 +113,7 @@ describe('plain stems in place of sensors that work', () => {
     await dialog.getByLabel('In words').fill('Offered: the sensors stay, or new ones. He takes it as it is.')
     await button(desk, 'Cancel it').click()
     await dialog.waitFor({ state: 'detached' })
+    await desk.locator('#estimate').waitFor({ state: 'detached' })
     const kinds = (await browser().desk.entriesOf(orderId)).map(({ kind }) => kind)
     expect(kinds.at(-1)).toBe('order.refused')
     expect(kinds).not.toContain('estimate.issued')

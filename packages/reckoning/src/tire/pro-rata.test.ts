@@ -13,6 +13,12 @@ it('credits nothing for a tire at its wear bars, or for one that never was deepe
   expect(proRata(2, 2, 14_999)).toBeNull()
 })
 
+it('credits nothing for a tire that is older than its warranty lasts, however deep its tread', () => {
+  const price = 14_999
+  expect(proRata(10, 6, price, { years: 6, most: 6 })).toEqual(proRata(10, 6, price))
+  expect(proRata(10, 6, price, { years: 6.1, most: 6 })).toBeNull()
+})
+
 it('says how much smaller a temporary spare is', () => {
   expect(spareSmallerBy(measured('225/65R17'), measured('T145/80D18'))).toBeCloseTo(4.846, 3)
   expect(spareSmallerBy(measured('225/65R17'), measured('225/65R17'))).toBe(0)

@@ -28,6 +28,8 @@ export function TreadCheck({ state, sheet, fitted }: TreadCheckProps) {
   const [isNew, setIsNew] = useState<TypedFigure>(null)
   const [left, setLeft] = useState<TypedFigure>(null)
   const [price, setPrice] = useState<TypedFigure>(null)
+  const [years, setYears] = useState<TypedFigure>(null)
+  const [most, setMost] = useState<TypedFigure>(null)
   const depthNew = typeof isNew === 'number' ? isNew : null
   const tireAt = (wheel: RoadPosition): TireOnRoad | null => {
     const isRenewed = renewed.includes(wheel)
@@ -47,7 +49,12 @@ export function TreadCheck({ state, sheet, fitted }: TreadCheckProps) {
   })
   const credit =
     depthNew !== null && typeof left === 'number' && typeof price === 'number'
-      ? proRata(depthNew, left, Math.round(price * 100))
+      ? proRata(
+          depthNew,
+          left,
+          Math.round(price * 100),
+          typeof years === 'number' && typeof most === 'number' ? { years, most } : null,
+        )
       : undefined
   return (
     <>
@@ -76,9 +83,20 @@ export function TreadCheck({ state, sheet, fitted }: TreadCheckProps) {
         onChange={setLeft}
       />
       <NumberField label="Price of the tire in its place" unit="$" value={price} onChange={setPrice} />
+      <NumberField label="Years since it was bought" unit="years" value={years} onChange={setYears} />
+      <NumberField
+        label="Years that its warranty lasts"
+        hint="By the warranty’s own text. Without both years only the tread counts."
+        unit="years"
+        value={most}
+        onChange={setMost}
+      />
       <div role="status" aria-label="What the warranty credits">
         {credit === undefined ? null : credit === null ? (
-          <p>The tire is at its wear bars: it has given its service, and nothing is credited.</p>
+          <p>
+            The tire is at its wear bars or older than its warranty lasts: it has given its service, and
+            nothing is credited.
+          </p>
         ) : (
           <p>
             {credit.wornPercent.toFixed(0)} % worn. The customer pays {money(credit.customerPaysCents)} before
