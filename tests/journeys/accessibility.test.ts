@@ -1,15 +1,11 @@
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { tabTo, violationsOn, violationsOnNew } from './support/accessible.ts'
+import { focused, isOnTop, smallTargets, tabTo, violationsOn, violationsOnNew } from './support/accessible.ts'
 import { button, enroll, heading, ines, leaves, shows, signIn } from './support/bay.ts'
 import { customerLink, enrollmentCode, openOrder, signInAtDesk } from './support/desk.ts'
 import { setStage } from './support/stage.ts'
 
 const browser = setStage()
-
-/** What has the focus, by its words. */
-const focused = (page: Page): Promise<string> =>
-  page.evaluate(() => document.activeElement?.textContent ?? '')
 
 describe('the desk', () => {
   let desk: Page
@@ -26,6 +22,8 @@ describe('the desk', () => {
       await openOrder(desk, customer)
       expect(await violationsOn(desk), customer).toEqual([])
     }
+    // The history of the finished one names each step.
+    await desk.getByRole('link', { name: 'Step done: Last look around the vehicle' }).waitFor()
   })
 
   it('keeps fifteen vehicles on a screen, each in at most two lines', async () => {
@@ -172,11 +170,7 @@ describe('the desk', () => {
     await desk.keyboard.type('dunmore')
     const found = desk.getByRole('option', { name: /Dunmore-Gray/ }).first()
     await found.waitFor()
-    const isOnTop = (element: Element) => {
-      const { right, top, height } = element.getBoundingClientRect()
-      return element.contains(document.elementFromPoint(right - 8, top + height / 2))
-    }
-    await expect.poll(() => found.evaluate(isOnTop)).toBe(true)
+    await expect.poll(() => isOnTop(found)).toBe(true)
     await desk.keyboard.press('Escape')
     await desk.getByRole('button', { name: 'More', exact: true }).click()
     await desk.getByRole('link', { name: 'The customer’s page' }).waitFor()
@@ -378,13 +372,7 @@ describe('the bay', () => {
     await shows(bay, 'My vehicles')
     await bay.getByRole('link', { name: /S\. Achterberg/ }).click()
     await button(bay, 'Job plan').waitFor()
-    const small = await bay.evaluate(() =>
-      [...document.querySelectorAll('button, a[href], input')].flatMap((target) => {
-        const { width, height } = target.getBoundingClientRect()
-        return width > 0 && Math.min(width, height) < 68 ? [`${target.textContent} ${width}×${height}`] : []
-      }),
-    )
-    expect(small).toEqual([])
+    expect(await smallTargets(bay)).toEqual([])
   })
 })
 

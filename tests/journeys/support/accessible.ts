@@ -1,5 +1,5 @@
 import axe from 'axe-core'
-import type { Page } from 'playwright-core'
+import type { Locator, Page } from 'playwright-core'
 
 /**
  * Violations of WCAG 2.0 to 2.2, A and AA, that axe-core finds on the current page: rule and element each.
@@ -72,3 +72,23 @@ export const tabTo = async (page: Page, words: string): Promise<void> => {
   }
   throw new Error(`Tab never reaches “${words}”: ${[...new Set(met)].join(' | ')}`)
 }
+
+/** What has the focus, by its words. */
+export const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => document.activeElement?.textContent ?? '')
+
+/** Whether an element can be seen up to its right edge: nothing lies over it there. */
+export const isOnTop = (target: Locator): Promise<boolean> =>
+  target.evaluate((element) => {
+    const { right, top, height } = element.getBoundingClientRect()
+    return element.contains(document.elementFromPoint(right - 8, top + height / 2))
+  })
+
+/** What is smaller than 18 mm of all that a glove presses, by its words and what it measures. */
+export const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, a[href], input')].flatMap((target) => {
+      const { width, height } = target.getBoundingClientRect()
+      return width > 0 && Math.min(width, height) < 68 ? [`${target.textContent} ${width}×${height}`] : []
+    }),
+  )

@@ -1,5 +1,7 @@
 import { definitionOf, type PayloadOf } from '@bayledger/ledger/registry'
 import type { Mark } from '@bayledger/ledger/state'
+import { steps } from '@bayledger/wording/en/steps'
+import { stepDoes } from '@bayledger/wording/steps'
 import { useState } from 'react'
 import { draftEntry, personal } from '../../../features/ledger/draft-entry.ts'
 import { entryWords, kindWords } from '../../../features/ledger/entry-words.ts'
@@ -26,6 +28,17 @@ import './margin.css'
 
 type StrikeReason = PayloadOf<'entry.struck'>['reason']
 
+/** Which step an entry closed or set aside, where the plan still has it: ": Lift the vehicle". */
+const stepOf = (
+  { state }: OrderPart['order'],
+  { kind, payload }: OrderPart['order']['entries'][number],
+): string => {
+  if ((kind !== 'step.closed' && kind !== 'step.set_aside') || !('stepKey' in payload)) return ''
+  const step = state.plan?.plan.steps.find(({ stepKey }) => stepKey === payload.stepKey)
+  if (step === undefined) return ''
+  return `: ${stepDoes(steps, step)}${step.wheel === null ? '' : `, ${step.wheel}`}`
+}
+
 /** The order's history, newest last; a withdrawn entry stays, struck through, with its reason. */
 export function Margin({ order }: OrderPart) {
   const [striking, setStriking] = useState<Mark | null>(null)
@@ -37,7 +50,9 @@ export function Margin({ order }: OrderPart) {
     clock,
   )
   const stands = order.state.reports.length > 0 || order.state.ended !== null
-  const saidBy = new Map(order.entries.map((entry) => [entry.id, entryWords(entry)]))
+  const saidBy = new Map(
+    order.entries.map((entry) => [entry.id, `${entryWords(entry)}${stepOf(order, entry)}`]),
+  )
   return (
     <aside className="margin" aria-label="Ledger">
       <h2>History</h2>
