@@ -103,9 +103,17 @@ describe('within a visit', () => {
     const { orderId, line } = opening(96_000, true)
     await replay.send(line)
     const write = writerOn(shop, orderId)
-    expect(
-      await write(desk, 'odometer.read', { when: 'leaving', odometer: mi(95_999), confirmed: true }),
-    ).toMatchObject({ code: 'ODOMETER_IMPLAUSIBLE', values: { why: 'backwards', before: mi(96_000) } })
+    const refused = await write(desk, 'odometer.read', {
+      ...{ when: 'leaving', odometer: mi(95_999), confirmed: true },
+    })
+    expect(refused).toMatchObject({
+      ...{ code: 'ODOMETER_IMPLAUSIBLE', values: { why: 'backwards', before: mi(96_000) }, kept: true },
+    })
+    // What was typed is kept among what was not accepted, and the order reads what it read.
+    const { body: tray } = await desk.get('/api/refused-entries').expect(200)
+    expect(JSON.stringify(tray)).toContain(refused.id)
+    const { body: order } = await desk.get(`/api/orders/${orderId}`).expect(200)
+    expect(order.entries.map(({ kind }: { kind: string }) => kind)).toEqual(['order.opened'])
   })
 
   it('is written again as it came, by the desk and by the bay, and judged by earlier visits again', async () => {
