@@ -85,7 +85,7 @@ describe('after the visit', () => {
     expect(await newest(orderId)).toMatchObject({ purpose: 'retorque', state: 'handed-over', linkId: null })
     expect(mail.arrived).toHaveLength(before + 2)
     const letter = mail.arrived.at(-1)
-    expect(letter?.header('subject')).toMatch(/^Your .*: the free check of the wheel torque/)
+    expect(letter?.header('subject')).toMatch(/^Your .*: the free check that the wheels are tight/)
     expect(letter?.text).toMatch(/we had wheels of your .* off\. .*50 to 100 miles/s)
     expect(letter?.text).toContain('If you feel a vibration or hear a knocking, stop where it is safe')
     expect(letter?.text).not.toContain('customer#')
