@@ -1,4 +1,5 @@
-import { freePort } from '@bayledger/db/embedded/postmaster'
+import { randomInt } from 'node:crypto'
+import { createServer } from 'node:net'
 import { SMTPServer } from 'smtp-server'
 import type { Carriers } from '../../apps/api/src/carriers/carrier.ts'
 import { folderCarrier } from '../../apps/api/src/carriers/folder-carrier.ts'
@@ -38,7 +39,7 @@ export const carriersTo = (mail: MailServer, texts: string, patienceMs: number):
 }
 
 export const mailServer = async (): Promise<MailServer> => {
-  const port = await freePort()
+  const port = await ownPort()
   const arrived: Arrived[] = []
   let mood: Mood = 'takes'
   let work: () => void | Promise<void> = () => undefined
@@ -86,9 +87,10 @@ export const mailServer = async (): Promise<MailServer> => {
       work = next
     },
     start: () =>
-      new Promise((resolve) => {
+      new Promise((resolve, reject) => {
         server = make()
-        server.on('error', () => undefined)
+        // Once it listens, a connection that breaks is its sender's trouble.
+        server.on('error', reject)
         server.listen(port, '127.0.0.1', resolve)
       }),
     stop: () =>
@@ -99,6 +101,24 @@ export const mailServer = async (): Promise<MailServer> => {
       }),
   }
 }
+
+/**
+ * A port that stays ours while the server is stopped: below those that a system gives to whoever wants any (RFC 6335 and Linux,
+ * `ip_local_port_range`), of which another test may take one between two moments.
+ */
+const ownPort = async (): Promise<number> => {
+  for (;;) {
+    const port = randomInt(20_000, 32_000)
+    if (await isFree(port)) return port
+  }
+}
+
+const isFree = (port: number): Promise<boolean> =>
+  new Promise((resolve) => {
+    const server = createServer()
+    server.once('error', () => resolve(false))
+    server.listen(port, '127.0.0.1', () => server.close(() => resolve(true)))
+  })
 
 const said = (responseCode: number, words: string): Error => Object.assign(new Error(words), { responseCode })
 
