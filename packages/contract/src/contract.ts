@@ -82,9 +82,9 @@ import {
   getSheet,
   listSheetOrders,
   listSheets,
-  sheetsCsv,
   verifyFigure,
 } from './sheets.ts'
+import { sheetsCsv } from './sheets-csv.ts'
 import { listStaff, proveSecondPerson } from './staff.ts'
 import {
   changeStock,

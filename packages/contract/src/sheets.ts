@@ -14,7 +14,6 @@ import {
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { isAsTyped } from '@bayledger/reckoning/units/printed-pressure'
 import * as z from 'zod/mini'
-import { csvEndpoints } from './csv-endpoints.ts'
 import { endpoint } from './endpoint.ts'
 import { Id, Instant, line } from './identity.ts'
 import { Sure } from './record.ts'
@@ -251,12 +250,4 @@ export const listSheetOrders = endpoint({
   params: z.strictObject({ sheetId: Id }),
   replies: { 200: z.strictObject({ orders: z.array(SheetOrder) }) },
   problems: ['SHEET_NOT_FOUND'],
-})
-
-/** Every specification sheet in its newest version, as CSV and back. */
-export const sheetsCsv = csvEndpoints({
-  name: 'Sheets',
-  words: 'specification sheets',
-  path: '/api/sheets',
-  roles: ['lead', 'manager', 'owner'],
 })

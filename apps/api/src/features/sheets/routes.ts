@@ -1,4 +1,5 @@
 import * as contract from '@bayledger/contract/sheets'
+import { sheetsCsv as endpoints } from '@bayledger/contract/sheets-csv'
 import { bindCsv } from '../../http/bind-csv.ts'
 import { type Binding, bind } from '../../http/binding.ts'
 import * as figures from './service/bay-figures.ts'
@@ -38,5 +39,5 @@ export const sheetRoutes: readonly Binding[] = [
     status: 200,
     body: { orders: await service.listOrders(deps, params.sheetId) },
   })),
-  ...bindCsv(contract.sheetsCsv, 'specification-sheets.csv', sheetsCsv),
+  ...bindCsv(endpoints, 'specification-sheets.csv', sheetsCsv),
 ]

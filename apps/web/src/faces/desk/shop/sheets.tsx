@@ -1,4 +1,5 @@
-import { type SheetContent, sheetsCsv } from '@bayledger/contract/sheets'
+import type { SheetContent } from '@bayledger/contract/sheets'
+import { sheetsCsv } from '@bayledger/contract/sheets-csv'
 import { figuresOf, figureWorth, SafetyFigure, type SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { figureWorthWords } from '@bayledger/wording/en/figure-worth'
 import { useQueryClient } from '@tanstack/react-query'
