@@ -2,6 +2,7 @@ import { customerCaution, customerCautionVersions } from '@bayledger/reckoning/c
 import { describe, expect, it } from 'vitest'
 import { cautionName, cautionWords } from './customer-cautions.ts'
 import { customerCautions } from './en/customer-cautions.ts'
+import { customerCautions as inSpanish } from './es/customer-cautions.ts'
 
 const everyVersion = Object.entries(customerCautionVersions).flatMap(([number, versions]) =>
   versions.map((version) => ({ number, version })),
@@ -17,9 +18,20 @@ describe('a customer caution', () => {
     }
   })
 
-  it('says something of its own in each', () => {
-    const all = everyVersion.map((caution) => cautionWords(customerCautions, caution))
+  it('has a version of its own only where the words of a language changed', () => {
+    const all = everyVersion.map(
+      (caution) => `${cautionWords(customerCautions, caution)} ${cautionWords(inSpanish, caution)}`,
+    )
     expect(new Set(all).size).toBe(everyVersion.length)
+  })
+
+  it.each([
+    ['English', customerCautions],
+    ['Spanish', inSpanish],
+  ])('never says what another one says, in %s', (_, words) => {
+    const numbered = everyVersion.map((caution) => `${caution.number} ${cautionWords(words, caution)}`)
+    const said = everyVersion.map((caution) => cautionWords(words, caution))
+    expect(new Set(numbered).size).toBe(new Set(said).size)
   })
 
   it('is named with its version', () => {

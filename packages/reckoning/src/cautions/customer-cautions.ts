@@ -2,7 +2,8 @@ import type { CautionReference } from './caution-reference.ts'
 
 /**
  * Every version of each customer caution that was ever issued, the present one last. The words of each version are kept
- * in the wording room: an answer names the version that was shown, and it must stay readable. CT-01: the warning stays
+ * in the wording room: an answer names the version that was shown, and it must stay readable. A version is of all
+ * languages: where the words of one change, those of the others may stay. CT-01: the warning stays
  * off. CT-02: a plain stem instead of a sensor. CT-03: little tread, or an old tire. CT-04: an unsafe tire. CT-05: the
  * other sensors are as old. CT-06: the torque check after some miles. CT-07: the proof drive is left to the customer.
  * CT-08: sealant in a tire. CT-09: wheels that are not the original ones. CT-10: pressures set while the tires are warm.
@@ -16,18 +17,18 @@ export const customerCautionVersions = {
   'CT-03': [1],
   'CT-04': [1],
   'CT-05': [1],
-  'CT-06': [1],
+  'CT-06': [1, 2],
   'CT-07': [1, 2],
-  'CT-08': [1, 2],
-  'CT-09': [1, 2],
+  'CT-08': [1, 2, 3],
+  'CT-09': [1, 2, 3],
   'CT-10': [1],
   'CT-11': [1, 2],
-  'CT-12': [1, 2],
+  'CT-12': [1, 2, 3],
   'CT-13': [1],
-  'CT-14': [1],
-  'CT-15': [1],
-  'CT-16': [1, 2],
-  'CT-17': [1, 2],
+  'CT-14': [1, 2],
+  'CT-15': [1, 2],
+  'CT-16': [1, 2, 3],
+  'CT-17': [1, 2, 3],
 } as const satisfies Readonly<Record<string, readonly number[]>>
 
 export type CustomerCautionVersions = typeof customerCautionVersions

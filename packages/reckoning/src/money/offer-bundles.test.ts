@@ -114,7 +114,7 @@ describe('what is offered for a leak', () => {
       title: 'leak-search',
       findings: ['slow-leak'],
       safety: true,
-      cautions: [{ number: 'CT-16', version: 2 }],
+      cautions: [{ number: 'CT-16', version: 3 }],
       alternativeTo: null,
       works: [
         { kind: 'find-leak', wheel: 'LR' },
@@ -158,7 +158,7 @@ describe('what is offered once a tire was opened', () => {
       title: 'puncture',
       findings: ['slow-leak', 'puncture-found'],
       safety: true,
-      cautions: [{ number: 'CT-16', version: 2 }],
+      cautions: [{ number: 'CT-16', version: 3 }],
       works: [{ kind: 'repair-puncture', wheel: 'LR' }],
       lines: [
         { code: 'puncture-labor', quantityHundredths: 200, amountCents: 2_400 },
@@ -201,7 +201,7 @@ describe('what is offered for a stem', () => {
       title: 'stem',
       findings: ['stem-leaking'],
       safety: true,
-      cautions: [{ number: 'CT-17', version: 2 }],
+      cautions: [{ number: 'CT-17', version: 3 }],
       alternativeTo: null,
       works: [{ kind: 'service-stem', wheel: 'RR', valve: 'clamp-in' }, { kind: 'set-pressures' }],
     })

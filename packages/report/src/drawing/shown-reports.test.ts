@@ -27,7 +27,7 @@ describe('a report of a low tire that the customer declined', () => {
 
   it('says how often to gauge as its caution says, in the answer and in what comes next', () => {
     const page = textOf(low, '-raw', '-l', '1')
-    expect(textOf(low, '-raw')).toContain('CT-16 v2: This tire keeps losing air.')
+    expect(textOf(low, '-raw')).toContain('CT-16 v3: This tire keeps losing air.')
     expect(page).toContain('Can I drive it? Yes, but check the air before every trip.')
     expect(page).toContain('gauge before every trip')
     expect(page).not.toContain('once a month')

@@ -8,7 +8,7 @@ export const contradictions: ContradictionsWording = {
   }),
   'light-off-tire-low': () => ({
     says: 'La advertencia debió encenderse, o no ha tenido tiempo.',
-    do: 'Observar la prueba de la luz al poner la llave, manejar 20 minutos y mirar otra vez.',
+    do: 'Observar la prueba de la luz al encender el auto, manejar 20 minutos y mirar otra vez.',
   }),
   'light-on-tires-right': () => ({
     says: 'El vehículo avisa de algo que no podemos ver.',
@@ -20,10 +20,10 @@ export const contradictions: ContradictionsWording = {
   }),
   'fault-not-flashed': () => ({
     says: 'El vehículo debería parpadear por un sensor que no puede oír, y la luz no parpadea.',
-    do: 'Observar la luz dos minutos desde que se pone la llave, después de manejar 20 minutos: un parpadeo que nadie observó parece una luz fija.',
+    do: 'Observar la luz dos minutos desde que se enciende el auto, después de manejar 20 minutos: un parpadeo que nadie observó parece una luz fija.',
   }),
   'lamp-dark-yet-lit': () => ({
-    says: 'La luz no se encendió al poner la llave, pero alguien la vio encenderse.',
+    says: 'La luz no se encendió al encender el auto, pero alguien la vio encenderse.',
     do: 'Observar otra vez la prueba de la luz, luego la luz; conservar las dos anotaciones.',
   }),
   'positions-exchanged': () => ({

@@ -8,7 +8,7 @@ export const fields: FieldsWording = {
     'controlModule.ids': 'ID de sensores guardados en el vehículo',
     'controlModule.codes': 'códigos de falla guardados en el vehículo',
     strayIds: 'otros sensores que se oyen cerca',
-    'light.lampCheck': 'si la luz de advertencia se enciende al poner la llave',
+    'light.lampCheck': 'si la luz de advertencia se enciende al encender el auto',
     'light.behavior': 'qué hace la luz de advertencia, visto por nosotros',
     'light.reported': 'qué hacía la luz de advertencia, según se contó',
     'vehicle.system': 'tipo de sistema de monitoreo',

@@ -20,7 +20,7 @@ export const findingActions: FindingActions = {
   'sealant-inside':
     'Sin llama, chispa, trabajo en caliente, tapón ni escariador. Vaciar y volver a llenar con aire cuatro veces al aire libre antes de despegar la ceja; luego limpiar y juzgar el sensor.',
   'hot-corner':
-    'No manejar. No tocar la rueda ni el freno: medir con infrarrojo o dejar que se enfríe. Hacer revisar esa esquina, primero el freno; no ajustar en caliente la presión de esa llanta.',
+    'No manejar. No tocar la rueda ni el freno: medir con infrarrojo o dejar que se enfríe. Hacer revisar esa rueda, primero el freno; no ajustar en caliente la presión de esa llanta.',
   'stem-leaking':
     'No jalarla ni doblarla. Cambiar la válvula, o el sensor al que pertenece, antes de entregar.',
   'tire-unsafe':
@@ -44,7 +44,7 @@ export const findingActions: FindingActions = {
   'over-inflated':
     'Sacar aire solo en frío. Arriba del máximo del costado: sacar aire ahora, hasta el objetivo para esta temperatura y nunca abajo de él.',
   'no-warning-given':
-    'Ajustar primero la llanta. Observar la prueba de la luz al poner la llave; solo entonces manejar 20 minutos y mirar otra vez.',
+    'Ajustar primero la llanta. Observar la prueba de la luz al encender el auto; solo entonces manejar 20 minutos y mirar otra vez.',
   'warning-unexplained':
     'Medir contra el medidor patrón, revisar el repuesto, los lugares guardados y un reinicio; manejar.',
   'under-placard': 'Ajustarla a la cifra de la etiqueta para la temperatura del día.',
@@ -97,7 +97,7 @@ export const findingActions: FindingActions = {
   'control-module-blank': 'Hacer que el vehículo reconozca todas las ruedas.',
   'learn-mode-open': 'Terminar el modo de reconocimiento o salir de él, luego juzgar otra vez.',
   'telltale-dark': 'Anotarlo primero con una foto y decírselo al cliente. No repetirlo ni prolongarlo.',
-  'collision-corner': 'Revisar esa esquina antes de pedir un sensor.',
+  'collision-corner': 'Revisar esa parte del auto antes de pedir un sensor.',
   'not-driven-yet': 'Manejar 20 minutos, luego juzgar otra vez.',
 
   'one-place-only': 'Ningún trabajo; anotar el lugar.',

@@ -35,25 +35,25 @@ export const findingSentences: FindingSentences = {
       },
       told: {
         one: 'Se manejó con la llanta {wheel} baja. Puede estar dañada por dentro. Por favor, no maneje con ella hasta que la revisemos.',
-        many: 'Estas llantas rodaron bajas: {wheels}. Pueden estar dañadas por dentro. Por favor, no maneje hasta que las revisemos.',
+        many: 'Estas llantas rodaron con poco aire: {wheels}. Pueden estar dañadas por dentro. Por favor, no maneje hasta que las revisemos.',
       },
     },
   },
   'sealant-inside': {
-    one: 'En la llanta {wheel} se usó una lata de sellador. Su gas puede arder, así que la vaciamos al aire libre antes de abrirla.',
-    many: 'Se usó una lata de sellador. Su gas puede arder, así que vaciamos estas llantas al aire libre antes de abrirlas.',
+    one: 'En la llanta {wheel} se usó una lata de sellador. Su gas es inflamable, así que la llanta se vacía al aire libre antes de quitarla del rin.',
+    many: 'Se usó una lata de sellador. Su gas es inflamable, así que estas llantas se vacían al aire libre antes de quitarlas del rin.',
   },
   'hot-corner': {
-    one: 'La rueda {wheel} está {degrees} °{temperatureUnit} más caliente que las demás. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
-    many: 'Estas ruedas están calientes: {wheels}. Puede rozar un freno o un balero; haga que lo revisen antes de manejar.',
+    one: 'La rueda {wheel} está {degrees} °{temperatureUnit} más caliente que las demás. Un freno puede estar rozando o un balero fallando; haga que los revisen antes de manejar.',
+    many: 'Estas ruedas están muy calientes: {wheels}. Un freno puede estar rozando o un balero fallando; haga que los revisen antes de manejar.',
   },
   'stem-leaking': {
     one: 'La válvula de la rueda {wheel} pierde aire. Puede fallar sin aviso. Por favor, haga que la cambien antes de manejar.',
-    many: 'Estas válvulas están fallando: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
+    many: 'Estas válvulas están en mal estado: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
     forms: {
       leaks: {
         one: 'La válvula de la rueda {wheel} pierde aire. Puede fallar sin aviso. Por favor, haga que la cambien antes de manejar.',
-        many: 'Estas válvulas están fallando: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
+        many: 'Estas válvulas están en mal estado: {wheels}. Pueden fallar sin aviso. Por favor, haga que las cambien antes de manejar.',
       },
       cracked: {
         one: 'La válvula de la rueda {wheel} está agrietada. Puede fallar sin aviso. Por favor, haga que la cambien antes de manejar.',
@@ -82,7 +82,7 @@ export const findingSentences: FindingSentences = {
         many: 'Estas llantas están gastadas: {wheels}. Agarran mal con lluvia. Por favor, cámbielas ya.',
       },
       'run-low-damage': {
-        one: 'La llanta {wheel} está dañada por dentro por rodar baja. Puede fallar de repente. Por favor, no maneje con ella.',
+        one: 'La llanta {wheel} está dañada por dentro por rodar con poco aire. Puede fallar de repente. Por favor, no maneje con ella.',
         many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       cord: {
@@ -90,7 +90,7 @@ export const findingSentences: FindingSentences = {
         many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       separation: {
-        one: 'La llanta {wheel} se está despegando por dentro. Puede fallar de repente. Por favor, no maneje con ella.',
+        one: 'A la llanta {wheel} se le están separando las capas por dentro. Puede fallar de repente. Por favor, no maneje con ella.',
         many: 'Estas llantas están dañadas por dentro: {wheels}. Pueden fallar de repente. Por favor, no maneje con ellas.',
       },
       stowed: {
@@ -99,8 +99,8 @@ export const findingSentences: FindingSentences = {
     },
   },
   'wheel-not-secure': {
-    one: 'La rueda {wheel} no está bien sujeta: falta una tuerca, un perno o un birlo, o está dañado. Por favor, no maneje hasta que se repare.',
-    many: 'Estas ruedas no están bien sujetas: {wheels}. Por favor, no maneje hasta que se reparen.',
+    one: 'La rueda {wheel} no está bien sujeta y puede salirse: falta una tuerca, un perno o un birlo, o alguno está dañado. Por favor, no maneje hasta que se repare.',
+    many: 'Estas ruedas no están bien sujetas y pueden salirse: {wheels}. Por favor, no maneje hasta que se reparen.',
   },
 
   'tire-low': {
@@ -122,34 +122,34 @@ export const findingSentences: FindingSentences = {
     },
   },
   'cold-weather': {
-    one: 'Estas llantas están bajas por unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
-    many: 'Bajas por unos {difference:p} {unit}: {wheels}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
-    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}; nada está roto.',
+    one: 'A estas llantas les faltan unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
+    many: 'A estas llantas les faltan unos {difference:p} {unit}: {wheels}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
+    all: 'A las cuatro llantas les faltan unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}; no hay nada dañado.',
     forms: {
       'beside-a-stop': {
-        one: 'La llanta {wheel} está baja por unos {difference:p} {unit} porque el aire está más frío.',
-        many: 'Bajas por unos {difference:p} {unit} porque el aire está más frío: {wheels}.',
+        one: 'A la llanta {wheel} le faltan unos {difference:p} {unit} porque el aire está más frío.',
+        many: 'Como el aire está más frío, a estas llantas les faltan unos {difference:p} {unit}: {wheels}.',
       },
     },
   },
   'weather-and-seepage': {
-    one: 'Estas llantas están bajas por unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses.',
-    many: 'Bajas por unos {difference:p} {unit}: {wheels}. El aire está más frío, y toda llanta pierde un poco con los meses.',
-    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses. Nada está roto.',
+    one: 'A estas llantas les faltan unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses.',
+    many: 'A estas llantas les faltan unos {difference:p} {unit}: {wheels}. El aire está más frío, y toda llanta pierde un poco con los meses.',
+    all: 'A las cuatro llantas les faltan unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses. No hay nada dañado.',
     forms: {
       'temperature-unknown': {
-        one: 'Estas llantas están bajas por unos {difference:p} {unit}, como pasa con los meses.',
-        many: 'Bajas por unos {difference:p} {unit}, como pasa con los meses: {wheels}.',
-        all: 'Las cuatro llantas están bajas por unos {difference:p} {unit}, como pasa con los meses. Nada indica una fuga.',
+        one: 'A estas llantas les faltan unos {difference:p} {unit}, como pasa con los meses.',
+        many: 'Como pasa con los meses, a estas llantas les faltan unos {difference:p} {unit}: {wheels}.',
+        all: 'A las cuatro llantas les faltan unos {difference:p} {unit}, como pasa con los meses. Nada indica una fuga.',
       },
       'beside-a-stop': {
-        one: 'La llanta {wheel} está baja por unos {difference:p} {unit}, como pasa con los meses.',
-        many: 'Bajas por unos {difference:p} {unit}, como pasa con los meses: {wheels}.',
+        one: 'A la llanta {wheel} le faltan unos {difference:p} {unit}, como pasa con los meses.',
+        many: 'Como pasa con los meses, a estas llantas les faltan unos {difference:p} {unit}: {wheels}.',
       },
     },
   },
   'slow-loss-suspected': {
-    one: 'La llanta {wheel} tiene {difference:p} {unit} menos de lo que debe, y menos que otras. Debemos buscar una fuga lenta.',
+    one: 'A la llanta {wheel} le faltan {difference:p} {unit}, y tiene menos aire que otras. Debemos buscar una fuga lenta.',
     many: 'Estas llantas están más bajas que las demás: {wheels}. Debemos buscar fugas lentas.',
   },
   'slow-leak': {
@@ -167,20 +167,20 @@ export const findingSentences: FindingSentences = {
     },
   },
   'axle-pressures-exchanged': {
-    one: 'Las llantas de adelante y las de atrás tienen cambiadas sus presiones: la etiqueta de la puerta dice {front} adelante y {rear} {unit} atrás.',
+    one: 'Las presiones de las llantas de adelante y de atrás están al revés: la etiqueta de la puerta dice {front} adelante y {rear} {unit} atrás.',
   },
   'cold-morning-margin': {
     one: 'A {degrees} °{temperatureUnit} esta noche, la llanta {wheel} tendrá unos {value:p} {unit}, tan poco que se enciende la luz.',
     many: 'A {degrees} °{temperatureUnit} esta noche, sus llantas tendrán unos {value:p} {unit}, tan poco que se enciende la luz.',
   },
   'altitude-change': {
-    one: 'Estas llantas están bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
-    many: 'Bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto: {wheels}.',
-    all: 'Las cuatro llantas están bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto. Nada está roto.',
+    one: 'A estas llantas les faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
+    many: 'Como usted bajó de un lugar más alto, a estas llantas les faltan unos {difference:p} {unit}: {wheels}.',
+    all: 'A las cuatro llantas les faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto. No hay nada dañado.',
     forms: {
       'beside-a-stop': {
-        one: 'La llanta {wheel} está baja por unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
-        many: 'Bajas por unos {difference:p} {unit} porque usted bajó de un lugar más alto: {wheels}.',
+        one: 'A la llanta {wheel} le faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
+        many: 'Como usted bajó de un lugar más alto, a estas llantas les faltan unos {difference:p} {unit}: {wheels}.',
       },
     },
   },
@@ -201,7 +201,7 @@ export const findingSentences: FindingSentences = {
     one: 'Todas las llantas están bien, pero la luz sigue encendida. Revisamos nuestro medidor y seguimos buscando antes de vender algo.',
   },
   'under-placard': {
-    one: 'La llanta {wheel} tiene {difference:p} {unit} menos de lo que debe; es muy poco para encender la luz. Podemos ajustarla.',
+    one: 'A la llanta {wheel} le faltan {difference:p} {unit}; esa diferencia no alcanza para encender la luz. Podemos ajustarla.',
     many: 'Estas llantas están un poco bajas: {wheels}. Eso no enciende la luz. Podemos ajustarlas.',
     all: 'Las cuatro llantas están un poco bajas. Eso no enciende la luz. Podemos ajustarlas.',
   },
@@ -244,7 +244,7 @@ export const findingSentences: FindingSentences = {
     many: 'Estos sensores no funcionan: {wheels}. Probamos cada uno al menos {tries} veces; los demás contestaron.',
   },
   'no-wheel-answers': {
-    one: 'Ninguna rueda le contesta a nuestro lector. Antes de culpar a cuatro sensores, revisamos nuestro equipo.',
+    one: 'Ninguna rueda le contesta a nuestro lector. Antes de culpar a cuatro sensores, vamos a revisar nuestro equipo.',
   },
   'sensor-battery-low': {
     one: 'El sensor de la rueda {wheel} avisa que su batería está baja. Todavía funciona, y fallará primero en mañanas frías.',
@@ -268,12 +268,12 @@ export const findingSentences: FindingSentences = {
     many: 'Estos sensores son las piezas equivocadas para su auto: {wheels}. Su auto no puede oírlos.',
   },
   'protocol-wrong': {
-    one: 'El sensor de la rueda {wheel} funciona, pero está preparado para otro auto. Hay que prepararlo para el suyo.',
-    many: 'Estos sensores están preparados para otro auto: {wheels}. Hay que prepararlos para el suyo.',
+    one: 'El sensor de la rueda {wheel} funciona, pero está configurado para otro auto. Hay que configurarlo para el suyo.',
+    many: 'Estos sensores están configurados para otro auto: {wheels}. Hay que configurarlos para el suyo.',
   },
   'sensor-does-not-follow': {
-    one: 'El sensor de la rueda {wheel} marca la misma presión cuando cambia el aire de su llanta. Tenemos que abrir la llanta para ver por qué.',
-    many: 'Estos sensores marcan la misma presión cuando cambia el aire de sus llantas: {wheels}. Tenemos que mirar por dentro.',
+    one: 'El sensor de la rueda {wheel} sigue marcando la misma presión aunque la llanta pierda o gane aire. Tenemos que quitar la llanta del rin para ver por qué.',
+    many: 'Estos sensores siguen marcando la misma presión aunque las llantas pierdan o ganen aire: {wheels}. Tenemos que mirar dentro de las llantas.',
   },
   'stem-corroded': {
     one: 'La válvula de la rueda {wheel} está corroída. Hoy retiene el aire y puede romperse al tocarla.',
@@ -349,11 +349,11 @@ export const findingSentences: FindingSentences = {
     one: 'El auto todavía espera que se conecten sus sensores. Terminamos eso y luego miramos otra vez.',
   },
   'telltale-dark': {
-    one: 'Su luz de advertencia no se enciende al poner la llave. No puede avisarle. Así estaba cuando usted llegó.',
+    one: 'Su luz de advertencia no se enciende al encender el auto. No puede avisarle. Así estaba cuando usted llegó.',
   },
   'collision-corner': {
-    one: 'La esquina de la rueda {wheel} recibió un golpe. Revisamos ahí el soporte y los cables antes de pedir un sensor.',
-    many: 'Las esquinas de estas ruedas recibieron un golpe: {wheels}. Revisamos ahí los cables antes de pedir sensores.',
+    one: 'El auto recibió un golpe junto a la rueda {wheel}. Hay que revisar ahí el soporte y los cables antes de pedir un sensor.',
+    many: 'El auto recibió un golpe junto a estas ruedas: {wheels}. Hay que revisar ahí los cables antes de pedir sensores.',
   },
   'not-driven-yet': {
     one: 'El auto necesita unos 20 minutos de manejo para juzgar sus llantas. Por favor, maneje, y luego miramos otra vez.',
@@ -363,10 +363,10 @@ export const findingSentences: FindingSentences = {
     one: 'Pasa solo en un lugar: es probable que algo ahí estorbe la señal de radio. Su auto no necesita ningún trabajo por eso.',
   },
   'interference-suspected': {
-    one: 'Algo conectado o agregado puede estorbar la señal de los sensores. Por favor, maneje sin eso y avísenos.',
+    one: 'Un aparato conectado o agregado al auto puede estorbar la señal de los sensores. Por favor, maneje sin ese aparato y avísenos.',
   },
   'aftermarket-wheels': {
-    one: 'Estas no son las ruedas del fabricante. Pueden sostener un sensor de otra manera o tapar su señal; revisamos cómo va puesto.',
+    one: 'Estas no son las ruedas originales. Pueden sostener un sensor de otra manera o tapar su señal; vamos a revisar cómo va puesto.',
   },
   'snow-or-chains': {
     one: 'Las cadenas o la nieve pegada pueden tapar los sensores por un rato. Limpiamos las ruedas y probamos otra vez.',

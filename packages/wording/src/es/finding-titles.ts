@@ -10,7 +10,7 @@ export const findingTitles: FindingTitles = {
   'reading-impossible': 'Una lectura que no puede ser correcta',
   'reading-stale': 'Lectura que ya no vale',
 
-  'run-low-damage-possible': 'La llanta puede estar dañada por dentro por rodar baja',
+  'run-low-damage-possible': 'La llanta puede estar dañada por dentro por rodar con poco aire',
   'sealant-inside': 'Sellador en la llanta',
   'hot-corner': 'Una rueda mucho más caliente que las demás',
   'stem-leaking': 'Válvula agrietada o con fuga',
@@ -23,7 +23,7 @@ export const findingTitles: FindingTitles = {
   'weather-and-seepage': 'Las cuatro bajas por el clima y la pérdida normal',
   'slow-loss-suspected': 'Posible pérdida lenta de aire',
   'slow-leak': 'Fuga lenta, medida desde una lectura anterior',
-  'axle-pressures-exchanged': 'Presiones de adelante y atrás cambiadas',
+  'axle-pressures-exchanged': 'Presiones de adelante y atrás al revés',
   'cold-morning-margin': 'Muy poco margen para mañanas frías',
   'altitude-change': 'Las cuatro bajas por bajar de altitud',
   'spare-low': 'Llanta de repuesto baja',
@@ -74,8 +74,8 @@ export const findingTitles: FindingTitles = {
   'code-old-or-intermittent': 'Código sin señal viejo, o falla que va y viene',
   'control-module-blank': 'El vehículo no tiene ningún ID de sensor',
   'learn-mode-open': 'Reconocimiento empezado y sin terminar',
-  'telltale-dark': 'La luz de advertencia no enciende al poner la llave',
-  'collision-corner': 'Esquina golpeada que hay que revisar primero',
+  'telltale-dark': 'La luz de advertencia no se enciende al encender el auto',
+  'collision-corner': 'Golpe junto a una rueda que hay que revisar primero',
   'not-driven-yet': 'No se ha manejado lo suficiente para juzgar',
 
   'one-place-only': 'Pasa solo en un lugar',

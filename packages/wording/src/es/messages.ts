@@ -30,7 +30,7 @@ export const messages: MessagesWording = {
     name: 'Jo Sample',
     vehicle: 'Linnet C',
     link: 'https://shop.example/customer#…',
-    when: 'Después de 50 a 100 millas: regrese, sin cita, para revisar gratis que las ruedas estén apretadas.',
+    when: 'Después de 50 a 100 millas: regrese sin cita y revisamos gratis el apriete de las ruedas.',
     work: ['Sensor nuevo, trasera derecha', 'Llanta nueva, delantera izquierda'],
   },
   after: {

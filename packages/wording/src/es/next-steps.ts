@@ -86,18 +86,19 @@ export const nextSteps: NextStepsWording = {
     const readings = at
       ? ` (${number(Math.round(at.from.value))} a ${number(Math.round(at.to.value))} ${at.to.unit})`
       : ''
-    return `Después de ${number(miles.from)} a ${number(miles.to)} millas${readings}: regrese, sin cita, para revisar gratis que las ruedas estén apretadas.`
+    return `Después de ${number(miles.from)} a ${number(miles.to)} millas${readings}: regrese sin cita y revisamos gratis el apriete de las ruedas.`
   },
   'report-the-light': ({ minutes }, contact) =>
     `Maneje ${minutes} minutos para asegurarse. Si entonces la luz de advertencia está encendida, mida el aire de las llantas con un medidor y ${callUs(contact)}.`,
   'if-light-returns': (_, contact) =>
-    `Si la luz vuelve, mida en frío todas las llantas y ${callUs(contact)}.`,
+    `Si la luz vuelve, revise en frío, con un medidor, la presión de todas las llantas y ${callUs(contact)}.`,
   'light-stays-on': () =>
     'La luz de advertencia sigue encendida hasta que se repare su causa. Mientras está encendida, no puede avisarle de otra llanta baja.',
   'warm-tires': warmTires,
   'set-again-cold': ({ wheels, psi, coldPsi }) =>
     `${capitalized(wheelList(wheelNames, wheels))}: presión ajustada al límite, ${tenth(psi)} psi${coldPsi === null ? '' : `, que son ${tenth(coldPsi)} en frío`}. Haga que se ajuste otra vez en frío.`,
   'check-pressures': ({ every, why, firstBy }) =>
-    `Mida todas las llantas con un medidor ${often[every]}${every === 'trip' ? '' : `, la primera a más tardar el ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}: en frío (3 horas sin manejar, o menos de una milla), según la etiqueta. Saque aire solo de una llanta fría que pase de ella.`,
-  'deferred-work': ({ day }) => `Lo que contestó con “Hoy no” se le pregunta otra vez el ${dayWords(day)}.`,
+    `Revise con un medidor la presión de cada llanta ${often[every]}${every === 'trip' ? '' : `, la primera a más tardar el ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}. Mídala en frío (3 horas sin manejar, o menos de una milla manejada): debe ser la de la etiqueta. Saque aire solo de una llanta fría que tenga más.`,
+  'deferred-work': ({ day }) =>
+    `Lo que contestó con “Hoy no” se lo preguntaremos otra vez el ${dayWords(day)}.`,
 }

@@ -20,7 +20,7 @@ export const reasons: ReasonsWording = {
     `${percent} % de los ${label} ${unit} de la etiqueta, o menos`,
   'at-or-under-limit': ({ limit, unit }) => `${limit} ${unit} o menos`,
   'driven-low': () => 'se manejó con la llanta baja o vacía',
-  'run-low-dust': () => 'polvo de hule de una llanta que rodó baja',
+  'run-low-dust': () => 'polvo de hule de una llanta que rodó con poco aire',
   'sealant-seen': () => 'se vio sellador',
   'sealant-reported': () => 'se usó una lata de sellador',
   'hotter-than-others': ({ degrees, temperatureUnit }) =>
@@ -29,7 +29,7 @@ export const reasons: ReasonsWording = {
   'stem-leaks': () => 'la válvula pierde aire',
   'fasteners-damaged': ({ damage }) => damage.map((one) => fastenerDamage[one]).join(', '),
   'tire-damaged': ({ damage }) => damage.map((one) => tireDamage[one]).join(', '),
-  'tread-worn-out': () => 'en las 2/32 in con que una llanta está gastada, o menos',
+  'tread-worn-out': () => 'en las 2/32 in a las que una llanta se considera gastada, o menos',
 
   'damaged-inside': () => 'dañada por dentro',
   'beyond-repair-limits': () =>
@@ -97,12 +97,12 @@ export const reasons: ReasonsWording = {
   'answers-despite-code': () => 'contesta ahora, aunque hay un código guardado de que no hay señal',
   'no-ids-stored': () => 'ningún ID guardado',
   'never-stops-flashing': () => 'nunca deja de parpadear',
-  'dark-at-key-on': () => 'apagada al poner la llave, como llegó',
+  'dark-at-key-on': () => 'apagada al encender el auto, como llegó',
   'changed-just-now': () => 'acaba de cambiar',
   'not-driven-long-enough': () => 'no se ha manejado 20 minutos desde entonces, hasta donde se sabe',
   'solid-with-clear-tires': () => 'fija, aunque todas las llantas pasan de su punto de advertencia',
   'fault-with-matching-sensors': () => 'una falla, aunque todos los sensores contestan y coinciden',
-  'corner-struck': () => 'esta esquina recibió un golpe',
+  'corner-struck': () => 'el auto recibió un golpe junto a esta rueda',
 
   'our-recent-work': () => 'trabajamos en esta rueda en los últimos 90 días',
   'our-part-in-warranty': () => 'nuestra pieza, en garantía',
@@ -122,10 +122,10 @@ type Values = Parameters<ReasonsWording['within-hold']>[0]
 type Cold = Parameters<ReasonsWording['cold-under-label']>[0]
 
 const atWarningPoint = ({ point, unit }: Pick<Values, 'point' | 'unit'>): string =>
-  `en los ${point} ${unit} con que la luz se enciende, o menos`
+  `en los ${point} ${unit} a los que se enciende la luz, o menos`
 
 const withinHold = ({ hold, point, unit }: Values): string =>
-  `a lo más ${hold} ${unit} arriba de los ${point} ${unit} con que la luz se enciende: una luz encendida sigue encendida`
+  `no más de ${hold} ${unit} arriba de los ${point} ${unit} a los que se enciende la luz: si ya está encendida, sigue así`
 
 const coldWords = ({ cold, label, unit }: Cold): string =>
   `en frío tiene ${cold} ${unit} y debe tener ${label} ${unit}`

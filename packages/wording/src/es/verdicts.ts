@@ -6,8 +6,8 @@ const off = (minutes: number): string => `la luz estaba apagada al final de ${mi
 
 const failures = {
   'light-on-drive': 'la luz de advertencia no se quedó apagada cuando manejamos',
-  'light-on-at-closing': 'la luz de advertencia sigue encendida en nuestra última revisión',
-  'lamp-dark': 'la luz de advertencia no se enciende al poner la llave',
+  'light-on-at-closing': 'la luz de advertencia seguía encendida en nuestra última revisión',
+  'lamp-dark': 'la luz de advertencia no se enciende al encender el auto',
   'relearn-refused': 'el vehículo no aceptó sus sensores',
   'nothing-authorized': 'la causa se encontró, y nadie dijo Sí a trabajar en ella',
   'danger-left': 'no se reparó lo que lo hace inseguro',
@@ -16,7 +16,7 @@ const failures = {
 const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): string => {
   switch (verdict.why) {
     case 'sensor-silent':
-      return `el sensor de la rueda ${wheels.names[verdict.wheel]} no contesta en nuestra última revisión`
+      return `el sensor de la rueda ${wheels.names[verdict.wheel]} no contestó en nuestra última revisión`
     case 'id-misplaced':
       return `el vehículo tiene guardado para la rueda ${wheels.names[verdict.wheel]} otro ID que el que transmite el sensor de esa rueda`
     default:
@@ -27,7 +27,7 @@ const notFixed = (verdict: Extract<FixedVerdict, { verdict: 'not-fixed' }>): str
 const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven' }>): string => {
   switch (verdict.why) {
     case 'relearn-set-aside':
-      return 'aquí no se conectaron los sensores o las llantas con el auto'
+      return 'aquí no se conectaron los sensores con el auto ni se reinició su sistema de llantas'
     case 'not-driven-enough':
       return verdict.minutes > 0
         ? `se manejó ${verdict.minutes} de los ${verdict.needed} minutos que puede tardar una advertencia`
@@ -35,7 +35,7 @@ const notYetProven = (verdict: Extract<FixedVerdict, { verdict: 'not-yet-proven'
     case 'drive-doubtful':
       return 'los minutos que se anotaron del manejo y los del reloj no coinciden'
     case 'no-findings':
-      return 'todavía no dijimos qué encontramos'
+      return 'todavía no hemos dicho qué encontramos'
     case 'nothing-found':
       return 'hoy no se encontró nada que reparar'
     case 'sensors-unrecognized':
@@ -49,7 +49,7 @@ export const verdicts: VerdictsWording = {
     'drive-normally': 'Sí, maneje normalmente.',
     'check-weekly': 'Sí; mida el aire cada semana.',
     'check-each-trip': 'Sí; mida el aire antes de cada viaje.',
-    'on-the-spare': 'Sí, con la llanta de repuesto: respete los límites de su costado.',
+    'on-the-spare': 'Sí, con la llanta de repuesto: respete los límites marcados en el costado.',
     'do-not-drive': 'No. Por favor, no lo maneje. Llámenos.',
   },
   fixed: {

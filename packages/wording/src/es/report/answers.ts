@@ -15,7 +15,7 @@ const answer = (of: NoAnswer): string => {
 
 export const reportAnswers: ReportAnswersWording = {
   title: 'Sus respuestas',
-  nothingOpen: 'A nada se contestó “No” u “Hoy no”.',
+  nothingOpen: 'No se contestó “No” ni “Hoy no” a nada.',
   open: {
     caption: 'Rechazado y dejado para después',
     columns: {

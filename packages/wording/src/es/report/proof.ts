@@ -35,15 +35,15 @@ export const reportProof: ReportProofWording = {
       odometerOut: 'Odómetro al empezar',
       odometerIn: 'Odómetro al terminar',
       light: 'Luz al final',
-      key: 'Quitar y poner la llave',
+      key: 'Apagar y encender el auto',
     },
   },
   notTimed: 'sin medir el tiempo',
   lightOff: 'apagada',
   lamp: {
-    'lights-and-goes-out': 'se encendió al poner la llave y se apagó',
+    'lights-and-goes-out': 'se encendió al encender el auto y se apagó',
     'stays-lit': 'se quedó encendida',
-    dark: 'se quedó apagada al poner la llave',
+    dark: 'se quedó apagada al encender el auto',
   },
   odometerReadTwice:
     'El odómetro de este manejo era poco probable junto a lo que marcaba antes. Se leyó una segunda vez.',
