@@ -19,7 +19,7 @@ export const contradictions: ContradictionsWording = {
   }),
   'fault-not-flashed': () => ({
     says: 'The vehicle should flash for a sensor that it cannot hear, and the light does not flash.',
-    do: 'Watch the light for two minutes from key-on, after 20 minutes of driving: a flash that nobody watched for looks like a steady light.',
+    do: 'Drive 20 minutes, turn the vehicle off and on, and watch the light for two minutes: a flash that nobody watched for looks like a steady light.',
   }),
   'lamp-dark-yet-lit': () => ({
     says: 'The light was dark at key-on, yet someone saw it come on.',

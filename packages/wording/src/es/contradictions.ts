@@ -20,10 +20,10 @@ export const contradictions: ContradictionsWording = {
   }),
   'fault-not-flashed': () => ({
     says: 'El vehículo debería parpadear por un sensor que no puede oír, y la luz no parpadea.',
-    do: 'Observar la luz dos minutos desde que se enciende el auto, después de manejar 20 minutos: un parpadeo que nadie observó parece una luz fija.',
+    do: 'Manejar 20 minutos, apagar y encender el auto, y observar la luz dos minutos: un parpadeo que nadie observó parece una luz fija.',
   }),
   'lamp-dark-yet-lit': () => ({
-    says: 'La luz no se encendió al encender el auto, pero alguien la vio encenderse.',
+    says: 'La luz no se encendió al encender el auto, pero alguien la vio encendida en otro momento.',
     do: 'Observar otra vez la prueba de la luz, luego la luz; conservar las dos anotaciones.',
   }),
   'positions-exchanged': () => ({
@@ -48,7 +48,7 @@ export const contradictions: ContradictionsWording = {
   }),
   'hot-corner-tires-cold': ({ wheel, degrees, temperatureUnit }) => ({
     says: `Se dijo que las llantas estaban frías, y la rueda ${spanishWheel(wheel)} está ${degrees} °${temperatureUnit} más caliente que las demás.`,
-    do: 'No tocar la rueda ni el freno: medir con infrarrojo o dejar que se enfríe. Revisar primero el freno.',
+    do: 'No tocar la rueda ni el freno: medir con infrarrojo o dejar que se enfríen. Revisar primero el freno.',
   }),
   'sensor-older-than-reported': () => ({
     says: 'Alguien dijo que se cambió un sensor, pero el que está en la rueda es mucho más viejo.',

@@ -20,7 +20,7 @@ export const findingActions: FindingActions = {
   'sealant-inside':
     'Sin llama, chispa, trabajo en caliente, tapón ni escariador. Vaciar y volver a llenar con aire cuatro veces al aire libre antes de despegar la ceja; luego limpiar y juzgar el sensor.',
   'hot-corner':
-    'No manejar. No tocar la rueda ni el freno: medir con infrarrojo o dejar que se enfríe. Hacer revisar esa rueda, primero el freno; no ajustar en caliente la presión de esa llanta.',
+    'No manejar. No tocar la rueda ni el freno: medir con infrarrojo o dejar que se enfríen. Hacer revisar esa rueda, primero el freno; no ajustar en caliente la presión de esa llanta.',
   'stem-leaking':
     'No jalarla ni doblarla. Cambiar la válvula, o el sensor al que pertenece, antes de entregar.',
   'tire-unsafe':

@@ -124,7 +124,7 @@ export const findingSentences: FindingSentences = {
   'cold-weather': {
     one: 'A estas llantas les faltan unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
     many: 'A estas llantas les faltan unos {difference:p} {unit}: {wheels}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}.',
-    all: 'A las cuatro llantas les faltan unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}; no hay nada dañado.',
+    all: 'A las cuatro llantas les faltan unos {difference:p} {unit}. Desde que se ajustaron, la temperatura bajó {degrees} °{temperatureUnit}; nada indica un daño.',
     forms: {
       'beside-a-stop': {
         one: 'A la llanta {wheel} le faltan unos {difference:p} {unit} porque el aire está más frío.',
@@ -135,7 +135,7 @@ export const findingSentences: FindingSentences = {
   'weather-and-seepage': {
     one: 'A estas llantas les faltan unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses.',
     many: 'A estas llantas les faltan unos {difference:p} {unit}: {wheels}. El aire está más frío, y toda llanta pierde un poco con los meses.',
-    all: 'A las cuatro llantas les faltan unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses. No hay nada dañado.',
+    all: 'A las cuatro llantas les faltan unos {difference:p} {unit}: el aire está más frío, y toda llanta pierde un poco con los meses. Nada indica un daño.',
     forms: {
       'temperature-unknown': {
         one: 'A estas llantas les faltan unos {difference:p} {unit}, como pasa con los meses.',
@@ -176,7 +176,7 @@ export const findingSentences: FindingSentences = {
   'altitude-change': {
     one: 'A estas llantas les faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
     many: 'Como usted bajó de un lugar más alto, a estas llantas les faltan unos {difference:p} {unit}: {wheels}.',
-    all: 'A las cuatro llantas les faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto. No hay nada dañado.',
+    all: 'A las cuatro llantas les faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto. Nada indica un daño.',
     forms: {
       'beside-a-stop': {
         one: 'A la llanta {wheel} le faltan unos {difference:p} {unit} porque usted bajó de un lugar más alto.',
@@ -201,7 +201,7 @@ export const findingSentences: FindingSentences = {
     one: 'Todas las llantas están bien, pero la luz sigue encendida. Revisamos nuestro medidor y seguimos buscando antes de vender algo.',
   },
   'under-placard': {
-    one: 'A la llanta {wheel} le faltan {difference:p} {unit}; esa diferencia no alcanza para encender la luz. Podemos ajustarla.',
+    one: 'A la llanta {wheel} le faltan {difference:p} {unit}; esa diferencia no alcanza para encender la luz. Podemos ajustar la presión.',
     many: 'Estas llantas están un poco bajas: {wheels}. Eso no enciende la luz. Podemos ajustarlas.',
     all: 'Las cuatro llantas están un poco bajas. Eso no enciende la luz. Podemos ajustarlas.',
   },
@@ -214,7 +214,7 @@ export const findingSentences: FindingSentences = {
     many: 'Estas llantas tienen ponchaduras: {wheels}. Primero miramos por dentro; luego podemos decir si se pueden reparar.',
   },
   'spare-under-label': {
-    one: 'Su llanta de repuesto tiene {value:p} de {label} {unit}. Ninguna luz lo avisa. Podemos ajustarla.',
+    one: 'Su llanta de repuesto tiene {value:p} de {label} {unit}. Ninguna luz lo avisa. Podemos ajustar la presión.',
   },
 
   'set-then-reset': {

@@ -75,7 +75,7 @@ export const findingTitles: FindingTitles = {
   'control-module-blank': 'El vehículo no tiene ningún ID de sensor',
   'learn-mode-open': 'Reconocimiento empezado y sin terminar',
   'telltale-dark': 'La luz de advertencia no se enciende al encender el auto',
-  'collision-corner': 'Golpe junto a una rueda que hay que revisar primero',
+  'collision-corner': 'Golpe junto a una rueda: revisar primero la parte golpeada',
   'not-driven-yet': 'No se ha manejado lo suficiente para juzgar',
 
   'one-place-only': 'Pasa solo en un lugar',
