@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import type { ShopDatabase } from '@bayledger/db/shop-database'
 import { childEnvironment, readConfig } from '../config.ts'
 import { keepCompiled } from '../keep-compiled.ts'
+import { facesBuild } from './faces-build.ts'
 
 /**
  * `npm start`: writes the database client and builds the three faces where they are missing or old, then starts the
@@ -45,8 +46,8 @@ const openDatabase = async (): Promise<ShopDatabase> => {
 
 const facesBuilt = stepped(
   'Building the desk, the bay and the customer page',
-  join(root, 'node_modules/.bin/turbo'),
-  ['run', 'build', '--output-logs=errors-only', '--no-update-notifier'],
+  facesBuild.command,
+  facesBuild.arguments,
 )
 keepCompiled()
 const opening = openDatabase()
