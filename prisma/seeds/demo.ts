@@ -14,8 +14,7 @@ import { type DemoShop, demoShop } from './demo-shop.ts'
 /** What loading the demo needs of the program that runs it: seeds know no application. */
 export type DemoSeeding = {
   readonly prisma: PrismaClient
-  /** The instant that plays 11:40 of the demo day. */
-  readonly now: string
+  readonly demo: DemoShop
   /** Of a password or a PIN, as the database keeps it. */
   readonly hashPassword: (secret: string) => Promise<string>
   /** Appends entries of one order the way the server does; rejects when the ledger refuses one. */
@@ -33,25 +32,32 @@ export type DemoSeeding = {
  * Loads the demo shop into an empty database: base rows as rows, orders entry by entry through `appendEntry`, so
  * that every ledger is one that the product would have written. Rejects on a database with a shop in it.
  */
-export const seedDemo = async (seeding: DemoSeeding): Promise<DemoShop> => {
-  const { prisma, progress } = seeding
+export const seedDemo = async (seeding: DemoSeeding): Promise<void> => {
+  const { prisma, demo, progress } = seeding
   if ((await prisma.shop.count()) > 0)
     throw new Error(
       'This database already holds a shop; the demo loads into an empty one only. Point DATABASE_URL at an empty database, or delete ./data.',
     )
-  const demo = demoShop(seeding.now)
-  const orders = [...demo.earlier, ...demo.orders]
-  const loading = loadShop(demo, seeding)
+  const orders = ordersOf(demo)
+  const loading = loadShop(seeding)
   await writeWhile(loading, orders)
   await loading
   progress(
     `${demo.shop.name}: ${demo.staff.length} people, ${demo.customers.length} customers, ${demo.vehicles.length} vehicles, ${demo.sheets.length} sheets, ${demo.instruments.length} instruments, ${demo.stock.length} kinds of part.`,
   )
   await loadOrders(orders, demo, seeding)
+}
+
+const ordersOf = ({ earlier, orders }: DemoShop): readonly DemoOrder[] => [...earlier, ...orders]
+
+/** The demo of a day, of which `now` plays 11:40; its orders are written in memory as far as the other work leaves time. */
+export const writeDemoWhile = async (other: Promise<unknown>, now: string): Promise<DemoShop> => {
+  const demo = demoShop(now)
+  await writeWhile(other, ordersOf(demo))
   return demo
 }
 
-/** Writes orders in memory until the other work is done: its hashes are made on other threads. */
+/** Writes orders in memory until the other work, which is done elsewhere, is done. */
 const writeWhile = async (other: Promise<unknown>, orders: readonly DemoOrder[]): Promise<void> => {
   let isDone = false
   const done = () => {
@@ -108,7 +114,11 @@ const endOrder = async ({ number, orderId, lines, end }: DemoOrder, seeding: Dem
   seeding.progress(`${number}: ${lines.length + (end ? 2 : 0)} entries.`)
 }
 
-export const loadShop = async (demo: DemoShop, { prisma, hashPassword }: DemoSeeding): Promise<void> => {
+export const loadShop = async ({
+  demo,
+  prisma,
+  hashPassword,
+}: Pick<DemoSeeding, 'demo' | 'prisma' | 'hashPassword'>): Promise<void> => {
   const shopId = demo.shop.id
   const createdAt = demo.calendar.at('06:00')
   const createdBy = { kind: 'system' }

@@ -11,20 +11,8 @@ import { quickHash } from './quick-hash.ts'
 export const loadShopWithoutOrders = async (serviceUrl: string, now: string): Promise<void> => {
   const pool = openPool({ url: serviceUrl, onIdleError: () => undefined })
   const prisma = openClient(pool)
-  const unused = async () => {
-    throw new Error('the test shop is loaded without orders')
-  }
   try {
-    await loadShop(demoShop(now), {
-      prisma,
-      now,
-      hashPassword: quickHash,
-      appendEntries: unused,
-      issueLink: unused,
-      sendPhoto: unused,
-      sealReport: unused,
-      progress: () => undefined,
-    })
+    await loadShop({ demo: demoShop(now), prisma, hashPassword: quickHash })
   } finally {
     await prisma.$disconnect()
     await pool.end()

@@ -4,11 +4,13 @@ import { openPool } from '@bayledger/db/pool'
 import {
   bringUpToDate,
   guardServiceRole,
+  isYetToBeMade,
   openShopDatabase,
   type ShopDatabase,
 } from '@bayledger/db/shop-database'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
+import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { buildApp } from './app.ts'
 import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
@@ -77,6 +79,7 @@ const assemble = async (
     databaseInPlain('DATABASE_OWNER_URL', config.databaseOwnerUrl),
   ])
     if (warning !== null) logger.warn(warning)
+  const demoAhead = isYetToBeMade(config) && config.seed !== 'none' ? writeDemo(opening) : null
   const database = await opening
   undo.push(() => database.stop())
   const certificateTrouble = config.tls && lookAtCertificate(config.tls, new Date())
@@ -142,7 +145,9 @@ const assemble = async (
     },
   }
   if (isFirstStart)
-    await slowly(say, 'Loading the demo shop', () => loadDemoFast(url, { ...parts, stamping: noStamping }))
+    await slowly(say, 'Loading the demo shop', () =>
+      loadDemoFast(url, { ...parts, stamping: noStamping }, demoAhead),
+    )
   undo.push(() => backups.stop())
   const digests = keepDigests({
     pool,
@@ -228,9 +233,16 @@ const hastily =
     }
   }
 
-const loadDemoFast = async (url: string, parts: Parts): Promise<void> => {
+/** Writes the demo's orders in memory while their database is made, which leaves this process a second with nothing to do. */
+const writeDemo = async (opening: Promise<ShopDatabase>): Promise<DemoShop> => {
+  const { writeDemoWhile } = await import('../../../prisma/seeds/demo.ts')
+  return writeDemoWhile(opening, new Date().toISOString())
+}
+
+const loadDemoFast = async (url: string, parts: Parts, demo: Promise<DemoShop> | null): Promise<void> => {
   const { loadDemo } = await import('./seed-shop.ts')
-  await hastily(url)(parts, (hasty) => loadDemo(hasty, demoShopId))
+  const written = (await demo) ?? undefined
+  await hastily(url)(parts, (hasty) => loadDemo(hasty, demoShopId, written))
   await noteLoaded(forShop(parts, demoShopId))
 }
 

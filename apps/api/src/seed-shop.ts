@@ -5,7 +5,7 @@ import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { v7 as newId } from 'uuid'
 import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
 import { seedDemo } from '../../../prisma/seeds/demo.ts'
-import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
+import { type DemoShop, demoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { newToken, tokenDigest } from './core/tokens.ts'
 import { type Deps, forShop, type Parts } from './deps.ts'
 import { type Appended, type AppendOptions, appendTogether } from './features/entries/service/append-draft.ts'
@@ -17,12 +17,16 @@ import { hashPassword } from './features/sessions/service/hash-password.ts'
 import { agreementMinutes } from './features/staff/policy.ts'
 import { insertProof } from './features/staff/store.ts'
 
-/** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
-export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
+/** Loads the demo, one of the present moment where none is given, the way a day of work would have: every entry through the ledger, every report sealed. */
+export const loadDemo = async (
+  parts: Parts,
+  shopId: string,
+  demo: DemoShop = demoShop(parts.clock.now().toISOString()),
+): Promise<DemoShop> => {
   const at = momentsOf(parts, shopId)
-  return seedDemo({
+  await seedDemo({
     prisma: parts.prisma,
-    now: parts.clock.now().toISOString(),
+    demo,
     hashPassword,
 
     appendEntries: (lines) => appendLines(at, lines),
@@ -49,6 +53,7 @@ export const loadDemo = (parts: Parts, shopId: string): Promise<DemoShop> => {
     },
     progress: () => undefined,
   })
+  return demo
 }
 
 /** The parts of the process as they were at an instant. */

@@ -1,4 +1,5 @@
-import { startEmbeddedPostgres } from './embedded/start.ts'
+import { existsSync } from 'node:fs'
+import { clusterFolder, startEmbeddedPostgres } from './embedded/start.ts'
 import { readApplied } from './migrations/applied-migrations.ts'
 import { migrate, refuseOtherHistory } from './migrations/migrate.ts'
 import { readMigrations } from './migrations/migration-files.ts'
@@ -48,6 +49,10 @@ export async function openShopDatabase(
     }
   return startEmbeddedPostgres({ dataFolder: place.dataFolder, progress: say, whenInUse })
 }
+
+/** Whether there is no database of our own in its folder yet: one that is being opened is made first. */
+export const isYetToBeMade = ({ databaseUrl, dataFolder }: DatabasePlace): boolean =>
+  databaseUrl === null && !existsSync(clusterFolder(dataFolder))
 
 /**
  * Applies pending migrations as the owner and gives the service's role its rights; gives the names of those it applied.

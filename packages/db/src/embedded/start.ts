@@ -34,6 +34,9 @@ export type EmbeddedPostgres = {
   readonly stop: () => Promise<void>
 }
 
+/** Where in a data folder the cluster lies, once it is made. */
+export const clusterFolder = (dataFolder: string): string => join(dataFolder, 'postgres')
+
 /**
  * Starts the PostgreSQL of a data folder, or takes over the one that a killed Bayledger left running there, and
  * keeps it running until `stop`.
@@ -45,7 +48,7 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
   makeDataFolder(dataFolder)
   const binaries = findBinaries()
   const identity = chooseIdentity(dataFolder, binaries.postgres)
-  const folder = join(dataFolder, 'postgres')
+  const folder = clusterFolder(dataFolder)
   await slowly(progress, 'making the database (first start only)', () =>
     makeCluster(dataFolder, folder, binaries, identity),
   )
