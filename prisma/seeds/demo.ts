@@ -29,8 +29,9 @@ export type DemoSeeding = {
 }
 
 /**
- * Loads the demo shop into an empty database: base rows as rows, orders entry by entry through `appendEntry`, so
- * that every ledger is one that the product would have written. Rejects on a database with a shop in it.
+ * Loads the demo shop and the orders that are in the works into an empty database: base rows as rows, orders entry by entry through
+ * `appendEntry`, so that every ledger is one that the product would have written. `finishDemo` does the rest. Rejects on a
+ * database with a shop in it.
  */
 export const seedDemo = async (seeding: DemoSeeding): Promise<void> => {
   const { prisma, demo, progress } = seeding
@@ -38,15 +39,27 @@ export const seedDemo = async (seeding: DemoSeeding): Promise<void> => {
     throw new Error(
       'This database already holds a shop; the demo loads into an empty one only. Point DATABASE_URL at an empty database, or delete ./data.',
     )
-  const orders = ordersOf(demo)
   const loading = loadShop(seeding)
-  await writeWhile(loading, orders)
+  await writeWhile(loading, ordersOf(demo))
   await loading
   progress(
     `${demo.shop.name}: ${demo.staff.length} people, ${demo.customers.length} customers, ${demo.vehicles.length} vehicles, ${demo.sheets.length} sheets, ${demo.instruments.length} instruments, ${demo.stock.length} kinds of part.`,
   )
-  await loadOrders(orders, demo, seeding)
+  await loadOrders(
+    ordersOf(demo).filter((order) => !isFinishedLater(order)),
+    seeding,
+  )
 }
+
+/** Orders that have ended, each with its report to draw, and those that came back after one of them. */
+const isFinishedLater = ({ end, after }: DemoOrder): boolean => end !== null || after !== null
+
+/** The orders that `finishDemo` loads. */
+export const ordersLeft = (demo: DemoShop): readonly DemoOrder[] => ordersOf(demo).filter(isFinishedLater)
+
+/** Loads the orders that `seedDemo` left, and says of each when it is whole. */
+export const finishDemo = (seeding: DemoSeeding, isWhole: (orderId: string) => void): Promise<void> =>
+  loadOrders(ordersLeft(seeding.demo), seeding, isWhole)
 
 const ordersOf = ({ earlier, orders }: DemoShop): readonly DemoOrder[] => [...earlier, ...orders]
 
@@ -74,14 +87,14 @@ const writeWhile = async (other: Promise<unknown>, orders: readonly DemoOrder[])
 /** Loads order after order. A report is drawn on a thread of its own, and the next order waits for it only if it rests on it. */
 const loadOrders = async (
   orders: readonly DemoOrder[],
-  demo: DemoShop,
   seeding: DemoSeeding,
+  isWhole: (orderId: string) => void = () => undefined,
 ): Promise<void> => {
   const ends = new Map<string, Promise<void>>()
   for (const order of orders) {
     if (order.after) await ends.get(order.after)
-    await loadOrder(order, demo, seeding)
-    const end = endOrder(order, seeding)
+    await loadOrder(order, seeding)
+    const end = endOrder(order, seeding).then(() => isWhole(order.orderId))
     // A refusal is thrown below, once all are loaded.
     end.catch(() => undefined)
     ends.set(order.number, end)
@@ -89,11 +102,8 @@ const loadOrders = async (
   await Promise.all(ends.values())
 }
 
-const loadOrder = async (
-  order: DemoOrder,
-  { shop, calendar }: DemoShop,
-  seeding: DemoSeeding,
-): Promise<void> => {
+const loadOrder = async (order: DemoOrder, seeding: DemoSeeding): Promise<void> => {
+  const { shop, calendar } = seeding.demo
   await seeding.appendEntries(order.lines)
   for (const photo of order.photos)
     await seeding.sendPhoto(photo, order.lines.at(-1)?.receivedAt ?? calendar.now)

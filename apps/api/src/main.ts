@@ -10,20 +10,20 @@ import {
 } from '@bayledger/db/shop-database'
 import { people } from '../../../prisma/seeds/demo/people.ts'
 import { shopId as demoShopId } from '../../../prisma/seeds/demo/places.ts'
-import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { buildApp } from './app.ts'
 import { keepBackups } from './backup-keeper.ts'
 import { folderCarrier } from './carriers/folder-carrier.ts'
 import { smtpCarrier } from './carriers/smtp-carrier.ts'
 import { type Config, ConfigProblem, isLoopback, isReachedOverTls } from './config.ts'
 import { databaseInPlain } from './database-in-plain.ts'
-import { isLoadedToTheEnd, noteLoaded, yearLoadedKind } from './demo-loaded.ts'
-import { forShop, type Parts } from './deps.ts'
+import { isLoadedToTheEnd, yearLoadedKind } from './demo-loaded.ts'
+import type { Parts } from './deps.ts'
 import { getReadyToSeal } from './features/reports/service/seal-in-worker.ts'
 import { knownHosts } from './http/known-hosts.ts'
 import { startLiveHub } from './http/live.ts'
 import { closeInTime } from './http/patience.ts'
 import { tlsWith } from './http/tls.ts'
+import { loadDemoFast, writeDemoAhead } from './load-demo.ts'
 import { lookAtCertificate } from './look-at-certificate.ts'
 import { messageKeeper } from './message-keeper.ts'
 import { observe } from './observe/observe.ts'
@@ -79,7 +79,7 @@ const assemble = async (
     databaseInPlain('DATABASE_OWNER_URL', config.databaseOwnerUrl),
   ])
     if (warning !== null) logger.warn(warning)
-  const demoAhead = isYetToBeMade(config) && config.seed !== 'none' ? writeDemo(opening) : null
+  const demoAhead = isYetToBeMade(config) && config.seed !== 'none' ? writeDemoAhead(opening) : null
   const database = await opening
   undo.push(() => database.stop())
   const certificateTrouble = config.tls && lookAtCertificate(config.tls, new Date())
@@ -108,7 +108,9 @@ const assemble = async (
       `The demo shop in this database was not loaded to its end: the first start was broken off. Delete ${config.databaseUrl === null ? config.dataFolder : 'and create the database again'} and start again.`,
     )
   const isFirstStart = !known && isDemo
-  if (isFirstStart) getReadyToSeal()
+  // The demo's year is loaded behind the first page, and what of its day has ended with it.
+  const isLoadedBehind = config.seed === 'demo'
+  if (isFirstStart && !isLoadedBehind) getReadyToSeal()
   const clock = { now: () => new Date() }
   const live = await startLiveHub(
     url,
@@ -144,10 +146,11 @@ const assemble = async (
       text: config.textFolder === null ? null : folderCarrier(config.textFolder),
     },
   }
-  if (isFirstStart)
-    await slowly(say, 'Loading the demo shop', () =>
-      loadDemoFast(url, { ...parts, stamping: noStamping }, demoAhead),
-    )
+  const demo = { parts: { ...parts, stamping: noStamping }, loading, hastily: hastily(url) }
+  const finishDay = isFirstStart
+    ? await slowly(say, 'Loading the demo shop', () => loadDemoFast({ ...demo, ahead: demoAhead }))
+    : null
+  if (finishDay && !isLoadedBehind) await slowly(say, "Sealing the demo's reports", finishDay)
   undo.push(() => backups.stop())
   const digests = keepDigests({
     pool,
@@ -196,15 +199,9 @@ const assemble = async (
   undo.push(() => closeInTime(app))
   await app.listen({ port: config.port, host })
   const { port } = app.server.address() as { port: number }
-  if (isDemo && config.seed === 'demo' && !(await isLoadedToTheEnd(prisma, demoShopId, yearLoadedKind))) {
+  if (isDemo && isLoadedBehind && !(await isLoadedToTheEnd(prisma, demoShopId, yearLoadedKind))) {
     const { loadYear } = await import('./seed-year.ts')
-    const year = loadYear({
-      parts: { ...parts, stamping: noStamping },
-      shopId: demoShopId,
-      loading,
-      hastily: hastily(url),
-      say,
-    })
+    const year = loadYear({ ...demo, shopId: demoShopId, say, finishDay })
     undo.push(() => year.stop())
     year.done.catch((error: unknown) => logger.error({ err: error }, "the demo's year was not loaded"))
   }
@@ -232,19 +229,6 @@ const hastily =
       await pool.end()
     }
   }
-
-/** Writes the demo's orders in memory while their database is made, which leaves this process a second with nothing to do. */
-const writeDemo = async (opening: Promise<ShopDatabase>): Promise<DemoShop> => {
-  const { writeDemoWhile } = await import('../../../prisma/seeds/demo.ts')
-  return writeDemoWhile(opening, new Date().toISOString())
-}
-
-const loadDemoFast = async (url: string, parts: Parts, demo: Promise<DemoShop> | null): Promise<void> => {
-  const { loadDemo } = await import('./seed-shop.ts')
-  const written = (await demo) ?? undefined
-  await hastily(url)(parts, (hasty) => loadDemo(hasty, demoShopId, written))
-  await noteLoaded(forShop(parts, demoShopId))
-}
 
 /** A browser treats localhost as safe, but not the number of the address. */
 const nameOf = (host: string): string => (host === '127.0.0.1' || host === '0.0.0.0' ? 'localhost' : host)

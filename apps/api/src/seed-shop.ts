@@ -4,7 +4,7 @@ import type { Draft } from '@bayledger/ledger/entry'
 import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { v7 as newId } from 'uuid'
 import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
-import { seedDemo } from '../../../prisma/seeds/demo.ts'
+import { type DemoSeeding, finishDemo, seedDemo } from '../../../prisma/seeds/demo.ts'
 import { type DemoShop, demoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { newToken, tokenDigest } from './core/tokens.ts'
 import { type Deps, forShop, type Parts } from './deps.ts'
@@ -17,14 +17,32 @@ import { hashPassword } from './features/sessions/service/hash-password.ts'
 import { agreementMinutes } from './features/staff/policy.ts'
 import { insertProof } from './features/staff/store.ts'
 
-/** Loads the demo, one of the present moment where none is given, the way a day of work would have: every entry through the ledger, every report sealed. */
+/** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
 export const loadDemo = async (
   parts: Parts,
   shopId: string,
   demo: DemoShop = demoShop(parts.clock.now().toISOString()),
 ): Promise<DemoShop> => {
+  await beginDemo(parts, shopId, demo)
+  await endDemo(parts, shopId, demo, () => undefined)
+  return demo
+}
+
+/** Loads the shop and what is in the works, which is what a floor shows. */
+export const beginDemo = (parts: Parts, shopId: string, demo: DemoShop): Promise<void> =>
+  seedDemo(seedingOf(parts, shopId, demo))
+
+/** Loads the orders that have ended, and what came back after them; says of each when it is whole. */
+export const endDemo = (
+  parts: Parts,
+  shopId: string,
+  demo: DemoShop,
+  isWhole: (orderId: string) => void,
+): Promise<void> => finishDemo(seedingOf(parts, shopId, demo), isWhole)
+
+const seedingOf = (parts: Parts, shopId: string, demo: DemoShop): DemoSeeding => {
   const at = momentsOf(parts, shopId)
-  await seedDemo({
+  return {
     prisma: parts.prisma,
     demo,
     hashPassword,
@@ -52,8 +70,7 @@ export const loadDemo = async (
       await sealOrderReport(at(sealedAt), { orderId, entryId: newId(), staffId: sealedBy })
     },
     progress: () => undefined,
-  })
-  return demo
+  }
 }
 
 /** The parts of the process as they were at an instant. */

@@ -22,6 +22,8 @@ export type YearLoading = {
   /** Lends connections that do not wait for the disk at each commit. */
   readonly hastily: (parts: Parts, work: (hasty: Parts) => Promise<unknown>) => Promise<void>
   readonly say: (line: string) => void
+  /** Loads what of the demo's day is left; it is done first, and to its end. */
+  readonly finishDay?: (() => Promise<void>) | null
   /** Absent: all of them. */
   readonly most?: number
 }
@@ -54,6 +56,7 @@ const load = async (loading: YearLoading, isStopped: () => boolean): Promise<voi
   const quiet: Parts = { ...parts, live: { ...parts.live, wrote: () => undefined } }
   let isWhole = false
   for (const orderId of yearOrderIds) loading.loading.add(orderId)
+  await loading.finishDay?.()
   await loading.hastily(quiet, async (hasty) => {
     isWhole = await loadOrders(hasty, loading, isStopped)
   })
