@@ -4,7 +4,6 @@ import { join } from 'node:path'
 import type { ShopDatabase } from '@bayledger/db/shop-database'
 import { childEnvironment, readConfig } from '../config.ts'
 import { keepCompiled } from '../keep-compiled.ts'
-import { facesBuild } from './faces-build.ts'
 
 /**
  * `npm start`: writes the database client and builds the three faces where they are missing or old, then starts the
@@ -46,8 +45,8 @@ const openDatabase = async (): Promise<ShopDatabase> => {
 
 const facesBuilt = stepped(
   'Building the desk, the bay and the customer page',
-  facesBuild.command,
-  facesBuild.arguments,
+  join(root, 'node_modules/.bin/turbo'),
+  ['run', 'build', '--output-logs=errors-only', '--no-update-notifier'],
 )
 keepCompiled()
 const opening = openDatabase()
