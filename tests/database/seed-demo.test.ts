@@ -7,12 +7,12 @@ import { forShop, type Parts } from '../../apps/api/src/deps.ts'
 import { getFloorPage } from '../../apps/api/src/features/floor/service.ts'
 import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
-import { appendLines, loadDemo, momentsOf } from '../../apps/api/src/seed-shop.ts'
+import { appendLines, beginDemo, endDemo, loadDemo, momentsOf } from '../../apps/api/src/seed-shop.ts'
 import { loadYear } from '../../apps/api/src/seed-year.ts'
 import { noStamping } from '../../apps/api/src/stamping/stamping.ts'
 import { demoCalendar } from '../../prisma/seeds/demo/calendar.ts'
 import { shopId } from '../../prisma/seeds/demo/places.ts'
-import type { DemoShop } from '../../prisma/seeds/demo-shop.ts'
+import { type DemoShop, demoShop } from '../../prisma/seeds/demo-shop.ts'
 import { type YearOrder, yearOfOrders } from '../../prisma/seeds/year.ts'
 import { createTestDatabase, type TestDatabase } from '../support/database.ts'
 import { ownDigestPlaces } from '../support/digest-places.ts'
@@ -26,6 +26,9 @@ let live: LiveHub
 let load: () => Promise<DemoShop>
 let parts: Parts
 let demo: DemoShop
+/** The orders that were there before the rest. */
+let first: readonly string[]
+const whole: string[] = []
 
 beforeAll(async () => {
   database = await createTestDatabase()
@@ -58,7 +61,10 @@ beforeAll(async () => {
     digestPlaces: ownDigestPlaces(),
   }
   load = () => loadDemo(parts, shopId)
-  demo = await load()
+  demo = demoShop(parts.clock.now().toISOString())
+  await beginDemo(parts, shopId, demo)
+  first = (await prisma.orderHead.findMany({ select: { number: true } })).map(({ number }) => number)
+  await endDemo(parts, shopId, demo, (orderId) => whole.push(orderId))
 })
 
 afterAll(async () => {
@@ -73,6 +79,18 @@ const chainOf = (orderId: string) =>
   prisma.entry.findMany({ where: { orderId }, orderBy: { seq: 'asc' }, select: { kind: true, hash: true } })
 
 describe('the demo, loaded through the service', () => {
+  it('begins with what is in the works, then has what has ended, each until it is whole', () => {
+    const later = all().filter(({ end, after }) => end !== null || after !== null)
+    expect(later.map(({ number }) => number)).toContain('T-2601')
+    expect(first.toSorted()).toEqual(
+      all()
+        .filter((order) => !later.includes(order))
+        .map(({ number }) => number)
+        .toSorted(),
+    )
+    expect(whole.toSorted()).toEqual(later.map(({ orderId }) => orderId).toSorted())
+  })
+
   it('has the very chains that the ledger makes in memory', async () => {
     for (const { number, orderId, entries } of all())
       expect((await chainOf(orderId)).slice(0, entries.length), number).toEqual(
