@@ -21,6 +21,9 @@ beforeAll(async () => {
 
 describe('an estimate by e-mail', () => {
   const inbox = 'wilhelmina@mail.example'
+  /** Outside quiet hours, which depends on when this runs, the reports of others go out too. */
+  const arrived = () =>
+    mail.arrived.filter(({ to }) => to.some((one) => one === inbox || one.startsWith('w.dunmore')))
   const mailIt = async () => {
     const send = button(page, 'E-mail the estimate')
     await send.waitFor()
@@ -43,7 +46,7 @@ describe('an estimate by e-mail', () => {
       .locator('.order-head')
       .getByText(/^The customer does not have it\. Estimate by e-mail: came back/)
       .waitFor()
-    expect(mail.arrived).toEqual([])
+    expect(arrived()).toEqual([])
     expect(await violationsOn(page)).toEqual([])
   })
 
@@ -57,7 +60,7 @@ describe('an estimate by e-mail', () => {
     await dialog.waitFor({ state: 'detached' })
     await mailIt()
     await becomesOf(new RegExp(`Estimate by e-mail: handed over at .* to ${inbox}\\.`))
-    expect(mail.arrived).toMatchObject([{ to: [inbox] }])
+    expect(arrived()).toMatchObject([{ to: [inbox] }])
     await becomesOf(/Estimate by e-mail: came back at /)
     await page
       .locator('.order-head')
