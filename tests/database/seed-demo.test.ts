@@ -7,7 +7,7 @@ import { forShop, type Parts } from '../../apps/api/src/deps.ts'
 import { getFloorPage } from '../../apps/api/src/features/floor/service.ts'
 import { type LiveHub, startLiveHub } from '../../apps/api/src/http/live.ts'
 import { passingSealingKey } from '../../apps/api/src/sealing-key.ts'
-import { appendLines, beginDemo, endDemo, loadDemo, momentsOf } from '../../apps/api/src/seed-shop.ts'
+import { appendLines, beginDemo, endDemo, momentsOf } from '../../apps/api/src/seed-shop.ts'
 import { loadYear } from '../../apps/api/src/seed-year.ts'
 import { noStamping } from '../../apps/api/src/stamping/stamping.ts'
 import { demoCalendar } from '../../prisma/seeds/demo/calendar.ts'
@@ -23,7 +23,6 @@ let database: TestDatabase
 let pool: ReturnType<typeof openPool>
 let prisma: PrismaClient
 let live: LiveHub
-let load: () => Promise<DemoShop>
 let parts: Parts
 let demo: DemoShop
 /** The orders that were there before the rest. */
@@ -60,7 +59,6 @@ beforeAll(async () => {
     loading: new Set(),
     digestPlaces: ownDigestPlaces(),
   }
-  load = () => loadDemo(parts, shopId)
   demo = demoShop(parts.clock.now().toISOString())
   await beginDemo(parts, shopId, demo)
   first = (await prisma.orderHead.findMany({ select: { number: true } })).map(({ number }) => number)
@@ -143,7 +141,7 @@ describe('the demo, loaded through the service', () => {
   })
 
   it('is refused in a database that holds a shop', async () => {
-    await expect(load()).rejects.toThrow('already holds a shop')
+    await expect(beginDemo(parts, shopId, demo)).rejects.toThrow('already holds a shop')
   })
 })
 

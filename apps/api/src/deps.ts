@@ -54,7 +54,7 @@ export type Parts = {
   /** The ways by which messages leave the shop. */
   readonly carriers: Carriers
   readonly backups: () => BackupState
-  /** Orders of days gone by that are not loaded to their end yet; until then they are nobody's work, and not on the floor. */
+  /** Orders of the demo that are not loaded to their end yet; until then they are nobody's work, and not on the floor. */
   readonly loading: ReadonlySet<string>
   /** Where daily digests and notes of erasures lie, and the key that signs them. */
   readonly digestPlaces: DigestPlaces

@@ -5,7 +5,7 @@ import { sidesNamedIn } from '@bayledger/ledger/sides'
 import { v7 as newId } from 'uuid'
 import type { DemoLine } from '../../../prisma/seeds/demo/order-pen.ts'
 import { type DemoSeeding, finishDemo, seedDemo } from '../../../prisma/seeds/demo.ts'
-import { type DemoShop, demoShop } from '../../../prisma/seeds/demo-shop.ts'
+import type { DemoShop } from '../../../prisma/seeds/demo-shop.ts'
 import { newToken, tokenDigest } from './core/tokens.ts'
 import { type Deps, forShop, type Parts } from './deps.ts'
 import { type Appended, type AppendOptions, appendTogether } from './features/entries/service/append-draft.ts'
@@ -17,22 +17,11 @@ import { hashPassword } from './features/sessions/service/hash-password.ts'
 import { agreementMinutes } from './features/staff/policy.ts'
 import { insertProof } from './features/staff/store.ts'
 
-/** Loads the demo the way a day of work would have: every entry through the ledger, every report sealed. */
-export const loadDemo = async (
-  parts: Parts,
-  shopId: string,
-  demo: DemoShop = demoShop(parts.clock.now().toISOString()),
-): Promise<DemoShop> => {
-  await beginDemo(parts, shopId, demo)
-  await endDemo(parts, shopId, demo, () => undefined)
-  return demo
-}
-
-/** Loads the shop and what is in the works, which is what a floor shows. */
+/** Loads the shop and what is in the works, which is what a floor shows, the way a day of work would have: every entry through the ledger. */
 export const beginDemo = (parts: Parts, shopId: string, demo: DemoShop): Promise<void> =>
   seedDemo(seedingOf(parts, shopId, demo))
 
-/** Loads the orders that have ended, and what came back after them; says of each when it is whole. */
+/** Loads the orders that have ended, every report sealed, and what came back after them; says of each when it is whole. */
 export const endDemo = (
   parts: Parts,
   shopId: string,
